@@ -1,0 +1,72 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include <array>
+#include <map>
+#include <span>
+#include <string>
+#include <vector>
+
+#include "pipward/bloom/model.h"
+#include "pipward/weather/season_weather.h"
+
+namespace pipward {
+
+/// Three days of a distribution.
+struct DayQuantiles {
+    Day p10;
+    Day p50;
+    Day p90;
+};
+
+/// One accession at one offset this season.
+struct BloomWindow {
+    std::string accession;
+    CelsiusStep offset;
+    std::vector<double>
+        full_bloom;  ///< one a member of the ensemble: fractional season day, before the spreads below
+    double season_sd_days = 0;  ///< spread shared by every accession this season
+    double own_sd_days = 0;     ///< spread of this accession alone (parameter, borrowing, residual)
+    DayQuantiles first;         ///< BBCH 60
+    DayQuantiles full;          ///< BBCH 65
+    DayQuantiles end;           ///< BBCH 69
+    NeedSource source = NeedSource::own_notes;
+    int notes_used = 0;
+    std::vector<std::string> warnings;
+};
+
+/// A tree and the window it shares with its accession's trees at the same offset.
+struct TreeBloom {
+    const Tree* tree = nullptr;
+    std::size_t window = 0;  ///< into BloomForecast::windows
+};
+
+/// The season's bloom, with the weather that made it, for whoever meets windows with each other.
+struct BloomForecast {
+    Season season;
+    Hemisphere hemisphere = Hemisphere::north;
+    Day as_of;
+    BloomMethod method = BloomMethod::averaged;
+    std::vector<Season> members;                         ///< the past seasons lent to the ensemble
+    std::map<double, std::vector<SeasonCurves>> curves;  ///< by offset in degrees: one a member
+    std::vector<BloomWindow> windows;                    ///< accession at each of its trees' offsets
+    std::vector<TreeBloom> trees;                        ///< every living tree with an accession
+    std::map<std::string, std::size_t> of_accession;     ///< the window that stands for the accession
+
+    Day day_of(double season_day) const;  ///< the calendar day that a fractional season day falls on
+};
+
+/// Equally likely standardised residuals (mean 0, sd 1; Student's t with 4 degrees of freedom, scaled),
+/// used wherever a spread is added: no random draws.
+std::span<const double> residual_nodes();
+
+/// Season day at which a member's flowers stand `after_full` degree-days on the ladder from `full_bloom`.
+double ladder_day(const SeasonCurves& curves, double full_bloom, DegreeDays after_full);
+
+/// Observed days, forecast days, then each past season's remainder as one member; the model's spreads on top.
+/// Living trees are those not removed by as_of. `trees` must outlive the forecast.
+BloomForecast forecast_bloom(const BloomModel& model, const CurrentSeason& current, Day as_of,
+                             std::span<const SeasonWeather> past, Latitude latitude, const Station& station,
+                             std::span<const Tree> trees, std::span<const Accession> accessions);
+
+}  // namespace pipward

@@ -1,0 +1,58 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include <map>
+#include <span>
+#include <string>
+#include <string_view>
+#include <vector>
+
+#include "pipward/bloom/observation.h"
+
+namespace pipward {
+
+/// The ways of foretelling full bloom that are compared; the averaged one is the tool's own.
+enum class BloomMethod {
+    averaged,         ///< weighted average of the fixed set of one-number structures
+    mean_day,         ///< the long-run mean day
+    degree_days,      ///< degree-days from a fixed day
+    chill_then_heat,  ///< the best-fitting chill threshold and heat curve
+};
+std::string_view to_text(BloomMethod method);
+std::span<const BloomMethod> bloom_methods();
+
+enum class NeedSource { own_notes, mid_parent, one_parent, orchard_mean };
+std::string_view to_text(NeedSource source);
+
+/// What one accession needs before it blooms.
+struct Need {
+    std::string accession;
+    NeedSource source = NeedSource::own_notes;
+    int seasons = 0;  ///< seasons of its own notes
+    int notes = 0;
+    std::vector<double> amount;  ///< one number a structure of the method (heat sum, or day for the mean day)
+    double sd_days = 0;  ///< of the need itself: parameter uncertainty, and borrowing where it borrowed
+};
+
+/// A fitted model of one method.
+struct BloomModel {
+    BloomMethod method = BloomMethod::averaged;
+    std::vector<double> weights;        ///< one a structure, sum 1
+    std::map<std::string, Need> needs;  ///< by accession; every accession of the book has one
+    double season_sd_days = 0;          ///< residual shared by the whole orchard in a season
+    double own_sd_days = 0;             ///< residual of one accession beside it
+    Findings findings;                  ///< unlikely notes, borrowed needs, too few seasons
+};
+
+/// Fits `method` on the observations. Needs at least one observation; throws Error (input) otherwise.
+BloomModel fit(BloomMethod method, std::span<const Observation> observations, const CurvesOf& curves,
+               std::span<const Accession> accessions);
+
+/// Full bloom by the model under one season's weather: a fractional season day.
+/// `offset` matters only to the mean day, which has no weather to feel it by.
+double predict(const BloomModel& model, const Need& need, const SeasonCurves& curves, CelsiusStep offset);
+
+/// "sigmoid heat from 60 chill portions": the structure's name in words, for tables and sheets.
+std::string structure_name(BloomMethod method, int structure);
+
+}  // namespace pipward

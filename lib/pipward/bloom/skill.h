@@ -1,0 +1,50 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include <functional>
+#include <optional>
+#include <span>
+#include <string>
+#include <vector>
+
+#include "pipward/bloom/model.h"
+#include "pipward/weather/season_weather.h"
+
+namespace pipward {
+
+/// How well one method foretold full bloom of seasons it had not seen. Days; bias is predicted less observed.
+struct SkillScore {
+    BloomMethod method = BloomMethod::averaged;
+    std::string accession;                ///< empty: all together
+    std::optional<int> lead_days;         ///< empty: the weather was known
+    std::optional<int> training_seasons;  ///< empty: all but the one foretold
+    int seasons = 0;
+    int notes = 0;  ///< accession-seasons scored
+    double rmse = 0;
+    double mae = 0;
+    double bias = 0;
+    double within_3_days = 0;  ///< share, 0..1
+    double within_5_days = 0;
+    double coverage_80 = 0;  ///< share of dates inside the p10..p90 window
+    bool chosen = false;
+};
+
+struct SkillRequest {
+    std::vector<int> leads;  ///< true forecasts issued so many days before bloom, besides weather known
+    std::optional<int> training_seasons;  ///< learn from so many seasons, drawn in a fixed, repeatable way
+    bool per_accession = false;
+};
+
+/// Leaves each season out in turn, fits on the others and foretells it. With a lead the weather after the
+/// issue day is hidden and the other seasons' remainders stand in for it. `progress` is told 0..1 and returns
+/// false to stop (Error, cancelled).
+std::vector<SkillScore> score_methods(std::span<const Observation> observations, const CurvesOf& curves,
+                                      std::span<const SeasonWeather> seasons, Latitude latitude,
+                                      std::span<const Accession> accessions, const SkillRequest& request,
+                                      const std::function<bool(double)>& progress = {});
+
+/// The method with the lowest error when the weather is known; the averaged one at a near tie or with too few
+/// seasons.
+BloomMethod best_method(std::span<const SkillScore> scores);
+
+}  // namespace pipward

@@ -1,0 +1,54 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include <span>
+#include <string>
+#include <vector>
+
+#include "pipward/record/orchard.h"
+#include "pipward/record/table.h"
+#include "pipward/value/finding.h"
+
+/// The orchard book: one GeoPackage (OGC 12-128r18), or a PostGIS database named "PG:...", read and written
+/// through one OGR code path. The only room that knows OGR.
+namespace pipward {
+
+/// Makes a new, empty book with every table, field domain, alias, description and relation.
+/// `crs` is any coordinate system that OGR understands ("EPSG:32632").
+/// Throws Error (access) where the file exists already or cannot be written, (usage) for an unknown crs.
+void create_book(const std::string& path, const std::string& crs);
+
+struct BookReading {
+    Orchard orchard;
+    Findings findings;  ///< every value that could not be read: such rows or fields are left out of `orchard`
+};
+
+/// Reads the whole book. Throws Error (access) when it cannot be opened or is not a book at all, naming what
+/// it is. A missing table is an error finding; nothing is written.
+BookReading read_book(const std::string& location);
+
+/// Rules between rows and tables: names that nothing answers to, doubles, impossible days and temperatures
+/// ... Pure: needs no file. `as_of` tells what lies in the future.
+Findings check_orchard(const Orchard& orchard, Day as_of);
+
+/// Replaces whole result tables, all in one short transaction: wholly old or wholly new, whatever happens.
+/// Refuses to touch a table that is not a result table of ours. Throws Error (access) with the reason.
+void replace_results(const std::string& location, std::span<const Table> results);
+
+/// Reads a result table back, or nothing where the book has none of that name.
+std::optional<Table> read_result(const std::string& location, const std::string& name);
+
+/// Adds or replaces weather rows of one station by day, in one transaction. The station must exist.
+struct WeatherWritten {
+    int added = 0;
+    int replaced = 0;
+    int unchanged = 0;
+};
+WeatherWritten write_weather(const std::string& location, const std::vector<WeatherDay>& days,
+                             bool replace_existing);
+
+/// Adds rows to a user's table in one transaction. Columns are matched by name. For makers of sample books
+/// and imports.
+void append_rows(const std::string& location, const Table& rows);
+
+}  // namespace pipward

@@ -1,0 +1,121 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include <functional>
+#include <map>
+#include <memory>
+#include <optional>
+#include <span>
+#include <string>
+#include <string_view>
+#include <variant>
+#include <vector>
+
+#include "pipward/record/table.h"
+#include "pipward/value/finding.h"
+
+/// What the tool can do, as every host sees it: described, filled in as text, run. No templates, no host, no
+/// printing.
+namespace pipward {
+
+// The closed set of parameter kinds. A host visits the variant whole: a new kind breaks its build until it is
+// handled.
+struct YesNoKind {};
+struct WholeKind {
+    std::optional<int> least;
+    std::optional<int> most;
+};
+struct NumberKind {
+    std::string unit;
+    std::optional<double> least;
+    std::optional<double> most;
+};
+struct DayKind {
+    bool today_if_absent = false;  ///< the host fills in today; the library reads no clock
+};
+struct ChoiceKind {
+    struct Option {
+        std::string word;
+        std::string meaning;
+    };
+    std::vector<Option> options;
+};
+struct TextKind {};
+struct BookKind {};     ///< an orchard book to work on: a file path or "PG:..."
+struct NewBookKind {};  ///< a path for a book that does not exist yet
+struct FileKind {
+    std::string pattern;  ///< "*.csv"
+};
+using ParameterKind = std::variant<YesNoKind, WholeKind, NumberKind, DayKind, ChoiceKind, TextKind, BookKind,
+                                   NewBookKind, FileKind>;
+
+struct Parameter {
+    std::string key;    ///< lower case with hyphens: "as-of"
+    std::string label;  ///< for people: "As of"
+    std::string help;   ///< one sentence, without the default: hosts print it from default_text
+    ParameterKind kind;
+    bool required = false;
+    bool advanced = false;
+    std::string default_text;  ///< read off the request's initialiser; empty where there is none
+};
+
+struct About {
+    std::string id;     ///< "season-plan"
+    std::string title;  ///< "Season plan"
+    std::string group;  ///< "Season"
+    std::string help;   ///< one paragraph
+};
+
+/// A worked call, run by the tests: values by key; "BOOK" stands for a copy of the sample.
+struct Example {
+    std::string words;
+    std::map<std::string, std::string> values;
+};
+
+/// What the host lends to a run.
+struct Run {
+    std::function<void(double share, std::string_view step)> progress = [](double, std::string_view) {};
+    std::function<bool()> cancelled = [] { return false; };
+    std::function<void(std::string_view line)> note = [](std::string_view) {};
+
+    /// Tells progress and throws Error (cancelled) when the user has stopped the work.
+    void step(double share, std::string_view what) const;
+};
+
+/// A file made by an operation, for the host to put where the user wants it.
+struct MadeFile {
+    std::string name;        ///< "season-sheet.html"
+    std::string media_type;  ///< "text/html"
+    std::string content;
+};
+
+struct Outcome {
+    std::vector<Table> tables;
+    std::vector<MadeFile> files;
+    Findings findings;
+    std::string summary;  ///< one or two sentences: what came out
+};
+
+/// Values by key, as text. Days ISO 8601, numbers with a point, yes/no, choice words.
+using Form = std::map<std::string, std::string>;
+
+class Operation {
+  public:
+    virtual ~Operation() = default;
+
+    virtual const About& about() const = 0;
+    virtual const std::vector<Parameter>& parameters() const = 0;
+    virtual const std::vector<TableShape>& results() const = 0;  ///< tables it returns
+    virtual const std::vector<Example>& examples() const = 0;
+    /// Everything wrong with the form, each naming the parameter, the value and what would be right.
+    virtual Findings check(const Form& form) const = 0;
+    /// Throws Error; usage where check() would have complained.
+    virtual Outcome run(const Form& form, const Run& run) const = 0;
+};
+
+/// Every operation, in the order of the breeder's year. The one list.
+std::span<const std::unique_ptr<const Operation>> operations();
+/// Null where there is none of that id.
+const Operation* find_operation(std::string_view id);
+
+}  // namespace pipward

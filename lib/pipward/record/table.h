@@ -1,0 +1,60 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include <cstdint>
+#include <optional>
+#include <string>
+#include <variant>
+#include <vector>
+
+#include "pipward/record/orchard.h"
+#include "pipward/value/day.h"
+
+/// A result as any host can show it and the book can keep it: typed, described columns and rows of cells.
+namespace pipward {
+
+enum class CellType { text, whole, number, day, yes_no };
+
+std::string_view to_text(CellType type);
+
+struct Column {
+    std::string name;
+    CellType type = CellType::text;
+    std::string unit;         ///< empty where none applies
+    std::string label;        ///< for people, sentence case: "Full bloom, median"
+    std::string description;  ///< one sentence
+};
+
+/// Nothing (std::monostate) is an unknown.
+using Cell = std::variant<std::monostate, std::string, std::int64_t, double, Day, bool>;
+
+/// What a table of results looks like before it has rows: declared once, by the operation that makes it.
+struct TableShape {
+    std::string name;         ///< as in the book: "bloom_window"
+    std::string title;        ///< for people: "Bloom windows"
+    std::string description;  ///< one sentence
+    bool has_points = false;  ///< a layer with one point a row
+    std::vector<Column> columns;
+};
+
+struct Row {
+    std::vector<Cell> cells;       ///< as many as the shape has columns
+    std::optional<MapPoint> at{};  ///< in the book's coordinate system
+};
+
+struct Table {
+    TableShape shape;
+    std::vector<Row> rows;
+};
+
+/// A cell of an optional value: nothing where there is none.
+template <class T>
+Cell cell(const std::optional<T>& value) {
+    return value ? Cell{*value} : Cell{};
+}
+
+/// As written in CSV and on a terminal: days ISO 8601, numbers shortest that reads back the same, unknown
+/// empty.
+std::string to_text(const Cell& cell);
+
+}  // namespace pipward

@@ -1,0 +1,57 @@
+// SPDX-License-Identifier: MIT
+#include "pipward/record/words.h"
+
+#include <array>
+
+namespace pipward {
+
+std::span<const Word<TreePurpose>> words(TreePurpose) {
+    static constexpr std::array table{
+        Word<TreePurpose>{TreePurpose::parent, "parent", "kept as a parent of crosses"},
+        Word<TreePurpose>{TreePurpose::seedling, "seedling", "a seedling under test"},
+        Word<TreePurpose>{TreePurpose::pollinizer, "pollinizer", "kept to pollinate its neighbours"},
+        Word<TreePurpose>{TreePurpose::other, "other", "any other tree"},
+    };
+    return table;
+}
+
+std::span<const Word<PlacedBy>> words(PlacedBy) {
+    static constexpr std::array table{
+        Word<PlacedBy>{PlacedBy::surveyed, "surveyed", "measured on the ground"},
+        Word<PlacedBy>{PlacedBy::computed, "computed", "computed from its row and position"},
+        Word<PlacedBy>{PlacedBy::digitised, "digitised", "drawn on a map or picture"},
+        Word<PlacedBy>{PlacedBy::estimated, "estimated", "a guess, to be measured"},
+    };
+    return table;
+}
+
+std::span<const Word<AccessionKind>> words(AccessionKind) {
+    static constexpr std::array table{
+        Word<AccessionKind>{AccessionKind::cultivar, "cultivar", "a named variety"},
+        Word<AccessionKind>{AccessionKind::selection, "selection", "a seedling chosen and kept by grafting"},
+        Word<AccessionKind>{AccessionKind::seedling, "seedling", "a single seedling"},
+        Word<AccessionKind>{AccessionKind::species, "species", "a wild species or type of it"},
+        Word<AccessionKind>{AccessionKind::unknown, "unknown", "not known"},
+    };
+    return table;
+}
+
+std::span<const Word<WeatherSource>> words(WeatherSource) {
+    static constexpr std::array table{
+        Word<WeatherSource>{WeatherSource::observed, "observed", "measured at the station"},
+        Word<WeatherSource>{WeatherSource::forecast, "forecast", "forecast by a weather service"},
+    };
+    return table;
+}
+
+std::span<const Word<Store>> words(Store) {
+    static constexpr std::array table{
+        Word<Store>{Store::room, "room", "at room temperature, about 20 degrees C"},
+        Word<Store>{Store::refrigerator, "refrigerator", "dry at about 4 degrees C"},
+        Word<Store>{Store::freezer, "freezer", "dry at about -20 degrees C"},
+        Word<Store>{Store::deep_freezer, "deep_freezer", "dry at about -80 degrees C"},
+    };
+    return table;
+}
+
+}  // namespace pipward

@@ -1,0 +1,50 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include <compare>
+#include <cstdint>
+#include <optional>
+#include <string>
+#include <string_view>
+
+namespace pipward {
+
+/// A calendar day of the proleptic Gregorian calendar, without time or zone.
+/// Shape: days since 1970-01-01. Range of text: years 0001 to 9999.
+/// Written as ISO 8601 (YYYY-MM-DD).
+struct Day {
+    std::int32_t since_1970 = 0;
+
+    auto operator<=>(const Day&) const = default;
+};
+
+constexpr Day operator+(Day day, int days) {
+    return {day.since_1970 + days};
+}
+constexpr Day operator-(Day day, int days) {
+    return {day.since_1970 - days};
+}
+/// Whole days from `b` to `a`.
+constexpr int operator-(Day a, Day b) {
+    return a.since_1970 - b.since_1970;
+}
+
+struct YearMonthDay {
+    int year = 1970;
+    int month = 1;  ///< 1..12
+    int day = 1;    ///< 1..31
+};
+
+/// The day, or nothing where the calendar has no such day (2026-02-30).
+std::optional<Day> make_day(YearMonthDay parts);
+YearMonthDay parts_of(Day day);
+/// 1 January is 1.
+int day_of_year(Day day);
+
+/// Reads exactly YYYY-MM-DD; anything else, and days that do not exist, give nothing.
+std::optional<Day> parse_iso_day(std::string_view text);
+std::string to_iso(Day day);
+/// "12 Apr": for charts and sheets, English month names whatever the locale.
+std::string to_short_text(Day day);
+
+}  // namespace pipward

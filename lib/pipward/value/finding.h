@@ -1,0 +1,55 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include <stdexcept>
+#include <string>
+#include <vector>
+
+namespace pipward {
+
+enum class Level { note, warning, error };
+
+std::string_view to_text(Level level);
+
+/// Something noticed in what was read. An error prevents a result, a warning weakens it, a note explains it.
+struct Finding {
+    Level level = Level::error;
+    std::string table;    ///< where: table or file; empty when it concerns the whole book
+    std::string row;      ///< which row, by its human key ("Larkfold Red", "fid 12", "line 3")
+    std::string field;    ///< which column
+    std::string value;    ///< what stands there
+    std::string message;  ///< what is wrong, as a sentence
+    std::string remedy;   ///< what to do about it, as a sentence
+
+    bool operator==(const Finding&) const = default;
+};
+
+using Findings = std::vector<Finding>;
+
+bool has_errors(const Findings& findings);
+/// "error: bloom_note fid 12, bbch = 66: ... Remedy."
+std::string to_text(const Finding& finding);
+
+/// Why something could not be done. The console's exit codes follow these kinds.
+enum class Trouble {
+    input,      ///< the input has findings that prevent the result: all of them are carried
+    usage,      ///< the request itself is wrong
+    access,     ///< something could not be read or written
+    cancelled,  ///< the user stopped it
+};
+
+/// The library's one exception: every finding that led to it, at least one.
+class Error : public std::runtime_error {
+  public:
+    Error(Trouble trouble, Findings findings);
+    Error(Trouble trouble, Finding finding);
+
+    Trouble trouble() const { return trouble_; }
+    const Findings& findings() const { return findings_; }
+
+  private:
+    Trouble trouble_;
+    Findings findings_;
+};
+
+}  // namespace pipward

@@ -1,0 +1,36 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include <compare>
+
+#include "pipward/value/day.h"
+#include "pipward/value/quantity.h"
+
+namespace pipward {
+
+enum class Hemisphere { north, south };
+
+Hemisphere hemisphere_of(Latitude latitude);
+
+/// A bloom season, named by the calendar year in which the trees bloom.
+struct Season {
+    int year = 0;
+
+    auto operator<=>(const Season&) const = default;
+};
+
+/// A place in a season: days after the season's anchor, which is 1 January in the north and
+/// 2 July (182 days later) in the south, so that one set of starting days serves both.
+using SeasonDay = int;
+
+inline constexpr SeasonDay season_first = -92;  ///< 1 October in the north: chill is counted from here
+inline constexpr SeasonDay season_last = 180;   ///< 30 June in the north (29 June in a leap year)
+inline constexpr int season_length = season_last - season_first + 1;
+
+/// The season's anchor day (season day 0).
+Day anchor_of(Season season, Hemisphere hemisphere);
+/// The season whose span season_first .. season_last + the rest of the summer holds `day`:
+/// days from 1 October (north) belong to the coming year's season.
+Season season_of(Day day, Hemisphere hemisphere);
+
+}  // namespace pipward

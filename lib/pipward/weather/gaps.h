@@ -1,0 +1,28 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include <vector>
+
+#include "pipward/weather/daily_series.h"
+
+namespace pipward {
+
+/// Gaps of at most this many days are interpolated between their neighbours; longer ones are left open.
+/// Common practice, no source.
+inline constexpr int longest_filled_gap = 5;
+
+struct Gap {
+    Day first;
+    int length = 0;  ///< days
+    bool filled = false;
+};
+
+struct GapReport {
+    DailySeries series;  ///< with the short gaps filled, their days marked DayOrigin::interpolated
+    std::vector<Gap> gaps;
+};
+
+/// Fills short gaps inside the series linearly, minimum and maximum each on its own. Ends are never extended.
+GapReport fill_gaps(const DailySeries& series, int longest = longest_filled_gap);
+
+}  // namespace pipward

@@ -1,0 +1,122 @@
+// SPDX-License-Identifier: MIT
+// The shape of the house: each room includes only rooms above it, and outside libraries stay in their rooms.
+#include <gtest/gtest.h>
+
+#include <algorithm>
+#include <filesystem>
+#include <fstream>
+#include <map>
+#include <regex>
+#include <set>
+#include <string>
+#include <vector>
+
+namespace {
+
+namespace fs = std::filesystem;
+
+// A room and the rooms it may include, itself aside. Kept in the order of the house.
+const std::vector<std::pair<std::string, std::set<std::string>>> house{
+    {"value", {}},
+    {"record", {"value"}},
+    {"weather", {"value", "record"}},
+    {"clock", {"value"}},
+    {"bloom", {"value", "record", "weather", "clock"}},
+    {"lineage", {"value", "record"}},
+    {"cross", {"value", "record", "weather", "clock", "bloom", "lineage"}},
+    {"book", {"value", "record"}},
+    {"paper", {"value", "record", "weather", "clock", "bloom", "lineage", "cross"}},
+    {"operation", {"value", "record", "weather", "clock", "bloom", "lineage", "cross", "book", "paper"}},
+};
+
+struct Include {
+    fs::path file;
+    std::string room;
+    std::string target;
+};
+
+std::vector<Include> includes_of(const fs::path& room) {
+    static const std::regex line_form(R"(^\s*#\s*include\s*["<]([^">]+)[">])");
+    std::vector<Include> found;
+    for (const auto& entry : fs::recursive_directory_iterator(room)) {
+        const auto ending = entry.path().extension();
+        if (ending != ".h" && ending != ".cpp") {
+            continue;
+        }
+        std::ifstream file(entry.path());
+        for (std::string line; std::getline(file, line);) {
+            if (std::smatch match; std::regex_search(line, match, line_form)) {
+                found.push_back({entry.path(), room.filename().string(), match[1]});
+            }
+        }
+    }
+    return found;
+}
+
+const fs::path library = fs::path(PIPWARD_SOURCE) / "lib" / "pipward";
+
+TEST(House, EveryFolderOfTheLibraryIsARoomOfTheHouse) {
+    std::set<std::string> known;
+    for (const auto& [room, above] : house) {
+        known.insert(room);
+        EXPECT_TRUE(fs::is_directory(library / room)) << room;
+    }
+    for (const auto& entry : fs::directory_iterator(library)) {
+        if (entry.is_directory()) {
+            EXPECT_TRUE(known.count(entry.path().filename().string())) << entry.path();
+        }
+    }
+}
+
+TEST(House, ARoomIncludesOnlyRoomsAboveIt) {
+    static const std::regex ours("^pipward/([a-z]+)/.*");
+    int seen = 0;
+    for (const auto& [room, above] : house) {
+        for (const auto& include : includes_of(library / room)) {
+            std::smatch match;
+            if (!std::regex_match(include.target, match, ours)) {
+                EXPECT_EQ(include.target.rfind("../", 0), std::string::npos)
+                    << include.file << " " << include.target;
+                continue;
+            }
+            ++seen;
+            EXPECT_TRUE(match[1] == room || above.count(match[1]))
+                << include.file << " includes " << include.target;
+        }
+    }
+    EXPECT_GT(seen, 50);
+}
+
+TEST(House, OutsideLibrariesStayInTheirRooms) {
+    static const std::regex qt_or_desktop("^(Q[A-Z]|Qt|qgs).*");
+    static const std::regex vector_library("^(gdal|ogr|cpl).*");
+    static const std::regex json("^nlohmann/.*");
+    for (const auto& [room, above] : house) {
+        for (const auto& include : includes_of(library / room)) {
+            EXPECT_FALSE(std::regex_match(include.target, qt_or_desktop)) << include.file;
+            if (room != "book") {
+                EXPECT_FALSE(std::regex_match(include.target, vector_library)) << include.file;
+            }
+            if (room != "operation") {
+                EXPECT_FALSE(std::regex_match(include.target, json)) << include.file;
+            }
+        }
+    }
+}
+
+TEST(House, EverySourceNamesItsLicence) {
+    for (const auto* folder : {"lib", "plugin", "tests", "sample-gpkg"}) {
+        for (const auto& entry : fs::recursive_directory_iterator(fs::path(PIPWARD_SOURCE) / folder)) {
+            const auto ending = entry.path().extension();
+            if (ending != ".h" && ending != ".cpp") {
+                continue;
+            }
+            std::ifstream file(entry.path());
+            std::string first;
+            std::getline(file, first);
+            EXPECT_EQ(first.rfind("// SPDX-License-Identifier: ", 0), 0U) << entry.path();
+        }
+    }
+}
+
+}  // namespace

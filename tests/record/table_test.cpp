@@ -1,0 +1,42 @@
+// SPDX-License-Identifier: MIT
+#include "pipward/record/table.h"
+
+#include <gtest/gtest.h>
+
+#include "pipward/record/words.h"
+
+namespace pipward {
+namespace {
+
+TEST(Cell, WritesUnknownAsNothingAndNumbersSoThatTheyReadBack) {
+    EXPECT_EQ(to_text(Cell{}), "");
+    EXPECT_EQ(to_text(Cell{0.1}), "0.1");
+    EXPECT_EQ(to_text(Cell{1e21}), "1e+21");
+    EXPECT_EQ(to_text(Cell{std::int64_t{-3}}), "-3");
+    EXPECT_EQ(to_text(Cell{*make_day({2026, 4, 12})}), "2026-04-12");
+    EXPECT_EQ(to_text(Cell{true}), "yes");
+    EXPECT_EQ(to_text(cell(std::optional<double>{})), "");
+    EXPECT_EQ(to_text(cell(std::optional<double>{2.5})), "2.5");
+}
+
+template <class Enum>
+void expect_words_read_back(Enum any) {
+    for (const auto& entry : words(any)) {
+        EXPECT_EQ(from_word<Enum>(entry.word), entry.value) << entry.word;
+        EXPECT_EQ(to_word(entry.value), entry.word);
+        EXPECT_FALSE(entry.meaning.empty());
+    }
+    EXPECT_FALSE(from_word<Enum>("no such word"));
+    EXPECT_FALSE(from_word<Enum>(""));
+}
+
+TEST(Words, EveryWordReadsBackAsItsValue) {
+    expect_words_read_back(TreePurpose{});
+    expect_words_read_back(PlacedBy{});
+    expect_words_read_back(AccessionKind{});
+    expect_words_read_back(WeatherSource{});
+    expect_words_read_back(Store{});
+}
+
+}  // namespace
+}  // namespace pipward
