@@ -18,11 +18,11 @@ class DynamicModel {
     /// usually zero.
     ChillPortions hour(Celsius temperature);
     ChillPortions total() const { return total_; }
+    /// What cold has built up and warmth can still destroy; a portion is completed when it reaches 1.
+    double precursor() const { return precursor_; }
 
   private:
-    double intermediate_ = 0;  ///< the precursor at the end of the last hour
-    double converted_ = 0;     ///< the part of it fixed in the last hour
-    bool started_ = false;
+    double precursor_ = 0;  ///< what is left unfixed at the end of the last hour
     ChillPortions total_;
 };
 

@@ -20,7 +20,7 @@ struct Season {
 };
 
 /// A place in a season: days after the season's anchor, which is 1 January in the north and
-/// 2 July (182 days later) in the south, so that one set of starting days serves both.
+/// 182 days later (2 July, 1 July in a leap year) in the south, so that one set of starting days serves both.
 using SeasonDay = int;
 
 inline constexpr SeasonDay season_first = -92;  ///< 1 October in the north: chill is counted from here

@@ -1,0 +1,27 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include "pipward/clock/degree_days.h"
+
+/// What the degree-day methods share.
+namespace pipward {
+
+void require_order(DayRange day);
+void require_order(const Thresholds& thresholds);
+
+/// One day's temperature curve, asked twice: at the lower and at the upper threshold.
+struct CurveAbove {
+    double area = 0;   ///< degrees x days above the threshold
+    double share = 0;  ///< the part of the day above it, 0..1
+};
+
+/// The three cut-offs as sums of areas above the thresholds.
+DegreeDays cut_off_degree_days(const Thresholds& thresholds, CurveAbove lower, CurveAbove upper);
+
+using CurveMethod = CurveAbove (*)(DayRange day, double threshold);
+
+DegreeDays degree_days_by(CurveMethod curve, DayRange day, const Thresholds& thresholds);
+DegreeDays double_degree_days_by(CurveMethod curve, DayRange today, Celsius next_low,
+                                 const Thresholds& thresholds);
+
+}  // namespace pipward

@@ -1,0 +1,12 @@
+// SPDX-License-Identifier: MIT
+#include "pipward/clock/gdh_richardson.h"
+
+#include "pipward/clock/linear_forcing.h"
+
+namespace pipward {
+
+DegreeHours gdh_richardson(Celsius hour) {
+    return linear_forcing(hour, Celsius{4.5}, Celsius{25});
+}
+
+}  // namespace pipward

@@ -1,0 +1,148 @@
+// SPDX-License-Identifier: MIT
+#include "pipward/weather/reading_rows.h"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <utility>
+
+namespace pipward {
+namespace {
+
+constexpr int findings_of_a_kind = 20;
+
+constexpr const char* reversed = "The day's minimum lies above its maximum; the day is left out.";
+constexpr const char* unbelievable = "No orchard's air is this cold or hot; the day is left out.";
+
+std::string both(const RawReading& reading) {
+    return fmt::format("{}, {}", reading.t_min, reading.t_max);
+}
+
+bool believable(Celsius t) {
+    return t >= coldest_believable && t <= hottest_believable;
+}
+
+/// Says so and returns false where the reading cannot be a day's extremes.
+bool passes(const RawReading& reading, TemperatureUnit unit, LineFindings& lines) {
+    if (!believable(to_celsius(reading.t_min, unit)) || !believable(to_celsius(reading.t_max, unit))) {
+        lines.add(Level::warning, reading.line, "t_min, t_max", both(reading), unbelievable,
+                  fmt::format("Correct it, or state the unit: the file was read in {}.", to_text(unit)));
+        return false;
+    }
+    if (reading.t_min > reading.t_max) {
+        lines.add(Level::warning, reading.line, "t_min, t_max", both(reading), reversed,
+                  "Correct the day's two temperatures.");
+        return false;
+    }
+    return true;
+}
+
+void refuse_if_common(int count, std::size_t of, const WeatherFileOptions& options, std::string message,
+                      std::string remedy, Findings& findings) {
+    if (static_cast<std::size_t>(count) * 10 <= of) {
+        return;
+    }
+    findings.push_back({.level = Level::error,
+                        .table = options.file,
+                        .row = {},
+                        .field = "t_min, t_max",
+                        .value = fmt::format("{} of {} days", count, of),
+                        .message = std::move(message),
+                        .remedy = std::move(remedy)});
+}
+
+void note_repeated(const RawReading& first, const RawReading& again, LineFindings& lines) {
+    const bool alike = first.t_min == again.t_min && first.t_max == again.t_max;
+    if (alike) {
+        lines.add(Level::note, again.line, "day", to_iso(again.day),
+                  "The day stands twice alike; it is kept once.", {});
+        return;
+    }
+    lines.add(Level::error, again.line, "day", fmt::format("{} (line {})", to_iso(again.day), first.line),
+              "The day already stands on an earlier line with other temperatures.",
+              "Keep the right one of the two, or name the column that tells the stations apart "
+              "(option station_column).");
+}
+
+std::vector<RawReading> one_a_day(std::vector<RawReading> readings, LineFindings& lines) {
+    std::ranges::stable_sort(readings, {}, &RawReading::day);
+    std::vector<RawReading> kept;
+    for (const RawReading& reading : readings) {
+        if (!kept.empty() && kept.back().day == reading.day) {
+            note_repeated(kept.back(), reading, lines);
+        } else {
+            kept.push_back(reading);
+        }
+    }
+    return kept;
+}
+
+std::string days_sentence(const std::vector<WeatherDay>& days) {
+    if (days.empty()) {
+        return "No day was read.";
+    }
+    return fmt::format("{} days were read, from {} to {}.", days.size(), to_iso(days.front().day),
+                       to_iso(days.back().day));
+}
+
+}  // namespace
+
+void LineFindings::add(Level level, int line, std::string field, std::string value, std::string message,
+                       std::string remedy) {
+    Kind& kind = kinds_[message];
+    kind.level = level;
+    if (++kind.count > findings_of_a_kind) {
+        return;
+    }
+    findings_.push_back({.level = level,
+                         .table = file_,
+                         .row = fmt::format("line {}", line),
+                         .field = std::move(field),
+                         .value = std::move(value),
+                         .message = std::move(message),
+                         .remedy = std::move(remedy)});
+}
+
+void LineFindings::finish() {
+    for (const auto& [message, kind] : kinds_) {
+        if (const int untold = kind.count - findings_of_a_kind; untold > 0) {
+            findings_.push_back({.level = kind.level,
+                                 .table = file_,
+                                 .row = {},
+                                 .field = {},
+                                 .value = fmt::format("{}", untold),
+                                 .message = fmt::format("{} more lines like this: {}", untold, message),
+                                 .remedy = "Mend the lines named first, then read the file again."});
+        }
+    }
+}
+
+int LineFindings::count(const std::string& message) const {
+    const auto found = kinds_.find(message);
+    return found == kinds_.end() ? 0 : found->second.count;
+}
+
+void take_readings(std::span<const RawReading> readings, TemperatureUnit unit,
+                   const WeatherFileOptions& options, LineFindings& lines, WeatherImport& import) {
+    std::vector<RawReading> good;
+    std::ranges::copy_if(readings, std::back_inserter(good),
+                         [&](const RawReading& reading) { return passes(reading, unit, lines); });
+    for (const RawReading& reading : one_a_day(std::move(good), lines)) {
+        import.days.push_back({.fid = 0,
+                               .station = options.station,
+                               .day = reading.day,
+                               .t_min = to_celsius(reading.t_min, unit),
+                               .t_max = to_celsius(reading.t_max, unit),
+                               .source = options.source});
+    }
+    refuse_if_common(lines.count(reversed), readings.size(), options,
+                     "On so many days the minimum lies above the maximum that the columns seem swapped.",
+                     "Name them with the options t_min_column and t_max_column.", import.findings);
+    refuse_if_common(
+        lines.count(unbelievable), readings.size(), options,
+        fmt::format("So many temperatures are beyond belief in {} that the unit seems wrong.", to_text(unit)),
+        "State the right unit with the option unit.", import.findings);
+    import.understood += " " + days_sentence(import.days);
+}
+
+}  // namespace pipward

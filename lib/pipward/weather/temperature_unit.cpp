@@ -1,0 +1,81 @@
+// SPDX-License-Identifier: MIT
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <cmath>
+
+#include "pipward/weather/file_conventions.h"
+
+namespace pipward {
+namespace {
+
+constexpr double hottest_in_fahrenheit = 130;
+constexpr double hottest_in_celsius = 50;
+constexpr std::size_t days_with_a_summer = 200;
+
+/// One maximum in twenty lies above it, so single typing errors do not move it.
+double warm_mark(std::span<const RawReading> readings) {
+    std::vector<double> maxima;
+    for (const RawReading& reading : readings) {
+        maxima.push_back(reading.t_max);
+    }
+    const auto place = maxima.begin() + static_cast<std::ptrdiff_t>((maxima.size() - 1) * 95 / 100);
+    std::ranges::nth_element(maxima, place);
+    return *place;
+}
+
+bool all_whole(std::span<const RawReading> readings) {
+    return std::ranges::all_of(readings, [](const RawReading& reading) {
+        return reading.t_min == std::floor(reading.t_min) && reading.t_max == std::floor(reading.t_max);
+    });
+}
+
+UnitChoice ask_for_unit(const WeatherFileOptions& options, double mark, std::string message) {
+    return {
+        std::nullopt,
+        {},
+        {Finding{.level = Level::error,
+                 .table = options.file,
+                 .row = {},
+                 .field = "unit",
+                 .value = fmt::format("{}", mark),
+                 .message = std::move(message),
+                 .remedy = "State the unit with the option unit: celsius, fahrenheit or tenths_celsius."}}};
+}
+
+}  // namespace
+
+UnitChoice choose_unit(std::span<const RawReading> readings, std::optional<TemperatureUnit> header_unit,
+                       bool tenths_possible, const WeatherFileOptions& options) {
+    if (options.unit) {
+        return {options.unit, "as stated", {}};
+    }
+    if (header_unit) {
+        return {header_unit, "as the header says", {}};
+    }
+    const double mark = warm_mark(readings);
+    if (mark > hottest_in_fahrenheit) {
+        if (tenths_possible && all_whole(readings)) {
+            return {TemperatureUnit::tenths_celsius,
+                    fmt::format("for one maximum in twenty is {:.0f} or more, in whole figures", mark),
+                    {}};
+        }
+        return ask_for_unit(
+            options, mark, "The temperatures are too high for Celsius and for Fahrenheit (tenths? kelvin?).");
+    }
+    if (mark > hottest_in_celsius) {
+        return {TemperatureUnit::fahrenheit,
+                fmt::format("for one maximum in twenty is {:.1f} or more, which cannot be Celsius", mark),
+                {}};
+    }
+    if (readings.size() >= days_with_a_summer) {
+        return {
+            TemperatureUnit::celsius,
+            fmt::format("for of {} days' maxima only one in twenty exceeds {:.1f}, too cold for Fahrenheit",
+                        readings.size(), mark),
+            {}};
+    }
+    return ask_for_unit(options, mark, "The temperatures of this short file could be Celsius or Fahrenheit.");
+}
+
+}  // namespace pipward

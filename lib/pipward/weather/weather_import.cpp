@@ -1,0 +1,42 @@
+// SPDX-License-Identifier: MIT
+#include "pipward/weather/weather_import.h"
+
+namespace pipward {
+
+std::string_view to_text(TemperatureUnit unit) {
+    switch (unit) {
+        case TemperatureUnit::celsius:
+            return "degrees Celsius";
+        case TemperatureUnit::fahrenheit:
+            return "degrees Fahrenheit";
+        case TemperatureUnit::tenths_celsius:
+            return "tenths of a degree Celsius";
+    }
+    return {};
+}
+
+Celsius to_celsius(double value, TemperatureUnit unit) {
+    switch (unit) {
+        case TemperatureUnit::celsius:
+            return {value};
+        case TemperatureUnit::fahrenheit:
+            return from_fahrenheit(value);
+        case TemperatureUnit::tenths_celsius:
+            return {value / 10};
+    }
+    return {};
+}
+
+std::string_view to_text(DayFormat format) {
+    switch (format) {
+        case DayFormat::year_month_day:
+            return "year-month-day";
+        case DayFormat::day_month_year:
+            return "day-month-year";
+        case DayFormat::month_day_year:
+            return "month-day-year";
+    }
+    return {};
+}
+
+}  // namespace pipward
