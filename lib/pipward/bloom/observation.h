@@ -3,12 +3,15 @@
 
 #include <cstdint>
 #include <map>
+#include <span>
 #include <string>
 #include <vector>
 
 #include "pipward/bloom/season_curves.h"
+#include "pipward/bloom/stage_ladder.h"
 #include "pipward/record/orchard.h"
 #include "pipward/value/finding.h"
+#include "pipward/weather/season_weather.h"
 
 namespace pipward {
 
@@ -30,6 +33,7 @@ struct Observation {
     double full_bloom = 0;            ///< fractional season day; noon is whole
     double sd_days = 1;               ///< of the noting, not of the weather
     std::vector<std::int64_t> notes;  ///< fids
+    std::vector<Day> noted_on;        ///< one a note
 };
 
 struct CurvesKey {
@@ -45,8 +49,38 @@ struct ObservationsReport {
     Findings findings;  ///< notes that could not be used, each with the reason
 };
 
+/// One bloom note, placed: on a tree's temperature and on the stage ladder.
+struct StageSeen {
+    std::int64_t fid = 0;
+    std::string tree;  ///< label; empty where only the accession was noted
+    std::string accession;
+    CelsiusStep offset;
+    Season season;
+    Day noted_on;
+    Bbch stage;
+    LadderPlace place;
+};
+
+struct StagesReport {
+    std::vector<StageSeen> stages;  ///< by day, then fid
+    Findings findings;              ///< notes that cannot be placed, and stages that run backwards on a tree
+};
+
+/// Places every bloom note of the book, of whatever season. A note with a tree stands at the tree's offset,
+/// one with an accession only at the mean offset of the accession's trees that lived that day, else at the
+/// station's. `open_percent` at stages 60 to 65 gives the place on the ladder directly.
+StagesReport stages_seen(const Orchard& orchard, const Station& station, Hemisphere hemisphere);
+
+/// The full bloom that a stage seen on `season_day` tells of, in a season's warmth: a fractional season day.
+double full_bloom_from(const LadderPlace& place, double season_day, const SeasonCurves& curves);
+
+/// The curves that fitting and scoring ask for: every season at every offset at which a note stands.
+CurvesOf curves_for_notes(std::span<const StageSeen> stages, std::span<const SeasonWeather> seasons,
+                          Latitude latitude);
+
 /// Turns notes of any stage into full-bloom days by the stage ladder and the season's own warmth.
-/// Notes on one accession, season and offset are averaged with weights 1/sd^2.
+/// Notes on one accession, season and offset are averaged with weights 1/sd^2, a note that stands apart from
+/// the others counting for less. Seasons without curves are left out, with a note that says so.
 ObservationsReport observe(const Orchard& orchard, const Station& station, Hemisphere hemisphere,
                            const CurvesOf& curves);
 

@@ -34,9 +34,22 @@ struct SeasonCurves {
 SeasonCurves season_curves(std::span<const DayExtremes> days, Day first, Latitude latitude,
                            CelsiusStep offset);
 
+/// Every running sum of a season's curves, in a fixed order: chill, the heat curves, ladder, asymcur,
+/// degree_days.
+inline constexpr int running_sum_count = heat_curve_count + 4;
+std::array<std::vector<double>*, running_sum_count> running_sums(SeasonCurves& curves);
+std::array<const std::vector<double>*, running_sum_count> running_sums(const SeasonCurves& curves);
+
+/// `known` for its first `days` days (at most its known_days), then the remainder of `past` by season day:
+/// the daily gains of the past season on top of what this one has reached. One member of an ensemble.
+/// Chill gained is lent like heat: what stands half-made in the Dynamic Model at the seam (less than one
+/// portion) is left out.
+SeasonCurves with_remainder(const SeasonCurves& known, const SeasonCurves& past, int days);
+
 /// A running sum at a fractional season day; whole numbers are noons. Clamped to the ends.
 double value_at(std::span<const double> sums, double season_day);
-/// The season day at which a running sum reaches `target`. Beyond the end: season_last + 1.
+/// The first season day at which a running sum reaches `target`. Beyond the end: season_last + 1; reached
+/// from the start: season_first.
 double day_reaching(std::span<const double> sums, double target);
 
 }  // namespace pipward

@@ -36,8 +36,11 @@ struct SkillRequest {
 };
 
 /// Leaves each season out in turn, fits on the others and foretells it. With a lead the weather after the
-/// issue day is hidden and the other seasons' remainders stand in for it. `progress` is told 0..1 and returns
-/// false to stop (Error, cancelled).
+/// issue day is hidden and the other seasons' remainders stand in for it; the median of the ensemble is
+/// scored. An accession counts in a season only where its other seasons have notes: borrowed needs are not
+/// scored, so `accessions` have no say today. With `training_seasons`, 60 draws are learned from and up to 20
+/// other seasons foretold by each, weather known. No scores where the observations cover fewer than two
+/// seasons. `progress` is told 0..1 and returns false to stop (Error, cancelled).
 std::vector<SkillScore> score_methods(std::span<const Observation> observations, const CurvesOf& curves,
                                       std::span<const SeasonWeather> seasons, Latitude latitude,
                                       std::span<const Accession> accessions, const SkillRequest& request,

@@ -1,0 +1,86 @@
+// SPDX-License-Identifier: MIT
+#include "pipward/bloom/fit_table.h"
+
+#include <algorithm>
+#include <tuple>
+
+namespace pipward {
+namespace {
+
+// What one accession departs by from its model in one spring, beside the noting: so a note good to half a
+// day is worth little more than one good to a day, and a note good to five days still counts.
+constexpr double usual_departure = 2.0;
+
+double squared(double value) {
+    return value * value;
+}
+
+double weight_of(double sd_days) {
+    return (squared(usual_departure) + 1) / (squared(usual_departure) + squared(sd_days));
+}
+
+std::vector<const Observation*> in_order(std::span<const Observation> observations, const CurvesOf& curves) {
+    std::vector<const Observation*> ordered;
+    for (const auto& observation : observations) {
+        if (curves.contains({observation.season, observation.offset.degrees})) {
+            ordered.push_back(&observation);
+        }
+    }
+    std::ranges::sort(ordered, [](const Observation* a, const Observation* b) {
+        return std::tie(a->accession, a->season, a->offset, a->full_bloom, a->sd_days) <
+               std::tie(b->accession, b->season, b->offset, b->full_bloom, b->sd_days);
+    });
+    return ordered;
+}
+
+template <class Value>
+int index_in(const std::vector<Value>& sorted, const Value& value) {
+    return static_cast<int>(std::ranges::lower_bound(sorted, value) - sorted.begin());
+}
+
+template <class Value>
+void sort_unique(std::vector<Value>& values) {
+    std::ranges::sort(values);
+    values.erase(std::unique(values.begin(), values.end()), values.end());
+}
+
+FitRow row_of(const FitTable& table, const Observation& observation) {
+    FitRow row;
+    row.accession = index_in(table.accessions, observation.accession);
+    row.season = index_in(table.seasons, observation.season);
+    row.observed = observation.full_bloom;
+    row.weight = weight_of(observation.sd_days);
+    row.observation = &observation;
+    row.runs = &table.runs->at({observation.season, observation.offset.degrees});
+    row.amounts.reserve(row.runs->size());
+    for (const auto& run : *row.runs) {
+        row.amounts.push_back(amount_by(run, row.observed));
+    }
+    return row;
+}
+
+}  // namespace
+
+FitTable fit_table(BloomMethod method, std::span<const Observation> observations, const CurvesOf& curves) {
+    FitTable table;
+    table.method = method;
+    const auto ordered = in_order(observations, curves);
+    auto runs = std::make_shared<std::map<CurvesKey, std::vector<StructureRun>>>();
+    for (const auto* observation : ordered) {
+        table.accessions.push_back(observation->accession);
+        table.seasons.push_back(observation->season);
+        const CurvesKey key{observation->season, observation->offset.degrees};
+        if (!runs->contains(key)) {
+            runs->emplace(key, runs_of(method, curves.at(key), observation->offset));
+        }
+    }
+    sort_unique(table.accessions);
+    sort_unique(table.seasons);
+    table.runs = std::move(runs);
+    for (const auto* observation : ordered) {
+        table.rows.push_back(row_of(table, *observation));
+    }
+    return table;
+}
+
+}  // namespace pipward

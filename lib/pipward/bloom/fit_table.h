@@ -1,0 +1,38 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include <map>
+#include <memory>
+#include <span>
+#include <string>
+#include <vector>
+
+#include "pipward/bloom/observation.h"
+#include "pipward/bloom/structures.h"
+
+/// The observations as numbers, ready for any number of fits on parts of them.
+namespace pipward {
+
+struct FitRow {
+    int accession = 0;  ///< into FitTable::accessions
+    int season = 0;     ///< into FitTable::seasons
+    double observed = 0;
+    double weight = 1;  ///< by how surely it was noted, 1 for a note good to a day
+    const Observation* observation = nullptr;
+    const std::vector<StructureRun>* runs = nullptr;
+    std::vector<double> amounts;  ///< gathered by the observed day, one a structure
+};
+
+struct FitTable {
+    BloomMethod method = BloomMethod::averaged;
+    std::vector<std::string> accessions;  ///< sorted
+    std::vector<Season> seasons;          ///< sorted
+    std::vector<FitRow> rows;             ///< in an order of their own, whatever the observations' order
+    std::shared_ptr<const std::map<CurvesKey, std::vector<StructureRun>>> runs;
+};
+
+/// Observations whose season and offset have no curves are left out. `observations` and `curves` must
+/// outlive the table.
+FitTable fit_table(BloomMethod method, std::span<const Observation> observations, const CurvesOf& curves);
+
+}  // namespace pipward

@@ -1,0 +1,273 @@
+// SPDX-License-Identifier: MIT
+#include "pipward/bloom/forecast.h"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <cmath>
+#include <set>
+#include <utility>
+
+#include "pipward/bloom/row_fit.h"
+#include "pipward/bloom/season_update.h"
+#include "pipward/bloom/window.h"
+
+namespace pipward {
+namespace {
+
+using Place = std::pair<std::string, double>;  // accession, offset
+
+// The structures of the model in every member's season, by offset.
+using MemberRuns = std::map<double, std::vector<std::vector<StructureRun>>>;
+
+struct Work {
+    const BloomModel& model;
+    const CurrentSeason& current;
+    Day as_of;
+    Latitude latitude;
+    std::vector<const SeasonWeather*> past;
+    std::vector<const StageSeen*> seen;
+    MemberRuns runs;
+    BloomForecast forecast;
+};
+
+void require_members(const Work& work) {
+    if (work.past.empty()) {
+        throw Error(Trouble::input, {Level::error, "weather_day", "", "day", "",
+                                     "No past season is whole, so nothing can stand in for the days to come.",
+                                     "Add the station's days of at least one past season."});
+    }
+}
+
+void choose_members(Work& work, std::span<const SeasonWeather> past) {
+    for (const auto& season : past) {
+        if (season.season != work.current.weather.season) {
+            work.past.push_back(&season);
+        }
+    }
+    std::ranges::sort(work.past, {}, &SeasonWeather::season);
+    for (const auto* season : work.past) {
+        work.forecast.members.push_back(season->season);
+    }
+}
+
+void choose_seen(Work& work, std::span<const StageSeen> seen) {
+    for (const auto& stage : seen) {
+        if (stage.season == work.forecast.season && stage.noted_on <= work.as_of &&
+            work.model.needs.contains(stage.accession)) {
+            work.seen.push_back(&stage);
+        }
+    }
+    std::ranges::sort(work.seen, {},
+                      [](const StageSeen* s) { return std::tie(s->accession, s->noted_on, s->fid); });
+}
+
+bool lives(const Tree& tree, Day as_of) {
+    return !tree.removed_on || *tree.removed_on > as_of;
+}
+
+std::set<Place> places_of(const Work& work, const Station& station, std::span<const Tree> trees,
+                          std::span<const Accession> accessions) {
+    std::set<Place> places;
+    std::set<std::string> with_tree;
+    for (const auto& tree : trees) {
+        if (tree.accession && lives(tree, work.as_of) && work.model.needs.contains(*tree.accession)) {
+            places.emplace(*tree.accession, tree_offset(tree, station).degrees);
+            with_tree.insert(*tree.accession);
+        }
+    }
+    for (const auto& accession : accessions) {
+        if (!with_tree.contains(accession.name) && work.model.needs.contains(accession.name)) {
+            places.emplace(accession.name, 0.0);
+        }
+    }
+    return places;
+}
+
+void make_curves(Work& work, double offset) {
+    if (work.forecast.curves.contains(offset)) {
+        return;
+    }
+    const auto& now = work.current.weather;
+    const auto known = season_curves(now.days, now.first, work.latitude, {offset});
+    auto& members = work.forecast.curves[offset];
+    for (const auto* past : work.past) {
+        const auto lent = season_curves(past->days, past->first, work.latitude, {offset});
+        members.push_back(with_remainder(known, lent, known.known_days));
+    }
+    auto& runs = work.runs[offset];
+    for (const auto& member : members) {
+        runs.push_back(runs_of(work.model.method, member, {offset}));
+    }
+}
+
+std::vector<double> member_days(const Work& work, const Need& need, double offset) {
+    std::vector<double> days;
+    for (const auto& runs : work.runs.at(offset)) {
+        days.push_back(weighted_day(work.model.weights, need.amount, runs));
+    }
+    return days;
+}
+
+double own_spread(const Work& work, const Need& need) {
+    return std::hypot(work.model.own_sd_days, need.sd_days);
+}
+
+// The notes of this spring as one member's weather reads them.
+std::vector<NoteDeparture> departures(const Work& work, std::size_t member) {
+    std::vector<NoteDeparture> told;
+    const Day anchor = anchor_of(work.forecast.season, work.forecast.hemisphere);
+    for (const auto* seen : work.seen) {
+        const auto& need = work.model.needs.at(seen->accession);
+        const auto& curves = work.forecast.curves.at(seen->offset.degrees)[member];
+        const auto& runs = work.runs.at(seen->offset.degrees)[member];
+        const double noted = full_bloom_from(seen->place, seen->noted_on - anchor, curves);
+        const double foretold = weighted_day(work.model.weights, need.amount, runs);
+        told.push_back({seen->accession, noted - foretold, seen->place.sd_days, own_spread(work, need)});
+    }
+    return told;
+}
+
+std::vector<SeasonUpdate> member_updates(const Work& work) {
+    std::vector<SeasonUpdate> updates;
+    for (std::size_t member = 0; member < work.past.size(); ++member) {
+        updates.push_back(update_season(departures(work, member), work.model.season_sd_days));
+    }
+    return updates;
+}
+
+void move_window(BloomWindow& window, const std::vector<SeasonUpdate>& updates, double own_sd) {
+    double season_sd = 0;
+    double left_sd = 0;
+    for (std::size_t member = 0; member < updates.size(); ++member) {
+        const auto moved = updates[member].of(window.accession, own_sd);
+        window.full_bloom[member] += moved.by;
+        season_sd += moved.season_sd;
+        left_sd += moved.own_sd;
+    }
+    window.season_sd_days = season_sd / static_cast<double>(updates.size());
+    window.own_sd_days = left_sd / static_cast<double>(updates.size());
+}
+
+int notes_seen(const Work& work, const std::string& accession) {
+    return static_cast<int>(std::ranges::count_if(
+        work.seen, [&](const StageSeen* seen) { return seen->accession == accession; }));
+}
+
+std::vector<std::string> borrowing_warnings(const Need& need) {
+    switch (need.source) {
+        case NeedSource::mid_parent:
+            return {"No bloom notes of its own: foretold between its parents."};
+        case NeedSource::one_parent:
+            return {
+                "No bloom notes of its own: foretold between its one known parent and the orchard's mean."};
+        case NeedSource::orchard_mean:
+            return {"No bloom notes of its own or of its parents: foretold at the orchard's mean."};
+        case NeedSource::own_notes:
+            break;
+    }
+    return need.seasons == 1 ? std::vector<std::string>{"Bloom notes of one season only."}
+                             : std::vector<std::string>{};
+}
+
+std::vector<std::string> warnings_of(const Work& work, const BloomWindow& window, const Need& need) {
+    auto warnings = borrowing_warnings(need);
+    if (window.full.p90 < work.as_of && notes_seen(work, window.accession) == 0) {
+        warnings.push_back(
+            fmt::format("Full bloom is past by the model (since {}) but no note of this spring says so.",
+                        to_iso(window.full.p50)));
+    }
+    return warnings;
+}
+
+BloomWindow window_at(const Work& work, const Place& place, const std::vector<SeasonUpdate>& updates) {
+    const auto& need = work.model.needs.at(place.first);
+    BloomWindow window;
+    window.accession = place.first;
+    window.offset = {place.second};
+    window.full_bloom = member_days(work, need, place.second);
+    window.source = need.source;
+    window.notes_used = need.notes + notes_seen(work, place.first);
+    move_window(window, updates, own_spread(work, need));
+    fill_quantiles(window, work.forecast);
+    window.warnings = warnings_of(work, window, need);
+    return window;
+}
+
+std::map<Place, std::size_t> make_windows(Work& work, const std::set<Place>& places) {
+    const auto updates = member_updates(work);
+    std::map<Place, std::size_t> index;
+    for (const auto& place : places) {
+        index.emplace(place, work.forecast.windows.size());
+        work.forecast.windows.push_back(window_at(work, place, updates));
+    }
+    return index;
+}
+
+void place_trees(Work& work, const Station& station, std::span<const Tree> trees,
+                 const std::map<Place, std::size_t>& index) {
+    for (const auto& tree : trees) {
+        if (!tree.accession || !lives(tree, work.as_of)) {
+            continue;
+        }
+        const auto found = index.find({*tree.accession, tree_offset(tree, station).degrees});
+        if (found != index.end()) {
+            work.forecast.trees.push_back({&tree, found->second});
+        }
+    }
+}
+
+// The window nearest to the mean offset of the accession's trees stands for it.
+void choose_standing(BloomForecast& forecast) {
+    std::map<std::string, std::pair<double, int>> sums;
+    for (const auto& tree : forecast.trees) {
+        auto& [degrees, count] = sums[forecast.windows[tree.window].accession];
+        degrees += forecast.windows[tree.window].offset.degrees;
+        ++count;
+    }
+    for (std::size_t i = 0; i < forecast.windows.size(); ++i) {
+        const auto& window = forecast.windows[i];
+        const auto [entry, added] = forecast.of_accession.emplace(window.accession, i);
+        if (added) {
+            continue;
+        }
+        const auto& [degrees, count] = sums[window.accession];
+        const double mean = degrees / std::max(1, count);
+        const double before = forecast.windows[entry->second].offset.degrees;
+        if (std::abs(window.offset.degrees - mean) < std::abs(before - mean)) {
+            entry->second = i;
+        }
+    }
+}
+
+}  // namespace
+
+Day BloomForecast::day_of(double season_day) const {
+    return anchor_of(season, hemisphere) + static_cast<int>(std::floor(season_day + 0.5));
+}
+
+BloomForecast forecast_bloom(const BloomModel& model, const CurrentSeason& current, Day as_of,
+                             std::span<const SeasonWeather> past, Latitude latitude, const Station& station,
+                             std::span<const Tree> trees, std::span<const Accession> accessions,
+                             std::span<const StageSeen> seen) {
+    Work work{model, current, as_of, latitude, {}, {}, {}, {}};
+    work.forecast.season = current.weather.season;
+    work.forecast.hemisphere = hemisphere_of(latitude);
+    work.forecast.as_of = as_of;
+    work.forecast.method = model.method;
+    choose_members(work, past);
+    require_members(work);
+    choose_seen(work, seen);
+    const auto places = places_of(work, station, trees, accessions);
+    for (const auto& place : places) {
+        make_curves(work, place.second);
+    }
+    for (const auto* stage : work.seen) {
+        make_curves(work, stage->offset.degrees);
+    }
+    place_trees(work, station, trees, make_windows(work, places));
+    choose_standing(work.forecast);
+    return std::move(work.forecast);
+}
+
+}  // namespace pipward

@@ -1,0 +1,104 @@
+// SPDX-License-Identifier: MIT
+#include "pipward/bloom/model_findings.h"
+
+#include <fmt/format.h>
+
+#include <cmath>
+
+#include "pipward/bloom/robust.h"
+
+namespace pipward {
+namespace {
+
+Finding unlikely_note(const Observation& observation, std::size_t which, double departure) {
+    Finding finding;
+    finding.level = Level::warning;
+    finding.table = "bloom_note";
+    finding.row = fmt::format("fid {}", observation.notes[which]);
+    finding.field = "noted_on";
+    finding.value = which < observation.noted_on.size() ? to_iso(observation.noted_on[which]) : "";
+    finding.message = fmt::format(
+        "The note puts full bloom of {} {:.0f} days {} than its other notes and the season's warmth lead to "
+        "expect.",
+        observation.accession, std::abs(departure), departure < 0 ? "later" : "earlier");
+    finding.remedy =
+        "Check the date, the stage and the tree; until then the note counts for little in the fit.";
+    return finding;
+}
+
+void add_unlikely_notes(Findings& findings, const FitTable& table, const RowFit& fitted) {
+    for (std::size_t i = 0; i < fitted.rows.size(); ++i) {
+        const double departure = fitted.departures[i] - fitted.luck[i];
+        if (std::abs(departure) <= unlikely_days &&
+            std::abs(departure) <= unlikely_deviations * fitted.scale) {
+            continue;
+        }
+        const auto& observation = *table.rows[fitted.rows[i]].observation;
+        for (std::size_t which = 0; which < observation.notes.size(); ++which) {
+            findings.push_back(unlikely_note(observation, which, departure));
+        }
+    }
+}
+
+void add_few_seasons(Findings& findings, int seasons) {
+    if (seasons >= few_seasons) {
+        return;
+    }
+    findings.push_back({Level::warning, "bloom_note", "", "noted_on",
+                        seasons == 1 ? "1 season" : fmt::format("{} seasons", seasons),
+                        "The notes cover too few seasons to tell a good model from a lucky one.",
+                        "Bloom windows are kept wide; note bloom each spring and they will narrow."});
+}
+
+std::string named(const std::vector<std::string>& names) {
+    constexpr std::size_t most = 5;
+    std::string text;
+    for (std::size_t i = 0; i < names.size() && i < most; ++i) {
+        text += (i > 0 ? ", " : "") + names[i];
+    }
+    return names.size() <= most ? text : fmt::format("{} and {} more", text, names.size() - most);
+}
+
+std::string_view borrowed_from(NeedSource source) {
+    switch (source) {
+        case NeedSource::mid_parent:
+            return "their bloom is reckoned between their parents'";
+        case NeedSource::one_parent:
+            return "their bloom is reckoned between their one known parent's and the orchard's mean";
+        default:
+            return "their bloom is reckoned at the orchard's mean";
+    }
+}
+
+void add_borrowed(Findings& findings, const std::map<std::string, Need>& needs, NeedSource source) {
+    std::vector<std::string> names;
+    for (const auto& [name, need] : needs) {
+        if (need.source == source) {
+            names.push_back(name);
+        }
+    }
+    if (names.empty()) {
+        return;
+    }
+    findings.push_back(
+        {Level::note, "accession", named(names), "", "",
+         fmt::format("No usable bloom notes ({}): {}.",
+                     names.size() == 1 ? "1 accession" : fmt::format("{} accessions", names.size()),
+                     borrowed_from(source)),
+         "Note their bloom this spring."});
+}
+
+}  // namespace
+
+Findings model_findings(const FitTable& table, const RowFit& fitted,
+                        const std::map<std::string, Need>& needs) {
+    Findings findings;
+    add_unlikely_notes(findings, table, fitted);
+    add_few_seasons(findings, fitted.seasons);
+    add_borrowed(findings, needs, NeedSource::mid_parent);
+    add_borrowed(findings, needs, NeedSource::one_parent);
+    add_borrowed(findings, needs, NeedSource::orchard_mean);
+    return findings;
+}
+
+}  // namespace pipward

@@ -1,0 +1,210 @@
+// SPDX-License-Identifier: MIT
+#include "pipward/bloom/observation.h"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <cmath>
+#include <set>
+#include <tuple>
+
+#include "pipward/bloom/robust.h"
+
+namespace pipward {
+namespace {
+
+// Notes of one spring on one accession share the observer and the trees: however many, they are not better
+// than this.
+constexpr double least_sd_days = 0.7;
+constexpr double usual_disagreement = 1.5;  // days, between two notes beyond their own uncertainty
+constexpr double unlikely_disagreement = 8;
+constexpr int rounds = 5;
+
+double squared(double value) {
+    return value * value;
+}
+
+struct Told {
+    const StageSeen* seen = nullptr;
+    double full_bloom = 0;
+};
+
+using GroupKey = std::tuple<std::string, Season, double>;  // accession, season, offset
+
+std::vector<double> days_of(const std::vector<Told>& group) {
+    std::vector<double> days;
+    days.reserve(group.size());
+    for (const auto& told : group) {
+        days.push_back(told.full_bloom);
+    }
+    return days;
+}
+
+std::vector<double> weights_about(double middle, const std::vector<Told>& group) {
+    std::vector<double> weights;
+    weights.reserve(group.size());
+    for (const auto& told : group) {
+        const double sd = told.seen->place.sd_days;
+        const double apart = (told.full_bloom - middle) / std::hypot(sd, usual_disagreement);
+        weights.push_back(student_weight(apart) / squared(sd));
+    }
+    return weights;
+}
+
+struct Averaged {
+    double day = 0;
+    double sd_days = 1;
+};
+
+Averaged average_of(const std::vector<Told>& group) {
+    Averaged averaged{median_of(days_of(group)), 1};
+    for (int round = 0; round < rounds; ++round) {
+        const auto weights = weights_about(averaged.day, group);
+        double total = 0;
+        double sum = 0;
+        double squares = 0;
+        for (std::size_t i = 0; i < group.size(); ++i) {
+            total += weights[i];
+            sum += weights[i] * group[i].full_bloom;
+            squares += weights[i] * squared(group[i].full_bloom - averaged.day);
+        }
+        averaged.day = sum / total;
+        // Where the notes disagree by more than they admit, their spread counts.
+        averaged.sd_days = std::sqrt((1 + squares / static_cast<double>(group.size())) / total);
+    }
+    averaged.sd_days = std::max(least_sd_days, averaged.sd_days);
+    return averaged;
+}
+
+Finding stands_apart(const Told& told, double averaged) {
+    const double apart = told.full_bloom - averaged;
+    Finding finding;
+    finding.level = Level::warning;
+    finding.table = "bloom_note";
+    finding.row = fmt::format("fid {}", told.seen->fid);
+    finding.field = "noted_on";
+    finding.value = to_iso(told.seen->noted_on);
+    finding.message =
+        fmt::format("The note puts full bloom of {} {:.0f} days {} than the spring's other notes on it.",
+                    told.seen->accession, std::abs(apart), apart > 0 ? "later" : "earlier");
+    finding.remedy = "Check the date, the stage and the tree.";
+    return finding;
+}
+
+Observation observation_of(const std::vector<Told>& group) {
+    const auto averaged = average_of(group);
+    const auto& first = *group.front().seen;
+    Observation observation{
+        first.accession, first.season, first.offset, averaged.day, averaged.sd_days, {}, {}};
+    for (const auto& told : group) {
+        observation.notes.push_back(told.seen->fid);
+        observation.noted_on.push_back(told.seen->noted_on);
+    }
+    return observation;
+}
+
+void add_apart(Findings& findings, const std::vector<Told>& group, double averaged) {
+    const auto days = days_of(group);
+    const auto [first, last] = std::ranges::minmax_element(days);
+    if (*last - *first <= unlikely_disagreement) {
+        return;
+    }
+    // With two notes one cannot say which is wrong, so both are named.
+    const double limit = unlikely_disagreement / 2;
+    for (const auto& told : group) {
+        if (std::abs(told.full_bloom - averaged) >= limit) {
+            findings.push_back(stands_apart(told, averaged));
+        }
+    }
+}
+
+std::string counted(int notes) {
+    return notes == 1 ? "1 note of this season is" : fmt::format("{} notes of this season are", notes);
+}
+
+Finding without_weather(Season season, int notes, bool newest) {
+    Finding finding;
+    finding.level = Level::note;
+    finding.table = "bloom_note";
+    finding.field = "noted_on";
+    finding.value = fmt::format("{}", season.year);
+    finding.message =
+        fmt::format("{} not learned from: its weather is not whole{}.", counted(notes), newest ? " yet" : "");
+    finding.remedy =
+        newest ? "While the season is under way its notes move its own forecast instead."
+               : "Add the station's days from 1 October (in the south 1 April) to the end of bloom.";
+    return finding;
+}
+
+Finding out_of_season(const StageSeen& seen) {
+    return {Level::warning,
+            "bloom_note",
+            fmt::format("fid {}", seen.fid),
+            "noted_on",
+            to_iso(seen.noted_on),
+            fmt::format("Stage {} on this day cannot belong to a spring's bloom.", seen.stage.code),
+            "Check the date and the stage; the note is not used."};
+}
+
+bool within_season(double full_bloom) {
+    return full_bloom > season_first && full_bloom < season_last;
+}
+
+}  // namespace
+
+double full_bloom_from(const LadderPlace& place, double season_day, const SeasonCurves& curves) {
+    if (place.after_full.value == 0) {
+        return season_day;
+    }
+    const double noted = value_at(curves.ladder, season_day);
+    return day_reaching(curves.ladder, noted - place.after_full.value);
+}
+
+CurvesOf curves_for_notes(std::span<const StageSeen> stages, std::span<const SeasonWeather> seasons,
+                          Latitude latitude) {
+    std::set<double> offsets;
+    for (const auto& seen : stages) {
+        offsets.insert(seen.offset.degrees);
+    }
+    CurvesOf curves;
+    for (const auto& weather : seasons) {
+        for (const double offset : offsets) {
+            curves.emplace(CurvesKey{weather.season, offset},
+                           season_curves(weather.days, weather.first, latitude, {offset}));
+        }
+    }
+    return curves;
+}
+
+ObservationsReport observe(const Orchard& orchard, const Station& station, Hemisphere hemisphere,
+                           const CurvesOf& curves) {
+    auto placed = stages_seen(orchard, station, hemisphere);
+    ObservationsReport report{{}, std::move(placed.findings)};
+    std::map<GroupKey, std::vector<Told>> groups;
+    std::map<Season, int> without;
+    for (const auto& seen : placed.stages) {
+        const auto found = curves.find({seen.season, seen.offset.degrees});
+        if (found == curves.end()) {
+            ++without[seen.season];
+            continue;
+        }
+        const int season_day = seen.noted_on - anchor_of(seen.season, hemisphere);
+        const double full = full_bloom_from(seen.place, season_day, found->second);
+        if (season_day > season_last || !within_season(full)) {
+            report.findings.push_back(out_of_season(seen));
+            continue;
+        }
+        groups[{seen.accession, seen.season, seen.offset.degrees}].push_back({&seen, full});
+    }
+    for (const auto& [key, group] : groups) {
+        report.observations.push_back(observation_of(group));
+        add_apart(report.findings, group, report.observations.back().full_bloom);
+    }
+    for (const auto& [season, notes] : without) {
+        const bool newest = curves.empty() || season > curves.rbegin()->first.season;
+        report.findings.push_back(without_weather(season, notes, newest));
+    }
+    return report;
+}
+
+}  // namespace pipward

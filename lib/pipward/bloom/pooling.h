@@ -1,0 +1,55 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include <span>
+#include <vector>
+
+/// Partial pooling: what each accession needs, allowing for the season's luck and drawn to the orchard's
+/// mean.
+namespace pipward {
+
+/// Correlation of the departures of two accessions in one spring: they share the weather, its measurement
+/// and whatever the model has wrong about that spring. Common practice, no source; it makes twenty accessions
+/// of one spring worth about one and a half springs.
+inline constexpr double shared_luck = 0.6;
+
+/// How many independent notes the notes of one season are worth.
+double effective_number(double notes);
+
+/// One observed amount, or one a structure, with where it belongs.
+struct PoolRow {
+    int accession = 0;
+    int season = 0;
+    double weight = 1;
+    std::span<const double> amounts;
+};
+
+struct PoolShape {
+    int accessions = 0;
+    int seasons = 0;
+    int amounts = 0;
+};
+
+struct Pooled {
+    std::vector<std::vector<double>> needs;  ///< by accession, each one a structure; empty without rows
+    std::vector<double> centre;              ///< the orchard's mean, one a structure
+    std::vector<double> worth;               ///< by accession: the sum of its rows' weights
+};
+
+/// amount = need of the accession + luck of the season + rest, by a fixed number of rounds over the two.
+/// Needs are (n mean + m centre) / (n + m), `m` being `pull`. The season's luck is drawn to zero and is
+/// looked for only where two accessions share the season, so a book with one accession gets its plain mean.
+Pooled pool_needs(std::span<const PoolRow> rows, PoolShape shape, double pull);
+
+/// How far accessions differ, and how hard a need is drawn to the centre: m = within^2 / between^2.
+struct PoolStrength {
+    double within_sd = 0;   ///< days: one accession's departure in one season, the season's luck aside
+    double between_sd = 0;  ///< days: of accessions' full bloom about the orchard's mean
+    double pull = 2;
+};
+
+/// From the observed days themselves; `rows` carry one amount, the day. Begins at m = 2 and learns from the
+/// book as far as its numbers go.
+PoolStrength pool_strength(std::span<const PoolRow> rows, PoolShape shape);
+
+}  // namespace pipward

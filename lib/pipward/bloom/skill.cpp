@@ -1,0 +1,158 @@
+// SPDX-License-Identifier: MIT
+#include "pipward/bloom/skill.h"
+
+#include <algorithm>
+#include <numeric>
+#include <random>
+
+#include "pipward/bloom/model_findings.h"
+#include "pipward/bloom/skill_case.h"
+
+namespace pipward {
+namespace {
+
+constexpr double near_tie_days = 0.05;
+constexpr int draws = 60;
+constexpr int tests_a_draw = 20;
+
+struct Work {
+    std::vector<FitTable> tables;  // one a method
+    CurveStore store;
+    const SkillRequest& request;
+    const std::function<bool(double)>& progress;
+    double done = 0;
+    double steps = 1;
+    std::vector<SkillCase> cases;
+};
+
+void step(Work& work) {
+    work.done += 1;
+    if (work.progress && !work.progress(std::min(1.0, work.done / work.steps))) {
+        throw Error(Trouble::cancelled,
+                    {Level::note, "", "", "", "", "The scoring of the bloom methods was stopped.", ""});
+    }
+}
+
+bool has_notes(const RowFit& fitted, const FitRow& row) {
+    return fitted.pooled.worth[row.accession] > 0;
+}
+
+std::vector<int> season_indices(const FitTable& table) {
+    std::vector<int> indices(table.seasons.size());
+    std::iota(indices.begin(), indices.end(), 0);
+    return indices;
+}
+
+void leave_out(Work& work, const FitTable& table, int season, LeadEnsembles& ensembles) {
+    std::vector<bool> kept(table.seasons.size(), true);
+    kept[season] = false;
+    const auto fitted = fit_rows(table, rows_in(table, kept));
+    for (const auto& row : table.rows) {
+        if (row.season != season || !has_notes(fitted, row)) {
+            continue;
+        }
+        work.cases.push_back(known_case(table, fitted, row));
+        for (const int lead : work.request.leads) {
+            work.cases.push_back(lead_case(table, fitted, row, lead, ensembles));
+        }
+    }
+}
+
+void leave_each_out(Work& work) {
+    for (const int season : season_indices(work.tables.front())) {
+        LeadEnsembles ensembles(work.store, work.tables.front().seasons[season]);
+        for (const auto& table : work.tables) {
+            leave_out(work, table, season, ensembles);
+            step(work);
+        }
+    }
+}
+
+// The standard fixes what this generator gives; its shuffle does not, so the shuffle is ours.
+std::vector<int> shuffled(std::vector<int> values, int seed) {
+    std::minstd_rand random(static_cast<unsigned>(seed) + 1U);
+    random.discard(10);  // neighbouring seeds begin alike
+    for (std::size_t i = values.size(); i > 1; --i) {
+        std::swap(values[i - 1], values[random() % i]);
+    }
+    return values;
+}
+
+void score_draw(Work& work, const FitTable& table, const std::vector<int>& order, int training) {
+    std::vector<bool> learned(table.seasons.size());
+    std::vector<bool> tested(table.seasons.size());
+    for (int i = 0; i < static_cast<int>(order.size()); ++i) {
+        learned[order[i]] = i < training;
+        tested[order[i]] = i >= training && i < training + tests_a_draw;
+    }
+    const auto fitted = fit_rows(table, rows_in(table, learned));
+    for (const auto& row : table.rows) {
+        if (tested[row.season] && has_notes(fitted, row)) {
+            work.cases.push_back(known_case(table, fitted, row));
+            work.cases.back().training_seasons = training;
+        }
+    }
+}
+
+void draw_training(Work& work, int training) {
+    const auto seasons = season_indices(work.tables.front());
+    for (int draw = 0; draw < draws; ++draw) {
+        const auto order = shuffled(seasons, draw);
+        for (const auto& table : work.tables) {
+            score_draw(work, table, order, training);
+            step(work);
+        }
+    }
+}
+
+bool counts_for_choice(const SkillScore& score) {
+    return !score.lead_days && !score.training_seasons && score.accession.empty();
+}
+
+}  // namespace
+
+std::vector<SkillScore> score_methods(std::span<const Observation> observations, const CurvesOf& curves,
+                                      std::span<const SeasonWeather> seasons, Latitude latitude,
+                                      std::span<const Accession> /*accessions*/, const SkillRequest& request,
+                                      const std::function<bool(double)>& progress) {
+    Work work{{}, CurveStore(curves, seasons, latitude), request, progress, 0, 1, {}};
+    for (const auto method : bloom_methods()) {
+        work.tables.push_back(fit_table(method, observations, curves));
+    }
+    const int known = static_cast<int>(work.tables.front().seasons.size());
+    if (known < 2) {
+        return {};
+    }
+    const bool drawn =
+        request.training_seasons && *request.training_seasons >= 1 && *request.training_seasons < known;
+    work.steps = static_cast<double>(work.tables.size()) * (known + (drawn ? draws : 0));
+    leave_each_out(work);
+    if (drawn) {
+        draw_training(work, *request.training_seasons);
+    }
+    auto scores = scores_of(work.cases, request.per_accession);
+    const auto best = best_method(scores);
+    for (auto& score : scores) {
+        score.chosen = score.method == best;
+    }
+    return scores;
+}
+
+BloomMethod best_method(std::span<const SkillScore> scores) {
+    const SkillScore* best = nullptr;
+    const SkillScore* averaged = nullptr;
+    for (const auto& score : scores) {
+        if (!counts_for_choice(score)) {
+            continue;
+        }
+        averaged = score.method == BloomMethod::averaged ? &score : averaged;
+        best = best == nullptr || score.rmse < best->rmse ? &score : best;
+    }
+    if (best == nullptr || best->seasons < few_seasons ||
+        (averaged != nullptr && averaged->rmse <= best->rmse + near_tie_days)) {
+        return BloomMethod::averaged;
+    }
+    return best->method;
+}
+
+}  // namespace pipward

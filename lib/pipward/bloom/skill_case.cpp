@@ -1,0 +1,157 @@
+// SPDX-License-Identifier: MIT
+#include "pipward/bloom/skill_case.h"
+
+#include <algorithm>
+#include <cmath>
+#include <set>
+
+#include "pipward/bloom/window.h"
+
+namespace pipward {
+namespace {
+
+double own_spread(const RowFit& fitted, const FitRow& row) {
+    return std::hypot(fitted.own_sd_days, need_sd_days(fitted, fitted.pooled.worth[row.accession]));
+}
+
+SkillCase case_of(const FitTable& table, const RowFit& fitted, const FitRow& row,
+                  std::span<const double> members) {
+    const auto window = quantiles_of(spread_days(members, fitted.season_sd_days, own_spread(fitted, row)));
+    SkillCase scored;
+    scored.method = table.method;
+    scored.accession = table.accessions[row.accession];
+    scored.season = table.seasons[row.season];
+    scored.error = quantiles_of({members.begin(), members.end()}).p50 - row.observed;
+    scored.inside = window.p10 <= row.observed && row.observed <= window.p90;
+    return scored;
+}
+
+void add_case(SkillScore& score, const SkillCase& scored) {
+    ++score.notes;
+    score.rmse += scored.error * scored.error;
+    score.mae += std::abs(scored.error);
+    score.bias += scored.error;
+    score.within_3_days += std::abs(scored.error) <= 3 ? 1 : 0;
+    score.within_5_days += std::abs(scored.error) <= 5 ? 1 : 0;
+    score.coverage_80 += scored.inside ? 1 : 0;
+}
+
+void finish(SkillScore& score, int seasons) {
+    const double n = score.notes;
+    score.seasons = seasons;
+    score.rmse = std::sqrt(score.rmse / n);
+    for (double* sum :
+         {&score.mae, &score.bias, &score.within_3_days, &score.within_5_days, &score.coverage_80}) {
+        *sum /= n;
+    }
+}
+
+struct Group {
+    SkillScore score;
+    std::set<Season> seasons;
+};
+
+using GroupKey = std::tuple<std::optional<int>, std::optional<int>, std::string, BloomMethod>;
+
+void add_to(std::map<GroupKey, Group>& groups, const SkillCase& scored, const std::string& accession) {
+    auto& group = groups[{scored.training_seasons, scored.lead, accession, scored.method}];
+    group.score.method = scored.method;
+    group.score.accession = accession;
+    group.score.lead_days = scored.lead;
+    group.score.training_seasons = scored.training_seasons;
+    group.seasons.insert(scored.season);
+    add_case(group.score, scored);
+}
+
+}  // namespace
+
+CurveStore::CurveStore(const CurvesOf& given, std::span<const SeasonWeather> seasons, Latitude latitude)
+    : given_(given), latitude_(latitude) {
+    for (const auto& weather : seasons) {
+        weather_.emplace(weather.season, &weather);
+    }
+    for (const auto& [season, weather] : weather_) {
+        seasons_.push_back(season);
+    }
+}
+
+const SeasonCurves* CurveStore::at(Season season, double offset) {
+    const CurvesKey key{season, offset};
+    if (const auto found = given_.find(key); found != given_.end()) {
+        return &found->second;
+    }
+    if (const auto found = made_.find(key); found != made_.end()) {
+        return &found->second;
+    }
+    const auto weather = weather_.find(season);
+    if (weather == weather_.end()) {
+        return nullptr;
+    }
+    auto curves = season_curves(weather->second->days, weather->second->first, latitude_, {offset});
+    return &made_.emplace(key, std::move(curves)).first->second;
+}
+
+const std::vector<SeasonCurves>& LeadEnsembles::at(double offset, int issue) {
+    const auto [entry, added] = made_.try_emplace({offset, issue});
+    const auto* known = store_.at(left_out_, offset);
+    if (!added || known == nullptr) {
+        return entry->second;
+    }
+    for (const auto season : store_.seasons()) {
+        if (season != left_out_) {
+            entry->second.push_back(
+                with_remainder(*known, *store_.at(season, offset), issue - season_first + 1));
+        }
+    }
+    return entry->second;
+}
+
+SkillCase known_case(const FitTable& table, const RowFit& fitted, const FitRow& row) {
+    const double day = weighted_day(fitted.weights, fitted.pooled.needs[row.accession], *row.runs);
+    return case_of(table, fitted, row, {&day, 1});
+}
+
+SkillCase lead_case(const FitTable& table, const RowFit& fitted, const FitRow& row, int lead,
+                    LeadEnsembles& ensembles) {
+    const auto offset = row.observation->offset;
+    const int issue = static_cast<int>(std::floor(row.observed)) - lead;
+    std::vector<double> members;
+    for (const auto& curves : ensembles.at(offset.degrees, issue)) {
+        members.push_back(weighted_day(fitted.weights, fitted.pooled.needs[row.accession],
+                                       runs_of(table.method, curves, offset)));
+    }
+    if (members.empty()) {
+        return known_case(table, fitted, row);
+    }
+    auto scored = case_of(table, fitted, row, members);
+    scored.lead = lead;
+    return scored;
+}
+
+std::vector<int> rows_in(const FitTable& table, const std::vector<bool>& seasons) {
+    std::vector<int> rows;
+    for (std::size_t i = 0; i < table.rows.size(); ++i) {
+        if (seasons[table.rows[i].season]) {
+            rows.push_back(static_cast<int>(i));
+        }
+    }
+    return rows;
+}
+
+std::vector<SkillScore> scores_of(std::span<const SkillCase> cases, bool per_accession) {
+    std::map<GroupKey, Group> groups;
+    for (const auto& scored : cases) {
+        add_to(groups, scored, "");
+        if (per_accession) {
+            add_to(groups, scored, scored.accession);
+        }
+    }
+    std::vector<SkillScore> scores;
+    for (auto& [key, group] : groups) {
+        finish(group.score, static_cast<int>(group.seasons.size()));
+        scores.push_back(group.score);
+    }
+    return scores;
+}
+
+}  // namespace pipward

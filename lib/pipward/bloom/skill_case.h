@@ -1,0 +1,71 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include <map>
+#include <optional>
+#include <span>
+#include <string>
+#include <tuple>
+#include <vector>
+
+#include "pipward/bloom/row_fit.h"
+#include "pipward/bloom/skill.h"
+
+namespace pipward {
+
+/// One bloom foretold by one method, beside the bloom that came.
+struct SkillCase {
+    BloomMethod method = BloomMethod::averaged;
+    std::optional<int> lead;
+    std::optional<int> training_seasons;
+    std::string accession;
+    Season season;
+    double error = 0;  ///< days, foretold less observed
+    bool inside = false;
+};
+
+/// The curves a test asks for: those given, and those made from the seasons' weather when first wanted.
+class CurveStore {
+  public:
+    CurveStore(const CurvesOf& given, std::span<const SeasonWeather> seasons, Latitude latitude);
+
+    /// Nothing for a season without weather.
+    const SeasonCurves* at(Season season, double offset);
+    /// Every season that can lend its remainder, in order.
+    std::span<const Season> seasons() const { return seasons_; }
+
+  private:
+    const CurvesOf& given_;
+    std::map<Season, const SeasonWeather*> weather_;
+    std::vector<Season> seasons_;
+    Latitude latitude_;
+    CurvesOf made_;
+};
+
+/// Ensembles of one left-out season, shared by the methods: by offset and issue day.
+class LeadEnsembles {
+  public:
+    LeadEnsembles(CurveStore& store, Season left_out) : store_(store), left_out_(left_out) {}
+
+    /// The left-out season up to and with `issue` (a season day), then each other season's remainder.
+    const std::vector<SeasonCurves>& at(double offset, int issue);
+
+  private:
+    CurveStore& store_;
+    Season left_out_;
+    std::map<std::pair<double, int>, std::vector<SeasonCurves>> made_;
+};
+
+/// Scores one row by one fit with the weather known.
+SkillCase known_case(const FitTable& table, const RowFit& fitted, const FitRow& row);
+/// Scores one row as it would have been foretold `lead` days before its bloom.
+SkillCase lead_case(const FitTable& table, const RowFit& fitted, const FitRow& row, int lead,
+                    LeadEnsembles& ensembles);
+
+/// Rows of the table in (or, for the fit, not in) the seasons marked.
+std::vector<int> rows_in(const FitTable& table, const std::vector<bool>& seasons);
+
+/// One score a group of method, lead, training seasons and (when asked) accession.
+std::vector<SkillScore> scores_of(std::span<const SkillCase> cases, bool per_accession);
+
+}  // namespace pipward

@@ -1,0 +1,167 @@
+// SPDX-License-Identifier: MIT
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <cmath>
+#include <map>
+#include <optional>
+#include <tuple>
+
+#include "pipward/bloom/observation.h"
+
+namespace pipward {
+namespace {
+
+CelsiusStep whole_steps(double degrees) {
+    return offset_step * (std::round(degrees / offset_step.degrees) + 0.0);  // + 0.0: never minus zero
+}
+
+Finding about_note(const BloomNote& note, Level level) {
+    Finding finding;
+    finding.level = level;
+    finding.table = "bloom_note";
+    finding.row = fmt::format("fid {}", note.fid);
+    return finding;
+}
+
+Finding without_accession(const BloomNote& note) {
+    auto finding = about_note(note, Level::warning);
+    finding.field = note.tree ? "tree" : "accession";
+    finding.value = note.tree.value_or("");
+    finding.message = note.tree ? "The note's tree is not in the book, or has no accession."
+                                : "The note names neither a tree nor an accession.";
+    finding.remedy = "Give the accession that was seen in bloom; the note is not used.";
+    return finding;
+}
+
+Finding not_a_bloom_stage(const BloomNote& note) {
+    auto finding = about_note(note, Level::note);
+    finding.field = "bbch";
+    finding.value = fmt::format("{}", note.bbch.code);
+    finding.message = "This stage tells too little of bloom and is not used to foretell it.";
+    finding.remedy = "Stages 51 to 69 are used.";
+    return finding;
+}
+
+Finding running_backwards(const StageSeen& earlier, const StageSeen& later) {
+    Finding finding;
+    finding.level = Level::warning;
+    finding.table = "bloom_note";
+    finding.row = fmt::format("fid {}", later.fid);
+    finding.field = "noted_on";
+    finding.value = to_iso(later.noted_on);
+    finding.message = fmt::format("Stage {} on {} comes after stage {}, noted on {} (fid {}).",
+                                  later.stage.code, later.tree.empty() ? later.accession : later.tree,
+                                  earlier.stage.code, to_iso(earlier.noted_on), earlier.fid);
+    finding.remedy = "Check the dates, the stages and the tree of both notes.";
+    return finding;
+}
+
+// The trees of the book, to be asked by label and by accession.
+struct Trees {
+    std::map<std::string, const Tree*> by_label;
+    std::map<std::string, std::vector<const Tree*>> by_accession;
+};
+
+Trees index_trees(const Orchard& orchard) {
+    Trees trees;
+    for (const auto& tree : orchard.trees) {
+        trees.by_label.emplace(tree.label, &tree);
+        if (tree.accession) {
+            trees.by_accession[*tree.accession].push_back(&tree);
+        }
+    }
+    return trees;
+}
+
+bool lives_on(const Tree& tree, Day day) {
+    return !tree.removed_on || *tree.removed_on > day;
+}
+
+CelsiusStep mean_offset(const std::vector<const Tree*>& trees, const Station& station, Day day) {
+    double steps = 0;
+    int living = 0;
+    for (const auto* tree : trees) {
+        if (lives_on(*tree, day)) {
+            steps += std::round(tree_offset(*tree, station).degrees / offset_step.degrees);
+            ++living;
+        }
+    }
+    return living > 0 ? offset_step * (std::round(steps / living) + 0.0) : CelsiusStep{};
+}
+
+const Tree* noted_tree(const BloomNote& note, const Trees& trees) {
+    const auto found = note.tree ? trees.by_label.find(*note.tree) : trees.by_label.end();
+    return found == trees.by_label.end() ? nullptr : found->second;
+}
+
+std::optional<std::string> noted_accession(const BloomNote& note, const Tree* tree) {
+    return tree != nullptr && tree->accession ? tree->accession : note.accession;
+}
+
+CelsiusStep noted_offset(const BloomNote& note, const Tree* tree, const std::string& accession,
+                         const Trees& trees, const Station& station) {
+    if (tree != nullptr) {
+        return tree_offset(*tree, station);
+    }
+    const auto found = trees.by_accession.find(accession);
+    return found == trees.by_accession.end() ? CelsiusStep{}
+                                             : mean_offset(found->second, station, note.noted_on);
+}
+
+std::optional<LadderPlace> noted_place(const BloomNote& note) {
+    auto place = ladder_place(note.bbch);
+    if (place && note.open_percent && note.bbch >= first_bloom && note.bbch <= full_bloom) {
+        place->after_full = ladder_place_of_share({*note.open_percent / 100});
+    }
+    return place;
+}
+
+void add_backwards(Findings& findings, const std::vector<StageSeen>& stages) {
+    std::map<std::tuple<std::string, std::string, Season>, const StageSeen*> farthest;
+    for (const auto& seen : stages) {
+        auto& before = farthest[{seen.tree, seen.accession, seen.season}];
+        if (before != nullptr && before->noted_on < seen.noted_on && seen.stage < before->stage) {
+            findings.push_back(running_backwards(*before, seen));
+        }
+        if (before == nullptr || before->stage <= seen.stage) {
+            before = &seen;
+        }
+    }
+}
+
+}  // namespace
+
+CelsiusStep tree_offset(const Tree& tree, const Station& station) {
+    auto height = tree.elevation;
+    if (!height && tree.at) {
+        height = tree.at->height;
+    }
+    return height ? whole_steps(-lapse_per_metre * (height->value - station.elevation.value)) : CelsiusStep{};
+}
+
+StagesReport stages_seen(const Orchard& orchard, const Station& station, Hemisphere hemisphere) {
+    StagesReport report;
+    const auto trees = index_trees(orchard);
+    for (const auto& note : orchard.bloom_notes) {
+        const auto* tree = noted_tree(note, trees);
+        const auto accession = noted_accession(note, tree);
+        const auto place = noted_place(note);
+        if (!accession) {
+            report.findings.push_back(without_accession(note));
+        } else if (!place) {
+            report.findings.push_back(not_a_bloom_stage(note));
+        } else {
+            report.stages.push_back({note.fid, tree != nullptr ? tree->label : "", *accession,
+                                     noted_offset(note, tree, *accession, trees, station),
+                                     season_of(note.noted_on, hemisphere), note.noted_on, note.bbch, *place});
+        }
+    }
+    std::ranges::sort(report.stages, [](const StageSeen& a, const StageSeen& b) {
+        return std::tie(a.noted_on, a.fid) < std::tie(b.noted_on, b.fid);
+    });
+    add_backwards(report.findings, report.stages);
+    return report;
+}
+
+}  // namespace pipward

@@ -1,0 +1,174 @@
+// SPDX-License-Identifier: MIT
+#include "pipward/bloom/structures.h"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <array>
+#include <cmath>
+
+namespace pipward {
+namespace {
+
+constexpr std::array heat_curves{Summed::sigmoid, Summed::arrhenius, Summed::linear_4_25,
+                                 Summed::linear_6_25};
+constexpr std::array calendar_starts{0.0, 14.0, 31.0, 45.0, 59.0};
+constexpr std::array<std::string_view, 5> calendar_names{
+    "1 January (south: 2 July)", "15 January (south: 16 July)", "1 February (south: 2 August)",
+    "15 February (south: 16 August)", "1 March (south: 30 August)"};
+constexpr std::array chill_starts{30.0, 40.0, 50.0, 60.0, 70.0, 80.0};
+constexpr std::array overlaps{0.0, 0.03, 0.06};
+
+constexpr double usual_chill = 60;
+constexpr double usual_start = 35;  // 5 February, as a season day
+constexpr double start_scale = 20;  // days or portions
+
+double squared(double value) {
+    return value * value;
+}
+
+// Frozen before the confirming series were looked at: starts near 60 portions or early February, little
+// overlap, and heat curves that rise ever faster are likelier.
+double penalty_of(const Structure& structure) {
+    const double middle = structure.start_by == StartBy::chill ? usual_chill : usual_start;
+    const bool convex = structure.summed == Summed::sigmoid || structure.summed == Summed::arrhenius;
+    return squared((structure.start - middle) / start_scale) + 20 * structure.overlap - (convex ? 0.7 : 0.0);
+}
+
+void add_structure(std::vector<Structure>& into, Structure structure) {
+    structure.penalty = penalty_of(structure);
+    into.push_back(structure);
+}
+
+std::vector<Structure> make_averaged() {
+    std::vector<Structure> made;
+    for (const auto curve : heat_curves) {
+        for (const double overlap : overlaps) {
+            for (const double day : calendar_starts) {
+                add_structure(made, {curve, StartBy::season_day, day, overlap});
+            }
+            for (const double portions : chill_starts) {
+                add_structure(made, {curve, StartBy::chill, portions, overlap});
+            }
+        }
+    }
+    return made;
+}
+
+std::vector<Structure> make_chill_then_heat() {
+    std::vector<Structure> made;
+    for (const auto curve : heat_curves) {
+        for (const double portions : chill_starts) {
+            made.push_back({curve, StartBy::chill, portions});
+        }
+    }
+    return made;
+}
+
+std::span<const double> sums_of(Summed summed, const SeasonCurves& curves) {
+    switch (summed) {
+        case Summed::calendar:
+            return {};
+        case Summed::degree_days:
+            return curves.degree_days;
+        default:
+            return curves.heat[static_cast<std::size_t>(summed)];
+    }
+}
+
+double start_day(const Structure& structure, const SeasonCurves& curves) {
+    if (structure.start_by == StartBy::season_day) {
+        return structure.start - 0.5;  // the first hour of the day, sums being read at noon
+    }
+    return std::min<double>(day_reaching(curves.chill, structure.start), latest_start);
+}
+
+double overlap_factor(double overlap, const SeasonCurves& curves) {
+    const double chill = value_at(curves.chill, chill_read_on);
+    return std::exp(-overlap * (chill - usual_chill) / 10);
+}
+
+StructureRun run_of(const Structure& structure, const SeasonCurves& curves, CelsiusStep offset) {
+    StructureRun run;
+    run.sums = sums_of(structure.summed, curves);
+    if (run.sums.empty()) {
+        run.later = -days_later_per_kelvin * offset.degrees;
+        return run;
+    }
+    run.at_start = value_at(run.sums, start_day(structure, curves));
+    run.factor = structure.overlap > 0 ? overlap_factor(structure.overlap, curves) : 1;
+    return run;
+}
+
+std::string_view curve_name(Summed summed) {
+    static constexpr std::array<std::string_view, 6> names{
+        "sigmoid heat", "Arrhenius heat", "heat above 4 °C", "heat above 6 °C", "degree-days", "mean day"};
+    return names[static_cast<std::size_t>(summed)];
+}
+
+std::string start_name(const Structure& structure) {
+    if (structure.start_by == StartBy::chill) {
+        return fmt::format("from {:.0f} chill portions", structure.start);
+    }
+    const auto which = std::ranges::find(calendar_starts, structure.start) - calendar_starts.begin();
+    return fmt::format("from {}", calendar_names[static_cast<std::size_t>(which)]);
+}
+
+}  // namespace
+
+std::span<const Structure> structures_of(BloomMethod method) {
+    static const auto averaged = make_averaged();
+    static const auto chill_then_heat = make_chill_then_heat();
+    static const std::array degree_days{Structure{Summed::degree_days}};
+    static const std::array mean_day{Structure{Summed::calendar}};
+    switch (method) {
+        case BloomMethod::mean_day:
+            return mean_day;
+        case BloomMethod::degree_days:
+            return degree_days;
+        case BloomMethod::chill_then_heat:
+            return chill_then_heat;
+        case BloomMethod::averaged:
+            break;
+    }
+    return averaged;
+}
+
+std::vector<StructureRun> runs_of(BloomMethod method, const SeasonCurves& curves, CelsiusStep offset) {
+    std::vector<StructureRun> runs;
+    const auto structures = structures_of(method);
+    runs.reserve(structures.size());
+    for (const auto& structure : structures) {
+        runs.push_back(run_of(structure, curves, offset));
+    }
+    return runs;
+}
+
+double amount_by(const StructureRun& run, double season_day) {
+    if (run.sums.empty()) {
+        return season_day - run.later;
+    }
+    return (value_at(run.sums, season_day) - run.at_start) / run.factor;
+}
+
+double day_of(const StructureRun& run, double amount) {
+    if (run.sums.empty()) {
+        return amount + run.later;
+    }
+    return day_reaching(run.sums, run.at_start + amount * run.factor);
+}
+
+std::string structure_name(BloomMethod method, int structure) {
+    const auto structures = structures_of(method);
+    if (structure < 0 || structure >= static_cast<int>(structures.size())) {
+        return {};
+    }
+    const auto& named = structures[static_cast<std::size_t>(structure)];
+    if (named.summed == Summed::calendar) {
+        return std::string{curve_name(named.summed)};
+    }
+    auto name = fmt::format("{} {}", curve_name(named.summed), start_name(named));
+    return named.overlap > 0 ? fmt::format("{}, overlap {:.2f}", name, named.overlap) : name;
+}
+
+}  // namespace pipward

@@ -1,0 +1,76 @@
+// SPDX-License-Identifier: MIT
+#include "pipward/bloom/window.h"
+
+#include <algorithm>
+#include <cmath>
+
+#include "pipward/bloom/stage_ladder.h"
+
+namespace pipward {
+namespace {
+
+// Reorders the values: finding three quantiles asks for no full sort.
+double quantile_of(std::vector<double>& values, double probability) {
+    const double at = probability * static_cast<double>(values.size()) - 0.5;
+    const double inside = std::clamp(at, 0.0, static_cast<double>(values.size() - 1));
+    const auto below = values.begin() + static_cast<std::ptrdiff_t>(inside);
+    std::nth_element(values.begin(), below, values.end());
+    if (below + 1 == values.end()) {
+        return *below;
+    }
+    const double above = *std::min_element(below + 1, values.end());
+    return *below + (inside - std::floor(inside)) * (above - *below);
+}
+
+std::vector<double> stage_days(const std::vector<double>& full_days, const std::vector<SeasonCurves>& curves,
+                               Bbch stage) {
+    const auto place = ladder_place(stage)->after_full;
+    const std::size_t each = full_days.size() / curves.size();
+    std::vector<double> days;
+    days.reserve(full_days.size());
+    for (std::size_t i = 0; i < full_days.size(); ++i) {
+        days.push_back(ladder_day(curves[i / each], full_days[i], place));
+    }
+    return days;
+}
+
+DayQuantiles calendar_days(const BloomForecast& forecast, const SeasonDayQuantiles& quantiles) {
+    return {forecast.day_of(quantiles.p10), forecast.day_of(quantiles.p50), forecast.day_of(quantiles.p90)};
+}
+
+}  // namespace
+
+SeasonDayQuantiles quantiles_of(std::vector<double> values) {
+    return {quantile_of(values, 0.1), quantile_of(values, 0.5), quantile_of(values, 0.9)};
+}
+
+std::vector<double> spread_days(std::span<const double> members, double season_sd, double own_sd) {
+    const auto nodes = residual_nodes();
+    std::vector<double> days;
+    days.reserve(members.size() * nodes.size() * nodes.size());
+    for (const double member : members) {
+        for (const double season : nodes) {
+            for (const double own : nodes) {
+                days.push_back(member + season * season_sd + own * own_sd);
+            }
+        }
+    }
+    return days;
+}
+
+void fill_quantiles(BloomWindow& window, const BloomForecast& forecast) {
+    const auto& curves = forecast.curves.at(window.offset.degrees);
+    const auto days = spread_days(window.full_bloom, window.season_sd_days, window.own_sd_days);
+    window.first = calendar_days(forecast, quantiles_of(stage_days(days, curves, first_bloom)));
+    window.full = calendar_days(forecast, quantiles_of(days));
+    window.end = calendar_days(forecast, quantiles_of(stage_days(days, curves, bloom_end)));
+}
+
+double ladder_day(const SeasonCurves& curves, double full_day, DegreeDays after_full) {
+    if (after_full.value == 0) {
+        return full_day;
+    }
+    return day_reaching(curves.ladder, value_at(curves.ladder, full_day) + after_full.value);
+}
+
+}  // namespace pipward

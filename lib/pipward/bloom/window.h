@@ -1,0 +1,28 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include <span>
+#include <vector>
+
+#include "pipward/bloom/forecast.h"
+
+namespace pipward {
+
+/// Three points of a distribution, as fractional season days.
+struct SeasonDayQuantiles {
+    double p10 = 0;
+    double p50 = 0;
+    double p90 = 0;
+};
+
+/// Of values that are equally likely; interpolated between order statistics. Needs at least one.
+SeasonDayQuantiles quantiles_of(std::vector<double> values);
+
+/// Full bloom of every member at every node of the season's and the accession's own spread.
+/// Shape: members x nodes x nodes, all equally likely, the member changing slowest.
+std::vector<double> spread_days(std::span<const double> members, double season_sd, double own_sd);
+
+/// The window's first, full and end, from its members and spreads, each by its member's own warmth.
+void fill_quantiles(BloomWindow& window, const BloomForecast& forecast);
+
+}  // namespace pipward

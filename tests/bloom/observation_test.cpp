@@ -1,0 +1,221 @@
+// SPDX-License-Identifier: MIT
+#include "pipward/bloom/observation.h"
+
+#include <gtest/gtest.h>
+
+#include <algorithm>
+#include <cmath>
+
+#include "springs.h"
+
+namespace pipward {
+namespace {
+
+using testing::curves_of_springs;
+using testing::orchard_latitude;
+using testing::springs;
+
+const Station station{1, "Larkfold", {100}, {}, orchard_latitude};
+
+Day spring_day(int season_day) {
+    return anchor_of({2020}, Hemisphere::north) + season_day;
+}
+
+BloomNote note(std::int64_t fid, const std::string& accession, int season_day, int bbch) {
+    BloomNote written;
+    written.fid = fid;
+    written.accession = accession;
+    written.noted_on = spring_day(season_day);
+    written.bbch = {bbch};
+    return written;
+}
+
+Tree tree(const std::string& label, const std::string& accession, double height) {
+    Tree planted;
+    planted.label = label;
+    planted.accession = accession;
+    planted.elevation = Metres{height};
+    return planted;
+}
+
+ObservationsReport observed(const Orchard& orchard, std::vector<double> offsets = {0.0}) {
+    return observe(orchard, station, Hemisphere::north,
+                   curves_of_springs(springs(2020, 1), orchard_latitude, std::move(offsets)));
+}
+
+bool has_finding(const Findings& findings, const std::string& row, Level level) {
+    return std::ranges::any_of(
+        findings, [&](const Finding& f) { return f.row == row && f.level == level && !f.message.empty(); });
+}
+
+TEST(TreeOffset, ATreeHigherUpIsColderInWholeSteps) {
+    EXPECT_NEAR(tree_offset(tree("T1", "A", 200), station).degrees, -0.65, 1e-12);
+    EXPECT_NEAR(tree_offset(tree("T1", "A", 103), station).degrees, 0, 1e-12);
+    EXPECT_NEAR(tree_offset(tree("T1", "A", 84), station).degrees, 0.10, 1e-12);
+    EXPECT_FALSE(std::signbit(tree_offset(tree("T1", "A", 100), station).degrees));
+}
+
+TEST(TreeOffset, HeightComesFromTheTreeThenItsPointThenTheStation) {
+    Tree planted;
+    EXPECT_EQ(tree_offset(planted, station).degrees, 0);
+    planted.at = MapPoint{0, 0, Metres{200}};
+    EXPECT_NEAR(tree_offset(planted, station).degrees, -0.65, 1e-12);
+    planted.elevation = Metres{300};
+    EXPECT_NEAR(tree_offset(planted, station).degrees, -1.3, 1e-12);
+}
+
+TEST(Observe, FullBloomNotedIsFullBloom) {
+    Orchard orchard;
+    orchard.bloom_notes = {note(7, "Apple A", 112, 65)};
+    const auto report = observed(orchard);
+    ASSERT_EQ(report.observations.size(), 1U);
+    EXPECT_EQ(report.observations[0].full_bloom, 112);
+    EXPECT_EQ(report.observations[0].notes, std::vector<std::int64_t>{7});
+    EXPECT_EQ(report.observations[0].noted_on, std::vector<Day>{spring_day(112)});
+    EXPECT_TRUE(report.findings.empty());
+}
+
+TEST(Observe, NotesOfOtherStagesAreCarriedAlongTheLadder) {
+    Orchard orchard;
+    orchard.bloom_notes = {note(1, "Balloon", 112, 59), note(2, "Fading", 112, 67), note(3, "Full", 112, 65)};
+    const auto report = observed(orchard);
+    ASSERT_EQ(report.observations.size(), 3U);
+    EXPECT_GT(report.observations[0].full_bloom, 113);
+    EXPECT_LT(report.observations[1].full_bloom, 111);
+    EXPECT_GT(report.observations[0].sd_days, report.observations[2].sd_days);
+}
+
+TEST(Observe, OpenPercentGivesThePlaceOnTheLadder) {
+    Orchard orchard;
+    auto little = note(1, "Little", 112, 65);
+    little.open_percent = 10;
+    auto half = note(2, "Half", 112, 61);
+    half.open_percent = 50;
+    auto not_open = note(3, "Not open", 112, 57);
+    not_open.open_percent = 90;
+    orchard.bloom_notes = {little, half, not_open, note(4, "Pink", 112, 57), note(5, "Ten", 112, 61)};
+    const auto report = observed(orchard);
+    const auto& seen = report.observations;  // by name: Half, Little, Not open, Pink, Ten
+    ASSERT_EQ(seen.size(), 5U);
+    EXPECT_NEAR(seen[0].full_bloom, 112, 1e-9);
+    EXPECT_NEAR(seen[1].full_bloom, seen[4].full_bloom, 1e-9);
+    EXPECT_EQ(seen[2].full_bloom, seen[3].full_bloom);
+}
+
+TEST(Observe, NotesOfOneSpringAreAveragedByTheirCertainty) {
+    Orchard orchard;
+    orchard.bloom_notes = {note(1, "Apple A", 110, 65), note(2, "Apple A", 112, 65)};
+    const auto report = observed(orchard);
+    ASSERT_EQ(report.observations.size(), 1U);
+    EXPECT_NEAR(report.observations[0].full_bloom, 111, 1e-9);
+    EXPECT_EQ(report.observations[0].notes.size(), 2U);
+}
+
+TEST(Observe, OneNoteApartFromItsFellowsHardlyMovesThem) {
+    Orchard orchard;
+    orchard.bloom_notes = {note(1, "Apple A", 110, 65), note(2, "Apple A", 111, 65),
+                           note(3, "Apple A", 112, 65), note(4, "Apple A", 141, 65)};
+    const auto report = observed(orchard);
+    EXPECT_NEAR(report.observations[0].full_bloom, 111, 0.5);
+    EXPECT_TRUE(has_finding(report.findings, "fid 4", Level::warning));
+    EXPECT_FALSE(has_finding(report.findings, "fid 2", Level::warning));
+}
+
+TEST(Observe, TwoNotesThatDisagreeAreBothNamedAndTrustedLess) {
+    Orchard orchard;
+    orchard.bloom_notes = {note(1, "Apple A", 105, 65), note(2, "Apple A", 117, 65)};
+    const auto report = observed(orchard);
+    EXPECT_TRUE(has_finding(report.findings, "fid 1", Level::warning));
+    EXPECT_TRUE(has_finding(report.findings, "fid 2", Level::warning));
+    EXPECT_GT(report.observations[0].sd_days, 3);
+}
+
+TEST(Observe, ANoteOnATreeStandsAtTheTreesHeight) {
+    Orchard orchard;
+    orchard.trees = {tree("T1", "Apple A", 200)};
+    BloomNote written = note(1, "", 112, 65);
+    written.accession.reset();
+    written.tree = "T1";
+    orchard.bloom_notes = {written};
+    const auto offset = tree_offset(orchard.trees[0], station);
+    const auto report = observed(orchard, {offset.degrees});
+    ASSERT_EQ(report.observations.size(), 1U);
+    EXPECT_EQ(report.observations[0].accession, "Apple A");
+    EXPECT_EQ(report.observations[0].offset, offset);
+}
+
+TEST(Observe, ANoteOnAnAccessionStandsAtTheMeanOfItsLivingTrees) {
+    Orchard orchard;
+    orchard.trees = {tree("T1", "Apple A", 200), tree("T2", "Apple A", 300), tree("T3", "Apple A", 900)};
+    orchard.trees[2].removed_on = spring_day(-400);
+    orchard.bloom_notes = {note(1, "Apple A", 112, 65), note(2, "Stranger", 112, 65)};
+    const auto seen = stages_seen(orchard, station, Hemisphere::north).stages;
+    ASSERT_EQ(seen.size(), 2U);
+    EXPECT_NEAR(seen[0].offset.degrees, -1.0, 0.051);
+    EXPECT_EQ(seen[1].offset.degrees, 0);
+}
+
+TEST(Observe, NotesWithoutWeatherAreLeftOutAndSaid) {
+    Orchard orchard;
+    orchard.bloom_notes = {note(1, "Apple A", 112, 65), note(2, "Apple A", 112 + 366, 65)};
+    const auto report = observed(orchard);
+    EXPECT_EQ(report.observations.size(), 1U);
+    ASSERT_EQ(report.findings.size(), 1U);
+    EXPECT_EQ(report.findings[0].level, Level::note);
+    EXPECT_EQ(report.findings[0].value, "2021");
+}
+
+TEST(Observe, NotesThatCannotBePlacedAreNamedEachWithItsReason) {
+    Orchard orchard;
+    BloomNote lost = note(3, "", 112, 65);
+    lost.accession.reset();
+    lost.tree = "gone";
+    orchard.bloom_notes = {note(1, "Apple A", 112, 71), note(2, "Apple A", -80, 65), lost};
+    const auto report = observed(orchard);
+    EXPECT_TRUE(has_finding(report.findings, "fid 1", Level::note));
+    EXPECT_TRUE(has_finding(report.findings, "fid 3", Level::warning));
+    EXPECT_EQ(report.observations.size(), 1U);  // an odd day, but a day: the fit will flag it
+}
+
+TEST(Observe, ALadderThatRunsBackwardsIsFlagged) {
+    Orchard orchard;
+    orchard.bloom_notes = {note(1, "Apple A", 108, 61), note(2, "Apple A", 112, 65),
+                           note(3, "Apple A", 115, 57), note(4, "Apple B", 112, 57),
+                           note(5, "Apple A", 118, 67)};
+    const auto findings = stages_seen(orchard, station, Hemisphere::north).findings;
+    ASSERT_EQ(findings.size(), 1U);
+    EXPECT_TRUE(has_finding(findings, "fid 3", Level::warning));
+    EXPECT_EQ(findings[0].table, "bloom_note");
+    EXPECT_EQ(findings[0].value, to_iso(spring_day(115)));
+}
+
+TEST(Observe, TheOrderOfTheNotesIsOfNoEffect) {
+    Orchard orchard;
+    for (int i = 0; i < 12; ++i) {
+        orchard.bloom_notes.push_back(
+            note(i, i % 3 == 0 ? "Apple A" : "Apple B", 104 + i, i % 2 == 0 ? 61 : 65));
+    }
+    const auto forwards = observed(orchard);
+    std::ranges::reverse(orchard.bloom_notes);
+    const auto backwards = observed(orchard);
+    ASSERT_EQ(forwards.observations.size(), backwards.observations.size());
+    for (std::size_t i = 0; i < forwards.observations.size(); ++i) {
+        EXPECT_EQ(forwards.observations[i].full_bloom, backwards.observations[i].full_bloom);
+        EXPECT_EQ(forwards.observations[i].notes, backwards.observations[i].notes);
+    }
+    EXPECT_EQ(forwards.findings, backwards.findings);
+}
+
+TEST(CurvesForNotes, CoverEverySeasonAtEveryNotedOffset) {
+    Orchard orchard;
+    orchard.trees = {tree("T1", "Apple A", 200)};
+    orchard.bloom_notes = {note(1, "Apple A", 112, 65), note(2, "Apple B", 112, 65)};
+    const auto seen = stages_seen(orchard, station, Hemisphere::north).stages;
+    const auto curves = curves_for_notes(seen, springs(2018, 3), orchard_latitude);
+    EXPECT_EQ(curves.size(), 6U);
+    EXPECT_TRUE(curves.contains({{2019}, seen[0].offset.degrees}));
+    EXPECT_EQ(observe(orchard, station, Hemisphere::north, curves).observations.size(), 2U);
+}
+
+}  // namespace
+}  // namespace pipward

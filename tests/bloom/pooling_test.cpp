@@ -1,0 +1,128 @@
+// SPDX-License-Identifier: MIT
+#include "pipward/bloom/pooling.h"
+
+#include <gtest/gtest.h>
+
+#include <array>
+#include <cmath>
+
+#include "pipward/bloom/robust.h"
+#include "pipward/bloom/spread.h"
+
+namespace pipward {
+namespace {
+
+struct Dated {
+    int accession;
+    int season;
+    double day;
+    double weight = 1;
+};
+
+std::vector<PoolRow> rows_of(const std::vector<Dated>& dates) {
+    std::vector<PoolRow> rows;
+    for (const auto& date : dates) {
+        rows.push_back({date.accession, date.season, date.weight, {&date.day, 1}});
+    }
+    return rows;
+}
+
+TEST(Pooling, OneAccessionGetsItsPlainMean) {
+    const std::vector<Dated> dates{{0, 0, 100}, {0, 1, 110}, {0, 2, 105}, {0, 3, 97}};
+    const auto pooled = pool_needs(rows_of(dates), {1, 4, 1}, 2);
+    EXPECT_NEAR(pooled.needs[0][0], 103, 1e-9);
+    EXPECT_NEAR(pooled.centre[0], 103, 1e-9);
+}
+
+TEST(Pooling, AHeavierNoteCountsForMore) {
+    const std::vector<Dated> dates{{0, 0, 100, 1}, {0, 1, 110, 0.25}};
+    EXPECT_NEAR(pool_needs(rows_of(dates), {1, 2, 1}, 2).needs[0][0], 102, 1e-9);
+}
+
+TEST(Pooling, ANeedLiesBetweenItsOwnMeanAndTheCentre) {
+    const std::vector<Dated> dates{{0, 0, 100}, {0, 1, 100}, {1, 0, 112}, {1, 1, 112}};
+    const auto pooled = pool_needs(rows_of(dates), {2, 2, 1}, 2);
+    EXPECT_NEAR(pooled.centre[0], 106, 1e-6);
+    EXPECT_NEAR(pooled.needs[0][0], 103, 1e-6);
+    EXPECT_NEAR(pooled.needs[1][0], 109, 1e-6);
+}
+
+TEST(Pooling, AnAccessionSeenOnlyInEarlySpringsIsNotMisjudged) {
+    // Two accessions with the same need; the second was noted only in springs that ran 6 days early.
+    std::vector<Dated> dates;
+    for (int season = 0; season < 8; ++season) {
+        const double luck = season % 2 == 0 ? -6 : 6;
+        for (int accession = 0; accession < 4; ++accession) {
+            dates.push_back({accession, season, 110 + luck});
+        }
+        if (season % 2 == 0) {
+            dates.push_back({4, season, 110 + luck});
+        }
+    }
+    const auto pooled = pool_needs(rows_of(dates), {5, 8, 1}, 0.1);
+    EXPECT_NEAR(pooled.needs[4][0], pooled.needs[0][0], 1.5);
+    EXPECT_GT(pooled.needs[4][0], 108);
+}
+
+TEST(Pooling, LearnsHowFarAccessionsDiffer) {
+    std::vector<Dated> near;
+    std::vector<Dated> far;
+    for (int season = 0; season < 6; ++season) {
+        for (int accession = 0; accession < 10; ++accession) {
+            const double noise = (season * 7 + accession * 3) % 5 - 2.0;
+            near.push_back({accession, season, 110 + 0.1 * accession + noise});
+            far.push_back({accession, season, 110 + 2.0 * accession + noise});
+        }
+    }
+    const auto alike = pool_strength(rows_of(near), {10, 6, 1});
+    const auto apart = pool_strength(rows_of(far), {10, 6, 1});
+    EXPECT_LT(apart.pull, 0.3);
+    EXPECT_GT(alike.pull, 1);
+    EXPECT_NEAR(apart.between_sd, 5.2, 0.8);
+}
+
+TEST(Pooling, WithoutNumbersThePullIsTwo) {
+    const std::vector<Dated> one{{0, 0, 110}};
+    EXPECT_NEAR(pool_strength(rows_of(one), {1, 1, 1}).pull, 2, 0.01);
+}
+
+TEST(Pooling, NotesOfOneSpringAreWorthFewerThanTheirNumber) {
+    EXPECT_EQ(effective_number(1), 1);
+    EXPECT_NEAR(effective_number(18), 1.607, 1e-3);
+    EXPECT_LT(effective_number(1000), 1 / shared_luck);
+}
+
+TEST(Spread, BeginsAtThePriorAndLearns) {
+    const std::vector<SpreadRow> none{};
+    const auto prior = season_and_own_spread(none, 0);
+    EXPECT_NEAR(std::hypot(prior.season_sd, prior.own_sd), 3.5, 1e-9);
+    std::vector<SpreadRow> exact;
+    std::vector<SpreadRow> wild;
+    for (int season = 0; season < 20; ++season) {
+        for (int i = 0; i < 5; ++i) {
+            exact.push_back({season, 0.1 * i});
+            wild.push_back({season, season % 2 == 0 ? 9.0 : -9.0});
+        }
+    }
+    EXPECT_LT(season_and_own_spread(exact, 20).own_sd, 1.0);
+    EXPECT_LT(season_and_own_spread(exact, 20).season_sd, 1.6);
+    EXPECT_GT(season_and_own_spread(wild, 20).season_sd, 7);
+    EXPECT_LT(season_and_own_spread(wild, 20).own_sd, 1.0);
+}
+
+TEST(Robust, WeightsFallAwayAndLossesStraighten) {
+    EXPECT_EQ(student_weight(0), 1);
+    EXPECT_EQ(student_weight(1), 1);
+    EXPECT_NEAR(student_weight(-8), 5.0 / 68, 1e-12);
+    EXPECT_EQ(slip_weight(3.4), 1);
+    EXPECT_NEAR(slip_weight(-7), 1.0 / 16, 1e-12);
+    EXPECT_EQ(huber_loss(-3, 8), 9);
+    EXPECT_EQ(huber_loss(20, 8), 8 * 32);
+    EXPECT_EQ(median_of({}), 0);
+    EXPECT_EQ(median_of({3, 1, 2}), 2);
+    EXPECT_EQ(median_of({4, 1, 2, 3}), 2.5);
+    EXPECT_NEAR(robust_sd(std::array{-1.0, 1.0, 1.0, 90.0}), 1.4826, 1e-9);
+}
+
+}  // namespace
+}  // namespace pipward

@@ -1,0 +1,67 @@
+// SPDX-License-Identifier: MIT
+#include "pipward/bloom/season_update.h"
+
+#include <gtest/gtest.h>
+
+#include <cmath>
+
+namespace pipward {
+namespace {
+
+TEST(SeasonUpdate, WithoutNotesNothingMoves) {
+    const auto update = update_season({}, 2.5);
+    EXPECT_EQ(update.luck, 0);
+    EXPECT_DOUBLE_EQ(update.luck_sd, 2.5);
+    const auto moved = update.of("Apple A", 1.5);
+    EXPECT_EQ(moved.by, 0);
+    EXPECT_EQ(moved.own_sd, 1.5);
+}
+
+// Two accessions, one note each; checked by summing the joint density over a fine grid of (s, e).
+TEST(SeasonUpdate, AgreesWithBruteForce) {
+    constexpr double season_sd = 2;
+    const std::vector<NoteDeparture> notes{{"A", 2.5, 1.2, 1.5}, {"B", 0.5, 1.0, 1.0}};
+    const auto update = update_season(notes, season_sd);
+    double total = 0;
+    double luck = 0;
+    double moved_a = 0;
+    double square_a = 0;
+    for (double s = -12; s <= 12; s += 0.05) {
+        for (double e = -12; e <= 12; e += 0.05) {
+            const double a = (2.5 - s - e) / 1.2;
+            const double b_variance = 1.0 + 1.0;
+            const double density =
+                std::exp(-0.5 * (s * s / 4 + e * e / 2.25 + a * a + (0.5 - s) * (0.5 - s) / b_variance));
+            total += density;
+            luck += density * s;
+            moved_a += density * (s + e);
+            square_a += density * (s + e) * (s + e);
+        }
+    }
+    const auto moved = update.of("A", 1.5);
+    EXPECT_NEAR(update.luck, luck / total, 1e-3);
+    EXPECT_NEAR(moved.by, moved_a / total, 1e-3);
+    const double variance = square_a / total - moved.by * moved.by;
+    EXPECT_NEAR(std::hypot(moved.season_sd, moved.own_sd), std::sqrt(variance), 1e-3);
+}
+
+TEST(SeasonUpdate, NotesNarrowTheNotedMostAndTheOthersABit) {
+    const std::vector<NoteDeparture> notes{{"A", 3, 1, 1.5}, {"B", 3, 1, 1.5}, {"C", 3, 1, 1.5}};
+    const auto update = update_season(notes, 2.5);
+    const auto noted = update.of("A", 1.5);
+    const auto other = update.of("D", 1.5);
+    EXPECT_GT(other.by, 1);
+    EXPECT_GT(noted.by, other.by);
+    EXPECT_LT(noted.by, 3);
+    EXPECT_LT(other.season_sd, 2.5);
+    EXPECT_LT(std::hypot(noted.season_sd, noted.own_sd), std::hypot(other.season_sd, other.own_sd));
+}
+
+TEST(SeasonUpdate, ASlipOfThePenIsTakenForOne) {
+    const std::vector<NoteDeparture> near{{"A", 5, 1, 1.5}};
+    const std::vector<NoteDeparture> slip{{"A", 40, 1, 1.5}};
+    EXPECT_LT(update_season(slip, 2.5).luck, 2 * update_season(near, 2.5).luck);
+}
+
+}  // namespace
+}  // namespace pipward

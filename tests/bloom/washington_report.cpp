@@ -1,0 +1,66 @@
+// SPDX-License-Identifier: MIT
+// Prints how well each method foretells cherry bloom at Washington: the figures of the method notes.
+// Not a test: built with the tests, run by hand. With the word "ladder" the dates go through the stage
+// ladder.
+#include <fmt/core.h>
+
+#include <chrono>
+#include <cstdlib>
+#include <string>
+
+#include "pipward/bloom/skill.h"
+#include "washington.h"
+
+namespace pipward::testing {
+namespace {
+
+std::string lead_text(const SkillScore& score) {
+    if (score.training_seasons) {
+        return fmt::format("{} seasons", *score.training_seasons);
+    }
+    return score.lead_days ? fmt::format("{} days", *score.lead_days) : "known";
+}
+
+void print(const std::vector<SkillScore>& scores) {
+    fmt::print("{:10} {:16} {:>6} {:>6} {:>6} {:>7} {:>7} {:>8}\n", "weather", "method", "rmse", "mae",
+               "bias", "in 3 d", "in 5 d", "in p10-90");
+    for (const auto& score : scores) {
+        fmt::print("{:10} {:16} {:6.2f} {:6.2f} {:6.2f} {:6.0f}% {:6.0f}% {:7.0f}%  n {} in {}{}\n",
+                   lead_text(score), to_text(score.method), score.rmse, score.mae, score.bias,
+                   100 * score.within_3_days, 100 * score.within_5_days, 100 * score.coverage_80, score.notes,
+                   score.seasons, score.chosen ? " *" : "");
+    }
+}
+
+int report(bool by_ladder) {
+    const auto washington = read_washington();
+    if (!washington) {
+        fmt::print("The shared file bloom/washington-76-seasons.txt is not here.\n");
+        return 3;
+    }
+    const auto curves = curves_of(washington->seasons, washington_latitude);
+    const auto observations =
+        by_ladder ? observe(peak_bloom_notes(*washington), {}, Hemisphere::north, curves).observations
+                  : peak_bloom_days(*washington);
+    for (const int training : {3, 5, 8, 15}) {
+        const SkillRequest request{training == 3 ? std::vector<int>{0, 14, 30, 60} : std::vector<int>{},
+                                   training, false};
+        print(score_methods(observations, curves, washington->seasons, washington_latitude, {}, request));
+    }
+    const auto model = fit(BloomMethod::averaged, observations, curves, {});
+    fmt::print("season sd {:.2f} own sd {:.2f}\n", model.season_sd_days, model.own_sd_days);
+    for (std::size_t j = 0; j < model.weights.size(); ++j) {
+        if (model.weights[j] > 0.03) {
+            fmt::print("{:6.3f} {}\n", model.weights[j],
+                       structure_name(BloomMethod::averaged, static_cast<int>(j)));
+        }
+    }
+    return 0;
+}
+
+}  // namespace
+}  // namespace pipward::testing
+
+int main(int count, char** words) {
+    return pipward::testing::report(count > 1 && std::string(words[1]) == "ladder");
+}
