@@ -1,8 +1,10 @@
 // SPDX-License-Identifier: MIT
 #pragma once
 
+#include <chrono>
 #include <span>
 #include <string>
+#include <string_view>
 #include <vector>
 
 #include "pipward/record/orchard.h"
@@ -12,6 +14,10 @@
 /// The orchard book: one GeoPackage (OGC 12-128r18), or a PostGIS database named "PG:...", read and written
 /// through one OGR code path. The only room that knows OGR.
 namespace pipward {
+
+/// How long a write waits for another program that is writing the same book.
+using Patience = std::chrono::milliseconds;
+inline constexpr Patience default_patience{10000};
 
 /// Makes a new, empty book with every table, field domain, alias, description and relation.
 /// `crs` is any coordinate system that OGR understands ("EPSG:32632").
@@ -32,8 +38,10 @@ BookReading read_book(const std::string& location);
 Findings check_orchard(const Orchard& orchard, Day as_of);
 
 /// Replaces whole result tables, all in one short transaction: wholly old or wholly new, whatever happens.
-/// Refuses to touch a table that is not a result table of ours. Throws Error (access) with the reason.
-void replace_results(const std::string& location, std::span<const Table> results);
+/// Refuses names that are not result_table_names() of schema.h, and a table of such a name that is not marked
+/// as a result of ours. Throws Error (access) with the reason; then nothing was changed.
+void replace_results(const std::string& location, std::span<const Table> results,
+                     Patience patience = default_patience);
 
 /// Reads a result table back, or nothing where the book has none of that name.
 std::optional<Table> read_result(const std::string& location, const std::string& name);
@@ -47,8 +55,14 @@ struct WeatherWritten {
 WeatherWritten write_weather(const std::string& location, const std::vector<WeatherDay>& days,
                              bool replace_existing);
 
-/// Adds rows to a user's table in one transaction. Columns are matched by name. For makers of sample books
-/// and imports.
+/// A column of append_rows() that is not a field: the row's geometry as well-known text. For lines and
+/// polygons; points are better given by Row::at, which keeps the height.
+inline constexpr std::string_view wkt_column = "geom_wkt";
+
+/// Adds rows to a user's table in one transaction. Columns are matched by name; those not given take the
+/// schema's initial value or stay unknown. Every cell is checked against the schema before anything is
+/// written: throws Error (input) with all findings, (usage) for a table that the schema does not have,
+/// (access) where the book cannot be written. For makers of sample books and imports.
 void append_rows(const std::string& location, const Table& rows);
 
 }  // namespace pipward

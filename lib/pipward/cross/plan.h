@@ -17,6 +17,7 @@ namespace pipward {
 enum class PollenWay { same_day, kept_this_spring, kept_from_last_year, forced_branch };
 std::string_view to_text(PollenWay way);
 
+/// In one word. "impossible" means that no seed is to be expected, not that none can come: styles leak.
 enum class Verdict { good, fair, doubtful, unlikely, impossible };
 std::string_view to_text(Verdict verdict);
 
@@ -40,8 +41,11 @@ struct CrossWay {
     std::optional<double> kinship;
     std::optional<std::string> lot;  ///< a lot in hand that this way uses
     Verdict verdict = Verdict::doubtful;
-    std::string why;    ///< whole sentences, for people
-    bool best = false;  ///< the way that the plan follows for this goal (and member)
+    std::string why;  ///< whole sentences, for people
+    /// The way that the plan follows for this goal (and member). Where a lot in hand is too small, the way
+    /// that covers the rest is marked too. Where nothing works the likeliest is marked, and no work is
+    /// planned on it.
+    bool best = false;
 };
 
 enum class Urgency { today, this_week, later, too_late };
@@ -104,7 +108,7 @@ struct CrossingAssumptions {
 struct SeasonPlan {
     Season season;
     Day as_of;
-    std::vector<CrossWay> ways;      ///< goal order, best way first within a goal and member
+    std::vector<CrossWay> ways;      ///< by season, priority and code of the goal, the followed way first
     std::vector<PollenTask> pollen;  ///< by last safe day
     std::vector<FieldTask> field;    ///< by first day
     Findings findings;

@@ -11,15 +11,20 @@
 namespace pipward {
 
 /// Malecot's coefficient of kinship of accessions by their recorded parents: the chance that one allele drawn
-/// from each is the same by descent. Unknown parents are unrelated founders; a blend as pollen parent is a
-/// mixture of its members by their shares. A child of the cross would have this inbreeding. Textbook: Lynch &
-/// Walsh 1998, Genetics and Analysis of Quantitative Traits, ch. 7.
+/// from each is the same by descent. Unknown parents are unrelated founders, and so is a parent that has a
+/// name but no record of its own; a blend as pollen parent is a mixture of its members by their shares, so
+/// what rests on a blend is an expectation. A child of the cross would have this inbreeding, and an accession
+/// with itself has (1 + its inbreeding) / 2. Textbook: Lynch & Walsh 1998, Genetics and Analysis of
+/// Quantitative Traits, ch. 7; blends: average relationship, Henderson 1988, J. Anim. Sci. 66:1614.
+/// Ancestors are reckoned as diploid. May be asked from several threads at once.
 class Kinship {
   public:
-    /// Throws Error (input) where an accession is its own ancestor.
+    /// Throws Error (input) where accessions are their own ancestors: one finding a loop, naming it.
+    /// A second record of a name is passed over. Shares of a blend that are missing divide what the others
+    /// leave; shares that fall short of 1 leave the rest to unknown pollen, shares above 1 are scaled down.
     Kinship(std::span<const Accession> accessions, std::span<const BlendMember> blends);
 
-    /// Nothing where either name is unknown or either is known not to be diploid.
+    /// Range 0..1. Nothing where either name is unknown or either is known not to be diploid.
     std::optional<double> between(const std::string& a, const std::string& b) const;
 
   private:

@@ -11,11 +11,12 @@
 namespace pipward {
 
 /// The self-incompatibility alleles of one accession, as a set of names without the leading S ("2", "3",
-/// "j").
+/// "j"). Names are in small letters, numbers without leading zeros.
 using SAlleles = std::set<std::string>;
 
-/// Reads "S2 S3", "S2S3", "2,3", "s2/s3", "jk" letters given one by one ("j k"). Nothing for text it cannot
-/// read.
+/// Reads "S2 S3", "S2S3", "2 3", "s2/s3", "S101, S102", "S24sm" and the letters of a laboratory one by one
+/// ("j k" or "SjSk"). Nothing for text that holds anything else: half a genotype is not a genotype, and words
+/// such as "na" are not alleles.
 std::optional<SAlleles> parse_s_alleles(std::string_view text);
 
 enum class SMatch { full, half, none, unknown };
@@ -23,12 +24,14 @@ std::string_view to_text(SMatch match);
 
 struct SCompatibility {
     SMatch match = SMatch::unknown;
-    Share pollen_share;  ///< of the donor's pollen that the style lets through; 1 where unknown
+    Share pollen_share{1};  ///< of the donor's pollen that the style lets through; 1 where unknown
 };
 
 /// One S locus; a style rejects any grain whose allele it carries (gametophytic incompatibility, de
 /// Nettancourt). The share is the donor's alleles absent from the seed parent over the donor's alleles;
-/// "half" is anything between.
+/// "half" is anything between. No pome fruit carries one allele twice, so fewer than two alleles on either
+/// side is a record half written: unknown. A share of 0 means that no seed is to be expected, not that none
+/// can come: styles leak.
 SCompatibility s_compatibility(const std::optional<SAlleles>& seed_parent,
                                const std::optional<SAlleles>& donor);
 

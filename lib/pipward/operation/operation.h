@@ -22,6 +22,12 @@ namespace pipward {
 // handled.
 struct YesNoKind {};
 struct WholeKind {
+    std::string unit;  ///< empty for a count
+    std::optional<int> least;
+    std::optional<int> most;
+};
+struct WholeListKind {  ///< "7,14,28"
+    std::string unit;
     std::optional<int> least;
     std::optional<int> most;
 };
@@ -31,7 +37,8 @@ struct NumberKind {
     std::optional<double> most;
 };
 struct DayKind {
-    bool today_if_absent = false;  ///< the host fills in today; the library reads no clock
+    bool today_if_absent =
+        false;  ///< the host must fill in today where the user gave none: the library reads no clock
 };
 struct ChoiceKind {
     struct Option {
@@ -46,8 +53,8 @@ struct NewBookKind {};  ///< a path for a book that does not exist yet
 struct FileKind {
     std::string pattern;  ///< "*.csv"
 };
-using ParameterKind = std::variant<YesNoKind, WholeKind, NumberKind, DayKind, ChoiceKind, TextKind, BookKind,
-                                   NewBookKind, FileKind>;
+using ParameterKind = std::variant<YesNoKind, WholeKind, WholeListKind, NumberKind, DayKind, ChoiceKind,
+                                   TextKind, BookKind, NewBookKind, FileKind>;
 
 struct Parameter {
     std::string key;    ///< lower case with hyphens: "as-of"
@@ -66,10 +73,12 @@ struct About {
     std::string help;   ///< one paragraph
 };
 
-/// A worked call, run by the tests: values by key; "BOOK" stands for a copy of the sample.
+/// A worked call, run by the tests: values by key; "BOOK" stands for a copy of the sample, "NEW" for a path
+/// where nothing is yet, "FILE" for the file whose text is `file`.
 struct Example {
     std::string words;
     std::map<std::string, std::string> values;
+    std::string file{};
 };
 
 /// What the host lends to a run.

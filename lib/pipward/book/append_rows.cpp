@@ -1,0 +1,195 @@
+// SPDX-License-Identifier: MIT
+#include <fmt/format.h>
+#include <ogrsf_frmts.h>
+
+#include <algorithm>
+
+#include "pipward/book/book.h"
+#include "pipward/book/layers.h"
+#include "pipward/book/schema.h"
+#include "pipward/book/transaction.h"
+
+namespace pipward {
+namespace {
+
+Finding about(const Table& rows, std::size_t row, std::string field, std::string value, std::string message,
+              std::string remedy) {
+    return {.level = Level::error,
+            .table = rows.shape.name,
+            .row = row == 0 ? std::string{} : fmt::format("row {}", row),
+            .field = std::move(field),
+            .value = std::move(value),
+            .message = std::move(message),
+            .remedy = std::move(remedy)};
+}
+
+bool is_wkt(const Column& column) {
+    return column.name == wkt_column;
+}
+
+void check_shape(const Table& rows, const BookTable& table, Findings& findings) {
+    for (const auto& column : rows.shape.columns) {
+        if (find_column(table, column.name) == nullptr && !is_wkt(column)) {
+            findings.push_back(about(rows, 0, column.name, {}, "The table has no such column.",
+                                     "Use the columns of the book's schema."));
+        }
+    }
+    for (const auto& column : table.columns) {
+        const bool given =
+            std::ranges::any_of(rows.shape.columns, [&](const Column& c) { return c.name == column.name; });
+        if (column.required && column.initial.empty() && !given) {
+            findings.push_back(
+                about(rows, 0, std::string(column.name), {}, "The column must be given.", "Add it."));
+        }
+    }
+}
+
+std::unique_ptr<OGRGeometry> from_wkt(const std::string& text) {
+    OGRGeometry* geometry = nullptr;
+    OGRGeometryFactory::createFromWkt(text.c_str(), nullptr, &geometry);
+    return std::unique_ptr<OGRGeometry>(geometry);
+}
+
+OGRwkbGeometryType wanted_type(GeometryKind kind) {
+    return kind == GeometryKind::line ? wkbLineString : kind == GeometryKind::polygon ? wkbPolygon : wkbPoint;
+}
+
+std::optional<Finding> check_wkt(const Table& rows, std::size_t number, const BookTable& table,
+                                 const Cell& value) {
+    const auto* text = std::get_if<std::string>(&value);
+    if (text == nullptr) {
+        return std::nullopt;
+    }
+    const auto geometry = from_wkt(*text);
+    if (table.geometry != GeometryKind::none && geometry != nullptr &&
+        wkbFlatten(geometry->getGeometryType()) == wanted_type(table.geometry)) {
+        return std::nullopt;
+    }
+    return about(rows, number, std::string(wkt_column), *text,
+                 fmt::format("The table holds geometries of the kind: {}.", to_text(table.geometry)),
+                 "Give the geometry as well-known text of that kind.");
+}
+
+void check_row(const Table& rows, std::size_t index, const BookTable& table, Findings& findings) {
+    const auto& row = rows.rows[index];
+    if (row.cells.size() != rows.shape.columns.size()) {
+        findings.push_back(about(rows, index + 1, {}, {},
+                                 "The row has not as many cells as the table columns.",
+                                 "Give one cell for each column."));
+        return;
+    }
+    for (std::size_t i = 0; i < row.cells.size(); ++i) {
+        const auto& name = rows.shape.columns[i].name;
+        const auto* column = find_column(table, name);
+        auto finding = column != nullptr ? check_cell(*column, row.cells[i])
+                                         : check_wkt(rows, index + 1, table, row.cells[i]);
+        if (finding) {
+            finding->table = rows.shape.name;
+            finding->row = fmt::format("row {}", index + 1);
+            findings.push_back(std::move(*finding));
+        }
+    }
+}
+
+const BookTable& checked_table(const Table& rows) {
+    const auto* table = find_book_table(rows.shape.name);
+    Findings findings;
+    if (table == nullptr) {
+        findings.push_back(
+            about(rows, 0, {}, {}, "The book has no such table.", "Name a table of the book."));
+        throw Error(Trouble::usage, findings);
+    }
+    const OgrMessages quiet;
+    check_shape(rows, *table, findings);
+    if (findings.empty()) {
+        for (std::size_t index = 0; index < rows.rows.size(); ++index) {
+            check_row(rows, index, *table, findings);
+        }
+    }
+    if (!findings.empty()) {
+        throw Error(Trouble::input, findings);
+    }
+    return *table;
+}
+
+void set_place(OGRFeature& feature, const Table& rows, const Row& row) {
+    if (row.at) {
+        auto point = to_ogr(*row.at);
+        feature.SetGeometry(&point);
+    }
+    for (std::size_t i = 0; i < row.cells.size(); ++i) {
+        const auto* text = std::get_if<std::string>(&row.cells[i]);
+        if (text != nullptr && is_wkt(rows.shape.columns[i])) {
+            feature.SetGeometryDirectly(from_wkt(*text).release());
+        }
+    }
+}
+
+void write_row(Session& session, OGRLayer& layer, const Table& rows, const Row& row) {
+    OGRFeature feature(layer.GetLayerDefn());
+    for (std::size_t i = 0; i < row.cells.size(); ++i) {
+        const int field = feature.GetFieldIndex(rows.shape.columns[i].name.c_str());
+        if (field >= 0) {
+            set_field(feature, field, row.cells[i]);
+        }
+    }
+    set_place(feature, rows, row);
+    const auto before = session.messages->failures();
+    expect_success(session, before, layer.CreateFeature(&feature) != OGRERR_NONE, "CreateFeature");
+}
+
+OGRLayer& layer_with(Session& session, const std::string& location, const Table& rows) {
+    OGRLayer* layer = session.dataset->GetLayerByName(rows.shape.name.c_str());
+    if (layer == nullptr) {
+        throw access_error(location, fmt::format("The book has no table {}.", rows.shape.name),
+                           "Make a book with book-new.");
+    }
+    for (const auto& column : rows.shape.columns) {
+        if (!is_wkt(column) && layer->GetLayerDefn()->GetFieldIndex(column.name.c_str()) < 0) {
+            throw access_error(location,
+                               fmt::format("The table {} has no column {}.", rows.shape.name, column.name),
+                               "Add the column.");
+        }
+    }
+    return *layer;
+}
+
+bool is_taken(const OgrTrouble& trouble) {
+    const std::string_view said = trouble.what();
+    return said.find("UNIQUE constraint") != std::string_view::npos ||
+           said.find("duplicate key") != std::string_view::npos;
+}
+
+void write_rows(Session& session, OGRLayer& layer, const Table& rows) {
+    for (std::size_t index = 0; index < rows.rows.size(); ++index) {
+        try {
+            write_row(session, layer, rows, rows.rows[index]);
+        } catch (const OgrTrouble& trouble) {
+            if (!is_taken(trouble)) {
+                throw;
+            }
+            throw Error(Trouble::input,
+                        about(rows, index + 1, {}, {}, "The table has a row of this name already.",
+                              "Use another name, or change the row that is there."));
+        }
+    }
+}
+
+bool has_heights(const Table& rows) {
+    return std::ranges::any_of(rows.rows, [](const Row& row) { return row.at && row.at->height; });
+}
+
+}  // namespace
+
+void append_rows(const std::string& location, const Table& rows) {
+    checked_table(rows);
+    change_book(location, {rows.shape.name}, default_patience, [&](Session& session) {
+        auto& layer = layer_with(session, location, rows);
+        write_rows(session, layer, rows);
+        if (has_heights(rows)) {
+            allow_heights(session, rows.shape.name);
+        }
+    });
+}
+
+}  // namespace pipward

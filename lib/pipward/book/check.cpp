@@ -1,0 +1,135 @@
+// SPDX-License-Identifier: MIT
+#include "pipward/book/check.h"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <cctype>
+
+#include "pipward/book/book.h"
+
+namespace pipward {
+namespace {
+
+Finding finding(Level level, Place place, std::string message, std::string remedy) {
+    return {.level = level,
+            .table = std::string(place.table),
+            .row = std::move(place.row),
+            .field = std::string(place.field),
+            .value = std::move(place.value),
+            .message = std::move(message),
+            .remedy = std::move(remedy)};
+}
+
+template <class Rows, class Member>
+std::set<std::string> column(const Rows& rows, Member member) {
+    std::set<std::string> names;
+    for (const auto& row : rows) {
+        names.insert(row.*member);
+    }
+    return names;
+}
+
+// One letter wrong, missing, added, or two neighbours swapped.
+bool one_slip_apart(std::string_view a, std::string_view b) {
+    if (a.size() > b.size()) {
+        std::swap(a, b);
+    }
+    if (b.size() - a.size() > 1 || b.size() < 4) {
+        return false;
+    }
+    const auto start = static_cast<std::size_t>(std::ranges::mismatch(a, b).in1 - a.begin());
+    const auto rest = [&](std::string_view text, std::size_t skip) {
+        return text.substr(std::min(text.size(), start + skip));
+    };
+    if (a.size() < b.size()) {
+        return rest(a, 0) == rest(b, 1);
+    }
+    const bool swapped = start + 1 < a.size() && a[start] == b[start + 1] && a[start + 1] == b[start];
+    return rest(a, 1) == rest(b, 1) || (swapped && rest(a, 2) == rest(b, 2));
+}
+
+}  // namespace
+
+Finding error(Place place, std::string message, std::string remedy) {
+    return finding(Level::error, std::move(place), std::move(message), std::move(remedy));
+}
+
+Finding warning(Place place, std::string message, std::string remedy) {
+    return finding(Level::warning, std::move(place), std::move(message), std::move(remedy));
+}
+
+Finding note(Place place, std::string message, std::string remedy) {
+    return finding(Level::note, std::move(place), std::move(message), std::move(remedy));
+}
+
+std::string fid_name(std::int64_t fid) {
+    return fmt::format("fid {}", fid);
+}
+
+std::string folded(std::string_view name) {
+    std::string text;
+    for (const char letter : name) {
+        const auto byte = static_cast<unsigned char>(letter);
+        if (std::isspace(byte) != 0) {
+            text += text.empty() || text.back() == ' ' ? "" : " ";
+        } else {
+            text += byte < 0x80 ? static_cast<char>(std::tolower(byte)) : letter;
+        }
+    }
+    if (text.ends_with(' ')) {
+        text.pop_back();
+    }
+    return text;
+}
+
+std::string likely_name(const std::string& name, const std::set<std::string>& known) {
+    const auto wanted = folded(name);
+    for (const auto& candidate : known) {
+        if (folded(candidate) == wanted) {
+            return candidate;
+        }
+    }
+    for (const auto& candidate : known) {
+        if (one_slip_apart(folded(candidate), wanted)) {
+            return candidate;
+        }
+    }
+    return {};
+}
+
+Names names_of(const Orchard& orchard) {
+    Names names;
+    names.accessions = column(orchard.accessions, &Accession::name);
+    names.blends = column(orchard.blend_members, &BlendMember::name);
+    names.donors = names.accessions;
+    names.donors.insert(names.blends.begin(), names.blends.end());
+    names.trees = column(orchard.trees, &Tree::label);
+    names.blocks = column(orchard.blocks, &Block::name);
+    names.stations = column(orchard.stations, &Station::name);
+    names.crosses = column(orchard.goals, &CrossGoal::code);
+    names.pollen_lots = column(orchard.pollen_lots, &PollenLot::code);
+    names.tags = column(orchard.pollinations, &Pollination::tag);
+    names.seed_lots = column(orchard.seed_lots, &SeedLot::code);
+    return names;
+}
+
+Findings check_orchard(const Orchard& orchard, Day as_of) {
+    Findings findings;
+    const auto names = names_of(orchard);
+    check_emptiness(orchard, findings);
+    check_keys(orchard, findings);
+    check_references(orchard, names, findings);
+    check_trees(orchard, as_of, findings);
+    check_bloom_notes(orchard, as_of, findings);
+    check_weather(orchard, as_of, findings);
+    check_accessions(orchard, findings);
+    check_pedigree(orchard, findings);
+    check_blends(orchard, names, findings);
+    check_goals(orchard, as_of, findings);
+    check_pollen(orchard, as_of, findings);
+    check_seed(orchard, as_of, findings);
+    return findings;
+}
+
+}  // namespace pipward

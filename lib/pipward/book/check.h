@@ -1,0 +1,61 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include <set>
+#include <string>
+#include <string_view>
+
+#include "pipward/record/orchard.h"
+#include "pipward/value/finding.h"
+
+/// Inside of the room: the rules of check_orchard(), one file a subject. Each adds what it finds.
+namespace pipward {
+
+/// The names that references may answer to.
+struct Names {
+    std::set<std::string> accessions;
+    std::set<std::string> blends;
+    std::set<std::string> donors;  ///< accessions and blends
+    std::set<std::string> trees;
+    std::set<std::string> blocks;
+    std::set<std::string> stations;
+    std::set<std::string> crosses;
+    std::set<std::string> pollen_lots;
+    std::set<std::string> tags;
+    std::set<std::string> seed_lots;
+};
+
+Names names_of(const Orchard& orchard);
+
+void check_emptiness(const Orchard& orchard, Findings& findings);
+void check_references(const Orchard& orchard, const Names& names, Findings& findings);
+void check_keys(const Orchard& orchard, Findings& findings);
+void check_trees(const Orchard& orchard, Day as_of, Findings& findings);
+void check_bloom_notes(const Orchard& orchard, Day as_of, Findings& findings);
+void check_weather(const Orchard& orchard, Day as_of, Findings& findings);
+void check_accessions(const Orchard& orchard, Findings& findings);
+void check_pedigree(const Orchard& orchard, Findings& findings);
+void check_blends(const Orchard& orchard, const Names& names, Findings& findings);
+void check_goals(const Orchard& orchard, Day as_of, Findings& findings);
+void check_pollen(const Orchard& orchard, Day as_of, Findings& findings);
+void check_seed(const Orchard& orchard, Day as_of, Findings& findings);
+
+/// The name in `known` that `name` most likely stands for: the same but for case and spaces, or one slip of
+/// the pen away. Empty where there is none.
+std::string likely_name(const std::string& name, const std::set<std::string>& known);
+/// Lower case, without spaces at the ends and doubled ones inside.
+std::string folded(std::string_view name);
+
+/// Where a finding belongs; `fid` names the row when it has no name of its own.
+struct Place {
+    std::string_view table;
+    std::string row{};
+    std::string_view field{};
+    std::string value{};
+};
+Finding error(Place place, std::string message, std::string remedy);
+Finding warning(Place place, std::string message, std::string remedy);
+Finding note(Place place, std::string message, std::string remedy);
+std::string fid_name(std::int64_t fid);
+
+}  // namespace pipward

@@ -1,0 +1,170 @@
+// SPDX-License-Identifier: MIT
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <cctype>
+#include <map>
+
+#include "pipward/book/check.h"
+
+namespace pipward {
+namespace {
+
+// The number of alleles in "S2 S3", "s2/s3", "2,3", "S2S3"; nothing where the text has another form. Which
+// alleles they are is lineage's business; here only the writing is looked at.
+std::optional<int> count_alleles(const std::string& text) {
+    int count = 0;
+    bool open = false;  // an S or a separator has been read and a name may follow
+    for (std::size_t i = 0; i < text.size(); ++i) {
+        const auto letter = static_cast<unsigned char>(text[i]);
+        const bool begins = (letter == 'S' || letter == 's') && i + 1 < text.size() &&
+                            std::isalnum(static_cast<unsigned char>(text[i + 1])) != 0;
+        if (begins) {
+            ++count;
+            open = true;
+        } else if (std::isalnum(letter) != 0) {
+            count += open ? 0 : 1;
+            open = true;
+        } else if (std::isspace(letter) != 0 || letter == ',' || letter == '/' || letter == ';' ||
+                   letter == '-') {
+            open = false;
+        } else {
+            return std::nullopt;
+        }
+    }
+    return count == 0 ? std::nullopt : std::optional{count};
+}
+
+void check_alleles(const Accession& accession, Findings& findings) {
+    if (!accession.s_alleles) {
+        return;
+    }
+    const Place place{"accession", accession.name, "s_alleles", *accession.s_alleles};
+    const auto count = count_alleles(*accession.s_alleles);
+    if (!count) {
+        findings.push_back(error(place, "The S-alleles cannot be read.", "Write them as \"S2 S3\"."));
+    } else if (*count > accession.ploidy.value_or(4)) {
+        findings.push_back(
+            error(place,
+                  fmt::format("There are {} S-alleles but at most {} chromosome sets to carry them.", *count,
+                              accession.ploidy.value_or(4)),
+                  "Correct the alleles or the ploidy."));
+    }
+}
+
+using Parents = std::map<std::string, std::vector<std::string>>;
+
+Parents parents_of(const Orchard& orchard) {
+    Parents members;
+    for (const auto& member : orchard.blend_members) {
+        members[member.name].push_back(member.member);
+    }
+    Parents parents;
+    for (const auto& accession : orchard.accessions) {
+        auto& known = parents[accession.name];
+        for (const auto& parent : {accession.seed_parent, accession.pollen_parent}) {
+            if (!parent) {
+                continue;
+            }
+            const auto blend = members.find(*parent);
+            if (blend == members.end()) {
+                known.push_back(*parent);
+            } else {
+                known.insert(known.end(), blend->second.begin(), blend->second.end());
+            }
+        }
+    }
+    return parents;
+}
+
+enum class Visit { open, done };
+
+// Walks to the ancestors with a stack of its own: a pedigree from elsewhere may be deep. A name met again
+// while it is still open is its own ancestor.
+void find_circles(const Parents& parents, const std::string& start, std::map<std::string, Visit>& visits,
+                  std::set<std::string>& circular) {
+    struct Step {
+        const std::string* name;
+        std::size_t next;
+    };
+    std::vector<Step> path{{&start, 0}};
+    visits[start] = Visit::open;
+    while (!path.empty()) {
+        auto& step = path.back();
+        const auto found = parents.find(*step.name);
+        if (found == parents.end() || step.next == found->second.size()) {
+            visits[*step.name] = Visit::done;
+            path.pop_back();
+            continue;
+        }
+        const auto& parent = found->second[step.next++];
+        if (const auto visit = visits.find(parent); visit == visits.end()) {
+            visits[parent] = Visit::open;
+            path.push_back({&parent, 0});
+        } else if (visit->second == Visit::open) {
+            circular.insert(parent);
+        }
+    }
+}
+
+}  // namespace
+
+void check_accessions(const Orchard& orchard, Findings& findings) {
+    for (const auto& accession : orchard.accessions) {
+        check_alleles(accession, findings);
+    }
+}
+
+void check_pedigree(const Orchard& orchard, Findings& findings) {
+    const auto parents = parents_of(orchard);
+    std::map<std::string, Visit> visits;
+    std::set<std::string> circular;
+    for (const auto& [name, unused] : parents) {
+        if (!visits.contains(name)) {
+            find_circles(parents, name, visits, circular);
+        }
+    }
+    for (const auto& name : circular) {
+        findings.push_back(error({"accession", name, "seed_parent"},
+                                 "The accession is among its own ancestors.",
+                                 "Follow its parents and correct the wrong one."));
+    }
+}
+
+void check_blends(const Orchard& orchard, const Names& names, Findings& findings) {
+    struct Blend {
+        std::map<std::string, int> members;
+        double sum = 0;
+        bool complete = true;
+    };
+    std::map<std::string, Blend> blends;
+    for (const auto& member : orchard.blend_members) {
+        auto& blend = blends[member.name];
+        ++blend.members[member.member];
+        blend.sum += member.share ? member.share->value : 0.0;
+        blend.complete = blend.complete && member.share;
+    }
+    for (const auto& [name, blend] : blends) {
+        if (names.accessions.contains(name)) {
+            findings.push_back(error({"blend", name, "name", name},
+                                     "A blend and an accession have the same name.", "Rename the blend."));
+        }
+        // Shares are often written to one or two places: three thirds of 0.33 are meant to be a whole.
+        constexpr double rounding = 0.015;
+        if (blend.complete ? std::abs(blend.sum - 1.0) > rounding : blend.sum > 0.0) {
+            findings.push_back(warning({"blend", name, "share", fmt::format("{:.3g}", blend.sum)},
+                                       blend.complete
+                                           ? "The shares of the blend do not add up to 1."
+                                           : "Some members of the blend have a share and some have none.",
+                                       "Correct the shares, or leave all of them out for equal parts."));
+        }
+        for (const auto& [member, count] : blend.members) {
+            if (count > 1) {
+                findings.push_back(error({"blend", name, "member", member},
+                                         "The blend has this member more than once.", "Remove all but one."));
+            }
+        }
+    }
+}
+
+}  // namespace pipward

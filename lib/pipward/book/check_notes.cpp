@@ -1,0 +1,67 @@
+// SPDX-License-Identifier: MIT
+#include <fmt/format.h>
+
+#include <map>
+
+#include "pipward/book/check.h"
+
+namespace pipward {
+namespace {
+
+using TreeByLabel = std::map<std::string, const Tree*>;
+
+void check_subject(const BloomNote& noted, const TreeByLabel& trees, Findings& findings) {
+    if (!noted.tree && !noted.accession) {
+        findings.push_back(error({"bloom_note", fid_name(noted.fid), "tree"},
+                                 "The note names neither a tree nor an accession.", "Fill in one of them."));
+    }
+    if (!noted.tree || !noted.accession) {
+        return;
+    }
+    const auto found = trees.find(*noted.tree);
+    if (found != trees.end() && found->second->accession && *found->second->accession != *noted.accession) {
+        findings.push_back(
+            error({"bloom_note", fid_name(noted.fid), "accession", *noted.accession},
+                  fmt::format("The note's tree {} is {}.", *noted.tree, *found->second->accession),
+                  "Correct the tree or the accession, or leave the accession out."));
+    }
+}
+
+void check_day(const BloomNote& noted, const TreeByLabel& trees, Day as_of, Findings& findings) {
+    const Place place{"bloom_note", fid_name(noted.fid), "noted_on", to_iso(noted.noted_on)};
+    if (noted.noted_on > as_of) {
+        findings.push_back(
+            warning(place, fmt::format("The note lies in the future of {}; it is not used.", to_iso(as_of)),
+                    "Correct the day if it is wrong."));
+    }
+    const auto found = noted.tree ? trees.find(*noted.tree) : trees.end();
+    if (found == trees.end()) {
+        return;
+    }
+    const auto& tree = *found->second;
+    if (tree.planted_on && noted.noted_on < *tree.planted_on) {
+        findings.push_back(warning(
+            place, fmt::format("Tree {} was planted only on {}.", tree.label, to_iso(*tree.planted_on)),
+            "Correct one of the two days."));
+    }
+    if (tree.removed_on && noted.noted_on > *tree.removed_on) {
+        findings.push_back(
+            warning(place, fmt::format("Tree {} was removed on {}.", tree.label, to_iso(*tree.removed_on)),
+                    "Correct one of the two days."));
+    }
+}
+
+}  // namespace
+
+void check_bloom_notes(const Orchard& orchard, Day as_of, Findings& findings) {
+    TreeByLabel trees;
+    for (const auto& tree : orchard.trees) {
+        trees.emplace(tree.label, &tree);
+    }
+    for (const auto& noted : orchard.bloom_notes) {
+        check_subject(noted, trees, findings);
+        check_day(noted, trees, as_of, findings);
+    }
+}
+
+}  // namespace pipward

@@ -1,0 +1,81 @@
+// SPDX-License-Identifier: MIT
+#include <fmt/format.h>
+
+#include <map>
+#include <tuple>
+
+#include "pipward/book/check.h"
+
+namespace pipward {
+namespace {
+
+void check_row_of(const Tree& tree, const std::set<std::pair<std::string, std::string>>& rows,
+                  Findings& findings) {
+    if (!tree.row) {
+        return;
+    }
+    if (!tree.block) {
+        findings.push_back(warning({"tree", tree.label, "row", *tree.row}, "The tree has a row but no block.",
+                                   "Rows are counted within blocks: fill in the block."));
+    } else if (!rows.contains({*tree.block, *tree.row})) {
+        findings.push_back(error({"tree", tree.label, "row", *tree.row},
+                                 fmt::format("Block {} has no row of this name.", *tree.block),
+                                 "Draw the row or correct its name."));
+    }
+}
+
+void check_days_of(const Tree& tree, Day as_of, Findings& findings) {
+    if (tree.planted_on && tree.removed_on && *tree.removed_on < *tree.planted_on) {
+        findings.push_back(error({"tree", tree.label, "removed_on", to_iso(*tree.removed_on)},
+                                 "The tree was removed before it was planted.",
+                                 "Correct one of the two days."));
+    }
+    if (tree.planted_on && *tree.planted_on > as_of) {
+        findings.push_back(warning({"tree", tree.label, "planted_on", to_iso(*tree.planted_on)},
+                                   "The day of planting lies in the future.",
+                                   "Correct it if that is not meant."));
+    }
+}
+
+// Seedlings under test may well have no accession of their own; parents are nothing without one.
+void check_meaning(const Tree& tree, Findings& findings) {
+    const bool matters = tree.purpose == TreePurpose::parent || tree.purpose == TreePurpose::pollinizer;
+    if (matters && !tree.accession) {
+        findings.push_back(warning({"tree", tree.label, "accession"},
+                                   "It is not known what this tree is, so its bloom cannot be foreseen.",
+                                   "Fill in its accession."));
+    }
+}
+
+bool stands(const Tree& tree, Day as_of) {
+    return !tree.removed_on || *tree.removed_on > as_of;
+}
+
+using Spot = std::tuple<std::string, std::string, int>;
+
+}  // namespace
+
+void check_trees(const Orchard& orchard, Day as_of, Findings& findings) {
+    std::set<std::pair<std::string, std::string>> rows;
+    for (const auto& row : orchard.rows) {
+        rows.insert({row.block, row.name});
+    }
+    std::map<Spot, std::string> taken;
+    for (const auto& tree : orchard.trees) {
+        check_row_of(tree, rows, findings);
+        check_days_of(tree, as_of, findings);
+        check_meaning(tree, findings);
+        if (!tree.row || !tree.position || !stands(tree, as_of)) {
+            continue;
+        }
+        const Spot spot{tree.block.value_or(""), *tree.row, *tree.position};
+        if (const auto [other, first] = taken.emplace(spot, tree.label); !first) {
+            findings.push_back(
+                error({"tree", tree.label, "position", std::to_string(*tree.position)},
+                      fmt::format("Tree {} stands at the same position of row {}.", other->second, *tree.row),
+                      "Correct a position, or give the older tree its day of removal."));
+        }
+    }
+}
+
+}  // namespace pipward

@@ -1,0 +1,154 @@
+// SPDX-License-Identifier: MIT
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <map>
+
+#include "pipward/book/check.h"
+#include "pipward/value/season.h"
+
+namespace pipward {
+namespace {
+
+// World Meteorological Organization, World Weather & Climate Extremes Archive: hottest air temperature
+// recorded (Furnace Creek, 10 July 1913) and coldest (Vostok, 21 July 1983).
+constexpr double hottest_ever = 56.7;
+constexpr double coldest_ever = -89.2;
+// No place on earth has half of its daily highest temperatures above this; readings in degrees Fahrenheit do.
+constexpr double median_of_fahrenheit = 45.0;
+constexpr std::size_t enough_for_a_median = 30;
+constexpr double missing_share_that_matters = 0.1;
+
+struct StationWeather {
+    Hemisphere hemisphere = Hemisphere::north;
+    std::vector<const WeatherDay*> days;
+};
+
+std::map<std::string, StationWeather> by_station(const Orchard& orchard) {
+    std::map<std::string, StationWeather> stations;
+    for (const auto& station : orchard.stations) {
+        stations[station.name].hemisphere =
+            station.latitude ? hemisphere_of(*station.latitude) : Hemisphere::north;
+    }
+    for (const auto& day : orchard.weather) {
+        stations[day.station].days.push_back(&day);
+    }
+    return stations;
+}
+
+double median_high(const std::vector<const WeatherDay*>& days) {
+    std::vector<double> highs;
+    highs.reserve(days.size());
+    for (const auto* day : days) {
+        highs.push_back(day->t_max.degrees);
+    }
+    const auto middle = highs.begin() + static_cast<std::ptrdiff_t>(highs.size() / 2);
+    std::ranges::nth_element(highs, middle);
+    return *middle;
+}
+
+bool is_fahrenheit(const std::vector<const WeatherDay*>& days) {
+    return days.size() >= enough_for_a_median && median_high(days) > median_of_fahrenheit;
+}
+
+Place at(const WeatherDay& day, std::string_view field, double value) {
+    return {"weather_day", day.station + " " + to_iso(day.day), field, fmt::format("{}", value)};
+}
+
+void check_temperatures(const WeatherDay& day, Findings& findings) {
+    if (day.t_min > day.t_max) {
+        findings.push_back(
+            error(at(day, "t_min_c", day.t_min.degrees),
+                  fmt::format("The lowest temperature is above the highest, {}.", day.t_max.degrees),
+                  "Correct them; perhaps they are swapped."));
+    }
+    for (const auto& [field, value] : {std::pair<std::string_view, double>{"t_min_c", day.t_min.degrees},
+                                       {"t_max_c", day.t_max.degrees}}) {
+        if (value > hottest_ever || value < coldest_ever) {
+            findings.push_back(error(at(day, field, value), "No such temperature was ever measured on earth.",
+                                     "Correct the day or remove it; temperatures are in degrees Celsius."));
+        }
+    }
+}
+
+void check_doubles(const std::vector<const WeatherDay*>& days, Findings& findings) {
+    std::map<Day, int> seen;
+    for (const auto* day : days) {
+        if (++seen[day->day] == 2) {
+            findings.push_back(
+                error({"weather_day", day->station + " " + to_iso(day->day), "day", to_iso(day->day)},
+                      "The station has this day more than once.", "Remove all but one."));
+        }
+    }
+}
+
+// Days of weather in the part of each season that counts and that has gone by.
+void check_seasons(const std::string& name, const StationWeather& station, Day as_of, Findings& findings) {
+    std::map<Season, std::set<Day>> seasons;
+    for (const auto* day : station.days) {
+        const auto season = season_of(day->day, station.hemisphere);
+        const auto first = anchor_of(season, station.hemisphere) + season_first;
+        if (day->source == WeatherSource::observed && day->day - first < season_length && day->day <= as_of) {
+            seasons[season].insert(day->day);
+        }
+    }
+    for (const auto& [season, days] : seasons) {
+        const auto first = anchor_of(season, station.hemisphere) + season_first;
+        const int expected = std::min(season_length, as_of - first + 1);
+        const int missing = expected - static_cast<int>(days.size());
+        if (missing > missing_share_that_matters * expected) {
+            findings.push_back(
+                warning({"weather_day", name, "day", std::to_string(season.year)},
+                        fmt::format("Season {} has only {} of {} days of weather from {} on.", season.year,
+                                    days.size(), expected, to_iso(first)),
+                        "Import the missing days; a season with gaps counts for less or not at all."));
+        }
+    }
+}
+
+// Notes without weather teach nothing about what bloom needs.
+void check_seasons_of_notes(const Orchard& orchard, Hemisphere hemisphere, Findings& findings) {
+    std::set<Season> with_weather;
+    for (const auto& day : orchard.weather) {
+        with_weather.insert(season_of(day.day, hemisphere));
+    }
+    std::map<Season, int> without;
+    for (const auto& noted : orchard.bloom_notes) {
+        const auto season = season_of(noted.noted_on, hemisphere);
+        if (!with_weather.contains(season)) {
+            ++without[season];
+        }
+    }
+    for (const auto& [season, count] : without) {
+        findings.push_back(warning(
+            {"weather_day", {}, "day", std::to_string(season.year)},
+            fmt::format("There are {} bloom notes of season {} but no weather for it.", count, season.year),
+            "Import the weather of that winter and spring."));
+    }
+}
+
+}  // namespace
+
+void check_weather(const Orchard& orchard, Day as_of, Findings& findings) {
+    const auto stations = by_station(orchard);
+    for (const auto& [name, station] : stations) {
+        if (is_fahrenheit(station.days)) {
+            findings.push_back(
+                error({"weather_day", name, "t_max_c", fmt::format("{}", median_high(station.days))},
+                      "Half of the highest temperatures lie above this, which no place on earth "
+                      "has in degrees Celsius: they look like degrees Fahrenheit.",
+                      "Import them again as degrees Fahrenheit."));
+        } else {
+            for (const auto* day : station.days) {
+                check_temperatures(*day, findings);
+            }
+        }
+        check_doubles(station.days, findings);
+        check_seasons(name, station, as_of, findings);
+    }
+    if (!orchard.weather.empty()) {
+        check_seasons_of_notes(orchard, stations.begin()->second.hemisphere, findings);
+    }
+}
+
+}  // namespace pipward

@@ -1,0 +1,203 @@
+// SPDX-License-Identifier: MIT
+#include <cpl_vsi.h>
+#include <fmt/format.h>
+#include <ogrsf_frmts.h>
+
+#include <filesystem>
+
+#include "pipward/book/book.h"
+#include "pipward/book/describe.h"
+#include "pipward/book/layers.h"
+#include "pipward/book/ogr_session.h"
+#include "pipward/book/relations.h"
+#include "pipward/book/schema.h"
+
+namespace pipward {
+namespace {
+
+namespace fs = std::filesystem;
+
+Error usage_error(const std::string& field, const std::string& value, const std::string& message,
+                  const std::string& remedy) {
+    return {Trouble::usage, Finding{.level = Level::error,
+                                    .table = {},
+                                    .row = {},
+                                    .field = field,
+                                    .value = value,
+                                    .message = message,
+                                    .remedy = remedy}};
+}
+
+// A book needs a system that can be turned into latitudes: day length depends on them.
+OGRSpatialReference coordinate_system(const std::string& crs) {
+    const OgrMessages quiet;
+    OGRSpatialReference system;
+    system.SetAxisMappingStrategy(OAMS_TRADITIONAL_GIS_ORDER);
+    const bool known =
+        system.SetFromUserInput(crs.c_str(), OGRSpatialReference::SET_FROM_USER_INPUT_LIMITATIONS_get()) ==
+        OGRERR_NONE;
+    if (!known || (system.IsProjected() == 0 && system.IsGeographic() == 0)) {
+        throw usage_error("crs", crs, "This is no known map or geographic coordinate system.",
+                          "Give one by its EPSG number, for instance EPSG:32632.");
+    }
+    return system;
+}
+
+void create_column(Session& session, OGRLayer& layer, const BookColumn& column, bool unique) {
+    OGRFieldDefn field(std::string(column.name).c_str(), field_type(column.type, OFTInteger));
+    field.SetNullable(column.required ? 0 : 1);
+    field.SetUnique(unique ? 1 : 0);
+    if (!column.initial.empty()) {
+        field.SetDefault(std::string(column.initial).c_str());
+    }
+    if (!session.server && !column.domain.empty()) {
+        field.SetDomainName(std::string(column.domain));
+    }
+    const auto before = session.messages->failures();
+    expect_success(session, before, layer.CreateField(&field) != OGRERR_NONE, "CreateField");
+}
+
+void create_table(Session& session, const BookTable& table, const OGRSpatialReference& crs) {
+    const auto before = session.messages->failures();
+    OGRLayer* layer = create_layer(session,
+                                   {.name = std::string(table.name),
+                                    .title = std::string(table.title),
+                                    .description = std::string(table.description),
+                                    .geometry = table.geometry,
+                                    .indexed = true},
+                                   crs);
+    for (const auto& column : table.columns) {
+        const bool unique = table.key.size() == 1 && table.key[0] == column.name;
+        create_column(session, *layer, column, unique);
+    }
+    expect_success(session, before, layer->SyncToDisk() != OGRERR_NONE, "SyncToDisk");
+}
+
+// One column's uniqueness is declared with the column; several together need an index.
+void create_key(Session& session, const BookTable& table) {
+    if (table.key.size() < 2) {
+        return;
+    }
+    std::string columns;
+    for (const auto column : table.key) {
+        columns += (columns.empty() ? "" : ", ") + quoted_name(column);
+    }
+    run_sql(session,
+            fmt::format("CREATE UNIQUE INDEX {} ON {} ({})", quoted_name(fmt::format("{}_key", table.name)),
+                        quoted_name(table.name), columns));
+}
+
+void describe(Session& session, const BookTable& table) {
+    std::vector<ColumnWords> words;
+    for (const auto& column : table.columns) {
+        words.push_back(words_of(column));
+    }
+    describe_columns(session, std::string(table.name), words);
+}
+
+void create_all(Session& session, const OGRSpatialReference& crs) {
+    if (!session.server) {
+        prepare_descriptions(session);
+        write_domains(session);
+    }
+    for (const auto& table : book_tables()) {
+        create_table(session, table, crs);
+    }
+    for (const auto& table : book_tables()) {
+        create_key(session, table);
+        describe(session, table);
+    }
+    if (!session.server) {
+        write_relations(session);
+    }
+}
+
+void create_in_transaction(Session& session, const OGRSpatialReference& crs) {
+    const auto before = session.messages->failures();
+    expect_success(session, before, session.dataset->StartTransaction() != OGRERR_NONE, "StartTransaction");
+    create_all(session, crs);
+    expect_success(session, before, session.dataset->CommitTransaction() != OGRERR_NONE, "CommitTransaction");
+    session.dataset.reset();
+    expect_success(session, before, false, "close");
+}
+
+void create_file(const std::string& path, const OGRSpatialReference& crs) {
+    Session session;
+    register_drivers();
+    GDALDriver* driver = GetGDALDriverManager()->GetDriverByName("GPKG");
+    session.dataset.reset(driver->Create(path.c_str(), 0, 0, 0, GDT_Unknown, nullptr));
+    expect_success(session, 0, session.dataset == nullptr, "Create");
+    create_in_transaction(session, crs);
+}
+
+// A new name that appears whole or not at all, and never over a file that came meanwhile.
+void put_in_place(const fs::path& made, const fs::path& wanted) {
+    std::error_code trouble;
+    fs::create_hard_link(made, wanted, trouble);
+    if (trouble && trouble != std::errc::file_exists && !fs::exists(wanted)) {
+        fs::rename(made, wanted);  // a file system without hard links
+        return;
+    }
+    if (trouble) {
+        throw OgrTrouble("a file of that name has appeared meanwhile");
+    }
+    fs::remove(made);
+}
+
+void remove_leftovers(const fs::path& made) {
+    for (const auto* ending : {"", "-journal", "-wal", "-shm"}) {
+        std::error_code ignored;
+        fs::remove(made.string() + ending, ignored);
+    }
+}
+
+void create_book_file(const std::string& path, const OGRSpatialReference& crs) {
+    if (!path.ends_with(".gpkg")) {
+        throw usage_error("book", path, "A book's name ends with .gpkg.",
+                          "Give it a name like orchard.gpkg.");
+    }
+    if (std::error_code ignored; fs::exists(fs::symlink_status(path, ignored))) {
+        throw access_error(path, "There is a file of that name already.",
+                           "Choose another name; a book is never overwritten.");
+    }
+    const fs::path made = path.substr(0, path.size() - 5) + ".part.gpkg";
+    remove_leftovers(made);
+    try {
+        create_file(made.string(), crs);
+        put_in_place(made, path);
+    } catch (const std::exception& trouble) {
+        remove_leftovers(made);
+        throw access_error(path, fmt::format("The book cannot be made: {}.", trouble.what()),
+                           "Check that the folder exists and may be written, and that there is room.");
+    }
+}
+
+void create_book_on_server(const std::string& location, const OGRSpatialReference& crs) {
+    auto session = open_session(location, Purpose::writing);
+    for (const auto& table : book_tables()) {
+        if (session.dataset->GetLayerByName(std::string(table.name).c_str()) != nullptr) {
+            throw access_error(location, fmt::format("The database has a table {} already.", table.name),
+                               "Use an empty schema or database.");
+        }
+    }
+    try {
+        create_in_transaction(session, crs);
+    } catch (const OgrTrouble& trouble) {
+        session.dataset->RollbackTransaction();
+        throw access_error(location, fmt::format("The book cannot be made: {}.", trouble.what()),
+                           "Check that the user may create tables.");
+    }
+}
+
+}  // namespace
+
+void create_book(const std::string& path, const std::string& crs) {
+    const auto system = coordinate_system(crs);
+    if (is_server(path)) {
+        create_book_on_server(path, system);
+    } else {
+        create_book_file(path, system);
+    }
+}
+
+}  // namespace pipward

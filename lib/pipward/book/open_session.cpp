@@ -1,0 +1,203 @@
+// SPDX-License-Identifier: MIT
+#include <cpl_vsi.h>
+#include <fmt/format.h>
+#include <gdal.h>
+#include <ogrsf_frmts.h>
+
+#include <algorithm>
+#include <array>
+
+#include "pipward/book/ogr_session.h"
+
+namespace pipward {
+namespace {
+
+std::optional<VSIStatBufL> status_of(const std::string& path) {
+    VSIStatBufL status{};
+    return VSIStatL(path.c_str(), &status) == 0 ? std::optional{status} : std::nullopt;
+}
+
+// What a file that is no GeoPackage is, in the words of whichever driver knows it.
+std::string kind_of(const std::string& path) {
+    GDALAllRegister();
+    GDALDriverH driver = GDALIdentifyDriverEx(path.c_str(), 0, nullptr, nullptr);
+    return driver == nullptr ? std::string{} : std::string(GDALGetDriverLongName(driver));
+}
+
+GDALDataset* open_with(const std::string& location, const char* driver, unsigned flags) {
+    const std::array<const char*, 2> drivers{driver, nullptr};
+    return GDALDataset::Open(location.c_str(), GDAL_OF_VECTOR | flags, drivers.data(), nullptr, nullptr);
+}
+
+// What the library said, as the end of a message.
+std::string as_sentence(const std::string& said) {
+    const auto last = said.find_last_not_of(" .\n");
+    return last == std::string::npos ? std::string{} : " It says: " + said.substr(0, last + 1) + ".";
+}
+
+Error not_opened(const std::string& path, const std::string& said) {
+    const auto kind = kind_of(path);
+    if (kind.empty()) {
+        return access_error(
+            path, "This is no GeoPackage: it is damaged, encrypted, or something else." + as_sentence(said),
+            "Name the .gpkg file of the book, or fetch it from a backup.");
+    }
+    if (kind.find("GeoPackage") == std::string::npos) {
+        return access_error(path, fmt::format("This is no GeoPackage but: {}.", kind),
+                            "Name the .gpkg file of the book; other layers are taken into a book with "
+                            "book-adopt.");
+    }
+    return access_error(path, "The GeoPackage cannot be opened." + as_sentence(said),
+                        "If it is damaged, fetch it from a backup.");
+}
+
+void refuse_what_is_no_file(const std::string& path) {
+    const auto status = status_of(path);
+    if (!status) {
+        throw access_error(path, "There is no such file.", "Check the name, or make a book with book-new.");
+    }
+    if (VSI_ISDIR(status->st_mode)) {
+        throw access_error(path, "This is a folder, not a book.", "Name the .gpkg file in it.");
+    }
+    if (status->st_size == 0) {
+        throw access_error(path, "The file is empty (0 bytes).",
+                           "Fetch it from a backup, or remove it and make a book with book-new.");
+    }
+}
+
+bool can_be_read(const std::string& path) {
+    const DatasetHandle dataset(open_with(path, "GPKG", GDAL_OF_READONLY));
+    return dataset != nullptr;
+}
+
+bool has_companion(const std::string& path, const char* ending) {
+    const auto companion = status_of(path + ending);
+    return companion && companion->st_size > 0;
+}
+
+Error not_repaired(const std::string& path) {
+    return access_error(
+        path,
+        "A program stopped while it was writing this book, and the book cannot be repaired where it "
+        "lies because it cannot be written.",
+        "Make the file and its folder writable, or copy the file together with its \"-journal\" or "
+        "\"-wal\" to a folder that is.");
+}
+
+// A crashed writer leaves a journal beside the file. Only opening for writing lets the database undo what
+// was half done; until then it cannot be read at all, and read without its journal it would be in a state
+// that never was.
+void undo_crashed_write(const std::string& path) {
+    if (const DatasetHandle dataset(open_with(path, "GPKG", GDAL_OF_UPDATE)); dataset == nullptr) {
+        throw not_repaired(path);
+    }
+}
+
+// Where it may not write, OGR can fall back on taking the file for immutable, and then it passes over what
+// stands in a write-ahead log: rows that were saved would be missing without a word.
+void refuse_to_pass_over_a_log(const Session& session, const std::string& path) {
+    const bool immutable = std::ranges::any_of(session.messages->warnings(), [](const std::string& warning) {
+        return warning.find("IMMUTABLE") != std::string::npos ||
+               warning.find("immutable") != std::string::npos;
+    });
+    if (immutable && has_companion(path, "-wal")) {
+        throw not_repaired(path);
+    }
+}
+
+void open_as_it_is(Session& session, const std::string& path, Purpose purpose) {
+    session.dataset.reset(
+        open_with(path, "GPKG", purpose == Purpose::writing ? GDAL_OF_UPDATE : GDAL_OF_READONLY));
+}
+
+Session open_file(const std::string& path, Purpose purpose) {
+    register_drivers();
+    refuse_what_is_no_file(path);
+    Session session;
+    open_as_it_is(session, path, purpose);
+    if (session.dataset == nullptr && purpose == Purpose::reading && has_companion(path, "-journal")) {
+        undo_crashed_write(path);
+        open_as_it_is(session, path, purpose);
+    }
+    if (session.dataset != nullptr) {
+        refuse_to_pass_over_a_log(session, path);
+        return session;
+    }
+    const auto said = session.messages->failures_since(0);
+    if (OgrTrouble(said).locked()) {
+        throw OgrTrouble(said);
+    }
+    throw purpose == Purpose::writing && can_be_read(path) ? may_not_write(path) : not_opened(path, said);
+}
+
+Session open_server(const std::string& location, Purpose purpose) {
+    register_drivers();
+    Session session;
+    session.server = true;
+    session.dataset.reset(
+        open_with(location, "PostgreSQL", purpose == Purpose::writing ? GDAL_OF_UPDATE : GDAL_OF_READONLY));
+    if (session.dataset == nullptr) {
+        throw access_error(location,
+                           "The database does not answer." + as_sentence(session.messages->failures_since(0)),
+                           "Check host, port, database name, user and password, and that PostGIS is there.");
+    }
+    return session;
+}
+
+}  // namespace
+
+// Registering is OGR's own once-only business; a host that has done it already is left as it is.
+void register_drivers() {
+    auto* drivers = GetGDALDriverManager();
+    if (drivers->GetDriverByName("GPKG") == nullptr) {
+        RegisterOGRGeoPackage();
+    }
+    if (drivers->GetDriverByName("PostgreSQL") == nullptr) {
+        RegisterOGRPG();
+    }
+}
+
+bool is_server(const std::string& location) {
+    return location.starts_with("PG:") || location.starts_with("postgresql://");
+}
+
+Session open_session(const std::string& location, Purpose purpose) {
+    return is_server(location) ? open_server(location, purpose) : open_file(location, purpose);
+}
+
+std::string shown(const std::string& location) {
+    if (!is_server(location)) {
+        return location;
+    }
+    std::string text = location;
+    if (const auto key = text.find("password="); key != std::string::npos) {
+        const auto start = key + std::string_view("password=").size();
+        const bool quoted = start < text.size() && text[start] == '\'';
+        const auto end = text.find(quoted ? '\'' : ' ', start + 1);
+        text.replace(start, end == std::string::npos ? end : end - start + (quoted ? 1 : 0), "***");
+    }
+    const auto user = text.find("://");
+    const auto host = text.rfind('@');
+    const auto secret = user == std::string::npos ? user : text.find(':', user + 3);
+    if (host != std::string::npos && secret < host) {
+        text.replace(secret + 1, host - secret - 1, "***");
+    }
+    return text;
+}
+
+Error access_error(const std::string& location, const std::string& message, const std::string& remedy) {
+    return {Trouble::access, Finding{.level = Level::error,
+                                     .table = shown(location),
+                                     .row = {},
+                                     .field = {},
+                                     .value = {},
+                                     .message = message,
+                                     .remedy = remedy}};
+}
+
+Error may_not_write(const std::string& location) {
+    return access_error(location, "The book may not be written.",
+                        "Make the file and its folder writable, or work on a copy. Nothing was changed.");
+}
+
+}  // namespace pipward

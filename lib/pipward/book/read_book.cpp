@@ -1,0 +1,148 @@
+// SPDX-License-Identifier: MIT
+#include <fmt/format.h>
+#include <ogrsf_frmts.h>
+
+#include <algorithm>
+#include <cmath>
+#include <memory>
+
+#include "pipward/book/book.h"
+#include "pipward/book/read_table.h"
+#include "pipward/book/records.h"
+#include "pipward/book/schema.h"
+#include "pipward/book/transaction.h"
+
+namespace pipward {
+namespace {
+
+Finding about_layer(std::string table, Level level, std::string row, std::string message,
+                    std::string remedy) {
+    return {.level = level,
+            .table = std::move(table),
+            .row = std::move(row),
+            .field = "geom",
+            .value = {},
+            .message = std::move(message),
+            .remedy = std::move(remedy)};
+}
+
+const OGRSpatialReference* crs_of(Session& session, const char* table) {
+    OGRLayer* layer = session.dataset->GetLayerByName(table);
+    return layer == nullptr ? nullptr : layer->GetSpatialRef();
+}
+
+// "EPSG:32632"; a system that no authority names is given in full, which OGR reads as well.
+std::string name_of_crs(const OGRSpatialReference& crs) {
+    const char* authority = crs.GetAuthorityName(nullptr);
+    const char* code = crs.GetAuthorityCode(nullptr);
+    if (authority != nullptr && code != nullptr) {
+        return fmt::format("{}:{}", authority, code);
+    }
+    char* text = nullptr;
+    crs.exportToWkt(&text);
+    std::string wkt = text == nullptr ? "" : text;
+    CPLFree(text);
+    return wkt;
+}
+
+using Transformation = std::unique_ptr<OGRCoordinateTransformation>;
+
+Transformation to_latitudes(const OGRSpatialReference* crs) {
+    if (crs == nullptr || (crs->IsProjected() == 0 && crs->IsGeographic() == 0)) {
+        return nullptr;
+    }
+    auto from = *crs;
+    from.SetAxisMappingStrategy(OAMS_TRADITIONAL_GIS_ORDER);
+    OGRSpatialReference earth;
+    earth.SetWellKnownGeogCS("WGS84");
+    earth.SetAxisMappingStrategy(OAMS_TRADITIONAL_GIS_ORDER);
+    return Transformation(OGRCreateCoordinateTransformation(&from, &earth));
+}
+
+std::optional<Latitude> latitude_of(OGRCoordinateTransformation* transformation, const MapPoint& point) {
+    double x = point.x;
+    double y = point.y;
+    const bool done = transformation != nullptr && transformation->Transform(1, &x, &y) != 0;
+    return done && std::isfinite(y) && std::abs(y) <= 90.0 ? std::optional{Latitude{y}} : std::nullopt;
+}
+
+void find_latitudes(Session& session, BookReading& reading) {
+    const auto transformation = to_latitudes(crs_of(session, "station"));
+    for (auto& station : reading.orchard.stations) {
+        if (!station.at) {
+            continue;
+        }
+        station.latitude = latitude_of(transformation.get(), *station.at);
+        if (!station.latitude) {
+            reading.findings.push_back(about_layer(
+                "station", Level::error, station.name,
+                transformation == nullptr ? "The latitude of the station is unknown because the layer has no "
+                                            "coordinate system of the earth."
+                                          : "The latitude of the station cannot be computed from its point.",
+                "Give the layer its coordinate system and put the station where it stands."));
+        }
+    }
+}
+
+void find_crs(Session& session, BookReading& reading) {
+    const auto* crs = crs_of(session, "tree");
+    if (crs == nullptr) {
+        if (session.dataset->GetLayerByName("tree") != nullptr) {
+            reading.findings.push_back(about_layer("tree", Level::error, {},
+                                                   "The layer has no known coordinate system.",
+                                                   "Give it one, for instance EPSG:32632."));
+        }
+        return;
+    }
+    reading.orchard.crs = name_of_crs(*crs);
+    for (const auto* table : {"station", "block", "tree_row"}) {
+        const auto* other = crs_of(session, table);
+        if (other != nullptr && other->IsSame(crs) == 0) {
+            reading.findings.push_back(about_layer(table, Level::error, {},
+                                                   "The layer has another coordinate system than the trees.",
+                                                   "Reproject it to that of the trees."));
+        }
+    }
+}
+
+bool has_any_table(Session& session) {
+    return std::ranges::any_of(book_tables(), [&](const BookTable& table) {
+        return session.dataset->GetLayerByName(std::string(table.name).c_str()) != nullptr;
+    });
+}
+
+std::string layers_of(Session& session) {
+    std::string names;
+    for (auto* layer : session.dataset->GetLayers()) {
+        names += (names.empty() ? "" : ", ") + std::string(layer->GetName());
+    }
+    return names.empty() ? "nothing" : names.substr(0, 200);
+}
+
+BookReading read_all(Session& session, const std::string& location) {
+    if (!has_any_table(session)) {
+        throw access_error(location,
+                           fmt::format("This is no orchard book: it has none of its tables. It holds {}.",
+                                       layers_of(session)),
+                           "Make a book with book-new, or take these layers into one with book-adopt.");
+    }
+    BookReading reading;
+    for (const auto& table : book_tables()) {
+        read_table(session, table, reading.findings,
+                   [&](const BookRow& row) { add_record(reading.orchard, table, row); });
+    }
+    find_crs(session, reading);
+    find_latitudes(session, reading);
+    return reading;
+}
+
+}  // namespace
+
+BookReading read_book(const std::string& location) {
+    BookReading reading;
+    look_into_book(location, default_patience,
+                   [&](Session& session) { reading = read_all(session, location); });
+    return reading;
+}
+
+}  // namespace pipward

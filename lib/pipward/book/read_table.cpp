@@ -1,0 +1,328 @@
+// SPDX-License-Identifier: MIT
+#include "pipward/book/read_table.h"
+
+#include <cpl_string.h>
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <cmath>
+#include <cstdlib>
+
+#include "pipward/book/layers.h"
+#include "pipward/book/strange_cells.h"
+
+namespace pipward {
+namespace {
+
+Finding about_table(const BookTable& table, Level level, std::string message, std::string remedy) {
+    return {.level = level,
+            .table = std::string(table.name),
+            .row = {},
+            .field = {},
+            .value = {},
+            .message = std::move(message),
+            .remedy = std::move(remedy)};
+}
+
+std::string_view what_fails(CellType type) {
+    switch (type) {
+        case CellType::whole:
+            return "This is no whole number of the size that the column can hold.";
+        case CellType::number:
+            return "This is no number.";
+        case CellType::day:
+            return "This is no day of the calendar.";
+        case CellType::yes_no:
+            return "This is neither yes nor no.";
+        case CellType::text:
+            break;
+    }
+    return "This is no readable text.";
+}
+
+std::string_view what_to_write(CellType type) {
+    switch (type) {
+        case CellType::whole:
+            return "Write a whole number, or clear the cell.";
+        case CellType::number:
+            return "Write a number with a decimal point, or clear the cell.";
+        case CellType::day:
+            return "Write the day as YYYY-MM-DD, for instance 2026-04-12, or clear the cell.";
+        case CellType::yes_no:
+            return "Write 1 or 0, or clear the cell.";
+        case CellType::text:
+            break;
+    }
+    return "Write it anew as plain text (UTF-8), or clear the cell.";
+}
+
+// A column that a user made may be of a neighbouring type: whole numbers as reals, days as text.
+Cell converted(Cell value, CellType wanted) {
+    if (const auto* number = std::get_if<double>(&value); number != nullptr && wanted == CellType::whole &&
+                                                          std::abs(*number) < 1e15 &&
+                                                          std::floor(*number) == *number) {
+        return static_cast<std::int64_t>(*number);
+    }
+    if (const auto* whole = std::get_if<std::int64_t>(&value); whole != nullptr) {
+        if (wanted == CellType::number) {
+            return static_cast<double>(*whole);
+        }
+        return wanted == CellType::text ? Cell{to_text(value)} : value;
+    }
+    if (const auto* text = std::get_if<std::string>(&value); text != nullptr && wanted == CellType::day) {
+        const auto day = parse_iso_day(*text);
+        return day ? Cell{*day} : value;
+    }
+    return value;
+}
+
+// Bytes that are no UTF-8 would spoil whatever prints them.
+std::string printable(const std::string& text) {
+    std::string shown;
+    for (const char c : text) {
+        const auto byte = static_cast<unsigned char>(c);
+        shown += byte < 0x20 || byte > 0x7e ? fmt::format("\\x{:02x}", byte) : std::string(1, c);
+    }
+    return shown;
+}
+
+bool is_utf8(const std::string& text) {
+    return CPLIsUTF8(text.c_str(), static_cast<int>(text.size())) != 0;
+}
+
+OGRwkbGeometryType wanted_type(GeometryKind kind) {
+    return kind == GeometryKind::line ? wkbLineString : kind == GeometryKind::polygon ? wkbPolygon : wkbPoint;
+}
+
+bool is_finite(const OGRGeometry& geometry) {
+    OGREnvelope3D box;
+    geometry.getEnvelope(&box);
+    const bool flat = std::isfinite(box.MinX) && std::isfinite(box.MaxX) && std::isfinite(box.MinY) &&
+                      std::isfinite(box.MaxY);
+    return flat && (geometry.Is3D() == 0 || (std::isfinite(box.MinZ) && std::isfinite(box.MaxZ)));
+}
+
+class TableReader {
+  public:
+    TableReader(Session& session, const BookTable& table, Findings& findings, OGRLayer& layer)
+        : session_(session), table_(table), findings_(findings), layer_(layer) {}
+
+    void read(const std::function<void(const BookRow&)>& use);
+
+  private:
+    bool is_readable();
+    bool find_fields();
+    void report_missing(Level level, const std::string& columns, std::string message);
+    bool read_row(const OGRFeature& feature, BookRow& row);
+    Cell read_cell(const OGRFeature& feature, std::size_t column, const StrangeRow* strange, Findings& wrong);
+    std::optional<Finding> check_place(const OGRGeometry* geometry) const;
+    void read_rows(const std::function<void(const BookRow&)>& use);
+    void check_count(std::int64_t rows, const std::string& said);
+    void report_damage(const std::string& extent, const std::string& said);
+
+    Session& session_;
+    const BookTable& table_;
+    Findings& findings_;
+    OGRLayer& layer_;
+    std::vector<int> fields_;  // of the layer, in the order of the schema
+    std::map<std::int64_t, StrangeRow> strange_;
+};
+
+// A view may never end, and rows without a number of their own cannot be told apart.
+bool TableReader::is_readable() {
+    if (session_.server) {
+        return true;
+    }
+    const auto kind =
+        query(session_, "SELECT type FROM sqlite_master WHERE lower(name) = " + quoted_text(table_.name) +
+                            " AND type IN ('table', 'view')");
+    if (kind.empty() || kind[0][0] != "table") {
+        findings_.push_back(about_table(table_, Level::error, "A view stands where the table should be.",
+                                        "Keep the rows in a table of this name."));
+        return false;
+    }
+    if (layer_.GetFIDColumn()[0] == '\0') {
+        findings_.push_back(about_table(table_, Level::error, "The table has no whole-number primary key.",
+                                        "Copy its rows into the table of a new book."));
+        return false;
+    }
+    return true;
+}
+
+bool TableReader::find_fields() {
+    std::string needed;
+    std::string others;
+    for (const auto& column : table_.columns) {
+        const int field = layer_.GetLayerDefn()->GetFieldIndex(std::string(column.name).c_str());
+        fields_.push_back(field);
+        if (field < 0) {
+            auto& names = column.required ? needed : others;
+            names += (names.empty() ? "" : ", ") + std::string(column.name);
+        }
+    }
+    report_missing(Level::error, needed, "The table lacks columns that it needs; none of its rows was read.");
+    report_missing(Level::note, others, "The table lacks columns; their values count as unknown.");
+    return needed.empty();
+}
+
+void TableReader::report_missing(Level level, const std::string& columns, std::string message) {
+    if (!columns.empty()) {
+        auto finding =
+            about_table(table_, level, std::move(message), "Add them; docs/book.md tells their types.");
+        finding.field = columns;
+        findings_.push_back(std::move(finding));
+    }
+}
+
+Cell TableReader::read_cell(const OGRFeature& feature, std::size_t column, const StrangeRow* strange,
+                            Findings& wrong) {
+    const auto& form = table_.columns[column];
+    const int field = fields_[column];
+    if (field < 0) {
+        return {};
+    }
+    const auto say = [&](std::string value) {
+        wrong.push_back({.level = Level::error,
+                         .table = {},
+                         .row = {},
+                         .field = std::string(form.name),
+                         .value = std::move(value),
+                         .message = std::string(what_fails(form.type)),
+                         .remedy = std::string(what_to_write(form.type))});
+        return Cell{};
+    };
+    if (strange != nullptr && strange->contains(field)) {
+        return say(printable(strange->at(field)));
+    }
+    auto value = converted(get_field(feature, field), form.type);
+    if (const auto* text = std::get_if<std::string>(&value); text != nullptr && !is_utf8(*text)) {
+        return say(printable(*text));
+    }
+    if (auto finding = check_cell(form, value)) {
+        wrong.push_back(std::move(*finding));
+        return {};
+    }
+    return value;
+}
+
+std::optional<Finding> TableReader::check_place(const OGRGeometry* geometry) const {
+    if (table_.geometry == GeometryKind::none) {
+        return std::nullopt;
+    }
+    auto finding = about_table(table_, Level::error, {}, "Draw it anew.");
+    finding.field =
+        layer_.GetGeometryColumn() == nullptr ? "" : const_cast<OGRLayer&>(layer_).GetGeometryColumn();
+    if (geometry == nullptr || geometry->IsEmpty() != 0) {
+        finding.level = table_.name == "station" ? Level::error : Level::warning;
+        finding.message = "It has no place on the map, or one that cannot be read.";
+        finding.remedy = "Draw it on the map.";
+        return finding;
+    }
+    if (wkbFlatten(geometry->getGeometryType()) != wanted_type(table_.geometry)) {
+        finding.value = geometry->getGeometryName();
+        finding.message = fmt::format("The geometry is no {}.", to_text(table_.geometry));
+        return finding;
+    }
+    if (!is_finite(*geometry)) {
+        finding.message = "The geometry has a coordinate that is no finite number.";
+        return finding;
+    }
+    return std::nullopt;
+}
+
+bool TableReader::read_row(const OGRFeature& feature, BookRow& row) {
+    row = {.fid = feature.GetFID(), .cells = {}};
+    const auto found = strange_.find(row.fid);
+    Findings wrong;
+    bool complete = true;
+    for (std::size_t column = 0; column < table_.columns.size(); ++column) {
+        row.cells.push_back(
+            read_cell(feature, column, found == strange_.end() ? nullptr : &found->second, wrong));
+        complete = complete && !(table_.columns[column].required &&
+                                 std::holds_alternative<std::monostate>(row.cells.back()));
+    }
+    if (auto finding = check_place(feature.GetGeometryRef())) {
+        wrong.push_back(std::move(*finding));
+    } else {
+        row.at = to_map_point(feature.GetGeometryRef());
+    }
+    for (auto& finding : wrong) {
+        finding.table = table_.name;
+        finding.row = name_of(table_, row);
+        findings_.push_back(std::move(finding));
+    }
+    return complete;
+}
+
+// OGR ends early on a damaged page as if the table ended there.
+void TableReader::check_count(std::int64_t rows, const std::string& said) {
+    const auto counted = query(session_, "SELECT count(*) FROM " + quoted_name(layer_.GetName()));
+    const auto expected = std::strtoll(counted.at(0).at(0).value_or("0").c_str(), nullptr, 10);
+    // What OGR says of a geometry is a finding of that row already.
+    if (rows != expected || (!said.empty() && said.find("geometry") == std::string::npos)) {
+        report_damage(fmt::format("{} of {} rows", rows, expected), said);
+    }
+}
+
+void TableReader::report_damage(const std::string& extent, const std::string& said) {
+    findings_.push_back(about_table(table_, Level::error,
+                                    fmt::format("The table could be read only in part: {}{}{}.", extent,
+                                                said.empty() ? "" : "; the database says: ", said),
+                                    "The file is damaged: fetch it from a backup."));
+}
+
+void TableReader::read_rows(const std::function<void(const BookRow&)>& use) {
+    strange_ = find_strange_cells(session_, layer_);
+    const auto before = session_.messages->failures();
+    std::int64_t rows = 0;
+    BookRow row;
+    for (const auto& feature : layer_) {
+        ++rows;
+        if (read_row(*feature, row)) {
+            use(row);
+        }
+    }
+    check_count(rows, session_.messages->failures_since(before));
+}
+
+void TableReader::read(const std::function<void(const BookRow&)>& use) {
+    if (!is_readable() || !find_fields()) {
+        return;
+    }
+    try {
+        read_rows(use);
+    } catch (const OgrTrouble& trouble) {
+        if (trouble.locked()) {
+            throw;
+        }
+        report_damage("its rows cannot be gone through", trouble.what());
+    }
+}
+
+}  // namespace
+
+std::string name_of(const BookTable& table, const BookRow& row) {
+    std::string name;
+    for (const auto key : table.key) {
+        const auto* column = find_column(table, key);
+        const auto text = to_text(row.cells[static_cast<std::size_t>(column - table.columns.data())]);
+        if (text.empty()) {
+            return fmt::format("fid {}", row.fid);
+        }
+        name += (name.empty() ? "" : " ") + text;
+    }
+    return name.empty() ? fmt::format("fid {}", row.fid) : name;
+}
+
+void read_table(Session& session, const BookTable& table, Findings& findings,
+                const std::function<void(const BookRow&)>& use) {
+    OGRLayer* layer = session.dataset->GetLayerByName(std::string(table.name).c_str());
+    if (layer == nullptr) {
+        findings.push_back(about_table(table, Level::error, "The book has no such table.",
+                                       "Make a new book with book-new and copy the tables into it."));
+        return;
+    }
+    TableReader(session, table, findings, *layer).read(use);
+}
+
+}  // namespace pipward

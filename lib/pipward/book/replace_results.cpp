@@ -1,0 +1,154 @@
+// SPDX-License-Identifier: MIT
+#include <fmt/format.h>
+#include <ogrsf_frmts.h>
+
+#include <algorithm>
+
+#include "pipward/book/book.h"
+#include "pipward/book/describe.h"
+#include "pipward/book/layers.h"
+#include "pipward/book/results.h"
+#include "pipward/book/schema.h"
+#include "pipward/book/transaction.h"
+
+namespace pipward {
+namespace {
+
+Error refused(const std::string& table, const std::string& message, const std::string& remedy) {
+    return {Trouble::access, Finding{.level = Level::error,
+                                     .table = table,
+                                     .row = {},
+                                     .field = {},
+                                     .value = {},
+                                     .message = message,
+                                     .remedy = remedy}};
+}
+
+void check_names(std::span<const Table> results) {
+    for (const auto& table : results) {
+        if (std::ranges::find(result_table_names(), table.shape.name) == result_table_names().end()) {
+            throw refused(table.shape.name, "This is not the name of a result table.",
+                          "Only result tables are ever replaced.");
+        }
+        for (const auto& row : table.rows) {
+            if (row.cells.size() != table.shape.columns.size()) {
+                throw refused(table.shape.name, "A row has not as many cells as the table has columns.",
+                              "This is a fault of the program; please report it.");
+            }
+        }
+    }
+}
+
+int index_of_layer(Session& session, const std::string& name) {
+    for (int index = 0; index < session.dataset->GetLayerCount(); ++index) {
+        if (name == session.dataset->GetLayer(index)->GetName()) {
+            return index;
+        }
+    }
+    return -1;
+}
+
+bool hidden_object_exists(Session& session, const std::string& name) {
+    return !session.server &&
+           !query(session, "SELECT 1 FROM sqlite_master WHERE lower(name) = " + quoted_text(name)).empty();
+}
+
+void drop_old(Session& session, const std::string& name) {
+    const int index = index_of_layer(session, name);
+    if (index < 0 ? hidden_object_exists(session, name) : !is_result(session, name)) {
+        throw refused(name,
+                      "The book has a table of this name that is not a result of ours; it was not touched.",
+                      "Rename that table.");
+    }
+    if (index < 0) {
+        return;
+    }
+    const auto before = session.messages->failures();
+    expect_success(session, before, session.dataset->DeleteLayer(index) != OGRERR_NONE, "DeleteLayer");
+}
+
+OGRSpatialReference crs_of_trees(Session& session) {
+    OGRLayer* trees = session.dataset->GetLayerByName("tree");
+    const auto* crs = trees == nullptr ? nullptr : trees->GetSpatialRef();
+    if (crs == nullptr) {
+        throw refused("tree", "The layer of trees is missing or has no coordinate system.",
+                      "Check the book with book-check.");
+    }
+    return *crs;
+}
+
+void create_fields(Session& session, OGRLayer& layer, const TableShape& shape) {
+    for (const auto& column : shape.columns) {
+        OGRFieldDefn field(column.name.c_str(), field_type(column.type, OFTInteger64));
+        if (column.type == CellType::yes_no) {
+            field.SetSubType(OFSTBoolean);
+        }
+        const auto before = session.messages->failures();
+        expect_success(session, before, layer.CreateField(&field) != OGRERR_NONE, "CreateField");
+    }
+}
+
+void write_rows(Session& session, OGRLayer& layer, const Table& table) {
+    for (const auto& row : table.rows) {
+        OGRFeature feature(layer.GetLayerDefn());
+        for (std::size_t i = 0; i < row.cells.size(); ++i) {
+            set_field(feature, static_cast<int>(i), row.cells[i]);
+        }
+        if (row.at && table.shape.has_points) {
+            auto point = to_ogr(*row.at);
+            feature.SetGeometry(&point);
+        }
+        const auto before = session.messages->failures();
+        expect_success(session, before, layer.CreateFeature(&feature) != OGRERR_NONE, "CreateFeature");
+    }
+}
+
+void index_points(Session& session, const TableShape& shape) {
+    if (shape.has_points && !session.server) {
+        query(session, fmt::format("SELECT CreateSpatialIndex({}, 'geom')", quoted_text(shape.name)));
+    }
+}
+
+void replace_one(Session& session, const Table& table) {
+    const auto& shape = table.shape;
+    const auto crs = crs_of_trees(session);
+    drop_old(session, shape.name);
+    auto* layer = create_layer(session,
+                               {.name = shape.name,
+                                .title = shape.title,
+                                .description = marked(shape.description),
+                                .geometry = shape.has_points ? GeometryKind::point : GeometryKind::none,
+                                .indexed = false},
+                               crs);
+    create_fields(session, *layer, shape);
+    write_rows(session, *layer, table);
+    index_points(session, shape);
+    if (std::ranges::any_of(table.rows, [](const Row& row) { return row.at && row.at->height; })) {
+        allow_heights(session, shape.name);
+    }
+    std::vector<ColumnWords> words;
+    for (const auto& column : shape.columns) {
+        words.push_back(words_of(column));
+    }
+    describe_columns(session, shape.name, words);
+}
+
+}  // namespace
+
+void replace_results(const std::string& location, std::span<const Table> results, Patience patience) {
+    check_names(results);
+    std::vector<std::string> names;
+    for (const auto& table : results) {
+        names.push_back(table.shape.name);
+    }
+    change_book(location, names, patience, [&](Session& session) {
+        if (!session.server) {
+            prepare_descriptions(session);
+        }
+        for (const auto& table : results) {
+            replace_one(session, table);
+        }
+    });
+}
+
+}  // namespace pipward

@@ -1,0 +1,164 @@
+// SPDX-License-Identifier: MIT
+#include <fmt/format.h>
+#include <ogrsf_frmts.h>
+
+#include <map>
+
+#include "pipward/book/book.h"
+#include "pipward/book/layers.h"
+#include "pipward/book/schema.h"
+#include "pipward/book/transaction.h"
+#include "pipward/record/words.h"
+
+namespace pipward {
+namespace {
+
+Finding about(const WeatherDay& day, std::string field, std::string value, std::string message,
+              std::string remedy) {
+    return {.level = Level::error,
+            .table = "weather_day",
+            .row = day.station + " " + to_iso(day.day),
+            .field = std::move(field),
+            .value = std::move(value),
+            .message = std::move(message),
+            .remedy = std::move(remedy)};
+}
+
+std::vector<Cell> cells_of(const WeatherDay& day) {
+    return {day.station, day.day, day.t_min.degrees, day.t_max.degrees, std::string(to_word(day.source))};
+}
+
+void check_values(const WeatherDay& day, Findings& findings) {
+    const auto& columns = find_book_table("weather_day")->columns;
+    const auto cells = cells_of(day);
+    for (std::size_t i = 0; i < cells.size(); ++i) {
+        if (auto wrong = check_cell(columns[i], cells[i])) {
+            findings.push_back(about(day, wrong->field, wrong->value, wrong->message, wrong->remedy));
+        }
+    }
+    if (day.t_min > day.t_max) {
+        findings.push_back(about(day, "t_min_c", fmt::format("{}", day.t_min.degrees),
+                                 "The lowest temperature is above the highest.",
+                                 "Correct the day in the source."));
+    }
+}
+
+void check_days(const std::vector<WeatherDay>& days) {
+    Findings findings;
+    std::map<Day, int> seen;
+    for (const auto& day : days) {
+        if (day.station != days.front().station) {
+            findings.push_back(about(day, "station", day.station, "The days are of more than one station.",
+                                     "Write one station at a time."));
+        }
+        if (++seen[day.day] == 2) {
+            findings.push_back(
+                about(day, "day", to_iso(day.day), "The day is given twice.", "Keep one of the two."));
+        }
+        check_values(day, findings);
+    }
+    if (!findings.empty()) {
+        throw Error(Trouble::input, findings);
+    }
+}
+
+OGRLayer& layer_named(Session& session, const std::string& location, const char* name) {
+    OGRLayer* layer = session.dataset->GetLayerByName(name);
+    if (layer == nullptr) {
+        throw access_error(location, fmt::format("The book has no table {}.", name),
+                           "Check it with book-check.");
+    }
+    return *layer;
+}
+
+void expect_station(Session& session, const std::string& location, const WeatherDay& day) {
+    auto& stations = layer_named(session, location, "station");
+    stations.SetAttributeFilter(("name = " + quoted_text(day.station)).c_str());
+    stations.ResetReading();
+    const OGRFeatureUniquePtr found(stations.GetNextFeature());
+    stations.SetAttributeFilter(nullptr);
+    if (found == nullptr) {
+        throw Error(Trouble::input,
+                    about(day, "station", day.station, "The book has no station of this name.",
+                          "Add the station first, with its place and elevation."));
+    }
+}
+
+using Stored = std::map<Day, OGRFeatureUniquePtr>;
+
+Stored stored_days(Session& session, OGRLayer& layer, const std::string& station) {
+    Stored stored;
+    const auto before = session.messages->failures();
+    layer.SetAttributeFilter(("station = " + quoted_text(station)).c_str());
+    const int field = layer.GetLayerDefn()->GetFieldIndex("day");
+    for (auto& feature : layer) {
+        if (const auto day = get_field(*feature, field); std::holds_alternative<Day>(day)) {
+            stored[std::get<Day>(day)] = std::move(feature);
+        }
+    }
+    layer.SetAttributeFilter(nullptr);
+    expect_success(session, before, false, "read");
+    return stored;
+}
+
+void fill(OGRFeature& feature, const WeatherDay& day) {
+    const auto cells = cells_of(day);
+    const auto& columns = find_book_table("weather_day")->columns;
+    for (std::size_t i = 0; i < cells.size(); ++i) {
+        set_field(feature, feature.GetFieldIndex(std::string(columns[i].name).c_str()), cells[i]);
+    }
+}
+
+void add_day(Session& session, OGRLayer& layer, const WeatherDay& day) {
+    OGRFeature feature(layer.GetLayerDefn());
+    fill(feature, day);
+    const auto before = session.messages->failures();
+    expect_success(session, before, layer.CreateFeature(&feature) != OGRERR_NONE, "CreateFeature");
+}
+
+bool replace_day(Session& session, OGRLayer& layer, OGRFeature& stored, const WeatherDay& day) {
+    const OGRFeatureUniquePtr renewed(stored.Clone());
+    fill(*renewed, day);
+    if (renewed->Equal(&stored) != 0) {
+        return false;
+    }
+    const auto before = session.messages->failures();
+    expect_success(session, before, layer.SetFeature(renewed.get()) != OGRERR_NONE, "SetFeature");
+    return true;
+}
+
+WeatherWritten write_days(Session& session, const std::string& location, const std::vector<WeatherDay>& days,
+                          bool replace_existing) {
+    expect_station(session, location, days.front());
+    auto& layer = layer_named(session, location, "weather_day");
+    const auto stored = stored_days(session, layer, days.front().station);
+    WeatherWritten written;
+    for (const auto& day : days) {
+        const auto found = stored.find(day.day);
+        if (found == stored.end()) {
+            add_day(session, layer, day);
+            ++written.added;
+        } else if (replace_existing && replace_day(session, layer, *found->second, day)) {
+            ++written.replaced;
+        } else {
+            ++written.unchanged;
+        }
+    }
+    return written;
+}
+
+}  // namespace
+
+WeatherWritten write_weather(const std::string& location, const std::vector<WeatherDay>& days,
+                             bool replace_existing) {
+    if (days.empty()) {
+        return {};
+    }
+    check_days(days);
+    WeatherWritten written;
+    change_book(location, {"weather_day"}, default_patience,
+                [&](Session& session) { written = write_days(session, location, days, replace_existing); });
+    return written;
+}
+
+}  // namespace pipward

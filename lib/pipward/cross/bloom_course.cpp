@@ -1,0 +1,170 @@
+// SPDX-License-Identifier: MIT
+#include "pipward/cross/bloom_course.h"
+
+#include <algorithm>
+#include <cmath>
+
+#include "pipward/bloom/stage_ladder.h"
+#include "pipward/cross/effective_pollination.h"
+#include "pipward/cross/normal.h"
+
+namespace pipward {
+namespace {
+
+// How old, in days, a flower may be that still sets seed when pollinated on a season day. One a day.
+std::vector<double> effective_days(const SeasonCurves& curves) {
+    const std::span<const double> means(curves.mean_temperature);
+    std::vector<double> days;
+    days.reserve(means.size());
+    for (std::size_t i = 0; i < means.size(); ++i) {
+        days.push_back(effective_pollination_days(means.subspan(i)));
+    }
+    return days;
+}
+
+double share_at_balloon(double after_full) {
+    return share_opened({after_full + balloon_lasts.value}).value - share_opened({after_full}).value;
+}
+
+// The first place on the ladder with least_at_once at balloon; the last lies as far beyond the middle.
+double first_balloon_place() {
+    double before = -300;
+    double within = -balloon_lasts.value / 2;
+    while (within - before > 1e-9) {
+        const double middle = (before + within) / 2;
+        (share_at_balloon(middle) < least_at_once.value ? before : within) = middle;
+    }
+    return within;
+}
+
+DayRun balloon_days(const SeasonCurves& curves, double full_bloom) {
+    static const double first_place = first_balloon_place();
+    const double last_place = -balloon_lasts.value - first_place;
+    return {static_cast<SeasonDay>(std::ceil(ladder_day(curves, full_bloom, {first_place}))),
+            static_cast<SeasonDay>(std::floor(ladder_day(curves, full_bloom, {last_place})))};
+}
+
+int bit_of(SeasonDay day) {
+    return day - season_first;
+}
+
+SeasonDays fresh_days(DayRun balloon) {
+    SeasonDays days;
+    if (!balloon.empty()) {
+        const int first = std::max(0, bit_of(balloon.first) + fresh_from_days);
+        const int last = std::min(season_length - 1, bit_of(balloon.last) + fresh_to_days);
+        for (int bit = first; bit <= last; ++bit) {
+            days.set(bit);
+        }
+    }
+    return days;
+}
+
+DayRun run_of(const SeasonDays& days, DayRun within) {
+    DayRun run;
+    for (SeasonDay day = within.first; day <= within.last; ++day) {
+        if (days.test(bit_of(day))) {
+            run.first = std::min(run.first, day);
+            run.last = day;
+        }
+    }
+    return run;
+}
+
+// From a tenth open to a tenth unopened, and as long after as a flower can last.
+DayRun open_days(const SeasonCurves& curves, double full_bloom) {
+    static const double tenth = ladder_place_of_share(least_at_once).value;
+    const auto first = static_cast<SeasonDay>(std::floor(ladder_day(curves, full_bloom, {tenth})));
+    const auto last =
+        static_cast<SeasonDay>(std::ceil(ladder_day(curves, full_bloom, {-tenth}) + stigma_days));
+    return {std::max(first, season_first), std::min(last, season_last)};
+}
+
+double receptive_share(const SeasonCurves& curves, double ladder_at_full, SeasonDay day, double effective) {
+    const double now = value_at(curves.ladder, day) - ladder_at_full;
+    const double then = value_at(curves.ladder, day - effective) - ladder_at_full;
+    return share_opened({now}).value - share_opened({then}).value;
+}
+
+BloomCourse course_of(const SeasonCurves& curves, const std::vector<double>& effective, double full_bloom) {
+    BloomCourse course;
+    course.full_bloom = full_bloom;
+    const double ladder_at_full = value_at(curves.ladder, full_bloom);
+    const auto open = open_days(curves, full_bloom);
+    for (SeasonDay day = open.first; day <= open.last; ++day) {
+        const double days = effective[bit_of(day)];
+        if (days > 0 && receptive_share(curves, ladder_at_full, day, days) >= least_at_once.value) {
+            course.workable.set(bit_of(day));
+        }
+    }
+    course.working = run_of(course.workable, open);
+    course.balloon = balloon_days(curves, full_bloom);
+    course.fresh = fresh_days(course.balloon);
+    return course;
+}
+
+double share_without_work(const std::vector<BloomCourse>& courses) {
+    const auto none = std::ranges::count_if(courses, [](const auto& c) { return c.working.empty(); });
+    return static_cast<double>(none) / static_cast<double>(std::max<std::size_t>(1, courses.size()));
+}
+
+std::optional<SeasonDay> day_of_runs(const BloomCourses& courses, DayRun BloomCourse::*run,
+                                     SeasonDay DayRun::*end, double chance) {
+    std::vector<int> days;
+    for (const auto& course : courses.each) {
+        if (!(course.*run).empty()) {
+            days.push_back(course.*run.*end);
+        }
+    }
+    return quantile(std::move(days), chance);
+}
+
+}  // namespace
+
+BloomCourses bloom_courses(const BloomForecast& forecast, const BloomWindow& window) {
+    BloomCourses courses;
+    courses.curves = &forecast.curves.at(window.offset.degrees);
+    const auto nodes = residual_nodes();
+    courses.each.reserve(window.full_bloom.size() * nodes.size() * nodes.size());
+    for (std::size_t member = 0; member < window.full_bloom.size(); ++member) {
+        const auto& curves = (*courses.curves)[member];
+        const auto effective = effective_days(curves);
+        for (const double season : nodes) {
+            for (const double own : nodes) {
+                const double moved = season * window.season_sd_days + own * window.own_sd_days;
+                courses.each.push_back(course_of(curves, effective, window.full_bloom[member] + moved));
+            }
+        }
+    }
+    courses.too_cold = share_without_work(courses.each);
+    return courses;
+}
+
+BloomCourses from_day(BloomCourses courses, SeasonDay from) {
+    courses.from = from;
+    const int gone = std::clamp(bit_of(from), 0, season_length);
+    const SeasonDays left = gone < season_length ? ~SeasonDays{} << gone : SeasonDays{};
+    for (auto& course : courses.each) {
+        course.workable &= left;
+        course.working = run_of(course.workable, course.working);
+        course.balloon.first = std::max(course.balloon.first, from);
+        course.fresh = fresh_days(course.balloon);
+    }
+    return courses;
+}
+
+std::optional<SeasonDay> first_day(const BloomCourses& courses, DayRun BloomCourse::*run, double chance) {
+    return day_of_runs(courses, run, &DayRun::first, chance);
+}
+
+std::optional<SeasonDay> last_day(const BloomCourses& courses, DayRun BloomCourse::*run, double chance) {
+    return day_of_runs(courses, run, &DayRun::last, chance);
+}
+
+double share_with(const BloomCourses& courses, DayRun BloomCourse::*run) {
+    const auto count =
+        std::ranges::count_if(courses.each, [&](const auto& course) { return !(course.*run).empty(); });
+    return static_cast<double>(count) / static_cast<double>(std::max<std::size_t>(1, courses.each.size()));
+}
+
+}  // namespace pipward

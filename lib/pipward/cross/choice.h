@@ -1,0 +1,49 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include <map>
+#include <string>
+#include <vector>
+
+#include "pipward/cross/way_outlook.h"
+
+namespace pipward {
+
+/// Verdicts by the chance of a way: good from 0.80, fair from 0.50, doubtful from 0.20, unlikely from 0.02.
+/// Common practice, no source: four springs in five is what a breeder plans on. A triploid parent is doubtful
+/// at best.
+inline constexpr double good_chance = 0.80;
+inline constexpr double fair_chance = 0.50;
+inline constexpr double doubtful_chance = 0.20;
+inline constexpr double unlikely_chance = 0.02;
+/// A lot in hand is used first where its chance is at least this.
+inline constexpr double lot_chance = 0.75;
+/// Ways within this of the best are as good, and the simplest of them is taken.
+inline constexpr double as_good = 0.05;
+/// Below this chance nothing is gathered, cut, bagged or worked.
+inline constexpr double worth_working = 0.10;
+
+Verdict verdict_of(Share chance, bool triploid);
+
+/// What is asked of a goal's pollen.
+struct PollenNeed {
+    int flowers = 0;        ///< of the seed parent, still to be worked
+    int worked = 0;         ///< worked already
+    Share share{1};         ///< of that pollen, that is to come from this donor
+    Share compatible{1};    ///< of its grains, that the style lets through
+    Milligrams per_flower;  ///< raw pollen of one donor flower
+    double serves = 0;      ///< flowers worked by one donor flower's pollen at full germination
+    bool triploid = false;
+};
+
+/// Donor flowers planned from each lot so far, by code.
+using LotLedger = std::map<std::string, double>;
+
+/// Chooses the ways to follow, fills amounts and verdicts, and leaves each way once, the chosen first, then
+/// by chance. A lot that is too small is followed as far as it goes, and the best other way covers the rest:
+/// then a way may stand twice and two ways are `best`. `before` is what earlier goals take from the lots,
+/// `taken` is added to.
+void choose_ways(std::vector<WayOutlook>& ways, const PollenNeed& need, const LotLedger& before,
+                 LotLedger& taken);
+
+}  // namespace pipward

@@ -1,0 +1,153 @@
+// SPDX-License-Identifier: MIT
+#include "pipward/cross/crossing.h"
+
+#include <algorithm>
+#include <numeric>
+
+#include "pipward/cross/forcing.h"
+
+namespace pipward {
+namespace {
+
+double mean_full_bloom(const BloomWindow& window) {
+    return std::accumulate(window.full_bloom.begin(), window.full_bloom.end(), 0.0) /
+           static_cast<double>(std::max<std::size_t>(1, window.full_bloom.size()));
+}
+
+std::optional<SAlleles> alleles_of(const Accession* accession) {
+    return accession != nullptr && accession->s_alleles ? parse_s_alleles(*accession->s_alleles)
+                                                        : std::nullopt;
+}
+
+SCompatibility compatibility_of(const Accession* seed, const Accession* donor, bool selfed) {
+    if (selfed) {
+        return {SMatch::none, {0}};
+    }
+    return s_compatibility(alleles_of(seed), alleles_of(donor));
+}
+
+std::optional<int> ploidy_of(const Accession* accession) {
+    return accession != nullptr ? accession->ploidy : std::nullopt;
+}
+
+// The tree that stands for the accession, then the earliest and the latest where they bloom apart from it.
+std::vector<TreeBloom> telling_trees(const BloomForecast& forecast, const std::vector<TreeBloom>& trees,
+                                     std::size_t standing) {
+    const auto full_bloom = [&](const TreeBloom& t) { return mean_full_bloom(forecast.windows[t.window]); };
+    const auto [earliest, latest] = std::ranges::minmax_element(trees, {}, full_bloom);
+    const auto stands = std::ranges::find(trees, standing, &TreeBloom::window);
+    std::vector<TreeBloom> telling{stands == trees.end() ? trees.front() : *stands};
+    for (const auto& tree : {*earliest, *latest}) {
+        if (std::ranges::find(telling, tree.window, &TreeBloom::window) == telling.end()) {
+            telling.push_back(tree);
+        }
+    }
+    return telling;
+}
+
+std::vector<TreeBloom> telling_trees(const Bench& bench, const std::string& accession) {
+    const auto trees = bench.index.trees.find(accession);
+    if (trees == bench.index.trees.end()) {
+        return {};
+    }
+    const auto standing = bench.forecast->of_accession.find(accession);
+    return telling_trees(
+        *bench.forecast, trees->second,
+        standing == bench.forecast->of_accession.end() ? trees->second.front().window : standing->second);
+}
+
+void place_seed_parent(Bench& bench, Crossing& crossing) {
+    const auto trees = telling_trees(bench, crossing.goal->seed_parent);
+    if (trees.empty()) {
+        return;
+    }
+    const std::size_t window = trees.front().window;
+    crossing.seed_whole = &bench.shelf.whole(window);
+    crossing.seed_left = crossing.next_season ? crossing.seed_whole : &bench.shelf.left(window);
+}
+
+void place_donors(Bench& bench, Crossing& crossing) {
+    for (const auto& tree : telling_trees(bench, crossing.donor)) {
+        crossing.donors.push_back(
+            {tree.tree, &bench.shelf.whole(tree.window), &bench.shelf.left(tree.window)});
+    }
+}
+
+void place_in_time(const BloomForecast& forecast, Crossing& crossing) {
+    const auto& goal = *crossing.goal;
+    crossing.next_season = goal.season.year == forecast.season.year + 1;
+    crossing.anchor = anchor_of(goal.season, forecast.hemisphere);
+    crossing.from = crossing.next_season ? season_first : forecast.as_of - crossing.anchor;
+}
+
+void fill_parentage(const Bench& bench, Crossing& crossing) {
+    const auto& goal = *crossing.goal;
+    const auto* seed = accession_named(bench.index, goal.seed_parent);
+    const auto* donor = accession_named(bench.index, crossing.donor);
+    crossing.selfed = goal.seed_parent == crossing.donor;
+    crossing.compatibility = compatibility_of(seed, donor, crossing.selfed);
+    crossing.ploidy = ploidy_attrition(ploidy_of(seed), ploidy_of(donor));
+    crossing.donor_chill = donor != nullptr && donor->chill ? *donor->chill : usual_chill;
+    if (bench.kinship) {
+        crossing.kinship = bench.kinship->between(goal.seed_parent, crossing.donor);
+    }
+}
+
+}  // namespace
+
+const BloomCourses& CourseShelf::whole(std::size_t window) {
+    auto found = whole_.find(window);
+    if (found == whole_.end()) {
+        found = whole_.emplace(window, bloom_courses(*forecast_, forecast_->windows[window])).first;
+    }
+    return found->second;
+}
+
+const BloomCourses& CourseShelf::left(std::size_t window) {
+    auto found = left_.find(window);
+    if (found == left_.end()) {
+        const SeasonDay from = forecast_->as_of - anchor_of(forecast_->season, forecast_->hemisphere);
+        found = left_.emplace(window, from_day(whole(window), from)).first;
+    }
+    return found->second;
+}
+
+bool is_blend(const OrchardIndex& index, const std::string& pollen_parent) {
+    return !index.accessions.contains(pollen_parent) && index.blends.contains(pollen_parent);
+}
+
+std::vector<DonorShare> donors_of(const OrchardIndex& index, const CrossGoal& goal) {
+    if (!is_blend(index, goal.pollen_parent)) {
+        return {{goal.pollen_parent, {1}}};
+    }
+    const auto& members = index.blends.at(goal.pollen_parent);
+    double told = 0;
+    int missing = 0;
+    for (const auto* member : members) {
+        told += member->share ? std::max(0.0, member->share->value) : 0;
+        missing += member->share ? 0 : 1;
+    }
+    const double each = missing > 0 ? std::max(0.0, 1 - told) / missing : 0;
+    const double whole = told + each * missing;
+    std::vector<DonorShare> donors;
+    for (const auto* member : members) {
+        const double share = member->share ? std::max(0.0, member->share->value) : each;
+        donors.push_back({member->member, {whole > 0 ? share / whole : 0}});
+    }
+    return donors;
+}
+
+Crossing crossing_of(Bench& bench, const CrossGoal& goal, const DonorShare& donor) {
+    Crossing crossing;
+    crossing.goal = &goal;
+    crossing.donor = donor.donor;
+    crossing.share = donor.share;
+    crossing.blend = is_blend(bench.index, goal.pollen_parent);
+    place_in_time(*bench.forecast, crossing);
+    place_seed_parent(bench, crossing);
+    place_donors(bench, crossing);
+    fill_parentage(bench, crossing);
+    return crossing;
+}
+
+}  // namespace pipward

@@ -1,0 +1,81 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include <map>
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "pipward/cross/bloom_course.h"
+#include "pipward/cross/orchard_index.h"
+#include "pipward/cross/plan.h"
+#include "pipward/cross/ploidy_attrition.h"
+#include "pipward/lineage/kinship.h"
+#include "pipward/lineage/s_alleles.h"
+
+/// One goal and one donor, with all that the four ways ask of them.
+namespace pipward {
+
+/// The courses of the forecast's windows, each worked out when first asked for.
+class CourseShelf {
+  public:
+    explicit CourseShelf(const BloomForecast& forecast) : forecast_(&forecast) {}
+
+    const BloomCourses& whole(std::size_t window);
+    const BloomCourses& left(std::size_t window);  ///< from the day of the forecast on
+
+  private:
+    const BloomForecast* forecast_;
+    std::map<std::size_t, BloomCourses> whole_;
+    std::map<std::size_t, BloomCourses> left_;
+};
+
+/// Everything that a plan is made from.
+struct Bench {
+    const BloomForecast* forecast = nullptr;
+    const Orchard* orchard = nullptr;
+    CrossingAssumptions assumptions;
+    OrchardIndex index;
+    std::optional<Kinship> kinship;  ///< nothing where the pedigree runs in a circle
+    CourseShelf shelf;
+};
+
+/// A living tree that pollen can come from.
+struct DonorTree {
+    const Tree* tree = nullptr;
+    const BloomCourses* whole = nullptr;  ///< the whole season
+    const BloomCourses* left = nullptr;   ///< what is left of it
+};
+
+struct Crossing {
+    const CrossGoal* goal = nullptr;
+    std::string donor;
+    bool blend = false;                        ///< the donor is one member of a blend
+    Share share{1};                            ///< of the blend's pollen
+    bool next_season = false;                  ///< the goal is of the season after the forecast's
+    Day anchor;                                ///< day 0 of the season of use
+    SeasonDay from = season_first;             ///< of the season of use: earlier days are over
+    const BloomCourses* seed_whole = nullptr;  ///< nothing where the seed parent has no living tree
+    const BloomCourses* seed_left = nullptr;   ///< from `from` on
+    std::vector<DonorTree> donors;  ///< the tree that stands for the accession first; empty: none lives
+    ChillPortions donor_chill;
+    SCompatibility compatibility;
+    bool selfed = false;
+    PloidyAttrition ploidy;
+    std::optional<double> kinship;
+
+    Day day(SeasonDay of_use) const { return anchor + of_use; }
+};
+
+/// The donors of a goal: the pollen parent itself, or the members of the blend of that name with their
+/// shares. Missing shares divide what the others leave. An accession's name goes before a blend's.
+struct DonorShare {
+    std::string donor;
+    Share share;
+};
+std::vector<DonorShare> donors_of(const OrchardIndex& index, const CrossGoal& goal);
+bool is_blend(const OrchardIndex& index, const std::string& pollen_parent);
+
+Crossing crossing_of(Bench& bench, const CrossGoal& goal, const DonorShare& donor);
+
+}  // namespace pipward

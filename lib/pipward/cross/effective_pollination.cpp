@@ -1,0 +1,46 @@
+// SPDX-License-Identifier: MIT
+#include "pipward/cross/effective_pollination.h"
+
+#include <algorithm>
+#include <numeric>
+
+#include "pipward/cross/pollen_tube.h"
+
+namespace pipward {
+namespace {
+
+// 'Comice', Tromp & Borsboom 1994: middle of the period, plus the tubes' journey at that temperature.
+constexpr double cool = 13;
+constexpr double warm = 17;
+constexpr double life_cool = 5 + 4;
+constexpr double life_warm = 3 + 2;
+
+// No ovule outlives this, so a longer journey need not be followed.
+constexpr std::size_t longest_journey = 10;
+
+double mean_of(std::span<const double> values) {
+    return std::accumulate(values.begin(), values.end(), 0.0) / static_cast<double>(values.size());
+}
+
+}  // namespace
+
+double effective_pollination_days(double ovule_days, double tube_days, double receptive_days) {
+    return std::max(0.0, std::min(receptive_days, ovule_days - tube_days));
+}
+
+double ovule_life_days(Celsius daily_mean) {
+    const double degrees = std::clamp(daily_mean.degrees, cool, warm);
+    return life_cool + (life_warm - life_cool) * (degrees - cool) / (warm - cool);
+}
+
+double effective_pollination_days(std::span<const double> daily_means_c) {
+    const auto journey = tube_journey(daily_means_c.first(std::min(longest_journey, daily_means_c.size())));
+    if (!journey) {
+        return 0;
+    }
+    const auto early = daily_means_c.first(
+        std::min<std::size_t>(static_cast<std::size_t>(stigma_days), daily_means_c.size()));
+    return effective_pollination_days(ovule_life_days({mean_of(early)}), journey->days);
+}
+
+}  // namespace pipward

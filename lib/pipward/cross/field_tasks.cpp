@@ -1,0 +1,188 @@
+// SPDX-License-Identifier: MIT
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <tuple>
+
+#include "pipward/cross/tasks.h"
+#include "pipward/cross/why.h"
+
+namespace pipward {
+namespace {
+
+// So many flowers are worked on one tree before a second is taken; bags are hung within so many days before
+// the first flower opens and may stay on for so many days after the last petal. Common practice, no source.
+constexpr int flowers_a_tree = 100;
+constexpr int bagging_days = 7;
+constexpr int unbagging_days = 14;
+
+struct WorkedTree {
+    TreeBloom bloom;
+    int flowers = 0;
+};
+
+struct GoalWork {
+    const Bench* bench = nullptr;
+    const GoalPlan* plan = nullptr;
+    std::vector<const WayOutlook*> ways;  // those that the plan follows
+    Day from;
+    Day to;
+};
+
+std::vector<const WayOutlook*> followed(const GoalPlan& plan) {
+    std::vector<const WayOutlook*> ways;
+    for (const auto& donor : plan.donors) {
+        for (const auto& way : donor.ways) {
+            if (worth_doing(way)) {
+                ways.push_back(&way);
+            }
+        }
+    }
+    return ways;
+}
+
+// Each donor of a blend is in every flower; a lot and what makes up for it share the flowers of one donor.
+int flowers_of(const GoalPlan& plan) {
+    int most = 0;
+    for (const auto& donor : plan.donors) {
+        int flowers = 0;
+        for (const auto& way : donor.ways) {
+            flowers += worth_doing(way) ? way.row.flowers : 0;
+        }
+        most = std::max(most, flowers);
+    }
+    return most;
+}
+
+std::vector<WorkedTree> worked_trees(const std::vector<TreeBloom>& trees, int flowers) {
+    const int wanted = (flowers + flowers_a_tree - 1) / flowers_a_tree;
+    const int count = std::clamp(wanted, 1, static_cast<int>(trees.size()));
+    std::vector<WorkedTree> worked;
+    worked.reserve(count);
+    for (int i = 0; i < count; ++i) {
+        worked.push_back({trees[i], flowers / count + (i < flowers % count ? 1 : 0)});
+    }
+    return worked;
+}
+
+std::string pollen_of(const WayOutlook& way) {
+    if (way.lot) {
+        return fmt::format("lot {}", way.lot->lot->code);
+    }
+    switch (way.row.way) {
+        case PollenWay::same_day:
+            return "fresh";
+        case PollenWay::forced_branch:
+            return "from a forced branch";
+        case PollenWay::kept_this_spring:
+        case PollenWay::kept_from_last_year:
+            break;
+    }
+    return fmt::format("gathered this spring, {}",
+                       way.row.store == Store::freezer ? "freezer" : "refrigerator");
+}
+
+std::string pollen_text(const GoalWork& work) {
+    const bool several = work.plan->donors.size() > 1;
+    std::vector<std::string> texts;
+    for (const auto* way : work.ways) {
+        texts.push_back(several ? fmt::format("{}: {}", way->row.donor, pollen_of(*way)) : pollen_of(*way));
+    }
+    return fmt::format("{}", fmt::join(texts, "; "));
+}
+
+FieldTask begin_task(const GoalWork& work, const WorkedTree& tree, FieldWork what) {
+    FieldTask task;
+    task.work = what;
+    task.cross = work.plan->goal->code;
+    task.seed_parent = work.plan->goal->seed_parent;
+    task.donor = work.plan->goal->pollen_parent;
+    task.tree = tree.bloom.tree->label;
+    task.at = tree.bloom.tree->at;
+    task.flowers = tree.flowers;
+    task.pollen = pollen_text(work);
+    return task;
+}
+
+void set_days(FieldTask& task, const GoalWork& work, Day from, Day to) {
+    const Day as_of = work.bench->index.as_of;
+    task.do_to = to;
+    task.do_from = to >= as_of ? std::max(from, as_of) : from;
+    task.urgency = urgency_of(to, as_of);
+}
+
+FieldTask bag_task(const GoalWork& work, const WorkedTree& tree) {
+    const auto& window = work.bench->forecast->windows[tree.bloom.window];
+    auto task = begin_task(work, tree, FieldWork::bag);
+    const Day last = window.first.p10 - 1;
+    set_days(task, work, last - bagging_days, last);
+    task.why =
+        task.urgency == Urgency::too_late
+            ? fmt::format("First flowers may be open since {}: bag only clusters that are still closed.",
+                          to_iso(window.first.p10))
+            : fmt::format(
+                  "Bag closed clusters before the first flower opens ({} at the earliest, nine "
+                  "springs in ten).",
+                  to_iso(window.first.p10));
+    return task;
+}
+
+FieldTask pollinate_task(const GoalWork& work, const WorkedTree& tree) {
+    auto task = begin_task(work, tree, FieldWork::pollinate);
+    set_days(task, work, work.from, work.to);
+    task.why = fmt::format(
+        "Open the bag, touch every stigma, close it again; tag with cross, day and flowers. Flowers take "
+        "pollen "
+        "about {} to {}.",
+        to_iso(work.from), to_iso(work.to));
+    return task;
+}
+
+FieldTask unbag_task(const GoalWork& work, const WorkedTree& tree) {
+    const auto& window = work.bench->forecast->windows[tree.bloom.window];
+    auto task = begin_task(work, tree, FieldWork::unbag);
+    set_days(task, work, window.end.p90, window.end.p90 + unbagging_days);
+    task.why = "Petals are down: take the bags off, count what has set.";
+    return task;
+}
+
+std::optional<GoalWork> work_of(const Bench& bench, const GoalPlan& plan) {
+    GoalWork work{&bench, &plan, followed(plan), {}, {}};
+    if (plan.next_season || work.ways.empty()) {
+        return std::nullopt;
+    }
+    work.from = *work.ways.front()->row.use_from;
+    work.to = *work.ways.front()->row.use_to;
+    for (const auto* way : work.ways) {
+        work.from = std::min(work.from, *way->row.use_from);
+        work.to = std::max(work.to, *way->row.use_to);
+    }
+    return work;
+}
+
+void add_tasks(std::vector<FieldTask>& tasks, const GoalWork& work) {
+    const auto& trees = work.bench->index.trees.at(work.plan->goal->seed_parent);
+    for (const auto& tree : worked_trees(trees, flowers_of(*work.plan))) {
+        tasks.push_back(bag_task(work, tree));
+        tasks.push_back(pollinate_task(work, tree));
+        tasks.push_back(unbag_task(work, tree));
+    }
+}
+
+}  // namespace
+
+std::vector<FieldTask> field_tasks(const Bench& bench, const std::vector<GoalPlan>& goals) {
+    std::vector<FieldTask> tasks;
+    for (const auto& plan : goals) {
+        if (const auto work = work_of(bench, plan)) {
+            add_tasks(tasks, *work);
+        }
+    }
+    std::ranges::sort(tasks, [](const FieldTask& a, const FieldTask& b) {
+        return std::tie(a.do_from, a.do_to, a.cross, a.work, a.tree) <
+               std::tie(b.do_from, b.do_to, b.cross, b.work, b.tree);
+    });
+    return tasks;
+}
+
+}  // namespace pipward

@@ -1,0 +1,71 @@
+// SPDX-License-Identifier: MIT
+#include "pipward/cross/flowers_needed.h"
+
+#include <algorithm>
+#include <cmath>
+
+#include "pipward/cross/normal.h"
+
+namespace pipward {
+namespace {
+
+double squared(double value) {
+    return value * value;
+}
+
+// A fruit's seeds vary, each seed may fail, and the flower may set no fruit at all.
+double variance_per_flower(const FlowerFate& fate) {
+    const double g = fate.seed_to_seedling;
+    const double mu = fate.seeds_per_fruit;
+    const double of_a_fruit = squared(g) * fate.seeds_per_fruit_variance + g * (1 - g) * mu + squared(g * mu);
+    return std::max(0.0, fate.fruit_set * of_a_fruit - squared(seedlings_per_flower(fate)));
+}
+
+// Chance of fewer than `wanted` among `plants`, each with `frequency`.
+double chance_of_fewer(int wanted, int plants, double frequency) {
+    double term = plants * std::log1p(-frequency);
+    double sum = std::exp(term);
+    for (int i = 1; i < wanted; ++i) {
+        term += std::log((plants - i + 1.0) / i) + std::log(frequency) - std::log1p(-frequency);
+        sum += std::exp(term);
+    }
+    return sum;
+}
+
+}  // namespace
+
+double seedlings_per_flower(const FlowerFate& fate) {
+    return fate.fruit_set * fate.seeds_per_fruit * fate.seed_to_seedling;
+}
+
+int flowers_needed(int wanted, const FlowerFate& fate, double confidence) {
+    const double mean = seedlings_per_flower(fate);
+    if (wanted <= 0) {
+        return 0;
+    }
+    if (!(mean > 0)) {
+        return -1;
+    }
+    const double z = std::max(0.0, normal_quantile(confidence));
+    const double variance = variance_per_flower(fate);
+    const double root =
+        (z * std::sqrt(variance) + std::sqrt(squared(z) * variance + 4 * mean * wanted)) / (2 * mean);
+    const double flowers = std::ceil(squared(root) - 1e-9);
+    return static_cast<int>(std::min(flowers, 1e9));
+}
+
+int plants_needed(int wanted, double frequency, double confidence) {
+    int too_few = wanted - 1;
+    int enough = std::max(1, wanted);
+    while (chance_of_fewer(wanted, enough, frequency) > 1 - confidence) {
+        too_few = enough;
+        enough *= 2;
+    }
+    while (enough - too_few > 1) {
+        const int middle = too_few + (enough - too_few) / 2;
+        (chance_of_fewer(wanted, middle, frequency) > 1 - confidence ? too_few : enough) = middle;
+    }
+    return enough;
+}
+
+}  // namespace pipward

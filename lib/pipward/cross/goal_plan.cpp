@@ -1,0 +1,150 @@
+// SPDX-License-Identifier: MIT
+#include "pipward/cross/goal_plan.h"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+
+#include "pipward/cross/flowers_needed.h"
+#include "pipward/cross/why.h"
+
+namespace pipward {
+namespace {
+
+double best_chance(const std::vector<WayOutlook>& ways) {
+    double best = 0;
+    for (const auto& way : ways) {
+        best = std::max(best, way.row.chance.value);
+    }
+    return best;
+}
+
+bool has_chance(const DonorPlan& donor) {
+    return best_chance(donor.ways) >= worth_working && donor.crossing.share.value > 0;
+}
+
+std::vector<DonorPlan> open_donors(Bench& bench, const CrossGoal& goal) {
+    std::vector<DonorPlan> donors;
+    for (const auto& share : donors_of(bench.index, goal)) {
+        auto& donor = donors.emplace_back();
+        donor.crossing = crossing_of(bench, goal, share);
+        donor.ways = way_outlooks(bench, donor.crossing);
+    }
+    return donors;
+}
+
+// Of those that have a chance, or of all where none has one.
+double total_share(const std::vector<DonorPlan>& donors) {
+    double all = 0;
+    double with_chance = 0;
+    for (const auto& donor : donors) {
+        all += donor.crossing.share.value;
+        with_chance += has_chance(donor) ? donor.crossing.share.value : 0;
+    }
+    return with_chance > 0 ? with_chance : all;
+}
+
+double mean_attrition(const std::vector<DonorPlan>& donors) {
+    const double total = total_share(donors);
+    const bool any = std::ranges::any_of(donors, has_chance);
+    double mean = 0;
+    for (const auto& donor : donors) {
+        if (!any || has_chance(donor)) {
+            mean += donor.crossing.ploidy.factor * donor.crossing.share.value / std::max(total, 1e-12);
+        }
+    }
+    return mean;
+}
+
+int flowers_for(const CrossingAssumptions& assume, int wanted, double attrition) {
+    const FlowerFate fate{assume.fruit_set.value, assume.seeds_per_fruit, assume.seeds_per_fruit_variance,
+                          assume.seed_to_seedling.value * attrition};
+    return std::max(0, flowers_needed(wanted, fate, assume.confidence));
+}
+
+PollenNeed need_of(const Bench& bench, const DonorPlan& donor, int flowers, double total) {
+    const auto& crossing = donor.crossing;
+    const auto worked = bench.index.worked_for_cross.find(crossing.goal->code);
+    PollenNeed need;
+    need.worked = worked == bench.index.worked_for_cross.end() ? 0 : worked->second;
+    need.flowers = std::max(0, flowers - need.worked);
+    need.share = {total > 0 ? std::min(1.0, crossing.share.value / total) : 0};
+    need.compatible = crossing.compatibility.pollen_share;
+    need.per_flower = pollen_per_flower(bench.index, crossing.donor, bench.assumptions.pollen_per_flower);
+    need.serves = bench.assumptions.worked_per_donor_flower;
+    need.triploid = crossing.ploidy.triploid;
+    return need;
+}
+
+void say_who_stands_in(std::vector<DonorPlan>& donors) {
+    const bool any = std::ranges::any_of(donors, has_chance);
+    for (auto& donor : donors) {
+        if (donor.crossing.blend && any && !has_chance(donor)) {
+            for (auto& way : donor.ways) {
+                way.sentences.emplace_back("The other members of the blend take over its share.");
+            }
+        }
+    }
+}
+
+// The same goal a year on: only where keeping pollen from now is what it takes.
+std::optional<WayOutlook> next_spring(Bench& bench, const DonorPlan& donor) {
+    const auto& crossing = donor.crossing;
+    const bool refused = crossing.compatibility.match == SMatch::none;
+    if (crossing.next_season || refused || crossing.donors.empty() ||
+        best_chance(donor.ways) >= doubtful_chance) {
+        return std::nullopt;
+    }
+    CrossGoal goal = *crossing.goal;
+    goal.season.year += 1;
+    const auto then = crossing_of(bench, goal, {crossing.donor, crossing.share});
+    auto ways = way_outlooks(bench, then);
+    LotLedger unused;
+    choose_ways(ways, donor.need, unused, unused);
+    auto& best = ways.front();
+    const bool frozen = best.gathered_now && best.row.chance.value >= fair_chance;
+    return frozen ? std::optional{std::move(best)} : std::nullopt;
+}
+
+void advise_next_spring(DonorPlan& donor) {
+    const auto& row = donor.for_next_spring->row;
+    for (auto& way : donor.ways) {
+        if (way.row.way == PollenWay::kept_from_last_year) {
+            way.row.why += fmt::format(
+                " Gather pollen of {} by {} this spring and freeze it: the cross can then be made next year.",
+                row.donor, to_iso(*row.gather_to));
+        }
+    }
+}
+
+void choose_for(Bench& bench, DonorPlan& donor, const LotLedger& before, LotLedger& taken) {
+    choose_ways(donor.ways, donor.need, before, taken);
+    donor.for_next_spring = next_spring(bench, donor);
+    if (donor.for_next_spring) {
+        advise_next_spring(donor);
+    }
+}
+
+}  // namespace
+
+bool worth_doing(const WayOutlook& way) {
+    return way.row.best && way.row.chance.value >= worth_working && way.row.flowers > 0;
+}
+
+GoalPlan plan_goal(Bench& bench, const CrossGoal& goal, LotLedger& ledger) {
+    GoalPlan plan;
+    plan.goal = &goal;
+    plan.donors = open_donors(bench, goal);
+    plan.next_season = goal.season.year == bench.forecast->season.year + 1;
+    const double total = total_share(plan.donors);
+    const int flowers = flowers_for(bench.assumptions, goal.seedlings_wanted, mean_attrition(plan.donors));
+    say_who_stands_in(plan.donors);
+    const LotLedger before = ledger;
+    for (auto& donor : plan.donors) {
+        donor.need = need_of(bench, donor, flowers, total);
+        choose_for(bench, donor, before, ledger);
+    }
+    return plan;
+}
+
+}  // namespace pipward

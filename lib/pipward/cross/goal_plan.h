@@ -1,0 +1,34 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include <string>
+#include <vector>
+
+#include "pipward/cross/choice.h"
+#include "pipward/cross/crossing.h"
+#include "pipward/cross/way_outlook.h"
+
+namespace pipward {
+
+struct DonorPlan {
+    Crossing crossing;
+    PollenNeed need;
+    std::vector<WayOutlook> ways;  ///< chosen first
+    /// A cross of this season that fails for want of pollen: what to gather now, so that the next can work.
+    std::optional<WayOutlook> for_next_spring;
+};
+
+struct GoalPlan {
+    const CrossGoal* goal = nullptr;
+    bool next_season = false;
+    std::vector<DonorPlan> donors;
+};
+
+/// One goal with all its donors. Members of a blend that have no chance leave their share to the others.
+/// `ledger` holds what the goals before take from the lots; this goal's own is added.
+GoalPlan plan_goal(Bench& bench, const CrossGoal& goal, LotLedger& ledger);
+
+/// Whether the plan follows this way in the field: chosen, with a chance and with flowers left to work.
+bool worth_doing(const WayOutlook& way);
+
+}  // namespace pipward

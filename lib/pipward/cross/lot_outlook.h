@@ -1,0 +1,38 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include <map>
+#include <optional>
+#include <string>
+
+#include "pipward/cross/orchard_index.h"
+#include "pipward/cross/plan.h"
+#include "pipward/cross/pollen_life.h"
+
+namespace pipward {
+
+/// One pollen lot in hand, as it will be on the day of use.
+struct LotOutlook {
+    const PollenLot* lot = nullptr;
+    Germination at_use;
+    double usable = 0;          ///< chance that the usable germination is reached
+    std::optional<Day> tested;  ///< its latest test
+    std::optional<double>
+        flowers_left;  ///< of the donor, less what was used; nothing where the book tells no amount
+};
+
+/// The seasons of which lots may come.
+struct LotQuestion {
+    std::string donor;
+    std::string blend;                   ///< a lot of the whole blend serves too; empty for none
+    std::optional<Day> gathered_from;    ///< open where missing
+    std::optional<Day> gathered_before;  ///< open where missing
+    Day use;
+};
+
+/// The lot in hand that is likeliest to be usable on the day of use; of equals, the one gathered first.
+/// Nothing where there is none that holds anything.
+std::optional<LotOutlook> best_lot(const OrchardIndex& index, const LotQuestion& question,
+                                   const CrossingAssumptions& assumptions);
+
+}  // namespace pipward

@@ -1,0 +1,156 @@
+// SPDX-License-Identifier: MIT
+#include "pipward/cross/plan.h"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <set>
+#include <tuple>
+
+#include "pipward/cross/goal_plan.h"
+#include "pipward/cross/tasks.h"
+
+namespace pipward {
+namespace {
+
+// Runs of digits count as numbers: C2 stands before C10. ASCII only.
+std::string sortable(const std::string& code) {
+    constexpr std::size_t width = 12;
+    std::string text;
+    for (std::size_t i = 0; i < code.size();) {
+        const std::size_t end = std::min(code.find_first_not_of("0123456789", i), code.size());
+        if (end > i) {
+            text += std::string(width - std::min(width, end - i), '0') + code.substr(i, end - i);
+            i = end;
+        } else {
+            text += code[i++];
+        }
+    }
+    return text;
+}
+
+// The goals to plan for, in an order of their own: season, priority (none last), code.
+std::vector<const CrossGoal*> goals_in_order(const Orchard& orchard, Season season) {
+    std::vector<const CrossGoal*> goals;
+    for (const auto& goal : orchard.goals) {
+        if (goal.season == season || goal.season.year == season.year + 1) {
+            goals.push_back(&goal);
+        }
+    }
+    std::ranges::sort(goals, {}, [](const CrossGoal* goal) {
+        return std::tuple(goal->season, !goal->priority, goal->priority.value_or(0), sortable(goal->code),
+                          goal->code, goal->fid);
+    });
+    return goals;
+}
+
+void note_other_seasons(Findings& findings, std::size_t others, Season season) {
+    if (others > 0) {
+        findings.push_back({Level::note, "cross_goal", "", "season", "",
+                            fmt::format("{} {} of other seasons than {} and {} passed over.", others,
+                                        others == 1 ? "goal is" : "goals are", season.year, season.year + 1),
+                            ""});
+    }
+}
+
+void note_no_goals(Findings& findings, bool none, Season season) {
+    if (none) {
+        findings.push_back({Level::note, "cross_goal", "", "season", std::to_string(season.year),
+                            "There is no cross goal of this season or the next: the plan is empty.",
+                            "Write goals with the season's year."});
+    }
+}
+
+void note_unknown_parent(Findings& findings, const OrchardIndex& index, const CrossGoal& goal,
+                         const std::string& field, const std::string& name) {
+    if (!index.accessions.contains(name) && !(field == "pollen_parent" && index.blends.contains(name))) {
+        findings.push_back({Level::warning, "cross_goal", goal.code, field, name,
+                            "The book has no such parent, so nothing is known of its bloom.",
+                            "Add the accession or the blend, or correct the name."});
+    }
+}
+
+std::set<std::string> parents_in(const Bench& bench, const std::vector<const CrossGoal*>& goals) {
+    std::set<std::string> parents;
+    for (const auto* goal : goals) {
+        parents.insert(goal->seed_parent);
+        for (const auto& donor : donors_of(bench.index, *goal)) {
+            parents.insert(donor.donor);
+        }
+    }
+    return parents;
+}
+
+void note_protected(Findings& findings, const Bench& bench, const std::vector<const CrossGoal*>& goals) {
+    for (const auto& name : parents_in(bench, goals)) {
+        const auto* accession = accession_named(bench.index, name);
+        if (accession != nullptr && accession->protected_until &&
+            *accession->protected_until >= bench.index.as_of) {
+            findings.push_back({Level::note, "accession", name, "protected_until",
+                                to_iso(*accession->protected_until),
+                                "This parent is a protected variety on the day of the plan.",
+                                "Breeding with it is often free, contracts and patents may say otherwise: "
+                                "check before crossing."});
+        }
+    }
+}
+
+std::optional<Kinship> kinship_of(const Orchard& orchard, Findings& findings) {
+    try {
+        return Kinship(orchard.accessions, orchard.blend_members);
+    } catch (const Error& error) {
+        for (auto finding : error.findings()) {
+            finding.level = Level::warning;
+            finding.message += " The plan is made without kinship.";
+            findings.push_back(std::move(finding));
+        }
+        return std::nullopt;
+    }
+}
+
+void collect_ways(SeasonPlan& plan, const std::vector<GoalPlan>& goals) {
+    for (const auto& goal : goals) {
+        for (const auto& donor : goal.donors) {
+            for (const auto& way : donor.ways) {
+                plan.ways.push_back(way.row);
+            }
+        }
+    }
+}
+
+void note_about_goals(SeasonPlan& plan, const Bench& bench, const std::vector<const CrossGoal*>& goals) {
+    note_other_seasons(plan.findings, bench.orchard->goals.size() - goals.size(), plan.season);
+    note_no_goals(plan.findings, goals.empty(), plan.season);
+    for (const auto* goal : goals) {
+        note_unknown_parent(plan.findings, bench.index, *goal, "seed_parent", goal->seed_parent);
+        note_unknown_parent(plan.findings, bench.index, *goal, "pollen_parent", goal->pollen_parent);
+    }
+    note_protected(plan.findings, bench, goals);
+}
+
+}  // namespace
+
+SeasonPlan plan_season(const BloomForecast& forecast, const Orchard& orchard,
+                       const CrossingAssumptions& assumptions) {
+    SeasonPlan plan{forecast.season, forecast.as_of, {}, {}, {}, {}};
+    Bench bench{&forecast,
+                &orchard,
+                assumptions,
+                index_orchard(orchard, forecast),
+                kinship_of(orchard, plan.findings),
+                CourseShelf(forecast)};
+    const auto goals = goals_in_order(orchard, forecast.season);
+    note_about_goals(plan, bench, goals);
+    std::vector<GoalPlan> planned;
+    planned.reserve(goals.size());
+    LotLedger ledger;
+    for (const auto* goal : goals) {
+        planned.push_back(plan_goal(bench, *goal, ledger));
+    }
+    collect_ways(plan, planned);
+    plan.pollen = pollen_tasks(bench, planned);
+    plan.field = field_tasks(bench, planned);
+    return plan;
+}
+
+}  // namespace pipward

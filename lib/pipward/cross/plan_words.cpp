@@ -1,0 +1,74 @@
+// SPDX-License-Identifier: MIT
+#include "pipward/cross/plan.h"
+
+namespace pipward {
+
+std::string_view to_text(PollenWay way) {
+    switch (way) {
+        case PollenWay::same_day:
+            return "same day";
+        case PollenWay::kept_this_spring:
+            return "kept this spring";
+        case PollenWay::kept_from_last_year:
+            return "kept from last year";
+        case PollenWay::forced_branch:
+            break;
+    }
+    return "forced branch";
+}
+
+std::string_view to_text(Verdict verdict) {
+    switch (verdict) {
+        case Verdict::good:
+            return "good";
+        case Verdict::fair:
+            return "fair";
+        case Verdict::doubtful:
+            return "doubtful";
+        case Verdict::unlikely:
+            return "unlikely";
+        case Verdict::impossible:
+            break;
+    }
+    return "impossible";
+}
+
+std::string_view to_text(Urgency urgency) {
+    switch (urgency) {
+        case Urgency::today:
+            return "today";
+        case Urgency::this_week:
+            return "this week";
+        case Urgency::later:
+            return "later";
+        case Urgency::too_late:
+            break;
+    }
+    return "too late";
+}
+
+std::string_view to_text(PollenWork work) {
+    switch (work) {
+        case PollenWork::gather:
+            return "gather";
+        case PollenWork::cut_branch:
+            return "cut branch";
+        case PollenWork::test_lot:
+            break;
+    }
+    return "test lot";
+}
+
+std::string_view to_text(FieldWork work) {
+    switch (work) {
+        case FieldWork::bag:
+            return "bag";
+        case FieldWork::pollinate:
+            return "pollinate";
+        case FieldWork::unbag:
+            break;
+    }
+    return "unbag";
+}
+
+}  // namespace pipward

@@ -1,0 +1,116 @@
+// SPDX-License-Identifier: MIT
+#include "pipward/cross/pollen_life.h"
+
+#include <algorithm>
+#include <array>
+#include <cmath>
+#include <vector>
+
+#include "pipward/cross/normal.h"
+
+namespace pipward {
+namespace {
+
+struct Decay {
+    Store store;
+    double b = 1;
+    double k = 0;   // a month
+    double sd = 0;  // root mean square departure of the table, months 1 to 6, from the curve
+};
+
+constexpr std::array decays{
+    Decay{Store::room, 0.65, 0.5925, 0.044},
+    Decay{Store::refrigerator, 0.80, 0.297, 0.072},
+    Decay{Store::freezer, 0.90, 0.0395, 0.015},
+    Decay{Store::deep_freezer, 0.95, 0.0325, 0.015},
+};
+
+constexpr int one_sitting_days = 14;
+
+const Decay& decay_of(Store store) {
+    return *std::ranges::find(decays, store, &Decay::store);
+}
+
+double months_between(Day from, Day to) {
+    return (to - from) / days_a_month;
+}
+
+// Two grains of either kind added (Agresti & Coull 1998): no sample proves 0 or 100 %.
+double count_variance(double germinated, double grains) {
+    const double share = (germinated + 2) / (grains + 4);
+    return share * (1 - share) / (grains + 4);
+}
+
+std::vector<PollenTest> counted(Day gathered_on, std::span<const PollenTest> tests, Day as_of) {
+    std::vector<PollenTest> kept;
+    for (const auto& test : tests) {
+        const bool makes_sense = test.grains > 0 && test.germinated >= 0 && test.germinated <= test.grains;
+        if (makes_sense && test.tested_on >= gathered_on && test.tested_on <= as_of) {
+            kept.push_back(test);
+        }
+    }
+    return kept;
+}
+
+Germination untested_at(Store store, double months) {
+    const double kept = germination_kept(store, months);
+    const double curve_sd = months > 0 ? germination_kept_sd(store) : 0;
+    return {untested_pollen.mean * kept,
+            std::hypot(untested_pollen.sd * kept, untested_pollen.mean * curve_sd)};
+}
+
+Germination carried_forward(Store store, Day gathered_on, std::span<const PollenTest> tests, Day latest,
+                            Day use) {
+    const double kept_at_use = germination_kept(store, months_between(gathered_on, use));
+    double grains = 0;
+    double germinated = 0;
+    double counted_at_use = 0;
+    for (const auto& test : tests) {
+        if (latest - test.tested_on <= one_sitting_days) {
+            const double kept = germination_kept(store, months_between(gathered_on, test.tested_on));
+            grains += test.grains;
+            germinated += test.germinated;
+            counted_at_use += test.germinated * std::min(1.0, kept_at_use / kept);
+        }
+    }
+    const double mean = counted_at_use / grains;
+    const double shrunk = germinated > 0 ? counted_at_use / germinated : 1;
+    const double start = mean / std::max(kept_at_use, 1e-9);
+    const double curve_sd = use > latest ? std::min(1.0, start) * germination_kept_sd(store) : 0;
+    return {mean, std::hypot(shrunk * std::sqrt(count_variance(germinated, grains)), curve_sd)};
+}
+
+}  // namespace
+
+double germination_kept(Store store, double months) {
+    const auto& decay = decay_of(store);
+    return std::exp(-std::pow(decay.k * std::max(0.0, months), decay.b));
+}
+
+double germination_kept_sd(Store store) {
+    return decay_of(store).sd;
+}
+
+std::optional<Day> last_tested(Day gathered_on, std::span<const PollenTest> tests, Day as_of) {
+    const auto kept = counted(gathered_on, tests, as_of);
+    const auto latest = std::ranges::max_element(kept, {}, &PollenTest::tested_on);
+    return latest == kept.end() ? std::nullopt : std::optional{latest->tested_on};
+}
+
+Germination germination_at(Store store, Day gathered_on, std::span<const PollenTest> tests, Day as_of,
+                           Day use) {
+    const auto latest = last_tested(gathered_on, tests, as_of);
+    if (!latest) {
+        return untested_at(store, months_between(gathered_on, use));
+    }
+    return carried_forward(store, gathered_on, counted(gathered_on, tests, as_of), *latest, use);
+}
+
+double chance_usable(Germination germination, Share usable) {
+    if (germination.sd <= 0) {
+        return germination.mean >= usable.value ? 1 : 0;
+    }
+    return normal_below((germination.mean - usable.value) / germination.sd);
+}
+
+}  // namespace pipward

@@ -1,0 +1,181 @@
+// SPDX-License-Identifier: MIT
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <map>
+#include <tuple>
+
+#include "pipward/cross/tasks.h"
+#include "pipward/cross/why.h"
+
+namespace pipward {
+namespace {
+
+using TaskKey = std::tuple<std::string, int, PollenWork, std::string>;  // donor, season, work, lot
+using Tasks = std::map<TaskKey, PollenTask>;
+
+struct Job {
+    const Bench* bench = nullptr;
+    const WayOutlook* way = nullptr;
+    const CrossGoal* goal = nullptr;
+    Season season;
+};
+
+PollenWork work_of(const WayOutlook& way) {
+    return way.row.way == PollenWay::forced_branch ? PollenWork::cut_branch : PollenWork::gather;
+}
+
+// The store that asks least of luck: colder goes before warmer.
+Store colder(Store a, Store b) {
+    return std::max(a, b);
+}
+
+void place_at(PollenTask& task, const WayOutlook& way) {
+    task.tree = way.tree->label;
+    task.at = way.tree->at;
+}
+
+void add_cross(PollenTask& task, const std::string& cross) {
+    if (std::ranges::find(task.for_crosses, cross) == task.for_crosses.end()) {
+        task.for_crosses.push_back(cross);
+    }
+}
+
+void merge_dates(PollenTask& task, const CrossWay& row, bool added) {
+    task.do_from = added ? *row.gather_from : std::min(task.do_from, *row.gather_from);
+    task.do_to = added ? *row.gather_to : std::min(task.do_to, *row.gather_to);
+    task.keep_until = added ? row.use_to : std::max(task.keep_until, row.use_to);
+    task.store = added ? *row.store : colder(task.store, *row.store);
+}
+
+void add_gathering(Tasks& tasks, const Job& job) {
+    const auto& row = job.way->row;
+    const auto work = work_of(*job.way);
+    const auto [entry, added] = tasks.try_emplace({row.donor, job.season.year, work, ""});
+    auto& task = entry->second;
+    if (added || job.way->early_tree) {
+        place_at(task, *job.way);
+    }
+    merge_dates(task, row, added);
+    task.work = work;
+    task.donor = row.donor;
+    task.season_of_use = job.season;
+    task.flowers += row.donor_flowers;
+    task.mass.value += row.pollen.value;
+    add_cross(task, job.goal->code);
+    if (job.way->early_tree) {
+        task.why = fmt::format("{} blooms before the other trees of {}. ", job.way->tree->label, row.donor);
+    }
+}
+
+bool needs_test(const LotOutlook& lot, Day use) {
+    return !lot.tested || use - *lot.tested > test_holds_days;
+}
+
+void add_test(Tasks& tasks, const Job& job) {
+    const auto& row = job.way->row;
+    const auto& lot = *job.way->lot;
+    const Day as_of = job.bench->index.as_of;
+    if (!needs_test(lot, *row.use_from)) {
+        return;
+    }
+    const auto [entry, added] =
+        tasks.try_emplace({row.donor, job.season.year, PollenWork::test_lot, lot.lot->code});
+    auto& task = entry->second;
+    const Day last = std::max(as_of, *row.use_from - test_ahead_days);
+    task.work = PollenWork::test_lot;
+    task.donor = lot.lot->donor;
+    task.do_to = added ? last : std::min(task.do_to, last);
+    task.do_from = std::max(as_of, task.do_to - test_holds_days + test_ahead_days);
+    task.store = lot.lot->store;
+    task.keep_until = added ? row.use_to : std::max(task.keep_until, row.use_to);
+    task.season_of_use = job.season;
+    add_cross(task, job.goal->code);
+    task.why = fmt::format("Lot {} has {}: sow 100 grains or more and count. ", lot.lot->code,
+                           lot.tested ? fmt::format("no test since {}", to_iso(*lot.tested)) : "no test");
+}
+
+void add_way(Tasks& tasks, const Job& job) {
+    if (job.way->lot) {
+        add_test(tasks, job);
+    } else if (job.way->gathered_now && job.way->tree != nullptr && job.way->row.gather_to) {
+        add_gathering(tasks, job);
+    }
+}
+
+std::string keeping_text(const PollenTask& task, const Bench& bench) {
+    const bool next = task.season_of_use != bench.forecast->season;
+    if (task.store == Store::room) {
+        return "Dry a day or two and use within three days.";
+    }
+    return fmt::format("Dry a day or two, keep in {} until {}{}.", store_text(task.store),
+                       to_iso(*task.keep_until),
+                       next ? fmt::format(", for {}", task.season_of_use.year) : "");
+}
+
+std::string work_text(const PollenTask& task, const Bench& bench) {
+    const auto risk = percent_text(bench.assumptions.risk);
+    switch (task.work) {
+        case PollenWork::gather:
+            return fmt::format(
+                "Pick closed balloon flowers (BBCH 59). After {} the risk of coming too late is above {}. {}",
+                to_iso(task.do_to), risk, keeping_text(task, bench));
+        case PollenWork::cut_branch:
+            return fmt::format(
+                "Cut branches with as many flower buds; re-cut stems and change the water every two days. "
+                "After {} the risk of coming too late is above {}. {}",
+                to_iso(task.do_to), risk, keeping_text(task, bench));
+        case PollenWork::test_lot:
+            break;
+    }
+    return "A poor result leaves time for another way.";
+}
+
+void finish(PollenTask& task, const Bench& bench) {
+    std::ranges::sort(task.for_crosses);
+    task.why += work_text(task, bench);
+    task.urgency = urgency_of(task.do_to, bench.index.as_of);
+}
+
+bool comes_before(const PollenTask& a, const PollenTask& b) {
+    return std::tie(a.do_to, a.do_from, a.donor, a.season_of_use, a.work, a.why) <
+           std::tie(b.do_to, b.do_from, b.donor, b.season_of_use, b.work, b.why);
+}
+
+}  // namespace
+
+Urgency urgency_of(Day last_day, Day as_of) {
+    constexpr int a_week = 7;
+    if (last_day < as_of) {
+        return Urgency::too_late;
+    }
+    if (last_day == as_of) {
+        return Urgency::today;
+    }
+    return last_day - as_of <= a_week ? Urgency::this_week : Urgency::later;
+}
+
+std::vector<PollenTask> pollen_tasks(const Bench& bench, const std::vector<GoalPlan>& goals) {
+    Tasks tasks;
+    for (const auto& plan : goals) {
+        for (const auto& donor : plan.donors) {
+            for (const auto& way : donor.ways) {
+                if (worth_doing(way)) {
+                    add_way(tasks, {&bench, &way, plan.goal, plan.goal->season});
+                }
+            }
+            if (donor.for_next_spring) {
+                add_way(tasks, {&bench, &*donor.for_next_spring, plan.goal, {plan.goal->season.year + 1}});
+            }
+        }
+    }
+    std::vector<PollenTask> sorted;
+    for (auto& [key, task] : tasks) {
+        finish(task, bench);
+        sorted.push_back(std::move(task));
+    }
+    std::ranges::sort(sorted, comes_before);
+    return sorted;
+}
+
+}  // namespace pipward

@@ -1,0 +1,101 @@
+// SPDX-License-Identifier: MIT
+#include "pipward/cross/way_outlook.h"
+
+#include <fmt/format.h>
+
+#include <array>
+
+#include "pipward/cross/way_view.h"
+#include "pipward/cross/why.h"
+
+namespace pipward {
+namespace {
+
+constexpr std::array every_way{PollenWay::same_day, PollenWay::kept_this_spring,
+                               PollenWay::kept_from_last_year, PollenWay::forced_branch};
+
+std::vector<WayOutlook> blocked_ways(const std::string& why) {
+    std::vector<WayOutlook> ways;
+    for (const auto way : every_way) {
+        auto& outlook = ways.emplace_back();
+        outlook.row.way = way;
+        outlook.sentences.push_back(why);
+    }
+    return ways;
+}
+
+void add(std::vector<WayOutlook>& ways, std::optional<WayOutlook> way) {
+    if (way) {
+        ways.push_back(std::move(*way));
+    }
+}
+
+WayOutlook no_lot_way(const WayView& view) {
+    auto outlook = begin_way(view, PollenWay::kept_from_last_year);
+    outlook.sentences.push_back(no_lot_text(view.bench, view.crossing));
+    return outlook;
+}
+
+void add_ways_from_trees(std::vector<WayOutlook>& ways, const WayView& view) {
+    if (view.crossing.donors.empty()) {
+        ways.push_back(way_without_tree(view, PollenWay::same_day));
+        ways.push_back(way_without_tree(view, PollenWay::kept_this_spring));
+        ways.push_back(way_without_tree(view, PollenWay::forced_branch));
+        return;
+    }
+    ways.push_back(same_day_way(view));
+    ways.push_back(kept_this_spring_way(view));
+    ways.push_back(forced_branch_way(view));
+    if (view.crossing.next_season) {
+        ways.push_back(kept_for_next_season_way(view));
+    }
+}
+
+std::vector<WayOutlook> open_ways(const Bench& bench, const Crossing& crossing) {
+    const WayView view{bench, crossing, working_days(*crossing.seed_left, bench.assumptions.risk),
+                       share_with(*crossing.seed_left, &BloomCourse::working)};
+    std::vector<WayOutlook> ways;
+    add_ways_from_trees(ways, view);
+    add(ways, lot_of_this_spring_way(view));
+    auto older = lot_of_last_year_way(view);
+    const bool freezes = crossing.next_season && !crossing.donors.empty();
+    if (!older && !freezes) {
+        older = no_lot_way(view);
+    }
+    add(ways, std::move(older));
+    return ways;
+}
+
+void name_parents(CrossWay& row, const Crossing& crossing) {
+    row.cross = crossing.goal->code;
+    row.seed_parent = crossing.goal->seed_parent;
+    row.pollen_parent = crossing.goal->pollen_parent;
+    row.donor = crossing.donor;
+    row.s_match = crossing.compatibility.match;
+    row.kinship = crossing.kinship;
+}
+
+}  // namespace
+
+DayRun working_days(const BloomCourses& seed_parent, double risk) {
+    const auto first = first_day(seed_parent, &BloomCourse::working, 0.5);
+    const auto safe = last_day(seed_parent, &BloomCourse::working, risk);
+    const auto last = last_day(seed_parent, &BloomCourse::working, 0.5);
+    if (!first) {
+        return {};
+    }
+    return {*first, *safe >= *first ? *safe : *last};
+}
+
+std::vector<WayOutlook> way_outlooks(const Bench& bench, const Crossing& crossing) {
+    const auto blocked = blocked_text(bench, crossing);
+    auto ways = blocked ? blocked_ways(*blocked) : open_ways(bench, crossing);
+    const auto more = parentage_sentences(bench, crossing);
+    for (auto& way : ways) {
+        name_parents(way.row, crossing);
+        way.sentences.insert(way.sentences.end(), more.begin(), more.end());
+    }
+    return ways;
+}
+
+}  // namespace pipward

@@ -1,0 +1,33 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "pipward/cross/crossing.h"
+#include "pipward/cross/lot_outlook.h"
+#include "pipward/cross/plan.h"
+
+namespace pipward {
+
+/// A way in the making: its row, and what the plan still asks of it.
+struct WayOutlook {
+    CrossWay row;
+    std::vector<std::string> sentences;
+    std::optional<LotOutlook> lot;  ///< the pollen is in hand; else it is to be gathered or cut
+    bool gathered_now = false;      ///< to be gathered in the forecast's season, for this or the next
+    const Tree* tree = nullptr;     ///< where to gather or cut
+    bool early_tree = false;        ///< chosen because it blooms before the tree that stands for the donor
+    double germination = 0;         ///< expected at use, 0..1
+};
+
+/// Every way for one goal and one donor, each at least once: a way that has both a lot in hand and flowers to
+/// gather stands twice. Chance, dates, store and reasons are filled; amounts and the choice are not.
+std::vector<WayOutlook> way_outlooks(const Bench& bench, const Crossing& crossing);
+
+/// Days on which the seed parent can be worked: from the median first day to the last that is safe at the
+/// risk (to the median last where the risk leaves no day).
+DayRun working_days(const BloomCourses& seed_parent, double risk);
+
+}  // namespace pipward

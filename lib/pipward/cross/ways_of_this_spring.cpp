@@ -1,0 +1,86 @@
+// SPDX-License-Identifier: MIT
+#include <fmt/format.h>
+
+#include <algorithm>
+
+#include "pipward/cross/forcing.h"
+#include "pipward/cross/meeting.h"
+#include "pipward/cross/way_view.h"
+#include "pipward/cross/why.h"
+
+namespace pipward {
+namespace {
+
+// The refrigerator will do where it keeps pollen usable with this chance.
+constexpr double safe_store = 0.90;
+
+Store store_for(int days, Share usable) {
+    const auto kept = kept_germination(Store::refrigerator, days);
+    return chance_usable(kept, usable) >= safe_store ? Store::refrigerator : Store::freezer;
+}
+
+// The days as they are found, the last never before the first.
+void gather_on(WayOutlook& outlook, const WayView& view, const DonorTree& donor, DayRun days) {
+    gather_at(outlook, view.crossing, donor);
+    outlook.gathered_now = !view.crossing.next_season;
+    outlook.row.gather_from = view.crossing.day(days.first);
+    outlook.row.gather_to = view.crossing.day(std::max(days.first, days.last));
+}
+
+void gather_fresh(WayOutlook& outlook, const WayView& view, const DonorTree& donor) {
+    const auto days = balloon_gathering(view.courses(donor), view.assume().risk);
+    gather_on(outlook, view, donor,
+              {std::max(days.first, view.working.first - fresh_to_days),
+               std::min(days.last, view.working.last - fresh_from_days)});
+    outlook.row.store = Store::room;
+    outlook.sentences.push_back(
+        fmt::format("Gather at balloon by {}, dry a day or two, use within {} of gathering.",
+                    to_iso(*outlook.row.gather_to), days_text(fresh_to_days)));
+}
+
+void gather_and_keep(WayOutlook& outlook, const WayView& view, const DonorTree& donor) {
+    const auto days = balloon_gathering(view.courses(donor), view.assume().risk);
+    gather_on(outlook, view, donor, {days.first, std::min(days.last, view.working.last - drying_days)});
+    const int wait = std::max(drying_days, view.working.last - days.first);
+    const Store store = store_for(wait, view.assume().usable_germination);
+    const auto germination = kept_germination(store, wait);
+    outlook.row.store = store;
+    outlook.germination = germination.mean;
+    outlook.row.chance.value *= chance_usable(germination, view.assume().usable_germination);
+    outlook.sentences.push_back(fmt::format(
+        "Gather at balloon by {}, dry a day or two, keep in {} until {}: about {} should germinate then.",
+        to_iso(*outlook.row.gather_to), store_text(store), to_iso(*outlook.row.use_to),
+        percent_text(germination.mean)));
+}
+
+}  // namespace
+
+WayOutlook same_day_way(const WayView& view) {
+    auto outlook = begin_way(view, PollenWay::same_day);
+    const auto picked = pick_donor(view.crossing, [&](const DonorTree& donor) {
+        return chance_same_day(*view.crossing.seed_left, view.courses(donor));
+    });
+    outlook.row.chance = {picked.chance * chance_usable(untested_pollen, view.assume().usable_germination)};
+    outlook.sentences.push_back(meeting_text(view.crossing, *picked.donor));
+    if (outlook.row.chance.value >= no_chance) {
+        gather_fresh(outlook, view, *picked.donor);
+    }
+    return outlook;
+}
+
+WayOutlook kept_this_spring_way(const WayView& view) {
+    auto outlook = begin_way(view, PollenWay::kept_this_spring);
+    const auto picked = pick_donor(view.crossing, [&](const DonorTree& donor) {
+        return chance_kept(*view.crossing.seed_left, view.courses(donor));
+    });
+    outlook.row.chance = {picked.chance};
+    if (picked.chance < 0.5) {
+        outlook.sentences.push_back(too_late_text(view.crossing, *picked.donor));
+    }
+    if (picked.chance >= no_chance) {
+        gather_and_keep(outlook, view, *picked.donor);
+    }
+    return outlook;
+}
+
+}  // namespace pipward

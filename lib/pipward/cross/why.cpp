@@ -1,0 +1,234 @@
+// SPDX-License-Identifier: MIT
+#include "pipward/cross/why.h"
+
+#include <fmt/format.h>
+
+#include <cmath>
+
+#include "pipward/cross/forcing.h"
+
+namespace pipward {
+namespace {
+
+constexpr double half_sibs = 0.125;
+constexpr double full_sibs = 0.25;
+
+// Of every course, what is over included.
+struct Medians {
+    std::optional<SeasonDay> seed_first;
+    std::optional<SeasonDay> seed_last;
+    std::optional<SeasonDay> donor_first;
+    std::optional<SeasonDay> donor_last;
+
+    bool all() const { return seed_first && seed_last && donor_first && donor_last; }
+};
+
+Medians medians_of(const Crossing& crossing, const DonorTree& donor) {
+    constexpr double half = 0.5;
+    return {first_day(*crossing.seed_whole, &BloomCourse::working, half),
+            last_day(*crossing.seed_whole, &BloomCourse::working, half),
+            first_day(*donor.whole, &BloomCourse::balloon, half),
+            last_day(*donor.whole, &BloomCourse::balloon, half)};
+}
+
+std::string iso(const Crossing& crossing, SeasonDay day) {
+    return to_iso(crossing.day(day));
+}
+
+bool over(const Crossing& crossing, const DonorTree& donor) {
+    return !crossing.next_season && share_with(*donor.left, &BloomCourse::balloon) == 0;
+}
+
+std::string over_text(const Crossing& crossing, const Medians& medians) {
+    return fmt::format("Balloon flowers of {} are over since about {}.", crossing.donor,
+                       iso(crossing, *medians.donor_last));
+}
+
+std::string alleles_text(const Bench& bench, const std::string& name) {
+    const auto* accession = accession_named(bench.index, name);
+    return accession != nullptr ? accession->s_alleles.value_or("") : "";
+}
+
+std::string unknown_alleles_text(const Bench& bench, const Crossing& crossing) {
+    std::vector<std::string> names;
+    for (const auto& name : {crossing.goal->seed_parent, crossing.donor}) {
+        const auto alleles = parse_s_alleles(alleles_text(bench, name));
+        if (!alleles || alleles->size() < 2) {
+            names.push_back(name);
+        }
+    }
+    return fmt::format("S-alleles of {} are not known: the style may refuse this pollen.",
+                       fmt::join(names, " and "));
+}
+
+std::string half_text(const Crossing& crossing) {
+    return fmt::format(
+        "Half compatible: the style takes {} of the pollen, so bring more; in pears such crosses also set "
+        "less.",
+        percent_text(crossing.compatibility.pollen_share.value));
+}
+
+void add_ploidy(std::vector<std::string>& sentences, const Crossing& crossing) {
+    if (crossing.ploidy.triploid) {
+        sentences.push_back(
+            fmt::format("A parent is triploid: such crosses gave about {:.2g} % of the seedlings of diploids "
+                        "(Sato & Kanbe "
+                        "2007), so the flowers are scaled up and the outlook is doubtful at best.",
+                        100 * crossing.ploidy.factor));
+    } else if (!crossing.ploidy.known) {
+        sentences.emplace_back(
+            "A parent is neither diploid nor triploid: no figures are known, so it counts as diploid.");
+    }
+}
+
+void add_kinship(std::vector<std::string>& sentences, const Crossing& crossing) {
+    if (crossing.kinship && *crossing.kinship >= half_sibs) {
+        sentences.push_back(fmt::format("Parents are related like {} or closer: kinship {:.3g}.",
+                                        *crossing.kinship >= full_sibs ? "full sibs" : "half sibs",
+                                        *crossing.kinship));
+    }
+}
+
+std::optional<std::string> refused_text(const Bench& bench, const Crossing& crossing) {
+    if (crossing.selfed) {
+        return fmt::format("{} on itself: the style refuses its own pollen, expect no seed.", crossing.donor);
+    }
+    if (crossing.compatibility.match != SMatch::none) {
+        return std::nullopt;
+    }
+    return fmt::format(
+        "Every S-allele of {} ({}) stands in {} ({}) too: expect no seed. Choose another donor.",
+        crossing.donor, alleles_text(bench, crossing.donor), crossing.goal->seed_parent,
+        alleles_text(bench, crossing.goal->seed_parent));
+}
+
+}  // namespace
+
+std::string days_text(int days) {
+    return fmt::format("{} {}", days, days == 1 ? "day" : "days");
+}
+
+std::string percent_text(double share) {
+    return fmt::format("{:.0f} %", 100 * share);
+}
+
+std::string store_text(Store store) {
+    switch (store) {
+        case Store::room:
+            return "a room";
+        case Store::refrigerator:
+            return "the refrigerator";
+        case Store::freezer:
+            return "the freezer";
+        case Store::deep_freezer:
+            break;
+    }
+    return "the deep freezer";
+}
+
+std::optional<std::string> blocked_text(const Bench& bench, const Crossing& crossing) {
+    const auto& seed = crossing.goal->seed_parent;
+    if (auto refused = refused_text(bench, crossing)) {
+        return refused;
+    }
+    if (crossing.seed_whole == nullptr) {
+        return fmt::format("{} has no living tree to seed this cross.", seed);
+    }
+    if (share_with(*crossing.seed_whole, &BloomCourse::working) == 0) {
+        return fmt::format(
+            "Too cold while {} is open: pollen tubes would reach the ovules too late in every spring "
+            "reckoned.",
+            seed);
+    }
+    if (share_with(*crossing.seed_left, &BloomCourse::working) == 0) {
+        const auto last = last_day(*crossing.seed_whole, &BloomCourse::working, 0.5);
+        return fmt::format("Flowers of {} that can take pollen are over since about {}.", seed,
+                           iso(crossing, *last));
+    }
+    return std::nullopt;
+}
+
+std::string too_late_text(const Crossing& crossing, const DonorTree& donor) {
+    const auto medians = medians_of(crossing, donor);
+    if (!medians.all()) {
+        return fmt::format("{} does not come to balloon in time.", crossing.donor);
+    }
+    if (over(crossing, donor)) {
+        return over_text(crossing, medians);
+    }
+    const int late = *medians.donor_first + drying_days - *medians.seed_last;
+    if (late > 0) {
+        return fmt::format(
+            "Dried pollen of {} comes about {} after the last flower of {} that can take it ({}).",
+            crossing.donor, days_text(late), crossing.goal->seed_parent, iso(crossing, *medians.seed_last));
+    }
+    return fmt::format("{} comes to balloon about {}; {} takes pollen until about {}.", crossing.donor,
+                       iso(crossing, *medians.donor_first), crossing.goal->seed_parent,
+                       iso(crossing, *medians.seed_last));
+}
+
+std::string meeting_text(const Crossing& crossing, const DonorTree& donor) {
+    const auto medians = medians_of(crossing, donor);
+    if (!medians.all() || over(crossing, donor)) {
+        return too_late_text(crossing, donor);
+    }
+    const int late = *medians.donor_first + fresh_from_days - *medians.seed_last;
+    const int early = *medians.seed_first - *medians.donor_last - fresh_to_days;
+    if (late > 0) {
+        return fmt::format("{} opens about {} after the last flower of {} that can take pollen ({}).",
+                           crossing.donor, days_text(late), crossing.goal->seed_parent,
+                           iso(crossing, *medians.seed_last));
+    }
+    if (early > 0) {
+        return fmt::format(
+            "Fresh pollen of {} ends about {} before the first flower of {} can take it ({}): it must be "
+            "kept.",
+            crossing.donor, days_text(early), crossing.goal->seed_parent, iso(crossing, *medians.seed_first));
+    }
+    return fmt::format("Fresh pollen of {} is on hand about {} to {}; {} takes it about {} to {}.",
+                       crossing.donor, iso(crossing, *medians.donor_first + fresh_from_days),
+                       iso(crossing, *medians.donor_last + fresh_to_days), crossing.goal->seed_parent,
+                       iso(crossing, *medians.seed_first), iso(crossing, *medians.seed_last));
+}
+
+std::string lot_text(const LotOutlook& lot, Day use, Share usable) {
+    std::string text = fmt::format("Lot {}, gathered {}, in {}: about {} should germinate on {}",
+                                   lot.lot->code, to_iso(lot.lot->gathered_on), store_text(lot.lot->store),
+                                   percent_text(lot.at_use.mean), to_iso(use));
+    text += lot.tested ? fmt::format(" (tested {}).", to_iso(*lot.tested)) : " (never tested).";
+    if (lot.at_use.mean < usable.value) {
+        text += fmt::format(" That is less than the {} to plan on.", percent_text(usable.value));
+    }
+    return text;
+}
+
+std::string no_lot_text(const Bench& bench, const Crossing& crossing) {
+    return fmt::format("No lot of {} from an earlier year in hand on {}.", crossing.donor,
+                       to_iso(bench.index.as_of));
+}
+
+std::vector<std::string> parentage_sentences(const Bench& bench, const Crossing& crossing) {
+    std::vector<std::string> sentences;
+    if (crossing.compatibility.match == SMatch::half) {
+        sentences.push_back(half_text(crossing));
+    } else if (crossing.compatibility.match == SMatch::unknown) {
+        sentences.push_back(unknown_alleles_text(bench, crossing));
+    }
+    add_ploidy(sentences, crossing);
+    add_kinship(sentences, crossing);
+    if (crossing.seed_whole != nullptr && crossing.seed_whole->too_cold >= 0.05) {
+        sentences.push_back(fmt::format("In {} of the springs reckoned it is too cold to set seed.",
+                                        percent_text(crossing.seed_whole->too_cold)));
+    }
+    if (crossing.next_season) {
+        sentences.push_back(fmt::format("Days of {} are a guide by the order of bloom of {}.",
+                                        crossing.goal->season.year, bench.forecast->season.year));
+    }
+    return sentences;
+}
+
+std::string joined(const std::vector<std::string>& sentences) {
+    return fmt::format("{}", fmt::join(sentences, " "));
+}
+
+}  // namespace pipward

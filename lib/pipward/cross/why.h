@@ -1,0 +1,34 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "pipward/cross/crossing.h"
+#include "pipward/cross/lot_outlook.h"
+
+/// The plan's reasons, in sentences for people in an orchard.
+namespace pipward {
+
+std::string days_text(int days);         ///< "1 day", "9 days"
+std::string percent_text(double share);  ///< "58 %"
+std::string store_text(Store store);     ///< "the refrigerator"
+
+/// Why no way at all can work. Nothing where one may.
+std::optional<std::string> blocked_text(const Bench& bench, const Crossing& crossing);
+
+/// How the donor's balloon flowers lie to the flowers that can take pollen, by their median days.
+std::string meeting_text(const Crossing& crossing, const DonorTree& donor);
+/// The same for pollen that is kept: only too late matters.
+std::string too_late_text(const Crossing& crossing, const DonorTree& donor);
+
+std::string lot_text(const LotOutlook& lot, Day use, Share usable);
+std::string no_lot_text(const Bench& bench, const Crossing& crossing);
+
+/// What is true of the cross by every way: S-alleles, ploidy, kinship, cold, the guide to a season to come.
+std::vector<std::string> parentage_sentences(const Bench& bench, const Crossing& crossing);
+
+std::string joined(const std::vector<std::string>& sentences);
+
+}  // namespace pipward

@@ -1,0 +1,37 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include <map>
+#include <span>
+#include <string>
+#include <vector>
+
+#include "pipward/record/orchard.h"
+#include "pipward/value/finding.h"
+
+/// The recorded parents as numbers, parents before children.
+namespace pipward {
+
+struct ParentShare {
+    int parent = 0;    ///< into PedigreeOrder::members
+    double share = 0;  ///< of the gamete, 0..1
+};
+
+struct PedigreeMember {
+    std::string name;
+    std::vector<ParentShare> seed;    ///< none: unknown
+    std::vector<ParentShare> pollen;  ///< several: a blend
+    bool diploid = true;              ///< or of unknown ploidy
+};
+
+struct PedigreeOrder {
+    std::vector<PedigreeMember> members;  ///< every parent stands before its children
+    std::map<std::string, int> number;    ///< by name
+    Findings loops;                       ///< an error for each accession that is its own ancestor
+};
+
+/// Every accession, and every parent or blend member that has a name only. The order of the records decides
+/// nothing but the order of unrelated members.
+PedigreeOrder pedigree_order(std::span<const Accession> accessions, std::span<const BlendMember> blends);
+
+}  // namespace pipward

@@ -1,0 +1,260 @@
+// SPDX-License-Identifier: MIT
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <set>
+
+#include "pipward/operation/column_of.h"
+#include "pipward/operation/result_tables.h"
+
+namespace pipward {
+namespace {
+
+using enum CellType;
+
+std::string joined(const std::vector<std::string>& parts) {
+    return fmt::format("{}", fmt::join(parts, " "));
+}
+
+const std::vector<ColumnOf<Finding>>& finding_columns() {
+    static const std::vector<ColumnOf<Finding>> columns{
+        {{"level", text, "", "Level", "error, warning or note."},
+         [](const Finding& f) { return text_cell(to_text(f.level)); }},
+        {{"table", text, "", "Table", "The table or file it was found in."},
+         [](const Finding& f) { return text_cell(f.table); }},
+        {{"row", text, "", "Row", "The row, by the name that people know it by."},
+         [](const Finding& f) { return text_cell(f.row); }},
+        {{"field", text, "", "Field", "The column."}, [](const Finding& f) { return text_cell(f.field); }},
+        {{"value", text, "", "Value", "What stands there."},
+         [](const Finding& f) { return text_cell(f.value); }},
+        {{"message", text, "", "What is wrong", "What is wrong, as a sentence."},
+         [](const Finding& f) { return text_cell(f.message); }},
+        {{"remedy", text, "", "What to do", "What to do about it, as a sentence."},
+         [](const Finding& f) { return text_cell(f.remedy); }},
+    };
+    return columns;
+}
+
+std::size_t weightiest(const BloomModel& model) {
+    return static_cast<std::size_t>(std::ranges::max_element(model.weights) - model.weights.begin());
+}
+
+Cell leading_amount(const NeedRow& row) {
+    const auto structure = weightiest(*row.model);
+    return structure < row.need->amount.size() ? Cell{row.need->amount[structure]} : Cell{};
+}
+
+Cell leading_structure(const NeedRow& row) {
+    return row.model->weights.empty()
+               ? Cell{}
+               : text_cell(structure_name(row.model->method, static_cast<int>(weightiest(*row.model))));
+}
+
+const std::vector<ColumnOf<NeedRow>>& bloom_model_columns() {
+    static const std::vector<ColumnOf<NeedRow>> columns{
+        {{"accession", text, "", "Accession", "The accession."},
+         [](const NeedRow& r) { return text_cell(r.need->accession); }},
+        {{"method", text, "", "Method", "The way of foretelling that was fitted."},
+         [](const NeedRow& r) { return text_cell(to_text(r.model->method)); }},
+        {{"need_source", text, "", "Known from",
+          "Whether its need comes from its own notes or was borrowed."},
+         [](const NeedRow& r) { return text_cell(to_text(r.need->source)); }},
+        {{"seasons", whole, "", "Seasons", "Seasons with notes of its own."},
+         [](const NeedRow& r) { return whole_cell(r.need->seasons); }},
+        {{"notes", whole, "", "Notes", "Notes of its own."},
+         [](const NeedRow& r) { return whole_cell(r.need->notes); }},
+        {{"usual_full_bloom", text, "", "Usual full bloom",
+          "Day and month of full bloom at the station, the mean of the model over the past seasons."},
+         [](const NeedRow& r) {
+             return r.usual_full_bloom ? Cell{to_short_text(*r.usual_full_bloom)} : Cell{};
+         }},
+        {{"usual_day_of_year", whole, "day of year", "Usual full bloom, day", "The same, 1 January being 1."},
+         [](const NeedRow& r) {
+             return r.usual_full_bloom ? whole_cell(day_of_year(*r.usual_full_bloom)) : Cell{};
+         }},
+        {{"structure", text, "", "Weightiest structure",
+          "The one-number structure that counts most in the method."},
+         leading_structure},
+        {{"amount", number, "structure's own unit", "Its amount",
+          "What that structure asks of this accession."},
+         leading_amount},
+        {{"need_sd_days", number, "days", "Need, sd",
+          "Standard deviation of full bloom by what is not known of the need."},
+         [](const NeedRow& r) { return Cell{r.need->sd_days}; }},
+        {{"season_sd_days", number, "days", "Season, sd",
+          "Standard deviation of full bloom that the whole orchard shares in a season."},
+         [](const NeedRow& r) { return Cell{r.model->season_sd_days}; }},
+        {{"own_sd_days", number, "days", "Rest, sd",
+          "Standard deviation of full bloom that is the accession's alone."},
+         [](const NeedRow& r) { return Cell{r.model->own_sd_days}; }},
+    };
+    return columns;
+}
+
+const std::vector<ColumnOf<SkillScore>>& bloom_skill_columns() {
+    static const std::vector<ColumnOf<SkillScore>> columns{
+        {{"method", text, "", "Method", "The way of foretelling."},
+         [](const SkillScore& s) { return text_cell(to_text(s.method)); }},
+        {{"stage", whole, "BBCH", "Stage", "The stage foretold: full bloom."},
+         [](const SkillScore&) { return whole_cell(full_bloom.code); }},
+        {{"accession", text, "", "Accession", "The accession; unknown where all are scored together."},
+         [](const SkillScore& s) { return text_cell(s.accession); }},
+        {{"lead_days", whole, "days", "Lead",
+          "Days before bloom that the forecast was issued; unknown where the weather was known."},
+         [](const SkillScore& s) { return whole_cell(s.lead_days); }},
+        {{"training_seasons", whole, "", "Training seasons",
+          "Seasons learnt from; unknown where all but the one foretold."},
+         [](const SkillScore& s) { return whole_cell(s.training_seasons); }},
+        {{"seasons", whole, "", "Seasons", "Seasons foretold without having been seen."},
+         [](const SkillScore& s) { return whole_cell(s.seasons); }},
+        {{"notes", whole, "", "Scored", "Full-bloom days scored, one an accession and season."},
+         [](const SkillScore& s) { return whole_cell(s.notes); }},
+        {{"rmse_days", number, "days", "RMSE", "Root mean square error."},
+         [](const SkillScore& s) { return Cell{s.rmse}; }},
+        {{"mae_days", number, "days", "MAE", "Mean absolute error."},
+         [](const SkillScore& s) { return Cell{s.mae}; }},
+        {{"bias_days", number, "days", "Bias", "Mean of foretold less observed: above zero is too late."},
+         [](const SkillScore& s) { return Cell{s.bias}; }},
+        {{"within_3_days", number, "share", "Within 3 days", "Share of days foretold within 3 days, 0 to 1."},
+         [](const SkillScore& s) { return Cell{s.within_3_days}; }},
+        {{"within_5_days", number, "share", "Within 5 days", "Share of days foretold within 5 days, 0 to 1."},
+         [](const SkillScore& s) { return Cell{s.within_5_days}; }},
+        {{"coverage_80", number, "share", "Inside 80 % window",
+          "Share of observed days inside the p10 to p90 window; 0.8 is right."},
+         [](const SkillScore& s) { return Cell{s.coverage_80}; }},
+        {{"chosen", yes_no, "", "Chosen", "Whether this is the method that forecasts use."},
+         [](const SkillScore& s) { return Cell{s.chosen}; }},
+    };
+    return columns;
+}
+
+struct WindowRow {
+    const BloomForecast* forecast;
+    const BloomWindow* window;
+    const Tree* tree;  ///< null for an accession without a living tree
+};
+
+Column day_column(const std::string& name, const std::string& label, const std::string& description) {
+    return {name, day, "", label, description};
+}
+
+const std::vector<ColumnOf<WindowRow>>& bloom_window_columns() {
+    using Window = const WindowRow&;
+    static const std::vector<ColumnOf<WindowRow>> columns{
+        {{"label", text, "", "Tree", "The tree's label; unknown for an accession without a living tree."},
+         [](Window r) { return r.tree != nullptr ? text_cell(r.tree->label) : Cell{}; }},
+        {{"accession", text, "", "Accession", "The accession."},
+         [](Window r) { return text_cell(r.window->accession); }},
+        {{"season", whole, "year", "Season", "The year of bloom."},
+         [](Window r) { return whole_cell(r.forecast->season.year); }},
+        {day_column("as_of", "As of", "The day the forecast looks from."),
+         [](Window r) { return Cell{r.forecast->as_of}; }},
+        {day_column("first_p10", "First bloom, early",
+                    "First bloom (BBCH 60): one chance in ten to be earlier."),
+         [](Window r) { return Cell{r.window->first.p10}; }},
+        {day_column("first_p50", "First bloom, median", "First bloom (BBCH 60): as likely earlier as later."),
+         [](Window r) { return Cell{r.window->first.p50}; }},
+        {day_column("first_p90", "First bloom, late",
+                    "First bloom (BBCH 60): one chance in ten to be later."),
+         [](Window r) { return Cell{r.window->first.p90}; }},
+        {day_column("full_p10", "Full bloom, early",
+                    "Full bloom (BBCH 65): one chance in ten to be earlier."),
+         [](Window r) { return Cell{r.window->full.p10}; }},
+        {day_column("full_p50", "Full bloom, median", "Full bloom (BBCH 65): as likely earlier as later."),
+         [](Window r) { return Cell{r.window->full.p50}; }},
+        {day_column("full_p90", "Full bloom, late", "Full bloom (BBCH 65): one chance in ten to be later."),
+         [](Window r) { return Cell{r.window->full.p90}; }},
+        {day_column("end_p10", "End of bloom, early",
+                    "End of bloom (BBCH 69): one chance in ten to be earlier."),
+         [](Window r) { return Cell{r.window->end.p10}; }},
+        {day_column("end_p50", "End of bloom, median", "End of bloom (BBCH 69): as likely earlier as later."),
+         [](Window r) { return Cell{r.window->end.p50}; }},
+        {day_column("end_p90", "End of bloom, late",
+                    "End of bloom (BBCH 69): one chance in ten to be later."),
+         [](Window r) { return Cell{r.window->end.p90}; }},
+        {{"model", text, "", "Model",
+          "The way of foretelling, and where the accession's need is known from."},
+         [](Window r) {
+             return Cell{fmt::format("{}, {}", to_text(r.forecast->method), to_text(r.window->source))};
+         }},
+        {{"notes_used", whole, "", "Notes used",
+          "Bloom notes of the accession's own that the need rests on."},
+         [](Window r) { return whole_cell(r.window->notes_used); }},
+        {{"warnings", text, "", "Warnings", "What weakens this forecast."},
+         [](Window r) { return text_cell(joined(r.window->warnings)); }},
+    };
+    return columns;
+}
+
+Row window_row(const WindowRow& record) {
+    auto row = row_of(record, bloom_window_columns());
+    if (record.tree != nullptr) {
+        row.at = record.tree->at;
+    }
+    return row;
+}
+
+}  // namespace
+
+TableShape finding_shape() {
+    return shape_of(
+        {"finding", "Findings", "What was found in the book, and what to do about it.", false, {}},
+        finding_columns());
+}
+
+Table finding_table(const Findings& findings) {
+    return table_of<Finding>(finding_shape(), findings, finding_columns());
+}
+
+TableShape bloom_model_shape() {
+    return shape_of({"bloom_model",
+                     "What each accession needs",
+                     "The fitted need of each accession before it blooms.",
+                     false,
+                     {}},
+                    bloom_model_columns());
+}
+
+Table bloom_model_table(std::span<const NeedRow> needs) {
+    return table_of(bloom_model_shape(), needs, bloom_model_columns());
+}
+
+TableShape bloom_skill_shape() {
+    return shape_of({"bloom_skill",
+                     "How well bloom is foretold",
+                     "Errors of each way of foretelling full bloom on seasons that it had not seen.",
+                     false,
+                     {}},
+                    bloom_skill_columns());
+}
+
+Table bloom_skill_table(std::span<const SkillScore> scores) {
+    return table_of(bloom_skill_shape(), scores, bloom_skill_columns());
+}
+
+TableShape bloom_window_shape() {
+    return shape_of({"bloom_window",
+                     "Bloom windows",
+                     "When each living tree will bloom this season, with the odds.",
+                     true,
+                     {}},
+                    bloom_window_columns());
+}
+
+Table bloom_window_table(const BloomForecast& forecast) {
+    Table table{bloom_window_shape(), {}};
+    std::set<std::string> standing;
+    for (const auto& bloom : forecast.trees) {
+        const auto& window = forecast.windows.at(bloom.window);
+        standing.insert(window.accession);
+        table.rows.push_back(window_row({&forecast, &window, bloom.tree}));
+    }
+    for (const auto& [accession, window] : forecast.of_accession) {
+        if (!standing.contains(accession)) {
+            table.rows.push_back(window_row({&forecast, &forecast.windows.at(window), nullptr}));
+        }
+    }
+    return table;
+}
+
+}  // namespace pipward

@@ -1,0 +1,45 @@
+// SPDX-License-Identifier: MIT
+#include <fmt/format.h>
+
+#include <algorithm>
+
+#include "pipward/operation/common_parameters.h"
+#include "pipward/operation/list.h"
+#include "pipward/operation/read_checked.h"
+#include "pipward/operation/result_tables.h"
+
+namespace pipward {
+namespace {
+
+struct Request {
+    BookName book;
+    Day as_of;
+};
+
+Outcome run(const Request& request, const Run& lent) {
+    auto findings = read_checked(request.book, request.as_of, lent).findings;
+    Outcome outcome;
+    outcome.tables = {finding_table(findings)};
+    const auto warnings = std::ranges::count(findings, Level::warning, &Finding::level);
+    outcome.summary = findings.empty() ? "Nothing is wrong with the book."
+                                       : fmt::format("Nothing prevents a result; {} warning{}.", warnings,
+                                                     warnings == 1 ? "" : "s");
+    outcome.findings = std::move(findings);
+    return outcome;
+}
+
+}  // namespace
+
+std::unique_ptr<const Operation> book_check() {
+    return declare<Request>(
+        {.about = {"book-check", "Check book", "Book",
+                   "Reads the whole book and tells everything that is wrong, doubtful or impossible in it: "
+                   "where it "
+                   "stands and what to do about it. Errors prevent results, warnings weaken them."},
+         .parameters = {book_parameter(&Request::book), as_of_parameter(&Request::as_of)},
+         .results = {finding_shape()},
+         .examples = {{"Everything found in the book.", {{"book", "BOOK"}, {"as-of", "2026-03-20"}}}},
+         .run = run});
+}
+
+}  // namespace pipward

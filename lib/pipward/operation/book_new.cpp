@@ -1,0 +1,49 @@
+// SPDX-License-Identifier: MIT
+#include <fmt/format.h>
+
+#include "pipward/book/book.h"
+#include "pipward/operation/common_parameters.h"
+#include "pipward/operation/list.h"
+
+namespace pipward {
+namespace {
+
+struct Request {
+    NewBookName book;
+    std::string crs;
+};
+
+Outcome run(const Request& request, const Run& lent) {
+    lent.step(0, "Making the book");
+    create_book(request.book.path, request.crs);
+    Outcome outcome;
+    outcome.summary = fmt::format(
+        "Made the empty book {} in {}. Fill in its trees, accessions, station and bloom notes in any GIS, "
+        "then "
+        "import the weather.",
+        request.book.path, request.crs);
+    return outcome;
+}
+
+}  // namespace
+
+std::unique_ptr<const Operation> book_new() {
+    return declare<Request>(
+        {.about = {"book-new", "New book", "Book",
+                   "Makes an empty orchard book: a GeoPackage with every table, its closed lists, names for "
+                   "people and descriptions, ready to be filled in with any GIS."},
+         .parameters = {parameter(&Request::book, "book", "New book",
+                                  "The path of the GeoPackage to make; nothing may be there yet.")
+                            .required(),
+                        parameter(
+                            &Request::crs, "crs", "Coordinate system",
+                            "The coordinate system of its layers, such as EPSG:25832: one in metres for your "
+                            "region is best.")
+                            .required()},
+         .results = {},
+         .examples = {{"An empty book for an orchard in UTM zone 32.",
+                       {{"book", "NEW"}, {"crs", "EPSG:25832"}}}},
+         .run = run});
+}
+
+}  // namespace pipward

@@ -1,0 +1,60 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include <optional>
+#include <span>
+#include <string>
+#include <string_view>
+#include <utility>
+#include <vector>
+
+#include "pipward/record/table.h"
+
+namespace pipward {
+
+/// A column and how its cell is read off a record: a shape and its rows cannot get out of step.
+template <class Record>
+struct ColumnOf {
+    Column column;
+    Cell (*cell)(const Record&);
+};
+
+template <class Record>
+TableShape shape_of(TableShape head, const std::vector<ColumnOf<Record>>& columns) {
+    for (const auto& entry : columns) {
+        head.columns.push_back(entry.column);
+    }
+    return head;
+}
+
+template <class Record>
+Row row_of(const Record& record, const std::vector<ColumnOf<Record>>& columns) {
+    Row row;
+    for (const auto& entry : columns) {
+        row.cells.push_back(entry.cell(record));
+    }
+    return row;
+}
+
+template <class Record>
+Table table_of(TableShape shape, std::span<const Record> records,
+               const std::vector<ColumnOf<Record>>& columns) {
+    Table table{std::move(shape), {}};
+    for (const auto& record : records) {
+        table.rows.push_back(row_of(record, columns));
+    }
+    return table;
+}
+
+/// Empty text is an unknown.
+inline Cell text_cell(std::string_view text) {
+    return text.empty() ? Cell{} : Cell{std::string(text)};
+}
+inline Cell whole_cell(int number) {
+    return std::int64_t{number};
+}
+inline Cell whole_cell(const std::optional<int>& number) {
+    return number ? whole_cell(*number) : Cell{};
+}
+
+}  // namespace pipward

@@ -1,0 +1,47 @@
+// SPDX-License-Identifier: MIT
+#include "pipward/operation/input_file.h"
+
+#include <filesystem>
+#include <fstream>
+#include <iterator>
+
+#include "pipward/operation/complaint.h"
+
+namespace pipward {
+namespace {
+
+constexpr std::size_t most_bytes = 200'000'000;  // a century of hourly readings is a tenth of this
+
+Error unreadable(const std::string& path, const std::string& why, const std::string& remedy) {
+    return {Trouble::access, about_table(Level::error, path, why, remedy)};
+}
+
+}  // namespace
+
+std::string read_input_file(const std::string& path) {
+    std::error_code ignored;
+    if (!std::filesystem::exists(path, ignored)) {
+        throw unreadable(path, "There is no such file.", "Check the path.");
+    }
+    if (std::filesystem::is_directory(path, ignored)) {
+        throw unreadable(path, "This is a folder, not a file.", "Name a file in it.");
+    }
+    std::ifstream file(path, std::ios::binary);
+    if (!file) {
+        throw unreadable(path, "The file cannot be opened.", "Check that you may read it.");
+    }
+    std::string text;
+    for (std::string part(1U << 16, '\0'); file;
+         text.append(part, 0, static_cast<std::size_t>(file.gcount()))) {
+        file.read(part.data(), static_cast<std::streamsize>(part.size()));
+        if (text.size() > most_bytes) {
+            throw unreadable(path, "The file is larger than 200 MB.", "Give the days of one station only.");
+        }
+    }
+    if (file.bad()) {
+        throw unreadable(path, "Reading the file failed half-way.", "Check the disk or the network share.");
+    }
+    return text;
+}
+
+}  // namespace pipward

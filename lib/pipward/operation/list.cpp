@@ -1,0 +1,16 @@
+// SPDX-License-Identifier: MIT
+#include "pipward/operation/list.h"
+
+#include <array>
+
+namespace pipward {
+
+std::span<const std::unique_ptr<const Operation>> operations() {
+    static const std::array all{
+        book_new(),    weather_import(), book_check(),    season_clock(), bloom_fit(),
+        bloom_skill(), bloom_forecast(), cross_outlook(), season_plan(),
+    };
+    return all;
+}
+
+}  // namespace pipward

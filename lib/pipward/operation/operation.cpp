@@ -1,0 +1,25 @@
+// SPDX-License-Identifier: MIT
+#include "pipward/operation/operation.h"
+
+#include <algorithm>
+
+#include "pipward/operation/complaint.h"
+
+namespace pipward {
+
+void Run::step(double share, std::string_view what) const {
+    if (cancelled()) {
+        throw Error(Trouble::cancelled,
+                    about_table(Level::error, "", "Stopped as you asked.", "Nothing was written."));
+    }
+    progress(share, what);
+}
+
+const Operation* find_operation(std::string_view id) {
+    const auto all = operations();
+    const auto found =
+        std::ranges::find_if(all, [&](const auto& operation) { return operation->about().id == id; });
+    return found == all.end() ? nullptr : found->get();
+}
+
+}  // namespace pipward

@@ -1,0 +1,20 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include <string>
+
+#include "pipward/operation/operation.h"
+
+namespace pipward {
+
+/// The contract with scripts, in this key order:
+/// {"operation", "book", "as_of", "tables": {NAME: {"columns": [{"name", "type", "unit", "description"}],
+/// "rows": [[...]]}}, "files": [...], "findings": [{"level", "table", "row", "field", "value", "message",
+/// "remedy"}]}. Unknown cells are null, days ISO 8601; files are names; book and as_of are null where the
+/// operation has none. One line. Same input, same bytes.
+std::string outcome_json(const Operation& operation, const Form& form, const Outcome& outcome);
+
+/// Every operation with its parameters, examples and results, for documentation and tests.
+std::string catalogue_json();
+
+}  // namespace pipward

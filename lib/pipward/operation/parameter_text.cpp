@@ -1,0 +1,223 @@
+// SPDX-License-Identifier: MIT
+#include "pipward/operation/parameter_text.h"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <charconv>
+#include <cmath>
+
+#include "pipward/operation/complaint.h"
+#include "pipward/operation/nearest.h"
+
+namespace pipward {
+namespace {
+
+template <class Number>
+std::optional<Number> parse(std::string_view text) {
+    Number value{};
+    const auto [end, error] = std::from_chars(text.data(), text.data() + text.size(), value);
+    if (text.empty() || error != std::errc{} || end != text.data() + text.size()) {
+        return std::nullopt;
+    }
+    return value;
+}
+
+std::string_view trimmed(std::string_view text) {
+    const auto first = text.find_first_not_of(' ');
+    if (first == std::string_view::npos) {
+        return {};
+    }
+    return text.substr(first, text.find_last_not_of(' ') - first + 1);
+}
+
+std::string with_unit(const std::string& value, const std::string& unit) {
+    return unit.empty() || unit == share_unit ? value : value + " " + unit;
+}
+
+/// ", 0 to 120 days": the limits of a number with its unit, or what there is of them.
+template <class Number>
+std::string range_text(const std::optional<Number>& least, const std::optional<Number>& most,
+                       const std::string& unit) {
+    if (least && most) {
+        return with_unit(fmt::format(", {} to {}", *least, *most), unit);
+    }
+    if (least) {
+        return with_unit(fmt::format(", {} or more", *least), unit);
+    }
+    if (most) {
+        return with_unit(fmt::format(", at most {}", *most), unit);
+    }
+    return unit.empty() || unit == share_unit ? "" : " (" + unit + ")";
+}
+
+template <class Number>
+bool outside(Number value, const std::optional<Number>& least, const std::optional<Number>& most) {
+    return (least && value < *least) || (most && value > *most);
+}
+
+bool looks_like_a_day(std::string_view text) {
+    return text.size() == 10 && text[4] == '-' && text[7] == '-' &&
+           std::ranges::count_if(text, [](char c) { return c >= '0' && c <= '9'; }) == 8;
+}
+
+std::vector<std::string> option_words(const ChoiceKind& kind) {
+    std::vector<std::string> found;
+    for (const auto& option : kind.options) {
+        found.push_back(option.word);
+    }
+    return found;
+}
+
+/// What is wrong with a text, as the end of a sentence that begins with the parameter's key; empty if
+/// nothing.
+struct Judge {
+    const std::string& text;
+
+    std::string not_a(std::string_view what) const { return fmt::format(": '{}' is not {}.", text, what); }
+    std::string out_of_range(const std::string& unit) const {
+        return fmt::format(" is {}, which is out of its range.", with_unit(text, unit));
+    }
+
+    std::string operator()(const YesNoKind&) const { return yes_no_from(text) ? "" : not_a("yes or no"); }
+    std::string operator()(const WholeKind& kind) const {
+        const auto value = whole_from(text);
+        if (!value) {
+            return not_a("a whole number");
+        }
+        return outside(*value, kind.least, kind.most) ? out_of_range(kind.unit) : "";
+    }
+    std::string operator()(const WholeListKind& kind) const {
+        const auto values = wholes_from(text);
+        if (!values) {
+            return not_a("a list of whole numbers");
+        }
+        const bool bad =
+            std::ranges::any_of(*values, [&](int value) { return outside(value, kind.least, kind.most); });
+        return bad ? out_of_range(kind.unit) : "";
+    }
+    std::string operator()(const NumberKind& kind) const {
+        const auto value = number_from(text);
+        if (!value) {
+            return not_a("a number");
+        }
+        return outside(*value, kind.least, kind.most) ? out_of_range(kind.unit) : "";
+    }
+    std::string operator()(const DayKind&) const {
+        if (parse_iso_day(text)) {
+            return "";
+        }
+        return looks_like_a_day(text) ? fmt::format(": there is no day {}.", text) : not_a("a day");
+    }
+    std::string operator()(const ChoiceKind& kind) const {
+        const auto known = option_words(kind);
+        if (std::ranges::find(known, text) != known.end()) {
+            return "";
+        }
+        const auto meant = nearest(text, known);
+        return not_a("one of its words") + (meant ? fmt::format(" Did you mean '{}'?", *meant) : "");
+    }
+    // Whether a book or a file is there shows when it is opened.
+    std::string operator()(const TextKind&) const { return ""; }
+    std::string operator()(const BookKind&) const { return ""; }
+    std::string operator()(const NewBookKind&) const { return ""; }
+    std::string operator()(const FileKind&) const { return ""; }
+};
+
+struct Fitting {
+    std::string operator()(const YesNoKind&) const { return "yes or no"; }
+    std::string operator()(const WholeKind& kind) const {
+        return "a whole number" + range_text(kind.least, kind.most, kind.unit);
+    }
+    std::string operator()(const WholeListKind& kind) const {
+        return "whole numbers separated by commas" + range_text(kind.least, kind.most, kind.unit);
+    }
+    std::string operator()(const NumberKind& kind) const {
+        return (kind.unit == share_unit ? "a share" : "a number") +
+               range_text(kind.least, kind.most, kind.unit);
+    }
+    std::string operator()(const DayKind&) const { return "a day as YYYY-MM-DD"; }
+    std::string operator()(const ChoiceKind& kind) const {
+        return fmt::format("one of: {}", fmt::join(option_words(kind), ", "));
+    }
+    std::string operator()(const TextKind&) const { return "a text"; }
+    std::string operator()(const BookKind&) const { return "the path of an orchard book"; }
+    std::string operator()(const NewBookKind&) const { return "a path where no book is yet"; }
+    std::string operator()(const FileKind&) const { return "the path of a file"; }
+};
+
+struct KindWord {
+    std::string_view operator()(const YesNoKind&) const { return "yes-no"; }
+    std::string_view operator()(const WholeKind&) const { return "whole"; }
+    std::string_view operator()(const WholeListKind&) const { return "whole-list"; }
+    std::string_view operator()(const NumberKind&) const { return "number"; }
+    std::string_view operator()(const DayKind&) const { return "day"; }
+    std::string_view operator()(const ChoiceKind&) const { return "choice"; }
+    std::string_view operator()(const TextKind&) const { return "text"; }
+    std::string_view operator()(const BookKind&) const { return "book"; }
+    std::string_view operator()(const NewBookKind&) const { return "new-book"; }
+    std::string_view operator()(const FileKind&) const { return "file"; }
+};
+
+}  // namespace
+
+std::optional<int> whole_from(std::string_view text) {
+    return parse<int>(text);
+}
+
+std::optional<double> number_from(std::string_view text) {
+    const auto value = parse<double>(text);
+    return value && std::isfinite(*value) ? value : std::nullopt;
+}
+
+std::optional<std::vector<int>> wholes_from(std::string_view text) {
+    std::vector<int> values;
+    for (std::size_t start = 0; start <= text.size();) {
+        const auto comma = std::min(text.find(',', start), text.size());
+        const auto value = whole_from(trimmed(text.substr(start, comma - start)));
+        if (!value) {
+            return std::nullopt;
+        }
+        values.push_back(*value);
+        start = comma + 1;
+    }
+    return values;
+}
+
+std::optional<bool> yes_no_from(std::string_view text) {
+    if (text == "yes" || text == "no") {
+        return text == "yes";
+    }
+    return std::nullopt;
+}
+
+std::optional<Finding> problem_with(const Parameter& parameter, const std::string& text) {
+    const auto wrong = std::visit(Judge{text}, parameter.kind);
+    if (wrong.empty()) {
+        return std::nullopt;
+    }
+    return about_parameter(parameter.key, text, parameter.key + wrong,
+                           "Give " + what_fits(parameter.kind) + ".");
+}
+
+std::string what_fits(const ParameterKind& kind) {
+    return std::visit(Fitting{}, kind);
+}
+
+std::string_view kind_word(const ParameterKind& kind) {
+    return std::visit(KindWord{}, kind);
+}
+
+std::string_view unit_of(const ParameterKind& kind) {
+    return std::visit(
+        [](const auto& one) -> std::string_view {
+            if constexpr (requires { one.unit; }) {
+                return one.unit;
+            } else {
+                return {};
+            }
+        },
+        kind);
+}
+
+}  // namespace pipward

@@ -1,0 +1,17 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include "pipward/book/book.h"
+#include "pipward/operation/operation.h"
+#include "pipward/operation/request_field.h"
+
+namespace pipward {
+
+/// The book, read and checked by its rules. Throws Error (input) carrying every finding where any is an
+/// error.
+BookReading read_checked(const BookName& book, Day as_of, const Run& lent);
+
+/// Replaces result tables in one transaction; a book that cannot be written says how to look without writing.
+void write_results(const BookName& book, std::span<const Table> results);
+
+}  // namespace pipward

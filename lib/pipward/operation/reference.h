@@ -1,0 +1,14 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include <string>
+
+namespace pipward {
+
+/// The operation reference in Markdown, from the declarations.
+std::string operation_reference();
+
+/// The book's tables, field domains and result tables in Markdown, from the schema and the result shapes.
+std::string book_reference();
+
+}  // namespace pipward

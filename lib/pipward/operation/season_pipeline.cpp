@@ -1,0 +1,223 @@
+// SPDX-License-Identifier: MIT
+#include "pipward/operation/season_pipeline.h"
+
+#include <fmt/format.h>
+
+#include <array>
+#include <cmath>
+
+#include "pipward/operation/complaint.h"
+#include "pipward/operation/read_checked.h"
+#include "pipward/operation/station_choice.h"
+
+namespace pipward {
+namespace {
+
+// Shares of the whole work at which each step begins; skill is the long one.
+constexpr double past_begins = 0.10;
+constexpr double skill_begins = 0.25;
+constexpr double fit_begins = 0.75;
+constexpr double forecast_begins = 0.80;
+constexpr double plan_begins = 0.90;
+constexpr double write_begins = 0.97;
+
+void add(Findings& all, const Findings& more) {
+    all.insert(all.end(), more.begin(), more.end());
+}
+
+/// Does a step; should it fail, its error carries what was found before as well.
+template <class Step>
+auto carrying(const Findings& before, Step step) {
+    try {
+        return step();
+    } catch (const Error& error) {
+        if (error.trouble() != Trouble::input) {
+            throw;
+        }
+        auto all = before;
+        add(all, error.findings());
+        throw Error(Trouble::input, std::move(all));
+    }
+}
+
+Error stopped(const Place& place, Finding why) {
+    auto all = place.findings;
+    all.push_back(std::move(why));
+    return {Trouble::input, std::move(all)};
+}
+
+std::string import_since(Day day) {
+    return fmt::format("Import the station's temperatures from {} on with weather-import", to_iso(day));
+}
+
+std::optional<Day> last_reading(const DailySeries& series, Day until) {
+    for (Day day = std::min(until, series.end() - 1); day >= series.first; day = day - 1) {
+        if (series.at(day)) {
+            return day;
+        }
+    }
+    return std::nullopt;
+}
+
+/// Days that a record may lag behind as_of in autumn, before the first day of the new season has come in.
+constexpr int late_record_days = 10;
+
+void need_a_season_in_progress(const Place& place) {
+    const Day anchor = anchor_of(place.season, place.hemisphere);
+    const Day first = anchor + season_first;
+    const Day last = anchor + season_last;
+    if (place.as_of > last) {
+        throw stopped(place,
+                      about_parameter("as-of", to_iso(place.as_of),
+                                      fmt::format("The {} season ended on {}: nothing is left to foretell.",
+                                                  place.season.year, to_iso(last)),
+                                      "Give an earlier day, or one from the start of the next season on."));
+    }
+    const auto reading = last_reading(place.series, place.as_of);
+    if (!reading || *reading < first - late_record_days) {
+        const auto known =
+            reading ? fmt::format("; the last day known is {}", to_iso(*reading)) : std::string{};
+        throw stopped(
+            place,
+            about_table(Level::error, "weather_day",
+                        fmt::format("The book has no temperatures of the {} season, which began on {}{}.",
+                                    place.season.year, to_iso(first), known),
+                        import_since(first) + ", or give an as-of within the days that the book has."));
+    }
+}
+
+BloomMethod method_of(MethodChoice choice, const std::vector<SkillScore>& scores) {
+    switch (choice) {
+        case MethodChoice::mean_day:
+            return BloomMethod::mean_day;
+        case MethodChoice::degree_days:
+            return BloomMethod::degree_days;
+        case MethodChoice::chill_then_heat:
+            return BloomMethod::chill_then_heat;
+        case MethodChoice::best:
+            return best_method(scores);
+        case MethodChoice::averaged:
+            break;
+    }
+    return BloomMethod::averaged;
+}
+
+std::optional<Day> mean_day(const BloomModel& model, const Need& need, std::span<const SeasonCurves> curves,
+                            const Place& place, Season latest) {
+    if (curves.empty()) {
+        return std::nullopt;
+    }
+    double sum = 0;
+    for (const auto& season : curves) {
+        sum += predict(model, need, season, CelsiusStep{0});
+    }
+    const double mean = sum / static_cast<double>(curves.size());
+    return anchor_of(latest, place.hemisphere) + static_cast<int>(std::floor(mean + 0.5));
+}
+
+}  // namespace
+
+std::span<const Word<MethodChoice>> words(MethodChoice) {
+    static constexpr std::array table{
+        Word<MethodChoice>{MethodChoice::best, "best",
+                           "the one that did best on the orchard's own past seasons"},
+        Word<MethodChoice>{MethodChoice::averaged, "averaged",
+                           "the average of several heat and chill models"},
+        Word<MethodChoice>{MethodChoice::mean_day, "mean_day", "the long-run mean day, whatever the weather"},
+        Word<MethodChoice>{MethodChoice::degree_days, "degree_days", "degree-days from a fixed day"},
+        Word<MethodChoice>{MethodChoice::chill_then_heat, "chill_then_heat", "a chill threshold, then heat"},
+    };
+    return table;
+}
+
+Place read_place(const SeasonRequest& request, const Run& lent) {
+    auto reading = read_checked(request.book, request.as_of, lent);
+    Place place;
+    place.orchard = std::move(reading.orchard);
+    place.findings = std::move(reading.findings);
+    place.as_of = request.as_of;
+    carrying(place.findings, [&] { choose_station(place, request.station); });
+    return place;
+}
+
+Past read_past(Place& place, const Run& lent) {
+    lent.step(past_begins, "Reading past seasons");
+    auto report = past_seasons(place.series, place.hemisphere, place.as_of);
+    add(place.findings, report.findings);
+    Past past;
+    past.seasons = std::move(report.seasons);
+    past.stages = stages_seen(place.orchard, place.station, place.hemisphere).stages;
+    past.curves = curves_for_notes(past.stages, past.seasons, place.latitude);
+    auto seen = observe(place.orchard, place.station, place.hemisphere, past.curves);
+    add(place.findings, seen.findings);
+    past.observations = std::move(seen.observations);
+    return past;
+}
+
+std::vector<SkillScore> score_past(Place& place, const Past& past, const SkillRequest& request,
+                                   const Run& lent) {
+    lent.step(skill_begins, "Foretelling past seasons");
+    const auto progress = [&](double share) {
+        lent.progress(skill_begins + share * (fit_begins - skill_begins), "Foretelling past seasons");
+        return !lent.cancelled();
+    };
+    return carrying(place.findings, [&] {
+        return score_methods(past.observations, past.curves, past.seasons, place.latitude,
+                             place.orchard.accessions, request, progress);
+    });
+}
+
+Fitted fit_past(Place& place, const Past& past, MethodChoice choice, const Run& lent) {
+    Fitted fitted;
+    if (choice == MethodChoice::best) {
+        fitted.scores = score_past(place, past, {}, lent);
+    }
+    lent.step(fit_begins, "Fitting the needs");
+    fitted.model = carrying(place.findings, [&] {
+        return fit(method_of(choice, fitted.scores), past.observations, past.curves,
+                   place.orchard.accessions);
+    });
+    add(place.findings, fitted.model.findings);
+    return fitted;
+}
+
+std::vector<NeedRow> need_rows(const Place& place, const Past& past, const BloomModel& model) {
+    std::vector<SeasonCurves> curves;
+    for (const auto& season : past.seasons) {
+        curves.push_back(season_curves(season.days, season.first, place.latitude, CelsiusStep{0}));
+    }
+    const Season latest = past.seasons.empty() ? place.season : past.seasons.back().season;
+    std::vector<NeedRow> rows;
+    for (const auto& [accession, need] : model.needs) {
+        rows.push_back({&model, &need, mean_day(model, need, curves, place, latest)});
+    }
+    return rows;
+}
+
+BloomForecast forecast_season(Place& place, const Past& past, const BloomModel& model, const Run& lent) {
+    lent.step(forecast_begins, "Foretelling this season");
+    need_a_season_in_progress(place);
+    return carrying(place.findings, [&] {
+        auto current = current_season(place.series, place.season, place.hemisphere, place.as_of);
+        add(place.findings, current.findings);
+        return forecast_bloom(model, current, place.as_of, past.seasons, place.latitude, place.station,
+                              place.orchard.trees, place.orchard.accessions, past.stages);
+    });
+}
+
+SeasonPlan plan_crosses(Place& place, const BloomForecast& forecast, const CrossingAssumptions& assumptions,
+                        const Run& lent) {
+    lent.step(plan_begins, "Planning the crosses");
+    auto plan = carrying(place.findings, [&] { return plan_season(forecast, place.orchard, assumptions); });
+    add(place.findings, plan.findings);
+    return plan;
+}
+
+void keep_results(const BookName& book, bool write, const Outcome& outcome, const Run& lent) {
+    if (write) {
+        lent.step(write_begins, "Writing the results");
+        write_results(book, outcome.tables);
+    }
+}
+
+}  // namespace pipward

@@ -1,0 +1,92 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include <optional>
+#include <span>
+#include <string>
+#include <vector>
+
+#include "pipward/bloom/forecast.h"
+#include "pipward/bloom/skill.h"
+#include "pipward/cross/plan.h"
+#include "pipward/operation/common_parameters.h"
+#include "pipward/operation/operation.h"
+#include "pipward/operation/result_tables.h"
+#include "pipward/record/words.h"
+
+/// From the book to the plan, each step once; the season's operations are compositions of these. Every step
+/// adds what it notices to `findings`, and where a step cannot go on its Error carries all of them.
+namespace pipward {
+
+/// What every operation on the season asks for; requests extend it.
+struct SeasonRequest {
+    BookName book;
+    Day as_of;
+    std::string station;
+};
+
+/// The book, read and checked, and the weather station that stands for the orchard.
+struct Place {
+    Orchard orchard;
+    Station station;
+    Latitude latitude;
+    Hemisphere hemisphere = Hemisphere::north;
+    DailySeries series;
+    Day as_of;
+    Season season;  ///< the one that holds as_of
+    Findings findings;
+};
+Place read_place(const SeasonRequest& request, const Run& lent);
+
+/// What past springs tell: whole seasons up to as_of, and the full bloom noted in them.
+struct Past {
+    std::vector<SeasonWeather> seasons;
+    CurvesOf curves;
+    std::vector<Observation> observations;
+    std::vector<StageSeen> stages;  ///< every note that could be placed, this season's too
+};
+Past read_past(Place& place, const Run& lent);
+
+std::vector<SkillScore> score_past(Place& place, const Past& past, const SkillRequest& request,
+                                   const Run& lent);
+
+/// Which way of foretelling: a fixed one, or the one that did best on the orchard's own past.
+enum class MethodChoice { best, averaged, mean_day, degree_days, chill_then_heat };
+std::span<const Word<MethodChoice>> words(MethodChoice);
+
+/// The chosen method fitted; `scores` are there where they had to be made to choose.
+struct Fitted {
+    BloomModel model;
+    std::vector<SkillScore> scores;
+};
+Fitted fit_past(Place& place, const Past& past, MethodChoice choice, const Run& lent);
+
+/// Every accession's need, and its usual full bloom over the past seasons at the station.
+std::vector<NeedRow> need_rows(const Place& place, const Past& past, const BloomModel& model);
+
+/// This season's bloom. Throws Error (input) where as_of lies beyond the season, or the book has no weather
+/// of it.
+BloomForecast forecast_season(Place& place, const Past& past, const BloomModel& model, const Run& lent);
+
+SeasonPlan plan_crosses(Place& place, const BloomForecast& forecast, const CrossingAssumptions& assumptions,
+                        const Run& lent);
+
+/// Writes the outcome's tables to the book where the user wants it.
+void keep_results(const BookName& book, bool write, const Outcome& outcome, const Run& lent);
+
+/// The parameters of a SeasonRequest, then those of one's own.
+template <class Request>
+std::vector<Bound<Request>> season_parameters(std::vector<Bound<Request>> more) {
+    std::vector<Bound<Request>> all{book_parameter(&SeasonRequest::book),
+                                    as_of_parameter(&SeasonRequest::as_of),
+                                    station_parameter(&SeasonRequest::station)};
+    all.insert(all.end(), more.begin(), more.end());
+    return all;
+}
+
+template <class Request>
+Bound<Request> method_parameter(MethodChoice Request::*field) {
+    return parameter(field, "method", "Method", "The way of foretelling full bloom.").advanced();
+}
+
+}  // namespace pipward

@@ -1,0 +1,86 @@
+// SPDX-License-Identifier: MIT
+#include <filesystem>
+
+#include "pipward/operation/crossing_request.h"
+#include "pipward/operation/list.h"
+#include "pipward/operation/season_summary.h"
+#include "pipward/paper/season_sheet.h"
+
+namespace pipward {
+namespace {
+
+struct Request : CrossingRequest {
+    std::string orchard;
+    std::string note;
+};
+
+/// A database's location may hold a password, so only a file gives its name.
+std::string orchard_name(const Request& request) {
+    if (!request.orchard.empty() || request.book.location.starts_with("PG:")) {
+        return request.orchard;
+    }
+    return std::filesystem::path(request.book.location).stem().string();
+}
+
+MadeFile sheet_of(const Request& request, const SeasonPlan& plan, const BloomForecast& forecast,
+                  const std::vector<SkillScore>& skill, const Findings& findings) {
+    return {"season-sheet.html", "text/html",
+            season_sheet_html({.orchard_name = orchard_name(request),
+                               .plan = &plan,
+                               .forecast = &forecast,
+                               .skill = skill,
+                               .assumptions = assumptions_of(request),
+                               .findings = findings,
+                               .note = request.note})};
+}
+
+std::vector<Bound<Request>> parameters() {
+    const auto shared = crossing_parameters();
+    std::vector<Bound<Request>> all(shared.begin(), shared.end());
+    all.push_back(parameter(&Request::orchard, "orchard", "Orchard",
+                            "The orchard's name on the sheet; the book's file name where not given."));
+    all.push_back(parameter(&Request::note, "note", "Note", "A line to print under the sheet's title."));
+    return all;
+}
+
+Outcome run(const Request& request, const Run& lent) {
+    auto place = read_place(request, lent);
+    const auto past = read_past(place, lent);
+    auto fitted = fit_past(place, past, request.method, lent);
+    if (fitted.scores.empty()) {
+        fitted.scores = score_past(place, past, {}, lent);
+    }
+    const auto forecast = forecast_season(place, past, fitted.model, lent);
+    const auto plan = plan_crosses(place, forecast, assumptions_of(request), lent);
+    Outcome outcome;
+    outcome.tables = {
+        pollen_task_table(plan),          field_task_table(plan),
+        cross_outlook_table(plan),        bloom_window_table(forecast),
+        bloom_skill_table(fitted.scores), bloom_model_table(need_rows(place, past, fitted.model))};
+    outcome.files = {sheet_of(request, plan, forecast, fitted.scores, place.findings)};
+    outcome.findings = std::move(place.findings);
+    outcome.summary = summary_of(forecast) + " " + summary_of(plan);
+    keep_results(request.book, request.write, outcome, lent);
+    return outcome;
+}
+
+}  // namespace
+
+std::unique_ptr<const Operation> season_plan() {
+    return declare<Request>(
+        {.about = {"season-plan", "Season plan", "Season",
+                   "The main job: learns from past springs, foretells this one, weighs every wanted cross "
+                   "and lists the "
+                   "pollen work and the field work with last safe days. Replaces the result tables of the "
+                   "book in one "
+                   "step and makes a sheet to print."},
+         .parameters = parameters(),
+         .results = {pollen_task_shape(), field_task_shape(), cross_outlook_shape(), bloom_window_shape(),
+                     bloom_skill_shape(), bloom_model_shape()},
+         .examples = {{"The plan as seen on 20 March.", {{"book", "BOOK"}, {"as-of", "2026-03-20"}}},
+                      {"The same for a grower who can bear more risk, the book left as it is.",
+                       {{"book", "BOOK"}, {"as-of", "2026-03-20"}, {"risk", "0.3"}, {"write", "no"}}}},
+         .run = run});
+}
+
+}  // namespace pipward

@@ -1,0 +1,70 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include <string>
+#include <string_view>
+#include <vector>
+
+#include "pipward/cross/plan.h"
+
+namespace pipward {
+
+/// One accession's bloom, as the chart shows it.
+struct BloomBar {
+    std::string name;
+    Day first;  ///< first bloom, median
+    DayQuantiles full;
+    Day end;  ///< end of bloom, median
+    NeedSource source = NeedSource::own_notes;
+    int notes = 0;
+    bool seed_parent = false;    ///< of a wanted cross
+    bool pollen_parent = false;  ///< of a wanted cross, or a donor of pollen work
+
+    bool is_wanted() const { return seed_parent || pollen_parent; }
+};
+
+struct BloomChart {
+    std::string title;  ///< of the picture, for whoever cannot see it
+    Day as_of;
+    Day from;  ///< a Monday
+    Day to;    ///< a Sunday
+    std::vector<BloomBar> bars;
+};
+
+/// One bar an accession, from the window that stands for it: parents of the plan's crosses first, then by
+/// median full bloom and name. Without windows there are no bars and the chart shows as_of's week.
+BloomChart bloom_chart_of(const BloomForecast& forecast, const SeasonPlan& plan);
+
+enum class ChartShape {
+    wide,     ///< name, bar and days side by side: desktop and paper
+    stacked,  ///< the bar below its name: a phone
+};
+
+struct BloomChartLayout {
+    ChartShape shape = ChartShape::wide;
+    std::string id = "bloom";  ///< unique in its page; letters, digits and hyphens
+    bool with_style = true;    ///< carries its own style sheet: a file of its own needs it
+    bool with_key = true;      ///< explains its signs below the bars
+};
+
+/// The chart as one SVG element that is also a whole SVG file: no script, nothing from outside, light and
+/// dark. Thin line: first bloom to end of bloom. Box: full bloom, p10 to p90, whole days. Tick: its median,
+/// in the middle of the day.
+std::string bloom_chart_svg(const BloomChart& chart, const BloomChartLayout& layout = {});
+
+/// The style sheet that `with_style` leaves out, for pages with several charts.
+std::string_view bloom_chart_style();
+
+/// "12–25 Apr", "28 Apr – 3 May".
+std::string day_range_text(Day from, Day to);
+
+/// One sign of the chart and what it means.
+struct ChartSign {
+    std::string svg;    ///< marks in a box of chart_sign_width x chart_sign_height; empty for a sign in words
+    std::string words;  ///< not escaped
+};
+inline constexpr int chart_sign_width = 44;
+inline constexpr int chart_sign_height = 20;
+std::vector<ChartSign> bloom_chart_signs();
+
+}  // namespace pipward

@@ -1,0 +1,26 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include <string>
+
+#include "pipward/paper/day_axis.h"
+
+namespace pipward {
+
+/// What the axis of a bloom chart needs besides its days, in drawing units.
+struct AxisFrame {
+    Day as_of;
+    double font = 14;
+    double line = 18;
+    double top = 0;  ///< where the first row begins; the axis stands above it
+};
+
+/// Room for the label of the forecast's day, the months and the Mondays.
+double axis_height(double line);
+
+/// Names of the months, days of the Mondays and the label of the forecast's day, each with a short stroke.
+std::string axis_svg(const DayAxis& axis, const AxisFrame& frame);
+/// The thin grid and the line of the forecast's day, from one height to another.
+std::string grid_svg(const DayAxis& axis, Day as_of, double from_y, double to_y);
+
+}  // namespace pipward

@@ -1,0 +1,44 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include <string>
+#include <vector>
+
+#include "pipward/value/day.h"
+
+namespace pipward {
+
+/// 0 is Sunday, 6 Saturday.
+int weekday_of(Day day);
+/// "Sun".
+std::string weekday_name(Day day);
+/// The Monday on or before.
+Day monday_of(Day day);
+
+/// Days laid along a line: each day takes an equal piece of it.
+struct DayAxis {
+    Day from;          ///< the first day shown
+    Day to;            ///< the last day shown; not before `from`
+    double left = 0;   ///< where `from` begins, in drawing units
+    double right = 1;  ///< where `to` ends
+
+    double day_width() const;
+    double start_of(Day day) const;   ///< midnight
+    double middle_of(Day day) const;  ///< noon
+    double end_of(Day day) const;     ///< the midnight that ends it
+    bool shows(Day day) const { return day >= from && day <= to; }
+};
+
+/// Every Monday on the axis.
+std::vector<Day> mondays_of(const DayAxis& axis);
+
+/// The part of one calendar month that an axis shows.
+struct MonthSpan {
+    std::string name;  ///< "Apr"
+    int year = 0;
+    Day first;
+    Day last;
+};
+std::vector<MonthSpan> months_of(const DayAxis& axis);
+
+}  // namespace pipward

@@ -1,0 +1,106 @@
+// SPDX-License-Identifier: MIT
+#include "pipward/paper/html.h"
+
+#include <fmt/format.h>
+
+#include "pipward/paper/day_axis.h"
+#include "pipward/paper/season_words.h"
+#include "pipward/paper/text.h"
+
+namespace pipward {
+namespace {
+
+// One word this short is a code or a tag: "B-11" broken at its hyphen is read wrongly.
+constexpr double code_em = 7;
+
+std::string time_html(Day day, std::string_view text) {
+    return fmt::format("<time datetime=\"{}\">{}</time>", to_iso(day), text);
+}
+
+std::string head_html(const std::vector<SheetColumn>& columns) {
+    std::string cells;
+    for (const auto& column : columns) {
+        cells += fmt::format("<th scope=\"col\" style=\"width:{}%\">{}</th>", column.percent,
+                             escape_markup(column.label));
+    }
+    return "<thead><tr>" + cells + "</tr></thead>\n";
+}
+
+std::string cell_html(const SheetColumn& column, const std::string& html) {
+    if (column.heads_row) {
+        return "<th scope=\"row\">" + html + "</th>";
+    }
+    std::string kind(column.kind);
+    if (html.empty()) {
+        kind += kind.empty() ? "empty" : " empty";
+    }
+    const auto attribute = kind.empty() ? "" : " class=\"" + kind + "\"";
+    return fmt::format("<td{} data-label=\"{}\"><div>{}</div></td>", attribute, escape_markup(column.label),
+                       html);
+}
+
+std::string row_html(const std::vector<SheetColumn>& columns, const SheetRow& row) {
+    std::string cells;
+    for (std::size_t i = 0; i < columns.size(); ++i) {
+        cells += cell_html(columns[i], row.html.at(i));
+    }
+    auto html = "<tbody><tr>" + cells + "</tr>";
+    if (!row.below_html.empty()) {
+        html += fmt::format("\n<tr class=\"below\"><td colspan=\"{}\">{}</td></tr>", columns.size(),
+                            row.below_html);
+    }
+    return html + "</tbody>\n";
+}
+
+}  // namespace
+
+std::string element(std::string_view tag, std::string_view kind, std::string_view html) {
+    return kind.empty() ? fmt::format("<{0}>{1}</{0}>", tag, html)
+                        : fmt::format("<{0} class=\"{2}\">{1}</{0}>", tag, html, kind);
+}
+
+std::string name_html(std::string_view name) {
+    const bool is_code = name.find(' ') == name.npos && estimated_width(name) <= code_em;
+    return (is_code ? "<bdi class=\"short\">" : "<bdi>") + escape_markup(name) + "</bdi>";
+}
+
+std::string names_html(const std::vector<std::string>& names) {
+    std::string html;
+    for (const auto& name : names) {
+        html += (html.empty() ? "" : ", ") + name_html(name);
+    }
+    return html;
+}
+
+std::string iso_day_html(Day day) {
+    return time_html(day, to_iso(day));
+}
+
+std::string iso_work_day_html(Day day) {
+    return time_html(day, weekday_name(day) + " " + to_iso(day));
+}
+
+std::string span_html(const std::string& from_html, const std::string& to_html) {
+    return element("span", "from", from_html + " –") + " " + to_html;
+}
+
+std::string work_day_html(Day day) {
+    return time_html(day, work_day(day));
+}
+
+std::string section_html(std::string_view id, std::string_view title, std::string_view html) {
+    return fmt::format(
+        "<section id=\"{0}\" aria-labelledby=\"{0}-title\">\n<h2 id=\"{0}-title\">{1}</h2>\n{2}</section>\n",
+        id, escape_markup(title), html);
+}
+
+std::string sheet_table(std::string_view caption, const std::vector<SheetColumn>& columns,
+                        const std::vector<SheetRow>& rows) {
+    auto html = "<table>\n<caption>" + escape_markup(caption) + "</caption>\n" + head_html(columns);
+    for (const auto& row : rows) {
+        html += row_html(columns, row);
+    }
+    return html + "</table>\n";
+}
+
+}  // namespace pipward

@@ -1,0 +1,187 @@
+// SPDX-License-Identifier: MIT
+#include "console/help.h"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <sstream>
+#include <vector>
+
+#include "console/call.h"
+#include "pipward/operation/parameter_text.h"
+
+namespace pipward::console {
+namespace {
+
+constexpr std::size_t line_width = 100;
+constexpr std::size_t left_width = 28;
+
+/// Breaks a text at blanks, each line after the first moved in.
+std::string wrapped(const std::string& text, std::size_t first_column, std::size_t indent) {
+    std::istringstream words(text);
+    std::string result;
+    std::size_t column = first_column;
+    bool line_begins = true;
+    for (std::string word; words >> word; line_begins = false) {
+        if (!line_begins && column + 1 + word.size() > line_width) {
+            result += "\n" + std::string(indent, ' ');
+            column = indent;
+            line_begins = true;
+        }
+        result += (line_begins ? "" : " ") + word;
+        column += word.size() + (line_begins ? 0 : 1);
+    }
+    return result + "\n";
+}
+
+std::string entry(const std::string& left, const std::string& right) {
+    std::string line = "  " + left;
+    if (line.size() + 2 > left_width) {
+        line += "\n" + std::string(left_width, ' ');
+    } else {
+        line.resize(left_width, ' ');
+    }
+    return line + wrapped(right, left_width, left_width);
+}
+
+/// What stands for a value in usage lines. Every kind must be met here.
+struct ValueWord {
+    std::string operator()(const YesNoKind&) const { return "yes|no"; }
+    std::string operator()(const WholeKind&) const { return "NUMBER"; }
+    std::string operator()(const WholeListKind&) const { return "N,N,..."; }
+    std::string operator()(const NumberKind&) const { return "NUMBER"; }
+    std::string operator()(const DayKind&) const { return "DAY"; }
+    std::string operator()(const ChoiceKind&) const { return "WORD"; }
+    std::string operator()(const TextKind&) const { return "TEXT"; }
+    std::string operator()(const BookKind&) const { return "BOOK"; }
+    std::string operator()(const NewBookKind&) const { return "BOOK"; }
+    std::string operator()(const FileKind&) const { return "FILE"; }
+};
+
+std::string value_word(const Parameter& parameter) {
+    return std::visit(ValueWord{}, parameter.kind);
+}
+
+std::string default_words(const Parameter& parameter) {
+    const auto* day = std::get_if<DayKind>(&parameter.kind);
+    if (day != nullptr && day->today_if_absent) {
+        return " Default: today.";
+    }
+    return parameter.default_text.empty() ? "" : fmt::format(" Default: {}.", parameter.default_text);
+}
+
+std::string right_words(const Parameter& parameter) {
+    auto text = parameter.help;
+    if (const auto* choice = std::get_if<ChoiceKind>(&parameter.kind)) {
+        for (const auto& option : choice->options) {
+            text += fmt::format("{} {} ({})", &option == &choice->options.front() ? "" : ",", option.word,
+                                option.meaning);
+        }
+        text += ".";
+    } else if (std::holds_alternative<WholeKind>(parameter.kind) ||
+               std::holds_alternative<WholeListKind>(parameter.kind) ||
+               std::holds_alternative<NumberKind>(parameter.kind)) {
+        text += fmt::format(" Give {}.", what_fits(parameter.kind));
+    }
+    return text + default_words(parameter);
+}
+
+std::string option_entry(const Parameter& parameter) {
+    return entry(fmt::format("--{} {}", parameter.key, value_word(parameter)), right_words(parameter));
+}
+
+std::string options_of(const Operation& operation, bool advanced) {
+    const auto* place = positional_of(operation);
+    std::string text;
+    for (const auto& parameter : operation.parameters()) {
+        if (&parameter != place && parameter.advanced == advanced) {
+            text += option_entry(parameter);
+        }
+    }
+    return text;
+}
+
+std::string section(const std::string& title, const std::string& body) {
+    return body.empty() ? "" : "\n" + title + "\n" + body;
+}
+
+std::string output_options() {
+    return entry("--format table|json|csv", "How results are printed on standard output. Default: table.") +
+           entry("--table NAME", "Print this table of the results only.") +
+           entry(
+               "--out FOLDER",
+               "Where made files go, replacing older ones of their names; without it they are not kept. With "
+               "--format csv every table is written there as NAME.csv.") +
+           entry("--quiet", "No progress, notes or summary; warnings and errors remain.") +
+           entry("--help", "This help.");
+}
+
+std::string usage_line(const Operation& operation) {
+    const auto* place = positional_of(operation);
+    std::string line = "pipward " + operation.about().id;
+    if (place != nullptr) {
+        line += " " + value_word(*place);
+    }
+    for (const auto& parameter : operation.parameters()) {
+        if (parameter.required && &parameter != place) {
+            line += fmt::format(" --{} {}", parameter.key, value_word(parameter));
+        }
+    }
+    return line + " [--option value ...]";
+}
+
+std::string tables_of(const Operation& operation) {
+    std::string text;
+    for (const auto& shape : operation.results()) {
+        text += entry(shape.name, shape.description);
+    }
+    return text;
+}
+
+}  // namespace
+
+std::string operation_list() {
+    std::string text;
+    for (const auto& operation : operations()) {
+        text += entry(operation->about().id, operation->about().title);
+    }
+    return text;
+}
+
+std::string overview() {
+    return "Pipward keeps an orchard map and plans bloom and crosses for a fruit breeder.\n\n"
+           "Usage: pipward OPERATION BOOK [--option value ...]\n"
+           "       pipward OPERATION --help\n" +
+           section("Operations", operation_list()) +
+           section("Also", entry("--list", "The operations, one a line.") +
+                               entry("--reference", "The reference of all operations, in Markdown.") +
+                               entry("--schema", "The tables of an orchard book, in Markdown.") +
+                               entry("--catalogue", "All operations and their parameters, as JSON.") +
+                               entry("--version", "The version of this program.")) +
+           section("Options of every operation", output_options()) +
+           section("Exit codes",
+                   entry("0", "Done.") +
+                       entry("1",
+                             "The book has findings that prevent the result: all are told, nothing "
+                             "is written.") +
+                       entry("2", "The call is wrong.") +
+                       entry("3", "Something could not be read or written.") + entry("130", "Cancelled.")) +
+           "\nResults go to standard output, everything else to standard error.\n";
+}
+
+std::string operation_help(const Operation& operation) {
+    const auto& about = operation.about();
+    const auto* place = positional_of(operation);
+    auto text =
+        fmt::format("{}\n\n{}\nUsage: {}\n", about.title, wrapped(about.help, 0, 0), usage_line(operation));
+    if (place != nullptr) {
+        text += "\n" + entry(value_word(*place), place->help);
+    }
+    text += section("Options", options_of(operation, false));
+    text += section("Options seldom needed", options_of(operation, true));
+    text += section("Options of every operation", output_options());
+    text += section("Returns", tables_of(operation));
+    return text;
+}
+
+}  // namespace pipward::console

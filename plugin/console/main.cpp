@@ -1,0 +1,145 @@
+// SPDX-License-Identifier: MIT
+// The host for terminals and scripts. It knows no operation by name.
+#include <fmt/format.h>
+
+#include <QCoreApplication>
+#include <QDate>
+#include <clocale>
+#include <exception>
+#include <string>
+#include <vector>
+
+#include "console/call.h"
+#include "console/help.h"
+#include "console/results.h"
+#include "console/terminal.h"
+#include "pipward/operation/outcome_json.h"
+#include "pipward/operation/reference.h"
+
+namespace pipward::console {
+namespace {
+
+constexpr int exit_fault = 3;
+
+int exit_code(Trouble trouble) {
+    switch (trouble) {
+        case Trouble::input:
+            return 1;
+        case Trouble::usage:
+            return 2;
+        case Trouble::access:
+            return 3;
+        case Trouble::cancelled:
+            break;
+    }
+    return 130;
+}
+
+/// Wrong calls speak of options, which need no place in a table before them.
+std::string told(const Finding& finding, Trouble trouble) {
+    if (trouble != Trouble::usage) {
+        return to_text(finding);
+    }
+    return fmt::format("error: {} {}", finding.message, finding.remedy);
+}
+
+void tell_findings(const Findings& findings, bool quiet) {
+    for (const auto& finding : findings) {
+        if (!quiet || finding.level != Level::note) {
+            tell(to_text(finding));
+        }
+    }
+}
+
+void tell_files(const std::vector<MadeFile>& files, const Output& output) {
+    for (const auto& file : files) {
+        tell(output.out.empty()
+                 ? fmt::format("{} was made but not kept: --out FOLDER says where to write it.", file.name)
+                 : fmt::format("Wrote {}/{}", output.out, file.name));
+    }
+}
+
+Outcome worked(const Call& call) {
+    ProgressBar bar(!call.output.quiet);
+    Run lent;
+    lent.progress = [&](double share, std::string_view step) { bar.show(share, step); };
+    lent.cancelled = interrupted;
+    lent.note = [&](std::string_view line) {
+        bar.clear();
+        if (!call.output.quiet) {
+            tell(line);
+        }
+    };
+    return call.operation->run(call.form, lent);
+}
+
+void run(const Call& call) {
+    prepare_folder(call.output);
+    const auto outcome = worked(call);
+    const auto files = files_to_keep(call, outcome);
+    if (!call.output.out.empty()) {
+        keep(files, call.output.out);
+    }
+    print(printed(call, outcome));
+    tell_findings(outcome.findings, call.output.quiet);
+    if (!call.output.quiet) {
+        tell_files(files, call.output);
+        tell(outcome.summary);
+    }
+}
+
+void answer(const Call& call) {
+    switch (call.wish) {
+        case Wish::run:
+            return run(call);
+        case Wish::help:
+            return print(overview());
+        case Wish::operation_help:
+            return print(operation_help(*call.operation));
+        case Wish::version:
+            return print(fmt::format("pipward {}\n", PIPWARD_VERSION));
+        case Wish::list:
+            return print(operation_list());
+        case Wish::reference:
+            return print(operation_reference());
+        case Wish::schema:
+            return print(book_reference());
+        case Wish::catalogue:
+            return print(catalogue_json());
+    }
+}
+
+std::vector<std::string> given_words() {
+    std::vector<std::string> words;
+    for (const auto& word : QCoreApplication::arguments().mid(1)) {
+        words.push_back(word.toStdString());
+    }
+    return words;
+}
+
+int guarded() {
+    try {
+        listen_for_interrupt();
+        const auto today = QDate::currentDate().toString(Qt::ISODate).toStdString();
+        answer(read_call(given_words(), today));
+        return 0;
+    } catch (const Error& error) {
+        for (const auto& finding : error.findings()) {
+            tell(told(finding, error.trouble()));
+        }
+        return exit_code(error.trouble());
+    } catch (const std::exception& fault) {
+        tell(fmt::format("error: The program met a fault of its own: {}. Please report it.", fault.what()));
+        return exit_fault;
+    }
+}
+
+}  // namespace
+}  // namespace pipward::console
+
+int main(int argc, char** argv) {
+    const QCoreApplication application(argc, argv);
+    // Qt takes the user's locale; numbers are written with a point everywhere.
+    std::setlocale(LC_ALL, "C");
+    return pipward::console::guarded();
+}

@@ -1,0 +1,171 @@
+// SPDX-License-Identifier: MIT
+#include "bloom_walks.h"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <array>
+#include <optional>
+#include <utility>
+
+#include "parents.h"
+#include "planting.h"
+#include "random_source.h"
+
+namespace pipward::larkfold {
+namespace {
+
+/// From how many degree-days after full bloom to how many a walker writes the stage. Between the spans there
+/// is nothing that the scale has a word for. Our own spans, close to the usual ones, not the planner's.
+struct StageSpan {
+    int bbch = 0;
+    double from = 0;
+    double to = 0;
+    double open_percent = -1;  ///< written beside the stage; below zero: not counted
+};
+constexpr std::array stage_spans{
+    StageSpan{57, -92, -68},     StageSpan{59, -64, -50},     StageSpan{60, -48, -40},
+    StageSpan{61, -40, -28, 10}, StageSpan{62, -28, -18, 20}, StageSpan{63, -18, -10, 30},
+    StageSpan{64, -10, -3, 40},  StageSpan{65, -3, 15},       StageSpan{67, 45, 64},
+    StageSpan{69, 66, 86},
+};
+constexpr double reading_error = 4;
+
+/// How many of the trees passed get a note, by spring; some springs there was other work.
+constexpr std::array<double, 14> diligence{0.24, 0.22, 0.26, 0.20, 0.24, 0.16, 0.24,
+                                           0.24, 0.10, 0.20, 0.26, 0.28, 0.24, 0.28};
+constexpr int first_spring = 2012;
+constexpr double count_chance = 0.4;
+constexpr double single_tree_chance = 0.6;
+
+const StageSpan* stage_at(double after_full) {
+    for (const auto& span : stage_spans) {
+        if (after_full >= span.from && after_full < span.to) {
+            return &span;
+        }
+    }
+    return nullptr;
+}
+
+struct Walk {
+    std::string block;
+    std::string observer;
+};
+
+const std::array<Walk, 2>& walks() {
+    static const std::array<Walk, 2> both{{{"Lower", "walk A"}, {"Upper", "walk B"}}};
+    return both;
+}
+
+std::vector<Day> walk_days(const Walk& walk, int year, TrueBloom& bloom) {
+    RandomSource source(fmt::format("days of {} {}", walk.observer, year));
+    const Day last = bloom.day_at(parent_named("Ridgewhistle"), year, 0, 90);
+    std::vector<Day> days;
+    for (Day day = bloom.day_at(parent_named("Larkfold Early"), year, 0, -80); day <= last;
+         day = day + source.whole(3, 5)) {
+        days.push_back(day);
+    }
+    return days;
+}
+
+std::vector<const Tree*> trees_in(const std::vector<Tree>& trees, const std::string& block,
+                                  const std::string& accession, Day day) {
+    std::vector<const Tree*> found;
+    const auto labels = trees_of(trees, accession, day);
+    for (const auto& tree : trees) {
+        if (tree.block == block && std::ranges::count(labels, tree.label) > 0) {
+            found.push_back(&tree);
+        }
+    }
+    return found;
+}
+
+BloomNote written(const Walk& walk, Day day, const Tree& tree, const StageSpan& stage, RandomSource& source) {
+    BloomNote note;
+    note.noted_on = day;
+    note.bbch = {stage.bbch};
+    note.observer = walk.observer;
+    if (source.chance(single_tree_chance)) {
+        note.tree = tree.label;
+    } else {
+        note.accession = tree.accession;
+    }
+    if (stage.open_percent >= 0 && source.chance(count_chance)) {
+        note.open_percent = stage.open_percent;
+    }
+    return note;
+}
+
+/// Nothing where the walker passes by, or sees a stage that has no word.
+std::optional<BloomNote> note_of(const Walk& walk, Day day, const Parent& parent,
+                                 const std::vector<Tree>& trees, TrueBloom& bloom) {
+    const auto here = trees_in(trees, walk.block, parent.name, day);
+    RandomSource source(fmt::format("note {} {} {}", walk.observer, to_iso(day), parent.name));
+    const auto spring = static_cast<std::size_t>(parts_of(day).year - first_spring);
+    if (here.empty() || !source.chance(diligence[spring])) {
+        return std::nullopt;
+    }
+    const Tree& tree = *here[static_cast<std::size_t>(source.whole(0, static_cast<int>(here.size()) - 1))];
+    const double place = bloom.after_full(parent, day, warmer_than_station(*tree.elevation));
+    const auto* stage = stage_at(place + reading_error * source.normal());
+    return stage == nullptr ? std::nullopt : std::optional{written(walk, day, tree, *stage, source)};
+}
+
+std::vector<BloomNote> notes_of(const Walk& walk, Day day, const std::vector<Tree>& trees, TrueBloom& bloom) {
+    std::vector<BloomNote> notes;
+    for (const auto& parent : parents()) {
+        if (parent.noted_from == 0 || parent.noted_from > parts_of(day).year) {
+            continue;
+        }
+        if (auto note = note_of(walk, day, parent, trees, bloom)) {
+            notes.push_back(std::move(*note));
+        }
+    }
+    return notes;
+}
+
+constexpr auto mistaken_accession = "Tansy Lane";
+constexpr int mistaken_year = 2021;
+
+bool is_of(const BloomNote& note, const std::vector<Tree>& trees, const std::string& accession, int year) {
+    const bool named = note.accession == accession;
+    const bool on_its_tree = note.tree && std::ranges::any_of(trees, [&](const Tree& tree) {
+                                 return tree.label == *note.tree && tree.accession == accession;
+                             });
+    return (named || on_its_tree) && parts_of(note.noted_on).year == year;
+}
+
+/// Full bloom of one tree, noted on the right day but typed with the next month's number.
+void plant_mistake(std::vector<BloomNote>& notes, const std::vector<Tree>& trees, TrueBloom& bloom) {
+    std::erase_if(
+        notes, [&](const BloomNote& note) { return is_of(note, trees, mistaken_accession, mistaken_year); });
+    const auto& parent = parent_named(mistaken_accession);
+    auto typed = parts_of(bloom.day_at(parent, mistaken_year, 0, 0));
+    typed.month += 1;
+    BloomNote note;
+    note.tree = trees_of(trees, mistaken_accession, *make_day({mistaken_year, 5, 1})).front();
+    note.noted_on = *make_day(typed);
+    note.bbch = full_bloom;
+    note.observer = walks()[0].observer;
+    notes.push_back(note);
+}
+
+}  // namespace
+
+std::vector<BloomNote> bloom_notes(const std::vector<Tree>& trees, TrueBloom& bloom) {
+    std::vector<BloomNote> notes;
+    const int springs = static_cast<int>(diligence.size());
+    for (int year = first_spring; year < first_spring + springs; ++year) {
+        for (const auto& walk : walks()) {
+            for (const Day day : walk_days(walk, year, bloom)) {
+                const auto more = notes_of(walk, day, trees, bloom);
+                notes.insert(notes.end(), more.begin(), more.end());
+            }
+        }
+    }
+    plant_mistake(notes, trees, bloom);
+    std::ranges::stable_sort(notes, {}, &BloomNote::noted_on);
+    return notes;
+}
+
+}  // namespace pipward::larkfold

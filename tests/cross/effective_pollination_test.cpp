@@ -1,0 +1,71 @@
+// SPDX-License-Identifier: MIT
+#include "pipward/cross/effective_pollination.h"
+
+#include <gtest/gtest.h>
+
+#include <cmath>
+
+#include "pipward/cross/pollen_tube.h"
+#include "testing.h"
+
+namespace pipward {
+namespace {
+
+double period_at(double mean_c) {
+    return effective_pollination_days(std::vector<double>(30, mean_c));
+}
+
+TEST(EffectivePollination, AgreesWithTheWorkedExamples) {
+    int checked = 0;
+    for (const auto& row : testing::oracle_rows("cross-effective-pollination.txt")) {
+        if (row.at(0) == "worked") {
+            const double tube = tube_journey(std::vector<double>(30, std::stod(row.at(2))))->days;
+            EXPECT_NEAR(effective_pollination_days(std::stod(row[1]), tube, std::stod(row[3])),
+                        std::stod(row[4]), 0.05);
+            ++checked;
+        }
+    }
+    EXPECT_EQ(checked, 2);
+}
+
+TEST(EffectivePollination, LiesWithinWhatWasMeasured) {
+    int checked = 0;
+    for (const auto& row : testing::oracle_rows("cross-effective-pollination.txt")) {
+        if (row.at(0) == "comice") {
+            EXPECT_GE(period_at(std::stod(row.at(1))), std::stod(row.at(2)));
+            EXPECT_LE(period_at(std::stod(row.at(1))), std::stod(row.at(3)));
+            ++checked;
+        } else if (row.at(0) == "england") {
+            EXPECT_GE(period_at(12), std::stod(row.at(1)));
+            EXPECT_LE(period_at(12), std::stod(row.at(2)));
+            ++checked;
+        }
+    }
+    EXPECT_EQ(checked, 3);
+}
+
+TEST(EffectivePollination, IsNothingInTheCold) {
+    EXPECT_EQ(period_at(8), 0);
+    EXPECT_EQ(period_at(3), 0);
+    EXPECT_EQ(effective_pollination_days(std::vector<double>{}), 0);
+    EXPECT_EQ(effective_pollination_days(std::vector<double>{12, 12}), 0);
+}
+
+TEST(EffectivePollination, IsShorterInTheHeatButNeverLongerThanTheStigmaLives) {
+    EXPECT_LT(period_at(17), period_at(13));
+    for (double mean = 0; mean < 35; mean += 0.5) {
+        EXPECT_GE(period_at(mean), 0);
+        EXPECT_LE(period_at(mean), stigma_days);
+    }
+}
+
+TEST(OvuleLife, IsHeldOutsideTheTemperaturesThatWereMeasured) {
+    EXPECT_EQ(ovule_life_days({2}), 9);
+    EXPECT_EQ(ovule_life_days({13}), 9);
+    EXPECT_EQ(ovule_life_days({15}), 7);
+    EXPECT_EQ(ovule_life_days({17}), 5);
+    EXPECT_EQ(ovule_life_days({30}), 5);
+}
+
+}  // namespace
+}  // namespace pipward

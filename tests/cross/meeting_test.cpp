@@ -1,0 +1,156 @@
+// SPDX-License-Identifier: MIT
+#include "pipward/cross/meeting.h"
+
+#include <gtest/gtest.h>
+
+#include <memory>
+
+#include "cross/made_orchard.h"
+#include "pipward/bloom/stage_ladder.h"
+#include "pipward/cross/forcing.h"
+
+namespace pipward {
+namespace {
+
+using testing::MadeOrchard;
+
+BloomCourses courses_at(double full_bloom, std::vector<double> mean_c = {11, 12, 13}) {
+    static std::vector<std::unique_ptr<MadeOrchard>> kept;  // the courses point into the forecast
+    kept.push_back(std::make_unique<MadeOrchard>("2026-03-01", std::move(mean_c)));
+    kept.back()->accession({"Tree", full_bloom});
+    return bloom_courses(kept.back()->forecast, kept.back()->forecast.windows.front());
+}
+
+TEST(BloomCourses, StandForEveryMemberAndEveryNode) {
+    EXPECT_EQ(courses_at(120).each.size(), 3 * residual_nodes().size() * residual_nodes().size());
+}
+
+TEST(BloomCourses, PutBalloonBeforeBloomAndWorkAroundIt) {
+    for (const auto& course : courses_at(120, {12}).each) {
+        EXPECT_LT(course.balloon.first, course.full_bloom);
+        EXPECT_LT(course.balloon.first, course.working.first);
+        EXPECT_LT(course.working.first, course.full_bloom);
+        EXPECT_GT(course.working.last, course.full_bloom);
+        EXPECT_LT(course.balloon.last, course.working.last);
+    }
+}
+
+TEST(BloomCourses, HoldAtLeastATenthAtBalloonOnEachGatheringDay) {
+    const auto courses = courses_at(120, {12});
+    for (const auto& course : courses.each) {
+        for (SeasonDay day = course.balloon.first - 1; day <= course.balloon.last + 1; ++day) {
+            const double place = (day - course.full_bloom) * (12 - ladder_base.degrees);
+            const double at_balloon =
+                share_opened({place + balloon_lasts.value}).value - share_opened({place}).value;
+            const bool inside = day >= course.balloon.first && day <= course.balloon.last;
+            EXPECT_EQ(at_balloon >= least_at_once.value, inside) << day;
+        }
+    }
+}
+
+TEST(BloomCourses, HaveNoWorkingDayWhenItIsTooColdForTubes) {
+    const auto cold = courses_at(120, {8});
+    EXPECT_EQ(cold.too_cold, 1);
+    EXPECT_EQ(share_with(cold, &BloomCourse::working), 0);
+    EXPECT_EQ(courses_at(120, {12}).too_cold, 0);
+    EXPECT_NEAR(courses_at(120, {8, 12}).too_cold, 0.5, 1e-12);
+}
+
+TEST(BloomCourses, LoseTheDaysThatAreOver) {
+    const auto whole = courses_at(120);
+    const auto left = from_day(whole, 121);
+    for (const auto& course : left.each) {
+        EXPECT_TRUE(course.working.empty() || course.working.first >= 121);
+        EXPECT_TRUE(course.balloon.empty() || course.balloon.first >= 121);
+    }
+    EXPECT_LT(share_with(left, &BloomCourse::balloon), 1);
+    EXPECT_EQ(share_with(from_day(whole, season_last + 50), &BloomCourse::working), 0);
+    EXPECT_EQ(share_with(from_day(whole, season_first - 50), &BloomCourse::working), 1);
+}
+
+TEST(Meeting, ChancesLieBetweenNeverAndAlways) {
+    const auto seed = courses_at(120);
+    for (double donor_at = 80; donor_at < 170; donor_at += 3) {
+        const auto donor = courses_at(donor_at);
+        for (const double chance :
+             {chance_same_day(seed, donor), chance_kept(seed, donor), chance_forced(seed, donor, 60, {50})}) {
+            EXPECT_GE(chance, 0);
+            EXPECT_LE(chance, 1);
+        }
+    }
+}
+
+TEST(Meeting, SameDayIsBestWhenBothBloomTogetherAndFallsTheFurtherTheyStandApart) {
+    const auto seed = courses_at(120);
+    const auto chance = [&](double apart) { return chance_same_day(seed, courses_at(120 + apart)); };
+    EXPECT_GT(chance(0), 0.99);
+    for (double apart = 1; apart < 40; apart += 1) {
+        EXPECT_LE(chance(apart), chance(apart - 1)) << apart;
+        EXPECT_LE(chance(-apart - 5), chance(-apart - 4)) << -apart;
+    }
+    EXPECT_EQ(chance(40), 0);
+    EXPECT_EQ(chance(-40), 0);
+}
+
+TEST(Meeting, KeepingNeverSuffersFromAnEarlierDonor) {
+    const auto seed = courses_at(120);
+    double before = 1;
+    for (double donor_at = 80; donor_at < 160; donor_at += 1) {
+        const double chance = chance_kept(seed, courses_at(donor_at));
+        EXPECT_LE(chance, before) << donor_at;
+        before = chance;
+    }
+    EXPECT_EQ(before, 0);
+}
+
+TEST(Meeting, FeelsASharedSpringTheSameOnBothSides) {
+    MadeOrchard shared("2026-03-01", {12});
+    shared.season_sd = 8;
+    shared.own_sd = 0.1;
+    shared.accession({"Seed", 120}).accession({"Donor", 120});
+    const auto seed = bloom_courses(shared.forecast, shared.forecast.windows[0]);
+    const auto donor = bloom_courses(shared.forecast, shared.forecast.windows[1]);
+    EXPECT_EQ(chance_same_day(seed, donor), 1);
+}
+
+TEST(Meeting, ForcingGetsWorseTheLaterTheCut) {
+    const auto seed = courses_at(120);
+    const auto donor = courses_at(140);
+    double before = 1;
+    for (SeasonDay cut = 0; cut < 140; cut += 2) {
+        const double chance = chance_forced(seed, donor, cut, {50});
+        EXPECT_LE(chance, before + 1e-12) << cut;
+        before = chance;
+    }
+    EXPECT_EQ(before, 0);
+}
+
+TEST(Meeting, LastCutKeepsItsPartOfTheChanceAndTheDayAfterDoesNot) {
+    const auto seed = courses_at(120);
+    const auto donor = courses_at(140);
+    const double best = chance_forced(seed, donor, 60, {50});
+    const auto last = last_cut(seed, donor, 60, {50}, 0.9);
+    ASSERT_TRUE(last);
+    EXPECT_GE(chance_forced(seed, donor, *last, {50}), 0.9 * best);
+    EXPECT_LT(chance_forced(seed, donor, *last + 1, {50}), 0.9 * best);
+    EXPECT_FALSE(last_cut(seed, donor, 135, {50}, 0.9));
+}
+
+TEST(Meeting, DormantWoodWaitsForItsChill) {
+    const auto donor = courses_at(150);
+    const SeasonDay chilled = season_first + 200;  // half a portion a day
+    EXPECT_EQ(median_useful_cut(donor, 0, {100}), chilled);
+    const SeasonDay swelling =
+        median_useful_cut(donor, 0, {130});  // has had its chill, whatever the figure says
+    EXPECT_GT(swelling, chilled);
+    EXPECT_LT(swelling, 150 - 25);
+    EXPECT_EQ(median_useful_cut(donor, 0, {20}), 0);
+    EXPECT_EQ(chance_forced(courses_at(60), courses_at(120), 0, {100}), 0);
+}
+
+TEST(Meeting, ADonorAtBalloonIsNotForced) {
+    EXPECT_EQ(chance_forced(courses_at(130), courses_at(100), 105, {50}), 0);
+}
+
+}  // namespace
+}  // namespace pipward

@@ -1,0 +1,157 @@
+// SPDX-License-Identifier: MIT
+// Every declared example, run on a copy of the sample: it works, and it returns what it declares.
+#include <gtest/gtest.h>
+
+#include <algorithm>
+
+#include "operation/sample_copy.h"
+#include "pipward/book/book.h"
+#include "pipward/operation/operation.h"
+
+namespace pipward {
+
+bool operator==(const Column& a, const Column& b) {
+    return a.name == b.name && a.type == b.type && a.unit == b.unit && a.label == b.label &&
+           a.description == b.description;
+}
+
+namespace {
+
+struct ExampleOf {
+    const Operation* operation;
+    const Example* example;
+};
+
+std::vector<ExampleOf> all_examples() {
+    std::vector<ExampleOf> all;
+    for (const auto& operation : operations()) {
+        for (const auto& example : operation->examples()) {
+            all.push_back({operation.get(), &example});
+        }
+    }
+    return all;
+}
+
+std::string value_in(const testing::SampleCopy& sample, const Example& example, const std::string& value) {
+    if (value == "BOOK") {
+        return sample.book();
+    }
+    if (value == "NEW") {
+        return sample.path("new.gpkg");
+    }
+    return value == "FILE" ? sample.put("file.csv", example.file) : value;
+}
+
+Form form_of(const testing::SampleCopy& sample, const Example& example) {
+    Form form;
+    for (const auto& [key, value] : example.values) {
+        form[key] = value_in(sample, example, value);
+    }
+    return form;
+}
+
+bool fits(const Cell& cell, CellType type) {
+    if (std::holds_alternative<std::monostate>(cell)) {
+        return true;
+    }
+    switch (type) {
+        case CellType::text:
+            return std::holds_alternative<std::string>(cell);
+        case CellType::whole:
+            return std::holds_alternative<std::int64_t>(cell);
+        case CellType::number:
+            return std::holds_alternative<double>(cell);
+        case CellType::day:
+            return std::holds_alternative<Day>(cell);
+        case CellType::yes_no:
+            return std::holds_alternative<bool>(cell);
+    }
+    return false;
+}
+
+void expect_sound_rows(const Table& table) {
+    for (const auto& row : table.rows) {
+        ASSERT_EQ(row.cells.size(), table.shape.columns.size()) << table.shape.name;
+        for (std::size_t c = 0; c < row.cells.size(); ++c) {
+            EXPECT_TRUE(fits(row.cells[c], table.shape.columns[c].type))
+                << table.shape.name << " " << table.shape.columns[c].name;
+        }
+        EXPECT_TRUE(table.shape.has_points || !row.at) << table.shape.name;
+    }
+}
+
+void expect_declared_results(const Operation& operation, const Outcome& outcome) {
+    ASSERT_EQ(outcome.tables.size(), operation.results().size());
+    for (std::size_t t = 0; t < outcome.tables.size(); ++t) {
+        const auto& declared = operation.results()[t];
+        const auto& returned = outcome.tables[t].shape;
+        EXPECT_EQ(returned.name, declared.name);
+        EXPECT_EQ(returned.has_points, declared.has_points);
+        EXPECT_EQ(returned.columns, declared.columns) << declared.name;
+        expect_sound_rows(outcome.tables[t]);
+    }
+}
+
+class EveryExample : public ::testing::TestWithParam<ExampleOf> {};
+
+TEST_P(EveryExample, RunsOnTheSampleAndReturnsWhatItDeclares) {
+    NEED_SAMPLE();
+    const testing::SampleCopy sample;
+    const auto& [operation, example] = GetParam();
+    const auto outcome = operation->run(form_of(sample, *example), {});
+    expect_declared_results(*operation, outcome);
+    EXPECT_FALSE(has_errors(outcome.findings));
+    EXPECT_FALSE(outcome.summary.empty());
+    EXPECT_EQ(outcome.summary.back(), '.');
+}
+
+TEST_P(EveryExample, GivesTheSameTwice) {
+    NEED_SAMPLE();
+    const auto& [operation, example] = GetParam();
+    const auto once = [&] {
+        const testing::SampleCopy sample;
+        auto outcome = operation->run(form_of(sample, *example), {});
+        std::string text;
+        for (const auto& table : outcome.tables) {
+            for (const auto& row : table.rows) {
+                for (const auto& cell : row.cells) {
+                    text += to_text(cell) + "|";
+                }
+            }
+        }
+        return text;
+    };
+    EXPECT_EQ(once(), once());
+}
+
+TEST_P(EveryExample, TellsProgressForwardsAndStopsWhenAsked) {
+    NEED_SAMPLE();
+    const testing::SampleCopy sample;
+    const auto& [operation, example] = GetParam();
+    std::vector<double> shares;
+    pipward::Run lent;
+    lent.progress = [&](double share, std::string_view) { shares.push_back(share); };
+    const auto form = form_of(sample, *example);
+    (void)operation->run(form, lent);
+    EXPECT_FALSE(shares.empty());
+    EXPECT_TRUE(std::ranges::is_sorted(shares));
+    EXPECT_TRUE(std::ranges::all_of(shares, [](double share) { return share >= 0 && share <= 1; }));
+    lent.cancelled = [] { return true; };
+    try {
+        (void)operation->run(form, lent);
+        FAIL() << "it went on";
+    } catch (const Error& error) {
+        EXPECT_EQ(error.trouble(), Trouble::cancelled);
+    }
+}
+
+std::string name_of(const ::testing::TestParamInfo<ExampleOf>& info) {
+    std::string name = info.param.operation->about().id + "_" + std::to_string(info.index);
+    std::ranges::replace(name, '-', '_');
+    return name;
+}
+
+INSTANTIATE_TEST_SUITE_P(Operations, EveryExample, ::testing::ValuesIn(all_examples()), name_of);
+
+}  // namespace
+}  // namespace pipward

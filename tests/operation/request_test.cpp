@@ -1,0 +1,252 @@
+// SPDX-License-Identifier: MIT
+#include <gtest/gtest.h>
+
+#include <array>
+
+#include "pipward/operation/declare.h"
+
+namespace pipward {
+
+enum class Colour { red, dark_red };
+
+std::span<const Word<Colour>> words(Colour) {
+    static constexpr std::array table{Word<Colour>{Colour::red, "red", "plain red"},
+                                      Word<Colour>{Colour::dark_red, "dark-red", "a darker one"}};
+    return table;
+}
+
+namespace {
+
+struct Common {
+    BookName book;
+    Day as_of;
+};
+
+struct Request : Common {
+    int lead = 14;
+    std::vector<int> leads{7, 14};
+    double factor = 1.5;
+    Celsius base{4.5};
+    Share risk{0.1};
+    bool deep = false;
+    Colour colour = Colour::dark_red;
+    std::string note;
+    std::optional<int> seasons;
+    std::optional<Day> from;
+    InputFile file;
+};
+
+/// The last request that ran, as text: what the tests look at.
+Outcome echo(const Request& request, const Run&) {
+    Outcome outcome;
+    outcome.summary = request.book.location + " " + to_iso(request.as_of) + " " + show_field(request.lead) +
+                      " " + show_field(request.leads) + " " + show_field(request.factor) + " " +
+                      show_field(request.base) + " " + show_field(request.risk) + " " +
+                      show_field(request.deep) + " " + std::string(to_word(request.colour)) + " [" +
+                      request.note + "] " + (request.seasons ? show_field(*request.seasons) : "none") + " " +
+                      (request.from ? to_iso(*request.from) : "none") + " [" + request.file.path + "]";
+    return outcome;
+}
+
+Findings from_before_as_of(const Request& request) {
+    if (request.from && *request.from > request.as_of) {
+        return {{Level::error, "", "", "from", "", "from is after as-of.", "Give an earlier day."}};
+    }
+    return {};
+}
+
+std::unique_ptr<const Operation> echo_operation() {
+    return declare<Request>(
+        {.about = {"echo", "Echo", "Test", "Says what it was told."},
+         .parameters =
+             {parameter(&Common::book, "book", "Book", "The book.").required(),
+              parameter(&Common::as_of, "as-of", "As of", "The day.").today_if_absent(),
+              parameter(&Request::lead, "lead", "Lead", "Days ahead.").in("days").between(0, 120),
+              parameter(&Request::leads, "leads", "Leads", "Days ahead.").in("days").between(0, 120),
+              parameter(&Request::factor, "factor", "Factor", "A factor.").in("times"),
+              parameter(&Request::base, "base-c", "Base", "A base.").between(-5.0, 20.0),
+              parameter(&Request::risk, "risk", "Risk", "A risk."),
+              parameter(&Request::deep, "deep", "Deep", "Whether deep."),
+              parameter(&Request::colour, "colour", "Colour", "A colour.").advanced(),
+              parameter(&Request::note, "note", "Note", "A note."),
+              parameter(&Request::seasons, "seasons", "Seasons", "Seasons.").between(1, 200),
+              parameter(&Request::from, "from", "From", "A day."),
+              parameter(&Request::file, "file", "File", "A file.").named("*.csv")},
+         .results = {},
+         .examples = {},
+         .check = from_before_as_of,
+         .run = echo});
+}
+
+const Form least{{"book", "b.gpkg"}, {"as-of", "2026-03-20"}};
+
+Form with(const std::string& key, const std::string& value) {
+    auto form = least;
+    form[key] = value;
+    return form;
+}
+
+/// The only finding that the form gives, as message and remedy.
+std::string complaint(const Form& form) {
+    const auto findings = echo_operation()->check(form);
+    EXPECT_EQ(findings.size(), 1U);
+    return findings.empty() ? "" : findings.front().message + " " + findings.front().remedy;
+}
+
+const Parameter& parameter_named(const Operation& operation, const std::string& key) {
+    for (const auto& one : operation.parameters()) {
+        if (one.key == key) {
+            return one;
+        }
+    }
+    throw std::runtime_error("no parameter " + key);
+}
+
+TEST(Request, InitialisersAreTheDefaults) {
+    EXPECT_EQ(echo_operation()->run(least, {}).summary,
+              "b.gpkg 2026-03-20 14 7,14 1.5 4.5 0.1 no dark-red [] none none []");
+}
+
+TEST(Request, EveryKindOfFieldIsFilledFromText) {
+    const Form full{{"book", "c.gpkg"}, {"as-of", "2025-02-28"}, {"lead", "0"},      {"leads", "3, 21"},
+                    {"factor", "-2e3"}, {"base-c", "-5"},        {"risk", "0.25"},   {"deep", "yes"},
+                    {"colour", "red"},  {"note", "wet; windy"},  {"seasons", "200"}, {"from", "2024-02-29"},
+                    {"file", "a.csv"}};
+    EXPECT_EQ(echo_operation()->run(full, {}).summary,
+              "c.gpkg 2025-02-28 0 3,21 -2000 -5 0.25 yes red [wet; windy] 200 2024-02-29 [a.csv]");
+}
+
+TEST(Request, AnEmptyTextCountsAsNotGiven) {
+    EXPECT_EQ(echo_operation()->run(with("lead", ""), {}).summary, echo_operation()->run(least, {}).summary);
+}
+
+TEST(Request, DefaultsAreShownAsTextExceptWhereTheUserMustGiveOne) {
+    const auto operation = echo_operation();
+    EXPECT_EQ(parameter_named(*operation, "lead").default_text, "14");
+    EXPECT_EQ(parameter_named(*operation, "leads").default_text, "7,14");
+    EXPECT_EQ(parameter_named(*operation, "colour").default_text, "dark-red");
+    EXPECT_EQ(parameter_named(*operation, "deep").default_text, "no");
+    EXPECT_EQ(parameter_named(*operation, "seasons").default_text, "");
+    EXPECT_EQ(parameter_named(*operation, "book").default_text, "");
+    EXPECT_EQ(parameter_named(*operation, "as-of").default_text, "");
+}
+
+TEST(Request, AFieldsTypePicksItsKind) {
+    const auto operation = echo_operation();
+    const auto kind = [&](const std::string& key) { return parameter_named(*operation, key).kind; };
+    EXPECT_TRUE(std::holds_alternative<BookKind>(kind("book")));
+    EXPECT_TRUE(std::get<DayKind>(kind("as-of")).today_if_absent);
+    EXPECT_FALSE(std::get<DayKind>(kind("from")).today_if_absent);
+    EXPECT_EQ(std::get<WholeKind>(kind("lead")).unit, "days");
+    EXPECT_EQ(std::get<WholeListKind>(kind("leads")).most, 120);
+    EXPECT_EQ(std::get<NumberKind>(kind("base-c")).unit, "degrees C");
+    EXPECT_EQ(std::get<NumberKind>(kind("base-c")).least, -5.0);
+    EXPECT_EQ(std::get<NumberKind>(kind("risk")).most, 1.0);
+    EXPECT_EQ(std::get<ChoiceKind>(kind("colour")).options.at(1).meaning, "a darker one");
+    EXPECT_TRUE(std::holds_alternative<TextKind>(kind("note")));
+    EXPECT_TRUE(std::holds_alternative<YesNoKind>(kind("deep")));
+    EXPECT_EQ(std::get<FileKind>(kind("file")).pattern, "*.csv");
+}
+
+TEST(RequestCheck, NamesTheParameterTheValueAndWhatWouldBeRight) {
+    EXPECT_EQ(complaint(with("lead", "300")),
+              "lead is 300 days, which is out of its range. Give a whole number, 0 to 120 days.");
+    EXPECT_EQ(complaint(with("lead", "ten")),
+              "lead: 'ten' is not a whole number. Give a whole number, 0 to 120 days.");
+    EXPECT_EQ(complaint(with("lead", "7.5")),
+              "lead: '7.5' is not a whole number. Give a whole number, 0 to 120 days.");
+    EXPECT_EQ(complaint(with("base-c", "30")),
+              "base-c is 30 degrees C, which is out of its range. Give a number, -5 to 20 degrees C.");
+    EXPECT_EQ(complaint(with("base-c", "4,5")),
+              "base-c: '4,5' is not a number. Give a number, -5 to 20 degrees C.");
+    EXPECT_EQ(complaint(with("from", "2026-02-30")),
+              "from: there is no day 2026-02-30. Give a day as YYYY-MM-DD.");
+    EXPECT_EQ(complaint(with("from", "30.2.2026")),
+              "from: '30.2.2026' is not a day. Give a day as YYYY-MM-DD.");
+    EXPECT_EQ(complaint(with("deep", "maybe")), "deep: 'maybe' is not yes or no. Give yes or no.");
+    EXPECT_EQ(complaint(with("leads", "7,,14")),
+              "leads: '7,,14' is not a list of whole numbers. Give whole numbers separated by commas, 0 to "
+              "120 days.");
+    EXPECT_EQ(complaint(with("leads", "7,121")),
+              "leads is 7,121 days, which is out of its range. Give whole numbers separated by commas, 0 to "
+              "120 days.");
+    EXPECT_EQ(complaint(with("risk", "3")), "risk is 3, which is out of its range. Give a share, 0 to 1.");
+    EXPECT_EQ(complaint(with("factor", "inf")), "factor: 'inf' is not a number. Give a number (times).");
+}
+
+TEST(RequestCheck, OffersTheNearestWordAndKey) {
+    EXPECT_EQ(
+        complaint(with("colour", "darkred")),
+        "colour: 'darkred' is not one of its words. Did you mean 'dark-red'? Give one of: red, dark-red.");
+    EXPECT_EQ(complaint(with("laed", "7")), "echo has no parameter 'laed'. Did you mean 'lead'?");
+    EXPECT_NE(complaint(with("zzz", "7")).find("It has: book, as-of, lead"), std::string::npos);
+}
+
+TEST(RequestCheck, SaysWhatIsMissing) {
+    EXPECT_EQ(complaint({{"as-of", "2026-03-20"}}), "book is missing. Give the path of an orchard book.");
+    EXPECT_EQ(complaint({{"book", "b.gpkg"}}), "as-of is missing. Give a day as YYYY-MM-DD.");
+}
+
+TEST(RequestCheck, TellsEverythingWrongAtOnce) {
+    const auto findings = echo_operation()->check({{"lead", "300"}, {"from", "x"}, {"nonsense", "1"}});
+    std::vector<std::string> fields;
+    for (const auto& finding : findings) {
+        fields.push_back(finding.field);
+        EXPECT_EQ(finding.level, Level::error);
+    }
+    EXPECT_EQ(fields, (std::vector<std::string>{"nonsense", "book", "as-of", "lead", "from"}));
+}
+
+TEST(RequestCheck, AsksTheRulesBetweenFieldsOnceEachFieldIsSound) {
+    EXPECT_EQ(complaint(with("from", "2026-03-21")), "from is after as-of. Give an earlier day.");
+    auto also_wrong = with("from", "2026-03-21");
+    also_wrong["lead"] = "300";
+    EXPECT_EQ(echo_operation()->check(also_wrong).front().field, "lead");
+}
+
+TEST(RequestCheck, ARunRefusesWhatTheCheckRefuses) {
+    try {
+        (void)echo_operation()->run(with("lead", "300"), {});
+        FAIL() << "it ran";
+    } catch (const Error& error) {
+        EXPECT_EQ(error.trouble(), Trouble::usage);
+        EXPECT_EQ(error.findings(), echo_operation()->check(with("lead", "300")));
+    }
+}
+
+TEST(Run, AStepThrowsOnceTheUserHasStoppedTheWork) {
+    pipward::Run lent;
+    lent.cancelled = [] { return true; };
+    try {
+        lent.step(0.5, "Fitting");
+        FAIL() << "it went on";
+    } catch (const Error& error) {
+        EXPECT_EQ(error.trouble(), Trouble::cancelled);
+    }
+}
+
+TEST(Run, AStepTellsProgress) {
+    pipward::Run lent;
+    std::string told;
+    lent.progress = [&](double share, std::string_view step) {
+        told = show_field(share) + " " + std::string(step);
+    };
+    lent.step(0.5, "Fitting");
+    EXPECT_EQ(told, "0.5 Fitting");
+}
+
+template <class Field>
+concept Declarable = RequestField<Field>;
+
+TEST(Request, OnlyTheNamedTypesMayBeFields) {
+    EXPECT_TRUE(Declarable<int>);
+    EXPECT_TRUE(Declarable<std::optional<Celsius>>);
+    EXPECT_TRUE(Declarable<Colour>);
+    EXPECT_FALSE(Declarable<float>);
+    EXPECT_FALSE(Declarable<long>);
+    EXPECT_FALSE(Declarable<Level>);
+    EXPECT_FALSE(Declarable<const char*>);
+}
+
+}  // namespace
+}  // namespace pipward

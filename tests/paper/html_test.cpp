@@ -1,0 +1,56 @@
+// SPDX-License-Identifier: MIT
+#include "pipward/paper/html.h"
+
+#include <gtest/gtest.h>
+
+#include "paper/made_up_season.h"
+#include "paper/markup_check.h"
+
+using namespace pipward;
+using namespace pipward::testing;
+
+namespace {
+
+TEST(MarkupCheck, RefusesWhatBrowsersWouldForgive) {
+    EXPECT_EQ(MarkupCheck("<p class=\"a\">x &amp; y<br></p>").trouble, "");
+    for (const auto* broken :
+         {"<p>", "</p>", "<p><b></p></b>", "<p>a & b</p>", "<p>a > b</p>", "<p id=\"a\" id=\"b\"></p>",
+          "<p id=\"a\"></p><p id=\"a\"></p>", "<p class=\"a></p>", "<p>\x01</p>", "<p"}) {
+        EXPECT_NE(MarkupCheck(broken).trouble, "") << broken;
+    }
+}
+
+TEST(NameHtml, EscapesAndKeepsShortCodesInOnePiece) {
+    EXPECT_EQ(name_html("B-11"), "<bdi class=\"short\">B-11</bdi>");
+    EXPECT_EQ(name_html("Larkfold <Red> & Sons"), "<bdi>Larkfold &lt;Red&gt; &amp; Sons</bdi>");
+}
+
+TEST(DayHtml, SaysTheDayForPeopleAndMachines) {
+    EXPECT_EQ(iso_day_html(april(12)), "<time datetime=\"2026-04-12\">2026-04-12</time>");
+    EXPECT_EQ(iso_work_day_html(april(12)), "<time datetime=\"2026-04-12\">Sun 2026-04-12</time>");
+    EXPECT_EQ(work_day_html(april(12)), "<time datetime=\"2026-04-12\">Sun 12 Apr</time>");
+}
+
+TEST(SheetTable, SaysTheScopeOfEveryHeading) {
+    const auto html = sheet_table("Trees & rows", {{"Tree", 40, true}, {"Row", 60}},
+                                  {{{"A-01", "3"}, "<p>below</p>"}, {{"A-02", ""}, ""}});
+    EXPECT_EQ(MarkupCheck(html).trouble, "");
+    EXPECT_EQ(count_of(html, "scope=\"col\""), 2);
+    EXPECT_EQ(count_of(html, "scope=\"row\""), 2);
+    EXPECT_NE(html.find("<caption>Trees &amp; rows</caption>"), html.npos);
+    EXPECT_NE(html.find("<td colspan=\"2\"><p>below</p></td>"), html.npos);
+    EXPECT_EQ(count_of(html, "colspan"), 1) << "a row with nothing below gets no second line";
+}
+
+TEST(SheetTable, NamesEveryValueForPagesTooNarrowForColumns) {
+    const auto html =
+        sheet_table("", {{"Tree", 40, true}, {"Row", 60}}, {{{"A-01", "3"}, ""}, {{"A-02", ""}, ""}});
+    EXPECT_NE(html.find("<td data-label=\"Row\"><div>3</div></td>"), html.npos);
+    EXPECT_NE(html.find("<td class=\"empty\" data-label=\"Row\">"), html.npos);
+}
+
+TEST(SheetTable, RefusesARowWithTooFewCells) {
+    EXPECT_THROW(sheet_table("", {{"Tree", 40, true}, {"Row", 60}}, {{{"A-01"}, ""}}), std::out_of_range);
+}
+
+}  // namespace

@@ -1,0 +1,73 @@
+// SPDX-License-Identifier: MIT
+#include "pipward/paper/season_words.h"
+
+#include <gtest/gtest.h>
+
+#include <cmath>
+
+#include "paper/made_up_season.h"
+
+using namespace pipward;
+using namespace pipward::testing;
+
+namespace {
+
+TEST(ChanceWords, CountInTensBetweenTheEnds) {
+    EXPECT_EQ(chance_words({0.83}), "8 in 10");
+    EXPECT_EQ(chance_words({0.25}), "3 in 10");
+    EXPECT_EQ(chance_words({0.05}), "1 in 10");
+    EXPECT_EQ(chance_words({0.95}), "9 in 10");
+}
+
+TEST(ChanceWords, PromiseNeitherCertaintyNorImpossibilityForWhatIsOnlyNearThem) {
+    EXPECT_EQ(chance_words({1.0}), "over 19 in 20");
+    EXPECT_EQ(chance_words({0.951}), "over 19 in 20");
+    EXPECT_EQ(chance_words({0.049}), "under 1 in 20");
+    EXPECT_EQ(chance_words({0}), "no chance");
+    EXPECT_EQ(chance_words({std::nan("")}), "not known");
+}
+
+TEST(ChanceWords, NeverFallAsTheChanceGrows) {
+    int before = 0;
+    for (int i = 0; i <= 1000; ++i) {
+        const int tenths = chance_tenths({i / 1000.0});
+        EXPECT_GE(tenths, before);
+        EXPECT_LE(tenths, 10);
+        before = tenths;
+    }
+    EXPECT_EQ(before, 10);
+}
+
+TEST(MilligramWords, ShowTenthsOnlyOfSmallAmounts) {
+    EXPECT_EQ(milligram_words({3.46}), "3.5 mg");
+    EXPECT_EQ(milligram_words({120.4}), "120 mg");
+    EXPECT_EQ(milligram_words({0}), "");
+    EXPECT_EQ(milligram_words({std::nan("")}), "");
+}
+
+TEST(DayWords, StateTheYearInFull) {
+    EXPECT_EQ(long_day(day(2026, 3, 20)), "20 March 2026");
+    EXPECT_EQ(work_day(day(2026, 3, 20)), "Fri 20 Mar");
+}
+
+TEST(Counted, KnowsOneFromMany) {
+    EXPECT_EQ(counted(1, "note", "notes"), "1 note");
+    EXPECT_EQ(counted(0, "note", "notes"), "0 notes");
+}
+
+TEST(SeasonWords, HaveWordsForEveryValue) {
+    for (int i = 0; i < 4; ++i) {
+        EXPECT_FALSE(way_words(static_cast<PollenWay>(i)).empty());
+        EXPECT_FALSE(s_match_words(static_cast<SMatch>(i)).empty());
+        EXPECT_FALSE(urgency_words(static_cast<Urgency>(i)).empty());
+        EXPECT_FALSE(source_words(static_cast<NeedSource>(i)).empty());
+        EXPECT_FALSE(store_words(static_cast<Store>(i)).empty());
+        EXPECT_FALSE(method_words(static_cast<BloomMethod>(i)).empty());
+    }
+    EXPECT_EQ(way_words(PollenWay::forced_branch), "force a cut branch indoors");
+    EXPECT_EQ(verdict_words(Verdict::impossible), "impossible");
+    EXPECT_EQ(urgency_words(Urgency::too_late), "too late");
+    EXPECT_EQ(store_words(Store::deep_freezer), "deep freezer");
+}
+
+}  // namespace
