@@ -97,7 +97,7 @@ TEST_F(CheckOrchard, FindsNothingInASoundOrchard) {
 TEST_F(CheckOrchard, SaysPlainlyWhatAnEmptyBookLacks) {
     o = {};
     const auto found = check();
-    EXPECT_TRUE(has(found, {Level::error, "tree", "", "", "", "no trees", "book-adopt"}));
+    EXPECT_TRUE(has(found, {Level::error, "tree", "", "", "", "no trees", "Digitise"}));
     EXPECT_TRUE(has(found, {Level::warning, "bloom_note", "", "", "", "no bloom notes", ""}));
     EXPECT_TRUE(has(found, {Level::error, "station", "", "", "", "no weather station", ""}));
     EXPECT_EQ(found.size(), 3U);

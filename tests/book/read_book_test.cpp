@@ -68,14 +68,14 @@ TEST_F(ReadBook, AnEmptyFile) {
 
 TEST_F(ReadBook, AFileOfAnotherKindIsNamed) {
     std::ofstream(book, std::ios::trunc) << R"({"type":"FeatureCollection","features":[]})";
-    expect_says(opening(), "GeoJSON", "book-adopt");
+    expect_says(opening(), "GeoJSON", "book-new");
 }
 
 TEST_F(ReadBook, ADatabaseThatIsNoGeoPackageIsNamed) {
     std::filesystem::remove(book);
     book = (folder / "plain.sqlite").string();
     RawBook(book).run("CREATE TABLE tree (label TEXT)");
-    expect_says(opening(), "SQLite", "book-adopt");
+    expect_says(opening(), "SQLite", "book-new");
 }
 
 TEST_F(ReadBook, AnEncryptedFile) {
@@ -95,7 +95,7 @@ TEST_F(ReadBook, AGeoPackageThatIsNoBookTellsWhatItHolds) {
         "CREATE TABLE wells (fid INTEGER PRIMARY KEY, depth REAL); "
         "INSERT INTO gpkg_contents (table_name, data_type, identifier) VALUES ('wells', 'attributes', "
         "'wells')");
-    expect_says(opening(), "wells", "book-adopt");
+    expect_says(opening(), "wells", "book-new");
 }
 
 TEST_F(ReadBook, AServerThatDoesNotAnswerIsNamedWithoutItsPassword) {

@@ -44,8 +44,17 @@ TEST_F(WriteWeather, AForecastBecomesAnObservation) {
     auto forecast = reading("2026-04-01", 1, 9);
     forecast.source = WeatherSource::forecast;
     write_weather(book, {forecast}, false);
-    EXPECT_EQ(write_weather(book, {reading("2026-04-01", 1, 9)}, true).replaced, 1);
+    EXPECT_EQ(write_weather(book, {reading("2026-04-01", 2, 7)}, false).replaced, 1);
     EXPECT_EQ(read_book(book).orchard.weather.at(0).source, WeatherSource::observed);
+    EXPECT_EQ(read_book(book).orchard.weather.at(0).t_min, Celsius{2});
+}
+
+TEST_F(WriteWeather, AForecastNeverTakesThePlaceOfAnObservationUnasked) {
+    write_weather(book, {reading("2026-04-01", 1, 9)}, false);
+    auto forecast = reading("2026-04-01", 5, 12);
+    forecast.source = WeatherSource::forecast;
+    EXPECT_EQ(write_weather(book, {forecast}, false).unchanged, 1);
+    EXPECT_EQ(read_book(book).orchard.weather.at(0).t_min, Celsius{1});
 }
 
 TEST_F(WriteWeather, KeepsStationsApart) {

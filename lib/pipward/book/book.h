@@ -46,7 +46,8 @@ void replace_results(const std::string& location, std::span<const Table> results
 /// Reads a result table back, or nothing where the book has none of that name.
 std::optional<Table> read_result(const std::string& location, const std::string& name);
 
-/// Adds or replaces weather rows of one station by day, in one transaction. The station must exist.
+/// Adds weather rows of one station by day, in one transaction. The station must exist. A day that the book has
+/// is replaced where `replace_existing` says so, and a forecast always by an observation.
 struct WeatherWritten {
     int added = 0;
     int replaced = 0;

@@ -115,13 +115,12 @@ void check_emptiness(const Orchard& orchard, Findings& findings) {
     if (orchard.trees.empty()) {
         findings.push_back(
             error({"tree"}, "The book has no trees.",
-                  "Digitise, import or lay out the trees first; book-adopt takes over a layer that "
-                  "you have."));
+                  "Digitise the trees in a GIS, or copy a layer that you have into the table."));
     }
     if (orchard.bloom_notes.empty()) {
         findings.push_back(
             warning({"bloom_note"}, "The book has no bloom notes.",
-                    "Write down the stages you see; until then bloom is only roughly foreseen."));
+                    "Write down the stages you see; without any, bloom cannot be foreseen."));
     }
     if (orchard.stations.empty()) {
         findings.push_back(error({"station"}, "The book has no weather station.",

@@ -124,7 +124,7 @@ BookReading read_all(Session& session, const std::string& location) {
         throw access_error(location,
                            fmt::format("This is no orchard book: it has none of its tables. It holds {}.",
                                        layers_of(session)),
-                           "Make a book with book-new, or take these layers into one with book-adopt.");
+                           "Make a book with book-new and copy these layers into its tables.");
     }
     BookReading reading;
     for (const auto& table : book_tables()) {

@@ -127,6 +127,12 @@ bool replace_day(Session& session, OGRLayer& layer, OGRFeature& stored, const We
     return true;
 }
 
+/// What was measured takes the place of what was foretold.
+bool supersedes(const WeatherDay& day, const OGRFeature& stored) {
+    return day.source == WeatherSource::observed &&
+           stored.GetFieldAsString("source") == to_word(WeatherSource::forecast);
+}
+
 WeatherWritten write_days(Session& session, const std::string& location, const std::vector<WeatherDay>& days,
                           bool replace_existing) {
     expect_station(session, location, days.front());
@@ -138,7 +144,7 @@ WeatherWritten write_days(Session& session, const std::string& location, const s
         if (found == stored.end()) {
             add_day(session, layer, day);
             ++written.added;
-        } else if (replace_existing && replace_day(session, layer, *found->second, day)) {
+        } else if ((replace_existing || supersedes(day, *found->second)) && replace_day(session, layer, *found->second, day)) {
             ++written.replaced;
         } else {
             ++written.unchanged;

@@ -195,6 +195,10 @@ void finish(WayOutlook& way, const PollenNeed& need) {
                 : fmt::format("All flowers are worked already ({}).", need.worked));
     }
     way.row.verdict = verdict_of(way.row.chance, need.triploid);
+    if (way.row.verdict == Verdict::impossible) {
+        way.row.donor_flowers = 0;
+        way.row.pollen = {0};
+    }
     way.row.why = joined(way.sentences);
 }
 

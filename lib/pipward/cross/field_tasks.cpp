@@ -133,8 +133,8 @@ FieldTask pollinate_task(const GoalWork& work, const WorkedTree& tree) {
     task.why = fmt::format(
         "Open the bag, touch every stigma, close it again; tag with cross, day and flowers. Flowers take "
         "pollen "
-        "about {} to {}.",
-        to_iso(work.from), to_iso(work.to));
+        "from about {}; after {} the risk of coming too late is above {}.",
+        to_iso(work.from), to_iso(work.to), percent_text(work.bench->assumptions.risk));
     return task;
 }
 

@@ -4,7 +4,6 @@
 #include <fmt/format.h>
 
 #include <algorithm>
-#include <set>
 #include <tuple>
 
 #include "pipward/cross/goal_plan.h"
@@ -47,8 +46,8 @@ std::vector<const CrossGoal*> goals_in_order(const Orchard& orchard, Season seas
 void note_other_seasons(Findings& findings, std::size_t others, Season season) {
     if (others > 0) {
         findings.push_back({Level::note, "cross_goal", "", "season", "",
-                            fmt::format("{} {} of other seasons than {} and {} passed over.", others,
-                                        others == 1 ? "goal is" : "goals are", season.year, season.year + 1),
+                            fmt::format("Passed over: {} {} of seasons other than {} and {}.", others,
+                                        others == 1 ? "goal" : "goals", season.year, season.year + 1),
                             ""});
     }
 }
@@ -67,31 +66,6 @@ void note_unknown_parent(Findings& findings, const OrchardIndex& index, const Cr
         findings.push_back({Level::warning, "cross_goal", goal.code, field, name,
                             "The book has no such parent, so nothing is known of its bloom.",
                             "Add the accession or the blend, or correct the name."});
-    }
-}
-
-std::set<std::string> parents_in(const Bench& bench, const std::vector<const CrossGoal*>& goals) {
-    std::set<std::string> parents;
-    for (const auto* goal : goals) {
-        parents.insert(goal->seed_parent);
-        for (const auto& donor : donors_of(bench.index, *goal)) {
-            parents.insert(donor.donor);
-        }
-    }
-    return parents;
-}
-
-void note_protected(Findings& findings, const Bench& bench, const std::vector<const CrossGoal*>& goals) {
-    for (const auto& name : parents_in(bench, goals)) {
-        const auto* accession = accession_named(bench.index, name);
-        if (accession != nullptr && accession->protected_until &&
-            *accession->protected_until >= bench.index.as_of) {
-            findings.push_back({Level::note, "accession", name, "protected_until",
-                                to_iso(*accession->protected_until),
-                                "This parent is a protected variety on the day of the plan.",
-                                "Breeding with it is often free, contracts and patents may say otherwise: "
-                                "check before crossing."});
-        }
     }
 }
 
@@ -125,7 +99,6 @@ void note_about_goals(SeasonPlan& plan, const Bench& bench, const std::vector<co
         note_unknown_parent(plan.findings, bench.index, *goal, "seed_parent", goal->seed_parent);
         note_unknown_parent(plan.findings, bench.index, *goal, "pollen_parent", goal->pollen_parent);
     }
-    note_protected(plan.findings, bench, goals);
 }
 
 }  // namespace

@@ -96,7 +96,8 @@ void add_test(Tasks& tasks, const Job& job) {
 }
 
 void add_way(Tasks& tasks, const Job& job) {
-    if (job.way->lot) {
+    const bool next = job.season != job.bench->forecast->season;
+    if (job.way->lot && !next) {
         add_test(tasks, job);
     } else if (job.way->gathered_now && job.way->tree != nullptr && job.way->row.gather_to) {
         add_gathering(tasks, job);

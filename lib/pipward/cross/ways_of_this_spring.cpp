@@ -5,6 +5,7 @@
 
 #include "pipward/cross/forcing.h"
 #include "pipward/cross/meeting.h"
+#include "pipward/cross/meeting_days.h"
 #include "pipward/cross/way_view.h"
 #include "pipward/cross/why.h"
 
@@ -19,29 +20,29 @@ Store store_for(int days, Share usable) {
     return chance_usable(kept, usable) >= safe_store ? Store::refrigerator : Store::freezer;
 }
 
-// The days as they are found, the last never before the first.
-void gather_on(WayOutlook& outlook, const WayView& view, const DonorTree& donor, DayRun days) {
-    gather_at(outlook, view.crossing, donor);
-    outlook.gathered_now = !view.crossing.next_season;
-    outlook.row.gather_from = view.crossing.day(days.first);
-    outlook.row.gather_to = view.crossing.day(std::max(days.first, days.last));
+void gather_and_use(WayOutlook& outlook, const WayView& view, const DonorTree& donor,
+                    const MeetingDays& days) {
+    const auto& crossing = view.crossing;
+    gather_at(outlook, crossing, donor);
+    outlook.gathered_now = !crossing.next_season;
+    outlook.row.gather_from = crossing.day(days.gather.first);
+    outlook.row.gather_to = crossing.day(days.gather.last);
+    outlook.row.use_from = crossing.day(days.use.first);
+    outlook.row.use_to = crossing.day(days.use.last);
 }
 
-void gather_fresh(WayOutlook& outlook, const WayView& view, const DonorTree& donor) {
-    const auto days = balloon_gathering(view.courses(donor), view.assume().risk);
-    gather_on(outlook, view, donor,
-              {std::max(days.first, view.working.first - fresh_to_days),
-               std::min(days.last, view.working.last - fresh_from_days)});
+void gather_fresh(WayOutlook& outlook, const WayView& view, const DonorTree& donor, const MeetingDays& days) {
+    gather_and_use(outlook, view, donor, days);
     outlook.row.store = Store::room;
     outlook.sentences.push_back(
         fmt::format("Gather at balloon by {}, dry a day or two, use within {} of gathering.",
                     to_iso(*outlook.row.gather_to), days_text(fresh_to_days)));
 }
 
-void gather_and_keep(WayOutlook& outlook, const WayView& view, const DonorTree& donor) {
-    const auto days = balloon_gathering(view.courses(donor), view.assume().risk);
-    gather_on(outlook, view, donor, {days.first, std::min(days.last, view.working.last - drying_days)});
-    const int wait = std::max(drying_days, view.working.last - days.first);
+void gather_and_keep(WayOutlook& outlook, const WayView& view, const DonorTree& donor,
+                     const MeetingDays& days) {
+    gather_and_use(outlook, view, donor, days);
+    const int wait = std::max(drying_days, days.use.last - days.gather.first);
     const Store store = store_for(wait, view.assume().usable_germination);
     const auto germination = kept_germination(store, wait);
     outlook.row.store = store;
@@ -62,8 +63,10 @@ WayOutlook same_day_way(const WayView& view) {
     });
     outlook.row.chance = {picked.chance * chance_usable(untested_pollen, view.assume().usable_germination)};
     outlook.sentences.push_back(meeting_text(view.crossing, *picked.donor));
-    if (outlook.row.chance.value >= no_chance) {
-        gather_fresh(outlook, view, *picked.donor);
+    const auto days =
+        same_day_days(*view.crossing.seed_left, view.courses(*picked.donor), view.assume().risk);
+    if (days && outlook.row.chance.value >= no_chance) {
+        gather_fresh(outlook, view, *picked.donor, *days);
     }
     return outlook;
 }
@@ -77,8 +80,9 @@ WayOutlook kept_this_spring_way(const WayView& view) {
     if (picked.chance < 0.5) {
         outlook.sentences.push_back(too_late_text(view.crossing, *picked.donor));
     }
-    if (picked.chance >= no_chance) {
-        gather_and_keep(outlook, view, *picked.donor);
+    const auto days = kept_days(*view.crossing.seed_left, view.courses(*picked.donor), view.assume().risk);
+    if (days && picked.chance >= no_chance) {
+        gather_and_keep(outlook, view, *picked.donor, *days);
     }
     return outlook;
 }

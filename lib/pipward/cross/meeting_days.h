@@ -1,0 +1,26 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include <optional>
+
+#include "pipward/cross/bloom_course.h"
+
+/// The days of a meeting, over those scenarios in which it comes about.
+namespace pipward {
+
+/// `gather.last` and `use.last` leave `risk` of being too late, `use.first` is a median. Where early in the
+/// year the risk leaves no day between, the last days are medians too.
+struct MeetingDays {
+    DayRun gather;
+    DayRun use;
+};
+
+/// Fresh pollen: gathered at most fresh_to_days before a working day. `gather.first` is a median, because
+/// pollen gathered before the seed parent is ready is wasted. Nothing where they never meet.
+std::optional<MeetingDays> same_day_days(const BloomCourses& seed_parent, const BloomCourses& donor,
+                                         double risk);
+
+/// Kept pollen: gathered from the first balloon flowers on; `gather.first` is early at the risk.
+std::optional<MeetingDays> kept_days(const BloomCourses& seed_parent, const BloomCourses& donor, double risk);
+
+}  // namespace pipward
