@@ -131,6 +131,20 @@ TEST(BloomPart, DividesManyAccessionsIntoPicturesThatFitASheetOfPaper) {
     EXPECT_EQ(count_of(bloom, ">Seedling 53</text>"), 2);
 }
 
+TEST(BloomPart, LeavesOutAThrongOfSeedlingsThatOnlyBorrowAndSaysHowMany) {
+    MadeUpSeason season;
+    for (int number = 1; number <= 40; ++number) {
+        auto seedling = window_about("Row 9 no. " + std::to_string(number), april(20));
+        seedling.source = NeedSource::mid_parent;
+        seedling.notes_used = 0;
+        add_window(season.forecast, seedling);
+    }
+    const auto bloom = section_of(season_sheet_html(season.sheet()), "bloom");
+    EXPECT_FALSE(has(bloom, "Row 9"));
+    EXPECT_TRUE(has(bloom, "Not shown: 42 accessions without bloom notes of their own"));
+    EXPECT_TRUE(has(bloom, "Quarry Pear 7"));
+}
+
 TEST(BloomPart, SaysWhatIsMissingWithoutWindows) {
     MadeUpSeason season;
     season.forecast = empty_forecast();

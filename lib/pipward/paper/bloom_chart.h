@@ -23,16 +23,21 @@ struct BloomBar {
     bool is_wanted() const { return seed_parent || pollen_parent; }
 };
 
+inline constexpr int few_borrowed = 8;
+
 struct BloomChart {
     std::string title;  ///< of the picture, for whoever cannot see it
     Day as_of;
     Day from;  ///< a Monday
     Day to;    ///< a Sunday
     std::vector<BloomBar> bars;
+    int left_out = 0;  ///< accessions without a bar
 };
 
 /// One bar an accession, from the window that stands for it: parents of the plan's crosses first, then by
-/// median full bloom and name. Without windows there are no bars and the chart shows as_of's week.
+/// median full bloom and name. Accessions that only borrow their window and are wanted for no cross are left
+/// out where they are more than `few_borrowed`: an orchard may hold a thousand such seedlings. Without
+/// windows there are no bars and the chart shows as_of's week.
 BloomChart bloom_chart_of(const BloomForecast& forecast, const SeasonPlan& plan);
 
 enum class ChartShape {

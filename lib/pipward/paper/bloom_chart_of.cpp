@@ -59,6 +59,17 @@ void span_bars(BloomChart& chart) {
     }
 }
 
+void leave_out_seedlings(BloomChart& chart) {
+    const auto only_borrows = [](const BloomBar& bar) {
+        return !bar.is_wanted() && bar.source != NeedSource::own_notes;
+    };
+    const auto borrowers = static_cast<int>(std::ranges::count_if(chart.bars, only_borrows));
+    if (borrowers > few_borrowed) {
+        std::erase_if(chart.bars, only_borrows);
+        chart.left_out = borrowers;
+    }
+}
+
 }  // namespace
 
 BloomChart bloom_chart_of(const BloomForecast& forecast, const SeasonPlan& plan) {
@@ -67,13 +78,15 @@ BloomChart bloom_chart_of(const BloomForecast& forecast, const SeasonPlan& plan)
     chart.as_of = forecast.as_of;
     const auto parents = parents_of(plan);
     for (const auto& [accession, window] : forecast.of_accession) {
-        if (window < forecast.windows.size()) {
-            chart.bars.push_back(bar_of(accession, forecast.windows[window], parents));
+        if (window >= forecast.windows.size()) {
+            continue;
         }
+        chart.bars.push_back(bar_of(accession, forecast.windows[window], parents));
     }
     std::ranges::sort(chart.bars, {}, [](const BloomBar& bar) {
         return std::tuple{!bar.is_wanted(), bar.full.p50, bar.name};
     });
+    leave_out_seedlings(chart);
     span_bars(chart);
     return chart;
 }

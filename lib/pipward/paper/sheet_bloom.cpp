@@ -51,7 +51,7 @@ std::string figures_html(const BloomChart& whole) {
     int number = 0;
     std::size_t in_group = 0;
     for (std::size_t first = 0; first < whole.bars.size();) {
-        BloomChart part{whole.title, whole.as_of, whole.from, whole.to, {}};
+        BloomChart part{whole.title, whole.as_of, whole.from, whole.to, {}, 0};
         const auto heading = heading_of(whole, first, in_group);
         std::size_t next = first;
         while (next < whole.bars.size() && next - first < bars_a_picture &&
@@ -104,6 +104,18 @@ std::string numbers_html(const BloomForecast& forecast, const BloomChart& chart)
            "</details>\n";
 }
 
+std::string left_out_html(int accessions) {
+    if (accessions == 0) {
+        return {};
+    }
+    return element(
+        "p", "",
+        fmt::format("Not shown: {} without bloom notes of {} own and without a part in a wanted cross. The "
+                    "book's layer bloom_window has {}.",
+                    accessions == 1 ? "one accession" : fmt::format("{} accessions", accessions),
+                    accessions == 1 ? "its" : "their", accessions == 1 ? "it" : "them"));
+}
+
 }  // namespace
 
 std::string bloom_section(const SeasonSheet& sheet) {
@@ -114,7 +126,8 @@ std::string bloom_section(const SeasonSheet& sheet) {
     }
     const auto chart = bloom_chart_of(*sheet.forecast, *sheet.plan);
     return section_html("bloom", "Bloom",
-                        key_html() + figures_html(chart) + numbers_html(*sheet.forecast, chart));
+                        key_html() + figures_html(chart) + left_out_html(chart.left_out) +
+                            numbers_html(*sheet.forecast, chart));
 }
 
 }  // namespace pipward
