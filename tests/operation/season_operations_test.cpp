@@ -240,7 +240,7 @@ Outcome import(const testing::SampleCopy& sample, const std::string& csv, Form m
 TEST(WeatherImportOperation, AddsNewDaysAndLeavesOldOnesUnlessTold) {
     NEED_SAMPLE();
     const testing::SampleCopy sample;
-    const std::string csv = "date,t_min,t_max\n2026-03-30,-1.5,19.5\n2026-03-31,3,14\n";
+    const std::string csv = "date,t_min,t_max\n2026-03-20,-1.5,19.5\n2026-03-31,3,14\n";
     const auto counts = [](const Outcome& outcome) {
         const auto row = as_text(outcome.tables.at(0)).at(0);
         return std::vector<std::string>(row.begin() + 3, row.end());  // days, added, replaced, unchanged

@@ -127,14 +127,21 @@ FieldTask bag_task(const GoalWork& work, const WorkedTree& tree) {
     return task;
 }
 
+std::string when_text(const GoalWork& work) {
+    const bool by_median = std::ranges::any_of(work.ways, &WayOutlook::by_median);
+    const std::string days = fmt::format("Flowers take pollen from about {}", to_iso(work.from));
+    return by_median ? fmt::format("{} to {}: median days, too uncertain yet for a safe one.", days,
+                                   to_iso(work.to))
+                     : fmt::format("{}; after {} the risk of coming too late is above {}.", days,
+                                   to_iso(work.to), percent_text(work.bench->assumptions.risk));
+}
+
 FieldTask pollinate_task(const GoalWork& work, const WorkedTree& tree) {
     auto task = begin_task(work, tree, FieldWork::pollinate);
     set_days(task, work, work.from, work.to);
-    task.why = fmt::format(
-        "Open the bag, touch every stigma, close it again; tag with cross, day and flowers. Flowers take "
-        "pollen "
-        "from about {}; after {} the risk of coming too late is above {}.",
-        to_iso(work.from), to_iso(work.to), percent_text(work.bench->assumptions.risk));
+    task.why =
+        fmt::format("Open the bag, touch every stigma, close it again; tag with cross, day and flowers. {}",
+                    when_text(work));
     return task;
 }
 

@@ -81,7 +81,12 @@ std::optional<MeetingDays> summed_up(const Counted& counted, double first_chance
             {counted.use_first.quantile(half), counted.use_last.quantile(chance)}};
     };
     const auto safe = days_at(risk);
-    return safe.gather.empty() || safe.use.empty() ? days_at(std::max(half, risk)) : safe;
+    if (safe.gather.last > safe.gather.first && safe.use.last > safe.use.first) {
+        return safe;
+    }
+    auto median = days_at(std::max(half, risk));
+    median.by_median = true;
+    return median;
 }
 
 // The first and last day on which both hold.

@@ -8,11 +8,13 @@
 /// The days of a meeting, over those scenarios in which it comes about.
 namespace pipward {
 
-/// `gather.last` and `use.last` leave `risk` of being too late, `use.first` is a median. Where early in the
-/// year the risk leaves no day between, the last days are medians too.
+/// `gather.last` and `use.last` leave `risk` of being too late, `use.first` is a median. Where the risk
+/// leaves less than two days, as it may early in the year, the last days are medians too, and `by_median`
+/// says so.
 struct MeetingDays {
     DayRun gather;
     DayRun use;
+    bool by_median = false;
 };
 
 /// Fresh pollen: gathered at most fresh_to_days before a working day. `gather.first` is a median, because

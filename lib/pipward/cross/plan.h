@@ -24,6 +24,7 @@ std::string_view to_text(Verdict verdict);
 /// One cross goal by one way and, where the pollen parent is a blend, one of its members.
 struct CrossWay {
     std::string cross;
+    Season season;  ///< of the goal: the forecast's, or the next
     std::string seed_parent;
     std::string pollen_parent;  ///< as in the goal: an accession or a blend
     std::string donor;          ///< the accession whose pollen it is

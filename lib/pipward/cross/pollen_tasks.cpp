@@ -12,7 +12,12 @@ namespace pipward {
 namespace {
 
 using TaskKey = std::tuple<std::string, int, PollenWork, std::string>;  // donor, season, work, lot
-using Tasks = std::map<TaskKey, PollenTask>;
+
+struct Draft {
+    PollenTask task;
+    bool by_median = false;  // the last day is
+};
+using Tasks = std::map<TaskKey, Draft>;
 
 struct Job {
     const Bench* bench = nullptr;
@@ -52,7 +57,10 @@ void add_gathering(Tasks& tasks, const Job& job) {
     const auto& row = job.way->row;
     const auto work = work_of(*job.way);
     const auto [entry, added] = tasks.try_emplace({row.donor, job.season.year, work, ""});
-    auto& task = entry->second;
+    auto& task = entry->second.task;
+    if (added || *row.gather_to < task.do_to) {
+        entry->second.by_median = job.way->by_median && work == PollenWork::gather;
+    }
     if (added || job.way->early_tree) {
         place_at(task, *job.way);
     }
@@ -81,7 +89,7 @@ void add_test(Tasks& tasks, const Job& job) {
     }
     const auto [entry, added] =
         tasks.try_emplace({row.donor, job.season.year, PollenWork::test_lot, lot.lot->code});
-    auto& task = entry->second;
+    auto& task = entry->second.task;
     const Day last = std::max(as_of, *row.use_from - test_ahead_days);
     task.work = PollenWork::test_lot;
     task.donor = lot.lot->donor;
@@ -114,28 +122,35 @@ std::string keeping_text(const PollenTask& task, const Bench& bench) {
                        next ? fmt::format(", for {}", task.season_of_use.year) : "");
 }
 
-std::string work_text(const PollenTask& task, const Bench& bench) {
-    const auto risk = percent_text(bench.assumptions.risk);
-    switch (task.work) {
+std::string deadline_text(const Draft& draft, const Bench& bench) {
+    if (draft.by_median) {
+        return "These are median days, too uncertain yet for a safe one: watch the buds.";
+    }
+    return fmt::format("After {} the risk of coming too late is above {}.", to_iso(draft.task.do_to),
+                       percent_text(bench.assumptions.risk));
+}
+
+std::string work_text(const Draft& draft, const Bench& bench) {
+    const std::string when = deadline_text(draft, bench) + " " + keeping_text(draft.task, bench);
+    switch (draft.task.work) {
         case PollenWork::gather:
-            return fmt::format(
-                "Pick closed balloon flowers (BBCH 59). After {} the risk of coming too late is above {}. {}",
-                to_iso(task.do_to), risk, keeping_text(task, bench));
+            return "Pick closed balloon flowers (BBCH 59). " + when;
         case PollenWork::cut_branch:
-            return fmt::format(
-                "Cut branches with as many flower buds; re-cut stems and change the water every two days. "
-                "After {} the risk of coming too late is above {}. {}",
-                to_iso(task.do_to), risk, keeping_text(task, bench));
+            return "Cut branches with as many flower buds; re-cut stems and change the water every two "
+                   "days. " +
+                   when;
         case PollenWork::test_lot:
             break;
     }
     return "A poor result leaves time for another way.";
 }
 
-void finish(PollenTask& task, const Bench& bench) {
+PollenTask finished(Draft& draft, const Bench& bench) {
+    auto& task = draft.task;
     std::ranges::sort(task.for_crosses);
-    task.why += work_text(task, bench);
+    task.why += work_text(draft, bench);
     task.urgency = urgency_of(task.do_to, bench.index.as_of);
+    return std::move(task);
 }
 
 bool comes_before(const PollenTask& a, const PollenTask& b) {
@@ -171,9 +186,8 @@ std::vector<PollenTask> pollen_tasks(const Bench& bench, const std::vector<GoalP
         }
     }
     std::vector<PollenTask> sorted;
-    for (auto& [key, task] : tasks) {
-        finish(task, bench);
-        sorted.push_back(std::move(task));
+    for (auto& [key, draft] : tasks) {
+        sorted.push_back(finished(draft, bench));
     }
     std::ranges::sort(sorted, comes_before);
     return sorted;

@@ -3,6 +3,7 @@
 
 #include <fmt/format.h>
 
+#include <algorithm>
 #include <array>
 
 #include "pipward/cross/way_view.h"
@@ -52,7 +53,8 @@ void add_ways_from_trees(std::vector<WayOutlook>& ways, const WayView& view) {
 }
 
 std::vector<WayOutlook> open_ways(const Bench& bench, const Crossing& crossing) {
-    const WayView view{bench, crossing, working_days(*crossing.seed_left, bench.assumptions.risk),
+    const auto working = working_days(*crossing.seed_left, bench.assumptions.risk);
+    const WayView view{bench, crossing, working.days, working.by_median,
                        share_with(*crossing.seed_left, &BloomCourse::working)};
     std::vector<WayOutlook> ways;
     add_ways_from_trees(ways, view);
@@ -68,6 +70,7 @@ std::vector<WayOutlook> open_ways(const Bench& bench, const Crossing& crossing) 
 
 void name_parents(CrossWay& row, const Crossing& crossing) {
     row.cross = crossing.goal->code;
+    row.season = crossing.goal->season;
     row.seed_parent = crossing.goal->seed_parent;
     row.pollen_parent = crossing.goal->pollen_parent;
     row.donor = crossing.donor;
@@ -77,14 +80,15 @@ void name_parents(CrossWay& row, const Crossing& crossing) {
 
 }  // namespace
 
-DayRun working_days(const BloomCourses& seed_parent, double risk) {
+WorkingDays working_days(const BloomCourses& seed_parent, double risk) {
     const auto first = first_day(seed_parent, &BloomCourse::working, 0.5);
     const auto safe = last_day(seed_parent, &BloomCourse::working, risk);
     const auto last = last_day(seed_parent, &BloomCourse::working, 0.5);
     if (!first) {
         return {};
     }
-    return {*first, *safe >= *first ? *safe : *last};
+    const bool by_median = *safe <= *first;
+    return {{*first, by_median ? std::max(*last, *safe) : *safe}, by_median};
 }
 
 std::vector<WayOutlook> way_outlooks(const Bench& bench, const Crossing& crossing) {

@@ -20,6 +20,7 @@ struct WayOutlook {
     const Tree* tree = nullptr;     ///< where to gather or cut
     bool early_tree = false;        ///< chosen because it blooms before the tree that stands for the donor
     double germination = 0;         ///< expected at use, 0..1
+    bool by_median = false;         ///< the last days are medians: the risk would leave no time
 };
 
 /// Every way for one goal and one donor, each at least once: a way that has both a lot in hand and flowers to
@@ -27,7 +28,11 @@ struct WayOutlook {
 std::vector<WayOutlook> way_outlooks(const Bench& bench, const Crossing& crossing);
 
 /// Days on which the seed parent can be worked: from the median first day to the last that is safe at the
-/// risk (to the median last where the risk leaves no day).
-DayRun working_days(const BloomCourses& seed_parent, double risk);
+/// risk, or to the median last where the risk leaves less than two days.
+struct WorkingDays {
+    DayRun days;
+    bool by_median = false;
+};
+WorkingDays working_days(const BloomCourses& seed_parent, double risk);
 
 }  // namespace pipward

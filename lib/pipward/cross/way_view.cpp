@@ -10,6 +10,7 @@ WayOutlook begin_way(const WayView& view, PollenWay way) {
     outlook.row.way = way;
     outlook.row.use_from = view.crossing.day(view.working.first);
     outlook.row.use_to = view.crossing.day(view.working.last);
+    outlook.by_median = view.by_median;
     outlook.germination = untested_pollen.mean;
     return outlook;
 }

@@ -13,6 +13,7 @@ struct WayView {
     const Bench& bench;
     const Crossing& crossing;
     DayRun working;
+    bool by_median = false;
     double workable = 0;  ///< chance that there is such a day at all
 
     const CrossingAssumptions& assume() const { return bench.assumptions; }

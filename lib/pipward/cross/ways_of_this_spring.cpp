@@ -29,6 +29,7 @@ void gather_and_use(WayOutlook& outlook, const WayView& view, const DonorTree& d
     outlook.row.gather_to = crossing.day(days.gather.last);
     outlook.row.use_from = crossing.day(days.use.first);
     outlook.row.use_to = crossing.day(days.use.last);
+    outlook.by_median = days.by_median;
 }
 
 void gather_fresh(WayOutlook& outlook, const WayView& view, const DonorTree& donor, const MeetingDays& days) {

@@ -3,6 +3,7 @@
 
 #include "pipward/operation/list.h"
 #include "pipward/operation/season_pipeline.h"
+#include "pipward/paper/season_words.h"
 
 namespace pipward {
 namespace {
@@ -20,8 +21,8 @@ Outcome run(const Request& request, const Run& lent) {
     outcome.tables = {bloom_model_table(need_rows(place, past, fitted.model))};
     outcome.findings = std::move(place.findings);
     outcome.summary =
-        fmt::format("{} needs fitted by the method \"{}\" from {} full-bloom days in {} seasons.",
-                    fitted.model.needs.size(), to_text(fitted.model.method), past.observations.size(),
+        fmt::format("{} needs fitted ({}) from {} full-bloom days in {} seasons.",
+                    fitted.model.needs.size(), method_words(fitted.model.method), past.observations.size(),
                     past.seasons.size());
     keep_results(request.book, request.write, outcome, lent);
     return outcome;

@@ -5,6 +5,7 @@
 
 #include "pipward/operation/list.h"
 #include "pipward/operation/season_pipeline.h"
+#include "pipward/paper/season_words.h"
 
 namespace pipward {
 namespace {
@@ -24,9 +25,9 @@ std::string summary_of(const std::vector<SkillScore>& scores) {
         return "No method was chosen: too few seasons could be scored.";
     }
     return fmt::format(
-        "The method \"{}\" is used: off by {:.1f} days (RMSE) on {} seasons that it had not seen, weather "
+        "Used: {}, off by {:.1f} days (RMSE) on {} seasons that it had not seen, weather "
         "known.",
-        to_text(chosen->method), chosen->rmse, chosen->seasons);
+        method_words(chosen->method), chosen->rmse, chosen->seasons);
 }
 
 Outcome run(const Request& request, const Run& lent) {

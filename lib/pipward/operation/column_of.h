@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #pragma once
 
+#include <cmath>
 #include <optional>
 #include <span>
 #include <string>
@@ -55,6 +56,11 @@ inline Cell whole_cell(int number) {
 }
 inline Cell whole_cell(const std::optional<int>& number) {
     return number ? whole_cell(*number) : Cell{};
+}
+/// A reckoned number without digits that mean nothing.
+inline Cell number_cell(double number, int decimals) {
+    const double scale = std::pow(10.0, decimals);
+    return std::round(number * scale) / scale;
 }
 
 }  // namespace pipward

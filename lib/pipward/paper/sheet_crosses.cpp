@@ -19,7 +19,7 @@ struct Choice {
 };
 
 bool same_question(const CrossWay& a, const CrossWay& b) {
-    return a.cross == b.cross && a.seed_parent == b.seed_parent && a.donor == b.donor;
+    return a.cross == b.cross && a.season == b.season && a.seed_parent == b.seed_parent && a.donor == b.donor;
 }
 
 void add_way(Choice& choice, const CrossWay& way) {
@@ -133,15 +133,7 @@ SheetRow row_of(const Choice& choice) {
             why + other_ways_html(choice)};
 }
 
-}  // namespace
-
-std::string crosses_section(const SeasonPlan& plan) {
-    if (plan.ways.empty()) {
-        return section_html("crosses", "Crosses",
-                            fmt::format("<p>No cross is wanted in {}. Enter what you want as rows of "
-                                        "cross_goal, then plan again.</p>\n",
-                                        plan.season.year));
-    }
+std::string crosses_table(const std::vector<Choice>& choices, std::string_view caption) {
     static const std::vector<SheetColumn> columns{{"Seed × pollen parent", 21, true},
                                                   {"Best way and chance", 22},
                                                   {"Gather pollen", 15},
@@ -149,12 +141,44 @@ std::string crosses_section(const SeasonPlan& plan) {
                                                   {"How much", 14},
                                                   {"S-alleles", 13}};
     std::vector<SheetRow> rows;
-    for (const auto& choice : choices_of(plan)) {
+    for (const auto& choice : choices) {
         rows.push_back(row_of(choice));
     }
+    return sheet_table(caption, columns, rows);
+}
+
+std::string none_wanted_html(Season season) {
+    return fmt::format(
+        "<p>No cross is wanted in {}. Enter what you want as rows of cross_goal, then plan again.</p>\n",
+        season.year);
+}
+
+std::string next_season_html(const std::vector<Choice>& choices, Season season) {
+    if (choices.empty()) {
+        return {};
+    }
+    return fmt::format(
+               "<h3>Wanted in {}</h3>\n<p>Shown for the pollen that must be gathered this spring. Days of {} "
+               "are a guide "
+               "only, by this spring's order of bloom.</p>\n",
+               season.year, season.year) +
+           crosses_table(choices, fmt::format("Crosses wanted in {}", season.year));
+}
+
+}  // namespace
+
+std::string crosses_section(const SeasonPlan& plan) {
+    auto now = choices_of(plan);
+    const auto later = std::stable_partition(
+        now.begin(), now.end(), [&](const Choice& choice) { return choice.chosen->season <= plan.season; });
+    const std::vector<Choice> next(later, now.end());
+    now.erase(later, now.end());
+    const auto this_season =
+        now.empty() ? none_wanted_html(plan.season)
+                    : "<p>Seed parent first, then the pollen parent. The last safe day is in bold.</p>\n" +
+                          crosses_table(now, "Wanted crosses and the best way to each");
     return section_html("crosses", "Crosses",
-                        "<p>Seed parent first, then the pollen parent. The last safe day is in bold.</p>\n" +
-                            sheet_table("Wanted crosses and the best way to each", columns, rows));
+                        this_season + next_season_html(next, Season{plan.season.year + 1}));
 }
 
 }  // namespace pipward
