@@ -56,6 +56,13 @@ Outcome outcome() {
 
 const Form form{{"book", "b.gpkg"}, {"as-of", "2026-03-20"}};
 
+TEST(OutcomeJson, KeepsTheServersPasswordToItself) {
+    const Form to_server{{"book", "PG:host=orchard dbname=book password=secret"}, {"as-of", "2026-03-20"}};
+    const auto text = outcome_json(*season_like(), to_server, {});
+    EXPECT_EQ(text.find("secret"), std::string::npos);
+    EXPECT_NE(text.find("host=orchard"), std::string::npos);
+}
+
 std::vector<std::string> keys_of(const Json& object) {
     std::vector<std::string> keys;
     for (const auto& [key, value] : object.items()) {

@@ -24,6 +24,9 @@ inline constexpr Patience default_patience{10000};
 /// Throws Error (access) where the file exists already or cannot be written, (usage) for an unknown crs.
 void create_book(const std::string& path, const std::string& crs);
 
+/// A book's location as it may be shown and kept: a server's without its password.
+std::string shown_location(const std::string& location);
+
 struct BookReading {
     Orchard orchard;
     Findings findings;  ///< every value that could not be read: such rows or fields are left out of `orchard`
@@ -46,8 +49,8 @@ void replace_results(const std::string& location, std::span<const Table> results
 /// Reads a result table back, or nothing where the book has none of that name.
 std::optional<Table> read_result(const std::string& location, const std::string& name);
 
-/// Adds weather rows of one station by day, in one transaction. The station must exist. A day that the book has
-/// is replaced where `replace_existing` says so, and a forecast always by an observation.
+/// Adds weather rows of one station by day, in one transaction. The station must exist. A day that the book
+/// has is replaced where `replace_existing` says so, and a forecast always by an observation.
 struct WeatherWritten {
     int added = 0;
     int replaced = 0;

@@ -10,6 +10,7 @@
 #include <string_view>
 #include <vector>
 
+#include "pipward/book/book.h"
 #include "pipward/value/finding.h"
 
 /// Inside of the room: OGR data sources, their messages and SQL, made safe to use. Nothing here changes
@@ -62,8 +63,6 @@ struct Session {
 
 /// "PG:..." or "postgresql://...": a database server rather than a file.
 bool is_server(const std::string& location);
-/// The location without its password.
-std::string shown(const std::string& location);
 /// Makes OGR's drivers for books known, where the host has not.
 void register_drivers();
 enum class Purpose { reading, writing };

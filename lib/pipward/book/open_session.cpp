@@ -165,7 +165,7 @@ Session open_session(const std::string& location, Purpose purpose) {
     return is_server(location) ? open_server(location, purpose) : open_file(location, purpose);
 }
 
-std::string shown(const std::string& location) {
+std::string shown_location(const std::string& location) {
     if (!is_server(location)) {
         return location;
     }
@@ -187,7 +187,7 @@ std::string shown(const std::string& location) {
 
 Error access_error(const std::string& location, const std::string& message, const std::string& remedy) {
     return {Trouble::access, Finding{.level = Level::error,
-                                     .table = shown(location),
+                                     .table = shown_location(location),
                                      .row = {},
                                      .field = {},
                                      .value = {},

@@ -3,6 +3,7 @@
 
 #include <nlohmann/json.hpp>
 
+#include "pipward/book/book.h"
 #include "pipward/operation/parameter_text.h"
 
 namespace pipward {
@@ -64,7 +65,7 @@ Json value_of(const Operation& operation, const Form& form, bool (*is_wanted)(co
     for (const auto& parameter : operation.parameters()) {
         const auto given = form.find(parameter.key);
         if (is_wanted(parameter.kind) && given != form.end()) {
-            return given->second;
+            return shown_location(given->second);
         }
     }
     return nullptr;
