@@ -49,11 +49,11 @@ TEST(BloomCourses, HoldAtLeastATenthAtBalloonOnEachGatheringDay) {
 }
 
 TEST(BloomCourses, HaveNoWorkingDayWhenItIsTooColdForTubes) {
-    const auto cold = courses_at(120, {8});
+    const auto cold = courses_at(120, {5});
     EXPECT_EQ(cold.too_cold, 1);
     EXPECT_EQ(share_with(cold, &BloomCourse::working), 0);
     EXPECT_EQ(courses_at(120, {12}).too_cold, 0);
-    EXPECT_NEAR(courses_at(120, {8, 12}).too_cold, 0.5, 1e-12);
+    EXPECT_NEAR(courses_at(120, {5, 12}).too_cold, 0.5, 1e-12);
 }
 
 TEST(BloomCourses, LoseTheDaysThatAreOver) {

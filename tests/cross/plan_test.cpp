@@ -357,7 +357,7 @@ TEST(Plan, SaysWhenTheSeedParentsFlowersAreOver) {
 }
 
 TEST(Plan, SaysWhenItIsTooColdToSetSeed) {
-    MadeOrchard cold("2026-04-10", {8, 8.2});
+    MadeOrchard cold("2026-04-10", {5, 5.2});
     cold.accession({"Red", 120, "S1 S2"}).accession({"Mate", 120, "S3 S4"}).goal("C1", "Red", "Mate");
     const auto best = best_way(cold.plan(), "C1");
     EXPECT_EQ(best.chance.value, 0);

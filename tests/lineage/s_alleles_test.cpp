@@ -39,7 +39,7 @@ TEST(SAlleles, CountsARepeatedAlleleOnce) {
 
 TEST(SAlleles, GivesNothingForWhatIsNotAGenotype) {
     for (const auto* text :
-         {"",           " ", ",",  "?",     "na", "no",    "unknown", "self",   "S",  "S2 ?",
+         {"",           " ", ",",  "?",        "na", "no",    "unknown", "self",   "S",  "S2 ?",
           "S2 S3 weak", "0", "S0", "2nd best", "jk", "S2=S3", "2.5%",    "10 Apr", "S²", "\xE2\x82"}) {
         EXPECT_EQ(parse_s_alleles(text), std::nullopt) << text;
     }

@@ -118,9 +118,8 @@ void check_emptiness(const Orchard& orchard, Findings& findings) {
                   "Digitise the trees in a GIS, or copy a layer that you have into the table."));
     }
     if (orchard.bloom_notes.empty()) {
-        findings.push_back(
-            warning({"bloom_note"}, "The book has no bloom notes.",
-                    "Write down the stages you see; without any, bloom cannot be foreseen."));
+        findings.push_back(warning({"bloom_note"}, "The book has no bloom notes.",
+                                   "Write down the stages you see; without any, bloom cannot be foreseen."));
     }
     if (orchard.stations.empty()) {
         findings.push_back(error({"station"}, "The book has no weather station.",

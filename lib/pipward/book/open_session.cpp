@@ -43,9 +43,10 @@ Error not_opened(const std::string& path, const std::string& said) {
             "Name the .gpkg file of the book, or fetch it from a backup.");
     }
     if (kind.find("GeoPackage") == std::string::npos) {
-        return access_error(path, fmt::format("This is no GeoPackage but: {}.", kind),
-                            "Name the .gpkg file of the book, or make one with book-new and copy these layers into its "
-                            "tables.");
+        return access_error(
+            path, fmt::format("This is no GeoPackage but: {}.", kind),
+            "Name the .gpkg file of the book, or make one with book-new and copy these layers into its "
+            "tables.");
     }
     return access_error(path, "The GeoPackage cannot be opened." + as_sentence(said),
                         "If it is damaged, fetch it from a backup.");

@@ -144,7 +144,8 @@ WeatherWritten write_days(Session& session, const std::string& location, const s
         if (found == stored.end()) {
             add_day(session, layer, day);
             ++written.added;
-        } else if ((replace_existing || supersedes(day, *found->second)) && replace_day(session, layer, *found->second, day)) {
+        } else if ((replace_existing || supersedes(day, *found->second)) &&
+                   replace_day(session, layer, *found->second, day)) {
             ++written.replaced;
         } else {
             ++written.unchanged;

@@ -15,8 +15,12 @@ constexpr double warm = 17;
 constexpr double life_cool = 5 + 4;
 constexpr double life_warm = 3 + 2;
 
+// Colder than measured: half the pace of the measured span, down to where English apples are known to set.
+constexpr double coldest = 9;
+constexpr double slower = 0.5;
+
 // No ovule outlives this, so a longer journey need not be followed.
-constexpr std::size_t longest_journey = 10;
+constexpr std::size_t longest_journey = 12;
 
 double mean_of(std::span<const double> values) {
     return std::accumulate(values.begin(), values.end(), 0.0) / static_cast<double>(values.size());
@@ -29,8 +33,9 @@ double effective_pollination_days(double ovule_days, double tube_days, double re
 }
 
 double ovule_life_days(Celsius daily_mean) {
-    const double degrees = std::clamp(daily_mean.degrees, cool, warm);
-    return life_cool + (life_warm - life_cool) * (degrees - cool) / (warm - cool);
+    constexpr double days_a_degree = (life_cool - life_warm) / (warm - cool);
+    const double degrees = std::clamp(daily_mean.degrees, coldest, warm);
+    return life_cool + days_a_degree * (cool - degrees) * (degrees < cool ? slower : 1);
 }
 
 double effective_pollination_days(std::span<const double> daily_means_c) {

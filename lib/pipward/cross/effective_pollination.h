@@ -18,8 +18,10 @@ double effective_pollination_days(double ovule_days, double tube_days, double re
 
 /// Days that an ovule lives from opening. Back-reckoned from the effective periods of 'Comice' pear at 13 and
 /// 17 degrees C, 4 to 6 and 2 to 4 days (Tromp & Borsboom 1994, Sci. Hortic. 60:23), each taken at its
-/// middle, plus the tubes' journey of 4 and 2 days (Williams 1970): 9 and 5 days. Linear between; outside it
-/// is held, because nothing was measured there. Range 5..9.
+/// middle, plus the tubes' journey of 4 and 2 days (Williams 1970): 9 and 5 days. Linear between and held in
+/// greater warmth. Below 13 degrees it goes on rising at half that pace to 11 days at 9 degrees: an
+/// extrapolation, without which the 3 to 5 days told of good apple flowers in England's cool springs could
+/// not be. Range 5..11.
 double ovule_life_days(Celsius daily_mean);
 
 /// The period for flowers pollinated on the first of these daily means, degrees C: ovule life by the mean of

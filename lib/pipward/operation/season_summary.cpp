@@ -62,8 +62,8 @@ std::string summary_of(const BloomForecast& forecast) {
     }
     const auto by_full = [](const BloomWindow& window) { return window.full.p50; };
     const auto [first, last] = std::ranges::minmax_element(forecast.windows, {}, by_full);
-    return fmt::format("{}: full bloom from {} to {}, foretold by {}.", head,
-                       full_bloom_text(*first), full_bloom_text(*last), method_words(forecast.method));
+    return fmt::format("{}: full bloom from {} to {}, foretold by {}.", head, full_bloom_text(*first),
+                       full_bloom_text(*last), method_words(forecast.method));
 }
 
 std::string summary_of(const SeasonPlan& plan) {

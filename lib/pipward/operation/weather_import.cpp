@@ -159,7 +159,8 @@ std::vector<Bound<Request>> parameters() {
                   "The station of the book that the days belong to; its only one where it is not named."),
         parameter(&Request::source, "source", "Source", "Where the temperatures come from."),
         parameter(&Request::replace_existing, "replace-existing", "Replace existing",
-                  "Whether days that the book already has take the file's temperatures; a forecast always gives way to "
+                  "Whether days that the book already has take the file's temperatures; a forecast always "
+                  "gives way to "
                   "what was measured."),
         parameter(&Request::station_in_file, "station-in-file", "Station in the file",
                   "Which station to take, where the file holds several.")
