@@ -309,7 +309,7 @@ TEST_F(CheckOrchard, DegreesFahrenheitAreOneFindingForTheStation) {
         it.t_min = Celsius{41};
         it.t_max = Celsius{62};
     }
-    expect_only({Level::error, "weather_day", "Ridge", "t_max_c", "62", "Fahrenheit", "Fahrenheit"});
+    expect_only({Level::error, "weather_day", "Ridge", "t_max_c", "62.0", "Fahrenheit", "Fahrenheit"});
 }
 
 TEST_F(CheckOrchard, ADayTwiceForAStation) {
@@ -325,7 +325,7 @@ TEST_F(CheckOrchard, ASeasonWithTooFewDays) {
 
 TEST_F(CheckOrchard, NotesOfASeasonWithoutWeather) {
     o.bloom_notes[1].noted_on = day("2020-04-18");
-    expect_only({Level::warning, "weather_day", "", "day", "2020", "1 bloom notes of season 2020", "Import"});
+    expect_only({Level::warning, "weather_day", "", "day", "2020", "1 bloom note of season 2020", "Import"});
 }
 
 // Accessions, pedigree and blends

@@ -134,6 +134,17 @@ TEST(SeasonOfTheSample, ResultsStandInTheBookAndNothingElseHasChanged) {
     EXPECT_EQ(before.orchard.weather.size(), after.orchard.weather.size());
 }
 
+TEST(SeasonOfTheSample, APastDayIsLookedFromAgainWithoutCallingWhatCameSinceAMistake) {
+    const Scratch scratch;
+    const auto outcome = plan(scratch.sample(), "2025-03-20");
+    for (const auto& finding : outcome.findings) {
+        EXPECT_EQ(finding.message.find("in the future"), std::string::npos) << to_text(finding);
+    }
+    EXPECT_EQ(
+        text_of(table_of(outcome, "bloom_window"), table_of(outcome, "bloom_window").rows.at(0), "season"),
+        "2025");
+}
+
 TEST(SeasonOfTheSample, ThePlantedMistakeIsFlaggedWithItsRow) {
     const Scratch scratch;
     const auto outcome = plan(scratch.sample(), march_day);

@@ -120,10 +120,12 @@ void check_seasons_of_notes(const Orchard& orchard, Hemisphere hemisphere, Findi
         }
     }
     for (const auto& [season, count] : without) {
-        findings.push_back(warning(
-            {"weather_day", {}, "day", std::to_string(season.year)},
-            fmt::format("There are {} bloom notes of season {} but no weather for it.", count, season.year),
-            "Import the weather of that winter and spring."));
+        findings.push_back(
+            warning({"weather_day", {}, "day", std::to_string(season.year)},
+                    fmt::format("There {} of season {} but no weather for it.",
+                                count == 1 ? "is 1 bloom note" : fmt::format("are {} bloom notes", count),
+                                season.year),
+                    "Import the weather of that winter and spring."));
     }
 }
 
@@ -134,7 +136,7 @@ void check_weather(const Orchard& orchard, Day as_of, Findings& findings) {
     for (const auto& [name, station] : stations) {
         if (is_fahrenheit(station.days)) {
             findings.push_back(
-                error({"weather_day", name, "t_max_c", fmt::format("{}", median_high(station.days))},
+                error({"weather_day", name, "t_max_c", fmt::format("{:.1f}", median_high(station.days))},
                       "Half of the highest temperatures lie above this, which no place on earth "
                       "has in degrees Celsius: they look like degrees Fahrenheit.",
                       "Import them again as degrees Fahrenheit."));

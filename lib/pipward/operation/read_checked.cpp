@@ -1,13 +1,31 @@
 // SPDX-License-Identifier: MIT
 #include "pipward/operation/read_checked.h"
 
+#include <algorithm>
+
 namespace pipward {
+
+namespace {
+
+/// The day that the book itself stands at: when a past day is looked from again, what was written down since
+/// then is no mistake.
+Day present_of(const Orchard& orchard, Day as_of) {
+    Day present = as_of;
+    for (const auto& day : orchard.weather) {
+        if (day.source == WeatherSource::observed) {
+            present = std::max(present, day.day);
+        }
+    }
+    return present;
+}
+
+}  // namespace
 
 BookReading read_checked(const BookName& book, Day as_of, const Run& lent) {
     lent.step(0.0, "Reading the book");
     auto reading = read_book(book.location);
     lent.step(0.05, "Checking the book");
-    const auto more = check_orchard(reading.orchard, as_of);
+    const auto more = check_orchard(reading.orchard, present_of(reading.orchard, as_of));
     reading.findings.insert(reading.findings.end(), more.begin(), more.end());
     if (has_errors(reading.findings)) {
         throw Error(Trouble::input, std::move(reading.findings));
