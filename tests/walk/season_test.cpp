@@ -50,6 +50,7 @@ TEST(SeasonOfTheSample, TheSamePlanTwiceIsTheSameToTheByte) {
             EXPECT_EQ(first.tables[i].rows[row].cells, second.tables[i].rows[row].cells);
         }
     }
+    EXPECT_EQ(first.crs, "EPSG:25832");
     ASSERT_EQ(first.files.size(), 1U);
     EXPECT_EQ(first.files[0].content, second.files[0].content);
 }

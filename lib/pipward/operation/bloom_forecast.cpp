@@ -19,6 +19,7 @@ Outcome run(const Request& request, const Run& lent) {
     Outcome outcome;
     outcome.tables = {bloom_window_table(forecast)};
     outcome.findings = std::move(place.findings);
+    outcome.crs = place.orchard.crs;
     outcome.summary = summary_of(forecast);
     keep_results(request.book, request.write, outcome, lent);
     return outcome;

@@ -15,6 +15,7 @@ Outcome run(const CrossingRequest& request, const Run& lent) {
     Outcome outcome;
     outcome.tables = {cross_outlook_table(plan)};
     outcome.findings = std::move(place.findings);
+    outcome.crs = place.orchard.crs;
     outcome.summary = summary_of(plan);
     keep_results(request.book, request.write, outcome, lent);
     return outcome;

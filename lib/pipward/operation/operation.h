@@ -103,6 +103,7 @@ struct Outcome {
     std::vector<MadeFile> files;
     Findings findings;
     std::string summary;  ///< one or two sentences: what came out
+    std::string crs{};    ///< of the tables' points, AUTHORITY:CODE; empty where there are none
 };
 
 /// Values by key, as text. Days ISO 8601, numbers with a point, yes/no, choice words.

@@ -59,6 +59,7 @@ Outcome run(const Request& request, const Run& lent) {
         bloom_skill_table(fitted.scores), bloom_model_table(need_rows(place, past, fitted.model))};
     outcome.files = {sheet_of(request, plan, forecast, fitted.scores, place.findings)};
     outcome.findings = std::move(place.findings);
+    outcome.crs = place.orchard.crs;
     outcome.summary = summary_of(forecast) + " " + summary_of(plan);
     keep_results(request.book, request.write, outcome, lent);
     return outcome;

@@ -1,0 +1,64 @@
+// SPDX-License-Identifier: GPL-2.0-or-later
+#pragma once
+
+/// Every difference between the desktop versions that this plugin is built for (3.22 to 4.x), and nothing
+/// else.
+
+#include <qgis.h>
+#include <qgsfield.h>
+#include <qgsprocessingalgorithm.h>
+#include <qgsprocessingparameters.h>
+
+#include <QVariant>
+
+namespace pipward::desktop {
+
+#if _QGIS_VERSION_INT >= 33600
+inline constexpr auto whole_number = Qgis::ProcessingNumberParameterType::Integer;
+inline constexpr auto real_number = Qgis::ProcessingNumberParameterType::Double;
+inline constexpr auto file_behaviour = Qgis::ProcessingFileParameterBehavior::File;
+inline constexpr auto day_only = Qgis::ProcessingDateTimeParameterDataType::Date;
+inline constexpr auto advanced_flag = Qgis::ProcessingParameterFlag::Advanced;
+inline constexpr auto point_source = Qgis::ProcessingSourceType::VectorPoint;
+inline constexpr auto table_source = Qgis::ProcessingSourceType::Vector;
+#else
+inline constexpr auto whole_number = QgsProcessingParameterNumber::Integer;
+inline constexpr auto real_number = QgsProcessingParameterNumber::Double;
+inline constexpr auto file_behaviour = QgsProcessingParameterFile::File;
+inline constexpr auto day_only = QgsProcessingParameterDateTime::Date;
+inline constexpr auto advanced_flag = QgsProcessingParameterDefinition::FlagAdvanced;
+inline constexpr auto point_source = QgsProcessing::TypeVectorPoint;
+inline constexpr auto table_source = QgsProcessing::TypeVector;
+#endif
+
+#if _QGIS_VERSION_INT >= 33000
+inline constexpr auto point_geometry = Qgis::WkbType::Point;
+inline constexpr auto no_geometry = Qgis::WkbType::NoGeometry;
+#else
+inline constexpr auto point_geometry = QgsWkbTypes::Point;
+inline constexpr auto no_geometry = QgsWkbTypes::NoGeometry;
+#endif
+
+#if _QGIS_VERSION_INT >= 33800
+using FieldType = QMetaType::Type;
+inline constexpr auto text_field = QMetaType::Type::QString;
+inline constexpr auto whole_field = QMetaType::Type::LongLong;
+inline constexpr auto real_field = QMetaType::Type::Double;
+inline constexpr auto day_field = QMetaType::Type::QDate;
+inline constexpr auto yes_no_field = QMetaType::Type::Bool;
+inline QVariant unknown_value(FieldType type) {
+    return QVariant(QMetaType(type));
+}
+#else
+using FieldType = QVariant::Type;
+inline constexpr auto text_field = QVariant::String;
+inline constexpr auto whole_field = QVariant::LongLong;
+inline constexpr auto real_field = QVariant::Double;
+inline constexpr auto day_field = QVariant::Date;
+inline constexpr auto yes_no_field = QVariant::Bool;
+inline QVariant unknown_value(FieldType type) {
+    return QVariant(type);
+}
+#endif
+
+}  // namespace pipward::desktop

@@ -1,0 +1,47 @@
+// SPDX-License-Identifier: GPL-2.0-or-later
+#include "plugin.h"
+
+#include <qgsapplication.h>
+#include <qgsprocessingregistry.h>
+
+#include "processing/provider.h"
+
+namespace pipward::desktop {
+
+QString plugin_name() {
+    return QStringLiteral("Pipward");
+}
+
+QString plugin_description() {
+    return Plugin::tr("Orchard map and bloom planner for a fruit breeder");
+}
+
+int register_provider() {
+    auto* registry = QgsApplication::processingRegistry();
+    auto provider = std::make_unique<Provider>();
+    if (registry->providerById(provider->id()) != nullptr) {
+        return 1;
+    }
+    return registry->addProvider(provider.release()) ? 0 : 2;
+}
+
+void unregister_provider() {
+    QgsApplication::processingRegistry()->removeProvider(QStringLiteral("pipward"));
+}
+
+Plugin::Plugin(QgisInterface* desktop)
+    : QgisPlugin(plugin_name(), plugin_description(), tr("Orchard"), QStringLiteral(PIPWARD_VERSION),
+                 QgisPlugin::UI),
+      desktop_(desktop) {
+    setObjectName(QStringLiteral("pipward_plugin"));
+}
+
+void Plugin::initGui() {
+    register_provider();
+}
+
+void Plugin::unload() {
+    unregister_provider();
+}
+
+}  // namespace pipward::desktop

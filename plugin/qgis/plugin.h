@@ -1,0 +1,36 @@
+// SPDX-License-Identifier: GPL-2.0-or-later
+#pragma once
+
+#include <qgisplugin.h>
+
+#include <QObject>
+#include <QPointer>
+
+class QgisInterface;
+
+namespace pipward::desktop {
+
+class Provider;
+
+/// The plugin as the desktop sees it. Without an interface (headless runs, tests) only what needs no window
+/// is added. unload() takes back everything; the desktop never deletes the plugin and may load it again.
+class Plugin : public QObject, public QgisPlugin {
+    Q_OBJECT
+  public:
+    explicit Plugin(QgisInterface* desktop);
+
+    void initGui() override;
+    void unload() override;
+
+  private:
+    QgisInterface* desktop_;
+};
+
+/// Adds the operations to Processing once; 0 added, 1 there already, 2 refused.
+int register_provider();
+void unregister_provider();
+
+QString plugin_name();
+QString plugin_description();
+
+}  // namespace pipward::desktop
