@@ -1,9 +1,12 @@
 // SPDX-License-Identifier: GPL-2.0-or-later
 #include "plugin.h"
 
+#include <qgisinterface.h>
 #include <qgsapplication.h>
+#include <qgsdockwidget.h>
 #include <qgsprocessingregistry.h>
 
+#include "panel/season_dock.h"
 #include "processing/provider.h"
 
 namespace pipward::desktop {
@@ -38,9 +41,16 @@ Plugin::Plugin(QgisInterface* desktop)
 
 void Plugin::initGui() {
     register_provider();
+    if (desktop_ != nullptr) {
+        dock_ = add_season_dock(*desktop_);
+    }
 }
 
 void Plugin::unload() {
+    if (dock_ != nullptr) {
+        desktop_->removeDockWidget(dock_);
+        delete dock_;
+    }
     unregister_provider();
 }
 

@@ -7,6 +7,7 @@
 #include <QPointer>
 
 class QgisInterface;
+class QgsDockWidget;
 
 namespace pipward::desktop {
 
@@ -24,6 +25,7 @@ class Plugin : public QObject, public QgisPlugin {
 
   private:
     QgisInterface* desktop_;
+    QPointer<QgsDockWidget> dock_;
 };
 
 /// Adds the operations to Processing once; 0 added, 1 there already, 2 refused.

@@ -1,0 +1,44 @@
+// SPDX-License-Identifier: GPL-2.0-or-later
+#include "panel/operation_task.h"
+
+#include "pipward/value/finding.h"
+#include "text.h"
+
+namespace pipward::desktop {
+
+OperationTask::OperationTask(const Operation& operation, Form form)
+    : QgsTask(translated(operation.about().title), QgsTask::CanCancel),
+      operation_(operation),
+      form_(std::move(form)) {}
+
+bool OperationTask::run() {
+    Run lent;
+    lent.progress = [this](double share, std::string_view) { setProgress(100 * share); };
+    lent.cancelled = [this] { return isCanceled(); };
+    try {
+        outcome_ = operation_.run(form_, lent);
+        return true;
+    } catch (const Error& error) {
+        cancelled_ = error.trouble() == Trouble::cancelled;
+        failures_ = error.findings();
+    } catch (const std::exception& surprise) {
+        failures_ = {{Level::error, {}, {}, {}, {}, surprise.what(), {}}};
+    }
+    return false;
+}
+
+void OperationTask::finished(bool well) {
+    if (well) {
+        emit done(std::make_shared<const Outcome>(std::move(outcome_)));
+        return;
+    }
+    QStringList lines;
+    for (const auto& finding : failures_) {
+        if (finding.level == Level::error) {
+            lines << to_qt(to_text(finding));
+        }
+    }
+    emit failed(cancelled_ ? tr("Stopped.") : lines.join('\n'));
+}
+
+}  // namespace pipward::desktop

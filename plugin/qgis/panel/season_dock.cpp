@@ -1,0 +1,79 @@
+// SPDX-License-Identifier: GPL-2.0-or-later
+#include "panel/season_dock.h"
+
+#include <qgisinterface.h>
+#include <qgscoordinatetransform.h>
+#include <qgsdockwidget.h>
+#include <qgsgeometry.h>
+#include <qgsmapcanvas.h>
+#include <qgsmessagebar.h>
+#include <qgsproject.h>
+#include <qgsvectorlayer.h>
+
+#include <QMainWindow>
+
+namespace pipward::desktop {
+namespace {
+
+// Around the trees, so that rows and neighbours can be seen.
+constexpr double margin = 1.4;
+constexpr double least_span_metres = 25;
+
+QgsRectangle around(const std::vector<TreePlace>& trees) {
+    QgsRectangle extent;
+    extent.setMinimal();
+    for (const auto& tree : trees) {
+        extent.combineExtentWith(tree.x, tree.y);
+    }
+    return extent;
+}
+
+}  // namespace
+
+void show_trees(QgisInterface& desktop, const std::vector<TreePlace>& trees, const QString& crs) {
+    auto* canvas = desktop.mapCanvas();
+    const QgsCoordinateReferenceSystem of_trees(crs);
+    const QgsCoordinateTransform to_map(of_trees, canvas->mapSettings().destinationCrs(),
+                                        QgsProject::instance());
+    QgsRectangle extent = to_map.transformBoundingBox(around(trees));
+    extent.scale(margin);
+    if (!of_trees.isGeographic() && extent.width() < least_span_metres) {
+        extent = QgsRectangle::fromCenterAndSize(extent.center(), least_span_metres, least_span_metres);
+    }
+    canvas->setExtent(extent);
+    canvas->refresh();
+    QList<QgsGeometry> points;
+    for (const auto& tree : trees) {
+        points << QgsGeometry::fromPointXY({tree.x, tree.y});
+    }
+    canvas->flashGeometries(points, of_trees);
+}
+
+void reload_layers_of(const QString& book) {
+    for (auto* layer : QgsProject::instance()->mapLayers()) {
+        auto* vector = qobject_cast<QgsVectorLayer*>(layer);
+        if (vector != nullptr && !vector->isEditable() && vector->source().startsWith(book)) {
+            vector->reload();
+            vector->triggerRepaint();
+        }
+    }
+}
+
+QgsDockWidget* add_season_dock(QgisInterface& desktop) {
+    auto* dock = new QgsDockWidget(SeasonPanel::tr("Season"), desktop.mainWindow());
+    dock->setObjectName(QStringLiteral("pipward_season_dock"));
+    auto* panel = new SeasonPanel(dock);
+    dock->setWidget(panel);
+    QObject::connect(panel, &SeasonPanel::trees_asked_for, dock,
+                     [&desktop](const std::vector<TreePlace>& trees, const QString& crs) {
+                         show_trees(desktop, trees, crs);
+                     });
+    QObject::connect(panel, &SeasonPanel::trouble, dock, [&desktop](const QString& what) {
+        desktop.messageBar()->pushMessage(SeasonPanel::tr("Season"), what, Qgis::MessageLevel::Warning);
+    });
+    QObject::connect(panel, &SeasonPanel::planned, dock, &reload_layers_of);
+    desktop.addDockWidget(Qt::RightDockWidgetArea, dock);
+    return dock;
+}
+
+}  // namespace pipward::desktop

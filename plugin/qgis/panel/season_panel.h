@@ -1,0 +1,68 @@
+// SPDX-License-Identifier: GPL-2.0-or-later
+#pragma once
+
+#include <QDate>
+#include <QWidget>
+#include <memory>
+
+#include "pipward/operation/operation.h"
+
+class QDateEdit;
+class QLabel;
+class QPushButton;
+class QTreeWidget;
+class QgsFileWidget;
+
+namespace pipward::desktop {
+
+class BloomChart;
+class OperationTask;
+class TaskTree;
+
+/// A tree's place on the map, for whoever zooms to it.
+struct TreePlace {
+    QString label;
+    double x = 0;
+    double y = 0;
+};
+
+/// The season at a glance: which book and which day, the bloom of each accession, the work that is due and
+/// the outlook of the crosses. Planning runs in the background; the panel knows no map and tells by signals
+/// what to show on it.
+class SeasonPanel : public QWidget {
+    Q_OBJECT
+  public:
+    explicit SeasonPanel(QWidget* parent = nullptr);
+    ~SeasonPanel() override;
+
+    void set_book(const QString& path);
+    void set_as_of(const QDate& day);
+    /// Plans anew in the background; a run that is still going is stopped first.
+    void refresh();
+    void show_outcome(const Outcome& outcome);
+
+  signals:
+    void trees_asked_for(const std::vector<pipward::desktop::TreePlace>& trees, const QString& crs);
+    void trouble(const QString& what);
+    void planned(const QString& book);
+
+  private:
+    void build();
+    void set_busy(bool busy);
+    void show_crosses(const Outcome& outcome);
+    void remember_places(const Outcome& outcome);
+    void ask_for(const QStringList& labels);
+
+    QgsFileWidget* book_ = nullptr;
+    QDateEdit* as_of_ = nullptr;
+    QPushButton* refresh_ = nullptr;
+    BloomChart* chart_ = nullptr;
+    TaskTree* tasks_ = nullptr;
+    QTreeWidget* crosses_ = nullptr;
+    QLabel* summary_ = nullptr;
+    std::vector<TreePlace> places_;
+    QString crs_;
+    OperationTask* running_ = nullptr;
+};
+
+}  // namespace pipward::desktop

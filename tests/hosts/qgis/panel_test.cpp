@@ -1,0 +1,169 @@
+// SPDX-License-Identifier: GPL-2.0-or-later
+// The season panel and its parts, without a desktop around them.
+#include <gtest/gtest.h>
+#include <qgsapplication.h>
+
+#include <QElapsedTimer>
+#include <QFile>
+#include <QSignalSpy>
+#include <QTemporaryDir>
+#include <QTest>
+#include <QTreeWidget>
+
+#include "panel/bloom_chart.h"
+#include "panel/season_panel.h"
+#include "panel/task_tree.h"
+
+namespace pipward::desktop {
+namespace {
+
+BloomBar bar(const char* name, int day, bool wanted) {
+    const QDate middle = QDate(2026, 4, 1).addDays(day);
+    return {QString::fromUtf8(name),
+            middle.addDays(-7),
+            middle.addDays(-3),
+            middle,
+            middle.addDays(4),
+            middle.addDays(9),
+            wanted,
+            {QStringLiteral("T-%1").arg(day)},
+            {}};
+}
+
+std::unique_ptr<BloomChart> chart_of_three() {
+    auto chart = std::make_unique<BloomChart>();
+    chart->resize(500, 200);
+    chart->show_bars({bar("First", 10, true), bar("Second", 14, true), bar("Third", 20, false)},
+                     QDate(2026, 3, 28));
+    return chart;
+}
+
+Outcome sample_plan(const QString& book) {
+    return find_operation("season-plan")
+        ->run({{"book", book.toStdString()}, {"as-of", "2026-03-20"}, {"write", "no"}}, {});
+}
+
+const Table& table(const Outcome& outcome, const std::string& name) {
+    return *std::ranges::find_if(outcome.tables, [&](const Table& t) { return t.shape.name == name; });
+}
+
+struct Book {
+    QTemporaryDir folder;
+    QString path = folder.filePath(QStringLiteral("book.gpkg"));
+
+    Book() { QFile::copy(QStringLiteral(PIPWARD_SAMPLE), path); }
+};
+
+TEST(BloomBars, PutParentsOfWantedCrossesFirstThenGoByMedianFullBloom) {
+    const Book book;
+    const auto plan = sample_plan(book.path);
+    const auto bars = bloom_bars(table(plan, "bloom_window"), table(plan, "cross_outlook"));
+    ASSERT_GT(bars.size(), 14U);
+    EXPECT_TRUE(bars.front().wanted);
+    for (std::size_t i = 1; i < bars.size(); ++i) {
+        EXPECT_GE(bars[i - 1].wanted, bars[i].wanted);
+        if (bars[i - 1].wanted == bars[i].wanted) {
+            EXPECT_LE(bars[i - 1].full_p50, bars[i].full_p50);
+        }
+        EXPECT_LE(bars[i].full_p10, bars[i].full_p50);
+        EXPECT_LE(bars[i].full_p50, bars[i].full_p90);
+    }
+}
+
+TEST(BloomChart, PutsLaterDaysFartherRightAndInsideItself) {
+    const auto chart = chart_of_three();
+    for (QDate day(2026, 3, 28); day < QDate(2026, 4, 25); day = day.addDays(1)) {
+        EXPECT_LT(chart->place_of(day), chart->place_of(day.addDays(1)));
+        EXPECT_GE(chart->place_of(day), 0);
+        EXPECT_LE(chart->place_of(day), chart->width());
+    }
+}
+
+TEST(BloomChart, OpensTheBarThatIsClickedOrChosenByKey) {
+    const auto chart = chart_of_three();
+    const QSignalSpy opened(chart.get(), &BloomChart::bar_opened);
+    int middle_of_second = 0;
+    while (chart->bar_at({200, middle_of_second}) != std::optional<std::size_t>(1)) {
+        ASSERT_LT(++middle_of_second, chart->height());
+    }
+    QTest::mouseClick(chart.get(), Qt::LeftButton, Qt::NoModifier, {200, middle_of_second + 2});
+    ASSERT_EQ(opened.count(), 1);
+    EXPECT_EQ(opened.at(0).at(0).toString(), QStringLiteral("Second"));
+    QTest::keyClick(chart.get(), Qt::Key_Down);
+    QTest::keyClick(chart.get(), Qt::Key_Down);
+    QTest::keyClick(chart.get(), Qt::Key_Return);
+    ASSERT_EQ(opened.count(), 2);
+    EXPECT_EQ(opened.at(1).at(1).toStringList(), QStringList{QStringLiteral("T-20")});
+    EXPECT_FALSE(chart->accessibleDescription().isEmpty());
+}
+
+TEST(BloomChart, IsDrawnOnLightAndOnDark) {
+    const auto chart = chart_of_three();
+    const auto drawn_on = [&](const QColor& ground, const QColor& ink) {
+        QPalette palette = chart->palette();
+        palette.setColor(QPalette::Base, ground);
+        palette.setColor(QPalette::Text, ink);
+        chart->setPalette(palette);
+        return chart->grab().toImage();
+    };
+    const QImage light = drawn_on(Qt::white, Qt::black);
+    const QImage dark = drawn_on(QColor(30, 30, 30), Qt::white);
+    EXPECT_NE(light, dark);
+    int inked = 0;
+    for (int x = 0; x < dark.width(); ++x) {
+        for (int y = 0; y < dark.height(); ++y) {
+            inked += dark.pixelColor(x, y) != QColor(30, 30, 30) ? 1 : 0;
+        }
+    }
+    EXPECT_GT(inked, 1000);
+}
+
+TEST(TaskTree, GroupsTheWorkAndTellsWhichTreeIsMeant) {
+    const Book book;
+    TaskTree tasks;
+    tasks.show_tasks(sample_plan(book.path));
+    ASSERT_GT(tasks.topLevelItemCount(), 0);
+    auto* group = tasks.topLevelItem(0);
+    ASSERT_GT(group->childCount(), 0);
+    const QSignalSpy opened(&tasks, &TaskTree::tree_opened);
+    emit tasks.itemActivated(group->child(0), 0);
+    ASSERT_EQ(opened.count(), 1);
+    EXPECT_EQ(opened.at(0).at(0).toString(), group->child(0)->text(2));
+    EXPECT_FALSE(group->child(0)->text(0).contains('_'));
+}
+
+TEST(SeasonPanel, PlansInTheBackgroundAndShowsWhatCameOut) {
+    const Book book;
+    SeasonPanel panel;
+    panel.set_book(book.path);
+    panel.set_as_of(QDate(2026, 3, 20));
+    const QSignalSpy planned(&panel, &SeasonPanel::planned);
+    QElapsedTimer clock;
+    clock.start();
+    panel.refresh();
+    EXPECT_EQ(planned.count(), 0) << "refresh() must not wait";
+    while (planned.count() == 0 && clock.elapsed() < 30000) {
+        QCoreApplication::processEvents(QEventLoop::AllEvents, 50);
+    }
+    ASSERT_EQ(planned.count(), 1);
+    EXPECT_GT(panel.findChild<BloomChart*>()->bars().size(), 14U);
+    EXPECT_GT(panel.findChild<QTreeWidget*>(QStringLiteral("pipward_crosses"))->topLevelItemCount(), 10);
+}
+
+TEST(SeasonPanel, TellsWhatIsWrongWithABookThatIsNotThere) {
+    SeasonPanel panel;
+    panel.set_book(QStringLiteral("nowhere.gpkg"));
+    panel.set_as_of(QDate(2026, 3, 20));
+    const QSignalSpy trouble(&panel, &SeasonPanel::trouble);
+    QElapsedTimer clock;
+    clock.start();
+    panel.refresh();
+    while (trouble.count() == 0 && clock.elapsed() < 30000) {
+        QCoreApplication::processEvents(QEventLoop::AllEvents, 50);
+    }
+    ASSERT_EQ(trouble.count(), 1);
+    EXPECT_TRUE(trouble.at(0).at(0).toString().contains(QStringLiteral("There is no such file")));
+}
+
+}  // namespace
+}  // namespace pipward::desktop
