@@ -10,6 +10,7 @@
 #include <qgsproject.h>
 #include <qgsvectorlayer.h>
 
+#include <QFileInfo>
 #include <QMainWindow>
 
 namespace pipward::desktop {
@@ -26,6 +27,11 @@ QgsRectangle around(const std::vector<TreePlace>& trees) {
         extent.combineExtentWith(tree.x, tree.y);
     }
     return extent;
+}
+
+/// Of a layer's source, "FILE|layername=...", or of a book's path, whichever way it was given.
+QString file_of(const QString& source) {
+    return QFileInfo(source.section('|', 0, 0)).canonicalFilePath();
 }
 
 }  // namespace
@@ -52,7 +58,7 @@ void show_trees(QgisInterface& desktop, const std::vector<TreePlace>& trees, con
 void reload_layers_of(const QString& book) {
     for (auto* layer : QgsProject::instance()->mapLayers()) {
         auto* vector = qobject_cast<QgsVectorLayer*>(layer);
-        if (vector != nullptr && !vector->isEditable() && vector->source().startsWith(book)) {
+        if (vector != nullptr && !vector->isEditable() && file_of(vector->source()) == file_of(book)) {
             vector->reload();
             vector->triggerRepaint();
         }
