@@ -21,7 +21,7 @@ class Plugin : public QObject, public QgisPlugin {
     explicit Plugin(QgisInterface* desktop);
 
     void initGui() override;
-    void unload() override;
+    Q_INVOKABLE void unload() override;
 
   private:
     QgisInterface* desktop_;

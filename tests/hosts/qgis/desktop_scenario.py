@@ -1,0 +1,107 @@
+# SPDX-License-Identifier: GPL-2.0-or-later
+"""Run inside the real desktop: the plugin is loaded, plans from its panel, shows trees, reports trouble, unloads without a trace.
+
+The folder with the book is the working directory; pictures are left there.
+"""
+import os
+import sys
+import time
+import traceback
+
+from qgis.core import QgsApplication, QgsProject, QgsVectorLayer
+from qgis.PyQt.QtCore import QDate, QMetaObject, QObject, QPoint, Qt, QTimer
+from qgis.PyQt.QtTest import QTest
+from qgis.PyQt.QtWidgets import QApplication, QDateEdit, QDockWidget, QLineEdit, QPushButton, QTreeWidget, QWidget
+from qgis.utils import iface
+
+BOOK = "larkfold.gpkg"
+
+
+def wait_for(what, condition, seconds=30):
+    end = time.time() + seconds
+    while time.time() < end:
+        QApplication.processEvents()
+        if condition():
+            return
+        time.sleep(0.01)
+    raise AssertionError("waited in vain for " + what)
+
+
+def provider():
+    return QgsApplication.processingRegistry().providerById("pipward")
+
+
+def trees_layer():
+    layer = QgsVectorLayer(BOOK + "|layername=tree", "trees", "ogr")
+    assert layer.isValid()
+    QgsProject.instance().addMapLayer(layer)
+    iface.zoomFull()
+    return layer
+
+
+def planned_labels():
+    windows = QgsVectorLayer(BOOK + "|layername=bloom_window", "windows", "ogr")
+    assert windows.isValid(), "the book has no bloom windows"
+    return {f["label"] for f in windows.getFeatures() if f["label"]}
+
+
+def scenario():
+    window = iface.mainWindow()
+    window.move(0, 0)
+    window.resize(1400, 900)
+    assert provider() is not None, "the provider is not there"
+    layer = trees_layer()
+    panel = window.findChild(QWidget, "pipward_season_panel")
+    assert panel is not None, "the panel is not there"
+    panel.findChild(QDateEdit).setDate(QDate(2026, 3, 20))
+    path = panel.findChild(QLineEdit)
+    path.setText(BOOK)
+    button = [b for b in panel.findChildren(QPushButton) if b.isEnabled() and b.text()][0]
+
+    QTest.mouseClick(button, Qt.LeftButton)
+    assert not button.isEnabled(), "planning should go on in the background"
+    wait_for("the plan", button.isEnabled)
+    assert panel.findChild(QTreeWidget, "pipward_crosses").topLevelItemCount() > 10
+    planned = planned_labels()
+    assert len(planned) > 100, "the results are not in the book"
+
+    before = iface.mapCanvas().extent().width()
+    chart = panel.findChild(QWidget, "pipward_bloom_chart")
+    QTest.mouseClick(chart, Qt.LeftButton, Qt.NoModifier, QPoint(200, 70))
+    wait_for("the map to zoom", lambda: iface.mapCanvas().extent().width() < before / 2)
+    window.grab().save("panel.png")
+
+    layer.startEditing()
+    first = next(f for f in layer.getFeatures() if f["label"] in planned)
+    layer.changeAttributeValue(first.id(), layer.fields().lookupField("removed_on"), QDate(2026, 1, 10))
+    assert layer.commitChanges(), layer.commitErrors()
+    QTest.mouseClick(button, Qt.LeftButton)
+    wait_for("the second plan", button.isEnabled)
+    assert planned_labels() == planned - {first["label"]}, "a tree removed in the desktop is still planned with"
+
+    path.setText("nowhere.gpkg")
+    QTest.mouseClick(button, Qt.LeftButton)
+    wait_for("the trouble to be told", lambda: button.isEnabled() and len(iface.messageBar().items()) > 0)
+
+    plugin = window.findChild(QObject, "pipward_plugin") or QgsApplication.instance().findChild(QObject, "pipward_plugin")
+    assert plugin is not None, "the plugin object is not there"
+    QMetaObject.invokeMethod(plugin, "unload", Qt.DirectConnection)
+    QApplication.processEvents()
+    assert provider() is None, "the provider was left behind"
+    assert not [d for d in window.findChildren(QDockWidget) if d.objectName().startswith("pipward")], "the dock was left behind"
+
+
+def main():
+    result = 1
+    try:
+        scenario()
+        result = 0
+    except BaseException:
+        traceback.print_exc()
+        iface.mainWindow().grab().save("failed.png")
+    finally:
+        sys.stderr.flush()
+        os._exit(result)
+
+
+iface.initializationCompleted.connect(lambda: QTimer.singleShot(0, main))
