@@ -171,7 +171,7 @@ void BloomChart::paintEvent(QPaintEvent*) {
     if (bars_.empty()) {
         painter.setPen(inks.line);
         painter.drawText(rect().adjusted(12, 12, -12, -12), Qt::AlignCenter | Qt::TextWordWrap,
-                         tr("No bloom to show yet. Choose a book and refresh."));
+                         tr("No bloom to show yet."));
         return;
     }
     draw_axis(painter, inks);
