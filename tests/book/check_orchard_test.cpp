@@ -177,6 +177,26 @@ TEST_F(CheckOrchard, SuggestsTheNameThatWasMeant) {
     expect({Level::error, "cross_goal", "26-01", "seed_parent", "Larch Red", "", "Add the accession"});
 }
 
+TEST_F(CheckOrchard, ATableOfWhichNothingCouldBeReadIsNotMissedByEveryRowThatNamesIt) {
+    o.trees.clear();
+    for (const auto& finding : check_orchard(o, today, {"tree"})) {
+        EXPECT_NE(finding.field, "tree") << to_text(finding);
+        EXPECT_NE(finding.message, "The book has no trees.");
+        EXPECT_EQ(finding.message.find("No living tree"), std::string::npos) << to_text(finding);
+    }
+}
+
+TEST_F(CheckOrchard, ARowThatCouldNotBeReadIsNotTakenForAnotherName) {
+    o.pollen_lots[0].code = "P-24-02";
+    o.pollen_tests[0].lot = "P-25-02";
+    o.pollinations[0].lot.reset();
+    const Finding wanted{
+        Level::error,       "pollen_test", "fid 1", "lot", "P-25-02", "no pollen lot of this name",
+        "could not be read"};
+    EXPECT_TRUE(has(check_orchard(o, today, {"pollen_lot"}), wanted));
+    expect({Level::error, "pollen_test", "fid 1", "lot", "P-25-02", "", "Did you mean \"P-24-02\"?"});
+}
+
 TEST_F(CheckOrchard, ABlendMayBeADonorButNotASeedParent) {
     o.pollen_lots[0].donor = "Spring blend";
     o.pollinations.clear();
@@ -285,6 +305,23 @@ TEST_F(CheckOrchard, NotesFromTheFutureOrBeforePlantingOrAfterRemoval) {
         {Level::warning, "bloom_note", "fid 1", "noted_on", "2026-04-20", "removed on 2026-04-19", ""});
 }
 
+TEST_F(CheckOrchard, ANoteOfTheFutureIsFoundOnceAndNoWeatherIsAskedForIt) {
+    o.bloom_notes[0].noted_on = day("2099-04-20");
+    expect_only({Level::warning, "bloom_note", "fid 1", "noted_on", "2099-04-20", "future", ""});
+}
+
+TEST_F(CheckOrchard, AStageOfBloomFarFromTheBooksUsualTimeOfTheYear) {
+    for (int note = 0; note < 9; ++note) {
+        o.bloom_notes.push_back({10 + note, {}, "Oak Lane", day("2026-04-10") + note, Bbch{60}, {}, {}, {}});
+    }
+    EXPECT_EQ(check(), Findings{});
+    o.bloom_notes[0].noted_on = day("2026-01-10");
+    expect_only({Level::warning, "bloom_note", "fid 1", "noted_on", "2026-01-10",
+                 "about 94 days before the book's other notes of bloom", "Check the date"});
+    o.bloom_notes[0].bbch = Bbch{10};
+    EXPECT_EQ(check(), Findings{});
+}
+
 // Weather
 
 TEST_F(CheckOrchard, LowestAboveHighest) {
@@ -310,6 +347,37 @@ TEST_F(CheckOrchard, DegreesFahrenheitAreOneFindingForTheStation) {
         it.t_max = Celsius{62};
     }
     expect_only({Level::error, "weather_day", "Ridge", "t_max_c", "62.0", "Fahrenheit", "Fahrenheit"});
+}
+
+Celsius fahrenheit_taken_for_celsius(Celsius true_one) {
+    return {true_one.degrees * 1.8 + 32};
+}
+
+TEST_F(CheckOrchard, AWinterInFahrenheitAmongYearsInCelsius) {
+    for (Day when = day("2021-10-01"); when < day("2025-10-01"); when = when + 1) {
+        o.weather.push_back({1, "Ridge", when, Celsius{2}, Celsius{11}, WeatherSource::observed});
+    }
+    EXPECT_EQ(check(), Findings{});
+    for (auto& it : o.weather) {
+        if (it.day >= day("2026-01-01") && it.day < day("2026-03-01")) {
+            it.t_min = fahrenheit_taken_for_celsius(Celsius{-8});
+            it.t_max = fahrenheit_taken_for_celsius(Celsius{4});
+        }
+    }
+    const auto found = check();
+    EXPECT_TRUE(has(found, {Level::warning, "weather_day", "Ridge 2026-01", "t_max_c", "39.2",
+                            "21.9 degrees C warmer than the same month of other years", "Fahrenheit"}));
+    EXPECT_TRUE(
+        has(found, {Level::warning, "weather_day", "Ridge 2026-02", "t_max_c", "39.2", "warmer", ""}));
+    EXPECT_EQ(found.size(), 2U);
+}
+
+TEST_F(CheckOrchard, ADayObservedInTheFuture) {
+    o.weather.push_back({77, "Ridge", day("2099-04-01"), Celsius{2}, Celsius{11}, WeatherSource::observed});
+    expect({Level::warning, "weather_day", "Ridge 2099-04-01", "day", "2099-04-01", "future",
+            "Correct the day"});
+    o.weather.back().source = WeatherSource::forecast;
+    EXPECT_EQ(check(), Findings{});
 }
 
 TEST_F(CheckOrchard, ADayTwiceForAStation) {
@@ -383,6 +451,12 @@ TEST_F(CheckOrchard, BlendsWhoseSharesDoNotAddUp) {
     EXPECT_EQ(check(), Findings{});
 }
 
+TEST_F(CheckOrchard, ABlendOfNothing) {
+    o.blend_members[0].share = Share{0};
+    o.blend_members[1].share = Share{0};
+    expect_only({Level::error, "blend", "Spring blend", "share", "0", "no member has a part", "equal parts"});
+}
+
 TEST_F(CheckOrchard, ABlendNamedLikeAnAccessionAndAMemberTwice) {
     o.blend_members.push_back({3, "Elm Gold", "Oak Lane", {}});
     o.blend_members.push_back({4, "Elm Gold", "Oak Lane", {}});
@@ -407,6 +481,16 @@ TEST_F(CheckOrchard, SelfingIsAWarningAlsoThroughABlend) {
 TEST_F(CheckOrchard, AGoalOfNoSeedlings) {
     o.goals[0].seedlings_wanted = 0;
     expect_only({Level::error, "cross_goal", "26-01", "seedlings_wanted", "0", "not above zero", ""});
+}
+
+TEST_F(CheckOrchard, AGoalOfMoreSeedlingsThanAnOrchardHasRoomFor) {
+    o.goals[0].seedlings_wanted = 10000;
+    EXPECT_EQ(check(), Findings{});
+    o.goals[0].seedlings_wanted = 100000;
+    expect_only({Level::warning, "cross_goal", "26-01", "seedlings_wanted", "100000", "from one cross",
+                 "digit too many"});
+    o.goals[0].season = Season{2020};
+    EXPECT_EQ(check(), Findings{});
 }
 
 TEST_F(CheckOrchard, AProtectedParentOfAWantedCrossButNotOfAPastOne) {
@@ -437,6 +521,12 @@ TEST_F(CheckOrchard, ASeedParentWithoutALivingTree) {
 TEST_F(CheckOrchard, MoreGrainsGerminatedThanCounted) {
     o.pollen_tests[0].germinated = 201;
     expect_only({Level::error, "pollen_test", "fid 1", "germinated", "201", "than the 200 counted", ""});
+}
+
+TEST_F(CheckOrchard, ATestOfNoGrains) {
+    o.pollen_tests[0].grains = 0;
+    o.pollen_tests[0].germinated = 0;
+    expect_only({Level::warning, "pollen_test", "fid 1", "grains", "0", "tells nothing", "100 or more"});
 }
 
 TEST_F(CheckOrchard, DaysOutOfTheirOrder) {

@@ -2,6 +2,7 @@
 #pragma once
 
 #include <chrono>
+#include <set>
 #include <span>
 #include <string>
 #include <string_view>
@@ -37,8 +38,9 @@ struct BookReading {
 BookReading read_book(const std::string& location);
 
 /// Rules between rows and tables: names that nothing answers to, doubles, impossible days and temperatures
-/// ... Pure: needs no file. `as_of` tells what lies in the future.
-Findings check_orchard(const Orchard& orchard, Day as_of);
+/// ... Pure: needs no file. `as_of` tells what lies in the future. `unread` are the tables of which rows
+/// could not be read: what they would have held is not taken for missing.
+Findings check_orchard(const Orchard& orchard, Day as_of, const std::set<std::string>& unread = {});
 
 /// Replaces whole result tables, all in one short transaction: wholly old or wholly new, whatever happens.
 /// Refuses names that are not result_table_names() of schema.h, and a table of such a name that is not marked

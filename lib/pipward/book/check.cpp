@@ -11,7 +11,7 @@
 namespace pipward {
 namespace {
 
-Finding finding(Level level, Place place, std::string message, std::string remedy) {
+Finding finding(Level level, Whereabouts place, std::string message, std::string remedy) {
     return {.level = level,
             .table = std::string(place.table),
             .row = std::move(place.row),
@@ -51,15 +51,15 @@ bool one_slip_apart(std::string_view a, std::string_view b) {
 
 }  // namespace
 
-Finding error(Place place, std::string message, std::string remedy) {
+Finding error(Whereabouts place, std::string message, std::string remedy) {
     return finding(Level::error, std::move(place), std::move(message), std::move(remedy));
 }
 
-Finding warning(Place place, std::string message, std::string remedy) {
+Finding warning(Whereabouts place, std::string message, std::string remedy) {
     return finding(Level::warning, std::move(place), std::move(message), std::move(remedy));
 }
 
-Finding note(Place place, std::string message, std::string remedy) {
+Finding note(Whereabouts place, std::string message, std::string remedy) {
     return finding(Level::note, std::move(place), std::move(message), std::move(remedy));
 }
 
@@ -114,19 +114,22 @@ Names names_of(const Orchard& orchard) {
     return names;
 }
 
-Findings check_orchard(const Orchard& orchard, Day as_of) {
+Findings check_orchard(const Orchard& orchard, Day as_of, const std::set<std::string>& unread) {
     Findings findings;
-    const auto names = names_of(orchard);
-    check_emptiness(orchard, findings);
+    auto names = names_of(orchard);
+    names.unread = unread;
+    check_emptiness(orchard, names, findings);
     check_keys(orchard, findings);
     check_references(orchard, names, findings);
     check_trees(orchard, as_of, findings);
     check_bloom_notes(orchard, as_of, findings);
+    check_time_of_bloom(orchard, as_of, findings);
     check_weather(orchard, as_of, findings);
+    check_warmth(orchard, findings);
     check_accessions(orchard, findings);
     check_pedigree(orchard, findings);
     check_blends(orchard, names, findings);
-    check_goals(orchard, as_of, findings);
+    check_goals(orchard, names, as_of, findings);
     check_pollen(orchard, as_of, findings);
     check_seed(orchard, as_of, findings);
     return findings;

@@ -23,20 +23,23 @@ struct Names {
     std::set<std::string> pollen_lots;
     std::set<std::string> tags;
     std::set<std::string> seed_lots;
+    std::set<std::string> unread;  ///< tables of which rows could not be read
 };
 
 Names names_of(const Orchard& orchard);
 
-void check_emptiness(const Orchard& orchard, Findings& findings);
+void check_emptiness(const Orchard& orchard, const Names& names, Findings& findings);
 void check_references(const Orchard& orchard, const Names& names, Findings& findings);
 void check_keys(const Orchard& orchard, Findings& findings);
 void check_trees(const Orchard& orchard, Day as_of, Findings& findings);
 void check_bloom_notes(const Orchard& orchard, Day as_of, Findings& findings);
 void check_weather(const Orchard& orchard, Day as_of, Findings& findings);
+void check_warmth(const Orchard& orchard, Findings& findings);
+void check_time_of_bloom(const Orchard& orchard, Day as_of, Findings& findings);
 void check_accessions(const Orchard& orchard, Findings& findings);
 void check_pedigree(const Orchard& orchard, Findings& findings);
 void check_blends(const Orchard& orchard, const Names& names, Findings& findings);
-void check_goals(const Orchard& orchard, Day as_of, Findings& findings);
+void check_goals(const Orchard& orchard, const Names& names, Day as_of, Findings& findings);
 void check_pollen(const Orchard& orchard, Day as_of, Findings& findings);
 void check_seed(const Orchard& orchard, Day as_of, Findings& findings);
 
@@ -47,15 +50,15 @@ std::string likely_name(const std::string& name, const std::set<std::string>& kn
 std::string folded(std::string_view name);
 
 /// Where a finding belongs; `fid` names the row when it has no name of its own.
-struct Place {
+struct Whereabouts {
     std::string_view table;
     std::string row{};
     std::string_view field{};
     std::string value{};
 };
-Finding error(Place place, std::string message, std::string remedy);
-Finding warning(Place place, std::string message, std::string remedy);
-Finding note(Place place, std::string message, std::string remedy);
+Finding error(Whereabouts place, std::string message, std::string remedy);
+Finding warning(Whereabouts place, std::string message, std::string remedy);
+Finding note(Whereabouts place, std::string message, std::string remedy);
 std::string fid_name(std::int64_t fid);
 
 }  // namespace pipward

@@ -39,7 +39,7 @@ void check_alleles(const Accession& accession, Findings& findings) {
     if (!accession.s_alleles) {
         return;
     }
-    const Place place{"accession", accession.name, "s_alleles", *accession.s_alleles};
+    const Whereabouts place{"accession", accession.name, "s_alleles", *accession.s_alleles};
     const auto count = count_alleles(*accession.s_alleles);
     if (!count) {
         findings.push_back(error(place, "The S-alleles cannot be read.", "Write them as \"S2 S3\"."));
@@ -151,7 +151,11 @@ void check_blends(const Orchard& orchard, const Names& names, Findings& findings
         }
         // Shares are often written to one or two places: three thirds of 0.33 are meant to be a whole.
         constexpr double rounding = 0.015;
-        if (blend.complete ? std::abs(blend.sum - 1.0) > rounding : blend.sum > 0.0) {
+        if (blend.complete && blend.sum <= 0.0) {
+            findings.push_back(error({"blend", name, "share", fmt::format("{:.3g}", blend.sum)},
+                                     "By their shares no member has a part in the blend.",
+                                     "Write the shares, or leave all of them out for equal parts."));
+        } else if (blend.complete ? std::abs(blend.sum - 1.0) > rounding : blend.sum > 0.0) {
             findings.push_back(warning({"blend", name, "share", fmt::format("{:.3g}", blend.sum)},
                                        blend.complete
                                            ? "The shares of the blend do not add up to 1."

@@ -19,7 +19,7 @@ std::map<std::string, const Row*> index(const std::vector<Row>& rows, Member mem
 }
 
 template <class Number>
-void check_not_negative(const Place& place, Number number, Findings& findings) {
+void check_not_negative(const Whereabouts& place, Number number, Findings& findings) {
     if (number < Number{}) {
         auto where = place;
         where.value = fmt::format("{}", number);
@@ -28,14 +28,15 @@ void check_not_negative(const Place& place, Number number, Findings& findings) {
     }
 }
 
-void check_order(const Place& place, Day earlier, std::string_view what, Day later, Findings& findings) {
+void check_order(const Whereabouts& place, Day earlier, std::string_view what, Day later,
+                 Findings& findings) {
     if (later < earlier) {
         findings.push_back(error(place, fmt::format("The day lies before {}, {}.", what, to_iso(earlier)),
                                  "Correct one of the two days."));
     }
 }
 
-void check_not_future(const Place& place, Day day, Day as_of, Findings& findings) {
+void check_not_future(const Whereabouts& place, Day day, Day as_of, Findings& findings) {
     if (day > as_of) {
         findings.push_back(warning(place, fmt::format("The day lies in the future of {}.", to_iso(as_of)),
                                    "Correct the day if it is wrong."));
@@ -50,6 +51,11 @@ void check_tests(const Orchard& orchard, Day as_of, Findings& findings) {
         check_not_negative({"pollen_test", row, "germinated"}, test.germinated, findings);
         check_not_future({"pollen_test", row, "tested_on", to_iso(test.tested_on)}, test.tested_on, as_of,
                          findings);
+        if (test.grains == 0 && test.germinated == 0) {
+            findings.push_back(warning({"pollen_test", row, "grains", "0"},
+                                       "A test in which no grains were counted tells nothing.",
+                                       "Count 100 or more, or remove the test."));
+        }
         if (test.germinated > test.grains) {
             findings.push_back(error({"pollen_test", row, "germinated", std::to_string(test.germinated)},
                                      fmt::format("More grains germinated than the {} counted.", test.grains),

@@ -13,6 +13,10 @@ namespace {
 using AccessionByName = std::map<std::string, const Accession*>;
 using Members = std::map<std::string, std::vector<std::string>>;
 
+// No orchard raises so many seedlings of one cross: a slip of the pen is likelier. Common practice, no
+// source.
+constexpr int many_seedlings = 20000;
+
 struct Pedigree {
     AccessionByName accessions;
     Members members;
@@ -80,6 +84,15 @@ void check_seed_parent(const CrossGoal& goal, const Pedigree& pedigree, Day as_o
     }
 }
 
+void check_number(const CrossGoal& goal, Findings& findings) {
+    if (goal.seedlings_wanted > many_seedlings) {
+        findings.push_back(
+            warning({"cross_goal", goal.code, "seedlings_wanted", std::to_string(goal.seedlings_wanted)},
+                    "So many seedlings are hardly wanted from one cross.",
+                    "Correct the number if it has a digit too many."));
+    }
+}
+
 Pedigree pedigree_of(const Orchard& orchard, Day as_of) {
     Pedigree pedigree;
     for (const auto& accession : orchard.accessions) {
@@ -99,8 +112,11 @@ Pedigree pedigree_of(const Orchard& orchard, Day as_of) {
 }  // namespace
 
 // Past goals are history: only those of this season and later can still be acted upon.
-void check_goals(const Orchard& orchard, Day as_of, Findings& findings) {
-    const auto pedigree = pedigree_of(orchard, as_of);
+void check_goals(const Orchard& orchard, const Names& names, Day as_of, Findings& findings) {
+    auto pedigree = pedigree_of(orchard, as_of);
+    if (names.unread.contains("tree")) {
+        pedigree.with_trees = names.accessions;
+    }
     for (const auto& goal : orchard.goals) {
         if (goal.seedlings_wanted <= 0) {
             findings.push_back(
@@ -110,6 +126,7 @@ void check_goals(const Orchard& orchard, Day as_of, Findings& findings) {
         }
         check_selfing(goal, pedigree, findings);
         if (goal.season.year >= parts_of(as_of).year) {
+            check_number(goal, findings);
             check_seed_parent(goal, pedigree, as_of, findings);
             check_donors(goal, pedigree, as_of, findings);
         }

@@ -39,20 +39,39 @@ std::string name_of(const Row& row) {
     }
 }
 
-// Every row's `member` must be one of `known`; `what` says of what.
+// What a column's names are names of: `what` for people, the rows of `table`.
+struct Named {
+    const std::set<std::string>* known;
+    std::string_view what;
+    std::string_view table;
+};
+
+std::string remedy_for(const std::string& name, const Named& named, bool partly_unread) {
+    if (partly_unread) {
+        return fmt::format("Perhaps it is a row of {} that could not be read: mend those first.",
+                           named.table);
+    }
+    const auto meant = likely_name(name, *named.known);
+    return meant.empty() ? fmt::format("Add the {} or correct the name.", named.what)
+                         : fmt::format("Did you mean \"{}\"?", meant);
+}
+
+// Every row's `member` must be a known name. Where nothing of the other table could be read, that is told
+// already.
 template <class Row, class Member>
 void check_column(const std::vector<Row>& rows, Member member, std::string_view table, std::string_view field,
-                  const std::set<std::string>& known, std::string_view what, Findings& findings) {
+                  const Named& named, const Names& names, Findings& findings) {
+    const bool unread = names.unread.contains(std::string(named.table));
+    if (unread && named.known->empty()) {
+        return;
+    }
     for (const auto& row : rows) {
         const auto text = text_of(row.*member);
-        if (!text || known.contains(*text)) {
-            continue;
+        if (text && !named.known->contains(*text)) {
+            findings.push_back(error({table, name_of(row), field, *text},
+                                     fmt::format("The book has no {} of this name.", named.what),
+                                     remedy_for(*text, named, unread)));
         }
-        const auto meant = likely_name(*text, known);
-        findings.push_back(error({table, name_of(row), field, *text},
-                                 fmt::format("The book has no {} of this name.", what),
-                                 meant.empty() ? fmt::format("Add the {} or correct the name.", what)
-                                               : fmt::format("Did you mean \"{}\"?", meant)));
     }
 }
 
@@ -83,6 +102,9 @@ void check_doubles(std::string_view table, std::string_view field, const std::ve
 
 // A station has thousands of days: its name is reported once.
 void check_stations_of_days(const Orchard& orchard, const Names& names, Findings& findings) {
+    if (names.unread.contains("station")) {
+        return;
+    }
     std::map<std::string, int> unknown;
     for (const auto& day : orchard.weather) {
         if (!names.stations.contains(day.station)) {
@@ -111,20 +133,23 @@ std::vector<std::string> texts(const Rows& rows, Member member) {
 
 }  // namespace
 
-void check_emptiness(const Orchard& orchard, Findings& findings) {
-    if (orchard.trees.empty()) {
+void check_emptiness(const Orchard& orchard, const Names& names, Findings& findings) {
+    const auto lacks = [&](const auto& rows, const char* table) {
+        return rows.empty() && !names.unread.contains(table);
+    };
+    if (lacks(orchard.trees, "tree")) {
         findings.push_back(
             error({"tree"}, "The book has no trees.",
                   "Digitise the trees in a GIS, or copy a layer that you have into the table."));
     }
-    if (orchard.bloom_notes.empty()) {
+    if (lacks(orchard.bloom_notes, "bloom_note")) {
         findings.push_back(warning({"bloom_note"}, "The book has no bloom notes.",
                                    "Write down the stages you see; without any, bloom cannot be foreseen."));
     }
-    if (orchard.stations.empty()) {
+    if (lacks(orchard.stations, "station")) {
         findings.push_back(error({"station"}, "The book has no weather station.",
                                  "Add a station with its place and elevation."));
-    } else if (orchard.weather.empty()) {
+    } else if (lacks(orchard.weather, "weather_day")) {
         findings.push_back(error({"weather_day"}, "The book has no weather.",
                                  "Import daily temperatures with weather-import."));
     }
@@ -132,33 +157,40 @@ void check_emptiness(const Orchard& orchard, Findings& findings) {
 
 void check_references(const Orchard& orchard, const Names& names, Findings& findings) {
     const auto& o = orchard;
+    const Named block{&names.blocks, "block", "block"};
+    const Named accession{&names.accessions, "accession", "accession"};
+    const Named donor{&names.donors, "accession or blend",
+                      names.unread.contains("blend") ? "blend" : "accession"};
+    const Named tree{&names.trees, "tree", "tree"};
+    const Named cross{&names.crosses, "cross", "cross_goal"};
+    const Named pollen_lot{&names.pollen_lots, "pollen lot", "pollen_lot"};
+    const Named tag{&names.tags, "pollination tag", "pollination"};
+    const Named seed_lot{&names.seed_lots, "seed lot", "seed_lot"};
     const auto check = [&](const auto& rows, auto member, std::string_view table, std::string_view field,
-                           const std::set<std::string>& known, std::string_view what) {
-        check_column(rows, member, table, field, known, what, findings);
+                           const Named& named) {
+        check_column(rows, member, table, field, named, names, findings);
     };
-    check(o.rows, &TreeRow::block, "tree_row", "block", names.blocks, "block");
-    check(o.trees, &Tree::accession, "tree", "accession", names.accessions, "accession");
-    check(o.trees, &Tree::block, "tree", "block", names.blocks, "block");
-    check(o.accessions, &Accession::seed_parent, "accession", "seed_parent", names.accessions, "accession");
-    check(o.accessions, &Accession::pollen_parent, "accession", "pollen_parent", names.donors,
-          "accession or blend");
-    check(o.blend_members, &BlendMember::member, "blend", "member", names.accessions, "accession");
-    check(o.bloom_notes, &BloomNote::tree, "bloom_note", "tree", names.trees, "tree");
-    check(o.bloom_notes, &BloomNote::accession, "bloom_note", "accession", names.accessions, "accession");
+    check(o.rows, &TreeRow::block, "tree_row", "block", block);
+    check(o.trees, &Tree::accession, "tree", "accession", accession);
+    check(o.trees, &Tree::block, "tree", "block", block);
+    check(o.accessions, &Accession::seed_parent, "accession", "seed_parent", accession);
+    check(o.accessions, &Accession::pollen_parent, "accession", "pollen_parent", donor);
+    check(o.blend_members, &BlendMember::member, "blend", "member", accession);
+    check(o.bloom_notes, &BloomNote::tree, "bloom_note", "tree", tree);
+    check(o.bloom_notes, &BloomNote::accession, "bloom_note", "accession", accession);
     check_stations_of_days(o, names, findings);
-    check(o.goals, &CrossGoal::seed_parent, "cross_goal", "seed_parent", names.accessions, "accession");
-    check(o.goals, &CrossGoal::pollen_parent, "cross_goal", "pollen_parent", names.donors,
-          "accession or blend");
-    check(o.pollen_lots, &PollenLot::donor, "pollen_lot", "donor", names.donors, "accession or blend");
-    check(o.pollen_tests, &PollenTest::lot, "pollen_test", "lot", names.pollen_lots, "pollen lot");
-    check(o.pollinations, &Pollination::cross, "pollination", "cross", names.crosses, "cross");
-    check(o.pollinations, &Pollination::tree, "pollination", "tree", names.trees, "tree");
-    check(o.pollinations, &Pollination::lot, "pollination", "lot", names.pollen_lots, "pollen lot");
-    check(o.fruits, &Fruit::tag, "fruit", "tag", names.tags, "pollination tag");
-    check(o.seed_lots, &SeedLot::cross, "seed_lot", "cross", names.crosses, "cross");
-    check(o.sprout_counts, &SproutCount::lot, "sprout_count", "lot", names.seed_lots, "seed lot");
-    check(o.seeds_out, &SeedOut::lot, "seed_out", "lot", names.seed_lots, "seed lot");
-    check(o.trait_scores, &TraitScore::tree, "trait_score", "tree", names.trees, "tree");
+    check(o.goals, &CrossGoal::seed_parent, "cross_goal", "seed_parent", accession);
+    check(o.goals, &CrossGoal::pollen_parent, "cross_goal", "pollen_parent", donor);
+    check(o.pollen_lots, &PollenLot::donor, "pollen_lot", "donor", donor);
+    check(o.pollen_tests, &PollenTest::lot, "pollen_test", "lot", pollen_lot);
+    check(o.pollinations, &Pollination::cross, "pollination", "cross", cross);
+    check(o.pollinations, &Pollination::tree, "pollination", "tree", tree);
+    check(o.pollinations, &Pollination::lot, "pollination", "lot", pollen_lot);
+    check(o.fruits, &Fruit::tag, "fruit", "tag", tag);
+    check(o.seed_lots, &SeedLot::cross, "seed_lot", "cross", cross);
+    check(o.sprout_counts, &SproutCount::lot, "sprout_count", "lot", seed_lot);
+    check(o.seeds_out, &SeedOut::lot, "seed_out", "lot", seed_lot);
+    check(o.trait_scores, &TraitScore::tree, "trait_score", "tree", tree);
 }
 
 void check_keys(const Orchard& orchard, Findings& findings) {

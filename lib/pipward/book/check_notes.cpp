@@ -28,7 +28,7 @@ void check_subject(const BloomNote& noted, const TreeByLabel& trees, Findings& f
 }
 
 void check_day(const BloomNote& noted, const TreeByLabel& trees, Day as_of, Findings& findings) {
-    const Place place{"bloom_note", fid_name(noted.fid), "noted_on", to_iso(noted.noted_on)};
+    const Whereabouts place{"bloom_note", fid_name(noted.fid), "noted_on", to_iso(noted.noted_on)};
     if (noted.noted_on > as_of) {
         findings.push_back(
             warning(place, fmt::format("The note lies in the future of {}; it is not used.", to_iso(as_of)),

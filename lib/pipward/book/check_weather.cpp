@@ -51,7 +51,7 @@ bool is_fahrenheit(const std::vector<const WeatherDay*>& days) {
     return days.size() >= enough_for_a_median && median_high(days) > median_of_fahrenheit;
 }
 
-Place at(const WeatherDay& day, std::string_view field, double value) {
+Whereabouts at(const WeatherDay& day, std::string_view field, double value) {
     return {"weather_day", day.station + " " + to_iso(day.day), field, fmt::format("{}", value)};
 }
 
@@ -106,8 +106,19 @@ void check_seasons(const std::string& name, const StationWeather& station, Day a
     }
 }
 
-// Notes without weather teach nothing about what bloom needs.
-void check_seasons_of_notes(const Orchard& orchard, Hemisphere hemisphere, Findings& findings) {
+void check_not_future(const std::vector<const WeatherDay*>& days, Day as_of, Findings& findings) {
+    for (const auto* day : days) {
+        if (day->source == WeatherSource::observed && day->day > as_of) {
+            findings.push_back(
+                warning({"weather_day", day->station + " " + to_iso(day->day), "day", to_iso(day->day)},
+                        fmt::format("A day in the future of {} cannot have been observed.", to_iso(as_of)),
+                        "Correct the day, or mark it as a forecast."));
+        }
+    }
+}
+
+// Notes without weather teach nothing about what bloom needs. One of the future is found on its own.
+void check_seasons_of_notes(const Orchard& orchard, Hemisphere hemisphere, Day as_of, Findings& findings) {
     std::set<Season> with_weather;
     for (const auto& day : orchard.weather) {
         with_weather.insert(season_of(day.day, hemisphere));
@@ -115,7 +126,7 @@ void check_seasons_of_notes(const Orchard& orchard, Hemisphere hemisphere, Findi
     std::map<Season, int> without;
     for (const auto& noted : orchard.bloom_notes) {
         const auto season = season_of(noted.noted_on, hemisphere);
-        if (!with_weather.contains(season)) {
+        if (noted.noted_on <= as_of && !with_weather.contains(season)) {
             ++without[season];
         }
     }
@@ -146,10 +157,11 @@ void check_weather(const Orchard& orchard, Day as_of, Findings& findings) {
             }
         }
         check_doubles(station.days, findings);
+        check_not_future(station.days, as_of, findings);
         check_seasons(name, station, as_of, findings);
     }
     if (!orchard.weather.empty()) {
-        check_seasons_of_notes(orchard, stations.begin()->second.hemisphere, findings);
+        check_seasons_of_notes(orchard, stations.begin()->second.hemisphere, as_of, findings);
     }
 }
 

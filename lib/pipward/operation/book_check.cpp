@@ -21,9 +21,9 @@ Outcome run(const Request& request, const Run& lent) {
     Outcome outcome;
     outcome.tables = {finding_table(findings)};
     const auto warnings = std::ranges::count(findings, Level::warning, &Finding::level);
-    outcome.summary = findings.empty() ? "Nothing is wrong with the book."
-                                       : fmt::format("Nothing prevents a result; {} warning{}.", warnings,
-                                                     warnings == 1 ? "" : "s");
+    outcome.summary = findings.empty()
+                          ? "Nothing is wrong with the book."
+                          : fmt::format("No errors; {} warning{}.", warnings, warnings == 1 ? "" : "s");
     outcome.findings = std::move(findings);
     return outcome;
 }

@@ -1,22 +1,44 @@
 // SPDX-License-Identifier: MIT
 #include "pipward/operation/read_checked.h"
 
-#include <algorithm>
+#include <set>
+#include <string>
 
 namespace pipward {
 
 namespace {
 
+/// A record that goes on after so long a silence is a slip of the pen, not a record.
+constexpr int longest_silence = 400;
+
 /// The day that the book itself stands at: when a past day is looked from again, what was written down since
 /// then is no mistake.
 Day present_of(const Orchard& orchard, Day as_of) {
-    Day present = as_of;
+    std::set<Day> later;
     for (const auto& day : orchard.weather) {
-        if (day.source == WeatherSource::observed) {
-            present = std::max(present, day.day);
+        if (day.source == WeatherSource::observed && day.day > as_of) {
+            later.insert(day.day);
         }
     }
+    Day present = as_of;
+    for (const Day day : later) {
+        if (day - present > longest_silence) {
+            break;
+        }
+        present = day;
+    }
     return present;
+}
+
+/// The tables of which something could not be read.
+std::set<std::string> unread_in(const Findings& findings) {
+    std::set<std::string> tables;
+    for (const auto& finding : findings) {
+        if (finding.level == Level::error) {
+            tables.insert(finding.table);
+        }
+    }
+    return tables;
 }
 
 }  // namespace
@@ -25,7 +47,8 @@ BookReading read_checked(const BookName& book, Day as_of, const Run& lent) {
     lent.step(0.0, "Reading the book");
     auto reading = read_book(book.location);
     lent.step(0.05, "Checking the book");
-    const auto more = check_orchard(reading.orchard, present_of(reading.orchard, as_of));
+    const auto more =
+        check_orchard(reading.orchard, present_of(reading.orchard, as_of), unread_in(reading.findings));
     reading.findings.insert(reading.findings.end(), more.begin(), more.end());
     if (has_errors(reading.findings)) {
         throw Error(Trouble::input, std::move(reading.findings));

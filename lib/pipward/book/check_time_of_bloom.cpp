@@ -1,0 +1,70 @@
+// SPDX-License-Identifier: MIT
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <cstdlib>
+#include <optional>
+
+#include "pipward/book/check.h"
+#include "pipward/value/season.h"
+
+namespace pipward {
+namespace {
+
+// The earliest and the latest bloom of one kind of fruit in one orchard lie some six weeks apart over all its
+// years. Common practice, no source.
+constexpr int far_off_days = 60;
+constexpr std::size_t enough_notes = 10;
+constexpr int bloom_begins = 57;
+constexpr int bloom_ends = 69;
+
+bool is_of_bloom(const BloomNote& noted, Day as_of) {
+    return noted.bbch.code >= bloom_begins && noted.bbch.code <= bloom_ends && noted.noted_on <= as_of;
+}
+
+int day_in_season(Day day, Hemisphere hemisphere) {
+    return day - anchor_of(season_of(day, hemisphere), hemisphere);
+}
+
+Hemisphere hemisphere_in(const Orchard& orchard) {
+    const auto placed = std::ranges::find_if(
+        orchard.stations, [](const Station& station) { return station.latitude.has_value(); });
+    return placed == orchard.stations.end() ? Hemisphere::north : hemisphere_of(*placed->latitude);
+}
+
+std::optional<int> usual_day(const Orchard& orchard, Hemisphere hemisphere, Day as_of) {
+    std::vector<int> days;
+    for (const auto& noted : orchard.bloom_notes) {
+        if (is_of_bloom(noted, as_of)) {
+            days.push_back(day_in_season(noted.noted_on, hemisphere));
+        }
+    }
+    if (days.size() < enough_notes) {
+        return std::nullopt;
+    }
+    const auto middle = days.begin() + static_cast<std::ptrdiff_t>(days.size() / 2);
+    std::ranges::nth_element(days, middle);
+    return *middle;
+}
+
+}  // namespace
+
+void check_time_of_bloom(const Orchard& orchard, Day as_of, Findings& findings) {
+    const auto hemisphere = hemisphere_in(orchard);
+    const auto usual = usual_day(orchard, hemisphere, as_of);
+    for (const auto& noted : orchard.bloom_notes) {
+        if (!usual || !is_of_bloom(noted, as_of)) {
+            continue;
+        }
+        const int later = day_in_season(noted.noted_on, hemisphere) - *usual;
+        if (std::abs(later) > far_off_days) {
+            findings.push_back(
+                warning({"bloom_note", fid_name(noted.fid), "noted_on", to_iso(noted.noted_on)},
+                        fmt::format("The note lies about {} days {} the book's other notes of bloom.",
+                                    std::abs(later), later > 0 ? "after" : "before"),
+                        "Check the date and the stage; a second bloom in autumn is better left out."));
+        }
+    }
+}
+
+}  // namespace pipward
