@@ -6,6 +6,7 @@
 #include <qgsdockwidget.h>
 #include <qgsprocessingregistry.h>
 
+#include "find/find_desk.h"
 #include "panel/season_dock.h"
 #include "processing/provider.h"
 
@@ -44,9 +45,11 @@ void Plugin::initGui() {
     if (desktop_ != nullptr) {
         dock_ = add_season_dock(*desktop_);
     }
+    find_ = new FindDesk(desktop_, dock_ == nullptr ? nullptr : dock_->findChild<SeasonPanel*>(), this);
 }
 
 void Plugin::unload() {
+    delete find_;
     if (dock_ != nullptr) {
         desktop_->removeDockWidget(dock_);
         delete dock_;

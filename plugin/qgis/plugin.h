@@ -11,6 +11,7 @@ class QgsDockWidget;
 
 namespace pipward::desktop {
 
+class FindDesk;
 class Provider;
 
 /// The plugin as the desktop sees it. Without an interface (headless runs, tests) only what needs no window
@@ -26,6 +27,7 @@ class Plugin : public QObject, public QgisPlugin {
   private:
     QgisInterface* desktop_;
     QPointer<QgsDockWidget> dock_;
+    QPointer<FindDesk> find_;
 };
 
 /// Adds the operations to Processing once; 0 added, 1 there already, 2 refused.
