@@ -72,8 +72,7 @@ TEST(Meeting, ChancesLieBetweenNeverAndAlways) {
     const auto seed = courses_at(120);
     for (double donor_at = 80; donor_at < 170; donor_at += 3) {
         const auto donor = courses_at(donor_at);
-        for (const double chance :
-             {chance_same_day(seed, donor), chance_kept(seed, donor), chance_forced(seed, donor, 60, {50})}) {
+        for (const double chance : {chance_same_day(seed, donor), chance_kept(seed, donor)}) {
             EXPECT_GE(chance, 0);
             EXPECT_LE(chance, 1);
         }
@@ -111,45 +110,6 @@ TEST(Meeting, FeelsASharedSpringTheSameOnBothSides) {
     const auto seed = bloom_courses(shared.forecast, shared.forecast.windows[0]);
     const auto donor = bloom_courses(shared.forecast, shared.forecast.windows[1]);
     EXPECT_EQ(chance_same_day(seed, donor), 1);
-}
-
-TEST(Meeting, ForcingGetsWorseTheLaterTheCut) {
-    const auto seed = courses_at(120);
-    const auto donor = courses_at(140);
-    double before = 1;
-    for (SeasonDay cut = 0; cut < 140; cut += 2) {
-        const double chance = chance_forced(seed, donor, cut, {50});
-        EXPECT_LE(chance, before + 1e-12) << cut;
-        before = chance;
-    }
-    EXPECT_EQ(before, 0);
-}
-
-TEST(Meeting, LastCutKeepsItsPartOfTheChanceAndTheDayAfterDoesNot) {
-    const auto seed = courses_at(120);
-    const auto donor = courses_at(140);
-    const double best = chance_forced(seed, donor, 60, {50});
-    const auto last = last_cut(seed, donor, 60, {50}, 0.9);
-    ASSERT_TRUE(last);
-    EXPECT_GE(chance_forced(seed, donor, *last, {50}), 0.9 * best);
-    EXPECT_LT(chance_forced(seed, donor, *last + 1, {50}), 0.9 * best);
-    EXPECT_FALSE(last_cut(seed, donor, 135, {50}, 0.9));
-}
-
-TEST(Meeting, DormantWoodWaitsForItsChill) {
-    const auto donor = courses_at(150);
-    const SeasonDay chilled = season_first + 200;  // half a portion a day
-    EXPECT_EQ(median_useful_cut(donor, 0, {100}), chilled);
-    const SeasonDay swelling =
-        median_useful_cut(donor, 0, {130});  // has had its chill, whatever the figure says
-    EXPECT_GT(swelling, chilled);
-    EXPECT_LT(swelling, 150 - 25);
-    EXPECT_EQ(median_useful_cut(donor, 0, {20}), 0);
-    EXPECT_EQ(chance_forced(courses_at(60), courses_at(120), 0, {100}), 0);
-}
-
-TEST(Meeting, ADonorAtBalloonIsNotForced) {
-    EXPECT_EQ(chance_forced(courses_at(130), courses_at(100), 105, {50}), 0);
 }
 
 }  // namespace
