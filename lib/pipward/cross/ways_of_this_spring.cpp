@@ -3,6 +3,7 @@
 
 #include <algorithm>
 
+#include "pipward/cross/choice.h"
 #include "pipward/cross/forcing.h"
 #include "pipward/cross/meeting.h"
 #include "pipward/cross/meeting_days.h"
@@ -32,9 +33,9 @@ void gather_and_use(WayOutlook& outlook, const WayView& view, const DonorTree& d
     outlook.by_median = days.by_median;
 }
 
-// Days to gather by are those of the springs in which it works, be they few.
+// Days to gather by are those of the springs in which it works.
 std::string gather_word(const WayOutlook& outlook) {
-    return outlook.row.chance.value < 0.5 ? "Should they meet all the same: gather" : "Gather";
+    return outlook.row.chance.value < good_chance ? "Should they meet: gather" : "Gather";
 }
 
 void gather_fresh(WayOutlook& outlook, const WayView& view, const DonorTree& donor, const MeetingDays& days) {
