@@ -6,6 +6,7 @@
 #include <qgsdockwidget.h>
 #include <qgsprocessingregistry.h>
 
+#include "expression/functions.h"
 #include "panel/season_dock.h"
 #include "processing/provider.h"
 
@@ -39,8 +40,11 @@ Plugin::Plugin(QgisInterface* desktop)
     setObjectName(QStringLiteral("pipward_plugin"));
 }
 
+Plugin::~Plugin() = default;
+
 void Plugin::initGui() {
     register_provider();
+    functions_ = std::make_unique<ExpressionFunctions>();
     if (desktop_ != nullptr) {
         dock_ = add_season_dock(*desktop_);
     }
@@ -51,6 +55,7 @@ void Plugin::unload() {
         desktop_->removeDockWidget(dock_);
         delete dock_;
     }
+    functions_.reset();
     unregister_provider();
 }
 

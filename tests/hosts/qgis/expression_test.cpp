@@ -1,0 +1,107 @@
+// SPDX-License-Identifier: GPL-2.0-or-later
+// What labels, filters and forms may ask of the book.
+#include "expression/functions.h"
+
+#include <gtest/gtest.h>
+#include <qgsexpression.h>
+#include <qgsexpressioncontextutils.h>
+#include <qgsproject.h>
+#include <qgssettings.h>
+#include <qgsvectorlayer.h>
+
+#include <QFile>
+#include <QTemporaryDir>
+
+#include "pipward/operation/operation.h"
+
+namespace pipward::desktop {
+namespace {
+
+/// The sample, planned on 20 March 2026, with its trees in the project.
+struct Planned {
+    QTemporaryDir folder;
+    QString path = folder.filePath(QStringLiteral("book.gpkg"));
+    QgsVectorLayer* trees = nullptr;
+
+    Planned() {
+        QFile::copy(QStringLiteral(PIPWARD_SAMPLE), path);
+        find_operation("season-plan")->run({{"book", path.toStdString()}, {"as-of", "2026-03-20"}}, {});
+        trees = new QgsVectorLayer(path + QStringLiteral("|layername=tree"), QStringLiteral("trees"));
+        QgsProject::instance()->addMapLayer(trees);
+    }
+    ~Planned() { QgsProject::instance()->clear(); }
+
+    QVariant ask(const QString& text, const QString& label = {}) const {
+        QgsExpressionContext context(QgsExpressionContextUtils::globalProjectLayerScopes(trees));
+        QgsFeature tree;
+        if (!label.isEmpty()) {
+            trees->getFeatures(QStringLiteral("label = '%1'").arg(label)).nextFeature(tree);
+            context.setFeature(tree);
+        }
+        QgsExpression expression(text);
+        expression.prepare(&context);
+        const QVariant answer = expression.evaluate(&context);
+        EXPECT_FALSE(expression.hasEvalError()) << expression.evalErrorString().toStdString();
+        return answer;
+    }
+};
+
+TEST(Expressions, TellFullBloomOfATreeByNameOrOfTheFeatureAtHand) {
+    const ExpressionFunctions functions;
+    const Planned planned;
+    const QDate named = planned.ask(QStringLiteral("orchard_full_bloom('UP-02-10')")).toDate();
+    EXPECT_EQ(named.year(), 2026);
+    EXPECT_EQ(planned.ask(QStringLiteral("orchard_full_bloom()"), QStringLiteral("UP-02-10")).toDate(),
+              named);
+    EXPECT_EQ(planned.ask(QStringLiteral("orchard_full_bloom('Mossgate Late')")).toDate().year(), 2026);
+}
+
+TEST(Expressions, CountTheDaysToBloomFromADay) {
+    const ExpressionFunctions functions;
+    const Planned planned;
+    const QDate day = planned.ask(QStringLiteral("orchard_full_bloom('UP-02-10')")).toDate();
+    const QString asked = QStringLiteral("orchard_days_to_bloom('UP-02-10', to_date('%1'))")
+                              .arg(day.addDays(-9).toString(Qt::ISODate));
+    EXPECT_EQ(planned.ask(asked).toInt(), 9);
+    EXPECT_EQ(planned.ask(QStringLiteral("orchard_days_to_bloom('UP-02-10')")).toInt(),
+              QDate::currentDate().daysTo(day));
+}
+
+TEST(Expressions, TellTheParentsOfATree) {
+    const ExpressionFunctions functions;
+    const Planned planned;
+    const QString lineage = planned.ask(QStringLiteral("orchard_lineage('16-01-04')")).toString();
+    EXPECT_TRUE(lineage.contains(QStringLiteral(" × "))) << lineage.toStdString();
+}
+
+TEST(Expressions, AnswerWithAnUnknownWhereNothingIsKnown) {
+    const ExpressionFunctions functions;
+    const Planned planned;
+    for (const auto* asked : {"orchard_full_bloom('nobody')", "orchard_days_to_bloom(NULL)",
+                              "orchard_address('nobody')", "orchard_lineage('; DROP TABLE tree')"}) {
+        EXPECT_TRUE(planned.ask(QLatin1String(asked)).isNull()) << asked;
+    }
+}
+
+TEST(Expressions, SeeTheBookAfterItChanged) {
+    const ExpressionFunctions functions;
+    const Planned planned;
+    const QDate before = planned.ask(QStringLiteral("orchard_full_bloom('UP-02-10')")).toDate();
+    find_operation("season-plan")->run({{"book", planned.path.toStdString()}, {"as-of", "2025-03-20"}}, {});
+    QDate after = before;
+    for (int tries = 0; tries < 100 && after == before; ++tries) {
+        after = planned.ask(QStringLiteral("orchard_full_bloom('UP-02-10')")).toDate();
+    }
+    EXPECT_EQ(after.year(), 2025);
+}
+
+TEST(Expressions, AreGoneWhenTheyAreTakenBack) {
+    {
+        const ExpressionFunctions functions;
+        EXPECT_TRUE(QgsExpression::isFunctionName("orchard_lineage"));
+    }
+    EXPECT_FALSE(QgsExpression::isFunctionName("orchard_lineage"));
+}
+
+}  // namespace
+}  // namespace pipward::desktop
