@@ -21,8 +21,7 @@ constexpr double margin = 1.4;
 constexpr double least_span_metres = 25;
 
 QgsRectangle around(const std::vector<TreePlace>& trees) {
-    QgsRectangle extent;
-    extent.setMinimal();
+    QgsRectangle extent(trees.front().x, trees.front().y, trees.front().x, trees.front().y);
     for (const auto& tree : trees) {
         extent.combineExtentWith(tree.x, tree.y);
     }
