@@ -9,6 +9,7 @@
 #include "expression/functions.h"
 #include "panel/season_dock.h"
 #include "processing/provider.h"
+#include "translation/translation.h"
 
 namespace pipward::desktop {
 
@@ -43,6 +44,7 @@ Plugin::Plugin(QgisInterface* desktop)
 Plugin::~Plugin() = default;
 
 void Plugin::initGui() {
+    translation_ = std::make_unique<Translation>(QgsApplication::locale());
     register_provider();
     functions_ = std::make_unique<ExpressionFunctions>();
     if (desktop_ != nullptr) {
@@ -57,6 +59,7 @@ void Plugin::unload() {
     }
     functions_.reset();
     unregister_provider();
+    translation_.reset();
 }
 
 }  // namespace pipward::desktop

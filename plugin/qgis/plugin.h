@@ -13,6 +13,7 @@ class QgsDockWidget;
 namespace pipward::desktop {
 
 class ExpressionFunctions;
+class Translation;
 
 /// The plugin as the desktop sees it. Without an interface (headless runs, tests) only what needs no window
 /// is added. unload() takes back everything; the desktop never deletes the plugin and may load it again.
@@ -27,6 +28,7 @@ class Plugin : public QObject, public QgisPlugin {
 
   private:
     QgisInterface* desktop_;
+    std::unique_ptr<Translation> translation_;
     std::unique_ptr<ExpressionFunctions> functions_;
     QPointer<QgsDockWidget> dock_;
 };
