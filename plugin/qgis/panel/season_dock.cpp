@@ -12,6 +12,7 @@
 
 #include <QFileInfo>
 #include <QMainWindow>
+#include <ranges>
 
 namespace pipward::desktop {
 namespace {
@@ -19,6 +20,8 @@ namespace {
 // Around the trees, so that rows and neighbours can be seen.
 constexpr double margin = 1.4;
 constexpr double least_span_metres = 25;
+// More would be one blot, and long to draw.
+constexpr int most_flashes = 500;
 
 QgsRectangle around(const std::vector<TreePlace>& trees) {
     QgsRectangle extent(trees.front().x, trees.front().y, trees.front().x, trees.front().y);
@@ -48,7 +51,7 @@ void show_trees(QgisInterface& desktop, const std::vector<TreePlace>& trees, con
     canvas->setExtent(extent);
     canvas->refresh();
     QList<QgsGeometry> points;
-    for (const auto& tree : trees) {
+    for (const auto& tree : trees | std::views::take(most_flashes)) {
         points << QgsGeometry::fromPointXY({tree.x, tree.y});
     }
     canvas->flashGeometries(points, of_trees);

@@ -46,37 +46,47 @@ struct Planned {
     }
 };
 
+/// The window does not wait for a book that takes long to read: ask again, as the map does when it is drawn.
+QVariant told(const Planned& planned, const QString& text, const QString& label = {}) {
+    QVariant answer;
+    for (int tries = 0; tries < 100 && answer.isNull(); ++tries) {
+        answer = planned.ask(text, label);
+    }
+    return answer;
+}
+
 TEST(Expressions, TellFullBloomOfATreeByNameOrOfTheFeatureAtHand) {
     const ExpressionFunctions functions;
     const Planned planned;
-    const QDate named = planned.ask(QStringLiteral("orchard_full_bloom('UP-02-10')")).toDate();
+    const QDate named = told(planned, QStringLiteral("orchard_full_bloom('UP-02-10')")).toDate();
     EXPECT_EQ(named.year(), 2026);
-    EXPECT_EQ(planned.ask(QStringLiteral("orchard_full_bloom()"), QStringLiteral("UP-02-10")).toDate(),
+    EXPECT_EQ(told(planned, QStringLiteral("orchard_full_bloom()"), QStringLiteral("UP-02-10")).toDate(),
               named);
-    EXPECT_EQ(planned.ask(QStringLiteral("orchard_full_bloom('Mossgate Late')")).toDate().year(), 2026);
+    EXPECT_EQ(told(planned, QStringLiteral("orchard_full_bloom('Mossgate Late')")).toDate().year(), 2026);
 }
 
 TEST(Expressions, CountTheDaysToBloomFromADay) {
     const ExpressionFunctions functions;
     const Planned planned;
-    const QDate day = planned.ask(QStringLiteral("orchard_full_bloom('UP-02-10')")).toDate();
+    const QDate day = told(planned, QStringLiteral("orchard_full_bloom('UP-02-10')")).toDate();
     const QString asked = QStringLiteral("orchard_days_to_bloom('UP-02-10', to_date('%1'))")
                               .arg(day.addDays(-9).toString(Qt::ISODate));
-    EXPECT_EQ(planned.ask(asked).toInt(), 9);
-    EXPECT_EQ(planned.ask(QStringLiteral("orchard_days_to_bloom('UP-02-10')")).toInt(),
+    EXPECT_EQ(told(planned, asked).toInt(), 9);
+    EXPECT_EQ(told(planned, QStringLiteral("orchard_days_to_bloom('UP-02-10')")).toInt(),
               QDate::currentDate().daysTo(day));
 }
 
 TEST(Expressions, TellTheParentsOfATree) {
     const ExpressionFunctions functions;
     const Planned planned;
-    const QString lineage = planned.ask(QStringLiteral("orchard_lineage('16-01-04')")).toString();
+    const QString lineage = told(planned, QStringLiteral("orchard_lineage('16-01-04')")).toString();
     EXPECT_TRUE(lineage.contains(QStringLiteral(" × "))) << lineage.toStdString();
 }
 
 TEST(Expressions, AnswerWithAnUnknownWhereNothingIsKnown) {
     const ExpressionFunctions functions;
     const Planned planned;
+    ASSERT_FALSE(told(planned, QStringLiteral("orchard_full_bloom('Mossgate Late')")).isNull());
     for (const auto* asked : {"orchard_full_bloom('nobody')", "orchard_days_to_bloom(NULL)",
                               "orchard_address('nobody')", "orchard_lineage('; DROP TABLE tree')"}) {
         EXPECT_TRUE(planned.ask(QLatin1String(asked)).isNull()) << asked;
@@ -86,11 +96,11 @@ TEST(Expressions, AnswerWithAnUnknownWhereNothingIsKnown) {
 TEST(Expressions, SeeTheBookAfterItChanged) {
     const ExpressionFunctions functions;
     const Planned planned;
-    const QDate before = planned.ask(QStringLiteral("orchard_full_bloom('UP-02-10')")).toDate();
+    const QDate before = told(planned, QStringLiteral("orchard_full_bloom('UP-02-10')")).toDate();
     find_operation("season-plan")->run({{"book", planned.path.toStdString()}, {"as-of", "2025-03-20"}}, {});
     QDate after = before;
     for (int tries = 0; tries < 100 && after == before; ++tries) {
-        after = planned.ask(QStringLiteral("orchard_full_bloom('UP-02-10')")).toDate();
+        after = told(planned, QStringLiteral("orchard_full_bloom('UP-02-10')")).toDate();
     }
     EXPECT_EQ(after.year(), 2025);
 }
