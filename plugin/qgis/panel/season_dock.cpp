@@ -67,6 +67,23 @@ void reload_layers_of(const QString& book) {
     }
 }
 
+void say_what_is_not_saved(QgisInterface& desktop, const QString& book) {
+    QStringList layers;
+    for (const auto* layer : QgsProject::instance()->mapLayers()) {
+        const auto* vector = qobject_cast<const QgsVectorLayer*>(layer);
+        if (vector != nullptr && vector->isModified() && file_of(vector->source()) == file_of(book)) {
+            layers << vector->name();
+        }
+    }
+    if (!layers.isEmpty()) {
+        desktop.messageBar()->pushMessage(
+            SeasonPanel::tr("Season"),
+            SeasonPanel::tr("Unsaved edits are not in this plan (%1). Save them and plan again.")
+                .arg(layers.join(QStringLiteral(", "))),
+            Qgis::MessageLevel::Info);
+    }
+}
+
 QgsDockWidget* add_season_dock(QgisInterface& desktop) {
     auto* dock = new QgsDockWidget(SeasonPanel::tr("Season"), desktop.mainWindow());
     dock->setObjectName(QStringLiteral("pipward_season_dock"));
@@ -79,7 +96,10 @@ QgsDockWidget* add_season_dock(QgisInterface& desktop) {
     QObject::connect(panel, &SeasonPanel::trouble, dock, [&desktop](const QString& what) {
         desktop.messageBar()->pushMessage(SeasonPanel::tr("Season"), what, Qgis::MessageLevel::Warning);
     });
-    QObject::connect(panel, &SeasonPanel::planned, dock, &reload_layers_of);
+    QObject::connect(panel, &SeasonPanel::planned, dock, [&desktop](const QString& book) {
+        reload_layers_of(book);
+        say_what_is_not_saved(desktop, book);
+    });
     desktop.addDockWidget(Qt::RightDockWidgetArea, dock);
     return dock;
 }
