@@ -8,7 +8,7 @@ namespace pipward {
 std::span<const std::unique_ptr<const Operation>> operations() {
     static const std::array all{
         book_new(),    weather_import(), book_check(),    season_clock(), bloom_fit(),
-        bloom_skill(), bloom_forecast(), cross_outlook(), season_plan(),
+        bloom_skill(), bloom_forecast(), cross_outlook(), season_plan(),  tree_find(),
     };
     return all;
 }

@@ -17,5 +17,6 @@ std::unique_ptr<const Operation> bloom_skill();
 std::unique_ptr<const Operation> bloom_forecast();
 std::unique_ptr<const Operation> cross_outlook();
 std::unique_ptr<const Operation> season_plan();
+std::unique_ptr<const Operation> tree_find();
 
 }  // namespace pipward
