@@ -8,7 +8,7 @@
 #include <cmath>
 
 #include "pipward/operation/complaint.h"
-#include "pipward/operation/nearest.h"
+#include "pipward/value/nearest.h"
 
 namespace pipward {
 namespace {
