@@ -85,6 +85,7 @@ TEST_F(Entries, ABloomNoteIsWrittenAndSaysWhatItWrote) {
     EXPECT_EQ(orchard().bloom_notes[0].bbch, Bbch{61});
     EXPECT_EQ(in_words(entry),
               "Bloom note: tree A1, noted on 2026-05-12, BBCH stage 61 (about 10 % of flowers open)");
+    EXPECT_EQ(in_words(done.row), in_words(entry));
 }
 
 TEST_F(Entries, APollinationAndItsPickFollowEachOther) {

@@ -44,6 +44,9 @@ struct AddedRow {
     bool operator==(const AddedRow&) const = default;
 };
 
+/// What it says, for people, as in_words() of the entry.
+std::string in_words(const AddedRow& row);
+
 /// How an added row is named: "bloom_note/412".
 std::string name_of(const AddedRow& row);
 

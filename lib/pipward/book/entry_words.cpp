@@ -3,6 +3,7 @@
 
 #include <algorithm>
 #include <array>
+#include <sstream>
 
 #include "pipward/book/entry.h"
 #include "pipward/book/schema.h"
@@ -54,6 +55,20 @@ std::string part(const BookColumn& column, const Cell& cell) {
     return fmt::format("{} {}{}{}", inside(column.label), value, unit, meaning_of(column, value));
 }
 
+// Its content as texts. A line that begins with no column's name goes on from a remark before it.
+Entry entry_of(const AddedRow& row) {
+    Entry entry{row.table, {}};
+    const auto* table = find_book_table(row.table);
+    std::istringstream lines(row.content);
+    for (std::string line; table != nullptr && std::getline(lines, line);) {
+        const auto name = line.substr(0, line.find(": "));
+        if (name.size() < line.size() && find_column(*table, name) != nullptr) {
+            entry.values[name] = line.substr(name.size() + 2);
+        }
+    }
+    return entry;
+}
+
 }  // namespace
 
 std::span<const std::string_view> entry_tables() {
@@ -74,6 +89,10 @@ std::string in_words(const Entry& entry) {
         }
     }
     return text;
+}
+
+std::string in_words(const AddedRow& row) {
+    return in_words(entry_of(row));
 }
 
 std::string name_of(const AddedRow& row) {
