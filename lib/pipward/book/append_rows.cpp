@@ -149,7 +149,17 @@ void write_rows(Session& session, OGRLayer& layer, const Table& rows) {
 }
 
 bool has_heights(const Table& rows) {
-    return std::ranges::any_of(rows.rows, [](const Row& row) { return row.at && row.at->height; });
+    const auto is_high = [](const Cell& cell) {
+        const auto* text = std::get_if<std::string>(&cell);
+        return text != nullptr && (text->starts_with("LINESTRING Z") || text->starts_with("POLYGON Z"));
+    };
+    return std::ranges::any_of(rows.rows, [&](const Row& row) {
+        bool high = row.at && row.at->height;
+        for (std::size_t i = 0; i < row.cells.size() && i < rows.shape.columns.size(); ++i) {
+            high = high || (is_wkt(rows.shape.columns[i]) && is_high(row.cells[i]));
+        }
+        return high;
+    });
 }
 
 }  // namespace
