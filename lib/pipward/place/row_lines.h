@@ -1,0 +1,36 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include <map>
+#include <span>
+#include <vector>
+
+#include "pipward/place/row_pattern.h"
+
+/// Inside of the room: a line for each row, and each point's row.
+namespace pipward {
+
+struct RowOfPoint {
+    int row = 0;           ///< counted in the direction of y
+    double off = 0;        ///< across from its line, positive to greater y
+    double certainty = 0;  ///< that it belongs to that row
+};
+
+struct FittedRows {
+    double distance = 0;
+    double noise = 0;  ///< standard deviation across
+    std::vector<RowOfPoint> points;
+};
+
+/// `points` have x along the rows and y across them. Rows bend together as a cubic; each may lean and bend a
+/// little of its own.
+FittedRows fit_rows(std::span<const PlanePoint> points, double distance);
+
+/// Standard deviation of values of which only the part beyond whole `period`s is known, by the length of
+/// their mean on the circle; from the median where few can have been folded.
+double folded_noise(std::span<const double> offs, double period);
+
+/// The median of absolute values, times what makes it a standard deviation.
+double median_noise(std::span<const double> offs);
+
+}  // namespace pipward

@@ -1,0 +1,236 @@
+// SPDX-License-Identifier: MIT
+#include "pipward/place/row_recovery.h"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <cmath>
+#include <map>
+
+#include "pipward/place/least_squares.h"
+#include "pipward/place/numbering.h"
+#include "pipward/place/row_lines.h"
+#include "pipward/place/row_starts.h"
+
+namespace pipward {
+namespace {
+
+constexpr double pi = 3.14159265358979323846;
+constexpr double degree = pi / 180;
+constexpr std::size_t fewest = 3;
+constexpr std::size_t enough_points = 3000;
+
+Finding told(Level level, std::string message, std::string remedy) {
+    return {level, "tree", {}, {}, {}, std::move(message), std::move(remedy)};
+}
+
+Recovery all_open(std::size_t trees, const std::string& why, const std::string& remedy) {
+    Recovery recovery;
+    recovery.trees.resize(trees);
+    for (auto& tree : recovery.trees) {
+        tree.doubt = "no rows could be made out";
+    }
+    recovery.findings.push_back(told(Level::warning, why, remedy));
+    return recovery;
+}
+
+FamilySearch search_of(const RecoveryRule& rule) {
+    FamilySearch search;
+    if (rule.row_distance) {
+        search.least = 0.85 * rule.row_distance->value;
+        search.most = 1.15 * rule.row_distance->value;
+    }
+    if (rule.bearing) {
+        search.bearing = *rule.bearing * degree;
+    }
+    return search;
+}
+
+/// Of the two senses of a line, the wanted one, or the one to the north.
+double directed(double bearing, const RecoveryRule& rule) {
+    const double wanted = rule.bearing ? *rule.bearing * degree : 0;
+    const bool against = std::abs(std::remainder(bearing - wanted, 2 * pi)) > pi / 2;
+    return std::remainder(bearing + (against ? pi : 0), 2 * pi);
+}
+
+std::vector<PlanePoint> turned(std::span<const PlanePoint> plane, double bearing) {
+    std::vector<PlanePoint> result;
+    for (const auto& point : plane) {
+        result.push_back({point.x * std::sin(bearing) + point.y * std::cos(bearing),
+                          point.x * std::cos(bearing) - point.y * std::sin(bearing)});
+    }
+    return result;
+}
+
+/// The points of each row in the order in which they stand.
+std::map<int, RowMembers> members_of(std::span<const PlanePoint> points, const FittedRows& fit) {
+    std::map<int, RowMembers> rows;
+    for (std::size_t i = 0; i < points.size(); ++i) {
+        rows[fit.points[i].row].push_back({i, points[i].x, fit.points[i].off, fit.points[i].certainty});
+    }
+    for (auto& [row, members] : rows) {
+        std::ranges::sort(members, {}, &RowMember::along);
+    }
+    std::erase_if(rows, [](const auto& row) { return sure_members(row.second) < fewest; });
+    return rows;
+}
+
+std::vector<std::vector<double>> sample_of(const std::map<int, RowMembers>& rows) {
+    std::vector<std::vector<double>> sample;
+    std::size_t points = 0;
+    for (const auto& [row, members] : rows) {
+        if (points < enough_points) {
+            sample.push_back(sure_places(members));
+            points += members.size();
+        }
+    }
+    return sample;
+}
+
+struct DecodedRow {
+    const RowMembers* members = nullptr;
+    PositionScale scale{};
+    std::vector<PlacedPoint> points{};
+    RowStart start{};
+};
+
+int first_number(const DecodedRow& row) {
+    for (const double sure : {0.8, 0.5, 0.0}) {
+        for (const auto& point : row.points) {
+            if (point.certainty >= sure) {
+                return point.number;
+            }
+        }
+    }
+    return 0;
+}
+
+DecodedRow decoded(const RowMembers& members, double across, double spacing, double noise) {
+    DecodedRow row{&members, {origin_of(sure_places(members), spacing), spacing, noise}};
+    for (int turn = 0; turn < 3; ++turn) {
+        row.points = decode_members(members, row.scale);
+        refit(members, row.points, spacing, row.scale);
+    }
+    row.points = decode_members(members, row.scale);
+    row.start = {across, row.scale.origin, row.scale.step, first_number(row),
+                 noise / std::sqrt(static_cast<double>(members.size()))};
+    return row;
+}
+
+void count_from_first_trees(std::vector<DecodedRow>& rows) {
+    for (auto& row : rows) {
+        row.start.number = row.start.first;
+        row.start.certainty = 1;
+    }
+}
+
+void find_starts(std::vector<DecodedRow>& rows, const RecoveryRule& rule, Recovery& recovery) {
+    if (rule.from_first_tree) {
+        count_from_first_trees(rows);
+        return;
+    }
+    std::vector<RowStart> starts;
+    for (const auto& row : rows) {
+        starts.push_back(row.start);
+    }
+    if (find_edge(starts)) {
+        for (std::size_t i = 0; i < rows.size(); ++i) {
+            rows[i].start = starts[i];
+        }
+        return;
+    }
+    for (auto& row : rows) {
+        row.start.number = row.start.first;
+        row.start.certainty = 0;
+    }
+    recovery.findings.push_back(told(
+        Level::warning,
+        "The rows do not begin at a common edge, or are too few to show one: where first trees are missing "
+        "the numbers cannot be known.",
+        "Count each row from its first tree with begin first_tree, or lay the rows with row-lay first."));
+}
+
+NumberedTree numbered(const RowMember& member, const PlacedPoint& point, const DecodedRow& row,
+                      int row_number, double confidence) {
+    NumberedTree tree;
+    tree.row = row_number;
+    tree.position = point.number - row.start.number;
+    tree.placed = tree.position >= 0;
+    tree.off_row = std::abs(member.off);
+    tree.off_position = member.along - row.scale.origin - row.scale.step * point.number;
+    tree.confidence = member.certainty * point.certainty * row.start.certainty;
+    tree.doubt = doubt_of(member, point, row.start.certainty, tree.confidence, confidence);
+    return tree;
+}
+
+void put_together(const std::map<int, RowMembers>& rows, const std::vector<DecodedRow>& decoded_rows,
+                  const RecoveryRule& rule, Recovery& recovery) {
+    const int lowest = rows.begin()->first;
+    const int highest = rows.rbegin()->first;
+    auto row = rows.begin();
+    for (const auto& one : decoded_rows) {
+        const int number = rule.rows_to == Side::right ? row->first - lowest : highest - row->first;
+        for (std::size_t i = 0; i < one.points.size(); ++i) {
+            const auto& member = (*one.members)[i];
+            recovery.trees[member.tree] = numbered(member, one.points[i], one, number, rule.confidence);
+        }
+        ++row;
+    }
+    recovery.rows = highest - lowest + 1;
+}
+
+std::optional<FoundSpacing> spacing_of(const std::map<int, RowMembers>& rows, const RecoveryRule& rule) {
+    const double least = rule.spacing ? 0.85 * rule.spacing->value : 0.7;
+    const double most = rule.spacing ? 1.15 * rule.spacing->value : 6.0;
+    return find_spacing(sample_of(rows), least, most);
+}
+
+}  // namespace
+
+Recovery recover_rows(std::span<const LonLat> trees, const RecoveryRule& rule) {
+    const auto plane = to_plane(trees);
+    const auto family = find_lines(plane, search_of(rule));
+    if (!family) {
+        return all_open(
+            trees.size(), "No even rows can be made out among the trees.",
+            "Give the row distance and the bearing, number one block at a time, or lay its rows with "
+            "row-lay first.");
+    }
+    if (family->ambiguous && !rule.bearing) {
+        return all_open(trees.size(),
+                        "The trees stand in even lines both ways: which are the rows is not clear.",
+                        "Give the rough bearing of the rows.");
+    }
+    const double bearing = directed(family->rows.bearing, rule);
+    const auto points = turned(plane, bearing);
+    const auto fit = fit_rows(points, family->rows.distance);
+    const auto rows = members_of(points, fit);
+    const auto spacing = rows.empty() ? std::nullopt : spacing_of(rows, rule);
+    if (!spacing) {
+        return all_open(
+            trees.size(), "No even spacing can be made out along the rows.",
+            "Give the spacing, measure the trees more exactly, or lay the rows with row-lay first.");
+    }
+    Recovery recovery;
+    recovery.bearing = std::fmod(bearing / degree + 360, 360);
+    recovery.row_distance = Metres{fit.distance};
+    recovery.spacing = Metres{spacing->spacing};
+    recovery.noise_across = Metres{fit.noise};
+    recovery.noise_along =
+        Metres{std::max(spacing->spacing / (2 * pi) * std::sqrt(-std::log(spacing->coherence)), 0.02)};
+    recovery.trees.resize(trees.size());
+    for (std::size_t i = 0; i < trees.size(); ++i) {
+        recovery.trees[i].off_row = std::abs(fit.points[i].off);
+        recovery.trees[i].doubt = "its row has too few trees";
+    }
+    const double noise = std::max(recovery.noise_along.value, 0.9 * fit.noise);
+    std::vector<DecodedRow> decoded_rows;
+    for (const auto& [row, members] : rows) {
+        decoded_rows.push_back(decoded(members, row * fit.distance, spacing->spacing, noise));
+    }
+    find_starts(decoded_rows, rule, recovery);
+    put_together(rows, decoded_rows, rule, recovery);
+    return recovery;
+}
+
+}  // namespace pipward
