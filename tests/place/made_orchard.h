@@ -88,20 +88,21 @@ struct Score {
     int right = 0;
     int wrong = 0;
     int open = 0;
-    int trees() const { return right + wrong + open; }
-    double share(int part) const { return trees() == 0 ? 0 : static_cast<double>(part) / trees(); }
+    int wrong_oddities = 0;  ///< of the two on one spot and the stray point, numbered all the same
 };
 
-/// A stray point that is numbered at all is wrong; so is one of two trees on one spot, since the other is
-/// then wrong or open without need.
+/// Trees with a place of their own are right, wrong or open. Two on one spot, and a stray point, should be
+/// left open: what is numbered of them is counted apart.
 inline Score score_of(const MadeOrchard& orchard, const Recovery& recovery) {
     Score score;
     for (std::size_t i = 0; i < orchard.truth.size(); ++i) {
         const auto& told = recovery.trees[i];
         const auto& truth = orchard.truth[i];
-        if (!told.doubt.empty()) {
+        if (truth.doubled || truth.row < 0) {
+            score.wrong_oddities += told.doubt.empty() ? 1 : 0;
+        } else if (!told.doubt.empty()) {
             ++score.open;
-        } else if (told.row == truth.row && told.position == truth.position && !truth.doubled) {
+        } else if (told.row == truth.row && told.position == truth.position) {
             ++score.right;
         } else {
             ++score.wrong;

@@ -14,10 +14,12 @@ struct Sum {
     int right = 0;
     int wrong = 0;
     int open = 0;
+    int odd = 0;
     void add(const Score& score) {
         right += score.right;
         wrong += score.wrong;
         open += score.open;
+        odd += score.wrong_oddities;
     }
 };
 
@@ -46,18 +48,18 @@ void report(double ratio_low, double ratio_high, int seeds, bool per_axis) {
                         const auto score = score_of(orchard, got);
                         sum.add(score);
                         ++orchards;
-                        if (score.wrong > 0) {
-                            fmt::print(stderr, "D {} s {} noise {} missing {} seed {}: right {} wrong {} open {}; found D {:.3f} s {:.3f} noise {:.3f} {:.3f}\n",
-                                       distance, spacing, noise, missing, seed, score.right, score.wrong, score.open, got.row_distance.value, got.spacing.value, got.noise_across.value, got.noise_along.value);
+                        if (score.wrong > 0 || score.wrong_oddities > 0) {
+                            fmt::print(stderr, "D {} s {} noise {} missing {} seed {}: right {} wrong {} open {} odd {}; found D {:.3f} s {:.3f} noise {:.3f} {:.3f}\n",
+                                       distance, spacing, noise, missing, seed, score.right, score.wrong, score.open, score.wrong_oddities, got.row_distance.value, got.spacing.value, got.noise_across.value, got.noise_along.value);
                         }
                     }
                 }
             }
         }
         const double all = sum.right + sum.wrong + sum.open;
-        fmt::print("| {:.2f}-{:.2f}{} | {:.0f} % | {} | {} | {:.2f} % | {} | {:.2f} % |\n", ratio_low, ratio_high,
+        fmt::print("| {:.2f}-{:.2f}{} | {:.0f} % | {} | {} | {:.2f} % | {} | {:.2f} % | {} |\n", ratio_low, ratio_high,
                    per_axis ? " each axis" : "", 100 * missing, orchards, all, 100 * sum.right / all, sum.wrong,
-                   100 * sum.open / all);
+                   100 * sum.open / all, sum.odd);
     }
 }
 

@@ -8,8 +8,8 @@ namespace pipward {
 namespace {
 
 // How often two trees are recorded on one spot, and points in a row that belong to no position.
-constexpr double share_doubled = 0.005;
-constexpr double share_stray = 0.005;
+constexpr double share_doubled = 0.0005;
+constexpr double share_stray = 0.0005;
 constexpr double root_of_two_pi = 2.5066282746310002;
 
 /// The numbers that a point may have, and the chain's state: the number of the last point placed so far.

@@ -4,6 +4,7 @@
 #include <algorithm>
 #include <cmath>
 #include <complex>
+#include <map>
 #include <numeric>
 #include <tuple>
 
@@ -14,7 +15,6 @@ namespace {
 
 constexpr double pi = 3.14159265358979323846;
 constexpr std::size_t first_sample = 400;
-constexpr double share_stray = 0.01;
 
 /// The course that all rows share, and each row's own deviation from it.
 struct Bend {
@@ -23,6 +23,8 @@ struct Bend {
     double distance = 1;
     std::array<double, 4> common{};  // offset, lean, bend, twist over the reach
     std::map<int, std::array<double, 3>> own{};
+    int lowest = -1'000'000;
+    int highest = 1'000'000;
 
     double scaled(double x) const { return (x - middle) / reach; }
     double common_at(double x) const {
@@ -37,9 +39,10 @@ struct Bend {
         return common_at(x) + row * distance + more;
     }
     int nearest_row(const PlanePoint& point) const {
-        const int row = static_cast<int>(std::lround((point.y - common_at(point.x)) / distance));
+        const auto even = std::lround((point.y - common_at(point.x)) / distance);
+        const int row = std::clamp(static_cast<int>(even), lowest, highest);
         int best = row;
-        for (const int other : {row - 1, row + 1}) {
+        for (const int other : {std::max(row - 1, lowest), std::min(row + 1, highest)}) {
             const bool nearer =
                 std::abs(point.y - line_at(other, point.x)) < std::abs(point.y - line_at(best, point.x));
             best = nearer ? other : best;
@@ -107,6 +110,29 @@ void fit_own(std::span<const PlanePoint> points, Bend& bend) {
     }
 }
 
+// The tails of the outer rows look like rows beyond them, with few trees: they would be counted as rows and
+// draw the distance narrower.
+void trim(std::span<const PlanePoint> points, Bend& bend) {
+    std::map<int, std::size_t> counts;
+    for (const auto& point : points) {
+        ++counts[bend.nearest_row(point)];
+    }
+    std::vector<std::size_t> sizes;
+    for (const auto& [row, count] : counts) {
+        sizes.push_back(count);
+    }
+    std::ranges::sort(sizes);
+    const auto few = std::max<std::size_t>(sizes[sizes.size() / 2] / 4, 3);
+    while (counts.size() > 1 && counts.begin()->second < few) {
+        counts.erase(counts.begin());
+    }
+    while (counts.size() > 1 && std::prev(counts.end())->second < few) {
+        counts.erase(std::prev(counts.end()));
+    }
+    bend.lowest = counts.begin()->first;
+    bend.highest = std::prev(counts.end())->first;
+}
+
 Bend fitted(std::span<const PlanePoint> points, double distance) {
     Bend bend;
     bend.distance = distance;
@@ -126,22 +152,28 @@ Bend fitted(std::span<const PlanePoint> points, double distance) {
             break;
         }
     }
+    trim(all, bend);
+    for (int turn = 0; turn < 3; ++turn) {
+        fit_common(all, bend);
+    }
     for (int turn = 0; turn < 3; ++turn) {
         fit_own(all, bend);
     }
     return bend;
 }
 
-double bell(double off, double noise) {
-    const double z = off / noise;
-    return std::exp(-0.5 * z * z) / (noise * std::sqrt(2 * pi));
-}
-
 RowOfPoint row_of(const PlanePoint& point, const Bend& bend, double noise) {
     RowOfPoint result{bend.nearest_row(point)};
     result.off = point.y - bend.line_at(result.row, point.x);
+    const auto off_from = [&](int other) {
+        const bool exists = other >= bend.lowest && other <= bend.highest;
+        return exists ? point.y - bend.line_at(other, point.x) : std::nan("");
+    };
+    result.before = off_from(result.row - 1);
+    result.after = off_from(result.row + 1);
     double all = share_stray / bend.distance;
-    for (int row = result.row - 2; row <= result.row + 2; ++row) {
+    const int low = std::max(result.row - 2, bend.lowest);
+    for (int row = low; row <= std::min(result.row + 2, bend.highest); ++row) {
         all += bell(point.y - bend.line_at(row, point.x), noise);
     }
     result.certainty = bell(result.off, noise) / all;

@@ -199,7 +199,7 @@ std::optional<FoundSpacing> find_spacing(std::span<const std::vector<double>> ro
         return std::nullopt;
     }
     const auto best = std::ranges::max_element(tried, {}, &std::pair<double, double>::second);
-    if (best->second < 6 / std::sqrt(std::max(pairs_in(rows), 1.0))) {
+    if (best->second < 5 / std::sqrt(std::max(pairs_in(rows), 1.0))) {
         return std::nullopt;
     }
     // Halves and thirds of the spacing fit nearly as well: the longest that does is the spacing.

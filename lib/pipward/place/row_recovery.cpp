@@ -9,6 +9,7 @@
 
 #include "pipward/place/least_squares.h"
 #include "pipward/place/numbering.h"
+#include "pipward/place/row_contest.h"
 #include "pipward/place/row_lines.h"
 #include "pipward/place/row_starts.h"
 
@@ -63,10 +64,10 @@ std::vector<PlanePoint> turned(std::span<const PlanePoint> plane, double bearing
 }
 
 /// The points of each row in the order in which they stand.
-std::map<int, RowMembers> members_of(std::span<const PlanePoint> points, const FittedRows& fit) {
+std::map<int, RowMembers> members_of(std::span<const PlanePoint> points, std::span<const RowOfPoint> fit) {
     std::map<int, RowMembers> rows;
     for (std::size_t i = 0; i < points.size(); ++i) {
-        rows[fit.points[i].row].push_back({i, points[i].x, fit.points[i].off, fit.points[i].certainty});
+        rows[fit[i].row].push_back({i, points[i].x, fit[i].off, fit[i].certainty});
     }
     for (auto& [row, members] : rows) {
         std::ranges::sort(members, {}, &RowMember::along);
@@ -88,13 +89,11 @@ std::vector<std::vector<double>> sample_of(const std::map<int, RowMembers>& rows
 }
 
 struct DecodedRow {
-    const RowMembers* members = nullptr;
-    PositionScale scale{};
-    std::vector<PlacedPoint> points{};
+    TakenRow taken{};
     RowStart start{};
 };
 
-int first_number(const DecodedRow& row) {
+int first_number(const TakenRow& row) {
     for (const double sure : {0.8, 0.5, 0.0}) {
         for (const auto& point : row.points) {
             if (point.certainty >= sure) {
@@ -105,16 +104,32 @@ int first_number(const DecodedRow& row) {
     return 0;
 }
 
-DecodedRow decoded(const RowMembers& members, double across, double spacing, double noise) {
-    DecodedRow row{&members, {origin_of(sure_places(members), spacing), spacing, noise}};
+TakenRow decoded(int row, const RowMembers& members, double spacing, double noise) {
+    TakenRow taken{row, members, {}, {origin_of(sure_places(members), spacing), spacing, noise}};
     for (int turn = 0; turn < 3; ++turn) {
-        row.points = decode_members(members, row.scale);
-        refit(members, row.points, spacing, row.scale);
+        taken.points = decode_members(members, taken.scale);
+        refit(members, taken.points, spacing, taken.scale);
     }
-    row.points = decode_members(members, row.scale);
-    row.start = {across, row.scale.origin, row.scale.step, first_number(row),
-                 noise / std::sqrt(static_cast<double>(members.size()))};
-    return row;
+    taken.points = decode_members(members, taken.scale);
+    return taken;
+}
+
+std::vector<TakenRow> decoded_rows(const std::map<int, RowMembers>& rows, double spacing, double noise) {
+    std::vector<TakenRow> taken;
+    for (const auto& [row, members] : rows) {
+        taken.push_back(decoded(row, members, spacing, noise));
+    }
+    return taken;
+}
+
+std::vector<DecodedRow> with_starts(std::vector<TakenRow> taken, double distance) {
+    std::vector<DecodedRow> rows;
+    for (auto& row : taken) {
+        const double doubt = row.scale.noise / std::sqrt(static_cast<double>(row.members.size()));
+        const RowStart start{row.row * distance, row.scale.origin, row.scale.step, first_number(row), doubt};
+        rows.push_back({std::move(row), start});
+    }
+    return rows;
 }
 
 void count_from_first_trees(std::vector<DecodedRow>& rows) {
@@ -157,24 +172,22 @@ NumberedTree numbered(const RowMember& member, const PlacedPoint& point, const D
     tree.position = point.number - row.start.number;
     tree.placed = tree.position >= 0;
     tree.off_row = std::abs(member.off);
-    tree.off_position = member.along - row.scale.origin - row.scale.step * point.number;
+    const auto& scale = row.taken.scale;
+    tree.off_position = member.along - scale.origin - scale.step * point.number;
     tree.confidence = member.certainty * point.certainty * row.start.certainty;
     tree.doubt = doubt_of(member, point, row.start.certainty, tree.confidence, confidence);
     return tree;
 }
 
-void put_together(const std::map<int, RowMembers>& rows, const std::vector<DecodedRow>& decoded_rows,
-                  const RecoveryRule& rule, Recovery& recovery) {
-    const int lowest = rows.begin()->first;
-    const int highest = rows.rbegin()->first;
-    auto row = rows.begin();
-    for (const auto& one : decoded_rows) {
-        const int number = rule.rows_to == Side::right ? row->first - lowest : highest - row->first;
-        for (std::size_t i = 0; i < one.points.size(); ++i) {
-            const auto& member = (*one.members)[i];
-            recovery.trees[member.tree] = numbered(member, one.points[i], one, number, rule.confidence);
+void put_together(const std::vector<DecodedRow>& rows, const RecoveryRule& rule, Recovery& recovery) {
+    const int lowest = rows.front().taken.row;
+    const int highest = rows.back().taken.row;
+    for (const auto& row : rows) {
+        const int number = rule.rows_to == Side::right ? row.taken.row - lowest : highest - row.taken.row;
+        for (std::size_t i = 0; i < row.taken.points.size(); ++i) {
+            const auto& member = row.taken.members[i];
+            recovery.trees[member.tree] = numbered(member, row.taken.points[i], row, number, rule.confidence);
         }
-        ++row;
     }
     recovery.rows = highest - lowest + 1;
 }
@@ -204,7 +217,7 @@ Recovery recover_rows(std::span<const LonLat> trees, const RecoveryRule& rule) {
     const double bearing = directed(family->rows.bearing, rule);
     const auto points = turned(plane, bearing);
     const auto fit = fit_rows(points, family->rows.distance);
-    const auto rows = members_of(points, fit);
+    const auto rows = members_of(points, fit.points);
     const auto spacing = rows.empty() ? std::nullopt : spacing_of(rows, rule);
     if (!spacing) {
         return all_open(
@@ -224,12 +237,14 @@ Recovery recover_rows(std::span<const LonLat> trees, const RecoveryRule& rule) {
         recovery.trees[i].doubt = "its row has too few trees";
     }
     const double noise = std::max(recovery.noise_along.value, 0.9 * fit.noise);
-    std::vector<DecodedRow> decoded_rows;
-    for (const auto& [row, members] : rows) {
-        decoded_rows.push_back(decoded(members, row * fit.distance, spacing->spacing, noise));
+    auto taken = decoded_rows(rows, spacing->spacing, noise);
+    for (int turn = 0; turn < 2; ++turn) {
+        const auto weighed = weigh_rows(points, fit, taken);
+        taken = decoded_rows(members_of(points, weighed), spacing->spacing, noise);
     }
-    find_starts(decoded_rows, rule, recovery);
-    put_together(rows, decoded_rows, rule, recovery);
+    auto started = with_starts(std::move(taken), fit.distance);
+    find_starts(started, rule, recovery);
+    put_together(started, rule, recovery);
     return recovery;
 }
 
