@@ -191,8 +191,8 @@ Table field_task_table(const SeasonPlan& plan) {
 }
 
 std::vector<TableShape> book_result_shapes() {
-    return {bloom_window_shape(), bloom_model_shape(), bloom_skill_shape(), cross_outlook_shape(),
-            pollen_task_shape(),  field_task_shape(),  row_position_shape()};
+    return {bloom_window_shape(), bloom_model_shape(), bloom_skill_shape(),  cross_outlook_shape(),
+            pollen_task_shape(),  field_task_shape(),  row_position_shape(), tree_number_shape()};
 }
 
 }  // namespace pipward

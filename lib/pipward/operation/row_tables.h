@@ -11,6 +11,7 @@
 namespace pipward {
 
 TableShape row_position_shape();
+TableShape tree_number_shape();
 /// `rows` tell how positions are spoken of.
 Table row_position_table(std::span<const RowPosition> positions, std::span<const TreeRow> rows);
 

@@ -4,6 +4,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "pipward/place/ground_line.h"
 #include "pipward/place/least_squares.h"
 
 namespace pipward {
@@ -97,10 +98,9 @@ std::string doubt_of(const RowMember& member, const PlacedPoint& point, double s
     return point.stray > 0.5 ? "no position is near" : "more than one position is possible";
 }
 
-std::vector<PlanePoint> to_plane(std::span<const LonLat> places) {
-    std::vector<PlanePoint> plane;
+LonLat middle_of(std::span<const LonLat> places) {
     if (places.empty()) {
-        return plane;
+        return {};
     }
     std::vector<double> lons;
     std::vector<double> lats;
@@ -111,13 +111,21 @@ std::vector<PlanePoint> to_plane(std::span<const LonLat> places) {
     const auto half = static_cast<std::ptrdiff_t>(places.size() / 2);
     std::ranges::nth_element(lons, lons.begin() + half);
     std::ranges::nth_element(lats, lats.begin() + half);
-    const LonLat middle{lons[places.size() / 2], lats[places.size() / 2]};
+    return {lons[places.size() / 2], lats[places.size() / 2]};
+}
+
+std::vector<PlanePoint> to_plane(std::span<const LonLat> places, const LonLat& middle) {
+    std::vector<PlanePoint> plane;
     for (const auto& place : places) {
         const auto way = way_between(middle, place);
         plane.push_back({way.distance.value * std::sin(way.bearing * degree),
                          way.distance.value * std::cos(way.bearing * degree)});
     }
     return plane;
+}
+
+LonLat from_plane(const PlanePoint& point, const LonLat& middle) {
+    return way_from(middle, std::atan2(point.x, point.y) / degree, Metres{std::hypot(point.x, point.y)});
 }
 
 }  // namespace pipward

@@ -37,6 +37,8 @@ std::string doubt_of(const RowMember& member, const PlacedPoint& point, double s
                      double wanted);
 
 /// Metres east and north of the middle, true near it.
-std::vector<PlanePoint> to_plane(std::span<const LonLat> places);
+LonLat middle_of(std::span<const LonLat> places);
+std::vector<PlanePoint> to_plane(std::span<const LonLat> places, const LonLat& middle);
+LonLat from_plane(const PlanePoint& point, const LonLat& middle);
 
 }  // namespace pipward

@@ -217,6 +217,7 @@ FittedRows fit_rows(std::span<const PlanePoint> points, double distance) {
     for (const auto& point : points) {
         rows.points.push_back(row_of(point, bend, rows.noise));
     }
+    rows.line = [bend](int row, double x) { return bend.line_at(row, x); };
     return rows;
 }
 

@@ -2,6 +2,7 @@
 #pragma once
 
 #include <cmath>
+#include <functional>
 #include <span>
 #include <vector>
 
@@ -22,6 +23,7 @@ struct FittedRows {
     double distance = 0;
     double noise = 0;  ///< standard deviation across
     std::vector<RowOfPoint> points;
+    std::function<double(int row, double x)> line;  ///< y of a row's line
 };
 
 /// `points` have x along the rows and y across them. Rows bend together as a cubic; each may lean and bend a

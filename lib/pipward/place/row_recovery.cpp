@@ -192,6 +192,38 @@ void put_together(const std::vector<DecodedRow>& rows, const RecoveryRule& rule,
     recovery.rows = highest - lowest + 1;
 }
 
+int last_number(const DecodedRow& row, double confidence) {
+    int last = row.start.number;
+    for (std::size_t i = 0; i < row.taken.points.size(); ++i) {
+        const bool sure = row.taken.members[i].certainty * row.taken.points[i].certainty >= confidence;
+        last = sure ? std::max(last, row.taken.points[i].number) : last;
+    }
+    return last;
+}
+
+/// A corner every tenth position follows any bend that rows have.
+RecoveredRow made_out(const DecodedRow& row, const FittedRows& fit, double bearing, const LonLat& middle,
+                      double confidence) {
+    const auto& scale = row.taken.scale;
+    const int last = last_number(row, confidence);
+    RecoveredRow made{{}, Metres{scale.step}, last - row.start.number + 1};
+    const auto add = [&](double number) {
+        const double x = scale.origin + scale.step * number;
+        const double y = fit.line(row.taken.row, x);
+        made.line.push_back(from_plane(
+            {x * std::sin(bearing) + y * std::cos(bearing), x * std::cos(bearing) - y * std::sin(bearing)},
+            middle));
+    };
+    for (int number = row.start.number; number < last; number += 10) {
+        add(number);
+    }
+    add(last > row.start.number ? last : last + 0.5);
+    if (made.line.size() == 1) {
+        made.line.insert(made.line.begin(), made.line.front());
+    }
+    return made;
+}
+
 std::optional<FoundSpacing> spacing_of(const std::map<int, RowMembers>& rows, const RecoveryRule& rule) {
     const double least = rule.spacing ? 0.85 * rule.spacing->value : 0.7;
     const double most = rule.spacing ? 1.15 * rule.spacing->value : 6.0;
@@ -201,7 +233,8 @@ std::optional<FoundSpacing> spacing_of(const std::map<int, RowMembers>& rows, co
 }  // namespace
 
 Recovery recover_rows(std::span<const LonLat> trees, const RecoveryRule& rule) {
-    const auto plane = to_plane(trees);
+    const auto middle = middle_of(trees);
+    const auto plane = to_plane(trees, middle);
     const auto family = find_lines(plane, search_of(rule));
     if (!family) {
         return all_open(
@@ -245,6 +278,13 @@ Recovery recover_rows(std::span<const LonLat> trees, const RecoveryRule& rule) {
     auto started = with_starts(std::move(taken), fit.distance);
     find_starts(started, rule, recovery);
     put_together(started, rule, recovery);
+    recovery.made_out.resize(static_cast<std::size_t>(recovery.rows));
+    for (const auto& row : started) {
+        const int number = rule.rows_to == Side::right ? row.taken.row - started.front().taken.row
+                                                       : started.back().taken.row - row.taken.row;
+        recovery.made_out[static_cast<std::size_t>(number)] =
+            made_out(row, fit, bearing, middle, rule.confidence);
+    }
     return recovery;
 }
 

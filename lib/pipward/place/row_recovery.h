@@ -32,6 +32,13 @@ struct NumberedTree {
     std::string doubt{};      ///< why it is left open; empty where it is decided
 };
 
+/// A row that was made out.
+struct RecoveredRow {
+    std::vector<LonLat> line{};  ///< from its first position to its last
+    Metres spacing{};
+    int positions = 0;
+};
+
 struct Recovery {
     double bearing = 0;
     Metres row_distance{};
@@ -39,6 +46,8 @@ struct Recovery {
     Metres noise_across{};  ///< standard deviation of the points from their rows
     Metres noise_along{};   ///< and from their positions
     int rows = 0;
+    std::vector<RecoveredRow>
+        made_out{};                     ///< by their numbers; empty where rows were known, or none was found
     std::vector<NumberedTree> trees{};  ///< as many as points were given
     Findings findings{};
 };
