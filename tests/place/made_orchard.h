@@ -58,8 +58,7 @@ inline MadeOrchard made_orchard(const OrchardForm& form) {
     const auto see = [&](double along, double across, const TrueTree& tree) {
         const double t = 2 * along / (form.spacing * (form.positions - 1)) - 1;
         const auto on_line = way_from(corner, form.bearing, Metres{along});
-        const auto place =
-            way_from(on_line, form.bearing + 90, Metres{across + form.bend * (1 - t * t)});
+        const auto place = way_from(on_line, form.bearing + 90, Metres{across + form.bend * (1 - t * t)});
         const double east = form.noise / std::sqrt(2.0) * chance.normal();
         const double north = form.noise / std::sqrt(2.0) * chance.normal();
         orchard.seen.push_back(way_from(way_from(place, 90, Metres{east}), 0, Metres{north}));
@@ -89,6 +88,8 @@ struct Score {
     int wrong = 0;
     int open = 0;
     int wrong_oddities = 0;  ///< of the two on one spot and the stray point, numbered all the same
+    int trees() const { return right + wrong + open; }
+    double share(int part) const { return trees() == 0 ? 0 : static_cast<double>(part) / trees(); }
 };
 
 /// Trees with a place of their own are right, wrong or open. Two on one spot, and a stray point, should be

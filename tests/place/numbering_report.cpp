@@ -49,17 +49,21 @@ void report(double ratio_low, double ratio_high, int seeds, bool per_axis) {
                         sum.add(score);
                         ++orchards;
                         if (score.wrong > 0 || score.wrong_oddities > 0) {
-                            fmt::print(stderr, "D {} s {} noise {} missing {} seed {}: right {} wrong {} open {} odd {}; found D {:.3f} s {:.3f} noise {:.3f} {:.3f}\n",
-                                       distance, spacing, noise, missing, seed, score.right, score.wrong, score.open, score.wrong_oddities, got.row_distance.value, got.spacing.value, got.noise_across.value, got.noise_along.value);
+                            fmt::print(stderr,
+                                       "D {} s {} noise {} missing {} seed {}: right {} wrong {} open {} odd "
+                                       "{}; found D {:.3f} s {:.3f} noise {:.3f} {:.3f}\n",
+                                       distance, spacing, noise, missing, seed, score.right, score.wrong,
+                                       score.open, score.wrong_oddities, got.row_distance.value,
+                                       got.spacing.value, got.noise_across.value, got.noise_along.value);
                         }
                     }
                 }
             }
         }
         const double all = sum.right + sum.wrong + sum.open;
-        fmt::print("| {:.2f}-{:.2f}{} | {:.0f} % | {} | {} | {:.2f} % | {} | {:.2f} % | {} |\n", ratio_low, ratio_high,
-                   per_axis ? " each axis" : "", 100 * missing, orchards, all, 100 * sum.right / all, sum.wrong,
-                   100 * sum.open / all, sum.odd);
+        fmt::print("| {:.2f}-{:.2f}{} | {:.0f} % | {} | {} | {:.2f} % | {} | {:.2f} % | {} |\n", ratio_low,
+                   ratio_high, per_axis ? " each axis" : "", 100 * missing, orchards, all,
+                   100 * sum.right / all, sum.wrong, 100 * sum.open / all, sum.odd);
     }
 }
 

@@ -224,6 +224,9 @@ Numbering number_trees(const NumberRequest& request, const Orchard& orchard, Day
     Numbering numbering;
     numbering.decisions = std::move(cloud.decisions);
     if (numbering.decisions.empty()) {
+        findings.push_back(about_table(Level::note, "tree",
+                                       fmt::format("There is no tree to number in block {}.", request.block),
+                                       "Trees that have a row and a position are left as they are."));
         return numbering;
     }
     const auto known = rows_of_block(request.block, orchard);

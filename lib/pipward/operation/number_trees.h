@@ -23,7 +23,7 @@ struct NumberRequest : PlacesRequest {
     std::string row = "1";
     int first_position = 1;
     RowBegin begin = RowBegin::edge;
-    double confidence = 0.99;
+    double confidence = 0.97;
 };
 
 /// What was decided of one tree, in the book's words.

@@ -98,6 +98,11 @@ std::string doubt_of(const RowMember& member, const PlacedPoint& point, double s
     return point.stray > 0.5 ? "no position is near" : "more than one position is possible";
 }
 
+double wanted_confidence(double confidence, double noise_share) {
+    constexpr double great = 0.2;  // each axis; 0.28 as the root mean square of both
+    return noise_share <= great ? confidence : 1 - (1 - confidence) / 10;
+}
+
 LonLat middle_of(std::span<const LonLat> places) {
     if (places.empty()) {
         return {};

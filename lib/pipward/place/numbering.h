@@ -36,6 +36,9 @@ void refit(const RowMembers& members, std::span<const PlacedPoint> points, doubl
 std::string doubt_of(const RowMember& member, const PlacedPoint& point, double start, double confidence,
                      double wanted);
 
+/// How sure a number must be where the noise is this share of a spacing or row distance.
+double wanted_confidence(double confidence, double noise_share);
+
 /// Metres east and north of the middle, true near it.
 LonLat middle_of(std::span<const LonLat> places);
 std::vector<PlanePoint> to_plane(std::span<const LonLat> places, const LonLat& middle);

@@ -151,6 +151,7 @@ Recovery match_rows(std::span<const LonLat> trees, std::span<const KnownRow> row
         std::ranges::sort(members[row], {}, &RowMember::along);
         const PositionScale scale{0, rows[row].spacing.value, noise, 0.1, 0, rows[row].positions - 1};
         const auto points = decode_members(members[row], scale);
+        const double wanted = wanted_confidence(rule.confidence, noise / scale.step);
         for (std::size_t i = 0; i < points.size(); ++i) {
             const auto& member = members[row][i];
             auto& tree = recovery.trees[member.tree];
@@ -160,7 +161,7 @@ Recovery match_rows(std::span<const LonLat> trees, std::span<const KnownRow> row
             tree.off_row = member.off;
             tree.off_position = member.along - scale.step * points[i].number;
             tree.confidence = member.certainty * points[i].certainty;
-            tree.doubt = doubt_of(member, points[i], 1, tree.confidence, rule.confidence);
+            tree.doubt = doubt_of(member, points[i], 1, tree.confidence, wanted);
         }
     }
     return recovery;

@@ -214,13 +214,12 @@ RecoveredRow made_out(const DecodedRow& row, const FittedRows& fit, double beari
             {x * std::sin(bearing) + y * std::cos(bearing), x * std::cos(bearing) - y * std::sin(bearing)},
             middle));
     };
-    for (int number = row.start.number; number < last; number += 10) {
+    // A row of one position still needs a line, too short to hold a second.
+    const double end = std::max<double>(last, row.start.number + 0.5);
+    for (int number = row.start.number; number < end; number += 10) {
         add(number);
     }
-    add(last > row.start.number ? last : last + 0.5);
-    if (made.line.size() == 1) {
-        made.line.insert(made.line.begin(), made.line.front());
-    }
+    add(end);
     return made;
 }
 
@@ -258,7 +257,6 @@ Recovery recover_rows(std::span<const LonLat> trees, const RecoveryRule& rule) {
             "Give the spacing, measure the trees more exactly, or lay the rows with row-lay first.");
     }
     Recovery recovery;
-    recovery.bearing = std::fmod(bearing / degree + 360, 360);
     recovery.row_distance = Metres{fit.distance};
     recovery.spacing = Metres{spacing->spacing};
     recovery.noise_across = Metres{fit.noise};
@@ -277,14 +275,19 @@ Recovery recover_rows(std::span<const LonLat> trees, const RecoveryRule& rule) {
     }
     auto started = with_starts(std::move(taken), fit.distance);
     find_starts(started, rule, recovery);
-    put_together(started, rule, recovery);
+    auto strict = rule;
+    strict.confidence =
+        wanted_confidence(rule.confidence, std::max(noise / spacing->spacing, fit.noise / fit.distance));
+    put_together(started, strict, recovery);
     recovery.made_out.resize(static_cast<std::size_t>(recovery.rows));
     for (const auto& row : started) {
         const int number = rule.rows_to == Side::right ? row.taken.row - started.front().taken.row
                                                        : started.back().taken.row - row.taken.row;
         recovery.made_out[static_cast<std::size_t>(number)] =
-            made_out(row, fit, bearing, middle, rule.confidence);
+            made_out(row, fit, bearing, middle, strict.confidence);
     }
+    const auto& longest = *std::ranges::max_element(recovery.made_out, {}, &RecoveredRow::positions);
+    recovery.bearing = way_between(longest.line.front(), longest.line.back()).bearing;
     return recovery;
 }
 

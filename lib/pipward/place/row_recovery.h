@@ -18,7 +18,9 @@ struct RecoveryRule {
     std::optional<Metres> spacing{};       ///< within 15 %; found where unknown
     Side rows_to = Side::right;    ///< to which side, seen in the direction of the numbering, rows count
     bool from_first_tree = false;  ///< each row counts from its first tree, not from the block's common edge
-    double confidence = 0.99;      ///< below it a tree is left open
+    /// Below it a tree is left open; a tenth of the doubt is borne where the noise is more than a fifth or so
+    /// of the spacing or of the row distance, for there the confidence itself is less sure.
+    double confidence = 0.97;
 };
 
 /// What was decided of one tree.
