@@ -150,14 +150,15 @@ TEST(RowLayOperation, SaysWhatIsWrongAndTouchesNothing) {
     EXPECT_TRUE(has(complaint(sample, {{"points", "POLYGON ((0 0, 1 0, 1 1, 0 0))"}}), "no line"));
     EXPECT_TRUE(has(complaint(sample, {{"points", "5331330 522460, 5331347 522520"}}), "exchanged"));
     EXPECT_TRUE(has(complaint(sample, {{"points", "9.302 48.134, 9.303 48.134"}}), "look like degrees"));
-    EXPECT_TRUE(has(complaint(sample, {{"points", "48.134 9.302, 48.134 9.303"}, {"crs", "EPSG:4326"}}),
-                    "exchanged"));
-    EXPECT_TRUE(has(complaint(sample, {{"crs", "EPSG:99999999"}}), "not known"));
+    EXPECT_TRUE(
+        has(complaint(sample, {{"points", "48.134 9.302, 48.134 9.303"}, {"points-crs", "EPSG:4326"}}),
+            "exchanged"));
+    EXPECT_TRUE(has(complaint(sample, {{"points-crs", "EPSG:99999999"}}), "not known"));
     EXPECT_TRUE(has(complaint(sample, {{"block", "Nowhere"}, {"add-block", "no"}}), "no block of this name"));
     EXPECT_TRUE(has(complaint(sample, {{"block", "Upper"}, {"row", "1"}}), "row of this name already"));
     EXPECT_TRUE(has(complaint(sample, {{"row", "gate"}}), "do not follow"));
     EXPECT_TRUE(has(complaint(sample, {{"row-distance", ""}}), "row-distance"));
-    EXPECT_TRUE(has(complaint(sample, {{"file", "/no/such/file"}}), "Points and a file"));
+    EXPECT_TRUE(has(complaint(sample, {{"layer-file", "/no/such/file"}}), "Points and a file"));
 }
 
 TEST(RowLayOperation, TakesPointsInAnotherSystemAndWithHeights) {
@@ -167,7 +168,7 @@ TEST(RowLayOperation, TakesPointsInAnotherSystemAndWithHeights) {
                              {{"block", "Upper"},
                               {"row", "G1"},
                               {"spacing", "2"},
-                              {"crs", "EPSG:4326"},
+                              {"points-crs", "EPSG:4326"},
                               {"points", "9.3020 48.1340 440, 9.3026 48.1340 444"}});
     EXPECT_EQ(to_text(cell_of(outcome.tables[0], 0, "positions")), "23");
     const auto rows = read_book(sample.book()).orchard.rows;
@@ -197,8 +198,9 @@ TEST(RowLayOperation, ReadsLinesAndPointsFromAFileAndSaysWhatItLeftOut) {
     const auto points = sample.put("survey.csv",
                                    "row,lon,lat\nA,9.3020,48.1340\nA,9.3026,48.1340\nB,9.3020,48.1341\n"
                                    "B,9.3023,48.1341\nB,9.3026,48.1341\n");
-    const auto outcome = run(sample, "row-lay",
-                             {{"block", "Upper"}, {"spacing", "2"}, {"file", points}, {"crs", "EPSG:4326"}});
+    const auto outcome =
+        run(sample, "row-lay",
+            {{"block", "Upper"}, {"spacing", "2"}, {"layer-file", points}, {"points-crs", "EPSG:4326"}});
     EXPECT_EQ(outcome.tables[0].rows.size(), 2u);
     const auto lines = sample.put("rows.geojson",
                                   R"({"type":"FeatureCollection","features":[
@@ -206,7 +208,7 @@ TEST(RowLayOperation, ReadsLinesAndPointsFromAFileAndSaysWhatItLeftOut) {
              "coordinates":[[9.3020,48.1342],[9.3026,48.1342]]}},
             {"type":"Feature","properties":{"name":"D"},"geometry":{"type":"Polygon",
              "coordinates":[[[9.30,48.13],[9.31,48.13],[9.31,48.14],[9.30,48.13]]]}}]})");
-    const auto drawn = run(sample, "row-lay", {{"block", "Upper"}, {"spacing", "2"}, {"file", lines}});
+    const auto drawn = run(sample, "row-lay", {{"block", "Upper"}, {"spacing", "2"}, {"layer-file", lines}});
     EXPECT_EQ(drawn.tables[0].rows.size(), 1u);
     EXPECT_TRUE(std::ranges::any_of(
         drawn.findings, [](const Finding& f) { return has(f.message, "neither a point nor a line"); }));

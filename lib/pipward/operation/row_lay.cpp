@@ -210,8 +210,7 @@ std::vector<Bound<Request>> parameters() {
     return {
         book_parameter(&Request::book),
         Bound<Request>(
-            parameter(&CoursesRequest::block, "block", "Block", "The block that the rows stand in.")
-                .required()),
+            parameter(&CoursesRequest::block, "block", "Block", "The block of the rows.").required()),
         parameter(&Request::spacing, "spacing", "Spacing", "From one position to the next, over the ground.")
             .in("m")
             .between(0.1, 100.0)
@@ -219,12 +218,9 @@ std::vector<Bound<Request>> parameters() {
         Bound<PlacesRequest>(parameter(&PlacesRequest::points, "points", "Points of the row",
                                        "Two or more, east (longitude) first, as in \"522400 5331200, 522440 "
                                        "5331210\", or well-known text; in the direction of the numbering.")),
-        places_file_parameter(
-            "A layer with a line a row, or with two or more points a row, instead of points."),
-        parameter(
-            &CoursesRequest::row, "row", "Row",
-            "The name of the row, or of the first one, from which the others count on; the block's next "
-            "number where not given."),
+        places_file_parameter(),
+        parameter(&CoursesRequest::row, "row", "Row",
+                  "The name of the row, or of the first one, from which the others count on."),
         parameter(&Request::first_position, "first-position", "First position",
                   "The number of the first position.")
             .between(0, 99999),
@@ -254,8 +250,7 @@ std::vector<Bound<Request>> parameters() {
             .advanced(),
         places_crs_parameter(),
         as_of_parameter(&Request::as_of),
-        parameter(&Request::write, "write", "Write to the book",
-                  "Whether the rows are added to the book; no only shows what would be."),
+        write_parameter(&Request::write),
     };
 }
 
@@ -275,7 +270,9 @@ std::unique_ptr<const Operation> row_lay() {
                    "Lays out rows with numbered positions from surveyed points or drawn lines, or a whole "
                    "block from one base line, and adds them to the book. The spacing is true on the ground "
                    "to a centimetre, whatever the coordinate system. Rows that the book has are never "
-                   "changed. The positions of all rows, vacant, taken or reserved, are written as a layer."},
+                   "changed. The positions of all rows, vacant, taken or reserved, are written as a layer. A "
+                   "layer "
+                   "file may hold a line a row, or two or more points a row."},
          .parameters = parameters(),
          .results = {laid_shape(), row_position_shape()},
          .examples = {{"One row between two surveyed points, shown but not written.",
@@ -301,7 +298,7 @@ std::unique_ptr<const Operation> row_lay() {
                        {{"book", "BOOK"},
                         {"block", "Upper"},
                         {"spacing", "2"},
-                        {"file", "FILE"},
+                        {"layer-file", "FILE"},
                         {"write", "no"},
                         {"as-of", "2026-03-20"}},
                        "row,x,y\nN1,522380,5331300\nN1,522418.4,5331311.2\nN2,522379,5331304\nN2,522417.4,"

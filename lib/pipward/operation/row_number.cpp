@@ -114,8 +114,9 @@ std::string summary_of(const Request& request, const Numbering& numbering) {
     const char* done = request.write && request.number_trees ? "were numbered in the book"
                        : request.write ? "can be numbered; the trees were left as they are"
                                        : "can be numbered; nothing was written";
-    return fmt::format("{} of {} trees in {} rows {}, {} left open. {}", decided, all, numbering.rows, done,
-                       all - decided, numbering.understood);
+    const auto summary = fmt::format("{} of {} trees in {} rows {}, {} left open.", decided, all,
+                                     numbering.rows, done, all - decided);
+    return numbering.understood.empty() ? summary : summary + " " + numbering.understood;
 }
 
 Outcome run(const Request& request, const Run& lent) {
@@ -152,17 +153,16 @@ std::vector<Bound<Request>> parameters() {
     return {
         book_parameter(&Request::book),
         Bound<Request>(
-            parameter(&NumberRequest::block, "block", "Block", "The block that the trees stand in.")
-                .required()),
+            parameter(&NumberRequest::block, "block", "Block", "The block of the rows.").required()),
         Bound<Request>(parameter(&Request::number_trees, "number-trees", "Number the trees",
                                  "Whether the book's trees get block, row and position where they are sure "
                                  "enough; otherwise they are only shown.")),
         parameter(&NumberRequest::spacing, "spacing", "Spacing",
-                  "Roughly, from tree to tree in the row; found where not given.")
+                  "From one position to the next, over the ground.")
             .in("m")
             .between(0.3, 20.0),
         parameter(&NumberRequest::row_distance, "row-distance", "Row distance",
-                  "Roughly, from row to row; found where not given.")
+                  "From row to row, over the ground.")
             .in("m")
             .between(1.0, 30.0),
         parameter(&NumberRequest::bearing, "bearing", "Bearing",
@@ -172,22 +172,21 @@ std::vector<Bound<Request>> parameters() {
             .between(0.0, 360.0),
         parameter(&NumberRequest::rows_to, "rows-to", "Rows count to",
                   "To which side the rows count on, seen in the direction of the positions."),
-        parameter(&NumberRequest::row, "row", "First row",
-                  "The name of the first row, from which the others count on."),
+        parameter(&NumberRequest::row, "row", "Row",
+                  "The name of the row, or of the first one, from which the others count on."),
         parameter(&NumberRequest::first_position, "first-position", "First position",
-                  "The number of each row's first position.")
+                  "The number of the first position.")
             .between(0, 99999),
         parameter(&NumberRequest::begin, "begin", "Rows begin", "Where the counting of a row begins."),
-        parameter(&NumberRequest::confidence, "confidence", "Confidence",
+        parameter(&NumberRequest::confidence, "sureness", "Sureness",
                   "How sure a number must be; below it the tree is left open.")
+            .in("of 1")
             .between(0.5, 0.99999),
-        places_file_parameter("A layer of tree points to number instead of the book's own trees."),
+        places_file_parameter(),
         places_layer_parameter(),
         places_crs_parameter(),
         as_of_parameter(&Request::as_of),
-        parameter(&Request::write, "write", "Write to the book",
-                  "Whether the result table is written, and with number-trees the trees' numbers; no leaves "
-                  "the book untouched."),
+        write_parameter(&Request::write),
     };
 }
 
@@ -209,7 +208,8 @@ std::unique_ptr<const Operation> row_number() {
               "Finds rows and positions of trees from their places on the map, however roughly measured: "
               "the trees of the book that have no row or position yet, or the points of a layer. Where "
               "the block has rows in the book, the trees are held against them; otherwise the rows are "
-              "made out from the trees. Gaps stay gaps. Each decision tells its distance and how sure it "
+              "made out from the trees; spacing, row distance and bearing, where given, need only be rough. "
+              "Gaps stay gaps. Each decision tells its distance and how sure it "
               "is; doubtful trees are listed and left open, never forced. Trees that have a number are "
               "never changed."},
          .parameters = parameters(),
@@ -218,7 +218,7 @@ std::unique_ptr<const Operation> row_number() {
              {{"Points of a receiver held against the rows of a block.",
                {{"book", "BOOK"},
                 {"block", "Lower"},
-                {"file", "FILE"},
+                {"layer-file", "FILE"},
                 {"write", "no"},
                 {"as-of", "2026-03-20"}},
                "name,x,y\na,522400.3,5331200.2\nb,522403.2,5331201.1\nc,522406.9,5331201.7\n"},

@@ -23,24 +23,25 @@ UserLayer given_layer(const PlacesRequest& request) {
 }
 
 std::string where_told(const PlacesRequest& request) {
-    return request.file ? "file" : "points";
+    return request.file ? "layer-file" : "points";
 }
 
 std::string crs_for(const PlacesRequest& request, const UserLayer& layer, const std::string& book_crs,
                     Findings& findings) {
     if (!request.crs.empty()) {
         if (!layer.crs.empty() && layer.crs != request.crs) {
-            findings.push_back(about_parameter(
-                "crs", request.crs, fmt::format("The layer says of itself that it is in {}.", layer.crs),
-                "The one given was used; leave it out to use the layer's own."));
+            findings.push_back(
+                about_parameter("points-crs", request.crs,
+                                fmt::format("The layer says of itself that it is in {}.", layer.crs),
+                                "The one given was used; leave it out to use the layer's own."));
             findings.back().level = Level::warning;
         }
         return request.crs;
     }
     if (request.file && layer.crs.empty()) {
-        findings.push_back(
-            about_parameter("file", request.file->path, "The layer does not tell its coordinate system.",
-                            fmt::format("The book's, {}, was taken; say which it is with crs.", book_crs)));
+        findings.push_back(about_parameter(
+            "layer-file", request.file->path, "The layer does not tell its coordinate system.",
+            fmt::format("The book's, {}, was taken; say which it is with points-crs.", book_crs)));
         findings.back().level = Level::warning;
     }
     return layer.crs.empty() ? book_crs : layer.crs;
@@ -57,7 +58,7 @@ std::vector<MapPoint> all_points(const UserLayer& layer) {
 void check_places(const UserLayer& layer, const std::string& crs, std::span<const LonLat> known,
                   const std::string& field, Findings& findings) {
     if (!ToEarth(crs).is_known()) {
-        throw Error(Trouble::usage, about_parameter("crs", crs, "This coordinate system is not known.",
+        throw Error(Trouble::usage, about_parameter("points-crs", crs, "This coordinate system is not known.",
                                                     "Give one by its EPSG number, as in EPSG:4326."));
     }
     if (auto wrong = check_whereabouts(all_points(layer), crs, known, field)) {

@@ -19,15 +19,18 @@ struct PlacesRequest {
     std::string crs;
 };
 
-inline Bound<PlacesRequest> places_file_parameter(std::string help) {
-    return parameter(&PlacesRequest::file, "file", "Layer file", std::move(help)).named("*");
+inline Bound<PlacesRequest> places_file_parameter() {
+    return parameter(&PlacesRequest::file, "layer-file", "Layer file",
+                     "A layer of points or lines in any usual format: GeoPackage, Shapefile, GeoJSON, CSV "
+                     "with coordinates.")
+        .named("*");
 }
 inline Bound<PlacesRequest> places_layer_parameter() {
     return parameter(&PlacesRequest::layer, "layer", "Layer",
                      "The layer to take, where the file has several.");
 }
 inline Bound<PlacesRequest> places_crs_parameter() {
-    return parameter(&PlacesRequest::crs, "crs", "Coordinate system",
+    return parameter(&PlacesRequest::crs, "points-crs", "Coordinate system of the points",
                      "Of the points or the file, as in EPSG:4326; the file's own, or the book's, where not "
                      "given.")
         .advanced();

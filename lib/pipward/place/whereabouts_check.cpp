@@ -64,7 +64,7 @@ std::optional<Finding> check_point(const MapPoint& point, const ToEarth& to_eart
     if (!to_earth.from_degrees() && looks_like_degrees(point)) {
         return wrong(Level::error, point, field,
                      fmt::format("These numbers look like degrees, but {} counts metres.", crs),
-                     "Say which system they are in: for GNSS degrees, crs EPSG:4326.");
+                     "Say which system they are in: for GNSS degrees, points-crs EPSG:4326.");
     }
     const auto place = to_earth(point);
     if (!place && is_near(to_earth({point.y, point.x, {}}), known)) {
