@@ -105,6 +105,47 @@ TEST_F(CheckOrchard, SaysPlainlyWhatAnEmptyBookLacks) {
     expect({Level::error, "weather_day", "", "", "", "no weather", "weather-import"});
 }
 
+TEST_F(CheckOrchard, AnEmptyTableIsToldOnceHoweverManyRowsReferToIt) {
+    for (int i = 0; i < 50; ++i) {
+        o.bloom_notes.push_back({10 + i, "A1", {}, day("2026-04-20"), Bbch{65}, {}, {}, {}});
+    }
+    o.trees.clear();
+    expect_only({Level::error, "tree", "", "", "", "no trees", "Digitise"});
+    o = sound_orchard();
+    for (int i = 4; i < 50; ++i) {
+        o.trees.push_back(tree(("A" + std::to_string(i)).c_str(), "Elm Gold", i));
+    }
+    o.accessions.clear();
+    o.blend_members.clear();
+    const auto found = check();
+    EXPECT_TRUE(
+        has(found, {Level::error, "accession", "", "", "", "rows of tree that refer to it", "Fill it in"}));
+    EXPECT_LE(found.size(), 5U);
+}
+
+TEST_F(CheckOrchard, ANameThatIsMissingIsToldOnceATable) {
+    for (int i = 4; i < 20; ++i) {
+        o.trees.push_back(tree(("A" + std::to_string(i)).c_str(), "Elm Silver", i));
+    }
+    expect_only({Level::error, "tree", "A4", "accession", "Elm Silver",
+                 "no accession of this name; 16 rows of the table give it", "Add the accession"});
+}
+
+TEST_F(CheckOrchard, NamesThatCannotBeRead) {
+    o.goals[0].code = "26\u202E-01";
+    o.pollinations[0].cross = "26\u202E-01";
+    o.seed_lots[0].cross = "26\u202E-01";
+    expect_only(
+        {Level::warning, "cross_goal", "26\u202E-01", "code", "26\u202E-01", "not seen", "Type it anew"});
+    o = sound_orchard();
+    o.trees.push_back(tree(std::string(5000, 'x').c_str(), "Elm Gold", 9));
+    const auto found = check();
+    ASSERT_EQ(found.size(), 1U);
+    EXPECT_EQ(found[0].level, Level::error);
+    EXPECT_LT(found[0].row.size(), 100U);
+    EXPECT_NE(found[0].message.find("more than 250 characters"), std::string::npos);
+}
+
 // Names
 
 TEST_F(CheckOrchard, EveryNameThatNothingAnswersToIsFoundWhereItStands) {
@@ -420,10 +461,17 @@ TEST_F(CheckOrchard, OrdinaryWaysToWriteAllelesAreAccepted) {
 
 TEST_F(CheckOrchard, AnAccessionAmongItsOwnAncestorsEvenThroughABlend) {
     o.accessions[1].seed_parent = "Elm Gold";
-    expect_only({Level::error, "accession", "Elm Gold", "seed_parent", "", "own ancestors", ""});
+    expect_only({Level::error, "accession", "Elm Gold", "seed_parent, pollen_parent", "",
+                 "own ancestors: Elm Gold -> Oak Lane -> Elm Gold, each recorded as a child of the next",
+                 ""});
     o.accessions[1].seed_parent.reset();
     o.accessions[0].pollen_parent = "Elm Gold";
-    expect_only({Level::error, "accession", "Elm Gold", "seed_parent", "", "own ancestors", ""});
+    expect_only({Level::error, "accession", "Elm Gold", "seed_parent, pollen_parent", "",
+                 "Elm Gold -> Larkfold Red -> Elm Gold", ""});
+    o = sound_orchard();
+    o.accessions[1].pollen_parent = "Oak Lane";
+    expect_only({Level::error, "accession", "Oak Lane", "seed_parent, pollen_parent", "",
+                 "Oak Lane -> Oak Lane", "Correct or clear"});
 }
 
 TEST_F(CheckOrchard, ADeepPedigreeIsWalkedWithoutTrouble) {
@@ -437,6 +485,7 @@ TEST_F(CheckOrchard, ADeepPedigreeIsWalkedWithoutTrouble) {
     }
     int circles = 0;
     for (const auto& finding : check()) {
+        EXPECT_LT(finding.message.size(), 400U);
         circles += finding.message.find("own ancestors") != std::string::npos ? 1 : 0;
     }
     EXPECT_EQ(circles, 1);

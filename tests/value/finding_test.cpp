@@ -29,5 +29,17 @@ TEST(Error, CarriesEveryFinding) {
     EXPECT_NE(std::string(error.what()).find("\nerror: bloom_note"), std::string::npos);
 }
 
+TEST(Finding, IsOneReadableLineWhateverStandsInTheBook) {
+    const Finding strange{
+        Level::error,           "tree",     "A\n1\x1B[31m", "label", std::string(90000, 'x'),
+        "Tree \u202E1 is odd.", "Mend\nit."};
+    const auto text = to_text(strange);
+    EXPECT_LT(text.size(), 1000U);
+    EXPECT_EQ(text.find_first_of("\n\x1B"), std::string::npos);
+    EXPECT_EQ(text.find("\u202E"), std::string::npos);
+    EXPECT_NE(text.find("error: tree A 1"), std::string::npos) << text;
+    EXPECT_NE(text.find("Mend it."), std::string::npos) << text;
+}
+
 }  // namespace
 }  // namespace pipward

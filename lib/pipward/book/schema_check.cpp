@@ -51,12 +51,41 @@ bool has_type(const Cell& value, CellType type) {
     return std::holds_alternative<std::string>(value);
 }
 
-std::string allowed(const FieldDomain& domain) {
+std::string allowed_words(const FieldDomain& domain) {
     std::string list;
     for (const auto& choice : domain.choices) {
         list += (list.empty() ? "" : ", ") + choice.value;
     }
-    return list;
+    return fmt::format("Use one of: {}.", list);
+}
+
+// A scale of many codes is told by its ends and what lies next to the wrong one.
+constexpr std::size_t many_choices = 10;
+
+std::string nearest_codes(const FieldDomain& domain, std::int64_t wrong_code) {
+    const Choice* below = nullptr;
+    const Choice* above = nullptr;
+    for (const auto& choice : domain.choices) {
+        const auto code = std::stoll(choice.value);
+        (code < wrong_code ? below : above) = &choice;
+        if (code > wrong_code) {
+            break;
+        }
+    }
+    const auto named = [](const Choice& choice) {
+        return fmt::format("{} ({})", choice.value, choice.meaning);
+    };
+    const auto nearest = below != nullptr && above != nullptr
+                             ? "the nearest are " + named(*below) + " and " + named(*above)
+                             : "the nearest is " + named(below != nullptr ? *below : *above);
+    return fmt::format("Codes run from {} to {}, with gaps; {}.", domain.choices.front().value,
+                       domain.choices.back().value, nearest);
+}
+
+std::string allowed(const FieldDomain& domain, const Cell& value) {
+    const auto* code = std::get_if<std::int64_t>(&value);
+    return code != nullptr && domain.choices.size() > many_choices ? nearest_codes(domain, *code)
+                                                                   : allowed_words(domain);
 }
 
 double as_number(const Cell& value) {
@@ -70,7 +99,7 @@ std::optional<Finding> check_domain(const BookColumn& column, const FieldDomain&
             return std::nullopt;
         }
         return wrong(column, value, "This value is none of those that the column allows.",
-                     fmt::format("Use one of: {}.", allowed(domain)));
+                     allowed(domain, value));
     }
     const double number = as_number(value);
     if (number >= domain.low && number <= domain.high) {

@@ -3,6 +3,8 @@
 
 #include <algorithm>
 
+#include "pipward/value/utf8.h"
+
 namespace pipward {
 namespace {
 
@@ -12,6 +14,25 @@ std::string joined(const Findings& findings) {
         text += (text.empty() ? "" : "\n") + to_text(finding);
     }
     return text;
+}
+
+// What stands in a book may be of any length and hold anything; a line of words must stay one.
+constexpr std::size_t longest_place = 400;
+constexpr std::size_t longest_value = 200;
+constexpr std::size_t longest_sentence = 1000;
+
+std::string where_of(const Finding& finding) {
+    auto where = one_line(finding.table, longest_place);
+    if (!finding.row.empty()) {
+        where += (where.empty() ? "" : " ") + one_line(finding.row, longest_value);
+    }
+    if (!finding.field.empty()) {
+        where += (where.empty() ? "" : ", ") + one_line(finding.field, longest_place);
+        if (!finding.value.empty()) {
+            where += " = " + one_line(finding.value, longest_value);
+        }
+    }
+    return where;
 }
 
 }  // namespace
@@ -35,22 +56,12 @@ bool has_errors(const Findings& findings) {
 std::string to_text(const Finding& finding) {
     std::string text{to_text(finding.level)};
     text += ": ";
-    std::string where = finding.table;
-    if (!finding.row.empty()) {
-        where += (where.empty() ? "" : " ") + finding.row;
-    }
-    if (!finding.field.empty()) {
-        where += (where.empty() ? "" : ", ") + finding.field;
-        if (!finding.value.empty()) {
-            where += " = " + finding.value;
-        }
-    }
-    if (!where.empty()) {
+    if (const auto where = where_of(finding); !where.empty()) {
         text += where + ": ";
     }
-    text += finding.message;
+    text += one_line(finding.message, longest_sentence);
     if (!finding.remedy.empty()) {
-        text += " " + finding.remedy;
+        text += " " + one_line(finding.remedy, longest_sentence);
     }
     return text;
 }

@@ -27,7 +27,8 @@ struct Finding {
 using Findings = std::vector<Finding>;
 
 bool has_errors(const Findings& findings);
-/// "error: bloom_note fid 12, bbch = 66: ... Remedy."
+/// "error: bloom_note fid 12, bbch = 66: ... Remedy." Always one line of a length that can be read, whatever
+/// stands in the book; the fields keep it whole.
 std::string to_text(const Finding& finding);
 
 /// Why something could not be done. The console's exit codes follow these kinds.

@@ -56,53 +56,74 @@ std::string remedy_for(const std::string& name, const Named& named, bool partly_
                          : fmt::format("Did you mean \"{}\"?", meant);
 }
 
-// Every row's `member` must be a known name. Where nothing of the other table could be read, that is told
-// already.
+// A name that nothing answers to, and the rows that give it.
+struct Missing {
+    std::string first_row;
+    int rows = 0;
+};
+using MissingNames = std::map<std::string, Missing>;
+
 template <class Row, class Member>
-void check_column(const std::vector<Row>& rows, Member member, std::string_view table, std::string_view field,
-                  const Named& named, const Names& names, Findings& findings) {
-    const bool unread = names.unread.contains(std::string(named.table));
-    if (unread && named.known->empty()) {
-        return;
-    }
+MissingNames missing_in(const std::vector<Row>& rows, Member member, const Named& named) {
+    MissingNames missing;
     for (const auto& row : rows) {
         const auto text = text_of(row.*member);
         if (text && !named.known->contains(*text)) {
-            findings.push_back(error({table, name_of(row), field, *text},
-                                     fmt::format("The book has no {} of this name.", named.what),
-                                     remedy_for(*text, named, unread)));
+            auto& entry = missing.try_emplace(*text, Missing{name_of(row), 0}).first->second;
+            ++entry.rows;
         }
+    }
+    return missing;
+}
+
+// Where a whole table is empty, every name of its rows is missing: that is one trouble, not hundreds.
+constexpr int few_rows = 3;
+using Unanswered = std::map<std::string, std::set<std::string>>;  // tables that refer to it, by the empty one
+
+int rows_of(const MissingNames& missing) {
+    int rows = 0;
+    for (const auto& [name, entry] : missing) {
+        rows += entry.rows;
+    }
+    return rows;
+}
+
+// What is told already: that the book has no trees, that the other table cannot be read.
+bool is_told(const Named& named, const Names& names) {
+    return named.known->empty() && (named.table == "tree" || names.unread.contains(std::string(named.table)));
+}
+
+void tell(const MissingNames& missing, std::string_view table, std::string_view field, const Named& named,
+          const Names& names, Unanswered& unanswered, Findings& findings) {
+    if (missing.empty() || is_told(named, names)) {
+        return;
+    }
+    if (named.known->empty() && rows_of(missing) > few_rows) {
+        unanswered[std::string(named.table)].emplace(table);
+        return;
+    }
+    const bool unread = names.unread.contains(std::string(named.table));
+    for (const auto& [name, entry] : missing) {
+        const auto others =
+            entry.rows > 1 ? fmt::format("; {} rows of the table give it", entry.rows) : std::string{};
+        findings.push_back(error({table, entry.first_row, field, name},
+                                 fmt::format("The book has no {} of this name{}.", named.what, others),
+                                 remedy_for(name, named, unread)));
     }
 }
 
-// Doubles, and names that people would take for the same.
-void check_doubles(std::string_view table, std::string_view field, const std::vector<std::string>& names,
-                   Findings& findings) {
-    std::map<std::string, std::map<std::string, int>> seen;
-    for (const auto& name : names) {
-        ++seen[folded(name)][name];
-    }
-    for (const auto& [fold, spellings] : seen) {
-        for (const auto& [name, count] : spellings) {
-            if (count > 1) {
-                findings.push_back(
-                    error({table, name, field, name},
-                          fmt::format("{} rows have this name; it must be one row's alone.", count),
-                          "Rename or remove all but one."));
-            }
-        }
-        if (spellings.size() > 1) {
-            findings.push_back(
-                warning({table, spellings.begin()->first, field, spellings.rbegin()->first},
-                        "Two names differ only by capitals or spaces.",
-                        "If they mean the same, write both alike; else make them more different."));
-        }
+void tell_of_empty_tables(const Unanswered& unanswered, Findings& findings) {
+    for (const auto& [table, referring] : unanswered) {
+        findings.push_back(error({table},
+                                 fmt::format("The table is empty, yet there are rows of {} that refer to it.",
+                                             fmt::join(referring, ", ")),
+                                 "Fill it in, or fetch its rows from a backup."));
     }
 }
 
-// A station has thousands of days: its name is reported once.
+// A station has thousands of days: its name is reported once. A book without stations hears that already.
 void check_stations_of_days(const Orchard& orchard, const Names& names, Findings& findings) {
-    if (names.unread.contains("station")) {
+    if (names.unread.contains("station") || names.stations.empty()) {
         return;
     }
     std::map<std::string, int> unknown;
@@ -121,39 +142,7 @@ void check_stations_of_days(const Orchard& orchard, const Names& names, Findings
     }
 }
 
-template <class Rows, class Member>
-std::vector<std::string> texts(const Rows& rows, Member member) {
-    std::vector<std::string> found;
-    found.reserve(rows.size());
-    for (const auto& row : rows) {
-        found.push_back(row.*member);
-    }
-    return found;
-}
-
 }  // namespace
-
-void check_emptiness(const Orchard& orchard, const Names& names, Findings& findings) {
-    const auto lacks = [&](const auto& rows, const char* table) {
-        return rows.empty() && !names.unread.contains(table);
-    };
-    if (lacks(orchard.trees, "tree")) {
-        findings.push_back(
-            error({"tree"}, "The book has no trees.",
-                  "Digitise the trees in a GIS, or copy a layer that you have into the table."));
-    }
-    if (lacks(orchard.bloom_notes, "bloom_note")) {
-        findings.push_back(warning({"bloom_note"}, "The book has no bloom notes.",
-                                   "Write down the stages you see; without any, bloom cannot be foreseen."));
-    }
-    if (lacks(orchard.stations, "station")) {
-        findings.push_back(error({"station"}, "The book has no weather station.",
-                                 "Add a station with its place and elevation."));
-    } else if (lacks(orchard.weather, "weather_day")) {
-        findings.push_back(error({"weather_day"}, "The book has no weather.",
-                                 "Import daily temperatures with weather-import."));
-    }
-}
 
 void check_references(const Orchard& orchard, const Names& names, Findings& findings) {
     const auto& o = orchard;
@@ -166,9 +155,10 @@ void check_references(const Orchard& orchard, const Names& names, Findings& find
     const Named pollen_lot{&names.pollen_lots, "pollen lot", "pollen_lot"};
     const Named tag{&names.tags, "pollination tag", "pollination"};
     const Named seed_lot{&names.seed_lots, "seed lot", "seed_lot"};
+    Unanswered unanswered;
     const auto check = [&](const auto& rows, auto member, std::string_view table, std::string_view field,
                            const Named& named) {
-        check_column(rows, member, table, field, named, names, findings);
+        tell(missing_in(rows, member, named), table, field, named, names, unanswered, findings);
     };
     check(o.rows, &TreeRow::block, "tree_row", "block", block);
     check(o.trees, &Tree::accession, "tree", "accession", accession);
@@ -191,23 +181,7 @@ void check_references(const Orchard& orchard, const Names& names, Findings& find
     check(o.sprout_counts, &SproutCount::lot, "sprout_count", "lot", seed_lot);
     check(o.seeds_out, &SeedOut::lot, "seed_out", "lot", seed_lot);
     check(o.trait_scores, &TraitScore::tree, "trait_score", "tree", tree);
-}
-
-void check_keys(const Orchard& orchard, Findings& findings) {
-    const auto& o = orchard;
-    check_doubles("block", "name", texts(o.blocks, &Block::name), findings);
-    check_doubles("station", "name", texts(o.stations, &Station::name), findings);
-    check_doubles("accession", "name", texts(o.accessions, &Accession::name), findings);
-    check_doubles("tree", "label", texts(o.trees, &Tree::label), findings);
-    check_doubles("cross_goal", "code", texts(o.goals, &CrossGoal::code), findings);
-    check_doubles("pollen_lot", "code", texts(o.pollen_lots, &PollenLot::code), findings);
-    check_doubles("pollination", "tag", texts(o.pollinations, &Pollination::tag), findings);
-    check_doubles("seed_lot", "code", texts(o.seed_lots, &SeedLot::code), findings);
-    std::vector<std::string> rows;
-    for (const auto& row : o.rows) {
-        rows.push_back(row.block + " / " + row.name);
-    }
-    check_doubles("tree_row", "name", rows, findings);
+    tell_of_empty_tables(unanswered, findings);
 }
 
 }  // namespace pipward
