@@ -358,7 +358,8 @@ TEST_F(CheckOrchard, AStageOfBloomFarFromTheBooksUsualTimeOfTheYear) {
     EXPECT_EQ(check(), Findings{});
     o.bloom_notes[0].noted_on = day("2026-01-10");
     expect_only({Level::warning, "bloom_note", "fid 1", "noted_on", "2026-01-10",
-                 "about 94 days before the book's other notes of bloom", "Check the date"});
+                 "about 94 days before the book's other notes of bloom; it is not used", "Check the date"});
+    EXPECT_EQ(misdated_notes(o, today), std::set<std::int64_t>{1});
     o.bloom_notes[0].bbch = Bbch{10};
     EXPECT_EQ(check(), Findings{});
 }

@@ -122,17 +122,17 @@ std::string counted(int notes) {
     return notes == 1 ? "1 note of this season is" : fmt::format("{} notes of this season are", notes);
 }
 
-Finding without_weather(Season season, int notes, bool newest) {
+Finding without_weather(Season season, int notes, bool under_way) {
     Finding finding;
     finding.level = Level::note;
     finding.table = "bloom_note";
     finding.field = "noted_on";
     finding.value = fmt::format("{}", season.year);
-    finding.message =
-        fmt::format("{} not learned from: its weather is not whole{}.", counted(notes), newest ? " yet" : "");
+    finding.message = fmt::format("{} not learned from: its weather is not whole{}.", counted(notes),
+                                  under_way ? " yet" : "");
     finding.remedy =
-        newest ? "While the season is under way its notes move its own forecast instead."
-               : "Add the station's days from 1 October (in the south 1 April) to the end of bloom.";
+        under_way ? "While the season is under way its notes move its own forecast instead."
+                  : "Add the station's days from 1 October (in the south 1 April) to the end of bloom.";
     return finding;
 }
 
@@ -176,9 +176,9 @@ CurvesOf curves_for_notes(std::span<const StageSeen> stages, std::span<const Sea
     return curves;
 }
 
-ObservationsReport observe(const Orchard& orchard, const Station& station, Hemisphere hemisphere,
+ObservationsReport observe(const Orchard& orchard, const Station& station, Hemisphere hemisphere, Day as_of,
                            const CurvesOf& curves) {
-    auto placed = stages_seen(orchard, station, hemisphere);
+    auto placed = stages_seen(orchard, station, hemisphere, as_of);
     ObservationsReport report{{}, std::move(placed.findings)};
     std::map<GroupKey, std::vector<Told>> groups;
     std::map<Season, int> without;
@@ -201,8 +201,8 @@ ObservationsReport observe(const Orchard& orchard, const Station& station, Hemis
         add_apart(report.findings, group, report.observations.back().full_bloom);
     }
     for (const auto& [season, notes] : without) {
-        const bool newest = curves.empty() || season > curves.rbegin()->first.season;
-        report.findings.push_back(without_weather(season, notes, newest));
+        const bool under_way = season == season_of(as_of, hemisphere);
+        report.findings.push_back(without_weather(season, notes, under_way));
     }
     return report;
 }

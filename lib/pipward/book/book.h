@@ -42,6 +42,10 @@ BookReading read_book(const std::string& location);
 /// could not be read: what they would have held is not taken for missing.
 Findings check_orchard(const Orchard& orchard, Day as_of, const std::set<std::string>& unread = {});
 
+/// The bloom notes, by fid, that check_orchard() names as too far from the book's usual time of bloom: their
+/// day or stage cannot be right, and nothing should be reckoned from them.
+std::set<std::int64_t> misdated_notes(const Orchard& orchard, Day as_of);
+
 /// Replaces whole result tables, all in one short transaction: wholly old or wholly new, whatever happens.
 /// Refuses names that are not result_table_names() of schema.h, and a table of such a name that is not marked
 /// as a result of ours. Throws Error (access) with the reason; then nothing was changed.

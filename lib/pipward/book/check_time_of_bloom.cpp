@@ -5,6 +5,7 @@
 #include <cstdlib>
 #include <optional>
 
+#include "pipward/book/book.h"
 #include "pipward/book/check.h"
 #include "pipward/value/season.h"
 
@@ -47,23 +48,44 @@ std::optional<int> usual_day(const Orchard& orchard, Hemisphere hemisphere, Day 
     return *middle;
 }
 
-}  // namespace
+struct FarOff {
+    const BloomNote* noted;
+    int later = 0;  // days
+};
 
-void check_time_of_bloom(const Orchard& orchard, Day as_of, Findings& findings) {
+std::vector<FarOff> far_off_notes(const Orchard& orchard, Day as_of) {
     const auto hemisphere = hemisphere_in(orchard);
     const auto usual = usual_day(orchard, hemisphere, as_of);
+    std::vector<FarOff> found;
     for (const auto& noted : orchard.bloom_notes) {
         if (!usual || !is_of_bloom(noted, as_of)) {
             continue;
         }
         const int later = day_in_season(noted.noted_on, hemisphere) - *usual;
         if (std::abs(later) > far_off_days) {
-            findings.push_back(
-                warning({"bloom_note", fid_name(noted.fid), "noted_on", to_iso(noted.noted_on)},
-                        fmt::format("The note lies about {} days {} the book's other notes of bloom.",
-                                    std::abs(later), later > 0 ? "after" : "before"),
-                        "Check the date and the stage; a second bloom in autumn is better left out."));
+            found.push_back({&noted, later});
         }
+    }
+    return found;
+}
+
+}  // namespace
+
+std::set<std::int64_t> misdated_notes(const Orchard& orchard, Day as_of) {
+    std::set<std::int64_t> fids;
+    for (const auto& far_off : far_off_notes(orchard, as_of)) {
+        fids.insert(far_off.noted->fid);
+    }
+    return fids;
+}
+
+void check_time_of_bloom(const Orchard& orchard, Day as_of, Findings& findings) {
+    for (const auto& [noted, later] : far_off_notes(orchard, as_of)) {
+        findings.push_back(warning(
+            {"bloom_note", fid_name(noted->fid), "noted_on", to_iso(noted->noted_on)},
+            fmt::format("The note lies about {} days {} the book's other notes of bloom; it is not used.",
+                        std::abs(later), later > 0 ? "after" : "before"),
+            "Check the date and the stage; a second bloom in autumn is better left out."));
     }
 }
 

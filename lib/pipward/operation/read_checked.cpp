@@ -41,18 +41,24 @@ std::set<std::string> unread_in(const Findings& findings) {
     return tables;
 }
 
+void leave_out_misdated(Orchard& orchard, Day present) {
+    const auto misdated = misdated_notes(orchard, present);
+    std::erase_if(orchard.bloom_notes, [&](const BloomNote& note) { return misdated.contains(note.fid); });
+}
+
 }  // namespace
 
 BookReading read_checked(const BookName& book, Day as_of, const Run& lent) {
     lent.step(0.0, "Reading the book");
     auto reading = read_book(book.location);
     lent.step(0.05, "Checking the book");
-    const auto more =
-        check_orchard(reading.orchard, present_of(reading.orchard, as_of), unread_in(reading.findings));
+    const Day present = present_of(reading.orchard, as_of);
+    const auto more = check_orchard(reading.orchard, present, unread_in(reading.findings));
     reading.findings.insert(reading.findings.end(), more.begin(), more.end());
     if (has_errors(reading.findings)) {
         throw Error(Trouble::input, std::move(reading.findings));
     }
+    leave_out_misdated(reading.orchard, present);
     return reading;
 }
 

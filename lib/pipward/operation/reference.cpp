@@ -170,7 +170,12 @@ std::string domain_section(const FieldDomain& domain) {
 }  // namespace
 
 std::string operation_reference() {
-    std::string text = "# Operations\n\nWritten by `pipward --reference`; not edited by hand.\n";
+    std::string text =
+        "# Operations\n\nWritten by `pipward --reference`; not edited by hand.\n\nEvery operation prints its "
+        "tables "
+        "for people, or with `--format json` or `--format csv` for programs. Where the input has errors "
+        "(exit "
+        "code 1), JSON has every table without rows and the findings that tell why; CSV is empty.\n";
     for (const auto& operation : operations()) {
         text += section_of(*operation);
     }
