@@ -6,6 +6,7 @@
 #include <vector>
 
 #include "pipward/book/check.h"
+#include "pipward/book/missing_names.h"
 
 namespace pipward {
 namespace {
@@ -39,30 +40,6 @@ std::string name_of(const Row& row) {
     }
 }
 
-// What a column's names are names of: `what` for people, the rows of `table`.
-struct Named {
-    const std::set<std::string>* known;
-    std::string_view what;
-    std::string_view table;
-};
-
-std::string remedy_for(const std::string& name, const Named& named, bool partly_unread) {
-    if (partly_unread) {
-        return fmt::format("Perhaps it is a row of {} that could not be read: mend those first.",
-                           named.table);
-    }
-    const auto meant = likely_name(name, *named.known);
-    return meant.empty() ? fmt::format("Add the {} or correct the name.", named.what)
-                         : fmt::format("Did you mean \"{}\"?", meant);
-}
-
-// A name that nothing answers to, and the rows that give it.
-struct Missing {
-    std::string first_row;
-    int rows = 0;
-};
-using MissingNames = std::map<std::string, Missing>;
-
 template <class Row, class Member>
 MissingNames missing_in(const std::vector<Row>& rows, Member member, const Named& named) {
     MissingNames missing;
@@ -74,51 +51,6 @@ MissingNames missing_in(const std::vector<Row>& rows, Member member, const Named
         }
     }
     return missing;
-}
-
-// Where a whole table is empty, every name of its rows is missing: that is one trouble, not hundreds.
-constexpr int few_rows = 3;
-using Unanswered = std::map<std::string, std::set<std::string>>;  // tables that refer to it, by the empty one
-
-int rows_of(const MissingNames& missing) {
-    int rows = 0;
-    for (const auto& [name, entry] : missing) {
-        rows += entry.rows;
-    }
-    return rows;
-}
-
-// What is told already: that the book has no trees, that the other table cannot be read.
-bool is_told(const Named& named, const Names& names) {
-    return named.known->empty() && (named.table == "tree" || names.unread.contains(std::string(named.table)));
-}
-
-void tell(const MissingNames& missing, std::string_view table, std::string_view field, const Named& named,
-          const Names& names, Unanswered& unanswered, Findings& findings) {
-    if (missing.empty() || is_told(named, names)) {
-        return;
-    }
-    if (named.known->empty() && rows_of(missing) > few_rows) {
-        unanswered[std::string(named.table)].emplace(table);
-        return;
-    }
-    const bool unread = names.unread.contains(std::string(named.table));
-    for (const auto& [name, entry] : missing) {
-        const auto others =
-            entry.rows > 1 ? fmt::format("; {} rows of the table give it", entry.rows) : std::string{};
-        findings.push_back(error({table, entry.first_row, field, name},
-                                 fmt::format("The book has no {} of this name{}.", named.what, others),
-                                 remedy_for(name, named, unread)));
-    }
-}
-
-void tell_of_empty_tables(const Unanswered& unanswered, Findings& findings) {
-    for (const auto& [table, referring] : unanswered) {
-        findings.push_back(error({table},
-                                 fmt::format("The table is empty, yet there are rows of {} that refer to it.",
-                                             fmt::join(referring, ", ")),
-                                 "Fill it in, or fetch its rows from a backup."));
-    }
 }
 
 // A station has thousands of days: its name is reported once. A book without stations hears that already.
@@ -142,23 +74,37 @@ void check_stations_of_days(const Orchard& orchard, const Names& names, Findings
     }
 }
 
+// A pollen parent is an accession or a blend; without accessions there is nothing that it could be.
+Named donor_of(const Names& names, const Named& accession) {
+    Named donor{&names.donors, "accession or blend", accession.table, accession.nothing_there,
+                accession.unread};
+    if (!accession.unread && names.unread.contains("blend")) {
+        donor.table = "blend";
+        donor.unread = true;
+    }
+    return donor;
+}
+
 }  // namespace
 
 void check_references(const Orchard& orchard, const Names& names, Findings& findings) {
     const auto& o = orchard;
-    const Named block{&names.blocks, "block", "block"};
-    const Named accession{&names.accessions, "accession", "accession"};
-    const Named donor{&names.donors, "accession or blend",
-                      names.unread.contains("blend") ? "blend" : "accession"};
-    const Named tree{&names.trees, "tree", "tree"};
-    const Named cross{&names.crosses, "cross", "cross_goal"};
-    const Named pollen_lot{&names.pollen_lots, "pollen lot", "pollen_lot"};
-    const Named tag{&names.tags, "pollination tag", "pollination"};
-    const Named seed_lot{&names.seed_lots, "seed lot", "seed_lot"};
-    Unanswered unanswered;
+    const auto named = [&](const std::set<std::string>& known, std::string_view what,
+                           std::string_view table) {
+        return Named{&known, what, table, known.empty(), names.unread.contains(std::string(table))};
+    };
+    const auto block = named(names.blocks, "block", "block");
+    const auto accession = named(names.accessions, "accession", "accession");
+    const auto tree = named(names.trees, "tree", "tree");
+    const auto cross = named(names.crosses, "cross", "cross_goal");
+    const auto pollen_lot = named(names.pollen_lots, "pollen lot", "pollen_lot");
+    const auto tag = named(names.tags, "pollination tag", "pollination");
+    const auto seed_lot = named(names.seed_lots, "seed lot", "seed_lot");
+    const auto donor = donor_of(names, accession);
+    UnansweredTables unanswered;
     const auto check = [&](const auto& rows, auto member, std::string_view table, std::string_view field,
-                           const Named& named) {
-        tell(missing_in(rows, member, named), table, field, named, names, unanswered, findings);
+                           const Named& to) {
+        tell(missing_in(rows, member, to), table, field, to, unanswered, findings);
     };
     check(o.rows, &TreeRow::block, "tree_row", "block", block);
     check(o.trees, &Tree::accession, "tree", "accession", accession);

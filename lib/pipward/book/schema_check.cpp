@@ -88,6 +88,18 @@ std::string allowed(const FieldDomain& domain, const Cell& value) {
                                                                    : allowed_words(domain);
 }
 
+std::string correct_or_clear(const BookColumn& column) {
+    return column.required ? "Correct it." : "Correct it, or clear it if it is not known.";
+}
+
+// An upper end that the trade does not set would tell nobody anything.
+std::string limits_text(const FieldDomain& domain, double number, std::string_view unit) {
+    const bool both = domain.high < no_upper_end || number > domain.high;
+    const auto limits =
+        both ? fmt::format("outside {} to {}", domain.low, domain.high) : fmt::format("below {}", domain.low);
+    return unit.empty() ? limits : fmt::format("{} {}", limits, unit);
+}
+
 double as_number(const Cell& value) {
     const auto* whole = std::get_if<std::int64_t>(&value);
     return whole != nullptr ? static_cast<double>(*whole) : std::get<double>(value);
@@ -105,10 +117,8 @@ std::optional<Finding> check_domain(const BookColumn& column, const FieldDomain&
     if (number >= domain.low && number <= domain.high) {
         return std::nullopt;
     }
-    return wrong(column, value,
-                 fmt::format("The number lies outside {} to {}{}{}.", domain.low, domain.high,
-                             column.unit.empty() ? "" : " ", column.unit),
-                 "Correct it, or clear it if it is not known.");
+    return wrong(column, value, "The number lies " + limits_text(domain, number, column.unit) + ".",
+                 correct_or_clear(column));
 }
 
 }  // namespace
@@ -119,14 +129,16 @@ std::optional<Finding> check_cell(const BookColumn& column, const Cell& value) {
                                : std::nullopt;
     }
     if (!has_type(value, column.type)) {
-        return wrong(column, value, fmt::format("The column holds {}.", words_for(column.type)),
-                     fmt::format("Write {} or clear it.", words_for(column.type)));
+        return wrong(
+            column, value, fmt::format("The column holds {}.", words_for(column.type)),
+            fmt::format("Write {}{}.", words_for(column.type), column.required ? "" : " or clear it"));
     }
     if (const auto* text = std::get_if<std::string>(&value); text != nullptr && text->empty()) {
-        return wrong(column, value, "The text is empty.", "Clear it if it is not known, else fill it in.");
+        return wrong(column, value, "The text is empty.",
+                     column.required ? "Fill it in." : "Clear it if it is not known, else fill it in.");
     }
     if (column.type == CellType::number && !std::isfinite(as_number(value))) {
-        return wrong(column, value, "This is not a finite number.", "Correct or clear it.");
+        return wrong(column, value, "This is not a finite number.", correct_or_clear(column));
     }
     const auto* domain = find_domain(column.domain);
     return domain == nullptr ? std::nullopt : check_domain(column, *domain, value);

@@ -30,17 +30,6 @@ Day present_of(const Orchard& orchard, Day as_of) {
     return present;
 }
 
-/// The tables of which something could not be read.
-std::set<std::string> unread_in(const Findings& findings) {
-    std::set<std::string> tables;
-    for (const auto& finding : findings) {
-        if (finding.level == Level::error) {
-            tables.insert(finding.table);
-        }
-    }
-    return tables;
-}
-
 void leave_out_misdated(Orchard& orchard, Day present) {
     const auto misdated = misdated_notes(orchard, present);
     std::erase_if(orchard.bloom_notes, [&](const BloomNote& note) { return misdated.contains(note.fid); });
