@@ -213,6 +213,7 @@ TEST(ImportCsv, AReversedDayIsLeftOutAndManyOfThemMeanSwappedColumns) {
     swapped.t_min_column = "max";
     swapped.t_max_column = "min";
     expect_refused(import_csv(text, swapped), "t_min, t_max", "columns seem swapped");
+    EXPECT_EQ(import_csv(text, swapped).findings.size(), 1U);
 }
 
 TEST(ImportCsv, AWrongUnitShowsInUnbelievableTemperatures) {

@@ -25,9 +25,15 @@ Findings each_once(const SeasonSheet& sheet) {
     return all;
 }
 
+/// Tables and columns of the book are words when their underscores are blanks.
+std::string plain(std::string name) {
+    std::ranges::replace(name, '_', ' ');
+    return name;
+}
+
 std::string where_text(const Finding& finding) {
-    auto where = finding.table;
-    for (const auto& part : {finding.row, finding.field}) {
+    auto where = plain(finding.table);
+    for (const auto& part : {finding.row, plain(finding.field)}) {
         if (!part.empty()) {
             where += (where.empty() ? "" : ", ") + part;
         }

@@ -30,17 +30,19 @@ bool all_whole(std::span<const RawReading> readings) {
     });
 }
 
-UnitChoice ask_for_unit(const WeatherFileOptions& options, double mark, std::string message) {
-    return {
-        std::nullopt,
-        {},
-        {Finding{.level = Level::error,
-                 .table = options.file,
-                 .row = {},
-                 .field = "unit",
-                 .value = fmt::format("{}", mark),
-                 .message = std::move(message),
-                 .remedy = "State the unit with the option unit: celsius, fahrenheit or tenths_celsius."}}};
+UnitChoice ask_for_unit(const WeatherFileOptions& options, double mark, std::string message,
+                        std::string_view more = {}) {
+    return {std::nullopt,
+            {},
+            {Finding{
+                .level = Level::error,
+                .table = options.file,
+                .row = {},
+                .field = "unit",
+                .value = fmt::format("{}", mark),
+                .message = std::move(message),
+                .remedy = fmt::format(
+                    "State the unit with the option unit: celsius, fahrenheit or tenths_celsius.{}", more)}}};
 }
 
 }  // namespace
@@ -63,7 +65,8 @@ UnitChoice choose_unit(std::span<const RawReading> readings, std::optional<Tempe
         return ask_for_unit(options, mark,
                             "The temperatures are too high for Celsius and for Fahrenheit: perhaps they are "
                             "tenths of a degree, "
-                            "or kelvin.");
+                            "or kelvin.",
+                            " Kelvin must be turned into degrees Celsius first.");
     }
     if (mark > hottest_in_celsius) {
         return {TemperatureUnit::fahrenheit,
