@@ -48,6 +48,7 @@ std::string told(const Finding& finding, Trouble trouble) {
 
 /// Weightiest first; what the user wants quiet is left out.
 Findings to_tell(Findings findings, bool quiet) {
+    findings = told_together(findings);
     std::ranges::stable_sort(findings, std::ranges::greater{}, &Finding::level);
     if (quiet) {
         std::erase_if(findings, [](const Finding& finding) { return finding.level == Level::note; });

@@ -231,6 +231,18 @@ TEST(Observe, OnlyTheSeasonUnderWayIsSaidToMoveItsOwnForecast) {
     EXPECT_NE(told(spring_day(112) + 365).find("Add the station's days"), std::string::npos);
 }
 
+TEST(Observe, NotesOfManySeasonsWithoutWeatherAreToldTogether) {
+    Orchard orchard;
+    for (int i = 0; i < 6; ++i) {
+        orchard.bloom_notes.push_back(note(i, "Apple A", 112 - 365 * i, 65));
+    }
+    const auto findings = observe(orchard, station, Hemisphere::north, spring_day(112), {}).findings;
+    ASSERT_EQ(findings.size(), 2U);
+    EXPECT_NE(findings[0].message.find("not whole yet"), std::string::npos);
+    EXPECT_EQ(findings[1].value, "2015 to 2019");
+    EXPECT_NE(findings[1].message.find("5 notes of 5 seasons"), std::string::npos);
+}
+
 TEST(CurvesForNotes, CoverEverySeasonAtEveryNotedOffset) {
     Orchard orchard;
     orchard.trees = {tree("T1", "Apple A", 200)};

@@ -482,6 +482,14 @@ TEST_F(CheckOrchard, NotesOfASeasonWithoutWeather) {
     expect_only({Level::warning, "weather_day", "", "day", "2020", "1 bloom note of season 2020", "Import"});
 }
 
+TEST_F(CheckOrchard, NotesOfManySeasonsWithoutWeatherAreToldTogether) {
+    for (int i = 0; i < 6; ++i) {
+        o.bloom_notes.push_back({20 + i, {}, "Oak Lane", day("2015-04-18") + 365 * i, Bbch{61}, {}, {}, {}});
+    }
+    expect_only({Level::warning, "weather_day", "", "day", "2015 to 2020",
+                 "6 bloom notes of 6 seasons without any weather", "Import"});
+}
+
 // Accessions, pedigree and blends
 
 TEST_F(CheckOrchard, AllelesThatCannotBeReadOrAreTooMany) {

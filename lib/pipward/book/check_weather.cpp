@@ -84,18 +84,23 @@ void check_seasons(const std::string& name, const StationWeather& station, Day a
     }
 }
 
-// Notes without weather teach nothing about what bloom needs. One of the future is found on its own.
-void check_seasons_of_notes(const Orchard& orchard, Hemisphere hemisphere, Day as_of, Findings& findings) {
-    std::set<Season> with_weather;
-    for (const auto& day : orchard.weather) {
-        with_weather.insert(season_of(day.day, hemisphere));
-    }
-    std::map<Season, int> without;
-    for (const auto& noted : orchard.bloom_notes) {
-        const auto season = season_of(noted.noted_on, hemisphere);
-        if (noted.noted_on <= as_of && !with_weather.contains(season)) {
-            ++without[season];
+using NotesOfSeasons = std::map<Season, int>;
+constexpr std::size_t few_seasons = 3;
+
+void tell_without_weather(const NotesOfSeasons& without, Findings& findings) {
+    if (without.size() > few_seasons) {
+        int notes = 0;
+        for (const auto& [season, count] : without) {
+            notes += count;
         }
+        findings.push_back(warning(
+            {"weather_day",
+             {},
+             "day",
+             fmt::format("{} to {}", without.begin()->first.year, without.rbegin()->first.year)},
+            fmt::format("There are {} bloom notes of {} seasons without any weather.", notes, without.size()),
+            "Import the weather of those winters and springs."));
+        return;
     }
     for (const auto& [season, count] : without) {
         findings.push_back(
@@ -105,6 +110,22 @@ void check_seasons_of_notes(const Orchard& orchard, Hemisphere hemisphere, Day a
                                 season.year),
                     "Import the weather of that winter and spring."));
     }
+}
+
+// Notes without weather teach nothing about what bloom needs. One of the future is found on its own.
+void check_seasons_of_notes(const Orchard& orchard, Hemisphere hemisphere, Day as_of, Findings& findings) {
+    std::set<Season> with_weather;
+    for (const auto& day : orchard.weather) {
+        with_weather.insert(season_of(day.day, hemisphere));
+    }
+    NotesOfSeasons without;
+    for (const auto& noted : orchard.bloom_notes) {
+        const auto season = season_of(noted.noted_on, hemisphere);
+        if (noted.noted_on <= as_of && !with_weather.contains(season)) {
+            ++without[season];
+        }
+    }
+    tell_without_weather(without, findings);
 }
 
 }  // namespace

@@ -27,7 +27,7 @@ Finding about_table(const BookTable& table, Level level, std::string message, st
 std::string_view what_fails(CellType type) {
     switch (type) {
         case CellType::whole:
-            return "This is no whole number of the size that the column can hold.";
+            return "This is no whole number, or one too large for the column.";
         case CellType::number:
             return "This is no number.";
         case CellType::day:

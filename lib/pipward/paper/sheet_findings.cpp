@@ -21,6 +21,7 @@ Findings each_once(const SeasonSheet& sheet) {
             }
         }
     }
+    all = told_together(all);
     std::ranges::stable_sort(all, std::ranges::greater{}, &Finding::level);
     return all;
 }

@@ -2,6 +2,8 @@
 #include "pipward/value/finding.h"
 
 #include <algorithm>
+#include <map>
+#include <set>
 
 #include "pipward/value/utf8.h"
 
@@ -35,6 +37,26 @@ std::string where_of(const Finding& finding) {
     return where;
 }
 
+constexpr std::size_t few_rows = 3;
+
+/// Everything but the row.
+std::string alike(const Finding& finding) {
+    std::string key;
+    for (const auto* part :
+         {&finding.table, &finding.field, &finding.value, &finding.message, &finding.remedy}) {
+        key += *part + '\0';
+    }
+    return key + std::string(to_text(finding.level));
+}
+
+std::string rows_text(const std::vector<std::string>& rows) {
+    std::string text;
+    for (std::size_t i = 0; i < few_rows; ++i) {
+        text += (i > 0 ? ", " : "") + rows[i];
+    }
+    return text + " and " + std::to_string(rows.size() - few_rows) + " more";
+}
+
 }  // namespace
 
 std::string_view to_text(Level level) {
@@ -47,6 +69,24 @@ std::string_view to_text(Level level) {
             break;
     }
     return "error";
+}
+
+Findings told_together(const Findings& findings) {
+    std::map<std::string, std::vector<std::string>> rows;
+    for (const auto& finding : findings) {
+        rows[alike(finding)].push_back(finding.row);
+    }
+    Findings told;
+    std::set<std::string> spoken;
+    for (const auto& finding : findings) {
+        const auto key = alike(finding);
+        const bool many = rows[key].size() > few_rows && !finding.row.empty();
+        if (!many || spoken.insert(key).second) {
+            told.push_back(finding);
+            told.back().row = many ? rows_text(rows[key]) : finding.row;
+        }
+    }
+    return told;
 }
 
 bool has_errors(const Findings& findings) {

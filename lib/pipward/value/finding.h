@@ -31,6 +31,10 @@ bool has_errors(const Findings& findings);
 /// stands in the book; the fields keep it whole.
 std::string to_text(const Finding& finding);
 
+/// For people: where more than three findings differ in nothing but their row, one stands for all, at the
+/// place of the first: "A-01, A-02, A-03 and 31 more".
+Findings told_together(const Findings& findings);
+
 /// Why something could not be done. The console's exit codes follow these kinds.
 enum class Trouble {
     input,      ///< the input has findings that prevent the result: all of them are carried
