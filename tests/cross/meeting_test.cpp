@@ -3,11 +3,11 @@
 
 #include <gtest/gtest.h>
 
+#include <cmath>
 #include <memory>
+#include <random>
 
 #include "cross/made_orchard.h"
-#include "pipward/bloom/stage_ladder.h"
-#include "pipward/cross/forcing.h"
 
 namespace pipward {
 namespace {
@@ -110,6 +110,43 @@ TEST(Meeting, FeelsASharedSpringTheSameOnBothSides) {
     const auto seed = bloom_courses(shared.forecast, shared.forecast.windows[0]);
     const auto donor = bloom_courses(shared.forecast, shared.forecast.windows[1]);
     EXPECT_EQ(chance_same_day(seed, donor), 1);
+}
+
+// The chances are sums over a few fixed nodes; random draws from the spreads themselves must tell the same.
+TEST(Meeting, ChancesAgreeWithRandomDrawsFromTheSpreads) {
+    constexpr int draws = 500;
+    constexpr double season_sd = 3;
+    constexpr double own_sd = 2.5;
+    std::mt19937 dice(20260401);
+    std::student_t_distribution<double> student(4);
+    const auto residual = [&](double sd) {
+        return sd * student(dice) / std::sqrt(2.0);
+    };  // variance of t4 is 2
+    for (const double donor_at : {108.0, 116.0, 121.0, 130.0}) {
+        MadeOrchard nodes("2026-03-01", {12});
+        nodes.season_sd = season_sd;
+        nodes.own_sd = own_sd;
+        nodes.accession({"Seed", 120}).accession({"Donor", donor_at});
+        MadeOrchard drawn("2026-03-01", std::vector<double>(draws, 12));
+        drawn.season_sd = 0;
+        drawn.own_sd = 0;
+        drawn.accession({"Seed", 120}).accession({"Donor", donor_at});
+        for (int i = 0; i < draws; ++i) {
+            const double season = residual(season_sd);
+            drawn.forecast.windows[0].full_bloom[i] += season + residual(own_sd);
+            drawn.forecast.windows[1].full_bloom[i] += season + residual(own_sd);
+        }
+        const auto courses = [](const MadeOrchard& made, int window) {
+            return bloom_courses(made.forecast, made.forecast.windows[window]);
+        };
+        constexpr double three_standard_errors = 0.067;
+        EXPECT_NEAR(chance_same_day(courses(nodes, 0), courses(nodes, 1)),
+                    chance_same_day(courses(drawn, 0), courses(drawn, 1)), three_standard_errors)
+            << donor_at;
+        EXPECT_NEAR(chance_kept(courses(nodes, 0), courses(nodes, 1)),
+                    chance_kept(courses(drawn, 0), courses(drawn, 1)), three_standard_errors)
+            << donor_at;
+    }
 }
 
 }  // namespace

@@ -38,6 +38,9 @@ struct BookReading {
 /// it is. A missing table is an error finding; nothing is written.
 BookReading read_book(const std::string& location);
 
+/// The same of some tables only, for work that needs no more: nothing is said of the others.
+BookReading read_tables(const std::string& location, const std::set<std::string>& tables);
+
 /// What could not be read, or not wholly: rows by the name that their findings give them, by table. A table
 /// that could not be read at all has no rows here.
 using UnreadRows = std::map<std::string, std::set<std::string>>;

@@ -32,6 +32,9 @@ CPLStringList layer_options(const LayerForm& form, bool server) {
         return options;
     }
     options.SetNameValue("IDENTIFIER", form.title.c_str());
+    // Newer OGR leaves tables without geometry out of gpkg_contents where the file has others that are not in
+    // it.
+    options.SetNameValue("ASPATIAL_VARIANT", "GPKG_ATTRIBUTES");
     options.SetNameValue("SPATIAL_INDEX", form.indexed ? "YES" : "NO");
     return options;
 }
@@ -133,6 +136,18 @@ Cell get_field(const OGRFeature& feature, int field) {
             break;
     }
     return std::string(feature.GetFieldAsString(field));
+}
+
+std::int64_t create_feature(Session& session, OGRLayer& layer, OGRFeature& feature) {
+    const auto before = session.messages->failures();
+    expect_success(session, before, layer.CreateFeature(&feature) != OGRERR_NONE, "CreateFeature");
+    return feature.GetFID();
+}
+
+bool is_taken(const OgrTrouble& trouble) {
+    const std::string_view said = trouble.what();
+    return said.find("UNIQUE constraint") != std::string_view::npos ||
+           said.find("duplicate key") != std::string_view::npos;
 }
 
 OGRPoint to_ogr(const MapPoint& point) {
