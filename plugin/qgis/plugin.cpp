@@ -6,8 +6,11 @@
 #include <qgsdockwidget.h>
 #include <qgsprocessingregistry.h>
 
+#include "expression/functions.h"
+#include "note/noting.h"
 #include "panel/season_dock.h"
 #include "processing/provider.h"
+#include "translation/translation.h"
 
 namespace pipward::desktop {
 
@@ -39,19 +42,27 @@ Plugin::Plugin(QgisInterface* desktop)
     setObjectName(QStringLiteral("pipward_plugin"));
 }
 
+Plugin::~Plugin() = default;
+
 void Plugin::initGui() {
+    translation_ = std::make_unique<Translation>(QgsApplication::locale());
     register_provider();
+    functions_ = std::make_unique<ExpressionFunctions>();
     if (desktop_ != nullptr) {
         dock_ = add_season_dock(*desktop_);
+        noting_ = add_noting(*desktop_);
     }
 }
 
 void Plugin::unload() {
+    noting_.reset();
     if (dock_ != nullptr) {
         desktop_->removeDockWidget(dock_);
         delete dock_;
     }
+    functions_.reset();
     unregister_provider();
+    translation_.reset();
 }
 
 }  // namespace pipward::desktop

@@ -26,5 +26,6 @@ std::unique_ptr<const Operation> note_sprouts();
 std::unique_ptr<const Operation> note_seed_out();
 std::unique_ptr<const Operation> note_score();
 std::unique_ptr<const Operation> note_undo();
+std::unique_ptr<const Operation> tree_find();
 
 }  // namespace pipward
