@@ -1,28 +1,17 @@
 // SPDX-License-Identifier: GPL-2.0-or-later
 #pragma once
 
-#include <QComboBox>
 #include <QFormLayout>
 #include <QLabel>
 #include <QLineEdit>
 #include <QSpinBox>
-#include <vector>
 
-#include "note/tree_choices.h"
+#include "note/pick_list.h"
 #include "pipward/record/table.h"
 #include "text.h"
 
 /// Small makers of what the pages of the note form consist of.
 namespace pipward::desktop {
-
-/// A pick list that may be narrower than its words.
-inline QComboBox* make_list(const char* name) {
-    auto* list = new QComboBox;
-    list->setObjectName(QString::fromLatin1(name));
-    list->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
-    list->setMinimumContentsLength(12);
-    return list;
-}
 
 inline QSpinBox* make_count(const char* name, int least, int most) {
     auto* count = new QSpinBox;
@@ -52,18 +41,11 @@ inline QLabel* make_words() {
     return words;
 }
 
-inline void fill(QComboBox& list, const std::vector<PickLine>& lines) {
-    list.clear();
-    for (const auto& line : lines) {
-        list.addItem(line.words, line.value);
-        list.setItemData(list.count() - 1, line.words, Qt::ToolTipRole);
-    }
-}
-
+// Labels stand above their fields: a dock is narrow.
 inline QFormLayout* make_rows(QWidget* parent) {
     auto* rows = new QFormLayout(parent);
     rows->setFieldGrowthPolicy(QFormLayout::AllNonFixedFieldsGrow);
-    rows->setRowWrapPolicy(QFormLayout::DontWrapRows);
+    rows->setRowWrapPolicy(QFormLayout::WrapAllRows);
     return rows;
 }
 
@@ -76,7 +58,7 @@ inline Cell text_cell_of(const QString& text) {
 inline Cell text_of(const QLineEdit& field) {
     return text_cell_of(field.text().trimmed());
 }
-inline Cell text_of(const QComboBox& list) {
+inline Cell text_of(const PickList& list) {
     return text_cell_of(list.currentData().toString());
 }
 /// Below nought is unknown.

@@ -8,6 +8,7 @@
 #include <memory>
 
 #include "note/book_task.h"
+#include "note/entry_text.h"
 #include "note/finding_text.h"
 #include "note/note_form.h"
 #include "note/open_layers.h"
@@ -88,7 +89,7 @@ void NoteDesk::finish_adding(const QString& book, const Entry& entry, const Entr
     form_->show_findings(added.findings);
     read_book_for_form();
     emit book_changed(book);
-    emit noted(to_qt(in_words(added.row)));
+    emit noted(entry_text(entry));
     if (const auto line = entry_findings_line(added.findings, Level::warning); !line.isEmpty()) {
         emit warned(line);
     }
@@ -97,6 +98,11 @@ void NoteDesk::finish_adding(const QString& book, const Entry& entry, const Entr
 void NoteDesk::refuse(const Findings& findings) {
     set_busy(false);
     form_->show_findings(findings);
+    emit refused();
+}
+
+void NoteDesk::tell_trouble(const Findings& findings) {
+    set_busy(false);
     emit trouble(entry_findings_line(findings, Level::error));
 }
 
@@ -118,7 +124,7 @@ void NoteDesk::undo() {
             set_busy(false);
             read_book_for_form();
             emit book_changed(last.book);
-            emit taken_back(to_qt(in_words(last.row)));
+            emit taken_back(entry_text(last.entry));
         },
         &NoteDesk::keep_standing);
 }
@@ -128,7 +134,7 @@ void NoteDesk::keep_standing(const Findings& findings) {
     if (findings.front().table == standing_.back().row.table) {
         standing_.pop_back();
     }
-    refuse(findings);
+    tell_trouble(findings);
 }
 
 void NoteDesk::redo() {

@@ -31,6 +31,8 @@ class NoteDesk : public QObject {
 
   signals:
     void noted(const QString& what);
+    /// The form's entry cannot be: the form shows why.
+    void refused();
     void warned(const QString& what);
     void taken_back(const QString& what);
     void trouble(const QString& what);
@@ -48,6 +50,7 @@ class NoteDesk : public QObject {
     void add(const QString& book, const Entry& entry, bool again);
     void finish_adding(const QString& book, const Entry& entry, const EntryAdded& added);
     void refuse(const Findings& findings);
+    void tell_trouble(const Findings& findings);
     void keep_standing(const Findings& findings);
     void set_busy(bool busy);
     using Refusal = void (NoteDesk::*)(const Findings&);

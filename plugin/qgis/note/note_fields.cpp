@@ -18,16 +18,15 @@ bool is_of_flowering(const BbchWords& stage) {
     return stage.stage.code >= ladder_begins && stage.stage.code <= ladder_ends;
 }
 
-void add_stage(QComboBox& list, const BbchWords& stage) {
-    list.addItem(QStringLiteral("%1   %2")
-                     .arg(stage.stage.code, 2, 10, QLatin1Char('0'))
-                     .arg(translated(std::string(stage.words))),
-                 stage.stage.code);
-    list.setItemData(list.count() - 1, list.itemText(list.count() - 1), Qt::ToolTipRole);
+void add_stage(PickList& list, const BbchWords& stage) {
+    list.add(QStringLiteral("%1   %2")
+                 .arg(stage.stage.code, 2, 10, QLatin1Char('0'))
+                 .arg(translated(std::string(stage.words))),
+             stage.stage.code);
 }
 
 // What is noted in spring comes first; the rest of the year stands below a line.
-void fill_stages(QComboBox& list) {
+void fill_stages(PickList& list) {
     for (const auto& stage : bbch_stages()) {
         if (is_of_flowering(stage)) {
             add_stage(list, stage);
@@ -46,7 +45,7 @@ void fill_stages(QComboBox& list) {
 }  // namespace
 
 BloomFields::BloomFields()
-    : stage_(make_list("pipward_note_stage")),
+    : stage_(new PickList("pipward_note_stage")),
       open_percent_(make_optional_count("pipward_note_open", 100, tr("not counted"))),
       remark_(make_text("pipward_note_bloom_remark")) {
     fill_stages(*stage_);
@@ -69,10 +68,10 @@ Entry BloomFields::entry(const std::string& tree, Day day) const {
 PollinationFields::PollinationFields()
     : none_(make_words()),
       fields_(new QWidget),
-      cross_(make_list("pipward_note_cross")),
+      cross_(new PickList("pipward_note_cross")),
       tag_(make_text("pipward_note_tag")),
       flowers_(make_count("pipward_note_flowers", 1, most_flowers)),
-      lot_(make_list("pipward_note_lot")),
+      lot_(new PickList("pipward_note_lot")),
       remark_(make_text("pipward_note_work_remark")) {
     flowers_->setValue(20);
     auto* rows = make_rows(fields_);
@@ -94,10 +93,11 @@ void PollinationFields::offer(const Orchard& orchard, const TreeChoices& choices
     lots_.clear();
     for (const auto& cross : choices.crosses) {
         next_tags_.push_back(next_tag(orchard, from_qt(cross.value)));
-        lots_.push_back(lots_for(orchard, from_qt(cross.value), day));
+        lots_.push_back({{QString(), tr("fresh, from no lot")}});
+        const auto kept = lots_for(orchard, from_qt(cross.value), day);
+        lots_.back().insert(lots_.back().end(), kept.begin(), kept.end());
     }
-    const QSignalBlocker quiet(cross_);
-    fill(*cross_, choices.crosses);
+    cross_->fill(choices.crosses);
     fields_->setVisible(possible());
     none_->setVisible(!possible());
     none_->setText(tr("No cross of %1 has %2 as its seed parent.")
@@ -116,9 +116,7 @@ void PollinationFields::take_cross(int index) {
         proposed_ = next_tags_.at(chosen);
         tag_->setText(proposed_);
     }
-    fill(*lot_, lots_.at(chosen));
-    lot_->insertItem(0, tr("fresh, from no lot"), QString());
-    lot_->setCurrentIndex(0);
+    lot_->fill(lots_.at(chosen));
 }
 
 bool PollinationFields::possible() const {
@@ -139,7 +137,7 @@ Entry PollinationFields::entry(const std::string& tree, Day day) const {
 PickFields::PickFields()
     : none_(make_words()),
       fields_(new QWidget),
-      tag_(make_list("pipward_note_picked_tag")),
+      tag_(new PickList("pipward_note_picked_tag")),
       fruits_(make_count("pipward_note_fruits", 0, most_fruits)),
       sound_(make_optional_count("pipward_note_sound", most_flowers, tr("not counted"))),
       empty_(make_optional_count("pipward_note_empty", most_flowers, tr("not counted"))),
@@ -160,7 +158,7 @@ PickFields::PickFields()
 }
 
 void PickFields::offer(const TreeChoices& choices) {
-    fill(*tag_, choices.tags);
+    tag_->fill(choices.tags);
     fields_->setVisible(possible());
     none_->setVisible(!possible());
 }

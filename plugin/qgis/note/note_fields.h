@@ -6,12 +6,13 @@
 #include "note/tree_choices.h"
 #include "pipward/book/entry.h"
 
-class QComboBox;
 class QLabel;
 class QLineEdit;
 class QSpinBox;
 
 namespace pipward::desktop {
+
+class PickList;
 
 /// The fields of a bloom note.
 class BloomFields : public QWidget {
@@ -21,7 +22,7 @@ class BloomFields : public QWidget {
     Entry entry(const std::string& tree, Day day) const;
 
   private:
-    QComboBox* stage_;
+    PickList* stage_;
     QSpinBox* open_percent_;
     QLineEdit* remark_;
 };
@@ -40,10 +41,10 @@ class PollinationFields : public QWidget {
 
     QLabel* none_;
     QWidget* fields_;
-    QComboBox* cross_;
+    PickList* cross_;
     QLineEdit* tag_;
     QSpinBox* flowers_;
-    QComboBox* lot_;
+    PickList* lot_;
     QLineEdit* remark_;
     QString proposed_;
     std::vector<QString> next_tags_;
@@ -62,7 +63,7 @@ class PickFields : public QWidget {
   private:
     QLabel* none_;
     QWidget* fields_;
-    QComboBox* tag_;
+    PickList* tag_;
     QSpinBox* fruits_;
     QSpinBox* sound_;
     QSpinBox* empty_;

@@ -63,7 +63,10 @@ void NoteForm::build() {
 
     connect(note_, &QPushButton::clicked, this, &NoteForm::give);
     connect(day_, &QDateEdit::dateChanged, this, &NoteForm::offer_choices);
-    connect(pages_, &QTabWidget::currentChanged, this, [this] { set_busy(false); });
+    connect(pages_, &QTabWidget::currentChanged, this, [this] {
+        findings_->clear();
+        set_busy(false);
+    });
 }
 
 void NoteForm::show_tree(const QString& label) {
@@ -111,6 +114,10 @@ void NoteForm::show_findings(const Findings& findings) {
 
 void NoteForm::show_trouble(const QString& words) {
     findings_->setText(words.toHtmlEscaped());
+}
+
+QWidget* NoteForm::findings_place() const {
+    return findings_;
 }
 
 Entry NoteForm::entry() const {

@@ -35,6 +35,7 @@ class NoteForm : public QWidget {
     void set_day(const QDate& day);
 
     QString tree() const { return tree_; }
+    QWidget* findings_place() const;
     /// What the open page says.
     Entry entry() const;
 

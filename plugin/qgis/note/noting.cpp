@@ -12,6 +12,7 @@
 #include <QPointer>
 #include <QPushButton>
 #include <QScrollArea>
+#include <QTimer>
 
 #include "note/note_desk.h"
 #include "note/note_form.h"
@@ -34,7 +35,11 @@ class Noting : public QObject {
           form_(new NoteForm),
           desk_(*form_),
           dock_(new QgsDockWidget(NoteDesk::tr("Note at a tree"), desktop.mainWindow())),
-          tool_(desktop.mapCanvas()) {
+          tool_(desktop.mapCanvas()),
+          start_(new QAction(QIcon(QStringLiteral(":/pipward/note.svg")), NoteDesk::tr("Note at a tree"),
+                             desktop.mainWindow())),
+          undo_(new QAction(NoteDesk::tr("Undo the last note"), desktop.mainWindow())),
+          redo_(new QAction(NoteDesk::tr("Note it again"), desktop.mainWindow())) {
         add_dock();
         add_actions();
         connect_desk();
@@ -42,10 +47,11 @@ class Noting : public QObject {
 
     ~Noting() override {
         desktop_.mapCanvas()->unsetMapTool(&tool_);
-        for (auto* action : {&start_, &undo_, &redo_}) {
+        for (auto* action : {start_, undo_, redo_}) {
             desktop_.removePluginMenu(menu(), action);
         }
-        desktop_.removeToolBarIcon(&start_);
+        desktop_.removeToolBarIcon(start_);
+        qDeleteAll(std::initializer_list<QAction*>{start_, undo_, redo_});
         if (dock_ != nullptr) {
             desktop_.removeDockWidget(dock_);
             delete dock_;
@@ -57,37 +63,36 @@ class Noting : public QObject {
   private:
     void add_dock() {
         dock_->setObjectName(QStringLiteral("pipward_note_dock"));
-        auto* scroll = new QScrollArea;
-        scroll->setWidgetResizable(true);
-        scroll->setFrameShape(QFrame::NoFrame);
-        scroll->setWidget(form_);
-        dock_->setWidget(scroll);
-        desktop_.addTabifiedDockWidget(Qt::RightDockWidgetArea, dock_,
-                                       {QStringLiteral("pipward_season_dock")}, false);
+        scroll_->setWidgetResizable(true);
+        scroll_->setFrameShape(QFrame::NoFrame);
+        scroll_->setWidget(form_);
+        scroll_->setMinimumWidth(form_->minimumSizeHint().width());
+        dock_->setWidget(scroll_);
+        desktop_.addDockWidget(Qt::RightDockWidgetArea, dock_);
         dock_->hide();
     }
 
     void add_actions() {
-        start_.setObjectName(QStringLiteral("pipward_note_action"));
-        start_.setCheckable(true);
-        start_.setToolTip(NoteDesk::tr("Click a tree on the map and note its bloom, work or fruit."));
-        tool_.setAction(&start_);
-        undo_.setObjectName(QStringLiteral("pipward_note_undo"));
-        redo_.setObjectName(QStringLiteral("pipward_note_redo"));
-        desktop_.addToolBarIcon(&start_);
-        for (auto* action : {&start_, &undo_, &redo_}) {
+        start_->setObjectName(QStringLiteral("pipward_note_action"));
+        start_->setCheckable(true);
+        start_->setToolTip(NoteDesk::tr("Click a tree on the map and note its bloom, work or fruit."));
+        tool_.setAction(start_);
+        undo_->setObjectName(QStringLiteral("pipward_note_undo"));
+        redo_->setObjectName(QStringLiteral("pipward_note_redo"));
+        desktop_.addToolBarIcon(start_);
+        for (auto* action : {start_, undo_, redo_}) {
             desktop_.addPluginToMenu(menu(), action);
         }
-        connect(&start_, &QAction::triggered, this, [this] { start(); });
-        connect(&undo_, &QAction::triggered, &desk_, &NoteDesk::undo);
-        connect(&redo_, &QAction::triggered, &desk_, &NoteDesk::redo);
+        connect(start_, &QAction::triggered, this, [this] { start(); });
+        connect(undo_, &QAction::triggered, &desk_, &NoteDesk::undo);
+        connect(redo_, &QAction::triggered, &desk_, &NoteDesk::redo);
         offer_history();
     }
 
     void connect_desk() {
         connect(&tool_, &TreeTool::tree_clicked, this, [this](const QString& book, const QString& label) {
             desk_.open_tree(book, label);
-            dock_->setUserVisible(true);
+            show_dock();
         });
         connect(&tool_, &TreeTool::nothing_there, this,
                 [this](const QString& why) { tell(why, Qgis::MessageLevel::Info); });
@@ -96,6 +101,7 @@ class Noting : public QObject {
                 [this](const QString& what) { tell(what, Qgis::MessageLevel::Warning); });
         connect(&desk_, &NoteDesk::trouble, this,
                 [this](const QString& what) { tell(what, Qgis::MessageLevel::Critical); });
+        connect(&desk_, &NoteDesk::refused, this, [this] { show_findings(); });
         connect(&desk_, &NoteDesk::taken_back, this, [this](const QString& what) {
             tell(NoteDesk::tr("Taken back: %1").arg(what), Qgis::MessageLevel::Info);
         });
@@ -105,13 +111,31 @@ class Noting : public QObject {
 
     void start() {
         desktop_.mapCanvas()->setMapTool(&tool_);
-        start_.setChecked(true);
+        start_->setChecked(true);
+        show_dock();
+    }
+
+    // Beside the season at first; wherever the user has put it afterwards.
+    void show_dock() {
+        auto* window = qobject_cast<QMainWindow*>(desktop_.mainWindow());
+        auto* season = window->findChild<QDockWidget*>(QStringLiteral("pipward_season_dock"));
+        if (!placed_ && season != nullptr && !dock_->isVisible() && !dock_->isFloating() &&
+            window->dockWidgetArea(season) == window->dockWidgetArea(dock_)) {
+            window->tabifyDockWidget(season, dock_);
+        }
+        placed_ = true;
         dock_->setUserVisible(true);
     }
 
+    // They stand below the button and may be out of sight in a low dock.
+    void show_findings() {
+        show_dock();
+        QTimer::singleShot(0, this, [this] { scroll_->ensureWidgetVisible(form_->findings_place()); });
+    }
+
     void offer_history() {
-        undo_.setEnabled(desk_.can_undo());
-        redo_.setEnabled(desk_.can_redo());
+        undo_->setEnabled(desk_.can_undo());
+        redo_->setEnabled(desk_.can_redo());
     }
 
     void tell(const QString& what, Qgis::MessageLevel level) {
@@ -136,13 +160,15 @@ class Noting : public QObject {
     }
 
     QgisInterface& desktop_;
+    QScrollArea* scroll_ = new QScrollArea;
     NoteForm* form_;
     NoteDesk desk_;
+    bool placed_ = false;
     QPointer<QgsDockWidget> dock_;
     TreeTool tool_;
-    QAction start_{QIcon(QStringLiteral(":/pipward/note.svg")), NoteDesk::tr("Note at a tree")};
-    QAction undo_{NoteDesk::tr("Undo the last note")};
-    QAction redo_{NoteDesk::tr("Note it again")};
+    QAction* start_;
+    QAction* undo_;
+    QAction* redo_;
 };
 
 }  // namespace

@@ -67,9 +67,9 @@ class NotingAtATree : public ::testing::Test {
     /// Presses the button and waits until the note is in the book or refused.
     void press() {
         const QSignalSpy noted(&desk, &NoteDesk::noted);
-        const QSignalSpy trouble(&desk, &NoteDesk::trouble);
+        const QSignalSpy refused(&desk, &NoteDesk::refused);
         button()->click();
-        ASSERT_TRUE(wait_for([&] { return noted.count() + trouble.count() > 0; }));
+        ASSERT_TRUE(wait_for([&] { return noted.count() + refused.count() > 0; }));
     }
     QString findings() { return field<QLabel>("pipward_note_findings")->text(); }
     Orchard orchard() { return read_book(book.toStdString()).orchard; }
@@ -120,7 +120,7 @@ TEST_F(NotingAtATree, ABloomNoteGoesIntoTheBookAndUndoTakesItBack) {
     const QSignalSpy back(&desk, &NoteDesk::taken_back);
     desk.undo();
     ASSERT_TRUE(wait_for([&] { return back.count() == 1; }));
-    EXPECT_TRUE(back.at(0).at(0).toString().contains(QStringLiteral("BBCH stage 61")));
+    EXPECT_TRUE(back.at(0).at(0).toString().contains(QStringLiteral("LO-04-07, BBCH 61")));
     EXPECT_EQ(orchard().bloom_notes.size(), before);
     EXPECT_FALSE(desk.can_undo());
 
