@@ -211,6 +211,16 @@ TEST_F(NotingAtATree, EditsOfAnotherTableDoNotStandInTheWay) {
     trees->rollBack();
 }
 
+TEST_F(NotingAtATree, EditsInOneOpenTransactionHoldTheWholeBook) {
+    QgsProject::instance()->setAutoTransaction(true);
+    auto* trees = add_layer("tree");
+    ASSERT_TRUE(trees->startEditing());
+    EXPECT_FALSE(held_by_edits(book, "bloom_note").isEmpty());
+    trees->rollBack();
+    EXPECT_TRUE(held_by_edits(book, "bloom_note").isEmpty());
+    QgsProject::instance()->setAutoTransaction(false);
+}
+
 TEST_F(NotingAtATree, ARowChangedSinceIsKeptAndTheOneBeforeCanStillBeTakenBack) {
     open("LO-04-07");
     choose("pipward_note_stage", 60);
