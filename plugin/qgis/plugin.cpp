@@ -7,6 +7,7 @@
 #include <qgsprocessingregistry.h>
 
 #include "expression/functions.h"
+#include "find/find_desk.h"
 #include "note/noting.h"
 #include "panel/season_dock.h"
 #include "processing/provider.h"
@@ -52,10 +53,12 @@ void Plugin::initGui() {
         dock_ = add_season_dock(*desktop_);
         noting_ = add_noting(*desktop_);
     }
+    find_ = new FindDesk(desktop_, dock_ == nullptr ? nullptr : dock_->findChild<SeasonPanel*>(), this);
 }
 
 void Plugin::unload() {
     noting_.reset();
+    delete find_;
     if (dock_ != nullptr) {
         desktop_->removeDockWidget(dock_);
         delete dock_;

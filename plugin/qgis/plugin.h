@@ -13,6 +13,7 @@ class QgsDockWidget;
 namespace pipward::desktop {
 
 class ExpressionFunctions;
+class FindDesk;
 class Translation;
 
 /// The plugin as the desktop sees it. Without an interface (headless runs, tests) only what needs no window
@@ -32,6 +33,7 @@ class Plugin : public QObject, public QgisPlugin {
     std::unique_ptr<ExpressionFunctions> functions_;
     QPointer<QgsDockWidget> dock_;
     std::unique_ptr<QObject> noting_;
+    QPointer<FindDesk> find_;
 };
 
 /// Adds the operations to Processing once; 0 added, 1 there already, 2 refused.

@@ -112,6 +112,7 @@ void SeasonPanel::build() {
     all->addWidget(split, 1);
     all->addWidget(summary_);
 
+    connect(book_, &QgsFileWidget::fileChanged, this, &SeasonPanel::book_chosen);
     connect(refresh_, &QPushButton::clicked, this, &SeasonPanel::refresh);
     connect(chart_, &BloomChart::bar_opened, this,
             [this](const QString&, const QStringList& trees) { ask_for(trees); });
@@ -120,6 +121,14 @@ void SeasonPanel::build() {
 
 void SeasonPanel::set_book(const QString& path) {
     book_->setFilePath(path);
+}
+
+QString SeasonPanel::book() const {
+    return book_->filePath();
+}
+
+void SeasonPanel::put_on_top(QWidget* part) {
+    static_cast<QVBoxLayout*>(layout())->insertWidget(0, part);
 }
 
 void SeasonPanel::set_as_of(const QDate& day) {
