@@ -91,7 +91,7 @@ def note_at_a_tree(window, layer):
 
 
 def note_what_cannot_be(window, form, button):
-    """A pollination on a day before its pollen was gathered: told beside the form, not written."""
+    """A tag that is used already, and pollen of another donor: told beside the form, not written."""
     pages = form.findChild(QTabWidget, "pipward_note_pages")
     pages.setCurrentIndex(1)
     lot = form.findChild(QComboBox, "pipward_note_lot")
