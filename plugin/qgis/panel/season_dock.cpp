@@ -22,6 +22,8 @@ constexpr double margin = 1.4;
 constexpr double least_span_metres = 25;
 // More would be one blot, and long to draw.
 constexpr int most_flashes = 500;
+// Work and days of a task fit beside each other.
+constexpr int usual_width = 440;
 
 QgsRectangle around(const std::vector<TreePlace>& trees) {
     QgsRectangle extent(trees.front().x, trees.front().y, trees.front().x, trees.front().y);
@@ -101,6 +103,9 @@ QgsDockWidget* add_season_dock(QgisInterface& desktop) {
         say_what_is_not_saved(desktop, book);
     });
     desktop.addDockWidget(Qt::RightDockWidgetArea, dock);
+    if (auto* window = qobject_cast<QMainWindow*>(desktop.mainWindow()); window != nullptr) {
+        window->resizeDocks({dock}, {usual_width}, Qt::Horizontal);
+    }
     return dock;
 }
 

@@ -67,8 +67,12 @@ std::vector<DueTask> due_tasks(const Outcome& outcome) {
 }
 
 QString days_text(const DueTask& task) {
-    return task.from == task.to ? short_day(task.to)
-                                : QStringLiteral("%1 – %2").arg(short_day(task.from), short_day(task.to));
+    if (task.from == task.to) {
+        return short_day(task.to);
+    }
+    const bool one_month = task.from.month() == task.to.month() && task.from.year() == task.to.year();
+    return one_month ? QStringLiteral("%1 – %2").arg(task.from.day()).arg(short_day(task.to))
+                     : QStringLiteral("%1 – %2").arg(short_day(task.from), short_day(task.to));
 }
 
 }  // namespace
@@ -79,6 +83,7 @@ TaskTree::TaskTree(QWidget* parent) : QTreeWidget(parent) {
     setColumnCount(3);
     setHeaderLabels({tr("Work"), tr("When"), tr("Tree")});
     setRootIsDecorated(true);
+    setIndentation(12);
     setUniformRowHeights(true);
     setAlternatingRowColors(true);
     header()->setSectionResizeMode(0, QHeaderView::Stretch);
