@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: GPL-2.0-or-later
 #include "panel/task_tree.h"
 
-#include <QHeaderView>
 #include <QLocale>
 #include <algorithm>
 #include <array>
@@ -75,21 +74,19 @@ QString days_text(const DueTask& task) {
                      : QStringLiteral("%1 – %2").arg(short_day(task.from), short_day(task.to));
 }
 
+QString place_text(const QString& label) {
+    return label.isEmpty() ? TaskTree::tr("no tree") : label;
+}
+
 }  // namespace
 
 TaskTree::TaskTree(QWidget* parent) : QTreeWidget(parent) {
     setObjectName(QStringLiteral("pipward_tasks"));
     setAccessibleName(tr("Work that is due"));
-    setColumnCount(3);
-    setHeaderLabels({tr("Work"), tr("When"), tr("Tree")});
+    setHeaderHidden(true);
     setRootIsDecorated(true);
     setIndentation(12);
-    setUniformRowHeights(true);
     setAlternatingRowColors(true);
-    header()->setSectionResizeMode(0, QHeaderView::Stretch);
-    header()->setSectionResizeMode(1, QHeaderView::ResizeToContents);
-    header()->setSectionResizeMode(2, QHeaderView::ResizeToContents);
-    header()->setStretchLastSection(false);
     connect(this, &QTreeWidget::itemActivated, this, [this](QTreeWidgetItem* item) {
         if (const QString label = item->data(0, label_role).toString(); !label.isEmpty()) {
             emit tree_opened(label);
@@ -110,12 +107,14 @@ void TaskTree::show_tasks(const Outcome& outcome) {
             }
             if (group == nullptr) {
                 group = new QTreeWidgetItem(this);
-                group->setFirstColumnSpanned(true);
                 QFont bold = font();
                 bold.setBold(true);
                 group->setFont(0, bold);
             }
-            auto* item = new QTreeWidgetItem(group, {task.work, days_text(task), task.label});
+            // Two lines: what, then when and where, so that nothing is cut off in a narrow panel.
+            auto* item = new QTreeWidgetItem(
+                group,
+                {QStringLiteral("%1\n%2 · %3").arg(task.work, days_text(task), place_text(task.label))});
             item->setToolTip(0, task.why);
             item->setData(0, label_role, task.label);
             ++count;
