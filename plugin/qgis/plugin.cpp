@@ -8,6 +8,7 @@
 
 #include "expression/functions.h"
 #include "find/find_desk.h"
+#include "note/noting.h"
 #include "panel/season_dock.h"
 #include "processing/provider.h"
 #include "translation/translation.h"
@@ -50,11 +51,13 @@ void Plugin::initGui() {
     functions_ = std::make_unique<ExpressionFunctions>();
     if (desktop_ != nullptr) {
         dock_ = add_season_dock(*desktop_);
+        noting_ = add_noting(*desktop_);
     }
     find_ = new FindDesk(desktop_, dock_ == nullptr ? nullptr : dock_->findChild<SeasonPanel*>(), this);
 }
 
 void Plugin::unload() {
+    noting_.reset();
     delete find_;
     if (dock_ != nullptr) {
         desktop_->removeDockWidget(dock_);

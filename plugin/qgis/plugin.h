@@ -32,6 +32,7 @@ class Plugin : public QObject, public QgisPlugin {
     std::unique_ptr<Translation> translation_;
     std::unique_ptr<ExpressionFunctions> functions_;
     QPointer<QgsDockWidget> dock_;
+    std::unique_ptr<QObject> noting_;
     QPointer<FindDesk> find_;
 };
 
