@@ -7,8 +7,8 @@ namespace pipward {
 
 std::span<const std::unique_ptr<const Operation>> operations() {
     static const std::array all{
-        book_new(),    weather_import(), book_check(),    season_clock(), bloom_fit(),
-        bloom_skill(), bloom_forecast(), cross_outlook(), season_plan(),
+        book_new(),  book_dress(),  weather_import(), book_check(),    season_clock(),
+        bloom_fit(), bloom_skill(), bloom_forecast(), cross_outlook(), season_plan(),
     };
     return all;
 }
