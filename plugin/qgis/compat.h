@@ -47,7 +47,11 @@ inline constexpr auto real_field = QMetaType::Type::Double;
 inline constexpr auto day_field = QMetaType::Type::QDate;
 inline constexpr auto yes_no_field = QMetaType::Type::Bool;
 inline QVariant unknown_value(FieldType type) {
+#if QT_VERSION_MAJOR >= 6
     return QVariant(QMetaType(type));
+#else
+    return QVariant(static_cast<QVariant::Type>(type));
+#endif
 }
 #else
 using FieldType = QVariant::Type;

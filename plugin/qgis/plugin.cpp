@@ -6,8 +6,10 @@
 #include <qgsdockwidget.h>
 #include <qgsprocessingregistry.h>
 
+#include "expression/functions.h"
 #include "panel/season_dock.h"
 #include "processing/provider.h"
+#include "translation/translation.h"
 
 namespace pipward::desktop {
 
@@ -39,8 +41,12 @@ Plugin::Plugin(QgisInterface* desktop)
     setObjectName(QStringLiteral("pipward_plugin"));
 }
 
+Plugin::~Plugin() = default;
+
 void Plugin::initGui() {
+    translation_ = std::make_unique<Translation>(QgsApplication::locale());
     register_provider();
+    functions_ = std::make_unique<ExpressionFunctions>();
     if (desktop_ != nullptr) {
         dock_ = add_season_dock(*desktop_);
     }
@@ -51,7 +57,9 @@ void Plugin::unload() {
         desktop_->removeDockWidget(dock_);
         delete dock_;
     }
+    functions_.reset();
     unregister_provider();
+    translation_.reset();
 }
 
 }  // namespace pipward::desktop

@@ -5,13 +5,15 @@
 
 #include <QObject>
 #include <QPointer>
+#include <memory>
 
 class QgisInterface;
 class QgsDockWidget;
 
 namespace pipward::desktop {
 
-class Provider;
+class ExpressionFunctions;
+class Translation;
 
 /// The plugin as the desktop sees it. Without an interface (headless runs, tests) only what needs no window
 /// is added. unload() takes back everything; the desktop never deletes the plugin and may load it again.
@@ -19,12 +21,15 @@ class Plugin : public QObject, public QgisPlugin {
     Q_OBJECT
   public:
     explicit Plugin(QgisInterface* desktop);
+    ~Plugin() override;
 
     void initGui() override;
     Q_INVOKABLE void unload() override;
 
   private:
     QgisInterface* desktop_;
+    std::unique_ptr<Translation> translation_;
+    std::unique_ptr<ExpressionFunctions> functions_;
     QPointer<QgsDockWidget> dock_;
 };
 

@@ -3,11 +3,11 @@
 
 #include <gtest/gtest.h>
 
+#include <cmath>
 #include <memory>
+#include <random>
 
 #include "cross/made_orchard.h"
-#include "pipward/bloom/stage_ladder.h"
-#include "pipward/cross/forcing.h"
 
 namespace pipward {
 namespace {
@@ -72,8 +72,7 @@ TEST(Meeting, ChancesLieBetweenNeverAndAlways) {
     const auto seed = courses_at(120);
     for (double donor_at = 80; donor_at < 170; donor_at += 3) {
         const auto donor = courses_at(donor_at);
-        for (const double chance :
-             {chance_same_day(seed, donor), chance_kept(seed, donor), chance_forced(seed, donor, 60, {50})}) {
+        for (const double chance : {chance_same_day(seed, donor), chance_kept(seed, donor)}) {
             EXPECT_GE(chance, 0);
             EXPECT_LE(chance, 1);
         }
@@ -113,43 +112,41 @@ TEST(Meeting, FeelsASharedSpringTheSameOnBothSides) {
     EXPECT_EQ(chance_same_day(seed, donor), 1);
 }
 
-TEST(Meeting, ForcingGetsWorseTheLaterTheCut) {
-    const auto seed = courses_at(120);
-    const auto donor = courses_at(140);
-    double before = 1;
-    for (SeasonDay cut = 0; cut < 140; cut += 2) {
-        const double chance = chance_forced(seed, donor, cut, {50});
-        EXPECT_LE(chance, before + 1e-12) << cut;
-        before = chance;
+// The chances are sums over a few fixed nodes; random draws from the spreads themselves must tell the same.
+TEST(Meeting, ChancesAgreeWithRandomDrawsFromTheSpreads) {
+    constexpr int draws = 500;
+    constexpr double season_sd = 3;
+    constexpr double own_sd = 2.5;
+    std::mt19937 dice(20260401);
+    std::student_t_distribution<double> student(4);
+    const auto residual = [&](double sd) {
+        return sd * student(dice) / std::sqrt(2.0);
+    };  // variance of t4 is 2
+    for (const double donor_at : {108.0, 116.0, 121.0, 130.0}) {
+        MadeOrchard nodes("2026-03-01", {12});
+        nodes.season_sd = season_sd;
+        nodes.own_sd = own_sd;
+        nodes.accession({"Seed", 120}).accession({"Donor", donor_at});
+        MadeOrchard drawn("2026-03-01", std::vector<double>(draws, 12));
+        drawn.season_sd = 0;
+        drawn.own_sd = 0;
+        drawn.accession({"Seed", 120}).accession({"Donor", donor_at});
+        for (int i = 0; i < draws; ++i) {
+            const double season = residual(season_sd);
+            drawn.forecast.windows[0].full_bloom[i] += season + residual(own_sd);
+            drawn.forecast.windows[1].full_bloom[i] += season + residual(own_sd);
+        }
+        const auto courses = [](const MadeOrchard& made, int window) {
+            return bloom_courses(made.forecast, made.forecast.windows[window]);
+        };
+        constexpr double three_standard_errors = 0.067;
+        EXPECT_NEAR(chance_same_day(courses(nodes, 0), courses(nodes, 1)),
+                    chance_same_day(courses(drawn, 0), courses(drawn, 1)), three_standard_errors)
+            << donor_at;
+        EXPECT_NEAR(chance_kept(courses(nodes, 0), courses(nodes, 1)),
+                    chance_kept(courses(drawn, 0), courses(drawn, 1)), three_standard_errors)
+            << donor_at;
     }
-    EXPECT_EQ(before, 0);
-}
-
-TEST(Meeting, LastCutKeepsItsPartOfTheChanceAndTheDayAfterDoesNot) {
-    const auto seed = courses_at(120);
-    const auto donor = courses_at(140);
-    const double best = chance_forced(seed, donor, 60, {50});
-    const auto last = last_cut(seed, donor, 60, {50}, 0.9);
-    ASSERT_TRUE(last);
-    EXPECT_GE(chance_forced(seed, donor, *last, {50}), 0.9 * best);
-    EXPECT_LT(chance_forced(seed, donor, *last + 1, {50}), 0.9 * best);
-    EXPECT_FALSE(last_cut(seed, donor, 135, {50}, 0.9));
-}
-
-TEST(Meeting, DormantWoodWaitsForItsChill) {
-    const auto donor = courses_at(150);
-    const SeasonDay chilled = season_first + 200;  // half a portion a day
-    EXPECT_EQ(median_useful_cut(donor, 0, {100}), chilled);
-    const SeasonDay swelling =
-        median_useful_cut(donor, 0, {130});  // has had its chill, whatever the figure says
-    EXPECT_GT(swelling, chilled);
-    EXPECT_LT(swelling, 150 - 25);
-    EXPECT_EQ(median_useful_cut(donor, 0, {20}), 0);
-    EXPECT_EQ(chance_forced(courses_at(60), courses_at(120), 0, {100}), 0);
-}
-
-TEST(Meeting, ADonorAtBalloonIsNotForced) {
-    EXPECT_EQ(chance_forced(courses_at(130), courses_at(100), 105, {50}), 0);
 }
 
 }  // namespace

@@ -398,6 +398,75 @@ TEST(Plan, AddsUpWhatSeveralCrossesAskOfOneDonor) {
     EXPECT_EQ(task.keep_until, std::max(best_way(plan, "C1").use_to, best_way(plan, "C2").use_to));
 }
 
+TEST(Plan, GathersAgainWhereFreshPollenWouldNotLastForEveryCross) {
+    MadeOrchard made("2026-04-01");
+    made.season_sd = 0.5;
+    made.own_sd = 0.5;
+    made.accession({"First", 116, "S1 S2"})
+        .accession({"Second", 126, "S1 S2"})
+        .accession({"Donor", 121, "S3 S4"});
+    made.goal("C1", "First", "Donor").goal("C2", "Second", "Donor");
+    const auto plan = made.plan();
+    ASSERT_EQ(best_way(plan, "C1").way, PollenWay::same_day);
+    ASSERT_EQ(best_way(plan, "C2").way, PollenWay::same_day);
+    ASSERT_EQ(plan.pollen.size(), 2U);
+    for (const auto& task : plan.pollen) {
+        EXPECT_EQ(task.for_crosses.size(), 1U);
+        EXPECT_EQ(task.do_to, best_way(plan, task.for_crosses.front()).gather_to);
+    }
+}
+
+TEST(Plan, TakesFreshPollenFromWhatIsKeptForAnotherCross) {
+    auto made = springtime("2026-04-01");
+    made.accession({"After", 140, "S1 S2"}).goal("C1", "Red", "Mate").goal("C2", "After", "Mate");
+    const auto plan = made.plan();
+    ASSERT_EQ(best_way(plan, "C1").way, PollenWay::same_day);
+    ASSERT_EQ(best_way(plan, "C2").way, PollenWay::kept_this_spring);
+    ASSERT_EQ(plan.pollen.size(), 1U);
+    EXPECT_EQ(plan.pollen.front().store, Store::refrigerator);
+}
+
+TEST(Plan, WorksABlendOnDaysOnWhichEveryDonorHasPollen) {
+    auto made = springtime("2026-03-20");
+    made.blend("Mix", "Early", 0.5).blend("Mix", "Late", 0.5).goal("C1", "Red", "Mix");
+    const auto plan = made.plan();
+    const auto early = best_way(plan, "C1", "Early");
+    const auto late = best_way(plan, "C1", "Late");
+    ASSERT_EQ(late.way, PollenWay::forced_branch);
+    ASSERT_LT(*early.use_from, *late.use_from);
+    for (const auto& task : plan.field) {
+        if (task.work == FieldWork::pollinate) {
+            EXPECT_GE(task.do_from, std::max(*early.use_from, *late.use_from));
+            EXPECT_LE(task.do_to, std::min(*early.use_to, *late.use_to));
+        }
+    }
+}
+
+TEST(Plan, SaysWhoseBloomIsAGuessAndNeverCallsItGood) {
+    auto made = springtime("2026-04-10");
+    for (auto& window : made.forecast.windows) {
+        if (window.accession == "Red") {
+            window.source = NeedSource::mid_parent;
+        }
+    }
+    made.goal("C1", "Red", "Early").goal("C2", "Mate", "Late");
+    const auto best = best_way(made.plan(), "C1");
+    EXPECT_GE(best.chance.value, 0.8);
+    EXPECT_EQ(best.verdict, Verdict::fair);
+    EXPECT_TRUE(says(best.why, "no bloom notes of Red (from its parents)"));
+    EXPECT_FALSE(says(best_way(made.plan(), "C2").why, "A guess"));
+}
+
+TEST(Plan, DoubtsMoreFlowersThanTheTreesCanBeWorkedFor) {
+    auto made = springtime("2026-04-10");
+    made.goal("C1", "Red", "Early");
+    EXPECT_EQ(best_way(made.plan(), "C1").verdict, Verdict::good);
+    made.orchard.goals.front().seedlings_wanted = 1'000'000;
+    const auto best = best_way(made.plan(), "C1");
+    EXPECT_EQ(best.verdict, Verdict::doubtful);
+    EXPECT_TRUE(says(best.why, "flowers on one tree are more than can be worked"));
+}
+
 TEST(Plan, WeighsPollenByTheBooksOwnLots) {
     auto made = springtime("2026-04-10");
     made.goal("C1", "Red", "Mate").lot("P0", "Mate", "2024-05-05", Store::room, 100);
@@ -556,6 +625,10 @@ TEST(Plan, KeepsItsPromisesOnEveryDayOfTheSeason) {
             EXPECT_LE(way.chance.value, 1);
             EXPECT_FALSE(way.why.empty());
             EXPECT_EQ(way.gather_from.has_value(), way.gather_to.has_value());
+            if (way.gather_from && way.season == plan.season && !way.lot) {
+                EXPECT_GT(*way.use_from, *way.gather_from) << way.why;
+                EXPECT_GT(*way.use_to, *way.gather_to) << way.why;
+            }
             if (way.gather_from) {
                 EXPECT_LE(*way.gather_from, *way.gather_to);
                 EXPECT_GE(*way.gather_from, plan.as_of);

@@ -32,6 +32,9 @@ CPLStringList layer_options(const LayerForm& form, bool server) {
         return options;
     }
     options.SetNameValue("IDENTIFIER", form.title.c_str());
+    // Newer OGR leaves tables without geometry out of gpkg_contents where the file has others that are not in
+    // it.
+    options.SetNameValue("ASPATIAL_VARIANT", "GPKG_ATTRIBUTES");
     options.SetNameValue("SPATIAL_INDEX", form.indexed ? "YES" : "NO");
     return options;
 }

@@ -187,6 +187,17 @@ void say_what_is_not_needed(std::vector<WayOutlook>& ways) {
     }
 }
 
+bool too_many(const PollenNeed& need) {
+    return need.flowers / most_flowers_a_tree >= std::max(1, need.trees);
+}
+
+Verdict capped(Verdict verdict, const WayOutlook& way, const PollenNeed& need) {
+    if (too_many(need)) {
+        return std::max(verdict, Verdict::doubtful);
+    }
+    return way.borrowed ? std::max(verdict, Verdict::fair) : verdict;
+}
+
 void finish(WayOutlook& way, const PollenNeed& need) {
     if (need.worked > 0) {
         way.sentences.push_back(
@@ -194,7 +205,13 @@ void finish(WayOutlook& way, const PollenNeed& need) {
                 ? fmt::format("{} flowers are worked already, {} are left to do.", need.worked, need.flowers)
                 : fmt::format("All flowers are worked already ({}).", need.worked));
     }
-    way.row.verdict = verdict_of(way.row.chance, need.triploid);
+    if (too_many(need)) {
+        way.sentences.push_back(
+            fmt::format("{} flowers on {} are more than can be worked: add trees, or spread the cross over "
+                        "several springs.",
+                        need.flowers, need.trees == 1 ? "one tree" : fmt::format("{} trees", need.trees)));
+    }
+    way.row.verdict = capped(verdict_of(way.row.chance, need.triploid), way, need);
     if (way.row.verdict == Verdict::impossible) {
         way.row.donor_flowers = 0;
         way.row.pollen = {0};

@@ -11,7 +11,7 @@ namespace pipward {
 
 /// Verdicts by the chance of a way: good from 0.80, fair from 0.50, doubtful from 0.20, unlikely from 0.02.
 /// Common practice, no source: four springs in five is what a breeder plans on. A triploid parent is doubtful
-/// at best.
+/// at best, and so are more flowers than can be worked; a bloom guessed without own notes is fair at best.
 inline constexpr double good_chance = 0.80;
 inline constexpr double fair_chance = 0.50;
 inline constexpr double doubtful_chance = 0.20;
@@ -23,6 +23,9 @@ inline constexpr double as_good = 0.05;
 /// Below this chance nothing is gathered, cut, bagged or worked.
 inline constexpr double worth_working = 0.10;
 
+/// More flowers than this on one tree cannot be worked while they take pollen. Common practice, no source.
+inline constexpr int most_flowers_a_tree = 1000;
+
 Verdict verdict_of(Share chance, bool triploid);
 
 /// What is asked of a goal's pollen.
@@ -33,6 +36,7 @@ struct PollenNeed {
     Share compatible{1};    ///< of its grains, that the style lets through
     Milligrams per_flower;  ///< raw pollen of one donor flower
     double serves = 0;      ///< flowers worked by one donor flower's pollen at full germination
+    int trees = 1;          ///< living ones of the seed parent
     bool triploid = false;
 };
 

@@ -27,18 +27,53 @@ struct GoalWork {
     std::vector<const WayOutlook*> ways;  // those that the plan follows
     Day from;
     Day to;
+    bool together = true;  // one pass serves every member of a blend
 };
+
+struct Days {
+    Day from;
+    Day to;
+};
+
+std::vector<const WayOutlook*> followed(const DonorPlan& donor) {
+    std::vector<const WayOutlook*> ways;
+    for (const auto& way : donor.ways) {
+        if (worth_doing(way)) {
+            ways.push_back(&way);
+        }
+    }
+    return ways;
+}
 
 std::vector<const WayOutlook*> followed(const GoalPlan& plan) {
     std::vector<const WayOutlook*> ways;
     for (const auto& donor : plan.donors) {
-        for (const auto& way : donor.ways) {
-            if (worth_doing(way)) {
-                ways.push_back(&way);
-            }
-        }
+        const auto of_donor = followed(donor);
+        ways.insert(ways.end(), of_donor.begin(), of_donor.end());
     }
     return ways;
+}
+
+// Days on which one or another of these has pollen.
+Days union_of(const std::vector<const WayOutlook*>& ways) {
+    Days days{*ways.front()->row.use_from, *ways.front()->row.use_to};
+    for (const auto* way : ways) {
+        days.from = std::min(days.from, *way->row.use_from);
+        days.to = std::max(days.to, *way->row.use_to);
+    }
+    return days;
+}
+
+// Days on which every donor has pollen, as a blend needs it; backwards where there are none.
+Days common_days(const GoalPlan& plan, Days all) {
+    for (const auto& donor : plan.donors) {
+        if (const auto ways = followed(donor); !ways.empty()) {
+            const auto days = union_of(ways);
+            all.from = std::max(all.from, days.from);
+            all.to = std::min(all.to, days.to);
+        }
+    }
+    return all;
 }
 
 // Each donor of a blend is in every flower; a lot and what makes up for it share the flowers of one donor.
@@ -142,6 +177,10 @@ FieldTask pollinate_task(const GoalWork& work, const WorkedTree& tree) {
     task.why =
         fmt::format("Open the bag, touch every stigma, close it again; tag with cross, day and flowers. {}",
                     when_text(work));
+    if (!work.together) {
+        task.why +=
+            " The donors' pollen is not on hand on one day: work some flowers with each, and tag them apart.";
+    }
     return task;
 }
 
@@ -154,16 +193,15 @@ FieldTask unbag_task(const GoalWork& work, const WorkedTree& tree) {
 }
 
 std::optional<GoalWork> work_of(const Bench& bench, const GoalPlan& plan) {
-    GoalWork work{&bench, &plan, followed(plan), {}, {}};
+    GoalWork work{&bench, &plan, followed(plan), {}, {}, true};
     if (plan.next_season || work.ways.empty()) {
         return std::nullopt;
     }
-    work.from = *work.ways.front()->row.use_from;
-    work.to = *work.ways.front()->row.use_to;
-    for (const auto* way : work.ways) {
-        work.from = std::min(work.from, *way->row.use_from);
-        work.to = std::max(work.to, *way->row.use_to);
-    }
+    const auto all = union_of(work.ways);
+    const auto common = common_days(plan, all);
+    work.together = common.from <= common.to;
+    work.from = work.together ? common.from : all.from;
+    work.to = work.together ? common.to : all.to;
     return work;
 }
 

@@ -73,6 +73,8 @@ PollenNeed need_of(const Bench& bench, const DonorPlan& donor, int flowers, doub
     need.per_flower = pollen_per_flower(bench.index, crossing.donor, bench.assumptions.pollen_per_flower);
     need.serves = bench.assumptions.worked_per_donor_flower;
     need.triploid = crossing.ploidy.triploid;
+    const auto trees = bench.index.trees.find(crossing.goal->seed_parent);
+    need.trees = trees == bench.index.trees.end() ? 1 : static_cast<int>(trees->second.size());
     return need;
 }
 

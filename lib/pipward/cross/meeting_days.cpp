@@ -6,6 +6,7 @@
 #include <cmath>
 
 #include "pipward/cross/forcing.h"
+#include "pipward/cross/scenarios.h"
 
 namespace pipward {
 namespace {
@@ -56,18 +57,13 @@ struct Counted {
 // `meet` tells the days of one scenario, empty runs where the two do not meet.
 template <class Meet>
 Counted count_scenarios(const BloomCourses& seed_parent, const BloomCourses& donor, Meet meet) {
-    const std::size_t own = residual_nodes().size();
     Counted counted;
-    for (std::size_t group = 0; group < seed_parent.each.size(); group += own) {
-        for (std::size_t s = group; s < group + own; ++s) {
-            for (std::size_t d = group; d < group + own; ++d) {
-                const MeetingDays days = meet(seed_parent.each[s], donor.each[d]);
-                if (!days.gather.empty() && !days.use.empty()) {
-                    counted.add(days);
-                }
-            }
+    for_each_scenario(seed_parent, [&](std::size_t s, std::size_t d) {
+        const MeetingDays days = meet(seed_parent.each[s], donor.each[d]);
+        if (!days.gather.empty() && !days.use.empty()) {
+            counted.add(days);
         }
-    }
+    });
     return counted;
 }
 

@@ -17,7 +17,7 @@ struct Draft {
     PollenTask task;
     bool by_median = false;  // the last day is
 };
-using Tasks = std::map<TaskKey, Draft>;
+using Tasks = std::map<TaskKey, std::vector<Draft>>;
 
 struct Job {
     const Bench* bench = nullptr;
@@ -46,25 +46,43 @@ void add_cross(PollenTask& task, const std::string& cross) {
     }
 }
 
-void merge_dates(PollenTask& task, const CrossWay& row, bool added) {
-    task.do_from = added ? *row.gather_from : std::min(task.do_from, *row.gather_from);
-    task.do_to = added ? *row.gather_to : std::min(task.do_to, *row.gather_to);
-    task.keep_until = added ? row.use_to : std::max(task.keep_until, row.use_to);
-    task.store = added ? *row.store : colder(task.store, *row.store);
+// Pollen that is kept can be gathered once for all; fresh pollen must still be fresh for every cross.
+bool can_serve(const PollenTask& task, const CrossWay& row) {
+    const bool kept = task.store != Store::room || row.store != Store::room;
+    const Day do_to = std::min(task.do_to, *row.gather_to);
+    const Day do_from = std::max(task.do_from, *row.gather_from);
+    return kept || (do_from <= do_to && std::max(*task.keep_until, *row.use_to) - do_to <= fresh_to_days);
+}
+
+Draft& gathering_for(std::vector<Draft>& gatherings, const CrossWay& row) {
+    const auto found =
+        std::ranges::find_if(gatherings, [&](const Draft& draft) { return can_serve(draft.task, row); });
+    if (found != gatherings.end()) {
+        return *found;
+    }
+    auto& task = gatherings.emplace_back().task;
+    task.do_from = *row.gather_from;
+    task.do_to = *row.gather_to;
+    task.store = *row.store;
+    task.keep_until = row.use_to;
+    return gatherings.back();
 }
 
 void add_gathering(Tasks& tasks, const Job& job) {
     const auto& row = job.way->row;
     const auto work = work_of(*job.way);
-    const auto [entry, added] = tasks.try_emplace({row.donor, job.season.year, work, ""});
-    auto& task = entry->second.task;
-    if (added || *row.gather_to < task.do_to) {
-        entry->second.by_median = job.way->by_median && work == PollenWork::gather;
+    auto& draft = gathering_for(tasks[{row.donor, job.season.year, work, ""}], row);
+    auto& task = draft.task;
+    if (*row.gather_to <= task.do_to) {
+        draft.by_median = job.way->by_median && work == PollenWork::gather;
     }
-    if (added || job.way->early_tree) {
+    if (task.tree.empty() || job.way->early_tree) {
         place_at(task, *job.way);
     }
-    merge_dates(task, row, added);
+    task.do_from = std::min(task.do_from, *row.gather_from);
+    task.do_to = std::min(task.do_to, *row.gather_to);
+    task.keep_until = std::max(task.keep_until, row.use_to);
+    task.store = colder(task.store, *row.store);
     task.work = work;
     task.donor = row.donor;
     task.season_of_use = job.season;
@@ -87,9 +105,9 @@ void add_test(Tasks& tasks, const Job& job) {
     if (!needs_test(lot, *row.use_from)) {
         return;
     }
-    const auto [entry, added] =
-        tasks.try_emplace({row.donor, job.season.year, PollenWork::test_lot, lot.lot->code});
-    auto& task = entry->second.task;
+    auto& drafts = tasks[{row.donor, job.season.year, PollenWork::test_lot, lot.lot->code}];
+    const bool added = drafts.empty();
+    auto& task = added ? drafts.emplace_back().task : drafts.front().task;
     const Day last = std::max(as_of, *row.use_from - test_ahead_days);
     task.work = PollenWork::test_lot;
     task.donor = lot.lot->donor;
@@ -103,11 +121,15 @@ void add_test(Tasks& tasks, const Job& job) {
                            lot.tested ? fmt::format("no test since {}", to_iso(*lot.tested)) : "no test");
 }
 
+bool has_gathering(const WayOutlook& way) {
+    return way.gathered_now && way.tree != nullptr && way.row.gather_to;
+}
+
 void add_way(Tasks& tasks, const Job& job) {
     const bool next = job.season != job.bench->forecast->season;
     if (job.way->lot && !next) {
         add_test(tasks, job);
-    } else if (job.way->gathered_now && job.way->tree != nullptr && job.way->row.gather_to) {
+    } else if (has_gathering(*job.way)) {
         add_gathering(tasks, job);
     }
 }
@@ -153,6 +175,33 @@ PollenTask finished(Draft& draft, const Bench& bench) {
     return std::move(task);
 }
 
+// What is kept goes first, so that fresh pollen can be taken from it, then by last day.
+bool is_placed_before(const Job& a, const Job& b) {
+    const auto rank = [](const Job& job) {
+        const auto& row = job.way->row;
+        return std::tuple(row.store == Store::room, row.gather_to, row.use_to);
+    };
+    return rank(a) < rank(b);
+}
+
+std::vector<Job> jobs_of(const Bench& bench, const std::vector<GoalPlan>& goals) {
+    std::vector<Job> jobs;
+    for (const auto& plan : goals) {
+        for (const auto& donor : plan.donors) {
+            for (const auto& way : donor.ways) {
+                if (worth_doing(way)) {
+                    jobs.push_back({&bench, &way, plan.goal, plan.goal->season});
+                }
+            }
+            if (donor.for_next_spring) {
+                jobs.push_back({&bench, &*donor.for_next_spring, plan.goal, {plan.goal->season.year + 1}});
+            }
+        }
+    }
+    std::ranges::stable_sort(jobs, is_placed_before);
+    return jobs;
+}
+
 bool comes_before(const PollenTask& a, const PollenTask& b) {
     return std::tie(a.do_to, a.do_from, a.donor, a.season_of_use, a.work, a.why) <
            std::tie(b.do_to, b.do_from, b.donor, b.season_of_use, b.work, b.why);
@@ -173,21 +222,14 @@ Urgency urgency_of(Day last_day, Day as_of) {
 
 std::vector<PollenTask> pollen_tasks(const Bench& bench, const std::vector<GoalPlan>& goals) {
     Tasks tasks;
-    for (const auto& plan : goals) {
-        for (const auto& donor : plan.donors) {
-            for (const auto& way : donor.ways) {
-                if (worth_doing(way)) {
-                    add_way(tasks, {&bench, &way, plan.goal, plan.goal->season});
-                }
-            }
-            if (donor.for_next_spring) {
-                add_way(tasks, {&bench, &*donor.for_next_spring, plan.goal, {plan.goal->season.year + 1}});
-            }
-        }
+    for (const auto& job : jobs_of(bench, goals)) {
+        add_way(tasks, job);
     }
     std::vector<PollenTask> sorted;
-    for (auto& [key, draft] : tasks) {
-        sorted.push_back(finished(draft, bench));
+    for (auto& [key, drafts] : tasks) {
+        for (auto& draft : drafts) {
+            sorted.push_back(finished(draft, bench));
+        }
     }
     std::ranges::sort(sorted, comes_before);
     return sorted;

@@ -95,8 +95,13 @@ std::vector<WayOutlook> way_outlooks(const Bench& bench, const Crossing& crossin
     const auto blocked = blocked_text(bench, crossing);
     auto ways = blocked ? blocked_ways(*blocked) : open_ways(bench, crossing);
     const auto more = parentage_sentences(bench, crossing);
+    const auto borrowed = borrowed_text(bench, crossing);
     for (auto& way : ways) {
         name_parents(way.row, crossing);
+        way.borrowed = borrowed && !way.lot;
+        if (way.borrowed && !blocked) {
+            way.sentences.push_back(*borrowed);
+        }
         way.sentences.insert(way.sentences.end(), more.begin(), more.end());
     }
     return ways;

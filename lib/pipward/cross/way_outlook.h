@@ -21,6 +21,7 @@ struct WayOutlook {
     bool early_tree = false;        ///< chosen because it blooms before the tree that stands for the donor
     double germination = 0;         ///< expected at use, 0..1
     bool by_median = false;         ///< the last days are medians: the risk would leave no time
+    bool borrowed = false;          ///< rests on the bloom of an accession that has no notes of its own
 };
 
 /// Every way for one goal and one donor, each at least once: a way that has both a lot in hand and flowers to

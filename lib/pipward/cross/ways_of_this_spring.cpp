@@ -3,6 +3,7 @@
 
 #include <algorithm>
 
+#include "pipward/cross/choice.h"
 #include "pipward/cross/forcing.h"
 #include "pipward/cross/meeting.h"
 #include "pipward/cross/meeting_days.h"
@@ -32,12 +33,17 @@ void gather_and_use(WayOutlook& outlook, const WayView& view, const DonorTree& d
     outlook.by_median = days.by_median;
 }
 
+// Days to gather by are those of the springs in which it works.
+std::string gather_word(const WayOutlook& outlook) {
+    return outlook.row.chance.value < good_chance ? "Should they meet: gather" : "Gather";
+}
+
 void gather_fresh(WayOutlook& outlook, const WayView& view, const DonorTree& donor, const MeetingDays& days) {
     gather_and_use(outlook, view, donor, days);
     outlook.row.store = Store::room;
     outlook.sentences.push_back(
-        fmt::format("Gather at balloon by {}, dry a day or two, use within {} of gathering.",
-                    to_iso(*outlook.row.gather_to), days_text(fresh_to_days)));
+        fmt::format("{} at balloon by {}, dry a day or two, use within {} of gathering.",
+                    gather_word(outlook), to_iso(*outlook.row.gather_to), days_text(fresh_to_days)));
 }
 
 void gather_and_keep(WayOutlook& outlook, const WayView& view, const DonorTree& donor,
@@ -50,8 +56,8 @@ void gather_and_keep(WayOutlook& outlook, const WayView& view, const DonorTree& 
     outlook.germination = germination.mean;
     outlook.row.chance.value *= chance_usable(germination, view.assume().usable_germination);
     outlook.sentences.push_back(fmt::format(
-        "Gather at balloon by {}, dry a day or two, keep in {} until {}: about {} should germinate then.",
-        to_iso(*outlook.row.gather_to), store_text(store), to_iso(*outlook.row.use_to),
+        "{} at balloon by {}, dry a day or two, keep in {} until {}: about {} should germinate then.",
+        gather_word(outlook), to_iso(*outlook.row.gather_to), store_text(store), to_iso(*outlook.row.use_to),
         percent_text(germination.mean)));
 }
 

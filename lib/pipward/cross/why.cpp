@@ -62,10 +62,8 @@ std::string unknown_alleles_text(const Bench& bench, const Crossing& crossing) {
 }
 
 std::string half_text(const Crossing& crossing) {
-    return fmt::format(
-        "Half compatible: the style takes {} of the pollen, so bring more; in pears such crosses also set "
-        "less.",
-        percent_text(crossing.compatibility.pollen_share.value));
+    return fmt::format("Half compatible: the style takes {} of the pollen, so bring more.",
+                       percent_text(crossing.compatibility.pollen_share.value));
 }
 
 void add_ploidy(std::vector<std::string>& sentences, const Crossing& crossing) {
@@ -87,6 +85,19 @@ void add_kinship(std::vector<std::string>& sentences, const Crossing& crossing) 
                                         *crossing.kinship >= full_sibs ? "full sibs" : "half sibs",
                                         *crossing.kinship));
     }
+}
+
+std::string_view lender_text(NeedSource source) {
+    switch (source) {
+        case NeedSource::mid_parent:
+            return "its parents";
+        case NeedSource::one_parent:
+            return "one parent";
+        case NeedSource::own_notes:
+        case NeedSource::orchard_mean:
+            break;
+    }
+    return "the orchard's mean";
 }
 
 std::optional<std::string> refused_text(const Bench& bench, const Crossing& crossing) {
@@ -200,6 +211,24 @@ std::string lot_text(const LotOutlook& lot, Day use, Share usable) {
         text += fmt::format(" That is less than the {} to plan on.", percent_text(usable.value));
     }
     return text;
+}
+
+std::optional<std::string> borrowed_text(const Bench& bench, const Crossing& crossing) {
+    const auto& forecast = *bench.forecast;
+    std::vector<std::string> texts;
+    for (const auto& name : {crossing.goal->seed_parent, crossing.donor}) {
+        const auto standing = forecast.of_accession.find(name);
+        const bool own = standing == forecast.of_accession.end() ||
+                         forecast.windows[standing->second].source == NeedSource::own_notes;
+        if (!own) {
+            texts.push_back(
+                fmt::format("{} (from {})", name, lender_text(forecast.windows[standing->second].source)));
+        }
+    }
+    if (texts.empty()) {
+        return std::nullopt;
+    }
+    return fmt::format("A guess: no bloom notes of {}.", fmt::join(texts, " and "));
 }
 
 std::string no_lot_text(const Bench& bench, const Crossing& crossing) {

@@ -24,6 +24,8 @@ std::string meeting_text(const Crossing& crossing, const DonorTree& donor);
 std::string too_late_text(const Crossing& crossing, const DonorTree& donor);
 
 std::string lot_text(const LotOutlook& lot, Day use, Share usable);
+/// Whose bloom is reckoned without notes of its own, and from what. Nothing where both have notes.
+std::optional<std::string> borrowed_text(const Bench& bench, const Crossing& crossing);
 std::string no_lot_text(const Bench& bench, const Crossing& crossing);
 
 /// What is true of the cross by every way: S-alleles, ploidy, kinship, cold, the guide to a season to come.

@@ -62,6 +62,10 @@ std::string summary_of(const BloomForecast& forecast) {
     }
     const auto by_full = [](const BloomWindow& window) { return window.full.p50; };
     const auto [first, last] = std::ranges::minmax_element(forecast.windows, {}, by_full);
+    if (first->full.p50 == last->full.p50) {
+        return fmt::format("{}: full bloom of all about {}, foretold by {}.", head,
+                           to_short_text(first->full.p50), method_words(forecast.method));
+    }
     return fmt::format("{}: full bloom from {} to {}, foretold by {}.", head, full_bloom_text(*first),
                        full_bloom_text(*last), method_words(forecast.method));
 }

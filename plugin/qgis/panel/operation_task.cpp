@@ -6,10 +6,11 @@
 
 namespace pipward::desktop {
 
-OperationTask::OperationTask(const Operation& operation, Form form)
+OperationTask::OperationTask(const Operation& operation, Form form, Afterwards afterwards)
     : QgsTask(translated(operation.about().title), QgsTask::CanCancel),
       operation_(operation),
-      form_(std::move(form)) {}
+      form_(std::move(form)),
+      afterwards_(std::move(afterwards)) {}
 
 bool OperationTask::run() {
     Run lent;
@@ -17,6 +18,9 @@ bool OperationTask::run() {
     lent.cancelled = [this] { return isCanceled(); };
     try {
         outcome_ = operation_.run(form_, lent);
+        if (afterwards_) {
+            afterwards_(outcome_);
+        }
         return true;
     } catch (const Error& error) {
         cancelled_ = error.trouble() == Trouble::cancelled;

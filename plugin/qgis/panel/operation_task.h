@@ -3,7 +3,7 @@
 
 #include <qgstaskmanager.h>
 
-#include <QDate>
+#include <functional>
 #include <memory>
 
 #include "pipward/operation/operation.h"
@@ -15,7 +15,10 @@ namespace pipward::desktop {
 class OperationTask : public QgsTask {
     Q_OBJECT
   public:
-    OperationTask(const Operation& operation, Form form);
+    /// Still in the background, with what the run came to: to make ready what the window will show.
+    using Afterwards = std::function<void(Outcome& outcome)>;
+
+    OperationTask(const Operation& operation, Form form, Afterwards afterwards = {});
 
     const Outcome& outcome() const { return outcome_; }
     const Findings& failures() const { return failures_; }
@@ -31,6 +34,7 @@ class OperationTask : public QgsTask {
   private:
     const Operation& operation_;
     Form form_;
+    Afterwards afterwards_;
     Outcome outcome_;
     Findings failures_;
     bool cancelled_ = false;

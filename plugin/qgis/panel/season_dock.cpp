@@ -12,6 +12,7 @@
 
 #include <QFileInfo>
 #include <QMainWindow>
+#include <ranges>
 
 namespace pipward::desktop {
 namespace {
@@ -19,10 +20,11 @@ namespace {
 // Around the trees, so that rows and neighbours can be seen.
 constexpr double margin = 1.4;
 constexpr double least_span_metres = 25;
+// More would be one blot, and long to draw.
+constexpr int most_flashes = 500;
 
 QgsRectangle around(const std::vector<TreePlace>& trees) {
-    QgsRectangle extent;
-    extent.setMinimal();
+    QgsRectangle extent(trees.front().x, trees.front().y, trees.front().x, trees.front().y);
     for (const auto& tree : trees) {
         extent.combineExtentWith(tree.x, tree.y);
     }
@@ -49,7 +51,7 @@ void show_trees(QgisInterface& desktop, const std::vector<TreePlace>& trees, con
     canvas->setExtent(extent);
     canvas->refresh();
     QList<QgsGeometry> points;
-    for (const auto& tree : trees) {
+    for (const auto& tree : trees | std::views::take(most_flashes)) {
         points << QgsGeometry::fromPointXY({tree.x, tree.y});
     }
     canvas->flashGeometries(points, of_trees);
@@ -65,6 +67,23 @@ void reload_layers_of(const QString& book) {
     }
 }
 
+void say_what_is_not_saved(QgisInterface& desktop, const QString& book) {
+    QStringList layers;
+    for (const auto* layer : QgsProject::instance()->mapLayers()) {
+        const auto* vector = qobject_cast<const QgsVectorLayer*>(layer);
+        if (vector != nullptr && vector->isModified() && file_of(vector->source()) == file_of(book)) {
+            layers << vector->name();
+        }
+    }
+    if (!layers.isEmpty()) {
+        desktop.messageBar()->pushMessage(
+            SeasonPanel::tr("Season"),
+            SeasonPanel::tr("Unsaved edits are not in this plan (%1). Save them and plan again.")
+                .arg(layers.join(QStringLiteral(", "))),
+            Qgis::MessageLevel::Info);
+    }
+}
+
 QgsDockWidget* add_season_dock(QgisInterface& desktop) {
     auto* dock = new QgsDockWidget(SeasonPanel::tr("Season"), desktop.mainWindow());
     dock->setObjectName(QStringLiteral("pipward_season_dock"));
@@ -77,7 +96,10 @@ QgsDockWidget* add_season_dock(QgisInterface& desktop) {
     QObject::connect(panel, &SeasonPanel::trouble, dock, [&desktop](const QString& what) {
         desktop.messageBar()->pushMessage(SeasonPanel::tr("Season"), what, Qgis::MessageLevel::Warning);
     });
-    QObject::connect(panel, &SeasonPanel::planned, dock, &reload_layers_of);
+    QObject::connect(panel, &SeasonPanel::planned, dock, [&desktop](const QString& book) {
+        reload_layers_of(book);
+        say_what_is_not_saved(desktop, book);
+    });
     desktop.addDockWidget(Qt::RightDockWidgetArea, dock);
     return dock;
 }

@@ -34,11 +34,6 @@ const Table* find_table(const Outcome& outcome, std::string_view name) {
     return found == outcome.tables.end() ? nullptr : &*found;
 }
 
-QDate day_of_plan(const Table& windows) {
-    const TableView view(windows);
-    return view.size() > 0 ? view.day(0, "as_of") : QDate();
-}
-
 /// Never 100: nothing in an orchard is certain.
 QString chance_text(double chance) {
     return QStringLiteral("%1 %").arg(std::min(99, qRound(100 * chance)));
@@ -146,15 +141,16 @@ void SeasonPanel::refresh() {
     }
     QgsSettings().setValue(book_setting, book);
     const Form form{{"book", from_qt(book)}, {"as-of", from_qt(as_of_->date().toString(Qt::ISODate))}};
-    running_ = new OperationTask(*find_operation("season-plan"), form);
+    const auto season = std::make_shared<SeasonView>();
+    running_ = new OperationTask(*find_operation("season-plan"), form,
+                                 [season](Outcome& plan) { *season = make_season_view(std::move(plan)); });
     set_busy(true);
-    connect(running_, &OperationTask::done, this,
-            [this, book](const std::shared_ptr<const Outcome>& outcome) {
-                running_ = nullptr;
-                set_busy(false);
-                show_outcome(*outcome);
-                emit planned(book);
-            });
+    connect(running_, &OperationTask::done, this, [this, book, season] {
+        running_ = nullptr;
+        set_busy(false);
+        show_season(*season);
+        emit planned(book);
+    });
     connect(running_, &OperationTask::failed, this, [this](const QString& what) {
         running_ = nullptr;
         set_busy(false);
@@ -164,23 +160,22 @@ void SeasonPanel::refresh() {
     QgsApplication::taskManager()->addTask(running_);
 }
 
-void SeasonPanel::show_outcome(const Outcome& outcome) {
-    const Table* windows = find_table(outcome, "bloom_window");
-    const Table* outlook = find_table(outcome, "cross_outlook");
-    if (windows == nullptr || outlook == nullptr) {
-        return;
-    }
-    const QDate day = day_of_plan(*windows);
-    chart_->show_bars(bloom_bars(*windows, *outlook), day.isValid() ? day : as_of_->date());
-    tasks_->show_tasks(outcome);
-    show_crosses(outcome);
-    remember_places(outcome);
-    summary_->setText(to_qt(outcome.summary));
+void SeasonPanel::show_season(const SeasonView& season) {
+    chart_->show_bars(season.bars, season.as_of.isValid() ? season.as_of : as_of_->date());
+    tasks_->show_tasks(season.rest);
+    show_crosses(season.rest);
+    places_ = season.places;
+    crs_ = season.crs;
+    summary_->setText(to_qt(season.rest.summary));
 }
 
 void SeasonPanel::show_crosses(const Outcome& outcome) {
     crosses_->clear();
-    const TableView view(*find_table(outcome, "cross_outlook"));
+    const Table* outlook = find_table(outcome, "cross_outlook");
+    if (outlook == nullptr) {
+        return;
+    }
+    const TableView view(*outlook);
     for (std::size_t row = 0; row < view.size(); ++row) {
         if (!view.yes(row, "best")) {
             continue;
@@ -197,22 +192,11 @@ void SeasonPanel::show_crosses(const Outcome& outcome) {
     }
 }
 
-void SeasonPanel::remember_places(const Outcome& outcome) {
-    places_.clear();
-    crs_ = to_qt(outcome.crs);
-    const TableView view(*find_table(outcome, "bloom_window"));
-    for (std::size_t row = 0; row < view.size(); ++row) {
-        if (const auto& at = view.at(row)) {
-            places_.push_back({view.text(row, "label"), at->x, at->y});
-        }
-    }
-}
-
 void SeasonPanel::ask_for(const QStringList& labels) {
     std::vector<TreePlace> asked;
-    for (const auto& place : places_) {
-        if (labels.contains(place.label)) {
-            asked.push_back(place);
+    for (const auto& label : labels) {
+        if (const auto found = places_.constFind(label); found != places_.constEnd()) {
+            asked.push_back(*found);
         }
     }
     if (!asked.empty()) {

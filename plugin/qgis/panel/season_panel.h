@@ -5,7 +5,7 @@
 #include <QWidget>
 #include <memory>
 
-#include "pipward/operation/operation.h"
+#include "panel/season_view.h"
 
 class QDateEdit;
 class QLabel;
@@ -18,13 +18,6 @@ namespace pipward::desktop {
 class BloomChart;
 class OperationTask;
 class TaskTree;
-
-/// A tree's place on the map, for whoever zooms to it.
-struct TreePlace {
-    QString label;
-    double x = 0;
-    double y = 0;
-};
 
 /// The season at a glance: which book and which day, the bloom of each accession, the work that is due and
 /// the outlook of the crosses. Planning runs in the background; the panel knows no map and tells by signals
@@ -39,7 +32,7 @@ class SeasonPanel : public QWidget {
     void set_as_of(const QDate& day);
     /// Plans anew in the background; a run that is still going is stopped first.
     void refresh();
-    void show_outcome(const Outcome& outcome);
+    void show_season(const SeasonView& season);
 
   signals:
     void trees_asked_for(const std::vector<pipward::desktop::TreePlace>& trees, const QString& crs);
@@ -50,7 +43,6 @@ class SeasonPanel : public QWidget {
     void build();
     void set_busy(bool busy);
     void show_crosses(const Outcome& outcome);
-    void remember_places(const Outcome& outcome);
     void ask_for(const QStringList& labels);
 
     QgsFileWidget* book_ = nullptr;
@@ -60,7 +52,7 @@ class SeasonPanel : public QWidget {
     TaskTree* tasks_ = nullptr;
     QTreeWidget* crosses_ = nullptr;
     QLabel* summary_ = nullptr;
-    std::vector<TreePlace> places_;
+    QHash<QString, TreePlace> places_;
     QString crs_;
     OperationTask* running_ = nullptr;
 };

@@ -72,7 +72,7 @@ struct Maker {
                                                                 optional);
     }
     Definition operator()(const ChoiceKind& kind) const {
-        const int chosen = option_words(kind).indexOf(to_qt(parameter.default_text));
+        const auto chosen = static_cast<int>(option_words(kind).indexOf(to_qt(parameter.default_text)));
         return std::make_unique<QgsProcessingParameterEnum>(name, label_of(parameter), option_meanings(kind),
                                                             false, chosen < 0 ? QVariant() : QVariant(chosen),
                                                             optional);

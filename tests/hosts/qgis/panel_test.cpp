@@ -2,9 +2,12 @@
 // The season panel and its parts, without a desktop around them.
 #include <gtest/gtest.h>
 #include <qgsapplication.h>
+#include <qgstaskmanager.h>
+#include <sqlite3.h>
 
 #include <QElapsedTimer>
 #include <QFile>
+#include <QFileInfo>
 #include <QSignalSpy>
 #include <QTemporaryDir>
 #include <QTest>
@@ -150,19 +153,81 @@ TEST(SeasonPanel, PlansInTheBackgroundAndShowsWhatCameOut) {
     EXPECT_GT(panel.findChild<QTreeWidget*>(QStringLiteral("pipward_crosses"))->topLevelItemCount(), 10);
 }
 
-TEST(SeasonPanel, TellsWhatIsWrongWithABookThatIsNotThere) {
+/// What the panel says of a book that it cannot plan with; empty where it planned.
+QString trouble_with(const QString& book) {
     SeasonPanel panel;
-    panel.set_book(QStringLiteral("nowhere.gpkg"));
+    panel.set_book(book);
     panel.set_as_of(QDate(2026, 3, 20));
     const QSignalSpy trouble(&panel, &SeasonPanel::trouble);
+    const QSignalSpy planned(&panel, &SeasonPanel::planned);
     QElapsedTimer clock;
     clock.start();
     panel.refresh();
-    while (trouble.count() == 0 && clock.elapsed() < 30000) {
+    while (trouble.count() + planned.count() == 0 && clock.elapsed() < 30000) {
         QCoreApplication::processEvents(QEventLoop::AllEvents, 50);
     }
-    ASSERT_EQ(trouble.count(), 1);
-    EXPECT_TRUE(trouble.at(0).at(0).toString().contains(QStringLiteral("There is no such file")));
+    EXPECT_EQ(trouble.count() + planned.count(), 1);
+    return trouble.count() == 0 ? QString() : trouble.at(0).at(0).toString();
+}
+
+void write_file(const QString& path, const QByteArray& content) {
+    QFile file(path);
+    ASSERT_TRUE(file.open(QIODevice::WriteOnly));
+    file.write(content);
+}
+
+TEST(SeasonPanel, TellsWhatIsWrongWithABookThatIsNotThere) {
+    EXPECT_TRUE(
+        trouble_with(QStringLiteral("nowhere.gpkg")).contains(QStringLiteral("There is no such file")));
+}
+
+TEST(SeasonPanel, TellsWhatIsWrongWithAFileThatIsNoBook) {
+    const Book book;
+    const QString text = book.folder.filePath(QStringLiteral("letter.gpkg"));
+    write_file(text, "Dear breeder,");
+    const QString empty = book.folder.filePath(QStringLiteral("empty.gpkg"));
+    write_file(empty, {});
+    for (const auto& path : {text, empty, book.folder.path()}) {
+        const QString said = trouble_with(path);
+        EXPECT_FALSE(said.isEmpty()) << path.toStdString();
+        EXPECT_TRUE(said.contains(QFileInfo(path).fileName())) << said.toStdString();
+    }
+}
+
+TEST(SeasonPanel, TellsThatSomebodyElseIsWritingTheBook) {
+    const Book book;
+    sqlite3* other = nullptr;
+    ASSERT_EQ(sqlite3_open(book.path.toUtf8().constData(), &other), SQLITE_OK);
+    ASSERT_EQ(sqlite3_exec(other, "BEGIN EXCLUSIVE", nullptr, nullptr, nullptr), SQLITE_OK);
+    const QString said = trouble_with(book.path);
+    sqlite3_exec(other, "ROLLBACK", nullptr, nullptr, nullptr);
+    sqlite3_close(other);
+    EXPECT_TRUE(said.contains(QStringLiteral("Another program is writing this book"))) << said.toStdString();
+    EXPECT_TRUE(trouble_with(book.path).isEmpty()) << "after the lock is gone";
+}
+
+TEST(SeasonPanel, PlansAgainWithABookThatWasMoved) {
+    const Book book;
+    EXPECT_TRUE(trouble_with(book.path).isEmpty());
+    const QString elsewhere = book.folder.filePath(QStringLiteral("elsewhere.gpkg"));
+    ASSERT_TRUE(QFile::rename(book.path, elsewhere));
+    EXPECT_TRUE(trouble_with(book.path).contains(QStringLiteral("There is no such file")));
+    EXPECT_TRUE(trouble_with(elsewhere).isEmpty());
+}
+
+TEST(SeasonPanel, MayBeClosedWhileItPlans) {
+    const Book book;
+    auto panel = std::make_unique<SeasonPanel>();
+    panel->set_book(book.path);
+    panel->set_as_of(QDate(2026, 3, 20));
+    panel->refresh();
+    panel.reset();
+    QElapsedTimer clock;
+    clock.start();
+    while (QgsApplication::taskManager()->countActiveTasks() > 0 && clock.elapsed() < 30000) {
+        QCoreApplication::processEvents(QEventLoop::AllEvents, 50);
+    }
+    EXPECT_EQ(QgsApplication::taskManager()->countActiveTasks(), 0);
 }
 
 }  // namespace

@@ -1,0 +1,54 @@
+// SPDX-License-Identifier: MIT
+#include "pipward/operation/declared_texts.h"
+
+#include "pipward/operation/operation.h"
+
+namespace pipward {
+namespace {
+
+using Texts = std::set<std::string>;
+
+void add(Texts& texts, const std::string& text) {
+    if (!text.empty()) {
+        texts.insert(text);
+    }
+}
+
+void add(Texts& texts, const Parameter& parameter) {
+    add(texts, parameter.label);
+    add(texts, parameter.help);
+    if (const auto* choice = std::get_if<ChoiceKind>(&parameter.kind)) {
+        for (const auto& option : choice->options) {
+            add(texts, option.meaning);
+        }
+    }
+}
+
+void add(Texts& texts, const TableShape& shape) {
+    add(texts, shape.title);
+    add(texts, shape.description);
+    for (const auto& column : shape.columns) {
+        add(texts, column.label);
+        add(texts, column.description);
+    }
+}
+
+}  // namespace
+
+std::set<std::string> declared_texts() {
+    Texts texts;
+    for (const auto& operation : operations()) {
+        add(texts, operation->about().title);
+        add(texts, operation->about().group);
+        add(texts, operation->about().help);
+        for (const auto& parameter : operation->parameters()) {
+            add(texts, parameter);
+        }
+        for (const auto& shape : operation->results()) {
+            add(texts, shape);
+        }
+    }
+    return texts;
+}
+
+}  // namespace pipward

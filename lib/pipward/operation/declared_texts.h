@@ -1,0 +1,13 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include <set>
+#include <string>
+
+namespace pipward {
+
+/// Every text for people in the declarations of the operations and their results: titles, help, labels, the
+/// meanings of choices, units left out. For hosts that speak other languages.
+std::set<std::string> declared_texts();
+
+}  // namespace pipward

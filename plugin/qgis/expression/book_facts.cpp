@@ -1,0 +1,122 @@
+// SPDX-License-Identifier: GPL-2.0-or-later
+#include "expression/book_facts.h"
+
+#include <QCoreApplication>
+#include <QDateTime>
+#include <QFileInfo>
+#include <QThread>
+
+#include "panel/table_view.h"
+#include "pipward/book/book.h"
+#include "text.h"
+
+namespace pipward::desktop {
+namespace {
+
+constexpr std::chrono::milliseconds a_moment{80};
+
+// A book in an edit session is written beside itself first.
+QString stamp_of(const QString& book) {
+    QString stamp;
+    for (const auto* end : {"", "-wal"}) {
+        const QFileInfo file(book + QLatin1String(end));
+        stamp += file.lastModified().toString(Qt::ISODateWithMs) + '/' + QString::number(file.size()) + ' ';
+    }
+    return stamp;
+}
+
+void add_bloom(BookFacts& facts, const QString& book) {
+    const auto windows = read_result(from_qt(book), "bloom_window");
+    if (!windows) {
+        return;
+    }
+    const TableView view(*windows);
+    for (std::size_t row = 0; row < view.size(); ++row) {
+        const QString accession = view.text(row, "accession");
+        const QDate day = view.day(row, "full_p50");
+        if (!facts.full_bloom.contains(accession)) {
+            facts.full_bloom.insert(accession, day);
+        }
+    }
+    for (std::size_t row = 0; row < view.size(); ++row) {
+        if (const QString label = view.text(row, "label"); !label.isEmpty()) {
+            facts.full_bloom.insert(label, view.day(row, "full_p50"));
+        }
+    }
+}
+
+QString parent_text(const std::optional<std::string>& parent) {
+    return parent ? to_qt(*parent) : QStringLiteral("?");
+}
+
+void add_records(BookFacts& facts, const QString& book) {
+    const auto orchard = read_book(from_qt(book)).orchard;
+    for (const auto& accession : orchard.accessions) {
+        if (accession.seed_parent || accession.pollen_parent) {
+            facts.lineage.insert(to_qt(accession.name),
+                                 QStringLiteral("%1 × %2").arg(parent_text(accession.seed_parent),
+                                                               parent_text(accession.pollen_parent)));
+        }
+    }
+    for (const auto& tree : orchard.trees) {
+        if (tree.accession && facts.lineage.contains(to_qt(*tree.accession))) {
+            facts.lineage.insert(to_qt(tree.label), facts.lineage.value(to_qt(*tree.accession)));
+        }
+    }
+}
+
+std::shared_ptr<const BookFacts> read_or_nothing(const QString& book) {
+    try {
+        return std::make_shared<const BookFacts>(read_facts(book));
+    } catch (const std::exception&) {
+        return nullptr;
+    }
+}
+
+bool in_main_thread() {
+    return QCoreApplication::instance() != nullptr &&
+           QThread::currentThread() == QCoreApplication::instance()->thread();
+}
+
+}  // namespace
+
+BookFacts read_facts(const QString& book) {
+    BookFacts facts;
+    add_bloom(facts, book);
+    add_records(facts, book);
+    return facts;
+}
+
+FactShelf::~FactShelf() {
+    for (const auto& [book, shelved] : shelved_) {
+        shelved.reading.wait();
+    }
+}
+
+FactShelf::Reading FactShelf::reading_of(const QString& book, std::shared_ptr<const BookFacts>& last) {
+    const std::scoped_lock hold(lock_);
+    auto& shelved = shelved_[book];
+    const QString stamp = stamp_of(book);
+    const bool done = shelved.reading.valid() &&
+                      shelved.reading.wait_for(std::chrono::seconds(0)) == std::future_status::ready;
+    if (done && shelved.reading.get() != nullptr) {
+        shelved.last = shelved.reading.get();
+    }
+    if (!shelved.reading.valid() || (done && shelved.stamp != stamp)) {
+        shelved.stamp = stamp;
+        shelved.reading = std::async(std::launch::async, read_or_nothing, book).share();
+    }
+    last = shelved.last;
+    return shelved.reading;
+}
+
+std::shared_ptr<const BookFacts> FactShelf::facts_of(const QString& book) {
+    std::shared_ptr<const BookFacts> last;
+    const auto reading = reading_of(book, last);
+    if (in_main_thread() && reading.wait_for(a_moment) != std::future_status::ready) {
+        return last;
+    }
+    return reading.get();
+}
+
+}  // namespace pipward::desktop

@@ -1,0 +1,49 @@
+// SPDX-License-Identifier: GPL-2.0-or-later
+#include "panel/season_view.h"
+
+#include <algorithm>
+
+#include "panel/table_view.h"
+#include "text.h"
+
+namespace pipward::desktop {
+namespace {
+
+Table taken(Outcome& plan, std::string_view name) {
+    const auto found =
+        std::ranges::find_if(plan.tables, [&](const Table& table) { return table.shape.name == name; });
+    return found == plan.tables.end() ? Table{} : std::move(*found);
+}
+
+const Table* find_table(const Outcome& plan, std::string_view name) {
+    const auto found =
+        std::ranges::find_if(plan.tables, [&](const Table& table) { return table.shape.name == name; });
+    return found == plan.tables.end() ? nullptr : &*found;
+}
+
+void add_places(SeasonView& season, const TableView& windows) {
+    for (std::size_t row = 0; row < windows.size(); ++row) {
+        if (const auto& at = windows.at(row)) {
+            const QString label = windows.text(row, "label");
+            season.places.insert(label, {label, at->x, at->y});
+        }
+    }
+}
+
+}  // namespace
+
+SeasonView make_season_view(Outcome plan) {
+    SeasonView season;
+    const Table windows = taken(plan, "bloom_window");
+    const TableView view(windows);
+    if (const Table* outlook = find_table(plan, "cross_outlook"); outlook != nullptr) {
+        season.bars = bloom_bars(windows, *outlook);
+    }
+    season.as_of = view.size() > 0 ? view.day(0, "as_of") : QDate();
+    season.crs = to_qt(plan.crs);
+    add_places(season, view);
+    season.rest = std::move(plan);
+    return season;
+}
+
+}  // namespace pipward::desktop

@@ -1,0 +1,117 @@
+// SPDX-License-Identifier: GPL-2.0-or-later
+// What labels, filters and forms may ask of the book.
+#include "expression/functions.h"
+
+#include <gtest/gtest.h>
+#include <qgsexpression.h>
+#include <qgsexpressioncontextutils.h>
+#include <qgsproject.h>
+#include <qgssettings.h>
+#include <qgsvectorlayer.h>
+
+#include <QFile>
+#include <QTemporaryDir>
+
+#include "pipward/operation/operation.h"
+
+namespace pipward::desktop {
+namespace {
+
+/// The sample, planned on 20 March 2026, with its trees in the project.
+struct Planned {
+    QTemporaryDir folder;
+    QString path = folder.filePath(QStringLiteral("book.gpkg"));
+    QgsVectorLayer* trees = nullptr;
+
+    Planned() {
+        QFile::copy(QStringLiteral(PIPWARD_SAMPLE), path);
+        find_operation("season-plan")->run({{"book", path.toStdString()}, {"as-of", "2026-03-20"}}, {});
+        trees = new QgsVectorLayer(path + QStringLiteral("|layername=tree"), QStringLiteral("trees"));
+        QgsProject::instance()->addMapLayer(trees);
+    }
+    ~Planned() { QgsProject::instance()->clear(); }
+
+    QVariant ask(const QString& text, const QString& label = {}) const {
+        QgsExpressionContext context(QgsExpressionContextUtils::globalProjectLayerScopes(trees));
+        QgsFeature tree;
+        if (!label.isEmpty()) {
+            trees->getFeatures(QStringLiteral("label = '%1'").arg(label)).nextFeature(tree);
+            context.setFeature(tree);
+        }
+        QgsExpression expression(text);
+        expression.prepare(&context);
+        const QVariant answer = expression.evaluate(&context);
+        EXPECT_FALSE(expression.hasEvalError()) << expression.evalErrorString().toStdString();
+        return answer;
+    }
+};
+
+/// The window does not wait for a book that takes long to read: ask again, as the map does when it is drawn.
+QVariant told(const Planned& planned, const QString& text, const QString& label = {}) {
+    QVariant answer;
+    for (int tries = 0; tries < 100 && answer.isNull(); ++tries) {
+        answer = planned.ask(text, label);
+    }
+    return answer;
+}
+
+TEST(Expressions, TellFullBloomOfATreeByNameOrOfTheFeatureAtHand) {
+    const ExpressionFunctions functions;
+    const Planned planned;
+    const QDate named = told(planned, QStringLiteral("orchard_full_bloom('UP-02-10')")).toDate();
+    EXPECT_EQ(named.year(), 2026);
+    EXPECT_EQ(told(planned, QStringLiteral("orchard_full_bloom()"), QStringLiteral("UP-02-10")).toDate(),
+              named);
+    EXPECT_EQ(told(planned, QStringLiteral("orchard_full_bloom('Mossgate Late')")).toDate().year(), 2026);
+}
+
+TEST(Expressions, CountTheDaysToBloomFromADay) {
+    const ExpressionFunctions functions;
+    const Planned planned;
+    const QDate day = told(planned, QStringLiteral("orchard_full_bloom('UP-02-10')")).toDate();
+    const QString asked = QStringLiteral("orchard_days_to_bloom('UP-02-10', to_date('%1'))")
+                              .arg(day.addDays(-9).toString(Qt::ISODate));
+    EXPECT_EQ(told(planned, asked).toInt(), 9);
+    EXPECT_EQ(told(planned, QStringLiteral("orchard_days_to_bloom('UP-02-10')")).toInt(),
+              QDate::currentDate().daysTo(day));
+}
+
+TEST(Expressions, TellTheParentsOfATree) {
+    const ExpressionFunctions functions;
+    const Planned planned;
+    const QString lineage = told(planned, QStringLiteral("orchard_lineage('16-01-04')")).toString();
+    EXPECT_TRUE(lineage.contains(QStringLiteral(" × "))) << lineage.toStdString();
+}
+
+TEST(Expressions, AnswerWithAnUnknownWhereNothingIsKnown) {
+    const ExpressionFunctions functions;
+    const Planned planned;
+    ASSERT_FALSE(told(planned, QStringLiteral("orchard_full_bloom('Mossgate Late')")).isNull());
+    for (const auto* asked : {"orchard_full_bloom('nobody')", "orchard_days_to_bloom(NULL)",
+                              "orchard_address('nobody')", "orchard_lineage('; DROP TABLE tree')"}) {
+        EXPECT_TRUE(planned.ask(QLatin1String(asked)).isNull()) << asked;
+    }
+}
+
+TEST(Expressions, SeeTheBookAfterItChanged) {
+    const ExpressionFunctions functions;
+    const Planned planned;
+    const QDate before = told(planned, QStringLiteral("orchard_full_bloom('UP-02-10')")).toDate();
+    find_operation("season-plan")->run({{"book", planned.path.toStdString()}, {"as-of", "2025-03-20"}}, {});
+    QDate after = before;
+    for (int tries = 0; tries < 100 && after == before; ++tries) {
+        after = told(planned, QStringLiteral("orchard_full_bloom('UP-02-10')")).toDate();
+    }
+    EXPECT_EQ(after.year(), 2025);
+}
+
+TEST(Expressions, AreGoneWhenTheyAreTakenBack) {
+    {
+        const ExpressionFunctions functions;
+        EXPECT_TRUE(QgsExpression::isFunctionName("orchard_lineage"));
+    }
+    EXPECT_FALSE(QgsExpression::isFunctionName("orchard_lineage"));
+}
+
+}  // namespace
+}  // namespace pipward::desktop
