@@ -6,6 +6,8 @@
 #include <qgsdockwidget.h>
 #include <qgsprocessingregistry.h>
 
+#include "dress/book_opener.h"
+#include "dress/lasting_keeper.h"
 #include "expression/functions.h"
 #include "panel/season_dock.h"
 #include "processing/provider.h"
@@ -47,7 +49,9 @@ void Plugin::initGui() {
     translation_ = std::make_unique<Translation>(QgsApplication::locale());
     register_provider();
     functions_ = std::make_unique<ExpressionFunctions>();
+    lasting_ = std::make_unique<LastingKeeper>();
     if (desktop_ != nullptr) {
+        opener_ = new BookOpener(*desktop_);
         dock_ = add_season_dock(*desktop_);
     }
 }
@@ -57,6 +61,8 @@ void Plugin::unload() {
         desktop_->removeDockWidget(dock_);
         delete dock_;
     }
+    delete opener_;
+    lasting_.reset();
     functions_.reset();
     unregister_provider();
     translation_.reset();

@@ -12,7 +12,9 @@ class QgsDockWidget;
 
 namespace pipward::desktop {
 
+class BookOpener;
 class ExpressionFunctions;
+class LastingKeeper;
 class Translation;
 
 /// The plugin as the desktop sees it. Without an interface (headless runs, tests) only what needs no window
@@ -30,6 +32,8 @@ class Plugin : public QObject, public QgisPlugin {
     QgisInterface* desktop_;
     std::unique_ptr<Translation> translation_;
     std::unique_ptr<ExpressionFunctions> functions_;
+    std::unique_ptr<LastingKeeper> lasting_;
+    QPointer<BookOpener> opener_;
     QPointer<QgsDockWidget> dock_;
 };
 

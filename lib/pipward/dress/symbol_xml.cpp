@@ -30,6 +30,7 @@ const char* shape_name(MarkerShape shape) {
     return "circle";
 }
 
+constexpr int by_expression = 3;  // the desktop's kind of a reckoned property
 constexpr auto growing_unit = "RenderMetersInMapUnits";
 
 // "3x:" nearest scale, farthest scale, then the bounds in millimetres, each after a 1 that switches it on.
@@ -61,8 +62,8 @@ struct SymbolWriter {
     std::string name;
 
     void operator()(const MarkerLook& look) const {
-        const auto symbol = add_symbol(parent, name, "marker");
-        const auto map = xml::option_map(add_symbol_layer(symbol, "SimpleMarker"));
+        const auto layer = add_symbol_layer(add_symbol(parent, name, "marker"), "SimpleMarker");
+        const auto map = xml::option_map(layer);
         xml::option(map, "name", shape_name(look.shape));
         xml::option(map, "color", colour(look.fill));
         xml::option(map, "outline_color", colour(look.edge));
@@ -74,10 +75,11 @@ struct SymbolWriter {
         xml::option(map, "size_unit", growing_unit);
         xml::option(map, "size_map_unit_scale", bounds(look.size));
         xml::option(map, "scale_method", "diameter");
-        xml::option(map, "offset",
-                    fmt::format("{},{}", xml::number(look.aside_mm), xml::number(0 - look.above_mm)));
         xml::option(map, "offset_unit", "MM");
         xml::option(map, "joinstyle", "miter");
+        if (look.aside_mm != 0 || look.above_mm != 0) {
+            add_offset(layer, look);
+        }
     }
 
     void operator()(const LineLook& look) const {
@@ -103,6 +105,25 @@ struct SymbolWriter {
         xml::option(map, "outline_width", xml::number(look.edge_mm));
         xml::option(map, "outline_width_unit", "MM");
         xml::option(map, "joinstyle", "round");
+    }
+
+    // Reckoned for each row, so that the legend, which has no rows, shows the symbol in its middle.
+    static void add_offset(pugi::xml_node layer, const MarkerLook& look) {
+        const auto all = xml::option_map(xml::child(layer, "data_defined_properties"));
+        xml::option(all, "name", "");
+        xml::option(all, "type", "collection");
+        const auto offset = named_map(named_map(all, "properties"), "offset");
+        xml::flag_option(offset, "active", true);
+        xml::number_option(offset, "type", by_expression, true);
+        xml::option(offset, "expression",
+                    fmt::format("CASE WHEN $id IS NULL THEN '0,0' ELSE '{},{}' END",
+                                xml::number(look.aside_mm), xml::number(0 - look.above_mm)));
+    }
+
+    static pugi::xml_node named_map(pugi::xml_node parent, const char* name) {
+        const auto map = xml::option_map(parent);
+        xml::set(map, "name", name);
+        return map;
     }
 
     // The head lies a little beyond the last tree, so that the tree does not hide it.

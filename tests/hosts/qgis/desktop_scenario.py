@@ -8,8 +8,8 @@ import sys
 import time
 import traceback
 
-from qgis.core import QgsApplication, QgsProject, QgsVectorLayer
-from qgis.PyQt.QtCore import QDate, QMetaObject, QObject, QPoint, Qt, QTimer
+from qgis.core import QgsApplication, QgsProject, QgsTemporalNavigationObject, QgsVectorLayer
+from qgis.PyQt.QtCore import Q_ARG, QDate, QMetaObject, QObject, QPoint, Qt, QTimer
 from qgis.PyQt.QtTest import QTest
 from qgis.PyQt.QtWidgets import QApplication, QDateEdit, QDockWidget, QLineEdit, QPushButton, QTreeWidget, QWidget
 from qgis.utils import iface
@@ -45,12 +45,56 @@ def planned_labels():
     return {f["label"] for f in windows.getFeatures() if f["label"]}
 
 
+def draw(canvas, center, scale):
+    drawn = []
+    canvas.mapCanvasRefreshed.connect(lambda: drawn.append(True))
+    canvas.setCenter(center)
+    canvas.zoomScale(scale)
+    canvas.refresh()
+    wait_for("the map to be drawn", lambda: drawn and not canvas.isDrawing())
+
+
+def open_map(window):
+    """The menu entry opens the stored map, whole; the panel's button lets it play the bloom day by day."""
+    iface.messageBar().clearWidgets()
+    QgsProject.instance().setDirty(False)
+    opener = window.findChild(QObject, "pipward_book_opener")
+    assert opener is not None, "the menu entry is not there"
+    QMetaObject.invokeMethod(opener, "open", Qt.DirectConnection, Q_ARG(str, BOOK))
+    project = QgsProject.instance()
+    wait_for("the map", lambda: project.fileName().startswith("geopackage:") and project.count() > 20)
+    layers = project.mapLayers()
+    assert all(layer.isValid() for layer in layers.values()), [n for n, l in layers.items() if not l.isValid()]
+    assert all(r.isValid() for r in project.relationManager().relations().values())
+    assert project.crs().authid() == "EPSG:25832"
+    canvas = iface.mapCanvas()
+    assert canvas.extent().contains(layers["pipward_tree"].extent()), "the map does not open on the trees"
+    middle = next(f for f in layers["pipward_tree"].getFeatures() if f["label"] == "LO-03-05").geometry().asPoint()
+    for name in ("Browser", "pipward_season_dock"):
+        window.findChild(QDockWidget, name).hide()
+    draw(canvas, middle, 320)
+    window.grab().save("map.png")
+    QTest.mouseClick(window.findChild(QPushButton, "pipward_play_bloom"), Qt.LeftButton)
+    wait_for("the first day", lambda: not canvas.temporalRange().isInfinite())
+    assert canvas.temporalRange().begin().date().year() == 2026
+    wait_for("the tenth day", lambda: canvas.temporalRange().begin().date() > QDate(2026, 4, 24))
+    shown = canvas.temporalRange()
+    assert shown.begin().secsTo(shown.end()) <= 24 * 3600, "a step should be a day"
+    canvas.temporalController().pause()
+    draw(canvas, middle, 320)
+    window.grab().save("bloom.png")
+    window.findChild(QDockWidget, "pipward_season_dock").show()
+    canvas.temporalController().setNavigationMode(QgsTemporalNavigationObject.NavigationOff)
+    project.setDirty(False)
+
+
 def scenario():
     window = iface.mainWindow()
     window.move(0, 0)
     window.resize(1400, 900)
     assert provider() is not None, "the provider is not there"
     layer = trees_layer()
+    assert layer.temporalProperties().isActive(), "a layer of the book lost its times"
     panel = window.findChild(QWidget, "pipward_season_panel")
     assert panel is not None, "the panel is not there"
     panel.findChild(QDateEdit).setDate(QDate(2026, 3, 20))
@@ -79,6 +123,9 @@ def scenario():
     wait_for("the second plan", button.isEnabled)
     assert planned_labels() == planned - {first["label"]}, "a tree removed in the desktop is still planned with"
 
+    open_map(window)
+
+    iface.messageBar().clearWidgets()
     path.setText("nowhere.gpkg")
     QTest.mouseClick(button, Qt.LeftButton)
     wait_for("the trouble to be told", lambda: button.isEnabled() and len(iface.messageBar().items()) > 0)
@@ -88,6 +135,7 @@ def scenario():
     QMetaObject.invokeMethod(plugin, "unload", Qt.DirectConnection)
     QApplication.processEvents()
     assert provider() is None, "the provider was left behind"
+    assert window.findChild(QObject, "pipward_book_opener") is None, "the menu entry was left behind"
     assert not [d for d in window.findChildren(QDockWidget) if d.objectName().startswith("pipward")], "the dock was left behind"
 
 
