@@ -8,7 +8,7 @@
 #include <set>
 #include <utility>
 
-#include "pipward/operation/nearest.h"
+#include "pipward/value/nearest.h"
 #include "pipward/operation/parameter_text.h"
 
 namespace pipward::console {

@@ -47,6 +47,16 @@ TEST_F(ReadBook, DoesNotChangeAByte) {
     EXPECT_EQ(files(), std::vector<std::string>{"book.gpkg"});
 }
 
+TEST_F(ReadBook, ReadsSomeTablesOnlyAndSaysNothingOfTheOthers) {
+    testing::add(book, "tree", {"label"}, {{{text("A1")}, testing::at(1, 1)}});
+    spoil("DELETE FROM gpkg_contents WHERE table_name = 'fruit'; DROP TABLE fruit");
+    ASSERT_FALSE(findings().empty());
+    const auto reading = read_tables(book, {"tree", "accession"});
+    EXPECT_EQ(reading.findings, Findings{});
+    EXPECT_EQ(reading.orchard.trees.size(), 1U);
+    EXPECT_EQ(reading.orchard.crs, "EPSG:32632");
+}
+
 // Opening
 
 TEST_F(ReadBook, AFileThatIsNotThere) {

@@ -277,6 +277,32 @@ the_same_call_prints_the_same_bytes() {
     fi
 }
 
+a_note_is_answered_in_one_line_and_can_be_taken_back() {
+    need_sample
+    run 0 note-bloom book.gpkg --tree LO-04-07 --stage 61 --as-of 2026-05-12
+    silent
+    [ "$(wc -l <err)" = 1 ] || fail "more than one line of answer"
+    says "tree LO-04-07, noted on 2026-05-12, BBCH stage 61"
+    says "as bloom_note/411; note-undo takes it back."
+    run 0 note-undo book.gpkg
+    says "Took back bloom_note/411"
+    run 0 note-undo book.gpkg
+    says "nothing was taken back"
+}
+
+a_note_that_cannot_be_is_told_whole_and_not_written() {
+    need_sample
+    before=$(sum_of book.gpkg)
+    run 1 note-pollination book.gpkg --tag 25-03-b --cross 26-4 --tree LO-05-8 --flowers 30 --as-of 2026-05-10
+    silent
+    says "tag = 25-03-b: The book has a pollination tag of this name already."
+    says "The nearest are: 26-04"
+    says "The nearest are: LO-05-08"
+    [ "$before" = "$(sum_of book.gpkg)" ] || fail "the book was changed"
+    run 2 note-bloom book.gpkg --tree LO-04-07 --stage 66
+    says "Did you mean '65'?"
+}
+
 quiet_says_nothing_more_than_warnings() {
     need_sample
     run 0 bloom-forecast book.gpkg --as-of 2026-03-20 --write no --quiet

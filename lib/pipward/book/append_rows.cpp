@@ -134,8 +134,7 @@ void write_row(Session& session, OGRLayer& layer, const Table& rows, const Row& 
         }
     }
     set_place(feature, rows, row);
-    const auto before = session.messages->failures();
-    expect_success(session, before, layer.CreateFeature(&feature) != OGRERR_NONE, "CreateFeature");
+    create_feature(session, layer, feature);
 }
 
 OGRLayer& layer_with(Session& session, const std::string& location, const Table& rows) {
@@ -152,12 +151,6 @@ OGRLayer& layer_with(Session& session, const std::string& location, const Table&
         }
     }
     return *layer;
-}
-
-bool is_taken(const OgrTrouble& trouble) {
-    const std::string_view said = trouble.what();
-    return said.find("UNIQUE constraint") != std::string_view::npos ||
-           said.find("duplicate key") != std::string_view::npos;
 }
 
 void write_rows(Session& session, OGRLayer& layer, const Table& rows) {

@@ -37,6 +37,9 @@ struct BookReading {
 /// it is. A missing table is an error finding; nothing is written.
 BookReading read_book(const std::string& location);
 
+/// The same of some tables only, for work that needs no more: nothing is said of the others.
+BookReading read_tables(const std::string& location, const std::set<std::string>& tables);
+
 /// Rules between rows and tables: names that nothing answers to, doubles, impossible days and temperatures
 /// ... Pure: needs no file. `as_of` tells what lies in the future. `unread` are the tables of which rows
 /// could not be read: what they would have held is not taken for missing.

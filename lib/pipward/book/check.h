@@ -7,6 +7,7 @@
 
 #include "pipward/record/orchard.h"
 #include "pipward/value/finding.h"
+#include "pipward/value/season.h"
 
 /// Inside of the room: the rules of check_orchard(), one file a subject. Each adds what it finds.
 namespace pipward {
@@ -49,6 +50,9 @@ std::string likely_name(const std::string& name, const std::set<std::string>& kn
 /// Lower case, without spaces at the ends and doubled ones inside.
 std::string folded(std::string_view name);
 
+/// The book's half of the earth, by its stations; the north where no station has a place.
+Hemisphere hemisphere_in(const Orchard& orchard);
+
 /// Where a finding belongs; `fid` names the row when it has no name of its own.
 struct Whereabouts {
     std::string_view table;
@@ -60,5 +64,8 @@ Finding error(Whereabouts place, std::string message, std::string remedy);
 Finding warning(Whereabouts place, std::string message, std::string remedy);
 Finding note(Whereabouts place, std::string message, std::string remedy);
 std::string fid_name(std::int64_t fid);
+
+/// Warns where `day` lies before the tree's planting or after its removal.
+void check_tree_stands(const Whereabouts& place, const Tree& tree, Day day, Findings& findings);
 
 }  // namespace pipward

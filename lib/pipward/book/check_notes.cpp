@@ -38,20 +38,23 @@ void check_day(const BloomNote& noted, const TreeByLabel& trees, Day as_of, Find
     if (found == trees.end()) {
         return;
     }
-    const auto& tree = *found->second;
-    if (tree.planted_on && noted.noted_on < *tree.planted_on) {
+    check_tree_stands(place, *found->second, noted.noted_on, findings);
+}
+
+}  // namespace
+
+void check_tree_stands(const Whereabouts& place, const Tree& tree, Day day, Findings& findings) {
+    if (tree.planted_on && day < *tree.planted_on) {
         findings.push_back(warning(
             place, fmt::format("Tree {} was planted only on {}.", tree.label, to_iso(*tree.planted_on)),
             "Correct one of the two days."));
     }
-    if (tree.removed_on && noted.noted_on > *tree.removed_on) {
+    if (tree.removed_on && day > *tree.removed_on) {
         findings.push_back(
             warning(place, fmt::format("Tree {} was removed on {}.", tree.label, to_iso(*tree.removed_on)),
                     "Correct one of the two days."));
     }
 }
-
-}  // namespace
 
 void check_bloom_notes(const Orchard& orchard, Day as_of, Findings& findings) {
     TreeByLabel trees;

@@ -26,12 +26,6 @@ int day_in_season(Day day, Hemisphere hemisphere) {
     return day - anchor_of(season_of(day, hemisphere), hemisphere);
 }
 
-Hemisphere hemisphere_in(const Orchard& orchard) {
-    const auto placed = std::ranges::find_if(
-        orchard.stations, [](const Station& station) { return station.latitude.has_value(); });
-    return placed == orchard.stations.end() ? Hemisphere::north : hemisphere_of(*placed->latitude);
-}
-
 std::optional<int> usual_day(const Orchard& orchard, Hemisphere hemisphere, Day as_of) {
     std::vector<int> days;
     for (const auto& noted : orchard.bloom_notes) {
@@ -47,22 +41,44 @@ std::optional<int> usual_day(const Orchard& orchard, Hemisphere hemisphere, Day 
     return *middle;
 }
 
+/// Days after the book's usual day of bloom; nothing where that is near enough.
+std::optional<int> far_off(Day day, int usual, Hemisphere hemisphere) {
+    const int later = day_in_season(day, hemisphere) - usual;
+    return std::abs(later) > far_off_days ? std::optional{later} : std::nullopt;
+}
+
+std::string how_far(std::string_view what, int later) {
+    return fmt::format("{} lies about {} days {} the book's other notes of bloom.", what, std::abs(later),
+                       later > 0 ? "after" : "before");
+}
+
 }  // namespace
+
+Hemisphere hemisphere_in(const Orchard& orchard) {
+    const auto placed = std::ranges::find_if(
+        orchard.stations, [](const Station& station) { return station.latitude.has_value(); });
+    return placed == orchard.stations.end() ? Hemisphere::north : hemisphere_of(*placed->latitude);
+}
 
 void check_time_of_bloom(const Orchard& orchard, Day as_of, Findings& findings) {
     const auto hemisphere = hemisphere_in(orchard);
     const auto usual = usual_day(orchard, hemisphere, as_of);
+    if (!usual) {
+        return;
+    }
     for (const auto& noted : orchard.bloom_notes) {
-        if (!usual || !is_of_bloom(noted, as_of)) {
-            continue;
-        }
-        const int later = day_in_season(noted.noted_on, hemisphere) - *usual;
-        if (std::abs(later) > far_off_days) {
+        const auto later = far_off(noted.noted_on, *usual, hemisphere);
+        if (later && is_of_bloom(noted, as_of)) {
             findings.push_back(
                 warning({"bloom_note", fid_name(noted.fid), "noted_on", to_iso(noted.noted_on)},
-                        fmt::format("The note lies about {} days {} the book's other notes of bloom.",
-                                    std::abs(later), later > 0 ? "after" : "before"),
+                        how_far("The note", *later),
                         "Check the date and the stage; a second bloom in autumn is better left out."));
+        }
+    }
+    for (const auto& work : orchard.pollinations) {
+        if (const auto later = far_off(work.worked_on, *usual, hemisphere)) {
+            findings.push_back(warning({"pollination", work.tag, "worked_on", to_iso(work.worked_on)},
+                                       how_far("The work", *later), "Check the date."));
         }
     }
 }

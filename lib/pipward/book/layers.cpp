@@ -138,6 +138,18 @@ Cell get_field(const OGRFeature& feature, int field) {
     return std::string(feature.GetFieldAsString(field));
 }
 
+std::int64_t create_feature(Session& session, OGRLayer& layer, OGRFeature& feature) {
+    const auto before = session.messages->failures();
+    expect_success(session, before, layer.CreateFeature(&feature) != OGRERR_NONE, "CreateFeature");
+    return feature.GetFID();
+}
+
+bool is_taken(const OgrTrouble& trouble) {
+    const std::string_view said = trouble.what();
+    return said.find("UNIQUE constraint") != std::string_view::npos ||
+           said.find("duplicate key") != std::string_view::npos;
+}
+
 OGRPoint to_ogr(const MapPoint& point) {
     return point.height ? OGRPoint(point.x, point.y, point.height->value) : OGRPoint(point.x, point.y);
 }

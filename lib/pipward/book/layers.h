@@ -36,6 +36,11 @@ void set_field(OGRFeature& feature, int field, const Cell& value);
 /// does not have is unknown.
 Cell get_field(const OGRFeature& feature, int field);
 
+/// Adds the row and gives its number. Throws OgrTrouble.
+std::int64_t create_feature(Session& session, OGRLayer& layer, OGRFeature& feature);
+/// Whether a row was refused because another one has its name already.
+bool is_taken(const OgrTrouble& trouble);
+
 OGRPoint to_ogr(const MapPoint& point);
 /// The point, or nothing where the geometry is none, empty, not finite or not a point.
 std::optional<MapPoint> to_map_point(const OGRGeometry* geometry);

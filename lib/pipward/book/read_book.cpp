@@ -4,6 +4,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <functional>
 #include <memory>
 
 #include "pipward/book/book.h"
@@ -119,7 +120,9 @@ std::string layers_of(Session& session) {
     return names.empty() ? "nothing" : names.substr(0, 200);
 }
 
-BookReading read_all(Session& session, const std::string& location) {
+using Wanted = std::function<bool(const std::string& table)>;
+
+BookReading read_wanted(Session& session, const std::string& location, const Wanted& wanted) {
     if (!has_any_table(session)) {
         throw access_error(location,
                            fmt::format("This is no orchard book: it has none of its tables. It holds {}.",
@@ -128,20 +131,33 @@ BookReading read_all(Session& session, const std::string& location) {
     }
     BookReading reading;
     for (const auto& table : book_tables()) {
-        read_table(session, table, reading.findings,
-                   [&](const BookRow& row) { add_record(reading.orchard, table, row); });
+        if (wanted(std::string(table.name))) {
+            read_table(session, table, reading.findings,
+                       [&](const BookRow& row) { add_record(reading.orchard, table, row); });
+        }
     }
     find_crs(session, reading);
     find_latitudes(session, reading);
+    std::erase_if(reading.findings, [&](const Finding& finding) { return !wanted(finding.table); });
     return reading;
 }
 
 }  // namespace
 
+BookReading read_tables(const std::string& location, const std::set<std::string>& tables) {
+    BookReading reading;
+    look_into_book(location, default_patience, [&](Session& session) {
+        reading =
+            read_wanted(session, location, [&](const std::string& table) { return tables.contains(table); });
+    });
+    return reading;
+}
+
 BookReading read_book(const std::string& location) {
     BookReading reading;
-    look_into_book(location, default_patience,
-                   [&](Session& session) { reading = read_all(session, location); });
+    look_into_book(location, default_patience, [&](Session& session) {
+        reading = read_wanted(session, location, [](const std::string&) { return true; });
+    });
     return reading;
 }
 

@@ -6,7 +6,7 @@
 #include <algorithm>
 
 #include "pipward/operation/complaint.h"
-#include "pipward/operation/nearest.h"
+#include "pipward/value/nearest.h"
 #include "pipward/operation/parameter_text.h"
 
 namespace pipward {

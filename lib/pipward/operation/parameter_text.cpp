@@ -6,9 +6,10 @@
 #include <algorithm>
 #include <charconv>
 #include <cmath>
+#include <cstdlib>
 
 #include "pipward/operation/complaint.h"
-#include "pipward/operation/nearest.h"
+#include "pipward/value/nearest.h"
 
 namespace pipward {
 namespace {
@@ -69,6 +70,25 @@ std::vector<std::string> option_words(const ChoiceKind& kind) {
     return found;
 }
 
+// Among numbers the nearest is meant, not the one with the likest digits.
+std::optional<std::string> likely_option(const std::string& text, const std::vector<std::string>& options) {
+    const auto given = parse<int>(text);
+    std::optional<std::string> best;
+    long least = 0;
+    for (const auto& option : options) {
+        const auto number = parse<int>(option);
+        if (!given || !number) {
+            return nearest(text, options);
+        }
+        const long distance = std::labs(long{*number} - long{*given});
+        if (!best || distance < least) {
+            best = option;
+            least = distance;
+        }
+    }
+    return best;
+}
+
 /// What is wrong with a text, as the end of a sentence that begins with the parameter's key; empty if
 /// nothing.
 struct Judge {
@@ -114,7 +134,7 @@ struct Judge {
         if (std::ranges::find(known, text) != known.end()) {
             return "";
         }
-        const auto meant = nearest(text, known);
+        const auto meant = likely_option(text, known);
         return not_a("one of its words") + (meant ? fmt::format(" Did you mean '{}'?", *meant) : "");
     }
     // Whether a book or a file is there shows when it is opened.

@@ -7,7 +7,7 @@
 #include <map>
 
 #include "pipward/operation/complaint.h"
-#include "pipward/operation/nearest.h"
+#include "pipward/value/nearest.h"
 
 namespace pipward {
 namespace {

@@ -16,7 +16,7 @@ constexpr int margin_days = 3;
 constexpr int widest_name = 170;
 
 QString short_day(const QDate& day) {
-    return QLocale().toString(day, QStringLiteral("d MMM"));
+    return short_day(day);
 }
 
 QColor mixed(const QColor& a, const QColor& b, double share_of_b) {

@@ -36,7 +36,7 @@ std::array<Group, 4> groups() {
 }
 
 QString sentence(const TableView& view, std::size_t row) {
-    const QString work = TaskTree::tr(view.text(row, "work").toUtf8().constData());
+    const QString work = translated(from_qt(view.text(row, "work")));
     const QString donor = view.text(row, "donor");
     const QString seed_parent = view.text(row, "seed_parent");
     const QString who = seed_parent.isEmpty() ? donor : QStringLiteral("%1 × %2").arg(seed_parent, donor);
@@ -67,10 +67,8 @@ std::vector<DueTask> due_tasks(const Outcome& outcome) {
 }
 
 QString days_text(const DueTask& task) {
-    const QLocale locale;
-    const auto text = [&](const QDate& day) { return locale.toString(day, QStringLiteral("d MMM")); };
-    return task.from == task.to ? text(task.to)
-                                : QStringLiteral("%1 – %2").arg(text(task.from), text(task.to));
+    return task.from == task.to ? short_day(task.to)
+                                : QStringLiteral("%1 – %2").arg(short_day(task.from), short_day(task.to));
 }
 
 }  // namespace

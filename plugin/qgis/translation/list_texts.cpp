@@ -7,6 +7,26 @@
 
 namespace {
 
+// Words that stand in the cells of results and that the host shows.
+template <class Word>
+void add_words(std::set<std::string>& texts, std::initializer_list<Word> words) {
+    for (const auto word : words) {
+        texts.emplace(pipward::to_text(word));
+    }
+}
+
+std::set<std::string> all_texts() {
+    using namespace pipward;
+    auto texts = declared_texts();
+    add_words(texts, {PollenWay::same_day, PollenWay::kept_this_spring, PollenWay::kept_from_last_year,
+                      PollenWay::forced_branch});
+    add_words(texts,
+              {Verdict::good, Verdict::fair, Verdict::doubtful, Verdict::unlikely, Verdict::impossible});
+    add_words(texts, {PollenWork::gather, PollenWork::cut_branch, PollenWork::test_lot});
+    add_words(texts, {FieldWork::bag, FieldWork::pollinate, FieldWork::unbag});
+    return texts;
+}
+
 std::string as_literal(const std::string& text) {
     std::string literal;
     for (const char c : text) {
@@ -22,7 +42,7 @@ std::string as_literal(const std::string& text) {
 
 int main() {
     fmt::print("static const char* texts[] = {{\n");
-    for (const auto& text : pipward::declared_texts()) {
+    for (const auto& text : all_texts()) {
         fmt::print("    QT_TRANSLATE_NOOP(\"pipward::library\", \"{}\"),\n", as_literal(text));
     }
     fmt::print("}};\n");

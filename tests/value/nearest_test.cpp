@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: MIT
-#include "pipward/operation/nearest.h"
+#include "pipward/value/nearest.h"
 
 #include <gtest/gtest.h>
 
@@ -35,6 +35,14 @@ TEST(Nearest, FindsWhatASlipOfTheHandMeant) {
 TEST(Nearest, OffersNothingWhereNothingIsNear) {
     EXPECT_EQ(nearest("xyzzy", ids), std::nullopt);
     EXPECT_EQ(nearest("book", {}), std::nullopt);
+}
+
+TEST(NearestFew, OffersTheLikeliestFirstAndNoMoreThanAsked) {
+    const std::vector<std::string> labels{"LO-04-07", "LO-04-08", "LO-05-07", "UP-05-07"};
+    EXPECT_EQ(nearest_few("lo-04-07", labels).front(), "LO-04-07");
+    EXPECT_EQ(nearest_few("LO-04-17", labels, 2), (std::vector<std::string>{"LO-04-07", "LO-04-08"}));
+    EXPECT_EQ(nearest_few("05-07", labels), (std::vector<std::string>{"LO-05-07", "UP-05-07"}));
+    EXPECT_TRUE(nearest_few("xyzzy", labels).empty());
 }
 
 }  // namespace

@@ -1,0 +1,71 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include <cstdint>
+#include <map>
+#include <optional>
+#include <span>
+#include <string>
+#include <string_view>
+#include <vector>
+
+#include "pipward/book/book.h"
+
+/// Single entries into the tables that people fill in: a stage seen at a tree, a branch worked, fruit picked
+/// ... Each is judged against the whole book before it is written, and can be taken back.
+namespace pipward {
+
+/// A row to be written: its cells by column name. Columns that are not given stay unknown.
+struct Entry {
+    std::string table;
+    std::map<std::string, Cell> values;
+};
+
+/// The tables that take entries.
+std::span<const std::string_view> entry_tables();
+
+/// What it says, for people: "Bloom note: tree LO-04-07, noted on 2026-05-12, BBCH stage 61 (about 10 % of
+/// flowers open)".
+std::string in_words(const Entry& entry);
+
+/// Everything that is wrong or doubtful about the entry, seen against the book as it is: cells that the
+/// schema does not allow, names that nothing answers to (with the nearest that exist), names taken already,
+/// days to come, and whatever the rules of check_orchard() say of the book with the entry that they do not
+/// say of it without. Pure. Throws Error (usage) for a table that takes no entries or a column that it does
+/// not have.
+Findings check_entry(const BookReading& book, const Entry& entry, Day as_of);
+
+/// A row that was written, by its table and number, with what stood in it right afterwards.
+struct AddedRow {
+    std::string table;
+    std::int64_t fid = 0;
+    std::string content;  ///< "column: value" lines in the schema's order, unknown ones left out
+
+    bool operator==(const AddedRow&) const = default;
+};
+
+/// What it says, for people, as in_words() of the entry.
+std::string in_words(const AddedRow& row);
+
+/// How an added row is named: "bloom_note/412".
+std::string name_of(const AddedRow& row);
+
+struct EntryAdded {
+    AddedRow row;
+    Findings findings;  ///< warnings and notes; errors are thrown
+};
+
+/// Checks the entry against the book and writes it, in one short transaction in which the book also
+/// remembers it as its last entry. Throws Error: (input) with all findings where one is an error, (usage) as
+/// check_entry(), (access) where the book cannot be written; then nothing was written.
+EntryAdded add_entry(const std::string& location, const Entry& entry, Day as_of,
+                     Patience patience = default_patience);
+
+/// The entries that the book remembers and still has, the newest first.
+std::vector<AddedRow> remembered_entries(const std::string& location);
+
+/// Removes exactly that row. Throws Error (input) and removes nothing where it is gone, was changed since, or
+/// other rows refer to it; (access) where the book cannot be written.
+void take_back(const std::string& location, const AddedRow& row, Patience patience = default_patience);
+
+}  // namespace pipward

@@ -1,0 +1,21 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include <vector>
+
+#include "pipward/book/entry.h"
+#include "pipward/book/ogr_session.h"
+
+/// Inside of the room: what the book remembers of its latest entries, so that they can be taken back another
+/// day. A small table beside the book's own; nobody need look at it, and a book without it is whole.
+namespace pipward {
+
+inline constexpr const char* journal_table = "entry_journal";
+
+/// Remembers an entry; the oldest of many are forgotten.
+void remember(Session& session, const AddedRow& row);
+void forget(Session& session, const AddedRow& row);
+/// The newest first. Empty where the book has no journal.
+std::vector<AddedRow> remembered(Session& session);
+
+}  // namespace pipward

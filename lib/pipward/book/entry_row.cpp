@@ -1,0 +1,37 @@
+// SPDX-License-Identifier: MIT
+#include "pipward/book/entry_row.h"
+
+#include <fmt/format.h>
+
+#include "pipward/book/layers.h"
+#include "pipward/book/schema.h"
+
+namespace pipward {
+
+OGRLayer& entry_layer(Session& session, const std::string& location, const std::string& table) {
+    OGRLayer* layer = session.dataset->GetLayerByName(table.c_str());
+    if (layer == nullptr) {
+        throw access_error(location, fmt::format("The book has no table {}.", table),
+                           "Check the book with book-check.");
+    }
+    return *layer;
+}
+
+std::optional<std::string> content_of(OGRLayer& layer, const AddedRow& row) {
+    const OGRFeatureUniquePtr feature(layer.GetFeature(row.fid));
+    const auto* table = find_book_table(row.table);
+    if (feature == nullptr || table == nullptr) {
+        return std::nullopt;
+    }
+    std::string content;
+    for (const auto& column : table->columns) {
+        const int field = feature->GetFieldIndex(std::string(column.name).c_str());
+        const auto value = field < 0 ? Cell{} : get_field(*feature, field);
+        if (!std::holds_alternative<std::monostate>(value)) {
+            content += fmt::format("{}: {}\n", column.name, to_text(value));
+        }
+    }
+    return content;
+}
+
+}  // namespace pipward

@@ -1,0 +1,110 @@
+// SPDX-License-Identifier: MIT
+#include <fmt/format.h>
+#include <fmt/ranges.h>
+
+#include <algorithm>
+#include <sstream>
+
+#include "pipward/book/check.h"
+#include "pipward/book/entry_rules.h"
+
+namespace pipward {
+namespace {
+
+std::vector<std::string> words_in(const std::string& text) {
+    std::istringstream stream(text);
+    std::vector<std::string> words;
+    for (std::string word; stream >> word;) {
+        words.push_back(word);
+    }
+    return words;
+}
+
+std::vector<std::string> tags_of(const Orchard& orchard, const std::string& cross) {
+    std::vector<std::string> tags;
+    for (const auto& work : orchard.pollinations) {
+        if (work.cross == cross) {
+            tags.push_back(work.tag);
+        }
+    }
+    return tags;
+}
+
+void check_tag(const SeedLot& lot, const std::string& tag, const Orchard& orchard, Findings& findings) {
+    const Whereabouts place{"seed_lot", lot.code, "from_tags", tag};
+    const auto work = std::ranges::find(orchard.pollinations, tag, &Pollination::tag);
+    if (work == orchard.pollinations.end()) {
+        findings.push_back(
+            error(place, "The book has no pollination tag of this name.",
+                  fmt::format("Tags of {}: {}.", lot.cross, fmt::join(tags_of(orchard, lot.cross), ", "))));
+    } else if (work->cross != lot.cross) {
+        findings.push_back(
+            error(place, fmt::format("The tag is of cross {}, the lot of {}.", work->cross, lot.cross),
+                  "Keep the seed of each cross in a lot of its own."));
+    }
+}
+
+// Sound seeds of the tags; nothing where those of one were not counted.
+std::optional<int> sound_seeds(const std::vector<std::string>& tags, const Orchard& orchard) {
+    int seeds = 0;
+    for (const auto& fruit : orchard.fruits) {
+        if (std::ranges::find(tags, fruit.tag) == tags.end()) {
+            continue;
+        }
+        if (!fruit.seeds_sound) {
+            return std::nullopt;
+        }
+        seeds += *fruit.seeds_sound;
+    }
+    return seeds;
+}
+
+void check_seeds(const SeedLot& lot, const std::vector<std::string>& tags, const Orchard& orchard,
+                 Findings& findings) {
+    const auto sound = sound_seeds(tags, orchard);
+    if (!tags.empty() && sound && lot.seeds > *sound) {
+        findings.push_back(
+            warning({"seed_lot", lot.code, "seeds", std::to_string(lot.seeds)},
+                    fmt::format("Only {} sound seeds were counted in the fruit of its tags.", *sound),
+                    "Count again, or note the fruit first."));
+    }
+}
+
+void check_growing(const SproutCount& count, const SproutCount& other, Findings& findings) {
+    const bool fewer = count.counted_on > other.counted_on && count.sprouted < other.sprouted;
+    const bool more = count.counted_on < other.counted_on && count.sprouted > other.sprouted;
+    const bool twice = count.counted_on == other.counted_on;
+    if (fewer || more || twice) {
+        findings.push_back(warning({"sprout_count", new_row, "sprouted", std::to_string(count.sprouted)},
+                                   fmt::format("On {} {} had sprouted; the count is of all so far.",
+                                               to_iso(other.counted_on), other.sprouted),
+                                   "Count all that ever sprouted, and one count a day."));
+    }
+}
+
+}  // namespace
+
+void judge(const SeedLot& lot, const Orchard& orchard, Findings& findings) {
+    const auto tags = words_in(lot.from_tags.value_or(""));
+    for (const auto& tag : tags) {
+        check_tag(lot, tag, orchard, findings);
+    }
+    check_seeds(lot, tags, orchard, findings);
+}
+
+void judge(const SproutCount& count, const Orchard& orchard, Findings& findings) {
+    for (const auto& other : orchard.sprout_counts) {
+        if (other.lot == count.lot) {
+            check_growing(count, other, findings);
+        }
+    }
+    const auto lot = std::ranges::find(orchard.seed_lots, count.lot, &SeedLot::code);
+    if (lot != orchard.seed_lots.end() && lot->cold_from && count.counted_on < *lot->cold_from) {
+        findings.push_back(
+            warning({"sprout_count", new_row, "counted_on", to_iso(count.counted_on)},
+                    fmt::format("The seed went into the cold only on {}.", to_iso(*lot->cold_from)),
+                    "Correct one of the two days."));
+    }
+}
+
+}  // namespace pipward

@@ -1,0 +1,111 @@
+// SPDX-License-Identifier: MIT
+#include <fmt/format.h>
+
+#include <algorithm>
+
+#include "pipward/book/check.h"
+#include "pipward/book/entry_rules.h"
+#include "pipward/value/season.h"
+
+namespace pipward {
+namespace {
+
+// Most apples have 5 cells of 2 ovules, some cultivars up to 30 seeds (Jackson, Biology of Apples and Pears,
+// 2003, chapter 2).
+constexpr int most_seeds_of_a_fruit = 30;
+// Seed is sound some time before the day that a book gives it; picking earlier than this costs seed. Common
+// practice, no source.
+constexpr int early_pick_days = 14;
+
+template <class Row, class Member>
+const Row* find(const std::vector<Row>& rows, Member member, const std::string& name) {
+    const auto found = std::ranges::find(rows, name, member);
+    return found == rows.end() ? nullptr : &*found;
+}
+
+void check_season_of(const Pollination& work, const CrossGoal& goal, const Orchard& orchard,
+                     Findings& findings) {
+    const auto season = season_of(work.worked_on, hemisphere_in(orchard));
+    if (season != goal.season) {
+        findings.push_back(warning(
+            {"pollination", work.tag, "cross", work.cross},
+            fmt::format("The cross is wanted in season {}, and this is {}.", goal.season.year, season.year),
+            "Correct the cross or the day, if one is wrong."));
+    }
+}
+
+void check_store_of(const Pollination& work, const PollenLot& lot, Findings& findings) {
+    if (lot.used_up_on && work.worked_on > *lot.used_up_on) {
+        findings.push_back(warning({"pollination", work.tag, "lot", lot.code},
+                                   fmt::format("The lot was used up on {}.", to_iso(*lot.used_up_on)),
+                                   "Correct the lot, or the day on which it was used up."));
+    }
+}
+
+void check_seeds_of(const Fruit& picked, Findings& findings) {
+    const int seeds = picked.seeds_sound.value_or(0) + picked.seeds_empty.value_or(0);
+    if (seeds > most_seeds_of_a_fruit * picked.fruits) {
+        findings.push_back(
+            warning({"fruit", new_row, "seeds_sound", std::to_string(seeds)},
+                    fmt::format("{} fruits do not hold {} seeds: ten each is usual, {} the most.",
+                                picked.fruits, seeds, most_seeds_of_a_fruit),
+                    "Count again."));
+    }
+}
+
+void check_ripeness(const Fruit& picked, const Pollination& work, const Orchard& orchard,
+                    Findings& findings) {
+    const auto* goal = find(orchard.goals, &CrossGoal::code, work.cross);
+    const auto* mother =
+        goal == nullptr ? nullptr : find(orchard.accessions, &Accession::name, goal->seed_parent);
+    if (mother == nullptr || !mother->seed_ripe_days) {
+        return;
+    }
+    const int days = picked.picked_on - work.worked_on;
+    if (days >= 0 && days + early_pick_days < *mother->seed_ripe_days) {
+        findings.push_back(
+            warning({"fruit", new_row, "picked_on", to_iso(picked.picked_on)},
+                    fmt::format("Picked {} days after the work, but seed of {} is ripe after about {}.", days,
+                                mother->name, *mother->seed_ripe_days),
+                    "Leave the fruit in store until its pips are brown, or correct the day."));
+    }
+}
+
+void check_standing(const Whereabouts& place, const std::string& label, Day day, const Orchard& orchard,
+                    Findings& findings) {
+    if (const auto* tree = find(orchard.trees, &Tree::label, label)) {
+        check_tree_stands(place, *tree, day, findings);
+    }
+}
+
+}  // namespace
+
+void judge(const Pollination& work, const Orchard& orchard, Findings& findings) {
+    check_standing({"pollination", work.tag, "worked_on", to_iso(work.worked_on)}, work.tree, work.worked_on,
+                   orchard, findings);
+    if (const auto* goal = find(orchard.goals, &CrossGoal::code, work.cross)) {
+        check_season_of(work, *goal, orchard, findings);
+    }
+    const auto* lot = work.lot ? find(orchard.pollen_lots, &PollenLot::code, *work.lot) : nullptr;
+    if (lot != nullptr) {
+        check_store_of(work, *lot, findings);
+    }
+    if (work.flowers == 0) {
+        findings.push_back(warning({"pollination", work.tag, "flowers", "0"}, "No flowers were worked.",
+                                   "Correct the number."));
+    }
+}
+
+void judge(const Fruit& picked, const Orchard& orchard, Findings& findings) {
+    check_seeds_of(picked, findings);
+    if (const auto* work = find(orchard.pollinations, &Pollination::tag, picked.tag)) {
+        check_ripeness(picked, *work, orchard, findings);
+    }
+}
+
+void judge(const TraitScore& score, const Orchard& orchard, Findings& findings) {
+    check_standing({"trait_score", new_row, "scored_on", to_iso(score.scored_on)}, score.tree,
+                   score.scored_on, orchard, findings);
+}
+
+}  // namespace pipward

@@ -1,0 +1,45 @@
+// SPDX-License-Identifier: MIT
+#include "pipward/lineage/line_text.h"
+
+#include <fmt/format.h>
+
+namespace pipward {
+
+LineText::LineText(std::span<const Accession> accessions, std::span<const BlendMember> blends) {
+    for (const auto& accession : accessions) {
+        accessions_.try_emplace(accession.name, &accession);
+    }
+    for (const auto& member : blends) {
+        blends_[member.name].push_back(member.member);
+    }
+}
+
+std::string LineText::of(const std::string& accession) const {
+    return parents_of(accession, true);
+}
+
+std::string LineText::parents_of(const std::string& accession, bool with_theirs) const {
+    const auto found = accessions_.find(accession);
+    if (found == accessions_.end()) {
+        return {};
+    }
+    const auto& seed = found->second->seed_parent;
+    const auto& pollen = found->second->pollen_parent;
+    if (!seed && !pollen) {
+        return {};
+    }
+    return fmt::format("{} × {}", parent_text(seed, with_theirs), parent_text(pollen, with_theirs));
+}
+
+std::string LineText::parent_text(const std::optional<std::string>& name, bool with_theirs) const {
+    if (!name) {
+        return "unknown";
+    }
+    const auto blend = blends_.find(*name);
+    const auto theirs = !with_theirs             ? std::string{}
+                        : blend == blends_.end() ? parents_of(*name, false)
+                                                 : fmt::format("{}", fmt::join(blend->second, ", "));
+    return theirs.empty() ? *name : fmt::format("{} ({})", *name, theirs);
+}
+
+}  // namespace pipward

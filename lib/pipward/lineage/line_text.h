@@ -1,0 +1,32 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include <map>
+#include <span>
+#include <string>
+#include <string_view>
+#include <vector>
+
+#include "pipward/record/orchard.h"
+
+namespace pipward {
+
+/// Lineages in one line, as breeders write them: seed parent first.
+class LineText {
+  public:
+    /// The records must outlive this. Of a name that stands twice the first record counts.
+    LineText(std::span<const Accession> accessions, std::span<const BlendMember> blends);
+
+    /// "Tansy Lane × Wrenlea", and where a parent's own parents are known "Tansy Lane (A × B) × Wrenlea". A
+    /// blend names its members; a parent that nobody knows is "unknown". Empty where neither is known.
+    std::string of(const std::string& accession) const;
+
+  private:
+    std::string parents_of(const std::string& accession, bool with_theirs) const;
+    std::string parent_text(const std::optional<std::string>& name, bool with_theirs) const;
+
+    std::map<std::string_view, const Accession*> accessions_;
+    std::map<std::string_view, std::vector<std::string_view>> blends_;
+};
+
+}  // namespace pipward

@@ -1,0 +1,223 @@
+// SPDX-License-Identifier: MIT
+#include <fmt/format.h>
+
+#include <algorithm>
+
+#include "pipward/lineage/line_text.h"
+#include "pipward/operation/column_of.h"
+#include "pipward/operation/common_parameters.h"
+#include "pipward/operation/complaint.h"
+#include "pipward/operation/list.h"
+#include "pipward/operation/tree_reading.h"
+#include "pipward/place/address.h"
+#include "pipward/place/geo_uri.h"
+#include "pipward/place/tree_index.h"
+#include "pipward/place/tree_story.h"
+
+namespace pipward {
+namespace {
+
+struct Request {
+    BookName book;
+    std::string scrap;
+    std::string at;
+    int limit = 20;
+};
+
+struct FoundRow {
+    int rank = 0;
+    double score = 0;
+    const Tree* tree = nullptr;
+    std::string address{};
+    std::string lineage{};
+    std::string matched{};
+    std::optional<LonLat> place{};
+    std::optional<WayTo> way{};
+};
+
+using enum CellType;
+
+const std::vector<ColumnOf<FoundRow>>& found_columns() {
+    static const std::vector<ColumnOf<FoundRow>> columns{
+        {{"rank", whole, "", "Rank", "1 for the tree that fits best."},
+         [](const FoundRow& r) { return whole_cell(r.rank); }},
+        {{"score", number, "", "Score", "How well it fits, 0 to 1; 1 for a tree's own label."},
+         [](const FoundRow& r) { return number_cell(r.score, 3); }},
+        {{"label", text, "", "Label", "What stands on the tree's tag."},
+         [](const FoundRow& r) { return text_cell(r.tree->label); }},
+        {{"matched", text, "", "Matched", "What of its record the scrap fits, and how many letters are off."},
+         [](const FoundRow& r) { return text_cell(r.matched); }},
+        {{"accession", text, "", "Accession", "What the tree is."},
+         [](const FoundRow& r) { return cell(r.tree->accession); }},
+        {{"lineage", text, "", "Lineage", "Seed parent × pollen parent, with their own parents where known."},
+         [](const FoundRow& r) { return text_cell(r.lineage); }},
+        {{"address", text, "", "Address", "Block, row and position in words."},
+         [](const FoundRow& r) { return text_cell(r.address); }},
+        {{"status", text, "", "Status", "Whether it stands, or when it was removed and why."},
+         [](const FoundRow& r) { return text_cell(standing_of(*r.tree)); }},
+        {{"distance_m", number, "m", "Distance", "From the standpoint, over the ground as on a map."},
+         [](const FoundRow& r) { return r.way ? number_cell(r.way->distance.value, 1) : Cell{}; }},
+        {{"bearing_deg", number, "degrees", "Bearing", "From the standpoint, clockwise from true north."},
+         [](const FoundRow& r) { return r.way ? number_cell(r.way->bearing, 0) : Cell{}; }},
+        {{"geo_uri", text, "", "Place as a link", "A geo: URI, which telephones open on a map (RFC 5870)."},
+         [](const FoundRow& r) { return r.place ? text_cell(geo_uri(*r.place, r.tree->accuracy)) : Cell{}; }},
+        {{"block", text, "", "Block", "The part of the orchard."},
+         [](const FoundRow& r) { return cell(r.tree->block); }},
+        {{"row", text, "", "Row", "The row within the block."},
+         [](const FoundRow& r) { return cell(r.tree->row); }},
+        {{"position", whole, "", "Position", "The place in the row."},
+         [](const FoundRow& r) { return whole_cell(r.tree->position); }},
+        {{"lon", number, "degrees", "Longitude", "East of Greenwich, WGS 84."},
+         [](const FoundRow& r) { return r.place ? number_cell(r.place->lon, 7) : Cell{}; }},
+        {{"lat", number, "degrees", "Latitude", "North of the equator, WGS 84."},
+         [](const FoundRow& r) { return r.place ? number_cell(r.place->lat, 7) : Cell{}; }},
+    };
+    return columns;
+}
+
+TableShape found_shape() {
+    return shape_of<FoundRow>(
+        {"found", "Trees found", "The trees that a scrap of a record leads to, best first.", true, {}},
+        found_columns());
+}
+
+bool is_blank(const std::string& text) {
+    return text.find_first_not_of(" \t\r\n") == std::string::npos;
+}
+
+Findings check(const Request& request) {
+    Findings findings;
+    if (is_blank(request.scrap) && is_blank(request.at)) {
+        findings.push_back(about_parameter("scrap", request.scrap, "There is nothing to look for.",
+                                           "Give a scrap of the tree's record, or a place with at."));
+    }
+    if (!is_blank(request.at) && !parse_lat_lon(request.at)) {
+        findings.push_back(about_parameter("at", request.at, "This is no place on the earth.",
+                                           "Give latitude and longitude in degrees, as in 48.1340,9.3010."));
+    }
+    return findings;
+}
+
+/// Rows of the table from what was found; needs the index to live on.
+std::vector<FoundRow> rows_of(const TreeIndex& index, const std::vector<FoundTree>& found,
+                              const std::optional<LonLat>& from) {
+    const auto& orchard = index.orchard();
+    const LineText lineages(orchard.accessions, orchard.blend_members);
+    const ToEarth to_earth(orchard.crs);
+    std::vector<FoundRow> rows;
+    for (const auto& one : found) {
+        const auto& tree = orchard.trees[one.tree];
+        FoundRow row{static_cast<int>(rows.size()) + 1, one.score, &tree};
+        row.address = address_of(tree, orchard.rows);
+        row.lineage = lineages.of(tree.accession.value_or(""));
+        row.matched = to_text(one.match);
+        row.place = tree.at ? to_earth(*tree.at) : std::nullopt;
+        if (from && row.place) {
+            row.way = way_between(*from, *row.place);
+        }
+        rows.push_back(std::move(row));
+    }
+    return rows;
+}
+
+Finding not_found(const TreeIndex& index, const std::string& scrap) {
+    const auto names = index.names_like(scrap);
+    return {Level::note,
+            "",
+            "",
+            "scrap",
+            scrap,
+            fmt::format("Nothing in the book is like \"{}\".", scrap),
+            names.empty() ? "The book has no trees yet."
+                          : fmt::format("The nearest names are: {}.", fmt::join(names, ", "))};
+}
+
+std::string summary_of(const std::vector<FoundRow>& rows, const Request& request) {
+    if (rows.empty()) {
+        return is_blank(request.scrap) ? "The book has no tree with a place on the map."
+                                       : "Nothing was found.";
+    }
+    const auto& best = *rows.front().tree;
+    const auto where = rows.front().address.empty() ? best.label : best.label + ", " + rows.front().address;
+    if (rows.size() == 1) {
+        return fmt::format("1 tree found: {}.", where);
+    }
+    return fmt::format("{} trees found; the {}: {}.", rows.size(),
+                       is_blank(request.scrap) ? "nearest" : "best", where);
+}
+
+std::optional<Standpoint> standpoint_of(const TreeIndex& index, const std::optional<LonLat>& from,
+                                        Findings& findings) {
+    const auto stand = from ? standpoint(*from, index.orchard().crs) : std::nullopt;
+    if (from && !stand) {
+        findings.push_back(
+            about_table(Level::warning, "tree",
+                        "Distances are unknown: the trees have no coordinate system of the earth.",
+                        "Give the layer its coordinate system."));
+    }
+    return stand;
+}
+
+Outcome run(const Request& request, const Run& lent) {
+    lent.step(0.0, "Reading the book");
+    auto reading = read_trees(request.book.location);
+    lent.step(0.6, "Gathering names");
+    const TreeIndex index(std::move(reading.orchard));
+    lent.step(0.9, "Looking");
+    Outcome outcome;
+    outcome.findings = std::move(reading.findings);
+    const auto from = parse_lat_lon(request.at);
+    const auto stand = standpoint_of(index, from, outcome.findings);
+    const auto limit = static_cast<std::size_t>(request.limit);
+    const bool by_place = is_blank(request.scrap);
+    const auto found = !by_place ? index.find(request.scrap, limit, stand)
+                       : stand   ? index.nearest(*stand, limit)
+                                 : std::vector<FoundTree>{};
+    const auto rows = rows_of(index, found, from);
+    if (rows.empty() && !by_place) {
+        outcome.findings.push_back(not_found(index, request.scrap));
+    }
+    outcome.tables = {table_of<FoundRow>(found_shape(), rows, found_columns())};
+    for (std::size_t i = 0; i < rows.size(); ++i) {
+        outcome.tables.front().rows[i].at = rows[i].tree->at;
+    }
+    outcome.crs = index.orchard().crs;
+    outcome.summary = summary_of(rows, request);
+    lent.step(1.0, "Done");
+    return outcome;
+}
+
+}  // namespace
+
+std::unique_ptr<const Operation> tree_find() {
+    return declare<Request>(
+        {.about =
+             {"tree-find", "Find a tree", "Trees",
+              "Finds trees from any scrap of their record: a label or a part of it, a tag, a cross's code, "
+              "\"A x B 17\" for the 17th seedling of a cross, an accession's name even misspelt, row and "
+              "position, a word of a note. Case, accents, blanks and dashes do not matter. Removed trees "
+              "are found too. Nothing is written."},
+         .parameters = {book_parameter(&Request::book),
+                        parameter(&Request::scrap, "scrap", "Scrap",
+                                  "What is known of the tree; left out, the trees nearest to at are told."),
+                        parameter(
+                            &Request::at, "at", "Standpoint",
+                            "Latitude and longitude of where you stand, as in 48.1340,9.3010: distances and "
+                            "bearings are told from there, and nearer trees come first among equals."),
+                        parameter(&Request::limit, "limit", "Most trees",
+                                  "How many trees to tell at the most.")
+                            .between(1, 1000)},
+         .results = {found_shape()},
+         .examples = {{"The fourth seedling of a cross.",
+                       {{"book", "BOOK"}, {"scrap", "Tansy Lane x Wrenlea no. 4"}}},
+                      {"Row and position.", {{"book", "BOOK"}, {"scrap", "Upper 3 12"}}},
+                      {"A name with a slip, the nearest tree first.",
+                       {{"book", "BOOK"}, {"scrap", "Wernlea"}, {"at", "48.1340,9.3010"}, {"limit", "5"}}},
+                      {"Trees that went because of a disease.", {{"book", "BOOK"}, {"scrap", "scab"}}},
+                      {"The three trees nearest to where I stand.",
+                       {{"book", "BOOK"}, {"at", "48.1340,9.3010"}, {"limit", "3"}}}},
+         .check = check,
+         .run = run});
+}
+
+}  // namespace pipward

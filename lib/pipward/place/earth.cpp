@@ -1,0 +1,140 @@
+// SPDX-License-Identifier: MIT
+#include "pipward/place/earth.h"
+
+#include <geodesic.h>
+#include <proj.h>
+
+#include <array>
+#include <charconv>
+#include <cmath>
+
+#include "pipward/place/standpoint.h"
+
+namespace pipward {
+namespace {
+
+struct ContextCloser {
+    void operator()(PJ_CONTEXT* context) const { proj_context_destroy(context); }
+};
+struct ProjectionCloser {
+    void operator()(PJ* projection) const { proj_destroy(projection); }
+};
+using Context = std::unique_ptr<PJ_CONTEXT, ContextCloser>;
+using ProjectionHandle = std::unique_ptr<PJ, ProjectionCloser>;
+
+Context quiet_context() {
+    Context context(proj_context_create());
+    proj_log_level(context.get(), PJ_LOG_NONE);
+    return context;
+}
+
+// Longitude and latitude in this order whatever the systems themselves say.
+ProjectionHandle to_wgs84(PJ_CONTEXT* context, const std::string& crs) {
+    const ProjectionHandle plain(proj_create_crs_to_crs(context, crs.c_str(), "EPSG:4326", nullptr));
+    return plain ? ProjectionHandle(proj_normalize_for_visualization(context, plain.get())) : nullptr;
+}
+
+bool is_geographic(PJ_CONTEXT* context, const std::string& crs) {
+    const ProjectionHandle system(proj_create(context, crs.c_str()));
+    const auto type = system ? proj_get_type(system.get()) : PJ_TYPE_UNKNOWN;
+    return type == PJ_TYPE_GEOGRAPHIC_2D_CRS || type == PJ_TYPE_GEOGRAPHIC_3D_CRS;
+}
+
+std::optional<double> number_of(std::string_view text) {
+    const auto first = text.find_first_not_of(" \t");
+    const auto last = text.find_last_not_of(" \t");
+    if (first == std::string_view::npos) {
+        return std::nullopt;
+    }
+    text = text.substr(first, last - first + 1);
+    text.remove_prefix(text.front() == '+' ? 1 : 0);
+    double value = 0;
+    const auto [end, trouble] = std::from_chars(text.data(), text.data() + text.size(), value);
+    const bool whole = trouble == std::errc{} && end == text.data() + text.size();
+    return whole && std::isfinite(value) ? std::optional{value} : std::nullopt;
+}
+
+constexpr double degree = 3.14159265358979323846 / 180;
+constexpr double wgs84_radius = 6378137.0;
+constexpr double wgs84_flattening = 1 / 298.257223563;
+
+}  // namespace
+
+struct ToEarth::Projection {
+    Context context = quiet_context();
+    ProjectionHandle projection{};
+    bool degrees = false;
+};
+
+ToEarth::ToEarth(const std::string& crs) : projection_(std::make_unique<Projection>()) {
+    projection_->projection = to_wgs84(projection_->context.get(), crs);
+    projection_->degrees = is_geographic(projection_->context.get(), crs);
+}
+ToEarth::~ToEarth() = default;
+ToEarth::ToEarth(ToEarth&&) noexcept = default;
+ToEarth& ToEarth::operator=(ToEarth&&) noexcept = default;
+
+std::optional<LonLat> ToEarth::operator()(const MapPoint& point) const {
+    if (!projection_->projection || !std::isfinite(point.x) || !std::isfinite(point.y)) {
+        return std::nullopt;
+    }
+    const PJ_COORD there =
+        proj_trans(projection_->projection.get(), PJ_FWD, proj_coord(point.x, point.y, 0, HUGE_VAL));
+    const bool on_earth = std::isfinite(there.xy.x) && std::isfinite(there.xy.y) &&
+                          std::abs(there.xy.x) <= 180 && std::abs(there.xy.y) <= 90;
+    return on_earth ? std::optional{LonLat{there.xy.x, there.xy.y}} : std::nullopt;
+}
+
+std::optional<MapPoint> ToEarth::back(const LonLat& place) const {
+    if (!projection_->projection) {
+        return std::nullopt;
+    }
+    const PJ_COORD there =
+        proj_trans(projection_->projection.get(), PJ_INV, proj_coord(place.lon, place.lat, 0, HUGE_VAL));
+    const bool on_map = std::isfinite(there.xy.x) && std::isfinite(there.xy.y);
+    return on_map ? std::optional{MapPoint{there.xy.x, there.xy.y, {}}} : std::nullopt;
+}
+
+bool ToEarth::from_degrees() const {
+    return projection_->degrees;
+}
+
+std::optional<Standpoint> standpoint(const LonLat& place, const std::string& crs) {
+    const ToEarth to_earth(crs);
+    const auto at = to_earth.back(place);
+    if (!at) {
+        return std::nullopt;
+    }
+    return Standpoint{*at, to_earth.from_degrees() ? std::cos(place.lat * degree) : 1.0};
+}
+
+std::optional<LonLat> parse_lat_lon(std::string_view text) {
+    const auto comma = text.find(',');
+    if (comma == std::string_view::npos) {
+        return std::nullopt;
+    }
+    const auto lat = number_of(text.substr(0, comma));
+    const auto lon = number_of(text.substr(comma + 1));
+    const bool on_earth = lat && lon && std::abs(*lat) <= 90 && std::abs(*lon) <= 180;
+    return on_earth ? std::optional{LonLat{*lon, *lat}} : std::nullopt;
+}
+
+WayTo way_between(const LonLat& from, const LonLat& to) {
+    geod_geodesic earth{};
+    geod_init(&earth, wgs84_radius, wgs84_flattening);
+    double metres = 0;
+    double bearing = 0;
+    geod_inverse(&earth, from.lat, from.lon, to.lat, to.lon, &metres, &bearing, nullptr);
+    // Nowhere to go has no direction: north, whatever side of it the rounding fell on.
+    bearing = metres > 0 ? std::fmod(bearing + 360.0, 360.0) : 0.0;
+    return {Metres{metres}, bearing};
+}
+
+std::string_view compass_words(double bearing) {
+    static constexpr std::array<std::string_view, 8> words{"north", "north-east", "east", "south-east",
+                                                           "south", "south-west", "west", "north-west"};
+    const auto eighth = static_cast<std::size_t>(std::lround(bearing / 45.0));
+    return words[eighth % words.size()];
+}
+
+}  // namespace pipward

@@ -1,0 +1,57 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include <memory>
+#include <optional>
+#include <string>
+#include <string_view>
+
+#include "pipward/record/orchard.h"
+
+/// From the book's coordinates to the earth: longitude and latitude, distance and bearing.
+namespace pipward {
+
+/// On WGS 84, in degrees: longitude -180..180 to the east, latitude -90..90 to the north.
+struct LonLat {
+    double lon = 0;
+    double lat = 0;
+};
+
+/// Carries points of one coordinate system to the earth, by PROJ. Not for two threads at once.
+class ToEarth {
+  public:
+    /// `crs` as in Orchard::crs: AUTHORITY:CODE or well-known text. One that is unknown, or not of the earth,
+    /// carries nothing.
+    explicit ToEarth(const std::string& crs);
+    ~ToEarth();
+    ToEarth(ToEarth&&) noexcept;
+    ToEarth& operator=(ToEarth&&) noexcept;
+
+    /// Nothing where the point has no place on the earth.
+    std::optional<LonLat> operator()(const MapPoint& point) const;
+    /// The way back.
+    std::optional<MapPoint> back(const LonLat& place) const;
+    /// Whether the book's coordinates are degrees.
+    bool from_degrees() const;
+
+  private:
+    struct Projection;
+    std::unique_ptr<Projection> projection_;
+};
+
+/// "48.13,11.57": latitude first, as people say and as map programs on phones print it. Nothing for anything
+/// else.
+std::optional<LonLat> parse_lat_lon(std::string_view text);
+
+struct WayTo {
+    Metres distance;
+    double bearing = 0;  ///< degrees clockwise from true north, 0..360, at the start
+};
+
+/// The shortest way over the WGS 84 ellipsoid (Karney 2013, J. Geodesy 87:43, as in PROJ).
+WayTo way_between(const LonLat& from, const LonLat& to);
+
+/// "north-east" for 30..60 degrees and so on: the nearest of eight.
+std::string_view compass_words(double bearing);
+
+}  // namespace pipward

@@ -1,0 +1,207 @@
+// SPDX-License-Identifier: MIT
+#include "pipward/place/family_table.h"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <array>
+
+#include "pipward/place/likeness.h"
+#include "pipward/place/name_pool.h"
+#include "pipward/place/scrap_text.h"
+
+namespace pipward {
+namespace {
+
+bool is_digit(char c) {
+    return c >= '0' && c <= '9';
+}
+
+std::string_view digits_at_end(std::string_view text) {
+    std::size_t start = text.size();
+    while (start > 0 && is_digit(text[start - 1])) {
+        --start;
+    }
+    text.remove_prefix(start);
+    while (text.size() > 1 && text.front() == '0') {
+        text.remove_prefix(1);
+    }
+    return text;
+}
+
+std::string_view trimmed(std::string_view text) {
+    const auto first = text.find_first_not_of(' ');
+    return first == std::string_view::npos ? std::string_view{}
+                                           : text.substr(first, text.find_last_not_of(' ') - first + 1);
+}
+
+/// What a scrap asks for: keys as families have them.
+struct Wanted {
+    std::string seed;
+    std::string pollen;
+    std::string number{};
+    bool slips = true;  ///< whether the pollen parent's name may have any: its number could be taken for one
+};
+
+// "Wrenlea no." without its last word.
+std::string_view without_number_word(std::string_view text) {
+    static constexpr std::array<std::string_view, 7> words{"no.",    "no",       "nr.", "nr",
+                                                           "number", "seedling", "#"};
+    for (const auto word : words) {
+        if (text.ends_with(word)) {
+            const auto before = text.substr(0, text.size() - word.size());
+            if (before.empty() || before.back() == ' ' || word == "#") {
+                return trimmed(before);
+            }
+        }
+    }
+    return text;
+}
+
+/// A text and the digits at its end.
+struct Numbered {
+    std::string name;  // as compared
+    std::string number;
+};
+
+Numbered numbered(std::string_view text) {
+    std::size_t end = text.size();
+    while (end > 0 && is_digit(text[end - 1])) {
+        --end;
+    }
+    return {squeezed(without_number_word(trimmed(text.substr(0, end)))), std::string(digits_at_end(text))};
+}
+
+// The scrap's both sides as they stand, and with the digits at the end taken for the seedling's number.
+void add_readings(std::string_view left, std::string_view right, std::vector<Wanted>& all) {
+    const auto seed = squeezed(left);
+    const auto whole = squeezed(right);
+    if (seed.empty() || whole.empty()) {
+        return;
+    }
+    const auto [pollen, number] = numbered(right);
+    const bool has_number = !number.empty() && !pollen.empty();
+    all.push_back({.seed = seed, .pollen = whole, .slips = !has_number});
+    if (has_number) {
+        all.push_back({seed, pollen, number});
+    }
+}
+
+constexpr std::size_t longest_scrap = 400;  // two names and a number
+
+constexpr std::string_view times = "×";
+
+// "A×B" has no blanks around its sign; an "x" counts only with blanks around it.
+std::string with_blanks_around_signs(std::string_view scrap) {
+    std::string text;
+    while (!scrap.empty()) {
+        const bool sign = scrap.starts_with(times) || scrap.front() == '*';
+        text += sign ? std::string_view(" x ") : scrap.substr(0, 1);
+        scrap.remove_prefix(scrap.starts_with(times) ? times.size() : 1);
+    }
+    return folded_text(text);
+}
+
+std::vector<Wanted> readings_of(std::string_view scrap) {
+    constexpr std::string_view sign = " x ";
+    std::vector<Wanted> all;
+    if (scrap.size() > longest_scrap) {
+        return all;
+    }
+    const auto text = with_blanks_around_signs(scrap);
+    const std::string_view whole = text;
+    for (auto at = whole.find(sign); at != std::string_view::npos; at = whole.find(sign, at + 1)) {
+        add_readings(whole.substr(0, at), whole.substr(at + sign.size()), all);
+    }
+    return all;
+}
+
+struct NameLikeness {
+    float worth = 0;
+    int slips = 0;
+};
+
+NameLikeness likeness_of(const std::string& wanted, const std::string& name, bool may_slip = true) {
+    if (wanted == name) {
+        return {1.0F, 0};
+    }
+    if (name.find(wanted) != std::string::npos) {
+        return {0.90F, 0};
+    }
+    const int slips = Likeness(wanted).slips_in_part(name);
+    return may_slip && slips <= slips_allowed(wanted.size())
+               ? NameLikeness{0.85F - 0.1F * static_cast<float>(slips), slips}
+               : NameLikeness{};
+}
+
+constexpr float best_worth = 0.97F;
+constexpr float other_way_round = 0.85F;
+constexpr float whole_family = 0.85F;
+constexpr float by_code = 0.93F;
+
+Hit hit_of(const Wanted& wanted, const Family& family) {
+    const auto fit = [](const NameLikeness& seed, const NameLikeness& pollen, float worth) {
+        const int slips = seed.slips + pollen.slips;
+        return Hit{.score = best_worth * seed.worth * pollen.worth * worth,
+                   .kind = MatchKind::parents,
+                   .extent = slips > 0 ? Extent::like : Extent::whole,
+                   .slips = static_cast<std::uint8_t>(slips)};
+    };
+    const auto straight = fit(likeness_of(wanted.seed, family.seed_key),
+                              likeness_of(wanted.pollen, family.pollen_key, wanted.slips), 1.0F);
+    const auto crossed = fit(likeness_of(wanted.seed, family.pollen_key),
+                             likeness_of(wanted.pollen, family.seed_key, wanted.slips), other_way_round);
+    return straight.score >= crossed.score ? straight : crossed;
+}
+
+}  // namespace
+
+void FamilyTable::find_by_code(std::string_view scrap, Hits& hits) const {
+    const auto [code, number] = numbered(folded_text(scrap.substr(0, longest_scrap)));
+    for (std::uint32_t i = 0; i < families_.size() && !number.empty(); ++i) {
+        if (!families_[i].codes.contains(code)) {
+            continue;
+        }
+        for (const auto& sibling : families_[i].siblings) {
+            if (sibling.number == number && sibling.code == code) {
+                hits.add({.tree = sibling.tree, .score = by_code, .kind = MatchKind::parents, .source = i});
+            }
+        }
+    }
+}
+
+void FamilyTable::find(std::string_view scrap, Hits& hits) const {
+    find_by_code(scrap, hits);
+    for (const auto& wanted : readings_of(scrap)) {
+        for (std::uint32_t i = 0; i < families_.size(); ++i) {
+            auto hit = hit_of(wanted, families_[i]);
+            if (hit.score <= 0) {
+                continue;
+            }
+            hit.score *= wanted.number.empty() ? whole_family : 1.0F;
+            hit.source = i;
+            for (const auto& sibling : families_[i].siblings) {
+                if (wanted.number.empty() || wanted.number == sibling.number) {
+                    hit.tree = sibling.tree;
+                    hits.add(hit);
+                }
+            }
+        }
+    }
+}
+
+std::string FamilyTable::shown(std::uint32_t family, std::uint32_t tree) const {
+    const auto& found = families_[family];
+    const auto parents = fmt::format("{} × {}", found.seed_parent, found.pollen_parent);
+    const auto sibling = std::ranges::find(found.siblings, tree, &Sibling::tree);
+    return sibling->number.empty() ? parents : fmt::format("{} no. {}", parents, sibling->number);
+}
+
+std::string_view sibling_number(const Accession& accession, const Tree& tree, std::string_view code) {
+    const bool named_as_cross =
+        !code.empty() && squeezed(folded_text(accession.name)) == squeezed(folded_text(code));
+    const auto number = named_as_cross ? std::string_view{} : digits_at_end(accession.name);
+    return number.empty() && accession.kind == AccessionKind::seedling ? digits_at_end(tree.label) : number;
+}
+
+}  // namespace pipward

@@ -1,0 +1,229 @@
+// SPDX-License-Identifier: MIT
+#include "pipward/place/index_parts.h"
+
+#include <algorithm>
+#include <map>
+#include <set>
+#include <unordered_map>
+
+#include "pipward/place/scrap_text.h"
+
+namespace pipward {
+namespace {
+
+using Trees = std::vector<std::uint32_t>;
+using TreesByName = std::unordered_map<std::string_view, Trees>;  // asked by name only, never walked
+
+const Trees& trees_of(const TreesByName& by_name, std::string_view name) {
+    static const Trees no_trees;
+    const auto found = by_name.find(name);
+    return found == by_name.end() ? no_trees : found->second;
+}
+
+/// Walks over the records once and notes every way from a text to a tree.
+class Filler {
+  public:
+    Filler(const Orchard& orchard, NamePool& names, FamilyTable& families, NotePool& notes)
+        : orchard_(orchard), names_(names), families_(families), notes_(notes) {}
+
+    void fill() {
+        gather();
+        name_trees();
+        name_accessions();
+        name_tags();
+        find_families();
+        name_crosses();
+        take_notes();
+        names_.finish();
+        notes_.finish();
+    }
+
+  private:
+    void gather() {
+        for (std::uint32_t i = 0; i < orchard_.trees.size(); ++i) {
+            const auto& tree = orchard_.trees[i];
+            by_label_[tree.label].push_back(i);
+            if (tree.accession) {
+                by_accession_[*tree.accession].push_back(i);
+            }
+        }
+        for (std::uint32_t i = 0; i < orchard_.goals.size(); ++i) {
+            const auto& goal = orchard_.goals[i];
+            crosses_by_parts_[parts_key(folded_text(goal.code))].push_back(i);
+            crosses_by_parents_[{goal.seed_parent, goal.pollen_parent}].push_back(i);
+        }
+        children_.resize(orchard_.goals.size());
+    }
+
+    void lead_all(std::uint32_t name, const Trees& trees) {
+        for (const auto tree : trees) {
+            names_.lead(name, tree);
+        }
+    }
+
+    void name_trees() {
+        for (std::uint32_t i = 0; i < orchard_.trees.size(); ++i) {
+            names_.lead(names_.add(MatchKind::label, orchard_.trees[i].label), i);
+        }
+    }
+
+    // Also names that stand at trees and nowhere else.
+    void name_accessions() {
+        std::unordered_map<std::string_view, bool> named;
+        const auto name = [&](const std::string& accession) {
+            const auto& trees = trees_of(by_accession_, accession);
+            if (!trees.empty() && named.emplace(accession, true).second) {
+                lead_all(names_.add(MatchKind::accession, accession), trees);
+            }
+        };
+        for (const auto& accession : orchard_.accessions) {
+            name(accession.name);
+        }
+        for (const auto& tree : orchard_.trees) {
+            if (tree.accession) {
+                name(*tree.accession);
+            }
+        }
+    }
+
+    void name_tags() {
+        for (const auto& work : orchard_.pollinations) {
+            lead_all(names_.add(MatchKind::tag, work.tag), trees_of(by_label_, work.tree));
+        }
+    }
+
+    // The crosses that an accession came of: those whose code its name begins with, else those of its
+    // parents.
+    Trees crosses_of(const Accession& accession) const {
+        auto parts = name_parts(folded_text(accession.name));
+        for (; !parts.empty(); parts.pop_back()) {
+            const auto found = crosses_by_parts_.find(joined(parts));
+            if (found != crosses_by_parts_.end()) {
+                return found->second;
+            }
+        }
+        const auto found = crosses_by_parents_.find(
+            {accession.seed_parent.value_or(""), accession.pollen_parent.value_or("")});
+        const bool bred =
+            accession.kind == AccessionKind::seedling || accession.kind == AccessionKind::selection;
+        return bred && found != crosses_by_parents_.end() ? found->second : Trees{};
+    }
+
+    static std::string joined(const std::vector<std::string>& parts) {
+        std::string text;
+        for (const auto& part : parts) {
+            text += (text.empty() ? "" : " ") + part;
+        }
+        return text;
+    }
+
+    using Families = std::map<std::pair<std::string_view, std::string_view>, Family>;
+
+    void find_families() {
+        Families families;
+        for (const auto& accession : orchard_.accessions) {
+            const auto& trees = trees_of(by_accession_, accession.name);
+            if (trees.empty()) {
+                continue;
+            }
+            const auto crosses = crosses_of(accession);
+            for (const auto cross : crosses) {
+                children_[cross].insert(children_[cross].end(), trees.begin(), trees.end());
+            }
+            if (accession.seed_parent && accession.pollen_parent) {
+                add_siblings(families[{*accession.seed_parent, *accession.pollen_parent}], accession,
+                             crosses);
+            }
+        }
+        for (auto& [parents, family] : families) {
+            family.seed_parent = parents.first;
+            family.pollen_parent = parents.second;
+            family.seed_key = squeezed(folded_text(parents.first));
+            family.pollen_key = squeezed(folded_text(parents.second));
+            families_.add(std::move(family));
+        }
+    }
+
+    void add_siblings(Family& family, const Accession& accession, const Trees& crosses) const {
+        const std::string code = crosses.empty() ? "" : orchard_.goals[crosses.front()].code;
+        const std::string_view key = *family.codes.insert(squeezed(folded_text(code))).first;
+        for (const auto tree : trees_of(by_accession_, accession.name)) {
+            family.siblings.push_back({tree, sibling_number(accession, orchard_.trees[tree], code), key});
+        }
+    }
+
+    // A cross leads to its seedlings; before there are any, to the trees worked for it; before that, to the
+    // seed parent.
+    void name_crosses() {
+        std::unordered_map<std::string_view, Trees> worked;
+        for (const auto& work : orchard_.pollinations) {
+            const auto& trees = trees_of(by_label_, work.tree);
+            auto& all = worked[work.cross];
+            all.insert(all.end(), trees.begin(), trees.end());
+        }
+        for (std::uint32_t i = 0; i < orchard_.goals.size(); ++i) {
+            const auto& goal = orchard_.goals[i];
+            const auto& flowers = trees_of(worked, goal.code);
+            if (!children_[i].empty()) {
+                lead_all(names_.add(MatchKind::cross_child, goal.code), children_[i]);
+            }
+            if (!flowers.empty()) {
+                lead_all(names_.add(MatchKind::cross_worked, goal.code), flowers);
+            }
+            if (children_[i].empty() && flowers.empty()) {
+                lead_all(names_.add(MatchKind::cross_parent, goal.code),
+                         trees_of(by_accession_, goal.seed_parent));
+            }
+        }
+    }
+
+    void take_note(const std::optional<std::string>& note, const Trees& trees) {
+        if (!note || note->empty() || trees.empty()) {
+            return;
+        }
+        const auto number = notes_.add(*note);
+        for (const auto tree : trees) {
+            notes_.lead(number, tree);
+        }
+    }
+
+    void take_notes() {
+        for (std::uint32_t i = 0; i < orchard_.trees.size(); ++i) {
+            take_note(orchard_.trees[i].note, {i});
+        }
+        for (const auto& accession : orchard_.accessions) {
+            take_note(accession.note, trees_of(by_accession_, accession.name));
+        }
+        for (const auto& seen : orchard_.bloom_notes) {
+            take_note(seen.note, seen.tree ? trees_of(by_label_, *seen.tree)
+                                           : trees_of(by_accession_, seen.accession.value_or("")));
+        }
+        for (const auto& work : orchard_.pollinations) {
+            take_note(work.note, trees_of(by_label_, work.tree));
+        }
+        for (const auto& score : orchard_.trait_scores) {
+            take_note(score.note, trees_of(by_label_, score.tree));
+        }
+        for (std::uint32_t i = 0; i < orchard_.goals.size(); ++i) {
+            take_note(orchard_.goals[i].note, children_[i]);
+        }
+    }
+
+    const Orchard& orchard_;
+    NamePool& names_;
+    FamilyTable& families_;
+    NotePool& notes_;
+    TreesByName by_label_;
+    TreesByName by_accession_;
+    std::unordered_map<std::string, Trees> crosses_by_parts_;
+    std::map<std::pair<std::string, std::string>, Trees> crosses_by_parents_;
+    std::vector<Trees> children_;  // by cross goal
+};
+
+}  // namespace
+
+void fill_index(const Orchard& orchard, NamePool& names, FamilyTable& families, NotePool& notes) {
+    Filler(orchard, names, families, notes).fill();
+}
+
+}  // namespace pipward

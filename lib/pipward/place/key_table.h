@@ -1,0 +1,76 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include <algorithm>
+#include <cstdint>
+#include <string_view>
+#include <utility>
+#include <vector>
+
+namespace pipward {
+
+/// Inside of the room: numbers by text, several to a text, in sixteen bytes each. Only a sum of the text is
+/// kept: whoever looks up checks what was found where a false one would matter.
+class KeyTable {
+  public:
+    void add(std::string_view key, std::uint32_t number) { entries_.emplace_back(sum_of(key), number); }
+    void finish() { std::ranges::sort(entries_); }
+
+    template <class Use>
+    void each(std::string_view key, Use use) const {
+        const auto sum = sum_of(key);
+        auto at = std::ranges::lower_bound(entries_, sum, {}, &Entry::first);
+        for (; at != entries_.end() && at->first == sum; ++at) {
+            use(at->second);
+        }
+    }
+
+  private:
+    using Entry = std::pair<std::uint64_t, std::uint32_t>;
+
+    // FNV-1a, 64 bits (Fowler, Noll, Vo).
+    static std::uint64_t sum_of(std::string_view key) {
+        std::uint64_t sum = 14695981039346656037U;
+        for (const char c : key) {
+            sum = (sum ^ static_cast<unsigned char>(c)) * 1099511628211U;
+        }
+        return sum;
+    }
+
+    std::vector<Entry> entries_;
+};
+
+/// Inside of the room: lists of numbers by number, end to end in one vector.
+class Lists {
+  public:
+    void add(std::uint32_t list, std::uint32_t number) { pairs_.emplace_back(list, number); }
+    /// Sorts each list and drops doubles.
+    void finish(std::size_t lists) {
+        std::ranges::sort(pairs_);
+        pairs_.erase(std::unique(pairs_.begin(), pairs_.end()), pairs_.end());
+        starts_.assign(lists + 1, 0);
+        for (const auto& pair : pairs_) {
+            numbers_.push_back(pair.second);
+            ++starts_[pair.first + 1];
+        }
+        for (std::size_t i = 0; i < lists; ++i) {
+            starts_[i + 1] += starts_[i];
+        }
+        pairs_ = {};
+    }
+
+    template <class Use>
+    void each(std::uint32_t list, Use use) const {
+        for (auto at = starts_[list]; at < starts_[list + 1]; ++at) {
+            use(numbers_[at]);
+        }
+    }
+    bool empty(std::uint32_t list) const { return starts_[list] == starts_[list + 1]; }
+
+  private:
+    std::vector<std::pair<std::uint32_t, std::uint32_t>> pairs_;
+    std::vector<std::uint32_t> starts_;
+    std::vector<std::uint32_t> numbers_;
+};
+
+}  // namespace pipward

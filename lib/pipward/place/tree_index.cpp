@@ -1,0 +1,93 @@
+// SPDX-License-Identifier: MIT
+#include "pipward/place/tree_index.h"
+
+#include <algorithm>
+#include <limits>
+#include <utility>
+
+#include "pipward/place/address.h"
+#include "pipward/place/index_parts.h"
+#include "pipward/place/scrap_text.h"
+
+namespace pipward {
+
+struct TreeIndex::Parts {
+    explicit Parts(Orchard book) : orchard(std::move(book)), stands(orchard.trees) {
+        fill_index(orchard, names, families, notes);
+    }
+
+    const Orchard orchard;  // first: the others point into it
+    NamePool names;
+    StandTable stands;
+    FamilyTable families;
+    NotePool notes;
+
+    std::string what(const Hit& hit) const {
+        switch (hit.kind) {
+            case MatchKind::parents:
+                return families.shown(hit.source, hit.tree);
+            case MatchKind::address:
+                return address_of(orchard.trees[hit.tree], orchard.rows);
+            case MatchKind::note:
+                return notes.shown(hit.source);
+            case MatchKind::nearness:
+                return {};
+            default:
+                return names.shown(hit.source);
+        }
+    }
+
+    std::vector<FoundTree> found(const std::vector<Hit>& hits) const {
+        std::vector<FoundTree> trees;
+        for (const auto& hit : hits) {
+            trees.push_back({hit.tree, hit.score, {hit.kind, hit.extent, hit.slips, what(hit)}});
+        }
+        return trees;
+    }
+};
+
+TreeIndex::TreeIndex(Orchard orchard) : parts_(std::make_shared<const Parts>(std::move(orchard))) {}
+
+const Orchard& TreeIndex::orchard() const {
+    return parts_->orchard;
+}
+
+std::vector<FoundTree> TreeIndex::find(std::string_view scrap, std::size_t limit,
+                                       const std::optional<Standpoint>& from) const {
+    Hits hits(parts_->orchard.trees.size());
+    if (folded_text(scrap).empty()) {
+        return {};
+    }
+    parts_->names.find_whole(scrap, hits);
+    parts_->names.find_part(scrap, hits);
+    parts_->stands.find(scrap, hits);
+    parts_->families.find(scrap, hits);
+    if (hits.empty()) {
+        parts_->names.find_like(scrap, hits);
+    }
+    parts_->notes.find(scrap, hits);
+    return parts_->found(hits.ranked(parts_->orchard, limit, from));
+}
+
+std::vector<FoundTree> TreeIndex::nearest(const Standpoint& from, std::size_t limit) const {
+    const auto& trees = parts_->orchard.trees;
+    std::vector<std::pair<double, std::size_t>> by_distance;
+    for (std::size_t i = 0; i < trees.size(); ++i) {
+        if (trees[i].at) {
+            by_distance.emplace_back(from.plain_distance(*trees[i].at), i);
+        }
+    }
+    const auto end = by_distance.begin() + static_cast<std::ptrdiff_t>(std::min(limit, by_distance.size()));
+    std::partial_sort(by_distance.begin(), end, by_distance.end());
+    std::vector<FoundTree> found;
+    std::transform(by_distance.begin(), end, std::back_inserter(found), [](const auto& entry) {
+        return FoundTree{entry.second, 1.0, {MatchKind::nearness, Extent::whole, 0, {}}};
+    });
+    return found;
+}
+
+std::vector<std::string> TreeIndex::names_like(std::string_view scrap, std::size_t how_many) const {
+    return parts_->names.most_like(scrap, how_many);
+}
+
+}  // namespace pipward

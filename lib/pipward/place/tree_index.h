@@ -1,0 +1,48 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include <memory>
+#include <optional>
+#include <string>
+#include <string_view>
+#include <vector>
+
+#include "pipward/place/match.h"
+#include "pipward/place/standpoint.h"
+#include "pipward/record/orchard.h"
+
+namespace pipward {
+
+struct FoundTree {
+    std::size_t tree = 0;  ///< into Orchard::trees
+    double score = 0;      ///< 0..1; 1 for a tree's own label as it is written
+    Match match;
+};
+
+/// Every way from a scrap of a record to trees: labels, accessions, tags, cross codes, parents and number,
+/// block, row and position, words of notes. Built once, asked as often as wanted, by several threads at once
+/// where need be. Removed trees are found like all others.
+class TreeIndex {
+  public:
+    explicit TreeIndex(Orchard orchard);
+
+    const Orchard& orchard() const;
+
+    /// The best `limit` trees, best first; of equally good ones those that still stand come first, then those
+    /// nearer to `from`. Any bytes may be asked for; nothing is thrown. A name that is only like the scrap
+    /// (Likeness) is given where nothing else was found. A blank scrap gives nothing.
+    std::vector<FoundTree> find(std::string_view scrap, std::size_t limit = 20,
+                                const std::optional<Standpoint>& from = {}) const;
+
+    /// The trees nearest to a standpoint, nearest first; those without a place on the map are left out.
+    std::vector<FoundTree> nearest(const Standpoint& from, std::size_t limit = 20) const;
+
+    /// Names of the book that the scrap may have meant, most like first.
+    std::vector<std::string> names_like(std::string_view scrap, std::size_t how_many = 3) const;
+
+  private:
+    struct Parts;
+    std::shared_ptr<const Parts> parts_;
+};
+
+}  // namespace pipward

@@ -1,0 +1,82 @@
+// SPDX-License-Identifier: MIT
+#include "pipward/place/tree_story.h"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <map>
+
+namespace pipward {
+namespace {
+
+std::string with_note(std::string words, const std::optional<std::string>& note) {
+    return note ? fmt::format("{}. {}", words, *note) : words;
+}
+
+bool is_about(const BloomNote& note, const Tree& tree) {
+    return note.tree ? *note.tree == tree.label : note.accession && note.accession == tree.accession;
+}
+
+TreeEvent event_of(const BloomNote& note) {
+    auto words = fmt::format("{} (BBCH {})", words_of(note.bbch), note.bbch.code);
+    if (note.open_percent) {
+        words += fmt::format(", {} % open", *note.open_percent);
+    }
+    return {note.noted_on, TreeEventKind::bloom, with_note(std::move(words), note.note)};
+}
+
+TreeEvent event_of(const Pollination& work) {
+    return {work.worked_on, TreeEventKind::pollination,
+            with_note(fmt::format("{} flowers worked for {}, tag {}", work.flowers, work.cross, work.tag),
+                      work.note)};
+}
+
+// Traits are named as the breeder names columns: "fruit_mass_g".
+std::string trait_words(const TraitScore& score) {
+    auto trait = score.trait;
+    std::ranges::replace(trait, '_', ' ');
+    return with_note(fmt::format("{} {}", trait, score.score), score.note);
+}
+
+void add_scores(const Orchard& orchard, const Tree& tree, std::vector<TreeEvent>& events) {
+    std::map<Day, std::string> by_day;
+    for (const auto& score : orchard.trait_scores) {
+        if (score.tree == tree.label) {
+            auto& words = by_day[score.scored_on];
+            words += (words.empty() ? "" : ", ") + trait_words(score);
+        }
+    }
+    for (auto& [day, words] : by_day) {
+        events.push_back({day, TreeEventKind::score, std::move(words)});
+    }
+}
+
+}  // namespace
+
+std::string standing_of(const Tree& tree) {
+    if (!tree.removed_on) {
+        return "standing";
+    }
+    const auto words = fmt::format("removed {}", to_iso(*tree.removed_on));
+    return tree.note ? fmt::format("{}: {}", words, *tree.note) : words;
+}
+
+std::vector<TreeEvent> story_of(const Orchard& orchard, const Tree& tree, std::size_t limit) {
+    std::vector<TreeEvent> events;
+    for (const auto& note : orchard.bloom_notes) {
+        if (is_about(note, tree)) {
+            events.push_back(event_of(note));
+        }
+    }
+    for (const auto& work : orchard.pollinations) {
+        if (work.tree == tree.label) {
+            events.push_back(event_of(work));
+        }
+    }
+    add_scores(orchard, tree, events);
+    std::ranges::stable_sort(events, std::ranges::greater{}, &TreeEvent::day);
+    events.resize(std::min(limit, events.size()));
+    return events;
+}
+
+}  // namespace pipward

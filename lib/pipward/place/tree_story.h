@@ -1,0 +1,28 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include <string>
+#include <vector>
+
+#include "pipward/record/orchard.h"
+
+/// What a book tells of one tree, in plain words.
+namespace pipward {
+
+/// "standing", or "removed 2024-11-16: Culled: scab every year.": when it went and, as far as its note tells,
+/// why.
+std::string standing_of(const Tree& tree);
+
+enum class TreeEventKind { bloom, pollination, score };
+
+struct TreeEvent {
+    Day day;
+    TreeEventKind kind = TreeEventKind::bloom;
+    std::string words;  ///< "full flowering ... (BBCH 65)", "58 flowers worked for 25-01, tag 25-01-c"
+};
+
+/// The last events of a tree, the newest first: its bloom notes, and those of its accession where no single
+/// tree was noted; its pollinations; its scores, those of a day as one.
+std::vector<TreeEvent> story_of(const Orchard& orchard, const Tree& tree, std::size_t limit);
+
+}  // namespace pipward

@@ -1,0 +1,89 @@
+// SPDX-License-Identifier: MIT
+// The operations that write single entries, each on a copy of the sample.
+#include <gtest/gtest.h>
+
+#include <set>
+
+#include "operation/sample_copy.h"
+#include "pipward/book/entry.h"
+#include "pipward/operation/operation.h"
+
+namespace pipward {
+namespace {
+
+Form example_of(const Operation& operation, const testing::SampleCopy& sample) {
+    Form form;
+    for (const auto& [key, value] : operation.examples().front().values) {
+        form[key] = value == "BOOK" ? sample.book() : value;
+    }
+    return form;
+}
+
+std::vector<const Operation*> noting() {
+    std::vector<const Operation*> found;
+    for (const auto& operation : operations()) {
+        if (operation->about().group == "Notes" && operation->about().id != "note-undo") {
+            found.push_back(operation.get());
+        }
+    }
+    return found;
+}
+
+TEST(NoteOperations, ThereIsOneForEveryTableThatTakesEntries) {
+    EXPECT_EQ(noting().size(), entry_tables().size());
+}
+
+TEST(NoteOperations, EachWritesOneRowThatIsTakenBackByName) {
+    NEED_SAMPLE();
+    const testing::SampleCopy sample;
+    std::set<std::string> tables;
+    for (const auto* operation : noting()) {
+        const auto outcome = operation->run(example_of(*operation, sample), {});
+        const auto row = remembered_entries(sample.book()).at(0);
+        EXPECT_NE(outcome.summary.find(name_of(row)), std::string::npos) << outcome.summary;
+        EXPECT_TRUE(outcome.findings.empty()) << operation->about().id;
+        tables.insert(row.table);
+        find_operation("note-undo")->run({{"book", sample.book()}, {"entry", name_of(row)}}, {});
+        EXPECT_TRUE(remembered_entries(sample.book()).empty());
+    }
+    EXPECT_EQ(tables.size(), entry_tables().size());
+}
+
+TEST(NoteOperations, TakeBackTheLastFirstAndThenTheOneBefore) {
+    NEED_SAMPLE();
+    const testing::SampleCopy sample;
+    const Form undo{{"book", sample.book()}};
+    const auto& bloom = *find_operation("note-bloom");
+    const auto before = read_book(sample.book()).orchard.bloom_notes.size();
+    for (const auto* stage : {"60", "61"}) {
+        bloom.run({{"book", sample.book()}, {"tree", "LO-04-07"}, {"stage", stage}, {"as-of", "2026-05-12"}},
+                  {});
+    }
+    EXPECT_NE(find_operation("note-undo")->run(undo, {}).summary.find("stage 61"), std::string::npos);
+    EXPECT_NE(find_operation("note-undo")->run(undo, {}).summary.find("stage 60"), std::string::npos);
+    EXPECT_EQ(read_book(sample.book()).orchard.bloom_notes.size(), before);
+}
+
+TEST(NoteOperations, AnEntryThatTheBookDoesNotRememberIsToldWithTheLatest) {
+    NEED_SAMPLE();
+    const testing::SampleCopy sample;
+    const auto& bloom = *find_operation("note-bloom");
+    bloom.run(example_of(bloom, sample), {});
+    try {
+        find_operation("note-undo")->run({{"book", sample.book()}, {"entry", "bloom_note/1"}}, {});
+        FAIL() << "it took something back";
+    } catch (const Error& error) {
+        EXPECT_EQ(error.trouble(), Trouble::input);
+        EXPECT_NE(error.findings().at(0).remedy.find("bloom_note/411"), std::string::npos);
+    }
+}
+
+TEST(NoteOperations, AStageThatTheScaleLacksIsAWrongCallWithTheNearest) {
+    const auto findings =
+        find_operation("note-bloom")->check({{"book", "b"}, {"stage", "66"}, {"as-of", "2026-05-12"}});
+    ASSERT_EQ(findings.size(), 1U);
+    EXPECT_NE(findings[0].message.find("Did you mean '65'?"), std::string::npos);
+}
+
+}  // namespace
+}  // namespace pipward

@@ -1,0 +1,250 @@
+// SPDX-License-Identifier: MIT
+#include "pipward/place/tree_index.h"
+
+#include <gtest/gtest.h>
+
+#include <algorithm>
+#include <set>
+
+#include "place/made_trees.h"
+
+namespace pipward {
+namespace {
+
+const TreeIndex& made_index() {
+    static const TreeIndex index(testing::made_orchard());
+    return index;
+}
+
+std::string label_of(const TreeIndex& index, const FoundTree& found) {
+    return index.orchard().trees[found.tree].label;
+}
+
+std::string first(const std::string& scrap) {
+    const auto found = made_index().find(scrap);
+    return found.empty() ? "" : label_of(made_index(), found.front());
+}
+
+std::string why(const std::string& scrap) {
+    const auto found = made_index().find(scrap);
+    return found.empty() ? "" : to_text(found.front().match);
+}
+
+std::set<std::string> all(const std::string& scrap) {
+    std::set<std::string> labels;
+    for (const auto& found : made_index().find(scrap, 1000)) {
+        labels.insert(label_of(made_index(), found));
+    }
+    return labels;
+}
+
+TEST(TreeIndex, FindsALabelHoweverItIsWritten) {
+    for (const auto* scrap :
+         {"UP-04-17", "up-04-17", " UP 04 17 ", "UP0417", "up-4-17", "UP–04–17", "Up/04/17"}) {
+        EXPECT_EQ(first(scrap), "UP-04-17") << scrap;
+        EXPECT_EQ(why(scrap), "label") << scrap;
+    }
+}
+
+TEST(TreeIndex, FindsAPartOfALabel) {
+    EXPECT_EQ(all("LO-01"), (std::set<std::string>{"LO-01-03", "LO-01-04"}));
+    EXPECT_EQ(why("LO-01"), "part of label LO-01-03");
+}
+
+TEST(TreeIndex, FindsALabelWithASlipOnlyWhereNothingIsRight) {
+    EXPECT_EQ(first("LO-01-O3"), "LO-01-03");
+    EXPECT_EQ(why("LO-01-O3"), "label LO-01-03, 1 letter off");
+    EXPECT_EQ(all("LO-01-03"), std::set<std::string>{"LO-01-03"});
+}
+
+TEST(TreeIndex, FindsTheTreeOfATag) {
+    EXPECT_EQ(first("16-01-a"), "UP-01-02");
+    EXPECT_EQ(why("16-01-A"), "tag 16-01-a");
+}
+
+TEST(TreeIndex, FindsAccessionsByNamePartAndMisspelling) {
+    EXPECT_EQ(all("tansy lane"), (std::set<std::string>{"UP-01-01", "UP-01-02"}));
+    EXPECT_EQ(why("tansy lane"), "accession Tansy Lane");
+    EXPECT_EQ(why("tansy"), "part of accession Tansy Lane");
+    EXPECT_EQ(why("Wernlea"), "accession Wrenlea, 1 letter off");
+    EXPECT_EQ(why("tanzy lane"), "accession Tansy Lane, 1 letter off");
+    EXPECT_EQ(first("ete dorme"), "LO-01-03");
+    EXPECT_EQ(first("ÉTÉ D’ORME"), "LO-01-03");
+    EXPECT_EQ(first("lf08041"), "LO-01-04");
+}
+
+TEST(TreeIndex, FindsTheNthSeedlingOfACross) {
+    for (const auto* scrap :
+         {"Tansy Lane x Wrenlea 17", "Tansy Lane × Wrenlea no. 17", "tansy lane×wrenlea #17",
+          "tansy x wren 17", "Tansy Lane X Wrenlea nr 017", "Tansy Lane * Wrenlea seedling 17"}) {
+        EXPECT_EQ(first(scrap), "UP-04-22") << scrap;
+        EXPECT_EQ(why(scrap), "seedling of Tansy Lane × Wrenlea no. 17") << scrap;
+        EXPECT_EQ(made_index().find(scrap)[0].tree, made_index().find("16-01-17")[0].tree) << scrap;
+    }
+}
+
+TEST(TreeIndex, FindsSeedlingsThatAreNumberedOnTheirLabels) {
+    EXPECT_EQ(first("Wrenlea × Tansy Lane no. 5"), "K-5");
+    EXPECT_EQ(first("18-02 no. 5"), "K-5");
+    EXPECT_EQ(first("16-01 no. 5"), "UP-04-10");
+}
+
+TEST(TreeIndex, PutsParentsTheOtherWayRoundSecond) {
+    const auto found = made_index().find("Wrenlea x Tansy Lane 7");
+    ASSERT_EQ(found.size(), 2U);
+    EXPECT_EQ(label_of(made_index(), found[0]), "K-7");
+    EXPECT_EQ(label_of(made_index(), found[1]), "UP-04-12");
+    EXPECT_GT(found[0].score, found[1].score);
+}
+
+TEST(TreeIndex, FindsAWholeFamilyAndParentsWhoseNamesEndInDigits) {
+    EXPECT_EQ(all("Tansy Lane x Wrenlea").size(), 40U);  // both ways round
+    EXPECT_EQ(first("Tansy Lane x Old Mix"), "LO-01-04");
+    EXPECT_EQ(first("Tansy Lane x Old Mix 41"), "LO-01-04");
+}
+
+TEST(TreeIndex, FindsTheTreesOfACrossCode) {
+    EXPECT_EQ(why("18-02"), "accession 18-02");
+    EXPECT_EQ(all("16-01").size(), 21U);  // twenty seedlings, and the tree that was worked
+    EXPECT_EQ(why("26-01"), "worked for cross 26-01");
+    EXPECT_EQ(first("26-01"), "UP-01-03");
+    EXPECT_EQ(why("27-01"), "seed parent of cross 27-01");
+    EXPECT_EQ(first("27-01"), "LO-01-03");
+}
+
+TEST(TreeIndex, FindsRowAndPosition) {
+    for (const auto* scrap : {"Upper 4 12", "U4-12", "block Upper, row 4, position 12", "upper row 4 pos. 12",
+                              "row 4 12", "Upper 04/12"}) {
+        EXPECT_EQ(first(scrap), "UP-04-12") << scrap;
+        EXPECT_EQ(why(scrap), "block Upper, row 4, position 12") << scrap;
+    }
+    EXPECT_EQ(first("Lower row 1 4"), "LO-01-04");
+    EXPECT_EQ(all("row 1 3"), (std::set<std::string>{"LO-01-03", "UP-01-03"}));
+    EXPECT_EQ(all("Lower row 1"), (std::set<std::string>{"LO-01-03", "LO-01-04"}));
+}
+
+TEST(TreeIndex, FindsWordsOfNotes) {
+    EXPECT_EQ(first("voles"), "UP-01-01");
+    EXPECT_EQ(first("canker river"), "LO-01-03");
+    EXPECT_EQ(why("voles"), "note: \"Roots eaten by voles.\"");
+    EXPECT_EQ(first("iver"), "");  // not the middle of a word
+}
+
+TEST(TreeIndex, PutsStandingTreesBeforeRemovedOnesAndNearOnesFirst) {
+    const auto found = made_index().find("Tansy Lane");
+    ASSERT_EQ(found.size(), 2U);
+    EXPECT_EQ(label_of(made_index(), found[0]), "UP-01-02");
+    EXPECT_EQ(label_of(made_index(), found[1]), "UP-01-01");
+    const auto near = made_index().find("18-02", 1, Standpoint{{148, 8, {}}});
+    EXPECT_EQ(label_of(made_index(), near[0]), "K-15");
+}
+
+TEST(TreeIndex, TellsTheNearestTrees) {
+    const auto near = made_index().nearest(Standpoint{{151, 8, {}}}, 3);
+    ASSERT_EQ(near.size(), 3U);
+    EXPECT_EQ(label_of(made_index(), near[0]), "K-15");
+    EXPECT_EQ(label_of(made_index(), near[1]), "UP-04-15");
+}
+
+TEST(TreeIndex, RanksEveryTreesOwnLabelFirst) {
+    for (const auto& tree : made_index().orchard().trees) {
+        const auto found = made_index().find(tree.label);
+        ASSERT_FALSE(found.empty()) << tree.label;
+        EXPECT_EQ(label_of(made_index(), found.front()), tree.label);
+        EXPECT_EQ(found.front().score, 1.0) << tree.label;
+    }
+}
+
+TEST(TreeIndex, RanksStrangeLabelsFirstToo) {
+    Orchard orchard;
+    const std::vector<std::string> labels{"A 1",     "A1",       "a1",          "A-01",
+                                          "A-001",   "--",       "-",           "🍎",
+                                          "🍎🍎",      "\xFF\xFE", "' OR 1=1 --", "Ä1",
+                                          "A×1",     "row 3 12", "A x B 17",    std::string(10000, 'q'),
+                                          "16-01-a", "x"};
+    for (const auto& label : labels) {
+        orchard.trees.push_back(testing::made_tree(label, "A1", "A", "1", 1));
+    }
+    orchard.pollinations = {testing::made_work("16-01-a", "16-01", "A 1"), testing::made_work("x", "", "A1")};
+    const TreeIndex index(orchard);
+    for (const auto& label : labels) {
+        const auto found = index.find(label);
+        ASSERT_FALSE(found.empty()) << label.substr(0, 40);
+        EXPECT_EQ(label_of(index, found.front()), label) << label.substr(0, 40);
+    }
+}
+
+std::vector<std::string> odd_scraps() {
+    std::vector<std::string> scraps{"",
+                                    " ",
+                                    "\t\n",
+                                    "🍎 × 🍐 no. 7",
+                                    "'; DROP TABLE tree; --",
+                                    "\"\\",
+                                    "%_*?[](){}",
+                                    "\xFF\xFE\xC3",
+                                    "×",
+                                    " x ",
+                                    "x x x",
+                                    "a x ",
+                                    " x b 7",
+                                    "no. no. no.",
+                                    "row",
+                                    "row row",
+                                    "0",
+                                    "-0",
+                                    "99999999999999999999 99999999999999999999",
+                                    "\xE2\x82",
+                                    "a\n1\n"};
+    for (const auto* part : {"a", "1", " ", "x ", "a x b ", "é", "🍎", "row 1 ", "\xFF", "-", "UP-04-"}) {
+        std::string scrap;
+        while (scrap.size() < 10000) {
+            scrap += part;
+        }
+        scraps.push_back(scrap);
+    }
+    for (int byte = 0; byte < 256; ++byte) {
+        scraps.emplace_back(1, static_cast<char>(byte));
+        scraps.push_back("UP" + std::string(1, static_cast<char>(byte)) + "17");
+    }
+    return scraps;
+}
+
+TEST(TreeIndex, TakesAnyBytes) {
+    const TreeIndex nothing{Orchard{}};
+    for (const auto& scrap : odd_scraps()) {
+        for (const auto* index : {&made_index(), &nothing}) {
+            std::vector<FoundTree> found;
+            ASSERT_NO_THROW(found = index->find(scrap)) << scrap.substr(0, 40);
+            ASSERT_NO_THROW((void)index->names_like(scrap)) << scrap.substr(0, 40);
+            EXPECT_LE(found.size(), 20U);
+            EXPECT_TRUE(std::ranges::is_sorted(found, std::greater{}, &FoundTree::score));
+            for (const auto& one : found) {
+                EXPECT_TRUE(one.score >= 0 && one.score <= 1) << one.score;
+                EXPECT_FALSE(to_text(one.match).empty());
+            }
+        }
+    }
+    EXPECT_TRUE(made_index().find("").empty());
+    EXPECT_TRUE(made_index().find(" \t").empty());
+}
+
+TEST(TreeIndex, OffersTheNearestNamesWhereNothingIsFound) {
+    EXPECT_TRUE(made_index().find("Trumpington").empty());
+    EXPECT_EQ(made_index().names_like("Renlee", 1), std::vector<std::string>{"Wrenlea"});
+    EXPECT_EQ(made_index().names_like("Trumpington").size(), 3U);
+}
+
+TEST(TreeIndex, GivesTheSameTwice) {
+    for (const auto* scrap : {"1", "UP", "16-01", "tansy", "row 1"}) {
+        const auto once = made_index().find(scrap);
+        const auto again = TreeIndex(testing::made_orchard()).find(scrap);
+        ASSERT_EQ(once.size(), again.size());
+        for (std::size_t i = 0; i < once.size(); ++i) {
+            EXPECT_EQ(once[i].tree, again[i].tree) << scrap;
+        }
+    }
+}
+
+}  // namespace
+}  // namespace pipward
