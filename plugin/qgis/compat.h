@@ -6,6 +6,12 @@
 
 #include <qgis.h>
 #include <qgsfield.h>
+#include <qgslocatorfilter.h>
+#if _QGIS_VERSION_INT >= 33000
+#include <qgsmaplayeraction.h>
+#else
+#include <qgsmaplayeractionregistry.h>
+#endif
 #include <qgsprocessingalgorithm.h>
 #include <qgsprocessingparameters.h>
 #include <qgstemporalnavigationobject.h>
@@ -71,5 +77,50 @@ inline QVariant unknown_value(FieldType type) {
     return QVariant(type);
 }
 #endif
+
+#if _QGIS_VERSION_INT >= 33400
+inline QVariant data_of(const QgsLocatorResult& result) {
+    return result.userData();
+}
+inline void set_data(QgsLocatorResult& result, const QVariant& data) {
+    result.setUserData(data);
+}
+#else
+inline QVariant data_of(const QgsLocatorResult& result) {
+    return result.userData;
+}
+inline void set_data(QgsLocatorResult& result, const QVariant& data) {
+    result.userData = data;
+}
+#endif
+
+/// Something to do with one feature of a layer: offered by the identify tool and the attribute table.
+class FeatureAction : public QgsMapLayerAction {
+  public:
+#if _QGIS_VERSION_INT >= 33000
+    FeatureAction(const QString& name, QObject* parent, const QIcon& icon)
+        : QgsMapLayerAction(name, parent, Qgis::MapLayerActionTarget::SingleFeature, icon) {}
+    bool canRunUsingLayer(QgsMapLayer* layer, const QgsMapLayerActionContext&) const override {
+        return suits(layer);
+    }
+    void triggerForFeature(QgsMapLayer* layer, const QgsFeature& feature,
+                           const QgsMapLayerActionContext&) override {
+        run_for(layer, feature);
+    }
+#else
+    FeatureAction(const QString& name, QObject* parent, const QIcon& icon)
+        : QgsMapLayerAction(name, parent, QgsMapLayerAction::SingleFeature, icon) {}
+    bool canRunUsingLayer(QgsMapLayer* layer) const override {
+        return suits(layer);
+    }
+    void triggerForFeature(QgsMapLayer* layer, const QgsFeature& feature) override {
+        run_for(layer, feature);
+    }
+#endif
+
+  protected:
+    virtual bool suits(const QgsMapLayer* layer) const = 0;
+    virtual void run_for(const QgsMapLayer* layer, const QgsFeature& feature) = 0;
+};
 
 }  // namespace pipward::desktop

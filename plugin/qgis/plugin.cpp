@@ -9,6 +9,7 @@
 #include "dress/book_opener.h"
 #include "dress/lasting_keeper.h"
 #include "expression/functions.h"
+#include "find/find_desk.h"
 #include "panel/season_dock.h"
 #include "processing/provider.h"
 #include "translation/translation.h"
@@ -54,9 +55,11 @@ void Plugin::initGui() {
         opener_ = new BookOpener(*desktop_);
         dock_ = add_season_dock(*desktop_);
     }
+    find_ = new FindDesk(desktop_, dock_ == nullptr ? nullptr : dock_->findChild<SeasonPanel*>(), this);
 }
 
 void Plugin::unload() {
+    delete find_;
     if (dock_ != nullptr) {
         desktop_->removeDockWidget(dock_);
         delete dock_;

@@ -14,6 +14,7 @@ namespace pipward::desktop {
 
 class BookOpener;
 class ExpressionFunctions;
+class FindDesk;
 class LastingKeeper;
 class Translation;
 
@@ -35,6 +36,7 @@ class Plugin : public QObject, public QgisPlugin {
     std::unique_ptr<LastingKeeper> lasting_;
     QPointer<BookOpener> opener_;
     QPointer<QgsDockWidget> dock_;
+    QPointer<FindDesk> find_;
 };
 
 /// Adds the operations to Processing once; 0 added, 1 there already, 2 refused.

@@ -41,7 +41,7 @@ const std::vector<ColumnOf<FoundRow>>& found_columns() {
     static const std::vector<ColumnOf<FoundRow>> columns{
         {{"rank", whole, "", "Rank", "1 for the tree that fits best."},
          [](const FoundRow& r) { return whole_cell(r.rank); }},
-        {{"score", number, "", "Score", "How well it fits, 0 to 1; 1 for a tree's own label."},
+        {{"score", number, "of 1", "Score", "How well it fits, 0 to 1; 1 for a tree's own label."},
          [](const FoundRow& r) { return number_cell(r.score, 3); }},
         {{"label", text, "", "Label", "What stands on the tree's tag."},
          [](const FoundRow& r) { return text_cell(r.tree->label); }},

@@ -3,6 +3,7 @@
 
 #include <algorithm>
 #include <limits>
+#include <utility>
 
 namespace pipward {
 
@@ -28,7 +29,7 @@ double far_from(const std::optional<Standpoint>& from, const Tree& tree) {
 }  // namespace
 
 std::vector<Hit> Hits::ranked(const Orchard& orchard, std::size_t limit,
-                              const std::optional<Standpoint>& from) const {
+                              const std::optional<Standpoint>& from) && {
     const auto before = [&](const Hit& a, const Hit& b) {
         if (a.score != b.score) {
             return a.score > b.score;
@@ -46,7 +47,7 @@ std::vector<Hit> Hits::ranked(const Orchard& orchard, std::size_t limit,
         const int by_label = one.label.compare(other.label);
         return by_label != 0 ? by_label < 0 : a.tree < b.tree;
     };
-    auto sorted = hits_;
+    auto sorted = std::move(hits_);
     const auto end = sorted.begin() + static_cast<std::ptrdiff_t>(std::min(limit, sorted.size()));
     std::partial_sort(sorted.begin(), end, sorted.end(), before);
     sorted.erase(end, sorted.end());

@@ -66,7 +66,7 @@ std::vector<FoundTree> TreeIndex::find(std::string_view scrap, std::size_t limit
         parts_->names.find_like(scrap, hits);
     }
     parts_->notes.find(scrap, hits);
-    return parts_->found(hits.ranked(parts_->orchard, limit, from));
+    return parts_->found(std::move(hits).ranked(parts_->orchard, limit, from));
 }
 
 std::vector<FoundTree> TreeIndex::nearest(const Standpoint& from, std::size_t limit) const {

@@ -9,15 +9,13 @@
 #include <QToolTip>
 #include <algorithm>
 
+#include "text.h"
+
 namespace pipward::desktop {
 namespace {
 
 constexpr int margin_days = 3;
 constexpr int widest_name = 170;
-
-QString short_day(const QDate& day) {
-    return short_day(day);
-}
 
 QColor mixed(const QColor& a, const QColor& b, double share_of_b) {
     const auto mix = [&](int x, int y) { return static_cast<int>(x + (y - x) * share_of_b); };

@@ -117,6 +117,7 @@ void SeasonPanel::build() {
     all->addWidget(play, 0, Qt::AlignLeft);
     connect(play, &QPushButton::clicked, this, &SeasonPanel::bloom_asked_for);
 
+    connect(book_, &QgsFileWidget::fileChanged, this, &SeasonPanel::book_chosen);
     connect(refresh_, &QPushButton::clicked, this, &SeasonPanel::refresh);
     connect(chart_, &BloomChart::bar_opened, this,
             [this](const QString&, const QStringList& trees) { ask_for(trees); });
@@ -125,6 +126,14 @@ void SeasonPanel::build() {
 
 void SeasonPanel::set_book(const QString& path) {
     book_->setFilePath(path);
+}
+
+QString SeasonPanel::book() const {
+    return book_->filePath();
+}
+
+void SeasonPanel::put_on_top(QWidget* part) {
+    static_cast<QVBoxLayout*>(layout())->insertWidget(0, part);
 }
 
 void SeasonPanel::set_as_of(const QDate& day) {

@@ -29,12 +29,16 @@ class SeasonPanel : public QWidget {
     ~SeasonPanel() override;
 
     void set_book(const QString& path);
+    QString book() const;
+    /// Puts another part above everything else.
+    void put_on_top(QWidget* part);
     void set_as_of(const QDate& day);
     /// Plans anew in the background; a run that is still going is stopped first.
     void refresh();
     void show_season(const SeasonView& season);
 
   signals:
+    void book_chosen(const QString& book);
     void trees_asked_for(const std::vector<pipward::desktop::TreePlace>& trees, const QString& crs);
     void trouble(const QString& what);
     void planned(const QString& book);

@@ -9,9 +9,10 @@ import time
 import traceback
 
 from qgis.core import QgsApplication, QgsProject, QgsTemporalNavigationObject, QgsVectorLayer
+from qgis.gui import QgsFileWidget, QgsGui
 from qgis.PyQt.QtCore import Q_ARG, QDate, QMetaObject, QObject, QPoint, Qt, QTimer
 from qgis.PyQt.QtTest import QTest
-from qgis.PyQt.QtWidgets import QApplication, QDateEdit, QDockWidget, QLineEdit, QPushButton, QTreeWidget, QWidget
+from qgis.PyQt.QtWidgets import QApplication, QDateEdit, QDockWidget, QLabel, QLineEdit, QListWidget, QPushButton, QTreeView, QTreeWidget, QWidget
 from qgis.utils import iface
 
 BOOK = "larkfold.gpkg"
@@ -70,7 +71,7 @@ def open_map(window):
     canvas = iface.mapCanvas()
     assert canvas.extent().contains(layers["pipward_tree"].extent()), "the map does not open on the trees"
     middle = next(f for f in layers["pipward_tree"].getFeatures() if f["label"] == "LO-03-05").geometry().asPoint()
-    for name in ("Browser", "pipward_season_dock"):
+    for name in ("Browser", "pipward_season_dock", "pipward_tree_dock"):
         window.findChild(QDockWidget, name).hide()
     draw(canvas, middle, 320)
     window.grab().save("map.png")
@@ -88,6 +89,59 @@ def open_map(window):
     project.setDirty(False)
 
 
+def within(widget, class_name):
+    while widget is not None:
+        if widget.metaObject().className() == class_name:
+            return True
+        widget = widget.parent()
+    return False
+
+
+def card_title(window):
+    dock = window.findChild(QDockWidget, "pipward_tree_dock")
+    title = window.findChild(QLabel, "pipward_card_title")
+    return title.text() if dock is not None and dock.isVisible() else None
+
+
+def find_in_search_bar(window):
+    line = next(w for w in window.findChildren(QLineEdit) if within(w, "QgsLocatorWidget"))
+    results = next(w for w in window.findChildren(QTreeView) if w.metaObject().className() == "QgsLocatorResultsView")
+    before = iface.mapCanvas().extent().width()
+    line.setFocus()
+    QTest.keyClicks(line, "pip tansy lane x wrenlea 4")
+
+    def shown():
+        return " ".join(str(results.model().index(row, 0).data()) for row in range(results.model().rowCount()))
+
+    wait_for("the search bar's result", lambda: "UP-04-04" in shown())
+    window.grab().save("search-bar.png")
+    QTest.keyClick(line, Qt.Key_Return)
+    wait_for("the card", lambda: card_title(window) == "UP-04-04")
+    wait_for("the map to zoom to the tree", lambda: iface.mapCanvas().extent().width() < before / 2)
+
+
+def find_in_panel(window, panel):
+    line = panel.findChild(QLineEdit, "pipward_find_scrap")
+    found = panel.findChild(QListWidget, "pipward_found")
+    QTest.keyClicks(line, "Ketlefen")
+    wait_for("trees in the list", lambda: found.count() > 3 and "Kettlefen" in found.item(0).text())
+    QTest.keyClick(line, Qt.Key_Down)
+    QTest.keyClick(line, Qt.Key_Return)
+    wait_for("the card of the second", lambda: card_title(window) == found.item(1).text().split(",")[0])
+    QApplication.processEvents()
+    window.grab().save("find.png")
+    line.clear()
+
+
+def identify(window, layer):
+    action = next(a for a in QgsGui.mapLayerActionRegistry().mapLayerActions(layer) if a.objectName() == "pipward_card_action")
+    tree = next(f for f in layer.getFeatures() if f["label"] == "UP-04-07")
+    action.triggerForFeature(layer, tree)
+    wait_for("the identified tree's card", lambda: card_title(window) == "UP-04-07")
+    QApplication.processEvents()
+    window.grab().save("card.png")
+
+
 def scenario():
     window = iface.mainWindow()
     window.move(0, 0)
@@ -98,7 +152,7 @@ def scenario():
     panel = window.findChild(QWidget, "pipward_season_panel")
     assert panel is not None, "the panel is not there"
     panel.findChild(QDateEdit).setDate(QDate(2026, 3, 20))
-    path = panel.findChild(QLineEdit)
+    path = panel.findChild(QgsFileWidget).findChild(QLineEdit)
     path.setText(BOOK)
     button = [b for b in panel.findChildren(QPushButton) if b.isEnabled() and b.text()][0]
 
@@ -114,6 +168,11 @@ def scenario():
     QTest.mouseClick(chart, Qt.LeftButton, Qt.NoModifier, QPoint(200, 70))
     wait_for("the map to zoom", lambda: iface.mapCanvas().extent().width() < before / 2)
     window.grab().save("panel.png")
+
+    iface.zoomFull()
+    find_in_search_bar(window)
+    find_in_panel(window, panel)
+    identify(window, layer)
 
     layer.startEditing()
     first = next(f for f in layer.getFeatures() if f["label"] in planned)
