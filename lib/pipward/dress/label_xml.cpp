@@ -39,7 +39,7 @@ void write_placement(pugi::xml_node settings, const LabelLook& look) {
     xml::set(placement, "placement", inside ? place_horizontal_in_area : place_ordered_around_point);
     xml::set(placement, "dist", xml::number(look.distance_mm));
     xml::set(placement, "distUnits", "MM");
-    xml::set(placement, "offsetType", look.place == LabelPlace::around_point ? "1" : "0");
+    xml::set(placement, "offsetType", look.place == LabelPlace::at_start_of_line ? "0" : "1");
     xml::set(placement, "priority", look.priority);
     xml::set(placement, "fitInPolygonOnly", "0");
     if (look.place == LabelPlace::at_start_of_line) {
@@ -48,7 +48,8 @@ void write_placement(pugi::xml_node settings, const LabelLook& look) {
         xml::set(placement, "geometryGeneratorEnabled", "1");
         xml::set(placement, "geometryGeneratorType", "PointGeometry");
     } else {
-        xml::set(placement, "predefinedPositionOrder", "BR,TR,BL,TL,B,T,R,L");
+        xml::set(placement, "predefinedPositionOrder",
+                 look.place == LabelPlace::below_point ? "BR,BL,B,R,L" : "BR,TR,BL,TL,B,T,R,L");
     }
 }
 

@@ -58,7 +58,7 @@ struct RuleLook {
     int farthest = 0;  ///< drawn only while the map is nearer than 1 : this; 0 for always
 };
 
-enum class LabelPlace { around_point, at_start_of_line, inside_area };
+enum class LabelPlace { around_point, below_point, at_start_of_line, inside_area };
 
 /// Labels that are drawn while the map's scale is 1 : `nearest` to 1 : `farthest`.
 struct LabelLook {

@@ -46,6 +46,7 @@ void dress_trees(LayerDress& layer) {
     layer.label = LabelLook{.expression = "\"label\"",
                             .points = 6.5,
                             .ink = ink::dark,
+                            .place = LabelPlace::below_point,  // work stands above
                             .distance_mm = 0.6,
                             .nearest = 1,
                             .farthest = 500,
