@@ -6,6 +6,8 @@
 #include <qgsdockwidget.h>
 #include <qgsprocessingregistry.h>
 
+#include "dress/book_opener.h"
+#include "dress/lasting_keeper.h"
 #include "expression/functions.h"
 #include "find/find_desk.h"
 #include "note/noting.h"
@@ -49,7 +51,9 @@ void Plugin::initGui() {
     translation_ = std::make_unique<Translation>(QgsApplication::locale());
     register_provider();
     functions_ = std::make_unique<ExpressionFunctions>();
+    lasting_ = std::make_unique<LastingKeeper>();
     if (desktop_ != nullptr) {
+        opener_ = new BookOpener(*desktop_);
         dock_ = add_season_dock(*desktop_);
         noting_ = add_noting(*desktop_);
     }
@@ -63,6 +67,8 @@ void Plugin::unload() {
         desktop_->removeDockWidget(dock_);
         delete dock_;
     }
+    delete opener_;
+    lasting_.reset();
     functions_.reset();
     unregister_provider();
     translation_.reset();

@@ -9,6 +9,7 @@
 namespace pipward {
 
 std::unique_ptr<const Operation> book_new();
+std::unique_ptr<const Operation> book_dress();
 std::unique_ptr<const Operation> weather_import();
 std::unique_ptr<const Operation> book_check();
 std::unique_ptr<const Operation> season_clock();

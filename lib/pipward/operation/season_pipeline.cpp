@@ -7,6 +7,7 @@
 #include <cmath>
 
 #include "pipward/operation/complaint.h"
+#include "pipward/operation/dress_book.h"
 #include "pipward/operation/read_checked.h"
 #include "pipward/operation/station_choice.h"
 
@@ -213,10 +214,11 @@ SeasonPlan plan_crosses(Place& place, const BloomForecast& forecast, const Cross
     return plan;
 }
 
-void keep_results(const BookName& book, bool write, const Outcome& outcome, const Run& lent) {
+void keep_results(const BookName& book, bool write, Outcome& outcome, const Run& lent) {
     if (write) {
         lent.step(write_begins, "Writing the results");
         write_results(book, outcome.tables);
+        add(outcome.findings, refresh_dress(book.location));
     }
 }
 

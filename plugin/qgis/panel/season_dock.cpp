@@ -14,6 +14,9 @@
 #include <QMainWindow>
 #include <ranges>
 
+#include "dress/after_plan.h"
+#include "dress/bloom_player.h"
+
 namespace pipward::desktop {
 namespace {
 
@@ -103,7 +106,9 @@ QgsDockWidget* add_season_dock(QgisInterface& desktop) {
     QObject::connect(panel, &SeasonPanel::planned, dock, [&desktop](const QString& book) {
         reload_layers_of(book);
         say_what_is_not_saved(desktop, book);
+        after_plan(desktop, book);
     });
+    QObject::connect(panel, &SeasonPanel::bloom_asked_for, dock, [&desktop] { play_bloom(desktop); });
     desktop.addDockWidget(Qt::RightDockWidgetArea, dock);
     if (auto* window = qobject_cast<QMainWindow*>(desktop.mainWindow()); window != nullptr) {
         window->resizeDocks({dock}, {usual_width}, Qt::Horizontal);

@@ -8,9 +8,9 @@ import sys
 import time
 import traceback
 
-from qgis.core import QgsApplication, QgsProject, QgsVectorLayer
+from qgis.core import QgsApplication, QgsProject, QgsTemporalNavigationObject, QgsVectorLayer
 from qgis.gui import QgsFileWidget, QgsGui
-from qgis.PyQt.QtCore import QDate, QMetaObject, QObject, QPoint, Qt, QTimer
+from qgis.PyQt.QtCore import Q_ARG, QDate, QMetaObject, QObject, QPoint, Qt, QTimer
 from qgis.PyQt.QtTest import QTest
 from qgis.PyQt.QtWidgets import (QAction, QApplication, QComboBox, QDateEdit, QDockWidget, QLabel, QLineEdit, QListWidget,
                                  QPushButton, QTabWidget, QTreeView, QTreeWidget, QWidget)
@@ -110,6 +110,49 @@ def note_what_cannot_be(window, form, button):
     iface.messageBar().clearWidgets()
 
 
+def draw(canvas, center, scale):
+    drawn = []
+    canvas.mapCanvasRefreshed.connect(lambda: drawn.append(True))
+    canvas.setCenter(center)
+    canvas.zoomScale(scale)
+    canvas.refresh()
+    wait_for("the map to be drawn", lambda: drawn and not canvas.isDrawing())
+
+
+def open_map(window):
+    """The menu entry opens the stored map, whole; the panel's button lets it play the bloom day by day."""
+    iface.messageBar().clearWidgets()
+    QgsProject.instance().setDirty(False)
+    opener = window.findChild(QObject, "pipward_book_opener")
+    assert opener is not None, "the menu entry is not there"
+    QMetaObject.invokeMethod(opener, "open", Qt.DirectConnection, Q_ARG(str, BOOK))
+    project = QgsProject.instance()
+    wait_for("the map", lambda: project.fileName().startswith("geopackage:") and project.count() > 20)
+    layers = project.mapLayers()
+    assert all(layer.isValid() for layer in layers.values()), [n for n, l in layers.items() if not l.isValid()]
+    assert all(r.isValid() for r in project.relationManager().relations().values())
+    assert project.crs().authid() == "EPSG:25832"
+    canvas = iface.mapCanvas()
+    assert canvas.extent().contains(layers["pipward_tree"].extent()), "the map does not open on the trees"
+    middle = next(f for f in layers["pipward_tree"].getFeatures() if f["label"] == "LO-03-05").geometry().asPoint()
+    for name in ("Browser", "pipward_season_dock", "pipward_tree_dock"):
+        window.findChild(QDockWidget, name).hide()
+    draw(canvas, middle, 320)
+    window.grab().save("map.png")
+    QTest.mouseClick(window.findChild(QPushButton, "pipward_play_bloom"), Qt.LeftButton)
+    wait_for("the first day", lambda: not canvas.temporalRange().isInfinite())
+    assert canvas.temporalRange().begin().date().year() == 2026
+    wait_for("the tenth day", lambda: canvas.temporalRange().begin().date() > QDate(2026, 4, 24))
+    shown = canvas.temporalRange()
+    assert shown.begin().secsTo(shown.end()) <= 24 * 3600, "a step should be a day"
+    canvas.temporalController().pause()
+    draw(canvas, middle, 320)
+    window.grab().save("bloom.png")
+    window.findChild(QDockWidget, "pipward_season_dock").show()
+    canvas.temporalController().setNavigationMode(QgsTemporalNavigationObject.NavigationOff)
+    project.setDirty(False)
+
+
 def within(widget, class_name):
     while widget is not None:
         if widget.metaObject().className() == class_name:
@@ -169,6 +212,7 @@ def scenario():
     window.resize(1400, 900)
     assert provider() is not None, "the provider is not there"
     layer = trees_layer()
+    assert layer.temporalProperties().isActive(), "a layer of the book lost its times"
     panel = window.findChild(QWidget, "pipward_season_panel")
     assert panel is not None, "the panel is not there"
     panel.findChild(QDateEdit).setDate(QDate(2026, 3, 20))
@@ -205,6 +249,9 @@ def scenario():
     note_at_a_tree(window, layer)
     window.findChild(QDockWidget, "pipward_season_dock").setUserVisible(True)
 
+    open_map(window)
+
+    iface.messageBar().clearWidgets()
     path.setText("nowhere.gpkg")
     QTest.mouseClick(button, Qt.LeftButton)
     wait_for("the trouble to be told", lambda: button.isEnabled() and len(iface.messageBar().items()) > 0)
@@ -215,6 +262,7 @@ def scenario():
     QApplication.processEvents()
     assert provider() is None, "the provider was left behind"
     assert window.findChild(QAction, "pipward_note_action") is None, "an action was left behind"
+    assert window.findChild(QObject, "pipward_book_opener") is None, "the menu entry was left behind"
     assert not [d for d in window.findChildren(QDockWidget) if d.objectName().startswith("pipward")], "the dock was left behind"
 
 
