@@ -10,6 +10,7 @@
 #include "dress/lasting_keeper.h"
 #include "expression/functions.h"
 #include "find/find_desk.h"
+#include "note/noting.h"
 #include "panel/season_dock.h"
 #include "processing/provider.h"
 #include "translation/translation.h"
@@ -54,11 +55,13 @@ void Plugin::initGui() {
     if (desktop_ != nullptr) {
         opener_ = new BookOpener(*desktop_);
         dock_ = add_season_dock(*desktop_);
+        noting_ = add_noting(*desktop_);
     }
     find_ = new FindDesk(desktop_, dock_ == nullptr ? nullptr : dock_->findChild<SeasonPanel*>(), this);
 }
 
 void Plugin::unload() {
+    noting_.reset();
     delete find_;
     if (dock_ != nullptr) {
         desktop_->removeDockWidget(dock_);

@@ -36,6 +36,7 @@ class Plugin : public QObject, public QgisPlugin {
     std::unique_ptr<LastingKeeper> lasting_;
     QPointer<BookOpener> opener_;
     QPointer<QgsDockWidget> dock_;
+    std::unique_ptr<QObject> noting_;
     QPointer<FindDesk> find_;
 };
 

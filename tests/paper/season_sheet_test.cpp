@@ -246,6 +246,13 @@ TEST(FindingsPart, ShowsTheGravestFirstAndEachOnce) {
     EXPECT_TRUE(has(part, "tree, A-1, block = Z:"));
 }
 
+TEST(FindingsPart, NamesTablesAndColumnsInPlainWords) {
+    MadeUpSeason season;
+    auto sheet = season.sheet();
+    sheet.findings = {{Level::note, "bloom_note", "A_12", "noted_on", "a_b", "Odd.", ""}};
+    EXPECT_TRUE(has(section_of(season_sheet_html(sheet), "findings"), "bloom note, A_12, noted on = a_b"));
+}
+
 TEST(FindingsPart, CutsAnEndlessListAndSaysHowMuchIsMissing) {
     MadeUpSeason season;
     auto sheet = season.sheet();

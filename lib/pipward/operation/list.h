@@ -18,7 +18,6 @@ std::unique_ptr<const Operation> bloom_skill();
 std::unique_ptr<const Operation> bloom_forecast();
 std::unique_ptr<const Operation> cross_outlook();
 std::unique_ptr<const Operation> season_plan();
-std::unique_ptr<const Operation> tree_find();
 std::unique_ptr<const Operation> note_bloom();
 std::unique_ptr<const Operation> note_pollination();
 std::unique_ptr<const Operation> note_pollen_test();
@@ -28,5 +27,6 @@ std::unique_ptr<const Operation> note_sprouts();
 std::unique_ptr<const Operation> note_seed_out();
 std::unique_ptr<const Operation> note_score();
 std::unique_ptr<const Operation> note_undo();
+std::unique_ptr<const Operation> tree_find();
 
 }  // namespace pipward

@@ -147,9 +147,9 @@ Past read_past(Place& place, const Run& lent) {
     add(place.findings, report.findings);
     Past past;
     past.seasons = std::move(report.seasons);
-    past.stages = stages_seen(place.orchard, place.station, place.hemisphere).stages;
+    past.stages = stages_seen(place.orchard, place.station, place.hemisphere, place.as_of).stages;
     past.curves = curves_for_notes(past.stages, past.seasons, place.latitude);
-    auto seen = observe(place.orchard, place.station, place.hemisphere, past.curves);
+    auto seen = observe(place.orchard, place.station, place.hemisphere, place.as_of, past.curves);
     add(place.findings, seen.findings);
     past.observations = std::move(seen.observations);
     return past;
