@@ -258,9 +258,20 @@ TEST(FindingsPart, CutsAnEndlessListAndSaysHowMuchIsMissing) {
     auto sheet = season.sheet();
     for (int i = 0; i < 100; ++i) {
         sheet.findings.push_back(
-            {Level::note, "bloom_note", fmt::format("fid {}", 100 + i), "", "", "Odd.", ""});
+            {Level::note, "bloom_note", fmt::format("fid {}", i), "", "", fmt::format("Odd {}.", i), ""});
     }
     EXPECT_TRUE(has(section_of(season_sheet_html(sheet), "findings"), "and 62 more"));
+}
+
+TEST(FindingsPart, TellsTogetherWhatManyRowsHaveInCommon) {
+    MadeUpSeason season;
+    auto sheet = season.sheet();
+    sheet.findings.clear();
+    for (int i = 0; i < 100; ++i) {
+        sheet.findings.push_back({Level::note, "bloom_note", fmt::format("fid {}", i), "", "", "Odd.", ""});
+    }
+    EXPECT_TRUE(
+        has(section_of(season_sheet_html(sheet), "findings"), "bloom note, fid 0, fid 1, fid 2 and 97 more"));
 }
 
 TEST(HowSure, QuotesTheChosenMethodAndTheLongRunMeanBesideIt) {

@@ -54,50 +54,6 @@ def planned_labels():
     return {f["label"] for f in windows.getFeatures() if f["label"]}
 
 
-def draw(canvas, center, scale):
-    drawn = []
-    canvas.mapCanvasRefreshed.connect(lambda: drawn.append(True))
-    canvas.setCenter(center)
-    canvas.zoomScale(scale)
-    canvas.refresh()
-    wait_for("the map to be drawn", lambda: drawn and not canvas.isDrawing())
-
-
-def open_map(window):
-    """The menu entry opens the stored map, whole; the panel's button lets it play the bloom day by day."""
-    iface.messageBar().clearWidgets()
-    QgsProject.instance().setDirty(False)
-    opener = window.findChild(QObject, "pipward_book_opener")
-    assert opener is not None, "the menu entry is not there"
-    QMetaObject.invokeMethod(opener, "open", Qt.DirectConnection, Q_ARG(str, BOOK))
-    project = QgsProject.instance()
-    wait_for("the map", lambda: project.fileName().startswith("geopackage:") and project.count() > 20)
-    layers = project.mapLayers()
-    assert all(layer.isValid() for layer in layers.values()), [n for n, l in layers.items() if not l.isValid()]
-    assert all(r.isValid() for r in project.relationManager().relations().values())
-    assert project.crs().authid() == "EPSG:25832"
-    canvas = iface.mapCanvas()
-    assert canvas.extent().contains(layers["pipward_tree"].extent()), "the map does not open on the trees"
-    middle = next(f for f in layers["pipward_tree"].getFeatures() if f["label"] == "LO-03-05").geometry().asPoint()
-    for dock in window.findChildren(QDockWidget):
-        if dock.objectName() == "Browser" or dock.objectName().startswith("pipward"):
-            dock.hide()
-    draw(canvas, middle, 320)
-    window.grab().save("map.png")
-    QTest.mouseClick(window.findChild(QPushButton, "pipward_play_bloom"), Qt.LeftButton)
-    wait_for("the first day", lambda: not canvas.temporalRange().isInfinite())
-    assert canvas.temporalRange().begin().date().year() == 2026
-    wait_for("the tenth day", lambda: canvas.temporalRange().begin().date() > QDate(2026, 4, 24))
-    shown = canvas.temporalRange()
-    assert shown.begin().secsTo(shown.end()) <= 24 * 3600, "a step should be a day"
-    canvas.temporalController().pause()
-    draw(canvas, middle, 320)
-    window.grab().save("bloom.png")
-    window.findChild(QDockWidget, "pipward_season_dock").setUserVisible(True)
-    canvas.temporalController().setNavigationMode(QgsTemporalNavigationObject.NavigationOff)
-    project.setDirty(False)
-
-
 def notes_of(label):
     notes = QgsVectorLayer(BOOK + "|layername=bloom_note", "notes", "ogr")
     return [f["bbch"] for f in notes.getFeatures() if f["tree"] == label]
@@ -152,6 +108,49 @@ def note_what_cannot_be(window, form, button):
     pause(0.3)
     window.grab().save("note-pick.png")
     iface.messageBar().clearWidgets()
+
+
+def draw(canvas, center, scale):
+    drawn = []
+    canvas.mapCanvasRefreshed.connect(lambda: drawn.append(True))
+    canvas.setCenter(center)
+    canvas.zoomScale(scale)
+    canvas.refresh()
+    wait_for("the map to be drawn", lambda: drawn and not canvas.isDrawing())
+
+
+def open_map(window):
+    """The menu entry opens the stored map, whole; the panel's button lets it play the bloom day by day."""
+    iface.messageBar().clearWidgets()
+    QgsProject.instance().setDirty(False)
+    opener = window.findChild(QObject, "pipward_book_opener")
+    assert opener is not None, "the menu entry is not there"
+    QMetaObject.invokeMethod(opener, "open", Qt.DirectConnection, Q_ARG(str, BOOK))
+    project = QgsProject.instance()
+    wait_for("the map", lambda: project.fileName().startswith("geopackage:") and project.count() > 20)
+    layers = project.mapLayers()
+    assert all(layer.isValid() for layer in layers.values()), [n for n, l in layers.items() if not l.isValid()]
+    assert all(r.isValid() for r in project.relationManager().relations().values())
+    assert project.crs().authid() == "EPSG:25832"
+    canvas = iface.mapCanvas()
+    assert canvas.extent().contains(layers["pipward_tree"].extent()), "the map does not open on the trees"
+    middle = next(f for f in layers["pipward_tree"].getFeatures() if f["label"] == "LO-03-05").geometry().asPoint()
+    for name in ("Browser", "pipward_season_dock", "pipward_tree_dock"):
+        window.findChild(QDockWidget, name).hide()
+    draw(canvas, middle, 320)
+    window.grab().save("map.png")
+    QTest.mouseClick(window.findChild(QPushButton, "pipward_play_bloom"), Qt.LeftButton)
+    wait_for("the first day", lambda: not canvas.temporalRange().isInfinite())
+    assert canvas.temporalRange().begin().date().year() == 2026
+    wait_for("the tenth day", lambda: canvas.temporalRange().begin().date() > QDate(2026, 4, 24))
+    shown = canvas.temporalRange()
+    assert shown.begin().secsTo(shown.end()) <= 24 * 3600, "a step should be a day"
+    canvas.temporalController().pause()
+    draw(canvas, middle, 320)
+    window.grab().save("bloom.png")
+    window.findChild(QDockWidget, "pipward_season_dock").show()
+    canvas.temporalController().setNavigationMode(QgsTemporalNavigationObject.NavigationOff)
+    project.setDirty(False)
 
 
 def within(widget, class_name):
@@ -262,8 +261,8 @@ def scenario():
     QMetaObject.invokeMethod(plugin, "unload", Qt.DirectConnection)
     QApplication.processEvents()
     assert provider() is None, "the provider was left behind"
-    assert window.findChild(QObject, "pipward_book_opener") is None, "the menu entry was left behind"
     assert window.findChild(QAction, "pipward_note_action") is None, "an action was left behind"
+    assert window.findChild(QObject, "pipward_book_opener") is None, "the menu entry was left behind"
     assert not [d for d in window.findChildren(QDockWidget) if d.objectName().startswith("pipward")], "the dock was left behind"
 
 
