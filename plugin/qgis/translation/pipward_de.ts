@@ -2448,10 +2448,6 @@
         <translation>Der Wert, in der Einheit des Merkmals.</translation>
     </message>
     <message>
-        <source>The table whose style it is, or the name of the map.</source>
-        <translation>Die Tabelle, zu der der Stil gehört, oder der Name der Karte.</translation>
-    </message>
-    <message>
         <source>The tags whose fruit the seed came from, parted by blanks.</source>
         <translation>Die Etiketten, von deren Früchten die Samen stammen, durch Leerzeichen getrennt.</translation>
     </message>
@@ -2718,6 +2714,46 @@
     <message>
         <source>west</source>
         <translation>westlich</translation>
+    </message>
+    <message>
+        <source>%</source>
+        <translation>%</translation>
+    </message>
+    <message>
+        <source>The layer whose style it is, by its title, or the name of the map.</source>
+        <translation>Der Layer, dem der Stil gehört, mit seinem Titel, oder der Name der Karte.</translation>
+    </message>
+    <message>
+        <source>days</source>
+        <translation>Tage</translation>
+    </message>
+    <message>
+        <source>degrees C</source>
+        <translation>Grad C</translation>
+    </message>
+    <message>
+        <source>flowers</source>
+        <translation>Blüten</translation>
+    </message>
+    <message>
+        <source>mg</source>
+        <translation>mg</translation>
+    </message>
+    <message>
+        <source>points</source>
+        <translation>Punkte</translation>
+    </message>
+    <message>
+        <source>seeds</source>
+        <translation>Samen</translation>
+    </message>
+    <message>
+        <source>seeds squared</source>
+        <translation>Samen zum Quadrat</translation>
+    </message>
+    <message>
+        <source>share</source>
+        <translation>Anteil</translation>
     </message>
 </context>
 </TS>

@@ -160,6 +160,8 @@ def open_map(window):
     wait_for("the map", lambda: project.fileName().startswith("geopackage:") and project.count() > 20)
     layers = project.mapLayers()
     assert all(layer.isValid() for layer in layers.values()), [n for n, l in layers.items() if not l.isValid()]
+    chosen = window.findChild(QWidget, "pipward_season_panel").findChild(QgsFileWidget).filePath()
+    assert chosen == BOOK, "the season panel does not take the book that was opened"
     assert all(r.isValid() for r in project.relationManager().relations().values())
     assert project.crs().authid() == "EPSG:25832"
     canvas = iface.mapCanvas()
