@@ -14,6 +14,7 @@
 #endif
 #include <qgsprocessingalgorithm.h>
 #include <qgsprocessingparameters.h>
+#include <qgstemporalnavigationobject.h>
 
 #include <QVariant>
 
@@ -35,6 +36,12 @@ inline constexpr auto day_only = QgsProcessingParameterDateTime::Date;
 inline constexpr auto advanced_flag = QgsProcessingParameterDefinition::FlagAdvanced;
 inline constexpr auto point_source = QgsProcessing::TypeVectorPoint;
 inline constexpr auto table_source = QgsProcessing::TypeVector;
+#endif
+
+#if _QGIS_VERSION_INT >= 33600
+inline constexpr auto animated_time = Qgis::TemporalNavigationMode::Animated;
+#else
+inline constexpr auto animated_time = QgsTemporalNavigationObject::Animated;
 #endif
 
 #if _QGIS_VERSION_INT >= 33000
