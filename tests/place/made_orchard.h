@@ -88,6 +88,13 @@ struct Score {
     int wrong = 0;
     int open = 0;
     int wrong_oddities = 0;  ///< of the two on one spot and the stray point, numbered all the same
+    Score& operator+=(const Score& more) {
+        right += more.right;
+        wrong += more.wrong;
+        open += more.open;
+        wrong_oddities += more.wrong_oddities;
+        return *this;
+    }
     int trees() const { return right + wrong + open; }
     double share(int part) const { return trees() == 0 ? 0 : static_cast<double>(part) / trees(); }
 };

@@ -21,13 +21,6 @@ Score numbered(const OrchardForm& form, RecoveryRule rule = {}) {
     return score_of(orchard, recover_rows(orchard.seen, rule));
 }
 
-void add(Score& sum, const Score& part) {
-    sum.right += part.right;
-    sum.wrong += part.wrong;
-    sum.open += part.open;
-    sum.wrong_oddities += part.wrong_oddities;
-}
-
 TEST(RecoverRows, NumbersNearlyAllRightAndNoneWrongWhereNoiseIsAQuarterOfTheSpacingAtMost) {
     Score sum;
     for (const double distance : {3.0, 4.0, 5.0}) {
@@ -38,7 +31,7 @@ TEST(RecoverRows, NumbersNearlyAllRightAndNoneWrongWhereNoiseIsAQuarterOfTheSpac
                 form.spacing = spacing;
                 form.noise = noise;
                 form.missing = missing;
-                add(sum, numbered(form));
+                sum += numbered(form);
             }
         }
     }
@@ -55,7 +48,7 @@ TEST(RecoverRows, RatherLeavesTreesOpenWhereTheNoiseIsTooGreat) {
             OrchardForm form;
             form.noise = noise;
             form.spacing = spacing;
-            add(sum, numbered(form));
+            sum += numbered(form);
         }
     }
     EXPECT_GE(sum.share(sum.open), 0.8);
@@ -139,7 +132,7 @@ TEST(RecoverRows, LeavesASingleRowOpenBecauseItsBeginningCannotBeKnown) {
     RecoveryRule own;
     own.from_first_tree = true;
     own.bearing = 74;
-    EXPECT_GT(score_of(orchard, recover_rows(orchard.seen, own)).open, -1);
+    EXPECT_GT(score_of(orchard, recover_rows(orchard.seen, own)).right, 20);
 }
 
 TEST(RecoverRows, AsksForTheBearingWhereTreesStandInSquare) {
