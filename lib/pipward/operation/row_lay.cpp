@@ -8,6 +8,7 @@
 #include "pipward/book/change.h"
 #include "pipward/operation/column_of.h"
 #include "pipward/operation/complaint.h"
+#include "pipward/operation/dress_book.h"
 #include "pipward/operation/list.h"
 #include "pipward/operation/row_courses.h"
 #include "pipward/operation/row_tables.h"
@@ -199,6 +200,8 @@ Outcome run(const Request& request, const Run& lent) {
         change.added.push_back(tree_row_table(rows));
         change.results.push_back(outcome.tables[1]);
         apply_change(request.book.location, change);
+        const auto dress = refresh_dress(request.book.location);
+        outcome.findings.insert(outcome.findings.end(), dress.begin(), dress.end());
     }
     outcome.crs = orchard.crs;
     outcome.summary = summary_of(request, laid, positions);

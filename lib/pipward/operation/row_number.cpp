@@ -7,6 +7,7 @@
 #include "pipward/book/change.h"
 #include "pipward/operation/column_of.h"
 #include "pipward/operation/complaint.h"
+#include "pipward/operation/dress_book.h"
 #include "pipward/operation/list.h"
 #include "pipward/operation/number_trees.h"
 #include "pipward/operation/row_tables.h"
@@ -132,6 +133,8 @@ Outcome run(const Request& request, const Run& lent) {
         lent.step(0.8, "Writing the numbers");
         change.results = outcome.tables;
         apply_change(request.book.location, change);
+        const auto dress = refresh_dress(request.book.location);
+        outcome.findings.insert(outcome.findings.end(), dress.begin(), dress.end());
     }
     outcome.crs = reading.orchard.crs;
     outcome.summary = summary_of(request, numbering);

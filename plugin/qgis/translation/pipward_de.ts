@@ -2755,5 +2755,341 @@
         <source>share</source>
         <translation>Anteil</translation>
     </message>
+    <message>
+        <source>A layer of points or lines in any usual format: GeoPackage, Shapefile, GeoJSON, CSV with coordinates.</source>
+        <translation>Ein Layer mit Punkten oder Linien in einem üblichen Format: GeoPackage, Shapefile, GeoJSON, CSV mit Koordinaten.</translation>
+    </message>
+    <message>
+        <source>Add the block</source>
+        <translation>Quartier anlegen</translation>
+    </message>
+    <message>
+        <source>Alternate direction</source>
+        <translation>Abwechselnde Richtung</translation>
+    </message>
+    <message>
+        <source>Column of the row</source>
+        <translation>Spalte der Reihe</translation>
+    </message>
+    <message>
+        <source>Coordinate system of the points</source>
+        <translation>Koordinatensystem der Punkte</translation>
+    </message>
+    <message>
+        <source>Decided</source>
+        <translation>Entschieden</translation>
+    </message>
+    <message>
+        <source>Direction of the numbering, clockwise from true north.</source>
+        <translation>Richtung der Zählung, im Uhrzeigersinn von geografisch Nord.</translation>
+    </message>
+    <message>
+        <source>Every numbered place in the rows, and what stands there.</source>
+        <translation>Jeder nummerierte Platz in den Reihen, und was dort steht.</translation>
+    </message>
+    <message>
+        <source>Finds rows and positions of trees from their places on the map, however roughly measured: the trees of the book that have no row or position yet, or the points of a layer. Where the block has rows in the book, the trees are held against them; otherwise the rows are made out from the trees; spacing, row distance and bearing, where given, need only be rough. Gaps stay gaps. Each decision tells its distance and how sure it is; doubtful trees are listed and left open, never forced. Trees that have a number are never changed.</source>
+        <translation>Findet Reihe und Platz von Bäumen aus ihrer Lage auf der Karte, wie grob sie auch gemessen ist: der Bäume des Buches, die noch keine Reihe oder keinen Platz haben, oder der Punkte eines Layers. Hat das Quartier Reihen im Buch, werden die Bäume daran gehalten; sonst werden die Reihen aus den Bäumen erkannt; Pflanzabstand, Reihenabstand und Richtung brauchen, wo sie angegeben sind, nur ungefähr zu stimmen. Lücken bleiben Lücken. Jede Entscheidung nennt ihre Abweichung und wie sicher sie ist; zweifelhafte Bäume werden aufgeführt und offen gelassen, nie gezwungen. Bäume, die eine Nummer haben, werden nie geändert.</translation>
+    </message>
+    <message>
+        <source>First position</source>
+        <translation>Erster Platz</translation>
+    </message>
+    <message>
+        <source>From one position to the next, over the ground.</source>
+        <translation>Von einem Platz zum nächsten, am Boden gemessen.</translation>
+    </message>
+    <message>
+        <source>From row to row, over the ground.</source>
+        <translation>Von Reihe zu Reihe, am Boden gemessen.</translation>
+    </message>
+    <message>
+        <source>Headland</source>
+        <translation>Vorgewende</translation>
+    </message>
+    <message>
+        <source>How far along the row it lies from the position, positive in the direction of counting.</source>
+        <translation>Wie weit er in Reihenrichtung vom Platz entfernt liegt, positiv in Zählrichtung.</translation>
+    </message>
+    <message>
+        <source>How far the point lies from the row&apos;s line.</source>
+        <translation>Wie weit der Punkt von der Linie der Reihe entfernt liegt.</translation>
+    </message>
+    <message>
+        <source>How far the tree&apos;s point on the map lies from the position.</source>
+        <translation>Wie weit der Punkt des Baumes auf der Karte vom Platz entfernt liegt.</translation>
+    </message>
+    <message>
+        <source>How many positions it has.</source>
+        <translation>Wie viele Plätze sie hat.</translation>
+    </message>
+    <message>
+        <source>How many positions; as many as there is room for where not given.</source>
+        <translation>Wie viele Plätze; ohne Angabe so viele, wie Raum haben.</translation>
+    </message>
+    <message>
+        <source>How many rows to lay beside one another, the given line being the first.</source>
+        <translation>Wie viele Reihen nebeneinander gelegt werden; die angegebene Linie ist die erste.</translation>
+    </message>
+    <message>
+        <source>How sure a number must be; below it the tree is left open.</source>
+        <translation>Wie sicher eine Nummer sein muss; darunter bleibt der Baum offen.</translation>
+    </message>
+    <message>
+        <source>Its number in the row.</source>
+        <translation>Seine Nummer in der Reihe.</translation>
+    </message>
+    <message>
+        <source>Last position</source>
+        <translation>Letzter Platz</translation>
+    </message>
+    <message>
+        <source>Latitude of the first</source>
+        <translation>Breite des ersten</translation>
+    </message>
+    <message>
+        <source>Lay rows</source>
+        <translation>Reihen legen</translation>
+    </message>
+    <message>
+        <source>Layer</source>
+        <translation>Layer</translation>
+    </message>
+    <message>
+        <source>Layer file</source>
+        <translation>Layerdatei</translation>
+    </message>
+    <message>
+        <source>Lays out rows with numbered positions from surveyed points or drawn lines, or a whole block from one base line, and adds them to the book. The spacing is true on the ground to a centimetre, whatever the coordinate system. Rows that the book has are never changed. The positions of all rows, vacant, taken or reserved, are written as a layer. A layer file may hold a line a row, or two or more points a row.</source>
+        <translation>Legt Reihen mit nummerierten Plätzen aus vermessenen Punkten oder gezeichneten Linien, oder ein ganzes Quartier von einer Grundlinie aus, und fügt sie dem Buch hinzu. Der Abstand stimmt am Boden auf einen Zentimeter, in jedem Koordinatensystem. Reihen, die das Buch hat, werden nie geändert. Die Plätze aller Reihen, frei, besetzt oder vorgemerkt, werden als Layer geschrieben. Eine Layerdatei kann je Reihe eine Linie oder zwei und mehr Punkte enthalten.</translation>
+    </message>
+    <message>
+        <source>Length</source>
+        <translation>Länge</translation>
+    </message>
+    <message>
+        <source>Longitude of the first</source>
+        <translation>Länge des ersten (geografisch)</translation>
+    </message>
+    <message>
+        <source>Number the trees</source>
+        <translation>Bäume nummerieren</translation>
+    </message>
+    <message>
+        <source>Number trees</source>
+        <translation>Bäume nummerieren</translation>
+    </message>
+    <message>
+        <source>Of the points or the file, as in EPSG:4326; the file&apos;s own, or the book&apos;s, where not given.</source>
+        <translation>Das der Punkte oder der Datei, etwa EPSG:4326; ohne Angabe das der Datei oder des Buches.</translation>
+    </message>
+    <message>
+        <source>Off</source>
+        <translation>Abweichung</translation>
+    </message>
+    <message>
+        <source>Off its position</source>
+        <translation>Abweichung vom Platz</translation>
+    </message>
+    <message>
+        <source>Off its row</source>
+        <translation>Abweichung von der Reihe</translation>
+    </message>
+    <message>
+        <source>On which side of the line the further rows lie, seen in its direction.</source>
+        <translation>Auf welcher Seite der Linie die weiteren Reihen liegen, in ihrer Richtung gesehen.</translation>
+    </message>
+    <message>
+        <source>Over the ground, from the first position to the last.</source>
+        <translation>Am Boden, vom ersten bis zum letzten Platz.</translation>
+    </message>
+    <message>
+        <source>Points of the row</source>
+        <translation>Punkte der Reihe</translation>
+    </message>
+    <message>
+        <source>Positions</source>
+        <translation>Plätze</translation>
+    </message>
+    <message>
+        <source>Positions a row</source>
+        <translation>Plätze je Reihe</translation>
+    </message>
+    <message>
+        <source>Roughly, the direction in which positions are counted, clockwise from north; the rows&apos; northern one where not given.</source>
+        <translation>Ungefähr die Richtung, in der die Plätze gezählt werden, im Uhrzeigersinn von Nord; ohne Angabe die nördliche der Reihen.</translation>
+    </message>
+    <message>
+        <source>Row and position of each tree as found from its place on the map, and how sure that is.</source>
+        <translation>Reihe und Platz jedes Baumes, wie sie aus seiner Lage auf der Karte gefunden wurden, und wie sicher das ist.</translation>
+    </message>
+    <message>
+        <source>Row distance</source>
+        <translation>Reihenabstand</translation>
+    </message>
+    <message>
+        <source>Row positions</source>
+        <translation>Plätze der Reihen</translation>
+    </message>
+    <message>
+        <source>Rows</source>
+        <translation>Reihen</translation>
+    </message>
+    <message>
+        <source>Rows begin</source>
+        <translation>Beginn der Reihen</translation>
+    </message>
+    <message>
+        <source>Rows count to</source>
+        <translation>Reihen zählen nach</translation>
+    </message>
+    <message>
+        <source>Rows laid</source>
+        <translation>Gelegte Reihen</translation>
+    </message>
+    <message>
+        <source>Side</source>
+        <translation>Seite</translation>
+    </message>
+    <message>
+        <source>Spacing</source>
+        <translation>Pflanzabstand</translation>
+    </message>
+    <message>
+        <source>State</source>
+        <translation>Zustand</translation>
+    </message>
+    <message>
+        <source>Sureness</source>
+        <translation>Sicherheit</translation>
+    </message>
+    <message>
+        <source>That row and position are right.</source>
+        <translation>Dass Reihe und Platz stimmen.</translation>
+    </message>
+    <message>
+        <source>The block of the rows.</source>
+        <translation>Das Quartier der Reihen.</translation>
+    </message>
+    <message>
+        <source>The block that the row stands in.</source>
+        <translation>Das Quartier, in dem die Reihe steht.</translation>
+    </message>
+    <message>
+        <source>The block that was numbered.</source>
+        <translation>Das Quartier, das nummeriert wurde.</translation>
+    </message>
+    <message>
+        <source>The label of the tree that stands or is to stand there.</source>
+        <translation>Die Bezeichnung des Baumes, der dort steht oder stehen soll.</translation>
+    </message>
+    <message>
+        <source>The layer to take, where the file has several.</source>
+        <translation>Der Layer, der gemeint ist, wenn die Datei mehrere hat.</translation>
+    </message>
+    <message>
+        <source>The layer&apos;s column with the rows&apos; names, where it is not recognised.</source>
+        <translation>Die Spalte des Layers mit den Namen der Reihen, wenn sie nicht erkannt wird.</translation>
+    </message>
+    <message>
+        <source>The likeliest position in the row.</source>
+        <translation>Der wahrscheinlichste Platz in der Reihe.</translation>
+    </message>
+    <message>
+        <source>The likeliest row, also where it is left open.</source>
+        <translation>Die wahrscheinlichste Reihe, auch wo sie offen bleibt.</translation>
+    </message>
+    <message>
+        <source>The name of the row, or of the first one, from which the others count on.</source>
+        <translation>Der Name der Reihe, oder der ersten, von der aus die anderen weiterzählen.</translation>
+    </message>
+    <message>
+        <source>The number of its first position.</source>
+        <translation>Die Nummer ihres ersten Platzes.</translation>
+    </message>
+    <message>
+        <source>The number of its last position.</source>
+        <translation>Die Nummer ihres letzten Platzes.</translation>
+    </message>
+    <message>
+        <source>The number of the first position.</source>
+        <translation>Die Nummer des ersten Platzes.</translation>
+    </message>
+    <message>
+        <source>The row&apos;s name within its block.</source>
+        <translation>Der Name der Reihe in ihrem Quartier.</translation>
+    </message>
+    <message>
+        <source>The rows that were laid out, each with its numbered positions.</source>
+        <translation>Die gelegten Reihen, jede mit ihren nummerierten Plätzen.</translation>
+    </message>
+    <message>
+        <source>The tree&apos;s label, or the point&apos;s name in its layer.</source>
+        <translation>Die Bezeichnung des Baumes, oder der Name des Punktes in seinem Layer.</translation>
+    </message>
+    <message>
+        <source>To which side the rows count on, seen in the direction of the positions.</source>
+        <translation>Nach welcher Seite die Reihen weiterzählen, in Richtung der Plätze gesehen.</translation>
+    </message>
+    <message>
+        <source>Tree numbers</source>
+        <translation>Baumnummern</translation>
+    </message>
+    <message>
+        <source>Two or more, east (longitude) first, as in &quot;522400 5331200, 522440 5331210&quot;, or well-known text; in the direction of the numbering.</source>
+        <translation>Zwei oder mehr, Ost (Länge) zuerst, etwa &quot;522400 5331200, 522440 5331210&quot;, oder Well-Known Text; in Richtung der Zählung.</translation>
+    </message>
+    <message>
+        <source>What makes it doubtful; empty where it is decided.</source>
+        <translation>Was ihn zweifelhaft macht; leer, wo er entschieden ist.</translation>
+    </message>
+    <message>
+        <source>What stays free at both ends of the line: the first position comes after it.</source>
+        <translation>Was an beiden Enden der Linie frei bleibt: der erste Platz kommt danach.</translation>
+    </message>
+    <message>
+        <source>Where the counting of a row begins.</source>
+        <translation>Wo die Zählung einer Reihe beginnt.</translation>
+    </message>
+    <message>
+        <source>Whether a block that the book does not have is added, as a rectangle around its rows.</source>
+        <translation>Ob ein Quartier, das das Buch nicht hat, als Rechteck um seine Reihen angelegt wird.</translation>
+    </message>
+    <message>
+        <source>Whether every second row is numbered from the other end.</source>
+        <translation>Ob jede zweite Reihe vom anderen Ende her nummeriert wird.</translation>
+    </message>
+    <message>
+        <source>Whether that is sure enough to be numbered.</source>
+        <translation>Ob das sicher genug ist, um nummeriert zu werden.</translation>
+    </message>
+    <message>
+        <source>Whether the book&apos;s trees get block, row and position where they are sure enough; otherwise they are only shown.</source>
+        <translation>Ob die Bäume des Buches Quartier, Reihe und Platz bekommen, wo sie sicher genug sind; sonst werden sie nur gezeigt.</translation>
+    </message>
+    <message>
+        <source>Why open</source>
+        <translation>Warum offen</translation>
+    </message>
+    <message>
+        <source>at its own first tree</source>
+        <translation>bei ihrem eigenen ersten Baum</translation>
+    </message>
+    <message>
+        <source>at the block&apos;s common edge, also where first trees are missing</source>
+        <translation>am gemeinsamen Rand des Quartiers, auch wo erste Bäume fehlen</translation>
+    </message>
+    <message>
+        <source>taken: a tree stands there; reserved: one is to be planted; vacant: none.</source>
+        <translation>besetzt: dort steht ein Baum; vorgemerkt: einer soll gepflanzt werden; frei: keiner.</translation>
+    </message>
+    <message>
+        <source>to the left of the line</source>
+        <translation>links der Linie</translation>
+    </message>
+    <message>
+        <source>to the right of the line</source>
+        <translation>rechts der Linie</translation>
+    </message>
 </context>
 </TS>
