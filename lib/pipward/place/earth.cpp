@@ -95,6 +95,10 @@ std::optional<MapPoint> ToEarth::back(const LonLat& place) const {
     return on_map ? std::optional{MapPoint{there.xy.x, there.xy.y, {}}} : std::nullopt;
 }
 
+bool ToEarth::is_known() const {
+    return projection_->projection != nullptr;
+}
+
 bool ToEarth::from_degrees() const {
     return projection_->degrees;
 }

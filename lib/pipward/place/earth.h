@@ -31,6 +31,8 @@ class ToEarth {
     std::optional<LonLat> operator()(const MapPoint& point) const;
     /// The way back.
     std::optional<MapPoint> back(const LonLat& place) const;
+    /// Whether the system is one that PROJ knows and that is of the earth.
+    bool is_known() const;
     /// Whether the book's coordinates are degrees.
     bool from_degrees() const;
 
