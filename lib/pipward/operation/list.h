@@ -18,6 +18,8 @@ std::unique_ptr<const Operation> bloom_forecast();
 std::unique_ptr<const Operation> cross_outlook();
 std::unique_ptr<const Operation> season_plan();
 std::unique_ptr<const Operation> tree_find();
+std::unique_ptr<const Operation> tree_near();
+std::unique_ptr<const Operation> walk_order();
 std::unique_ptr<const Operation> note_bloom();
 std::unique_ptr<const Operation> note_pollination();
 std::unique_ptr<const Operation> note_pollen_test();
