@@ -23,7 +23,7 @@ struct Asked {
 
 constexpr double label_effort = 0.1;
 constexpr double name_effort = 0.05;
-constexpr double count_effort = 0.05;
+constexpr double count_effort = 0.02;  // a tree
 
 template <class Value, class Test>
 double yes_of(const std::optional<Value>& fact, Test test) {
@@ -74,7 +74,7 @@ void ask_to_count(const NearSpots& near, const std::string& name, const std::str
                          ? fmt::format("Is there no tree after this one to the {} end of the row?", where)
                          : fmt::format("Are there at most {} trees after this one to the {} end of the row?",
                                        count, where);
-        asked.push_back({fmt::format("{}:{}", name, count), std::move(words), count == 0 ? 0 : count_effort,
+        asked.push_back({fmt::format("{}:{}", name, count), std::move(words), count_effort * count,
                          [trees, count](const NearSpot& s) {
                              return yes_of(s.facts.*trees, [&](int value) { return value <= count; });
                          }});

@@ -27,7 +27,7 @@ std::string line_wkt(const std::vector<MapPoint>& line) {
     }
     std::string points;
     for (const auto& point : line) {
-        points += fmt::format("{}{} {}", points.empty() ? "" : ",", point.x, point.y);
+        points += fmt::format("{}{:.12g} {:.12g}", points.empty() ? "" : ",", point.x, point.y);
     }
     return "LINESTRING (" + points + ")";
 }

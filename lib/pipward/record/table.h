@@ -55,8 +55,8 @@ Cell cell(const std::optional<T>& value) {
     return value ? Cell{*value} : Cell{};
 }
 
-/// "LINESTRING (522400 5331200,522436.96 5331210.78)": well-known text, heights left out; empty for fewer
-/// than two points.
+/// "LINESTRING (522400 5331200,522436.96 5331210.78)": well-known text, heights left out, twelve digits
+/// (less than a millimetre); empty for fewer than two points.
 std::string line_wkt(const std::vector<MapPoint>& line);
 
 /// A column for hosts that have text only: the rows' lines as well-known text.
