@@ -18,6 +18,7 @@
 #include "parents.h"
 #include "past_crosses.h"
 #include "pipward/book/book.h"
+#include "pipward/operation/dress_book.h"
 #include "planting.h"
 #include "seedlings.h"
 #include "site.h"
@@ -71,6 +72,7 @@ void write_book(const std::string& path, const Orchard& orchard) {
     for (const auto& table : record_tables(orchard)) {
         append_rows(path, table);
     }
+    dress_book(path);
 }
 
 void write_later_days(const std::string& path, const TrueWeather& weather) {

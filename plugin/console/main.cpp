@@ -4,8 +4,10 @@
 
 #include <QCoreApplication>
 #include <QDate>
+#include <algorithm>
 #include <clocale>
 #include <exception>
+#include <functional>
 #include <string>
 #include <vector>
 
@@ -15,6 +17,7 @@
 #include "console/terminal.h"
 #include "pipward/operation/outcome_json.h"
 #include "pipward/operation/reference.h"
+#include "pipward/operation/result_tables.h"
 
 namespace pipward::console {
 namespace {
@@ -43,12 +46,26 @@ std::string told(const Finding& finding, Trouble trouble) {
     return fmt::format("error: {} {}", finding.message, finding.remedy);
 }
 
-void tell_findings(const Findings& findings, bool quiet) {
-    for (const auto& finding : findings) {
-        if (!quiet || finding.level != Level::note) {
-            tell(to_text(finding));
-        }
+/// Weightiest first; what the user wants quiet is left out.
+Findings to_tell(Findings findings, bool quiet) {
+    findings = told_together(findings);
+    std::ranges::stable_sort(findings, std::ranges::greater{}, &Finding::level);
+    if (quiet) {
+        std::erase_if(findings, [](const Finding& finding) { return finding.level == Level::note; });
     }
+    return findings;
+}
+
+void tell_findings(const Findings& findings) {
+    for (const auto& finding : findings) {
+        tell(to_text(finding));
+    }
+}
+
+std::string refusal_summary(const Findings& findings) {
+    const auto errors = std::ranges::count(findings, Level::error, &Finding::level);
+    return errors == 1 ? "1 error prevents the result; nothing was written."
+                       : fmt::format("{} errors prevent the result; nothing was written.", errors);
 }
 
 void tell_files(const std::vector<MadeFile>& files, const Output& output) {
@@ -73,15 +90,45 @@ Outcome worked(const Call& call) {
     return call.operation->run(call.form, lent);
 }
 
+/// Scripts read JSON even where the book prevents a result: empty tables, and why.
+void print_refusal(const Call& call, const Findings& findings) {
+    if (call.output.format == Format::json) {
+        print(printed(call, refused_outcome(*call.operation, findings)));
+    }
+}
+
+Outcome worked_or_refused(const Call& call) {
+    try {
+        return worked(call);
+    } catch (const Error& error) {
+        if (error.trouble() != Trouble::input) {
+            throw;
+        }
+        print_refusal(call, error.findings());
+        throw Error(Trouble::input, to_tell(error.findings(), call.output.quiet));
+    }
+}
+
+/// Where the findings are the result, people have them before their eyes already.
+bool shows_findings(const Call& call, const Outcome& outcome) {
+    return call.output.format == Format::table &&
+           std::ranges::any_of(outcome.tables, [&](const Table& table) {
+               return table.shape.name == finding_shape().name &&
+                      (call.output.table.empty() || call.output.table == table.shape.name);
+           });
+}
+
 void run(const Call& call) {
     prepare_folder(call.output);
-    const auto outcome = worked(call);
+    const auto outcome = worked_or_refused(call);
     const auto files = files_to_keep(call, outcome);
     if (!call.output.out.empty()) {
         keep(files, call.output.out);
     }
     print(printed(call, outcome));
-    tell_findings(outcome.findings, call.output.quiet);
+    if (!shows_findings(call, outcome)) {
+        tell_findings(to_tell(outcome.findings, call.output.quiet));
+    }
     if (!call.output.quiet) {
         tell_files(files, call.output);
         tell(outcome.summary);
@@ -126,6 +173,9 @@ int guarded() {
     } catch (const Error& error) {
         for (const auto& finding : error.findings()) {
             tell(told(finding, error.trouble()));
+        }
+        if (error.trouble() == Trouble::input) {
+            tell(refusal_summary(error.findings()));
         }
         return exit_code(error.trouble());
     } catch (const std::exception& fault) {

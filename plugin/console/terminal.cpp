@@ -8,6 +8,8 @@
 #include <csignal>
 #include <cstdio>
 
+#include "pipward/value/utf8.h"
+
 namespace pipward::console {
 namespace {
 
@@ -57,7 +59,8 @@ void ProgressBar::clear() {
 }
 
 void tell(std::string_view line) {
-    fmt::print(stderr, "{}\n", line);
+    constexpr std::size_t longest = 4000;
+    fmt::print(stderr, "{}\n", one_line(line, longest));
 }
 
 }  // namespace pipward::console

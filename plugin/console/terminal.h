@@ -26,6 +26,7 @@ class ProgressBar {
     bool wanted_ = false;
 };
 
-void tell(std::string_view line);  ///< a line on standard error
+/// A line on standard error, whatever the names in it hold.
+void tell(std::string_view line);
 
 }  // namespace pipward::console

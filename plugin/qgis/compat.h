@@ -14,6 +14,7 @@
 #endif
 #include <qgsprocessingalgorithm.h>
 #include <qgsprocessingparameters.h>
+#include <qgstemporalnavigationobject.h>
 
 #include <QVariant>
 
@@ -37,6 +38,12 @@ inline constexpr auto advanced_flag = QgsProcessingParameterDefinition::FlagAdva
 inline constexpr auto point_source = QgsProcessing::TypeVectorPoint;
 inline constexpr auto line_source = QgsProcessing::TypeVectorLine;
 inline constexpr auto table_source = QgsProcessing::TypeVector;
+#endif
+
+#if _QGIS_VERSION_INT >= 33600
+inline constexpr auto animated_time = Qgis::TemporalNavigationMode::Animated;
+#else
+inline constexpr auto animated_time = QgsTemporalNavigationObject::Animated;
 #endif
 
 #if _QGIS_VERSION_INT >= 33000

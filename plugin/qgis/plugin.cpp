@@ -6,8 +6,11 @@
 #include <qgsdockwidget.h>
 #include <qgsprocessingregistry.h>
 
+#include "dress/book_opener.h"
+#include "dress/lasting_keeper.h"
 #include "expression/functions.h"
 #include "find/find_desk.h"
+#include "note/noting.h"
 #include "panel/season_dock.h"
 #include "processing/provider.h"
 #include "translation/translation.h"
@@ -48,18 +51,24 @@ void Plugin::initGui() {
     translation_ = std::make_unique<Translation>(QgsApplication::locale());
     register_provider();
     functions_ = std::make_unique<ExpressionFunctions>();
+    lasting_ = std::make_unique<LastingKeeper>();
     if (desktop_ != nullptr) {
+        opener_ = new BookOpener(*desktop_);
         dock_ = add_season_dock(*desktop_);
+        noting_ = add_noting(*desktop_);
     }
     find_ = new FindDesk(desktop_, dock_ == nullptr ? nullptr : dock_->findChild<SeasonPanel*>(), this);
 }
 
 void Plugin::unload() {
+    noting_.reset();
     delete find_;
     if (dock_ != nullptr) {
         desktop_->removeDockWidget(dock_);
         delete dock_;
     }
+    delete opener_;
+    lasting_.reset();
     functions_.reset();
     unregister_provider();
     translation_.reset();

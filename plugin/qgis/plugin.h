@@ -12,8 +12,10 @@ class QgsDockWidget;
 
 namespace pipward::desktop {
 
+class BookOpener;
 class ExpressionFunctions;
 class FindDesk;
+class LastingKeeper;
 class Translation;
 
 /// The plugin as the desktop sees it. Without an interface (headless runs, tests) only what needs no window
@@ -31,7 +33,10 @@ class Plugin : public QObject, public QgisPlugin {
     QgisInterface* desktop_;
     std::unique_ptr<Translation> translation_;
     std::unique_ptr<ExpressionFunctions> functions_;
+    std::unique_ptr<LastingKeeper> lasting_;
+    QPointer<BookOpener> opener_;
     QPointer<QgsDockWidget> dock_;
+    std::unique_ptr<QObject> noting_;
     QPointer<FindDesk> find_;
 };
 

@@ -15,6 +15,7 @@ using testing::curves_of_springs;
 using testing::orchard_latitude;
 using testing::springs;
 
+const Day at_last = make_day({2030, 1, 1}).value();
 const Station station{1, "Larkfold", {100}, {}, orchard_latitude};
 
 Day spring_day(int season_day) {
@@ -39,7 +40,7 @@ Tree tree(const std::string& label, const std::string& accession, double height)
 }
 
 ObservationsReport observed(const Orchard& orchard, std::vector<double> offsets = {0.0}) {
-    return observe(orchard, station, Hemisphere::north,
+    return observe(orchard, station, Hemisphere::north, at_last,
                    curves_of_springs(springs(2020, 1), orchard_latitude, std::move(offsets)));
 }
 
@@ -149,7 +150,7 @@ TEST(Observe, ANoteOnAnAccessionStandsAtTheMeanOfItsLivingTrees) {
     orchard.trees = {tree("T1", "Apple A", 200), tree("T2", "Apple A", 300), tree("T3", "Apple A", 900)};
     orchard.trees[2].removed_on = spring_day(-400);
     orchard.bloom_notes = {note(1, "Apple A", 112, 65), note(2, "Stranger", 112, 65)};
-    const auto seen = stages_seen(orchard, station, Hemisphere::north).stages;
+    const auto seen = stages_seen(orchard, station, Hemisphere::north, at_last).stages;
     ASSERT_EQ(seen.size(), 2U);
     EXPECT_NEAR(seen[0].offset.degrees, -1.0, 0.051);
     EXPECT_EQ(seen[1].offset.degrees, 0);
@@ -182,7 +183,7 @@ TEST(Observe, ALadderThatRunsBackwardsIsFlagged) {
     orchard.bloom_notes = {note(1, "Apple A", 108, 61), note(2, "Apple A", 112, 65),
                            note(3, "Apple A", 115, 57), note(4, "Apple B", 112, 57),
                            note(5, "Apple A", 118, 67)};
-    const auto findings = stages_seen(orchard, station, Hemisphere::north).findings;
+    const auto findings = stages_seen(orchard, station, Hemisphere::north, at_last).findings;
     ASSERT_EQ(findings.size(), 1U);
     EXPECT_TRUE(has_finding(findings, "fid 3", Level::warning));
     EXPECT_EQ(findings[0].table, "bloom_note");
@@ -206,15 +207,51 @@ TEST(Observe, TheOrderOfTheNotesIsOfNoEffect) {
     EXPECT_EQ(forwards.findings, backwards.findings);
 }
 
+TEST(Observe, NotesOfAfterAsOfAreNotKnownYet) {
+    Orchard orchard;
+    orchard.bloom_notes = {note(1, "Apple A", 112, 65), note(2, "Apple A", 114, 61),
+                           note(3, "Apple B", 9999, 65)};
+    const auto curves = curves_of_springs(springs(2020, 1), orchard_latitude, {0.0});
+    const auto report = observe(orchard, station, Hemisphere::north, spring_day(112), curves);
+    ASSERT_EQ(report.observations.size(), 1U);
+    EXPECT_EQ(report.observations[0].notes, std::vector<std::int64_t>{1});
+    EXPECT_TRUE(report.findings.empty());
+}
+
+TEST(Observe, OnlyTheSeasonUnderWayIsSaidToMoveItsOwnForecast) {
+    Orchard orchard;
+    orchard.bloom_notes = {note(1, "Apple A", 112, 65)};
+    const auto told = [&](Day as_of) {
+        const auto findings = observe(orchard, station, Hemisphere::north, as_of, {}).findings;
+        return findings.size() == 1 ? findings[0].message + findings[0].remedy : "";
+    };
+    EXPECT_NE(told(spring_day(112)).find("not whole yet"), std::string::npos);
+    EXPECT_NE(told(spring_day(112)).find("move its own forecast"), std::string::npos);
+    EXPECT_EQ(told(spring_day(112) + 365).find(" yet"), std::string::npos);
+    EXPECT_NE(told(spring_day(112) + 365).find("Add the station's days"), std::string::npos);
+}
+
+TEST(Observe, NotesOfManySeasonsWithoutWeatherAreToldTogether) {
+    Orchard orchard;
+    for (int i = 0; i < 6; ++i) {
+        orchard.bloom_notes.push_back(note(i, "Apple A", 112 - 365 * i, 65));
+    }
+    const auto findings = observe(orchard, station, Hemisphere::north, spring_day(112), {}).findings;
+    ASSERT_EQ(findings.size(), 2U);
+    EXPECT_NE(findings[0].message.find("not whole yet"), std::string::npos);
+    EXPECT_EQ(findings[1].value, "2015 to 2019");
+    EXPECT_NE(findings[1].message.find("5 notes of 5 seasons"), std::string::npos);
+}
+
 TEST(CurvesForNotes, CoverEverySeasonAtEveryNotedOffset) {
     Orchard orchard;
     orchard.trees = {tree("T1", "Apple A", 200)};
     orchard.bloom_notes = {note(1, "Apple A", 112, 65), note(2, "Apple B", 112, 65)};
-    const auto seen = stages_seen(orchard, station, Hemisphere::north).stages;
+    const auto seen = stages_seen(orchard, station, Hemisphere::north, at_last).stages;
     const auto curves = curves_for_notes(seen, springs(2018, 3), orchard_latitude);
     EXPECT_EQ(curves.size(), 6U);
     EXPECT_TRUE(curves.contains({{2019}, seen[0].offset.degrees}));
-    EXPECT_EQ(observe(orchard, station, Hemisphere::north, curves).observations.size(), 2U);
+    EXPECT_EQ(observe(orchard, station, Hemisphere::north, at_last, curves).observations.size(), 2U);
 }
 
 }  // namespace

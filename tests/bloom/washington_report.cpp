@@ -40,7 +40,7 @@ int report(bool by_ladder) {
     }
     const auto curves = curves_of(washington->seasons, washington_latitude);
     const auto observations =
-        by_ladder ? observe(peak_bloom_notes(*washington), {}, Hemisphere::north, curves).observations
+        by_ladder ? observe(peak_bloom_notes(*washington), {}, Hemisphere::north, {1000000}, curves).observations
                   : peak_bloom_days(*washington);
     for (const int training : {3, 5, 8, 15}) {
         const SkillRequest request{training == 3 ? std::vector<int>{0, 14, 30, 60} : std::vector<int>{},

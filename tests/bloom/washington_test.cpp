@@ -68,7 +68,8 @@ TEST_F(WashingtonCherries, AreForetoldAsWellAsByTheYardstick) {
 }
 
 TEST_F(WashingtonCherries, AreForetoldThroughTheStageLadderToo) {
-    const auto observed = observe(testing::peak_bloom_notes(washington), {}, Hemisphere::north, curves);
+    const auto observed =
+        observe(testing::peak_bloom_notes(washington), {}, Hemisphere::north, {1000000}, curves);
     ASSERT_EQ(observed.observations.size(), 76U);
     const auto averaged = score_of(scores(observed.observations, {}), BloomMethod::averaged);
     EXPECT_LE(averaged.rmse, 3.4);

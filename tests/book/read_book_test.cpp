@@ -236,7 +236,7 @@ TEST_F(ReadBook, AnUnknownWordListsTheAllowedOnes) {
 TEST_F(ReadBook, AStageThatTheScaleDoesNotDefine) {
     spoil("INSERT INTO bloom_note (noted_on, bbch) VALUES ('2026-04-20', 66)");
     EXPECT_TRUE(
-        has(findings(), {Level::error, "bloom_note", "fid 1", "bbch", "66", "none of those", "65, 67, 69"}));
+        has(findings(), {Level::error, "bloom_note", "fid 1", "bbch", "66", "none of those", "from 0 to 99, with gaps; the nearest are 65 (full bloom"}));
 }
 
 TEST_F(ReadBook, NumbersOutOfRangeAndInfinite) {

@@ -176,6 +176,49 @@ assert [c["name"] for c in outcome["tables"]["finding"]["columns"]][0] == "level
 PY
 }
 
+json_tells_why_there_is_no_result() {
+    new_book
+    run 1 season-plan book.gpkg --as-of 2026-03-20 --format json
+    says "no trees"
+    says "nothing was written"
+    python3 - <<'PY' || fail "not the contract"
+import json
+outcome = json.load(open("out"))
+assert list(outcome) == ["operation", "book", "as_of", "tables", "files", "findings"], list(outcome)
+assert list(outcome["tables"])[0] == "pollen_task"
+assert all(table["columns"] and not table["rows"] for table in outcome["tables"].values())
+assert any("no trees" in finding["message"] for finding in outcome["findings"])
+PY
+    run 1 season-plan book.gpkg --as-of 2026-03-20 --format json --table bloom_window
+    python3 -c 'import json; assert list(json.load(open("out"))["tables"]) == ["bloom_window"]' || fail "not that table"
+    run 1 season-plan book.gpkg --as-of 2026-03-20 --format csv --table bloom_window
+    silent
+    says "no trees"
+}
+
+findings_are_told_once_and_the_weightiest_first() {
+    need_sample
+    run 0 book-check book.gpkg --as-of 2026-03-20
+    shows "Season 2014 has only"
+    ! grep -q "Season 2014 has only" err || fail "told twice"
+    run 0 book-check book.gpkg --as-of 2026-03-20 --format json
+    says "Season 2014 has only"
+    sqlite3 book.gpkg "update bloom_note set bbch = 66 where fid = 1"
+    run 1 book-check book.gpkg --as-of 2026-03-20
+    head -n 1 err | grep -q '^error: bloom_note fid 1, bbch = 66' || fail "the error does not come first"
+    run 1 book-check book.gpkg --as-of 2026-03-20 --quiet
+    ! grep -q '^note: ' err || fail "notes although quiet"
+}
+
+people_read_plain_words_and_scripts_codes() {
+    need_sample
+    run 0 bloom-skill book.gpkg --as-of 2026-03-20 --write no
+    shows "chill then heat"
+    ! grep -q chill_then_heat out || fail "a code before people's eyes"
+    run 0 bloom-skill book.gpkg --as-of 2026-03-20 --write no --format csv
+    shows "chill_then_heat"
+}
+
 today_stands_in_for_as_of() {
     need_sample
     run 0 book-check book.gpkg --format json

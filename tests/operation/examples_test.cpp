@@ -12,7 +12,7 @@ namespace pipward {
 
 bool operator==(const Column& a, const Column& b) {
     return a.name == b.name && a.type == b.type && a.unit == b.unit && a.label == b.label &&
-           a.description == b.description;
+           a.description == b.description && a.words == b.words;
 }
 
 namespace {
@@ -81,6 +81,31 @@ void expect_sound_rows(const Table& table) {
     }
 }
 
+// As scripts read them: the shortest text that reads back the same. Coordinates in degrees have the most.
+void expect_no_idle_digits(const Table& table) {
+    for (const auto& row : table.rows) {
+        for (std::size_t c = 0; c < row.cells.size(); ++c) {
+            if (std::holds_alternative<double>(row.cells[c])) {
+                const auto text = to_text(row.cells[c]);
+                EXPECT_LE(std::ranges::count_if(text, [](char d) { return d >= '0' && d <= '9'; }), 10)
+                    << table.shape.name << " " << table.shape.columns[c].name << " " << text;
+                EXPECT_FALSE(text == "-0") << table.shape.name << " " << table.shape.columns[c].name;
+            }
+        }
+    }
+}
+
+void expect_plain_words(const Table& table) {
+    for (const auto& row : table.rows) {
+        for (std::size_t c = 0; c < row.cells.size(); ++c) {
+            const auto& column = table.shape.columns[c];
+            const bool names_a_place = column.name == "table" || column.name == "field";
+            EXPECT_TRUE(names_a_place || to_plain_text(column, row.cells[c]).find('_') == std::string::npos)
+                << table.shape.name << " " << column.name << " " << to_text(row.cells[c]);
+        }
+    }
+}
+
 void expect_declared_results(const Operation& operation, const Outcome& outcome) {
     ASSERT_EQ(outcome.tables.size(), operation.results().size());
     for (std::size_t t = 0; t < outcome.tables.size(); ++t) {
@@ -105,6 +130,16 @@ TEST_P(EveryExample, RunsOnTheSampleAndReturnsWhatItDeclares) {
     EXPECT_FALSE(has_errors(outcome.findings));
     EXPECT_FALSE(outcome.summary.empty());
     EXPECT_EQ(outcome.summary.back(), '.');
+}
+
+TEST_P(EveryExample, GivesNumbersWithoutIdleDigitsAndPeoplePlainWords) {
+    NEED_SAMPLE();
+    const testing::SampleCopy sample;
+    const auto& [operation, example] = GetParam();
+    for (const auto& table : operation->run(form_of(sample, *example), {}).tables) {
+        expect_no_idle_digits(table);
+        expect_plain_words(table);
+    }
 }
 
 TEST_P(EveryExample, GivesTheSameTwice) {

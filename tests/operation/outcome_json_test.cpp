@@ -84,6 +84,19 @@ TEST(OutcomeJson, HasTheKeysOfTheContractInTheirOrder) {
               (Keys{"level", "table", "row", "field", "value", "message", "remedy"}));
 }
 
+TEST(OutcomeJson, OfARefusalHasEveryDeclaredTableWithoutRowsAndTheFindings) {
+    const auto* plan = find_operation("season-plan");
+    const Findings why{{Level::error, "tree", "", "", "", "The book has no trees.", "Draw them."}};
+    const auto json = Json::parse(outcome_json(*plan, form, refused_outcome(*plan, why)));
+    EXPECT_EQ(keys_of(json), (Keys{"operation", "book", "as_of", "tables", "files", "findings"}));
+    ASSERT_EQ(json["tables"].size(), plan->results().size());
+    for (const auto& shape : plan->results()) {
+        EXPECT_EQ(json["tables"][shape.name]["columns"].size(), shape.columns.size());
+        EXPECT_TRUE(json["tables"][shape.name]["rows"].empty());
+    }
+    EXPECT_EQ(json["findings"][0]["message"], "The book has no trees.");
+}
+
 TEST(OutcomeJson, CarriesEveryValueWithItsType) {
     const auto json = Json::parse(outcome_json(*season_like(), form, outcome()));
     EXPECT_EQ(json["operation"], "season-like");

@@ -65,6 +65,21 @@ TEST(TerminalTable, KeepsALineEndInsideATextFromBreakingTheTable) {
     EXPECT_EQ(to_terminal(of_text("two\nlines")), "T\nA\ntwo lines\n");
 }
 
+TEST(TerminalTable, KeepsATextInItsCellWhateverItHolds) {
+    EXPECT_EQ(to_terminal(of_text("red \x1B[31m")), "T\nA\nred \uFFFD[31m\n");
+    EXPECT_EQ(to_terminal(of_text("A\u202E1-10")), "T\nA\nA\uFFFD1-10\n");
+    EXPECT_EQ(to_terminal(of_text("a\u2028b")), "T\nA\na b\n");
+    EXPECT_LT(to_terminal(of_text(std::string(90000, 'x'))).size(), 1000U);
+}
+
+TEST(TerminalTable, ShowsPlainWordsWhereScriptsGetCodes) {
+    auto table = of_text("mean_day");
+    EXPECT_EQ(to_terminal(table), "T\nA\nmean_day\n");
+    table.shape.columns.front().words = {{"mean_day", "mean day"}};
+    EXPECT_EQ(to_terminal(table), "T\nA\nmean day\n");
+    EXPECT_EQ(to_csv(table), "a\r\nmean_day\r\n");
+}
+
 TEST(TerminalWidth, CountsCharactersAsATerminalShowsThem) {
     EXPECT_EQ(terminal_width("abc"), 3);
     EXPECT_EQ(terminal_width("\xC3\xA4pfel"), 5);      // a-umlaut in two bytes

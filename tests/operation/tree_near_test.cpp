@@ -33,7 +33,7 @@ TEST(TreeNear, FindsEveryStandingTreeByASurveyorsReceiver) {
         }
         const auto outcome = near(sample, {{"grid", fmt::format("{},{}", tree.at->x, tree.at->y)},
                                            {"accuracy-m", "0.1"},
-                                           {"beside-m", "0.3"}});
+                                           {"trunk-m", "0.3"}});
         EXPECT_EQ(value(outcome.tables[0], 0, "label"), tree.label);
         // Some of the trees themselves were placed to half a metre, others to a metre and more.
         EXPECT_GT(std::stod(value(outcome.tables[0], 0, "probability")), 0.7) << tree.label;
@@ -86,7 +86,7 @@ TEST(TreeNear, SaysThatNoTreeIsNearOrThatThePlaceIsOff) {
 TEST(TreeNear, SaysThatCoordinatesAreSwapped) {
     NEED_SAMPLE();
     const testing::SampleCopy sample;
-    for (const Form& form : {Form{{"at", "9.3009,48.1335"}}, Form{{"grid", "5331200,522400"}}}) {
+    for (const Form& form : {Form{{"here", "9.3009,48.1335"}}, Form{{"grid", "5331200,522400"}}}) {
         try {
             (void)near(sample, form);
             FAIL() << "it was taken";
@@ -110,13 +110,13 @@ TEST(TreeNear, WarnsOfAnAnswerToAQuestionThatIsNotAsked) {
 TEST(TreeNear, RefusesCallsThatMeanNothing) {
     const auto& operation = *find_operation("tree-near");
     EXPECT_EQ(operation.check({{"book", "b"}}).size(), 1U);
-    EXPECT_EQ(operation.check({{"book", "b"}, {"at", "48,9"}, {"grid", "1,2"}}).size(), 1U);
-    EXPECT_EQ(operation.check({{"book", "b"}, {"at", "north"}}).size(), 1U);
+    EXPECT_EQ(operation.check({{"book", "b"}, {"here", "48,9"}, {"grid", "1,2"}}).size(), 1U);
+    EXPECT_EQ(operation.check({{"book", "b"}, {"here", "north"}}).size(), 1U);
     EXPECT_EQ(operation.check({{"book", "b"}, {"grid", "1;2"}}).size(), 1U);
-    EXPECT_EQ(operation.check({{"book", "b"}, {"at", "48,9"}, {"answers", "tree-ahead"}}).size(), 1U);
-    EXPECT_EQ(operation.check({{"book", "b"}, {"at", "48,9"}, {"answers", "a=perhaps"}}).size(), 1U);
-    EXPECT_EQ(operation.check({{"book", "b"}, {"at", "48,9"}, {"accuracy-m", "0"}}).size(), 1U);
-    EXPECT_EQ(operation.check({{"book", "b"}, {"at", "48,9"}, {"answers", "a=yes; b=no"}}).size(), 0U);
+    EXPECT_EQ(operation.check({{"book", "b"}, {"here", "48,9"}, {"answers", "tree-ahead"}}).size(), 1U);
+    EXPECT_EQ(operation.check({{"book", "b"}, {"here", "48,9"}, {"answers", "a=perhaps"}}).size(), 1U);
+    EXPECT_EQ(operation.check({{"book", "b"}, {"here", "48,9"}, {"accuracy-m", "0"}}).size(), 1U);
+    EXPECT_EQ(operation.check({{"book", "b"}, {"here", "48,9"}, {"answers", "a=yes; b=no"}}).size(), 0U);
 }
 
 }  // namespace

@@ -55,7 +55,7 @@ Findings complaints(const testing::SampleCopy& sample, Form form) {
 TEST(WalkOrder, VisitsEveryStandingTreeOfAnAccessionOnceAndDrawsTheWay) {
     NEED_SAMPLE();
     const testing::SampleCopy sample;
-    const auto outcome = walked(sample, {{"accession", "Wrenlea"}, {"from", gate}, {"back", "yes"}});
+    const auto outcome = walked(sample, {{"of-accession", "Wrenlea"}, {"start", gate}, {"back", "yes"}});
     std::vector<std::string> wanted;
     for (const auto& tree : read_book(sample.book()).orchard.trees) {
         if (tree.accession == "Wrenlea" && !tree.removed_on) {
@@ -82,13 +82,13 @@ TEST(WalkOrder, VisitsEveryStandingTreeOfAnAccessionOnceAndDrawsTheWay) {
 TEST(WalkOrder, CrossesTheAlleyBetweenTwoRows) {
     NEED_SAMPLE();
     const testing::SampleCopy sample;
-    const auto outcome = walked(sample, {{"trees", "LO-03-05"}, {"from", "LO-02-05"}});
+    const auto outcome = walked(sample, {{"trees", "LO-03-05"}, {"start", "LO-02-05"}});
     EXPECT_EQ(value(outcome.tables[0], 0, "distance_m"), "2");  // rows are 4 m apart, one stands 1 m off
     EXPECT_EQ(value(outcome.tables[0], 0, "alley"), "between rows 3 and 2");
     EXPECT_EQ(value(outcome.tables[0], 0, "address"), "block Lower, row 3, position 5");
-    const auto round = walked(sample, {{"trees", "LO-04-05"}, {"from", "LO-02-05"}});
+    const auto round = walked(sample, {{"trees", "LO-04-05"}, {"start", "LO-02-05"}});
     EXPECT_GT(std::stod(value(round.tables[0], 0, "distance_m")), 25);
-    const auto straight = walked(sample, {{"trees", "LO-04-05"}, {"from", "LO-02-05"}, {"alleys", "no"}});
+    const auto straight = walked(sample, {{"trees", "LO-04-05"}, {"start", "LO-02-05"}, {"alleys", "no"}});
     EXPECT_NEAR(std::stod(value(straight.tables[0], 0, "distance_m")), 8, 0.1);
 }
 
@@ -115,23 +115,23 @@ TEST(WalkOrder, OffersTheNearestLabelsForATreeThatIsNotThere) {
     NEED_SAMPLE();
     const testing::SampleCopy sample;
     const auto found =
-        complaints(sample, {{"trees", "LO-03-05, LO-03-99; nowhere at all"}, {"from", "UP-99-01"}});
+        complaints(sample, {{"trees", "LO-03-05, LO-03-99; nowhere at all"}, {"start", "UP-99-01"}});
     ASSERT_EQ(found.size(), 3U);
     EXPECT_EQ(found[0].value, "LO-03-99");
     EXPECT_NE(found[0].remedy.find("The nearest labels are: LO-03-"), std::string::npos) << found[0].remedy;
     EXPECT_EQ(found[1].value, "nowhere at all");
-    EXPECT_EQ(found[2].field, "from");
+    EXPECT_EQ(found[2].field, "start");
     EXPECT_EQ(labels(walked(sample, {{"trees", "lo 3 5"}})), std::vector<std::string>{"LO-03-05"});
 }
 
 TEST(WalkOrder, SaysThatLatitudeAndLongitudeAreSwapped) {
     NEED_SAMPLE();
     const testing::SampleCopy sample;
-    const auto swapped = complaints(sample, {{"block", "Upper"}, {"from", "9.3009,48.1335"}});
+    const auto swapped = complaints(sample, {{"block", "Upper"}, {"start", "9.3009,48.1335"}});
     ASSERT_EQ(swapped.size(), 1U);
     EXPECT_NE(swapped[0].message.find("wrong way round"), std::string::npos) << swapped[0].message;
     EXPECT_EQ(swapped[0].remedy, "Write the latitude first: 48.1335,9.3009.");
-    const auto far = complaints(sample, {{"block", "Upper"}, {"from", "-33.9,151.2"}});
+    const auto far = complaints(sample, {{"block", "Upper"}, {"start", "-33.9,151.2"}});
     ASSERT_EQ(far.size(), 1U);
     EXPECT_NE(far[0].message.find("km from the nearest tree"), std::string::npos) << far[0].message;
 }
@@ -161,9 +161,9 @@ TEST(WalkOrder, RefusesCallsThatMeanNothing) {
     EXPECT_EQ(operation.check({{"book", "b"}}).size(), 1U);
     EXPECT_EQ(operation.check({{"book", "b"}, {"trees", " "}}).size(), 1U);
     EXPECT_EQ(operation.check({{"book", "b"}, {"trees", "A"}, {"back", "yes"}}).size(), 1U);
-    EXPECT_EQ(
-        operation.check({{"book", "b"}, {"trees", "A"}, {"from", "B"}, {"to", "C"}, {"back", "yes"}}).size(),
-        1U);
+    EXPECT_EQ(operation.check({{"book", "b"}, {"trees", "A"}, {"start", "B"}, {"end", "C"}, {"back", "yes"}})
+                  .size(),
+              1U);
     EXPECT_EQ(operation.check({{"book", "b"}, {"trees", "A"}, {"gap-m", "-1"}}).size(), 1U);
     EXPECT_EQ(operation.check({{"book", "b"}, {"trees", "A"}, {"urgency", "soon"}}).size(), 1U);
 }

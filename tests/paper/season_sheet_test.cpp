@@ -246,14 +246,32 @@ TEST(FindingsPart, ShowsTheGravestFirstAndEachOnce) {
     EXPECT_TRUE(has(part, "tree, A-1, block = Z:"));
 }
 
+TEST(FindingsPart, NamesTablesAndColumnsInPlainWords) {
+    MadeUpSeason season;
+    auto sheet = season.sheet();
+    sheet.findings = {{Level::note, "bloom_note", "A_12", "noted_on", "a_b", "Odd.", ""}};
+    EXPECT_TRUE(has(section_of(season_sheet_html(sheet), "findings"), "bloom note, A_12, noted on = a_b"));
+}
+
 TEST(FindingsPart, CutsAnEndlessListAndSaysHowMuchIsMissing) {
     MadeUpSeason season;
     auto sheet = season.sheet();
     for (int i = 0; i < 100; ++i) {
         sheet.findings.push_back(
-            {Level::note, "bloom_note", fmt::format("fid {}", 100 + i), "", "", "Odd.", ""});
+            {Level::note, "bloom_note", fmt::format("fid {}", i), "", "", fmt::format("Odd {}.", i), ""});
     }
     EXPECT_TRUE(has(section_of(season_sheet_html(sheet), "findings"), "and 62 more"));
+}
+
+TEST(FindingsPart, TellsTogetherWhatManyRowsHaveInCommon) {
+    MadeUpSeason season;
+    auto sheet = season.sheet();
+    sheet.findings.clear();
+    for (int i = 0; i < 100; ++i) {
+        sheet.findings.push_back({Level::note, "bloom_note", fmt::format("fid {}", i), "", "", "Odd.", ""});
+    }
+    EXPECT_TRUE(
+        has(section_of(season_sheet_html(sheet), "findings"), "bloom note, fid 0, fid 1, fid 2 and 97 more"));
 }
 
 TEST(HowSure, QuotesTheChosenMethodAndTheLongRunMeanBesideIt) {

@@ -70,4 +70,10 @@ TEST(SeasonWords, HaveWordsForEveryValue) {
     EXPECT_EQ(store_words(Store::deep_freezer), "deep freezer");
 }
 
+TEST(SeasonWords, TellUnknownKinshipFromNone) {
+    EXPECT_EQ(kinship_words(0.125), "kinship 0.125");
+    EXPECT_EQ(kinship_words(0.0), "no kinship in the pedigree");
+    EXPECT_EQ(kinship_words({}), "kinship not known");
+}
+
 }  // namespace

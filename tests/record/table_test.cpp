@@ -49,5 +49,16 @@ TEST(Words, EveryWordReadsBackAsItsValue) {
     expect_words_read_back(Store{});
 }
 
+TEST(Cell, ShowsPeopleThePlainWordsOfAClosedListOnly) {
+    const Column method{"method", CellType::text, "",
+                        "Method", "A way.",       {{"mean_day", "mean day"}, {"mid_parent", "mid-parent"}}};
+    EXPECT_EQ(to_plain_text(method, std::string("mean_day")), "mean day");
+    EXPECT_EQ(to_plain_text(method, std::string("mean_day, mid_parent")), "mean day, mid-parent");
+    EXPECT_EQ(to_plain_text(method, std::string("of_another_day")), "of_another_day");
+    EXPECT_EQ(to_plain_text(method, {}), "");
+    const Column label{"label", CellType::text, "", "Tree", "Its label."};
+    EXPECT_EQ(to_plain_text(label, std::string("mean_day")), "mean_day");
+}
+
 }  // namespace
 }  // namespace pipward

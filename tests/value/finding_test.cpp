@@ -29,5 +29,35 @@ TEST(Error, CarriesEveryFinding) {
     EXPECT_NE(std::string(error.what()).find("\nerror: bloom_note"), std::string::npos);
 }
 
+TEST(Findings, ThatDifferInTheirRowOnlyAreToldTogether) {
+    const Finding other{Level::warning, "tree", "A-9", "label", "", "It is odd.", ""};
+    Findings findings{other};
+    for (const auto* row : {"A-1", "A-2", "A-3"}) {
+        findings.push_back({Level::error, "accession", row, "kind", "apple", "No kind.", "Use another."});
+    }
+    EXPECT_EQ(told_together(findings), findings);
+    for (const auto* row : {"A-4", "A-5"}) {
+        findings.push_back({Level::error, "accession", row, "kind", "apple", "No kind.", "Use another."});
+    }
+    findings.push_back({Level::error, "accession", "A-6", "kind", "pear", "No kind.", "Use another."});
+    const auto told = told_together(findings);
+    ASSERT_EQ(told.size(), 3U);
+    EXPECT_EQ(told[0], other);
+    EXPECT_EQ(told[1].row, "A-1, A-2, A-3 and 2 more");
+    EXPECT_EQ(told[2].value, "pear");
+}
+
+TEST(Finding, IsOneReadableLineWhateverStandsInTheBook) {
+    const Finding strange{
+        Level::error,           "tree",     "A\n1\x1B[31m", "label", std::string(90000, 'x'),
+        "Tree \u202E1 is odd.", "Mend\nit."};
+    const auto text = to_text(strange);
+    EXPECT_LT(text.size(), 1000U);
+    EXPECT_EQ(text.find_first_of("\n\x1B"), std::string::npos);
+    EXPECT_EQ(text.find("\u202E"), std::string::npos);
+    EXPECT_NE(text.find("error: tree A 1"), std::string::npos) << text;
+    EXPECT_NE(text.find("Mend it."), std::string::npos) << text;
+}
+
 }  // namespace
 }  // namespace pipward

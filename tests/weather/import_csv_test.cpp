@@ -127,9 +127,8 @@ TEST(ImportCsv, TakesTheUnitFromTheValuesWhereTheyTell) {
                            }),
                    barn_without_unit());
     EXPECT_EQ(celsius.days.size(), 365u);
-    EXPECT_NE(
-        celsius.understood.find("Unit: degrees Celsius, for of 365 days' maxima only one in twenty exceeds"),
-        std::string::npos);
+    EXPECT_NE(celsius.understood.find("Unit: degrees Celsius, as 19 days in 20 stay within"),
+              std::string::npos);
     const auto fahrenheit = import_csv(year_of("date,min,max",
                                                [](Day day, double mean) {
                                                    return fmt::format("{},{:.0f},{:.0f}", to_iso(day),
@@ -137,7 +136,7 @@ TEST(ImportCsv, TakesTheUnitFromTheValuesWhereTheyTell) {
                                                }),
                                        barn_without_unit());
     ASSERT_EQ(fahrenheit.days.size(), 365u);
-    EXPECT_NE(fahrenheit.understood.find("Unit: degrees Fahrenheit, for one maximum"), std::string::npos);
+    EXPECT_NE(fahrenheit.understood.find("Unit: degrees Fahrenheit, as 1 day in 20"), std::string::npos);
     EXPECT_LT(fahrenheit.days[180].t_max.degrees, 30);
 }
 
@@ -214,6 +213,7 @@ TEST(ImportCsv, AReversedDayIsLeftOutAndManyOfThemMeanSwappedColumns) {
     swapped.t_min_column = "max";
     swapped.t_max_column = "min";
     expect_refused(import_csv(text, swapped), "t_min, t_max", "columns seem swapped");
+    EXPECT_EQ(import_csv(text, swapped).findings.size(), 1U);
 }
 
 TEST(ImportCsv, AWrongUnitShowsInUnbelievableTemperatures) {

@@ -79,7 +79,7 @@ TEST(ImportRealFiles, ChicagoWithoutAUnitIsPlainlyFahrenheit) {
     READ_OR_SKIP(text, "chicago-daily-2001-2016-degF.csv");
     const auto import = import_csv(*text, from("chicago-daily-2001-2016-degF.csv"));
     EXPECT_EQ(import.days.size(), 5698u);
-    EXPECT_TRUE(says(import, "Unit: degrees Fahrenheit, for one maximum in twenty")) << import.understood;
+    EXPECT_TRUE(says(import, "Unit: degrees Fahrenheit, as 1 day in 20")) << import.understood;
     EXPECT_NEAR(on(import, "2001-01-23").t_min.degrees, -3.889, 0.001);
     EXPECT_NEAR(on(import, "2001-01-23").t_max.degrees, 2.222, 0.001);
 }

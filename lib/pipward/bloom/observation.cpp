@@ -8,6 +8,7 @@
 #include <set>
 #include <tuple>
 
+#include "pipward/bloom/observation_findings.h"
 #include "pipward/bloom/robust.h"
 
 namespace pipward {
@@ -118,34 +119,6 @@ void add_apart(Findings& findings, const std::vector<Told>& group, double averag
     }
 }
 
-std::string counted(int notes) {
-    return notes == 1 ? "1 note of this season is" : fmt::format("{} notes of this season are", notes);
-}
-
-Finding without_weather(Season season, int notes, bool newest) {
-    Finding finding;
-    finding.level = Level::note;
-    finding.table = "bloom_note";
-    finding.field = "noted_on";
-    finding.value = fmt::format("{}", season.year);
-    finding.message =
-        fmt::format("{} not learned from: its weather is not whole{}.", counted(notes), newest ? " yet" : "");
-    finding.remedy =
-        newest ? "While the season is under way its notes move its own forecast instead."
-               : "Add the station's days from 1 October (in the south 1 April) to the end of bloom.";
-    return finding;
-}
-
-Finding out_of_season(const StageSeen& seen) {
-    return {Level::warning,
-            "bloom_note",
-            fmt::format("fid {}", seen.fid),
-            "noted_on",
-            to_iso(seen.noted_on),
-            fmt::format("Stage {} on this day cannot belong to a spring's bloom.", seen.stage.code),
-            "Check the date and the stage; the note is not used."};
-}
-
 bool within_season(double full_bloom) {
     return full_bloom > season_first && full_bloom < season_last;
 }
@@ -176,12 +149,12 @@ CurvesOf curves_for_notes(std::span<const StageSeen> stages, std::span<const Sea
     return curves;
 }
 
-ObservationsReport observe(const Orchard& orchard, const Station& station, Hemisphere hemisphere,
+ObservationsReport observe(const Orchard& orchard, const Station& station, Hemisphere hemisphere, Day as_of,
                            const CurvesOf& curves) {
-    auto placed = stages_seen(orchard, station, hemisphere);
+    auto placed = stages_seen(orchard, station, hemisphere, as_of);
     ObservationsReport report{{}, std::move(placed.findings)};
     std::map<GroupKey, std::vector<Told>> groups;
-    std::map<Season, int> without;
+    NotesOfSeasons without;
     for (const auto& seen : placed.stages) {
         const auto found = curves.find({seen.season, seen.offset.degrees});
         if (found == curves.end()) {
@@ -200,10 +173,7 @@ ObservationsReport observe(const Orchard& orchard, const Station& station, Hemis
         report.observations.push_back(observation_of(group));
         add_apart(report.findings, group, report.observations.back().full_bloom);
     }
-    for (const auto& [season, notes] : without) {
-        const bool newest = curves.empty() || season > curves.rbegin()->first.season;
-        report.findings.push_back(without_weather(season, notes, newest));
-    }
+    add_without_weather(report.findings, without, season_of(as_of, hemisphere));
     return report;
 }
 

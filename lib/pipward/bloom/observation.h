@@ -66,10 +66,10 @@ struct StagesReport {
     Findings findings;              ///< notes that cannot be placed, and stages that run backwards on a tree
 };
 
-/// Places every bloom note of the book, of whatever season. A note with a tree stands at the tree's offset,
-/// one with an accession only at the mean offset of the accession's trees that lived that day, else at the
-/// station's. `open_percent` at stages 60 to 65 gives the place on the ladder directly.
-StagesReport stages_seen(const Orchard& orchard, const Station& station, Hemisphere hemisphere);
+/// Places every bloom note that was made by `as_of`, of whatever season. A note with a tree stands at the
+/// tree's offset, one with an accession only at the mean offset of the accession's trees that lived that day,
+/// else at the station's. `open_percent` at stages 60 to 65 gives the place on the ladder directly.
+StagesReport stages_seen(const Orchard& orchard, const Station& station, Hemisphere hemisphere, Day as_of);
 
 /// The full bloom that a stage seen on `season_day` tells of, in a season's warmth: a fractional season day.
 double full_bloom_from(const LadderPlace& place, double season_day, const SeasonCurves& curves);
@@ -80,8 +80,9 @@ CurvesOf curves_for_notes(std::span<const StageSeen> stages, std::span<const Sea
 
 /// Turns notes of any stage into full-bloom days by the stage ladder and the season's own warmth.
 /// Notes on one accession, season and offset are averaged with weights 1/sd^2, a note that stands apart from
-/// the others counting for less. Seasons without curves are left out, with a note that says so.
-ObservationsReport observe(const Orchard& orchard, const Station& station, Hemisphere hemisphere,
+/// the others counting for less. Seasons without curves are left out, with a note that says so; notes of
+/// after `as_of` are passed over, as if they had not been made yet.
+ObservationsReport observe(const Orchard& orchard, const Station& station, Hemisphere hemisphere, Day as_of,
                            const CurvesOf& curves);
 
 }  // namespace pipward

@@ -140,10 +140,13 @@ CelsiusStep tree_offset(const Tree& tree, const Station& station) {
     return height ? whole_steps(-lapse_per_metre * (height->value - station.elevation.value)) : CelsiusStep{};
 }
 
-StagesReport stages_seen(const Orchard& orchard, const Station& station, Hemisphere hemisphere) {
+StagesReport stages_seen(const Orchard& orchard, const Station& station, Hemisphere hemisphere, Day as_of) {
     StagesReport report;
     const auto trees = index_trees(orchard);
     for (const auto& note : orchard.bloom_notes) {
+        if (note.noted_on > as_of) {
+            continue;
+        }
         const auto* tree = noted_tree(note, trees);
         const auto accession = noted_accession(note, tree);
         const auto place = noted_place(note);

@@ -2,6 +2,7 @@
 #pragma once
 
 #include <chrono>
+#include <map>
 #include <set>
 #include <span>
 #include <string>
@@ -40,10 +41,19 @@ BookReading read_book(const std::string& location);
 /// The same of some tables only, for work that needs no more: nothing is said of the others.
 BookReading read_tables(const std::string& location, const std::set<std::string>& tables);
 
+/// What could not be read, or not wholly: rows by the name that their findings give them, by table. A table
+/// that could not be read at all has no rows here.
+using UnreadRows = std::map<std::string, std::set<std::string>>;
+UnreadRows unread_in(const Findings& findings);
+
 /// Rules between rows and tables: names that nothing answers to, doubles, impossible days and temperatures
-/// ... Pure: needs no file. `as_of` tells what lies in the future. `unread` are the tables of which rows
-/// could not be read: what they would have held is not taken for missing.
-Findings check_orchard(const Orchard& orchard, Day as_of, const std::set<std::string>& unread = {});
+/// ... Pure: needs no file. `as_of` tells what lies in the future. What rows of `unread` would have held is
+/// not taken for missing.
+Findings check_orchard(const Orchard& orchard, Day as_of, const UnreadRows& unread = {});
+
+/// The bloom notes, by fid, that check_orchard() names as too far from the book's usual time of bloom: their
+/// day or stage cannot be right, and nothing should be reckoned from them.
+std::set<std::int64_t> misdated_notes(const Orchard& orchard, Day as_of);
 
 /// Replaces whole result tables, all in one short transaction: wholly old or wholly new, whatever happens.
 /// Refuses names that are not result_table_names() of schema.h, and a table of such a name that is not marked

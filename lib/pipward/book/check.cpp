@@ -49,6 +49,27 @@ bool one_slip_apart(std::string_view a, std::string_view b) {
     return rest(a, 1) == rest(b, 1) || (swapped && rest(a, 2) == rest(b, 2));
 }
 
+// A row that is there but could not be read still answers to its name.
+void add_unread(Names& names, const UnreadRows& unread) {
+    const auto add = [&](const char* table, std::set<std::string>& to) {
+        if (const auto rows = unread.find(table); rows != unread.end()) {
+            to.insert(rows->second.begin(), rows->second.end());
+        }
+    };
+    add("accession", names.accessions);
+    add("accession", names.donors);
+    add("tree", names.trees);
+    add("block", names.blocks);
+    add("station", names.stations);
+    add("cross_goal", names.crosses);
+    add("pollen_lot", names.pollen_lots);
+    add("pollination", names.tags);
+    add("seed_lot", names.seed_lots);
+    for (const auto& [table, rows] : unread) {
+        names.unread.insert(table);
+    }
+}
+
 }  // namespace
 
 Finding error(Whereabouts place, std::string message, std::string remedy) {
@@ -114,10 +135,23 @@ Names names_of(const Orchard& orchard) {
     return names;
 }
 
-Findings check_orchard(const Orchard& orchard, Day as_of, const std::set<std::string>& unread) {
+UnreadRows unread_in(const Findings& findings) {
+    UnreadRows unread;
+    for (const auto& finding : findings) {
+        if (finding.level == Level::error) {
+            auto& rows = unread[finding.table];
+            if (!finding.row.empty()) {
+                rows.insert(finding.row);
+            }
+        }
+    }
+    return unread;
+}
+
+Findings check_orchard(const Orchard& orchard, Day as_of, const UnreadRows& unread) {
     Findings findings;
     auto names = names_of(orchard);
-    names.unread = unread;
+    add_unread(names, unread);
     check_emptiness(orchard, names, findings);
     check_keys(orchard, findings);
     check_references(orchard, names, findings);

@@ -4,6 +4,7 @@
 #include <set>
 #include <string>
 #include <string_view>
+#include <vector>
 
 #include "pipward/record/orchard.h"
 #include "pipward/value/finding.h"
@@ -35,6 +36,11 @@ void check_keys(const Orchard& orchard, Findings& findings);
 void check_trees(const Orchard& orchard, Day as_of, Findings& findings);
 void check_bloom_notes(const Orchard& orchard, Day as_of, Findings& findings);
 void check_weather(const Orchard& orchard, Day as_of, Findings& findings);
+/// Of one station's days: what is wrong with the temperatures, and with the days themselves.
+void check_temperatures(const std::vector<const WeatherDay*>& days, Findings& findings);
+void check_days(const std::vector<const WeatherDay*>& days, Day as_of, Findings& findings);
+/// Whether both temperatures have ever been measured on earth.
+bool is_believable(const WeatherDay& day);
 void check_warmth(const Orchard& orchard, Findings& findings);
 void check_time_of_bloom(const Orchard& orchard, Day as_of, Findings& findings);
 void check_accessions(const Orchard& orchard, Findings& findings);

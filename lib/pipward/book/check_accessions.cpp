@@ -79,15 +79,41 @@ Parents parents_of(const Orchard& orchard) {
 
 enum class Visit { open, done };
 
+struct Step {
+    const std::string* name;
+    std::size_t next;
+};
+using Path = std::vector<Step>;
+
+constexpr std::ptrdiff_t most_names = 12;  // of a long circle; who sees its ends finds the rest
+
+// "A -> B -> A": each is a child of the next.
+std::string circle_text(Path::const_iterator first, Path::const_iterator end) {
+    const auto length = end - first;
+    std::string text;
+    for (auto step = first; step != end && step - first < most_names; ++step) {
+        text += *step->name + " -> ";
+    }
+    if (length > most_names) {
+        text += fmt::format("{} more -> ", length - most_names);
+    }
+    return text + *first->name;
+}
+
+Finding circle(const Path& path, const std::string& met_again) {
+    const auto first = std::ranges::find(path, met_again, [](const Step& step) { return *step.name; });
+    return error({"accession", met_again, "seed_parent, pollen_parent"},
+                 fmt::format("The accession is among its own ancestors: {}, each recorded as a child of the "
+                             "next.",
+                             circle_text(first, path.end())),
+                 "Correct or clear the wrong one of these parents.");
+}
+
 // Walks to the ancestors with a stack of its own: a pedigree from elsewhere may be deep. A name met again
 // while it is still open is its own ancestor.
 void find_circles(const Parents& parents, const std::string& start, std::map<std::string, Visit>& visits,
-                  std::set<std::string>& circular) {
-    struct Step {
-        const std::string* name;
-        std::size_t next;
-    };
-    std::vector<Step> path{{&start, 0}};
+                  std::set<std::string>& told, Findings& findings) {
+    Path path{{&start, 0}};
     visits[start] = Visit::open;
     while (!path.empty()) {
         auto& step = path.back();
@@ -101,8 +127,8 @@ void find_circles(const Parents& parents, const std::string& start, std::map<std
         if (const auto visit = visits.find(parent); visit == visits.end()) {
             visits[parent] = Visit::open;
             path.push_back({&parent, 0});
-        } else if (visit->second == Visit::open) {
-            circular.insert(parent);
+        } else if (visit->second == Visit::open && told.insert(parent).second) {
+            findings.push_back(circle(path, parent));
         }
     }
 }
@@ -118,16 +144,11 @@ void check_accessions(const Orchard& orchard, Findings& findings) {
 void check_pedigree(const Orchard& orchard, Findings& findings) {
     const auto parents = parents_of(orchard);
     std::map<std::string, Visit> visits;
-    std::set<std::string> circular;
+    std::set<std::string> told;
     for (const auto& [name, unused] : parents) {
         if (!visits.contains(name)) {
-            find_circles(parents, name, visits, circular);
+            find_circles(parents, name, visits, told, findings);
         }
-    }
-    for (const auto& name : circular) {
-        findings.push_back(error({"accession", name, "seed_parent"},
-                                 "The accession is among its own ancestors.",
-                                 "Follow its parents and correct the wrong one."));
     }
 }
 

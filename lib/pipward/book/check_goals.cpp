@@ -114,7 +114,7 @@ Pedigree pedigree_of(const Orchard& orchard, Day as_of) {
 // Past goals are history: only those of this season and later can still be acted upon.
 void check_goals(const Orchard& orchard, const Names& names, Day as_of, Findings& findings) {
     auto pedigree = pedigree_of(orchard, as_of);
-    if (names.unread.contains("tree")) {
+    if (names.unread.contains("tree") || orchard.trees.empty()) {
         pedigree.with_trees = names.accessions;
     }
     for (const auto& goal : orchard.goals) {

@@ -5,6 +5,7 @@
 #include <cstdlib>
 #include <optional>
 
+#include "pipward/book/book.h"
 #include "pipward/book/check.h"
 #include "pipward/value/season.h"
 
@@ -48,8 +49,47 @@ std::optional<int> far_off(Day day, int usual, Hemisphere hemisphere) {
 }
 
 std::string how_far(std::string_view what, int later) {
-    return fmt::format("{} lies about {} days {} the book's other notes of bloom.", what, std::abs(later),
+    return fmt::format("{} lies about {} days {} the book's other notes of bloom", what, std::abs(later),
                        later > 0 ? "after" : "before");
+}
+
+struct FarOff {
+    const BloomNote* noted;
+    int later = 0;  // days
+};
+
+std::vector<FarOff> far_off_notes(const Orchard& orchard, Day as_of) {
+    const auto hemisphere = hemisphere_in(orchard);
+    const auto usual = usual_day(orchard, hemisphere, as_of);
+    std::vector<FarOff> found;
+    for (const auto& noted : orchard.bloom_notes) {
+        const auto later = usual ? far_off(noted.noted_on, *usual, hemisphere) : std::nullopt;
+        if (later && is_of_bloom(noted, as_of)) {
+            found.push_back({&noted, *later});
+        }
+    }
+    return found;
+}
+
+void check_notes(const Orchard& orchard, Day as_of, Findings& findings) {
+    for (const auto& [noted, later] : far_off_notes(orchard, as_of)) {
+        findings.push_back(
+            warning({"bloom_note", fid_name(noted->fid), "noted_on", to_iso(noted->noted_on)},
+                    how_far("The note", later) + "; it is not used.",
+                    "Check the date and the stage; a second bloom in autumn is better left out."));
+    }
+}
+
+void check_work(const Orchard& orchard, Day as_of, Findings& findings) {
+    const auto hemisphere = hemisphere_in(orchard);
+    const auto usual = usual_day(orchard, hemisphere, as_of);
+    for (const auto& work : orchard.pollinations) {
+        const auto later = usual ? far_off(work.worked_on, *usual, hemisphere) : std::nullopt;
+        if (later) {
+            findings.push_back(warning({"pollination", work.tag, "worked_on", to_iso(work.worked_on)},
+                                       how_far("The work", *later) + ".", "Check the date."));
+        }
+    }
 }
 
 }  // namespace
@@ -60,27 +100,17 @@ Hemisphere hemisphere_in(const Orchard& orchard) {
     return placed == orchard.stations.end() ? Hemisphere::north : hemisphere_of(*placed->latitude);
 }
 
+std::set<std::int64_t> misdated_notes(const Orchard& orchard, Day as_of) {
+    std::set<std::int64_t> fids;
+    for (const auto& far_off : far_off_notes(orchard, as_of)) {
+        fids.insert(far_off.noted->fid);
+    }
+    return fids;
+}
+
 void check_time_of_bloom(const Orchard& orchard, Day as_of, Findings& findings) {
-    const auto hemisphere = hemisphere_in(orchard);
-    const auto usual = usual_day(orchard, hemisphere, as_of);
-    if (!usual) {
-        return;
-    }
-    for (const auto& noted : orchard.bloom_notes) {
-        const auto later = far_off(noted.noted_on, *usual, hemisphere);
-        if (later && is_of_bloom(noted, as_of)) {
-            findings.push_back(
-                warning({"bloom_note", fid_name(noted.fid), "noted_on", to_iso(noted.noted_on)},
-                        how_far("The note", *later),
-                        "Check the date and the stage; a second bloom in autumn is better left out."));
-        }
-    }
-    for (const auto& work : orchard.pollinations) {
-        if (const auto later = far_off(work.worked_on, *usual, hemisphere)) {
-            findings.push_back(warning({"pollination", work.tag, "worked_on", to_iso(work.worked_on)},
-                                       how_far("The work", *later), "Check the date."));
-        }
-    }
+    check_notes(orchard, as_of, findings);
+    check_work(orchard, as_of, findings);
 }
 
 }  // namespace pipward

@@ -31,7 +31,7 @@ using MonthsOfPlaces = std::map<std::pair<std::string, int>, Months>;
 MonthsOfPlaces months_of(const Orchard& orchard) {
     MonthsOfPlaces months;
     for (const auto& day : orchard.weather) {
-        if (day.source == WeatherSource::observed) {
+        if (day.source == WeatherSource::observed && is_believable(day)) {
             const auto parts = parts_of(day.day);
             auto& month = months[{day.station, parts.month}][parts.year];
             ++month.days;

@@ -10,12 +10,10 @@
 namespace pipward {
 namespace {
 
-// World Meteorological Organization, World Weather & Climate Extremes Archive: hottest air temperature
-// recorded (Furnace Creek, 10 July 1913) and coldest (Vostok, 21 July 1983).
-constexpr double hottest_ever = 56.7;
-constexpr double coldest_ever = -89.2;
 // No place on earth has half of its daily highest temperatures above this; readings in degrees Fahrenheit do.
 constexpr double median_of_fahrenheit = 45.0;
+// Nor above this in degrees Fahrenheit.
+constexpr double median_beyond_fahrenheit = 115.0;
 constexpr std::size_t enough_for_a_median = 30;
 constexpr double missing_share_that_matters = 0.1;
 
@@ -47,39 +45,19 @@ double median_high(const std::vector<const WeatherDay*>& days) {
     return *middle;
 }
 
-bool is_fahrenheit(const std::vector<const WeatherDay*>& days) {
+bool is_in_another_unit(const std::vector<const WeatherDay*>& days) {
     return days.size() >= enough_for_a_median && median_high(days) > median_of_fahrenheit;
 }
 
-Whereabouts at(const WeatherDay& day, std::string_view field, double value) {
-    return {"weather_day", day.station + " " + to_iso(day.day), field, fmt::format("{}", value)};
-}
-
-void check_temperatures(const WeatherDay& day, Findings& findings) {
-    if (day.t_min > day.t_max) {
-        findings.push_back(
-            error(at(day, "t_min_c", day.t_min.degrees),
-                  fmt::format("The lowest temperature is above the highest, {}.", day.t_max.degrees),
-                  "Correct them; perhaps they are swapped."));
-    }
-    for (const auto& [field, value] : {std::pair<std::string_view, double>{"t_min_c", day.t_min.degrees},
-                                       {"t_max_c", day.t_max.degrees}}) {
-        if (value > hottest_ever || value < coldest_ever) {
-            findings.push_back(error(at(day, field, value), "No such temperature was ever measured on earth.",
-                                     "Correct the day or remove it; temperatures are in degrees Celsius."));
-        }
-    }
-}
-
-void check_doubles(const std::vector<const WeatherDay*>& days, Findings& findings) {
-    std::map<Day, int> seen;
-    for (const auto* day : days) {
-        if (++seen[day->day] == 2) {
-            findings.push_back(
-                error({"weather_day", day->station + " " + to_iso(day->day), "day", to_iso(day->day)},
-                      "The station has this day more than once.", "Remove all but one."));
-        }
-    }
+Finding about_unit(const std::string& station, double median) {
+    const bool higher = median > median_beyond_fahrenheit;
+    return error(
+        {"weather_day", station, "t_max_c", fmt::format("{:.1f}", median)},
+        fmt::format("Half of the highest temperatures lie above this, which no place on earth has in "
+                    "degrees Celsius: they look like {}.",
+                    higher ? "tenths of a degree, or kelvin" : "degrees Fahrenheit"),
+        higher ? "Import them again in their unit, or turn them into degrees Celsius first."
+               : "Import them again as degrees Fahrenheit.");
 }
 
 // Days of weather in the part of each season that counts and that has gone by.
@@ -106,29 +84,23 @@ void check_seasons(const std::string& name, const StationWeather& station, Day a
     }
 }
 
-void check_not_future(const std::vector<const WeatherDay*>& days, Day as_of, Findings& findings) {
-    for (const auto* day : days) {
-        if (day->source == WeatherSource::observed && day->day > as_of) {
-            findings.push_back(
-                warning({"weather_day", day->station + " " + to_iso(day->day), "day", to_iso(day->day)},
-                        fmt::format("A day in the future of {} cannot have been observed.", to_iso(as_of)),
-                        "Correct the day, or mark it as a forecast."));
-        }
-    }
-}
+using NotesOfSeasons = std::map<Season, int>;
+constexpr std::size_t few_seasons = 3;
 
-// Notes without weather teach nothing about what bloom needs. One of the future is found on its own.
-void check_seasons_of_notes(const Orchard& orchard, Hemisphere hemisphere, Day as_of, Findings& findings) {
-    std::set<Season> with_weather;
-    for (const auto& day : orchard.weather) {
-        with_weather.insert(season_of(day.day, hemisphere));
-    }
-    std::map<Season, int> without;
-    for (const auto& noted : orchard.bloom_notes) {
-        const auto season = season_of(noted.noted_on, hemisphere);
-        if (noted.noted_on <= as_of && !with_weather.contains(season)) {
-            ++without[season];
+void tell_without_weather(const NotesOfSeasons& without, Findings& findings) {
+    if (without.size() > few_seasons) {
+        int notes = 0;
+        for (const auto& [season, count] : without) {
+            notes += count;
         }
+        findings.push_back(warning(
+            {"weather_day",
+             {},
+             "day",
+             fmt::format("{} to {}", without.begin()->first.year, without.rbegin()->first.year)},
+            fmt::format("There are {} bloom notes of {} seasons without any weather.", notes, without.size()),
+            "Import the weather of those winters and springs."));
+        return;
     }
     for (const auto& [season, count] : without) {
         findings.push_back(
@@ -140,24 +112,33 @@ void check_seasons_of_notes(const Orchard& orchard, Hemisphere hemisphere, Day a
     }
 }
 
+// Notes without weather teach nothing about what bloom needs. One of the future is found on its own.
+void check_seasons_of_notes(const Orchard& orchard, Hemisphere hemisphere, Day as_of, Findings& findings) {
+    std::set<Season> with_weather;
+    for (const auto& day : orchard.weather) {
+        with_weather.insert(season_of(day.day, hemisphere));
+    }
+    NotesOfSeasons without;
+    for (const auto& noted : orchard.bloom_notes) {
+        const auto season = season_of(noted.noted_on, hemisphere);
+        if (noted.noted_on <= as_of && !with_weather.contains(season)) {
+            ++without[season];
+        }
+    }
+    tell_without_weather(without, findings);
+}
+
 }  // namespace
 
 void check_weather(const Orchard& orchard, Day as_of, Findings& findings) {
     const auto stations = by_station(orchard);
     for (const auto& [name, station] : stations) {
-        if (is_fahrenheit(station.days)) {
-            findings.push_back(
-                error({"weather_day", name, "t_max_c", fmt::format("{:.1f}", median_high(station.days))},
-                      "Half of the highest temperatures lie above this, which no place on earth "
-                      "has in degrees Celsius: they look like degrees Fahrenheit.",
-                      "Import them again as degrees Fahrenheit."));
+        if (is_in_another_unit(station.days)) {
+            findings.push_back(about_unit(name, median_high(station.days)));
         } else {
-            for (const auto* day : station.days) {
-                check_temperatures(*day, findings);
-            }
+            check_temperatures(station.days, findings);
         }
-        check_doubles(station.days, findings);
-        check_not_future(station.days, as_of, findings);
+        check_days(station.days, as_of, findings);
         check_seasons(name, station, as_of, findings);
     }
     if (!orchard.weather.empty()) {

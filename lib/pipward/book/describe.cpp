@@ -15,11 +15,6 @@ constexpr auto data_columns_form =
     "title TEXT,description TEXT,mime_type TEXT,constraint_name TEXT,"
     "CONSTRAINT pk_gdc PRIMARY KEY (table_name, column_name),CONSTRAINT gdc_tn UNIQUE (table_name, name))";
 
-bool has_table(Session& session, const std::string& name) {
-    return !query(session, "SELECT 1 FROM sqlite_master WHERE type = 'table' AND name = " + quoted_text(name))
-                .empty();
-}
-
 bool names_are_per_table(Session& session) {
     const auto rows = query(session, "SELECT sql FROM sqlite_master WHERE name = 'gpkg_data_columns'");
     return !rows.empty() && rows[0][0] && rows[0][0]->find("name TEXT UNIQUE") == std::string::npos;

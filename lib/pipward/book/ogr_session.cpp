@@ -120,6 +120,11 @@ std::vector<SqlRow> query(Session& session, const std::string& sql) {
     return rows;
 }
 
+bool has_table(Session& session, const std::string& name) {
+    return !query(session, "SELECT 1 FROM sqlite_master WHERE type = 'table' AND name = " + quoted_text(name))
+                .empty();
+}
+
 std::string quoted_name(std::string_view name) {
     return doubled(name, '"');
 }

@@ -79,6 +79,8 @@ void run_sql(Session& session, const std::string& sql);
 using SqlRow = std::vector<std::optional<std::string>>;
 /// Every row of a query, as text. Throws OgrTrouble.
 std::vector<SqlRow> query(Session& session, const std::string& sql);
+/// Whether a GeoPackage has a table of that name, registered or not.
+bool has_table(Session& session, const std::string& name);
 std::string quoted_name(std::string_view name);
 std::string quoted_text(std::string_view text);
 

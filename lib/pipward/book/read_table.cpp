@@ -27,7 +27,7 @@ Finding about_table(const BookTable& table, Level level, std::string message, st
 std::string_view what_fails(CellType type) {
     switch (type) {
         case CellType::whole:
-            return "This is no whole number of the size that the column can hold.";
+            return "This is no whole number, or one too large for the column.";
         case CellType::number:
             return "This is no number.";
         case CellType::day:
@@ -37,23 +37,27 @@ std::string_view what_fails(CellType type) {
         case CellType::text:
             break;
     }
-    return "This is no readable text.";
+    return "This is no readable text, or it has more than 100000 characters.";
 }
 
-std::string_view what_to_write(CellType type) {
+std::string_view what_fits(CellType type) {
     switch (type) {
         case CellType::whole:
-            return "Write a whole number, or clear the cell.";
+            return "Write a whole number";
         case CellType::number:
-            return "Write a number with a decimal point, or clear the cell.";
+            return "Write a number with a decimal point";
         case CellType::day:
-            return "Write the day as YYYY-MM-DD, for instance 2026-04-12, or clear the cell.";
+            return "Write the day as YYYY-MM-DD, for instance 2026-04-12";
         case CellType::yes_no:
-            return "Write 1 or 0, or clear the cell.";
+            return "Write 1 or 0";
         case CellType::text:
             break;
     }
-    return "Write it anew as plain text (UTF-8), or clear the cell.";
+    return "Write it anew as plain text (UTF-8)";
+}
+
+std::string what_to_write(const BookColumn& column) {
+    return std::string(what_fits(column.type)) + (column.required ? "." : ", or clear the cell.");
 }
 
 // A column that a user made may be of a neighbouring type: whole numbers as reals, days as text.
@@ -188,7 +192,7 @@ Cell TableReader::read_cell(const OGRFeature& feature, std::size_t column, const
                          .field = std::string(form.name),
                          .value = std::move(value),
                          .message = std::string(what_fails(form.type)),
-                         .remedy = std::string(what_to_write(form.type))});
+                         .remedy = what_to_write(form)});
         return Cell{};
     };
     if (strange != nullptr && strange->contains(field)) {

@@ -24,6 +24,8 @@ struct Choice {
     std::string meaning;
 };
 
+inline constexpr double no_upper_end = 1e9;  ///< stands where the trade sets none
+
 /// What a column may hold: one of `choices`, or where there are none, a number from `low` to `high`, both
 /// included.
 struct FieldDomain {

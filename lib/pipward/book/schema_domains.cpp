@@ -35,8 +35,6 @@ FieldDomain list(std::string_view name, std::string_view description, CellType t
     return {.name = name, .description = description, .type = type, .choices = std::move(choices)};
 }
 
-constexpr double most = 1e9;  // an upper end where the trade sets none
-
 std::vector<FieldDomain> make_domains() {
     using enum CellType;
     return {
@@ -57,9 +55,9 @@ std::vector<FieldDomain> make_domains() {
         range("chill_portions", "Chill portions of the Dynamic Model", number, 0, 200),
         range("season", "Calendar year of the bloom", whole, 1900, 2200),
         range("priority", "1 is the most urgent", whole, 1, 1000),
-        range("count", "A number of things counted", whole, 0, most),
-        range("wanted", "A number of things wanted", whole, 1, most),
-        range("mass_mg", "A mass in milligrams", number, 0, most),
+        range("count", "A number of things counted", whole, 0, no_upper_end),
+        range("wanted", "A number of things wanted", whole, 1, no_upper_end),
+        range("mass_mg", "A mass in milligrams", number, 0, no_upper_end),
         range("pass", "Which round of pollination on the same flowers", whole, 1, 20),
         range("store_c", "Temperature of a store", number, -100, 40),
     };

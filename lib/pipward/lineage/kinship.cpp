@@ -28,6 +28,10 @@ std::uint64_t key_of(Pair pair) {
            static_cast<std::uint32_t>(pair.earlier);
 }
 
+bool is_founder(const PedigreeMember& member) {
+    return member.seed.empty() && member.pollen.empty();
+}
+
 }  // namespace
 
 // Pairs are worked out when asked for and kept. A stack of our own: pedigrees may be deep.
@@ -103,7 +107,10 @@ std::optional<double> Kinship::between(const std::string& a, const std::string& 
     if (first == order.number.end() || second == order.number.end()) {
         return std::nullopt;
     }
-    if (!order.members[first->second].diploid || !order.members[second->second].diploid) {
+    const auto& one = order.members[first->second];
+    const auto& other = order.members[second->second];
+    const bool nothing_known = &one != &other && is_founder(one) && is_founder(other);
+    if (nothing_known || !one.diploid || !other.diploid) {
         return std::nullopt;
     }
     return pedigree_->between(first->second, second->second);

@@ -24,7 +24,8 @@ class Kinship {
     /// leave; shares that fall short of 1 leave the rest to unknown pollen, shares above 1 are scaled down.
     Kinship(std::span<const Accession> accessions, std::span<const BlendMember> blends);
 
-    /// Range 0..1. Nothing where either name is unknown or either is known not to be diploid.
+    /// Range 0..1. Nothing where either name is unknown or either is known not to be diploid, nor where no
+    /// parent of either of two accessions is recorded: that they are unrelated would be a guess.
     std::optional<double> between(const std::string& a, const std::string& b) const;
 
   private:

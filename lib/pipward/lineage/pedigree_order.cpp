@@ -96,14 +96,14 @@ class Written {
 Finding loop_finding(const std::vector<PedigreeMember>& members, std::span<const int> loop) {
     std::string way = members[loop.front()].name;
     for (const int member : loop.subspan(1)) {
-        way += " <- " + members[member].name;
+        way += " -> " + members[member].name;
     }
     const auto& name = members[loop.front()].name;
     return {Level::error,
             "accession",
             name,
             "seed_parent, pollen_parent",
-            fmt::format("{} <- {}", way, name),
+            fmt::format("{} -> {}", way, name),
             "An accession is its own ancestor: each is recorded as a child of the next.",
             "Correct or clear one of these parents."};
 }

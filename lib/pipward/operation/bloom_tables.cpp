@@ -35,13 +35,36 @@ const std::vector<ColumnOf<Finding>>& finding_columns() {
     return columns;
 }
 
+template <class Enum>
+CodeWord code_word(Enum value, std::string plain) {
+    return {std::string(to_text(value)), std::move(plain)};
+}
+
+std::vector<CodeWord> methods_as_codes() {
+    return {code_word(BloomMethod::averaged, "averaged"), code_word(BloomMethod::mean_day, "mean day"),
+            code_word(BloomMethod::degree_days, "degree-days"),
+            code_word(BloomMethod::chill_then_heat, "chill then heat")};
+}
+
+std::vector<CodeWord> sources_as_codes() {
+    return {code_word(NeedSource::own_notes, "own notes"), code_word(NeedSource::mid_parent, "mid-parent"),
+            code_word(NeedSource::one_parent, "one parent"),
+            code_word(NeedSource::orchard_mean, "orchard mean")};
+}
+
+std::vector<CodeWord> models_as_codes() {
+    auto words = methods_as_codes();
+    std::ranges::move(sources_as_codes(), std::back_inserter(words));
+    return words;
+}
+
 std::size_t weightiest(const BloomModel& model) {
     return static_cast<std::size_t>(std::ranges::max_element(model.weights) - model.weights.begin());
 }
 
 Cell leading_amount(const NeedRow& row) {
     const auto structure = weightiest(*row.model);
-    return structure < row.need->amount.size() ? Cell{row.need->amount[structure]} : Cell{};
+    return structure < row.need->amount.size() ? significant_cell(row.need->amount[structure], 4) : Cell{};
 }
 
 Cell leading_structure(const NeedRow& row) {
@@ -54,10 +77,10 @@ const std::vector<ColumnOf<NeedRow>>& bloom_model_columns() {
     static const std::vector<ColumnOf<NeedRow>> columns{
         {{"accession", text, "", "Accession", "The accession."},
          [](const NeedRow& r) { return text_cell(r.need->accession); }},
-        {{"method", text, "", "Method", "The way of foretelling that was fitted."},
+        {{"method", text, "", "Method", "The way of foretelling that was fitted.", methods_as_codes()},
          [](const NeedRow& r) { return text_cell(to_text(r.model->method)); }},
-        {{"need_source", text, "", "Known from",
-          "Whether its need comes from its own notes or was borrowed."},
+        {{"need_source", text, "", "Known from", "Whether its need comes from its own notes or was borrowed.",
+          sources_as_codes()},
          [](const NeedRow& r) { return text_cell(to_text(r.need->source)); }},
         {{"seasons", whole, "", "Seasons", "Seasons with notes of its own."},
          [](const NeedRow& r) { return whole_cell(r.need->seasons); }},
@@ -80,20 +103,20 @@ const std::vector<ColumnOf<NeedRow>>& bloom_model_columns() {
          leading_amount},
         {{"need_sd_days", number, "days", "Need, sd",
           "Standard deviation of full bloom by what is not known of the need."},
-         [](const NeedRow& r) { return Cell{r.need->sd_days}; }},
+         [](const NeedRow& r) { return number_cell(r.need->sd_days, 3); }},
         {{"season_sd_days", number, "days", "Season, sd",
           "Standard deviation of full bloom that the whole orchard shares in a season."},
-         [](const NeedRow& r) { return Cell{r.model->season_sd_days}; }},
+         [](const NeedRow& r) { return number_cell(r.model->season_sd_days, 3); }},
         {{"own_sd_days", number, "days", "Rest, sd",
           "Standard deviation of full bloom that is the accession's alone."},
-         [](const NeedRow& r) { return Cell{r.model->own_sd_days}; }},
+         [](const NeedRow& r) { return number_cell(r.model->own_sd_days, 3); }},
     };
     return columns;
 }
 
 const std::vector<ColumnOf<SkillScore>>& bloom_skill_columns() {
     static const std::vector<ColumnOf<SkillScore>> columns{
-        {{"method", text, "", "Method", "The way of foretelling."},
+        {{"method", text, "", "Method", "The way of foretelling.", methods_as_codes()},
          [](const SkillScore& s) { return text_cell(to_text(s.method)); }},
         {{"stage", whole, "BBCH", "Stage", "The stage foretold: full bloom."},
          [](const SkillScore&) { return whole_cell(full_bloom.code); }},
@@ -110,18 +133,18 @@ const std::vector<ColumnOf<SkillScore>>& bloom_skill_columns() {
         {{"notes", whole, "", "Scored", "Full-bloom days scored, one an accession and season."},
          [](const SkillScore& s) { return whole_cell(s.notes); }},
         {{"rmse_days", number, "days", "RMSE", "Root mean square error."},
-         [](const SkillScore& s) { return Cell{s.rmse}; }},
+         [](const SkillScore& s) { return number_cell(s.rmse, 3); }},
         {{"mae_days", number, "days", "MAE", "Mean absolute error."},
-         [](const SkillScore& s) { return Cell{s.mae}; }},
+         [](const SkillScore& s) { return number_cell(s.mae, 3); }},
         {{"bias_days", number, "days", "Bias", "Mean of foretold less observed: above zero is too late."},
-         [](const SkillScore& s) { return Cell{s.bias}; }},
+         [](const SkillScore& s) { return number_cell(s.bias, 3); }},
         {{"within_3_days", number, "share", "Within 3 days", "Share of days foretold within 3 days, 0 to 1."},
-         [](const SkillScore& s) { return Cell{s.within_3_days}; }},
+         [](const SkillScore& s) { return number_cell(s.within_3_days, 3); }},
         {{"within_5_days", number, "share", "Within 5 days", "Share of days foretold within 5 days, 0 to 1."},
-         [](const SkillScore& s) { return Cell{s.within_5_days}; }},
+         [](const SkillScore& s) { return number_cell(s.within_5_days, 3); }},
         {{"coverage_80", number, "share", "Inside 80 % window",
           "Share of observed days inside the p10 to p90 window; 0.8 is right."},
-         [](const SkillScore& s) { return Cell{s.coverage_80}; }},
+         [](const SkillScore& s) { return number_cell(s.coverage_80, 3); }},
         {{"chosen", yes_no, "", "Chosen", "Whether this is the method that forecasts use."},
          [](const SkillScore& s) { return Cell{s.chosen}; }},
     };
@@ -172,8 +195,8 @@ const std::vector<ColumnOf<WindowRow>>& bloom_window_columns() {
         {day_column("end_p90", "End of bloom, late",
                     "End of bloom (BBCH 69): one chance in ten to be later."),
          [](Window r) { return Cell{r.window->end.p90}; }},
-        {{"model", text, "", "Model",
-          "The way of foretelling, and where the accession's need is known from."},
+        {{"model", text, "", "Model", "The way of foretelling, and where the accession's need is known from.",
+          models_as_codes()},
          [](Window r) {
              return Cell{fmt::format("{}, {}", to_text(r.forecast->method), to_text(r.window->source))};
          }},

@@ -16,14 +16,19 @@ struct Request {
     Day as_of;
 };
 
+std::string counted(const Findings& findings, Level level, std::string_view word) {
+    const auto number = std::ranges::count(findings, level, &Finding::level);
+    return fmt::format("{} {}{}", number, word, number == 1 ? "" : "s");
+}
+
 Outcome run(const Request& request, const Run& lent) {
     auto findings = read_checked(request.book, request.as_of, lent).findings;
     Outcome outcome;
     outcome.tables = {finding_table(findings)};
-    const auto warnings = std::ranges::count(findings, Level::warning, &Finding::level);
     outcome.summary = findings.empty()
                           ? "Nothing is wrong with the book."
-                          : fmt::format("No errors; {} warning{}.", warnings, warnings == 1 ? "" : "s");
+                          : fmt::format("No errors; {}, {}.", counted(findings, Level::warning, "warning"),
+                                        counted(findings, Level::note, "note"));
     outcome.findings = std::move(findings);
     return outcome;
 }

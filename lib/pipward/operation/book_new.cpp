@@ -3,10 +3,13 @@
 
 #include "pipward/book/book.h"
 #include "pipward/operation/common_parameters.h"
+#include "pipward/operation/dress_book.h"
 #include "pipward/operation/list.h"
 
 namespace pipward {
 namespace {
+
+constexpr double dress_begins = 0.7;
 
 struct Request {
     NewBookName book;
@@ -16,6 +19,10 @@ struct Request {
 Outcome run(const Request& request, const Run& lent) {
     lent.step(0, "Making the book");
     create_book(request.book.path, request.crs);
+    if (can_be_dressed(request.book.path)) {
+        lent.step(dress_begins, "Dressing its layers");
+        dress_book(request.book.path);
+    }
     Outcome outcome;
     outcome.summary = fmt::format(
         "Made the empty book {} in {}. Fill in its trees, accessions, station and bloom notes in any GIS, "
@@ -31,7 +38,8 @@ std::unique_ptr<const Operation> book_new() {
     return declare<Request>(
         {.about = {"book-new", "New book", "Book",
                    "Makes an empty orchard book: a GeoPackage with every table, its closed lists, names for "
-                   "people and descriptions, ready to be filled in with any GIS."},
+                   "people and descriptions, ready to be filled in with any GIS. It is dressed at once: its "
+                   "layers have symbols, labels and forms, and a map of them is stored in it."},
          .parameters = {parameter(&Request::book, "book", "New book",
                                   "The path of the GeoPackage to make; nothing may be there yet.")
                             .required(),

@@ -1,7 +1,9 @@
 // SPDX-License-Identifier: MIT
 #pragma once
 
+#include <algorithm>
 #include <cmath>
+#include <concepts>
 #include <optional>
 #include <span>
 #include <string>
@@ -57,10 +59,20 @@ inline Cell whole_cell(int number) {
 inline Cell whole_cell(const std::optional<int>& number) {
     return number ? whole_cell(*number) : Cell{};
 }
-/// A reckoned number without digits that mean nothing.
+/// A reckoned number without digits that mean nothing. Every number of a result table comes through here.
 inline Cell number_cell(double number, int decimals) {
     const double scale = std::pow(10.0, decimals);
-    return std::round(number * scale) / scale;
+    return std::round(number * scale) / scale + 0.0;  // + 0.0: never minus zero
+}
+template <std::same_as<std::optional<double>> Optional>
+Cell number_cell(const Optional& number, int decimals) {
+    return number ? number_cell(*number, decimals) : Cell{};
+}
+/// The same for an amount whose size is not known beforehand: so many digits that count, and no fewer than
+/// the whole ones.
+inline Cell significant_cell(double number, int digits) {
+    const int whole = number == 0 ? 1 : static_cast<int>(std::floor(std::log10(std::abs(number)))) + 1;
+    return number_cell(number, std::max(0, digits - whole));
 }
 
 }  // namespace pipward

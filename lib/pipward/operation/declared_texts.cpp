@@ -30,6 +30,9 @@ void add(Texts& texts, const TableShape& shape) {
     for (const auto& column : shape.columns) {
         add(texts, column.label);
         add(texts, column.description);
+        for (const auto& word : column.words) {
+            add(texts, word.plain);
+        }
     }
 }
 

@@ -9,6 +9,7 @@
 namespace pipward {
 
 std::unique_ptr<const Operation> book_new();
+std::unique_ptr<const Operation> book_dress();
 std::unique_ptr<const Operation> weather_import();
 std::unique_ptr<const Operation> book_check();
 std::unique_ptr<const Operation> season_clock();
@@ -17,9 +18,6 @@ std::unique_ptr<const Operation> bloom_skill();
 std::unique_ptr<const Operation> bloom_forecast();
 std::unique_ptr<const Operation> cross_outlook();
 std::unique_ptr<const Operation> season_plan();
-std::unique_ptr<const Operation> tree_find();
-std::unique_ptr<const Operation> tree_near();
-std::unique_ptr<const Operation> walk_order();
 std::unique_ptr<const Operation> note_bloom();
 std::unique_ptr<const Operation> note_pollination();
 std::unique_ptr<const Operation> note_pollen_test();
@@ -29,5 +27,8 @@ std::unique_ptr<const Operation> note_sprouts();
 std::unique_ptr<const Operation> note_seed_out();
 std::unique_ptr<const Operation> note_score();
 std::unique_ptr<const Operation> note_undo();
+std::unique_ptr<const Operation> tree_find();
+std::unique_ptr<const Operation> tree_near();
+std::unique_ptr<const Operation> walk_order();
 
 }  // namespace pipward

@@ -166,6 +166,15 @@ std::string outcome_json(const Operation& operation, const Form& form, const Out
                    one_line);
 }
 
+Outcome refused_outcome(const Operation& operation, const Findings& findings) {
+    Outcome outcome;
+    for (const auto& shape : operation.results()) {
+        outcome.tables.push_back({shape, {}});
+    }
+    outcome.findings = findings;
+    return outcome;
+}
+
 std::string catalogue_json() {
     Json list = Json::array();
     for (const auto& operation : operations()) {

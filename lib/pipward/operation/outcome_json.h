@@ -14,6 +14,10 @@ namespace pipward {
 /// operation has none. One line. Same input, same bytes.
 std::string outcome_json(const Operation& operation, const Form& form, const Outcome& outcome);
 
+/// What an operation that was refused its input returns: every table that it declares, without rows, and the
+/// findings that prevent the result.
+Outcome refused_outcome(const Operation& operation, const Findings& findings);
+
 /// Every operation with its parameters, examples and results, for documentation and tests.
 std::string catalogue_json();
 

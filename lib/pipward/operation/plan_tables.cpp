@@ -3,6 +3,7 @@
 
 #include "pipward/operation/column_of.h"
 #include "pipward/operation/result_tables.h"
+#include "pipward/paper/season_words.h"
 #include "pipward/record/words.h"
 
 namespace pipward {
@@ -18,6 +19,14 @@ struct Planned {
 
     const Result* operator->() const { return of; }
 };
+
+std::vector<CodeWord> stores_as_codes() {
+    std::vector<CodeWord> codes;
+    for (const auto& entry : words(Store{})) {
+        codes.push_back({std::string(entry.word), std::string(store_words(entry.value))});
+    }
+    return codes;
+}
 
 Column as_of_column() {
     return {"as_of", day, "", "As of", "The day the plan looks from."};
@@ -49,7 +58,7 @@ const std::vector<ColumnOf<Planned<CrossWay>>>& cross_outlook_columns() {
          [](Way w) { return cell(w->gather_from); }},
         {{"gather_to", day, "", "Gather to", "Last safe day to gather at the stated risk."},
          [](Way w) { return cell(w->gather_to); }},
-        {{"store", text, "", "Store", "Where the pollen waits."},
+        {{"store", text, "", "Store", "Where the pollen waits.", stores_as_codes()},
          [](Way w) { return w->store ? text_cell(to_word(*w->store)) : Cell{}; }},
         {{"use_from", day, "", "Use from", "First day that the seed parent can be worked."},
          [](Way w) { return cell(w->use_from); }},
@@ -67,8 +76,10 @@ const std::vector<ColumnOf<Planned<CrossWay>>>& cross_outlook_columns() {
         {{"s_match", text, "", "S-alleles", "Whether the style lets the donor's pollen through."},
          [](Way w) { return text_cell(to_text(w->s_match)); }},
         {{"kinship", number, "share", "Kinship",
-          "Coefficient of kinship of the parents: the inbreeding of a seedling."},
-         [](Way w) { return cell(w->kinship); }},
+          "Coefficient of kinship of the parents: the inbreeding of a seedling; unknown where no parent of "
+          "either "
+          "is recorded."},
+         [](Way w) { return number_cell(w->kinship, 5); }},
         {{"verdict", text, "", "Verdict", "The outlook in one word."},
          [](Way w) { return text_cell(to_text(w->verdict)); }},
         {{"why", text, "", "Why", "The reasons, in sentences."}, [](Way w) { return text_cell(w->why); }},
@@ -93,7 +104,7 @@ const std::vector<ColumnOf<Planned<PollenTask>>>& pollen_task_columns() {
          [](Task t) { return whole_cell(t->flowers); }},
         {{"mass_mg", number, "mg", "Pollen", "Raw pollen that they should give."},
          [](Task t) { return number_cell(t->mass.value, 1); }},
-        {{"store", text, "", "Store", "Where the pollen waits."},
+        {{"store", text, "", "Store", "Where the pollen waits.", stores_as_codes()},
          [](Task t) { return text_cell(to_word(t->store)); }},
         {{"keep_until", day, "", "Keep until", "Day until which the pollen is needed."},
          [](Task t) { return cell(t->keep_until); }},

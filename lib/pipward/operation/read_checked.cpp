@@ -30,15 +30,9 @@ Day present_of(const Orchard& orchard, Day as_of) {
     return present;
 }
 
-/// The tables of which something could not be read.
-std::set<std::string> unread_in(const Findings& findings) {
-    std::set<std::string> tables;
-    for (const auto& finding : findings) {
-        if (finding.level == Level::error) {
-            tables.insert(finding.table);
-        }
-    }
-    return tables;
+void leave_out_misdated(Orchard& orchard, Day present) {
+    const auto misdated = misdated_notes(orchard, present);
+    std::erase_if(orchard.bloom_notes, [&](const BloomNote& note) { return misdated.contains(note.fid); });
 }
 
 }  // namespace
@@ -47,12 +41,13 @@ BookReading read_checked(const BookName& book, Day as_of, const Run& lent) {
     lent.step(0.0, "Reading the book");
     auto reading = read_book(book.location);
     lent.step(0.05, "Checking the book");
-    const auto more =
-        check_orchard(reading.orchard, present_of(reading.orchard, as_of), unread_in(reading.findings));
+    const Day present = present_of(reading.orchard, as_of);
+    const auto more = check_orchard(reading.orchard, present, unread_in(reading.findings));
     reading.findings.insert(reading.findings.end(), more.begin(), more.end());
     if (has_errors(reading.findings)) {
         throw Error(Trouble::input, std::move(reading.findings));
     }
+    leave_out_misdated(reading.orchard, present);
     return reading;
 }
 

@@ -7,8 +7,8 @@
 
 namespace pipward {
 
-/// The book, read and checked by its rules. Throws Error (input) carrying every finding where any is an
-/// error.
+/// The book, read and checked by its rules; bloom notes that the rules find misdated are left out. Throws
+/// Error (input) carrying every finding where any is an error.
 BookReading read_checked(const BookName& book, Day as_of, const Run& lent);
 
 /// Replaces result tables in one transaction; a book that cannot be written says how to look without writing.

@@ -61,11 +61,19 @@ std::string parameters_of(const Operation& operation) {
     return text + choices;
 }
 
+std::string words_of(const Column& column) {
+    std::string text;
+    for (const auto& word : column.words) {
+        text += (text.empty() ? " Words: `" : ", `") + word.code + "`";
+    }
+    return text.empty() ? text : text + ".";
+}
+
 std::string columns_of(const TableShape& shape) {
     std::string text = "| column | type | unit | |\n|---|---|---|---|\n";
     for (const auto& column : shape.columns) {
-        text += fmt::format("| `{}` | {} | {} | {} |\n", column.name, to_text(column.type),
-                            cell_text(column.unit), cell_text(column.description));
+        text += fmt::format("| `{}` | {} | {} | {}{} |\n", column.name, to_text(column.type),
+                            cell_text(column.unit), cell_text(column.description), words_of(column));
     }
     return text;
 }
@@ -166,7 +174,12 @@ std::string domain_section(const FieldDomain& domain) {
 }  // namespace
 
 std::string operation_reference() {
-    std::string text = "# Operations\n\nWritten by `pipward --reference`; not edited by hand.\n";
+    std::string text =
+        "# Operations\n\nWritten by `pipward --reference`; not edited by hand.\n\nEvery operation prints its "
+        "tables "
+        "for people, or with `--format json` or `--format csv` for programs. Where the input has errors "
+        "(exit "
+        "code 1), JSON has every table without rows and the findings that tell why; CSV is empty.\n";
     for (const auto& operation : operations()) {
         text += section_of(*operation);
     }

@@ -7,6 +7,7 @@
 #include <cmath>
 
 #include "pipward/operation/complaint.h"
+#include "pipward/operation/dress_book.h"
 #include "pipward/operation/read_checked.h"
 #include "pipward/operation/station_choice.h"
 
@@ -146,9 +147,9 @@ Past read_past(Place& place, const Run& lent) {
     add(place.findings, report.findings);
     Past past;
     past.seasons = std::move(report.seasons);
-    past.stages = stages_seen(place.orchard, place.station, place.hemisphere).stages;
+    past.stages = stages_seen(place.orchard, place.station, place.hemisphere, place.as_of).stages;
     past.curves = curves_for_notes(past.stages, past.seasons, place.latitude);
-    auto seen = observe(place.orchard, place.station, place.hemisphere, past.curves);
+    auto seen = observe(place.orchard, place.station, place.hemisphere, place.as_of, past.curves);
     add(place.findings, seen.findings);
     past.observations = std::move(seen.observations);
     return past;
@@ -213,10 +214,11 @@ SeasonPlan plan_crosses(Place& place, const BloomForecast& forecast, const Cross
     return plan;
 }
 
-void keep_results(const BookName& book, bool write, const Outcome& outcome, const Run& lent) {
+void keep_results(const BookName& book, bool write, Outcome& outcome, const Run& lent) {
     if (write) {
         lent.step(write_begins, "Writing the results");
         write_results(book, outcome.tables);
+        add(outcome.findings, refresh_dress(book.location));
     }
 }
 

@@ -71,8 +71,9 @@ BloomForecast forecast_season(Place& place, const Past& past, const BloomModel& 
 SeasonPlan plan_crosses(Place& place, const BloomForecast& forecast, const CrossingAssumptions& assumptions,
                         const Run& lent);
 
-/// Writes the outcome's tables to the book where the user wants it.
-void keep_results(const BookName& book, bool write, const Outcome& outcome, const Run& lent);
+/// Writes the outcome's tables to the book where the user wants it. A dressed book is dressed anew, so that a
+/// desktop shows them; where that does not work the results are kept all the same and a warning tells it.
+void keep_results(const BookName& book, bool write, Outcome& outcome, const Run& lent);
 
 /// The parameters of a SeasonRequest, then those of one's own.
 template <class Request>

@@ -5,8 +5,10 @@
 
 #include <algorithm>
 #include <array>
-#include <cstdint>
+#include <span>
 #include <vector>
+
+#include "pipward/value/utf8.h"
 
 namespace pipward {
 namespace {
@@ -47,25 +49,6 @@ constexpr std::array wide_blocks{Range{0x1100, 0x115F}, Range{0x2E80, 0xA4CF},  
 constexpr std::array no_width_blocks{Range{0x0300, 0x036F}, Range{0x200B, 0x200F}, Range{0xFE00, 0xFE0F},
                                      Range{0xFEFF, 0xFEFF}};
 
-int bytes_of(unsigned char lead) {
-    return lead < 0x80 ? 1 : lead < 0xE0 ? 2 : lead < 0xF0 ? 3 : 4;
-}
-
-/// The character at `at`, which moves behind it. Broken bytes count as themselves.
-char32_t next_character(std::string_view text, std::size_t& at) {
-    const auto lead = static_cast<unsigned char>(text[at]);
-    const int length = lead < 0xC0 ? 1 : bytes_of(lead);
-    if (length == 1 || at + static_cast<std::size_t>(length) > text.size()) {
-        return static_cast<unsigned char>(text[at++]);
-    }
-    char32_t character = lead & (0xFFU >> (length + 1));
-    for (int i = 1; i < length; ++i) {
-        character = (character << 6U) | (static_cast<unsigned char>(text[at + i]) & 0x3FU);
-    }
-    at += static_cast<std::size_t>(length);
-    return character;
-}
-
 /// Three decimals at most, trailing zeros gone.
 std::string short_number(double number) {
     auto text = fmt::format("{:.3f}", number);
@@ -78,17 +61,17 @@ std::string short_number(double number) {
     return text == "-0" ? "0" : text;
 }
 
-std::string terminal_cell(const Cell& cell) {
+/// Longer than any sentence of ours; a note pasted into a name must not bury the table.
+constexpr std::size_t longest_cell = 800;
+
+std::string terminal_cell(const Column& column, const Cell& cell) {
     if (std::holds_alternative<std::monostate>(cell)) {
         return "-";
     }
     if (const auto* number = std::get_if<double>(&cell)) {
         return short_number(*number);
     }
-    auto text = to_text(cell);
-    std::ranges::replace_if(
-        text, [](char c) { return static_cast<unsigned char>(c) < 0x20 || c == 0x7F; }, ' ');
-    return text;
+    return one_line(to_plain_text(column, cell), longest_cell);
 }
 
 char lower(char c) {
@@ -132,8 +115,7 @@ std::string aligned(const std::vector<std::string>& line, const std::vector<int>
 
 int terminal_width(std::string_view utf8) {
     int width = 0;
-    for (std::size_t at = 0; at < utf8.size();) {
-        const auto character = next_character(utf8, at);
+    for (const char32_t character : code_points_of(utf8)) {
         width += within(character, no_width_blocks) ? 0 : within(character, wide_blocks) ? 2 : 1;
     }
     return width;
@@ -153,7 +135,7 @@ std::string to_terminal(const Table& table) {
     Lines lines(1);
     std::ranges::transform(columns, std::back_inserter(lines.front()), head);
     for (const auto& row : table.rows) {
-        std::ranges::transform(row.cells, std::back_inserter(lines.emplace_back()), terminal_cell);
+        std::ranges::transform(columns, row.cells, std::back_inserter(lines.emplace_back()), terminal_cell);
     }
     const auto widths = widths_of(lines, columns.size());
     std::string text = table.shape.title + "\n";

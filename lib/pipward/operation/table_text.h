@@ -14,7 +14,9 @@ namespace pipward {
 std::string to_csv(const Table& table);
 
 /// Aligned columns for a terminal: title, labels with units, then the rows. Numbers to the right, at most
-/// three decimals (CSV and JSON carry them whole); unknown as "-". Line ends inside a text become blanks.
+/// three decimals (CSV and JSON carry them whole); unknown as "-"; words of a closed list plain. A text stays
+/// in its cell whatever it holds: line ends become blanks, control characters and turns of direction U+FFFD,
+/// and the longest are cut.
 std::string to_terminal(const Table& table);
 
 /// Columns that a UTF-8 text takes on a terminal: two for East Asian wide characters, none for combining

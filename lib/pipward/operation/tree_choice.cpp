@@ -88,10 +88,7 @@ std::string text_in(const Table& table, const Row& row, std::string_view column)
 }
 
 bool is_due(const Table& table, const Row& row, const TreeChoice& choice) {
-    const auto urgency =
-        choice.urgency
-            ? std::string(words(*choice.urgency)[static_cast<std::size_t>(*choice.urgency)].meaning)
-            : std::string{};
+    const std::string urgency(choice.urgency ? to_text(*choice.urgency) : "");
     const auto day = choice.tasks_on ? to_iso(*choice.tasks_on) : std::string{};
     return (urgency.empty() || text_in(table, row, "urgency") == urgency) &&
            (day.empty() || (text_in(table, row, "do_from") <= day && day <= text_in(table, row, "do_to")));
@@ -106,11 +103,11 @@ std::string work_of(const Table& table, const Row& row) {
 
 }  // namespace
 
-std::span<const Word<DueTasks>> words(DueTasks) {
-    static constexpr std::array<Word<DueTasks>, 4> all{{{DueTasks::today, "today", "today"},
-                                                        {DueTasks::this_week, "this-week", "this week"},
-                                                        {DueTasks::later, "later", "later"},
-                                                        {DueTasks::too_late, "too-late", "too late"}}};
+std::span<const Word<Urgency>> words(Urgency) {
+    static constexpr std::array<Word<Urgency>, 4> all{{{Urgency::today, "today", "today"},
+                                                       {Urgency::this_week, "this-week", "this week"},
+                                                       {Urgency::later, "later", "later"},
+                                                       {Urgency::too_late, "too-late", "too late"}}};
     return all;
 }
 

@@ -7,14 +7,14 @@
 #include <vector>
 
 #include "pipward/book/book.h"
+#include "pipward/cross/plan.h"
 #include "pipward/operation/operation.h"
 #include "pipward/record/words.h"
 
 /// Which trees somebody wants to go to.
 namespace pipward {
 
-enum class DueTasks { today, this_week, later, too_late };
-std::span<const Word<DueTasks>> words(DueTasks);
+std::span<const Word<Urgency>> words(Urgency);
 
 /// All that is given must hold.
 struct TreeChoice {
@@ -23,7 +23,7 @@ struct TreeChoice {
     std::string block;
     std::optional<TreePurpose> purpose;
     std::optional<Day> tasks_on;
-    std::optional<DueTasks> urgency;
+    std::optional<Urgency> urgency;
 
     bool is_empty() const;
 };

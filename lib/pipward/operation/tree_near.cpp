@@ -18,7 +18,7 @@ namespace {
 
 struct Request {
     BookName book;
-    std::string at;
+    std::string here;
     std::string grid;
     Metres accuracy{5};
     std::string answers;
@@ -131,13 +131,13 @@ std::optional<Answers> parse_answers(std::string_view text) {
 
 Findings check(const Request& request) {
     Findings findings;
-    if (request.at.empty() == request.grid.empty()) {
-        findings.push_back(about_parameter("at", request.at, "One place is needed, no more and no less.",
-                                           "Give either at, as in 48.1340,9.3010, or grid, as in "
+    if (request.here.empty() == request.grid.empty()) {
+        findings.push_back(about_parameter("here", request.here, "One place is needed, no more and no less.",
+                                           "Give either here, as in 48.1340,9.3010, or grid, as in "
                                            "522341.5,5331497."));
     }
-    if (!request.at.empty() && !parse_lat_lon(request.at)) {
-        findings.push_back(about_parameter("at", request.at, "This is no place on the earth.",
+    if (!request.here.empty() && !parse_lat_lon(request.here)) {
+        findings.push_back(about_parameter("here", request.here, "This is no place on the earth.",
                                            "Give latitude and longitude in degrees, as in 48.1340,9.3010."));
     }
     if (!request.grid.empty() && !parse_grid(request.grid)) {
@@ -216,8 +216,8 @@ Table question_table(const NearSpots& near, const std::vector<NearQuestion>& que
 }
 
 void warn_of_distance(const NearSpots& near, const Request& request, Findings& findings) {
-    const std::string key = request.at.empty() ? "grid" : "at";
-    const std::string& value = request.at.empty() ? request.grid : request.at;
+    const std::string key = request.here.empty() ? "grid" : "here";
+    const std::string& value = request.here.empty() ? request.grid : request.here;
     if (near.spots.empty()) {
         findings.push_back(
             {Level::warning, "", "", key, value, "No tree is anywhere near this place.",
@@ -244,7 +244,9 @@ std::string summary_of(const NearSpots& near, const std::vector<NearQuestion>& q
     const auto where =
         fmt::format("{:.0f} % for {}, {:.1f} m to the {}.", 100 * best.probability, name_at(best, orchard),
                     length(best.at), compass_words(bearing_of(best.at)));
-    return best.probability >= sure || questions.empty() ? where : where + " " + questions.front().words;
+    return best.probability >= sure || questions.empty()
+               ? where
+               : fmt::format("Ask yourself: {} As yet {}", questions.front().words, where);
 }
 
 Outcome run(const Request& request, const Run& lent) {
@@ -254,8 +256,8 @@ Outcome run(const Request& request, const Run& lent) {
     lent.step(0.8, "Weighing the trees");
     Outcome outcome;
     outcome.findings = reading.findings;
-    const auto place = parse_lat_lon(request.at);
-    const auto at = place ? place_on_map(*place, orchard, {"at", request.at}, outcome.findings)
+    const auto place = parse_lat_lon(request.here);
+    const auto at = place ? place_on_map(*place, orchard, {"here", request.here}, outcome.findings)
                           : grid_on_map(orchard, {"grid", request.grid}, outcome.findings);
     if (!at) {
         throw Error(Trouble::input, std::move(outcome.findings));
@@ -280,7 +282,7 @@ Outcome run(const Request& request, const Run& lent) {
 
 std::vector<Bound<Request>> parameters() {
     return {book_parameter(&Request::book),
-            parameter(&Request::at, "at", "Standpoint",
+            parameter(&Request::here, "here", "Standpoint",
                       "Latitude and longitude of where you stand, as in 48.1340,9.3010."),
             parameter(&Request::grid, "grid", "Standpoint in the book's grid",
                       "The same in the book's own coordinates, x and y, as in 522341.5,5331497."),
@@ -293,13 +295,14 @@ std::vector<Bound<Request>> parameters() {
                       "What you saw: keys of questions with yes or no, as in tree-ahead=no; row-left=yes."),
             parameter(&Request::limit, "limit", "Most trees", "How many trees to tell at the most.")
                 .between(1, 1000),
-            parameter(&Request::beside, "beside-m", "Distance from the trunk",
+            parameter(&Request::beside, "trunk-m", "Distance from the trunk",
                       "How far from the trunk you stand or hold the receiver, as such a radius.")
                 .in("m")
                 .between(0.0, 20.0)
                 .advanced(),
             parameter(&Request::gap_weight, "gap-weight", "Weight of gaps",
                       "How likely you stand at a gap, against a standing tree at the same distance.")
+                .in("of a tree's")
                 .between(0.001, 1.0)
                 .advanced()};
 }
@@ -316,10 +319,10 @@ std::unique_ptr<const Operation> tree_near() {
          .parameters = parameters(),
          .results = {near_shape(), question_shape()},
          .examples = {{"A telephone under the leaves.",
-                       {{"book", "BOOK"}, {"at", "48.13638,9.30025"}, {"accuracy-m", "5"}}},
+                       {{"book", "BOOK"}, {"here", "48.13638,9.30025"}, {"accuracy-m", "5"}}},
                       {"The same place with an answer.",
                        {{"book", "BOOK"},
-                        {"at", "48.13638,9.30025"},
+                        {"here", "48.13638,9.30025"},
                         {"accuracy-m", "5"},
                         {"answers", "row-left=no"}}},
                       {"A surveyor's receiver, in the book's grid.",

@@ -23,7 +23,7 @@ struct Request {
     std::string block;
     std::optional<TreePurpose> purpose;
     std::optional<Day> tasks_on;
-    std::optional<DueTasks> urgency;
+    std::optional<Urgency> urgency;
     std::string from;
     std::string to;
     bool back = false;
@@ -108,15 +108,15 @@ Findings check(const Request& request) {
     if (choice_of(request).is_empty()) {
         findings.push_back(about_parameter(
             "trees", "", "Nothing says which trees to visit.",
-            "Give labels with trees, or choose by accession, block, purpose, tasks-on or urgency."));
+            "Give labels with trees, or choose by of-accession, block, purpose, tasks-on or urgency."));
     }
     if (request.back && !request.to.empty()) {
         findings.push_back(about_parameter("back", "yes", "The walk cannot end in two places.",
-                                           "Leave out either to or back."));
+                                           "Leave out either end or back."));
     }
     if (request.back && request.from.empty()) {
-        findings.push_back(about_parameter("back", "yes", "There is no start to come back to.",
-                                           "Give the start with from."));
+        findings.push_back(
+            about_parameter("back", "yes", "There is no start to come back to.", "Give the start."));
     }
     return findings;
 }
@@ -215,8 +215,8 @@ Outcome run(const Request& request, const Run& lent) {
     outcome.findings = reading.findings;
     const auto chosen = chosen_trees(request.book.location, orchard, choice_of(request), outcome.findings);
     WalkWish wish;
-    wish.start = end_of(orchard, {"from", request.from}, outcome.findings);
-    wish.end = request.back ? wish.start : end_of(orchard, {"to", request.to}, outcome.findings);
+    wish.start = end_of(orchard, {"start", request.from}, outcome.findings);
+    wish.end = request.back ? wish.start : end_of(orchard, {"end", request.to}, outcome.findings);
     if (has_errors(outcome.findings)) {
         throw Error(Trouble::input, std::move(outcome.findings));
     }
@@ -239,7 +239,7 @@ std::vector<Bound<Request>> parameters() {
         book_parameter(&Request::book),
         parameter(&Request::trees, "trees", "Trees",
                   "Labels of the trees to visit, with commas between; all that fit the rest where left out."),
-        parameter(&Request::accession, "accession", "Accession", "Only trees of this accession."),
+        parameter(&Request::accession, "of-accession", "Accession", "Only trees of this accession."),
         parameter(&Request::block, "block", "Block", "Only trees of this block."),
         parameter(&Request::purpose, "purpose", "Purpose", "Only trees that serve this purpose."),
         parameter(&Request::tasks_on, "tasks-on", "Tasks of the day",
@@ -247,10 +247,10 @@ std::vector<Bound<Request>> parameters() {
         parameter(&Request::urgency, "urgency", "Urgency",
                   "Only trees at which the season's plan has something to do that is so urgent."),
         parameter(
-            &Request::from, "from", "Start",
+            &Request::from, "start", "Start",
             "Where the walk begins: a gate as latitude and longitude, as in 48.1340,9.3010, or a tree's "
             "label; wherever is best where left out."),
-        parameter(&Request::to, "to", "End",
+        parameter(&Request::to, "end", "End",
                   "Where the walk ends, written like the start; at its last tree where left out."),
         parameter(&Request::back, "back", "Back to the start", "Whether the walk ends where it began."),
         parameter(&Request::alleys, "alleys", "Keep to the alleys",
@@ -282,9 +282,9 @@ std::unique_ptr<const Operation> walk_order() {
          .results = {walk_shape(), leg_shape()},
          .examples =
              {{"Every tree of an accession, from the gate and back.",
-               {{"book", "BOOK"}, {"accession", "Wrenlea"}, {"from", "48.1335,9.3009"}, {"back", "yes"}}},
+               {{"book", "BOOK"}, {"of-accession", "Wrenlea"}, {"start", "48.1335,9.3009"}, {"back", "yes"}}},
               {"Three trees from the first to wherever.",
-               {{"book", "BOOK"}, {"trees", "UP-03-09, LO-02-08, LO-04-11"}, {"from", "UP-03-09"}}},
+               {{"book", "BOOK"}, {"trees", "UP-03-09, LO-02-08, LO-04-11"}, {"start", "UP-03-09"}}},
               {"The seedlings of a block, rows walked through.",
                {{"book", "BOOK"}, {"purpose", "seedling"}, {"block", "Upper"}, {"alleys", "no"}}}},
          .check = check,

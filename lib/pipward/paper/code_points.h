@@ -5,13 +5,9 @@
 #include <string_view>
 #include <vector>
 
+#include "pipward/value/utf8.h"
+
 namespace pipward {
-
-inline constexpr char32_t replacement_character = 0xFFFD;
-
-/// The code points of UTF-8 text; every byte that belongs to none gives one replacement character.
-std::u32string code_points_of(std::string_view text);
-std::string to_utf8(std::u32string_view code_points);
 
 /// Whether HTML and XML both allow the code point in text.
 bool is_markup_character(char32_t c);

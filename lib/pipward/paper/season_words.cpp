@@ -86,6 +86,13 @@ std::string of_hundred(double share) {
     return fmt::format("{:.0f} of 100", share * 100);
 }
 
+std::string kinship_words(const std::optional<double>& kinship) {
+    if (!kinship) {
+        return "kinship not known";
+    }
+    return *kinship > 0 ? fmt::format("kinship {:.3f}", *kinship) : "no kinship in the pedigree";
+}
+
 std::string milligram_words(Milligrams mass) {
     if (!(mass.value > 0)) {
         return "";

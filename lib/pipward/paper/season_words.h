@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #pragma once
 
+#include <optional>
 #include <string>
 #include <string_view>
 
@@ -23,6 +24,8 @@ std::string chance_words(Share chance);
 int chance_tenths(Share chance);
 /// "74 of 100".
 std::string of_hundred(double share);
+/// "kinship 0.125", "no kinship in the pedigree" for none, "kinship not known" for nothing.
+std::string kinship_words(const std::optional<double>& kinship);
 /// "3.5 mg", "120 mg"; nothing for none.
 std::string milligram_words(Milligrams mass);
 /// "1 flower", "40 flowers".

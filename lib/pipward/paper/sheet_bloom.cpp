@@ -111,7 +111,7 @@ std::string left_out_html(int accessions) {
     return element(
         "p", "",
         fmt::format("Not shown: {} without bloom notes of {} own and without a part in a wanted cross. The "
-                    "book's layer bloom_window has {}.",
+                    "book's layer of bloom windows has {}.",
                     accessions == 1 ? "one accession" : fmt::format("{} accessions", accessions),
                     accessions == 1 ? "its" : "their", accessions == 1 ? "it" : "them"));
 }

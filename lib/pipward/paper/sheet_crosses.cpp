@@ -110,11 +110,7 @@ std::string amounts_html(const CrossWay& way) {
 
 std::string match_html(const CrossWay& way) {
     auto html = std::string(s_match_words(way.s_match));
-    if (way.kinship) {
-        html += element("span", "pair",
-                        *way.kinship > 0 ? fmt::format("kinship {:.3f}", *way.kinship) : "no kinship known");
-    }
-    return html;
+    return html + element("span", "pair", kinship_words(way.kinship));
 }
 
 std::string other_ways_html(const Choice& choice) {

@@ -21,13 +21,20 @@ Findings each_once(const SeasonSheet& sheet) {
             }
         }
     }
+    all = told_together(all);
     std::ranges::stable_sort(all, std::ranges::greater{}, &Finding::level);
     return all;
 }
 
+/// Tables and columns of the book are words when their underscores are blanks.
+std::string plain(std::string name) {
+    std::ranges::replace(name, '_', ' ');
+    return name;
+}
+
 std::string where_text(const Finding& finding) {
-    auto where = finding.table;
-    for (const auto& part : {finding.row, finding.field}) {
+    auto where = plain(finding.table);
+    for (const auto& part : {finding.row, plain(finding.field)}) {
         if (!part.empty()) {
             where += (where.empty() ? "" : ", ") + part;
         }

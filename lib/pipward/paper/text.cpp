@@ -16,7 +16,7 @@ char32_t cleaned(char32_t c) {
     if (c == '\t' || c == '\n' || c == '\r') {
         return ' ';
     }
-    return is_markup_character(c) ? c : replacement_character;
+    return is_markup_character(c) && !turns_direction(c) ? c : replacement_character;
 }
 
 std::string_view reference_for(char c) {

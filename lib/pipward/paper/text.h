@@ -8,8 +8,8 @@
 /// User text made fit for markup and for places that cannot wrap by themselves.
 namespace pipward {
 
-/// Valid UTF-8 that HTML and XML may hold: broken bytes, control characters and non-characters become U+FFFD,
-/// line ends and tabs become spaces.
+/// Valid UTF-8 that HTML and XML may hold: broken bytes, control characters, turns of direction and
+/// non-characters become U+FFFD, line ends and tabs become spaces.
 std::string clean_text(std::string_view text);
 
 /// `clean_text` with & < > " ' as references: safe as content and in quoted attributes of HTML and XML.

@@ -219,6 +219,24 @@ struct Drawing {
     }
 };
 
+std::vector<WalkLeg> legs_of(const Drawing& drawing, const Rows& rows, const WalkWish& wish,
+                             const Places& places, const std::vector<Visit>& order) {
+    std::vector<WalkLeg> legs;
+    auto at = drawing.nearest(places.round.start, order.front().place);
+    for (const auto& visit : order) {
+        auto leg = drawing.leg(at, visit.place);
+        leg.tree = wish.trees[visit.stop];
+        leg.side = rows.side(*leg.tree, places.points[visit.place]);
+        leg.alley = rows.alley(*leg.tree, places.points[visit.place]);
+        legs.push_back(std::move(leg));
+        at = visit.place;
+    }
+    if (const auto end = drawing.nearest(places.round.end, order.back().place)) {
+        legs.push_back(drawing.leg(at, *end));
+    }
+    return legs;
+}
+
 }  // namespace
 
 Walk plan_walk(const Orchard& orchard, const WalkWish& wish, const std::function<void(double)>& tell) {
@@ -245,19 +263,7 @@ Walk plan_walk(const Orchard& orchard, const WalkWish& wish, const std::function
     const auto order = visit_order(finite(walked, places.points), round, part(0.4, 1.0));
     walk.is_shortest = round.stops.size() <= exact_stops;
 
-    const Drawing drawing{plane, ground, walked};
-    auto at = drawing.nearest(round.start, order.front().place);
-    for (const auto& visit : order) {
-        auto leg = drawing.leg(at, visit.place);
-        leg.tree = wish.trees[visit.stop];
-        leg.side = rows.side(*leg.tree, places.points[visit.place]);
-        leg.alley = rows.alley(*leg.tree, places.points[visit.place]);
-        walk.legs.push_back(std::move(leg));
-        at = visit.place;
-    }
-    if (const auto end = drawing.nearest(round.end, order.back().place)) {
-        walk.legs.push_back(drawing.leg(at, *end));
-    }
+    walk.legs = legs_of({plane, ground, walked}, rows, wish, places, order);
     for (const auto& leg : walk.legs) {
         walk.metres += leg.metres;
     }

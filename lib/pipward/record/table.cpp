@@ -3,7 +3,17 @@
 
 #include <fmt/format.h>
 
+#include <algorithm>
+
 namespace pipward {
+namespace {
+
+std::string plain_word(const Column& column, const std::string& code) {
+    const auto found = std::ranges::find(column.words, code, &CodeWord::code);
+    return found == column.words.end() ? code : found->plain;
+}
+
+}  // namespace
 
 std::string_view to_text(CellType type) {
     switch (type) {
@@ -56,6 +66,20 @@ std::string to_text(const Cell& cell) {
         std::string operator()(bool yes) const { return yes ? "yes" : "no"; }
     };
     return std::visit(Writer{}, cell);
+}
+
+std::string to_plain_text(const Column& column, const Cell& cell) {
+    constexpr std::string_view between = ", ";
+    auto rest = to_text(cell);
+    if (column.words.empty()) {
+        return rest;
+    }
+    std::string text;
+    for (auto end = rest.find(between); end != rest.npos; end = rest.find(between)) {
+        text += plain_word(column, rest.substr(0, end)) + std::string(between);
+        rest.erase(0, end + between.size());
+    }
+    return text + plain_word(column, rest);
 }
 
 }  // namespace pipward

@@ -17,12 +17,23 @@ enum class CellType { text, whole, number, day, yes_no };
 
 std::string_view to_text(CellType type);
 
+/// A word of a closed list as it is stored, and as people read it: "chill_then_heat", "chill then heat".
+struct CodeWord {
+    std::string code;
+    std::string plain;
+
+    bool operator==(const CodeWord&) const = default;
+};
+
 struct Column {
     std::string name;
     CellType type = CellType::text;
     std::string unit;         ///< empty where none applies
     std::string label;        ///< for people, sentence case: "Full bloom, median"
     std::string description;  ///< one sentence
+    /// Of a column that holds words of a closed list, one or several with ", " between; else empty. Scripts
+    /// and the book get the code, people the plain word.
+    std::vector<CodeWord> words{};
 };
 
 /// Nothing (std::monostate) is an unknown.
@@ -67,5 +78,7 @@ Table with_lines_as_text(const Table& table);
 /// As written in CSV and on a terminal: days ISO 8601, numbers shortest that reads back the same, unknown
 /// empty.
 std::string to_text(const Cell& cell);
+/// The same for people: words of a closed list plain, everything else as it stands.
+std::string to_plain_text(const Column& column, const Cell& cell);
 
 }  // namespace pipward

@@ -2,6 +2,10 @@
 #include "pipward/value/finding.h"
 
 #include <algorithm>
+#include <map>
+#include <set>
+
+#include "pipward/value/utf8.h"
 
 namespace pipward {
 namespace {
@@ -12,6 +16,45 @@ std::string joined(const Findings& findings) {
         text += (text.empty() ? "" : "\n") + to_text(finding);
     }
     return text;
+}
+
+// What stands in a book may be of any length and hold anything; a line of words must stay one.
+constexpr std::size_t longest_place = 400;
+constexpr std::size_t longest_value = 200;
+constexpr std::size_t longest_sentence = 1000;
+
+std::string where_of(const Finding& finding) {
+    auto where = one_line(finding.table, longest_place);
+    if (!finding.row.empty()) {
+        where += (where.empty() ? "" : " ") + one_line(finding.row, longest_value);
+    }
+    if (!finding.field.empty()) {
+        where += (where.empty() ? "" : ", ") + one_line(finding.field, longest_place);
+        if (!finding.value.empty()) {
+            where += " = " + one_line(finding.value, longest_value);
+        }
+    }
+    return where;
+}
+
+constexpr std::size_t few_rows = 3;
+
+/// Everything but the row.
+std::string alike(const Finding& finding) {
+    std::string key;
+    for (const auto* part :
+         {&finding.table, &finding.field, &finding.value, &finding.message, &finding.remedy}) {
+        key += *part + '\0';
+    }
+    return key + std::string(to_text(finding.level));
+}
+
+std::string rows_text(const std::vector<std::string>& rows) {
+    std::string text;
+    for (std::size_t i = 0; i < few_rows; ++i) {
+        text += (i > 0 ? ", " : "") + rows[i];
+    }
+    return text + " and " + std::to_string(rows.size() - few_rows) + " more";
 }
 
 }  // namespace
@@ -28,6 +71,24 @@ std::string_view to_text(Level level) {
     return "error";
 }
 
+Findings told_together(const Findings& findings) {
+    std::map<std::string, std::vector<std::string>> rows;
+    for (const auto& finding : findings) {
+        rows[alike(finding)].push_back(finding.row);
+    }
+    Findings told;
+    std::set<std::string> spoken;
+    for (const auto& finding : findings) {
+        const auto key = alike(finding);
+        const bool many = rows[key].size() > few_rows && !finding.row.empty();
+        if (!many || spoken.insert(key).second) {
+            told.push_back(finding);
+            told.back().row = many ? rows_text(rows[key]) : finding.row;
+        }
+    }
+    return told;
+}
+
 bool has_errors(const Findings& findings) {
     return std::ranges::any_of(findings, [](const Finding& f) { return f.level == Level::error; });
 }
@@ -35,22 +96,12 @@ bool has_errors(const Findings& findings) {
 std::string to_text(const Finding& finding) {
     std::string text{to_text(finding.level)};
     text += ": ";
-    std::string where = finding.table;
-    if (!finding.row.empty()) {
-        where += (where.empty() ? "" : " ") + finding.row;
-    }
-    if (!finding.field.empty()) {
-        where += (where.empty() ? "" : ", ") + finding.field;
-        if (!finding.value.empty()) {
-            where += " = " + finding.value;
-        }
-    }
-    if (!where.empty()) {
+    if (const auto where = where_of(finding); !where.empty()) {
         text += where + ": ";
     }
-    text += finding.message;
+    text += one_line(finding.message, longest_sentence);
     if (!finding.remedy.empty()) {
-        text += " " + finding.remedy;
+        text += " " + one_line(finding.remedy, longest_sentence);
     }
     return text;
 }

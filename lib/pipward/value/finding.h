@@ -27,8 +27,13 @@ struct Finding {
 using Findings = std::vector<Finding>;
 
 bool has_errors(const Findings& findings);
-/// "error: bloom_note fid 12, bbch = 66: ... Remedy."
+/// "error: bloom_note fid 12, bbch = 66: ... Remedy." Always one line of a length that can be read, whatever
+/// stands in the book; the fields keep it whole.
 std::string to_text(const Finding& finding);
+
+/// For people: where more than three findings differ in nothing but their row, one stands for all, at the
+/// place of the first: "A-01, A-02, A-03 and 31 more".
+Findings told_together(const Findings& findings);
 
 /// Why something could not be done. The console's exit codes follow these kinds.
 enum class Trouble {

@@ -37,11 +37,13 @@ bool passes(const RawReading& reading, TemperatureUnit unit, LineFindings& lines
     return true;
 }
 
-void refuse_if_common(int count, std::size_t of, const WeatherFileOptions& options, std::string message,
-                      std::string remedy, Findings& findings) {
+void refuse_if_common(const char* kind, std::size_t of, const WeatherFileOptions& options,
+                      std::string message, std::string remedy, LineFindings& lines, Findings& findings) {
+    const int count = lines.count(kind);
     if (static_cast<std::size_t>(count) * 10 <= of) {
         return;
     }
+    lines.forget(kind);
     findings.push_back({.level = Level::error,
                         .table = options.file,
                         .row = {},
@@ -122,6 +124,11 @@ int LineFindings::count(const std::string& message) const {
     return found == kinds_.end() ? 0 : found->second.count;
 }
 
+void LineFindings::forget(const std::string& message) {
+    std::erase_if(findings_, [&](const Finding& finding) { return finding.message == message; });
+    kinds_.erase(message);
+}
+
 void take_readings(std::span<const RawReading> readings, TemperatureUnit unit,
                    const WeatherFileOptions& options, LineFindings& lines, WeatherImport& import) {
     std::vector<RawReading> good;
@@ -135,13 +142,13 @@ void take_readings(std::span<const RawReading> readings, TemperatureUnit unit,
                                .t_max = to_celsius(reading.t_max, unit),
                                .source = options.source});
     }
-    refuse_if_common(lines.count(reversed), readings.size(), options,
+    refuse_if_common(reversed, readings.size(), options,
                      "On so many days the minimum lies above the maximum that the columns seem swapped.",
-                     "Name them with the options t_min_column and t_max_column.", import.findings);
+                     "Name them with the options t_min_column and t_max_column.", lines, import.findings);
     refuse_if_common(
-        lines.count(unbelievable), readings.size(), options,
+        unbelievable, readings.size(), options,
         fmt::format("So many temperatures are beyond belief in {} that the unit seems wrong.", to_text(unit)),
-        "State the right unit with the option unit.", import.findings);
+        "State the right unit with the option unit.", lines, import.findings);
     import.understood += " " + days_sentence(import.days);
 }
 

@@ -19,6 +19,8 @@ class LineFindings {
     /// Adds how many were left unsaid. Once, at the end.
     void finish();
     int count(const std::string& message) const;
+    /// Takes back what was said of such lines: a finding on the whole file says it better.
+    void forget(const std::string& message);
 
   private:
     struct Kind {

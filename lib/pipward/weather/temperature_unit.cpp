@@ -30,17 +30,19 @@ bool all_whole(std::span<const RawReading> readings) {
     });
 }
 
-UnitChoice ask_for_unit(const WeatherFileOptions& options, double mark, std::string message) {
-    return {
-        std::nullopt,
-        {},
-        {Finding{.level = Level::error,
-                 .table = options.file,
-                 .row = {},
-                 .field = "unit",
-                 .value = fmt::format("{}", mark),
-                 .message = std::move(message),
-                 .remedy = "State the unit with the option unit: celsius, fahrenheit or tenths_celsius."}}};
+UnitChoice ask_for_unit(const WeatherFileOptions& options, double mark, std::string message,
+                        std::string_view more = {}) {
+    return {std::nullopt,
+            {},
+            {Finding{
+                .level = Level::error,
+                .table = options.file,
+                .row = {},
+                .field = "unit",
+                .value = fmt::format("{}", mark),
+                .message = std::move(message),
+                .remedy = fmt::format(
+                    "State the unit with the option unit: celsius, fahrenheit or tenths_celsius.{}", more)}}};
 }
 
 }  // namespace
@@ -57,23 +59,24 @@ UnitChoice choose_unit(std::span<const RawReading> readings, std::optional<Tempe
     if (mark > hottest_in_fahrenheit) {
         if (tenths_possible && all_whole(readings)) {
             return {TemperatureUnit::tenths_celsius,
-                    fmt::format("for one maximum in twenty is {:.0f} or more, in whole figures", mark),
+                    fmt::format("as 1 day in 20 reaches {:.0f} or more, all in whole figures", mark),
                     {}};
         }
-        return ask_for_unit(
-            options, mark, "The temperatures are too high for Celsius and for Fahrenheit (tenths? kelvin?).");
+        return ask_for_unit(options, mark,
+                            "The temperatures are too high for Celsius and for Fahrenheit: perhaps they are "
+                            "tenths of a degree, "
+                            "or kelvin.",
+                            " Kelvin must be turned into degrees Celsius first.");
     }
     if (mark > hottest_in_celsius) {
         return {TemperatureUnit::fahrenheit,
-                fmt::format("for one maximum in twenty is {:.1f} or more, which cannot be Celsius", mark),
+                fmt::format("as 1 day in 20 reaches {:.1f} or more; in Celsius no place is so hot", mark),
                 {}};
     }
     if (readings.size() >= days_with_a_summer) {
-        return {
-            TemperatureUnit::celsius,
-            fmt::format("for of {} days' maxima only one in twenty exceeds {:.1f}, too cold for Fahrenheit",
-                        readings.size(), mark),
-            {}};
+        return {TemperatureUnit::celsius,
+                fmt::format("as 19 days in 20 stay within {:.1f}; in Fahrenheit no summer is so cold", mark),
+                {}};
     }
     return ask_for_unit(options, mark, "The temperatures of this short file could be Celsius or Fahrenheit.");
 }

@@ -8,6 +8,8 @@
 
 #include "panel/table_view.h"
 #include "pipward/book/book.h"
+#include "pipward/lineage/line_text.h"
+#include "pipward/place/address.h"
 #include "text.h"
 
 namespace pipward::desktop {
@@ -45,23 +47,21 @@ void add_bloom(BookFacts& facts, const QString& book) {
     }
 }
 
-QString parent_text(const std::optional<std::string>& parent) {
-    return parent ? to_qt(*parent) : QStringLiteral("?");
+void insert_text(QHash<QString, QString>& texts, const std::string& name, const std::string& text) {
+    if (!text.empty()) {
+        texts.insert(to_qt(name), to_qt(text));
+    }
 }
 
 void add_records(BookFacts& facts, const QString& book) {
-    const auto orchard = read_book(from_qt(book)).orchard;
+    const auto orchard = read_tables(from_qt(book), {"tree", "tree_row", "accession", "blend"}).orchard;
+    const LineText lines(orchard.accessions, orchard.blend_members);
     for (const auto& accession : orchard.accessions) {
-        if (accession.seed_parent || accession.pollen_parent) {
-            facts.lineage.insert(to_qt(accession.name),
-                                 QStringLiteral("%1 × %2").arg(parent_text(accession.seed_parent),
-                                                               parent_text(accession.pollen_parent)));
-        }
+        insert_text(facts.lineage, accession.name, lines.of(accession.name));
     }
     for (const auto& tree : orchard.trees) {
-        if (tree.accession && facts.lineage.contains(to_qt(*tree.accession))) {
-            facts.lineage.insert(to_qt(tree.label), facts.lineage.value(to_qt(*tree.accession)));
-        }
+        insert_text(facts.address, tree.label, address_of(tree, orchard.rows));
+        insert_text(facts.lineage, tree.label, tree.accession ? lines.of(*tree.accession) : std::string());
     }
 }
 

@@ -105,8 +105,10 @@ QString name_of_feature(const QgsExpressionContext& context) {
 class BookFunction : public QgsExpressionFunction {
   public:
     BookFunction(const Telling& telling, Source source)
-        : QgsExpressionFunction(QLatin1String(telling.name), parameters_of(telling), QCoreApplication::translate("pipward::desktop::ExpressionFunctions", "Orchard"),
-                                words(telling.help), false, true),
+        : QgsExpressionFunction(
+              QLatin1String(telling.name), parameters_of(telling),
+              QCoreApplication::translate("pipward::desktop::ExpressionFunctions", "Orchard"),
+              words(telling.help), false, true),
           telling_(telling),
           source_(std::move(source)) {}
 

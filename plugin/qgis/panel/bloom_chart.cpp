@@ -111,20 +111,34 @@ std::optional<std::size_t> BloomChart::bar_at(const QPoint& point) const {
 }
 
 void BloomChart::draw_axis(QPainter& painter, const Inks& inks) const {
+    draw_months(painter, inks);
     const int line = fontMetrics().height();
+    const int widest = fontMetrics().horizontalAdvance(QStringLiteral("00 "));
+    double free_from = 0;
     for (QDate day = from_; day <= to_; day = day.addDays(1)) {
-        const double x = place_of(day);
-        if (day.day() == 1 || day == from_) {
-            painter.setPen(inks.text);
-            if (day == from_ ? from_.daysInMonth() - from_.day() > 6 : true) {
-                painter.drawText(QPointF(x + 2, line - 2), QLocale().standaloneMonthName(day.month()));
-            }
+        if (day.dayOfWeek() != Qt::Monday) {
+            continue;
         }
-        if (day.dayOfWeek() == Qt::Monday) {
-            painter.setPen(inks.faint);
-            painter.drawLine(QPointF(x, head_height() - 2), QPointF(x, height()));
+        const double x = place_of(day);
+        painter.setPen(inks.faint);
+        painter.drawLine(QPointF(x, head_height() - 2), QPointF(x, height()));
+        if (x - widest / 2.0 >= free_from) {
             painter.setPen(inks.line);
             painter.drawText(QRectF(x - 14, line, 28, line), Qt::AlignCenter, QString::number(day.day()));
+            free_from = x + widest / 2.0;
+        }
+    }
+}
+
+void BloomChart::draw_months(QPainter& painter, const Inks& inks) const {
+    painter.setPen(inks.text);
+    for (QDate day = from_; day <= to_; day = day.addDays(day.daysInMonth() - day.day() + 1)) {
+        const QString name = QLocale().standaloneMonthName(day.month());
+        const double x = place_of(day);
+        const QDate next = day.addDays(day.daysInMonth() - day.day() + 1);
+        const double room = (next <= to_ ? place_of(next) : width()) - x;
+        if (fontMetrics().horizontalAdvance(name) + 4 <= room) {
+            painter.drawText(QPointF(x + 2, fontMetrics().height() - 2), name);
         }
     }
 }

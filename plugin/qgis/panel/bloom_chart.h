@@ -42,6 +42,7 @@ class BloomChart : public QWidget {
     void choose(std::size_t bar);
     void open_chosen();
     void draw_axis(QPainter& painter, const Inks& inks) const;
+    void draw_months(QPainter& painter, const Inks& inks) const;
     void draw_bar(QPainter& painter, const Inks& inks, std::size_t index) const;
     void draw_today(QPainter& painter, const Inks& inks) const;
     int row_height() const;

@@ -14,6 +14,9 @@
 #include <QMainWindow>
 #include <ranges>
 
+#include "dress/after_plan.h"
+#include "dress/bloom_player.h"
+
 namespace pipward::desktop {
 namespace {
 
@@ -22,6 +25,9 @@ constexpr double margin = 1.4;
 constexpr double least_span_metres = 25;
 // More would be one blot, and long to draw.
 constexpr int most_flashes = 500;
+// Work and days of a task fit beside each other.
+constexpr int usual_width = 440;
+constexpr int least_width = 360;
 
 QgsRectangle around(const std::vector<TreePlace>& trees) {
     QgsRectangle extent(trees.front().x, trees.front().y, trees.front().x, trees.front().y);
@@ -88,6 +94,7 @@ QgsDockWidget* add_season_dock(QgisInterface& desktop) {
     auto* dock = new QgsDockWidget(SeasonPanel::tr("Season"), desktop.mainWindow());
     dock->setObjectName(QStringLiteral("pipward_season_dock"));
     auto* panel = new SeasonPanel(dock);
+    panel->setMinimumWidth(least_width);
     dock->setWidget(panel);
     QObject::connect(panel, &SeasonPanel::trees_asked_for, dock,
                      [&desktop](const std::vector<TreePlace>& trees, const QString& crs) {
@@ -99,8 +106,13 @@ QgsDockWidget* add_season_dock(QgisInterface& desktop) {
     QObject::connect(panel, &SeasonPanel::planned, dock, [&desktop](const QString& book) {
         reload_layers_of(book);
         say_what_is_not_saved(desktop, book);
+        after_plan(desktop, book);
     });
+    QObject::connect(panel, &SeasonPanel::bloom_asked_for, dock, [&desktop] { play_bloom(desktop); });
     desktop.addDockWidget(Qt::RightDockWidgetArea, dock);
+    if (auto* window = qobject_cast<QMainWindow*>(desktop.mainWindow()); window != nullptr) {
+        window->resizeDocks({dock}, {usual_width}, Qt::Horizontal);
+    }
     return dock;
 }
 

@@ -111,6 +111,11 @@ void SeasonPanel::build() {
     all->addLayout(day_row);
     all->addWidget(split, 1);
     all->addWidget(summary_);
+    auto* play = new QPushButton(tr("Play the bloom"));
+    play->setObjectName(QStringLiteral("pipward_play_bloom"));
+    play->setToolTip(tr("Lets the map play through the bloom, a day a step."));
+    all->addWidget(play, 0, Qt::AlignLeft);
+    connect(play, &QPushButton::clicked, this, &SeasonPanel::bloom_asked_for);
 
     connect(book_, &QgsFileWidget::fileChanged, this, &SeasonPanel::book_chosen);
     connect(refresh_, &QPushButton::clicked, this, &SeasonPanel::refresh);

@@ -42,6 +42,7 @@ class SeasonPanel : public QWidget {
     void trees_asked_for(const std::vector<pipward::desktop::TreePlace>& trees, const QString& crs);
     void trouble(const QString& what);
     void planned(const QString& book);
+    void bloom_asked_for();
 
   private:
     void build();

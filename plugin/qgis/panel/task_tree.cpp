@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: GPL-2.0-or-later
 #include "panel/task_tree.h"
 
-#include <QHeaderView>
 #include <QLocale>
 #include <algorithm>
 #include <array>
@@ -67,8 +66,16 @@ std::vector<DueTask> due_tasks(const Outcome& outcome) {
 }
 
 QString days_text(const DueTask& task) {
-    return task.from == task.to ? short_day(task.to)
-                                : QStringLiteral("%1 – %2").arg(short_day(task.from), short_day(task.to));
+    if (task.from == task.to) {
+        return short_day(task.to);
+    }
+    const bool one_month = task.from.month() == task.to.month() && task.from.year() == task.to.year();
+    return one_month ? QStringLiteral("%1 – %2").arg(task.from.day()).arg(short_day(task.to))
+                     : QStringLiteral("%1 – %2").arg(short_day(task.from), short_day(task.to));
+}
+
+QString place_text(const QString& label) {
+    return label.isEmpty() ? TaskTree::tr("no tree") : label;
 }
 
 }  // namespace
@@ -76,15 +83,10 @@ QString days_text(const DueTask& task) {
 TaskTree::TaskTree(QWidget* parent) : QTreeWidget(parent) {
     setObjectName(QStringLiteral("pipward_tasks"));
     setAccessibleName(tr("Work that is due"));
-    setColumnCount(3);
-    setHeaderLabels({tr("Work"), tr("When"), tr("Tree")});
+    setHeaderHidden(true);
     setRootIsDecorated(true);
-    setUniformRowHeights(true);
+    setIndentation(12);
     setAlternatingRowColors(true);
-    header()->setSectionResizeMode(0, QHeaderView::Stretch);
-    header()->setSectionResizeMode(1, QHeaderView::ResizeToContents);
-    header()->setSectionResizeMode(2, QHeaderView::ResizeToContents);
-    header()->setStretchLastSection(false);
     connect(this, &QTreeWidget::itemActivated, this, [this](QTreeWidgetItem* item) {
         if (const QString label = item->data(0, label_role).toString(); !label.isEmpty()) {
             emit tree_opened(label);
@@ -105,12 +107,14 @@ void TaskTree::show_tasks(const Outcome& outcome) {
             }
             if (group == nullptr) {
                 group = new QTreeWidgetItem(this);
-                group->setFirstColumnSpanned(true);
                 QFont bold = font();
                 bold.setBold(true);
                 group->setFont(0, bold);
             }
-            auto* item = new QTreeWidgetItem(group, {task.work, days_text(task), task.label});
+            // Two lines: what, then when and where, so that nothing is cut off in a narrow panel.
+            auto* item = new QTreeWidgetItem(
+                group,
+                {QStringLiteral("%1\n%2 · %3").arg(task.work, days_text(task), place_text(task.label))});
             item->setToolTip(0, task.why);
             item->setData(0, label_role, task.label);
             ++count;

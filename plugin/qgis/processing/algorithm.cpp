@@ -13,6 +13,7 @@
 #include <QSaveFile>
 
 #include "compat.h"
+#include "dress/result_dress.h"
 #include "pipward/value/finding.h"
 #include "processing/parameters.h"
 #include "processing/results.h"
@@ -181,6 +182,7 @@ QVariantMap OperationAlgorithm::deliver(const Outcome& outcome, const QVariantMa
             }
         }
         results[result_name(table.shape)] = destination;
+        dress_on_arrival(context, destination, table);
     }
     const QString folder = parameterAsString(parameters, files_folder, context);
     if (!folder.isEmpty() && !outcome.files.empty()) {

@@ -5,22 +5,43 @@
     <name>pipward::desktop</name>
     <message>
         <source>Could not write %1: %2. Choose another folder.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 ließ sich nicht schreiben: %2. Bitte einen anderen Ordner wählen.</translation>
     </message>
     <message>
         <source>Folder for sheets and other files</source>
-        <translation type="unfinished"></translation>
+        <translation>Ordner für Saisonblatt und andere Dateien</translation>
     </message>
     <message>
         <source>Orchard books (*.gpkg);;All files (*)</source>
-        <translation type="unfinished"></translation>
+        <translation>Obstgartenbücher (*.gpkg);;Alle Dateien (*)</translation>
     </message>
     <message>
         <source>Orchard books (*.gpkg)</source>
-        <translation type="unfinished"></translation>
+        <translation>Obstgartenbücher (*.gpkg)</translation>
     </message>
     <message>
         <source>Files (%1);;All files (*)</source>
+        <translation>Dateien (%1);;Alle Dateien (*)</translation>
+    </message>
+    <message>
+        <source>Season</source>
+        <translation>Saison</translation>
+    </message>
+    <message>
+        <source>The plan is in the book, but not on this map.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Open the book&apos;s map</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No layer of bloom windows is on the map. Plan the season, then open the orchard book from the menu.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>d MMM</source>
+        <extracomment>day and month in Qt&apos;s notation: &quot;d MMM&quot; or &quot;d. MMM&quot;</extracomment>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -28,14 +49,63 @@
     <name>pipward::desktop::BloomChart</name>
     <message>
         <source>Bloom of each accession this season</source>
-        <translation type="unfinished"></translation>
+        <translation>Blüte jeder Akzession in dieser Saison</translation>
     </message>
     <message>
         <source>No bloom to show yet.</source>
-        <translation type="unfinished"></translation>
+        <translation>Noch keine Blüte anzuzeigen.</translation>
     </message>
     <message>
         <source>%1: full bloom %2, most likely between %3 and %4; first flowers %5, over by %6.</source>
+        <translation>%1: Vollblüte %2, am ehesten zwischen %3 und %4; erste Blüten %5, bis %6 verblüht.</translation>
+    </message>
+</context>
+<context>
+    <name>pipward::desktop::BloomFields</name>
+    <message>
+        <source>not counted</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Stage</source>
+        <translation>Stadium</translation>
+    </message>
+    <message>
+        <source>Flowers open</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Remark</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>pipward::desktop::BookOpener</name>
+    <message>
+        <source>Open an Orchard Book …</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Opens the map that is stored in an orchard book</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Choose an orchard book</source>
+        <translation>Obstgartenbuch wählen</translation>
+    </message>
+    <message>
+        <source>Orchard books (*.gpkg);;All files (*)</source>
+        <translation>Obstgartenbücher (*.gpkg);;Alle Dateien (*)</translation>
+    </message>
+    <message>
+        <source>Orchard book</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>pipward::desktop::CardAction</name>
+    <message>
+        <source>Tree card</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -43,18 +113,193 @@
     <name>pipward::desktop::ExpressionFunctions</name>
     <message>
         <source>Median day of full bloom of a tree or an accession, by the last season plan of the book. Without a name: of the feature at hand.</source>
-        <translation type="unfinished"></translation>
+        <translation>Tag der Vollblüte (Median) eines Baums oder einer Akzession nach dem letzten Saisonplan des Buchs. Ohne Namen: des aktuellen Objekts.</translation>
     </message>
     <message>
         <source>Whole days until the median day of full bloom of a tree or an accession, counted from a day or from today; negative afterwards.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ganze Tage bis zur Vollblüte (Median) eines Baums oder einer Akzession, gezählt ab einem Tag oder ab heute; danach negativ.</translation>
     </message>
     <message>
         <source>Where a tree stands, in words: block, row and position.</source>
-        <translation type="unfinished"></translation>
+        <translation>Wo ein Baum steht, in Worten: Quartier, Reihe und Platz.</translation>
     </message>
     <message>
         <source>Seed parent and pollen parent of a tree or an accession.</source>
+        <translation>Samenelter (Mutter) und Pollenelter (Vater) eines Baums oder einer Akzession.</translation>
+    </message>
+    <message>
+        <source>Orchard</source>
+        <translation>Obstgarten</translation>
+    </message>
+</context>
+<context>
+    <name>pipward::desktop::FindBox</name>
+    <message>
+        <source>Find a tree</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A label, a tag, the code of a cross, &quot;A × B 17&quot;, an accession even if misspelt, row and position, or a word of a note.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Trees found</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Choose an orchard book first.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Reading the book …</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The book has no trees yet.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nothing is like this. The nearest names: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>removed %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>pipward::desktop::FindDesk</name>
+    <message>
+        <source>Tree card</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This tree is not in the book yet. Save the edits first.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Tree</source>
+        <translation>Baum</translation>
+    </message>
+</context>
+<context>
+    <name>pipward::desktop::IndexTask</name>
+    <message>
+        <source>Gathering the trees&apos; names</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>pipward::desktop::NoteDesk</name>
+    <message>
+        <source>%1, BBCH %2, %3</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1, tag %2, %3 flowers worked, %4</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>tag %1, %2 fruits picked, %3</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Reading the book</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Noting</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Taking back a note</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Note at a tree</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Undo the last note</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Note it again</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Click a tree on the map and note its bloom, work or fruit.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Taken back: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Note</source>
+        <translation>Bemerkung</translation>
+    </message>
+    <message>
+        <source>Undo</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Noted</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nothing was written: the layer “%1” is being edited. Save or cancel its edits, then note again.</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>pipward::desktop::NoteForm</name>
+    <message>
+        <source>Bloom</source>
+        <translation>Blüte</translation>
+    </message>
+    <message>
+        <source>Pollination</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Pick</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Note it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Day</source>
+        <translation>Tag</translation>
+    </message>
+    <message>
+        <source>No tree</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Tree %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Click a tree on the map.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Reading the book …</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>of no known accession</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1   %2, gathered %3</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1   %2 flowers, worked %3</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -62,6 +307,37 @@
     <name>pipward::desktop::OperationTask</name>
     <message>
         <source>Stopped.</source>
+        <translation>Abgebrochen.</translation>
+    </message>
+</context>
+<context>
+    <name>pipward::desktop::PickFields</name>
+    <message>
+        <source>not counted</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No tag hangs on this tree: note the pollination first.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Tag</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Fruits</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Sound seeds</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Empty seeds</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Remark</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -69,10 +345,45 @@
     <name>pipward::desktop::Plugin</name>
     <message>
         <source>Orchard map and bloom planner for a fruit breeder</source>
-        <translation type="unfinished"></translation>
+        <translation>Obstgartenkarte und Blühplaner für die Obstzüchtung</translation>
     </message>
     <message>
         <source>Orchard</source>
+        <translation>Obstgarten</translation>
+    </message>
+</context>
+<context>
+    <name>pipward::desktop::PollinationFields</name>
+    <message>
+        <source>Cross</source>
+        <translation>Kreuzung</translation>
+    </message>
+    <message>
+        <source>Tag</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Flowers worked</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Pollen</source>
+        <translation>Pollen</translation>
+    </message>
+    <message>
+        <source>Remark</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>fresh, from no lot</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No cross of %1 has %2 as its seed parent.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>this tree</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -80,85 +391,97 @@
     <name>pipward::desktop::Provider</name>
     <message>
         <source>Pipward: orchard map and bloom planner</source>
-        <translation type="unfinished"></translation>
+        <translation>Pipward: Obstgartenkarte und Blühplaner</translation>
     </message>
 </context>
 <context>
     <name>pipward::desktop::SeasonPanel</name>
     <message>
         <source>Season</source>
-        <translation type="unfinished"></translation>
+        <translation>Saison</translation>
     </message>
     <message>
         <source>cannot work</source>
-        <translation type="unfinished"></translation>
+        <translation>nicht möglich</translation>
     </message>
     <message>
         <source>Outlook of the crosses</source>
-        <translation type="unfinished"></translation>
+        <translation>Aussichten der Kreuzungen</translation>
     </message>
     <message>
         <source>Cross</source>
-        <translation type="unfinished"></translation>
+        <translation>Kreuzung</translation>
     </message>
     <message>
         <source>Parents</source>
-        <translation type="unfinished"></translation>
+        <translation>Eltern</translation>
     </message>
     <message>
         <source>Best way</source>
-        <translation type="unfinished"></translation>
+        <translation>Bester Weg</translation>
     </message>
     <message>
         <source>Chance</source>
-        <translation type="unfinished"></translation>
+        <translation>Chance</translation>
     </message>
     <message>
         <source>Orchard books (*.gpkg);;All files (*)</source>
-        <translation type="unfinished"></translation>
+        <translation>Obstgartenbücher (*.gpkg);;Alle Dateien (*)</translation>
     </message>
     <message>
         <source>Choose an orchard book</source>
-        <translation type="unfinished"></translation>
+        <translation>Obstgartenbuch wählen</translation>
     </message>
     <message>
         <source>The day to look from: nothing observed later is used.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Tag, auf dessen Stand gerechnet wird: Was später beobachtet wurde, bleibt außer Acht.</translation>
     </message>
     <message>
         <source>Plan</source>
-        <translation type="unfinished"></translation>
+        <translation>Planen</translation>
     </message>
     <message>
         <source>Plans the season anew and puts the results into the book.</source>
-        <translation type="unfinished"></translation>
+        <translation>Plant die Saison neu und schreibt die Ergebnisse ins Buch.</translation>
     </message>
     <message>
         <source>Choose a book and a day, then plan.</source>
-        <translation type="unfinished"></translation>
+        <translation>Buch und Tag wählen, dann planen.</translation>
     </message>
     <message>
         <source>As of</source>
-        <translation type="unfinished"></translation>
+        <translation>Stand</translation>
     </message>
     <message>
         <source>Work</source>
-        <translation type="unfinished"></translation>
+        <translation>Arbeit</translation>
     </message>
     <message>
         <source>Crosses</source>
-        <translation type="unfinished"></translation>
+        <translation>Kreuzungen</translation>
     </message>
     <message>
         <source>Planning …</source>
-        <translation type="unfinished"></translation>
+        <translation>Planung läuft …</translation>
     </message>
     <message>
         <source>No book is chosen. Choose the .gpkg file of your orchard.</source>
-        <translation type="unfinished"></translation>
+        <translation>Es ist kein Buch gewählt. Bitte die .gpkg-Datei des Obstgartens wählen.</translation>
     </message>
     <message>
         <source>No plan was made.</source>
+        <translation>Es wurde kein Plan erstellt.</translation>
+    </message>
+    <message>
+        <source>Unsaved edits are not in this plan (%1). Save them and plan again.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Play the bloom</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Lets the map play through the bloom, a day a step.</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -166,46 +489,139 @@
     <name>pipward::desktop::TaskTree</name>
     <message>
         <source>Too late</source>
-        <translation type="unfinished"></translation>
+        <translation>Zu spät</translation>
     </message>
     <message>
         <source>Today</source>
-        <translation type="unfinished"></translation>
+        <translation>Heute</translation>
     </message>
     <message>
         <source>This week</source>
-        <translation type="unfinished"></translation>
+        <translation>Diese Woche</translation>
     </message>
     <message>
         <source>Later</source>
-        <translation type="unfinished"></translation>
+        <translation>Später</translation>
     </message>
     <message>
         <source>%1: %2, one flower</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: %2, eine Blüte</translation>
     </message>
     <message>
         <source>%1: %2, %3 flowers</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: %2, %3 Blüten</translation>
     </message>
     <message>
         <source>Work that is due</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Work</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>When</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Tree</source>
-        <translation type="unfinished"></translation>
+        <translation>Anstehende Arbeit</translation>
     </message>
     <message>
         <source>Nothing is due.</source>
+        <translation>Es steht nichts an.</translation>
+    </message>
+    <message>
+        <source>no tree</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>pipward::desktop::TreeCard</name>
+    <message>
+        <source>%1, on %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 m</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 km</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 %2 of where you are (%3°)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 %2 of the map&apos;s middle (%3°)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>not known</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 (to %2 m)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No tree is chosen.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Show on the map</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Copy the place</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Copies a link that telephones open on a map.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Stands in</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>From here</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Accession</source>
+        <translation>Akzession</translation>
+    </message>
+    <message>
+        <source>Lineage</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Planted</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Removed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Note</source>
+        <translation>Bemerkung</translation>
+    </message>
+    <message>
+        <source>Place</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>pipward::desktop::TreeLocator</name>
+    <message>
+        <source>Finds a tree from a label, a tag, a cross and number, an accession, row and position, or a note.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Trees of the orchard book</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>pipward::desktop::TreeTool</name>
+    <message>
+        <source>The map shows no trees of an orchard book. Add the layer “tree” of your book.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No tree is there. Click nearer to one, or zoom in.</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -213,1266 +629,2054 @@
     <name>pipward::library</name>
     <message>
         <source>12/04/2026 or 12.4.2026</source>
-        <translation type="unfinished"></translation>
+        <translation>12/04/2026 oder 12.4.2026</translation>
     </message>
     <message>
         <source>2026-04-12 or 20260412</source>
-        <translation type="unfinished"></translation>
+        <translation>2026-04-12 oder 20260412</translation>
     </message>
     <message>
         <source>4/12/2026</source>
-        <translation type="unfinished"></translation>
+        <translation>4/12/2026</translation>
     </message>
     <message>
         <source>A file of daily minima and maxima: CSV of most kinds, or GHCN-Daily.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Datei mit täglichen Minima und Maxima: CSV in fast jeder Form oder GHCN-Daily.</translation>
     </message>
     <message>
         <source>A line to print under the sheet&apos;s title.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Zeile, die unter dem Titel des Saisonblatts gedruckt wird.</translation>
     </message>
     <message>
         <source>A store in which less pollen than this would germinate is not planned on.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Lager, in dem der keimfähige Anteil unter diesen Wert fiele, wird nicht eingeplant.</translation>
     </message>
     <message>
         <source>Accession</source>
-        <translation type="unfinished"></translation>
+        <translation>Akzession</translation>
     </message>
     <message>
         <source>Added</source>
-        <translation type="unfinished"></translation>
+        <translation>Hinzugefügt</translation>
     </message>
     <message>
         <source>As in the goal: an accession or a blend.</source>
-        <translation type="unfinished"></translation>
+        <translation>Wie im Kreuzungsziel: eine Akzession oder eine Pollenmischung.</translation>
     </message>
     <message>
         <source>As of</source>
-        <translation type="unfinished"></translation>
+        <translation>Stand</translation>
     </message>
     <message>
         <source>Base</source>
-        <translation type="unfinished"></translation>
+        <translation>Basistemperatur</translation>
     </message>
     <message>
         <source>Best way</source>
-        <translation type="unfinished"></translation>
+        <translation>Bester Weg</translation>
     </message>
     <message>
         <source>Bias</source>
-        <translation type="unfinished"></translation>
+        <translation>Verzerrung</translation>
     </message>
     <message>
         <source>Bloom</source>
-        <translation type="unfinished"></translation>
+        <translation>Blüte</translation>
     </message>
     <message>
         <source>Bloom forecast</source>
-        <translation type="unfinished"></translation>
+        <translation>Blühvorhersage</translation>
     </message>
     <message>
         <source>Bloom notes of the accession&apos;s own that the need rests on.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eigene Blühnotizen der Akzession, auf denen der Bedarf beruht.</translation>
     </message>
     <message>
         <source>Bloom windows</source>
-        <translation type="unfinished"></translation>
+        <translation>Blühfenster</translation>
     </message>
     <message>
         <source>Book</source>
-        <translation type="unfinished"></translation>
+        <translation>Buch</translation>
     </message>
     <message>
         <source>Chance</source>
-        <translation type="unfinished"></translation>
+        <translation>Chance</translation>
     </message>
     <message>
         <source>Chance that live, compatible pollen is on hand while the flowers can take it, 0 to 1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Chance, dass keimfähiger, verträglicher Pollen bereitsteht, solange die Blüten ihn annehmen können, 0 bis 1.</translation>
     </message>
     <message>
         <source>Check book</source>
-        <translation type="unfinished"></translation>
+        <translation>Buch prüfen</translation>
     </message>
     <message>
         <source>Chill and heat day by day, summed since the first day.</source>
-        <translation type="unfinished"></translation>
+        <translation>Kälte und Wärme Tag für Tag, aufsummiert seit dem ersten Tag.</translation>
     </message>
     <message>
         <source>Chill by the Dynamic Model.</source>
-        <translation type="unfinished"></translation>
+        <translation>Kälte nach dem Dynamischen Modell.</translation>
     </message>
     <message>
         <source>Chill by the Utah model; warm hours take away.</source>
-        <translation type="unfinished"></translation>
+        <translation>Kälte nach dem Utah-Modell; warme Stunden werden abgezogen.</translation>
     </message>
     <message>
         <source>Chill portions</source>
-        <translation type="unfinished"></translation>
+        <translation>Kälteportionen</translation>
     </message>
     <message>
         <source>Chilling hours</source>
-        <translation type="unfinished"></translation>
+        <translation>Kältestunden</translation>
     </message>
     <message>
         <source>Chosen</source>
-        <translation type="unfinished"></translation>
+        <translation>Gewählt</translation>
     </message>
     <message>
         <source>Code of the cross goal.</source>
-        <translation type="unfinished"></translation>
+        <translation>Kürzel des Kreuzungsziels.</translation>
     </message>
     <message>
         <source>Codes of the cross goals it serves.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Coefficient of kinship of the parents: the inbreeding of a seedling.</source>
-        <translation type="unfinished"></translation>
+        <translation>Kürzel der Kreuzungsziele, denen der Pollen dient.</translation>
     </message>
     <message>
         <source>Column of the day</source>
-        <translation type="unfinished"></translation>
+        <translation>Spalte mit dem Tag</translation>
     </message>
     <message>
         <source>Column of the maximum</source>
-        <translation type="unfinished"></translation>
+        <translation>Spalte mit dem Maximum</translation>
     </message>
     <message>
         <source>Column of the minimum</source>
-        <translation type="unfinished"></translation>
+        <translation>Spalte mit dem Minimum</translation>
     </message>
     <message>
         <source>Column of the station</source>
-        <translation type="unfinished"></translation>
+        <translation>Spalte mit der Station</translation>
     </message>
     <message>
         <source>Confidence</source>
-        <translation type="unfinished"></translation>
+        <translation>Sicherheit</translation>
     </message>
     <message>
         <source>Coordinate system</source>
-        <translation type="unfinished"></translation>
+        <translation>Koordinatenbezugssystem</translation>
     </message>
     <message>
         <source>Counts chill and heat day by day at a station, by every clock in use: chilling hours, Utah units, chill portions, growing degree-days and growing degree-hours. Nothing is written.</source>
-        <translation type="unfinished"></translation>
+        <translation>Zählt Kälte und Wärme an einer Station Tag für Tag nach allen gebräuchlichen Maßen: Kältestunden, Utah-Einheiten, Kälteportionen, Wachstumsgradtage und Wachstumsgradstunden. Es wird nichts geschrieben.</translation>
     </message>
     <message>
         <source>Cross</source>
-        <translation type="unfinished"></translation>
+        <translation>Kreuzung</translation>
     </message>
     <message>
         <source>Cut-off</source>
-        <translation type="unfinished"></translation>
+        <translation>Kappung</translation>
     </message>
     <message>
         <source>Day</source>
-        <translation type="unfinished"></translation>
+        <translation>Tag</translation>
     </message>
     <message>
         <source>Day and month of full bloom at the station, the mean of the model over the past seasons.</source>
-        <translation type="unfinished"></translation>
+        <translation>Tag und Monat der Vollblüte an der Station, Mittel des Modells über die vergangenen Saisons.</translation>
     </message>
     <message>
         <source>Day length</source>
-        <translation type="unfinished"></translation>
+        <translation>Tageslänge</translation>
     </message>
     <message>
         <source>Day until which the pollen is needed.</source>
-        <translation type="unfinished"></translation>
+        <translation>Tag, bis zu dem der Pollen gebraucht wird.</translation>
     </message>
     <message>
         <source>Days</source>
-        <translation type="unfinished"></translation>
+        <translation>Tage</translation>
     </message>
     <message>
         <source>Days before bloom that the forecast was issued; unknown where the weather was known.</source>
-        <translation type="unfinished"></translation>
+        <translation>Wie viele Tage vor der Blüte die Vorhersage ausgegeben wurde; leer, wenn das Wetter bekannt war.</translation>
     </message>
     <message>
         <source>Days of the book that now hold the file&apos;s temperatures.</source>
-        <translation type="unfinished"></translation>
+        <translation>Tage des Buchs, die nun die Temperaturen der Datei haben.</translation>
     </message>
     <message>
         <source>Days of the book that were left as they were.</source>
-        <translation type="unfinished"></translation>
+        <translation>Tage des Buchs, die unverändert blieben.</translation>
     </message>
     <message>
         <source>Days that the book did not have.</source>
-        <translation type="unfinished"></translation>
+        <translation>Tage, die das Buch noch nicht hatte.</translation>
     </message>
     <message>
         <source>Days with both temperatures in the file.</source>
-        <translation type="unfinished"></translation>
+        <translation>Tage mit beiden Temperaturen in der Datei.</translation>
     </message>
     <message>
         <source>Degree-days, mean</source>
-        <translation type="unfinished"></translation>
+        <translation>Gradtage, Mittel</translation>
     </message>
     <message>
         <source>Degree-days, sine</source>
-        <translation type="unfinished"></translation>
+        <translation>Gradtage, Sinus</translation>
     </message>
     <message>
         <source>Degree-days, triangle</source>
-        <translation type="unfinished"></translation>
+        <translation>Gradtage, Dreieck</translation>
     </message>
     <message>
         <source>Degree-hours, ASYMCUR</source>
-        <translation type="unfinished"></translation>
+        <translation>Gradstunden, ASYMCUR</translation>
     </message>
     <message>
         <source>Degree-hours, linear</source>
-        <translation type="unfinished"></translation>
+        <translation>Gradstunden, linear</translation>
     </message>
     <message>
         <source>Donor</source>
-        <translation type="unfinished"></translation>
+        <translation>Pollenspender</translation>
     </message>
     <message>
         <source>Each cross goal by each way of having the pollen, with the odds and the reasons.</source>
-        <translation type="unfinished"></translation>
+        <translation>Jedes Kreuzungsziel mit jedem Weg zum Pollen, dazu Chance und Begründung.</translation>
     </message>
     <message>
         <source>End of bloom (BBCH 69): as likely earlier as later.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ende der Blüte (BBCH 69): ebenso wahrscheinlich früher wie später.</translation>
     </message>
     <message>
         <source>End of bloom (BBCH 69): one chance in ten to be earlier.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ende der Blüte (BBCH 69): in einem von zehn Fällen früher.</translation>
     </message>
     <message>
         <source>End of bloom (BBCH 69): one chance in ten to be later.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ende der Blüte (BBCH 69): in einem von zehn Fällen später.</translation>
     </message>
     <message>
         <source>End of bloom, early</source>
-        <translation type="unfinished"></translation>
+        <translation>Ende der Blüte, früh</translation>
     </message>
     <message>
         <source>End of bloom, late</source>
-        <translation type="unfinished"></translation>
+        <translation>Ende der Blüte, spät</translation>
     </message>
     <message>
         <source>End of bloom, median</source>
-        <translation type="unfinished"></translation>
+        <translation>Ende der Blüte, Median</translation>
     </message>
     <message>
         <source>Errors of each way of foretelling full bloom on seasons that it had not seen.</source>
-        <translation type="unfinished"></translation>
+        <translation>Fehler jedes Verfahrens bei der Vorhersage der Vollblüte in Saisons, die es nicht kannte.</translation>
     </message>
     <message>
         <source>Field</source>
-        <translation type="unfinished"></translation>
+        <translation>Feld</translation>
     </message>
     <message>
         <source>Field work</source>
-        <translation type="unfinished"></translation>
+        <translation>Feldarbeit</translation>
     </message>
     <message>
         <source>File</source>
-        <translation type="unfinished"></translation>
+        <translation>Datei</translation>
     </message>
     <message>
         <source>Findings</source>
-        <translation type="unfinished"></translation>
+        <translation>Befunde</translation>
     </message>
     <message>
         <source>First bloom (BBCH 60): as likely earlier as later.</source>
-        <translation type="unfinished"></translation>
+        <translation>Erste Blüten offen (BBCH 60): ebenso wahrscheinlich früher wie später.</translation>
     </message>
     <message>
         <source>First bloom (BBCH 60): one chance in ten to be earlier.</source>
-        <translation type="unfinished"></translation>
+        <translation>Erste Blüten offen (BBCH 60): in einem von zehn Fällen früher.</translation>
     </message>
     <message>
         <source>First bloom (BBCH 60): one chance in ten to be later.</source>
-        <translation type="unfinished"></translation>
+        <translation>Erste Blüten offen (BBCH 60): in einem von zehn Fällen später.</translation>
     </message>
     <message>
         <source>First bloom, early</source>
-        <translation type="unfinished"></translation>
+        <translation>Erste Blüten, früh</translation>
     </message>
     <message>
         <source>First bloom, late</source>
-        <translation type="unfinished"></translation>
+        <translation>Erste Blüten, spät</translation>
     </message>
     <message>
         <source>First bloom, median</source>
-        <translation type="unfinished"></translation>
+        <translation>Erste Blüten, Median</translation>
     </message>
     <message>
         <source>First day</source>
-        <translation type="unfinished"></translation>
+        <translation>Erster Tag</translation>
     </message>
     <message>
         <source>First day that the seed parent can be worked.</source>
-        <translation type="unfinished"></translation>
+        <translation>Erster Tag, an dem der Samenelter bestäubt werden kann.</translation>
     </message>
     <message>
         <source>First day to do it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Erster Tag dafür.</translation>
     </message>
     <message>
         <source>First day to gather balloon flowers, or to cut the branch.</source>
-        <translation type="unfinished"></translation>
+        <translation>Erster Tag, um Blüten im Ballonstadium zu sammeln oder den Treibzweig zu schneiden.</translation>
     </message>
     <message>
         <source>Fit bloom needs</source>
-        <translation type="unfinished"></translation>
+        <translation>Blühbedarf ermitteln</translation>
     </message>
     <message>
         <source>Flowers</source>
-        <translation type="unfinished"></translation>
+        <translation>Blüten</translation>
     </message>
     <message>
         <source>Flowers at this tree.</source>
-        <translation type="unfinished"></translation>
+        <translation>Blüten an diesem Baum.</translation>
     </message>
     <message>
         <source>Flowers of the donor to be gathered.</source>
-        <translation type="unfinished"></translation>
+        <translation>Blüten des Pollenspenders, die zu sammeln sind.</translation>
     </message>
     <message>
         <source>Flowers of the seed parent to be worked for the wanted seedlings.</source>
-        <translation type="unfinished"></translation>
+        <translation>Blüten des Samenelters, die für die gewünschten Sämlinge zu bestäuben sind.</translation>
     </message>
     <message>
         <source>Flowers served</source>
-        <translation type="unfinished"></translation>
+        <translation>Blüten je Spenderblüte</translation>
     </message>
     <message>
         <source>Flowers that the pollen of one donor flower serves at full germination.</source>
-        <translation type="unfinished"></translation>
+        <translation>Zahl der Blüten, für die der Pollen einer Spenderblüte bei voller Keimung reicht.</translation>
     </message>
     <message>
         <source>Flowers to gather</source>
-        <translation type="unfinished"></translation>
+        <translation>Zu sammelnde Blüten</translation>
     </message>
     <message>
         <source>Flowers to gather.</source>
-        <translation type="unfinished"></translation>
+        <translation>Zu sammelnde Blüten.</translation>
     </message>
     <message>
         <source>Flowers to work</source>
-        <translation type="unfinished"></translation>
+        <translation>Zu bestäubende Blüten</translation>
     </message>
     <message>
         <source>For crosses</source>
-        <translation type="unfinished"></translation>
+        <translation>Für Kreuzungen</translation>
     </message>
     <message>
         <source>Foretells first bloom, full bloom and end of bloom of every living tree this season, with the odds: from the temperatures so far, the forecast days in the book, and every past season&apos;s remainder as one way that the spring may go on. Trees higher up the slope bloom later.</source>
-        <translation type="unfinished"></translation>
+        <translation>Sagt für jeden lebenden Baum erste Blüten, Vollblüte und Ende der Blüte in dieser Saison voraus, mit Wahrscheinlichkeiten: aus den bisherigen Temperaturen, den vorhergesagten Tagen im Buch und dem Rest jeder vergangenen Saison als einem möglichen weiteren Verlauf des Frühjahrs. Bäume weiter oben am Hang blühen später.</translation>
     </message>
     <message>
         <source>From</source>
-        <translation type="unfinished"></translation>
+        <translation>Von</translation>
     </message>
     <message>
         <source>Fruit set</source>
-        <translation type="unfinished"></translation>
+        <translation>Fruchtansatz</translation>
     </message>
     <message>
         <source>Full bloom (BBCH 65): as likely earlier as later.</source>
-        <translation type="unfinished"></translation>
+        <translation>Vollblüte (BBCH 65): ebenso wahrscheinlich früher wie später.</translation>
     </message>
     <message>
         <source>Full bloom (BBCH 65): one chance in ten to be earlier.</source>
-        <translation type="unfinished"></translation>
+        <translation>Vollblüte (BBCH 65): in einem von zehn Fällen früher.</translation>
     </message>
     <message>
         <source>Full bloom (BBCH 65): one chance in ten to be later.</source>
-        <translation type="unfinished"></translation>
+        <translation>Vollblüte (BBCH 65): in einem von zehn Fällen später.</translation>
     </message>
     <message>
         <source>Full bloom, early</source>
-        <translation type="unfinished"></translation>
+        <translation>Vollblüte, früh</translation>
     </message>
     <message>
         <source>Full bloom, late</source>
-        <translation type="unfinished"></translation>
+        <translation>Vollblüte, spät</translation>
     </message>
     <message>
         <source>Full bloom, median</source>
-        <translation type="unfinished"></translation>
+        <translation>Vollblüte, Median</translation>
     </message>
     <message>
         <source>Full-bloom days scored, one an accession and season.</source>
-        <translation type="unfinished"></translation>
+        <translation>Bewertete Tage der Vollblüte, einer je Akzession und Saison.</translation>
     </message>
     <message>
         <source>Gather from</source>
-        <translation type="unfinished"></translation>
+        <translation>Sammeln ab</translation>
     </message>
     <message>
         <source>Gather to</source>
-        <translation type="unfinished"></translation>
+        <translation>Sammeln bis</translation>
     </message>
     <message>
         <source>Growing degree-days from a single sine wave.</source>
-        <translation type="unfinished"></translation>
+        <translation>Wachstumsgradtage aus einer einfachen Sinuskurve.</translation>
     </message>
     <message>
         <source>Growing degree-days from a single triangle.</source>
-        <translation type="unfinished"></translation>
+        <translation>Wachstumsgradtage aus einem einfachen Dreieck.</translation>
     </message>
     <message>
         <source>Growing degree-days from the day&apos;s mean; unknown where the mean method has no such cut-off.</source>
-        <translation type="unfinished"></translation>
+        <translation>Wachstumsgradtage aus dem Tagesmittel; leer, wenn es diese Kappung beim Tagesmittel nicht gibt.</translation>
     </message>
     <message>
         <source>Growing degree-hours above 4.5 degrees C, no more above 25.</source>
-        <translation type="unfinished"></translation>
+        <translation>Wachstumsgradstunden über 4,5 °C; über 25 °C steigen sie nicht weiter.</translation>
     </message>
     <message>
         <source>Growing degree-hours on the asymmetric curve.</source>
-        <translation type="unfinished"></translation>
+        <translation>Wachstumsgradstunden nach der asymmetrischen Kurve.</translation>
     </message>
     <message>
         <source>Highest temperature of the day.</source>
-        <translation type="unfinished"></translation>
+        <translation>Höchste Temperatur des Tages.</translation>
     </message>
     <message>
         <source>Hours between 0 and 7.2 degrees C.</source>
-        <translation type="unfinished"></translation>
+        <translation>Stunden zwischen 0 und 7,2 °C.</translation>
     </message>
     <message>
         <source>How soon it must be done.</source>
-        <translation type="unfinished"></translation>
+        <translation>Wie bald es getan werden muss.</translation>
     </message>
     <message>
         <source>How sure the wanted number of seedlings is to be.</source>
-        <translation type="unfinished"></translation>
+        <translation>Wie sicher die gewünschte Zahl an Sämlingen erreicht werden soll.</translation>
     </message>
     <message>
         <source>How the days are written; found out from the file where not given.</source>
-        <translation type="unfinished"></translation>
+        <translation>Wie die Tage geschrieben sind; ohne Angabe aus der Datei ermittelt.</translation>
     </message>
     <message>
         <source>How the pollen comes to be on hand.</source>
-        <translation type="unfinished"></translation>
+        <translation>Auf welchem Weg der Pollen bereitsteht.</translation>
     </message>
     <message>
         <source>How well bloom is foretold</source>
-        <translation type="unfinished"></translation>
+        <translation>Wie gut die Blüte vorhergesagt wird</translation>
     </message>
     <message>
         <source>Import weather</source>
-        <translation type="unfinished"></translation>
+        <translation>Wetterdaten importieren</translation>
     </message>
     <message>
         <source>Imported weather</source>
-        <translation type="unfinished"></translation>
+        <translation>Importierte Wetterdaten</translation>
     </message>
     <message>
         <source>Inside 80 % window</source>
-        <translation type="unfinished"></translation>
+        <translation>Im 80-%-Fenster</translation>
     </message>
     <message>
         <source>Its amount</source>
-        <translation type="unfinished"></translation>
+        <translation>Wert des Ansatzes</translation>
     </message>
     <message>
         <source>Keep until</source>
-        <translation type="unfinished"></translation>
+        <translation>Aufbewahren bis</translation>
     </message>
     <message>
         <source>Kinship</source>
-        <translation type="unfinished"></translation>
+        <translation>Verwandtschaft</translation>
     </message>
     <message>
         <source>Known from</source>
-        <translation type="unfinished"></translation>
+        <translation>Bekannt aus</translation>
     </message>
     <message>
         <source>Last day</source>
-        <translation type="unfinished"></translation>
+        <translation>Letzter Tag</translation>
     </message>
     <message>
         <source>Last day that the seed parent can be worked.</source>
-        <translation type="unfinished"></translation>
+        <translation>Letzter Tag, an dem der Samenelter bestäubt werden kann.</translation>
     </message>
     <message>
         <source>Last day to do it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Letzter Tag dafür.</translation>
     </message>
     <message>
         <source>Last safe day at the stated risk.</source>
-        <translation type="unfinished"></translation>
+        <translation>Letzter sicherer Tag beim angegebenen Risiko.</translation>
     </message>
     <message>
         <source>Last safe day to gather at the stated risk.</source>
-        <translation type="unfinished"></translation>
+        <translation>Letzter sicherer Tag zum Sammeln beim angegebenen Risiko.</translation>
     </message>
     <message>
         <source>Lead</source>
-        <translation type="unfinished"></translation>
+        <translation>Vorlauf</translation>
     </message>
     <message>
         <source>Leads</source>
-        <translation type="unfinished"></translation>
+        <translation>Vorläufe</translation>
     </message>
     <message>
         <source>Learn from so many seasons only, as a young orchard would; from all but one where not given.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nur aus so vielen Saisons lernen, wie in einem jungen Obstgarten; ohne Angabe aus allen bis auf eine.</translation>
     </message>
     <message>
         <source>Learns from the bloom notes and the temperatures of past seasons what each accession needs before it blooms. Accessions with few notes lean on the orchard&apos;s mean; those without any borrow from their parents or from it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Lernt aus den Blühnotizen und den Temperaturen vergangener Saisons, was jede Akzession braucht, bevor sie blüht. Akzessionen mit wenigen Notizen lehnen sich an das Mittel des Obstgartens an; solche ohne Notizen übernehmen den Bedarf ihrer Eltern oder dieses Mittel.</translation>
     </message>
     <message>
         <source>Level</source>
-        <translation type="unfinished"></translation>
+        <translation>Stufe</translation>
     </message>
     <message>
         <source>Lot</source>
-        <translation type="unfinished"></translation>
+        <translation>Pollenpartie</translation>
     </message>
     <message>
         <source>Lowest temperature of the day.</source>
-        <translation type="unfinished"></translation>
+        <translation>Tiefste Temperatur des Tages.</translation>
     </message>
     <message>
         <source>MAE</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Makes an empty orchard book: a GeoPackage with every table, its closed lists, names for people and descriptions, ready to be filled in with any GIS.</source>
-        <translation type="unfinished"></translation>
+        <translation>MAE</translation>
     </message>
     <message>
         <source>Maximum</source>
-        <translation type="unfinished"></translation>
+        <translation>Maximum</translation>
     </message>
     <message>
         <source>Mean absolute error.</source>
-        <translation type="unfinished"></translation>
+        <translation>Mittlerer absoluter Fehler.</translation>
     </message>
     <message>
         <source>Mean of foretold less observed: above zero is too late.</source>
-        <translation type="unfinished"></translation>
+        <translation>Mittel aus vorhergesagt minus beobachtet: über null heißt zu spät.</translation>
     </message>
     <message>
         <source>Mean sound seeds in a fruit.</source>
-        <translation type="unfinished"></translation>
+        <translation>Mittlere Zahl gut ausgebildeter Samen in einer Frucht.</translation>
     </message>
     <message>
         <source>Method</source>
-        <translation type="unfinished"></translation>
+        <translation>Verfahren</translation>
     </message>
     <message>
         <source>Minimum</source>
-        <translation type="unfinished"></translation>
+        <translation>Minimum</translation>
     </message>
     <message>
         <source>Model</source>
-        <translation type="unfinished"></translation>
+        <translation>Modell</translation>
     </message>
     <message>
         <source>Need, sd</source>
-        <translation type="unfinished"></translation>
+        <translation>Bedarf, SD</translation>
     </message>
     <message>
         <source>New book</source>
-        <translation type="unfinished"></translation>
+        <translation>Neues Buch</translation>
     </message>
     <message>
         <source>Note</source>
-        <translation type="unfinished"></translation>
+        <translation>Bemerkung</translation>
     </message>
     <message>
         <source>Notes</source>
-        <translation type="unfinished"></translation>
+        <translation>Notizen</translation>
     </message>
     <message>
         <source>Notes of its own.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eigene Notizen.</translation>
     </message>
     <message>
         <source>Notes used</source>
-        <translation type="unfinished"></translation>
+        <translation>Genutzte Notizen</translation>
     </message>
     <message>
         <source>Orchard</source>
-        <translation type="unfinished"></translation>
+        <translation>Obstgarten</translation>
     </message>
     <message>
         <source>Order of the day</source>
-        <translation type="unfinished"></translation>
+        <translation>Datumsformat</translation>
     </message>
     <message>
         <source>Outlook of crosses</source>
-        <translation type="unfinished"></translation>
+        <translation>Kreuzungsaussichten</translation>
     </message>
     <message>
         <source>Outlook of the crosses</source>
-        <translation type="unfinished"></translation>
+        <translation>Aussichten der Kreuzungen</translation>
     </message>
     <message>
         <source>Per accession</source>
-        <translation type="unfinished"></translation>
+        <translation>Je Akzession</translation>
     </message>
     <message>
         <source>Pollen</source>
-        <translation type="unfinished"></translation>
+        <translation>Pollen</translation>
     </message>
     <message>
         <source>Pollen lot in hand that this way uses.</source>
-        <translation type="unfinished"></translation>
+        <translation>Vorhandene Pollenpartie, die dieser Weg nutzt.</translation>
     </message>
     <message>
         <source>Pollen parent</source>
-        <translation type="unfinished"></translation>
+        <translation>Pollenelter (Vater)</translation>
     </message>
     <message>
         <source>Pollen per flower</source>
-        <translation type="unfinished"></translation>
+        <translation>Pollen je Blüte</translation>
     </message>
     <message>
         <source>Pollen to gather, branches to cut, lots to test: by last safe day.</source>
-        <translation type="unfinished"></translation>
+        <translation>Pollen sammeln, Zweige schneiden, Pollenpartien prüfen: nach dem letzten sicheren Tag geordnet.</translation>
     </message>
     <message>
         <source>Pollen work</source>
-        <translation type="unfinished"></translation>
+        <translation>Pollenarbeit</translation>
     </message>
     <message>
         <source>RMSE</source>
-        <translation type="unfinished"></translation>
+        <translation>RMSE</translation>
     </message>
     <message>
         <source>Raw pollen needed, anther dust included.</source>
-        <translation type="unfinished"></translation>
+        <translation>Benötigter Rohpollen, einschließlich Staubbeutelresten.</translation>
     </message>
     <message>
         <source>Raw pollen of one donor flower, anther dust included.</source>
-        <translation type="unfinished"></translation>
+        <translation>Rohpollen einer Spenderblüte, einschließlich Staubbeutelresten.</translation>
     </message>
     <message>
         <source>Raw pollen that they should give.</source>
-        <translation type="unfinished"></translation>
+        <translation>Rohpollen, den diese Blüten liefern sollten.</translation>
     </message>
     <message>
         <source>Reads the whole book and tells everything that is wrong, doubtful or impossible in it: where it stands and what to do about it. Errors prevent results, warnings weaken them.</source>
-        <translation type="unfinished"></translation>
+        <translation>Liest das ganze Buch und meldet alles, was darin falsch, zweifelhaft oder unmöglich ist: wo es steht und was zu tun ist. Fehler verhindern Ergebnisse, Warnungen machen sie unsicherer.</translation>
     </message>
     <message>
         <source>Replace existing</source>
-        <translation type="unfinished"></translation>
+        <translation>Vorhandene ersetzen</translation>
     </message>
     <message>
         <source>Replaced</source>
-        <translation type="unfinished"></translation>
+        <translation>Ersetzt</translation>
     </message>
     <message>
         <source>Rest, sd</source>
-        <translation type="unfinished"></translation>
+        <translation>Rest, SD</translation>
     </message>
     <message>
         <source>Risk</source>
-        <translation type="unfinished"></translation>
+        <translation>Risiko</translation>
     </message>
     <message>
         <source>Root mean square error.</source>
-        <translation type="unfinished"></translation>
+        <translation>Wurzel aus dem mittleren quadratischen Fehler.</translation>
     </message>
     <message>
         <source>Row</source>
-        <translation type="unfinished"></translation>
+        <translation>Zeile</translation>
     </message>
     <message>
         <source>S-alleles</source>
-        <translation type="unfinished"></translation>
+        <translation>S-Allele</translation>
     </message>
     <message>
         <source>Score true forecasts as well, issued so many days before bloom.</source>
-        <translation type="unfinished"></translation>
+        <translation>Auch echte Vorhersagen bewerten, ausgegeben so viele Tage vor der Blüte.</translation>
     </message>
     <message>
         <source>Scored</source>
-        <translation type="unfinished"></translation>
+        <translation>Bewertet</translation>
     </message>
     <message>
         <source>Season</source>
-        <translation type="unfinished"></translation>
+        <translation>Saison</translation>
     </message>
     <message>
         <source>Season clock</source>
-        <translation type="unfinished"></translation>
+        <translation>Kälte- und Wärmesummen</translation>
     </message>
     <message>
         <source>Season of use</source>
-        <translation type="unfinished"></translation>
+        <translation>Saison der Nutzung</translation>
     </message>
     <message>
         <source>Season plan</source>
-        <translation type="unfinished"></translation>
+        <translation>Saisonplan</translation>
     </message>
     <message>
         <source>Season, sd</source>
-        <translation type="unfinished"></translation>
+        <translation>Saison, SD</translation>
     </message>
     <message>
         <source>Seasons</source>
-        <translation type="unfinished"></translation>
+        <translation>Saisons</translation>
     </message>
     <message>
         <source>Seasons foretold without having been seen.</source>
-        <translation type="unfinished"></translation>
+        <translation>Saisons, die ohne ihre eigenen Notizen vorhergesagt wurden.</translation>
     </message>
     <message>
         <source>Seasons learnt from; unknown where all but the one foretold.</source>
-        <translation type="unfinished"></translation>
+        <translation>Saisons, aus denen gelernt wurde; leer, wenn es alle außer der vorhergesagten waren.</translation>
     </message>
     <message>
         <source>Seasons with notes of its own.</source>
-        <translation type="unfinished"></translation>
+        <translation>Saisons mit eigenen Notizen.</translation>
     </message>
     <message>
         <source>Seed parent</source>
-        <translation type="unfinished"></translation>
+        <translation>Samenelter (Mutter)</translation>
     </message>
     <message>
         <source>Seed to seedling</source>
-        <translation type="unfinished"></translation>
+        <translation>Vom Samen zum Sämling</translation>
     </message>
     <message>
         <source>Seeds per fruit</source>
-        <translation type="unfinished"></translation>
+        <translation>Samen je Frucht</translation>
     </message>
     <message>
         <source>Share of days foretold within 3 days, 0 to 1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Anteil der auf 3 Tage genau vorhergesagten Tage, 0 bis 1.</translation>
     </message>
     <message>
         <source>Share of days foretold within 5 days, 0 to 1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Anteil der auf 5 Tage genau vorhergesagten Tage, 0 bis 1.</translation>
     </message>
     <message>
         <source>Share of observed days inside the p10 to p90 window; 0.8 is right.</source>
-        <translation type="unfinished"></translation>
+        <translation>Anteil der beobachteten Tage im Fenster von p10 bis p90; richtig ist 0,8.</translation>
     </message>
     <message>
         <source>Share of sound seeds that become seedlings.</source>
-        <translation type="unfinished"></translation>
+        <translation>Anteil der gut ausgebildeten Samen, aus denen Sämlinge werden.</translation>
     </message>
     <message>
         <source>Share of worked flowers that set fruit, where the book has too few counts of its own.</source>
-        <translation type="unfinished"></translation>
+        <translation>Anteil der bestäubten Blüten, die Frucht ansetzen; gilt, wenn das Buch zu wenige eigene Zählungen hat.</translation>
     </message>
     <message>
         <source>Skill of bloom forecasts</source>
-        <translation type="unfinished"></translation>
+        <translation>Güte der Blühvorhersagen</translation>
     </message>
     <message>
         <source>Source</source>
-        <translation type="unfinished"></translation>
+        <translation>Herkunft</translation>
     </message>
     <message>
         <source>Stage</source>
-        <translation type="unfinished"></translation>
+        <translation>Stadium</translation>
     </message>
     <message>
         <source>Standard deviation of full bloom by what is not known of the need.</source>
-        <translation type="unfinished"></translation>
+        <translation>Standardabweichung der Vollblüte durch das, was vom Bedarf nicht bekannt ist.</translation>
     </message>
     <message>
         <source>Standard deviation of full bloom that is the accession&apos;s alone.</source>
-        <translation type="unfinished"></translation>
+        <translation>Standardabweichung der Vollblüte, die allein der Akzession eigen ist.</translation>
     </message>
     <message>
         <source>Standard deviation of full bloom that the whole orchard shares in a season.</source>
-        <translation type="unfinished"></translation>
+        <translation>Standardabweichung der Vollblüte, die der ganze Obstgarten in einer Saison gemeinsam hat.</translation>
     </message>
     <message>
         <source>Station</source>
-        <translation type="unfinished"></translation>
+        <translation>Station</translation>
     </message>
     <message>
         <source>Station in the file</source>
-        <translation type="unfinished"></translation>
+        <translation>Station in der Datei</translation>
     </message>
     <message>
         <source>Store</source>
-        <translation type="unfinished"></translation>
+        <translation>Lager</translation>
     </message>
     <message>
         <source>Sunrise to sunset.</source>
-        <translation type="unfinished"></translation>
+        <translation>Von Sonnenaufgang bis Sonnenuntergang.</translation>
     </message>
     <message>
         <source>Table</source>
-        <translation type="unfinished"></translation>
+        <translation>Tabelle</translation>
     </message>
     <message>
         <source>Takes the daily lowest and highest temperatures of a station from a file into the book, and tells how it understood the file. What the file does not make plain is asked for, never guessed; days that the book has already are left alone unless told otherwise.</source>
-        <translation type="unfinished"></translation>
+        <translation>Übernimmt die täglichen Tiefst- und Höchsttemperaturen einer Station aus einer Datei ins Buch und meldet, wie die Datei verstanden wurde. Was aus der Datei nicht klar hervorgeht, wird erfragt, nie geraten; Tage, die das Buch schon hat, bleiben unverändert, wenn nichts anderes verlangt wird.</translation>
     </message>
     <message>
         <source>Tells for every cross goal of the season whether its pollen can be on hand while the seed parent&apos;s flowers take it, by each way of having it, with dates, amounts, S-alleles, kinship and the reasons.</source>
-        <translation type="unfinished"></translation>
+        <translation>Zeigt für jedes Kreuzungsziel der Saison, ob sein Pollen bereitstehen kann, solange die Blüten des Samenelters ihn annehmen: für jeden Weg zum Pollen, mit Tagen, Mengen, S-Allelen, Verwandtschaft und Begründung.</translation>
     </message>
     <message>
         <source>Tells how well each way of foretelling full bloom does on this orchard: every past season is left out in turn, foretold from the others and compared with what was noted.</source>
-        <translation type="unfinished"></translation>
+        <translation>Zeigt, wie gut jedes Verfahren die Vollblüte in diesem Obstgarten vorhersagt: Jede vergangene Saison wird der Reihe nach ausgelassen, aus den übrigen vorhergesagt und mit den Notizen verglichen.</translation>
     </message>
     <message>
         <source>The accession whose flowers are worked.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Akzession, deren Blüten bestäubt werden.</translation>
     </message>
     <message>
         <source>The accession whose pollen it is.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Akzession, von der der Pollen stammt.</translation>
     </message>
     <message>
         <source>The accession whose pollen it is: the pollen parent, or a member of the blend.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Akzession, von der der Pollen stammt: der Pollenelter oder ein Bestandteil der Pollenmischung.</translation>
     </message>
     <message>
         <source>The accession.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Akzession.</translation>
     </message>
     <message>
         <source>The accession; unknown where all are scored together.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Akzession; leer, wenn alle zusammen bewertet sind.</translation>
     </message>
     <message>
         <source>The bloom season of the goal.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Blühsaison des Kreuzungsziels.</translation>
     </message>
     <message>
         <source>The bloom season that the pollen is for.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Blühsaison, für die der Pollen bestimmt ist.</translation>
     </message>
     <message>
         <source>The chance of being too late that a deadline may leave.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Wahrscheinlichkeit, zu spät zu kommen, die eine Frist noch lassen darf.</translation>
     </message>
     <message>
         <source>The column.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Spalte.</translation>
     </message>
     <message>
         <source>The coordinate system of its layers, such as EPSG:25832: one in metres for your region is best.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Koordinatenbezugssystem der Layer des Buchs, etwa EPSG:25832: am besten eines in Metern für die eigene Gegend.</translation>
     </message>
     <message>
         <source>The day that sums begin on; the season&apos;s first, 1 October in the north, where not given.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Tag, an dem die Summen beginnen; ohne Angabe der erste der Saison, auf der Nordhalbkugel der 1. Oktober.</translation>
     </message>
     <message>
         <source>The day the forecast looks from.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Tag, auf dessen Stand die Vorhersage beruht.</translation>
     </message>
     <message>
         <source>The day the plan looks from.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Tag, auf dessen Stand der Plan beruht.</translation>
     </message>
     <message>
         <source>The day to look from: nothing observed later is used, so any past day can be repeated.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Tag, auf dessen Stand gerechnet wird: Was später beobachtet wurde, bleibt außer Acht; so lässt sich jeder vergangene Tag nachrechnen.</translation>
     </message>
     <message>
         <source>The day; sums stand at its end.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Tag; die Summen gelten für sein Ende.</translation>
     </message>
     <message>
         <source>The donor tree; unknown where the donor has no living tree.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Spenderbaum; leer, wenn der Pollenspender keinen lebenden Baum hat.</translation>
     </message>
     <message>
         <source>The file&apos;s first day with both temperatures.</source>
-        <translation type="unfinished"></translation>
+        <translation>Erster Tag der Datei mit beiden Temperaturen.</translation>
     </message>
     <message>
         <source>The file&apos;s last day with both temperatures.</source>
-        <translation type="unfinished"></translation>
+        <translation>Letzter Tag der Datei mit beiden Temperaturen.</translation>
     </message>
     <message>
         <source>The fitted need of each accession before it blooms.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der ermittelte Bedarf jeder Akzession bis zur Blüte.</translation>
     </message>
     <message>
         <source>The header of the column with the day&apos;s highest temperature, where it is not recognised.</source>
-        <translation type="unfinished"></translation>
+        <translation>Überschrift der Spalte mit der höchsten Temperatur des Tages, falls sie nicht erkannt wird.</translation>
     </message>
     <message>
         <source>The header of the column with the day&apos;s lowest temperature, where it is not recognised.</source>
-        <translation type="unfinished"></translation>
+        <translation>Überschrift der Spalte mit der tiefsten Temperatur des Tages, falls sie nicht erkannt wird.</translation>
     </message>
     <message>
         <source>The header of the column with the day, where it is not recognised.</source>
-        <translation type="unfinished"></translation>
+        <translation>Überschrift der Spalte mit dem Tag, falls sie nicht erkannt wird.</translation>
     </message>
     <message>
         <source>The header of the column with the station, where it is not recognised.</source>
-        <translation type="unfinished"></translation>
+        <translation>Überschrift der Spalte mit der Station, falls sie nicht erkannt wird.</translation>
     </message>
     <message>
         <source>The last day; the last one known up to as-of where not given.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der letzte Tag; ohne Angabe der letzte bekannte bis zum Stand.</translation>
     </message>
     <message>
         <source>The lower threshold of the degree-days.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die untere Schwelle der Gradtage.</translation>
     </message>
     <message>
         <source>The main job: learns from past springs, foretells this one, weighs every wanted cross and lists the pollen work and the field work with last safe days. Replaces the result tables of the book in one step and makes a sheet to print.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Hauptaufgabe: lernt aus vergangenen Frühjahren, sagt dieses voraus, wägt jede gewünschte Kreuzung ab und listet Pollenarbeit und Feldarbeit mit den letzten sicheren Tagen auf. Ersetzt die Ergebnistabellen des Buchs in einem Schritt und erstellt ein Saisonblatt zum Drucken.</translation>
     </message>
     <message>
         <source>The one-number structure that counts most in the method.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Ansatz mit nur einem Kennwert, der im Verfahren am meisten zählt.</translation>
     </message>
     <message>
         <source>The orchard book: the path of a GeoPackage, or PG:... for a PostGIS database.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Obstgartenbuch: der Pfad eines GeoPackages oder PG:... für eine PostGIS-Datenbank.</translation>
     </message>
     <message>
         <source>The orchard&apos;s name on the sheet; the book&apos;s file name where not given.</source>
-        <translation type="unfinished"></translation>
+        <translation>Name des Obstgartens auf dem Saisonblatt; ohne Angabe der Dateiname des Buchs.</translation>
     </message>
     <message>
         <source>The outlook in one word.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Aussicht in einem Wort.</translation>
     </message>
     <message>
         <source>The path of the GeoPackage to make; nothing may be there yet.</source>
-        <translation type="unfinished"></translation>
+        <translation>Pfad des anzulegenden GeoPackages; dort darf noch nichts liegen.</translation>
     </message>
     <message>
         <source>The reasons, in sentences.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Gründe, in Sätzen.</translation>
     </message>
     <message>
         <source>The row, by the name that people know it by.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Zeile, mit dem Namen, unter dem man sie kennt.</translation>
     </message>
     <message>
         <source>The same, 1 January being 1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Dasselbe als Tag im Jahr; der 1. Januar ist 1.</translation>
     </message>
     <message>
         <source>The seed parent&apos;s tree.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Baum des Samenelters.</translation>
     </message>
     <message>
         <source>The stage foretold: full bloom.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das vorhergesagte Stadium: Vollblüte.</translation>
     </message>
     <message>
         <source>The station of the book that the days belong to; its only one where it is not named.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Station des Buchs, zu der die Tage gehören; ohne Angabe die einzige des Buchs.</translation>
     </message>
     <message>
         <source>The station of the book.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Station des Buchs.</translation>
     </message>
     <message>
         <source>The table or file it was found in.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Tabelle oder Datei, in der es gefunden wurde.</translation>
     </message>
     <message>
         <source>The tree&apos;s label; unknown for an accession without a living tree.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Bezeichnung des Baums; leer bei einer Akzession ohne lebenden Baum.</translation>
     </message>
     <message>
         <source>The unit of the temperatures; found out from the header and the values where not given.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Einheit der Temperaturen; ohne Angabe aus Überschrift und Werten ermittelt.</translation>
     </message>
     <message>
         <source>The upper threshold of the degree-days, looked at only with a cut-off.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die obere Schwelle der Gradtage; zählt nur mit einer Kappung.</translation>
     </message>
     <message>
         <source>The way of foretelling full bloom.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Verfahren zur Vorhersage der Vollblüte.</translation>
     </message>
     <message>
         <source>The way of foretelling that was fitted.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Vorhersageverfahren, nach dem der Bedarf ermittelt wurde.</translation>
     </message>
     <message>
         <source>The way of foretelling, and where the accession&apos;s need is known from.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Vorhersageverfahren und die Herkunft des Bedarfs der Akzession.</translation>
     </message>
     <message>
         <source>The way of foretelling.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Vorhersageverfahren.</translation>
     </message>
     <message>
         <source>The weather station to use; the one with the most days where it is not named.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die zu verwendende Wetterstation; ohne Angabe die mit den meisten Tagen.</translation>
     </message>
     <message>
         <source>The weather station.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Wetterstation.</translation>
     </message>
     <message>
         <source>The year of bloom.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Jahr der Blüte.</translation>
     </message>
     <message>
         <source>To</source>
-        <translation type="unfinished"></translation>
+        <translation>Bis</translation>
     </message>
     <message>
         <source>Training seasons</source>
-        <translation type="unfinished"></translation>
+        <translation>Lernsaisons</translation>
     </message>
     <message>
         <source>Tree</source>
-        <translation type="unfinished"></translation>
+        <translation>Baum</translation>
     </message>
     <message>
         <source>Unchanged</source>
-        <translation type="unfinished"></translation>
+        <translation>Unverändert</translation>
     </message>
     <message>
         <source>Unit</source>
-        <translation type="unfinished"></translation>
+        <translation>Einheit</translation>
     </message>
     <message>
         <source>Upper threshold</source>
-        <translation type="unfinished"></translation>
+        <translation>Obere Schwelle</translation>
     </message>
     <message>
         <source>Urgency</source>
-        <translation type="unfinished"></translation>
+        <translation>Dringlichkeit</translation>
     </message>
     <message>
         <source>Usable germination</source>
-        <translation type="unfinished"></translation>
+        <translation>Mindestkeimung</translation>
     </message>
     <message>
         <source>Use from</source>
-        <translation type="unfinished"></translation>
+        <translation>Bestäuben ab</translation>
     </message>
     <message>
         <source>Use to</source>
-        <translation type="unfinished"></translation>
+        <translation>Bestäuben bis</translation>
     </message>
     <message>
         <source>Usual full bloom</source>
-        <translation type="unfinished"></translation>
+        <translation>Übliche Vollblüte</translation>
     </message>
     <message>
         <source>Usual full bloom, day</source>
-        <translation type="unfinished"></translation>
+        <translation>Übliche Vollblüte, Tag</translation>
     </message>
     <message>
         <source>Utah units</source>
-        <translation type="unfinished"></translation>
+        <translation>Utah-Einheiten</translation>
     </message>
     <message>
         <source>Value</source>
-        <translation type="unfinished"></translation>
+        <translation>Wert</translation>
     </message>
     <message>
         <source>Variance of seeds per fruit</source>
-        <translation type="unfinished"></translation>
+        <translation>Varianz der Samen je Frucht</translation>
     </message>
     <message>
         <source>Variance of the sound seeds in a fruit.</source>
-        <translation type="unfinished"></translation>
+        <translation>Varianz der Zahl gut ausgebildeter Samen in einer Frucht.</translation>
     </message>
     <message>
         <source>Verdict</source>
-        <translation type="unfinished"></translation>
+        <translation>Urteil</translation>
     </message>
     <message>
         <source>Warnings</source>
-        <translation type="unfinished"></translation>
+        <translation>Warnungen</translation>
     </message>
     <message>
         <source>Way</source>
-        <translation type="unfinished"></translation>
+        <translation>Weg</translation>
     </message>
     <message>
         <source>Weightiest structure</source>
-        <translation type="unfinished"></translation>
+        <translation>Gewichtigster Ansatz</translation>
     </message>
     <message>
         <source>What each accession needs</source>
-        <translation type="unfinished"></translation>
+        <translation>Was jede Akzession braucht</translation>
     </message>
     <message>
         <source>What heat above the upper threshold is worth.</source>
-        <translation type="unfinished"></translation>
+        <translation>Was Wärme über der oberen Schwelle noch zählt.</translation>
     </message>
     <message>
         <source>What is to be done.</source>
-        <translation type="unfinished"></translation>
+        <translation>Was zu tun ist.</translation>
     </message>
     <message>
         <source>What is wrong</source>
-        <translation type="unfinished"></translation>
+        <translation>Was nicht stimmt</translation>
     </message>
     <message>
         <source>What is wrong, as a sentence.</source>
-        <translation type="unfinished"></translation>
+        <translation>Was nicht stimmt, als Satz.</translation>
     </message>
     <message>
         <source>What stands there.</source>
-        <translation type="unfinished"></translation>
+        <translation>Was dort steht.</translation>
     </message>
     <message>
         <source>What that structure asks of this accession.</source>
-        <translation type="unfinished"></translation>
+        <translation>Wie viel dieser Ansatz von dieser Akzession verlangt.</translation>
     </message>
     <message>
         <source>What to do</source>
-        <translation type="unfinished"></translation>
+        <translation>Abhilfe</translation>
     </message>
     <message>
         <source>What to do about it, as a sentence.</source>
-        <translation type="unfinished"></translation>
+        <translation>Was dagegen zu tun ist, als Satz.</translation>
     </message>
     <message>
         <source>What was found in the book, and what to do about it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Was im Buch gefunden wurde und was zu tun ist.</translation>
     </message>
     <message>
         <source>What was taken from the file into the book.</source>
-        <translation type="unfinished"></translation>
+        <translation>Was aus der Datei ins Buch übernommen wurde.</translation>
     </message>
     <message>
         <source>What weakens this forecast.</source>
-        <translation type="unfinished"></translation>
+        <translation>Was diese Vorhersage unsicherer macht.</translation>
     </message>
     <message>
         <source>When each living tree will bloom this season, with the odds.</source>
-        <translation type="unfinished"></translation>
+        <translation>Wann jeder lebende Baum in dieser Saison blüht, mit Wahrscheinlichkeiten.</translation>
     </message>
     <message>
         <source>Where the pollen waits.</source>
-        <translation type="unfinished"></translation>
+        <translation>Wo der Pollen bis dahin lagert.</translation>
     </message>
     <message>
         <source>Where the temperatures come from.</source>
-        <translation type="unfinished"></translation>
+        <translation>Woher die Temperaturen stammen.</translation>
     </message>
     <message>
         <source>Whether days that the book already has take the file&apos;s temperatures; a forecast always gives way to what was measured.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ob Tage, die das Buch schon hat, die Temperaturen der Datei erhalten; Vorhergesagtes weicht immer dem Gemessenen.</translation>
     </message>
     <message>
         <source>Whether each accession gets scores of its own besides those of all together.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ob jede Akzession neben der Gesamtbewertung eine eigene Bewertung erhält.</translation>
     </message>
     <message>
         <source>Whether its need comes from its own notes or was borrowed.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ob ihr Bedarf aus eigenen Notizen stammt oder übernommen wurde.</translation>
     </message>
     <message>
         <source>Whether the results replace the book&apos;s result tables; no leaves the book untouched.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ob die Ergebnisse die Ergebnistabellen des Buchs ersetzen; bei Nein bleibt das Buch unberührt.</translation>
     </message>
     <message>
         <source>Whether the style lets the donor&apos;s pollen through.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ob der Griffel den Pollen des Spenders durchlässt.</translation>
     </message>
     <message>
         <source>Whether this is the best of the ways, the one that the plan follows.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ob dies der beste Weg ist, dem der Plan folgt.</translation>
     </message>
     <message>
         <source>Whether this is the method that forecasts use.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ob die Vorhersagen dieses Verfahren nutzen.</translation>
     </message>
     <message>
         <source>Which pollen to bring.</source>
-        <translation type="unfinished"></translation>
+        <translation>Welcher Pollen mitzubringen ist.</translation>
     </message>
     <message>
         <source>Which station to take, where the file holds several.</source>
-        <translation type="unfinished"></translation>
+        <translation>Welche Station zu nehmen ist, wenn die Datei mehrere enthält.</translation>
     </message>
     <message>
         <source>Why</source>
-        <translation type="unfinished"></translation>
+        <translation>Begründung</translation>
     </message>
     <message>
         <source>Within 3 days</source>
-        <translation type="unfinished"></translation>
+        <translation>Auf 3 Tage genau</translation>
     </message>
     <message>
         <source>Within 5 days</source>
-        <translation type="unfinished"></translation>
+        <translation>Auf 5 Tage genau</translation>
     </message>
     <message>
         <source>Work</source>
-        <translation type="unfinished"></translation>
+        <translation>Arbeit</translation>
     </message>
     <message>
         <source>Work at the seed parents: bagging, pollinating, unbagging, by first day.</source>
-        <translation type="unfinished"></translation>
+        <translation>Arbeit an den Sameneltern: Eintüten, Bestäuben, Tüten abnehmen; nach dem ersten Tag geordnet.</translation>
     </message>
     <message>
         <source>Write to the book</source>
-        <translation type="unfinished"></translation>
+        <translation>Ins Buch schreiben</translation>
     </message>
     <message>
         <source>a chill threshold, then heat</source>
-        <translation type="unfinished"></translation>
+        <translation>erst eine Kälteschwelle, dann Wärme</translation>
     </message>
     <message>
         <source>above it nothing develops</source>
-        <translation type="unfinished"></translation>
+        <translation>darüber entwickelt sich nichts</translation>
     </message>
     <message>
         <source>above it the rate falls as fast as it rose</source>
-        <translation type="unfinished"></translation>
+        <translation>darüber fällt die Entwicklungsrate so schnell, wie sie stieg</translation>
     </message>
     <message>
         <source>above it the rate stays at its highest</source>
-        <translation type="unfinished"></translation>
+        <translation>darüber bleibt die Entwicklungsrate auf dem Höchstwert</translation>
     </message>
     <message>
         <source>degree-days from a fixed day</source>
-        <translation type="unfinished"></translation>
+        <translation>Gradtage ab einem festen Tag</translation>
     </message>
     <message>
         <source>degrees Celsius</source>
-        <translation type="unfinished"></translation>
+        <translation>Grad Celsius</translation>
     </message>
     <message>
         <source>degrees Fahrenheit</source>
-        <translation type="unfinished"></translation>
+        <translation>Grad Fahrenheit</translation>
     </message>
     <message>
         <source>error, warning or note.</source>
-        <translation type="unfinished"></translation>
+        <translation>Fehler, Warnung oder Hinweis.</translation>
     </message>
     <message>
         <source>forecast by a weather service</source>
-        <translation type="unfinished"></translation>
+        <translation>von einem Wetterdienst vorhergesagt</translation>
     </message>
     <message>
         <source>measured at the station</source>
-        <translation type="unfinished"></translation>
+        <translation>an der Station gemessen</translation>
     </message>
     <message>
         <source>no upper threshold</source>
-        <translation type="unfinished"></translation>
+        <translation>keine obere Schwelle</translation>
     </message>
     <message>
         <source>tenths of a degree Celsius</source>
-        <translation type="unfinished"></translation>
+        <translation>Zehntelgrad Celsius</translation>
     </message>
     <message>
         <source>the average of several heat and chill models</source>
-        <translation type="unfinished"></translation>
+        <translation>das Mittel mehrerer Wärme- und Kältemodelle</translation>
     </message>
     <message>
         <source>the long-run mean day, whatever the weather</source>
-        <translation type="unfinished"></translation>
+        <translation>der langjährige mittlere Tag, unabhängig vom Wetter</translation>
     </message>
     <message>
         <source>the one that did best on the orchard&apos;s own past seasons</source>
+        <translation>das beste in den vergangenen Saisons des Obstgartens</translation>
+    </message>
+    <message>
+        <source>00: dormant: scales closed and dark</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>01: leaf buds begin to swell</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>03: leaf buds swollen: scales light, partly hairy</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>07: bud break: first green tips just seen</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>09: green leaf tips 5 mm out</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>1 for the tree that fits best.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>10: mouse-ear: green tips 10 mm, leaves parting</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>11: first leaves open</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>15: more leaves open, not full size</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>19: first leaves full size</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>31: shoot growth begins</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>32: shoots 20 % of final length</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>33: shoots 30 % of final length</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>34: shoots 40 % of final length</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>35: shoots 50 % of final length</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>36: shoots 60 % of final length</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>37: shoots 70 % of final length</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>38: shoots 80 % of final length</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>39: shoots 90 % of final length</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>51: flower buds swell</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>52: flower buds swollen</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>53: bud burst: green tips around the flowers seen</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>54: mouse-ear on the flower bud</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>55: flower buds visible, still closed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>56: green bud: flowers parting, closed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>57: pink bud: petals just seen</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>59: balloon: most flowers are hollow balls</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>60: first flowers open</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>61: about 10 % of flowers open</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>62: about 20 % of flowers open</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>63: about 30 % of flowers open</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>64: about 40 % of flowers open</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>65: full bloom: half or more open, first petals fall</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>67: fading: most petals fallen</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>69: end of bloom: all petals fallen</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>71: fruit to 10 mm, first drop</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>72: fruit to 20 mm</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>73: second fruit drop</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>74: fruit to 40 mm, still upright</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>75: fruit half of final size</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>76: fruit 60 % of final size</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>77: fruit 70 % of final size</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>78: fruit 80 % of final size</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>79: fruit 90 % of final size</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>81: ripening begins: first colour</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>85: colour deepens</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>87: ripe for picking</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>89: ripe for eating</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>91: shoot growth ended, leaves green</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>92: leaves begin to turn</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>93: leaf fall begins</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>95: half the leaves turned or fallen</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>97: all leaves fallen</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>99: harvested and stored</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A geo: URI, which telephones open on a map (RFC 5870).</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Address</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Anything worth keeping about it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Bearing</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Block</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Block, row and position in words.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Coefficient of kinship of the parents: the inbreeding of a seedling; unknown where no parent of either is recorded.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Cold at</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Cold from</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Distance</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Dress book</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>East of Greenwich, WGS 84.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Empty seeds</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Entry</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Find a tree</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Finds trees from any scrap of their record: a label or a part of it, a tag, a cross&apos;s code, &quot;A x B 17&quot; for the 17th seedling of a cross, an accession&apos;s name even misspelt, row and position, a word of a note. Case, accents, blanks and dashes do not matter. Removed trees are found too. Nothing is written.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Flat or hollow seeds found in them.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Flowers open</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>From tags</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>From the standpoint, clockwise from true north.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>From the standpoint, over the ground as on a map.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Fruits</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Full seeds found in them.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Germinated</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Grains</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>How many of them have a tube.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>How many trees to tell at the most.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>How well it fits, 0 to 1; 1 for a tree&apos;s own label.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Label</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Latitude</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Latitude and longitude of where you stand, as in 48.1340,9.3010: distances and bearings are told from there, and nearer trees come first among equals.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Layer or map</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Lineage</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Longitude</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Makes an empty orchard book: a GeoPackage with every table, its closed lists, names for people and descriptions, ready to be filled in with any GIS. It is dressed at once: its layers have symbols, labels and forms, and a map of them is stored in it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Matched</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Medium</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Most trees</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>North of the equator, WGS 84.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Note bloom</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Note pick</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Note pollen test</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Note pollination</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Note score</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Note seed lot</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Note seed taken out</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Note sprouts</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Observer</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>On</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Pass</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Place as a link</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Pollen lot</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Position</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Rank</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Remark</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Score</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Scrap</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Seed lot</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Seed parent × pollen parent, with their own parents where known.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Seeds</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Sound seeds</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Sprouted</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Standpoint</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Status</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Styles and map</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Tag</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Take back a note</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Takes back the last entry that was noted in the book, or the one that is named, if nobody changed it since and nothing refers to it. Run again, it takes back the one before.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The accession, where no single tree was looked at.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The code of the cross.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The code on the bag of seed.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The code on the vial.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The day on which it was seen or done; the as-of day where it is not given.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The first day in the cold.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The growth stage on the BBCH scale.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The label on the tree&apos;s tag.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The number of flowers worked.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The number of fruits picked.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The number of grains counted.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The number of seeds that have sprouted so far, all in all.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The number of seeds.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The part of the flowers that have opened.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The part of the orchard.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The place in the row.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The row within the block.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The score, in the trait&apos;s own unit.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The table whose style it is, or the name of the map.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The tags whose fruit the seed came from, parted by blanks.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The temperature of the cold.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The trees that a scrap of a record leads to, best first.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Trait</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Treatment</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Trees</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Trees found</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What is known of the tree; left out, the trees nearest to at are told.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What of its record the scrap fits, and how many letters are off.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What stands on the tag at the branch.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What stands on the tree&apos;s tag.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What the seed lies in.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What the tree is.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What was done</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What was done to the seed.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What was scored, always in the same word.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What was written for the desktop.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Whether it stands, or when it was removed and why.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Which one to take back, by the name told when it was noted, such as bloom_note/412; the last where none is named.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Which round on the same flowers it was.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Who looked.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Writes down a bag of seed of one cross that is treated alike, on the day of its washing. Held against the book first: its tags must be of its cross, and it holds no more seed than their fruit.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Writes down a germination test of stored pollen: what the lot can still do is then judged by it instead of by the handbook.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Writes down a score given to a tree for one trait: taste, size, scab. Held against the book first: the tree must be known and standing on that day.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Writes down how many seeds of a lot have sprouted so far, those taken out included. Held against the book first: the count of a lot only grows, and never beyond its seeds.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Writes down seeds that left a lot: potted, given away, rotten. Held against the book first: no more can leave a lot than it had.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Writes down the flowers worked on a branch, under the tag that is hung on it. Held against the book first: the tree must be of the cross&apos;s seed parent, the tag new, the pollen in hand by that day.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Writes down the fruit picked from a tagged branch and, once it is cut, the seed in it. Held against the book first: fruit comes after its pollination, is no more than the flowers worked, and its seed must have had time to ripen.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Writes down the stage that a tree, or an accession as a whole, was seen in. The note is held against the book first: an unknown tree, a day to come, a stage that goes back.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Writes into the book how it looks in a desktop: symbols, labels, forms and pick lists for every layer, and a map of them all, stored under the name Season map. What somebody changed since, and styles of one&apos;s own, are left alone.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Written, as it was, or yours: changed by somebody and left alone.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>averaged</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>bag</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>chill then heat</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>cut branch</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>deep freezer</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>degree-days</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>doubtful</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>fair</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>forced branch</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>freezer</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>gather</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>good</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>impossible</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>kept from last year</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>kept this spring</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>mean day</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>mid-parent</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>one parent</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>orchard mean</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>own notes</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>pollinate</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>refrigerator</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>room</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>same day</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>test lot</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>unbag</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>unlikely</source>
         <translation type="unfinished"></translation>
     </message>
 </context>

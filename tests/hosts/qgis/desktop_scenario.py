@@ -8,11 +8,12 @@ import sys
 import time
 import traceback
 
-from qgis.core import QgsApplication, QgsProject, QgsVectorLayer
+from qgis.core import QgsApplication, QgsProject, QgsTemporalNavigationObject, QgsVectorLayer
 from qgis.gui import QgsFileWidget, QgsGui
-from qgis.PyQt.QtCore import QDate, QMetaObject, QObject, QPoint, Qt, QTimer
+from qgis.PyQt.QtCore import Q_ARG, QDate, QMetaObject, QObject, QPoint, Qt, QTimer
 from qgis.PyQt.QtTest import QTest
-from qgis.PyQt.QtWidgets import QApplication, QDateEdit, QDockWidget, QLabel, QLineEdit, QListWidget, QPushButton, QTreeView, QTreeWidget, QWidget
+from qgis.PyQt.QtWidgets import (QAction, QApplication, QComboBox, QDateEdit, QDockWidget, QLabel, QLineEdit, QListWidget,
+                                 QPushButton, QTabWidget, QTreeView, QTreeWidget, QWidget)
 from qgis.utils import iface
 
 BOOK = "larkfold.gpkg"
@@ -26,6 +27,13 @@ def wait_for(what, condition, seconds=30):
             return
         time.sleep(0.01)
     raise AssertionError("waited in vain for " + what)
+
+
+def pause(seconds):
+    end = time.time() + seconds
+    while time.time() < end:
+        QApplication.processEvents()
+        time.sleep(0.01)
 
 
 def provider():
@@ -44,6 +52,105 @@ def planned_labels():
     windows = QgsVectorLayer(BOOK + "|layername=bloom_window", "windows", "ogr")
     assert windows.isValid(), "the book has no bloom windows"
     return {f["label"] for f in windows.getFeatures() if f["label"]}
+
+
+def notes_of(label):
+    notes = QgsVectorLayer(BOOK + "|layername=bloom_note", "notes", "ogr")
+    return [f["bbch"] for f in notes.getFeatures() if f["tree"] == label]
+
+
+def click_tree(layer, label):
+    canvas = iface.mapCanvas()
+    place = next(f for f in layer.getFeatures() if f["label"] == label).geometry().asPoint()
+    canvas.setCenter(canvas.mapSettings().layerToMapCoordinates(layer, place))
+    canvas.refresh()
+    wait_for("the map", lambda: not canvas.isDrawing())
+    at = canvas.getCoordinateTransform().transform(canvas.mapSettings().layerToMapCoordinates(layer, place))
+    QTest.mouseClick(canvas.viewport(), Qt.LeftButton, Qt.NoModifier, QPoint(round(at.x()), round(at.y())))
+
+
+def note_at_a_tree(window, layer):
+    window.findChild(QAction, "pipward_note_action").trigger()
+    click_tree(layer, "LO-04-07")
+    form = window.findChild(QWidget, "pipward_note_form")
+    button = form.findChild(QPushButton, "pipward_note_button")
+    wait_for("the form", button.isEnabled)
+    form.findChild(QDateEdit, "pipward_note_day").setDate(QDate(2026, 5, 12))
+    stage = form.findChild(QComboBox, "pipward_note_stage")
+    stage.setCurrentIndex(stage.findData(61))
+    before = notes_of("LO-04-07")
+    QTest.mouseClick(button, Qt.LeftButton)
+    wait_for("the note in the book", lambda: notes_of("LO-04-07") == before + [61])
+    wait_for("the undo button", lambda: window.findChild(QPushButton, "pipward_note_undo_button") is not None)
+    pause(0.7)
+    window.grab().save("note-bloom.png")
+    QTest.mouseClick(window.findChild(QPushButton, "pipward_note_undo_button"), Qt.LeftButton)
+    wait_for("the note to be taken back", lambda: notes_of("LO-04-07") == before)
+    wait_for("noting again to be offered", window.findChild(QAction, "pipward_note_redo").isEnabled)
+    note_what_cannot_be(window, form, button)
+
+
+def note_what_cannot_be(window, form, button):
+    """A tag that is used already, and pollen of another donor: told beside the form, not written."""
+    pages = form.findChild(QTabWidget, "pipward_note_pages")
+    pages.setCurrentIndex(1)
+    lot = form.findChild(QComboBox, "pipward_note_lot")
+    wait_for("the page", button.isEnabled)
+    lot.setCurrentIndex(1)
+    form.findChild(QLineEdit, "pipward_note_tag").setText("25-03-b")
+    QTest.mouseClick(button, Qt.LeftButton)
+    findings = form.findChild(QLabel, "pipward_note_findings")
+    wait_for("the findings", lambda: "already" in findings.text())
+    assert lot.currentIndex() == 1, "what was chosen is lost when the book is read anew"
+    pause(0.7)
+    window.grab().save("note-findings.png")
+    pages.setCurrentIndex(2)
+    pause(0.3)
+    window.grab().save("note-pick.png")
+    iface.messageBar().clearWidgets()
+
+
+def draw(canvas, center, scale):
+    drawn = []
+    canvas.mapCanvasRefreshed.connect(lambda: drawn.append(True))
+    canvas.setCenter(center)
+    canvas.zoomScale(scale)
+    canvas.refresh()
+    wait_for("the map to be drawn", lambda: drawn and not canvas.isDrawing())
+
+
+def open_map(window):
+    """The menu entry opens the stored map, whole; the panel's button lets it play the bloom day by day."""
+    iface.messageBar().clearWidgets()
+    QgsProject.instance().setDirty(False)
+    opener = window.findChild(QObject, "pipward_book_opener")
+    assert opener is not None, "the menu entry is not there"
+    QMetaObject.invokeMethod(opener, "open", Qt.DirectConnection, Q_ARG(str, BOOK))
+    project = QgsProject.instance()
+    wait_for("the map", lambda: project.fileName().startswith("geopackage:") and project.count() > 20)
+    layers = project.mapLayers()
+    assert all(layer.isValid() for layer in layers.values()), [n for n, l in layers.items() if not l.isValid()]
+    assert all(r.isValid() for r in project.relationManager().relations().values())
+    assert project.crs().authid() == "EPSG:25832"
+    canvas = iface.mapCanvas()
+    assert canvas.extent().contains(layers["pipward_tree"].extent()), "the map does not open on the trees"
+    middle = next(f for f in layers["pipward_tree"].getFeatures() if f["label"] == "LO-03-05").geometry().asPoint()
+    for name in ("Browser", "pipward_season_dock", "pipward_tree_dock"):
+        window.findChild(QDockWidget, name).hide()
+    draw(canvas, middle, 320)
+    window.grab().save("map.png")
+    QTest.mouseClick(window.findChild(QPushButton, "pipward_play_bloom"), Qt.LeftButton)
+    wait_for("the first day", lambda: not canvas.temporalRange().isInfinite())
+    assert canvas.temporalRange().begin().date().year() == 2026
+    wait_for("the tenth day", lambda: canvas.temporalRange().begin().date() > QDate(2026, 4, 24))
+    shown = canvas.temporalRange()
+    assert shown.begin().secsTo(shown.end()) <= 24 * 3600, "a step should be a day"
+    canvas.temporalController().pause()
+    draw(canvas, middle, 320)
+    window.grab().save("bloom.png")
+    window.findChild(QDockWidget, "pipward_season_dock").show()
+    canvas.temporalController().setNavigationMode(QgsTemporalNavigationObject.NavigationOff)
+    project.setDirty(False)
 
 
 def within(widget, class_name):
@@ -105,6 +212,7 @@ def scenario():
     window.resize(1400, 900)
     assert provider() is not None, "the provider is not there"
     layer = trees_layer()
+    assert layer.temporalProperties().isActive(), "a layer of the book lost its times"
     panel = window.findChild(QWidget, "pipward_season_panel")
     assert panel is not None, "the panel is not there"
     panel.findChild(QDateEdit).setDate(QDate(2026, 3, 20))
@@ -138,6 +246,12 @@ def scenario():
     wait_for("the second plan", button.isEnabled)
     assert planned_labels() == planned - {first["label"]}, "a tree removed in the desktop is still planned with"
 
+    note_at_a_tree(window, layer)
+    window.findChild(QDockWidget, "pipward_season_dock").setUserVisible(True)
+
+    open_map(window)
+
+    iface.messageBar().clearWidgets()
     path.setText("nowhere.gpkg")
     QTest.mouseClick(button, Qt.LeftButton)
     wait_for("the trouble to be told", lambda: button.isEnabled() and len(iface.messageBar().items()) > 0)
@@ -147,6 +261,8 @@ def scenario():
     QMetaObject.invokeMethod(plugin, "unload", Qt.DirectConnection)
     QApplication.processEvents()
     assert provider() is None, "the provider was left behind"
+    assert window.findChild(QAction, "pipward_note_action") is None, "an action was left behind"
+    assert window.findChild(QObject, "pipward_book_opener") is None, "the menu entry was left behind"
     assert not [d for d in window.findChildren(QDockWidget) if d.objectName().startswith("pipward")], "the dock was left behind"
 
 

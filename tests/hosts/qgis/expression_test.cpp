@@ -83,6 +83,13 @@ TEST(Expressions, TellTheParentsOfATree) {
     EXPECT_TRUE(lineage.contains(QStringLiteral(" × "))) << lineage.toStdString();
 }
 
+TEST(Expressions, TellWhereATreeStands) {
+    const ExpressionFunctions functions;
+    const Planned planned;
+    EXPECT_EQ(told(planned, QStringLiteral("orchard_address()"), QStringLiteral("UP-02-10")).toString(),
+              QStringLiteral("block Upper, row 2, position 10"));
+}
+
 TEST(Expressions, AnswerWithAnUnknownWhereNothingIsKnown) {
     const ExpressionFunctions functions;
     const Planned planned;

@@ -1,0 +1,17 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include <map>
+
+#include "pipward/bloom/observation.h"
+
+/// Inside of the room: why notes teach nothing.
+namespace pipward {
+
+using NotesOfSeasons = std::map<Season, int>;
+
+/// The season under way speaks for itself; of the others, many are told together.
+void add_without_weather(Findings& findings, NotesOfSeasons without, Season under_way);
+Finding out_of_season(const StageSeen& seen);
+
+}  // namespace pipward

@@ -1,0 +1,49 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include <fmt/format.h>
+
+#include <map>
+#include <string>
+#include <vector>
+
+#include "pipward/book/check.h"
+
+/// Inside of the room: what the rules on pollen and on seed have in common.
+namespace pipward {
+
+template <class Row, class Member>
+std::map<std::string, const Row*> index_by(const std::vector<Row>& rows, Member member) {
+    std::map<std::string, const Row*> found;
+    for (const auto& row : rows) {
+        found.emplace(row.*member, &row);
+    }
+    return found;
+}
+
+template <class Number>
+void check_not_negative(const Whereabouts& place, Number number, Findings& findings) {
+    if (number < Number{}) {
+        auto where = place;
+        where.value = fmt::format("{}", number);
+        findings.push_back(
+            error(where, "The number is below zero.", "Correct it, or clear it if it is not known."));
+    }
+}
+
+inline void check_order(const Whereabouts& place, Day earlier, std::string_view what, Day later,
+                        Findings& findings) {
+    if (later < earlier) {
+        findings.push_back(error(place, fmt::format("The day lies before {}, {}.", what, to_iso(earlier)),
+                                 "Correct one of the two days."));
+    }
+}
+
+inline void check_not_future(const Whereabouts& place, Day day, Day as_of, Findings& findings) {
+    if (day > as_of) {
+        findings.push_back(warning(place, fmt::format("The day lies in the future of {}.", to_iso(as_of)),
+                                   "Correct the day if it is wrong."));
+    }
+}
+
+}  // namespace pipward

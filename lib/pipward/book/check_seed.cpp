@@ -1,0 +1,89 @@
+// SPDX-License-Identifier: MIT
+#include "pipward/book/check_counts.h"
+
+namespace pipward {
+namespace {
+
+void check_fruit(const Orchard& orchard, Day as_of, Findings& findings) {
+    const auto work = index_by(orchard.pollinations, &Pollination::tag);
+    std::map<std::string, std::int64_t> fruits;
+    for (const auto& fruit : orchard.fruits) {
+        const auto row = fid_name(fruit.fid);
+        check_not_negative({"fruit", row, "fruits"}, fruit.fruits, findings);
+        check_not_negative({"fruit", row, "seeds_sound"}, fruit.seeds_sound.value_or(0), findings);
+        check_not_negative({"fruit", row, "seeds_empty"}, fruit.seeds_empty.value_or(0), findings);
+        check_not_future({"fruit", row, "picked_on", to_iso(fruit.picked_on)}, fruit.picked_on, as_of,
+                         findings);
+        fruits[fruit.tag] += fruit.fruits;
+        if (const auto found = work.find(fruit.tag); found != work.end()) {
+            check_order({"fruit", row, "picked_on", to_iso(fruit.picked_on)}, found->second->worked_on,
+                        "the flowers were pollinated", fruit.picked_on, findings);
+        }
+    }
+    for (const auto& [tag, count] : fruits) {
+        if (const auto found = work.find(tag); found != work.end() && count > found->second->flowers) {
+            findings.push_back(warning(
+                {"fruit", tag, "fruits", std::to_string(count)},
+                fmt::format("More fruits were picked than the {} flowers worked.", found->second->flowers),
+                "Correct one of the two numbers."));
+        }
+    }
+}
+
+void check_sprouts(const Orchard& orchard, Day as_of, Findings& findings) {
+    const auto lots = index_by(orchard.seed_lots, &SeedLot::code);
+    for (const auto& count : orchard.sprout_counts) {
+        const auto row = fid_name(count.fid);
+        check_not_negative({"sprout_count", row, "sprouted"}, count.sprouted, findings);
+        check_not_future({"sprout_count", row, "counted_on", to_iso(count.counted_on)}, count.counted_on,
+                         as_of, findings);
+        if (const auto lot = lots.find(count.lot); lot != lots.end() && count.sprouted > lot->second->seeds) {
+            findings.push_back(error(
+                {"sprout_count", row, "sprouted", std::to_string(count.sprouted)},
+                fmt::format("More seeds sprouted than the {} of lot {}.", lot->second->seeds, count.lot),
+                "Correct one of the two numbers."));
+        }
+    }
+}
+
+void check_out(const Orchard& orchard, Findings& findings) {
+    const auto lots = index_by(orchard.seed_lots, &SeedLot::code);
+    std::map<std::string, std::int64_t> out;
+    for (const auto& row : orchard.seeds_out) {
+        check_not_negative({"seed_out", fid_name(row.fid), "seeds"}, row.seeds, findings);
+        out[row.lot] += row.seeds;
+    }
+    for (const auto& [code, count] : out) {
+        if (const auto lot = lots.find(code); lot != lots.end() && count > lot->second->seeds) {
+            findings.push_back(
+                error({"seed_out", code, "seeds", std::to_string(count)},
+                      fmt::format("More seeds left the lot than the {} that it had.", lot->second->seeds),
+                      "Correct one of the numbers."));
+        }
+    }
+}
+
+void check_seed_lots(const Orchard& orchard, Findings& findings) {
+    for (const auto& lot : orchard.seed_lots) {
+        check_not_negative({"seed_lot", lot.code, "seeds"}, lot.seeds, findings);
+        if (lot.cold_from && lot.cold_to) {
+            check_order({"seed_lot", lot.code, "cold_to", to_iso(*lot.cold_to)}, *lot.cold_from,
+                        "the seed went into the cold", *lot.cold_to, findings);
+        }
+        if (lot.washed_on && lot.cold_from) {
+            check_order({"seed_lot", lot.code, "cold_from", to_iso(*lot.cold_from)}, *lot.washed_on,
+                        "the seed was washed", *lot.cold_from, findings);
+        }
+    }
+}
+
+}  // namespace
+
+void check_seed(const Orchard& orchard, Day as_of, Findings& findings) {
+    check_fruit(orchard, as_of, findings);
+    check_seed_lots(orchard, findings);
+    check_sprouts(orchard, as_of, findings);
+    check_out(orchard, findings);
+}
+
+}  // namespace pipward

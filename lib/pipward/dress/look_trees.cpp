@@ -1,0 +1,61 @@
+// SPDX-License-Identifier: MIT
+#include <fmt/format.h>
+
+#include "pipward/dress/looks.h"
+#include "pipward/dress/palette.h"
+
+namespace pipward {
+namespace {
+
+// Today, or the frame that is shown while the map plays through time.
+constexpr auto gone =
+    "(\"removed_on\" IS NOT NULL AND \"removed_on\" <= coalesce(to_date(@map_end_time), to_date(now())))";
+
+RuleLook standing(std::string words, std::string_view purpose, MarkerShape shape, const Ink& fill,
+                  double metres) {
+    return {std::move(words), fmt::format("\"purpose\" = '{}' AND NOT {}", purpose, gone),
+            MarkerLook{.shape = shape,
+                       .fill = fill,
+                       .edge = ink::dark,
+                       .size = {.metres = metres, .least_mm = 1.2, .most_mm = 2.8},
+                       .edge_width = {.metres = 0.1, .least_mm = 0.1, .most_mm = 0.25}}};
+}
+
+RuleLook removed() {
+    return {"Removed tree", gone,
+            MarkerLook{.shape = MarkerShape::cross,
+                       .fill = ink::grey,
+                       .edge = ink::grey,
+                       .size = {.metres = 1.4, .least_mm = 1, .most_mm = 2},
+                       .edge_width = {.metres = 0.2, .least_mm = 0.2, .most_mm = 0.4}}};
+}
+
+// "row 4, place 7, block North", as far as it is known.
+constexpr auto address =
+    "concat(coalesce('row ' || \"row\", ''), coalesce(', place ' || \"position\", ''), coalesce(', block ' "
+    "|| "
+    "\"block\", ''))";
+
+}  // namespace
+
+void dress_trees(LayerDress& layer) {
+    layer.rules = {standing("Parent", "parent", MarkerShape::square, ink::blue, 2.0),
+                   standing("Seedling", "seedling", MarkerShape::circle, ink::green, 1.6),
+                   standing("Pollinizer", "pollinizer", MarkerShape::triangle, ink::purple, 2.2),
+                   standing("Other tree", "other", MarkerShape::diamond, ink::yellow, 2.2), removed()};
+    layer.label = LabelLook{.expression = "\"label\"",
+                            .points = 6.5,
+                            .ink = ink::dark,
+                            .place = LabelPlace::below_point,  // work stands above
+                            .distance_mm = 0.6,
+                            .nearest = 1,
+                            .farthest = 500,
+                            .priority = 4};
+    layer.lasting = Lasting{"planted_on", "removed_on"};
+    layer.map_tip = fmt::format(
+        "<b>[% \"label\" %]</b><br>[% coalesce(\"accession\", 'accession not known') %]<br>[% {} %]"
+        "[% coalesce('<br>removed on ' || format_date(\"removed_on\", 'd MMMM yyyy'), '') %]",
+        address);
+}
+
+}  // namespace pipward

@@ -1,0 +1,29 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include <optional>
+#include <string_view>
+#include <vector>
+
+#include "pipward/dress/layer_dress.h"
+#include "pipward/record/table.h"
+#include "pipward/value/day.h"
+
+/// What each layer of a book looks like.
+namespace pipward {
+
+/// The days that a table of bloom windows spans.
+struct BloomSpan {
+    Day first_bloom;   ///< earliest median first bloom
+    Day first_full;    ///< earliest median full bloom
+    Day last_full;     ///< latest median full bloom
+    Day end_of_bloom;  ///< latest median end of bloom
+};
+/// Nothing where no row has all the days.
+std::optional<BloomSpan> bloom_span(const Table& bloom_window);
+
+LayerDress dress_of(const BookTable& table);
+/// `bloom` gives the weeks of a layer of bloom windows; it is not asked for others.
+LayerDress dress_of(const TableShape& result, const std::optional<BloomSpan>& bloom);
+
+}  // namespace pipward

@@ -1,0 +1,158 @@
+// SPDX-License-Identifier: MIT
+#include <fmt/format.h>
+
+#include <algorithm>
+
+#include "pipward/dress/project_dress.h"
+
+namespace pipward {
+namespace {
+
+struct GroupForm {
+    std::string_view title;
+    bool open;
+    std::vector<std::string_view> tables;
+};
+
+// Topmost first. A table that stands nowhere here is a record table.
+const std::vector<GroupForm>& group_forms() {
+    static const std::vector<GroupForm> forms{
+        {"Today's work", true, {"field_task", "pollen_task", "cross_outlook"}},
+        {"Bloom", true, {"bloom_window", "bloom_model", "bloom_skill"}},
+        {"Trees", true, {"tree", "tree_row", "block", "station"}},
+    };
+    return forms;
+}
+
+bool stands_in_a_group(std::string_view table) {
+    return std::ranges::any_of(group_forms(), [&](const GroupForm& form) {
+        return std::ranges::find(form.tables, table) != form.tables.end();
+    });
+}
+
+std::optional<MapBox> extent_of(const BookLook& look, std::string_view table) {
+    const auto found = std::ranges::find(look.layers, table, &LayerSeen::table);
+    return found == look.layers.end() ? std::nullopt : found->extent;
+}
+
+void add_group(ProjectDress& project, ProjectGroup group) {
+    if (!group.layers.empty()) {
+        project.groups.push_back(std::move(group));
+    }
+}
+
+std::vector<ProjectGroup> filled_groups(const BookLook& look, const std::vector<LayerDress>& layers) {
+    std::vector<ProjectGroup> groups;
+    for (const auto& form : group_forms()) {
+        ProjectGroup group{std::string(form.title), form.open, {}};
+        for (const auto table : form.tables) {
+            const auto found = std::ranges::find(layers, table, &LayerDress::table);
+            if (found != layers.end()) {
+                group.layers.push_back({*found, extent_of(look, table)});
+            }
+        }
+        groups.push_back(std::move(group));
+    }
+    ProjectGroup records{"Record tables", false, {}};
+    for (const auto& layer : layers) {
+        if (!stands_in_a_group(layer.table)) {
+            records.layers.push_back({layer, std::nullopt});
+        }
+    }
+    groups.push_back(std::move(records));
+    return groups;
+}
+
+// A tip of a tree tells its bloom too, where the map has a layer of it.
+void tell_bloom(ProjectDress& project) {
+    for (auto& group : project.groups) {
+        for (auto& layer : group.layers) {
+            if (layer.dress.table == "tree") {
+                layer.dress.map_tip += fmt::format(
+                    "[% coalesce('<br>full bloom about ' || format_date(attribute(get_feature('{}', 'label', "
+                    "\"label\"), 'full_p50'), 'd MMMM yyyy'), '') %]",
+                    layer_id("bloom_window"));
+            }
+        }
+    }
+}
+
+bool has(const std::vector<LayerDress>& layers, std::string_view table) {
+    return std::ranges::find(layers, table, &LayerDress::table) != layers.end();
+}
+
+bool refers_twice(const BookTable& table, std::string_view parent) {
+    return std::ranges::count_if(table.columns, [&](const BookColumn& column) {
+               return std::ranges::find(column.references, parent, &Reference::table) !=
+                      column.references.end();
+           }) > 1;
+}
+
+// Thousands of days of weather in a station's form would help nobody.
+bool is_shown(const BookTable& table) {
+    return table.name != "weather_day";
+}
+
+// A blend is several rows of one name, which no relation can point at.
+bool names_one_row(const Reference& to) {
+    const auto* parent = find_book_table(to.table);
+    const std::size_t columns = to.within.empty() ? 1 : 2;
+    return parent != nullptr && parent->key.size() == columns;
+}
+
+ProjectRelation relation(const BookTable& table, const BookColumn& column, const Reference& to) {
+    const auto title = refers_twice(table, to.table) ? fmt::format("{} ({})", table.title, column.label)
+                                                     : std::string(table.title);
+    ProjectRelation made{fmt::format("pipward_{}_{}_{}", table.name, column.name, to.table),
+                         title,
+                         std::string(table.name),
+                         std::string(to.table),
+                         {{std::string(column.name), std::string(to.column)}}};
+    if (!to.within.empty()) {
+        made.columns.emplace_back(to.within, to.within);
+    }
+    return made;
+}
+
+std::vector<ProjectRelation> relations_of(const std::vector<LayerDress>& layers) {
+    std::vector<ProjectRelation> relations;
+    for (const auto& table : book_tables()) {
+        for (const auto& column : table.columns) {
+            for (const auto& to : column.references) {
+                if (is_shown(table) && has(layers, table.name) && has(layers, to.table) &&
+                    names_one_row(to)) {
+                    relations.push_back(relation(table, column, to));
+                }
+            }
+        }
+    }
+    return relations;
+}
+
+}  // namespace
+
+std::string layer_id(std::string_view table) {
+    return fmt::format("pipward_{}", table);
+}
+
+ProjectDress season_map(const BookLook& look, const std::vector<LayerDress>& layers,
+                        const std::optional<BloomSpan>& bloom, const std::string& book_file) {
+    ProjectDress project{.title = std::string(season_map_name),
+                         .book_file = book_file,
+                         .crs_wkt = look.crs_wkt,
+                         .crs_code = look.crs_code,
+                         .geographic = look.geographic,
+                         .extent = extent_of(look, "tree"),
+                         .bloom = bloom,
+                         .groups = {},
+                         .relations = relations_of(layers)};
+    for (auto& group : filled_groups(look, layers)) {
+        add_group(project, std::move(group));
+    }
+    if (has(layers, "bloom_window")) {
+        tell_bloom(project);
+    }
+    return project;
+}
+
+}  // namespace pipward

@@ -1,0 +1,80 @@
+// SPDX-License-Identifier: MIT
+#include "pipward/operation/dress_book.h"
+
+#include <algorithm>
+#include <filesystem>
+
+#include "pipward/dress/project_text.h"
+#include "pipward/dress/style_text.h"
+#include "pipward/operation/result_tables.h"
+
+namespace pipward {
+namespace {
+
+std::optional<BloomSpan> bloom_of(const std::string& location) {
+    const auto windows = read_result(location, "bloom_window");
+    return windows ? bloom_span(*windows) : std::nullopt;
+}
+
+struct Dressed {
+    std::vector<LayerDress> layers;
+    std::vector<StyleText> styles;
+};
+
+Dressed dress_layers(const BookLook& look, const std::optional<BloomSpan>& bloom) {
+    Dressed dressed;
+    for (const auto& seen : look.layers) {
+        if (auto dress = find_dress(seen.table, bloom)) {
+            dressed.styles.push_back({seen.table, seen.geometry_column, style_text(*dress)});
+            dressed.layers.push_back(std::move(*dress));
+        }
+    }
+    return dressed;
+}
+
+DressReport dress_as_seen(const std::string& location, const BookLook& look) {
+    const auto bloom = bloom_of(location);
+    const auto dressed = dress_layers(look, bloom);
+    const auto file = std::filesystem::path(location).filename().string();
+    const auto map = season_map(look, dressed.layers, bloom, file);
+    return write_dressing(location, dressed.styles,
+                          {std::string(season_map_name), hexadecimal(packed_project(project_text(map)))});
+}
+
+}  // namespace
+
+bool can_be_dressed(const std::string& location) {
+    return location.ends_with(".gpkg");
+}
+
+DressReport dress_book(const std::string& location) {
+    return dress_as_seen(location, look_at_book(location));
+}
+
+Findings refresh_dress(const std::string& location) {
+    try {
+        const auto look = look_at_book(location);
+        if (look.dressed) {
+            dress_as_seen(location, look);
+        }
+        return {};
+    } catch (const Error& error) {
+        auto findings = error.findings();
+        for (auto& finding : findings) {
+            finding.level = Level::warning;
+            finding.remedy = "The results are in the book; only its map is as it was. Run book-dress later.";
+        }
+        return findings;
+    }
+}
+
+std::optional<LayerDress> find_dress(std::string_view table, const std::optional<BloomSpan>& bloom) {
+    if (const auto* known = find_book_table(table)) {
+        return dress_of(*known);
+    }
+    const auto shapes = book_result_shapes();
+    const auto shape = std::ranges::find(shapes, table, &TableShape::name);
+    return shape == shapes.end() ? std::nullopt : std::optional(dress_of(*shape, bloom));
+}
+
+}  // namespace pipward

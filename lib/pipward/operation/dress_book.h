@@ -1,0 +1,28 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include <optional>
+#include <string>
+#include <string_view>
+
+#include "pipward/book/dressing.h"
+#include "pipward/dress/layer_dress.h"
+#include "pipward/dress/orchard_dress.h"
+
+/// How a book is dressed for the desktop: every operation and host that does it, does it through these.
+namespace pipward {
+
+/// Whether books of this kind keep styles and projects: files do, database servers do not.
+bool can_be_dressed(const std::string& location);
+
+/// Writes the styles of every layer that the book has, and the season map of them. Throws Error (access).
+DressReport dress_book(const std::string& location);
+
+/// Dresses a book anew that carries our dress; leaves others as they are. Never throws for trouble with the
+/// book: a warning tells it.
+Findings refresh_dress(const std::string& location);
+
+/// The dress of a table of the schema or of a result table; nothing for other names.
+std::optional<LayerDress> find_dress(std::string_view table, const std::optional<BloomSpan>& bloom);
+
+}  // namespace pipward

@@ -1,0 +1,137 @@
+// SPDX-License-Identifier: GPL-2.0-or-later
+#include "note/note_form.h"
+
+#include <QDateEdit>
+#include <QHBoxLayout>
+#include <QPushButton>
+#include <QTabWidget>
+#include <QVBoxLayout>
+
+#include "note/field_widgets.h"
+#include "note/finding_text.h"
+#include "note/note_fields.h"
+
+namespace pipward::desktop {
+namespace {
+
+Day day_of(const QDate& date) {
+    return make_day({date.year(), date.month(), date.day()}).value_or(Day{});
+}
+
+}  // namespace
+
+NoteForm::NoteForm(QWidget* parent) : QWidget(parent) {
+    build();
+    show_tree({});
+}
+
+void NoteForm::build() {
+    setObjectName(QStringLiteral("pipward_note_form"));
+    title_ = make_words();
+    QFont large = title_->font();
+    large.setBold(true);
+    large.setPointSizeF(1.2 * large.pointSizeF());
+    title_->setFont(large);
+    subtitle_ = make_words();
+    day_ = new QDateEdit(QDate::currentDate());
+    day_->setObjectName(QStringLiteral("pipward_note_day"));
+    day_->setCalendarPopup(true);
+    day_->setMaximumDate(QDate::currentDate());
+    pages_ = new QTabWidget;
+    pages_->setObjectName(QStringLiteral("pipward_note_pages"));
+    pages_->addTab(bloom_ = new BloomFields, tr("Bloom"));
+    pages_->addTab(pollination_ = new PollinationFields, tr("Pollination"));
+    pages_->addTab(pick_ = new PickFields, tr("Pick"));
+    note_ = new QPushButton(tr("Note it"));
+    note_->setObjectName(QStringLiteral("pipward_note_button"));
+    findings_ = make_words();
+    findings_->setObjectName(QStringLiteral("pipward_note_findings"));
+
+    auto* day_row = new QHBoxLayout;
+    auto* day_label = new QLabel(tr("Day"));
+    day_label->setBuddy(day_);
+    day_row->addWidget(day_label);
+    day_row->addWidget(day_, 1);
+    auto* all = new QVBoxLayout(this);
+    all->addWidget(title_);
+    all->addWidget(subtitle_);
+    all->addLayout(day_row);
+    all->addWidget(pages_);
+    all->addWidget(note_);
+    all->addWidget(findings_);
+    all->addStretch();
+
+    connect(note_, &QPushButton::clicked, this, &NoteForm::give);
+    connect(day_, &QDateEdit::dateChanged, this, &NoteForm::offer_choices);
+    connect(pages_, &QTabWidget::currentChanged, this, [this] {
+        findings_->clear();
+        set_busy(false);
+    });
+}
+
+void NoteForm::show_tree(const QString& label) {
+    tree_ = label;
+    orchard_.reset();
+    title_->setText(label.isEmpty() ? tr("No tree") : tr("Tree %1").arg(label));
+    subtitle_->setText(label.isEmpty() ? tr("Click a tree on the map.") : tr("Reading the book …"));
+    findings_->clear();
+    pages_->setVisible(!label.isEmpty());
+    set_busy(true);
+}
+
+void NoteForm::show_book(std::shared_ptr<const Orchard> orchard) {
+    orchard_ = std::move(orchard);
+    offer_choices();
+    set_busy(false);
+}
+
+void NoteForm::offer_choices() {
+    if (orchard_ == nullptr) {
+        return;
+    }
+    const auto day = day_of(day_->date());
+    const auto choices = choices_for(*orchard_, from_qt(tree_), day);
+    subtitle_->setText(choices.accession.isEmpty() ? tr("of no known accession") : choices.accession);
+    pollination_->offer(*orchard_, choices, day);
+    pick_->offer(choices);
+    set_busy(false);
+}
+
+void NoteForm::set_busy(bool busy) {
+    const bool possible = pages_->currentWidget() == pollination_ ? pollination_->possible()
+                          : pages_->currentWidget() == pick_      ? pick_->possible()
+                                                                  : true;
+    note_->setEnabled(!busy && orchard_ != nullptr && possible);
+}
+
+void NoteForm::set_day(const QDate& day) {
+    day_->setDate(day);
+}
+
+void NoteForm::show_findings(const Findings& findings) {
+    findings_->setText(entry_findings_html(findings));
+}
+
+void NoteForm::show_trouble(const QString& words) {
+    findings_->setText(words.toHtmlEscaped());
+}
+
+QWidget* NoteForm::findings_place() const {
+    return findings_;
+}
+
+Entry NoteForm::entry() const {
+    const auto tree = from_qt(tree_);
+    const auto day = day_of(day_->date());
+    if (pages_->currentWidget() == pollination_) {
+        return pollination_->entry(tree, day);
+    }
+    return pages_->currentWidget() == pick_ ? pick_->entry(day) : bloom_->entry(tree, day);
+}
+
+void NoteForm::give() {
+    findings_->clear();
+    emit given(entry());
+}
+
+}  // namespace pipward::desktop
