@@ -27,6 +27,7 @@ inline constexpr auto file_behaviour = Qgis::ProcessingFileParameterBehavior::Fi
 inline constexpr auto day_only = Qgis::ProcessingDateTimeParameterDataType::Date;
 inline constexpr auto advanced_flag = Qgis::ProcessingParameterFlag::Advanced;
 inline constexpr auto point_source = Qgis::ProcessingSourceType::VectorPoint;
+inline constexpr auto line_source = Qgis::ProcessingSourceType::VectorLine;
 inline constexpr auto table_source = Qgis::ProcessingSourceType::Vector;
 #else
 inline constexpr auto whole_number = QgsProcessingParameterNumber::Integer;
@@ -35,6 +36,7 @@ inline constexpr auto file_behaviour = QgsProcessingParameterFile::File;
 inline constexpr auto day_only = QgsProcessingParameterDateTime::Date;
 inline constexpr auto advanced_flag = QgsProcessingParameterDefinition::FlagAdvanced;
 inline constexpr auto point_source = QgsProcessing::TypeVectorPoint;
+inline constexpr auto line_source = QgsProcessing::TypeVectorLine;
 inline constexpr auto table_source = QgsProcessing::TypeVector;
 #endif
 
@@ -46,9 +48,11 @@ inline constexpr auto animated_time = QgsTemporalNavigationObject::Animated;
 
 #if _QGIS_VERSION_INT >= 33000
 inline constexpr auto point_geometry = Qgis::WkbType::Point;
+inline constexpr auto line_geometry = Qgis::WkbType::LineString;
 inline constexpr auto no_geometry = Qgis::WkbType::NoGeometry;
 #else
 inline constexpr auto point_geometry = QgsWkbTypes::Point;
+inline constexpr auto line_geometry = QgsWkbTypes::LineString;
 inline constexpr auto no_geometry = QgsWkbTypes::NoGeometry;
 #endif
 

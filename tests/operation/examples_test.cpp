@@ -77,6 +77,7 @@ void expect_sound_rows(const Table& table) {
                 << table.shape.name << " " << table.shape.columns[c].name;
         }
         EXPECT_TRUE(table.shape.has_points || !row.at) << table.shape.name;
+        EXPECT_TRUE(table.shape.has_lines || row.line.empty()) << table.shape.name;
     }
 }
 
@@ -112,6 +113,7 @@ void expect_declared_results(const Operation& operation, const Outcome& outcome)
         const auto& returned = outcome.tables[t].shape;
         EXPECT_EQ(returned.name, declared.name);
         EXPECT_EQ(returned.has_points, declared.has_points);
+        EXPECT_EQ(returned.has_lines, declared.has_lines);
         EXPECT_EQ(returned.columns, declared.columns) << declared.name;
         expect_sound_rows(outcome.tables[t]);
     }

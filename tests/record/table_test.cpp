@@ -19,6 +19,17 @@ TEST(Cell, WritesUnknownAsNothingAndNumbersSoThatTheyReadBack) {
     EXPECT_EQ(to_text(cell(std::optional<double>{2.5})), "2.5");
 }
 
+TEST(Lines, BecomeAColumnOfTextForHostsThatHaveNoMap) {
+    const Table table{
+        {"way", "", "", false, {{"leg", CellType::whole, "", "", ""}}, true},
+        {{{std::int64_t{1}}, {}, {{1, 2.5, {}}, {3, 4, {}}}}, {{std::int64_t{2}}, {}, {{1, 2, {}}}}}};
+    const auto wider = with_lines_as_text(table);
+    EXPECT_EQ(wider.shape.columns.back().name, line_column);
+    EXPECT_EQ(to_text(wider.rows[0].cells.back()), "LINESTRING (1 2.5,3 4)");
+    EXPECT_EQ(to_text(wider.rows[1].cells.back()), "");
+    EXPECT_EQ(with_lines_as_text({{"plain", "", "", false, {}}, {}}).shape.columns.size(), 0U);
+}
+
 template <class Enum>
 void expect_words_read_back(Enum any) {
     for (const auto& entry : words(any)) {

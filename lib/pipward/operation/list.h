@@ -30,5 +30,7 @@ std::unique_ptr<const Operation> note_seed_out();
 std::unique_ptr<const Operation> note_score();
 std::unique_ptr<const Operation> note_undo();
 std::unique_ptr<const Operation> tree_find();
+std::unique_ptr<const Operation> tree_near();
+std::unique_ptr<const Operation> walk_order();
 
 }  // namespace pipward

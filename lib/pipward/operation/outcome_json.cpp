@@ -33,7 +33,8 @@ Json json_of(const std::vector<Column>& columns) {
     return list;
 }
 
-Json json_of(const Table& table) {
+Json json_of(const Table& plain) {
+    const auto table = with_lines_as_text(plain);
     Json rows = Json::array();
     for (const auto& row : table.rows) {
         Json cells = Json::array();
@@ -105,11 +106,15 @@ Json json_of(const Parameter& parameter) {
 }
 
 Json json_of(const TableShape& shape) {
-    return {{"name", shape.name},
-            {"title", shape.title},
-            {"description", shape.description},
-            {"points", shape.has_points},
-            {"columns", json_of(shape.columns)}};
+    Json json{{"name", shape.name},
+              {"title", shape.title},
+              {"description", shape.description},
+              {"points", shape.has_points}};
+    if (shape.has_lines) {
+        json["lines"] = true;
+    }
+    json["columns"] = json_of(shape.columns);
+    return json;
 }
 
 Json json_of(const Example& example) {

@@ -78,9 +78,13 @@ std::string columns_of(const TableShape& shape) {
     return text;
 }
 
+std::string_view geometry_of(const TableShape& shape) {
+    return shape.has_points ? " One point a row." : shape.has_lines ? " One line a row." : "";
+}
+
 std::string result_of(const TableShape& shape) {
-    return fmt::format("\nTable `{}`: {}{}\n\n{}", shape.name, shape.description,
-                       shape.has_points ? " One point a row." : "", columns_of(shape));
+    return fmt::format("\nTable `{}`: {}{}\n\n{}", shape.name, shape.description, geometry_of(shape),
+                       columns_of(shape));
 }
 
 std::string quoted(const std::string& value) {
@@ -197,7 +201,7 @@ std::string book_reference() {
     text += "\n## Result tables\n\nReplaced whole by the operations that make them; never edited by hand.\n";
     for (const auto& shape : book_result_shapes()) {
         text += fmt::format("\n### `{}`: {}\n\n{}{}\n\n{}", shape.name, shape.title, shape.description,
-                            shape.has_points ? " One point a row." : "", columns_of(shape));
+                            geometry_of(shape), columns_of(shape));
     }
     return text;
 }

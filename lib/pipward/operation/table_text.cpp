@@ -121,7 +121,8 @@ int terminal_width(std::string_view utf8) {
     return width;
 }
 
-std::string to_csv(const Table& table) {
+std::string to_csv(const Table& plain) {
+    const auto table = with_lines_as_text(plain);
     std::string text = csv_line(table.shape.columns, [](const Column& column) { return column.name; });
     for (const auto& row : table.rows) {
         text += csv_line(row.cells, [](const Cell& cell) { return to_text(cell); });

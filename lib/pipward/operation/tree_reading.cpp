@@ -2,10 +2,10 @@
 #include "pipward/operation/tree_reading.h"
 
 namespace pipward {
+namespace {
 
-BookReading read_trees(const std::string& location) {
-    auto reading = read_tables(location, {"block", "tree_row", "tree", "accession", "blend", "bloom_note",
-                                          "cross_goal", "pollination", "trait_score"});
+BookReading read_leniently(const std::string& location, const std::set<std::string>& tables) {
+    auto reading = read_tables(location, tables);
     if (reading.orchard.trees.empty() && has_errors(reading.findings)) {
         throw Error(Trouble::input, std::move(reading.findings));
     }
@@ -13,6 +13,17 @@ BookReading read_trees(const std::string& location) {
         finding.level = finding.level == Level::error ? Level::warning : finding.level;
     }
     return reading;
+}
+
+}  // namespace
+
+BookReading read_trees(const std::string& location) {
+    return read_leniently(location, {"block", "tree_row", "tree", "accession", "blend", "bloom_note",
+                                     "cross_goal", "pollination", "trait_score"});
+}
+
+BookReading read_stands(const std::string& location) {
+    return read_leniently(location, {"block", "tree_row", "tree"});
 }
 
 }  // namespace pipward

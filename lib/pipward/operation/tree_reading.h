@@ -10,4 +10,7 @@ namespace pipward {
 /// because of errors.
 BookReading read_trees(const std::string& location);
 
+/// The same of blocks, rows and trees only: enough to walk between them.
+BookReading read_stands(const std::string& location);
+
 }  // namespace pipward

@@ -31,6 +31,31 @@ std::string_view to_text(CellType type) {
     return "text";
 }
 
+std::string line_wkt(const std::vector<MapPoint>& line) {
+    if (line.size() < 2) {
+        return {};
+    }
+    std::string points;
+    for (const auto& point : line) {
+        points += fmt::format("{}{:.12g} {:.12g}", points.empty() ? "" : ",", point.x, point.y);
+    }
+    return "LINESTRING (" + points + ")";
+}
+
+Table with_lines_as_text(const Table& table) {
+    auto wider = table;
+    if (!table.shape.has_lines) {
+        return wider;
+    }
+    wider.shape.columns.push_back({std::string(line_column), CellType::text, "", "Line",
+                                   "The line as well-known text, in the coordinate system of the book."});
+    for (auto& row : wider.rows) {
+        auto line = line_wkt(row.line);
+        row.cells.push_back(line.empty() ? Cell{} : Cell{std::move(line)});
+    }
+    return wider;
+}
+
 std::string to_text(const Cell& cell) {
     struct Writer {
         std::string operator()(std::monostate) const { return {}; }

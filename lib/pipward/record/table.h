@@ -46,11 +46,13 @@ struct TableShape {
     std::string description;  ///< one sentence
     bool has_points = false;  ///< a layer with one point a row
     std::vector<Column> columns;
+    bool has_lines = false;  ///< a layer with one line a row; never together with points
 };
 
 struct Row {
-    std::vector<Cell> cells;       ///< as many as the shape has columns
-    std::optional<MapPoint> at{};  ///< in the book's coordinate system
+    std::vector<Cell> cells;         ///< as many as the shape has columns
+    std::optional<MapPoint> at{};    ///< in the book's coordinate system
+    std::vector<MapPoint> line = {};  ///< the same, of at least two points; empty where the row has none
 };
 
 struct Table {
@@ -63,6 +65,15 @@ template <class T>
 Cell cell(const std::optional<T>& value) {
     return value ? Cell{*value} : Cell{};
 }
+
+/// "LINESTRING (522400 5331200,522436.96 5331210.78)": well-known text, heights left out, twelve digits
+/// (less than a millimetre); empty for fewer than two points.
+std::string line_wkt(const std::vector<MapPoint>& line);
+
+/// A column for hosts that have text only: the rows' lines as well-known text.
+inline constexpr std::string_view line_column = "geom_wkt";
+/// The table with its lines as a last column of that name; as it is where it has none.
+Table with_lines_as_text(const Table& table);
 
 /// As written in CSV and on a terminal: days ISO 8601, numbers shortest that reads back the same, unknown
 /// empty.

@@ -54,6 +54,14 @@ Run lent_run(QgsProcessingFeedback& feedback) {
     return run;
 }
 
+auto source_of(const TableShape& shape) {
+    return shape.has_points ? point_source : shape.has_lines ? line_source : table_source;
+}
+
+auto geometry_of(const TableShape& shape) {
+    return shape.has_points ? point_geometry : shape.has_lines ? line_geometry : no_geometry;
+}
+
 void write_file(const MadeFile& file, const QString& folder) {
     QSaveFile out(QDir(folder).filePath(to_qt(file.name)));
     const auto bytes = QByteArray::fromStdString(file.content);
@@ -106,7 +114,7 @@ void OperationAlgorithm::initAlgorithm(const QVariantMap&) {
     }
     for (const auto& shape : operation_.results()) {
         addParameter(new QgsProcessingParameterFeatureSink(result_name(shape), translated(shape.title),
-                                                           shape.has_points ? point_source : table_source,
+                                                           source_of(shape),
                                                            QVariant(), true, true));
     }
     auto folder = std::make_unique<QgsProcessingParameterFolderDestination>(
@@ -161,7 +169,7 @@ QVariantMap OperationAlgorithm::deliver(const Outcome& outcome, const QVariantMa
         QString destination;
         const std::unique_ptr<QgsFeatureSink> sink(
             parameterAsSink(parameters, result_name(table.shape), context, destination, fields,
-                            table.shape.has_points ? point_geometry : no_geometry,
+                            geometry_of(table.shape),
                             QgsCoordinateReferenceSystem(to_qt(outcome.crs))));
         if (!sink) {
             continue;

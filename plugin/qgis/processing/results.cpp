@@ -69,6 +69,13 @@ QgsFeature feature_of(const Row& row, const TableShape& shape, const QgsFields& 
     if (row.at) {
         feature.setGeometry(QgsGeometry::fromPointXY({row.at->x, row.at->y}));
     }
+    if (row.line.size() > 1) {
+        QgsPolylineXY line;
+        for (const auto& point : row.line) {
+            line.append({point.x, point.y});
+        }
+        feature.setGeometry(QgsGeometry::fromPolylineXY(line));
+    }
     return feature;
 }
 

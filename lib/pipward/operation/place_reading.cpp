@@ -1,0 +1,149 @@
+// SPDX-License-Identifier: MIT
+#include "pipward/operation/place_reading.h"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <charconv>
+#include <cmath>
+#include <limits>
+#include <set>
+
+#include "pipward/operation/complaint.h"
+#include "pipward/place/standpoint.h"
+#include "pipward/place/tree_index.h"
+
+namespace pipward {
+namespace {
+
+// To the tree that is nearest on the map, or any tree where the place cannot be on that map; endless where no
+// tree has a place on the earth.
+double metres_to_trees(const LonLat& place, const Orchard& orchard, const ToEarth& to_earth) {
+    const auto stand = standpoint(place, orchard.crs);
+    const MapPoint* nearest = nullptr;
+    double shortest = std::numeric_limits<double>::infinity();
+    for (const auto& tree : orchard.trees) {
+        const double plain = tree.at && stand ? stand->plain_distance(*tree.at) : 0.0;
+        if (tree.at && plain < shortest) {
+            shortest = plain;
+            nearest = &*tree.at;
+        }
+    }
+    const auto there = nearest == nullptr ? std::nullopt : to_earth(*nearest);
+    return there ? way_between(place, *there).distance.value : std::numeric_limits<double>::infinity();
+}
+
+std::string distance_words(double metres) {
+    return metres < 10000 ? fmt::format("{:.1f} km", metres / 1000) : fmt::format("{:.0f} km", metres / 1000);
+}
+
+// As people write it: "48.1337,9.3001".
+std::string lat_lon_text(const LonLat& place) {
+    return fmt::format("{:.6g},{:.6g}", place.lat, place.lon);
+}
+
+Finding far_away(const LonLat& place, double metres, const Orchard& orchard, const ToEarth& to_earth,
+                 const NamedPlace& named) {
+    const LonLat swapped{place.lat, place.lon};
+    const bool can_swap = std::abs(swapped.lat) <= 90;
+    const bool swap_fits = can_swap && metres_to_trees(swapped, orchard, to_earth) <= too_far.value;
+    auto message = fmt::format("This place is {} from the nearest tree.", distance_words(metres));
+    if (swap_fits) {
+        return about_parameter(named.key, named.text,
+                               message + " Latitude and longitude seem to stand the wrong way round.",
+                               fmt::format("Write the latitude first: {}.", lat_lon_text(swapped)));
+    }
+    return about_parameter(named.key, named.text, std::move(message),
+                           "Give a place in the orchard or at its gate.");
+}
+
+std::optional<double> number_of(std::string_view text) {
+    const auto first = text.find_first_not_of(" \t");
+    const auto last = text.find_last_not_of(" \t");
+    if (first == std::string_view::npos) {
+        return std::nullopt;
+    }
+    text = text.substr(first, last - first + 1);
+    double value = 0;
+    const auto [end, trouble] = std::from_chars(text.data(), text.data() + text.size(), value);
+    const bool whole = trouble == std::errc{} && end == text.data() + text.size() && std::isfinite(value);
+    return whole ? std::optional{value} : std::nullopt;
+}
+
+}  // namespace
+
+std::optional<MapPoint> place_on_map(const LonLat& place, const Orchard& orchard, const NamedPlace& named,
+                                     Findings& findings) {
+    const ToEarth to_earth(orchard.crs);
+    const double metres = metres_to_trees(place, orchard, to_earth);
+    if (std::isfinite(metres) && metres > too_far.value) {
+        findings.push_back(far_away(place, metres, orchard, to_earth, named));
+        return std::nullopt;
+    }
+    const auto at = to_earth.back(place);
+    if (!at) {
+        findings.push_back(about_parameter(named.key, named.text,
+                                           "The trees have no coordinate system of the earth.",
+                                           "Give the layer its coordinate system."));
+    }
+    return at;
+}
+
+std::optional<MapPoint> parse_grid(std::string_view text) {
+    const auto comma = text.find(',');
+    if (comma == std::string_view::npos) {
+        return std::nullopt;
+    }
+    const auto x = number_of(text.substr(0, comma));
+    const auto y = number_of(text.substr(comma + 1));
+    return x && y ? std::optional{MapPoint{*x, *y, {}}} : std::nullopt;
+}
+
+std::optional<MapPoint> grid_on_map(const Orchard& orchard, const NamedPlace& named, Findings& findings) {
+    const auto at = parse_grid(named.text);
+    const ToEarth to_earth(orchard.crs);
+    const auto place = at ? to_earth(*at) : std::nullopt;
+    if (at && place) {
+        const double metres = metres_to_trees(*place, orchard, to_earth);
+        if (std::isfinite(metres) && metres > too_far.value) {
+            findings.push_back(about_parameter(
+                named.key, named.text,
+                fmt::format("This place is {} from the nearest tree.", distance_words(metres)),
+                fmt::format(
+                    "Give x and y in the book's own system, {}: first to the east, then to the north.",
+                    orchard.crs)));
+            return std::nullopt;
+        }
+    }
+    return at;
+}
+
+std::string labels_like(const Orchard& orchard, const std::string& name) {
+    std::set<std::string_view> labels;
+    for (const auto& tree : orchard.trees) {
+        labels.insert(tree.label);
+    }
+    if (labels.empty()) {
+        return "The book has no trees yet.";
+    }
+    auto names = TreeIndex(orchard).names_like(name, 20);
+    std::erase_if(names, [&](const std::string& like) { return !labels.contains(like); });
+    names.resize(std::min<std::size_t>(names.size(), 3));
+    return names.empty() ? "Look for it with tree-find."
+                         : fmt::format("The nearest labels are: {}.", fmt::join(names, ", "));
+}
+
+std::optional<std::uint32_t> tree_labelled(const Orchard& orchard, const std::string& label) {
+    const auto exact = std::ranges::find(orchard.trees, label, &Tree::label);
+    if (exact != orchard.trees.end()) {
+        return static_cast<std::uint32_t>(exact - orchard.trees.begin());
+    }
+    const auto found = TreeIndex(orchard).find(label, 2);
+    const auto fits = [&](std::size_t i) {
+        return found.size() > i && found[i].match.kind == MatchKind::label &&
+               found[i].match.extent == Extent::whole;
+    };
+    return fits(0) && !fits(1) ? std::optional{static_cast<std::uint32_t>(found[0].tree)} : std::nullopt;
+}
+
+}  // namespace pipward

@@ -1,0 +1,45 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include <map>
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "pipward/book/book.h"
+#include "pipward/cross/plan.h"
+#include "pipward/operation/operation.h"
+#include "pipward/record/words.h"
+
+/// Which trees somebody wants to go to.
+namespace pipward {
+
+std::span<const Word<Urgency>> words(Urgency);
+
+/// All that is given must hold.
+struct TreeChoice {
+    std::string labels;  ///< with commas or semicolons between
+    std::string accession;
+    std::string block;
+    std::optional<TreePurpose> purpose;
+    std::optional<Day> tasks_on;
+    std::optional<Urgency> urgency;
+
+    bool is_empty() const;
+};
+
+struct ChosenTree {
+    std::uint32_t tree = 0;  ///< into Orchard::trees
+    std::string work{};      ///< what is to be done there: "pollinate 26-01; ..."
+};
+
+/// The standing trees of a choice that have a place, in the order of the book. Labels that no tree has are
+/// errors that offer the nearest; removed trees and trees without a place are warnings.
+std::vector<ChosenTree> chosen_trees(const std::string& location, const Orchard& orchard,
+                                     const TreeChoice& choice, Findings& findings);
+
+/// What the season's plan asks for: works by label, of a day and of an urgency where these are given. Throws
+/// Error (input) where the book has no plan.
+std::map<std::string, std::string> planned_works(const std::string& location, const TreeChoice& choice);
+
+}  // namespace pipward

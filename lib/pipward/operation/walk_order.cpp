@@ -1,0 +1,294 @@
+// SPDX-License-Identifier: MIT
+#include <fmt/format.h>
+
+#include <algorithm>
+
+#include "pipward/operation/column_of.h"
+#include "pipward/operation/common_parameters.h"
+#include "pipward/operation/complaint.h"
+#include "pipward/operation/list.h"
+#include "pipward/operation/place_reading.h"
+#include "pipward/operation/tree_choice.h"
+#include "pipward/operation/tree_reading.h"
+#include "pipward/place/address.h"
+#include "pipward/place/walk.h"
+
+namespace pipward {
+namespace {
+
+struct Request {
+    BookName book;
+    std::string trees;
+    std::string accession;
+    std::string block;
+    std::optional<TreePurpose> purpose;
+    std::optional<Day> tasks_on;
+    std::optional<Urgency> urgency;
+    std::string from;
+    std::string to;
+    bool back = false;
+    bool alleys = true;
+    Metres gap{0};
+    Metres beside{1};
+};
+
+/// So many stops take some seconds; more are no walk of a day.
+constexpr std::size_t most_stops = 1500;
+
+TreeChoice choice_of(const Request& request) {
+    return {request.trees,   request.accession, request.block,
+            request.purpose, request.tasks_on,  request.urgency};
+}
+
+struct StopRow {
+    int order = 0;
+    const Tree* tree = nullptr;
+    const WalkLeg* leg = nullptr;
+    double walked = 0;
+    std::string address{};
+    std::string work{};
+    std::string from{};
+};
+
+using enum CellType;
+
+const std::vector<ColumnOf<StopRow>>& walk_columns() {
+    static const std::vector<ColumnOf<StopRow>> columns{
+        {{"order", whole, "", "Order", "1 for the first tree of the walk."},
+         [](const StopRow& r) { return whole_cell(r.order); }},
+        {{"label", text, "", "Label", "What stands on the tree's tag."},
+         [](const StopRow& r) { return text_cell(r.tree->label); }},
+        {{"accession", text, "", "Accession", "What the tree is."},
+         [](const StopRow& r) { return cell(r.tree->accession); }},
+        {{"address", text, "", "Address", "Block, row and position in words."},
+         [](const StopRow& r) { return text_cell(r.address); }},
+        {{"distance_m", number, "m", "From the last", "How far to walk from the stop before, or the start."},
+         [](const StopRow& r) { return number_cell(r.leg->metres, 1); }},
+        {{"walked_m", number, "m", "Walked", "How far the walk is up to here."},
+         [](const StopRow& r) { return number_cell(r.walked, 1); }},
+        {{"side", text, "", "Side", "The side of the row from which the tree is worked."},
+         [](const StopRow& r) { return text_cell(r.leg->side); }},
+        {{"alley", text, "", "Alley", "The alley in which one stands."},
+         [](const StopRow& r) { return text_cell(r.leg->alley); }},
+        {{"work", text, "", "Work", "What the plan asks for there, where trees were chosen by their tasks."},
+         [](const StopRow& r) { return text_cell(r.work); }},
+    };
+    return columns;
+}
+
+const std::vector<ColumnOf<StopRow>>& leg_columns() {
+    static const std::vector<ColumnOf<StopRow>> columns{
+        {{"order", whole, "", "Order", "1 for the way to the first tree."},
+         [](const StopRow& r) { return whole_cell(r.order); }},
+        {{"from", text, "", "From", "A tree's label, or the start."},
+         [](const StopRow& r) { return text_cell(r.from); }},
+        {{"to", text, "", "To", "A tree's label, or the end."},
+         [](const StopRow& r) { return text_cell(r.tree == nullptr ? "end" : r.tree->label); }},
+        {{"distance_m", number, "m", "Distance", "How far it is."},
+         [](const StopRow& r) { return number_cell(r.leg->metres, 1); }},
+    };
+    return columns;
+}
+
+TableShape walk_shape() {
+    return shape_of<StopRow>({"walk", "Walk", "The trees in the order in which to visit them.", true, {}},
+                             walk_columns());
+}
+
+TableShape leg_shape() {
+    auto shape = shape_of<StopRow>(
+        {"walk_leg", "Way of the walk", "The way from each stop to the next, along the alleys.", false, {}},
+        leg_columns());
+    shape.has_lines = true;
+    return shape;
+}
+
+Findings check(const Request& request) {
+    Findings findings;
+    if (choice_of(request).is_empty()) {
+        findings.push_back(about_parameter(
+            "trees", "", "Nothing says which trees to visit.",
+            "Give labels with trees, or choose by of-accession, block, purpose, tasks-on or urgency."));
+    }
+    if (request.back && !request.to.empty()) {
+        findings.push_back(about_parameter("back", "yes", "The walk cannot end in two places.",
+                                           "Leave out either end or back."));
+    }
+    if (request.back && request.from.empty()) {
+        findings.push_back(
+            about_parameter("back", "yes", "There is no start to come back to.", "Give the start."));
+    }
+    return findings;
+}
+
+std::optional<WalkEnd> end_of(const Orchard& orchard, const NamedPlace& named, Findings& findings) {
+    if (named.text.empty()) {
+        return std::nullopt;
+    }
+    if (const auto tree = tree_labelled(orchard, named.text)) {
+        const auto& at = orchard.trees[*tree].at;
+        if (!at) {
+            findings.push_back(about_parameter(named.key, named.text, "This tree has no place on the map.",
+                                               "Give latitude and longitude instead, or draw the tree."));
+        }
+        return at ? std::optional{WalkEnd{*at, tree}} : std::nullopt;
+    }
+    if (const auto place = parse_lat_lon(named.text)) {
+        const auto at = place_on_map(*place, orchard, named, findings);
+        return at ? std::optional{WalkEnd{*at, {}}} : std::nullopt;
+    }
+    findings.push_back(
+        about_parameter(named.key, named.text, "This is neither a tree's label nor latitude and longitude.",
+                        labels_like(orchard, named.text) + " A gate is written as in 48.1340,9.3010."));
+    return std::nullopt;
+}
+
+void refuse_too_many(std::size_t trees) {
+    if (trees > most_stops) {
+        throw Error(
+            Trouble::input,
+            about_table(Level::error, "tree",
+                        fmt::format("{} trees are too many for one walk; {} is the most.", trees, most_stops),
+                        "Choose a block, an accession or fewer labels."));
+    }
+}
+
+void warn_of_barred(const Walk& walk, const Orchard& orchard, Findings& findings) {
+    for (const auto& leg : walk.legs) {
+        if (leg.through_rows) {
+            findings.push_back(
+                {Level::warning, "tree", leg.tree ? orchard.trees[*leg.tree].label : "", "", "",
+                 "No way round the rows leads there from the stop before it: the line goes straight.",
+                 "See whether trees of different rows stand in each other's way on the map."});
+        }
+    }
+}
+
+std::vector<StopRow> rows_of(const Walk& walk, const Orchard& orchard,
+                             const std::vector<ChosenTree>& chosen) {
+    std::vector<StopRow> rows;
+    double walked = 0;
+    for (const auto& leg : walk.legs) {
+        StopRow row{static_cast<int>(rows.size()) + 1, nullptr, &leg};
+        row.walked = walked += leg.metres;
+        row.from = rows.empty() ? "start" : rows.back().tree->label;
+        if (leg.tree) {
+            row.tree = &orchard.trees[*leg.tree];
+            row.address = address_of(*row.tree, orchard.rows);
+            row.work = std::ranges::find(chosen, *leg.tree, &ChosenTree::tree)->work;
+        }
+        rows.push_back(std::move(row));
+    }
+    return rows;
+}
+
+std::vector<Table> tables_of(const std::vector<StopRow>& rows) {
+    Table stops{walk_shape(), {}};
+    Table legs{leg_shape(), {}};
+    for (const auto& row : rows) {
+        if (row.tree != nullptr) {
+            stops.rows.push_back(row_of(row, walk_columns()));
+            stops.rows.back().at = row.tree->at;
+        }
+        if (row.leg->line.size() > 1) {
+            legs.rows.push_back(row_of(row, leg_columns()));
+            legs.rows.back().line = row.leg->line;
+        }
+    }
+    return {std::move(stops), std::move(legs)};
+}
+
+std::string summary_of(const Walk& walk, std::size_t trees) {
+    if (trees == 0) {
+        return "No tree is to be visited.";
+    }
+    return fmt::format("{} {}, {:.0f} m to walk{}.", trees, trees == 1 ? "tree" : "trees", walk.metres,
+                       walk.is_shortest ? ": no order is shorter" : "");
+}
+
+Outcome run(const Request& request, const Run& lent) {
+    lent.step(0.0, "Reading the book");
+    const auto reading = read_stands(request.book.location);
+    const auto& orchard = reading.orchard;
+    lent.step(0.2, "Choosing trees");
+    Outcome outcome;
+    outcome.findings = reading.findings;
+    const auto chosen = chosen_trees(request.book.location, orchard, choice_of(request), outcome.findings);
+    WalkWish wish;
+    wish.start = end_of(orchard, {"start", request.from}, outcome.findings);
+    wish.end = request.back ? wish.start : end_of(orchard, {"end", request.to}, outcome.findings);
+    if (has_errors(outcome.findings)) {
+        throw Error(Trouble::input, std::move(outcome.findings));
+    }
+    refuse_too_many(chosen.size());
+    std::ranges::transform(chosen, std::back_inserter(wish.trees), &ChosenTree::tree);
+    wish.rules = {request.beside, request.gap};
+    wish.rows_bar = request.alleys;
+    const auto walk =
+        plan_walk(orchard, wish, [&](double share) { lent.step(0.3 + 0.65 * share, "Walking"); });
+    warn_of_barred(walk, orchard, outcome.findings);
+    outcome.tables = tables_of(rows_of(walk, orchard, chosen));
+    outcome.crs = orchard.crs;
+    outcome.summary = summary_of(walk, chosen.size());
+    lent.step(1.0, "Done");
+    return outcome;
+}
+
+std::vector<Bound<Request>> parameters() {
+    return {
+        book_parameter(&Request::book),
+        parameter(&Request::trees, "trees", "Trees",
+                  "Labels of the trees to visit, with commas between; all that fit the rest where left out."),
+        parameter(&Request::accession, "of-accession", "Accession", "Only trees of this accession."),
+        parameter(&Request::block, "block", "Block", "Only trees of this block."),
+        parameter(&Request::purpose, "purpose", "Purpose", "Only trees that serve this purpose."),
+        parameter(&Request::tasks_on, "tasks-on", "Tasks of the day",
+                  "Only trees at which the season's plan has something to do on this day."),
+        parameter(&Request::urgency, "urgency", "Urgency",
+                  "Only trees at which the season's plan has something to do that is so urgent."),
+        parameter(
+            &Request::from, "start", "Start",
+            "Where the walk begins: a gate as latitude and longitude, as in 48.1340,9.3010, or a tree's "
+            "label; wherever is best where left out."),
+        parameter(&Request::to, "end", "End",
+                  "Where the walk ends, written like the start; at its last tree where left out."),
+        parameter(&Request::back, "back", "Back to the start", "Whether the walk ends where it began."),
+        parameter(&Request::alleys, "alleys", "Keep to the alleys",
+                  "Whether rows bar the way; no for trees without wires or hedges between them."),
+        parameter(&Request::gap, "gap-m", "Gap to walk through",
+                  "A stretch of a row longer than this without a tree, not even a removed one, can be walked "
+                  "through; 0 where no row can.")
+            .in("m")
+            .between(0.0, 1000.0)
+            .advanced(),
+        parameter(&Request::beside, "beside-m", "Distance from the row",
+                  "How far from the trunks one walks; less where rows stand closer.")
+            .in("m")
+            .between(0.1, 10.0)
+            .advanced()};
+}
+
+}  // namespace
+
+std::unique_ptr<const Operation> walk_order() {
+    return declare<Request>(
+        {.about =
+             {"walk-order", "Order of a walk", "Trees",
+              "Puts trees into an order to visit them in so that the walk is short: along the alleys, round "
+              "the ends of rows only, each tree worked from whichever side is better. For up to twelve "
+              "trees no order is shorter; for hundreds it is close to that. Returns the trees in order and "
+              "the way as lines. Nothing is written."},
+         .parameters = parameters(),
+         .results = {walk_shape(), leg_shape()},
+         .examples =
+             {{"Every tree of an accession, from the gate and back.",
+               {{"book", "BOOK"}, {"of-accession", "Wrenlea"}, {"start", "48.1335,9.3009"}, {"back", "yes"}}},
+              {"Three trees from the first to wherever.",
+               {{"book", "BOOK"}, {"trees", "UP-03-09, LO-02-08, LO-04-11"}, {"start", "UP-03-09"}}},
+              {"The seedlings of a block, rows walked through.",
+               {{"book", "BOOK"}, {"purpose", "seedling"}, {"block", "Upper"}, {"alleys", "no"}}}},
+         .check = check,
+         .run = run});
+}
+
+}  // namespace pipward

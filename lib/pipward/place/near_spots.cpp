@@ -1,0 +1,215 @@
+// SPDX-License-Identifier: MIT
+#include "pipward/place/near_spots.h"
+
+#include <algorithm>
+#include <cmath>
+#include <limits>
+
+#include "pipward/place/row_barrier.h"
+#include "pipward/place/row_stands.h"
+
+namespace pipward {
+namespace {
+
+constexpr double row_reach = 12.0;  // metres: a row farther aside is not beside this one
+
+// The trees of a box on the map, quickly out of a million.
+std::vector<std::uint32_t> trees_within(const Orchard& orchard, const MetrePlane& plane, double metres) {
+    MapPoint low{HUGE_VAL, HUGE_VAL, {}};
+    MapPoint high{-HUGE_VAL, -HUGE_VAL, {}};
+    for (const double east : {-metres, metres}) {
+        for (const double north : {-metres, metres}) {
+            const auto corner = plane.back({east, north});
+            low = {std::min(low.x, corner.x), std::min(low.y, corner.y), {}};
+            high = {std::max(high.x, corner.x), std::max(high.y, corner.y), {}};
+        }
+    }
+    std::vector<std::uint32_t> trees;
+    for (std::uint32_t i = 0; i < orchard.trees.size(); ++i) {
+        const auto& at = orchard.trees[i].at;
+        if (at && at->x >= low.x && at->x <= high.x && at->y >= low.y && at->y <= high.y) {
+            trees.push_back(i);
+        }
+    }
+    return trees;
+}
+
+std::set<RowName> rows_of(const Orchard& orchard, const std::vector<std::uint32_t>& trees) {
+    std::set<RowName> names;
+    for (const auto tree : trees) {
+        if (const auto name = row_name(orchard.trees[tree])) {
+            names.insert(*name);
+        }
+    }
+    return names;
+}
+
+// A spot, and where it is in its row.
+struct Candidate {
+    NearSpot spot;
+    std::size_t line = 0;
+    std::size_t stand = 0;
+    double variance = 0;  // in each direction, square metres
+};
+
+class Surroundings {
+  public:
+    Surroundings(const Orchard& orchard, const NearWish& wish)
+        : orchard_(orchard),
+          wish_(wish),
+          plane_(orchard.crs, wish.at),
+          reach_(5 * std::hypot(wish.accuracy.value, wish.beside.value) + 5) {
+        const auto near = trees_within(orchard, plane_, reach_ + row_reach);
+        const auto names = rows_of(orchard, near);
+        lines_ = tree_lines(orchard, plane_, &names);
+        for (const auto& line : lines_) {
+            stands_.push_back(stands_of(line, orchard));
+        }
+        barriers_ = row_barriers(lines_, {});
+        add_rows();
+        add_trees_without_row(near);
+    }
+
+    NearSpots spots() {
+        NearSpots near;
+        near.off = weigh();
+        const auto best = std::ranges::max_element(candidates_, {}, probability);
+        if (best != candidates_.end() && best->spot.row) {
+            near.ahead = main_direction(lines_[best->line].at);
+        }
+        for (auto& candidate : candidates_) {
+            if (candidate.spot.row) {
+                candidate.spot.facts = facts_of(candidate, near.ahead);
+            }
+            near.spots.push_back(candidate.spot);
+        }
+        std::ranges::stable_sort(near.spots, std::ranges::greater{}, &NearSpot::probability);
+        return near;
+    }
+
+  private:
+    static double probability(const Candidate& candidate) { return candidate.spot.probability; }
+
+    void add(NearSpot spot, std::size_t line, std::size_t stand) {
+        if (length(spot.at) > reach_) {
+            return;
+        }
+        const auto accuracy = spot.tree ? orchard_.trees[*spot.tree].accuracy : std::nullopt;
+        double variance = 0;
+        for (const auto radius : {wish_.accuracy, wish_.beside, accuracy.value_or(Metres{0})}) {
+            variance += deviation_of(radius) * deviation_of(radius);
+        }
+        candidates_.push_back({std::move(spot), line, stand, variance});
+    }
+    void add_rows() {
+        for (std::size_t line = 0; line < lines_.size(); ++line) {
+            for (std::size_t i = 0; i < stands_[line].size(); ++i) {
+                const auto& stand = stands_[line][i];
+                const auto kind = stand.stands ? SpotKind::tree
+                                  : stand.tree ? SpotKind::removed
+                                               : SpotKind::vacant;
+                add({kind, stand.tree, lines_[line].name, stand.position, stand.at}, line, i);
+            }
+        }
+    }
+    void add_trees_without_row(const std::vector<std::uint32_t>& near) {
+        for (const auto i : near) {
+            const auto& tree = orchard_.trees[i];
+            if (!tree.row) {
+                add({tree.removed_on ? SpotKind::removed : SpotKind::tree, i, {}, {}, plane_(*tree.at)}, 0,
+                    0);
+            }
+        }
+    }
+
+    // Bayes: the likelihood of the receiver's place times the weight; gives how far off the nearest is.
+    double weigh() {
+        std::vector<double> logs;
+        double off = std::numeric_limits<double>::infinity();
+        for (const auto& candidate : candidates_) {
+            const double square = dot(candidate.spot.at, candidate.spot.at) / candidate.variance;
+            const double weight = candidate.spot.kind == SpotKind::tree ? 1.0 : wish_.gap_weight;
+            logs.push_back(std::log(weight / candidate.variance) - square / 2);
+            off = std::min(off, std::sqrt(square));
+        }
+        const double highest = logs.empty() ? 0.0 : *std::ranges::max_element(logs);
+        double sum = 0;
+        for (const double value : logs) {
+            sum += std::exp(value - highest);
+        }
+        for (std::size_t i = 0; i < candidates_.size(); ++i) {
+            candidates_[i].spot.probability = std::exp(logs[i] - highest) / sum;
+        }
+        return off;
+    }
+
+    // What one sees going one way along the row.
+    struct Sight {
+        bool tree_next = false;
+        int trees = 0;
+        std::optional<std::string> accession;
+    };
+    Sight sight(const Candidate& candidate, int step) const {
+        Sight sight;
+        const auto& stands = stands_[candidate.line];
+        const int count = static_cast<int>(stands.size());
+        const int here = static_cast<int>(candidate.stand);
+        for (int i = here + step; i >= 0 && i < count; i += step) {
+            const auto& stand = stands[static_cast<std::size_t>(i)];
+            if (stand.stands && i == here + step) {
+                sight.tree_next = true;
+                sight.accession = orchard_.trees[*stand.tree].accession;
+            }
+            sight.trees += stand.stands ? 1 : 0;
+        }
+        return sight;
+    }
+
+    bool has_row_to(const Candidate& candidate, PlanePoint direction) const {
+        const auto at = candidate.spot.at;
+        return std::ranges::any_of(barriers_, [&](const Barrier& barrier) {
+            return barrier.line != candidate.line &&
+                   std::ranges::any_of(pieces_of(barrier), [&](const Piece& piece) {
+                       return distance_between(at, at + direction * row_reach, piece.a, piece.b) < 0.5;
+                   });
+        });
+    }
+
+    SpotFacts facts_of(const Candidate& candidate, PlanePoint ahead) const {
+        const auto own = main_direction(lines_[candidate.line].at);
+        const int step = dot(own, ahead) >= 0 ? 1 : -1;
+        const auto there = sight(candidate, step);
+        const auto back = sight(candidate, -step);
+        const auto left = left_of(own * step);
+        return {there.tree_next,
+                back.tree_next,
+                there.trees,
+                back.trees,
+                has_row_to(candidate, left),
+                has_row_to(candidate, left * -1),
+                there.accession,
+                back.accession};
+    }
+
+    const Orchard& orchard_;
+    const NearWish& wish_;
+    MetrePlane plane_;
+    double reach_;
+    std::vector<TreeLine> lines_;
+    std::vector<std::vector<RowStand>> stands_;
+    std::vector<Barrier> barriers_;
+    std::vector<Candidate> candidates_;
+};
+
+}  // namespace
+
+double deviation_of(Metres radius) {
+    static const double radii = std::sqrt(-2 * std::log(1 - 0.68));  // Rayleigh's distribution
+    return radius.value / radii;
+}
+
+NearSpots near_spots(const Orchard& orchard, const NearWish& wish) {
+    return Surroundings(orchard, wish).spots();
+}
+
+}  // namespace pipward

@@ -1,0 +1,60 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include <cstdint>
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "pipward/place/metre_plane.h"
+#include "pipward/place/tree_line.h"
+
+/// Which tree somebody stands at, as far as a receiver's place can tell.
+namespace pipward {
+
+struct NearWish {
+    MapPoint at;
+    Metres accuracy{5};       ///< of the receiver: the radius that holds the true place 68 times in 100
+    Metres beside{1};         ///< how far from the trunk one stands, as such a radius
+    double gap_weight = 0.1;  ///< how likely one stands at a gap, against a tree: common practice, no source
+};
+
+enum class SpotKind { tree, removed, vacant };
+
+/// What can be seen around a spot; `ahead` is the way of NearSpots::ahead, `left` a quarter turn from it.
+/// Nothing where nobody knows, as of a tree without a row.
+struct SpotFacts {
+    std::optional<bool> tree_ahead;  ///< at the next place of the row
+    std::optional<bool> tree_behind;
+    std::optional<int> trees_ahead;  ///< up to the end of the row
+    std::optional<int> trees_behind;
+    std::optional<bool> row_left;  ///< another row within an alley's width
+    std::optional<bool> row_right;
+    std::optional<std::string> accession_ahead;
+    std::optional<std::string> accession_behind;
+};
+
+struct NearSpot {
+    SpotKind kind = SpotKind::tree;
+    std::optional<std::uint32_t> tree;  ///< into Orchard::trees; nothing at a place without a record
+    std::optional<RowName> row;
+    std::optional<int> position;
+    PlanePoint at;  ///< from where one stands
+    double probability = 0;
+    SpotFacts facts{};
+};
+
+struct NearSpots {
+    std::vector<NearSpot> spots;  ///< the likeliest first; probabilities sum to 1
+    PlanePoint ahead{0, 1};       ///< along the row of the likeliest, as its positions count
+    double off = 0;               ///< of the nearest spot, in standard deviations of its place
+};
+
+/// The receiver's error is taken for a Gaussian one, the same in all directions; the tree's own accuracy adds
+/// to it. Gaps are the places of removed trees, and positions between others of their row that no tree has.
+NearSpots near_spots(const Orchard& orchard, const NearWish& wish);
+
+/// The standard deviation in each direction of an error that is within a radius 68 times in 100.
+double deviation_of(Metres radius);
+
+}  // namespace pipward

@@ -1,0 +1,23 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include <optional>
+#include <vector>
+
+#include "pipward/place/tree_line.h"
+
+namespace pipward {
+
+/// Inside of the room: a place in a row, with or without a tree.
+struct RowStand {
+    std::optional<std::uint32_t> tree;  ///< the standing one before a removed one
+    bool stands = false;
+    std::optional<int> position;
+    PlanePoint at;
+};
+
+/// Inside of the room: the places of a row in their order; positions that no tree has between two that have
+/// one lie evenly between them.
+std::vector<RowStand> stands_of(const TreeLine& line, const Orchard& orchard);
+
+}  // namespace pipward

@@ -1,0 +1,91 @@
+// SPDX-License-Identifier: MIT
+#include "pipward/place/tree_line.h"
+
+#include <algorithm>
+#include <cmath>
+#include <map>
+#include <tuple>
+
+namespace pipward {
+namespace {
+
+PlanePoint mean_of(const std::vector<PlanePoint>& points) {
+    PlanePoint sum;
+    for (const auto& point : points) {
+        sum = sum + point;
+    }
+    return sum * (1.0 / static_cast<double>(std::max<std::size_t>(points.size(), 1)));
+}
+
+struct Stand {
+    double order = 0;
+    std::uint32_t tree = 0;
+    PlanePoint at;
+};
+
+TreeLine ordered(const Orchard& orchard, const MetrePlane& plane, const RowName& name,
+                 const std::vector<std::uint32_t>& trees) {
+    std::vector<PlanePoint> points;
+    for (const auto tree : trees) {
+        points.push_back(plane(*orchard.trees[tree].at));
+    }
+    const bool numbered =
+        std::ranges::all_of(trees, [&](auto tree) { return orchard.trees[tree].position.has_value(); });
+    const auto along = main_direction(points);
+    std::vector<Stand> stands;
+    for (std::size_t i = 0; i < trees.size(); ++i) {
+        const double order =
+            numbered ? static_cast<double>(*orchard.trees[trees[i]].position) : dot(points[i], along);
+        stands.push_back({order, trees[i], points[i]});
+    }
+    std::ranges::sort(stands, [](const Stand& a, const Stand& b) {
+        return std::tie(a.order, a.tree) < std::tie(b.order, b.tree);
+    });
+    TreeLine line{name, {}, {}};
+    for (const auto& stand : stands) {
+        line.trees.push_back(stand.tree);
+        line.at.push_back(stand.at);
+    }
+    return line;
+}
+
+}  // namespace
+
+PlanePoint main_direction(const std::vector<PlanePoint>& points) {
+    const auto middle = mean_of(points);
+    double east = 0;
+    double north = 0;
+    double both = 0;
+    for (const auto& point : points) {
+        const auto way = point - middle;
+        east += way.east * way.east;
+        north += way.north * way.north;
+        both += way.east * way.north;
+    }
+    const double angle = 0.5 * std::atan2(2 * both, east - north);
+    const PlanePoint along{std::cos(angle), std::sin(angle)};
+    const bool backwards = !points.empty() && dot(points.back() - points.front(), along) < 0;
+    return backwards ? along * -1 : along;
+}
+
+std::optional<RowName> row_name(const Tree& tree) {
+    return tree.row ? std::optional{RowName{tree.block.value_or(""), *tree.row}} : std::nullopt;
+}
+
+std::vector<TreeLine> tree_lines(const Orchard& orchard, const MetrePlane& plane,
+                                 const std::set<RowName>* only) {
+    std::map<RowName, std::vector<std::uint32_t>> members;
+    for (std::uint32_t i = 0; i < orchard.trees.size(); ++i) {
+        const auto name = orchard.trees[i].at ? row_name(orchard.trees[i]) : std::nullopt;
+        if (name && (only == nullptr || only->contains(*name))) {
+            members[*name].push_back(i);
+        }
+    }
+    std::vector<TreeLine> lines;
+    for (const auto& [name, trees] : members) {
+        lines.push_back(ordered(orchard, plane, name, trees));
+    }
+    return lines;
+}
+
+}  // namespace pipward
