@@ -17,13 +17,17 @@ class ApplyChange : public testing::BookTest {
         BookTest::SetUp();
         make_book();
         append_rows(book, block("Upper"));
-        Table tree{{.name = "tree", .title = {}, .description = {}, .columns = {{"label"}}}, {}};
+        Table tree;
+        tree.shape.name = "tree";
+        tree.shape.columns = {{"label", CellType::text, "", "", ""}};
         tree.rows.push_back({{text("T1")}, MapPoint{500000, 5300000, {}}});
         append_rows(book, tree);
     }
 
     static Table block(const char* name) {
-        Table table{{.name = "block", .title = {}, .description = {}, .columns = {{"name"}}}, {}};
+        Table table;
+        table.shape.name = "block";
+        table.shape.columns = {{"name", CellType::text, "", "", ""}};
         table.rows.push_back({{text(name)}});
         return table;
     }
