@@ -2755,5 +2755,697 @@
         <source>share</source>
         <translation>Anteil</translation>
     </message>
+    <message>
+        <source>1 for the first tree of the walk.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>1 for the likeliest.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>1 for the question that would settle most.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>1 for the way to the first tree.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A layer of points or lines in any usual format: GeoPackage, Shapefile, GeoJSON, CSV with coordinates.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A stretch of a row longer than this without a tree, not even a removed one, can be walked through; 0 where no row can.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A tree&apos;s label, or the end.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A tree&apos;s label, or the start.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Accuracy of the receiver</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Add the block</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Alley</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Alternate direction</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Answers</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Back to the start</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Column of the row</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Coordinate system of the points</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Decided</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Direction of the numbering, clockwise from true north.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Distance from the row</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Distance from the trunk</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>End</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Every numbered place in the rows, and what stands there.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Finds rows and positions of trees from their places on the map, however roughly measured: the trees of the book that have no row or position yet, or the points of a layer. Where the block has rows in the book, the trees are held against them; otherwise the rows are made out from the trees; spacing, row distance and bearing, where given, need only be rough. Gaps stay gaps. Each decision tells its distance and how sure it is; doubtful trees are listed and left open, never forced. Trees that have a number are never changed.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>First position</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>From one position to the next, over the ground.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>From row to row, over the ground.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>From the last</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>From the receiver&apos;s place.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>From there, clockwise from true north.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Gap to walk through</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Headland</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>How far along the row it lies from the position, positive in the direction of counting.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>How far from the trunk you stand or hold the receiver, as such a radius.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>How far from the trunks one walks; less where rows stand closer.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>How far it is.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>How far the point lies from the row&apos;s line.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>How far the tree&apos;s point on the map lies from the position.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>How far the walk is up to here.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>How far to walk from the stop before, or the start.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>How likely it is that one stands there.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>How likely the answer is yes.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>How likely you stand at a gap, against a standing tree at the same distance.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>How many positions it has.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>How many positions; as many as there is room for where not given.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>How many rows to lay beside one another, the given line being the first.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>How much the answer tells, 0 to 1.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>How sure a number must be; below it the tree is left open.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>If no</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>If yes</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Its number in the row.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Keep to the alleys</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Key</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Labels of the trees to visit, with commas between; all that fit the rest where left out.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Last position</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Latitude and longitude of where you stand, as in 48.1340,9.3010.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Latitude of the first</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Lay rows</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Layer</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Layer file</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Lays out rows with numbered positions from surveyed points or drawn lines, or a whole block from one base line, and adds them to the book. The spacing is true on the ground to a centimetre, whatever the coordinate system. Rows that the book has are never changed. The positions of all rows, vacant, taken or reserved, are written as a layer. A layer file may hold a line a row, or two or more points a row.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Length</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Longitude of the first</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Number the trees</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Number trees</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Of the points or the file, as in EPSG:4326; the file&apos;s own, or the book&apos;s, where not given.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Off</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Off its position</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Off its row</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>On which side of the line the further rows lie, seen in its direction.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Only trees at which the season&apos;s plan has something to do on this day.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Only trees at which the season&apos;s plan has something to do that is so urgent.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Only trees of this accession.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Only trees of this block.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Only trees that serve this purpose.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Order</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Order of a walk</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Over the ground, from the first position to the last.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Points of the row</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Positions</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Positions a row</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Probability</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Purpose</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Puts trees into an order to visit them in so that the walk is short: along the alleys, round the ends of rows only, each tree worked from whichever side is better. For up to twelve trees no order is shorter; for hundreds it is close to that. Returns the trees in order and the way as lines. Nothing is written.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Question</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Questions that settle it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Roughly, the direction in which positions are counted, clockwise from north; the rows&apos; northern one where not given.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Row and position of each tree as found from its place on the map, and how sure that is.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Row distance</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Row positions</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Rows</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Rows begin</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Rows count to</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Rows laid</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Side</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Spacing</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Standpoint in the book&apos;s grid</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Start</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>State</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Sureness</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Tasks of the day</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Tells at which tree you stand, from a receiver&apos;s place and its accuracy: every candidate with its probability, and the question that would settle it best, such as whether a tree stands at the next place of the row. Answers are taken in and weighed. Nothing is written.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>That row and position are right.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The alley in which one stands.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The block of the rows.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The block that the row stands in.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The block that was numbered.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The label of the tree that stands or is to stand there.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The layer to take, where the file has several.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The layer&apos;s column with the rows&apos; names, where it is not recognised.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The likeliest after no.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The likeliest after yes.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The likeliest position in the row.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The likeliest row, also where it is left open.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The name of the row, or of the first one, from which the others count on.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The number of its first position.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The number of its last position.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The number of the first position.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The question&apos;s name for the parameter answers.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The radius around the place that holds the true one 68 times in 100, as receivers and telephones tell it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The row&apos;s name within its block.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The rows that were laid out, each with its numbered positions.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The same in the book&apos;s own coordinates, x and y, as in 522341.5,5331497.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The side of the row from which the tree is worked.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The tree&apos;s label, or the point&apos;s name in its layer.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The trees in the order in which to visit them.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The way from each stop to the next, along the alleys.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>To which side the rows count on, seen in the direction of the positions.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Tree numbers</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Trees near by</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Two or more, east (longitude) first, as in &quot;522400 5331200, 522440 5331210&quot;, or well-known text; in the direction of the numbering.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Walk</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Walked</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Way of the walk</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Weight of gaps</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What makes it doubtful; empty where it is decided.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What stands on the tree&apos;s tag; unknown at a place without a record.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What stays free at both ends of the line: the first position comes after it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What the plan asks for there, where trees were chosen by their tasks.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What to look for to know which tree it is, the best question first.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What to look for; answered by yes or no.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What you saw: keys of questions with yes or no, as in tree-ahead=no; row-left=yes.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Where one may stand, the likeliest first.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Where the counting of a row begins.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Where the walk begins: a gate as latitude and longitude, as in 48.1340,9.3010, or a tree&apos;s label; wherever is best where left out.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Where the walk ends, written like the start; at its last tree where left out.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Whether a block that the book does not have is added, as a rectangle around its rows.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Whether a tree stands there, or when and why it was removed.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Whether every second row is numbered from the other end.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Whether rows bar the way; no for trees without wires or hedges between them.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Whether that is sure enough to be numbered.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Whether the book&apos;s trees get block, row and position where they are sure enough; otherwise they are only shown.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Whether the walk ends where it began.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Which tree is this?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Why open</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Worth</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Yes</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a seedling under test</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>any other tree</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>at its own first tree</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>at the block&apos;s common edge, also where first trees are missing</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>degrees</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>kept as a parent of crosses</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>kept to pollinate its neighbours</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>later</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>m</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>of 1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>of a tree&apos;s</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>taken: a tree stands there; reserved: one is to be planted; vacant: none.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>this week</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>to the left of the line</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>to the right of the line</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>today</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>too late</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 </TS>
