@@ -55,6 +55,7 @@ void Plugin::initGui() {
     if (desktop_ != nullptr) {
         opener_ = new BookOpener(*desktop_);
         dock_ = add_season_dock(*desktop_);
+        connect(opener_, &BookOpener::opened, dock_->findChild<SeasonPanel*>(), &SeasonPanel::set_book);
         noting_ = add_noting(*desktop_);
     }
     find_ = new FindDesk(desktop_, dock_ == nullptr ? nullptr : dock_->findChild<SeasonPanel*>(), this);

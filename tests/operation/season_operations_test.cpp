@@ -55,7 +55,7 @@ TEST(SeasonPlanOperation, LeavesItsTablesInTheBookAsItReturnsThem) {
     NEED_SAMPLE();
     const testing::SampleCopy sample;
     const auto outcome = run("season-plan", {{"book", sample.book()}});
-    for (const auto& shape : book_result_shapes()) {
+    for (const auto& shape : find_operation("season-plan")->results()) {
         const auto kept = read_result(sample.book(), shape.name);
         ASSERT_TRUE(kept) << shape.name;
         EXPECT_EQ(as_text(*kept), as_text(table_named(outcome, shape.name))) << shape.name;

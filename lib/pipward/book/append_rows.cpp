@@ -6,6 +6,7 @@
 
 #include "pipward/book/book.h"
 #include "pipward/book/layers.h"
+#include "pipward/book/parts_of_change.h"
 #include "pipward/book/schema.h"
 #include "pipward/book/transaction.h"
 
@@ -91,27 +92,6 @@ void check_row(const Table& rows, std::size_t index, const BookTable& table, Fin
     }
 }
 
-const BookTable& checked_table(const Table& rows) {
-    const auto* table = find_book_table(rows.shape.name);
-    Findings findings;
-    if (table == nullptr) {
-        findings.push_back(
-            about(rows, 0, {}, {}, "The book has no such table.", "Name a table of the book."));
-        throw Error(Trouble::usage, findings);
-    }
-    const OgrMessages quiet;
-    check_shape(rows, *table, findings);
-    if (findings.empty()) {
-        for (std::size_t index = 0; index < rows.rows.size(); ++index) {
-            check_row(rows, index, *table, findings);
-        }
-    }
-    if (!findings.empty()) {
-        throw Error(Trouble::input, findings);
-    }
-    return *table;
-}
-
 void set_place(OGRFeature& feature, const Table& rows, const Row& row) {
     if (row.at) {
         auto point = to_ogr(*row.at);
@@ -169,20 +149,52 @@ void write_rows(Session& session, OGRLayer& layer, const Table& rows) {
 }
 
 bool has_heights(const Table& rows) {
-    return std::ranges::any_of(rows.rows, [](const Row& row) { return row.at && row.at->height; });
+    const auto is_high = [](const Cell& cell) {
+        const auto* text = std::get_if<std::string>(&cell);
+        return text != nullptr && (text->starts_with("LINESTRING Z") || text->starts_with("POLYGON Z"));
+    };
+    return std::ranges::any_of(rows.rows, [&](const Row& row) {
+        bool high = row.at && row.at->height;
+        for (std::size_t i = 0; i < row.cells.size() && i < rows.shape.columns.size(); ++i) {
+            high = high || (is_wkt(rows.shape.columns[i]) && is_high(row.cells[i]));
+        }
+        return high;
+    });
 }
 
 }  // namespace
 
-void append_rows(const std::string& location, const Table& rows) {
-    checked_table(rows);
-    change_book(location, {rows.shape.name}, default_patience, [&](Session& session) {
-        auto& layer = layer_with(session, location, rows);
-        write_rows(session, layer, rows);
-        if (has_heights(rows)) {
-            allow_heights(session, rows.shape.name);
+void check_appended(const Table& rows) {
+    const auto* table = find_book_table(rows.shape.name);
+    Findings findings;
+    if (table == nullptr) {
+        findings.push_back(
+            about(rows, 0, {}, {}, "The book has no such table.", "Name a table of the book."));
+        throw Error(Trouble::usage, findings);
+    }
+    const OgrMessages quiet;
+    check_shape(rows, *table, findings);
+    if (findings.empty()) {
+        for (std::size_t index = 0; index < rows.rows.size(); ++index) {
+            check_row(rows, index, *table, findings);
         }
-    });
+    }
+    if (!findings.empty()) {
+        throw Error(Trouble::input, findings);
+    }
+}
+
+void append_in(Session& session, const std::string& location, const Table& rows) {
+    write_rows(session, layer_with(session, location, rows), rows);
+    if (has_heights(rows)) {
+        allow_heights(session, rows.shape.name);
+    }
+}
+
+void append_rows(const std::string& location, const Table& rows) {
+    check_appended(rows);
+    change_book(location, {rows.shape.name}, default_patience,
+                [&](Session& session) { append_in(session, location, rows); });
 }
 
 }  // namespace pipward

@@ -51,6 +51,17 @@ Cell day_field(const OGRFeature& feature, int field) {
     return cell(make_day({year, month, day}));
 }
 
+std::optional<MapPoint> finite_point(const OGRPoint& point) {
+    if (!std::isfinite(point.getX()) || !std::isfinite(point.getY())) {
+        return std::nullopt;
+    }
+    MapPoint place{point.getX(), point.getY(), std::nullopt};
+    if (point.Is3D() != 0 && std::isfinite(point.getZ())) {
+        place.height = Metres{point.getZ()};
+    }
+    return place;
+}
+
 }  // namespace
 
 OGRLayer* create_layer(Session& session, const LayerForm& form, const OGRSpatialReference& crs) {
@@ -159,15 +170,22 @@ std::optional<MapPoint> to_map_point(const OGRGeometry* geometry) {
         wkbFlatten(geometry->getGeometryType()) != wkbPoint) {
         return std::nullopt;
     }
-    const auto& point = *geometry->toPoint();
-    if (!std::isfinite(point.getX()) || !std::isfinite(point.getY())) {
-        return std::nullopt;
+    return finite_point(*geometry->toPoint());
+}
+
+std::vector<MapPoint> to_map_line(const OGRGeometry* geometry) {
+    std::vector<MapPoint> line;
+    if (geometry == nullptr || wkbFlatten(geometry->getGeometryType()) != wkbLineString) {
+        return line;
     }
-    MapPoint place{point.getX(), point.getY(), std::nullopt};
-    if (point.Is3D() != 0 && std::isfinite(point.getZ())) {
-        place.height = Metres{point.getZ()};
+    for (const auto& point : *geometry->toLineString()) {
+        const auto place = finite_point(point);
+        if (!place) {
+            return {};
+        }
+        line.push_back(*place);
     }
-    return place;
+    return line;
 }
 
 }  // namespace pipward

@@ -44,5 +44,7 @@ bool is_taken(const OgrTrouble& trouble);
 OGRPoint to_ogr(const MapPoint& point);
 /// The point, or nothing where the geometry is none, empty, not finite or not a point.
 std::optional<MapPoint> to_map_point(const OGRGeometry* geometry);
+/// The points of a line, or nothing where the geometry is no line or has a point that is not finite.
+std::vector<MapPoint> to_map_line(const OGRGeometry* geometry);
 
 }  // namespace pipward

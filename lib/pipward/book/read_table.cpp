@@ -249,6 +249,7 @@ bool TableReader::read_row(const OGRFeature& feature, BookRow& row) {
         wrong.push_back(std::move(*finding));
     } else {
         row.at = to_map_point(feature.GetGeometryRef());
+        row.line = to_map_line(feature.GetGeometryRef());
     }
     for (auto& finding : wrong) {
         finding.table = table_.name;

@@ -18,6 +18,7 @@ struct BookRow {
     std::int64_t fid = 0;
     std::vector<Cell> cells;  ///< in the order of the schema's columns
     std::optional<MapPoint> at{};
+    std::vector<MapPoint> line{};
 };
 
 /// The row as people would name it: its key, or "fid 12".

@@ -15,6 +15,7 @@ class Fields {
 
     std::int64_t fid() const { return row_.fid; }
     const std::optional<MapPoint>& at() const { return row_.at; }
+    const std::vector<MapPoint>& line() const { return row_.line; }
 
     template <class T>
     std::optional<T> get(std::string_view name) const {
@@ -57,7 +58,8 @@ void add_tree_row(Orchard& orchard, const Fields& row) {
                             .name = *row.text("name"),
                             .spacing = row.quantity<Metres>("spacing_m"),
                             .first_position = row.whole("first_position").value_or(1),
-                            .note = row.text("note")});
+                            .note = row.text("note"),
+                            .line = row.line()});
 }
 
 void add_station(Orchard& orchard, const Fields& row) {

@@ -7,6 +7,7 @@
 #include "pipward/book/book.h"
 #include "pipward/book/describe.h"
 #include "pipward/book/layers.h"
+#include "pipward/book/parts_of_change.h"
 #include "pipward/book/results.h"
 #include "pipward/book/schema.h"
 #include "pipward/book/transaction.h"
@@ -22,21 +23,6 @@ Error refused(const std::string& table, const std::string& message, const std::s
                                      .value = {},
                                      .message = message,
                                      .remedy = remedy}};
-}
-
-void check_names(std::span<const Table> results) {
-    for (const auto& table : results) {
-        if (std::ranges::find(result_table_names(), table.shape.name) == result_table_names().end()) {
-            throw refused(table.shape.name, "This is not the name of a result table.",
-                          "Only result tables are ever replaced.");
-        }
-        for (const auto& row : table.rows) {
-            if (row.cells.size() != table.shape.columns.size()) {
-                throw refused(table.shape.name, "A row has not as many cells as the table has columns.",
-                              "This is a fault of the program; please report it.");
-            }
-        }
-    }
 }
 
 int index_of_layer(Session& session, const std::string& name) {
@@ -135,20 +121,37 @@ void replace_one(Session& session, const Table& table) {
 
 }  // namespace
 
+void check_results(std::span<const Table> results) {
+    for (const auto& table : results) {
+        if (std::ranges::find(result_table_names(), table.shape.name) == result_table_names().end()) {
+            throw refused(table.shape.name, "This is not the name of a result table.",
+                          "Only result tables are ever replaced.");
+        }
+        for (const auto& row : table.rows) {
+            if (row.cells.size() != table.shape.columns.size()) {
+                throw refused(table.shape.name, "A row has not as many cells as the table has columns.",
+                              "This is a fault of the program; please report it.");
+            }
+        }
+    }
+}
+
+void replace_in(Session& session, std::span<const Table> results) {
+    if (!session.server) {
+        prepare_descriptions(session);
+    }
+    for (const auto& table : results) {
+        replace_one(session, table);
+    }
+}
+
 void replace_results(const std::string& location, std::span<const Table> results, Patience patience) {
-    check_names(results);
+    check_results(results);
     std::vector<std::string> names;
     for (const auto& table : results) {
         names.push_back(table.shape.name);
     }
-    change_book(location, names, patience, [&](Session& session) {
-        if (!session.server) {
-            prepare_descriptions(session);
-        }
-        for (const auto& table : results) {
-            replace_one(session, table);
-        }
-    });
+    change_book(location, names, patience, [&](Session& session) { replace_in(session, results); });
 }
 
 }  // namespace pipward

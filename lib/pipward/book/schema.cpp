@@ -381,9 +381,9 @@ const BookColumn* find_column(const BookTable& table, std::string_view name) {
 }
 
 std::span<const std::string_view> result_table_names() {
-    static constexpr std::array<std::string_view, 8> names{"bloom_window",  "bloom_model", "bloom_skill",
+    static constexpr std::array<std::string_view, 9> names{"bloom_window",  "bloom_model", "bloom_skill",
                                                            "cross_outlook", "pollen_task", "field_task",
-                                                           "row_position",  "clock_day"};
+                                                           "row_position",  "tree_number", "clock_day"};
     return names;
 }
 

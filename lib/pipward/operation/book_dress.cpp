@@ -23,7 +23,8 @@ struct DressRow {
 const std::vector<ColumnOf<DressRow>>& dress_columns() {
     using enum CellType;
     static const std::vector<ColumnOf<DressRow>> columns{
-        {{"name", text, "", "Layer or map", "The table whose style it is, or the name of the map."},
+        {{"name", text, "", "Layer or map",
+          "The layer whose style it is, by its title, or the name of the map."},
          [](const DressRow& row) { return text_cell(row.name); }},
         {{"fate", text, "", "What was done",
           "Written, as it was, or yours: changed by somebody and left alone."},
@@ -37,9 +38,15 @@ TableShape dress_shape() {
                     dress_columns());
 }
 
+/// A layer by its title, as the desktop lists it.
+std::string title_of(const std::string& name) {
+    const auto dress = find_dress(name, std::nullopt);
+    return dress ? dress->title : name;
+}
+
 void add_rows(std::vector<DressRow>& rows, const std::vector<std::string>& names, std::string_view fate) {
     for (const auto& name : names) {
-        rows.push_back({name, fate});
+        rows.push_back({title_of(name), fate});
     }
 }
 

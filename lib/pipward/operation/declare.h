@@ -84,7 +84,7 @@ struct BoundField : Bound<Request> {
         std::get<DayKind>(this->words.kind).today_if_absent = true;
         return std::move(*this);
     }
-    BoundField&& named(std::string_view pattern) && requires std::same_as<Field, InputFile> {
+    BoundField&& named(std::string_view pattern) && requires std::same_as<ValueOf<Field>, InputFile> {
         std::get<FileKind>(this->words.kind).pattern = pattern;
         return std::move(*this);
     }

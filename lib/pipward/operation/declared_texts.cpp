@@ -14,9 +14,20 @@ void add(Texts& texts, const std::string& text) {
     }
 }
 
+void add_unit(Texts& texts, const ParameterKind& kind) {
+    std::visit(
+        [&](const auto& of_kind) {
+            if constexpr (requires { of_kind.unit; }) {
+                add(texts, of_kind.unit);
+            }
+        },
+        kind);
+}
+
 void add(Texts& texts, const Parameter& parameter) {
     add(texts, parameter.label);
     add(texts, parameter.help);
+    add_unit(texts, parameter.kind);
     if (const auto* choice = std::get_if<ChoiceKind>(&parameter.kind)) {
         for (const auto& option : choice->options) {
             add(texts, option.meaning);

@@ -12,6 +12,8 @@ std::unique_ptr<const Operation> book_new();
 std::unique_ptr<const Operation> book_dress();
 std::unique_ptr<const Operation> weather_import();
 std::unique_ptr<const Operation> book_check();
+std::unique_ptr<const Operation> row_lay();
+std::unique_ptr<const Operation> row_number();
 std::unique_ptr<const Operation> season_clock();
 std::unique_ptr<const Operation> bloom_fit();
 std::unique_ptr<const Operation> bloom_skill();

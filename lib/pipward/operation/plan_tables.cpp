@@ -3,6 +3,7 @@
 
 #include "pipward/operation/column_of.h"
 #include "pipward/operation/result_tables.h"
+#include "pipward/operation/row_tables.h"
 #include "pipward/paper/season_words.h"
 #include "pipward/record/words.h"
 
@@ -201,8 +202,8 @@ Table field_task_table(const SeasonPlan& plan) {
 }
 
 std::vector<TableShape> book_result_shapes() {
-    return {bloom_window_shape(),  bloom_model_shape(), bloom_skill_shape(),
-            cross_outlook_shape(), pollen_task_shape(), field_task_shape()};
+    return {bloom_window_shape(), bloom_model_shape(), bloom_skill_shape(),  cross_outlook_shape(),
+            pollen_task_shape(),  field_task_shape(),  row_position_shape(), tree_number_shape()};
 }
 
 }  // namespace pipward

@@ -63,7 +63,7 @@ const std::vector<ColumnOf<FoundRow>>& found_columns() {
          [](const FoundRow& r) { return r.place ? text_cell(geo_uri(*r.place, r.tree->accuracy)) : Cell{}; }},
         {{"block", text, "", "Block", "The part of the orchard."},
          [](const FoundRow& r) { return cell(r.tree->block); }},
-        {{"row", text, "", "Row", "The row within the block."},
+        {{"row", text, "", "Tree row", "The row within the block."},
          [](const FoundRow& r) { return cell(r.tree->row); }},
         {{"position", whole, "", "Position", "The place in the row."},
          [](const FoundRow& r) { return whole_cell(r.tree->position); }},

@@ -95,6 +95,10 @@ std::optional<MapPoint> ToEarth::back(const LonLat& place) const {
     return on_map ? std::optional{MapPoint{there.xy.x, there.xy.y, {}}} : std::nullopt;
 }
 
+bool ToEarth::is_known() const {
+    return projection_->projection != nullptr;
+}
+
 bool ToEarth::from_degrees() const {
     return projection_->degrees;
 }
@@ -128,14 +132,6 @@ WayTo way_between(const LonLat& from, const LonLat& to) {
     // Nowhere to go has no direction: north, whatever side of it the rounding fell on.
     bearing = metres > 0 ? std::fmod(bearing + 360.0, 360.0) : 0.0;
     return {Metres{metres}, bearing};
-}
-
-LonLat place_at(const LonLat& from, const WayTo& way) {
-    geod_geodesic earth{};
-    geod_init(&earth, wgs84_radius, wgs84_flattening);
-    LonLat place;
-    geod_direct(&earth, from.lat, from.lon, way.bearing, way.distance.value, &place.lat, &place.lon, nullptr);
-    return place;
 }
 
 std::string_view compass_words(double bearing) {

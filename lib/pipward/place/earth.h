@@ -31,6 +31,8 @@ class ToEarth {
     std::optional<LonLat> operator()(const MapPoint& point) const;
     /// The way back.
     std::optional<MapPoint> back(const LonLat& place) const;
+    /// Whether the system is one that PROJ knows and that is of the earth.
+    bool is_known() const;
     /// Whether the book's coordinates are degrees.
     bool from_degrees() const;
 
@@ -50,9 +52,6 @@ struct WayTo {
 
 /// The shortest way over the WGS 84 ellipsoid (Karney 2013, J. Geodesy 87:43, as in PROJ).
 WayTo way_between(const LonLat& from, const LonLat& to);
-
-/// Where such a way ends.
-LonLat place_at(const LonLat& from, const WayTo& way);
 
 /// "north-east" for 30..60 degrees and so on: the nearest of eight.
 std::string_view compass_words(double bearing);

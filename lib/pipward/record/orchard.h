@@ -35,6 +35,7 @@ struct TreeRow {
     std::optional<Metres> spacing;
     int first_position = 1;
     std::optional<std::string> note;
+    std::vector<MapPoint> line{};  ///< its course, in the direction of the numbering; empty where not drawn
 };
 
 enum class TreePurpose { parent, seedling, pollinizer, other };

@@ -74,6 +74,7 @@ void BookOpener::open(const QString& book) {
 void BookOpener::show(const QString& book) {
     if (desktop_.newProject(true)) {
         desktop_.addProject(stored_map_address(book));
+        emit opened(book);
     }
 }
 

@@ -22,6 +22,9 @@ class BookOpener : public QObject {
 
     Q_INVOKABLE void open(const QString& book);
 
+  signals:
+    void opened(const QString& book);
+
   private:
     void choose();
     void show(const QString& book);

@@ -17,7 +17,7 @@ QString value_of(const Entry& entry, const char* column) {
 
 QString day_of(const Entry& entry, const char* column) {
     return QLocale().toString(QDate::fromString(value_of(entry, column), Qt::ISODate),
-                              QStringLiteral("d MMM yyyy"));
+                              QCoreApplication::translate("pipward::desktop", "d MMM yyyy"));
 }
 
 }  // namespace

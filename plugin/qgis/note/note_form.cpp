@@ -28,6 +28,7 @@ NoteForm::NoteForm(QWidget* parent) : QWidget(parent) {
 void NoteForm::build() {
     setObjectName(QStringLiteral("pipward_note_form"));
     title_ = make_words();
+    title_->setObjectName(QStringLiteral("pipward_note_tree"));
     QFont large = title_->font();
     large.setBold(true);
     large.setPointSizeF(1.2 * large.pointSizeF());

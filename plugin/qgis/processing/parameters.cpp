@@ -17,7 +17,7 @@ using Definition = std::unique_ptr<QgsProcessingParameterDefinition>;
 
 QString label_of(const Parameter& parameter, const QString& unit = {}) {
     const QString label = translated(parameter.label);
-    return unit.isEmpty() ? label : QStringLiteral("%1 [%2]").arg(label, unit);
+    return unit.isEmpty() ? label : QStringLiteral("%1 [%2]").arg(label, translated(from_qt(unit)));
 }
 
 QVariant default_of(const Parameter& parameter) {

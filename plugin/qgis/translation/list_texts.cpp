@@ -4,6 +4,7 @@
 
 #include "pipward/cross/plan.h"
 #include "pipward/operation/declared_texts.h"
+#include "pipward/place/earth.h"
 
 namespace {
 
@@ -24,6 +25,9 @@ std::set<std::string> all_texts() {
               {Verdict::good, Verdict::fair, Verdict::doubtful, Verdict::unlikely, Verdict::impossible});
     add_words(texts, {PollenWork::gather, PollenWork::cut_branch, PollenWork::test_lot});
     add_words(texts, {FieldWork::bag, FieldWork::pollinate, FieldWork::unbag});
+    for (int bearing = 0; bearing < 360; bearing += 45) {
+        texts.emplace(compass_words(bearing));
+    }
     return texts;
 }
 

@@ -29,20 +29,24 @@
     </message>
     <message>
         <source>The plan is in the book, but not on this map.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Plan steht im Buch, aber nicht auf dieser Karte.</translation>
     </message>
     <message>
         <source>Open the book&apos;s map</source>
-        <translation type="unfinished"></translation>
+        <translation>Karte des Buchs öffnen</translation>
     </message>
     <message>
         <source>No layer of bloom windows is on the map. Plan the season, then open the orchard book from the menu.</source>
-        <translation type="unfinished"></translation>
+        <translation>Auf der Karte liegt kein Layer mit Blühfenstern. Bitte die Saison planen, dann das Obstgartenbuch über das Menü öffnen.</translation>
     </message>
     <message>
         <source>d MMM</source>
         <extracomment>day and month in Qt&apos;s notation: &quot;d MMM&quot; or &quot;d. MMM&quot;</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>d. MMM</translation>
+    </message>
+    <message>
+        <source>d MMM yyyy</source>
+        <translation>d. MMM yyyy</translation>
     </message>
 </context>
 <context>
@@ -64,7 +68,7 @@
     <name>pipward::desktop::BloomFields</name>
     <message>
         <source>not counted</source>
-        <translation type="unfinished"></translation>
+        <translation>nicht gezählt</translation>
     </message>
     <message>
         <source>Stage</source>
@@ -72,22 +76,22 @@
     </message>
     <message>
         <source>Flowers open</source>
-        <translation type="unfinished"></translation>
+        <translation>Offene Blüten</translation>
     </message>
     <message>
         <source>Remark</source>
-        <translation type="unfinished"></translation>
+        <translation>Bemerkung</translation>
     </message>
 </context>
 <context>
     <name>pipward::desktop::BookOpener</name>
     <message>
         <source>Open an Orchard Book …</source>
-        <translation type="unfinished"></translation>
+        <translation>Obstgartenbuch öffnen …</translation>
     </message>
     <message>
         <source>Opens the map that is stored in an orchard book</source>
-        <translation type="unfinished"></translation>
+        <translation>Öffnet die Karte, die in einem Obstgartenbuch gespeichert ist</translation>
     </message>
     <message>
         <source>Choose an orchard book</source>
@@ -99,14 +103,14 @@
     </message>
     <message>
         <source>Orchard book</source>
-        <translation type="unfinished"></translation>
+        <translation>Obstgartenbuch</translation>
     </message>
 </context>
 <context>
     <name>pipward::desktop::CardAction</name>
     <message>
         <source>Tree card</source>
-        <translation type="unfinished"></translation>
+        <translation>Baumkarte</translation>
     </message>
 </context>
 <context>
@@ -136,46 +140,46 @@
     <name>pipward::desktop::FindBox</name>
     <message>
         <source>Find a tree</source>
-        <translation type="unfinished"></translation>
+        <translation>Baum suchen</translation>
     </message>
     <message>
         <source>A label, a tag, the code of a cross, &quot;A × B 17&quot;, an accession even if misspelt, row and position, or a word of a note.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Bezeichnung, ein Etikett, das Kürzel einer Kreuzung, &quot;A × B 17&quot;, eine Akzession, auch falsch geschrieben, Reihe und Platz oder ein Wort aus einer Bemerkung.</translation>
     </message>
     <message>
         <source>Trees found</source>
-        <translation type="unfinished"></translation>
+        <translation>Gefundene Bäume</translation>
     </message>
     <message>
         <source>Choose an orchard book first.</source>
-        <translation type="unfinished"></translation>
+        <translation>Bitte zuerst ein Obstgartenbuch wählen.</translation>
     </message>
     <message>
         <source>Reading the book …</source>
-        <translation type="unfinished"></translation>
+        <translation>Buch wird gelesen …</translation>
     </message>
     <message>
         <source>The book has no trees yet.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Buch enthält noch keine Bäume.</translation>
     </message>
     <message>
         <source>Nothing is like this. The nearest names: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Nichts Ähnliches gefunden. Die nächstliegenden Namen: %1</translation>
     </message>
     <message>
         <source>removed %1</source>
-        <translation type="unfinished"></translation>
+        <translation>entfernt %1</translation>
     </message>
 </context>
 <context>
     <name>pipward::desktop::FindDesk</name>
     <message>
         <source>Tree card</source>
-        <translation type="unfinished"></translation>
+        <translation>Baumkarte</translation>
     </message>
     <message>
         <source>This tree is not in the book yet. Save the edits first.</source>
-        <translation type="unfinished"></translation>
+        <translation>Dieser Baum steht noch nicht im Buch. Bitte zuerst die Änderungen speichern.</translation>
     </message>
     <message>
         <source>Tree</source>
@@ -186,70 +190,70 @@
     <name>pipward::desktop::IndexTask</name>
     <message>
         <source>Gathering the trees&apos; names</source>
-        <translation type="unfinished"></translation>
+        <translation>Namen der Bäume werden gesammelt</translation>
     </message>
 </context>
 <context>
     <name>pipward::desktop::NoteDesk</name>
     <message>
         <source>%1, BBCH %2, %3</source>
-        <translation type="unfinished"></translation>
+        <translation>%1, BBCH %2, %3</translation>
     </message>
     <message>
         <source>%1, tag %2, %3 flowers worked, %4</source>
-        <translation type="unfinished"></translation>
+        <translation>%1, Etikett %2, %3 Blüten bestäubt, %4</translation>
     </message>
     <message>
         <source>tag %1, %2 fruits picked, %3</source>
-        <translation type="unfinished"></translation>
+        <translation>Etikett %1, %2 Früchte gepflückt, %3</translation>
     </message>
     <message>
         <source>Reading the book</source>
-        <translation type="unfinished"></translation>
+        <translation>Buch wird gelesen</translation>
     </message>
     <message>
         <source>Noting</source>
-        <translation type="unfinished"></translation>
+        <translation>Notiz wird geschrieben</translation>
     </message>
     <message>
         <source>Taking back a note</source>
-        <translation type="unfinished"></translation>
+        <translation>Notiz wird zurückgenommen</translation>
     </message>
     <message>
         <source>Note at a tree</source>
-        <translation type="unfinished"></translation>
+        <translation>Am Baum notieren</translation>
     </message>
     <message>
         <source>Undo the last note</source>
-        <translation type="unfinished"></translation>
+        <translation>Letzte Notiz zurücknehmen</translation>
     </message>
     <message>
         <source>Note it again</source>
-        <translation type="unfinished"></translation>
+        <translation>Erneut notieren</translation>
     </message>
     <message>
         <source>Click a tree on the map and note its bloom, work or fruit.</source>
-        <translation type="unfinished"></translation>
+        <translation>Einen Baum auf der Karte anklicken und Blüte, Arbeit oder Früchte notieren.</translation>
     </message>
     <message>
         <source>Taken back: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Zurückgenommen: %1</translation>
     </message>
     <message>
         <source>Note</source>
-        <translation>Bemerkung</translation>
+        <translation>Notiz</translation>
     </message>
     <message>
         <source>Undo</source>
-        <translation type="unfinished"></translation>
+        <translation>Rückgängig</translation>
     </message>
     <message>
         <source>Noted</source>
-        <translation type="unfinished"></translation>
+        <translation>Notiert</translation>
     </message>
     <message>
         <source>Nothing was written: the layer “%1” is being edited. Save or cancel its edits, then note again.</source>
-        <translation type="unfinished"></translation>
+        <translation>Es wurde nichts geschrieben: Der Layer „%1“ wird gerade bearbeitet. Bitte die Änderungen speichern oder verwerfen, dann erneut notieren.</translation>
     </message>
 </context>
 <context>
@@ -260,15 +264,15 @@
     </message>
     <message>
         <source>Pollination</source>
-        <translation type="unfinished"></translation>
+        <translation>Bestäubung</translation>
     </message>
     <message>
         <source>Pick</source>
-        <translation type="unfinished"></translation>
+        <translation>Ernte</translation>
     </message>
     <message>
         <source>Note it</source>
-        <translation type="unfinished"></translation>
+        <translation>Notieren</translation>
     </message>
     <message>
         <source>Day</source>
@@ -276,31 +280,31 @@
     </message>
     <message>
         <source>No tree</source>
-        <translation type="unfinished"></translation>
+        <translation>Kein Baum</translation>
     </message>
     <message>
         <source>Tree %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Baum %1</translation>
     </message>
     <message>
         <source>Click a tree on the map.</source>
-        <translation type="unfinished"></translation>
+        <translation>Bitte einen Baum auf der Karte anklicken.</translation>
     </message>
     <message>
         <source>Reading the book …</source>
-        <translation type="unfinished"></translation>
+        <translation>Buch wird gelesen …</translation>
     </message>
     <message>
         <source>of no known accession</source>
-        <translation type="unfinished"></translation>
+        <translation>Akzession unbekannt</translation>
     </message>
     <message>
         <source>%1   %2, gathered %3</source>
-        <translation type="unfinished"></translation>
+        <translation>%1   %2, gesammelt %3</translation>
     </message>
     <message>
         <source>%1   %2 flowers, worked %3</source>
-        <translation type="unfinished"></translation>
+        <translation>%1   %2 Blüten, bestäubt %3</translation>
     </message>
 </context>
 <context>
@@ -314,31 +318,31 @@
     <name>pipward::desktop::PickFields</name>
     <message>
         <source>not counted</source>
-        <translation type="unfinished"></translation>
+        <translation>nicht gezählt</translation>
     </message>
     <message>
         <source>No tag hangs on this tree: note the pollination first.</source>
-        <translation type="unfinished"></translation>
+        <translation>An diesem Baum hängt kein Etikett: Bitte zuerst die Bestäubung notieren.</translation>
     </message>
     <message>
         <source>Tag</source>
-        <translation type="unfinished"></translation>
+        <translation>Etikett</translation>
     </message>
     <message>
         <source>Fruits</source>
-        <translation type="unfinished"></translation>
+        <translation>Früchte</translation>
     </message>
     <message>
         <source>Sound seeds</source>
-        <translation type="unfinished"></translation>
+        <translation>Gut ausgebildete Samen</translation>
     </message>
     <message>
         <source>Empty seeds</source>
-        <translation type="unfinished"></translation>
+        <translation>Taube Samen</translation>
     </message>
     <message>
         <source>Remark</source>
-        <translation type="unfinished"></translation>
+        <translation>Bemerkung</translation>
     </message>
 </context>
 <context>
@@ -360,11 +364,11 @@
     </message>
     <message>
         <source>Tag</source>
-        <translation type="unfinished"></translation>
+        <translation>Etikett</translation>
     </message>
     <message>
         <source>Flowers worked</source>
-        <translation type="unfinished"></translation>
+        <translation>Bestäubte Blüten</translation>
     </message>
     <message>
         <source>Pollen</source>
@@ -372,19 +376,19 @@
     </message>
     <message>
         <source>Remark</source>
-        <translation type="unfinished"></translation>
+        <translation>Bemerkung</translation>
     </message>
     <message>
         <source>fresh, from no lot</source>
-        <translation type="unfinished"></translation>
+        <translation>frisch, aus keiner Partie</translation>
     </message>
     <message>
         <source>No cross of %1 has %2 as its seed parent.</source>
-        <translation type="unfinished"></translation>
+        <translation>Keine Kreuzung der Saison %1 hat %2 als Samenelter.</translation>
     </message>
     <message>
         <source>this tree</source>
-        <translation type="unfinished"></translation>
+        <translation>diesen Baum</translation>
     </message>
 </context>
 <context>
@@ -474,15 +478,15 @@
     </message>
     <message>
         <source>Unsaved edits are not in this plan (%1). Save them and plan again.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nicht gespeicherte Änderungen fehlen in diesem Plan (%1). Bitte speichern und neu planen.</translation>
     </message>
     <message>
         <source>Play the bloom</source>
-        <translation type="unfinished"></translation>
+        <translation>Blüte abspielen</translation>
     </message>
     <message>
         <source>Lets the map play through the bloom, a day a step.</source>
-        <translation type="unfinished"></translation>
+        <translation>Spielt die Blüte auf der Karte ab, ein Tag je Schritt.</translation>
     </message>
 </context>
 <context>
@@ -521,62 +525,62 @@
     </message>
     <message>
         <source>no tree</source>
-        <translation type="unfinished"></translation>
+        <translation>kein Baum</translation>
     </message>
 </context>
 <context>
     <name>pipward::desktop::TreeCard</name>
     <message>
         <source>%1, on %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1, auf %2</translation>
     </message>
     <message>
         <source>%1 m</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 m</translation>
     </message>
     <message>
         <source>%1 km</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 km</translation>
     </message>
     <message>
         <source>%1 %2 of where you are (%3°)</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 %2 vom eigenen Standort (%3°)</translation>
     </message>
     <message>
         <source>%1 %2 of the map&apos;s middle (%3°)</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 %2 von der Kartenmitte (%3°)</translation>
     </message>
     <message>
         <source>not known</source>
-        <translation type="unfinished"></translation>
+        <translation>unbekannt</translation>
     </message>
     <message>
         <source>%1 (to %2 m)</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 (auf %2 m genau)</translation>
     </message>
     <message>
         <source>No tree is chosen.</source>
-        <translation type="unfinished"></translation>
+        <translation>Es ist kein Baum gewählt.</translation>
     </message>
     <message>
         <source>Show on the map</source>
-        <translation type="unfinished"></translation>
+        <translation>Auf der Karte zeigen</translation>
     </message>
     <message>
         <source>Copy the place</source>
-        <translation type="unfinished"></translation>
+        <translation>Lage kopieren</translation>
     </message>
     <message>
         <source>Copies a link that telephones open on a map.</source>
-        <translation type="unfinished"></translation>
+        <translation>Kopiert einen Link, den Mobiltelefone auf einer Karte öffnen.</translation>
     </message>
     <message>
         <source>Stands in</source>
-        <translation type="unfinished"></translation>
+        <translation>Steht in</translation>
     </message>
     <message>
         <source>From here</source>
-        <translation type="unfinished"></translation>
+        <translation>Von hier</translation>
     </message>
     <message>
         <source>Accession</source>
@@ -584,15 +588,15 @@
     </message>
     <message>
         <source>Lineage</source>
-        <translation type="unfinished"></translation>
+        <translation>Abstammung</translation>
     </message>
     <message>
         <source>Planted</source>
-        <translation type="unfinished"></translation>
+        <translation>Gepflanzt</translation>
     </message>
     <message>
         <source>Removed</source>
-        <translation type="unfinished"></translation>
+        <translation>Entfernt</translation>
     </message>
     <message>
         <source>Note</source>
@@ -600,29 +604,29 @@
     </message>
     <message>
         <source>Place</source>
-        <translation type="unfinished"></translation>
+        <translation>Lage</translation>
     </message>
 </context>
 <context>
     <name>pipward::desktop::TreeLocator</name>
     <message>
         <source>Finds a tree from a label, a tag, a cross and number, an accession, row and position, or a note.</source>
-        <translation type="unfinished"></translation>
+        <translation>Findet einen Baum anhand von Bezeichnung, Etikett, Kreuzung und Nummer, Akzession, Reihe und Platz oder einer Bemerkung.</translation>
     </message>
     <message>
         <source>Trees of the orchard book</source>
-        <translation type="unfinished"></translation>
+        <translation>Bäume des Obstgartenbuchs</translation>
     </message>
 </context>
 <context>
     <name>pipward::desktop::TreeTool</name>
     <message>
         <source>The map shows no trees of an orchard book. Add the layer “tree” of your book.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Karte zeigt keine Bäume eines Obstgartenbuchs. Bitte den Layer „tree“ des Buchs hinzufügen.</translation>
     </message>
     <message>
         <source>No tree is there. Click nearer to one, or zoom in.</source>
-        <translation type="unfinished"></translation>
+        <translation>Dort steht kein Baum. Bitte näher an einen Baum klicken oder hineinzoomen.</translation>
     </message>
 </context>
 <context>
@@ -1885,799 +1889,871 @@
     </message>
     <message>
         <source>00: dormant: scales closed and dark</source>
-        <translation type="unfinished"></translation>
+        <translation>00: Knospenruhe: Schuppen geschlossen und dunkel</translation>
     </message>
     <message>
         <source>01: leaf buds begin to swell</source>
-        <translation type="unfinished"></translation>
+        <translation>01: Blattknospen beginnen zu schwellen</translation>
     </message>
     <message>
         <source>03: leaf buds swollen: scales light, partly hairy</source>
-        <translation type="unfinished"></translation>
+        <translation>03: Blattknospen geschwollen: Schuppen hell, teils behaart</translation>
     </message>
     <message>
         <source>07: bud break: first green tips just seen</source>
-        <translation type="unfinished"></translation>
+        <translation>07: Knospenaufbruch: erste grüne Spitzen eben sichtbar</translation>
     </message>
     <message>
         <source>09: green leaf tips 5 mm out</source>
-        <translation type="unfinished"></translation>
+        <translation>09: grüne Blattspitzen 5 mm ausgetreten</translation>
     </message>
     <message>
         <source>1 for the tree that fits best.</source>
-        <translation type="unfinished"></translation>
+        <translation>1 für den Baum, der am besten passt.</translation>
     </message>
     <message>
         <source>10: mouse-ear: green tips 10 mm, leaves parting</source>
-        <translation type="unfinished"></translation>
+        <translation>10: Mausohr: grüne Spitzen 10 mm, Blätter spreizen sich ab</translation>
     </message>
     <message>
         <source>11: first leaves open</source>
-        <translation type="unfinished"></translation>
+        <translation>11: erste Blätter entfaltet</translation>
     </message>
     <message>
         <source>15: more leaves open, not full size</source>
-        <translation type="unfinished"></translation>
+        <translation>15: weitere Blätter entfaltet, noch nicht voll ausgewachsen</translation>
     </message>
     <message>
         <source>19: first leaves full size</source>
-        <translation type="unfinished"></translation>
+        <translation>19: erste Blätter voll ausgewachsen</translation>
     </message>
     <message>
         <source>31: shoot growth begins</source>
-        <translation type="unfinished"></translation>
+        <translation>31: Triebwachstum beginnt</translation>
     </message>
     <message>
         <source>32: shoots 20 % of final length</source>
-        <translation type="unfinished"></translation>
+        <translation>32: Triebe 20 % der Endlänge</translation>
     </message>
     <message>
         <source>33: shoots 30 % of final length</source>
-        <translation type="unfinished"></translation>
+        <translation>33: Triebe 30 % der Endlänge</translation>
     </message>
     <message>
         <source>34: shoots 40 % of final length</source>
-        <translation type="unfinished"></translation>
+        <translation>34: Triebe 40 % der Endlänge</translation>
     </message>
     <message>
         <source>35: shoots 50 % of final length</source>
-        <translation type="unfinished"></translation>
+        <translation>35: Triebe 50 % der Endlänge</translation>
     </message>
     <message>
         <source>36: shoots 60 % of final length</source>
-        <translation type="unfinished"></translation>
+        <translation>36: Triebe 60 % der Endlänge</translation>
     </message>
     <message>
         <source>37: shoots 70 % of final length</source>
-        <translation type="unfinished"></translation>
+        <translation>37: Triebe 70 % der Endlänge</translation>
     </message>
     <message>
         <source>38: shoots 80 % of final length</source>
-        <translation type="unfinished"></translation>
+        <translation>38: Triebe 80 % der Endlänge</translation>
     </message>
     <message>
         <source>39: shoots 90 % of final length</source>
-        <translation type="unfinished"></translation>
+        <translation>39: Triebe 90 % der Endlänge</translation>
     </message>
     <message>
         <source>51: flower buds swell</source>
-        <translation type="unfinished"></translation>
+        <translation>51: Blütenknospen schwellen</translation>
     </message>
     <message>
         <source>52: flower buds swollen</source>
-        <translation type="unfinished"></translation>
+        <translation>52: Blütenknospen geschwollen</translation>
     </message>
     <message>
         <source>53: bud burst: green tips around the flowers seen</source>
-        <translation type="unfinished"></translation>
+        <translation>53: Knospenaufbruch: grüne Spitzen um die Blüten sichtbar</translation>
     </message>
     <message>
         <source>54: mouse-ear on the flower bud</source>
-        <translation type="unfinished"></translation>
+        <translation>54: Mausohr an der Blütenknospe</translation>
     </message>
     <message>
         <source>55: flower buds visible, still closed</source>
-        <translation type="unfinished"></translation>
+        <translation>55: Blütenknospen sichtbar, noch geschlossen</translation>
     </message>
     <message>
         <source>56: green bud: flowers parting, closed</source>
-        <translation type="unfinished"></translation>
+        <translation>56: Grünknospe: Blüten trennen sich, geschlossen</translation>
     </message>
     <message>
         <source>57: pink bud: petals just seen</source>
-        <translation type="unfinished"></translation>
+        <translation>57: Rotknospe: Blütenblätter eben sichtbar</translation>
     </message>
     <message>
         <source>59: balloon: most flowers are hollow balls</source>
-        <translation type="unfinished"></translation>
+        <translation>59: Ballonstadium: die meisten Blüten sind hohle Bälle</translation>
     </message>
     <message>
         <source>60: first flowers open</source>
-        <translation type="unfinished"></translation>
+        <translation>60: erste Blüten offen</translation>
     </message>
     <message>
         <source>61: about 10 % of flowers open</source>
-        <translation type="unfinished"></translation>
+        <translation>61: etwa 10 % der Blüten offen</translation>
     </message>
     <message>
         <source>62: about 20 % of flowers open</source>
-        <translation type="unfinished"></translation>
+        <translation>62: etwa 20 % der Blüten offen</translation>
     </message>
     <message>
         <source>63: about 30 % of flowers open</source>
-        <translation type="unfinished"></translation>
+        <translation>63: etwa 30 % der Blüten offen</translation>
     </message>
     <message>
         <source>64: about 40 % of flowers open</source>
-        <translation type="unfinished"></translation>
+        <translation>64: etwa 40 % der Blüten offen</translation>
     </message>
     <message>
         <source>65: full bloom: half or more open, first petals fall</source>
-        <translation type="unfinished"></translation>
+        <translation>65: Vollblüte: mindestens die Hälfte offen, erste Blütenblätter fallen</translation>
     </message>
     <message>
         <source>67: fading: most petals fallen</source>
-        <translation type="unfinished"></translation>
+        <translation>67: abblühend: die meisten Blütenblätter abgefallen</translation>
     </message>
     <message>
         <source>69: end of bloom: all petals fallen</source>
-        <translation type="unfinished"></translation>
+        <translation>69: Ende der Blüte: alle Blütenblätter abgefallen</translation>
     </message>
     <message>
         <source>71: fruit to 10 mm, first drop</source>
-        <translation type="unfinished"></translation>
+        <translation>71: Früchte bis 10 mm, erster Fruchtfall</translation>
     </message>
     <message>
         <source>72: fruit to 20 mm</source>
-        <translation type="unfinished"></translation>
+        <translation>72: Früchte bis 20 mm</translation>
     </message>
     <message>
         <source>73: second fruit drop</source>
-        <translation type="unfinished"></translation>
+        <translation>73: zweiter Fruchtfall</translation>
     </message>
     <message>
         <source>74: fruit to 40 mm, still upright</source>
-        <translation type="unfinished"></translation>
+        <translation>74: Früchte bis 40 mm, noch aufrecht</translation>
     </message>
     <message>
         <source>75: fruit half of final size</source>
-        <translation type="unfinished"></translation>
+        <translation>75: Früchte halb ausgewachsen</translation>
     </message>
     <message>
         <source>76: fruit 60 % of final size</source>
-        <translation type="unfinished"></translation>
+        <translation>76: Früchte 60 % der Endgröße</translation>
     </message>
     <message>
         <source>77: fruit 70 % of final size</source>
-        <translation type="unfinished"></translation>
+        <translation>77: Früchte 70 % der Endgröße</translation>
     </message>
     <message>
         <source>78: fruit 80 % of final size</source>
-        <translation type="unfinished"></translation>
+        <translation>78: Früchte 80 % der Endgröße</translation>
     </message>
     <message>
         <source>79: fruit 90 % of final size</source>
-        <translation type="unfinished"></translation>
+        <translation>79: Früchte 90 % der Endgröße</translation>
     </message>
     <message>
         <source>81: ripening begins: first colour</source>
-        <translation type="unfinished"></translation>
+        <translation>81: Reifebeginn: erste Ausfärbung</translation>
     </message>
     <message>
         <source>85: colour deepens</source>
-        <translation type="unfinished"></translation>
+        <translation>85: Ausfärbung nimmt zu</translation>
     </message>
     <message>
         <source>87: ripe for picking</source>
-        <translation type="unfinished"></translation>
+        <translation>87: pflückreif</translation>
     </message>
     <message>
         <source>89: ripe for eating</source>
-        <translation type="unfinished"></translation>
+        <translation>89: genussreif</translation>
     </message>
     <message>
         <source>91: shoot growth ended, leaves green</source>
-        <translation type="unfinished"></translation>
+        <translation>91: Triebwachstum beendet, Laub grün</translation>
     </message>
     <message>
         <source>92: leaves begin to turn</source>
-        <translation type="unfinished"></translation>
+        <translation>92: Laub beginnt sich zu verfärben</translation>
     </message>
     <message>
         <source>93: leaf fall begins</source>
-        <translation type="unfinished"></translation>
+        <translation>93: Blattfall beginnt</translation>
     </message>
     <message>
         <source>95: half the leaves turned or fallen</source>
-        <translation type="unfinished"></translation>
+        <translation>95: Hälfte des Laubs verfärbt oder abgefallen</translation>
     </message>
     <message>
         <source>97: all leaves fallen</source>
-        <translation type="unfinished"></translation>
+        <translation>97: alle Blätter abgefallen</translation>
     </message>
     <message>
         <source>99: harvested and stored</source>
-        <translation type="unfinished"></translation>
+        <translation>99: geerntet und eingelagert</translation>
     </message>
     <message>
         <source>A geo: URI, which telephones open on a map (RFC 5870).</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein geo:-URI, den Mobiltelefone auf einer Karte öffnen (RFC 5870).</translation>
     </message>
     <message>
         <source>Address</source>
-        <translation type="unfinished"></translation>
+        <translation>Standort</translation>
     </message>
     <message>
         <source>Anything worth keeping about it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Alles, was sonst festzuhalten ist.</translation>
     </message>
     <message>
         <source>Bearing</source>
-        <translation type="unfinished"></translation>
+        <translation>Richtung</translation>
     </message>
     <message>
         <source>Block</source>
-        <translation type="unfinished"></translation>
+        <translation>Quartier</translation>
     </message>
     <message>
         <source>Block, row and position in words.</source>
-        <translation type="unfinished"></translation>
+        <translation>Quartier, Reihe und Platz in Worten.</translation>
     </message>
     <message>
         <source>Coefficient of kinship of the parents: the inbreeding of a seedling; unknown where no parent of either is recorded.</source>
-        <translation type="unfinished"></translation>
+        <translation>Abstammungskoeffizient der Eltern: der Inzuchtkoeffizient eines Sämlings; leer, wenn von keinem der beiden ein Elter verzeichnet ist.</translation>
     </message>
     <message>
         <source>Cold at</source>
-        <translation type="unfinished"></translation>
+        <translation>Kälte bei</translation>
     </message>
     <message>
         <source>Cold from</source>
-        <translation type="unfinished"></translation>
+        <translation>Kälte ab</translation>
     </message>
     <message>
         <source>Distance</source>
-        <translation type="unfinished"></translation>
+        <translation>Entfernung</translation>
     </message>
     <message>
         <source>Dress book</source>
-        <translation type="unfinished"></translation>
+        <translation>Buch gestalten</translation>
     </message>
     <message>
         <source>East of Greenwich, WGS 84.</source>
-        <translation type="unfinished"></translation>
+        <translation>Östlich von Greenwich, WGS 84.</translation>
     </message>
     <message>
         <source>Empty seeds</source>
-        <translation type="unfinished"></translation>
+        <translation>Taube Samen</translation>
     </message>
     <message>
         <source>Entry</source>
-        <translation type="unfinished"></translation>
+        <translation>Eintrag</translation>
     </message>
     <message>
         <source>Find a tree</source>
-        <translation type="unfinished"></translation>
+        <translation>Baum suchen</translation>
     </message>
     <message>
         <source>Finds trees from any scrap of their record: a label or a part of it, a tag, a cross&apos;s code, &quot;A x B 17&quot; for the 17th seedling of a cross, an accession&apos;s name even misspelt, row and position, a word of a note. Case, accents, blanks and dashes do not matter. Removed trees are found too. Nothing is written.</source>
-        <translation type="unfinished"></translation>
+        <translation>Findet Bäume anhand jedes Bruchstücks ihrer Daten: eine Bezeichnung oder ein Teil davon, ein Etikett, das Kürzel einer Kreuzung, &quot;A x B 17&quot; für den 17. Sämling einer Kreuzung, der Name einer Akzession, auch falsch geschrieben, Reihe und Platz, ein Wort aus einer Bemerkung. Groß- und Kleinschreibung, Akzente, Leerzeichen und Striche spielen keine Rolle. Auch entfernte Bäume werden gefunden. Es wird nichts geschrieben.</translation>
     </message>
     <message>
         <source>Flat or hollow seeds found in them.</source>
-        <translation type="unfinished"></translation>
+        <translation>Flache oder hohle Samen, die darin gefunden wurden.</translation>
     </message>
     <message>
         <source>Flowers open</source>
-        <translation type="unfinished"></translation>
+        <translation>Offene Blüten</translation>
     </message>
     <message>
         <source>From tags</source>
-        <translation type="unfinished"></translation>
+        <translation>Von Etiketten</translation>
     </message>
     <message>
         <source>From the standpoint, clockwise from true north.</source>
-        <translation type="unfinished"></translation>
+        <translation>Vom Standpunkt aus, im Uhrzeigersinn von geografisch Nord.</translation>
     </message>
     <message>
         <source>From the standpoint, over the ground as on a map.</source>
-        <translation type="unfinished"></translation>
+        <translation>Vom Standpunkt aus, waagerecht gemessen wie auf einer Karte.</translation>
     </message>
     <message>
         <source>Fruits</source>
-        <translation type="unfinished"></translation>
+        <translation>Früchte</translation>
     </message>
     <message>
         <source>Full seeds found in them.</source>
-        <translation type="unfinished"></translation>
+        <translation>Volle Samen, die darin gefunden wurden.</translation>
     </message>
     <message>
         <source>Germinated</source>
-        <translation type="unfinished"></translation>
+        <translation>Gekeimt</translation>
     </message>
     <message>
         <source>Grains</source>
-        <translation type="unfinished"></translation>
+        <translation>Pollenkörner</translation>
     </message>
     <message>
         <source>How many of them have a tube.</source>
-        <translation type="unfinished"></translation>
+        <translation>Wie viele davon einen Pollenschlauch haben.</translation>
     </message>
     <message>
         <source>How many trees to tell at the most.</source>
-        <translation type="unfinished"></translation>
+        <translation>Wie viele Bäume höchstens genannt werden.</translation>
     </message>
     <message>
         <source>How well it fits, 0 to 1; 1 for a tree&apos;s own label.</source>
-        <translation type="unfinished"></translation>
+        <translation>Wie gut es passt, 0 bis 1; 1 für die eigene Bezeichnung eines Baums.</translation>
     </message>
     <message>
         <source>Label</source>
-        <translation type="unfinished"></translation>
+        <translation>Bezeichnung</translation>
     </message>
     <message>
         <source>Latitude</source>
-        <translation type="unfinished"></translation>
+        <translation>Breite</translation>
     </message>
     <message>
         <source>Latitude and longitude of where you stand, as in 48.1340,9.3010: distances and bearings are told from there, and nearer trees come first among equals.</source>
-        <translation type="unfinished"></translation>
+        <translation>Breite und Länge des eigenen Standpunkts, etwa 48.1340,9.3010: Entfernungen und Richtungen gelten von dort aus, und bei gleich guten Treffern kommen nähere Bäume zuerst.</translation>
     </message>
     <message>
         <source>Layer or map</source>
-        <translation type="unfinished"></translation>
+        <translation>Layer oder Karte</translation>
     </message>
     <message>
         <source>Lineage</source>
-        <translation type="unfinished"></translation>
+        <translation>Abstammung</translation>
     </message>
     <message>
         <source>Longitude</source>
-        <translation type="unfinished"></translation>
+        <translation>Länge</translation>
     </message>
     <message>
         <source>Makes an empty orchard book: a GeoPackage with every table, its closed lists, names for people and descriptions, ready to be filled in with any GIS. It is dressed at once: its layers have symbols, labels and forms, and a map of them is stored in it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Legt ein leeres Obstgartenbuch an: ein GeoPackage mit allen Tabellen samt Auswahllisten, lesbaren Namen und Beschreibungen, das sich mit jedem GIS ausfüllen lässt. Es ist sofort fertig gestaltet: Seine Layer haben Symbole, Beschriftungen und Formulare, und eine Karte davon ist darin gespeichert.</translation>
     </message>
     <message>
         <source>Matched</source>
-        <translation type="unfinished"></translation>
+        <translation>Übereinstimmung</translation>
     </message>
     <message>
         <source>Medium</source>
-        <translation type="unfinished"></translation>
+        <translation>Substrat</translation>
     </message>
     <message>
         <source>Most trees</source>
-        <translation type="unfinished"></translation>
+        <translation>Höchstzahl Bäume</translation>
     </message>
     <message>
         <source>North of the equator, WGS 84.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nördlich des Äquators, WGS 84.</translation>
     </message>
     <message>
         <source>Note bloom</source>
-        <translation type="unfinished"></translation>
+        <translation>Blüte notieren</translation>
     </message>
     <message>
         <source>Note pick</source>
-        <translation type="unfinished"></translation>
+        <translation>Ernte notieren</translation>
     </message>
     <message>
         <source>Note pollen test</source>
-        <translation type="unfinished"></translation>
+        <translation>Pollentest notieren</translation>
     </message>
     <message>
         <source>Note pollination</source>
-        <translation type="unfinished"></translation>
+        <translation>Bestäubung notieren</translation>
     </message>
     <message>
         <source>Note score</source>
-        <translation type="unfinished"></translation>
+        <translation>Bonitur notieren</translation>
     </message>
     <message>
         <source>Note seed lot</source>
-        <translation type="unfinished"></translation>
+        <translation>Saatgutpartie notieren</translation>
     </message>
     <message>
         <source>Note seed taken out</source>
-        <translation type="unfinished"></translation>
+        <translation>Samenentnahme notieren</translation>
     </message>
     <message>
         <source>Note sprouts</source>
-        <translation type="unfinished"></translation>
+        <translation>Keimung notieren</translation>
     </message>
     <message>
         <source>Observer</source>
-        <translation type="unfinished"></translation>
+        <translation>Beobachter</translation>
     </message>
     <message>
         <source>On</source>
-        <translation type="unfinished"></translation>
+        <translation>Am</translation>
     </message>
     <message>
         <source>Pass</source>
-        <translation type="unfinished"></translation>
+        <translation>Durchgang</translation>
     </message>
     <message>
         <source>Place as a link</source>
-        <translation type="unfinished"></translation>
+        <translation>Lage als Link</translation>
     </message>
     <message>
         <source>Pollen lot</source>
-        <translation type="unfinished"></translation>
+        <translation>Pollenpartie</translation>
     </message>
     <message>
         <source>Position</source>
-        <translation type="unfinished"></translation>
+        <translation>Platz</translation>
     </message>
     <message>
         <source>Rank</source>
-        <translation type="unfinished"></translation>
+        <translation>Rang</translation>
     </message>
     <message>
         <source>Remark</source>
-        <translation type="unfinished"></translation>
+        <translation>Bemerkung</translation>
     </message>
     <message>
         <source>Score</source>
-        <translation type="unfinished"></translation>
+        <translation>Bewertung</translation>
     </message>
     <message>
         <source>Scrap</source>
-        <translation type="unfinished"></translation>
+        <translation>Suchbegriff</translation>
     </message>
     <message>
         <source>Seed lot</source>
-        <translation type="unfinished"></translation>
+        <translation>Saatgutpartie</translation>
     </message>
     <message>
         <source>Seed parent × pollen parent, with their own parents where known.</source>
-        <translation type="unfinished"></translation>
+        <translation>Samenelter × Pollenelter, mit deren eigenen Eltern, soweit bekannt.</translation>
     </message>
     <message>
         <source>Seeds</source>
-        <translation type="unfinished"></translation>
+        <translation>Samen</translation>
     </message>
     <message>
         <source>Sound seeds</source>
-        <translation type="unfinished"></translation>
+        <translation>Gut ausgebildete Samen</translation>
     </message>
     <message>
         <source>Sprouted</source>
-        <translation type="unfinished"></translation>
+        <translation>Gekeimt</translation>
     </message>
     <message>
         <source>Standpoint</source>
-        <translation type="unfinished"></translation>
+        <translation>Standpunkt</translation>
     </message>
     <message>
         <source>Status</source>
-        <translation type="unfinished"></translation>
+        <translation>Status</translation>
     </message>
     <message>
         <source>Styles and map</source>
-        <translation type="unfinished"></translation>
+        <translation>Stile und Karte</translation>
     </message>
     <message>
         <source>Tag</source>
-        <translation type="unfinished"></translation>
+        <translation>Etikett</translation>
     </message>
     <message>
         <source>Take back a note</source>
-        <translation type="unfinished"></translation>
+        <translation>Notiz zurücknehmen</translation>
     </message>
     <message>
         <source>Takes back the last entry that was noted in the book, or the one that is named, if nobody changed it since and nothing refers to it. Run again, it takes back the one before.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nimmt den zuletzt im Buch notierten Eintrag zurück oder den genannten, sofern ihn seither niemand geändert hat und nichts auf ihn verweist. Ein erneuter Aufruf nimmt den Eintrag davor zurück.</translation>
     </message>
     <message>
         <source>The accession, where no single tree was looked at.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Akzession, wenn kein einzelner Baum betrachtet wurde.</translation>
     </message>
     <message>
         <source>The code of the cross.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Kürzel der Kreuzung.</translation>
     </message>
     <message>
         <source>The code on the bag of seed.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Kürzel auf dem Samenbeutel.</translation>
     </message>
     <message>
         <source>The code on the vial.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Kürzel auf dem Röhrchen.</translation>
     </message>
     <message>
         <source>The day on which it was seen or done; the as-of day where it is not given.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Tag, an dem es beobachtet oder getan wurde; ohne Angabe der Stand.</translation>
     </message>
     <message>
         <source>The first day in the cold.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der erste Tag in der Kälte.</translation>
     </message>
     <message>
         <source>The growth stage on the BBCH scale.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Entwicklungsstadium nach der BBCH-Skala.</translation>
     </message>
     <message>
         <source>The label on the tree&apos;s tag.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Bezeichnung auf dem Etikett des Baums.</translation>
     </message>
     <message>
         <source>The number of flowers worked.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Zahl der bestäubten Blüten.</translation>
     </message>
     <message>
         <source>The number of fruits picked.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Zahl der gepflückten Früchte.</translation>
     </message>
     <message>
         <source>The number of grains counted.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Zahl der ausgezählten Pollenkörner.</translation>
     </message>
     <message>
         <source>The number of seeds that have sprouted so far, all in all.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Zahl der bisher insgesamt gekeimten Samen.</translation>
     </message>
     <message>
         <source>The number of seeds.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Zahl der Samen.</translation>
     </message>
     <message>
         <source>The part of the flowers that have opened.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Anteil der Blüten, die sich geöffnet haben.</translation>
     </message>
     <message>
         <source>The part of the orchard.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Teil des Obstgartens.</translation>
     </message>
     <message>
         <source>The place in the row.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Platz in der Reihe.</translation>
     </message>
     <message>
         <source>The row within the block.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Reihe im Quartier.</translation>
     </message>
     <message>
         <source>The score, in the trait&apos;s own unit.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>The table whose style it is, or the name of the map.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Wert, in der Einheit des Merkmals.</translation>
     </message>
     <message>
         <source>The tags whose fruit the seed came from, parted by blanks.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Etiketten, von deren Früchten die Samen stammen, durch Leerzeichen getrennt.</translation>
     </message>
     <message>
         <source>The temperature of the cold.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Temperatur der Kälte.</translation>
     </message>
     <message>
         <source>The trees that a scrap of a record leads to, best first.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Bäume, zu denen ein Bruchstück der Daten führt, die besten zuerst.</translation>
     </message>
     <message>
         <source>Trait</source>
-        <translation type="unfinished"></translation>
+        <translation>Merkmal</translation>
     </message>
     <message>
         <source>Treatment</source>
-        <translation type="unfinished"></translation>
+        <translation>Behandlung</translation>
     </message>
     <message>
         <source>Trees</source>
-        <translation type="unfinished"></translation>
+        <translation>Bäume</translation>
     </message>
     <message>
         <source>Trees found</source>
-        <translation type="unfinished"></translation>
+        <translation>Gefundene Bäume</translation>
     </message>
     <message>
         <source>What is known of the tree; left out, the trees nearest to at are told.</source>
-        <translation type="unfinished"></translation>
+        <translation>Was vom Baum bekannt ist; ohne Angabe werden die Bäume genannt, die dem Standpunkt am nächsten sind.</translation>
     </message>
     <message>
         <source>What of its record the scrap fits, and how many letters are off.</source>
-        <translation type="unfinished"></translation>
+        <translation>Zu welchen seiner Daten der Suchbegriff passt und wie viele Buchstaben abweichen.</translation>
     </message>
     <message>
         <source>What stands on the tag at the branch.</source>
-        <translation type="unfinished"></translation>
+        <translation>Was auf dem Etikett am Ast steht.</translation>
     </message>
     <message>
         <source>What stands on the tree&apos;s tag.</source>
-        <translation type="unfinished"></translation>
+        <translation>Was auf dem Etikett des Baums steht.</translation>
     </message>
     <message>
         <source>What the seed lies in.</source>
-        <translation type="unfinished"></translation>
+        <translation>Worin die Samen liegen.</translation>
     </message>
     <message>
         <source>What the tree is.</source>
-        <translation type="unfinished"></translation>
+        <translation>Was der Baum ist.</translation>
     </message>
     <message>
         <source>What was done</source>
-        <translation type="unfinished"></translation>
+        <translation>Was getan wurde</translation>
     </message>
     <message>
         <source>What was done to the seed.</source>
-        <translation type="unfinished"></translation>
+        <translation>Was mit den Samen gemacht wurde.</translation>
     </message>
     <message>
         <source>What was scored, always in the same word.</source>
-        <translation type="unfinished"></translation>
+        <translation>Was bewertet wurde, immer mit demselben Wort.</translation>
     </message>
     <message>
         <source>What was written for the desktop.</source>
-        <translation type="unfinished"></translation>
+        <translation>Was für die GIS-Oberfläche geschrieben wurde.</translation>
     </message>
     <message>
         <source>Whether it stands, or when it was removed and why.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ob er steht oder wann und warum er entfernt wurde.</translation>
     </message>
     <message>
         <source>Which one to take back, by the name told when it was noted, such as bloom_note/412; the last where none is named.</source>
-        <translation type="unfinished"></translation>
+        <translation>Welcher Eintrag zurückzunehmen ist, mit dem beim Notieren genannten Namen, etwa bloom_note/412; ohne Angabe der letzte.</translation>
     </message>
     <message>
         <source>Which round on the same flowers it was.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der wievielte Durchgang an denselben Blüten es war.</translation>
     </message>
     <message>
         <source>Who looked.</source>
-        <translation type="unfinished"></translation>
+        <translation>Wer beobachtet hat.</translation>
     </message>
     <message>
         <source>Writes down a bag of seed of one cross that is treated alike, on the day of its washing. Held against the book first: its tags must be of its cross, and it holds no more seed than their fruit.</source>
-        <translation type="unfinished"></translation>
+        <translation>Notiert einen Beutel einheitlich behandelter Samen einer Kreuzung am Tag des Auswaschens. Wird zuerst am Buch geprüft: Die Etiketten müssen zur Kreuzung gehören, und der Beutel enthält nicht mehr Samen als deren Früchte.</translation>
     </message>
     <message>
         <source>Writes down a germination test of stored pollen: what the lot can still do is then judged by it instead of by the handbook.</source>
-        <translation type="unfinished"></translation>
+        <translation>Notiert einen Keimtest von gelagertem Pollen: Was die Partie noch leisten kann, wird danach daran gemessen statt am Handbuch.</translation>
     </message>
     <message>
         <source>Writes down a score given to a tree for one trait: taste, size, scab. Held against the book first: the tree must be known and standing on that day.</source>
-        <translation type="unfinished"></translation>
+        <translation>Notiert die Bonitur eines Baums für ein Merkmal: Geschmack, Größe, Schorf. Wird zuerst am Buch geprüft: Der Baum muss bekannt sein und an diesem Tag stehen.</translation>
     </message>
     <message>
         <source>Writes down how many seeds of a lot have sprouted so far, those taken out included. Held against the book first: the count of a lot only grows, and never beyond its seeds.</source>
-        <translation type="unfinished"></translation>
+        <translation>Notiert, wie viele Samen einer Partie bisher gekeimt sind, einschließlich der entnommenen. Wird zuerst am Buch geprüft: Die Zahl einer Partie steigt nur und nie über ihre Samenzahl hinaus.</translation>
     </message>
     <message>
         <source>Writes down seeds that left a lot: potted, given away, rotten. Held against the book first: no more can leave a lot than it had.</source>
-        <translation type="unfinished"></translation>
+        <translation>Notiert Samen, die eine Partie verlassen haben: getopft, abgegeben, verfault. Wird zuerst am Buch geprüft: Einer Partie kann nicht mehr entnommen werden, als sie hatte.</translation>
     </message>
     <message>
         <source>Writes down the flowers worked on a branch, under the tag that is hung on it. Held against the book first: the tree must be of the cross&apos;s seed parent, the tag new, the pollen in hand by that day.</source>
-        <translation type="unfinished"></translation>
+        <translation>Notiert die an einem Ast bestäubten Blüten unter dem Etikett, das daran hängt. Wird zuerst am Buch geprüft: Der Baum muss vom Samenelter der Kreuzung sein, das Etikett neu und der Pollen an diesem Tag vorhanden.</translation>
     </message>
     <message>
         <source>Writes down the fruit picked from a tagged branch and, once it is cut, the seed in it. Held against the book first: fruit comes after its pollination, is no more than the flowers worked, and its seed must have had time to ripen.</source>
-        <translation type="unfinished"></translation>
+        <translation>Notiert die von einem etikettierten Ast gepflückten Früchte und, sobald sie aufgeschnitten sind, die Samen darin. Wird zuerst am Buch geprüft: Früchte kommen nach ihrer Bestäubung, sind nicht mehr als die bestäubten Blüten, und ihre Samen müssen Zeit zum Reifen gehabt haben.</translation>
     </message>
     <message>
         <source>Writes down the stage that a tree, or an accession as a whole, was seen in. The note is held against the book first: an unknown tree, a day to come, a stage that goes back.</source>
-        <translation type="unfinished"></translation>
+        <translation>Notiert das Stadium, in dem ein Baum oder eine Akzession als Ganzes beobachtet wurde. Die Notiz wird zuerst am Buch geprüft: ein unbekannter Baum, ein künftiger Tag, ein Stadium, das zurückgeht.</translation>
     </message>
     <message>
         <source>Writes into the book how it looks in a desktop: symbols, labels, forms and pick lists for every layer, and a map of them all, stored under the name Season map. What somebody changed since, and styles of one&apos;s own, are left alone.</source>
-        <translation type="unfinished"></translation>
+        <translation>Schreibt ins Buch, wie es im Desktop-GIS aussieht: Symbole, Beschriftungen, Formulare und Auswahllisten für jeden Layer sowie eine Karte von allen, gespeichert unter dem Namen Season map. Was seither jemand geändert hat, und eigene Stile bleiben unangetastet.</translation>
     </message>
     <message>
         <source>Written, as it was, or yours: changed by somebody and left alone.</source>
-        <translation type="unfinished"></translation>
+        <translation>Geschrieben, unverändert oder eigene Fassung: von jemandem geändert und belassen.</translation>
     </message>
     <message>
         <source>averaged</source>
-        <translation type="unfinished"></translation>
+        <translation>gemittelt</translation>
     </message>
     <message>
         <source>bag</source>
-        <translation type="unfinished"></translation>
+        <translation>eintüten</translation>
     </message>
     <message>
         <source>chill then heat</source>
-        <translation type="unfinished"></translation>
+        <translation>Kälte, dann Wärme</translation>
     </message>
     <message>
         <source>cut branch</source>
-        <translation type="unfinished"></translation>
+        <translation>Treibzweig schneiden</translation>
     </message>
     <message>
         <source>deep freezer</source>
-        <translation type="unfinished"></translation>
+        <translation>Ultratiefkühler</translation>
     </message>
     <message>
         <source>degree-days</source>
-        <translation type="unfinished"></translation>
+        <translation>Gradtage</translation>
     </message>
     <message>
         <source>doubtful</source>
-        <translation type="unfinished"></translation>
+        <translation>fraglich</translation>
     </message>
     <message>
         <source>fair</source>
-        <translation type="unfinished"></translation>
+        <translation>brauchbar</translation>
     </message>
     <message>
         <source>forced branch</source>
-        <translation type="unfinished"></translation>
+        <translation>Treibzweig</translation>
     </message>
     <message>
         <source>freezer</source>
-        <translation type="unfinished"></translation>
+        <translation>Gefrierschrank</translation>
     </message>
     <message>
         <source>gather</source>
-        <translation type="unfinished"></translation>
+        <translation>sammeln</translation>
     </message>
     <message>
         <source>good</source>
-        <translation type="unfinished"></translation>
+        <translation>gut</translation>
     </message>
     <message>
         <source>impossible</source>
-        <translation type="unfinished"></translation>
+        <translation>unmöglich</translation>
     </message>
     <message>
         <source>kept from last year</source>
-        <translation type="unfinished"></translation>
+        <translation>vom Vorjahr gelagert</translation>
     </message>
     <message>
         <source>kept this spring</source>
-        <translation type="unfinished"></translation>
+        <translation>dieses Frühjahr gelagert</translation>
     </message>
     <message>
         <source>mean day</source>
-        <translation type="unfinished"></translation>
+        <translation>mittlerer Tag</translation>
     </message>
     <message>
         <source>mid-parent</source>
-        <translation type="unfinished"></translation>
+        <translation>Elternmittel</translation>
     </message>
     <message>
         <source>one parent</source>
-        <translation type="unfinished"></translation>
+        <translation>ein Elter</translation>
     </message>
     <message>
         <source>orchard mean</source>
-        <translation type="unfinished"></translation>
+        <translation>Mittel des Obstgartens</translation>
     </message>
     <message>
         <source>own notes</source>
-        <translation type="unfinished"></translation>
+        <translation>eigene Notizen</translation>
     </message>
     <message>
         <source>pollinate</source>
-        <translation type="unfinished"></translation>
+        <translation>bestäuben</translation>
     </message>
     <message>
         <source>refrigerator</source>
-        <translation type="unfinished"></translation>
+        <translation>Kühlschrank</translation>
     </message>
     <message>
         <source>room</source>
-        <translation type="unfinished"></translation>
+        <translation>Raumtemperatur</translation>
     </message>
     <message>
         <source>same day</source>
-        <translation type="unfinished"></translation>
+        <translation>am selben Tag</translation>
     </message>
     <message>
         <source>test lot</source>
-        <translation type="unfinished"></translation>
+        <translation>Pollenpartie prüfen</translation>
     </message>
     <message>
         <source>unbag</source>
-        <translation type="unfinished"></translation>
+        <translation>Tüten abnehmen</translation>
     </message>
     <message>
         <source>unlikely</source>
-        <translation type="unfinished"></translation>
+        <translation>unwahrscheinlich</translation>
+    </message>
+    <message>
+        <source>Tree row</source>
+        <translation>Reihe</translation>
+    </message>
+    <message>
+        <source>east</source>
+        <translation>östlich</translation>
+    </message>
+    <message>
+        <source>north</source>
+        <translation>nördlich</translation>
+    </message>
+    <message>
+        <source>north-east</source>
+        <translation>nordöstlich</translation>
+    </message>
+    <message>
+        <source>north-west</source>
+        <translation>nordwestlich</translation>
+    </message>
+    <message>
+        <source>south</source>
+        <translation>südlich</translation>
+    </message>
+    <message>
+        <source>south-east</source>
+        <translation>südöstlich</translation>
+    </message>
+    <message>
+        <source>south-west</source>
+        <translation>südwestlich</translation>
+    </message>
+    <message>
+        <source>west</source>
+        <translation>westlich</translation>
+    </message>
+    <message>
+        <source>%</source>
+        <translation>%</translation>
+    </message>
+    <message>
+        <source>The layer whose style it is, by its title, or the name of the map.</source>
+        <translation>Der Layer, dem der Stil gehört, mit seinem Titel, oder der Name der Karte.</translation>
+    </message>
+    <message>
+        <source>days</source>
+        <translation>Tage</translation>
+    </message>
+    <message>
+        <source>degrees C</source>
+        <translation>Grad C</translation>
+    </message>
+    <message>
+        <source>flowers</source>
+        <translation>Blüten</translation>
+    </message>
+    <message>
+        <source>mg</source>
+        <translation>mg</translation>
+    </message>
+    <message>
+        <source>points</source>
+        <translation>Punkte</translation>
+    </message>
+    <message>
+        <source>seeds</source>
+        <translation>Samen</translation>
+    </message>
+    <message>
+        <source>seeds squared</source>
+        <translation>Samen zum Quadrat</translation>
+    </message>
+    <message>
+        <source>share</source>
+        <translation>Anteil</translation>
     </message>
 </context>
 </TS>

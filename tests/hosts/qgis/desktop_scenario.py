@@ -110,6 +110,36 @@ def note_what_cannot_be(window, form, button):
     iface.messageBar().clearWidgets()
 
 
+def full_bloom_of(label):
+    windows = QgsVectorLayer(BOOK + "|layername=bloom_window", "windows", "ogr")
+    return next(f["full_p50"] for f in windows.getFeatures() if f["label"] == label)
+
+
+def a_note_changes_the_plan(window, layer, panel, button):
+    """Buds seen later than expected: the tree's bloom, and with it the orchard's, is foretold later."""
+    panel.findChild(QDateEdit).setDate(QDate(2026, 4, 10))
+    QTest.mouseClick(button, Qt.LeftButton)
+    wait_for("the plan before the note", button.isEnabled)
+    before = full_bloom_of("LO-01-05")
+    click_tree(layer, "LO-01-05")
+    form = window.findChild(QWidget, "pipward_note_form")
+    note = form.findChild(QPushButton, "pipward_note_button")
+    form.findChild(QTabWidget, "pipward_note_pages").setCurrentIndex(0)
+    wait_for("the form", lambda: note.isEnabled() and "LO-01-05" in form.findChild(QLabel, "pipward_note_tree").text())
+    form.findChild(QDateEdit, "pipward_note_day").setDate(QDate(2026, 4, 10))
+    stage = form.findChild(QComboBox, "pipward_note_stage")
+    stage.setCurrentIndex(stage.findData(55))
+    noted = len(notes_of("LO-01-05"))
+    QTest.mouseClick(note, Qt.LeftButton)
+    wait_for("the note in the book", lambda: len(notes_of("LO-01-05")) == noted + 1)
+    window.findChild(QDockWidget, "pipward_season_dock").setUserVisible(True)
+    QTest.mouseClick(button, Qt.LeftButton)
+    wait_for("the plan after the note", button.isEnabled)
+    assert full_bloom_of("LO-01-05") > before, "late buds do not make the bloom later"
+    pause(0.5)
+    window.grab().save("after-note.png")
+
+
 def draw(canvas, center, scale):
     drawn = []
     canvas.mapCanvasRefreshed.connect(lambda: drawn.append(True))
@@ -130,6 +160,8 @@ def open_map(window):
     wait_for("the map", lambda: project.fileName().startswith("geopackage:") and project.count() > 20)
     layers = project.mapLayers()
     assert all(layer.isValid() for layer in layers.values()), [n for n, l in layers.items() if not l.isValid()]
+    chosen = window.findChild(QWidget, "pipward_season_panel").findChild(QgsFileWidget).filePath()
+    assert chosen == BOOK, "the season panel does not take the book that was opened"
     assert all(r.isValid() for r in project.relationManager().relations().values())
     assert project.crs().authid() == "EPSG:25832"
     canvas = iface.mapCanvas()
@@ -248,6 +280,7 @@ def scenario():
 
     note_at_a_tree(window, layer)
     window.findChild(QDockWidget, "pipward_season_dock").setUserVisible(True)
+    a_note_changes_the_plan(window, layer, panel, button)
 
     open_map(window)
 

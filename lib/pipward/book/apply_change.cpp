@@ -1,0 +1,125 @@
+// SPDX-License-Identifier: MIT
+#include <fmt/format.h>
+#include <ogrsf_frmts.h>
+
+#include "pipward/book/change.h"
+#include "pipward/book/layers.h"
+#include "pipward/book/parts_of_change.h"
+#include "pipward/book/schema.h"
+#include "pipward/book/transaction.h"
+
+namespace pipward {
+namespace {
+
+Finding about(const CellEdit& edit, std::string field, std::string value, std::string message,
+              std::string remedy) {
+    return {.level = Level::error,
+            .table = edit.table,
+            .row = edit.name,
+            .field = std::move(field),
+            .value = std::move(value),
+            .message = std::move(message),
+            .remedy = std::move(remedy)};
+}
+
+void check_edit(const CellEdit& edit, Findings& findings) {
+    const auto* table = find_book_table(edit.table);
+    for (const auto& [name, value] : edit.after) {
+        const auto* column = table == nullptr ? nullptr : find_column(*table, name);
+        if (column == nullptr) {
+            throw Error(Trouble::usage, about(edit, name, {}, "The book has no such column.",
+                                              "Name a table and a column of the book."));
+        }
+        if (const auto wrong = check_cell(*column, value)) {
+            findings.push_back(about(edit, name, wrong->value, wrong->message, wrong->remedy));
+        }
+    }
+}
+
+void check_edits(const BookChange& change) {
+    Findings findings;
+    for (const auto& edit : change.edits) {
+        check_edit(edit, findings);
+    }
+    if (!findings.empty()) {
+        throw Error(Trouble::input, findings);
+    }
+}
+
+bool holds(const OGRFeature& feature, const std::map<std::string, Cell>& cells) {
+    for (const auto& [name, value] : cells) {
+        const int field = feature.GetFieldIndex(name.c_str());
+        if (field < 0 || get_field(feature, field) != value) {
+            return false;
+        }
+    }
+    return true;
+}
+
+void edit_row(Session& session, const std::string& location, const CellEdit& edit, Findings& findings) {
+    OGRLayer* layer = session.dataset->GetLayerByName(edit.table.c_str());
+    if (layer == nullptr) {
+        throw access_error(location, fmt::format("The book has no table {}.", edit.table),
+                           "Check it with book-check.");
+    }
+    const OGRFeatureUniquePtr feature(layer->GetFeature(edit.fid));
+    if (feature == nullptr || !holds(*feature, edit.before)) {
+        findings.push_back(about(edit, {}, {}, "The row was changed or removed since the book was read.",
+                                 "Run it again. Nothing was changed."));
+        return;
+    }
+    for (const auto& [name, value] : edit.after) {
+        const int field = feature->GetFieldIndex(name.c_str());
+        if (field < 0) {
+            throw access_error(location, fmt::format("The table {} has no column {}.", edit.table, name),
+                               "Check the book with book-check.");
+        }
+        set_field(*feature, field, value);
+    }
+    const auto before = session.messages->failures();
+    expect_success(session, before, layer->SetFeature(feature.get()) != OGRERR_NONE, "SetFeature");
+}
+
+void edit_rows(Session& session, const std::string& location, const std::vector<CellEdit>& edits) {
+    Findings findings;
+    for (const auto& edit : edits) {
+        edit_row(session, location, edit, findings);
+    }
+    if (!findings.empty()) {
+        throw Error(Trouble::input, findings);
+    }
+}
+
+std::vector<std::string> tables_of(const BookChange& change) {
+    std::vector<std::string> tables;
+    for (const auto* list : {&change.added, &change.results}) {
+        for (const auto& table : *list) {
+            tables.push_back(table.shape.name);
+        }
+    }
+    for (const auto& edit : change.edits) {
+        if (tables.empty() || tables.back() != edit.table) {
+            tables.push_back(edit.table);
+        }
+    }
+    return tables;
+}
+
+}  // namespace
+
+void apply_change(const std::string& location, const BookChange& change, Patience patience) {
+    for (const auto& rows : change.added) {
+        check_appended(rows);
+    }
+    check_edits(change);
+    check_results(change.results);
+    change_book(location, tables_of(change), patience, [&](Session& session) {
+        for (const auto& rows : change.added) {
+            append_in(session, location, rows);
+        }
+        edit_rows(session, location, change.edits);
+        replace_in(session, change.results);
+    });
+}
+
+}  // namespace pipward

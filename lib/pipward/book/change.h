@@ -1,0 +1,37 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include <cstdint>
+#include <map>
+#include <string>
+#include <vector>
+
+#include "pipward/book/book.h"
+
+namespace pipward {
+
+/// Cells of one row that stands in a user's table already, by column name. They are changed only while they
+/// still hold what was read of them.
+struct CellEdit {
+    std::string table;
+    std::int64_t fid = 0;
+    std::string name;  ///< the row's, for people
+    std::map<std::string, Cell> before{};
+    std::map<std::string, Cell> after{};
+};
+
+/// What one piece of work does to a book.
+struct BookChange {
+    std::vector<Table> added{};  ///< rows for users' tables, as append_rows()
+    std::vector<CellEdit> edits{};
+    std::vector<Table> results{};  ///< as replace_results()
+};
+
+/// All of it in one transaction, wholly done or not at all. Throws Error: (input) with all findings for cells
+/// that the schema does not allow, names that are taken, and rows that are gone or were changed since they
+/// were read; (usage) for a table or column that the schema does not have; (access) where the book cannot be
+/// written.
+void apply_change(const std::string& location, const BookChange& change,
+                  Patience patience = default_patience);
+
+}  // namespace pipward

@@ -1,0 +1,208 @@
+// SPDX-License-Identifier: MIT
+#include "pipward/book/user_layer.h"
+
+#include <cpl_string.h>
+#include <fmt/format.h>
+#include <fmt/ranges.h>
+#include <ogrsf_frmts.h>
+
+#include <algorithm>
+#include <cmath>
+
+#include "pipward/book/layers.h"
+
+namespace pipward {
+namespace {
+
+Finding left_out(const UserLayer& layer, const std::string& feature, std::string message) {
+    return {Level::warning, layer.name, feature, {}, {}, std::move(message), "It was left out."};
+}
+
+void add_geometry(const OGRGeometry* geometry, UserFeature feature, UserLayer& layer) {
+    const auto kind = geometry == nullptr ? wkbNone : wkbFlatten(geometry->getGeometryType());
+    if (geometry == nullptr || geometry->IsEmpty() != 0) {
+        layer.findings.push_back(left_out(layer, feature.name, "It has no place on the map."));
+    } else if (kind == wkbPoint) {
+        if (const auto point = to_map_point(geometry)) {
+            feature.points = {*point};
+            layer.features.push_back(std::move(feature));
+        } else {
+            layer.findings.push_back(
+                left_out(layer, feature.name, "It has a coordinate that is no finite number."));
+        }
+    } else if (kind == wkbLineString) {
+        feature.is_line = true;
+        feature.points = to_map_line(geometry);
+        if (feature.points.empty()) {
+            layer.findings.push_back(
+                left_out(layer, feature.name, "It has a coordinate that is no finite number."));
+        } else {
+            layer.features.push_back(std::move(feature));
+        }
+    } else if (kind == wkbMultiPoint || kind == wkbMultiLineString || kind == wkbGeometryCollection) {
+        for (const auto* part : *geometry->toGeometryCollection()) {
+            add_geometry(part, feature, layer);
+        }
+    } else {
+        layer.findings.push_back(
+            left_out(layer, feature.name,
+                     fmt::format("It is neither a point nor a line but {}.", geometry->getGeometryName())));
+    }
+}
+
+std::string crs_of(const OGRLayer& layer) {
+    const auto* crs = const_cast<OGRLayer&>(layer).GetSpatialRef();
+    if (crs == nullptr) {
+        return {};
+    }
+    const char* authority = crs->GetAuthorityName(nullptr);
+    const char* code = crs->GetAuthorityCode(nullptr);
+    if (authority != nullptr && code != nullptr) {
+        return fmt::format("{}:{}", authority, code);
+    }
+    char* text = nullptr;
+    crs->exportToWkt(&text);
+    const std::string wkt = text == nullptr ? "" : text;
+    CPLFree(text);
+    return wkt;
+}
+
+// Without these OGR takes a CSV's coordinates for mere numbers.
+CPLStringList open_options() {
+    CPLStringList options;
+    options.SetNameValue("X_POSSIBLE_NAMES", "x,lon,long,longitude,easting,east,e");
+    options.SetNameValue("Y_POSSIBLE_NAMES", "y,lat,latitude,northing,north,n");
+    options.SetNameValue("Z_POSSIBLE_NAMES", "z,height,elevation,height_m,elevation_m");
+    options.SetNameValue("GEOM_POSSIBLE_NAMES", "wkt,geom*,the_geom");
+    return options;
+}
+
+bool is_csv(GDALDataset& dataset) {
+    return dataset.GetDriver() != nullptr && EQUAL(dataset.GetDriver()->GetDescription(), "CSV");
+}
+
+DatasetHandle opened(const std::string& file, const OgrMessages& messages) {
+    GDALAllRegister();
+    DatasetHandle dataset(
+        GDALDataset::Open(file.c_str(), GDAL_OF_VECTOR | GDAL_OF_READONLY, nullptr, nullptr, nullptr));
+    if (dataset != nullptr && is_csv(*dataset)) {
+        const auto options = open_options();
+        dataset.reset(GDALDataset::Open(file.c_str(), GDAL_OF_VECTOR | GDAL_OF_READONLY, nullptr,
+                                        options.List(), nullptr));
+    }
+    if (dataset == nullptr) {
+        const auto said = messages.failures_since(0);
+        throw access_error(file,
+                           "The file cannot be opened as a layer" + (said.empty() ? "." : ": " + said + "."),
+                           "Name a GeoPackage, a Shapefile, a GeoJSON or a CSV file with coordinates.");
+    }
+    return dataset;
+}
+
+OGRLayer& chosen_layer(GDALDataset& dataset, const std::string& file, const std::string& wanted) {
+    std::vector<std::string> names;
+    for (auto* layer : dataset.GetLayers()) {
+        names.emplace_back(layer->GetName());
+    }
+    if (!wanted.empty()) {
+        if (OGRLayer* layer = dataset.GetLayerByName(wanted.c_str())) {
+            return *layer;
+        }
+        throw access_error(file, fmt::format("The file has no layer {}.", wanted),
+                           fmt::format("It has: {}.", fmt::join(names, ", ")));
+    }
+    if (names.size() != 1) {
+        throw Error(Trouble::usage,
+                    Finding{Level::error,
+                            file,
+                            {},
+                            "layer",
+                            {},
+                            names.empty() ? "The file has no layer." : "The file has several layers.",
+                            fmt::format("Name one of: {}.", fmt::join(names, ", "))});
+    }
+    return *dataset.GetLayer(0);
+}
+
+std::map<std::string, std::string> texts_of(const OGRFeature& feature) {
+    std::map<std::string, std::string> texts;
+    for (int field = 0; field < feature.GetFieldCount(); ++field) {
+        const auto text = to_text(get_field(feature, field));
+        if (!text.empty() && CPLIsUTF8(text.c_str(), static_cast<int>(text.size())) != 0) {
+            texts[feature.GetFieldDefnRef(field)->GetNameRef()] = text;
+        }
+    }
+    return texts;
+}
+
+std::string trimmed(const std::string& text) {
+    const auto first = text.find_first_not_of(" \t\r\n");
+    const auto last = text.find_last_not_of(" \t\r\n");
+    return first == std::string::npos ? std::string{} : text.substr(first, last - first + 1);
+}
+
+Error no_points(const std::string& text, const std::string& parameter) {
+    return {Trouble::usage,
+            Finding{Level::error,
+                    {},
+                    {},
+                    parameter,
+                    text,
+                    "This is no line and no list of points.",
+                    "Write the points as in \"522400 5331200, 522440 5331210\", or well-known text."}};
+}
+
+std::string as_wkt(std::string text) {
+    if (!text.empty() &&
+        (std::isdigit(static_cast<unsigned char>(text[0])) != 0 || text[0] == '-' || text[0] == '+')) {
+        std::ranges::replace(text, ';', ',');
+        const auto numbers = CPLStringList(CSLTokenizeString2(text.c_str(), ",", 0));
+        const auto first =
+            numbers.Count() > 0 ? CPLStringList(CSLTokenizeString2(numbers[0], " \t", 0)) : CPLStringList();
+        return fmt::format("LINESTRING {}({})", first.Count() == 3 ? "Z " : "", text);
+    }
+    return text;
+}
+
+}  // namespace
+
+UserLayer read_user_layer(const std::string& file, const std::string& layer) {
+    const OgrMessages messages;
+    const auto dataset = opened(file, messages);
+    auto& source = chosen_layer(*dataset, file, layer);
+    UserLayer result{.name = source.GetName(), .crs = crs_of(source)};
+    for (int field = 0; field < source.GetLayerDefn()->GetFieldCount(); ++field) {
+        result.columns.emplace_back(source.GetLayerDefn()->GetFieldDefn(field)->GetNameRef());
+    }
+    const auto before = messages.failures();
+    int number = 0;
+    for (const auto& feature : source) {
+        UserFeature made{.name = fmt::format("feature {}", ++number), .texts = texts_of(*feature)};
+        add_geometry(feature->GetGeometryRef(), std::move(made), result);
+    }
+    if (messages.failures() > before) {
+        throw access_error(file, "The layer could be read only in part: " + messages.failures_since(before),
+                           "The file is damaged: fetch it anew.");
+    }
+    return result;
+}
+
+UserLayer user_layer_of(const std::string& text, const std::string& parameter) {
+    const OgrMessages quiet;
+    const auto wkt = as_wkt(trimmed(text));
+    OGRGeometry* geometry = nullptr;
+    const char* rest = wkt.c_str();
+    const auto trouble = OGRGeometryFactory::createFromWkt(&rest, nullptr, &geometry);
+    const std::unique_ptr<OGRGeometry> owned(geometry);
+    if (trouble != OGRERR_NONE || owned == nullptr || !trimmed(rest).empty()) {
+        throw no_points(text, parameter);
+    }
+    UserLayer layer;
+    add_geometry(owned.get(), {.name = {}}, layer);
+    if (layer.features.empty()) {
+        throw no_points(text, parameter);
+    }
+    return layer;
+}
+
+}  // namespace pipward

@@ -1,0 +1,147 @@
+// SPDX-License-Identifier: MIT
+#include "pipward/operation/row_courses.h"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <map>
+
+#include "pipward/operation/complaint.h"
+
+namespace pipward {
+namespace {
+
+bool is_blank(const std::string& text) {
+    return text.find_first_not_of(" \t\r\n") == std::string::npos;
+}
+
+/// One more than the highest number that is a row's name in the block.
+std::string free_name(const std::string& block, const Orchard& orchard) {
+    int highest = 0;
+    for (const auto& row : orchard.rows) {
+        const bool digits = !row.name.empty() && row.name.size() < 7 &&
+                            row.name.find_first_not_of("0123456789") == std::string::npos;
+        if (row.block == block && digits) {
+            highest = std::max(highest, std::stoi(row.name));
+        }
+    }
+    return std::to_string(highest + 1);
+}
+
+Error no_row_column(const std::string& column) {
+    return {Trouble::usage, about_parameter("row-column", column, "The layer has no such column.",
+                                            "Name the column that holds the rows' names.")};
+}
+
+std::string row_column(const CoursesRequest& request, const GroundLayer& layer, bool lines) {
+    if (!request.row_column.empty()) {
+        const auto found = std::ranges::find(layer.columns, request.row_column);
+        return found == layer.columns.end() ? throw no_row_column(request.row_column) : *found;
+    }
+    return lines ? column_like(layer, {"row", "row_name", "name"}) : column_like(layer, {"row", "row_name"});
+}
+
+std::string text_in(const GroundFeature& feature, const std::string& column) {
+    const auto found = feature.texts.find(column);
+    return found == feature.texts.end() ? std::string{} : found->second;
+}
+
+std::vector<RowCourse> courses_of_lines(const GroundLayer& layer, const std::string& column) {
+    std::vector<RowCourse> courses;
+    for (const auto& feature : layer.features) {
+        if (feature.is_line) {
+            courses.push_back({text_in(feature, column), feature.points});
+        }
+    }
+    return courses;
+}
+
+/// Points of one name make one row, in the order of the layer.
+std::vector<RowCourse> courses_of_points(const GroundLayer& layer, const std::string& column) {
+    std::vector<RowCourse> courses;
+    std::map<std::string, std::size_t> index;
+    for (const auto& feature : layer.features) {
+        const auto name = text_in(feature, column);
+        const auto [known, first] = index.emplace(name, courses.size());
+        if (first) {
+            courses.push_back({name, {}});
+        }
+        auto& points = courses[known->second].points;
+        points.insert(points.end(), feature.points.begin(), feature.points.end());
+    }
+    return courses;
+}
+
+void name_courses(std::vector<RowCourse>& courses, const std::string& first) {
+    std::optional<std::string> name = first;
+    for (auto& course : courses) {
+        if (is_blank(course.name)) {
+            course.name = name.value_or("");
+            name = name ? next_name(*name) : std::nullopt;
+        }
+    }
+}
+
+void expect_names(const std::vector<RowCourse>& courses, const std::string& first) {
+    if (std::ranges::any_of(courses, [](const RowCourse& course) { return is_blank(course.name); })) {
+        throw Error(
+            Trouble::usage,
+            about_parameter("row", first, "The names of the further rows do not follow from this one.",
+                            "Give a first row that ends in a number, as in 1 or B01."));
+    }
+}
+
+std::vector<RowCourse> block_of(const CoursesRequest& request, std::vector<RowCourse> courses) {
+    if (courses.size() != 1) {
+        throw Error(Trouble::usage,
+                    about_parameter("rows", std::to_string(request.rows),
+                                    fmt::format("A block is laid from one base line; there are {} lines.",
+                                                courses.size()),
+                                    "Give one line, or leave rows out to lay each line as a row."));
+    }
+    return block_courses(courses.front(),
+                         {request.rows, *request.row_distance, request.side, request.alternate});
+}
+
+}  // namespace
+
+Findings check_courses(const CoursesRequest& request) {
+    Findings findings;
+    if (is_blank(request.block)) {
+        findings.push_back(about_parameter("block", request.block, "The block has no name.",
+                                           "Name the block that the rows stand in."));
+    }
+    if (is_blank(request.points) && !request.file) {
+        findings.push_back(about_parameter("points", "", "There is no line to lay rows on.",
+                                           "Give the row's points, or a layer file with lines or points."));
+    }
+    if (request.rows > 1 && (!request.row_distance || request.row_distance->value <= 0)) {
+        findings.push_back(about_parameter("row-distance", "", "Several rows need a distance between them.",
+                                           "Give the distance from row to row in metres."));
+    }
+    return findings;
+}
+
+std::vector<RowCourse> courses_of(const CoursesRequest& request, const Orchard& orchard, Findings& findings) {
+    const auto layer = read_places(request, orchard.crs, known_places(orchard), findings);
+    const bool lines = std::ranges::any_of(layer.features, &GroundFeature::is_line);
+    const auto column = row_column(request, layer, lines);
+    auto courses = lines ? courses_of_lines(layer, column) : courses_of_points(layer, column);
+    const auto first = is_blank(request.row) ? free_name(request.block, orchard) : request.row;
+    name_courses(courses, first);
+    if (request.rows > 1) {
+        courses = block_of(request, std::move(courses));
+    } else if (request.alternate) {
+        for (std::size_t i = 1; i < courses.size(); i += 2) {
+            courses[i].from_the_end = true;
+        }
+    }
+    if (courses.empty()) {
+        throw Error(Trouble::input, about_table(Level::error, "", "The layer has no point and no line.",
+                                                "Name a layer of lines or points."));
+    }
+    expect_names(courses, first);
+    return courses;
+}
+
+}  // namespace pipward

@@ -1,0 +1,310 @@
+// SPDX-License-Identifier: MIT
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <array>
+#include <set>
+
+#include "pipward/book/change.h"
+#include "pipward/operation/column_of.h"
+#include "pipward/operation/complaint.h"
+#include "pipward/operation/list.h"
+#include "pipward/operation/row_courses.h"
+#include "pipward/operation/row_tables.h"
+#include "pipward/operation/tree_reading.h"
+
+namespace pipward {
+
+std::span<const Word<Side>> words(Side);
+
+namespace {
+
+using enum CellType;
+
+struct Request : CoursesRequest {
+    BookName book;
+    Day as_of;
+    Metres spacing;
+    int first_position = 1;
+    Metres headland{};
+    std::optional<int> count;
+    bool add_block = false;
+    bool write = true;
+};
+
+const std::vector<ColumnOf<LaidRow>>& laid_columns() {
+    static const std::vector<ColumnOf<LaidRow>> columns{
+        {{"row", text, "", "Row", "The row's name within its block."},
+         [](const LaidRow& r) { return text_cell(r.name); }},
+        {{"positions", whole, "", "Positions", "How many positions it has."},
+         [](const LaidRow& r) { return whole_cell(static_cast<int>(r.positions.size())); }},
+        {{"first_position", whole, "", "First position", "The number of its first position."},
+         [](const LaidRow& r) { return whole_cell(r.first_position); }},
+        {{"last_position", whole, "", "Last position", "The number of its last position."},
+         [](const LaidRow& r) {
+             return whole_cell(r.first_position + static_cast<int>(r.positions.size()) - 1);
+         }},
+        {{"length_m", number, "m", "Length", "Over the ground, from the first position to the last."},
+         [](const LaidRow& r) { return number_cell(r.length.value, 3); }},
+        {{"bearing_deg", number, "degrees", "Bearing",
+          "Direction of the numbering, clockwise from true north."},
+         [](const LaidRow& r) { return number_cell(r.bearing, 2); }},
+        {{"first_lon", number, "degrees", "Longitude of the first", "East of Greenwich, WGS 84."},
+         [](const LaidRow& r) { return number_cell(r.positions.front().at.lon, 8); }},
+        {{"first_lat", number, "degrees", "Latitude of the first", "North of the equator, WGS 84."},
+         [](const LaidRow& r) { return number_cell(r.positions.front().at.lat, 8); }},
+    };
+    return columns;
+}
+
+TableShape laid_shape() {
+    return shape_of<LaidRow>(
+        {"row_lay", "Rows laid", "The rows that were laid out, each with its numbered positions.", false, {}},
+        laid_columns());
+}
+
+Finding about_row(const std::string& name, std::string message, std::string remedy) {
+    return {Level::error, "tree_row", name, "name", name, std::move(message), std::move(remedy)};
+}
+
+void check_clashes(const Request& request, const std::vector<RowCourse>& courses, const Orchard& orchard,
+                   Findings& findings) {
+    std::set<std::string> taken;
+    for (const auto& row : orchard.rows) {
+        if (row.block == request.block) {
+            taken.insert(row.name);
+        }
+    }
+    std::set<std::string> seen;
+    for (const auto& course : courses) {
+        if (taken.contains(course.name)) {
+            findings.push_back(
+                about_row(course.name, fmt::format("Block {} has a row of this name already.", request.block),
+                          "Give another name; rows that are there are never overwritten."));
+        } else if (!seen.insert(course.name).second) {
+            findings.push_back(about_row(course.name, "Two of the rows have this name.",
+                                         "Give each row a name of its own within its block."));
+        }
+    }
+}
+
+void check_block(const Request& request, const Orchard& orchard, Findings& findings) {
+    const bool known = std::ranges::find(orchard.blocks, request.block, &Block::name) != orchard.blocks.end();
+    if (known || request.add_block) {
+        return;
+    }
+    std::string names;
+    for (const auto& block : orchard.blocks) {
+        names += (names.empty() ? "" : ", ") + block.name;
+    }
+    findings.push_back(about_parameter("block", request.block, "The book has no block of this name.",
+                                       fmt::format("Correct it{}, or let add-block make it.",
+                                                   names.empty() ? "" : " (there is: " + names + ")")));
+}
+
+std::vector<LaidRow> lay(const Request& request, const std::vector<RowCourse>& courses, Findings& findings) {
+    std::vector<LaidRow> laid;
+    for (const auto& course : courses) {
+        if (auto row =
+                lay_row(course, {request.spacing, request.first_position, request.headland, request.count},
+                        findings)) {
+            laid.push_back(std::move(*row));
+        }
+    }
+    return laid;
+}
+
+TreeRow record_of(const LaidRow& laid, const Request& request, const ToEarth& to_earth) {
+    TreeRow row;
+    row.block = request.block;
+    row.name = laid.name;
+    row.spacing = request.spacing;
+    row.first_position = laid.first_position;
+    for (const auto& corner : laid.course) {
+        if (const auto point = to_map(corner, to_earth)) {
+            row.line.push_back(*point);
+        }
+    }
+    return row;
+}
+
+/// The smallest upright rectangle that holds the rows, half a row distance wider: an area to be redrawn.
+Table block_table(const Request& request, std::span<const TreeRow> rows, const ToEarth& to_earth) {
+    const double metres = std::max(request.row_distance.value_or(request.spacing).value / 2, 1.0);
+    auto low = rows.front().line.front();
+    auto high = low;
+    for (const auto& row : rows) {
+        for (const auto& corner : row.line) {
+            for (const double bearing : {225.0, 45.0}) {
+                const auto out =
+                    to_map({way_from(*to_earth(corner), bearing, Metres{metres * 1.5}), {}}, to_earth);
+                low = {std::min(low.x, out->x), std::min(low.y, out->y), {}};
+                high = {std::max(high.x, out->x), std::max(high.y, out->y), {}};
+            }
+        }
+    }
+    Table table;
+    table.shape.name = "block";
+    table.shape.columns = {{"name", text, "", "", ""}, {std::string(wkt_column), text, "", "", ""}};
+    table.rows.push_back(
+        {{request.block, fmt::format("POLYGON (({0} {1}, {2} {1}, {2} {3}, {0} {3}, {0} {1}))", low.x, low.y,
+                                     high.x, high.y)}});
+    return table;
+}
+
+std::string summary_of(const Request& request, const std::vector<LaidRow>& laid,
+                       std::span<const RowPosition> positions) {
+    std::size_t count = 0;
+    for (const auto& row : laid) {
+        count += row.positions.size();
+    }
+    const auto taken = std::ranges::count(positions, PositionState::taken, &RowPosition::state);
+    return fmt::format(
+        "{} row{} with {} positions in block {}{} The book's rows have {} positions, {} taken.", laid.size(),
+        laid.size() == 1 ? "" : "s", count, request.block,
+        request.write ? " added." : ": nothing was written.", positions.size(), taken);
+}
+
+Outcome run(const Request& request, const Run& lent) {
+    lent.step(0.0, "Reading the book");
+    auto reading = read_trees(request.book.location);
+    auto& orchard = reading.orchard;
+    Outcome outcome;
+    outcome.findings = std::move(reading.findings);
+    lent.step(0.4, "Laying the rows");
+    const auto courses = courses_of(request, orchard, outcome.findings);
+    check_block(request, orchard, outcome.findings);
+    check_clashes(request, courses, orchard, outcome.findings);
+    const auto laid = lay(request, courses, outcome.findings);
+    if (has_errors(outcome.findings)) {
+        throw Error(Trouble::input, std::move(outcome.findings));
+    }
+    const ToEarth to_earth(orchard.crs);
+    std::vector<TreeRow> rows;
+    for (const auto& row : laid) {
+        rows.push_back(record_of(row, request, to_earth));
+    }
+    const bool new_block =
+        std::ranges::find(orchard.blocks, request.block, &Block::name) == orchard.blocks.end();
+    orchard.rows.insert(orchard.rows.end(), rows.begin(), rows.end());
+    const auto positions = row_positions(orchard, request.as_of, outcome.findings);
+    outcome.tables = {table_of<LaidRow>(laid_shape(), laid, laid_columns()),
+                      row_position_table(positions, orchard.rows)};
+    if (request.write) {
+        lent.step(0.8, "Writing the rows");
+        BookChange change;
+        if (new_block) {
+            change.added.push_back(block_table(request, rows, to_earth));
+        }
+        change.added.push_back(tree_row_table(rows));
+        change.results.push_back(outcome.tables[1]);
+        apply_change(request.book.location, change);
+    }
+    outcome.crs = orchard.crs;
+    outcome.summary = summary_of(request, laid, positions);
+    lent.step(1.0, "Done");
+    return outcome;
+}
+
+std::vector<Bound<Request>> parameters() {
+    return {
+        book_parameter(&Request::book),
+        Bound<Request>(
+            parameter(&CoursesRequest::block, "block", "Block", "The block of the rows.").required()),
+        parameter(&Request::spacing, "spacing", "Spacing", "From one position to the next, over the ground.")
+            .in("m")
+            .between(0.1, 100.0)
+            .required(),
+        Bound<PlacesRequest>(parameter(&PlacesRequest::points, "points", "Points of the row",
+                                       "Two or more, east (longitude) first, as in \"522400 5331200, 522440 "
+                                       "5331210\", or well-known text; in the direction of the numbering.")),
+        places_file_parameter(),
+        parameter(&CoursesRequest::row, "row", "Row",
+                  "The name of the row, or of the first one, from which the others count on."),
+        parameter(&Request::first_position, "first-position", "First position",
+                  "The number of the first position.")
+            .between(0, 99999),
+        parameter(&Request::count, "count", "Positions a row",
+                  "How many positions; as many as there is room for where not given.")
+            .between(1, 100000),
+        parameter(&Request::headland, "headland", "Headland",
+                  "What stays free at both ends of the line: the first position comes after it.")
+            .in("m")
+            .between(0.0, 1000.0),
+        parameter(&CoursesRequest::rows, "rows", "Rows",
+                  "How many rows to lay beside one another, the given line being the first.")
+            .between(1, 1000),
+        parameter(&CoursesRequest::row_distance, "row-distance", "Row distance",
+                  "From row to row, over the ground.")
+            .in("m")
+            .between(0.1, 100.0),
+        parameter(&CoursesRequest::side, "side", "Side",
+                  "On which side of the line the further rows lie, seen in its direction."),
+        parameter(&CoursesRequest::alternate, "alternate", "Alternate direction",
+                  "Whether every second row is numbered from the other end."),
+        parameter(&Request::add_block, "add-block", "Add the block",
+                  "Whether a block that the book does not have is added, as a rectangle around its rows."),
+        places_layer_parameter(),
+        parameter(&CoursesRequest::row_column, "row-column", "Column of the row",
+                  "The layer's column with the rows' names, where it is not recognised.")
+            .advanced(),
+        places_crs_parameter(),
+        as_of_parameter(&Request::as_of),
+        write_parameter(&Request::write),
+    };
+}
+
+}  // namespace
+
+std::span<const Word<Side>> words(Side) {
+    static constexpr std::array table{
+        Word<Side>{Side::right, "right", "to the right of the line"},
+        Word<Side>{Side::left, "left", "to the left of the line"},
+    };
+    return table;
+}
+
+std::unique_ptr<const Operation> row_lay() {
+    return declare<Request>(
+        {.about = {"row-lay", "Lay rows", "Trees",
+                   "Lays out rows with numbered positions from surveyed points or drawn lines, or a whole "
+                   "block from one base line, and adds them to the book. The spacing is true on the ground "
+                   "to a centimetre, whatever the coordinate system. Rows that the book has are never "
+                   "changed. The positions of all rows, vacant, taken or reserved, are written as a layer. A "
+                   "layer "
+                   "file may hold a line a row, or two or more points a row."},
+         .parameters = parameters(),
+         .results = {laid_shape(), row_position_shape()},
+         .examples = {{"One row between two surveyed points, shown but not written.",
+                       {{"book", "BOOK"},
+                        {"block", "Upper"},
+                        {"row", "T1"},
+                        {"spacing", "1.5"},
+                        {"points", "522380 5331300, 522418.4 5331311.2"},
+                        {"write", "no"},
+                        {"as-of", "2026-03-20"}}},
+                      {"A new block of six rows from one base line, every second row numbered the other way.",
+                       {{"book", "BOOK"},
+                        {"block", "Nursery"},
+                        {"add-block", "yes"},
+                        {"spacing", "1.25"},
+                        {"points", "522460 5331230, 522507.04 5331243.72"},
+                        {"rows", "6"},
+                        {"row-distance", "3.5"},
+                        {"headland", "6"},
+                        {"alternate", "yes"},
+                        {"as-of", "2026-03-20"}}},
+                      {"Rows from a file of surveyed points.",
+                       {{"book", "BOOK"},
+                        {"block", "Upper"},
+                        {"spacing", "2"},
+                        {"layer-file", "FILE"},
+                        {"write", "no"},
+                        {"as-of", "2026-03-20"}},
+                       "row,x,y\nN1,522380,5331300\nN1,522418.4,5331311.2\nN2,522379,5331304\nN2,522417.4,"
+                       "5331315.2\n"}},
+         .check = check_courses,
+         .run = run});
+}
+
+}  // namespace pipward

@@ -1,0 +1,231 @@
+// SPDX-License-Identifier: MIT
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <array>
+
+#include "pipward/book/change.h"
+#include "pipward/operation/column_of.h"
+#include "pipward/operation/complaint.h"
+#include "pipward/operation/list.h"
+#include "pipward/operation/number_trees.h"
+#include "pipward/operation/row_tables.h"
+#include "pipward/operation/tree_reading.h"
+
+namespace pipward {
+
+std::span<const Word<Side>> words(Side);
+std::span<const Word<RowBegin>> words(RowBegin);
+
+namespace {
+
+using enum CellType;
+
+struct Request : NumberRequest {
+    BookName book;
+    Day as_of;
+    bool write = true;
+    bool number_trees = false;
+};
+
+const std::vector<ColumnOf<TreeDecision>>& decision_columns() {
+    static const std::vector<ColumnOf<TreeDecision>> columns{
+        {{"tree", text, "", "Tree", "The tree's label, or the point's name in its layer."},
+         [](const TreeDecision& d) { return text_cell(d.label); }},
+        {{"block", text, "", "Block", "The block that was numbered."},
+         [](const TreeDecision& d) { return text_cell(d.block); }},
+        {{"row", text, "", "Row", "The likeliest row, also where it is left open."},
+         [](const TreeDecision& d) { return text_cell(d.row); }},
+        {{"position", whole, "", "Position", "The likeliest position in the row."},
+         [](const TreeDecision& d) { return whole_cell(d.position); }},
+        {{"decided", yes_no, "", "Decided", "Whether that is sure enough to be numbered."},
+         [](const TreeDecision& d) { return Cell{d.decided()}; }},
+        {{"confidence", number, "of 1", "Confidence", "That row and position are right."},
+         [](const TreeDecision& d) { return number_cell(d.confidence, 4); }},
+        {{"off_row_m", number, "m", "Off its row", "How far the point lies from the row's line."},
+         [](const TreeDecision& d) { return d.position ? number_cell(d.off_row, 2) : Cell{}; }},
+        {{"off_position_m", number, "m", "Off its position",
+          "How far along the row it lies from the position, positive in the direction of counting."},
+         [](const TreeDecision& d) { return d.position ? number_cell(d.off_position, 2) : Cell{}; }},
+        {{"why_open", text, "", "Why open", "What makes it doubtful; empty where it is decided."},
+         [](const TreeDecision& d) { return text_cell(d.doubt); }},
+    };
+    return columns;
+}
+
+}  // namespace
+
+TableShape tree_number_shape() {
+    return shape_of<TreeDecision>(
+        {"tree_number",
+         "Tree numbers",
+         "Row and position of each tree as found from its place on the map, and how "
+         "sure that is.",
+         true,
+         {}},
+        decision_columns());
+}
+
+namespace {
+
+Table decision_table(std::span<const TreeDecision> decisions) {
+    auto table = table_of<TreeDecision>(tree_number_shape(), decisions, decision_columns());
+    for (std::size_t i = 0; i < decisions.size(); ++i) {
+        table.rows[i].at = decisions[i].at;
+    }
+    return table;
+}
+
+Finding left_open(const TreeDecision& decision, const std::string& message) {
+    return {Level::warning,
+            "tree",
+            decision.label,
+            "position",
+            "",
+            message,
+            "Look at it in the field and fill in its row and position, or measure it anew."};
+}
+
+/// Trees get their numbers; what is open, or would share a position with a tree of the book, is told.
+BookChange change_of(const Request& request, const Numbering& numbering, const Orchard& orchard,
+                     Findings& findings) {
+    BookChange change;
+    if (request.number_trees) {
+        auto rows = new_rows(request, numbering, orchard);
+        if (!rows.empty()) {
+            change.added.push_back(tree_row_table(rows));
+        }
+        for (const auto& decision : numbering.decisions) {
+            if (!decision.decided()) {
+                findings.push_back(left_open(
+                    decision, fmt::format("Its number is left open: {}.",
+                                          decision.doubt.empty() ? "it is not certain" : decision.doubt)));
+            } else {
+                change.edits.push_back(edit_of(decision, orchard));
+            }
+        }
+    }
+    return change;
+}
+
+std::string summary_of(const Request& request, const Numbering& numbering) {
+    const auto decided = std::ranges::count_if(numbering.decisions, &TreeDecision::decided);
+    const auto all = static_cast<std::ptrdiff_t>(numbering.decisions.size());
+    const char* done = request.write && request.number_trees ? "were numbered in the book"
+                       : request.write ? "can be numbered; the trees were left as they are"
+                                       : "can be numbered; nothing was written";
+    const auto summary = fmt::format("{} of {} trees in {} rows {}, {} left open.", decided, all,
+                                     numbering.rows, done, all - decided);
+    return numbering.understood.empty() ? summary : summary + " " + numbering.understood;
+}
+
+Outcome run(const Request& request, const Run& lent) {
+    lent.step(0.0, "Reading the book");
+    auto reading = read_trees(request.book.location);
+    Outcome outcome;
+    outcome.findings = std::move(reading.findings);
+    lent.step(0.3, "Numbering the trees");
+    const auto numbering = number_trees(request, reading.orchard, request.as_of, outcome.findings);
+    outcome.tables = {decision_table(numbering.decisions)};
+    auto change = change_of(request, numbering, reading.orchard, outcome.findings);
+    if (request.write) {
+        lent.step(0.8, "Writing the numbers");
+        change.results = outcome.tables;
+        apply_change(request.book.location, change);
+    }
+    outcome.crs = reading.orchard.crs;
+    outcome.summary = summary_of(request, numbering);
+    lent.step(1.0, "Done");
+    return outcome;
+}
+
+Findings check(const Request& request) {
+    auto findings = check_numbering(request);
+    if (request.number_trees && (request.file || !request.points.empty())) {
+        findings.push_back(about_parameter("number-trees", "yes",
+                                           "Only trees of the book can be given their numbers.",
+                                           "Leave the file and the points out, or set it to no."));
+    }
+    return findings;
+}
+
+std::vector<Bound<Request>> parameters() {
+    return {
+        book_parameter(&Request::book),
+        Bound<Request>(
+            parameter(&NumberRequest::block, "block", "Block", "The block of the rows.").required()),
+        Bound<Request>(parameter(&Request::number_trees, "number-trees", "Number the trees",
+                                 "Whether the book's trees get block, row and position where they are sure "
+                                 "enough; otherwise they are only shown.")),
+        parameter(&NumberRequest::spacing, "spacing", "Spacing",
+                  "From one position to the next, over the ground.")
+            .in("m")
+            .between(0.3, 20.0),
+        parameter(&NumberRequest::row_distance, "row-distance", "Row distance",
+                  "From row to row, over the ground.")
+            .in("m")
+            .between(1.0, 30.0),
+        parameter(&NumberRequest::bearing, "bearing", "Bearing",
+                  "Roughly, the direction in which positions are counted, clockwise from north; the rows' "
+                  "northern one where not given.")
+            .in("degrees")
+            .between(0.0, 360.0),
+        parameter(&NumberRequest::rows_to, "rows-to", "Rows count to",
+                  "To which side the rows count on, seen in the direction of the positions."),
+        parameter(&NumberRequest::row, "row", "Row",
+                  "The name of the row, or of the first one, from which the others count on."),
+        parameter(&NumberRequest::first_position, "first-position", "First position",
+                  "The number of the first position.")
+            .between(0, 99999),
+        parameter(&NumberRequest::begin, "begin", "Rows begin", "Where the counting of a row begins."),
+        parameter(&NumberRequest::confidence, "sureness", "Sureness",
+                  "How sure a number must be; below it the tree is left open.")
+            .in("of 1")
+            .between(0.5, 0.99999),
+        places_file_parameter(),
+        places_layer_parameter(),
+        places_crs_parameter(),
+        as_of_parameter(&Request::as_of),
+        write_parameter(&Request::write),
+    };
+}
+
+}  // namespace
+
+std::span<const Word<RowBegin>> words(RowBegin) {
+    static constexpr std::array table{
+        Word<RowBegin>{RowBegin::edge, "edge",
+                       "at the block's common edge, also where first trees are missing"},
+        Word<RowBegin>{RowBegin::first_tree, "first_tree", "at its own first tree"},
+    };
+    return table;
+}
+
+std::unique_ptr<const Operation> row_number() {
+    return declare<Request>(
+        {.about =
+             {"row-number", "Number trees", "Trees",
+              "Finds rows and positions of trees from their places on the map, however roughly measured: "
+              "the trees of the book that have no row or position yet, or the points of a layer. Where "
+              "the block has rows in the book, the trees are held against them; otherwise the rows are "
+              "made out from the trees; spacing, row distance and bearing, where given, need only be rough. "
+              "Gaps stay gaps. Each decision tells its distance and how sure it "
+              "is; doubtful trees are listed and left open, never forced. Trees that have a number are "
+              "never changed."},
+         .parameters = parameters(),
+         .results = {tree_number_shape()},
+         .examples =
+             {{"Points of a receiver held against the rows of a block.",
+               {{"book", "BOOK"},
+                {"block", "Lower"},
+                {"layer-file", "FILE"},
+                {"write", "no"},
+                {"as-of", "2026-03-20"}},
+               "name,x,y\na,522400.3,5331200.2\nb,522403.2,5331201.1\nc,522406.9,5331201.7\n"},
+              {"The book's trees without a number.",
+               {{"book", "BOOK"}, {"block", "Upper"}, {"number-trees", "yes"}, {"as-of", "2026-03-20"}}}},
+         .check = check,
+         .run = run});
+}
+
+}  // namespace pipward

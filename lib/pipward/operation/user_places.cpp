@@ -1,0 +1,116 @@
+// SPDX-License-Identifier: MIT
+#include "pipward/operation/user_places.h"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <cctype>
+
+#include "pipward/operation/complaint.h"
+#include "pipward/place/row_layout.h"
+#include "pipward/place/whereabouts_check.h"
+
+namespace pipward {
+namespace {
+
+UserLayer given_layer(const PlacesRequest& request) {
+    if (request.file && !request.points.empty()) {
+        throw Error(Trouble::usage, about_parameter("points", request.points, "Points and a file are given.",
+                                                    "Give one of the two."));
+    }
+    return request.file ? read_user_layer(request.file->path, request.layer)
+                        : user_layer_of(request.points, "points");
+}
+
+std::string where_told(const PlacesRequest& request) {
+    return request.file ? "layer-file" : "points";
+}
+
+std::string crs_for(const PlacesRequest& request, const UserLayer& layer, const std::string& book_crs,
+                    Findings& findings) {
+    if (!request.crs.empty()) {
+        if (!layer.crs.empty() && layer.crs != request.crs) {
+            findings.push_back(
+                about_parameter("points-crs", request.crs,
+                                fmt::format("The layer says of itself that it is in {}.", layer.crs),
+                                "The one given was used; leave it out to use the layer's own."));
+            findings.back().level = Level::warning;
+        }
+        return request.crs;
+    }
+    if (request.file && layer.crs.empty()) {
+        findings.push_back(about_parameter(
+            "layer-file", request.file->path, "The layer does not tell its coordinate system.",
+            fmt::format("The book's, {}, was taken; say which it is with points-crs.", book_crs)));
+        findings.back().level = Level::warning;
+    }
+    return layer.crs.empty() ? book_crs : layer.crs;
+}
+
+std::vector<MapPoint> all_points(const UserLayer& layer) {
+    std::vector<MapPoint> points;
+    for (const auto& feature : layer.features) {
+        points.insert(points.end(), feature.points.begin(), feature.points.end());
+    }
+    return points;
+}
+
+void check_places(const UserLayer& layer, const std::string& crs, std::span<const LonLat> known,
+                  const std::string& field, Findings& findings) {
+    if (!ToEarth(crs).is_known()) {
+        throw Error(Trouble::usage, about_parameter("points-crs", crs, "This coordinate system is not known.",
+                                                    "Give one by its EPSG number, as in EPSG:4326."));
+    }
+    if (auto wrong = check_whereabouts(all_points(layer), crs, known, field)) {
+        if (wrong->level == Level::error) {
+            throw Error(Trouble::input, std::move(*wrong));
+        }
+        findings.push_back(std::move(*wrong));
+    }
+}
+
+std::string lower(std::string_view text) {
+    std::string result(text);
+    std::ranges::transform(result, result.begin(),
+                           [](unsigned char c) { return static_cast<char>(std::tolower(c)); });
+    return result;
+}
+
+}  // namespace
+
+GroundLayer read_places(const PlacesRequest& request, const std::string& book_crs,
+                        std::span<const LonLat> known, Findings& findings) {
+    auto layer = given_layer(request);
+    findings.insert(findings.end(), layer.findings.begin(), layer.findings.end());
+    const auto crs = crs_for(request, layer, book_crs, findings);
+    check_places(layer, crs, known, where_told(request), findings);
+    const ToEarth to_earth(crs);
+    GroundLayer ground{{}, std::move(layer.columns)};
+    for (auto& feature : layer.features) {
+        ground.features.push_back({std::move(feature.name), feature.is_line,
+                                   to_ground(feature.points, to_earth), std::move(feature.texts)});
+    }
+    return ground;
+}
+
+std::string column_like(const GroundLayer& layer, std::initializer_list<std::string_view> names) {
+    for (const auto name : names) {
+        for (const auto& column : layer.columns) {
+            if (lower(column) == name) {
+                return column;
+            }
+        }
+    }
+    return {};
+}
+
+std::vector<LonLat> known_places(const Orchard& orchard) {
+    const ToEarth to_earth(orchard.crs);
+    std::vector<LonLat> known;
+    for (const auto& point : to_ground(places_in(orchard), to_earth)) {
+        known.push_back(point.at);
+    }
+    return known;
+}
+
+}  // namespace pipward

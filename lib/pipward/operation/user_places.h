@@ -1,0 +1,62 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include <optional>
+#include <string>
+
+#include "pipward/book/user_layer.h"
+#include "pipward/operation/common_parameters.h"
+#include "pipward/place/ground_line.h"
+
+/// Points and lines that the user gives with an operation, brought to the ground.
+namespace pipward {
+
+/// The fields that such a request has.
+struct PlacesRequest {
+    std::string points;
+    std::optional<InputFile> file;
+    std::string layer;
+    std::string crs;
+};
+
+inline Bound<PlacesRequest> places_file_parameter() {
+    return parameter(&PlacesRequest::file, "layer-file", "Layer file",
+                     "A layer of points or lines in any usual format: GeoPackage, Shapefile, GeoJSON, CSV "
+                     "with coordinates.")
+        .named("*");
+}
+inline Bound<PlacesRequest> places_layer_parameter() {
+    return parameter(&PlacesRequest::layer, "layer", "Layer",
+                     "The layer to take, where the file has several.");
+}
+inline Bound<PlacesRequest> places_crs_parameter() {
+    return parameter(&PlacesRequest::crs, "points-crs", "Coordinate system of the points",
+                     "Of the points or the file, as in EPSG:4326; the file's own, or the book's, where not "
+                     "given.")
+        .advanced();
+}
+
+struct GroundFeature {
+    std::string name;
+    bool is_line = false;
+    std::vector<GroundPoint> points{};
+    std::map<std::string, std::string> texts{};
+};
+
+struct GroundLayer {
+    std::vector<GroundFeature> features{};
+    std::vector<std::string> columns{};
+};
+
+/// Reads what the request gives. `known` are the book's places on the earth, to judge by whether the
+/// coordinates make sense. Warnings and notes go to `findings`; throws Error (usage, input, access).
+GroundLayer read_places(const PlacesRequest& request, const std::string& book_crs,
+                        std::span<const LonLat> known, Findings& findings);
+
+/// The first of `names` that is a column, whatever its case; empty where none is.
+std::string column_like(const GroundLayer& layer, std::initializer_list<std::string_view> names);
+
+/// The book's places on the earth.
+std::vector<LonLat> known_places(const Orchard& orchard);
+
+}  // namespace pipward

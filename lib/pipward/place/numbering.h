@@ -1,0 +1,47 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include <span>
+#include <string>
+#include <vector>
+
+#include "pipward/place/earth.h"
+#include "pipward/place/row_decode.h"
+#include "pipward/place/row_pattern.h"
+
+/// Inside of the room: what numbering trees in found rows and in known rows have in common.
+namespace pipward {
+
+struct RowMember {
+    std::size_t tree = 0;
+    double along = 0;
+    double off = 0;        ///< across
+    double certainty = 0;  ///< that it belongs to the row
+};
+using RowMembers = std::vector<RowMember>;
+
+/// How many members belong to the row rather than not.
+std::size_t sure_members(const RowMembers& members);
+std::vector<double> sure_places(const RowMembers& members);
+
+/// Members in rising order of `along`; those that hardly belong to the row are told as strays.
+std::vector<PlacedPoint> decode_members(const RowMembers& members, const PositionScale& scale);
+
+/// Origin, step and share of missing positions by the trees that are sure of their numbers; the step stays
+/// within a small part of `spacing`.
+void refit(const RowMembers& members, std::span<const PlacedPoint> points, double spacing,
+           PositionScale& scale);
+
+/// Why a tree is left open; empty where it is sure enough.
+std::string doubt_of(const RowMember& member, const PlacedPoint& point, double start, double confidence,
+                     double wanted);
+
+/// How sure a number must be where the noise is this share of a spacing or row distance.
+double wanted_confidence(double confidence, double noise_share);
+
+/// Metres east and north of the middle, true near it.
+LonLat middle_of(std::span<const LonLat> places);
+std::vector<PlanePoint> to_plane(std::span<const LonLat> places, const LonLat& middle);
+LonLat from_plane(const PlanePoint& point, const LonLat& middle);
+
+}  // namespace pipward

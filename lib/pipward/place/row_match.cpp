@@ -1,0 +1,170 @@
+// SPDX-License-Identifier: MIT
+#include <algorithm>
+#include <cmath>
+#include <limits>
+
+#include "pipward/place/numbering.h"
+#include "pipward/place/row_lines.h"
+#include "pipward/place/row_recovery.h"
+
+namespace pipward {
+namespace {
+
+/// How often a tree of the cloud belongs to no row at all.
+constexpr double per_metre_astray = 0.0002;
+
+struct Foot {
+    double along = 0;
+    double off = std::numeric_limits<double>::infinity();
+};
+
+Foot foot_on(const PlanePoint& point, const PlanePoint& from, const PlanePoint& to, double begins, bool first,
+             bool last) {
+    const double dx = to.x - from.x;
+    const double dy = to.y - from.y;
+    const double length = std::hypot(dx, dy);
+    const double along = ((point.x - from.x) * dx + (point.y - from.y) * dy) / length;
+    const double on_leg = std::clamp(along, first ? along : 0.0, last ? along : length);
+    const double x = from.x + dx * on_leg / length;
+    const double y = from.y + dy * on_leg / length;
+    return {begins + on_leg, std::hypot(point.x - x, point.y - y)};
+}
+
+/// The nearest place on a row, whose ends go straight on.
+Foot foot_on(const PlanePoint& point, std::span<const PlanePoint> line) {
+    Foot best;
+    double begins = 0;
+    for (std::size_t i = 1; i < line.size(); ++i) {
+        const auto foot = foot_on(point, line[i - 1], line[i], begins, i == 1, i + 1 == line.size());
+        best = foot.off < best.off ? foot : best;
+        begins += std::hypot(line[i].x - line[i - 1].x, line[i].y - line[i - 1].y);
+    }
+    return best;
+}
+
+/// The rows as lines in the plane of the trees.
+struct Ground {
+    std::vector<PlanePoint> trees;
+    std::vector<std::vector<PlanePoint>> lines;
+};
+
+Ground ground_of(std::span<const LonLat> trees, std::span<const KnownRow> rows) {
+    std::vector<LonLat> all(trees.begin(), trees.end());
+    for (const auto& row : rows) {
+        for (const auto& corner : row.line) {
+            all.push_back(corner.at);
+        }
+    }
+    const auto plane = to_plane(all, middle_of(all));
+    Ground ground{{plane.begin(), plane.begin() + static_cast<std::ptrdiff_t>(trees.size())}, {}};
+    auto next = plane.begin() + static_cast<std::ptrdiff_t>(trees.size());
+    for (const auto& row : rows) {
+        ground.lines.emplace_back(next, next + static_cast<std::ptrdiff_t>(row.line.size()));
+        next += static_cast<std::ptrdiff_t>(row.line.size());
+    }
+    return ground;
+}
+
+bool is_within(const Foot& foot, const KnownRow& row) {
+    const double slack = 0.75 * row.spacing.value;
+    return foot.along > -slack && foot.along < (row.positions - 1) * row.spacing.value + slack;
+}
+
+struct Nearest {
+    int row = -1;
+    Foot foot{};
+    double second = std::numeric_limits<double>::infinity();
+};
+
+Nearest nearest_of(const PlanePoint& tree, const Ground& ground, std::span<const KnownRow> rows) {
+    Nearest nearest;
+    for (std::size_t i = 0; i < rows.size(); ++i) {
+        const auto foot = foot_on(tree, ground.lines[i]);
+        if (!is_within(foot, rows[i])) {
+            continue;
+        }
+        if (foot.off < nearest.foot.off) {
+            nearest.second = nearest.foot.off;
+            nearest.foot = foot;
+            nearest.row = static_cast<int>(i);
+        } else {
+            nearest.second = std::min(nearest.second, foot.off);
+        }
+    }
+    return nearest;
+}
+
+double across_noise(std::span<const Nearest> nearest) {
+    std::vector<double> offs;
+    for (const auto& one : nearest) {
+        if (one.row >= 0) {
+            offs.push_back(one.foot.off);
+        }
+    }
+    return std::max(median_noise(offs), 0.02);
+}
+
+/// By each row's own scale, for rows may differ.
+double along_noise(std::span<const Nearest> nearest, std::span<const KnownRow> rows) {
+    double largest = 0;
+    std::vector<double> offs;
+    double spacing = 0;
+    for (const auto& one : nearest) {
+        if (one.row >= 0) {
+            const double step = rows[static_cast<std::size_t>(one.row)].spacing.value;
+            offs.push_back(std::remainder(one.foot.along, step) / step);
+            spacing = std::max(spacing, step);
+        }
+    }
+    largest = offs.empty() ? 0 : folded_noise(offs, 1.0) * spacing;
+    return std::max(largest, 0.02);
+}
+
+double row_certainty(const Nearest& nearest, double noise) {
+    const double own = bell(nearest.foot.off, noise);
+    return own / (own + bell(nearest.second, noise) + per_metre_astray);
+}
+
+}  // namespace
+
+Recovery match_rows(std::span<const LonLat> trees, std::span<const KnownRow> rows, const RecoveryRule& rule) {
+    Recovery recovery;
+    recovery.trees.resize(trees.size());
+    recovery.rows = static_cast<int>(rows.size());
+    const auto ground = ground_of(trees, rows);
+    std::vector<Nearest> nearest;
+    for (const auto& tree : ground.trees) {
+        nearest.push_back(nearest_of(tree, ground, rows));
+    }
+    recovery.noise_across = Metres{across_noise(nearest)};
+    recovery.noise_along = Metres{along_noise(nearest, rows)};
+    const double noise = std::max(recovery.noise_across.value, recovery.noise_along.value);
+    std::vector<RowMembers> members(rows.size());
+    for (std::size_t i = 0; i < trees.size(); ++i) {
+        recovery.trees[i].doubt = "no row is near";
+        if (nearest[i].row >= 0) {
+            members[static_cast<std::size_t>(nearest[i].row)].push_back(
+                {i, nearest[i].foot.along, nearest[i].foot.off, row_certainty(nearest[i], noise)});
+        }
+    }
+    for (std::size_t row = 0; row < rows.size(); ++row) {
+        std::ranges::sort(members[row], {}, &RowMember::along);
+        const PositionScale scale{0, rows[row].spacing.value, noise, 0.1, 0, rows[row].positions - 1};
+        const auto points = decode_members(members[row], scale);
+        const double wanted = wanted_confidence(rule.confidence, noise / scale.step);
+        for (std::size_t i = 0; i < points.size(); ++i) {
+            const auto& member = members[row][i];
+            auto& tree = recovery.trees[member.tree];
+            tree.row = static_cast<int>(row);
+            tree.position = std::clamp(points[i].number, scale.lowest, scale.highest);
+            tree.placed = true;
+            tree.off_row = member.off;
+            tree.off_position = member.along - scale.step * points[i].number;
+            tree.confidence = member.certainty * points[i].certainty;
+            tree.doubt = doubt_of(member, points[i], 1, tree.confidence, wanted);
+        }
+    }
+    return recovery;
+}
+
+}  // namespace pipward

@@ -1,0 +1,230 @@
+// SPDX-License-Identifier: MIT
+#include "pipward/place/row_pattern.h"
+
+#include <algorithm>
+#include <cmath>
+#include <complex>
+#include <tuple>
+
+namespace pipward {
+namespace {
+
+constexpr double pi = 3.14159265358979323846;
+constexpr std::size_t first_sample = 400;
+constexpr double nearly_as_good = 0.85;
+constexpr double degree = pi / 180;
+
+double across(const PlanePoint& point, double bearing) {
+    return point.x * std::cos(bearing) - point.y * std::sin(bearing);
+}
+
+double strength_at(std::span<const PlanePoint> points, double bearing, double frequency) {
+    std::complex<double> sum;
+    for (const auto& point : points) {
+        sum += std::polar(1.0, 2 * pi * frequency * across(point, bearing));
+    }
+    return std::abs(sum) / static_cast<double>(points.size());
+}
+
+double extent_of(std::span<const PlanePoint> points) {
+    double reach = 1;
+    for (const auto& point : points) {
+        reach = std::max(reach, std::hypot(point.x - points[0].x, point.y - points[0].y));
+    }
+    return 2 * reach;
+}
+
+struct Candidate {
+    double bearing = 0;
+    double frequency = 0;
+    double strength = 0;
+};
+
+/// All frequencies of one bearing, by turning each point's phase on step by step.
+void try_bearing(std::span<const PlanePoint> points, double bearing, double low, double step, int steps,
+                 std::vector<Candidate>& out) {
+    std::vector<std::complex<double>> phase;
+    std::vector<std::complex<double>> turn;
+    for (const auto& point : points) {
+        const double v = across(point, bearing);
+        phase.push_back(std::polar(1.0, 2 * pi * low * v));
+        turn.push_back(std::polar(1.0, 2 * pi * step * v));
+    }
+    for (int i = 0; i < steps; ++i) {
+        std::complex<double> sum;
+        for (std::size_t p = 0; p < phase.size(); ++p) {
+            sum += phase[p];
+            phase[p] *= turn[p];
+        }
+        out.push_back({bearing, low + i * step, std::abs(sum) / static_cast<double>(points.size())});
+    }
+}
+
+/// The angle between two directions without sense, 0..pi/2.
+double between(double a, double b) {
+    const double turn = std::abs(std::remainder(a - b, pi));
+    return std::min(turn, pi - turn);
+}
+
+std::vector<Candidate> grid(std::span<const PlanePoint> points, const FamilySearch& search) {
+    const double extent = extent_of(points);
+    const double step = 1 / (6 * extent);
+    const double low = 1 / search.most;
+    const int steps = static_cast<int>((1 / search.least - low) / step) + 2;
+    const int bearings = static_cast<int>(std::ceil(pi * 3 * extent / search.least));
+    std::vector<Candidate> out;
+    for (int i = 0; i < bearings; ++i) {
+        const double bearing = pi * i / bearings;
+        if (!search.bearing || between(bearing, *search.bearing) <= 20 * degree) {
+            try_bearing(points, bearing, low, step, steps, out);
+        }
+    }
+    return out;
+}
+
+Candidate climbed(std::span<const PlanePoint> points, Candidate from) {
+    double turn = 1 / (8 * extent_of(points) * from.frequency);
+    double step = 1 / (8 * extent_of(points));
+    while (turn > 1e-6) {
+        Candidate best = from;
+        for (const int a : {-1, 0, 1}) {
+            for (const int b : {-1, 0, 1}) {
+                Candidate next{from.bearing + a * turn, from.frequency + b * step};
+                next.strength = strength_at(points, next.bearing, next.frequency);
+                best = next.strength > best.strength ? next : best;
+            }
+        }
+        const bool moved = best.strength > from.strength;
+        from = best;
+        turn *= moved ? 1 : 0.5;
+        step *= moved ? 1 : 0.5;
+    }
+    return from;
+}
+
+std::vector<PlanePoint> nearest_to_middle(std::span<const PlanePoint> points) {
+    std::vector<PlanePoint> sorted(points.begin(), points.end());
+    const auto half = sorted.begin() + static_cast<std::ptrdiff_t>(sorted.size() / 2);
+    std::ranges::nth_element(sorted, half, {}, &PlanePoint::x);
+    const double x = half->x;
+    std::ranges::nth_element(sorted, half, {}, &PlanePoint::y);
+    const double y = half->y;
+    std::ranges::sort(
+        sorted, {}, [&](const PlanePoint& p) { return std::tuple(std::hypot(p.x - x, p.y - y), p.x, p.y); });
+    return sorted;
+}
+
+}  // namespace
+
+std::optional<FoundFamily> find_lines(std::span<const PlanePoint> points, const FamilySearch& search) {
+    if (points.size() < 6) {
+        return std::nullopt;
+    }
+    const auto sorted = nearest_to_middle(points);
+    const std::span<const PlanePoint> all(sorted);
+    auto sample = all.first(std::min(first_sample, all.size()));
+    const auto tried = grid(sample, search);
+    if (tried.empty()) {
+        return std::nullopt;
+    }
+    const auto best = std::ranges::max_element(tried, {}, &Candidate::strength);
+    // The best of very many tries among points without any order comes to about this.
+    const double chance = 4.0 / std::sqrt(static_cast<double>(sample.size()));
+    if (best->strength < chance) {
+        return std::nullopt;
+    }
+    Candidate widest = *best;
+    for (const auto& one : tried) {
+        if (one.strength >= nearly_as_good * best->strength && one.frequency < widest.frequency) {
+            widest = one;
+        }
+    }
+    widest = climbed(sample, widest);
+    FoundFamily found;
+    for (const auto& one : tried) {
+        found.ambiguous = found.ambiguous || (one.strength >= nearly_as_good * widest.strength &&
+                                              one.frequency < 1.12 * widest.frequency &&
+                                              between(one.bearing, widest.bearing) > 30 * degree);
+    }
+    found.rows = {std::fmod(widest.bearing + 2 * pi, pi), 1 / widest.frequency, widest.strength};
+    return found;
+}
+
+namespace {
+
+double coherence_at(std::span<const std::vector<double>> rows, double frequency) {
+    double power = 0;
+    double pairs = 0;
+    for (const auto& row : rows) {
+        std::complex<double> sum;
+        for (const double along : row) {
+            sum += std::polar(1.0, 2 * pi * frequency * along);
+        }
+        const auto n = static_cast<double>(row.size());
+        power += std::norm(sum) - n;
+        pairs += n * (n - 1);
+    }
+    return pairs > 0 ? power / pairs : 0;
+}
+
+double longest_of(std::span<const std::vector<double>> rows) {
+    double longest = 1;
+    for (const auto& row : rows) {
+        if (!row.empty()) {
+            const auto [low, high] = std::ranges::minmax(row);
+            longest = std::max(longest, high - low);
+        }
+    }
+    return longest;
+}
+
+double pairs_in(std::span<const std::vector<double>> rows) {
+    double pairs = 0;
+    for (const auto& row : rows) {
+        pairs += static_cast<double>(row.size()) * (static_cast<double>(row.size()) - 1);
+    }
+    return pairs;
+}
+
+}  // namespace
+
+std::optional<FoundSpacing> find_spacing(std::span<const std::vector<double>> rows, double least,
+                                         double most) {
+    const double step = 1 / (8 * longest_of(rows));
+    std::vector<std::pair<double, double>> tried;  // frequency, coherence
+    for (double frequency = 1 / most; frequency <= 1 / least + step; frequency += step) {
+        tried.emplace_back(frequency, coherence_at(rows, frequency));
+    }
+    if (tried.empty()) {
+        return std::nullopt;
+    }
+    const auto best = std::ranges::max_element(tried, {}, &std::pair<double, double>::second);
+    if (best->second < 5 / std::sqrt(std::max(pairs_in(rows), 1.0))) {
+        return std::nullopt;
+    }
+    // Halves and thirds of the spacing fit nearly as well: the longest that does is the spacing.
+    auto chosen =
+        *std::ranges::find_if(tried, [&](const auto& one) { return one.second >= 0.75 * best->second; });
+    for (double width = step; width > 1e-7;) {
+        const double low = coherence_at(rows, chosen.first - width);
+        const double high = coherence_at(rows, chosen.first + width);
+        if (std::max(low, high) > chosen.second) {
+            chosen =
+                low > high ? std::pair{chosen.first - width, low} : std::pair{chosen.first + width, high};
+        } else {
+            width /= 2;
+        }
+    }
+    return FoundSpacing{1 / chosen.first, std::min(chosen.second, 1.0)};
+}
+
+double origin_of(std::span<const double> along, double spacing) {
+    std::complex<double> sum;
+    for (const double place : along) {
+        sum += std::polar(1.0, 2 * pi * place / spacing);
+    }
+    const double origin = std::arg(sum) / (2 * pi) * spacing;
+    return origin < 0 ? origin + spacing : origin;
+}
+
+}  // namespace pipward

@@ -1,0 +1,33 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "pipward/record/orchard.h"
+#include "pipward/value/finding.h"
+
+namespace pipward {
+
+enum class PositionState { vacant, taken, reserved };
+
+std::string_view to_text(PositionState state);
+
+/// A numbered place in a row, and what stands there.
+struct RowPosition {
+    std::string block;
+    std::string row;
+    int position = 0;
+    PositionState state = PositionState::vacant;
+    std::string tree;             ///< its label; empty where vacant
+    std::optional<Metres> off{};  ///< how far the tree's point on the map lies from the position
+    MapPoint at;
+};
+
+/// Every position of every row of the book that has a line and a spacing, row by row. Taken is a position at
+/// which a tree stands on `as_of`, reserved one whose tree is planted later. Trees that their row has no
+/// position for, or that stand more than half a spacing away from it, are told.
+std::vector<RowPosition> row_positions(const Orchard& orchard, Day as_of, Findings& findings);
+
+}  // namespace pipward

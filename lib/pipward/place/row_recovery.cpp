@@ -1,0 +1,294 @@
+// SPDX-License-Identifier: MIT
+#include "pipward/place/row_recovery.h"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <cmath>
+#include <map>
+
+#include "pipward/place/least_squares.h"
+#include "pipward/place/numbering.h"
+#include "pipward/place/row_contest.h"
+#include "pipward/place/row_lines.h"
+#include "pipward/place/row_starts.h"
+
+namespace pipward {
+namespace {
+
+constexpr double pi = 3.14159265358979323846;
+constexpr double degree = pi / 180;
+constexpr std::size_t fewest = 3;
+constexpr std::size_t enough_points = 3000;
+
+Finding told(Level level, std::string message, std::string remedy) {
+    return {level, "tree", {}, {}, {}, std::move(message), std::move(remedy)};
+}
+
+Recovery all_open(std::size_t trees, const std::string& why, const std::string& remedy) {
+    Recovery recovery;
+    recovery.trees.resize(trees);
+    for (auto& tree : recovery.trees) {
+        tree.doubt = "no rows could be made out";
+    }
+    recovery.findings.push_back(told(Level::warning, why, remedy));
+    return recovery;
+}
+
+FamilySearch search_of(const RecoveryRule& rule) {
+    FamilySearch search;
+    if (rule.row_distance) {
+        search.least = 0.85 * rule.row_distance->value;
+        search.most = 1.15 * rule.row_distance->value;
+    }
+    if (rule.bearing) {
+        search.bearing = *rule.bearing * degree;
+    }
+    return search;
+}
+
+/// Of the two senses of a line, the wanted one, or the one to the north.
+double directed(double bearing, const RecoveryRule& rule) {
+    const double wanted = rule.bearing ? *rule.bearing * degree : 0;
+    const bool against = std::abs(std::remainder(bearing - wanted, 2 * pi)) > pi / 2;
+    return std::remainder(bearing + (against ? pi : 0), 2 * pi);
+}
+
+std::vector<PlanePoint> turned(std::span<const PlanePoint> plane, double bearing) {
+    std::vector<PlanePoint> result;
+    for (const auto& point : plane) {
+        result.push_back({point.x * std::sin(bearing) + point.y * std::cos(bearing),
+                          point.x * std::cos(bearing) - point.y * std::sin(bearing)});
+    }
+    return result;
+}
+
+/// The points of each row in the order in which they stand.
+std::map<int, RowMembers> members_of(std::span<const PlanePoint> points, std::span<const RowOfPoint> fit) {
+    std::map<int, RowMembers> rows;
+    for (std::size_t i = 0; i < points.size(); ++i) {
+        rows[fit[i].row].push_back({i, points[i].x, fit[i].off, fit[i].certainty});
+    }
+    for (auto& [row, members] : rows) {
+        std::ranges::sort(members, {}, &RowMember::along);
+    }
+    std::erase_if(rows, [](const auto& row) { return sure_members(row.second) < fewest; });
+    return rows;
+}
+
+std::vector<std::vector<double>> sample_of(const std::map<int, RowMembers>& rows) {
+    std::vector<std::vector<double>> sample;
+    std::size_t points = 0;
+    for (const auto& [row, members] : rows) {
+        if (points < enough_points) {
+            sample.push_back(sure_places(members));
+            points += members.size();
+        }
+    }
+    return sample;
+}
+
+struct DecodedRow {
+    TakenRow taken{};
+    RowStart start{};
+};
+
+int first_number(const TakenRow& row) {
+    for (const double sure : {0.8, 0.5, 0.0}) {
+        for (const auto& point : row.points) {
+            if (point.certainty >= sure) {
+                return point.number;
+            }
+        }
+    }
+    return 0;
+}
+
+TakenRow decoded(int row, const RowMembers& members, double spacing, double noise) {
+    TakenRow taken{row, members, {}, {origin_of(sure_places(members), spacing), spacing, noise}};
+    for (int turn = 0; turn < 3; ++turn) {
+        taken.points = decode_members(members, taken.scale);
+        refit(members, taken.points, spacing, taken.scale);
+    }
+    taken.points = decode_members(members, taken.scale);
+    return taken;
+}
+
+std::vector<TakenRow> decoded_rows(const std::map<int, RowMembers>& rows, double spacing, double noise) {
+    std::vector<TakenRow> taken;
+    for (const auto& [row, members] : rows) {
+        taken.push_back(decoded(row, members, spacing, noise));
+    }
+    return taken;
+}
+
+std::vector<DecodedRow> with_starts(std::vector<TakenRow> taken, double distance) {
+    std::vector<DecodedRow> rows;
+    for (auto& row : taken) {
+        const double doubt = row.scale.noise / std::sqrt(static_cast<double>(row.members.size()));
+        const RowStart start{row.row * distance, row.scale.origin, row.scale.step, first_number(row), doubt};
+        rows.push_back({std::move(row), start});
+    }
+    return rows;
+}
+
+void count_from_first_trees(std::vector<DecodedRow>& rows) {
+    for (auto& row : rows) {
+        row.start.number = row.start.first;
+        row.start.certainty = 1;
+    }
+}
+
+void find_starts(std::vector<DecodedRow>& rows, const RecoveryRule& rule, Recovery& recovery) {
+    if (rule.from_first_tree) {
+        count_from_first_trees(rows);
+        return;
+    }
+    std::vector<RowStart> starts;
+    for (const auto& row : rows) {
+        starts.push_back(row.start);
+    }
+    if (find_edge(starts)) {
+        for (std::size_t i = 0; i < rows.size(); ++i) {
+            rows[i].start = starts[i];
+        }
+        return;
+    }
+    for (auto& row : rows) {
+        row.start.number = row.start.first;
+        row.start.certainty = 0;
+    }
+    recovery.findings.push_back(told(
+        Level::warning,
+        "The rows do not begin at a common edge, or are too few to show one: where first trees are missing "
+        "the numbers cannot be known.",
+        "Count each row from its first tree with begin first_tree, or lay the rows with row-lay first."));
+}
+
+NumberedTree numbered(const RowMember& member, const PlacedPoint& point, const DecodedRow& row,
+                      int row_number, double confidence) {
+    NumberedTree tree;
+    tree.row = row_number;
+    tree.position = point.number - row.start.number;
+    tree.placed = tree.position >= 0;
+    tree.off_row = std::abs(member.off);
+    const auto& scale = row.taken.scale;
+    tree.off_position = member.along - scale.origin - scale.step * point.number;
+    tree.confidence = member.certainty * point.certainty * row.start.certainty;
+    tree.doubt = doubt_of(member, point, row.start.certainty, tree.confidence, confidence);
+    return tree;
+}
+
+void put_together(const std::vector<DecodedRow>& rows, const RecoveryRule& rule, Recovery& recovery) {
+    const int lowest = rows.front().taken.row;
+    const int highest = rows.back().taken.row;
+    for (const auto& row : rows) {
+        const int number = rule.rows_to == Side::right ? row.taken.row - lowest : highest - row.taken.row;
+        for (std::size_t i = 0; i < row.taken.points.size(); ++i) {
+            const auto& member = row.taken.members[i];
+            recovery.trees[member.tree] = numbered(member, row.taken.points[i], row, number, rule.confidence);
+        }
+    }
+    recovery.rows = highest - lowest + 1;
+}
+
+int last_number(const DecodedRow& row, double confidence) {
+    int last = row.start.number;
+    for (std::size_t i = 0; i < row.taken.points.size(); ++i) {
+        const bool sure = row.taken.members[i].certainty * row.taken.points[i].certainty >= confidence;
+        last = sure ? std::max(last, row.taken.points[i].number) : last;
+    }
+    return last;
+}
+
+/// A corner every tenth position follows any bend that rows have.
+RecoveredRow made_out(const DecodedRow& row, const FittedRows& fit, double bearing, const LonLat& middle,
+                      double confidence) {
+    const auto& scale = row.taken.scale;
+    const int last = last_number(row, confidence);
+    RecoveredRow made{{}, Metres{scale.step}, last - row.start.number + 1};
+    const auto add = [&](double number) {
+        const double x = scale.origin + scale.step * number;
+        const double y = fit.line(row.taken.row, x);
+        made.line.push_back(from_plane(
+            {x * std::sin(bearing) + y * std::cos(bearing), x * std::cos(bearing) - y * std::sin(bearing)},
+            middle));
+    };
+    // A row of one position still needs a line, too short to hold a second.
+    const double end = std::max<double>(last, row.start.number + 0.5);
+    for (int number = row.start.number; number < end; number += 10) {
+        add(number);
+    }
+    add(end);
+    return made;
+}
+
+std::optional<FoundSpacing> spacing_of(const std::map<int, RowMembers>& rows, const RecoveryRule& rule) {
+    const double least = rule.spacing ? 0.85 * rule.spacing->value : 0.7;
+    const double most = rule.spacing ? 1.15 * rule.spacing->value : 6.0;
+    return find_spacing(sample_of(rows), least, most);
+}
+
+}  // namespace
+
+Recovery recover_rows(std::span<const LonLat> trees, const RecoveryRule& rule) {
+    const auto middle = middle_of(trees);
+    const auto plane = to_plane(trees, middle);
+    const auto family = find_lines(plane, search_of(rule));
+    if (!family) {
+        return all_open(
+            trees.size(), "No even rows can be made out among the trees.",
+            "Give the row distance and the bearing, number one block at a time, or lay its rows with "
+            "row-lay first.");
+    }
+    if (family->ambiguous && !rule.bearing) {
+        return all_open(trees.size(),
+                        "The trees stand in even lines both ways: which are the rows is not clear.",
+                        "Give the rough bearing of the rows.");
+    }
+    const double bearing = directed(family->rows.bearing, rule);
+    const auto points = turned(plane, bearing);
+    const auto fit = fit_rows(points, family->rows.distance);
+    const auto rows = members_of(points, fit.points);
+    const auto spacing = rows.empty() ? std::nullopt : spacing_of(rows, rule);
+    if (!spacing) {
+        return all_open(
+            trees.size(), "No even spacing can be made out along the rows.",
+            "Give the spacing, measure the trees more exactly, or lay the rows with row-lay first.");
+    }
+    Recovery recovery;
+    recovery.row_distance = Metres{fit.distance};
+    recovery.spacing = Metres{spacing->spacing};
+    recovery.noise_across = Metres{fit.noise};
+    recovery.noise_along =
+        Metres{std::max(spacing->spacing / (2 * pi) * std::sqrt(-std::log(spacing->coherence)), 0.02)};
+    recovery.trees.resize(trees.size());
+    for (std::size_t i = 0; i < trees.size(); ++i) {
+        recovery.trees[i].off_row = std::abs(fit.points[i].off);
+        recovery.trees[i].doubt = "its row has too few trees";
+    }
+    const double noise = std::max(recovery.noise_along.value, 0.9 * fit.noise);
+    auto taken = decoded_rows(rows, spacing->spacing, noise);
+    for (int turn = 0; turn < 2; ++turn) {
+        const auto weighed = weigh_rows(points, fit, taken);
+        taken = decoded_rows(members_of(points, weighed), spacing->spacing, noise);
+    }
+    auto started = with_starts(std::move(taken), fit.distance);
+    find_starts(started, rule, recovery);
+    auto strict = rule;
+    strict.confidence =
+        wanted_confidence(rule.confidence, std::max(noise / spacing->spacing, fit.noise / fit.distance));
+    put_together(started, strict, recovery);
+    recovery.made_out.resize(static_cast<std::size_t>(recovery.rows));
+    for (const auto& row : started) {
+        const int number = rule.rows_to == Side::right ? row.taken.row - started.front().taken.row
+                                                       : started.back().taken.row - row.taken.row;
+        recovery.made_out[static_cast<std::size_t>(number)] =
+            made_out(row, fit, bearing, middle, strict.confidence);
+    }
+    const auto& longest = *std::ranges::max_element(recovery.made_out, {}, &RecoveredRow::positions);
+    recovery.bearing = way_between(longest.line.front(), longest.line.back()).bearing;
+    return recovery;
+}
+
+}  // namespace pipward

@@ -1,0 +1,69 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include <optional>
+#include <span>
+#include <string>
+#include <vector>
+
+#include "pipward/place/row_layout.h"
+
+/// Rows and positions recovered from a cloud of tree points: docs/method.md tells how and how well.
+namespace pipward {
+
+struct RecoveryRule {
+    std::optional<double>
+        bearing{};  ///< roughly, of the numbering, in degrees; found, northwards, where unknown
+    std::optional<Metres> row_distance{};  ///< within 15 %; found where unknown
+    std::optional<Metres> spacing{};       ///< within 15 %; found where unknown
+    Side rows_to = Side::right;    ///< to which side, seen in the direction of the numbering, rows count
+    bool from_first_tree = false;  ///< each row counts from its first tree, not from the block's common edge
+    /// Below it a tree is left open; a tenth of the doubt is borne where the noise is more than a fifth or so
+    /// of the spacing or of the row distance, for there the confidence itself is less sure.
+    double confidence = 0.97;
+};
+
+/// What was decided of one tree.
+struct NumberedTree {
+    int row = 0;              ///< 0 for the first; without meaning where `placed` is false
+    int position = 0;         ///< counted from the row's first position, which is 0
+    bool placed = false;      ///< a likeliest row and position are known
+    double off_row = 0;       ///< metres across from the row's line
+    double off_position = 0;  ///< metres along from the position, positive in the direction of counting
+    double confidence = 0;    ///< that row and position are right, 0..1
+    std::string doubt{};      ///< why it is left open; empty where it is decided
+};
+
+/// A row that was made out.
+struct RecoveredRow {
+    std::vector<LonLat> line{};  ///< from its first position to its last
+    Metres spacing{};
+    int positions = 0;
+};
+
+struct Recovery {
+    double bearing = 0;
+    Metres row_distance{};
+    Metres spacing{};
+    Metres noise_across{};  ///< standard deviation of the points from their rows
+    Metres noise_along{};   ///< and from their positions
+    int rows = 0;
+    std::vector<RecoveredRow>
+        made_out{};                     ///< by their numbers; empty where rows were known, or none was found
+    std::vector<NumberedTree> trees{};  ///< as many as points were given
+    Findings findings{};
+};
+
+/// From the points alone. Rows must run side by side at even distances; they may bend together.
+Recovery recover_rows(std::span<const LonLat> trees, const RecoveryRule& rule);
+
+/// The same for rows whose lines and spacing are known: `row` counts in the order of `rows`. Only the
+/// confidence of the rule is used. Trees off every row are left open.
+struct KnownRow {
+    std::vector<GroundPoint> line;
+    Metres spacing;
+    int positions = 0;
+};
+Recovery match_rows(std::span<const LonLat> trees, std::span<const KnownRow> rows, const RecoveryRule& rule);
+
+}  // namespace pipward
