@@ -4,6 +4,8 @@
 #include <qgisinterface.h>
 #include <qgscoordinatetransform.h>
 #include <qgsdockwidget.h>
+#include <qgsfeatureiterator.h>
+#include <qgsfeaturerequest.h>
 #include <qgsgeometry.h>
 #include <qgsmapcanvas.h>
 #include <qgsmessagebar.h>
@@ -16,6 +18,7 @@
 
 #include "dress/after_plan.h"
 #include "dress/bloom_player.h"
+#include "dress/book_layers.h"
 
 namespace pipward::desktop {
 namespace {
@@ -25,6 +28,7 @@ constexpr double margin = 1.4;
 constexpr double least_span_metres = 25;
 // More would be one blot, and long to draw.
 constexpr int most_flashes = 500;
+constexpr int most_selected = 100;
 // Work and days of a task fit beside each other.
 constexpr int usual_width = 440;
 constexpr int least_width = 360;
@@ -40,6 +44,22 @@ QgsRectangle around(const std::vector<TreePlace>& trees) {
 /// Of a layer's source, "FILE|layername=...", or of a book's path, whichever way it was given.
 QString file_of(const QString& source) {
     return QFileInfo(source.section('|', 0, 0)).canonicalFilePath();
+}
+
+/// By the layer's spatial index: a look through all labels would take long in a large orchard.
+QgsFeatureIds trees_at(const QgsVectorLayer& layer, const TreePlace& tree) {
+    constexpr double around_it = 1e-6;
+    QgsFeatureRequest request(QgsRectangle::fromCenterAndSize({tree.x, tree.y}, around_it, around_it));
+    request.setSubsetOfAttributes({QStringLiteral("label")}, layer.fields());
+    QgsFeatureIds found;
+    QgsFeature feature;
+    auto features = layer.getFeatures(request);
+    while (features.nextFeature(feature)) {
+        if (feature.attribute(QStringLiteral("label")).toString() == tree.label) {
+            found.insert(feature.id());
+        }
+    }
+    return found;
 }
 
 }  // namespace
@@ -61,6 +81,19 @@ void show_trees(QgisInterface& desktop, const std::vector<TreePlace>& trees, con
         points << QgsGeometry::fromPointXY({tree.x, tree.y});
     }
     canvas->flashGeometries(points, of_trees);
+}
+
+void select_trees(const QString& book, const std::vector<TreePlace>& trees) {
+    for (auto* layer : layers_of_book(book)) {
+        if (book_table_of(*layer) != QStringLiteral("tree")) {
+            continue;
+        }
+        QgsFeatureIds found;
+        for (const auto& tree : trees | std::views::take(most_selected)) {
+            found.unite(trees_at(*layer, tree));
+        }
+        layer->selectByIds(found);
+    }
 }
 
 void reload_layers_of(const QString& book) {
@@ -97,8 +130,9 @@ QgsDockWidget* add_season_dock(QgisInterface& desktop) {
     panel->setMinimumWidth(least_width);
     dock->setWidget(panel);
     QObject::connect(panel, &SeasonPanel::trees_asked_for, dock,
-                     [&desktop](const std::vector<TreePlace>& trees, const QString& crs) {
+                     [&desktop, panel](const std::vector<TreePlace>& trees, const QString& crs) {
                          show_trees(desktop, trees, crs);
+                         select_trees(panel->book(), trees);
                      });
     QObject::connect(panel, &SeasonPanel::trouble, dock, [&desktop](const QString& what) {
         desktop.messageBar()->pushMessage(SeasonPanel::tr("Season"), what, Qgis::MessageLevel::Warning);

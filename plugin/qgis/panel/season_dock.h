@@ -18,6 +18,9 @@ QgsDockWidget* add_season_dock(QgisInterface& desktop);
 /// Zooms the map to the trees and lets them flash.
 void show_trees(QgisInterface& desktop, const std::vector<TreePlace>& trees, const QString& crs);
 
+/// Selects them in the layers of the book's trees that are in the project.
+void select_trees(const QString& book, const std::vector<TreePlace>& trees);
+
 /// Layers of this book show what was written into it; those being edited are left alone.
 void reload_layers_of(const QString& book);
 

@@ -263,6 +263,7 @@ def scenario():
     chart = panel.findChild(QWidget, "pipward_bloom_chart")
     QTest.mouseClick(chart, Qt.LeftButton, Qt.NoModifier, QPoint(200, 70))
     wait_for("the map to zoom", lambda: iface.mapCanvas().extent().width() < before / 2)
+    assert layer.selectedFeatureCount() > 0, "the accession's trees are not selected"
     window.grab().save("panel.png")
 
     iface.zoomFull()
