@@ -127,11 +127,11 @@ TEST(WalkOrder, OffersTheNearestLabelsForATreeThatIsNotThere) {
 TEST(WalkOrder, SaysThatLatitudeAndLongitudeAreSwapped) {
     NEED_SAMPLE();
     const testing::SampleCopy sample;
-    const auto swapped = complaints(sample, {{"block", "Upper"}, {"start", "9.3009,48.1335"}});
+    const auto swapped = complaints(sample, {{"of-block", "Upper"}, {"start", "9.3009,48.1335"}});
     ASSERT_EQ(swapped.size(), 1U);
     EXPECT_NE(swapped[0].message.find("wrong way round"), std::string::npos) << swapped[0].message;
     EXPECT_EQ(swapped[0].remedy, "Write the latitude first: 48.1335,9.3009.");
-    const auto far = complaints(sample, {{"block", "Upper"}, {"start", "-33.9,151.2"}});
+    const auto far = complaints(sample, {{"of-block", "Upper"}, {"start", "-33.9,151.2"}});
     ASSERT_EQ(far.size(), 1U);
     EXPECT_NE(far[0].message.find("km from the nearest tree"), std::string::npos) << far[0].message;
 }
@@ -172,7 +172,7 @@ TEST(WalkOrder, LeavesEveryByteOfTheBook) {
     NEED_SAMPLE();
     const testing::SampleCopy sample;
     const auto before = sample.bytes();
-    (void)walked(sample, {{"block", "Lower"}});
+    (void)walked(sample, {{"of-block", "Lower"}});
     EXPECT_EQ(sample.bytes(), before);
 }
 

@@ -219,6 +219,17 @@ TEST(Walk, TellsTheSideAndTheAlley) {
     EXPECT_EQ(outer.legs[0].alley, "outside of row 1");
 }
 
+TEST(Walk, TellsTheAlleyAtTheEndOfRowsThatBeginOneAfterTheOther) {
+    auto orchard = made_block(3);
+    for (auto& tree : orchard.trees) {
+        tree.at->x += tree.row == "2" ? 1.5 : 0.0;
+    }
+    WalkWish wish;
+    wish.trees = {numbered(orchard, 1, 1)};
+    wish.start = at_tree(orchard, 2, 1);
+    EXPECT_EQ(plan_walk(orchard, wish).legs[0].alley, "between rows 1 and 2");
+}
+
 TEST(Walk, IsAsLongInDegreesAsInMetres) {
     const auto metric = made_block(6, "EPSG:25832");
     auto degrees = metric;

@@ -108,7 +108,7 @@ Findings check(const Request& request) {
     if (choice_of(request).is_empty()) {
         findings.push_back(about_parameter(
             "trees", "", "Nothing says which trees to visit.",
-            "Give labels with trees, or choose by of-accession, block, purpose, tasks-on or urgency."));
+            "Give labels with trees, or choose by of-accession, of-block, purpose, tasks-on or urgency."));
     }
     if (request.back && !request.to.empty()) {
         findings.push_back(about_parameter("back", "yes", "The walk cannot end in two places.",
@@ -240,7 +240,7 @@ std::vector<Bound<Request>> parameters() {
         parameter(&Request::trees, "trees", "Trees",
                   "Labels of the trees to visit, with commas between; all that fit the rest where left out."),
         parameter(&Request::accession, "of-accession", "Accession", "Only trees of this accession."),
-        parameter(&Request::block, "block", "Block", "Only trees of this block."),
+        parameter(&Request::block, "of-block", "Block", "Only trees of this block."),
         parameter(&Request::purpose, "purpose", "Purpose", "Only trees that serve this purpose."),
         parameter(&Request::tasks_on, "tasks-on", "Tasks of the day",
                   "Only trees at which the season's plan has something to do on this day."),
@@ -286,7 +286,7 @@ std::unique_ptr<const Operation> walk_order() {
               {"Three trees from the first to wherever.",
                {{"book", "BOOK"}, {"trees", "UP-03-09, LO-02-08, LO-04-11"}, {"start", "UP-03-09"}}},
               {"The seedlings of a block, rows walked through.",
-               {{"book", "BOOK"}, {"purpose", "seedling"}, {"block", "Upper"}, {"alleys", "no"}}}},
+               {{"book", "BOOK"}, {"purpose", "seedling"}, {"of-block", "Upper"}, {"alleys", "no"}}}},
          .check = check,
          .run = run});
 }

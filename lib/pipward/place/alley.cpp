@@ -9,6 +9,7 @@ namespace pipward {
 namespace {
 
 constexpr double widest_alley = 12.0;  // metres: beyond that it is a lane or a field
+constexpr double stagger = 2.0;        // metres: rows side by side need not begin on one line
 
 }  // namespace
 
@@ -23,7 +24,7 @@ std::string alley_words(std::span<const TreeLine> lines, std::span<const Barrier
         }
         for (const auto& piece : pieces_of(other)) {
             const double off = distance_to(tree, piece.a, piece.b);
-            if (distance_between(stand, across, piece.a, piece.b) == 0 && off < nearest) {
+            if (distance_between(stand, across, piece.a, piece.b) < stagger && off < nearest) {
                 nearest = off;
                 facing = &lines[other.line];
             }

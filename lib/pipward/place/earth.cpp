@@ -134,14 +134,6 @@ WayTo way_between(const LonLat& from, const LonLat& to) {
     return {Metres{metres}, bearing};
 }
 
-LonLat place_at(const LonLat& from, const WayTo& way) {
-    geod_geodesic earth{};
-    geod_init(&earth, wgs84_radius, wgs84_flattening);
-    LonLat place;
-    geod_direct(&earth, from.lat, from.lon, way.bearing, way.distance.value, &place.lat, &place.lon, nullptr);
-    return place;
-}
-
 std::string_view compass_words(double bearing) {
     static constexpr std::array<std::string_view, 8> words{"north", "north-east", "east", "south-east",
                                                            "south", "south-west", "west", "north-west"};

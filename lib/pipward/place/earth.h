@@ -53,9 +53,6 @@ struct WayTo {
 /// The shortest way over the WGS 84 ellipsoid (Karney 2013, J. Geodesy 87:43, as in PROJ).
 WayTo way_between(const LonLat& from, const LonLat& to);
 
-/// Where such a way ends.
-LonLat place_at(const LonLat& from, const WayTo& way);
-
 /// "north-east" for 30..60 degrees and so on: the nearest of eight.
 std::string_view compass_words(double bearing);
 

@@ -4,6 +4,8 @@
 #include <algorithm>
 #include <cmath>
 
+#include "pipward/place/ground_line.h"
+
 namespace pipward {
 namespace {
 
@@ -42,7 +44,7 @@ MapPoint MetrePlane::back(PlanePoint point) const {
     if (!origin_on_earth_) {
         return plain;
     }
-    return to_earth_.back(place_at(*origin_on_earth_, {Metres{length(point)}, bearing_of(point)}))
+    return to_earth_.back(way_from(*origin_on_earth_, bearing_of(point), Metres{length(point)}))
         .value_or(plain);
 }
 

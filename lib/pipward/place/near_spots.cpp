@@ -12,6 +12,7 @@ namespace pipward {
 namespace {
 
 constexpr double row_reach = 12.0;  // metres: a row farther aside is not beside this one
+constexpr double stagger = 2.0;     // metres: rows side by side need not begin on one line
 
 // The trees of a box on the map, quickly out of a million.
 std::vector<std::uint32_t> trees_within(const Orchard& orchard, const MetrePlane& plane, double metres) {
@@ -170,7 +171,7 @@ class Surroundings {
         return std::ranges::any_of(barriers_, [&](const Barrier& barrier) {
             return barrier.line != candidate.line &&
                    std::ranges::any_of(pieces_of(barrier), [&](const Piece& piece) {
-                       return distance_between(at, at + direction * row_reach, piece.a, piece.b) < 0.5;
+                       return distance_between(at, at + direction * row_reach, piece.a, piece.b) < stagger;
                    });
         });
     }

@@ -50,7 +50,7 @@ QString file_of(const QString& source) {
 QgsFeatureIds trees_at(const QgsVectorLayer& layer, const TreePlace& tree) {
     constexpr double around_it = 1e-6;
     QgsFeatureRequest request(QgsRectangle::fromCenterAndSize({tree.x, tree.y}, around_it, around_it));
-    request.setSubsetOfAttributes({QStringLiteral("label")}, layer.fields());
+    request.setSubsetOfAttributes(QStringList{QStringLiteral("label")}, layer.fields());
     QgsFeatureIds found;
     QgsFeature feature;
     auto features = layer.getFeatures(request);

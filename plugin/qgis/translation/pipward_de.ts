@@ -2756,16 +2756,57 @@
         <translation>Anteil</translation>
     </message>
     <message>
+    <message>
+        <source>1 for the likeliest.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>1 for the question that would settle most.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>1 for the way to the first tree.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>A layer of points or lines in any usual format: GeoPackage, Shapefile, GeoJSON, CSV with coordinates.</source>
         <translation>Ein Layer mit Punkten oder Linien in einem üblichen Format: GeoPackage, Shapefile, GeoJSON, CSV mit Koordinaten.</translation>
+    </message>
+    <message>
+        <source>A stretch of a row longer than this without a tree, not even a removed one, can be walked through; 0 where no row can.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A tree&apos;s label, or the end.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A tree&apos;s label, or the start.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Accuracy of the receiver</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Add the block</source>
         <translation>Quartier anlegen</translation>
     </message>
     <message>
+        <source>Alley</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Alternate direction</source>
         <translation>Abwechselnde Richtung</translation>
+    </message>
+    <message>
+        <source>Answers</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Back to the start</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Column of the row</source>
@@ -2782,6 +2823,18 @@
     <message>
         <source>Direction of the numbering, clockwise from true north.</source>
         <translation>Richtung der Zählung, im Uhrzeigersinn von geografisch Nord.</translation>
+    </message>
+    <message>
+        <source>Distance from the row</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Distance from the trunk</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>End</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Every numbered place in the rows, and what stands there.</source>
@@ -2804,6 +2857,22 @@
         <translation>Von Reihe zu Reihe, am Boden gemessen.</translation>
     </message>
     <message>
+        <source>From the last</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>From the receiver&apos;s place.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>From there, clockwise from true north.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Gap to walk through</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Headland</source>
         <translation>Vorgewende</translation>
     </message>
@@ -2812,12 +2881,44 @@
         <translation>Wie weit er in Reihenrichtung vom Platz entfernt liegt, positiv in Zählrichtung.</translation>
     </message>
     <message>
+        <source>How far from the trunk you stand or hold the receiver, as such a radius.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>How far from the trunks one walks; less where rows stand closer.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>How far it is.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>How far the point lies from the row&apos;s line.</source>
         <translation>Wie weit der Punkt von der Linie der Reihe entfernt liegt.</translation>
     </message>
     <message>
         <source>How far the tree&apos;s point on the map lies from the position.</source>
         <translation>Wie weit der Punkt des Baumes auf der Karte vom Platz entfernt liegt.</translation>
+    </message>
+    <message>
+        <source>How far the walk is up to here.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>How far to walk from the stop before, or the start.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>How likely it is that one stands there.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>How likely the answer is yes.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>How likely you stand at a gap, against a standing tree at the same distance.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>How many positions it has.</source>
@@ -2832,16 +2933,44 @@
         <translation>Wie viele Reihen nebeneinander gelegt werden; die angegebene Linie ist die erste.</translation>
     </message>
     <message>
+        <source>How much the answer tells, 0 to 1.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>How sure a number must be; below it the tree is left open.</source>
         <translation>Wie sicher eine Nummer sein muss; darunter bleibt der Baum offen.</translation>
+    </message>
+    <message>
+        <source>If no</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>If yes</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Its number in the row.</source>
         <translation>Seine Nummer in der Reihe.</translation>
     </message>
     <message>
+        <source>Keep to the alleys</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Key</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Labels of the trees to visit, with commas between; all that fit the rest where left out.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Last position</source>
         <translation>Letzter Platz</translation>
+    </message>
+    <message>
+        <source>Latitude and longitude of where you stand, as in 48.1340,9.3010.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Latitude of the first</source>
@@ -2900,6 +3029,34 @@
         <translation>Auf welcher Seite der Linie die weiteren Reihen liegen, in ihrer Richtung gesehen.</translation>
     </message>
     <message>
+        <source>Only trees at which the season&apos;s plan has something to do on this day.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Only trees at which the season&apos;s plan has something to do that is so urgent.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Only trees of this accession.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Only trees of this block.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Only trees that serve this purpose.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Order</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Order of a walk</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Over the ground, from the first position to the last.</source>
         <translation>Am Boden, vom ersten bis zum letzten Platz.</translation>
     </message>
@@ -2914,6 +3071,26 @@
     <message>
         <source>Positions a row</source>
         <translation>Plätze je Reihe</translation>
+    </message>
+    <message>
+        <source>Probability</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Purpose</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Puts trees into an order to visit them in so that the walk is short: along the alleys, round the ends of rows only, each tree worked from whichever side is better. For up to twelve trees no order is shorter; for hundreds it is close to that. Returns the trees in order and the way as lines. Nothing is written.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Question</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Questions that settle it</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Roughly, the direction in which positions are counted, clockwise from north; the rows&apos; northern one where not given.</source>
@@ -2956,6 +3133,14 @@
         <translation>Pflanzabstand</translation>
     </message>
     <message>
+        <source>Standpoint in the book&apos;s grid</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Start</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>State</source>
         <translation>Zustand</translation>
     </message>
@@ -2964,8 +3149,20 @@
         <translation>Sicherheit</translation>
     </message>
     <message>
+        <source>Tasks of the day</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Tells at which tree you stand, from a receiver&apos;s place and its accuracy: every candidate with its probability, and the question that would settle it best, such as whether a tree stands at the next place of the row. Answers are taken in and weighed. Nothing is written.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>That row and position are right.</source>
         <translation>Dass Reihe und Platz stimmen.</translation>
+    </message>
+    <message>
+        <source>The alley in which one stands.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>The block of the rows.</source>
@@ -2992,6 +3189,14 @@
         <translation>Die Spalte des Layers mit den Namen der Reihen, wenn sie nicht erkannt wird.</translation>
     </message>
     <message>
+        <source>The likeliest after no.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The likeliest after yes.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>The likeliest position in the row.</source>
         <translation>Der wahrscheinlichste Platz in der Reihe.</translation>
     </message>
@@ -3016,6 +3221,14 @@
         <translation>Die Nummer des ersten Platzes.</translation>
     </message>
     <message>
+        <source>The question&apos;s name for the parameter answers.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The radius around the place that holds the true one 68 times in 100, as receivers and telephones tell it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>The row&apos;s name within its block.</source>
         <translation>Der Name der Reihe in ihrem Quartier.</translation>
     </message>
@@ -3024,8 +3237,24 @@
         <translation>Die gelegten Reihen, jede mit ihren nummerierten Plätzen.</translation>
     </message>
     <message>
+        <source>The same in the book&apos;s own coordinates, x and y, as in 522341.5,5331497.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The side of the row from which the tree is worked.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>The tree&apos;s label, or the point&apos;s name in its layer.</source>
         <translation>Die Bezeichnung des Baumes, oder der Name des Punktes in seinem Layer.</translation>
+    </message>
+    <message>
+        <source>The trees in the order in which to visit them.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The way from each stop to the next, along the alleys.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>To which side the rows count on, seen in the direction of the positions.</source>
@@ -3036,28 +3265,88 @@
         <translation>Baumnummern</translation>
     </message>
     <message>
+        <source>Trees near by</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Two or more, east (longitude) first, as in &quot;522400 5331200, 522440 5331210&quot;, or well-known text; in the direction of the numbering.</source>
         <translation>Zwei oder mehr, Ost (Länge) zuerst, etwa &quot;522400 5331200, 522440 5331210&quot;, oder Well-Known Text; in Richtung der Zählung.</translation>
+    </message>
+    <message>
+        <source>Walk</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Walked</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Way of the walk</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Weight of gaps</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>What makes it doubtful; empty where it is decided.</source>
         <translation>Was ihn zweifelhaft macht; leer, wo er entschieden ist.</translation>
     </message>
     <message>
+        <source>What stands on the tree&apos;s tag; unknown at a place without a record.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>What stays free at both ends of the line: the first position comes after it.</source>
         <translation>Was an beiden Enden der Linie frei bleibt: der erste Platz kommt danach.</translation>
+    </message>
+    <message>
+        <source>What the plan asks for there, where trees were chosen by their tasks.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What to look for to know which tree it is, the best question first.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What to look for; answered by yes or no.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What you saw: keys of questions with yes or no, as in tree-ahead=no; row-left=yes.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Where one may stand, the likeliest first.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Where the counting of a row begins.</source>
         <translation>Wo die Zählung einer Reihe beginnt.</translation>
     </message>
     <message>
+        <source>Where the walk begins: a gate as latitude and longitude, as in 48.1340,9.3010, or a tree&apos;s label; wherever is best where left out.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Where the walk ends, written like the start; at its last tree where left out.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Whether a block that the book does not have is added, as a rectangle around its rows.</source>
         <translation>Ob ein Quartier, das das Buch nicht hat, als Rechteck um seine Reihen angelegt wird.</translation>
     </message>
     <message>
+        <source>Whether a tree stands there, or when and why it was removed.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Whether every second row is numbered from the other end.</source>
         <translation>Ob jede zweite Reihe vom anderen Ende her nummeriert wird.</translation>
+    </message>
+    <message>
+        <source>Whether rows bar the way; no for trees without wires or hedges between them.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Whether that is sure enough to be numbered.</source>
@@ -3068,8 +3357,32 @@
         <translation>Ob die Bäume des Buches Quartier, Reihe und Platz bekommen, wo sie sicher genug sind; sonst werden sie nur gezeigt.</translation>
     </message>
     <message>
+        <source>Whether the walk ends where it began.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Which tree is this?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Why open</source>
         <translation>Warum offen</translation>
+    </message>
+    <message>
+        <source>Worth</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Yes</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a seedling under test</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>any other tree</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>at its own first tree</source>
@@ -3080,8 +3393,40 @@
         <translation>am gemeinsamen Rand des Quartiers, auch wo erste Bäume fehlen</translation>
     </message>
     <message>
+        <source>degrees</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>kept as a parent of crosses</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>kept to pollinate its neighbours</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>later</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>m</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>of 1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>of a tree&apos;s</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>taken: a tree stands there; reserved: one is to be planted; vacant: none.</source>
         <translation>besetzt: dort steht ein Baum; vorgemerkt: einer soll gepflanzt werden; frei: keiner.</translation>
+    </message>
+    <message>
+        <source>this week</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>to the left of the line</source>
@@ -3090,6 +3435,16 @@
     <message>
         <source>to the right of the line</source>
         <translation>rechts der Linie</translation>
+    </message>
+    <message>
+        <source>today</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>too late</source>
+        <translation type="unfinished"></translation>
+        <source>A layer of points or lines in any usual format: GeoPackage, Shapefile, GeoJSON, CSV with coordinates.</source>
+        <translation>Ein Layer mit Punkten oder Linien in einem üblichen Format: GeoPackage, Shapefile, GeoJSON, CSV mit Koordinaten.</translation>
     </message>
 </context>
 </TS>
