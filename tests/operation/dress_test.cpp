@@ -41,7 +41,7 @@ TEST(BookDress, APlanBringsItsLayersIntoTheMapOfADressedBook) {
     const auto report = dress_book(sample.book());
     EXPECT_TRUE(report.written.empty());
     EXPECT_TRUE(report.changed_by_user.empty());
-    for (const auto& shape : book_result_shapes()) {
+    for (const auto& shape : find_operation("season-plan")->results()) {
         EXPECT_EQ(std::ranges::count(report.unchanged, shape.name), 1) << shape.name;
     }
 }

@@ -2757,695 +2757,695 @@
     </message>
     <message>
         <source>1 for the first tree of the walk.</source>
-        <translation type="unfinished"></translation>
+        <translation>1 für den ersten Baum des Rundgangs.</translation>
     </message>
     <message>
         <source>1 for the likeliest.</source>
-        <translation type="unfinished"></translation>
+        <translation>1 für den wahrscheinlichsten.</translation>
     </message>
     <message>
         <source>1 for the question that would settle most.</source>
-        <translation type="unfinished"></translation>
+        <translation>1 für die Frage, die am meisten klären würde.</translation>
     </message>
     <message>
         <source>1 for the way to the first tree.</source>
-        <translation type="unfinished"></translation>
+        <translation>1 für den Weg zum ersten Baum.</translation>
     </message>
     <message>
         <source>A layer of points or lines in any usual format: GeoPackage, Shapefile, GeoJSON, CSV with coordinates.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Ebene mit Punkten oder Linien in einem üblichen Format: GeoPackage, Shapefile, GeoJSON, CSV mit Koordinaten.</translation>
     </message>
     <message>
         <source>A stretch of a row longer than this without a tree, not even a removed one, can be walked through; 0 where no row can.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Stück einer Reihe, das länger als diese Angabe ohne Baum ist, auch ohne einen entfernten, lässt sich durchqueren; 0, wo keine Reihe durchquert werden kann.</translation>
     </message>
     <message>
         <source>A tree&apos;s label, or the end.</source>
-        <translation type="unfinished"></translation>
+        <translation>Bezeichnung eines Baums oder das Ende.</translation>
     </message>
     <message>
         <source>A tree&apos;s label, or the start.</source>
-        <translation type="unfinished"></translation>
+        <translation>Bezeichnung eines Baums oder der Start.</translation>
     </message>
     <message>
         <source>Accuracy of the receiver</source>
-        <translation type="unfinished"></translation>
+        <translation>Genauigkeit des Empfängers</translation>
     </message>
     <message>
         <source>Add the block</source>
-        <translation type="unfinished"></translation>
+        <translation>Quartier anlegen</translation>
     </message>
     <message>
         <source>Alley</source>
-        <translation type="unfinished"></translation>
+        <translation>Fahrgasse</translation>
     </message>
     <message>
         <source>Alternate direction</source>
-        <translation type="unfinished"></translation>
+        <translation>Richtung abwechseln</translation>
     </message>
     <message>
         <source>Answers</source>
-        <translation type="unfinished"></translation>
+        <translation>Antworten</translation>
     </message>
     <message>
         <source>Back to the start</source>
-        <translation type="unfinished"></translation>
+        <translation>Zurück zum Start</translation>
     </message>
     <message>
         <source>Column of the row</source>
-        <translation type="unfinished"></translation>
+        <translation>Spalte der Reihe</translation>
     </message>
     <message>
         <source>Coordinate system of the points</source>
-        <translation type="unfinished"></translation>
+        <translation>Koordinatensystem der Punkte</translation>
     </message>
     <message>
         <source>Decided</source>
-        <translation type="unfinished"></translation>
+        <translation>Entschieden</translation>
     </message>
     <message>
         <source>Direction of the numbering, clockwise from true north.</source>
-        <translation type="unfinished"></translation>
+        <translation>Richtung der Zählung, im Uhrzeigersinn ab geografisch Nord.</translation>
     </message>
     <message>
         <source>Distance from the row</source>
-        <translation type="unfinished"></translation>
+        <translation>Abstand von der Reihe</translation>
     </message>
     <message>
         <source>Distance from the trunk</source>
-        <translation type="unfinished"></translation>
+        <translation>Abstand vom Stamm</translation>
     </message>
     <message>
         <source>End</source>
-        <translation type="unfinished"></translation>
+        <translation>Ende</translation>
     </message>
     <message>
         <source>Every numbered place in the rows, and what stands there.</source>
-        <translation type="unfinished"></translation>
+        <translation>Jede nummerierte Position in den Reihen, und was dort steht.</translation>
     </message>
     <message>
         <source>Finds rows and positions of trees from their places on the map, however roughly measured: the trees of the book that have no row or position yet, or the points of a layer. Where the block has rows in the book, the trees are held against them; otherwise the rows are made out from the trees; spacing, row distance and bearing, where given, need only be rough. Gaps stay gaps. Each decision tells its distance and how sure it is; doubtful trees are listed and left open, never forced. Trees that have a number are never changed.</source>
-        <translation type="unfinished"></translation>
+        <translation>Findet Reihe und Position von Bäumen anhand ihrer Lage auf der Karte, wie grob auch immer gemessen: für die Bäume des Buchs, die noch keine Reihe oder Position haben, oder für die Punkte einer Ebene. Hat das Quartier im Buch Reihen, werden die Bäume mit diesen verglichen; sonst werden die Reihen aus den Bäumen erschlossen; Pflanzabstand, Reihenabstand und Richtung, soweit angegeben, müssen nur ungefähr stimmen. Lücken bleiben Lücken. Zu jeder Entscheidung werden Abstand und Sicherheit genannt; zweifelhafte Bäume werden aufgeführt und offen gelassen, nie erzwungen. Bäume, die eine Nummer haben, werden nie geändert.</translation>
     </message>
     <message>
         <source>First position</source>
-        <translation type="unfinished"></translation>
+        <translation>Erste Position</translation>
     </message>
     <message>
         <source>From one position to the next, over the ground.</source>
-        <translation type="unfinished"></translation>
+        <translation>Von einer Position zur nächsten, waagerecht gemessen.</translation>
     </message>
     <message>
         <source>From row to row, over the ground.</source>
-        <translation type="unfinished"></translation>
+        <translation>Von Reihe zu Reihe, waagerecht gemessen.</translation>
     </message>
     <message>
         <source>From the last</source>
-        <translation type="unfinished"></translation>
+        <translation>Vom letzten</translation>
     </message>
     <message>
         <source>From the receiver&apos;s place.</source>
-        <translation type="unfinished"></translation>
+        <translation>Vom Ort des Empfängers.</translation>
     </message>
     <message>
         <source>From there, clockwise from true north.</source>
-        <translation type="unfinished"></translation>
+        <translation>Von dort aus, im Uhrzeigersinn ab geografisch Nord.</translation>
     </message>
     <message>
         <source>Gap to walk through</source>
-        <translation type="unfinished"></translation>
+        <translation>Lücke zum Durchgehen</translation>
     </message>
     <message>
         <source>Headland</source>
-        <translation type="unfinished"></translation>
+        <translation>Vorgewende</translation>
     </message>
     <message>
         <source>How far along the row it lies from the position, positive in the direction of counting.</source>
-        <translation type="unfinished"></translation>
+        <translation>Wie weit längs der Reihe er von der Position entfernt liegt, positiv in Zählrichtung.</translation>
     </message>
     <message>
         <source>How far from the trunk you stand or hold the receiver, as such a radius.</source>
-        <translation type="unfinished"></translation>
+        <translation>In welchem Abstand vom Stamm man steht oder den Empfänger hält, als ein ebensolcher Radius.</translation>
     </message>
     <message>
         <source>How far from the trunks one walks; less where rows stand closer.</source>
-        <translation type="unfinished"></translation>
+        <translation>In welchem Abstand von den Stämmen gegangen wird; weniger, wo Reihen enger stehen.</translation>
     </message>
     <message>
         <source>How far it is.</source>
-        <translation type="unfinished"></translation>
+        <translation>Wie weit er entfernt ist.</translation>
     </message>
     <message>
         <source>How far the point lies from the row&apos;s line.</source>
-        <translation type="unfinished"></translation>
+        <translation>Wie weit der Punkt von der Linie der Reihe entfernt liegt.</translation>
     </message>
     <message>
         <source>How far the tree&apos;s point on the map lies from the position.</source>
-        <translation type="unfinished"></translation>
+        <translation>Wie weit der Punkt des Baums auf der Karte von der Position entfernt liegt.</translation>
     </message>
     <message>
         <source>How far the walk is up to here.</source>
-        <translation type="unfinished"></translation>
+        <translation>Wie lang der Weg bis hierher ist.</translation>
     </message>
     <message>
         <source>How far to walk from the stop before, or the start.</source>
-        <translation type="unfinished"></translation>
+        <translation>Wie weit es vom vorigen Halt oder vom Start zu gehen ist.</translation>
     </message>
     <message>
         <source>How likely it is that one stands there.</source>
-        <translation type="unfinished"></translation>
+        <translation>Wie wahrscheinlich es ist, dass man dort steht.</translation>
     </message>
     <message>
         <source>How likely the answer is yes.</source>
-        <translation type="unfinished"></translation>
+        <translation>Wie wahrscheinlich die Antwort Ja ist.</translation>
     </message>
     <message>
         <source>How likely you stand at a gap, against a standing tree at the same distance.</source>
-        <translation type="unfinished"></translation>
+        <translation>Wie wahrscheinlich man an einer Lücke steht, verglichen mit einem stehenden Baum in gleichem Abstand.</translation>
     </message>
     <message>
         <source>How many positions it has.</source>
-        <translation type="unfinished"></translation>
+        <translation>Wie viele Positionen sie hat.</translation>
     </message>
     <message>
         <source>How many positions; as many as there is room for where not given.</source>
-        <translation type="unfinished"></translation>
+        <translation>Wie viele Positionen; ohne Angabe so viele, wie Platz haben.</translation>
     </message>
     <message>
         <source>How many rows to lay beside one another, the given line being the first.</source>
-        <translation type="unfinished"></translation>
+        <translation>Wie viele Reihen nebeneinander anzulegen sind; die angegebene Linie ist die erste.</translation>
     </message>
     <message>
         <source>How much the answer tells, 0 to 1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Wie viel die Antwort aussagt, 0 bis 1.</translation>
     </message>
     <message>
         <source>How sure a number must be; below it the tree is left open.</source>
-        <translation type="unfinished"></translation>
+        <translation>Wie sicher eine Nummer sein muss; darunter bleibt der Baum offen.</translation>
     </message>
     <message>
         <source>If no</source>
-        <translation type="unfinished"></translation>
+        <translation>Wenn nein</translation>
     </message>
     <message>
         <source>If yes</source>
-        <translation type="unfinished"></translation>
+        <translation>Wenn ja</translation>
     </message>
     <message>
         <source>Its number in the row.</source>
-        <translation type="unfinished"></translation>
+        <translation>Seine Nummer in der Reihe.</translation>
     </message>
     <message>
         <source>Keep to the alleys</source>
-        <translation type="unfinished"></translation>
+        <translation>In den Fahrgassen bleiben</translation>
     </message>
     <message>
         <source>Key</source>
-        <translation type="unfinished"></translation>
+        <translation>Schlüssel</translation>
     </message>
     <message>
         <source>Labels of the trees to visit, with commas between; all that fit the rest where left out.</source>
-        <translation type="unfinished"></translation>
+        <translation>Bezeichnungen der zu besuchenden Bäume, durch Kommas getrennt; ohne Angabe alle, auf die das Übrige zutrifft.</translation>
     </message>
     <message>
         <source>Last position</source>
-        <translation type="unfinished"></translation>
+        <translation>Letzte Position</translation>
     </message>
     <message>
         <source>Latitude and longitude of where you stand, as in 48.1340,9.3010.</source>
-        <translation type="unfinished"></translation>
+        <translation>Breite und Länge des Standorts, wie in 48.1340,9.3010.</translation>
     </message>
     <message>
         <source>Latitude of the first</source>
-        <translation type="unfinished"></translation>
+        <translation>Breite der ersten</translation>
     </message>
     <message>
         <source>Lay rows</source>
-        <translation type="unfinished"></translation>
+        <translation>Reihen anlegen</translation>
     </message>
     <message>
         <source>Layer</source>
-        <translation type="unfinished"></translation>
+        <translation>Ebene</translation>
     </message>
     <message>
         <source>Layer file</source>
-        <translation type="unfinished"></translation>
+        <translation>Ebenendatei</translation>
     </message>
     <message>
         <source>Lays out rows with numbered positions from surveyed points or drawn lines, or a whole block from one base line, and adds them to the book. The spacing is true on the ground to a centimetre, whatever the coordinate system. Rows that the book has are never changed. The positions of all rows, vacant, taken or reserved, are written as a layer. A layer file may hold a line a row, or two or more points a row.</source>
-        <translation type="unfinished"></translation>
+        <translation>Legt Reihen mit nummerierten Positionen aus eingemessenen Punkten oder gezeichneten Linien an, oder ein ganzes Quartier aus einer einzigen Grundlinie, und nimmt sie in das Buch auf. Der Pflanzabstand stimmt im Gelände auf einen Zentimeter, unabhängig vom Koordinatensystem. Reihen, die das Buch schon hat, werden nie geändert. Die Positionen aller Reihen, ob frei, besetzt oder vorgemerkt, werden als Ebene geschrieben. Eine Ebenendatei kann je Reihe eine Linie oder zwei und mehr Punkte enthalten.</translation>
     </message>
     <message>
         <source>Length</source>
-        <translation type="unfinished"></translation>
+        <translation>Länge</translation>
     </message>
     <message>
         <source>Longitude of the first</source>
-        <translation type="unfinished"></translation>
+        <translation>Länge der ersten</translation>
     </message>
     <message>
         <source>Number the trees</source>
-        <translation type="unfinished"></translation>
+        <translation>Bäume nummerieren</translation>
     </message>
     <message>
         <source>Number trees</source>
-        <translation type="unfinished"></translation>
+        <translation>Bäume nummerieren</translation>
     </message>
     <message>
         <source>Of the points or the file, as in EPSG:4326; the file&apos;s own, or the book&apos;s, where not given.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Punkte oder der Datei, wie in EPSG:4326; ohne Angabe das der Datei selbst oder das des Buchs.</translation>
     </message>
     <message>
         <source>Off</source>
-        <translation type="unfinished"></translation>
+        <translation>Abweichung</translation>
     </message>
     <message>
         <source>Off its position</source>
-        <translation type="unfinished"></translation>
+        <translation>Abweichung von der Position</translation>
     </message>
     <message>
         <source>Off its row</source>
-        <translation type="unfinished"></translation>
+        <translation>Abweichung von der Reihe</translation>
     </message>
     <message>
         <source>On which side of the line the further rows lie, seen in its direction.</source>
-        <translation type="unfinished"></translation>
+        <translation>Auf welcher Seite der Linie die weiteren Reihen liegen, in Richtung der Linie gesehen.</translation>
     </message>
     <message>
         <source>Only trees at which the season&apos;s plan has something to do on this day.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nur Bäume, an denen nach dem Plan der Saison an diesem Tag etwas zu tun ist.</translation>
     </message>
     <message>
         <source>Only trees at which the season&apos;s plan has something to do that is so urgent.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nur Bäume, an denen nach dem Plan der Saison etwas so Dringendes zu tun ist.</translation>
     </message>
     <message>
         <source>Only trees of this accession.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nur Bäume dieser Akzession.</translation>
     </message>
     <message>
         <source>Only trees of this block.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nur Bäume dieses Quartiers.</translation>
     </message>
     <message>
         <source>Only trees that serve this purpose.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nur Bäume, die diesem Zweck dienen.</translation>
     </message>
     <message>
         <source>Order</source>
-        <translation type="unfinished"></translation>
+        <translation>Reihenfolge</translation>
     </message>
     <message>
         <source>Order of a walk</source>
-        <translation type="unfinished"></translation>
+        <translation>Reihenfolge eines Rundgangs</translation>
     </message>
     <message>
         <source>Over the ground, from the first position to the last.</source>
-        <translation type="unfinished"></translation>
+        <translation>Waagerecht gemessen, von der ersten Position bis zur letzten.</translation>
     </message>
     <message>
         <source>Points of the row</source>
-        <translation type="unfinished"></translation>
+        <translation>Punkte der Reihe</translation>
     </message>
     <message>
         <source>Positions</source>
-        <translation type="unfinished"></translation>
+        <translation>Positionen</translation>
     </message>
     <message>
         <source>Positions a row</source>
-        <translation type="unfinished"></translation>
+        <translation>Positionen je Reihe</translation>
     </message>
     <message>
         <source>Probability</source>
-        <translation type="unfinished"></translation>
+        <translation>Wahrscheinlichkeit</translation>
     </message>
     <message>
         <source>Purpose</source>
-        <translation type="unfinished"></translation>
+        <translation>Zweck</translation>
     </message>
     <message>
         <source>Puts trees into an order to visit them in so that the walk is short: along the alleys, round the ends of rows only, each tree worked from whichever side is better. For up to twelve trees no order is shorter; for hundreds it is close to that. Returns the trees in order and the way as lines. Nothing is written.</source>
-        <translation type="unfinished"></translation>
+        <translation>Bringt Bäume in eine Reihenfolge, in der sie sich auf kurzem Weg besuchen lassen: durch die Fahrgassen, nur um die Enden der Reihen herum, jeder Baum von der günstigeren Seite aus bearbeitet. Für bis zu zwölf Bäume ist keine Reihenfolge kürzer; für Hunderte kommt sie dem nahe. Liefert die Bäume in dieser Reihenfolge und den Weg als Linien. Geschrieben wird nichts.</translation>
     </message>
     <message>
         <source>Question</source>
-        <translation type="unfinished"></translation>
+        <translation>Frage</translation>
     </message>
     <message>
         <source>Questions that settle it</source>
-        <translation type="unfinished"></translation>
+        <translation>Fragen, die es klären</translation>
     </message>
     <message>
         <source>Roughly, the direction in which positions are counted, clockwise from north; the rows&apos; northern one where not given.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ungefähr die Richtung, in der die Positionen gezählt werden, im Uhrzeigersinn ab Nord; ohne Angabe die nördliche der Reihen.</translation>
     </message>
     <message>
         <source>Row and position of each tree as found from its place on the map, and how sure that is.</source>
-        <translation type="unfinished"></translation>
+        <translation>Reihe und Position jedes Baums, wie sie aus seiner Lage auf der Karte hervorgehen, und wie sicher das ist.</translation>
     </message>
     <message>
         <source>Row distance</source>
-        <translation type="unfinished"></translation>
+        <translation>Reihenabstand</translation>
     </message>
     <message>
         <source>Row positions</source>
-        <translation type="unfinished"></translation>
+        <translation>Positionen der Reihen</translation>
     </message>
     <message>
         <source>Rows</source>
-        <translation type="unfinished"></translation>
+        <translation>Reihen</translation>
     </message>
     <message>
         <source>Rows begin</source>
-        <translation type="unfinished"></translation>
+        <translation>Beginn der Reihen</translation>
     </message>
     <message>
         <source>Rows count to</source>
-        <translation type="unfinished"></translation>
+        <translation>Reihen zählen nach</translation>
     </message>
     <message>
         <source>Rows laid</source>
-        <translation type="unfinished"></translation>
+        <translation>Angelegte Reihen</translation>
     </message>
     <message>
         <source>Side</source>
-        <translation type="unfinished"></translation>
+        <translation>Seite</translation>
     </message>
     <message>
         <source>Spacing</source>
-        <translation type="unfinished"></translation>
+        <translation>Pflanzabstand</translation>
     </message>
     <message>
         <source>Standpoint in the book&apos;s grid</source>
-        <translation type="unfinished"></translation>
+        <translation>Standort im Koordinatensystem des Buchs</translation>
     </message>
     <message>
         <source>Start</source>
-        <translation type="unfinished"></translation>
+        <translation>Startpunkt</translation>
     </message>
     <message>
         <source>State</source>
-        <translation type="unfinished"></translation>
+        <translation>Zustand</translation>
     </message>
     <message>
         <source>Sureness</source>
-        <translation type="unfinished"></translation>
+        <translation>Sicherheit</translation>
     </message>
     <message>
         <source>Tasks of the day</source>
-        <translation type="unfinished"></translation>
+        <translation>Aufgaben des Tages</translation>
     </message>
     <message>
         <source>Tells at which tree you stand, from a receiver&apos;s place and its accuracy: every candidate with its probability, and the question that would settle it best, such as whether a tree stands at the next place of the row. Answers are taken in and weighed. Nothing is written.</source>
-        <translation type="unfinished"></translation>
+        <translation>Gibt an, an welchem Baum man steht, anhand des Orts eines Empfängers und dessen Genauigkeit: jeden in Frage kommenden mit seiner Wahrscheinlichkeit, dazu die Frage, die es am besten klären würde, etwa ob am nächsten Platz der Reihe ein Baum steht. Antworten werden aufgenommen und gewichtet. Geschrieben wird nichts.</translation>
     </message>
     <message>
         <source>That row and position are right.</source>
-        <translation type="unfinished"></translation>
+        <translation>Dass Reihe und Position stimmen.</translation>
     </message>
     <message>
         <source>The alley in which one stands.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Fahrgasse, in der man steht.</translation>
     </message>
     <message>
         <source>The block of the rows.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Quartier der Reihen.</translation>
     </message>
     <message>
         <source>The block that the row stands in.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Quartier, in dem die Reihe steht.</translation>
     </message>
     <message>
         <source>The block that was numbered.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Quartier, das nummeriert wurde.</translation>
     </message>
     <message>
         <source>The label of the tree that stands or is to stand there.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Bezeichnung des Baums, der dort steht oder stehen soll.</translation>
     </message>
     <message>
         <source>The layer to take, where the file has several.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die zu verwendende Ebene, wenn die Datei mehrere hat.</translation>
     </message>
     <message>
         <source>The layer&apos;s column with the rows&apos; names, where it is not recognised.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Spalte der Ebene mit den Namen der Reihen, wenn sie nicht erkannt wird.</translation>
     </message>
     <message>
         <source>The likeliest after no.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der wahrscheinlichste nach Nein.</translation>
     </message>
     <message>
         <source>The likeliest after yes.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der wahrscheinlichste nach Ja.</translation>
     </message>
     <message>
         <source>The likeliest position in the row.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die wahrscheinlichste Position in der Reihe.</translation>
     </message>
     <message>
         <source>The likeliest row, also where it is left open.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die wahrscheinlichste Reihe, auch wo sie offen gelassen wird.</translation>
     </message>
     <message>
         <source>The name of the row, or of the first one, from which the others count on.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Name der Reihe oder der ersten, von der aus die anderen weiterzählen.</translation>
     </message>
     <message>
         <source>The number of its first position.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Nummer ihrer ersten Position.</translation>
     </message>
     <message>
         <source>The number of its last position.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Nummer ihrer letzten Position.</translation>
     </message>
     <message>
         <source>The number of the first position.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Nummer der ersten Position.</translation>
     </message>
     <message>
         <source>The question&apos;s name for the parameter answers.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Name der Frage für den Parameter Antworten.</translation>
     </message>
     <message>
         <source>The radius around the place that holds the true one 68 times in 100, as receivers and telephones tell it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Radius um den Ort, in dem der wahre Ort in 68 von 100 Fällen liegt, wie ihn Empfänger und Telefone angeben.</translation>
     </message>
     <message>
         <source>The row&apos;s name within its block.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Name der Reihe innerhalb ihres Quartiers.</translation>
     </message>
     <message>
         <source>The rows that were laid out, each with its numbered positions.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die angelegten Reihen, jede mit ihren nummerierten Positionen.</translation>
     </message>
     <message>
         <source>The same in the book&apos;s own coordinates, x and y, as in 522341.5,5331497.</source>
-        <translation type="unfinished"></translation>
+        <translation>Dasselbe in den Koordinaten des Buchs, x und y, wie in 522341.5,5331497.</translation>
     </message>
     <message>
         <source>The side of the row from which the tree is worked.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Seite der Reihe, von der aus der Baum bearbeitet wird.</translation>
     </message>
     <message>
         <source>The tree&apos;s label, or the point&apos;s name in its layer.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Bezeichnung des Baums oder der Name des Punkts in seiner Ebene.</translation>
     </message>
     <message>
         <source>The trees in the order in which to visit them.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Bäume in der Reihenfolge, in der sie zu besuchen sind.</translation>
     </message>
     <message>
         <source>The way from each stop to the next, along the alleys.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Weg von jedem Halt zum nächsten, durch die Fahrgassen.</translation>
     </message>
     <message>
         <source>To which side the rows count on, seen in the direction of the positions.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nach welcher Seite die Reihen weiterzählen, in Richtung der Positionen gesehen.</translation>
     </message>
     <message>
         <source>Tree numbers</source>
-        <translation type="unfinished"></translation>
+        <translation>Baumnummern</translation>
     </message>
     <message>
         <source>Trees near by</source>
-        <translation type="unfinished"></translation>
+        <translation>Bäume in der Nähe</translation>
     </message>
     <message>
         <source>Two or more, east (longitude) first, as in &quot;522400 5331200, 522440 5331210&quot;, or well-known text; in the direction of the numbering.</source>
-        <translation type="unfinished"></translation>
+        <translation>Zwei oder mehr, Ost (Länge) zuerst, wie in &quot;522400 5331200, 522440 5331210&quot;, oder Well-known Text; in Richtung der Zählung.</translation>
     </message>
     <message>
         <source>Walk</source>
-        <translation type="unfinished"></translation>
+        <translation>Rundgang</translation>
     </message>
     <message>
         <source>Walked</source>
-        <translation type="unfinished"></translation>
+        <translation>Zurückgelegt</translation>
     </message>
     <message>
         <source>Way of the walk</source>
-        <translation type="unfinished"></translation>
+        <translation>Weg des Rundgangs</translation>
     </message>
     <message>
         <source>Weight of gaps</source>
-        <translation type="unfinished"></translation>
+        <translation>Gewicht von Lücken</translation>
     </message>
     <message>
         <source>What makes it doubtful; empty where it is decided.</source>
-        <translation type="unfinished"></translation>
+        <translation>Was ihn zweifelhaft macht; leer, wo entschieden ist.</translation>
     </message>
     <message>
         <source>What stands on the tree&apos;s tag; unknown at a place without a record.</source>
-        <translation type="unfinished"></translation>
+        <translation>Was auf dem Etikett des Baums steht; unbekannt an einem Platz ohne Eintrag.</translation>
     </message>
     <message>
         <source>What stays free at both ends of the line: the first position comes after it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Was an beiden Enden der Linie frei bleibt: die erste Position kommt danach.</translation>
     </message>
     <message>
         <source>What the plan asks for there, where trees were chosen by their tasks.</source>
-        <translation type="unfinished"></translation>
+        <translation>Was der Plan dort verlangt, wenn Bäume nach ihren Aufgaben gewählt wurden.</translation>
     </message>
     <message>
         <source>What to look for to know which tree it is, the best question first.</source>
-        <translation type="unfinished"></translation>
+        <translation>Worauf zu achten ist, um den Baum zu erkennen, die beste Frage zuerst.</translation>
     </message>
     <message>
         <source>What to look for; answered by yes or no.</source>
-        <translation type="unfinished"></translation>
+        <translation>Worauf zu achten ist; mit Ja oder Nein zu beantworten.</translation>
     </message>
     <message>
         <source>What you saw: keys of questions with yes or no, as in tree-ahead=no; row-left=yes.</source>
-        <translation type="unfinished"></translation>
+        <translation>Was zu sehen war: Schlüssel von Fragen mit yes oder no, wie in tree-ahead=no; row-left=yes.</translation>
     </message>
     <message>
         <source>Where one may stand, the likeliest first.</source>
-        <translation type="unfinished"></translation>
+        <translation>Wo man stehen kann, das Wahrscheinlichste zuerst.</translation>
     </message>
     <message>
         <source>Where the counting of a row begins.</source>
-        <translation type="unfinished"></translation>
+        <translation>Wo die Zählung einer Reihe beginnt.</translation>
     </message>
     <message>
         <source>Where the walk begins: a gate as latitude and longitude, as in 48.1340,9.3010, or a tree&apos;s label; wherever is best where left out.</source>
-        <translation type="unfinished"></translation>
+        <translation>Wo der Rundgang beginnt: ein Tor als Breite und Länge, wie in 48.1340,9.3010, oder die Bezeichnung eines Baums; ohne Angabe, wo es am günstigsten ist.</translation>
     </message>
     <message>
         <source>Where the walk ends, written like the start; at its last tree where left out.</source>
-        <translation type="unfinished"></translation>
+        <translation>Wo der Rundgang endet, geschrieben wie der Start; ohne Angabe an seinem letzten Baum.</translation>
     </message>
     <message>
         <source>Whether a block that the book does not have is added, as a rectangle around its rows.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ob ein Quartier, das das Buch nicht hat, angelegt wird, als Rechteck um seine Reihen.</translation>
     </message>
     <message>
         <source>Whether a tree stands there, or when and why it was removed.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ob dort ein Baum steht, oder wann und warum er entfernt wurde.</translation>
     </message>
     <message>
         <source>Whether every second row is numbered from the other end.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ob jede zweite Reihe vom anderen Ende aus nummeriert wird.</translation>
     </message>
     <message>
         <source>Whether rows bar the way; no for trees without wires or hedges between them.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ob Reihen den Weg versperren; Nein für Bäume ohne Drähte oder Hecken dazwischen.</translation>
     </message>
     <message>
         <source>Whether that is sure enough to be numbered.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ob das für eine Nummer sicher genug ist.</translation>
     </message>
     <message>
         <source>Whether the book&apos;s trees get block, row and position where they are sure enough; otherwise they are only shown.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ob die Bäume des Buchs Quartier, Reihe und Position erhalten, wo diese sicher genug sind; sonst werden sie nur angezeigt.</translation>
     </message>
     <message>
         <source>Whether the walk ends where it began.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ob der Rundgang dort endet, wo er begonnen hat.</translation>
     </message>
     <message>
         <source>Which tree is this?</source>
-        <translation type="unfinished"></translation>
+        <translation>Welcher Baum ist das?</translation>
     </message>
     <message>
         <source>Why open</source>
-        <translation type="unfinished"></translation>
+        <translation>Warum offen</translation>
     </message>
     <message>
         <source>Worth</source>
-        <translation type="unfinished"></translation>
+        <translation>Aussagewert</translation>
     </message>
     <message>
         <source>Yes</source>
-        <translation type="unfinished"></translation>
+        <translation>Ja</translation>
     </message>
     <message>
         <source>a seedling under test</source>
-        <translation type="unfinished"></translation>
+        <translation>ein Sämling in Prüfung</translation>
     </message>
     <message>
         <source>any other tree</source>
-        <translation type="unfinished"></translation>
+        <translation>jeder andere Baum</translation>
     </message>
     <message>
         <source>at its own first tree</source>
-        <translation type="unfinished"></translation>
+        <translation>an ihrem eigenen ersten Baum</translation>
     </message>
     <message>
         <source>at the block&apos;s common edge, also where first trees are missing</source>
-        <translation type="unfinished"></translation>
+        <translation>am gemeinsamen Rand des Quartiers, auch wo erste Bäume fehlen</translation>
     </message>
     <message>
         <source>degrees</source>
-        <translation type="unfinished"></translation>
+        <translation>Grad</translation>
     </message>
     <message>
         <source>kept as a parent of crosses</source>
-        <translation type="unfinished"></translation>
+        <translation>als Elter von Kreuzungen gehalten</translation>
     </message>
     <message>
         <source>kept to pollinate its neighbours</source>
-        <translation type="unfinished"></translation>
+        <translation>zur Bestäubung der Nachbarn gehalten</translation>
     </message>
     <message>
         <source>later</source>
-        <translation type="unfinished"></translation>
+        <translation>später</translation>
     </message>
     <message>
         <source>m</source>
-        <translation type="unfinished"></translation>
+        <translation>m</translation>
     </message>
     <message>
         <source>of 1</source>
-        <translation type="unfinished"></translation>
+        <translation>von 1</translation>
     </message>
     <message>
         <source>of a tree&apos;s</source>
-        <translation type="unfinished"></translation>
+        <translation>von dem eines Baums</translation>
     </message>
     <message>
         <source>taken: a tree stands there; reserved: one is to be planted; vacant: none.</source>
-        <translation type="unfinished"></translation>
+        <translation>besetzt: ein Baum steht dort; vorgemerkt: einer soll gepflanzt werden; frei: keiner.</translation>
     </message>
     <message>
         <source>this week</source>
-        <translation type="unfinished"></translation>
+        <translation>diese Woche</translation>
     </message>
     <message>
         <source>to the left of the line</source>
-        <translation type="unfinished"></translation>
+        <translation>links der Linie</translation>
     </message>
     <message>
         <source>to the right of the line</source>
-        <translation type="unfinished"></translation>
+        <translation>rechts der Linie</translation>
     </message>
     <message>
         <source>today</source>
-        <translation type="unfinished"></translation>
+        <translation>heute</translation>
     </message>
     <message>
         <source>too late</source>
-        <translation type="unfinished"></translation>
+        <translation>zu spät</translation>
     </message>
 </context>
 </TS>
