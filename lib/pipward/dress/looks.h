@@ -14,5 +14,7 @@ void dress_ground(LayerDress& layer);
 void dress_trees(LayerDress& layer);
 void dress_bloom(LayerDress& layer, const std::optional<BloomSpan>& span);
 void dress_work(LayerDress& layer);
+void dress_positions(LayerDress& layer);
+void dress_tree_numbers(LayerDress& layer);
 
 }  // namespace pipward

@@ -32,6 +32,8 @@ constexpr std::array row_names{
     RowName{"bloom_model", R"("accession")"},
     RowName{"bloom_skill", R"(replace("method", '_', ' '))"},
     RowName{"cross_outlook", R"("cross" || ', ' || "way")"},
+    RowName{"row_position", R"("block" || ', row ' || "row" || ', position ' || "position")"},
+    RowName{"tree_number", R"("tree")"},
     RowName{"pollen_task", R"("work" || ', ' || "donor")"},
     RowName{"field_task", R"("work" || ', ' || "cross" || ', ' || "label")"},
 };
@@ -79,6 +81,10 @@ LayerDress dress_of(const TableShape& result, const std::optional<BloomSpan>& bl
         dress_bloom(layer, bloom);
     } else if (result.name == "field_task" || result.name == "pollen_task") {
         dress_work(layer);
+    } else if (result.name == "row_position") {
+        dress_positions(layer);
+    } else if (result.name == "tree_number") {
+        dress_tree_numbers(layer);
     }
     return layer;
 }

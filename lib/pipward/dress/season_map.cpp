@@ -19,7 +19,7 @@ const std::vector<GroupForm>& group_forms() {
     static const std::vector<GroupForm> forms{
         {"Today's work", true, {"field_task", "pollen_task", "cross_outlook"}},
         {"Bloom", true, {"bloom_window", "bloom_model", "bloom_skill"}},
-        {"Trees", true, {"tree", "tree_row", "block", "station"}},
+        {"Trees", true, {"tree_number", "tree", "row_position", "tree_row", "block", "station"}},
     };
     return forms;
 }

@@ -35,7 +35,7 @@ struct Request : CoursesRequest {
 
 const std::vector<ColumnOf<LaidRow>>& laid_columns() {
     static const std::vector<ColumnOf<LaidRow>> columns{
-        {{"row", text, "", "Row", "The row's name within its block."},
+        {{"row", text, "", "Tree row", "The row's name within its block."},
          [](const LaidRow& r) { return text_cell(r.name); }},
         {{"positions", whole, "", "Positions", "How many positions it has."},
          [](const LaidRow& r) { return whole_cell(static_cast<int>(r.positions.size())); }},

@@ -35,7 +35,7 @@ const std::vector<ColumnOf<TreeDecision>>& decision_columns() {
          [](const TreeDecision& d) { return text_cell(d.label); }},
         {{"block", text, "", "Block", "The block that was numbered."},
          [](const TreeDecision& d) { return text_cell(d.block); }},
-        {{"row", text, "", "Row", "The likeliest row, also where it is left open."},
+        {{"row", text, "", "Tree row", "The likeliest row, also where it is left open."},
          [](const TreeDecision& d) { return text_cell(d.row); }},
         {{"position", whole, "", "Position", "The likeliest position in the row."},
          [](const TreeDecision& d) { return whole_cell(d.position); }},

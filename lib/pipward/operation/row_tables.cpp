@@ -21,7 +21,7 @@ const std::vector<ColumnOf<PositionRow>>& position_columns() {
     static const std::vector<ColumnOf<PositionRow>> columns{
         {{"block", text, "", "Block", "The block that the row stands in."},
          [](const PositionRow& p) { return text_cell(p.place->block); }},
-        {{"row", text, "", "Row", "The row within the block."},
+        {{"row", text, "", "Tree row", "The row within the block."},
          [](const PositionRow& p) { return text_cell(p.place->row); }},
         {{"position", whole, "", "Position", "Its number in the row."},
          [](const PositionRow& p) { return whole_cell(p.place->position); }},

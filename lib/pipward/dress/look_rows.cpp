@@ -1,0 +1,52 @@
+// SPDX-License-Identifier: MIT
+#include <fmt/format.h>
+
+#include "pipward/dress/looks.h"
+#include "pipward/dress/palette.h"
+
+namespace pipward {
+namespace {
+
+// Smaller than the trees, which stand on most of them.
+RuleLook rule(std::string words, std::string when, MarkerShape shape, const Ink& fill) {
+    return {std::move(words), std::move(when),
+            MarkerLook{.shape = shape,
+                       .fill = fill,
+                       .edge = ink::dark,
+                       .size = {.metres = 0.6, .least_mm = 0.8, .most_mm = 2},
+                       .edge_width = {.metres = 0.1, .least_mm = 0.15, .most_mm = 0.25},
+                       .aside_mm = 0,
+                       .above_mm = 0},
+            1500};
+}
+
+void label_at(LayerDress& layer, std::string expression) {
+    layer.label = LabelLook{.expression = std::move(expression),
+                            .points = 6,
+                            .ink = ink::grey,
+                            .bold = false,
+                            .distance_mm = 1,
+                            .nearest = 1,
+                            .farthest = 250,
+                            .priority = 2};
+}
+
+}  // namespace
+
+void dress_positions(LayerDress& layer) {
+    layer.rules = {rule("Vacant", "\"state\" = 'vacant'", MarkerShape::circle, ink::white),
+                   rule("Reserved", "\"state\" = 'reserved'", MarkerShape::triangle, ink::yellow),
+                   rule("Taken", "\"state\" = 'taken'", MarkerShape::square, ink::grey)};
+    label_at(layer, "\"position\"");
+    layer.map_tip = "<b>[% \"address\" %]</b><br>[% \"state\" %]";
+}
+
+void dress_tree_numbers(LayerDress& layer) {
+    layer.rules = {rule("Decided", "\"decided\"", MarkerShape::square, ink::sky_blue),
+                   rule("Left open", "NOT \"decided\"", MarkerShape::diamond, ink::vermilion)};
+    label_at(layer, R"("row" || '-' || "position")");
+    layer.map_tip =
+        "<b>row [% \"row\" %], position [% \"position\" %]</b><br>[% coalesce(\"why_open\", 'decided') %]";
+}
+
+}  // namespace pipward
