@@ -16,9 +16,19 @@
 #include <qgsprocessingparameters.h>
 #include <qgstemporalnavigationobject.h>
 
+#include <QDateTime>
+#include <QTimeZone>
 #include <QVariant>
 
 namespace pipward::desktop {
+
+inline QDateTime midnight_utc(const QDate& day) {
+#if QT_VERSION_MAJOR >= 6
+    return day.startOfDay(QTimeZone::utc());
+#else
+    return QDateTime(day, QTime(0, 0), Qt::UTC);
+#endif
+}
 
 #if _QGIS_VERSION_INT >= 33600
 inline constexpr auto whole_number = Qgis::ProcessingNumberParameterType::Integer;

@@ -66,8 +66,7 @@ QgsDateTimeRange bloom_time_of_project() {
     if (!first.isValid()) {
         return {};
     }
-    return {QDateTime(first, QTime(0, 0), Qt::UTC), QDateTime(last.addDays(1), QTime(0, 0), Qt::UTC), true,
-            false};
+    return {midnight_utc(first), midnight_utc(last.addDays(1)), true, false};
 }
 
 void play_bloom(QgisInterface& desktop) {

@@ -7,6 +7,7 @@
 #include <qgsexception.h>
 #include <qgsgui.h>
 #include <qgsmapcanvas.h>
+#include <qgsmaplayeractionregistry.h>
 #include <qgsmessagebar.h>
 #include <qgsproject.h>
 #include <qgsvectorlayer.h>
