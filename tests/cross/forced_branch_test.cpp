@@ -3,22 +3,13 @@
 
 #include <gtest/gtest.h>
 
-#include <memory>
-
 #include "cross/made_orchard.h"
 #include "pipward/cross/forcing.h"
 
 namespace pipward {
 namespace {
 
-using testing::MadeOrchard;
-
-BloomCourses courses_at(double full_bloom, std::vector<double> mean_c = {11, 12, 13}) {
-    static std::vector<std::unique_ptr<MadeOrchard>> kept;  // the courses point into the forecast
-    kept.push_back(std::make_unique<MadeOrchard>("2026-03-01", std::move(mean_c)));
-    kept.back()->accession({"Tree", full_bloom});
-    return bloom_courses(kept.back()->forecast, kept.back()->forecast.windows.front());
-}
+using testing::courses_at;
 
 TEST(ForcedBranch, HasLessOfAChanceTheLaterTheCut) {
     const auto seed = courses_at(120);

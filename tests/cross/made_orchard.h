@@ -1,10 +1,12 @@
 // SPDX-License-Identifier: MIT
 #pragma once
 
+#include <memory>
 #include <string>
 #include <vector>
 
 #include "pipward/bloom/forecast.h"
+#include "pipward/cross/bloom_course.h"
 #include "pipward/cross/plan.h"
 
 /// Small invented orchards with a forecast made by hand: every day of a member is as warm as the next.
@@ -164,6 +166,14 @@ class MadeOrchard {
 
     std::vector<std::size_t> window_of_tree_;
 };
+
+/// Courses of one tree whose forecast is kept alive beside them.
+inline BloomCourses courses_at(double full_bloom, std::vector<double> mean_c = {11, 12, 13}) {
+    static std::vector<std::unique_ptr<MadeOrchard>> kept;  // the courses point into the forecast
+    kept.push_back(std::make_unique<MadeOrchard>("2026-03-01", std::move(mean_c)));
+    kept.back()->accession({"Tree", full_bloom});
+    return bloom_courses(kept.back()->forecast, kept.back()->forecast.windows.front());
+}
 
 /// The ways of one goal and donor, as the plan orders them.
 inline std::vector<CrossWay> ways_of(const SeasonPlan& plan, const std::string& cross,

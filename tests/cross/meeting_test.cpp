@@ -4,7 +4,6 @@
 #include <gtest/gtest.h>
 
 #include <cmath>
-#include <memory>
 #include <random>
 
 #include "cross/made_orchard.h"
@@ -12,14 +11,8 @@
 namespace pipward {
 namespace {
 
+using testing::courses_at;
 using testing::MadeOrchard;
-
-BloomCourses courses_at(double full_bloom, std::vector<double> mean_c = {11, 12, 13}) {
-    static std::vector<std::unique_ptr<MadeOrchard>> kept;  // the courses point into the forecast
-    kept.push_back(std::make_unique<MadeOrchard>("2026-03-01", std::move(mean_c)));
-    kept.back()->accession({"Tree", full_bloom});
-    return bloom_courses(kept.back()->forecast, kept.back()->forecast.windows.front());
-}
 
 TEST(BloomCourses, StandForEveryMemberAndEveryNode) {
     EXPECT_EQ(courses_at(120).each.size(), 3 * residual_nodes().size() * residual_nodes().size());

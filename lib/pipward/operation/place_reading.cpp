@@ -4,7 +4,6 @@
 #include <fmt/format.h>
 
 #include <algorithm>
-#include <charconv>
 #include <cmath>
 #include <limits>
 #include <set>
@@ -57,19 +56,6 @@ Finding far_away(const LonLat& place, double metres, const Orchard& orchard, con
                            "Give a place in the orchard or at its gate.");
 }
 
-std::optional<double> number_of(std::string_view text) {
-    const auto first = text.find_first_not_of(" \t");
-    const auto last = text.find_last_not_of(" \t");
-    if (first == std::string_view::npos) {
-        return std::nullopt;
-    }
-    text = text.substr(first, last - first + 1);
-    double value = 0;
-    const auto [end, trouble] = std::from_chars(text.data(), text.data() + text.size(), value);
-    const bool whole = trouble == std::errc{} && end == text.data() + text.size() && std::isfinite(value);
-    return whole ? std::optional{value} : std::nullopt;
-}
-
 }  // namespace
 
 std::optional<MapPoint> place_on_map(const LonLat& place, const Orchard& orchard, const NamedPlace& named,
@@ -94,8 +80,8 @@ std::optional<MapPoint> parse_grid(std::string_view text) {
     if (comma == std::string_view::npos) {
         return std::nullopt;
     }
-    const auto x = number_of(text.substr(0, comma));
-    const auto y = number_of(text.substr(comma + 1));
+    const auto x = parse_coordinate(text.substr(0, comma));
+    const auto y = parse_coordinate(text.substr(comma + 1));
     return x && y ? std::optional{MapPoint{*x, *y, {}}} : std::nullopt;
 }
 

@@ -40,20 +40,6 @@ bool is_geographic(PJ_CONTEXT* context, const std::string& crs) {
     return type == PJ_TYPE_GEOGRAPHIC_2D_CRS || type == PJ_TYPE_GEOGRAPHIC_3D_CRS;
 }
 
-std::optional<double> number_of(std::string_view text) {
-    const auto first = text.find_first_not_of(" \t");
-    const auto last = text.find_last_not_of(" \t");
-    if (first == std::string_view::npos) {
-        return std::nullopt;
-    }
-    text = text.substr(first, last - first + 1);
-    text.remove_prefix(text.front() == '+' ? 1 : 0);
-    double value = 0;
-    const auto [end, trouble] = std::from_chars(text.data(), text.data() + text.size(), value);
-    const bool whole = trouble == std::errc{} && end == text.data() + text.size();
-    return whole && std::isfinite(value) ? std::optional{value} : std::nullopt;
-}
-
 constexpr double degree = 3.14159265358979323846 / 180;
 constexpr double wgs84_radius = 6378137.0;
 constexpr double wgs84_flattening = 1 / 298.257223563;
@@ -112,13 +98,27 @@ std::optional<Standpoint> standpoint(const LonLat& place, const std::string& crs
     return Standpoint{*at, to_earth.from_degrees() ? std::cos(place.lat * degree) : 1.0};
 }
 
+std::optional<double> parse_coordinate(std::string_view text) {
+    const auto first = text.find_first_not_of(" \t");
+    const auto last = text.find_last_not_of(" \t");
+    if (first == std::string_view::npos) {
+        return std::nullopt;
+    }
+    text = text.substr(first, last - first + 1);
+    text.remove_prefix(text.front() == '+' ? 1 : 0);
+    double value = 0;
+    const auto [end, trouble] = std::from_chars(text.data(), text.data() + text.size(), value);
+    const bool whole = trouble == std::errc{} && end == text.data() + text.size();
+    return whole && std::isfinite(value) ? std::optional{value} : std::nullopt;
+}
+
 std::optional<LonLat> parse_lat_lon(std::string_view text) {
     const auto comma = text.find(',');
     if (comma == std::string_view::npos) {
         return std::nullopt;
     }
-    const auto lat = number_of(text.substr(0, comma));
-    const auto lon = number_of(text.substr(comma + 1));
+    const auto lat = parse_coordinate(text.substr(0, comma));
+    const auto lon = parse_coordinate(text.substr(comma + 1));
     const bool on_earth = lat && lon && std::abs(*lat) <= 90 && std::abs(*lon) <= 180;
     return on_earth ? std::optional{LonLat{*lon, *lat}} : std::nullopt;
 }

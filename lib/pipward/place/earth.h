@@ -41,6 +41,10 @@ class ToEarth {
     std::unique_ptr<Projection> projection_;
 };
 
+/// One coordinate as people write it: blanks around it and a plus before it do not matter. Nothing for what
+/// is no finite number.
+std::optional<double> parse_coordinate(std::string_view text);
+
 /// "48.13,11.57": latitude first, as people say and as map programs on phones print it. Nothing for anything
 /// else.
 std::optional<LonLat> parse_lat_lon(std::string_view text);

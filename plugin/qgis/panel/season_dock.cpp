@@ -12,7 +12,6 @@
 #include <qgsproject.h>
 #include <qgsvectorlayer.h>
 
-#include <QFileInfo>
 #include <QMainWindow>
 #include <ranges>
 
@@ -39,11 +38,6 @@ QgsRectangle around(const std::vector<TreePlace>& trees) {
         extent.combineExtentWith(tree.x, tree.y);
     }
     return extent;
-}
-
-/// Of a layer's source, "FILE|layername=...", or of a book's path, whichever way it was given.
-QString file_of(const QString& source) {
-    return QFileInfo(source.section('|', 0, 0)).canonicalFilePath();
 }
 
 /// By the layer's spatial index: a look through all labels would take long in a large orchard.
@@ -97,21 +91,19 @@ void select_trees(const QString& book, const std::vector<TreePlace>& trees) {
 }
 
 void reload_layers_of(const QString& book) {
-    for (auto* layer : QgsProject::instance()->mapLayers()) {
-        auto* vector = qobject_cast<QgsVectorLayer*>(layer);
-        if (vector != nullptr && !vector->isEditable() && file_of(vector->source()) == file_of(book)) {
-            vector->reload();
-            vector->triggerRepaint();
+    for (auto* layer : layers_of_book(book)) {
+        if (!layer->isEditable()) {
+            layer->reload();
+            layer->triggerRepaint();
         }
     }
 }
 
 void say_what_is_not_saved(QgisInterface& desktop, const QString& book) {
     QStringList layers;
-    for (const auto* layer : QgsProject::instance()->mapLayers()) {
-        const auto* vector = qobject_cast<const QgsVectorLayer*>(layer);
-        if (vector != nullptr && vector->isModified() && file_of(vector->source()) == file_of(book)) {
-            layers << vector->name();
+    for (const auto* layer : layers_of_book(book)) {
+        if (layer->isModified()) {
+            layers << layer->name();
         }
     }
     if (!layers.isEmpty()) {
