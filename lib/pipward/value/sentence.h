@@ -1,0 +1,93 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include <fmt/format.h>
+
+#include <concepts>
+#include <cstddef>
+#include <functional>
+#include <string>
+#include <string_view>
+#include <type_traits>
+#include <utility>
+#include <vector>
+
+namespace pipward {
+
+/// How a host says a form in its language: "{} blooms on {}." gives "{} blüht am {}.". A form it has no words
+/// for comes back as it is. "{0}", "{1}" name the fillings where another language turns them round.
+using Wording = std::function<std::string(std::string_view form)>;
+
+/// The library's own language: every form as it stands.
+std::string in_english(std::string_view form);
+
+/// Words for people, kept as the form and what fills it, so that a host can say them in another language.
+/// It reads as its English text wherever a string is wanted.
+class Sentence {
+  public:
+    Sentence() = default;
+
+    const std::string& text() const { return text_; }
+    operator const std::string&() const {
+        return text_;
+    }  // NOLINT(google-explicit-constructor): it is a text
+    bool empty() const { return text_.empty(); }
+
+    /// The same in the words of a host, its fillings included. Where the host's form asks for a filling that
+    /// is not there, the English.
+    std::string in(const Wording& wording) const;
+
+    /// Puts words behind, as they are.
+    Sentence& operator+=(const Sentence& more);
+
+    friend bool operator==(const Sentence& a, const Sentence& b) { return a.text_ == b.text_; }
+    friend bool operator==(const Sentence& a, std::string_view b) { return a.text_ == b; }
+
+  private:
+    friend Sentence verbatim(std::string text);
+    friend Sentence filled(std::string_view form, std::vector<Sentence> fillings);
+
+    std::string text_;
+    std::string_view form_;           // lives as long as the program; empty: verbatim or a row of sentences
+    std::vector<Sentence> fillings_;  // by their number in the form
+};
+
+/// Words that are the same in every language: a name, a code, a figure, what the user wrote.
+Sentence verbatim(std::string text);
+/// The form, which must live as long as the program, with its fields filled; say() is the way to call it.
+Sentence filled(std::string_view form, std::vector<Sentence> fillings);
+Sentence joined(const std::vector<Sentence>& sentences, const Sentence& between);
+Sentence operator+(Sentence a, const Sentence& b);
+
+/// The field of this number with its format, without its number: "{:.1f}". For say().
+std::string field_of(std::string_view form, std::size_t number);
+
+template <class Filling>
+Sentence as_filling(std::string_view form, std::size_t number, const Filling& filling) {
+    if constexpr (std::same_as<Filling, Sentence>) {
+        return filling;
+    } else {
+        return verbatim(fmt::vformat(field_of(form, number), fmt::make_format_args(filling)));
+    }
+}
+
+/// A sentence from a literal form as fmt::format takes it; a field may be filled by a sentence. The literal
+/// stands in the call itself: translators' texts are collected from there. A number of width or precision
+/// taken from a filling is not possible, and a filling used twice has one format.
+template <class... Fillings>
+Sentence say(fmt::format_string<const Fillings&...> form, const Fillings&... fillings) {
+    const fmt::string_view text = form;
+    const std::string_view literal(text.data(), text.size());
+    std::size_t number = 0;
+    return filled(literal, {as_filling(literal, number++, fillings)...});
+}
+
+}  // namespace pipward
+
+template <>
+struct fmt::formatter<pipward::Sentence> : fmt::formatter<std::string_view> {
+    template <class Context>
+    auto format(const pipward::Sentence& sentence, Context& context) const {
+        return fmt::formatter<std::string_view>::format(sentence.text(), context);
+    }
+};
