@@ -21,6 +21,16 @@ Finding missing(const Parameter& words) {
     return about_parameter(words.key, "", words.key + " is missing.", "Give " + what_fits(words.kind) + ".");
 }
 
+/// Hosts get text: nothing that comes out of a run has to be put in words any more.
+Outcome in_words(Outcome outcome, const Wording& wording) {
+    for (auto& table : outcome.tables) {
+        table = spoken(std::move(table), wording);
+    }
+    outcome.findings = spoken(std::move(outcome.findings), wording);
+    outcome.summary = verbatim(outcome.summary.in(wording));
+    return outcome;
+}
+
 class DeclaredOperation final : public Operation {
   public:
     explicit DeclaredOperation(ErasedDeclaration declaration) : declaration_(std::move(declaration)) {
@@ -45,9 +55,13 @@ class DeclaredOperation final : public Operation {
     Outcome run(const Form& form, const Run& lent) const override {
         const auto request = declaration_.make_request();
         if (auto findings = fill(form, request.get()); has_errors(findings)) {
-            throw Error(Trouble::usage, std::move(findings));
+            throw Error(Trouble::usage, spoken(std::move(findings), lent.wording));
         }
-        return declaration_.run(request.get(), lent);
+        try {
+            return in_words(declaration_.run(request.get(), lent), lent.wording);
+        } catch (const Error& error) {
+            throw Error(error.trouble(), spoken(error.findings(), lent.wording));
+        }
     }
 
   private:

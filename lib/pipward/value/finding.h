@@ -5,6 +5,8 @@
 #include <string>
 #include <vector>
 
+#include "pipward/value/sentence.h"
+
 namespace pipward {
 
 enum class Level { note, warning, error };
@@ -14,12 +16,12 @@ std::string_view to_text(Level level);
 /// Something noticed in what was read. An error prevents a result, a warning weakens it, a note explains it.
 struct Finding {
     Level level = Level::error;
-    std::string table;    ///< where: table or file; empty when it concerns the whole book
-    std::string row;      ///< which row, by its human key ("Larkfold Red", "fid 12", "line 3")
-    std::string field;    ///< which column
-    std::string value;    ///< what stands there
-    std::string message;  ///< what is wrong, as a sentence
-    std::string remedy;   ///< what to do about it, as a sentence
+    std::string table;  ///< where: table or file; empty when it concerns the whole book
+    std::string row;    ///< which row, by its human key ("Larkfold Red", "fid 12", "line 3")
+    std::string field;  ///< which column
+    std::string value;  ///< what stands there
+    Sentence message;   ///< what is wrong
+    Sentence remedy;    ///< what to do about it
 
     bool operator==(const Finding&) const = default;
 };
@@ -33,7 +35,10 @@ std::string to_text(const Finding& finding);
 
 /// For people: where more than three findings differ in nothing but their row, one stands for all, at the
 /// place of the first: "A-01, A-02, A-03 and 31 more".
-Findings told_together(const Findings& findings);
+Findings told_together(const Findings& findings, const Wording& wording = in_english);
+
+/// The findings with their sentences in the words of a host.
+Findings spoken(Findings findings, const Wording& wording);
 
 /// Why something could not be done. The console's exit codes follow these kinds.
 enum class Trouble {
