@@ -14,6 +14,7 @@ namespace pipward {
 Sentence days_text(int days);         ///< "1 day", "9 days"
 Sentence percent_text(double share);  ///< "58 %"
 Sentence store_text(Store store);     ///< "the refrigerator"
+Sentence way_text(PollenWay way);     ///< as the tables name it
 
 /// Why no way at all can work. Nothing where one may.
 std::optional<Sentence> blocked_text(const Bench& bench, const Crossing& crossing);

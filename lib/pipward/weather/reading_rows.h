@@ -25,6 +25,7 @@ class LineFindings {
     struct Kind {
         Level level = Level::note;
         int count = 0;
+        Sentence message = {};
     };
 
     std::string file_;
