@@ -6,7 +6,7 @@
 namespace pipward {
 namespace {
 
-// A form is the project's or a translator's: only what would end its text is escaped.
+// A form is the project's or a translator's: its quotation marks are left as they stand.
 std::string form_markup(std::string_view form) {
     std::string markup;
     for (const char c : form) {
@@ -14,6 +14,8 @@ std::string form_markup(std::string_view form) {
             markup += "&amp;";
         } else if (c == '<') {
             markup += "&lt;";
+        } else if (c == '>') {
+            markup += "&gt;";
         } else {
             markup += c;
         }
