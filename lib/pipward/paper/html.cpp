@@ -77,7 +77,7 @@ std::string iso_day_html(Day day) {
 }
 
 std::string iso_work_day_html(Day day, const Speech& speech) {
-    return time_html(day, speech.text(weekday_name(day)) + " " + to_iso(day));
+    return time_html(day, speech.plain(weekday_name(day)) + " " + to_iso(day));
 }
 
 std::string span_html(const std::string& from_html, const std::string& to_html) {

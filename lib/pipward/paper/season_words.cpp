@@ -123,18 +123,6 @@ Sentence method_words(BloomMethod value) {
     return say("chill first, then heat");
 }
 
-Sentence level_words(Level value) {
-    switch (value) {
-        case Level::note:
-            return say("note");
-        case Level::warning:
-            return say("warning");
-        case Level::error:
-            break;
-    }
-    return say("error");
-}
-
 Sentence chance_words(Share chance) {
     const double p = chance.value;
     if (std::isnan(p)) {

@@ -31,8 +31,6 @@ Sentence milligram_words(Milligrams mass);
 Sentence in_store_words(Store store);
 /// "1 flower", "40 flowers".
 Sentence flowers_words(int number);
-/// "error", "warning", "note".
-Sentence level_words(Level level);
 /// "20 March 2026".
 Sentence long_day(Day day);
 /// "Fri 20 Mar".
