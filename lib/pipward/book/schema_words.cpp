@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "pipward/book/schema_words.h"
 
+#include <algorithm>
 #include <map>
 
 namespace pipward {
@@ -14,6 +15,13 @@ std::string inside(std::string_view label) {
         text[0] = static_cast<char>(text[0] - 'A' + 'a');
     }
     return text;
+}
+
+// As people read a code; numbers have no words.
+std::string plain(std::string code) {
+    std::ranges::replace(code, '_', ' ');
+    const bool number = code.find_first_not_of("0123456789") == std::string::npos;
+    return number ? std::string{} : code;
 }
 
 using Labels = std::map<std::string_view, std::string>;
@@ -33,20 +41,12 @@ const Labels& labels_inside() {
 
 }  // namespace
 
-Sentence label_of(const BookColumn& column) {
-    return filled(column.label, {});
-}
-
 Sentence inside_label(const BookColumn& column) {
     return filled(labels_inside().at(column.label), {});
 }
 
 Sentence meaning_of(const Choice& choice) {
     return filled(choice.meaning, {});
-}
-
-Sentence title_of(const BookTable& table) {
-    return filled(table.title, {});
 }
 
 std::set<std::string> schema_texts() {
@@ -57,12 +57,18 @@ std::set<std::string> schema_texts() {
     }
     for (const auto& table : book_tables()) {
         texts.emplace(table.title);
+        for (const auto& column : table.columns) {
+            texts.emplace(column.unit);
+            texts.emplace(column.required ? column.description : "");
+        }
     }
     for (const auto& domain : field_domains()) {
         for (const auto& choice : domain.choices) {
             texts.insert(choice.meaning);
+            texts.insert(plain(choice.value));
         }
     }
+    texts.erase("");
     return texts;
 }
 

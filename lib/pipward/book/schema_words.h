@@ -10,16 +10,11 @@
 /// The schema's words for people, as sentences that a host can say in another language.
 namespace pipward {
 
-/// "BBCH stage", "Noted on".
-Sentence label_of(const BookColumn& column);
-/// The same in the middle of a sentence: "BBCH stage", "noted on".
+/// The label in the middle of a sentence: "BBCH stage", "noted on".
 Sentence inside_label(const BookColumn& column);
 /// "about 10 % of flowers open".
 Sentence meaning_of(const Choice& choice);
-/// "Bloom notes".
-Sentence title_of(const BookTable& table);
-
-/// Every form that these give, for translators.
+/// What the schema says to people, label, unit, meaning or title, for translators.
 std::set<std::string> schema_texts();
 
 }  // namespace pipward
