@@ -69,6 +69,18 @@ std::string_view to_text(Level level) {
     return "error";
 }
 
+Sentence level_words(Level level) {
+    switch (level) {
+        case Level::note:
+            return say("note");
+        case Level::warning:
+            return say("warning");
+        case Level::error:
+            break;
+    }
+    return say("error");
+}
+
 Findings told_together(const Findings& findings, const Wording& wording) {
     std::map<std::string, std::vector<std::string>> rows;
     for (const auto& finding : findings) {
@@ -99,15 +111,14 @@ bool has_errors(const Findings& findings) {
     return std::ranges::any_of(findings, [](const Finding& f) { return f.level == Level::error; });
 }
 
-std::string to_text(const Finding& finding) {
-    std::string text{to_text(finding.level)};
-    text += ": ";
+std::string to_text(const Finding& finding, const Wording& wording) {
+    auto text = level_words(finding.level).in(wording) + ": ";
     if (const auto where = where_of(finding); !where.empty()) {
         text += where + ": ";
     }
-    text += one_line(finding.message.text(), longest_sentence);
+    text += one_line(finding.message.in(wording), longest_sentence);
     if (!finding.remedy.empty()) {
-        text += " " + one_line(finding.remedy.text(), longest_sentence);
+        text += " " + one_line(finding.remedy.in(wording), longest_sentence);
     }
     return text;
 }

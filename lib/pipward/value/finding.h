@@ -12,6 +12,8 @@ namespace pipward {
 enum class Level { note, warning, error };
 
 std::string_view to_text(Level level);
+/// The same for people.
+Sentence level_words(Level level);
 
 /// Something noticed in what was read. An error prevents a result, a warning weakens it, a note explains it.
 struct Finding {
@@ -31,7 +33,7 @@ using Findings = std::vector<Finding>;
 bool has_errors(const Findings& findings);
 /// "error: bloom_note fid 12, bbch = 66: ... Remedy." Always one line of a length that can be read, whatever
 /// stands in the book; the fields keep it whole.
-std::string to_text(const Finding& finding);
+std::string to_text(const Finding& finding, const Wording& wording = in_english);
 
 /// For people: where more than three findings differ in nothing but their row, one stands for all, at the
 /// place of the first: "A-01, A-02, A-03 and 31 more".
