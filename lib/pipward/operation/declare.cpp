@@ -6,8 +6,8 @@
 #include <algorithm>
 
 #include "pipward/operation/complaint.h"
-#include "pipward/value/nearest.h"
 #include "pipward/operation/parameter_text.h"
+#include "pipward/value/nearest.h"
 
 namespace pipward {
 namespace {
@@ -18,7 +18,8 @@ bool must_be_given(const Parameter& words) {
 }
 
 Finding missing(const Parameter& words) {
-    return about_parameter(words.key, "", words.key + " is missing.", "Give " + what_fits(words.kind) + ".");
+    return about_parameter(words.key, "", say("{} is missing.", words.key),
+                           say("Give {}.", what_fits(words.kind)));
 }
 
 /// Hosts get text: nothing that comes out of a run has to be put in words any more.
@@ -99,9 +100,9 @@ class DeclaredOperation final : public Operation {
             keys.push_back(words.key);
         }
         const auto meant = nearest(key, keys);
-        return about_parameter(key, value, fmt::format("{} has no parameter '{}'.", about().id, key),
-                               meant ? fmt::format("Did you mean '{}'?", *meant)
-                                     : fmt::format("It has: {}.", fmt::join(keys, ", ")));
+        return about_parameter(key, value, say("{} has no parameter '{}'.", about().id, key),
+                               meant ? say("Did you mean '{}'?", *meant)
+                                     : say("It has: {}.", fmt::format("{}", fmt::join(keys, ", "))));
     }
 
     ErasedDeclaration declaration_;
