@@ -129,7 +129,7 @@ TEST_P(EveryExample, RunsOnTheSampleAndReturnsWhatItDeclares) {
     expect_declared_results(*operation, outcome);
     EXPECT_FALSE(has_errors(outcome.findings));
     EXPECT_FALSE(outcome.summary.empty());
-    EXPECT_EQ(outcome.summary.back(), '.');
+    EXPECT_EQ(outcome.summary.text().back(), '.');
 }
 
 TEST_P(EveryExample, GivesNumbersWithoutIdleDigitsAndPeoplePlainWords) {
