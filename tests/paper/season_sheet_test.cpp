@@ -6,6 +6,7 @@
 #include <algorithm>
 #include <regex>
 
+#include "bracketed.h"
 #include "paper/made_up_season.h"
 #include "paper/markup_check.h"
 
@@ -370,34 +371,12 @@ TEST(SeasonSheet, IsTheSameEveryTime) {
     EXPECT_EQ(larkfold_html(), larkfold_html());
 }
 
-// Puts every form the host is asked for between brackets.
-std::string bracketed(std::string_view form) {
-    return "⟦" + std::string(form) + "⟧";
-}
-
 // What a reader sees, and what a listener hears instead.
 std::string read_aloud(std::string html) {
     html = std::regex_replace(html, std::regex("<style>[^]*?</style>"), "");
     html = std::regex_replace(html, std::regex("<bdi[^>]*>[^<]*</bdi>"), "");
     html = std::regex_replace(html, std::regex("(aria-label|data-label)=\"([^\"]*)\""), ">$2<");
     return std::regex_replace(html, std::regex("<[^>]*>"), "\n");
-}
-
-std::string outside_brackets(std::string_view text) {
-    constexpr std::string_view open = "⟦";
-    constexpr std::string_view close = "⟧";
-    std::string outside;
-    int depth = 0;
-    while (!text.empty()) {
-        const bool opens = text.starts_with(open);
-        const bool closes = text.starts_with(close);
-        depth += static_cast<int>(opens) - static_cast<int>(closes);
-        if (!opens && !closes && depth == 0) {
-            outside += text.front();
-        }
-        text.remove_prefix(opens ? open.size() : closes ? close.size() : 1);
-    }
-    return outside;
 }
 
 TEST(SeasonSheet, SaysEveryWordInTheWordingOfItsHost) {
