@@ -8,8 +8,8 @@
 #include <set>
 #include <utility>
 
-#include "pipward/value/nearest.h"
 #include "pipward/operation/parameter_text.h"
+#include "pipward/value/nearest.h"
 
 namespace pipward::console {
 namespace {
@@ -24,12 +24,12 @@ constexpr std::array wish_words{WishWord{"--help", Wish::help},           WishWo
                                 WishWord{"--reference", Wish::reference}, WishWord{"--schema", Wish::schema},
                                 WishWord{"--catalogue", Wish::catalogue}};
 
-Finding usage(std::string message, std::string remedy) {
+Finding usage(Sentence message, Sentence remedy) {
     return {Level::error, "", "", "", "", std::move(message), std::move(remedy)};
 }
 
-std::string meant_or(const std::optional<std::string>& meant, const std::string& otherwise) {
-    return meant ? fmt::format("Did you mean {}?", *meant) : otherwise;
+Sentence meant_or(const std::optional<std::string>& meant, const Sentence& otherwise) {
+    return meant ? say("Did you mean {}?", *meant) : otherwise;
 }
 
 bool names_a_place(const ParameterKind& kind) {
@@ -45,8 +45,8 @@ const Operation& operation_named(const std::string& id) {
     for (const auto& operation : operations()) {
         ids.push_back(operation->about().id);
     }
-    throw Error(Trouble::usage, usage(fmt::format("There is no operation '{}'.", id),
-                                      meant_or(nearest(id, ids), "pipward --list names them all.")));
+    throw Error(Trouble::usage, usage(say("There is no operation '{}'.", id),
+                                      meant_or(nearest(id, ids), say("pipward --list names them all."))));
 }
 
 /// Walks over the words of one operation's call and notes everything wrong.
@@ -78,7 +78,7 @@ class Reader {
             value = text.substr(equals + 1);
         }
         if (!seen_.insert(key).second) {
-            findings.push_back(usage(fmt::format("--{} is given twice.", key), "Give it once."));
+            findings.push_back(usage(say("--{} is given twice.", key), say("Give it once.")));
         }
         if (!read_output_option(key, value)) {
             read_parameter(key, value);
@@ -114,8 +114,7 @@ class Reader {
 
     std::optional<std::string> next_value(const std::string& key) {
         if (at_ == words_.size() || words_[at_].starts_with("--")) {
-            findings.push_back(
-                usage(fmt::format("--{} needs a value.", key), fmt::format("Write --{} VALUE.", key)));
+            findings.push_back(usage(say("--{} needs a value.", key), say("Write --{} VALUE.", key)));
             return std::nullopt;
         }
         return words_[at_++];
@@ -152,8 +151,7 @@ class Reader {
         const auto* const found =
             std::ranges::find(formats, word, [](const auto& entry) { return entry.first; });
         if (found == formats.end()) {
-            findings.push_back(
-                usage(fmt::format("There is no format '{}'.", word), "Give table, json or csv."));
+            findings.push_back(usage(say("There is no format '{}'.", word), say("Give table, json or csv.")));
         } else {
             call_.output.format = found->second;
         }
@@ -162,9 +160,9 @@ class Reader {
     void read_positional(const std::string& word) {
         if (!place_is_open()) {
             findings.push_back(
-                usage(fmt::format("'{}' is one word too many.", word),
-                      "Everything but the book is given as --option value; put quotes around a "
-                      "name with blanks."));
+                usage(say("'{}' is one word too many.", word),
+                      say("Everything but the book is given as --option value; put quotes around a "
+                          "name with blanks.")));
         } else {
             call_.form[positional_of(*call_.operation)->key] = word;
         }
@@ -180,8 +178,8 @@ class Reader {
             *meant = "--" + *meant;
         }
         const auto& id = call_.operation->about().id;
-        return usage(fmt::format("{} has no option --{}.", id, key),
-                     meant_or(meant, fmt::format("pipward {} --help names them all.", id)));
+        return usage(say("{} has no option --{}.", id, key),
+                     meant_or(meant, say("pipward {} --help names them all.", id)));
     }
 
     Call& call_;
@@ -207,15 +205,15 @@ void check_output(const Call& call, Findings& findings) {
         names.push_back(shape.name);
     }
     if (!output.table.empty() && std::ranges::find(names, output.table) == names.end()) {
-        findings.push_back(usage(
-            fmt::format("{} returns no table '{}'.", call.operation->about().id, output.table),
-            names.empty() ? "It returns none." : fmt::format("It returns: {}.", fmt::join(names, ", "))));
+        findings.push_back(usage(say("{} returns no table '{}'.", call.operation->about().id, output.table),
+                                 names.empty()
+                                     ? say("It returns none.")
+                                     : say("It returns: {}.", fmt::format("{}", fmt::join(names, ", ")))));
     }
     if (output.format == Format::csv && output.table.empty() && output.out.empty() && names.size() > 1) {
-        findings.push_back(
-            usage("One CSV cannot hold several tables.",
-                  fmt::format("Choose one with --table ({}), or give --out FOLDER for a file each.",
-                              fmt::join(names, ", "))));
+        findings.push_back(usage(say("One CSV cannot hold several tables."),
+                                 say("Choose one with --table ({}), or give --out FOLDER for a file each.",
+                                     fmt::format("{}", fmt::join(names, ", ")))));
     }
 }
 
@@ -232,9 +230,10 @@ const Parameter* positional_of(const Operation& operation) {
 Call read_call(const std::vector<std::string>& words, const std::string& today) {
     Call call;
     if (words.empty()) {
-        throw Error(Trouble::usage,
-                    usage("No operation is given.",
-                          "Write pipward OPERATION BOOK [--option value ...]; pipward --help tells more."));
+        throw Error(
+            Trouble::usage,
+            usage(say("No operation is given."),
+                  say("Write pipward OPERATION BOOK [--option value ...]; pipward --help tells more.")));
     }
     const auto* const wish = std::ranges::find(wish_words, words.front(), &WishWord::word);
     if (wish != wish_words.end()) {

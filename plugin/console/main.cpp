@@ -131,7 +131,7 @@ void run(const Call& call) {
     }
     if (!call.output.quiet) {
         tell_files(files, call.output);
-        tell(outcome.summary);
+        tell(outcome.summary.text());
     }
 }
 

@@ -14,7 +14,7 @@
 namespace pipward::console {
 namespace {
 
-Error cannot_write(const std::string& path, const std::string& why, const std::string& remedy) {
+Error cannot_write(const std::string& path, const Sentence& why, const Sentence& remedy) {
     return {Trouble::access, Finding{Level::error, path, "", "", "", why, remedy}};
 }
 
@@ -24,8 +24,8 @@ void keep(const MadeFile& file, const QDir& folder) {
     const bool written = target.open(QIODevice::WriteOnly) && target.write(file.content.data(), size) == size;
     if (!written || !target.commit()) {
         throw cannot_write(target.fileName().toStdString(),
-                           "The file cannot be written: " + target.errorString().toStdString() + ".",
-                           "Check the folder's rights and the free space.");
+                           say("The file cannot be written: {}.", target.errorString().toStdString()),
+                           say("Check the folder's rights and the free space."));
     }
 }
 
@@ -58,8 +58,8 @@ void prepare_folder(const Output& output) {
     }
     const auto folder = QString::fromStdString(output.out);
     if (!QDir().mkpath(folder) || !QFileInfo(folder).isWritable()) {
-        throw cannot_write(output.out, "Files cannot be written in this folder.",
-                           "Name a folder that you may write in with --out.");
+        throw cannot_write(output.out, say("Files cannot be written in this folder."),
+                           say("Name a folder that you may write in with --out."));
     }
 }
 
@@ -97,7 +97,8 @@ std::string printed(const Call& call, const Outcome& outcome) {
 void print(const std::string& text) {
     const auto written = std::fwrite(text.data(), 1, text.size(), stdout);
     if (written != text.size() || std::fflush(stdout) != 0) {
-        throw cannot_write("standard output", "Standard output takes no more.", "Check what it leads to.");
+        throw cannot_write("standard output", say("Standard output takes no more."),
+                           say("Check what it leads to."));
     }
 }
 

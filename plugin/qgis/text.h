@@ -8,6 +8,8 @@
 #include <string>
 #include <string_view>
 
+#include "pipward/value/sentence.h"
+
 namespace pipward::desktop {
 
 inline QString to_qt(std::string_view text) {
@@ -25,8 +27,19 @@ inline QString short_day(const QDate& day) {
 }
 
 /// A text of the library in the user's language. All of them share one context in the translation files.
-inline QString translated(const std::string& text) {
-    return text.empty() ? QString() : QCoreApplication::translate("pipward::library", text.c_str());
+inline QString translated(std::string_view text) {
+    return text.empty() ? QString()
+                        : QCoreApplication::translate("pipward::library", std::string(text).c_str());
+}
+
+/// How the library's sentences are said in the user's language; for any thread.
+inline std::string host_wording(std::string_view form) {
+    return from_qt(translated(form));
+}
+
+/// A sentence of the library in the user's language.
+inline QString said(const Sentence& sentence) {
+    return to_qt(sentence.in(host_wording));
 }
 
 }  // namespace pipward::desktop

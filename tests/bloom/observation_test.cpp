@@ -223,7 +223,7 @@ TEST(Observe, OnlyTheSeasonUnderWayIsSaidToMoveItsOwnForecast) {
     orchard.bloom_notes = {note(1, "Apple A", 112, 65)};
     const auto told = [&](Day as_of) {
         const auto findings = observe(orchard, station, Hemisphere::north, as_of, {}).findings;
-        return findings.size() == 1 ? findings[0].message + findings[0].remedy : "";
+        return findings.size() == 1 ? (findings[0].message + findings[0].remedy).text() : "";
     };
     EXPECT_NE(told(spring_day(112)).find("not whole yet"), std::string::npos);
     EXPECT_NE(told(spring_day(112)).find("move its own forecast"), std::string::npos);
@@ -238,9 +238,9 @@ TEST(Observe, NotesOfManySeasonsWithoutWeatherAreToldTogether) {
     }
     const auto findings = observe(orchard, station, Hemisphere::north, spring_day(112), {}).findings;
     ASSERT_EQ(findings.size(), 2U);
-    EXPECT_NE(findings[0].message.find("not whole yet"), std::string::npos);
+    EXPECT_NE(findings[0].message.text().find("not whole yet"), std::string::npos);
     EXPECT_EQ(findings[1].value, "2015 to 2019");
-    EXPECT_NE(findings[1].message.find("5 notes of 5 seasons"), std::string::npos);
+    EXPECT_NE(findings[1].message.text().find("5 notes of 5 seasons"), std::string::npos);
 }
 
 TEST(CurvesForNotes, CoverEverySeasonAtEveryNotedOffset) {

@@ -83,20 +83,33 @@ inline MapPoint at(double x, double y) {
     return {x, y, std::nullopt};
 }
 
+/// A finding's place, and words that its sentences hold.
+struct WantedFinding {
+    Level level = Level::error;
+    std::string table;
+    std::string row;
+    std::string field;
+    std::string value;
+    std::string message;
+    std::string remedy;
+};
+
 /// Whether one of the findings is about that place and says that word.
-inline ::testing::AssertionResult has(const Findings& findings, const Finding& wanted) {
+inline ::testing::AssertionResult has(const Findings& findings, const WantedFinding& wanted) {
     std::ostringstream all;
     for (const auto& finding : findings) {
         if (finding.level == wanted.level && finding.table == wanted.table && finding.row == wanted.row &&
             finding.field == wanted.field && finding.value == wanted.value &&
-            finding.message.find(wanted.message) != std::string::npos &&
-            finding.remedy.find(wanted.remedy) != std::string::npos) {
+            finding.message.text().find(wanted.message) != std::string::npos &&
+            finding.remedy.text().find(wanted.remedy) != std::string::npos) {
             return ::testing::AssertionSuccess();
         }
         all << "\n  " << to_text(finding);
     }
     return ::testing::AssertionFailure()
-           << "no finding like \"" << to_text(wanted) << "\" among:" << all.str();
+           << "no finding of " << wanted.table << " " << wanted.row << ", " << wanted.field << " = "
+           << wanted.value << " that says \"" << wanted.message << "\" and \"" << wanted.remedy
+           << "\" among:" << all.str();
 }
 
 /// The error that `work` throws; a test failure when it throws none.

@@ -77,9 +77,9 @@ Orchard sound_orchard() {
 class CheckOrchard : public ::testing::Test {
   protected:
     Findings check() { return check_orchard(o, today); }
-    void expect(const Finding& wanted) { EXPECT_TRUE(has(check(), wanted)); }
+    void expect(const testing::WantedFinding& wanted) { EXPECT_TRUE(has(check(), wanted)); }
     /// The only thing wrong.
-    void expect_only(const Finding& wanted) {
+    void expect_only(const testing::WantedFinding& wanted) {
         const auto found = check();
         EXPECT_EQ(found.size(), 1U);
         EXPECT_TRUE(has(found, wanted));
@@ -141,7 +141,7 @@ TEST_F(CheckOrchard, NamesThatCannotBeRead) {
     ASSERT_EQ(found.size(), 1U);
     EXPECT_EQ(found[0].level, Level::error);
     EXPECT_LT(found[0].row.size(), 100U);
-    EXPECT_NE(found[0].message.find("more than 250 characters"), std::string::npos);
+    EXPECT_NE(found[0].message.text().find("more than 250 characters"), std::string::npos);
 }
 
 // Names
@@ -221,7 +221,7 @@ TEST_F(CheckOrchard, ATableOfWhichNothingCouldBeReadIsNotMissedByEveryRowThatNam
     for (const auto& finding : check_orchard(o, today, {{"tree", {}}})) {
         EXPECT_NE(finding.field, "tree") << to_text(finding);
         EXPECT_NE(finding.message, "The book has no trees.");
-        EXPECT_EQ(finding.message.find("No living tree"), std::string::npos) << to_text(finding);
+        EXPECT_EQ(finding.message.text().find("No living tree"), std::string::npos) << to_text(finding);
     }
 }
 
@@ -229,7 +229,7 @@ TEST_F(CheckOrchard, ARowThatCouldNotBeReadIsNotTakenForAnotherName) {
     o.pollen_lots[0].code = "P-24-02";
     o.pollen_tests[0].lot = "P-25-02";
     o.pollinations[0].lot.reset();
-    const Finding wanted{
+    const testing::WantedFinding wanted{
         Level::error,       "pollen_test", "fid 1", "lot", "P-25-02", "no pollen lot of this name",
         "could not be read"};
     EXPECT_TRUE(has(check_orchard(o, today, {{"pollen_lot", {}}}), wanted));
@@ -538,8 +538,8 @@ TEST_F(CheckOrchard, ADeepPedigreeIsWalkedWithoutTrouble) {
     }
     int circles = 0;
     for (const auto& finding : check()) {
-        EXPECT_LT(finding.message.size(), 400U);
-        circles += finding.message.find("own ancestors") != std::string::npos ? 1 : 0;
+        EXPECT_LT(finding.message.text().size(), 400U);
+        circles += finding.message.text().find("own ancestors") != std::string::npos ? 1 : 0;
     }
     EXPECT_EQ(circles, 1);
 }

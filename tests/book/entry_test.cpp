@@ -4,7 +4,6 @@
 
 #include <gtest/gtest.h>
 
-
 #include "book/book_testing.h"
 
 namespace pipward {
@@ -283,7 +282,7 @@ TEST_F(Entries, ALockedBookIsToldSoAndHasNothingNew) {
     other.run("BEGIN IMMEDIATE");
     const auto error = error_of([&] { add_entry(book, bloom("A1", 61), today, Patience{300}); });
     EXPECT_EQ(error.trouble(), Trouble::access);
-    EXPECT_NE(error.findings().at(0).message.find("Another program is writing"), std::string::npos);
+    EXPECT_NE(error.findings().at(0).message.text().find("Another program is writing"), std::string::npos);
     other.run("ROLLBACK");
     EXPECT_TRUE(orchard().bloom_notes.empty());
     EXPECT_TRUE(remembered_entries(book).empty());

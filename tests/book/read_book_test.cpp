@@ -31,8 +31,8 @@ class ReadBook : public testing::BookTest {
 };
 
 void expect_says(const Finding& finding, const std::string& message, const std::string& remedy) {
-    EXPECT_NE(finding.message.find(message), std::string::npos) << to_text(finding);
-    EXPECT_NE(finding.remedy.find(remedy), std::string::npos) << to_text(finding);
+    EXPECT_NE(finding.message.text().find(message), std::string::npos) << to_text(finding);
+    EXPECT_NE(finding.remedy.text().find(remedy), std::string::npos) << to_text(finding);
 }
 
 TEST_F(ReadBook, ANewBookIsEmptyAndHasNothingWrong) {
@@ -235,8 +235,8 @@ TEST_F(ReadBook, AnUnknownWordListsTheAllowedOnes) {
 
 TEST_F(ReadBook, AStageThatTheScaleDoesNotDefine) {
     spoil("INSERT INTO bloom_note (noted_on, bbch) VALUES ('2026-04-20', 66)");
-    EXPECT_TRUE(
-        has(findings(), {Level::error, "bloom_note", "fid 1", "bbch", "66", "none of those", "from 0 to 99, with gaps; the nearest are 65 (full bloom"}));
+    EXPECT_TRUE(has(findings(), {Level::error, "bloom_note", "fid 1", "bbch", "66", "none of those",
+                                 "from 0 to 99, with gaps; the nearest are 65 (full bloom"}));
 }
 
 TEST_F(ReadBook, NumbersOutOfRangeAndInfinite) {

@@ -133,7 +133,7 @@ TEST_F(ReplaceResults, RefusesATableOfThatNameThatIsNotOurs) {
     const auto before = testing::bytes_of(book);
     const auto error = error_of([&] { replace_results(book, std::array{skill(), bloom_windows(1, 5)}); });
     EXPECT_EQ(error.trouble(), Trouble::access);
-    EXPECT_NE(error.findings().at(0).message.find("not a result of ours"), std::string::npos);
+    EXPECT_NE(error.findings().at(0).message.text().find("not a result of ours"), std::string::npos);
     EXPECT_EQ(RawBook(book).text("SELECT mine FROM bloom_window"), "dear");
     EXPECT_FALSE(read_result(book, "bloom_skill"));
     EXPECT_EQ(testing::bytes_of(book), before);
@@ -169,7 +169,7 @@ TEST_F(ReplaceResults, RefusesForeignTriggers) {
         const auto before = testing::bytes_of(book);
         const auto error = error_of([&] { replace(bloom_windows(1, 5)); });
         EXPECT_EQ(error.trouble(), Trouble::access) << trigger;
-        EXPECT_NE(error.findings().at(0).message.find("trigger"), std::string::npos) << trigger;
+        EXPECT_NE(error.findings().at(0).message.text().find("trigger"), std::string::npos) << trigger;
         EXPECT_EQ(testing::bytes_of(book), before) << trigger;
         RawBook(book).run("DROP TRIGGER IF EXISTS evil; DROP TRIGGER IF EXISTS rtree_tree_geom_extra");
     }
@@ -193,9 +193,9 @@ TEST_F(ReplaceResults, AReadOnlyFileStaysAsItIs) {
     testing::as_ordinary_user([&] {
         const auto error = error_of([&] { replace(bloom_windows(2, 5)); });
         EXPECT_EQ(error.trouble(), Trouble::access);
-        EXPECT_NE(error.findings().at(0).message.find("may not be written"), std::string::npos)
+        EXPECT_NE(error.findings().at(0).message.text().find("may not be written"), std::string::npos)
             << error.what();
-        EXPECT_NE(error.findings().at(0).remedy.find("writable"), std::string::npos);
+        EXPECT_NE(error.findings().at(0).remedy.text().find("writable"), std::string::npos);
         EXPECT_EQ(read_book(book).orchard.trees.size(), 1U);
     });
     fs::permissions(folder, fs::perms(0755));
@@ -211,7 +211,7 @@ TEST_F(ReplaceResults, AReadOnlyFolderStaysAsItIs) {
     testing::as_ordinary_user([&] {
         const auto error = error_of([&] { replace(bloom_windows(2, 5)); });
         EXPECT_EQ(error.trouble(), Trouble::access);
-        EXPECT_NE(error.findings().at(0).message.find("may not be written"), std::string::npos)
+        EXPECT_NE(error.findings().at(0).message.text().find("may not be written"), std::string::npos)
             << error.what();
     });
     fs::permissions(folder, fs::perms(0755));
@@ -242,7 +242,7 @@ TEST_F(ReplaceResults, GivesUpWithAClearWordWhenAnotherWriterDoesNotFinish) {
     const auto error = error_of([&] { replace(bloom_windows(2, 5), Patience{400}); });
     other.run("ROLLBACK");
     EXPECT_EQ(error.trouble(), Trouble::access);
-    EXPECT_NE(error.findings().at(0).message.find("Another program is writing"), std::string::npos)
+    EXPECT_NE(error.findings().at(0).message.text().find("Another program is writing"), std::string::npos)
         << error.what();
     EXPECT_EQ(testing::bytes_of(book), before);
     EXPECT_EQ(files(), std::vector<std::string>{"book.gpkg"});

@@ -626,8 +626,8 @@ TEST(Plan, KeepsItsPromisesOnEveryDayOfTheSeason) {
             EXPECT_FALSE(way.why.empty());
             EXPECT_EQ(way.gather_from.has_value(), way.gather_to.has_value());
             if (way.gather_from && way.season == plan.season && !way.lot) {
-                EXPECT_GT(*way.use_from, *way.gather_from) << way.why;
-                EXPECT_GT(*way.use_to, *way.gather_to) << way.why;
+                EXPECT_GT(*way.use_from, *way.gather_from) << way.why.text();
+                EXPECT_GT(*way.use_to, *way.gather_to) << way.why.text();
             }
             if (way.gather_from) {
                 EXPECT_LE(*way.gather_from, *way.gather_to);

@@ -23,7 +23,7 @@ TEST(BookDress, SaysOfEveryLayerWhatWasDone) {
     ASSERT_EQ(outcome.tables.size(), 1U);
     EXPECT_EQ(outcome.tables[0].rows.size(), book_tables().size() + 1);
     const auto again = run("book-dress", {{"book", sample.book()}});
-    EXPECT_TRUE(again.summary.starts_with("0 written")) << again.summary;
+    EXPECT_TRUE(again.summary.text().starts_with("0 written")) << again.summary.text();
 }
 
 TEST(BookDress, ANewBookIsDressedAtOnce) {

@@ -4,7 +4,7 @@
 
 #include <algorithm>
 
-#include "operation/sample_copy.h"
+#include "operation/every_example.h"
 #include "pipward/book/book.h"
 #include "pipward/operation/operation.h"
 
@@ -17,38 +17,10 @@ bool operator==(const Column& a, const Column& b) {
 
 namespace {
 
-struct ExampleOf {
-    const Operation* operation;
-    const Example* example;
-};
-
-std::vector<ExampleOf> all_examples() {
-    std::vector<ExampleOf> all;
-    for (const auto& operation : operations()) {
-        for (const auto& example : operation->examples()) {
-            all.push_back({operation.get(), &example});
-        }
-    }
-    return all;
-}
-
-std::string value_in(const testing::SampleCopy& sample, const Example& example, const std::string& value) {
-    if (value == "BOOK") {
-        return sample.book();
-    }
-    if (value == "NEW") {
-        return sample.path("new.gpkg");
-    }
-    return value == "FILE" ? sample.put("file.csv", example.file) : value;
-}
-
-Form form_of(const testing::SampleCopy& sample, const Example& example) {
-    Form form;
-    for (const auto& [key, value] : example.values) {
-        form[key] = value_in(sample, example, value);
-    }
-    return form;
-}
+using testing::all_examples;
+using testing::ExampleOf;
+using testing::form_of;
+using testing::name_of;
 
 bool fits(const Cell& cell, CellType type) {
     if (std::holds_alternative<std::monostate>(cell)) {
@@ -129,7 +101,7 @@ TEST_P(EveryExample, RunsOnTheSampleAndReturnsWhatItDeclares) {
     expect_declared_results(*operation, outcome);
     EXPECT_FALSE(has_errors(outcome.findings));
     EXPECT_FALSE(outcome.summary.empty());
-    EXPECT_EQ(outcome.summary.back(), '.');
+    EXPECT_EQ(outcome.summary.text().back(), '.');
 }
 
 TEST_P(EveryExample, GivesNumbersWithoutIdleDigitsAndPeoplePlainWords) {
@@ -180,12 +152,6 @@ TEST_P(EveryExample, TellsProgressForwardsAndStopsWhenAsked) {
     } catch (const Error& error) {
         EXPECT_EQ(error.trouble(), Trouble::cancelled);
     }
-}
-
-std::string name_of(const ::testing::TestParamInfo<ExampleOf>& info) {
-    std::string name = info.param.operation->about().id + "_" + std::to_string(info.index);
-    std::ranges::replace(name, '-', '_');
-    return name;
 }
 
 INSTANTIATE_TEST_SUITE_P(Operations, EveryExample, ::testing::ValuesIn(all_examples()), name_of);

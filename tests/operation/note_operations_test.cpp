@@ -40,7 +40,7 @@ TEST(NoteOperations, EachWritesOneRowThatIsTakenBackByName) {
     for (const auto* operation : noting()) {
         const auto outcome = operation->run(example_of(*operation, sample), {});
         const auto row = remembered_entries(sample.book()).at(0);
-        EXPECT_NE(outcome.summary.find(name_of(row)), std::string::npos) << outcome.summary;
+        EXPECT_NE(outcome.summary.text().find(name_of(row)), std::string::npos) << outcome.summary.text();
         EXPECT_TRUE(outcome.findings.empty()) << operation->about().id;
         tables.insert(row.table);
         find_operation("note-undo")->run({{"book", sample.book()}, {"entry", name_of(row)}}, {});
@@ -59,8 +59,8 @@ TEST(NoteOperations, TakeBackTheLastFirstAndThenTheOneBefore) {
         bloom.run({{"book", sample.book()}, {"tree", "LO-04-07"}, {"stage", stage}, {"as-of", "2026-05-12"}},
                   {});
     }
-    EXPECT_NE(find_operation("note-undo")->run(undo, {}).summary.find("stage 61"), std::string::npos);
-    EXPECT_NE(find_operation("note-undo")->run(undo, {}).summary.find("stage 60"), std::string::npos);
+    EXPECT_NE(find_operation("note-undo")->run(undo, {}).summary.text().find("stage 61"), std::string::npos);
+    EXPECT_NE(find_operation("note-undo")->run(undo, {}).summary.text().find("stage 60"), std::string::npos);
     EXPECT_EQ(read_book(sample.book()).orchard.bloom_notes.size(), before);
 }
 
@@ -74,7 +74,7 @@ TEST(NoteOperations, AnEntryThatTheBookDoesNotRememberIsToldWithTheLatest) {
         FAIL() << "it took something back";
     } catch (const Error& error) {
         EXPECT_EQ(error.trouble(), Trouble::input);
-        EXPECT_NE(error.findings().at(0).remedy.find("bloom_note/411"), std::string::npos);
+        EXPECT_NE(error.findings().at(0).remedy.text().find("bloom_note/411"), std::string::npos);
     }
 }
 
@@ -82,7 +82,7 @@ TEST(NoteOperations, AStageThatTheScaleLacksIsAWrongCallWithTheNearest) {
     const auto findings =
         find_operation("note-bloom")->check({{"book", "b"}, {"stage", "66"}, {"as-of", "2026-05-12"}});
     ASSERT_EQ(findings.size(), 1U);
-    EXPECT_NE(findings[0].message.find("Did you mean '65'?"), std::string::npos);
+    EXPECT_NE(findings[0].message.text().find("Did you mean '65'?"), std::string::npos);
 }
 
 }  // namespace

@@ -50,7 +50,7 @@ Outcome outcome() {
                            {{{Day{0}, std::int64_t{7}, true}}}});
     made.files.push_back({"sheet.html", "text/html", "<p>"});
     made.findings.push_back(
-        {Level::warning, "tree", "fid 3", "label", "T 3", "It is doubled.", "Rename one."});
+        {Level::warning, "tree", "fid 3", "label", "T 3", say("It is doubled."), say("Rename one.")});
     return made;
 }
 
@@ -86,7 +86,7 @@ TEST(OutcomeJson, HasTheKeysOfTheContractInTheirOrder) {
 
 TEST(OutcomeJson, OfARefusalHasEveryDeclaredTableWithoutRowsAndTheFindings) {
     const auto* plan = find_operation("season-plan");
-    const Findings why{{Level::error, "tree", "", "", "", "The book has no trees.", "Draw them."}};
+    const Findings why{{Level::error, "tree", "", "", "", say("The book has no trees."), say("Draw them.")}};
     const auto json = Json::parse(outcome_json(*plan, form, refused_outcome(*plan, why)));
     EXPECT_EQ(keys_of(json), (Keys{"operation", "book", "as_of", "tables", "files", "findings"}));
     ASSERT_EQ(json["tables"].size(), plan->results().size());

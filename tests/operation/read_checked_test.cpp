@@ -30,7 +30,7 @@ void add_note(const testing::SampleCopy& sample, const std::string& accession, c
 
 int findings_saying(const Findings& findings, const std::string& words) {
     return static_cast<int>(std::ranges::count_if(
-        findings, [&](const Finding& f) { return f.message.find(words) != words.npos; }));
+        findings, [&](const Finding& f) { return f.message.text().find(words) != words.npos; }));
 }
 
 bool has_note_of(const Orchard& orchard, const std::string& noted_on) {
@@ -92,7 +92,7 @@ TEST(WriteResults, TellHowToLookWhereTheBookCannotBeWritten) {
         FAIL() << "written to nowhere";
     } catch (const Error& error) {
         EXPECT_EQ(error.trouble(), Trouble::access);
-        EXPECT_NE(error.findings().back().remedy.find("set write to no"), std::string::npos);
+        EXPECT_NE(error.findings().back().remedy.text().find("set write to no"), std::string::npos);
     }
 }
 

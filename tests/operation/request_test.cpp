@@ -39,18 +39,19 @@ struct Request : Common {
 /// The last request that ran, as text: what the tests look at.
 Outcome echo(const Request& request, const Run&) {
     Outcome outcome;
-    outcome.summary = request.book.location + " " + to_iso(request.as_of) + " " + show_field(request.lead) +
-                      " " + show_field(request.leads) + " " + show_field(request.factor) + " " +
-                      show_field(request.base) + " " + show_field(request.risk) + " " +
-                      show_field(request.deep) + " " + std::string(to_word(request.colour)) + " [" +
-                      request.note + "] " + (request.seasons ? show_field(*request.seasons) : "none") + " " +
-                      (request.from ? to_iso(*request.from) : "none") + " [" + request.file.path + "]";
+    outcome.summary =
+        verbatim(request.book.location + " " + to_iso(request.as_of) + " " + show_field(request.lead) + " " +
+                 show_field(request.leads) + " " + show_field(request.factor) + " " +
+                 show_field(request.base) + " " + show_field(request.risk) + " " + show_field(request.deep) +
+                 " " + std::string(to_word(request.colour)) + " [" + request.note + "] " +
+                 (request.seasons ? show_field(*request.seasons) : "none") + " " +
+                 (request.from ? to_iso(*request.from) : "none") + " [" + request.file.path + "]");
     return outcome;
 }
 
 Findings from_before_as_of(const Request& request) {
     if (request.from && *request.from > request.as_of) {
-        return {{Level::error, "", "", "from", "", "from is after as-of.", "Give an earlier day."}};
+        return {{Level::error, "", "", "from", "", say("from is after as-of."), say("Give an earlier day.")}};
     }
     return {};
 }
@@ -90,7 +91,7 @@ Form with(const std::string& key, const std::string& value) {
 std::string complaint(const Form& form) {
     const auto findings = echo_operation()->check(form);
     EXPECT_EQ(findings.size(), 1U);
-    return findings.empty() ? "" : findings.front().message + " " + findings.front().remedy;
+    return findings.empty() ? "" : findings.front().message.text() + " " + findings.front().remedy.text();
 }
 
 const Parameter& parameter_named(const Operation& operation, const std::string& key) {
@@ -218,7 +219,7 @@ TEST(Run, AStepThrowsOnceTheUserHasStoppedTheWork) {
     pipward::Run lent;
     lent.cancelled = [] { return true; };
     try {
-        lent.step(0.5, "Fitting");
+        lent.step(0.5, say("Fitting"));
         FAIL() << "it went on";
     } catch (const Error& error) {
         EXPECT_EQ(error.trouble(), Trouble::cancelled);
@@ -231,7 +232,7 @@ TEST(Run, AStepTellsProgress) {
     lent.progress = [&](double share, std::string_view step) {
         told = show_field(share) + " " + std::string(step);
     };
-    lent.step(0.5, "Fitting");
+    lent.step(0.5, say("Fitting"));
     EXPECT_EQ(told, "0.5 Fitting");
 }
 

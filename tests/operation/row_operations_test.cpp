@@ -287,7 +287,7 @@ TEST(RowNumberOperation, LeavesOpenWhatTheBookSaysOtherwiseAndTellsEachTree) {
     const auto outcome = run(sample, "row-number", {{"block", "Lower"}, {"number-trees", "yes"}});
     ASSERT_EQ(outcome.findings.size(), 1u);
     EXPECT_EQ(outcome.findings[0].row, "Twin");
-    EXPECT_TRUE(has(outcome.findings[0].message, standing->label)) << outcome.findings[0].message;
+    EXPECT_TRUE(has(outcome.findings[0].message, standing->label)) << outcome.findings[0].message.text();
     const auto after = read_book(sample.book()).orchard.trees;
     EXPECT_FALSE(std::ranges::find(after, "Twin", &Tree::label)->row);
 }

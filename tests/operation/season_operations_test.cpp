@@ -125,7 +125,7 @@ TEST(SeasonOperations, WarnOfDaysWithoutTemperaturesBeforeAsOf) {
         run("bloom-forecast", {{"book", sample.book()}, {"as-of", "2026-04-20"}, {"write", "no"}});
     EXPECT_TRUE(std::ranges::any_of(outcome.findings, [](const Finding& finding) {
         return finding.level == Level::warning && finding.table == "weather_day" &&
-               finding.message.find("2026-04-20") != std::string::npos;
+               finding.message.text().find("2026-04-20") != std::string::npos;
     }));
 }
 
@@ -254,7 +254,8 @@ TEST(WeatherImportOperation, AddsNewDaysAndLeavesOldOnesUnlessTold) {
 TEST(WeatherImportOperation, TellsHowItUnderstoodTheFile) {
     NEED_SAMPLE();
     const testing::SampleCopy sample;
-    const auto summary = import(sample, "Datum;Tmin;Tmax\n31.03.2026;3,5;14,0\n13.04.2026;1;2\n").summary;
+    const auto summary =
+        import(sample, "Datum;Tmin;Tmax\n31.03.2026;3,5;14,0\n13.04.2026;1;2\n").summary.text();
     EXPECT_NE(summary.find("Tmin"), std::string::npos) << summary;
     EXPECT_NE(summary.find("2 days added"), std::string::npos) << summary;
 }

@@ -99,7 +99,8 @@ TEST(TreeFindOperation, OffersTheNearestNamesWhereNothingIsFound) {
     EXPECT_TRUE(outcome.tables[0].rows.empty());
     EXPECT_EQ(outcome.summary, "Nothing was found.");
     ASSERT_EQ(outcome.findings.size(), 1U);
-    EXPECT_NE(outcome.findings[0].remedy.find("Greywether"), std::string::npos) << outcome.findings[0].remedy;
+    EXPECT_NE(outcome.findings[0].remedy.text().find("Greywether"), std::string::npos)
+        << outcome.findings[0].remedy.text();
 }
 
 TEST(TreeFindOperation, WorksOnABookThatCannotBePlannedWith) {

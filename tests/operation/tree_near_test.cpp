@@ -48,7 +48,7 @@ TEST(TreeNear, AsksWhatWouldSettleItAndTakesTheAnswerIn) {
     EXPECT_GT(outcome.tables[0].rows.size(), 3U);
     ASSERT_GT(outcome.tables[1].rows.size(), 1U);
     const auto key = value(outcome.tables[1], 0, "key");
-    EXPECT_NE(outcome.summary.find(value(outcome.tables[1], 0, "question")), std::string::npos);
+    EXPECT_NE(outcome.summary.text().find(value(outcome.tables[1], 0, "question")), std::string::npos);
     EXPECT_GE(std::stod(value(outcome.tables[1], 0, "bits")) + 0.11,
               std::stod(value(outcome.tables[1], 1, "bits")));
     auto answered = form;
@@ -66,8 +66,8 @@ TEST(TreeNear, TellsGapsByTheirPlaceAndWhyTheTreeWent) {
         near(sample, {{"grid", "522406.72,5331201.96"}, {"accuracy-m", "0.5"}, {"gap-weight", "1"}});
     EXPECT_EQ(value(outcome.tables[0], 0, "label"), "LO-01-03");
     EXPECT_EQ(value(outcome.tables[0], 0, "status").rfind("removed 2021-11-18", 0), 0U);
-    EXPECT_NE(outcome.summary.find("the gap at block Lower, row 1, position 3"), std::string::npos)
-        << outcome.summary;
+    EXPECT_NE(outcome.summary.text().find("the gap at block Lower, row 1, position 3"), std::string::npos)
+        << outcome.summary.text();
 }
 
 TEST(TreeNear, SaysThatNoTreeIsNearOrThatThePlaceIsOff) {
@@ -80,7 +80,8 @@ TEST(TreeNear, SaysThatNoTreeIsNearOrThatThePlaceIsOff) {
     EXPECT_EQ(between.findings[0].level, Level::warning);
     const auto off = near(sample, {{"grid", "522400,5331193"}, {"accuracy-m", "1"}});
     ASSERT_EQ(off.findings.size(), 1U);
-    EXPECT_NE(off.findings[0].message.find("7.0 m away"), std::string::npos) << off.findings[0].message;
+    EXPECT_NE(off.findings[0].message.text().find("7.0 m away"), std::string::npos)
+        << off.findings[0].message.text();
 }
 
 TEST(TreeNear, SaysThatCoordinatesAreSwapped) {
@@ -93,8 +94,8 @@ TEST(TreeNear, SaysThatCoordinatesAreSwapped) {
         } catch (const Error& error) {
             EXPECT_EQ(error.trouble(), Trouble::input);
             ASSERT_EQ(error.findings().size(), 1U);
-            EXPECT_NE(error.findings()[0].message.find("km from the nearest tree"), std::string::npos);
-            EXPECT_NE(error.findings()[0].remedy.find("first"), std::string::npos);
+            EXPECT_NE(error.findings()[0].message.text().find("km from the nearest tree"), std::string::npos);
+            EXPECT_NE(error.findings()[0].remedy.text().find("first"), std::string::npos);
         }
     }
 }

@@ -118,7 +118,8 @@ TEST(WalkOrder, OffersTheNearestLabelsForATreeThatIsNotThere) {
         complaints(sample, {{"trees", "LO-03-05, LO-03-99; nowhere at all"}, {"start", "UP-99-01"}});
     ASSERT_EQ(found.size(), 3U);
     EXPECT_EQ(found[0].value, "LO-03-99");
-    EXPECT_NE(found[0].remedy.find("The nearest labels are: LO-03-"), std::string::npos) << found[0].remedy;
+    EXPECT_NE(found[0].remedy.text().find("The nearest labels are: LO-03-"), std::string::npos)
+        << found[0].remedy.text();
     EXPECT_EQ(found[1].value, "nowhere at all");
     EXPECT_EQ(found[2].field, "start");
     EXPECT_EQ(labels(walked(sample, {{"trees", "lo 3 5"}})), std::vector<std::string>{"LO-03-05"});
@@ -129,11 +130,13 @@ TEST(WalkOrder, SaysThatLatitudeAndLongitudeAreSwapped) {
     const testing::SampleCopy sample;
     const auto swapped = complaints(sample, {{"of-block", "Upper"}, {"start", "9.3009,48.1335"}});
     ASSERT_EQ(swapped.size(), 1U);
-    EXPECT_NE(swapped[0].message.find("wrong way round"), std::string::npos) << swapped[0].message;
+    EXPECT_NE(swapped[0].message.text().find("wrong way round"), std::string::npos)
+        << swapped[0].message.text();
     EXPECT_EQ(swapped[0].remedy, "Write the latitude first: 48.1335,9.3009.");
     const auto far = complaints(sample, {{"of-block", "Upper"}, {"start", "-33.9,151.2"}});
     ASSERT_EQ(far.size(), 1U);
-    EXPECT_NE(far[0].message.find("km from the nearest tree"), std::string::npos) << far[0].message;
+    EXPECT_NE(far[0].message.text().find("km from the nearest tree"), std::string::npos)
+        << far[0].message.text();
 }
 
 TEST(WalkOrder, LeavesOutRemovedTreesAndTreesWithoutAPlaceAndSaysSo) {
@@ -151,7 +154,7 @@ TEST(WalkOrder, LeavesOutRemovedTreesAndTreesWithoutAPlaceAndSaysSo) {
     EXPECT_EQ(labels(outcome), std::vector<std::string>{"LO-01-04"});
     int said = 0;
     for (const auto& finding : outcome.findings) {
-        said += finding.message.find("the walk leaves it out") != std::string::npos ? 1 : 0;
+        said += finding.message.text().find("the walk leaves it out") != std::string::npos ? 1 : 0;
     }
     EXPECT_EQ(said, 2);
 }

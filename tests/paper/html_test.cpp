@@ -11,6 +11,9 @@ using namespace pipward::testing;
 
 namespace {
 
+const Wording english_words = in_english;
+const Speech english{english_words};
+
 TEST(MarkupCheck, RefusesWhatBrowsersWouldForgive) {
     EXPECT_EQ(MarkupCheck("<p class=\"a\">x &amp; y<br></p>").trouble, "");
     for (const auto* broken :
@@ -27,13 +30,13 @@ TEST(NameHtml, EscapesAndKeepsShortCodesInOnePiece) {
 
 TEST(DayHtml, SaysTheDayForPeopleAndMachines) {
     EXPECT_EQ(iso_day_html(april(12)), "<time datetime=\"2026-04-12\">2026-04-12</time>");
-    EXPECT_EQ(iso_work_day_html(april(12)), "<time datetime=\"2026-04-12\">Sun 2026-04-12</time>");
-    EXPECT_EQ(work_day_html(april(12)), "<time datetime=\"2026-04-12\">Sun 12 Apr</time>");
+    EXPECT_EQ(iso_work_day_html(april(12), english), "<time datetime=\"2026-04-12\">Sun 2026-04-12</time>");
+    EXPECT_EQ(work_day_html(april(12), english), "<time datetime=\"2026-04-12\">Sun 12 Apr</time>");
 }
 
 TEST(SheetTable, SaysTheScopeOfEveryHeading) {
-    const auto html = sheet_table("Trees & rows", {{"Tree", 40, true}, {"Row", 60}},
-                                  {{{"A-01", "3"}, "<p>below</p>"}, {{"A-02", ""}, ""}});
+    const auto html = sheet_table(verbatim("Trees & rows"), {{say("Tree"), 40, true}, {say("Row"), 60}},
+                                  {{{"A-01", "3"}, "<p>below</p>"}, {{"A-02", ""}, ""}}, english);
     EXPECT_EQ(MarkupCheck(html).trouble, "");
     EXPECT_EQ(count_of(html, "scope=\"col\""), 2);
     EXPECT_EQ(count_of(html, "scope=\"row\""), 2);
@@ -43,14 +46,15 @@ TEST(SheetTable, SaysTheScopeOfEveryHeading) {
 }
 
 TEST(SheetTable, NamesEveryValueForPagesTooNarrowForColumns) {
-    const auto html =
-        sheet_table("", {{"Tree", 40, true}, {"Row", 60}}, {{{"A-01", "3"}, ""}, {{"A-02", ""}, ""}});
+    const auto html = sheet_table({}, {{say("Tree"), 40, true}, {say("Row"), 60}},
+                                  {{{"A-01", "3"}, ""}, {{"A-02", ""}, ""}}, english);
     EXPECT_NE(html.find("<td data-label=\"Row\"><div>3</div></td>"), html.npos);
     EXPECT_NE(html.find("<td class=\"empty\" data-label=\"Row\">"), html.npos);
 }
 
 TEST(SheetTable, RefusesARowWithTooFewCells) {
-    EXPECT_THROW(sheet_table("", {{"Tree", 40, true}, {"Row", 60}}, {{{"A-01"}, ""}}), std::out_of_range);
+    EXPECT_THROW(sheet_table({}, {{say("Tree"), 40, true}, {say("Row"), 60}}, {{{"A-01"}, ""}}, english),
+                 std::out_of_range);
 }
 
 }  // namespace

@@ -53,7 +53,7 @@ inline BloomForecast larkfold_forecast() {
     auto lent = window_about("LF 12-047", april(22), 7);
     lent.source = NeedSource::mid_parent;
     lent.notes_used = 0;
-    lent.warnings = {"No bloom notes of its own: one note this spring would narrow its window."};
+    lent.warnings = {say("No bloom notes of its own: one note this spring would narrow its window.")};
     add_window(forecast, lent);
     auto wild = window_about("Mill Crab", april(10), 8);
     wild.source = NeedSource::orchard_mean;
@@ -88,8 +88,8 @@ inline CrossWay best(CrossWay chosen) {
     chosen.s_match = SMatch::half;
     chosen.kinship = 0.125;
     chosen.why =
-        "The donor is at balloon stage about five days before the seed parent opens, so its pollen is "
-        "dried and kept until then.";
+        say("The donor is at balloon stage about five days before the seed parent opens, so its pollen is "
+            "dried and kept until then.");
     return chosen;
 }
 
@@ -101,7 +101,7 @@ inline std::vector<CrossWay> larkfold_ways() {
     from_store.gather_to.reset();
     from_store.lot = "P-2025-03";
     from_store.store = Store::freezer;
-    from_store.why = "The donor blooms twelve days too late; lot P-2025-03 was tested at 41 % in March.";
+    from_store.why = say("The donor blooms twelve days too late; lot P-2025-03 was tested at 41 % in March.");
     return {best(way("LF26-01", "Larkfold Red", "Ember", PollenWay::kept_this_spring, 0.83)),
             way("LF26-01", "Larkfold Red", "Ember", PollenWay::same_day, 0.31),
             way("LF26-01", "Larkfold Red", "Ember", PollenWay::forced_branch, 0.12),
@@ -125,8 +125,8 @@ inline PollenTask pollen_task(PollenWork work, const std::string& donor, Day fro
     task.for_crosses = {"LF26-01"};
     task.urgency = urgency;
     task.why =
-        "Balloon stage is expected from that day; after the last safe day one spring in ten has no closed "
-        "anthers left.";
+        say("Balloon stage is expected from that day; after the last safe day one spring in ten has no "
+            "closed anthers left.");
     return task;
 }
 
@@ -141,9 +141,10 @@ inline FieldTask field_task(FieldWork work, const std::string& cross, const std:
     task.do_from = from;
     task.do_to = to;
     task.flowers = 115;
-    task.pollen = work == FieldWork::pollinate ? "gathered this spring, refrigerator" : "";
+    task.pollen = work == FieldWork::pollinate ? say("gathered this spring, refrigerator") : Sentence{};
     task.urgency = urgency;
-    task.why = work == FieldWork::bag ? "Before the first flower opens, so that no bee is faster." : "";
+    task.why =
+        work == FieldWork::bag ? say("Before the first flower opens, so that no bee is faster.") : Sentence{};
     return task;
 }
 
@@ -170,7 +171,7 @@ inline SeasonPlan larkfold_plan() {
         field_task(FieldWork::unbag, "LF26-01", "Larkfold Red", "Ember", april(36), april(40),
                    Urgency::later)};
     plan.findings = {{Level::warning, "accession", "Mill Crab", "s_alleles", "",
-                      "Its S-alleles are not known.", "Enter them, or keep the cross doubtful."}};
+                      say("Its S-alleles are not known."), say("Enter them, or keep the cross doubtful.")}};
     return plan;
 }
 
@@ -203,8 +204,8 @@ struct MadeUpSeason {
                        score(BloomMethod::averaged, 14, 2.9, 0.62, true),
                        score(BloomMethod::mean_day, std::nullopt, 6.4, 0.31, false)};
         sheet.findings = {{Level::note, "bloom_note", "fid 12", "bbch", "66",
-                           "The pome-fruit scale has no such stage, so the note was passed over.",
-                           "Write 65 or 67."}};
+                           say("The pome-fruit scale has no such stage, so the note was passed over."),
+                           say("Write 65 or 67.")}};
         sheet.note = "Made-up data: Larkfold Orchard does not exist.";
         return sheet;
     }

@@ -6,6 +6,7 @@
 #include <algorithm>
 #include <regex>
 
+#include "bracketed.h"
 #include "paper/made_up_season.h"
 #include "paper/markup_check.h"
 
@@ -238,7 +239,7 @@ TEST(FindingsPart, ShowsTheGravestFirstAndEachOnce) {
     auto sheet = season.sheet();
     sheet.findings.push_back(season.plan.findings.front());
     sheet.findings.push_back(
-        {Level::error, "tree", "A-1", "block", "Z", "There is no such block.", "Add it."});
+        {Level::error, "tree", "A-1", "block", "Z", say("There is no such block."), say("Add it.")});
     const auto part = section_of(season_sheet_html(sheet), "findings");
     EXPECT_EQ(count_of(part, "<li>"), 3);
     EXPECT_LT(part.find("no such block"), part.find("S-alleles are not known"));
@@ -249,7 +250,7 @@ TEST(FindingsPart, ShowsTheGravestFirstAndEachOnce) {
 TEST(FindingsPart, NamesTablesAndColumnsInPlainWords) {
     MadeUpSeason season;
     auto sheet = season.sheet();
-    sheet.findings = {{Level::note, "bloom_note", "A_12", "noted_on", "a_b", "Odd.", ""}};
+    sheet.findings = {{Level::note, "bloom_note", "A_12", "noted_on", "a_b", say("Odd."), {}}};
     EXPECT_TRUE(has(section_of(season_sheet_html(sheet), "findings"), "bloom note, A_12, noted on = a_b"));
 }
 
@@ -258,7 +259,7 @@ TEST(FindingsPart, CutsAnEndlessListAndSaysHowMuchIsMissing) {
     auto sheet = season.sheet();
     for (int i = 0; i < 100; ++i) {
         sheet.findings.push_back(
-            {Level::note, "bloom_note", fmt::format("fid {}", i), "", "", fmt::format("Odd {}.", i), ""});
+            {Level::note, "bloom_note", fmt::format("fid {}", i), "", "", say("Odd {}.", i), {}});
     }
     EXPECT_TRUE(has(section_of(season_sheet_html(sheet), "findings"), "and 62 more"));
 }
@@ -268,7 +269,8 @@ TEST(FindingsPart, TellsTogetherWhatManyRowsHaveInCommon) {
     auto sheet = season.sheet();
     sheet.findings.clear();
     for (int i = 0; i < 100; ++i) {
-        sheet.findings.push_back({Level::note, "bloom_note", fmt::format("fid {}", i), "", "", "Odd.", ""});
+        sheet.findings.push_back(
+            {Level::note, "bloom_note", fmt::format("fid {}", i), "", "", say("Odd."), {}});
     }
     EXPECT_TRUE(
         has(section_of(season_sheet_html(sheet), "findings"), "bloom note, fid 0, fid 1, fid 2 and 97 more"));
@@ -328,22 +330,24 @@ TEST(SeasonSheet, RefusesToBeMadeWithoutAPlan) {
 TEST(SeasonSheet, LetsNoTextOfTheBookBecomeMarkup) {
     MadeUpSeason season;
     add_window(season.forecast, window_about(nasty, april(16)));
-    season.forecast.windows.back().warnings = {nasty};
+    season.forecast.windows.back().warnings = {verbatim(nasty)};
     auto chosen = best(way(nasty, nasty, nasty, PollenWay::kept_this_spring, 0.5));
     chosen.pollen_parent = nasty + " blend";
-    chosen.why = nasty;
+    chosen.why = verbatim(nasty);
     chosen.lot = nasty;
     season.plan.ways.push_back(chosen);
     auto pollen = pollen_task(PollenWork::gather, nasty, april(9), april(9), Urgency::today);
-    pollen.tree = pollen.why = nasty;
+    pollen.tree = nasty;
+    pollen.why = verbatim(nasty);
     pollen.for_crosses = {nasty, nasty};
     season.plan.pollen.push_back(pollen);
     auto field = field_task(FieldWork::pollinate, nasty, nasty, nasty, april(9), april(9), Urgency::today);
-    field.tree = field.why = field.pollen = nasty;
+    field.tree = nasty;
+    field.why = field.pollen = verbatim(nasty);
     season.plan.field.push_back(field);
     auto sheet = season.sheet();
     sheet.orchard_name = sheet.note = nasty;
-    sheet.findings = {{Level::error, nasty, nasty, nasty, nasty, nasty, nasty}};
+    sheet.findings = {{Level::error, nasty, nasty, nasty, nasty, verbatim(nasty), verbatim(nasty)}};
 
     const auto html = season_sheet_html(sheet);
     EXPECT_EQ(MarkupCheck(html).trouble, "");
@@ -365,6 +369,39 @@ TEST(SeasonSheet, CarriesNamesOfThreeHundredCharactersWhole) {
 
 TEST(SeasonSheet, IsTheSameEveryTime) {
     EXPECT_EQ(larkfold_html(), larkfold_html());
+}
+
+// What a reader sees, and what a listener hears instead.
+std::string read_aloud(std::string html) {
+    html = std::regex_replace(html, std::regex("<style>[^]*?</style>"), "");
+    html = std::regex_replace(html, std::regex("<bdi[^>]*>[^<]*</bdi>"), "");
+    html = std::regex_replace(html, std::regex("(aria-label|data-label)=\"([^\"]*)\""), ">$2<");
+    return std::regex_replace(html, std::regex("<[^>]*>"), "\n");
+}
+
+TEST(SeasonSheet, SaysEveryWordInTheWordingOfItsHost) {
+    const MadeUpSeason season;
+    auto sheet = season.sheet();
+    sheet.note.clear();
+    auto rest = outside_brackets(read_aloud(season_sheet_html(sheet, bracketed)));
+    // What stands in the book is the same in every language.
+    rest = std::regex_replace(
+        rest,
+        std::regex("Larkfold (Red|Orchard)|Ember|Wold Russet|Tansy Gold|Quarry Pear 7|Mill Crab|fid 12"), "");
+    std::smatch word;
+    EXPECT_FALSE(std::regex_search(rest, word, std::regex("[a-z]{3,}"))) << word.str();
+}
+
+TEST(SeasonSheet, CarriesTheTagOfItsLanguage) {
+    const auto german = [](std::string_view form) { return std::string(form == "en" ? "de" : form); };
+    EXPECT_TRUE(has(season_sheet_html(MadeUpSeason().sheet(), german), "<html lang=\"de\">"));
+}
+
+TEST(SeasonSheet, LetsNoTranslationBecomeMarkup) {
+    const auto hostile = [](std::string_view form) { return "<b> & " + std::string(form); };
+    const auto html = season_sheet_html(MadeUpSeason().sheet(), hostile);
+    EXPECT_EQ(MarkupCheck(html).trouble, "");
+    EXPECT_FALSE(has(html, "<b>"));
 }
 
 }  // namespace

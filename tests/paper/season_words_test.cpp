@@ -51,8 +51,8 @@ TEST(DayWords, StateTheYearInFull) {
 }
 
 TEST(Counted, KnowsOneFromMany) {
-    EXPECT_EQ(counted(1, "note", "notes"), "1 note");
-    EXPECT_EQ(counted(0, "note", "notes"), "0 notes");
+    EXPECT_EQ(flowers_words(1), "1 flower");
+    EXPECT_EQ(flowers_words(0), "0 flowers");
 }
 
 TEST(SeasonWords, HaveWordsForEveryValue) {

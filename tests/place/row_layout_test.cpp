@@ -25,7 +25,7 @@ LaidRow laid(const RowCourse& course, const RowRule& rule) {
 std::string complaint(const RowCourse& course, const RowRule& rule) {
     Findings findings;
     EXPECT_FALSE(lay_row(course, rule, findings));
-    return findings.empty() ? "" : findings[0].message;
+    return findings.empty() ? "" : findings[0].message.text();
 }
 
 /// Two points about `length` metres apart near Larkfold, in any system.

@@ -144,7 +144,7 @@ TEST(RecoverRows, AsksForTheBearingWhereTreesStandInSquare) {
     form.noise = 0.2;
     const auto got = recover_rows(made_orchard(form).seen, {});
     ASSERT_EQ(got.findings.size(), 1u);
-    EXPECT_NE(got.findings[0].message.find("both ways"), std::string::npos);
+    EXPECT_NE(got.findings[0].message.text().find("both ways"), std::string::npos);
     EXPECT_EQ(numbered(form).wrong, 0);
 }
 

@@ -27,7 +27,7 @@ std::string first(const std::string& scrap) {
 
 std::string why(const std::string& scrap) {
     const auto found = made_index().find(scrap);
-    return found.empty() ? "" : to_text(found.front().match);
+    return found.empty() ? "" : to_text(found.front().match).text();
 }
 
 std::set<std::string> all(const std::string& scrap) {

@@ -53,7 +53,7 @@ TEST(StoryOf, TellsTheNewestFirstOfThisTreeAndOfItsAccession) {
     const auto story = story_of(orchard, orchard.trees[1], 10);
     ASSERT_EQ(story.size(), 4U);
     EXPECT_EQ(story[0].day, on(2025, 5, 4));
-    EXPECT_NE(story[0].words.find("(BBCH 65)"), std::string::npos);
+    EXPECT_NE(story[0].words.text().find("(BBCH 65)"), std::string::npos);
     EXPECT_EQ(story[1].words, "taste 7.5, fruit mass g 163");
     EXPECT_EQ(story[2].kind, TreeEventKind::bloom);
     EXPECT_EQ(story[3].words, "58 flowers worked for 16-01, tag 16-01-a");

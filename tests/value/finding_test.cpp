@@ -6,20 +6,26 @@
 namespace pipward {
 namespace {
 
-const Finding wrong_stage{
-    Level::error, "bloom_note", "fid 12", "bbch", "66", "The scale has no such stage.", "Use 65 or 67."};
+const Finding wrong_stage{Level::error,
+                          "bloom_note",
+                          "fid 12",
+                          "bbch",
+                          "66",
+                          verbatim("The scale has no such stage."),
+                          verbatim("Use 65 or 67.")};
 
 TEST(Finding, SaysWhatWhereAndWhatToDo) {
     EXPECT_EQ(to_text(wrong_stage),
               "error: bloom_note fid 12, bbch = 66: The scale has no such stage. Use 65 or 67.");
-    EXPECT_EQ(to_text(Finding{Level::note, "", "", "", "", "Nothing to do.", ""}), "note: Nothing to do.");
+    EXPECT_EQ(to_text(Finding{Level::note, "", "", "", "", verbatim("Nothing to do."), {}}),
+              "note: Nothing to do.");
 }
 
 TEST(Finding, OnlyErrorsPreventAResult) {
     EXPECT_FALSE(has_errors({}));
-    EXPECT_FALSE(
-        has_errors({{Level::warning, "", "", "", "", "odd", ""}, {Level::note, "", "", "", "", "so", ""}}));
-    EXPECT_TRUE(has_errors({{Level::note, "", "", "", "", "so", ""}, wrong_stage}));
+    EXPECT_FALSE(has_errors({{Level::warning, "", "", "", "", verbatim("odd"), {}},
+                             {Level::note, "", "", "", "", verbatim("so"), {}}}));
+    EXPECT_TRUE(has_errors({{Level::note, "", "", "", "", verbatim("so"), {}}, wrong_stage}));
 }
 
 TEST(Error, CarriesEveryFinding) {
@@ -30,16 +36,19 @@ TEST(Error, CarriesEveryFinding) {
 }
 
 TEST(Findings, ThatDifferInTheirRowOnlyAreToldTogether) {
-    const Finding other{Level::warning, "tree", "A-9", "label", "", "It is odd.", ""};
+    const Finding other{Level::warning, "tree", "A-9", "label", "", verbatim("It is odd."), {}};
     Findings findings{other};
     for (const auto* row : {"A-1", "A-2", "A-3"}) {
-        findings.push_back({Level::error, "accession", row, "kind", "apple", "No kind.", "Use another."});
+        findings.push_back({Level::error, "accession", row, "kind", "apple", verbatim("No kind."),
+                            verbatim("Use another.")});
     }
     EXPECT_EQ(told_together(findings), findings);
     for (const auto* row : {"A-4", "A-5"}) {
-        findings.push_back({Level::error, "accession", row, "kind", "apple", "No kind.", "Use another."});
+        findings.push_back({Level::error, "accession", row, "kind", "apple", verbatim("No kind."),
+                            verbatim("Use another.")});
     }
-    findings.push_back({Level::error, "accession", "A-6", "kind", "pear", "No kind.", "Use another."});
+    findings.push_back(
+        {Level::error, "accession", "A-6", "kind", "pear", verbatim("No kind."), verbatim("Use another.")});
     const auto told = told_together(findings);
     ASSERT_EQ(told.size(), 3U);
     EXPECT_EQ(told[0], other);
@@ -48,9 +57,13 @@ TEST(Findings, ThatDifferInTheirRowOnlyAreToldTogether) {
 }
 
 TEST(Finding, IsOneReadableLineWhateverStandsInTheBook) {
-    const Finding strange{
-        Level::error,           "tree",     "A\n1\x1B[31m", "label", std::string(90000, 'x'),
-        "Tree \u202E1 is odd.", "Mend\nit."};
+    const Finding strange{Level::error,
+                          "tree",
+                          "A\n1\x1B[31m",
+                          "label",
+                          std::string(90000, 'x'),
+                          verbatim("Tree \u202E1 is odd."),
+                          verbatim("Mend\nit.")};
     const auto text = to_text(strange);
     EXPECT_LT(text.size(), 1000U);
     EXPECT_EQ(text.find_first_of("\n\x1B"), std::string::npos);

@@ -139,7 +139,7 @@ TEST(SeasonOfTheSample, APastDayIsLookedFromAgainWithoutCallingWhatCameSinceAMis
     const Scratch scratch;
     const auto outcome = plan(scratch.sample(), "2025-03-20");
     for (const auto& finding : outcome.findings) {
-        EXPECT_EQ(finding.message.find("in the future"), std::string::npos) << to_text(finding);
+        EXPECT_EQ(finding.message.text().find("in the future"), std::string::npos) << to_text(finding);
     }
     EXPECT_EQ(
         text_of(table_of(outcome, "bloom_window"), table_of(outcome, "bloom_window").rows.at(0), "season"),

@@ -36,7 +36,7 @@ std::string year_of(const std::string& header, Line line) {
 
 const Finding* finding(const WeatherImport& import, Level level, const std::string& words) {
     const auto found = std::ranges::find_if(import.findings, [&](const Finding& one) {
-        return one.level == level && one.message.find(words) != std::string::npos;
+        return one.level == level && one.message.text().find(words) != std::string::npos;
     });
     return found == import.findings.end() ? nullptr : &*found;
 }
@@ -69,9 +69,10 @@ TEST(ImportCsv, ReadsThePlainTable) {
     const auto import = import_csv("date,t_min,t_max\n2026-03-01,1,11\n2026-03-02,2,12\n", barn());
     expect_two_march_days(import);
     EXPECT_EQ(import.days[0].source, WeatherSource::observed);
-    EXPECT_NE(import.understood.find("minimum from \"t_min\""), std::string::npos);
-    EXPECT_NE(import.understood.find("degrees Celsius, as stated"), std::string::npos);
-    EXPECT_NE(import.understood.find("2 days were read, from 2026-03-01 to 2026-03-02"), std::string::npos);
+    EXPECT_NE(import.understood.text().find("minimum from \"t_min\""), std::string::npos);
+    EXPECT_NE(import.understood.text().find("degrees Celsius, as stated"), std::string::npos);
+    EXPECT_NE(import.understood.text().find("2 days were read, from 2026-03-01 to 2026-03-02"),
+              std::string::npos);
 }
 
 TEST(ImportCsv, KnowsManySpellingsOrdersAndDelimiters) {
@@ -107,7 +108,7 @@ TEST(ImportCsv, TakesTheUnitFromTheHeader) {
         const auto import = import_csv(std::string(header) + "\n2026-03-01,33.8,51.8\n2026-03-02,35.6,53.6\n",
                                        barn_without_unit());
         expect_two_march_days(import);
-        EXPECT_NE(import.understood.find("degrees Fahrenheit, as the header says"), std::string::npos);
+        EXPECT_NE(import.understood.text().find("degrees Fahrenheit, as the header says"), std::string::npos);
     }
     for (const char* header :
          {"date,t_min_c,t_max_c", "date,tmin [°C],tmax [°C]", "date,Low Celsius,High Celsius"}) {
@@ -127,7 +128,7 @@ TEST(ImportCsv, TakesTheUnitFromTheValuesWhereTheyTell) {
                            }),
                    barn_without_unit());
     EXPECT_EQ(celsius.days.size(), 365u);
-    EXPECT_NE(celsius.understood.find("Unit: degrees Celsius, as 19 days in 20 stay within"),
+    EXPECT_NE(celsius.understood.text().find("Unit: degrees Celsius, as 19 days in 20 stay within"),
               std::string::npos);
     const auto fahrenheit = import_csv(year_of("date,min,max",
                                                [](Day day, double mean) {
@@ -136,7 +137,8 @@ TEST(ImportCsv, TakesTheUnitFromTheValuesWhereTheyTell) {
                                                }),
                                        barn_without_unit());
     ASSERT_EQ(fahrenheit.days.size(), 365u);
-    EXPECT_NE(fahrenheit.understood.find("Unit: degrees Fahrenheit, as 1 day in 20"), std::string::npos);
+    EXPECT_NE(fahrenheit.understood.text().find("Unit: degrees Fahrenheit, as 1 day in 20"),
+              std::string::npos);
     EXPECT_LT(fahrenheit.days[180].t_max.degrees, 30);
 }
 
@@ -240,7 +242,8 @@ TEST(ImportCsv, TheOrderOfDayAndMonthIsTakenFromTheFileOnlyWhereItIsPlain) {
     const auto day_first =
         import_csv("date,min,max\n01/03/2026,1,11\n02/03/2026,2,12\n13/03/2026,,\n", barn());
     EXPECT_EQ(to_iso(day_first.days.at(1).day), "2026-03-02");
-    EXPECT_NE(day_first.understood.find("day-month-year, as line 4 (13/03/2026) shows"), std::string::npos);
+    EXPECT_NE(day_first.understood.text().find("day-month-year, as line 4 (13/03/2026) shows"),
+              std::string::npos);
     const auto month_first = import_csv("date,min,max\n3/1/2026,1,11\n3/2/2026,2,12\n3/31/2026,,\n", barn());
     EXPECT_EQ(to_iso(month_first.days.at(1).day), "2026-03-02");
     const auto dots = import_csv("date,min,max\n1.3.2026,1,11\n2.3.2026,2,12\n", barn());
@@ -303,7 +306,7 @@ TEST(ImportCsv, OneOfSeveralStationsIsPickedByOption) {
         "Location,date,min,max\nHill,2026-03-01,7,8\nBarn yard,2026-03-01,1,11\nBarn yard,2026-03-02,2,12\n";
     const auto several = import_csv(text, barn());
     expect_refused(several, "station_in_file", "holds 2 stations");
-    EXPECT_NE(several.findings[0].remedy.find("Barn yard; Hill"), std::string::npos);
+    EXPECT_NE(several.findings[0].remedy.text().find("Barn yard; Hill"), std::string::npos);
     WeatherFileOptions options = barn();
     options.station_in_file = "Barn yard";
     expect_two_march_days(import_csv(text, options));

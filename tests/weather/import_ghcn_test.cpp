@@ -18,7 +18,7 @@ WeatherFileOptions hill() {
 
 bool has(const WeatherImport& import, Level level, const std::string& words) {
     return std::ranges::any_of(import.findings, [&](const Finding& one) {
-        return one.level == level && one.message.find(words) != std::string::npos;
+        return one.level == level && one.message.text().find(words) != std::string::npos;
     });
 }
 
@@ -46,8 +46,8 @@ TEST(ImportGhcn, LongFormWithoutAHeaderIsInTenthsAndFlaggedValuesAreRejected) {
     expect_two_days(import);
     EXPECT_TRUE(has(import, Level::note, "1 value(s) that failed a quality check"));
     EXPECT_TRUE(has(import, Level::note, "1 day(s) with only one of the two extremes"));
-    EXPECT_NE(import.understood.find("tenths of a degree Celsius"), std::string::npos);
-    EXPECT_NE(import.understood.find("XXW00000001"), std::string::npos);
+    EXPECT_NE(import.understood.text().find("tenths of a degree Celsius"), std::string::npos);
+    EXPECT_NE(import.understood.text().find("XXW00000001"), std::string::npos);
     EXPECT_FALSE(has_errors(import.findings));
 }
 
@@ -113,8 +113,8 @@ TEST(ImportGhcn, WideFormComesInTenthsFahrenheitOrCelsius) {
           std::tuple{1.0, 0.0, "degrees Celsius"}}) {
         const auto import = import_ghcn(wide_year(scale, offset), hill());
         ASSERT_EQ(import.days.size(), 365u) << unit;
-        EXPECT_NE(import.understood.find(std::string("Unit: ") + unit), std::string::npos)
-            << import.understood;
+        EXPECT_NE(import.understood.text().find(std::string("Unit: ") + unit), std::string::npos)
+            << import.understood.text();
         EXPECT_NEAR(import.days[19].t_max.degrees, 25, 0.3);
     }
 }

@@ -30,7 +30,7 @@ const WeatherDay& on(const WeatherImport& import, const std::string& iso) {
 }
 
 bool says(const WeatherImport& import, const std::string& words) {
-    return import.understood.find(words) != std::string::npos;
+    return import.understood.text().find(words) != std::string::npos;
 }
 
 #define READ_OR_SKIP(text, name)                                       \
@@ -44,7 +44,7 @@ TEST(ImportRealFiles, SeattleInCelsiusWithTheMaximumFirst) {
     const auto import = import_csv(*text, from("seattle-weather.csv"));
     ASSERT_EQ(import.days.size(), 1461u);
     EXPECT_TRUE(import.findings.empty());
-    EXPECT_TRUE(says(import, "Unit: degrees Celsius")) << import.understood;
+    EXPECT_TRUE(says(import, "Unit: degrees Celsius")) << import.understood.text();
     EXPECT_EQ(on(import, "2012-01-01").t_min.degrees, 5.0);
     EXPECT_EQ(on(import, "2012-01-01").t_max.degrees, 12.8);
     // Degree-days above 10 by the daily mean, the same sums by two other programs (awk, Python), looked up in
@@ -67,7 +67,7 @@ TEST(ImportRealFiles, TwoCitiesInOneFileArePickedApart) {
     EXPECT_TRUE(both.days.empty());
     ASSERT_EQ(both.findings.size(), 1u);
     EXPECT_EQ(both.findings[0].field, "station_in_file");
-    EXPECT_NE(both.findings[0].remedy.find("New York; Seattle"), std::string::npos);
+    EXPECT_NE(both.findings[0].remedy.text().find("New York; Seattle"), std::string::npos);
     WeatherFileOptions options = from("weather.csv");
     options.station_in_file = "New York";
     const auto one = import_csv(*text, options);
@@ -79,7 +79,7 @@ TEST(ImportRealFiles, ChicagoWithoutAUnitIsPlainlyFahrenheit) {
     READ_OR_SKIP(text, "chicago-daily-2001-2016-degF.csv");
     const auto import = import_csv(*text, from("chicago-daily-2001-2016-degF.csv"));
     EXPECT_EQ(import.days.size(), 5698u);
-    EXPECT_TRUE(says(import, "Unit: degrees Fahrenheit, as 1 day in 20")) << import.understood;
+    EXPECT_TRUE(says(import, "Unit: degrees Fahrenheit, as 1 day in 20")) << import.understood.text();
     EXPECT_NEAR(on(import, "2001-01-23").t_min.degrees, -3.889, 0.001);
     EXPECT_NEAR(on(import, "2001-01-23").t_max.degrees, 2.222, 0.001);
 }
@@ -144,7 +144,7 @@ TEST(ImportRealFiles, HourlyFilesAreRefused) {
         const auto import = import_csv(*text, from(name));
         EXPECT_TRUE(import.days.empty()) << name;
         ASSERT_EQ(import.findings.size(), 1u) << name;
-        EXPECT_NE(import.findings[0].message.find("hourly"), std::string::npos) << name;
+        EXPECT_NE(import.findings[0].message.text().find("hourly"), std::string::npos) << name;
     }
 }
 

@@ -40,7 +40,7 @@ void mark_forecast(DailySeries& series, Day first) {
 bool mentions(const Findings& findings, Level level, const std::string& row, const std::string& words) {
     return std::ranges::any_of(findings, [&](const Finding& finding) {
         return finding.level == level && finding.row == row &&
-               finding.message.find(words) != std::string::npos;
+               finding.message.text().find(words) != std::string::npos;
     });
 }
 
@@ -183,8 +183,8 @@ TEST(CurrentSeason, ALongGapInsideIsAnErrorThatNamesEveryOne) {
     } catch (const Error& error) {
         EXPECT_EQ(error.trouble(), Trouble::input);
         ASSERT_EQ(error.findings().size(), 2u);
-        EXPECT_NE(error.findings()[0].message.find("6 days from 2025-12-01"), std::string::npos);
-        EXPECT_NE(error.findings()[1].message.find("20 days from 2026-01-10"), std::string::npos);
+        EXPECT_NE(error.findings()[0].message.text().find("6 days from 2025-12-01"), std::string::npos);
+        EXPECT_NE(error.findings()[1].message.text().find("20 days from 2026-01-10"), std::string::npos);
         EXPECT_FALSE(error.findings()[0].remedy.empty());
     }
 }

@@ -33,9 +33,10 @@ struct Work {
 
 void require_members(const Work& work) {
     if (work.past.empty()) {
-        throw Error(Trouble::input, {Level::error, "weather_day", "", "day", "",
-                                     "No past season is whole, so nothing can stand in for the days to come.",
-                                     "Add the station's days of at least one past season."});
+        throw Error(Trouble::input,
+                    {Level::error, "weather_day", "", "day", "",
+                     say("No past season is whole, so nothing can stand in for the days to come."),
+                     say("Add the station's days of at least one past season.")});
     }
 }
 
@@ -154,28 +155,27 @@ int notes_seen(const Work& work, const std::string& accession) {
         work.seen, [&](const StageSeen* seen) { return seen->accession == accession; }));
 }
 
-std::vector<std::string> borrowing_warnings(const Need& need) {
+std::vector<Sentence> borrowing_warnings(const Need& need) {
     switch (need.source) {
         case NeedSource::mid_parent:
-            return {"No bloom notes of its own: foretold between its parents."};
+            return {say("No bloom notes of its own: foretold between its parents.")};
         case NeedSource::one_parent:
-            return {
-                "No bloom notes of its own: foretold between its one known parent and the orchard's mean."};
+            return {say(
+                "No bloom notes of its own: foretold between its one known parent and the orchard's mean.")};
         case NeedSource::orchard_mean:
-            return {"No bloom notes of its own or of its parents: foretold at the orchard's mean."};
+            return {say("No bloom notes of its own or of its parents: foretold at the orchard's mean.")};
         case NeedSource::own_notes:
             break;
     }
-    return need.seasons == 1 ? std::vector<std::string>{"Bloom notes of one season only."}
-                             : std::vector<std::string>{};
+    return need.seasons == 1 ? std::vector{say("Bloom notes of one season only.")} : std::vector<Sentence>{};
 }
 
-std::vector<std::string> warnings_of(const Work& work, const BloomWindow& window, const Need& need) {
+std::vector<Sentence> warnings_of(const Work& work, const BloomWindow& window, const Need& need) {
     auto warnings = borrowing_warnings(need);
     if (window.full.p90 < work.as_of && notes_seen(work, window.accession) == 0) {
         warnings.push_back(
-            fmt::format("Full bloom is past by the model (since {}) but no note of this spring says so.",
-                        to_iso(window.full.p50)));
+            say("Full bloom is past by the model (since {}) but no note of this spring says so.",
+                to_iso(window.full.p50)));
     }
     return warnings;
 }

@@ -32,7 +32,7 @@ struct BloomWindow {
     DayQuantiles end;           ///< BBCH 69
     NeedSource source = NeedSource::own_notes;
     int notes_used = 0;
-    std::vector<std::string> warnings;
+    std::vector<Sentence> warnings;
 };
 
 /// A tree and the window it shares with its accession's trees at the same offset.

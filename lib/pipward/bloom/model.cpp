@@ -18,8 +18,9 @@ void require_rows(const FitTable& table) {
         throw Error(
             Trouble::input,
             {Level::error, "bloom_note", "", "", "",
-             "There is no bloom note in a season with weather, so nothing can be learned of bloom.",
-             "Add bloom notes (stage 51 to 69) of past springs and the station's days of those springs."});
+             say("There is no bloom note in a season with weather, so nothing can be learned of bloom."),
+             say("Add bloom notes (stage 51 to 69) of past springs and the station's days of those "
+                 "springs.")});
     }
 }
 

@@ -53,6 +53,6 @@ BloomModel fit(BloomMethod method, std::span<const Observation> observations, co
 double predict(const BloomModel& model, const Need& need, const SeasonCurves& curves, CelsiusStep offset);
 
 /// "sigmoid heat from 60 chill portions": the structure's name in words, for tables and sheets.
-std::string structure_name(BloomMethod method, int structure);
+Sentence structure_name(BloomMethod method, int structure);
 
 }  // namespace pipward

@@ -17,12 +17,14 @@ Finding unlikely_note(const Observation& observation, std::size_t which, double 
     finding.row = fmt::format("fid {}", observation.notes[which]);
     finding.field = "noted_on";
     finding.value = which < observation.noted_on.size() ? to_iso(observation.noted_on[which]) : "";
-    finding.message = fmt::format(
-        "The note puts full bloom of {} {:.0f} days {} than its other notes and the season's warmth lead to "
-        "expect.",
-        observation.accession, std::abs(departure), departure < 0 ? "later" : "earlier");
+    finding.message = departure < 0 ? say("The note puts full bloom of {} {:.0f} days later than its other "
+                                          "notes and the season's warmth lead to expect.",
+                                          observation.accession, -departure)
+                                    : say("The note puts full bloom of {} {:.0f} days earlier than its other "
+                                          "notes and the season's warmth lead to expect.",
+                                          observation.accession, departure);
     finding.remedy =
-        "Check the date, the stage and the tree; until then the note counts for little in the fit.";
+        say("Check the date, the stage and the tree; until then the note counts for little in the fit.");
     return finding;
 }
 
@@ -45,9 +47,9 @@ void add_few_seasons(Findings& findings, int seasons) {
         return;
     }
     findings.push_back({Level::warning, "bloom_note", "", "noted_on",
-                        seasons == 1 ? "1 season" : fmt::format("{} seasons", seasons),
-                        "The notes cover too few seasons to tell a good model from a lucky one.",
-                        "Bloom windows are kept wide; note bloom each spring and they will narrow."});
+                        (seasons == 1 ? say("1 season") : say("{} seasons", seasons)).text(),
+                        say("The notes cover too few seasons to tell a good model from a lucky one."),
+                        say("Bloom windows are kept wide; note bloom each spring and they will narrow.")});
 }
 
 std::string named(const std::vector<std::string>& names) {
@@ -56,17 +58,22 @@ std::string named(const std::vector<std::string>& names) {
     for (std::size_t i = 0; i < names.size() && i < most; ++i) {
         text += (i > 0 ? ", " : "") + names[i];
     }
-    return names.size() <= most ? text : fmt::format("{} and {} more", text, names.size() - most);
+    return names.size() <= most ? text : say("{} and {} more", text, names.size() - most).text();
 }
 
-std::string_view borrowed_from(NeedSource source) {
+Sentence borrowed_by(const Sentence& accessions, NeedSource source) {
     switch (source) {
         case NeedSource::mid_parent:
-            return "their bloom is reckoned between their parents'";
+            return say("No usable bloom notes ({}): their bloom is reckoned between their parents'.",
+                       accessions);
         case NeedSource::one_parent:
-            return "their bloom is reckoned between their one known parent's and the orchard's mean";
+            return say(
+                "No usable bloom notes ({}): their bloom is reckoned between their one known parent's and "
+                "the orchard's mean.",
+                accessions);
         default:
-            return "their bloom is reckoned at the orchard's mean";
+            return say("No usable bloom notes ({}): their bloom is reckoned at the orchard's mean.",
+                       accessions);
     }
 }
 
@@ -82,10 +89,8 @@ void add_borrowed(Findings& findings, const std::map<std::string, Need>& needs, 
     }
     findings.push_back(
         {Level::note, "accession", named(names), "", "",
-         fmt::format("No usable bloom notes ({}): {}.",
-                     names.size() == 1 ? "1 accession" : fmt::format("{} accessions", names.size()),
-                     borrowed_from(source)),
-         "Note their bloom this spring."});
+         borrowed_by(names.size() == 1 ? say("1 accession") : say("{} accessions", names.size()), source),
+         say("Note their bloom this spring.")});
 }
 
 }  // namespace

@@ -86,9 +86,12 @@ Finding stands_apart(const Told& told, double averaged) {
     finding.field = "noted_on";
     finding.value = to_iso(told.seen->noted_on);
     finding.message =
-        fmt::format("The note puts full bloom of {} {:.0f} days {} than the spring's other notes on it.",
-                    told.seen->accession, std::abs(apart), apart > 0 ? "later" : "earlier");
-    finding.remedy = "Check the date, the stage and the tree.";
+        apart > 0
+            ? say("The note puts full bloom of {} {:.0f} days later than the spring's other notes on it.",
+                  told.seen->accession, apart)
+            : say("The note puts full bloom of {} {:.0f} days earlier than the spring's other notes on it.",
+                  told.seen->accession, -apart);
+    finding.remedy = say("Check the date, the stage and the tree.");
     return finding;
 }
 

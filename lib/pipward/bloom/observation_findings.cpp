@@ -6,8 +6,14 @@
 namespace pipward {
 namespace {
 
-std::string counted(int notes) {
-    return notes == 1 ? "1 note of this season is" : fmt::format("{} notes of this season are", notes);
+Sentence not_learned_from(int notes, bool under_way) {
+    if (under_way) {
+        return notes == 1 ? say("1 note of this season is not learned from: its weather is not whole yet.")
+                          : say("{} notes of this season are not learned from: its weather is not whole yet.",
+                                notes);
+    }
+    return notes == 1 ? say("1 note of this season is not learned from: its weather is not whole.")
+                      : say("{} notes of this season are not learned from: its weather is not whole.", notes);
 }
 
 Finding without_weather(Season season, int notes, bool under_way) {
@@ -16,11 +22,10 @@ Finding without_weather(Season season, int notes, bool under_way) {
     finding.table = "bloom_note";
     finding.field = "noted_on";
     finding.value = fmt::format("{}", season.year);
-    finding.message = fmt::format("{} not learned from: its weather is not whole{}.", counted(notes),
-                                  under_way ? " yet" : "");
+    finding.message = not_learned_from(notes, under_way);
     finding.remedy =
-        under_way ? "While the season is under way its notes move its own forecast instead."
-                  : "Add the station's days from 1 October (in the south 1 April) to the end of bloom.";
+        under_way ? say("While the season is under way its notes move its own forecast instead.")
+                  : say("Add the station's days from 1 October (in the south 1 April) to the end of bloom.");
     return finding;
 }
 
@@ -33,8 +38,8 @@ Finding seasons_without_weather(const NotesOfSeasons& without) {
     }
     auto finding = without_weather(without.begin()->first, notes, false);
     finding.value = fmt::format("{} to {}", without.begin()->first.year, without.rbegin()->first.year);
-    finding.message = fmt::format("{} notes of {} seasons are not learned from: their weather is not whole.",
-                                  notes, without.size());
+    finding.message = say("{} notes of {} seasons are not learned from: their weather is not whole.", notes,
+                          without.size());
     return finding;
 }
 
@@ -59,8 +64,8 @@ Finding out_of_season(const StageSeen& seen) {
             fmt::format("fid {}", seen.fid),
             "noted_on",
             to_iso(seen.noted_on),
-            fmt::format("Stage {} on this day cannot belong to a spring's bloom.", seen.stage.code),
-            "Check the date and the stage; the note is not used."};
+            say("Stage {} on this day cannot belong to a spring's bloom.", seen.stage.code),
+            say("Check the date and the stage; the note is not used.")};
 }
 
 }  // namespace pipward

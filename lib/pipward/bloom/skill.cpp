@@ -29,7 +29,7 @@ void step(Work& work) {
     work.done += 1;
     if (work.progress && !work.progress(std::min(1.0, work.done / work.steps))) {
         throw Error(Trouble::cancelled,
-                    {Level::note, "", "", "", "", "The scoring of the bloom methods was stopped.", ""});
+                    {Level::note, "", "", "", "", say("The scoring of the bloom methods was stopped."), {}});
     }
 }
 

@@ -28,9 +28,9 @@ Finding without_accession(const BloomNote& note) {
     auto finding = about_note(note, Level::warning);
     finding.field = note.tree ? "tree" : "accession";
     finding.value = note.tree.value_or("");
-    finding.message = note.tree ? "The note's tree is not in the book, or has no accession."
-                                : "The note names neither a tree nor an accession.";
-    finding.remedy = "Give the accession that was seen in bloom; the note is not used.";
+    finding.message = note.tree ? say("The note's tree is not in the book, or has no accession.")
+                                : say("The note names neither a tree nor an accession.");
+    finding.remedy = say("Give the accession that was seen in bloom; the note is not used.");
     return finding;
 }
 
@@ -38,8 +38,8 @@ Finding not_a_bloom_stage(const BloomNote& note) {
     auto finding = about_note(note, Level::note);
     finding.field = "bbch";
     finding.value = fmt::format("{}", note.bbch.code);
-    finding.message = "This stage tells too little of bloom and is not used to foretell it.";
-    finding.remedy = "Stages 51 to 69 are used.";
+    finding.message = say("This stage tells too little of bloom and is not used to foretell it.");
+    finding.remedy = say("Stages 51 to 69 are used.");
     return finding;
 }
 
@@ -50,10 +50,10 @@ Finding running_backwards(const StageSeen& earlier, const StageSeen& later) {
     finding.row = fmt::format("fid {}", later.fid);
     finding.field = "noted_on";
     finding.value = to_iso(later.noted_on);
-    finding.message = fmt::format("Stage {} on {} comes after stage {}, noted on {} (fid {}).",
-                                  later.stage.code, later.tree.empty() ? later.accession : later.tree,
-                                  earlier.stage.code, to_iso(earlier.noted_on), earlier.fid);
-    finding.remedy = "Check the dates, the stages and the tree of both notes.";
+    finding.message = say("Stage {} on {} comes after stage {}, noted on {} (fid {}).", later.stage.code,
+                          later.tree.empty() ? later.accession : later.tree, earlier.stage.code,
+                          to_iso(earlier.noted_on), earlier.fid);
+    finding.remedy = say("Check the dates, the stages and the tree of both notes.");
     return finding;
 }
 

@@ -13,9 +13,6 @@ namespace {
 constexpr std::array heat_curves{Summed::sigmoid, Summed::arrhenius, Summed::linear_4_25,
                                  Summed::linear_6_25};
 constexpr std::array calendar_starts{0.0, 14.0, 31.0, 45.0, 59.0};
-constexpr std::array<std::string_view, 5> calendar_names{
-    "1 January (south: 2 July)", "15 January (south: 16 July)", "1 February (south: 2 August)",
-    "15 February (south: 16 August)", "1 March (south: 30 August)"};
 constexpr std::array chill_starts{30.0, 40.0, 50.0, 60.0, 70.0, 80.0};
 constexpr std::array overlaps{0.0, 0.03, 0.06};
 
@@ -100,18 +97,46 @@ StructureRun run_of(const Structure& structure, const SeasonCurves& curves, Cels
     return run;
 }
 
-std::string_view curve_name(Summed summed) {
-    static constexpr std::array<std::string_view, 6> names{
-        "sigmoid heat", "Arrhenius heat", "heat above 4 °C", "heat above 6 °C", "degree-days", "mean day"};
-    return names[static_cast<std::size_t>(summed)];
+Sentence curve_name(Summed summed) {
+    switch (summed) {
+        case Summed::sigmoid:
+            return say("sigmoid heat");
+        case Summed::arrhenius:
+            return say("Arrhenius heat");
+        case Summed::linear_4_25:
+            return say("heat above 4 °C");
+        case Summed::linear_6_25:
+            return say("heat above 6 °C");
+        case Summed::degree_days:
+            return say("degree-days");
+        case Summed::calendar:
+            break;
+    }
+    return say("mean day");
 }
 
-std::string start_name(const Structure& structure) {
+Sentence from_calendar(std::size_t which, const Sentence& curve) {
+    switch (which) {
+        case 0:
+            return say("{} from 1 January (south: 2 July)", curve);
+        case 1:
+            return say("{} from 15 January (south: 16 July)", curve);
+        case 2:
+            return say("{} from 1 February (south: 2 August)", curve);
+        case 3:
+            return say("{} from 15 February (south: 16 August)", curve);
+        default:
+            return say("{} from 1 March (south: 30 August)", curve);
+    }
+}
+
+Sentence without_overlap(const Structure& structure) {
+    const auto curve = curve_name(structure.summed);
     if (structure.start_by == StartBy::chill) {
-        return fmt::format("from {:.0f} chill portions", structure.start);
+        return say("{} from {:.0f} chill portions", curve, structure.start);
     }
     const auto which = std::ranges::find(calendar_starts, structure.start) - calendar_starts.begin();
-    return fmt::format("from {}", calendar_names[static_cast<std::size_t>(which)]);
+    return from_calendar(static_cast<std::size_t>(which), curve);
 }
 
 }  // namespace
@@ -158,17 +183,17 @@ double day_of(const StructureRun& run, double amount) {
     return day_reaching(run.sums, run.at_start + amount * run.factor);
 }
 
-std::string structure_name(BloomMethod method, int structure) {
+Sentence structure_name(BloomMethod method, int structure) {
     const auto structures = structures_of(method);
     if (structure < 0 || structure >= static_cast<int>(structures.size())) {
         return {};
     }
     const auto& named = structures[static_cast<std::size_t>(structure)];
     if (named.summed == Summed::calendar) {
-        return std::string{curve_name(named.summed)};
+        return curve_name(named.summed);
     }
-    auto name = fmt::format("{} {}", curve_name(named.summed), start_name(named));
-    return named.overlap > 0 ? fmt::format("{}, overlap {:.2f}", name, named.overlap) : name;
+    const auto name = without_overlap(named);
+    return named.overlap > 0 ? say("{}, overlap {:.2f}", name, named.overlap) : name;
 }
 
 }  // namespace pipward

@@ -16,16 +16,16 @@ namespace {
 void expect_columns(const OGRLayer& layer, const std::string& location, const Entry& entry) {
     for (const auto& [name, value] : entry.values) {
         if (const_cast<OGRLayer&>(layer).GetLayerDefn()->GetFieldIndex(name.c_str()) < 0) {
-            throw access_error(location, fmt::format("The table {} has no column {}.", entry.table, name),
-                               "Check the book with book-check.");
+            throw access_error(location, say("The table {} has no column {}.", entry.table, name),
+                               say("Check the book with book-check."));
         }
     }
 }
 
 // Someone else may have used the name since the book was read.
 Error taken(const Entry& entry) {
-    return {Trouble::input, error({entry.table}, "The book has a row of this name already.",
-                                  "Give it another name: each must be one row's alone.")};
+    return {Trouble::input, error({entry.table}, say("The book has a row of this name already."),
+                                  say("Give it another name: each must be one row's alone."))};
 }
 
 std::int64_t write(Session& session, OGRLayer& layer, const Entry& entry) {

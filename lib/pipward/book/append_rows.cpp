@@ -13,8 +13,8 @@
 namespace pipward {
 namespace {
 
-Finding about(const Table& rows, std::size_t row, std::string field, std::string value, std::string message,
-              std::string remedy) {
+Finding about(const Table& rows, std::size_t row, std::string field, std::string value, Sentence message,
+              Sentence remedy) {
     return {.level = Level::error,
             .table = rows.shape.name,
             .row = row == 0 ? std::string{} : fmt::format("row {}", row),
@@ -31,16 +31,16 @@ bool is_wkt(const Column& column) {
 void check_shape(const Table& rows, const BookTable& table, Findings& findings) {
     for (const auto& column : rows.shape.columns) {
         if (find_column(table, column.name) == nullptr && !is_wkt(column)) {
-            findings.push_back(about(rows, 0, column.name, {}, "The table has no such column.",
-                                     "Use the columns of the book's schema."));
+            findings.push_back(about(rows, 0, column.name, {}, say("The table has no such column."),
+                                     say("Use the columns of the book's schema.")));
         }
     }
     for (const auto& column : table.columns) {
         const bool given =
             std::ranges::any_of(rows.shape.columns, [&](const Column& c) { return c.name == column.name; });
         if (column.required && column.initial.empty() && !given) {
-            findings.push_back(
-                about(rows, 0, std::string(column.name), {}, "The column must be given.", "Add it."));
+            findings.push_back(about(rows, 0, std::string(column.name), {}, say("The column must be given."),
+                                     say("Add it.")));
         }
     }
 }
@@ -67,16 +67,16 @@ std::optional<Finding> check_wkt(const Table& rows, std::size_t number, const Bo
         return std::nullopt;
     }
     return about(rows, number, std::string(wkt_column), *text,
-                 fmt::format("The table holds geometries of the kind: {}.", to_text(table.geometry)),
-                 "Give the geometry as well-known text of that kind.");
+                 say("The table holds geometries of the kind: {}.", to_text(table.geometry)),
+                 say("Give the geometry as well-known text of that kind."));
 }
 
 void check_row(const Table& rows, std::size_t index, const BookTable& table, Findings& findings) {
     const auto& row = rows.rows[index];
     if (row.cells.size() != rows.shape.columns.size()) {
         findings.push_back(about(rows, index + 1, {}, {},
-                                 "The row has not as many cells as the table columns.",
-                                 "Give one cell for each column."));
+                                 say("The row has not as many cells as the table columns."),
+                                 say("Give one cell for each column.")));
         return;
     }
     for (std::size_t i = 0; i < row.cells.size(); ++i) {
@@ -120,14 +120,13 @@ void write_row(Session& session, OGRLayer& layer, const Table& rows, const Row& 
 OGRLayer& layer_with(Session& session, const std::string& location, const Table& rows) {
     OGRLayer* layer = session.dataset->GetLayerByName(rows.shape.name.c_str());
     if (layer == nullptr) {
-        throw access_error(location, fmt::format("The book has no table {}.", rows.shape.name),
-                           "Make a book with book-new.");
+        throw access_error(location, say("The book has no table {}.", rows.shape.name),
+                           say("Make a book with book-new."));
     }
     for (const auto& column : rows.shape.columns) {
         if (!is_wkt(column) && layer->GetLayerDefn()->GetFieldIndex(column.name.c_str()) < 0) {
-            throw access_error(location,
-                               fmt::format("The table {} has no column {}.", rows.shape.name, column.name),
-                               "Add the column.");
+            throw access_error(location, say("The table {} has no column {}.", rows.shape.name, column.name),
+                               say("Add the column."));
         }
     }
     return *layer;
@@ -142,8 +141,8 @@ void write_rows(Session& session, OGRLayer& layer, const Table& rows) {
                 throw;
             }
             throw Error(Trouble::input,
-                        about(rows, index + 1, {}, {}, "The table has a row of this name already.",
-                              "Use another name, or change the row that is there."));
+                        about(rows, index + 1, {}, {}, say("The table has a row of this name already."),
+                              say("Use another name, or change the row that is there.")));
         }
     }
 }
@@ -169,7 +168,7 @@ void check_appended(const Table& rows) {
     Findings findings;
     if (table == nullptr) {
         findings.push_back(
-            about(rows, 0, {}, {}, "The book has no such table.", "Name a table of the book."));
+            about(rows, 0, {}, {}, say("The book has no such table."), say("Name a table of the book.")));
         throw Error(Trouble::usage, findings);
     }
     const OgrMessages quiet;

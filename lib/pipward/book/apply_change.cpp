@@ -11,8 +11,7 @@
 namespace pipward {
 namespace {
 
-Finding about(const CellEdit& edit, std::string field, std::string value, std::string message,
-              std::string remedy) {
+Finding about(const CellEdit& edit, std::string field, std::string value, Sentence message, Sentence remedy) {
     return {.level = Level::error,
             .table = edit.table,
             .row = edit.name,
@@ -27,8 +26,8 @@ void check_edit(const CellEdit& edit, Findings& findings) {
     for (const auto& [name, value] : edit.after) {
         const auto* column = table == nullptr ? nullptr : find_column(*table, name);
         if (column == nullptr) {
-            throw Error(Trouble::usage, about(edit, name, {}, "The book has no such column.",
-                                              "Name a table and a column of the book."));
+            throw Error(Trouble::usage, about(edit, name, {}, say("The book has no such column."),
+                                              say("Name a table and a column of the book.")));
         }
         if (const auto wrong = check_cell(*column, value)) {
             findings.push_back(about(edit, name, wrong->value, wrong->message, wrong->remedy));
@@ -59,20 +58,20 @@ bool holds(const OGRFeature& feature, const std::map<std::string, Cell>& cells) 
 void edit_row(Session& session, const std::string& location, const CellEdit& edit, Findings& findings) {
     OGRLayer* layer = session.dataset->GetLayerByName(edit.table.c_str());
     if (layer == nullptr) {
-        throw access_error(location, fmt::format("The book has no table {}.", edit.table),
-                           "Check it with book-check.");
+        throw access_error(location, say("The book has no table {}.", edit.table),
+                           say("Check it with book-check."));
     }
     const OGRFeatureUniquePtr feature(layer->GetFeature(edit.fid));
     if (feature == nullptr || !holds(*feature, edit.before)) {
-        findings.push_back(about(edit, {}, {}, "The row was changed or removed since the book was read.",
-                                 "Run it again. Nothing was changed."));
+        findings.push_back(about(edit, {}, {}, say("The row was changed or removed since the book was read."),
+                                 say("Run it again. Nothing was changed.")));
         return;
     }
     for (const auto& [name, value] : edit.after) {
         const int field = feature->GetFieldIndex(name.c_str());
         if (field < 0) {
-            throw access_error(location, fmt::format("The table {} has no column {}.", edit.table, name),
-                               "Check the book with book-check.");
+            throw access_error(location, say("The table {} has no column {}.", edit.table, name),
+                               say("Check the book with book-check."));
         }
         set_field(*feature, field, value);
     }

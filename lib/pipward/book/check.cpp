@@ -11,7 +11,7 @@
 namespace pipward {
 namespace {
 
-Finding finding(Level level, Whereabouts place, std::string message, std::string remedy) {
+Finding finding(Level level, Whereabouts place, Sentence message, Sentence remedy) {
     return {.level = level,
             .table = std::string(place.table),
             .row = std::move(place.row),
@@ -72,15 +72,15 @@ void add_unread(Names& names, const UnreadRows& unread) {
 
 }  // namespace
 
-Finding error(Whereabouts place, std::string message, std::string remedy) {
+Finding error(Whereabouts place, Sentence message, Sentence remedy) {
     return finding(Level::error, std::move(place), std::move(message), std::move(remedy));
 }
 
-Finding warning(Whereabouts place, std::string message, std::string remedy) {
+Finding warning(Whereabouts place, Sentence message, Sentence remedy) {
     return finding(Level::warning, std::move(place), std::move(message), std::move(remedy));
 }
 
-Finding note(Whereabouts place, std::string message, std::string remedy) {
+Finding note(Whereabouts place, Sentence message, Sentence remedy) {
     return finding(Level::note, std::move(place), std::move(message), std::move(remedy));
 }
 

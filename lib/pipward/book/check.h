@@ -66,9 +66,9 @@ struct Whereabouts {
     std::string_view field{};
     std::string value{};
 };
-Finding error(Whereabouts place, std::string message, std::string remedy);
-Finding warning(Whereabouts place, std::string message, std::string remedy);
-Finding note(Whereabouts place, std::string message, std::string remedy);
+Finding error(Whereabouts place, Sentence message, Sentence remedy);
+Finding warning(Whereabouts place, Sentence message, Sentence remedy);
+Finding note(Whereabouts place, Sentence message, Sentence remedy);
 std::string fid_name(std::int64_t fid);
 
 /// Warns where `day` lies before the tree's planting or after its removal.

@@ -42,13 +42,13 @@ void check_alleles(const Accession& accession, Findings& findings) {
     const Whereabouts place{"accession", accession.name, "s_alleles", *accession.s_alleles};
     const auto count = count_alleles(*accession.s_alleles);
     if (!count) {
-        findings.push_back(error(place, "The S-alleles cannot be read.", "Write them as \"S2 S3\"."));
-    } else if (*count > accession.ploidy.value_or(4)) {
         findings.push_back(
-            error(place,
-                  fmt::format("There are {} S-alleles but at most {} chromosome sets to carry them.", *count,
-                              accession.ploidy.value_or(4)),
-                  "Correct the alleles or the ploidy."));
+            error(place, say("The S-alleles cannot be read."), say("Write them as \"S2 S3\".")));
+    } else if (*count > accession.ploidy.value_or(4)) {
+        findings.push_back(error(place,
+                                 say("There are {} S-alleles but at most {} chromosome sets to carry them.",
+                                     *count, accession.ploidy.value_or(4)),
+                                 say("Correct the alleles or the ploidy.")));
     }
 }
 
@@ -88,25 +88,26 @@ using Path = std::vector<Step>;
 constexpr std::ptrdiff_t most_names = 12;  // of a long circle; who sees its ends finds the rest
 
 // "A -> B -> A": each is a child of the next.
-std::string circle_text(Path::const_iterator first, Path::const_iterator end) {
+Sentence circle_text(Path::const_iterator first, Path::const_iterator end) {
     const auto length = end - first;
-    std::string text;
+    std::vector<Sentence> names;
     for (auto step = first; step != end && step - first < most_names; ++step) {
-        text += *step->name + " -> ";
+        names.push_back(verbatim(*step->name));
     }
     if (length > most_names) {
-        text += fmt::format("{} more -> ", length - most_names);
+        names.push_back(say("{} more", length - most_names));
     }
-    return text + *first->name;
+    names.push_back(verbatim(*first->name));
+    return joined(names, verbatim(" -> "));
 }
 
 Finding circle(const Path& path, const std::string& met_again) {
     const auto first = std::ranges::find(path, met_again, [](const Step& step) { return *step.name; });
     return error({"accession", met_again, "seed_parent, pollen_parent"},
-                 fmt::format("The accession is among its own ancestors: {}, each recorded as a child of the "
-                             "next.",
-                             circle_text(first, path.end())),
-                 "Correct or clear the wrong one of these parents.");
+                 say("The accession is among its own ancestors: {}, each recorded as a child of the "
+                     "next.",
+                     circle_text(first, path.end())),
+                 say("Correct or clear the wrong one of these parents."));
 }
 
 // Walks to the ancestors with a stack of its own: a pedigree from elsewhere may be deep. A name met again
@@ -168,25 +169,27 @@ void check_blends(const Orchard& orchard, const Names& names, Findings& findings
     for (const auto& [name, blend] : blends) {
         if (names.accessions.contains(name)) {
             findings.push_back(error({"blend", name, "name", name},
-                                     "A blend and an accession have the same name.", "Rename the blend."));
+                                     say("A blend and an accession have the same name."),
+                                     say("Rename the blend.")));
         }
         // Shares are often written to one or two places: three thirds of 0.33 are meant to be a whole.
         constexpr double rounding = 0.015;
         if (blend.complete && blend.sum <= 0.0) {
             findings.push_back(error({"blend", name, "share", fmt::format("{:.3g}", blend.sum)},
-                                     "By their shares no member has a part in the blend.",
-                                     "Write the shares, or leave all of them out for equal parts."));
+                                     say("By their shares no member has a part in the blend."),
+                                     say("Write the shares, or leave all of them out for equal parts.")));
         } else if (blend.complete ? std::abs(blend.sum - 1.0) > rounding : blend.sum > 0.0) {
-            findings.push_back(warning({"blend", name, "share", fmt::format("{:.3g}", blend.sum)},
-                                       blend.complete
-                                           ? "The shares of the blend do not add up to 1."
-                                           : "Some members of the blend have a share and some have none.",
-                                       "Correct the shares, or leave all of them out for equal parts."));
+            findings.push_back(
+                warning({"blend", name, "share", fmt::format("{:.3g}", blend.sum)},
+                        blend.complete ? say("The shares of the blend do not add up to 1.")
+                                       : say("Some members of the blend have a share and some have none."),
+                        say("Correct the shares, or leave all of them out for equal parts.")));
         }
         for (const auto& [member, count] : blend.members) {
             if (count > 1) {
                 findings.push_back(error({"blend", name, "member", member},
-                                         "The blend has this member more than once.", "Remove all but one."));
+                                         say("The blend has this member more than once."),
+                                         say("Remove all but one.")));
             }
         }
     }

@@ -26,23 +26,23 @@ void check_not_negative(const Whereabouts& place, Number number, Findings& findi
     if (number < Number{}) {
         auto where = place;
         where.value = fmt::format("{}", number);
-        findings.push_back(
-            error(where, "The number is below zero.", "Correct it, or clear it if it is not known."));
+        findings.push_back(error(where, say("The number is below zero."),
+                                 say("Correct it, or clear it if it is not known.")));
     }
 }
 
-inline void check_order(const Whereabouts& place, Day earlier, std::string_view what, Day later,
+/// `message` says what came earlier.
+inline void check_order(const Whereabouts& place, Day earlier, const Sentence& message, Day later,
                         Findings& findings) {
     if (later < earlier) {
-        findings.push_back(error(place, fmt::format("The day lies before {}, {}.", what, to_iso(earlier)),
-                                 "Correct one of the two days."));
+        findings.push_back(error(place, message, say("Correct one of the two days.")));
     }
 }
 
 inline void check_not_future(const Whereabouts& place, Day day, Day as_of, Findings& findings) {
     if (day > as_of) {
-        findings.push_back(warning(place, fmt::format("The day lies in the future of {}.", to_iso(as_of)),
-                                   "Correct the day if it is wrong."));
+        findings.push_back(warning(place, say("The day lies in the future of {}.", to_iso(as_of)),
+                                   say("Correct the day if it is wrong.")));
     }
 }
 

@@ -9,19 +9,20 @@ void check_emptiness(const Orchard& orchard, const Names& names, Findings& findi
     };
     if (lacks(orchard.trees, "tree")) {
         findings.push_back(
-            error({"tree"}, "The book has no trees.",
-                  "Digitise the trees in a GIS, or copy a layer that you have into the table."));
+            error({"tree"}, say("The book has no trees."),
+                  say("Digitise the trees in a GIS, or copy a layer that you have into the table.")));
     }
     if (lacks(orchard.bloom_notes, "bloom_note")) {
-        findings.push_back(warning({"bloom_note"}, "The book has no bloom notes.",
-                                   "Write down the stages you see; without any, bloom cannot be foreseen."));
+        findings.push_back(
+            warning({"bloom_note"}, say("The book has no bloom notes."),
+                    say("Write down the stages you see; without any, bloom cannot be foreseen.")));
     }
     if (lacks(orchard.stations, "station")) {
-        findings.push_back(error({"station"}, "The book has no weather station.",
-                                 "Add a station with its place and elevation."));
+        findings.push_back(error({"station"}, say("The book has no weather station."),
+                                 say("Add a station with its place and elevation.")));
     } else if (lacks(orchard.weather, "weather_day")) {
-        findings.push_back(error({"weather_day"}, "The book has no weather.",
-                                 "Import daily temperatures with weather-import."));
+        findings.push_back(error({"weather_day"}, say("The book has no weather."),
+                                 say("Import daily temperatures with weather-import.")));
     }
 }
 

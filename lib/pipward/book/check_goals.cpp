@@ -43,8 +43,8 @@ void check_protection(const CrossGoal& goal, const Accession& parent, std::strin
     if (parent.protected_until && *parent.protected_until >= as_of) {
         findings.push_back(
             note({"cross_goal", goal.code, field, parent.name},
-                 fmt::format("{} is protected until {}.", parent.name, to_iso(*parent.protected_until)),
-                 "Check the licence before crossing."));
+                 say("{} is protected until {}.", parent.name, to_iso(*parent.protected_until)),
+                 say("Check the licence before crossing.")));
     }
 }
 
@@ -53,8 +53,8 @@ void check_donors(const CrossGoal& goal, const Pedigree& pedigree, Day as_of, Fi
         check_protection(goal, *donor, "pollen_parent", as_of, findings);
         if (donor->ploidy == 3) {
             findings.push_back(note({"cross_goal", goal.code, "pollen_parent", donor->name},
-                                    fmt::format("{} is triploid: most of its pollen is bad.", donor->name),
-                                    "Work more flowers, or use it as neither parent."));
+                                    say("{} is triploid: most of its pollen is bad.", donor->name),
+                                    say("Work more flowers, or use it as neither parent.")));
         }
     }
 }
@@ -66,8 +66,8 @@ void check_selfing(const CrossGoal& goal, const Pedigree& pedigree, Findings& fi
     if (in_blend || goal.pollen_parent == goal.seed_parent) {
         findings.push_back(
             warning({"cross_goal", goal.code, "pollen_parent", goal.pollen_parent},
-                    "The seed parent is to be pollinated with its own pollen.",
-                    "Correct it if selfing is not meant; most pome fruits set no seed by it."));
+                    say("The seed parent is to be pollinated with its own pollen."),
+                    say("Correct it if selfing is not meant; most pome fruits set no seed by it.")));
     }
 }
 
@@ -79,8 +79,8 @@ void check_seed_parent(const CrossGoal& goal, const Pedigree& pedigree, Day as_o
     check_protection(goal, *found->second, "seed_parent", as_of, findings);
     if (!pedigree.with_trees.contains(goal.seed_parent)) {
         findings.push_back(warning({"cross_goal", goal.code, "seed_parent", goal.seed_parent},
-                                   "No living tree of the seed parent is in the book.",
-                                   "Enter its tree, or correct the name."));
+                                   say("No living tree of the seed parent is in the book."),
+                                   say("Enter its tree, or correct the name.")));
     }
 }
 
@@ -88,8 +88,8 @@ void check_number(const CrossGoal& goal, Findings& findings) {
     if (goal.seedlings_wanted > many_seedlings) {
         findings.push_back(
             warning({"cross_goal", goal.code, "seedlings_wanted", std::to_string(goal.seedlings_wanted)},
-                    "So many seedlings are hardly wanted from one cross.",
-                    "Correct the number if it has a digit too many."));
+                    say("So many seedlings are hardly wanted from one cross."),
+                    say("Correct the number if it has a digit too many.")));
     }
 }
 
@@ -121,8 +121,8 @@ void check_goals(const Orchard& orchard, const Names& names, Day as_of, Findings
         if (goal.seedlings_wanted <= 0) {
             findings.push_back(
                 error({"cross_goal", goal.code, "seedlings_wanted", std::to_string(goal.seedlings_wanted)},
-                      "The number of seedlings wanted is not above zero.",
-                      "Say how many seedlings shall stand at the end."));
+                      say("The number of seedlings wanted is not above zero."),
+                      say("Say how many seedlings shall stand at the end.")));
         }
         check_selfing(goal, pedigree, findings);
         if (goal.season.year >= parts_of(as_of).year) {

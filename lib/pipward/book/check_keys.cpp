@@ -17,13 +17,13 @@ void check_writing(std::string_view table, std::string_view field, const std::st
                    Findings& findings) {
     if (has_unseen_characters(name)) {
         findings.push_back(warning({table, name, field, name},
-                                   "The name holds characters that are not seen, a line end perhaps.",
-                                   "Type it anew: a name that looks the same will not be found."));
+                                   say("The name holds characters that are not seen, a line end perhaps."),
+                                   say("Type it anew: a name that looks the same will not be found.")));
     }
     if (code_points_of(name).size() > longest_name) {
         findings.push_back(error({table, one_line(name, 40), field, one_line(name, 40)},
-                                 fmt::format("The name has more than {} characters.", longest_name),
-                                 "Shorten it, and keep the rest in a note."));
+                                 say("The name has more than {} characters.", longest_name),
+                                 say("Shorten it, and keep the rest in a note.")));
     }
 }
 
@@ -33,8 +33,8 @@ void check_double(std::string_view table, std::string_view field, const std::str
                   Findings& findings) {
     if (rows > 1) {
         findings.push_back(error({table, name, field, name},
-                                 fmt::format("{} rows have this name; it must be one row's alone.", rows),
-                                 "Rename or remove all but one."));
+                                 say("{} rows have this name; it must be one row's alone.", rows),
+                                 say("Rename or remove all but one.")));
     }
 }
 
@@ -44,8 +44,8 @@ void check_likeness(std::string_view table, std::string_view field, const Spelli
     if (spellings.size() > 1) {
         findings.push_back(
             warning({table, spellings.begin()->first, field, spellings.rbegin()->first},
-                    "Two names differ only by capitals or spaces.",
-                    "If they mean the same, write both alike; else make them more different."));
+                    say("Two names differ only by capitals or spaces."),
+                    say("If they mean the same, write both alike; else make them more different.")));
     }
 }
 

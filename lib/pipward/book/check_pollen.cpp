@@ -14,17 +14,19 @@ void check_tests(const Orchard& orchard, Day as_of, Findings& findings) {
                          findings);
         if (test.grains == 0 && test.germinated == 0) {
             findings.push_back(warning({"pollen_test", row, "grains", "0"},
-                                       "A test in which no grains were counted tells nothing.",
-                                       "Count 100 or more, or remove the test."));
+                                       say("A test in which no grains were counted tells nothing."),
+                                       say("Count 100 or more, or remove the test.")));
         }
         if (test.germinated > test.grains) {
             findings.push_back(error({"pollen_test", row, "germinated", std::to_string(test.germinated)},
-                                     fmt::format("More grains germinated than the {} counted.", test.grains),
-                                     "Correct one of the two numbers."));
+                                     say("More grains germinated than the {} counted.", test.grains),
+                                     say("Correct one of the two numbers.")));
         }
         if (const auto lot = lots.find(test.lot); lot != lots.end()) {
-            check_order({"pollen_test", row, "tested_on", to_iso(test.tested_on)}, lot->second->gathered_on,
-                        "the lot was gathered", test.tested_on, findings);
+            check_order(
+                {"pollen_test", row, "tested_on", to_iso(test.tested_on)}, lot->second->gathered_on,
+                say("The day lies before the lot was gathered, {}.", to_iso(lot->second->gathered_on)),
+                test.tested_on, findings);
         }
     }
 }
@@ -38,7 +40,8 @@ void check_lots(const Orchard& orchard, Day as_of, Findings& findings) {
                          as_of, findings);
         if (lot.used_up_on) {
             check_order({"pollen_lot", lot.code, "used_up_on", to_iso(*lot.used_up_on)}, lot.gathered_on,
-                        "the lot was gathered", *lot.used_up_on, findings);
+                        say("The day lies before the lot was gathered, {}.", to_iso(lot.gathered_on)),
+                        *lot.used_up_on, findings);
         }
     }
 }
@@ -58,9 +61,9 @@ void check_tree_of(const Pollination& work, const Books& books, Findings& findin
     }
     if (*tree->second->accession != goal->second->seed_parent) {
         findings.push_back(error({"pollination", work.tag, "tree", work.tree},
-                                 fmt::format("The tree is {}, but the seed parent of {} is {}.",
-                                             *tree->second->accession, work.cross, goal->second->seed_parent),
-                                 "Correct the tree or the cross."));
+                                 say("The tree is {}, but the seed parent of {} is {}.",
+                                     *tree->second->accession, work.cross, goal->second->seed_parent),
+                                 say("Correct the tree or the cross.")));
     }
 }
 
@@ -70,7 +73,8 @@ void check_lot_of(const Pollination& work, const Books& books, Findings& finding
         return;
     }
     check_order({"pollination", work.tag, "worked_on", to_iso(work.worked_on)}, lot->second->gathered_on,
-                "the lot was gathered", work.worked_on, findings);
+                say("The day lies before the lot was gathered, {}.", to_iso(lot->second->gathered_on)),
+                work.worked_on, findings);
     const auto goal = books.goals.find(work.cross);
     if (goal == books.goals.end()) {
         return;
@@ -81,9 +85,9 @@ void check_lot_of(const Pollination& work, const Books& books, Findings& finding
                       (blend != books.members.end() && blend->second.contains(lot->second->donor));
     if (!fits) {
         findings.push_back(warning({"pollination", work.tag, "lot", *work.lot},
-                                   fmt::format("The lot is pollen of {}, but the cross {} wants {}.",
-                                               lot->second->donor, work.cross, wanted),
-                                   "Correct the lot or the cross."));
+                                   say("The lot is pollen of {}, but the cross {} wants {}.",
+                                       lot->second->donor, work.cross, wanted),
+                                   say("Correct the lot or the cross.")));
     }
 }
 

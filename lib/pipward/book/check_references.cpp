@@ -1,6 +1,4 @@
 // SPDX-License-Identifier: MIT
-#include <fmt/format.h>
-
 #include <map>
 #include <optional>
 #include <vector>
@@ -66,17 +64,16 @@ void check_stations_of_days(const Orchard& orchard, const Names& names, Findings
     }
     for (const auto& [name, days] : unknown) {
         const auto meant = likely_name(name, names.stations);
-        findings.push_back(
-            error({"weather_day", name, "station", name},
-                  fmt::format("The book has no station of this name, but {} days of weather.", days),
-                  meant.empty() ? std::string("Add the station or correct the name.")
-                                : fmt::format("Did you mean \"{}\"?", meant)));
+        findings.push_back(error({"weather_day", name, "station", name},
+                                 say("The book has no station of this name, but {} days of weather.", days),
+                                 meant.empty() ? say("Add the station or correct the name.")
+                                               : say("Did you mean \"{}\"?", meant)));
     }
 }
 
 // A pollen parent is an accession or a blend; without accessions there is nothing that it could be.
 Named donor_of(const Names& names, const Named& accession) {
-    Named donor{&names.donors, "accession or blend", accession.table, accession.nothing_there,
+    Named donor{&names.donors, say("accession or blend"), accession.table, accession.nothing_there,
                 accession.unread};
     if (!accession.unread && names.unread.contains("blend")) {
         donor.table = "blend";
@@ -89,17 +86,16 @@ Named donor_of(const Names& names, const Named& accession) {
 
 void check_references(const Orchard& orchard, const Names& names, Findings& findings) {
     const auto& o = orchard;
-    const auto named = [&](const std::set<std::string>& known, std::string_view what,
-                           std::string_view table) {
+    const auto named = [&](const std::set<std::string>& known, const Sentence& what, std::string_view table) {
         return Named{&known, what, table, known.empty(), names.unread.contains(std::string(table))};
     };
-    const auto block = named(names.blocks, "block", "block");
-    const auto accession = named(names.accessions, "accession", "accession");
-    const auto tree = named(names.trees, "tree", "tree");
-    const auto cross = named(names.crosses, "cross", "cross_goal");
-    const auto pollen_lot = named(names.pollen_lots, "pollen lot", "pollen_lot");
-    const auto tag = named(names.tags, "pollination tag", "pollination");
-    const auto seed_lot = named(names.seed_lots, "seed lot", "seed_lot");
+    const auto block = named(names.blocks, say("block"), "block");
+    const auto accession = named(names.accessions, say("accession"), "accession");
+    const auto tree = named(names.trees, say("tree"), "tree");
+    const auto cross = named(names.crosses, say("cross"), "cross_goal");
+    const auto pollen_lot = named(names.pollen_lots, say("pollen lot"), "pollen_lot");
+    const auto tag = named(names.tags, say("pollination tag"), "pollination");
+    const auto seed_lot = named(names.seed_lots, say("seed lot"), "seed_lot");
     const auto donor = donor_of(names, accession);
     UnansweredTables unanswered;
     const auto check = [&](const auto& rows, auto member, std::string_view table, std::string_view field,

@@ -16,16 +16,18 @@ void check_fruit(const Orchard& orchard, Day as_of, Findings& findings) {
                          findings);
         fruits[fruit.tag] += fruit.fruits;
         if (const auto found = work.find(fruit.tag); found != work.end()) {
-            check_order({"fruit", row, "picked_on", to_iso(fruit.picked_on)}, found->second->worked_on,
-                        "the flowers were pollinated", fruit.picked_on, findings);
+            check_order(
+                {"fruit", row, "picked_on", to_iso(fruit.picked_on)}, found->second->worked_on,
+                say("The day lies before the flowers were pollinated, {}.", to_iso(found->second->worked_on)),
+                fruit.picked_on, findings);
         }
     }
     for (const auto& [tag, count] : fruits) {
         if (const auto found = work.find(tag); found != work.end() && count > found->second->flowers) {
-            findings.push_back(warning(
-                {"fruit", tag, "fruits", std::to_string(count)},
-                fmt::format("More fruits were picked than the {} flowers worked.", found->second->flowers),
-                "Correct one of the two numbers."));
+            findings.push_back(
+                warning({"fruit", tag, "fruits", std::to_string(count)},
+                        say("More fruits were picked than the {} flowers worked.", found->second->flowers),
+                        say("Correct one of the two numbers.")));
         }
     }
 }
@@ -38,10 +40,10 @@ void check_sprouts(const Orchard& orchard, Day as_of, Findings& findings) {
         check_not_future({"sprout_count", row, "counted_on", to_iso(count.counted_on)}, count.counted_on,
                          as_of, findings);
         if (const auto lot = lots.find(count.lot); lot != lots.end() && count.sprouted > lot->second->seeds) {
-            findings.push_back(error(
-                {"sprout_count", row, "sprouted", std::to_string(count.sprouted)},
-                fmt::format("More seeds sprouted than the {} of lot {}.", lot->second->seeds, count.lot),
-                "Correct one of the two numbers."));
+            findings.push_back(
+                error({"sprout_count", row, "sprouted", std::to_string(count.sprouted)},
+                      say("More seeds sprouted than the {} of lot {}.", lot->second->seeds, count.lot),
+                      say("Correct one of the two numbers.")));
         }
     }
 }
@@ -57,8 +59,8 @@ void check_out(const Orchard& orchard, Findings& findings) {
         if (const auto lot = lots.find(code); lot != lots.end() && count > lot->second->seeds) {
             findings.push_back(
                 error({"seed_out", code, "seeds", std::to_string(count)},
-                      fmt::format("More seeds left the lot than the {} that it had.", lot->second->seeds),
-                      "Correct one of the numbers."));
+                      say("More seeds left the lot than the {} that it had.", lot->second->seeds),
+                      say("Correct one of the numbers.")));
         }
     }
 }
@@ -68,11 +70,13 @@ void check_seed_lots(const Orchard& orchard, Findings& findings) {
         check_not_negative({"seed_lot", lot.code, "seeds"}, lot.seeds, findings);
         if (lot.cold_from && lot.cold_to) {
             check_order({"seed_lot", lot.code, "cold_to", to_iso(*lot.cold_to)}, *lot.cold_from,
-                        "the seed went into the cold", *lot.cold_to, findings);
+                        say("The day lies before the seed went into the cold, {}.", to_iso(*lot.cold_from)),
+                        *lot.cold_to, findings);
         }
         if (lot.washed_on && lot.cold_from) {
             check_order({"seed_lot", lot.code, "cold_from", to_iso(*lot.cold_from)}, *lot.washed_on,
-                        "the seed was washed", *lot.cold_from, findings);
+                        say("The day lies before the seed was washed, {}.", to_iso(*lot.washed_on)),
+                        *lot.cold_from, findings);
         }
     }
 }

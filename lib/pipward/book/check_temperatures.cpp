@@ -36,25 +36,21 @@ std::string number_text(Celsius value) {
     return fmt::format("{}", value.degrees);
 }
 
-std::string on_days(const Days& days) {
-    return fmt::format("On {} of these days", days.size());
-}
-
 void check_reversed(const Days& all, Findings& findings) {
     Days days;
     std::ranges::copy_if(all, std::back_inserter(days),
                          [](const WeatherDay* day) { return day->t_min > day->t_max; });
     if (days.size() > few_days) {
-        findings.push_back(error({"weather_day", span_of(days), "t_min_c"},
-                                 on_days(days) + " the lowest temperature is above the highest.",
-                                 "Import them again; perhaps the two columns are swapped."));
+        findings.push_back(
+            error({"weather_day", span_of(days), "t_min_c"},
+                  say("On {} of these days the lowest temperature is above the highest.", days.size()),
+                  say("Import them again; perhaps the two columns are swapped.")));
         return;
     }
     for (const auto* day : days) {
-        findings.push_back(
-            error(at(*day, "t_min_c", number_text(day->t_min)),
-                  fmt::format("The lowest temperature is above the highest, {}.", day->t_max.degrees),
-                  "Correct them; perhaps they are swapped."));
+        findings.push_back(error(at(*day, "t_min_c", number_text(day->t_min)),
+                                 say("The lowest temperature is above the highest, {}.", day->t_max.degrees),
+                                 say("Correct them; perhaps they are swapped.")));
     }
 }
 
@@ -70,16 +66,17 @@ void check_extremes(const Days& all, std::string_view field, Celsius WeatherDay:
     std::ranges::copy_if(all, std::back_inserter(days),
                          [&](const WeatherDay* day) { return !is_believable(day->*temperature); });
     if (days.size() > few_days) {
-        findings.push_back(error({"weather_day", span_of(days), field, shared_value(days, temperature)},
-                                 on_days(days) + " stands a temperature that was never measured on earth.",
-                                 "Remove the days if it is a sign for a missing value, or correct them; "
-                                 "temperatures are in degrees Celsius."));
+        findings.push_back(error(
+            {"weather_day", span_of(days), field, shared_value(days, temperature)},
+            say("On {} of these days stands a temperature that was never measured on earth.", days.size()),
+            say("Remove the days if it is a sign for a missing value, or correct them; "
+                "temperatures are in degrees Celsius.")));
         return;
     }
     for (const auto* day : days) {
         findings.push_back(error(at(*day, field, number_text(day->*temperature)),
-                                 "No such temperature was ever measured on earth.",
-                                 "Correct the day or remove it; temperatures are in degrees Celsius."));
+                                 say("No such temperature was ever measured on earth."),
+                                 say("Correct the day or remove it; temperatures are in degrees Celsius.")));
     }
 }
 
@@ -90,13 +87,14 @@ void check_doubles(const Days& all, Findings& findings) {
                          [&](const WeatherDay* day) { return ++seen[day->day] == 2; });
     if (days.size() > few_days) {
         findings.push_back(error({"weather_day", span_of(days), "day"},
-                                 fmt::format("The station has {} of these days more than once.", days.size()),
-                                 "Remove all but one of each."));
+                                 say("The station has {} of these days more than once.", days.size()),
+                                 say("Remove all but one of each.")));
         return;
     }
     for (const auto* day : days) {
         findings.push_back(error(at(*day, "day", to_iso(day->day)),
-                                 "The station has this day more than once.", "Remove all but one."));
+                                 say("The station has this day more than once."),
+                                 say("Remove all but one.")));
     }
 }
 
@@ -106,17 +104,16 @@ void check_not_future(const Days& all, Day as_of, Findings& findings) {
         return day->source == WeatherSource::observed && day->day > as_of;
     });
     if (days.size() > few_days) {
-        findings.push_back(warning(
-            {"weather_day", span_of(days), "day"},
-            fmt::format("{} days in the future of {} cannot have been observed.", days.size(), to_iso(as_of)),
-            "Correct the days, or mark them as a forecast."));
+        findings.push_back(
+            warning({"weather_day", span_of(days), "day"},
+                    say("{} days in the future of {} cannot have been observed.", days.size(), to_iso(as_of)),
+                    say("Correct the days, or mark them as a forecast.")));
         return;
     }
     for (const auto* day : days) {
-        findings.push_back(
-            warning(at(*day, "day", to_iso(day->day)),
-                    fmt::format("A day in the future of {} cannot have been observed.", to_iso(as_of)),
-                    "Correct the day, or mark it as a forecast."));
+        findings.push_back(warning(at(*day, "day", to_iso(day->day)),
+                                   say("A day in the future of {} cannot have been observed.", to_iso(as_of)),
+                                   say("Correct the day, or mark it as a forecast.")));
     }
 }
 

@@ -48,9 +48,17 @@ std::optional<int> far_off(Day day, int usual, Hemisphere hemisphere) {
     return std::abs(later) > far_off_days ? std::optional{later} : std::nullopt;
 }
 
-std::string how_far(std::string_view what, int later) {
-    return fmt::format("{} lies about {} days {} the book's other notes of bloom", what, std::abs(later),
-                       later > 0 ? "after" : "before");
+Sentence how_far_the_note(int later) {
+    return later > 0
+               ? say("The note lies about {} days after the book's other notes of bloom; it is not used.",
+                     later)
+               : say("The note lies about {} days before the book's other notes of bloom; it is not used.",
+                     -later);
+}
+
+Sentence how_far_the_work(int later) {
+    return later > 0 ? say("The work lies about {} days after the book's other notes of bloom.", later)
+                     : say("The work lies about {} days before the book's other notes of bloom.", -later);
 }
 
 struct FarOff {
@@ -75,8 +83,8 @@ void check_notes(const Orchard& orchard, Day as_of, Findings& findings) {
     for (const auto& [noted, later] : far_off_notes(orchard, as_of)) {
         findings.push_back(
             warning({"bloom_note", fid_name(noted->fid), "noted_on", to_iso(noted->noted_on)},
-                    how_far("The note", later) + "; it is not used.",
-                    "Check the date and the stage; a second bloom in autumn is better left out."));
+                    how_far_the_note(later),
+                    say("Check the date and the stage; a second bloom in autumn is better left out.")));
     }
 }
 
@@ -87,7 +95,7 @@ void check_work(const Orchard& orchard, Day as_of, Findings& findings) {
         const auto later = usual ? far_off(work.worked_on, *usual, hemisphere) : std::nullopt;
         if (later) {
             findings.push_back(warning({"pollination", work.tag, "worked_on", to_iso(work.worked_on)},
-                                       how_far("The work", *later) + ".", "Check the date."));
+                                       how_far_the_work(*later), say("Check the date.")));
         }
     }
 }

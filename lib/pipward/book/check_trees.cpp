@@ -1,6 +1,4 @@
 // SPDX-License-Identifier: MIT
-#include <fmt/format.h>
-
 #include <map>
 #include <tuple>
 
@@ -15,25 +13,26 @@ void check_row_of(const Tree& tree, const std::set<std::pair<std::string, std::s
         return;
     }
     if (!tree.block) {
-        findings.push_back(warning({"tree", tree.label, "row", *tree.row}, "The tree has a row but no block.",
-                                   "Rows are counted within blocks: fill in the block."));
+        findings.push_back(warning({"tree", tree.label, "row", *tree.row},
+                                   say("The tree has a row but no block."),
+                                   say("Rows are counted within blocks: fill in the block.")));
     } else if (!rows.contains({*tree.block, *tree.row})) {
         findings.push_back(error({"tree", tree.label, "row", *tree.row},
-                                 fmt::format("Block {} has no row of this name.", *tree.block),
-                                 "Draw the row or correct its name."));
+                                 say("Block {} has no row of this name.", *tree.block),
+                                 say("Draw the row or correct its name.")));
     }
 }
 
 void check_days_of(const Tree& tree, Day as_of, Findings& findings) {
     if (tree.planted_on && tree.removed_on && *tree.removed_on < *tree.planted_on) {
         findings.push_back(error({"tree", tree.label, "removed_on", to_iso(*tree.removed_on)},
-                                 "The tree was removed before it was planted.",
-                                 "Correct one of the two days."));
+                                 say("The tree was removed before it was planted."),
+                                 say("Correct one of the two days.")));
     }
     if (tree.planted_on && *tree.planted_on > as_of) {
         findings.push_back(warning({"tree", tree.label, "planted_on", to_iso(*tree.planted_on)},
-                                   "The day of planting lies in the future.",
-                                   "Correct it if that is not meant."));
+                                   say("The day of planting lies in the future."),
+                                   say("Correct it if that is not meant.")));
     }
 }
 
@@ -42,8 +41,8 @@ void check_meaning(const Tree& tree, Findings& findings) {
     const bool matters = tree.purpose == TreePurpose::parent || tree.purpose == TreePurpose::pollinizer;
     if (matters && !tree.accession) {
         findings.push_back(warning({"tree", tree.label, "accession"},
-                                   "It is not known what this tree is, so its bloom cannot be foreseen.",
-                                   "Fill in its accession."));
+                                   say("It is not known what this tree is, so its bloom cannot be foreseen."),
+                                   say("Fill in its accession.")));
     }
 }
 
@@ -72,8 +71,8 @@ void check_trees(const Orchard& orchard, Day as_of, Findings& findings) {
         if (const auto [other, first] = taken.emplace(spot, tree.label); !first) {
             findings.push_back(
                 error({"tree", tree.label, "position", std::to_string(*tree.position)},
-                      fmt::format("Tree {} stands at the same position of row {}.", other->second, *tree.row),
-                      "Correct a position, or give the older tree its day of removal."));
+                      say("Tree {} stands at the same position of row {}.", other->second, *tree.row),
+                      say("Correct a position, or give the older tree its day of removal.")));
         }
     }
 }

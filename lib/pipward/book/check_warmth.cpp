@@ -58,6 +58,12 @@ std::vector<double> means_of_others(const Months& months, int year) {
     return means;
 }
 
+Sentence how_warm(double warmer) {
+    return warmer > 0
+               ? say("The month is {:.1f} degrees C warmer than the same month of other years.", warmer)
+               : say("The month is {:.1f} degrees C colder than the same month of other years.", -warmer);
+}
+
 }  // namespace
 
 void check_warmth(const Orchard& orchard, Findings& findings) {
@@ -72,10 +78,9 @@ void check_warmth(const Orchard& orchard, Findings& findings) {
                 findings.push_back(warning(
                     {"weather_day", fmt::format("{} {}-{:02}", place.first, year, place.second), "t_max_c",
                      fmt::format("{:.1f}", month.sum_of_highs / month.days)},
-                    fmt::format("The month is {:.1f} degrees C {} than the same month of other years.",
-                                std::abs(warmer), warmer > 0 ? "warmer" : "colder"),
-                    "Check its temperatures: perhaps they are in degrees Fahrenheit or of another "
-                    "place; then import them anew."));
+                    how_warm(warmer),
+                    say("Check its temperatures: perhaps they are in degrees Fahrenheit or of another "
+                        "place; then import them anew.")));
             }
         }
     }

@@ -51,13 +51,12 @@ bool is_in_another_unit(const std::vector<const WeatherDay*>& days) {
 
 Finding about_unit(const std::string& station, double median) {
     const bool higher = median > median_beyond_fahrenheit;
-    return error(
-        {"weather_day", station, "t_max_c", fmt::format("{:.1f}", median)},
-        fmt::format("Half of the highest temperatures lie above this, which no place on earth has in "
-                    "degrees Celsius: they look like {}.",
-                    higher ? "tenths of a degree, or kelvin" : "degrees Fahrenheit"),
-        higher ? "Import them again in their unit, or turn them into degrees Celsius first."
-               : "Import them again as degrees Fahrenheit.");
+    return error({"weather_day", station, "t_max_c", fmt::format("{:.1f}", median)},
+                 say("Half of the highest temperatures lie above this, which no place on earth has in "
+                     "degrees Celsius: they look like {}.",
+                     higher ? say("tenths of a degree, or kelvin") : say("degrees Fahrenheit")),
+                 higher ? say("Import them again in their unit, or turn them into degrees Celsius first.")
+                        : say("Import them again as degrees Fahrenheit."));
 }
 
 // Days of weather in the part of each season that counts and that has gone by.
@@ -77,9 +76,9 @@ void check_seasons(const std::string& name, const StationWeather& station, Day a
         if (missing > missing_share_that_matters * expected) {
             findings.push_back(
                 warning({"weather_day", name, "day", std::to_string(season.year)},
-                        fmt::format("Season {} has only {} of {} days of weather from {} on.", season.year,
-                                    days.size(), expected, to_iso(first)),
-                        "Import the missing days; a season with gaps counts for less or not at all."));
+                        say("Season {} has only {} of {} days of weather from {} on.", season.year,
+                            days.size(), expected, to_iso(first)),
+                        say("Import the missing days; a season with gaps counts for less or not at all.")));
         }
     }
 }
@@ -93,22 +92,22 @@ void tell_without_weather(const NotesOfSeasons& without, Findings& findings) {
         for (const auto& [season, count] : without) {
             notes += count;
         }
-        findings.push_back(warning(
-            {"weather_day",
-             {},
-             "day",
-             fmt::format("{} to {}", without.begin()->first.year, without.rbegin()->first.year)},
-            fmt::format("There are {} bloom notes of {} seasons without any weather.", notes, without.size()),
-            "Import the weather of those winters and springs."));
+        findings.push_back(
+            warning({"weather_day",
+                     {},
+                     "day",
+                     fmt::format("{} to {}", without.begin()->first.year, without.rbegin()->first.year)},
+                    say("There are {} bloom notes of {} seasons without any weather.", notes, without.size()),
+                    say("Import the weather of those winters and springs.")));
         return;
     }
     for (const auto& [season, count] : without) {
-        findings.push_back(
-            warning({"weather_day", {}, "day", std::to_string(season.year)},
-                    fmt::format("There {} of season {} but no weather for it.",
-                                count == 1 ? "is 1 bloom note" : fmt::format("are {} bloom notes", count),
-                                season.year),
-                    "Import the weather of that winter and spring."));
+        findings.push_back(warning(
+            {"weather_day", {}, "day", std::to_string(season.year)},
+            count == 1
+                ? say("There is 1 bloom note of season {} but no weather for it.", season.year)
+                : say("There are {} bloom notes of season {} but no weather for it.", count, season.year),
+            say("Import the weather of that winter and spring.")));
     }
 }
 

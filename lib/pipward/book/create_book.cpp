@@ -17,8 +17,8 @@ namespace {
 
 namespace fs = std::filesystem;
 
-Error usage_error(const std::string& field, const std::string& value, const std::string& message,
-                  const std::string& remedy) {
+Error usage_error(const std::string& field, const std::string& value, const Sentence& message,
+                  const Sentence& remedy) {
     return {Trouble::usage, Finding{.level = Level::error,
                                     .table = {},
                                     .row = {},
@@ -37,8 +37,8 @@ OGRSpatialReference coordinate_system(const std::string& crs) {
         system.SetFromUserInput(crs.c_str(), OGRSpatialReference::SET_FROM_USER_INPUT_LIMITATIONS_get()) ==
         OGRERR_NONE;
     if (!known || (system.IsProjected() == 0 && system.IsGeographic() == 0)) {
-        throw usage_error("crs", crs, "This is no known map or geographic coordinate system.",
-                          "Give one by its EPSG number, for instance EPSG:32632.");
+        throw usage_error("crs", crs, say("This is no known map or geographic coordinate system."),
+                          say("Give one by its EPSG number, for instance EPSG:32632."));
     }
     return system;
 }
@@ -153,12 +153,12 @@ void remove_leftovers(const fs::path& made) {
 
 void create_book_file(const std::string& path, const OGRSpatialReference& crs) {
     if (!path.ends_with(".gpkg")) {
-        throw usage_error("book", path, "A book's name ends with .gpkg.",
-                          "Give it a name like orchard.gpkg.");
+        throw usage_error("book", path, say("A book's name ends with .gpkg."),
+                          say("Give it a name like orchard.gpkg."));
     }
     if (std::error_code ignored; fs::exists(fs::symlink_status(path, ignored))) {
-        throw access_error(path, "There is a file of that name already.",
-                           "Choose another name; a book is never overwritten.");
+        throw access_error(path, say("There is a file of that name already."),
+                           say("Choose another name; a book is never overwritten."));
     }
     const fs::path made = path.substr(0, path.size() - 5) + ".part.gpkg";
     remove_leftovers(made);
@@ -167,8 +167,8 @@ void create_book_file(const std::string& path, const OGRSpatialReference& crs) {
         put_in_place(made, path);
     } catch (const std::exception& trouble) {
         remove_leftovers(made);
-        throw access_error(path, fmt::format("The book cannot be made: {}.", trouble.what()),
-                           "Check that the folder exists and may be written, and that there is room.");
+        throw access_error(path, say("The book cannot be made: {}.", trouble.what()),
+                           say("Check that the folder exists and may be written, and that there is room."));
     }
 }
 
@@ -176,16 +176,16 @@ void create_book_on_server(const std::string& location, const OGRSpatialReferenc
     auto session = open_session(location, Purpose::writing);
     for (const auto& table : book_tables()) {
         if (session.dataset->GetLayerByName(std::string(table.name).c_str()) != nullptr) {
-            throw access_error(location, fmt::format("The database has a table {} already.", table.name),
-                               "Use an empty schema or database.");
+            throw access_error(location, say("The database has a table {} already.", table.name),
+                               say("Use an empty schema or database."));
         }
     }
     try {
         create_in_transaction(session, crs);
     } catch (const OgrTrouble& trouble) {
         session.dataset->RollbackTransaction();
-        throw access_error(location, fmt::format("The book cannot be made: {}.", trouble.what()),
-                           "Check that the user may create tables.");
+        throw access_error(location, say("The book cannot be made: {}.", trouble.what()),
+                           say("Check that the user may create tables."));
     }
 }
 

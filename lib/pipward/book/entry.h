@@ -26,7 +26,7 @@ std::span<const std::string_view> entry_tables();
 
 /// What it says, for people: "Bloom note: tree LO-04-07, noted on 2026-05-12, BBCH stage 61 (about 10 % of
 /// flowers open)".
-std::string in_words(const Entry& entry);
+Sentence in_words(const Entry& entry);
 
 /// Everything that is wrong or doubtful about the entry, seen against the book as it is: cells that the
 /// schema does not allow, names that nothing answers to (with the nearest that exist), names taken already,
@@ -45,7 +45,7 @@ struct AddedRow {
 };
 
 /// What it says, for people, as in_words() of the entry.
-std::string in_words(const AddedRow& row);
+Sentence in_words(const AddedRow& row);
 
 /// How an added row is named: "bloom_note/412".
 std::string name_of(const AddedRow& row);

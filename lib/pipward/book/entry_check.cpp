@@ -11,19 +11,20 @@
 namespace pipward {
 namespace {
 
-Error misused(const Entry& entry, std::string field, std::string message, std::string remedy) {
+Error misused(const Entry& entry, std::string field, Sentence message, Sentence remedy) {
     return {Trouble::usage, error({entry.table, {}, field, {}}, std::move(message), std::move(remedy))};
 }
 
 const BookTable& table_of(const Entry& entry) {
     if (std::ranges::find(entry_tables(), entry.table) == entry_tables().end()) {
-        throw misused(entry, {}, "This table takes no entries.",
-                      fmt::format("These do: {}.", fmt::join(entry_tables(), ", ")));
+        throw misused(entry, {}, say("This table takes no entries."),
+                      say("These do: {}.", fmt::format("{}", fmt::join(entry_tables(), ", "))));
     }
     const auto& table = *find_book_table(entry.table);
     for (const auto& [name, value] : entry.values) {
         if (find_column(table, name) == nullptr) {
-            throw misused(entry, name, "The table has no such column.", "Use the columns of the schema.");
+            throw misused(entry, name, say("The table has no such column."),
+                          say("Use the columns of the schema."));
         }
     }
     return table;
@@ -35,18 +36,18 @@ std::string row_name(const Entry& entry, const BookTable& table) {
 }
 
 // The remedy for a stage lists the neighbours instead of all fifty.
-std::string near_stages(const Cell& cell) {
+Sentence near_stages(const Cell& cell) {
     const auto* code = std::get_if<std::int64_t>(&cell);
-    std::string below;
+    Sentence below;
     for (const auto& stage : bbch_stages()) {
         if (code != nullptr && stage.stage.code > *code) {
-            return below.empty()
-                       ? fmt::format("The first is {}.", stage.stage.code)
-                       : fmt::format("The nearest are {} and {} ({}).", below, stage.stage.code, stage.words);
+            return below.empty() ? say("The first is {}.", stage.stage.code)
+                                 : say("The nearest are {} and {} ({}).", below, stage.stage.code,
+                                       filled(stage.words, {}));
         }
-        below = fmt::format("{} ({})", stage.stage.code, stage.words);
+        below = say("{} ({})", stage.stage.code, filled(stage.words, {}));
     }
-    return fmt::format("The last is {}.", below);
+    return say("The last is {}.", below);
 }
 
 void judge_cells(Judgement& judgement) {
@@ -59,7 +60,7 @@ void judge_cells(Judgement& judgement) {
             wrong->table = judgement.table.name;
             wrong->row = judgement.row;
             if (column.domain == "bbch_stage" && !wrong->value.empty()) {
-                wrong->message = "The scale of pome fruit has no such stage.";
+                wrong->message = say("The scale of pome fruit has no such stage.");
                 wrong->remedy = near_stages(value);
             }
             judgement.findings.push_back(std::move(*wrong));
@@ -84,9 +85,9 @@ Day day_of(const Judgement& judgement) {
 void judge_day(Judgement& judgement) {
     const auto column = day_column(judgement.table);
     if (day_of(judgement) > judgement.as_of) {
-        judgement.findings.push_back(error(
-            judgement.at(column), fmt::format("The day is still to come on {}.", to_iso(judgement.as_of)),
-            "Note what was seen on the day or before it; correct the day."));
+        judgement.findings.push_back(
+            error(judgement.at(column), say("The day is still to come on {}.", to_iso(judgement.as_of)),
+                  say("Note what was seen on the day or before it; correct the day.")));
     }
 }
 

@@ -14,20 +14,19 @@ namespace {
 
 struct Named {
     std::string_view table;
-    std::string_view what;  ///< for people
+    Sentence what;
     std::set<std::string> Names::*names;
 };
 
-constexpr std::array<Named, 5> named_things{{{"tree", "tree", &Names::trees},
-                                             {"accession", "accession", &Names::accessions},
-                                             {"cross_goal", "cross", &Names::crosses},
-                                             {"pollen_lot", "pollen lot", &Names::pollen_lots},
-                                             {"seed_lot", "seed lot", &Names::seed_lots}}};
-constexpr Named tag_thing{"pollination", "pollination tag", &Names::tags};
-
 const Named& thing_of(std::string_view table) {
-    const auto* const found = std::ranges::find(named_things, table, &Named::table);
-    return found == named_things.end() ? tag_thing : *found;
+    static const std::array<Named, 6> things{{{"tree", say("tree"), &Names::trees},
+                                              {"accession", say("accession"), &Names::accessions},
+                                              {"cross_goal", say("cross"), &Names::crosses},
+                                              {"pollen_lot", say("pollen lot"), &Names::pollen_lots},
+                                              {"seed_lot", say("seed lot"), &Names::seed_lots},
+                                              {"pollination", say("pollination tag"), &Names::tags}}};
+    const auto* const found = std::ranges::find(things, table, &Named::table);
+    return found == things.end() ? things.back() : *found;
 }
 
 bool is_unread(const BookReading& book, std::string_view table) {
@@ -36,18 +35,17 @@ bool is_unread(const BookReading& book, std::string_view table) {
     });
 }
 
-std::string remedy_for(const std::string& name, const Named& thing, const std::set<std::string>& known,
-                       const BookReading& book) {
+Sentence remedy_for(const std::string& name, const Named& thing, const std::set<std::string>& known,
+                    const BookReading& book) {
     if (is_unread(book, thing.table)) {
-        return fmt::format("Perhaps it is a row of {} that could not be read: mend those first.",
-                           thing.table);
+        return say("Perhaps it is a row of {} that could not be read: mend those first.", thing.table);
     }
     const auto few = nearest_few(name, {known.begin(), known.end()});
     if (few.empty()) {
-        return fmt::format("Add the {} to the book or correct the name.", thing.what);
+        return say("Add the {} to the book or correct the name.", thing.what);
     }
-    return few.size() == 1 ? fmt::format("Did you mean \"{}\"?", few.front())
-                           : fmt::format("The nearest are: {}.", fmt::join(few, ", "));
+    return few.size() == 1 ? say("Did you mean \"{}\"?", few.front())
+                           : say("The nearest are: {}.", fmt::format("{}", fmt::join(few, ", ")));
 }
 
 }  // namespace
@@ -63,7 +61,7 @@ void judge_names(Judgement& judgement, const Names& names) {
         const auto& known = names.*thing.names;
         if (!known.contains(*name)) {
             judgement.findings.push_back(error(judgement.at(column.name),
-                                               fmt::format("The book has no {} of this name.", thing.what),
+                                               say("The book has no {} of this name.", thing.what),
                                                remedy_for(*name, thing, known, judgement.book)));
         }
     }
@@ -77,13 +75,12 @@ void judge_key(Judgement& judgement, const Names& names) {
     const auto& known = names.*thing.names;
     const auto place = judgement.at(judgement.table.key.front());
     if (known.contains(place.value)) {
-        judgement.findings.push_back(error(place,
-                                           fmt::format("The book has a {} of this name already.", thing.what),
-                                           "Give it another name: each must be one row's alone."));
+        judgement.findings.push_back(error(place, say("The book has a {} of this name already.", thing.what),
+                                           say("Give it another name: each must be one row's alone.")));
     } else if (const auto like = std::ranges::find(known, folded(place.value), folded); like != known.end()) {
-        judgement.findings.push_back(
-            warning(place, fmt::format("It differs from \"{}\" only by capitals or spaces.", *like),
-                    "Make them more different."));
+        judgement.findings.push_back(warning(place,
+                                             say("It differs from \"{}\" only by capitals or spaces.", *like),
+                                             say("Make them more different.")));
     }
 }
 

@@ -11,8 +11,8 @@ namespace pipward {
 OGRLayer& entry_layer(Session& session, const std::string& location, const std::string& table) {
     OGRLayer* layer = session.dataset->GetLayerByName(table.c_str());
     if (layer == nullptr) {
-        throw access_error(location, fmt::format("The book has no table {}.", table),
-                           "Check the book with book-check.");
+        throw access_error(location, say("The book has no table {}.", table),
+                           say("Check the book with book-check."));
     }
     return *layer;
 }

@@ -1,6 +1,4 @@
 // SPDX-License-Identifier: MIT
-#include <fmt/format.h>
-
 #include <cstdlib>
 
 #include "pipward/book/check.h"
@@ -20,8 +18,8 @@ bool same_subject(const BloomNote& a, const BloomNote& b) {
 void check_repeated(const BloomNote& noted, const BloomNote& other, Findings& findings) {
     if (noted.noted_on == other.noted_on && noted.bbch == other.bbch) {
         findings.push_back(warning({"bloom_note", new_row, "bbch", std::to_string(noted.bbch.code)},
-                                   fmt::format("The same was noted already ({}).", fid_name(other.fid)),
-                                   "Take one of the two back."));
+                                   say("The same was noted already ({}).", fid_name(other.fid)),
+                                   say("Take one of the two back.")));
     }
 }
 
@@ -32,19 +30,19 @@ void check_backwards(const BloomNote& noted, const BloomNote& other, Findings& f
     const bool backwards = (days > 0 && stages < 0) || (days < 0 && stages > 0) || (days == 0 && stages != 0);
     if (backwards && std::abs(days) <= one_spring) {
         findings.push_back(warning({"bloom_note", new_row, "bbch", std::to_string(noted.bbch.code)},
-                                   fmt::format("Stage {} was noted on {}, and bloom does not go back.",
-                                               other.bbch.code, to_iso(other.noted_on)),
-                                   "Look again, and take back the one that is wrong."));
+                                   say("Stage {} was noted on {}, and bloom does not go back.",
+                                       other.bbch.code, to_iso(other.noted_on)),
+                                   say("Look again, and take back the one that is wrong.")));
     }
 }
 
 void check_ladder(const BloomNote& noted, Findings& findings) {
     if (noted.bbch.code < ladder_begins || noted.bbch.code > ladder_ends) {
         findings.push_back(note({"bloom_note", new_row, "bbch", std::to_string(noted.bbch.code)},
-                                fmt::format("Stages outside {} to {} are kept, but bloom is not foreseen by "
-                                            "them.",
-                                            ladder_begins, ladder_ends),
-                                "Nothing need be done."));
+                                say("Stages outside {} to {} are kept, but bloom is not foreseen by "
+                                    "them.",
+                                    ladder_begins, ladder_ends),
+                                say("Nothing need be done.")));
     }
 }
 

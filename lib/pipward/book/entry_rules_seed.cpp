@@ -34,13 +34,12 @@ void check_tag(const SeedLot& lot, const std::string& tag, const Orchard& orchar
     const Whereabouts place{"seed_lot", lot.code, "from_tags", tag};
     const auto work = std::ranges::find(orchard.pollinations, tag, &Pollination::tag);
     if (work == orchard.pollinations.end()) {
-        findings.push_back(
-            error(place, "The book has no pollination tag of this name.",
-                  fmt::format("Tags of {}: {}.", lot.cross, fmt::join(tags_of(orchard, lot.cross), ", "))));
+        findings.push_back(error(place, say("The book has no pollination tag of this name."),
+                                 say("Tags of {}: {}.", lot.cross,
+                                     fmt::format("{}", fmt::join(tags_of(orchard, lot.cross), ", ")))));
     } else if (work->cross != lot.cross) {
-        findings.push_back(
-            error(place, fmt::format("The tag is of cross {}, the lot of {}.", work->cross, lot.cross),
-                  "Keep the seed of each cross in a lot of its own."));
+        findings.push_back(error(place, say("The tag is of cross {}, the lot of {}.", work->cross, lot.cross),
+                                 say("Keep the seed of each cross in a lot of its own.")));
     }
 }
 
@@ -63,10 +62,9 @@ void check_seeds(const SeedLot& lot, const std::vector<std::string>& tags, const
                  Findings& findings) {
     const auto sound = sound_seeds(tags, orchard);
     if (!tags.empty() && sound && lot.seeds > *sound) {
-        findings.push_back(
-            warning({"seed_lot", lot.code, "seeds", std::to_string(lot.seeds)},
-                    fmt::format("Only {} sound seeds were counted in the fruit of its tags.", *sound),
-                    "Count again, or note the fruit first."));
+        findings.push_back(warning({"seed_lot", lot.code, "seeds", std::to_string(lot.seeds)},
+                                   say("Only {} sound seeds were counted in the fruit of its tags.", *sound),
+                                   say("Count again, or note the fruit first.")));
     }
 }
 
@@ -76,9 +74,9 @@ void check_growing(const SproutCount& count, const SproutCount& other, Findings&
     const bool twice = count.counted_on == other.counted_on;
     if (fewer || more || twice) {
         findings.push_back(warning({"sprout_count", new_row, "sprouted", std::to_string(count.sprouted)},
-                                   fmt::format("On {} {} had sprouted; the count is of all so far.",
-                                               to_iso(other.counted_on), other.sprouted),
-                                   "Count all that ever sprouted, and one count a day."));
+                                   say("On {} {} had sprouted; the count is of all so far.",
+                                       to_iso(other.counted_on), other.sprouted),
+                                   say("Count all that ever sprouted, and one count a day.")));
     }
 }
 
@@ -100,10 +98,9 @@ void judge(const SproutCount& count, const Orchard& orchard, Findings& findings)
     }
     const auto lot = std::ranges::find(orchard.seed_lots, count.lot, &SeedLot::code);
     if (lot != orchard.seed_lots.end() && lot->cold_from && count.counted_on < *lot->cold_from) {
-        findings.push_back(
-            warning({"sprout_count", new_row, "counted_on", to_iso(count.counted_on)},
-                    fmt::format("The seed went into the cold only on {}.", to_iso(*lot->cold_from)),
-                    "Correct one of the two days."));
+        findings.push_back(warning({"sprout_count", new_row, "counted_on", to_iso(count.counted_on)},
+                                   say("The seed went into the cold only on {}.", to_iso(*lot->cold_from)),
+                                   say("Correct one of the two days.")));
     }
 }
 

@@ -27,29 +27,28 @@ void check_season_of(const Pollination& work, const CrossGoal& goal, const Orcha
                      Findings& findings) {
     const auto season = season_of(work.worked_on, hemisphere_in(orchard));
     if (season != goal.season) {
-        findings.push_back(warning(
-            {"pollination", work.tag, "cross", work.cross},
-            fmt::format("The cross is wanted in season {}, and this is {}.", goal.season.year, season.year),
-            "Correct the cross or the day, if one is wrong."));
+        findings.push_back(
+            warning({"pollination", work.tag, "cross", work.cross},
+                    say("The cross is wanted in season {}, and this is {}.", goal.season.year, season.year),
+                    say("Correct the cross or the day, if one is wrong.")));
     }
 }
 
 void check_store_of(const Pollination& work, const PollenLot& lot, Findings& findings) {
     if (lot.used_up_on && work.worked_on > *lot.used_up_on) {
         findings.push_back(warning({"pollination", work.tag, "lot", lot.code},
-                                   fmt::format("The lot was used up on {}.", to_iso(*lot.used_up_on)),
-                                   "Correct the lot, or the day on which it was used up."));
+                                   say("The lot was used up on {}.", to_iso(*lot.used_up_on)),
+                                   say("Correct the lot, or the day on which it was used up.")));
     }
 }
 
 void check_seeds_of(const Fruit& picked, Findings& findings) {
     const int seeds = picked.seeds_sound.value_or(0) + picked.seeds_empty.value_or(0);
     if (seeds > most_seeds_of_a_fruit * picked.fruits) {
-        findings.push_back(
-            warning({"fruit", new_row, "seeds_sound", std::to_string(seeds)},
-                    fmt::format("{} fruits do not hold {} seeds: ten each is usual, {} the most.",
-                                picked.fruits, seeds, most_seeds_of_a_fruit),
-                    "Count again."));
+        findings.push_back(warning({"fruit", new_row, "seeds_sound", std::to_string(seeds)},
+                                   say("{} fruits do not hold {} seeds: ten each is usual, {} the most.",
+                                       picked.fruits, seeds, most_seeds_of_a_fruit),
+                                   say("Count again.")));
     }
 }
 
@@ -65,9 +64,9 @@ void check_ripeness(const Fruit& picked, const Pollination& work, const Orchard&
     if (days >= 0 && days + early_pick_days < *mother->seed_ripe_days) {
         findings.push_back(
             warning({"fruit", new_row, "picked_on", to_iso(picked.picked_on)},
-                    fmt::format("Picked {} days after the work, but seed of {} is ripe after about {}.", days,
-                                mother->name, *mother->seed_ripe_days),
-                    "Leave the fruit in store until its pips are brown, or correct the day."));
+                    say("Picked {} days after the work, but seed of {} is ripe after about {}.", days,
+                        mother->name, *mother->seed_ripe_days),
+                    say("Leave the fruit in store until its pips are brown, or correct the day.")));
     }
 }
 
@@ -91,8 +90,8 @@ void judge(const Pollination& work, const Orchard& orchard, Findings& findings) 
         check_store_of(work, *lot, findings);
     }
     if (work.flowers == 0) {
-        findings.push_back(warning({"pollination", work.tag, "flowers", "0"}, "No flowers were worked.",
-                                   "Correct the number."));
+        findings.push_back(warning({"pollination", work.tag, "flowers", "0"}, say("No flowers were worked."),
+                                   say("Correct the number.")));
     }
 }
 

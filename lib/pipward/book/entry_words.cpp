@@ -3,56 +3,49 @@
 
 #include <algorithm>
 #include <array>
+#include <iterator>
 #include <sstream>
 
 #include "pipward/book/entry.h"
-#include "pipward/book/schema.h"
+#include "pipward/book/schema_words.h"
 
 namespace pipward {
 namespace {
 
 struct EntryKind {
     std::string_view table;
-    std::string_view name;
+    Sentence name;
 };
 
-constexpr std::array kinds{
-    EntryKind{"bloom_note", "Bloom note"},   EntryKind{"pollen_test", "Pollen test"},
-    EntryKind{"pollination", "Pollination"}, EntryKind{"fruit", "Pick"},
-    EntryKind{"seed_lot", "Seed lot"},       EntryKind{"sprout_count", "Sprout count"},
-    EntryKind{"seed_out", "Seed taken out"}, EntryKind{"trait_score", "Trait score"},
-};
-
-constexpr auto table_names = [] {
-    std::array<std::string_view, kinds.size()> names;
-    std::ranges::transform(kinds, names.begin(), &EntryKind::table);
-    return names;
-}();
-
-// In the middle of a sentence; but "BBCH stage" stays.
-std::string inside(std::string_view label) {
-    std::string text(label);
-    const bool is_word = text.size() > 1 && text[1] >= 'a' && text[1] <= 'z';
-    if (is_word && text[0] >= 'A' && text[0] <= 'Z') {
-        text[0] = static_cast<char>(text[0] - 'A' + 'a');
-    }
-    return text;
+const auto& kinds() {
+    static const std::array<EntryKind, 8> all{{{"bloom_note", say("Bloom note")},
+                                               {"pollen_test", say("Pollen test")},
+                                               {"pollination", say("Pollination")},
+                                               {"fruit", say("Pick")},
+                                               {"seed_lot", say("Seed lot")},
+                                               {"sprout_count", say("Sprout count")},
+                                               {"seed_out", say("Seed taken out")},
+                                               {"trait_score", say("Trait score")}}};
+    return all;
 }
 
 // A code says little; what it stands for is added.
-std::string meaning_of(const BookColumn& column, const std::string& value) {
+Sentence meaning_in(const BookColumn& column, const std::string& value) {
     const auto* domain = find_domain(column.domain);
     if (domain == nullptr) {
         return {};
     }
     const auto found = std::ranges::find(domain->choices, value, &Choice::value);
-    return found == domain->choices.end() ? std::string{} : fmt::format(" ({})", found->meaning);
+    return found == domain->choices.end() ? Sentence{} : meaning_of(*found);
 }
 
-std::string part(const BookColumn& column, const Cell& cell) {
-    const auto value = to_text(cell);
-    const auto unit = column.unit.empty() || column.unit == "count" ? "" : fmt::format(" {}", column.unit);
-    return fmt::format("{} {}{}{}", inside(column.label), value, unit, meaning_of(column, value));
+Sentence part(const BookColumn& column, const Cell& cell) {
+    const auto text = to_text(cell);
+    const bool has_unit = !column.unit.empty() && column.unit != "count";
+    const auto value = has_unit ? fmt::format("{} {}", text, column.unit) : text;
+    const auto meaning = meaning_in(column, text);
+    return meaning.empty() ? say("{} {}", inside_label(column), value)
+                           : say("{} {} ({})", inside_label(column), value, meaning);
 }
 
 // Its content as texts. A line that begins with no column's name goes on from a remark before it.
@@ -72,26 +65,29 @@ Entry entry_of(const AddedRow& row) {
 }  // namespace
 
 std::span<const std::string_view> entry_tables() {
-    return table_names;
+    static const auto tables = [] {
+        std::vector<std::string_view> names;
+        std::ranges::transform(kinds(), std::back_inserter(names), &EntryKind::table);
+        return names;
+    }();
+    return tables;
 }
 
-std::string in_words(const Entry& entry) {
-    const auto kind = std::ranges::find(kinds, entry.table, &EntryKind::table);
+Sentence in_words(const Entry& entry) {
+    const auto kind = std::ranges::find(kinds(), entry.table, &EntryKind::table);
     const auto* table = find_book_table(entry.table);
-    std::string text(kind == kinds.end() ? std::string_view(entry.table) : kind->name);
-    std::string_view joint = ": ";
+    const auto name = kind == kinds().end() ? verbatim(entry.table) : kind->name;
+    std::vector<Sentence> parts;
     for (const auto& column : table == nullptr ? std::vector<BookColumn>{} : table->columns) {
         const auto given = entry.values.find(std::string(column.name));
         if (given != entry.values.end() && !std::holds_alternative<std::monostate>(given->second)) {
-            text += joint;
-            text += part(column, given->second);
-            joint = ", ";
+            parts.push_back(part(column, given->second));
         }
     }
-    return text;
+    return parts.empty() ? name : say("{}: {}", name, joined(parts, verbatim(", ")));
 }
 
-std::string in_words(const AddedRow& row) {
+Sentence in_words(const AddedRow& row) {
     return in_words(entry_of(row));
 }
 

@@ -122,6 +122,7 @@ void set_field(OGRFeature& feature, int field, const Cell& value) {
         void operator()(std::int64_t number) const { feature.SetField(field, static_cast<GIntBig>(number)); }
         void operator()(double number) const { feature.SetField(field, number); }
         void operator()(bool yes) const { feature.SetField(field, yes ? 1 : 0); }
+        void operator()(const Sentence& sentence) const { (*this)(sentence.text()); }
         void operator()(Day day) const {
             const auto parts = parts_of(day);
             feature.SetField(field, parts.year, parts.month, parts.day);

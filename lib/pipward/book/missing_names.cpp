@@ -8,14 +8,13 @@
 namespace pipward {
 namespace {
 
-std::string remedy_for(const std::string& name, const Named& named) {
+Sentence remedy_for(const std::string& name, const Named& named) {
     if (named.unread) {
-        return fmt::format("Perhaps it is a row of {} that could not be read: mend those first.",
-                           named.table);
+        return say("Perhaps it is a row of {} that could not be read: mend those first.", named.table);
     }
     const auto meant = likely_name(name, *named.known);
-    return meant.empty() ? fmt::format("Add the {}, or correct the name.", named.what)
-                         : fmt::format("Did you mean \"{}\"?", meant);
+    return meant.empty() ? say("Add the {}, or correct the name.", named.what)
+                         : say("Did you mean \"{}\"?", meant);
 }
 
 constexpr std::size_t few_names = 3;
@@ -27,11 +26,11 @@ bool is_told(const Named& named) {
 
 Finding about_name(const std::string& name, const Missing& missing, std::string_view table,
                    std::string_view field, const Named& named) {
-    const auto others =
-        missing.rows > 1 ? fmt::format("; {} rows of the table give it", missing.rows) : std::string{};
-    return error({table, missing.first_row, field, name},
-                 fmt::format("The book has no {} of this name{}.", named.what, others),
-                 remedy_for(name, named));
+    const auto message =
+        missing.rows > 1
+            ? say("The book has no {} of this name; {} rows of the table give it.", named.what, missing.rows)
+            : say("The book has no {} of this name.", named.what);
+    return error({table, missing.first_row, field, name}, message, remedy_for(name, named));
 }
 
 // Names by the dozen that are missing where rows could not be read: most of them are such rows.
@@ -39,8 +38,8 @@ Finding about_unread(const MissingNames& missing, std::string_view table, std::s
                      const Named& named) {
     const auto& [name, first] = *missing.begin();
     return error({table, first.first_row, field, name},
-                 fmt::format("This and {} more names of the column answer to no {} of the book.",
-                             missing.size() - 1, named.what),
+                 say("This and {} more names of the column answer to no {} of the book.", missing.size() - 1,
+                     named.what),
                  remedy_for(name, named));
 }
 
@@ -69,11 +68,10 @@ void tell_of_empty_tables(const UnansweredTables& unanswered, Findings& findings
         if (referring.one_by_one.size() <= few_names) {
             findings.insert(findings.end(), referring.one_by_one.begin(), referring.one_by_one.end());
         } else {
-            findings.push_back(
-                error({table},
-                      fmt::format("The table is empty, yet there are rows of {} that refer to it.",
-                                  fmt::join(referring.tables, ", ")),
-                      "Fill it in, or fetch its rows from a backup."));
+            findings.push_back(error({table},
+                                     say("The table is empty, yet there are rows of {} that refer to it.",
+                                         fmt::format("{}", fmt::join(referring.tables, ", "))),
+                                     say("Fill it in, or fetch its rows from a backup.")));
         }
     }
 }

@@ -14,7 +14,7 @@ namespace pipward {
 /// What a column's names are names of: `what` for people, the rows of `table`.
 struct Named {
     const std::set<std::string>* known;
-    std::string_view what;
+    Sentence what;
     std::string_view table;
     bool nothing_there;  ///< the table holds nothing
     bool unread;         ///< some of its rows could not be read

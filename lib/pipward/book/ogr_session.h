@@ -70,7 +70,7 @@ enum class Purpose { reading, writing };
 /// locked it.
 Session open_session(const std::string& location, Purpose purpose);
 /// An Error of kind access about a whole book.
-Error access_error(const std::string& location, const std::string& message, const std::string& remedy);
+Error access_error(const std::string& location, const Sentence& message, const Sentence& remedy);
 /// The same for a book, or its folder, that this user may not write.
 Error may_not_write(const std::string& location);
 

@@ -29,40 +29,42 @@ GDALDataset* open_with(const std::string& location, const char* driver, unsigned
     return GDALDataset::Open(location.c_str(), GDAL_OF_VECTOR | flags, drivers.data(), nullptr, nullptr);
 }
 
-// What the library said, as the end of a message.
-std::string as_sentence(const std::string& said) {
+// With what the library said behind it.
+Sentence with_words(const Sentence& message, const std::string& said) {
     const auto last = said.find_last_not_of(" .\n");
-    return last == std::string::npos ? std::string{} : " It says: " + said.substr(0, last + 1) + ".";
+    return last == std::string::npos ? message : say("{} It says: {}.", message, said.substr(0, last + 1));
 }
 
 Error not_opened(const std::string& path, const std::string& said) {
     const auto kind = kind_of(path);
     if (kind.empty()) {
         return access_error(
-            path, "This is no GeoPackage: it is damaged, encrypted, or something else." + as_sentence(said),
-            "Name the .gpkg file of the book, or fetch it from a backup.");
+            path,
+            with_words(say("This is no GeoPackage: it is damaged, encrypted, or something else."), said),
+            say("Name the .gpkg file of the book, or fetch it from a backup."));
     }
     if (kind.find("GeoPackage") == std::string::npos) {
         return access_error(
-            path, fmt::format("This is no GeoPackage but: {}.", kind),
-            "Name the .gpkg file of the book, or make one with book-new and copy these layers into its "
-            "tables.");
+            path, say("This is no GeoPackage but: {}.", kind),
+            say("Name the .gpkg file of the book, or make one with book-new and copy these layers into its "
+                "tables."));
     }
-    return access_error(path, "The GeoPackage cannot be opened." + as_sentence(said),
-                        "If it is damaged, fetch it from a backup.");
+    return access_error(path, with_words(say("The GeoPackage cannot be opened."), said),
+                        say("If it is damaged, fetch it from a backup."));
 }
 
 void refuse_what_is_no_file(const std::string& path) {
     const auto status = status_of(path);
     if (!status) {
-        throw access_error(path, "There is no such file.", "Check the name, or make a book with book-new.");
+        throw access_error(path, say("There is no such file."),
+                           say("Check the name, or make a book with book-new."));
     }
     if (VSI_ISDIR(status->st_mode)) {
-        throw access_error(path, "This is a folder, not a book.", "Name the .gpkg file in it.");
+        throw access_error(path, say("This is a folder, not a book."), say("Name the .gpkg file in it."));
     }
     if (status->st_size == 0) {
-        throw access_error(path, "The file is empty (0 bytes).",
-                           "Fetch it from a backup, or remove it and make a book with book-new.");
+        throw access_error(path, say("The file is empty (0 bytes)."),
+                           say("Fetch it from a backup, or remove it and make a book with book-new."));
     }
 }
 
@@ -79,10 +81,10 @@ bool has_companion(const std::string& path, const char* ending) {
 Error not_repaired(const std::string& path) {
     return access_error(
         path,
-        "A program stopped while it was writing this book, and the book cannot be repaired where it "
-        "lies because it cannot be written.",
-        "Make the file and its folder writable, or copy the file together with its \"-journal\" or "
-        "\"-wal\" to a folder that is.");
+        say("A program stopped while it was writing this book, and the book cannot be repaired where it "
+            "lies because it cannot be written."),
+        say("Make the file and its folder writable, or copy the file together with its \"-journal\" or "
+            "\"-wal\" to a folder that is."));
 }
 
 // A crashed writer leaves a journal beside the file. Only opening for writing lets the database undo what
@@ -138,9 +140,9 @@ Session open_server(const std::string& location, Purpose purpose) {
     session.dataset.reset(
         open_with(location, "PostgreSQL", purpose == Purpose::writing ? GDAL_OF_UPDATE : GDAL_OF_READONLY));
     if (session.dataset == nullptr) {
-        throw access_error(location,
-                           "The database does not answer." + as_sentence(session.messages->failures_since(0)),
-                           "Check host, port, database name, user and password, and that PostGIS is there.");
+        throw access_error(
+            location, with_words(say("The database does not answer."), session.messages->failures_since(0)),
+            say("Check host, port, database name, user and password, and that PostGIS is there."));
     }
     return session;
 }
@@ -186,7 +188,7 @@ std::string shown_location(const std::string& location) {
     return text;
 }
 
-Error access_error(const std::string& location, const std::string& message, const std::string& remedy) {
+Error access_error(const std::string& location, const Sentence& message, const Sentence& remedy) {
     return {Trouble::access, Finding{.level = Level::error,
                                      .table = shown_location(location),
                                      .row = {},
@@ -197,8 +199,9 @@ Error access_error(const std::string& location, const std::string& message, cons
 }
 
 Error may_not_write(const std::string& location) {
-    return access_error(location, "The book may not be written.",
-                        "Make the file and its folder writable, or work on a copy. Nothing was changed.");
+    return access_error(
+        location, say("The book may not be written."),
+        say("Make the file and its folder writable, or work on a copy. Nothing was changed."));
 }
 
 }  // namespace pipward

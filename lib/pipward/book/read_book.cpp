@@ -16,8 +16,7 @@
 namespace pipward {
 namespace {
 
-Finding about_layer(std::string table, Level level, std::string row, std::string message,
-                    std::string remedy) {
+Finding about_layer(std::string table, Level level, std::string row, Sentence message, Sentence remedy) {
     return {.level = level,
             .table = std::move(table),
             .row = std::move(row),
@@ -77,10 +76,11 @@ void find_latitudes(Session& session, BookReading& reading) {
         if (!station.latitude) {
             reading.findings.push_back(about_layer(
                 "station", Level::error, station.name,
-                transformation == nullptr ? "The latitude of the station is unknown because the layer has no "
-                                            "coordinate system of the earth."
-                                          : "The latitude of the station cannot be computed from its point.",
-                "Give the layer its coordinate system and put the station where it stands."));
+                transformation == nullptr
+                    ? say("The latitude of the station is unknown because the layer has no "
+                          "coordinate system of the earth.")
+                    : say("The latitude of the station cannot be computed from its point."),
+                say("Give the layer its coordinate system and put the station where it stands.")));
         }
     }
 }
@@ -90,8 +90,8 @@ void find_crs(Session& session, BookReading& reading) {
     if (crs == nullptr) {
         if (session.dataset->GetLayerByName("tree") != nullptr) {
             reading.findings.push_back(about_layer("tree", Level::error, {},
-                                                   "The layer has no known coordinate system.",
-                                                   "Give it one, for instance EPSG:32632."));
+                                                   say("The layer has no known coordinate system."),
+                                                   say("Give it one, for instance EPSG:32632.")));
         }
         return;
     }
@@ -99,9 +99,9 @@ void find_crs(Session& session, BookReading& reading) {
     for (const auto* table : {"station", "block", "tree_row"}) {
         const auto* other = crs_of(session, table);
         if (other != nullptr && other->IsSame(crs) == 0) {
-            reading.findings.push_back(about_layer(table, Level::error, {},
-                                                   "The layer has another coordinate system than the trees.",
-                                                   "Reproject it to that of the trees."));
+            reading.findings.push_back(about_layer(
+                table, Level::error, {}, say("The layer has another coordinate system than the trees."),
+                say("Reproject it to that of the trees.")));
         }
     }
 }
@@ -112,22 +112,22 @@ bool has_any_table(Session& session) {
     });
 }
 
-std::string layers_of(Session& session) {
+Sentence layers_of(Session& session) {
     std::string names;
     for (auto* layer : session.dataset->GetLayers()) {
         names += (names.empty() ? "" : ", ") + std::string(layer->GetName());
     }
-    return names.empty() ? "nothing" : names.substr(0, 200);
+    return names.empty() ? say("nothing") : verbatim(names.substr(0, 200));
 }
 
 using Wanted = std::function<bool(const std::string& table)>;
 
 BookReading read_wanted(Session& session, const std::string& location, const Wanted& wanted) {
     if (!has_any_table(session)) {
-        throw access_error(location,
-                           fmt::format("This is no orchard book: it has none of its tables. It holds {}.",
-                                       layers_of(session)),
-                           "Make a book with book-new and copy these layers into its tables.");
+        throw access_error(
+            location,
+            say("This is no orchard book: it has none of its tables. It holds {}.", layers_of(session)),
+            say("Make a book with book-new and copy these layers into its tables."));
     }
     BookReading reading;
     for (const auto& table : book_tables()) {

@@ -14,7 +14,7 @@
 namespace pipward {
 namespace {
 
-Finding about_table(const BookTable& table, Level level, std::string message, std::string remedy) {
+Finding about_table(const BookTable& table, Level level, Sentence message, Sentence remedy) {
     return {.level = level,
             .table = std::string(table.name),
             .row = {},
@@ -24,40 +24,56 @@ Finding about_table(const BookTable& table, Level level, std::string message, st
             .remedy = std::move(remedy)};
 }
 
-std::string_view what_fails(CellType type) {
+Sentence what_fails(CellType type) {
     switch (type) {
         case CellType::whole:
-            return "This is no whole number, or one too large for the column.";
+            return say("This is no whole number, or one too large for the column.");
         case CellType::number:
-            return "This is no number.";
+            return say("This is no number.");
         case CellType::day:
-            return "This is no day of the calendar.";
+            return say("This is no day of the calendar.");
         case CellType::yes_no:
-            return "This is neither yes nor no.";
+            return say("This is neither yes nor no.");
         case CellType::text:
             break;
     }
-    return "This is no readable text, or it has more than 100000 characters.";
+    return say("This is no readable text, or it has more than 100000 characters.");
 }
 
-std::string_view what_fits(CellType type) {
+Sentence what_fits(CellType type) {
     switch (type) {
         case CellType::whole:
-            return "Write a whole number";
+            return say("Write a whole number.");
         case CellType::number:
-            return "Write a number with a decimal point";
+            return say("Write a number with a decimal point.");
         case CellType::day:
-            return "Write the day as YYYY-MM-DD, for instance 2026-04-12";
+            return say("Write the day as YYYY-MM-DD, for instance 2026-04-12.");
         case CellType::yes_no:
-            return "Write 1 or 0";
+            return say("Write 1 or 0.");
         case CellType::text:
             break;
     }
-    return "Write it anew as plain text (UTF-8)";
+    return say("Write it anew as plain text (UTF-8).");
 }
 
-std::string what_to_write(const BookColumn& column) {
-    return std::string(what_fits(column.type)) + (column.required ? "." : ", or clear the cell.");
+Sentence what_fits_or_nothing(CellType type) {
+    switch (type) {
+        case CellType::whole:
+            return say("Write a whole number, or clear the cell.");
+        case CellType::number:
+            return say("Write a number with a decimal point, or clear the cell.");
+        case CellType::day:
+            return say("Write the day as YYYY-MM-DD, for instance 2026-04-12, or clear the cell.");
+        case CellType::yes_no:
+            return say("Write 1 or 0, or clear the cell.");
+        case CellType::text:
+            break;
+    }
+    return say("Write it anew as plain text (UTF-8), or clear the cell.");
+}
+
+Sentence what_to_write(const BookColumn& column) {
+    return column.required ? what_fits(column.type) : what_fits_or_nothing(column.type);
 }
 
 // A column that a user made may be of a neighbouring type: whole numbers as reals, days as text.
@@ -116,13 +132,13 @@ class TableReader {
   private:
     bool is_readable();
     bool find_fields();
-    void report_missing(Level level, const std::string& columns, std::string message);
+    void report_missing(Level level, const std::string& columns, Sentence message);
     bool read_row(const OGRFeature& feature, BookRow& row);
     Cell read_cell(const OGRFeature& feature, std::size_t column, const StrangeRow* strange, Findings& wrong);
     std::optional<Finding> check_place(const OGRGeometry* geometry) const;
     void read_rows(const std::function<void(const BookRow&)>& use);
     void check_count(std::int64_t rows, const std::string& said);
-    void report_damage(const std::string& extent, const std::string& said);
+    void report_damage(const Sentence& extent, const std::string& said);
 
     Session& session_;
     const BookTable& table_;
@@ -141,13 +157,14 @@ bool TableReader::is_readable() {
         query(session_, "SELECT type FROM sqlite_master WHERE lower(name) = " + quoted_text(table_.name) +
                             " AND type IN ('table', 'view')");
     if (kind.empty() || kind[0][0] != "table") {
-        findings_.push_back(about_table(table_, Level::error, "A view stands where the table should be.",
-                                        "Keep the rows in a table of this name."));
+        findings_.push_back(about_table(table_, Level::error, say("A view stands where the table should be."),
+                                        say("Keep the rows in a table of this name.")));
         return false;
     }
     if (layer_.GetFIDColumn()[0] == '\0') {
-        findings_.push_back(about_table(table_, Level::error, "The table has no whole-number primary key.",
-                                        "Copy its rows into the table of a new book."));
+        findings_.push_back(about_table(table_, Level::error,
+                                        say("The table has no whole-number primary key."),
+                                        say("Copy its rows into the table of a new book.")));
         return false;
     }
     return true;
@@ -164,15 +181,16 @@ bool TableReader::find_fields() {
             names += (names.empty() ? "" : ", ") + std::string(column.name);
         }
     }
-    report_missing(Level::error, needed, "The table lacks columns that it needs; none of its rows was read.");
-    report_missing(Level::note, others, "The table lacks columns; their values count as unknown.");
+    report_missing(Level::error, needed,
+                   say("The table lacks columns that it needs; none of its rows was read."));
+    report_missing(Level::note, others, say("The table lacks columns; their values count as unknown."));
     return needed.empty();
 }
 
-void TableReader::report_missing(Level level, const std::string& columns, std::string message) {
+void TableReader::report_missing(Level level, const std::string& columns, Sentence message) {
     if (!columns.empty()) {
         auto finding =
-            about_table(table_, level, std::move(message), "Add them; docs/book.md tells their types.");
+            about_table(table_, level, std::move(message), say("Add them; docs/book.md tells their types."));
         finding.field = columns;
         findings_.push_back(std::move(finding));
     }
@@ -185,22 +203,22 @@ Cell TableReader::read_cell(const OGRFeature& feature, std::size_t column, const
     if (field < 0) {
         return {};
     }
-    const auto say = [&](std::string value) {
+    const auto complain = [&](std::string value) {
         wrong.push_back({.level = Level::error,
                          .table = {},
                          .row = {},
                          .field = std::string(form.name),
                          .value = std::move(value),
-                         .message = std::string(what_fails(form.type)),
+                         .message = what_fails(form.type),
                          .remedy = what_to_write(form)});
         return Cell{};
     };
     if (strange != nullptr && strange->contains(field)) {
-        return say(printable(strange->at(field)));
+        return complain(printable(strange->at(field)));
     }
     auto value = converted(get_field(feature, field), form.type);
     if (const auto* text = std::get_if<std::string>(&value); text != nullptr && !is_utf8(*text)) {
-        return say(printable(*text));
+        return complain(printable(*text));
     }
     if (auto finding = check_cell(form, value)) {
         wrong.push_back(std::move(*finding));
@@ -213,22 +231,22 @@ std::optional<Finding> TableReader::check_place(const OGRGeometry* geometry) con
     if (table_.geometry == GeometryKind::none) {
         return std::nullopt;
     }
-    auto finding = about_table(table_, Level::error, {}, "Draw it anew.");
+    auto finding = about_table(table_, Level::error, {}, say("Draw it anew."));
     finding.field =
         layer_.GetGeometryColumn() == nullptr ? "" : const_cast<OGRLayer&>(layer_).GetGeometryColumn();
     if (geometry == nullptr || geometry->IsEmpty() != 0) {
         finding.level = table_.name == "station" ? Level::error : Level::warning;
-        finding.message = "It has no place on the map, or one that cannot be read.";
-        finding.remedy = "Draw it on the map.";
+        finding.message = say("It has no place on the map, or one that cannot be read.");
+        finding.remedy = say("Draw it on the map.");
         return finding;
     }
     if (wkbFlatten(geometry->getGeometryType()) != wanted_type(table_.geometry)) {
         finding.value = geometry->getGeometryName();
-        finding.message = fmt::format("The geometry is no {}.", to_text(table_.geometry));
+        finding.message = say("The geometry is no {}.", to_text(table_.geometry));
         return finding;
     }
     if (!is_finite(*geometry)) {
-        finding.message = "The geometry has a coordinate that is no finite number.";
+        finding.message = say("The geometry has a coordinate that is no finite number.");
         return finding;
     }
     return std::nullopt;
@@ -265,15 +283,16 @@ void TableReader::check_count(std::int64_t rows, const std::string& said) {
     const auto expected = std::strtoll(counted.at(0).at(0).value_or("0").c_str(), nullptr, 10);
     // What OGR says of a geometry is a finding of that row already.
     if (rows != expected || (!said.empty() && said.find("geometry") == std::string::npos)) {
-        report_damage(fmt::format("{} of {} rows", rows, expected), said);
+        report_damage(say("{} of {} rows", rows, expected), said);
     }
 }
 
-void TableReader::report_damage(const std::string& extent, const std::string& said) {
-    findings_.push_back(about_table(table_, Level::error,
-                                    fmt::format("The table could be read only in part: {}{}{}.", extent,
-                                                said.empty() ? "" : "; the database says: ", said),
-                                    "The file is damaged: fetch it from a backup."));
+void TableReader::report_damage(const Sentence& extent, const std::string& said) {
+    const auto message =
+        said.empty() ? say("The table could be read only in part: {}.", extent)
+                     : say("The table could be read only in part: {}; the database says: {}.", extent, said);
+    findings_.push_back(
+        about_table(table_, Level::error, message, say("The file is damaged: fetch it from a backup.")));
 }
 
 void TableReader::read_rows(const std::function<void(const BookRow&)>& use) {
@@ -300,7 +319,7 @@ void TableReader::read(const std::function<void(const BookRow&)>& use) {
         if (trouble.locked()) {
             throw;
         }
-        report_damage("its rows cannot be gone through", trouble.what());
+        report_damage(say("its rows cannot be gone through"), trouble.what());
     }
 }
 
@@ -323,8 +342,8 @@ void read_table(Session& session, const BookTable& table, Findings& findings,
                 const std::function<void(const BookRow&)>& use) {
     OGRLayer* layer = session.dataset->GetLayerByName(std::string(table.name).c_str());
     if (layer == nullptr) {
-        findings.push_back(about_table(table, Level::error, "The book has no such table.",
-                                       "Make a new book with book-new and copy the tables into it."));
+        findings.push_back(about_table(table, Level::error, say("The book has no such table."),
+                                       say("Make a new book with book-new and copy the tables into it.")));
         return;
     }
     TableReader(session, table, findings, *layer).read(use);

@@ -15,7 +15,7 @@
 namespace pipward {
 namespace {
 
-Error refused(const std::string& table, const std::string& message, const std::string& remedy) {
+Error refused(const std::string& table, const Sentence& message, const Sentence& remedy) {
     return {Trouble::access, Finding{.level = Level::error,
                                      .table = table,
                                      .row = {},
@@ -42,9 +42,9 @@ bool hidden_object_exists(Session& session, const std::string& name) {
 void drop_old(Session& session, const std::string& name) {
     const int index = index_of_layer(session, name);
     if (index < 0 ? hidden_object_exists(session, name) : !is_result(session, name)) {
-        throw refused(name,
-                      "The book has a table of this name that is not a result of ours; it was not touched.",
-                      "Rename that table.");
+        throw refused(
+            name, say("The book has a table of this name that is not a result of ours; it was not touched."),
+            say("Rename that table."));
     }
     if (index < 0) {
         return;
@@ -57,8 +57,8 @@ OGRSpatialReference crs_of_trees(Session& session) {
     OGRLayer* trees = session.dataset->GetLayerByName("tree");
     const auto* crs = trees == nullptr ? nullptr : trees->GetSpatialRef();
     if (crs == nullptr) {
-        throw refused("tree", "The layer of trees is missing or has no coordinate system.",
-                      "Check the book with book-check.");
+        throw refused("tree", say("The layer of trees is missing or has no coordinate system."),
+                      say("Check the book with book-check."));
     }
     return *crs;
 }
@@ -124,13 +124,13 @@ void replace_one(Session& session, const Table& table) {
 void check_results(std::span<const Table> results) {
     for (const auto& table : results) {
         if (std::ranges::find(result_table_names(), table.shape.name) == result_table_names().end()) {
-            throw refused(table.shape.name, "This is not the name of a result table.",
-                          "Only result tables are ever replaced.");
+            throw refused(table.shape.name, say("This is not the name of a result table."),
+                          say("Only result tables are ever replaced."));
         }
         for (const auto& row : table.rows) {
             if (row.cells.size() != table.shape.columns.size()) {
-                throw refused(table.shape.name, "A row has not as many cells as the table has columns.",
-                              "This is a fault of the program; please report it.");
+                throw refused(table.shape.name, say("A row has not as many cells as the table has columns."),
+                              say("This is a fault of the program; please report it."));
             }
         }
     }

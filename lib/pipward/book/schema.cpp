@@ -389,18 +389,18 @@ std::span<const std::string_view> result_table_names() {
     return names;
 }
 
-std::string_view to_text(GeometryKind kind) {
+Sentence to_text(GeometryKind kind) {
     switch (kind) {
         case GeometryKind::point:
-            return "point";
+            return say("point");
         case GeometryKind::line:
-            return "line";
+            return say("line");
         case GeometryKind::polygon:
-            return "polygon";
+            return say("polygon");
         case GeometryKind::none:
             break;
     }
-    return "none";
+    return say("none");
 }
 
 }  // namespace pipward

@@ -16,7 +16,7 @@ namespace pipward {
 
 enum class GeometryKind { none, point, line, polygon };
 
-std::string_view to_text(GeometryKind kind);
+Sentence to_text(GeometryKind kind);
 
 /// One choice of a closed list: the value as stored (a number is written in digits) and what it means.
 struct Choice {

@@ -4,12 +4,12 @@
 #include <algorithm>
 #include <cmath>
 
-#include "pipward/book/schema.h"
+#include "pipward/book/schema_words.h"
 
 namespace pipward {
 namespace {
 
-Finding wrong(const BookColumn& column, const Cell& value, std::string message, std::string remedy) {
+Finding wrong(const BookColumn& column, const Cell& value, Sentence message, Sentence remedy) {
     return {.level = Level::error,
             .table = {},
             .row = {},
@@ -19,20 +19,20 @@ Finding wrong(const BookColumn& column, const Cell& value, std::string message, 
             .remedy = std::move(remedy)};
 }
 
-std::string_view words_for(CellType type) {
+Sentence words_for(CellType type) {
     switch (type) {
         case CellType::whole:
-            return "a whole number";
+            return say("a whole number");
         case CellType::number:
-            return "a number";
+            return say("a number");
         case CellType::day:
-            return "a day";
+            return say("a day");
         case CellType::yes_no:
-            return "yes or no";
+            return say("yes or no");
         case CellType::text:
             break;
     }
-    return "text";
+    return say("text");
 }
 
 bool has_type(const Cell& value, CellType type) {
@@ -51,18 +51,18 @@ bool has_type(const Cell& value, CellType type) {
     return std::holds_alternative<std::string>(value);
 }
 
-std::string allowed_words(const FieldDomain& domain) {
+Sentence allowed_words(const FieldDomain& domain) {
     std::string list;
     for (const auto& choice : domain.choices) {
         list += (list.empty() ? "" : ", ") + choice.value;
     }
-    return fmt::format("Use one of: {}.", list);
+    return say("Use one of: {}.", list);
 }
 
 // A scale of many codes is told by its ends and what lies next to the wrong one.
 constexpr std::size_t many_choices = 10;
 
-std::string nearest_codes(const FieldDomain& domain, std::int64_t wrong_code) {
+Sentence nearest_codes(const FieldDomain& domain, std::int64_t wrong_code) {
     const Choice* below = nullptr;
     const Choice* above = nullptr;
     for (const auto& choice : domain.choices) {
@@ -72,32 +72,34 @@ std::string nearest_codes(const FieldDomain& domain, std::int64_t wrong_code) {
             break;
         }
     }
-    const auto named = [](const Choice& choice) {
-        return fmt::format("{} ({})", choice.value, choice.meaning);
-    };
-    const auto nearest = below != nullptr && above != nullptr
-                             ? "the nearest are " + named(*below) + " and " + named(*above)
-                             : "the nearest is " + named(below != nullptr ? *below : *above);
-    return fmt::format("Codes run from {} to {}, with gaps; {}.", domain.choices.front().value,
-                       domain.choices.back().value, nearest);
+    const auto named = [](const Choice& choice) { return say("{} ({})", choice.value, meaning_of(choice)); };
+    const auto& first = domain.choices.front().value;
+    const auto& last = domain.choices.back().value;
+    return below != nullptr && above != nullptr
+               ? say("Codes run from {} to {}, with gaps; the nearest are {} and {}.", first, last,
+                     named(*below), named(*above))
+               : say("Codes run from {} to {}, with gaps; the nearest is {}.", first, last,
+                     named(below != nullptr ? *below : *above));
 }
 
-std::string allowed(const FieldDomain& domain, const Cell& value) {
+Sentence allowed(const FieldDomain& domain, const Cell& value) {
     const auto* code = std::get_if<std::int64_t>(&value);
     return code != nullptr && domain.choices.size() > many_choices ? nearest_codes(domain, *code)
                                                                    : allowed_words(domain);
 }
 
-std::string correct_or_clear(const BookColumn& column) {
-    return column.required ? "Correct it." : "Correct it, or clear it if it is not known.";
+Sentence correct_or_clear(const BookColumn& column) {
+    return column.required ? say("Correct it.") : say("Correct it, or clear it if it is not known.");
 }
 
 // An upper end that the trade does not set would tell nobody anything.
-std::string limits_text(const FieldDomain& domain, double number, std::string_view unit) {
+Sentence limits_text(const FieldDomain& domain, double number, std::string_view unit) {
     const bool both = domain.high < no_upper_end || number > domain.high;
-    const auto limits =
-        both ? fmt::format("outside {} to {}", domain.low, domain.high) : fmt::format("below {}", domain.low);
-    return unit.empty() ? limits : fmt::format("{} {}", limits, unit);
+    const auto in_unit = [&](double limit) {
+        return verbatim(unit.empty() ? fmt::format("{}", limit) : fmt::format("{} {}", limit, unit));
+    };
+    return both ? say("The number lies outside {} to {}.", domain.low, in_unit(domain.high))
+                : say("The number lies below {}.", in_unit(domain.low));
 }
 
 double as_number(const Cell& value) {
@@ -110,35 +112,36 @@ std::optional<Finding> check_domain(const BookColumn& column, const FieldDomain&
         if (std::ranges::find(domain.choices, to_text(value), &Choice::value) != domain.choices.end()) {
             return std::nullopt;
         }
-        return wrong(column, value, "This value is none of those that the column allows.",
+        return wrong(column, value, say("This value is none of those that the column allows."),
                      allowed(domain, value));
     }
     const double number = as_number(value);
     if (number >= domain.low && number <= domain.high) {
         return std::nullopt;
     }
-    return wrong(column, value, "The number lies " + limits_text(domain, number, column.unit) + ".",
-                 correct_or_clear(column));
+    return wrong(column, value, limits_text(domain, number, column.unit), correct_or_clear(column));
 }
 
 }  // namespace
 
 std::optional<Finding> check_cell(const BookColumn& column, const Cell& value) {
     if (std::holds_alternative<std::monostate>(value)) {
-        return column.required ? std::optional{wrong(column, value, "The value is missing.", "Fill it in.")}
-                               : std::nullopt;
+        return column.required
+                   ? std::optional{wrong(column, value, say("The value is missing."), say("Fill it in."))}
+                   : std::nullopt;
     }
     if (!has_type(value, column.type)) {
-        return wrong(
-            column, value, fmt::format("The column holds {}.", words_for(column.type)),
-            fmt::format("Write {}{}.", words_for(column.type), column.required ? "" : " or clear it"));
+        return wrong(column, value, say("The column holds {}.", words_for(column.type)),
+                     column.required ? say("Write {}.", words_for(column.type))
+                                     : say("Write {} or clear it.", words_for(column.type)));
     }
     if (const auto* text = std::get_if<std::string>(&value); text != nullptr && text->empty()) {
-        return wrong(column, value, "The text is empty.",
-                     column.required ? "Fill it in." : "Clear it if it is not known, else fill it in.");
+        return wrong(
+            column, value, say("The text is empty."),
+            column.required ? say("Fill it in.") : say("Clear it if it is not known, else fill it in."));
     }
     if (column.type == CellType::number && !std::isfinite(as_number(value))) {
-        return wrong(column, value, "This is not a finite number.", correct_or_clear(column));
+        return wrong(column, value, say("This is not a finite number."), correct_or_clear(column));
     }
     const auto* domain = find_domain(column.domain);
     return domain == nullptr ? std::nullopt : check_domain(column, *domain, value);

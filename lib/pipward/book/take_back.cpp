@@ -14,18 +14,18 @@
 namespace pipward {
 namespace {
 
-Error kept(const AddedRow& row, std::string message, std::string remedy) {
+Error kept(const AddedRow& row, Sentence message, Sentence remedy) {
     return {Trouble::input, error({row.table, fid_name(row.fid)}, std::move(message), std::move(remedy))};
 }
 
 void expect_unchanged(OGRLayer& layer, const AddedRow& row) {
     const auto now = content_of(layer, row);
     if (!now) {
-        throw kept(row, "The row is not in the book any more.", "Nothing need be taken back.");
+        throw kept(row, say("The row is not in the book any more."), say("Nothing need be taken back."));
     }
     if (*now != row.content) {
-        throw kept(row, "The row was changed since it was noted; it was not touched.",
-                   "Look at it in a GIS and remove it there, if it is wrong.");
+        throw kept(row, say("The row was changed since it was noted; it was not touched."),
+                   say("Look at it in a GIS and remove it there, if it is wrong."));
     }
 }
 
@@ -53,9 +53,8 @@ void expect_nothing_refers(Session& session, const AddedRow& row) {
             const auto named = std::ranges::find(column.references, row.table, &Reference::table);
             const auto name = named == column.references.end() ? std::nullopt : value_in(row, named->column);
             if (name && refers(session, table, column, *name)) {
-                throw kept(
-                    row, fmt::format("Rows of {} refer to {} by now; it was not touched.", table.name, *name),
-                    "Take those back first.");
+                throw kept(row, say("Rows of {} refer to {} by now; it was not touched.", table.name, *name),
+                           say("Take those back first."));
             }
         }
     }

@@ -69,11 +69,10 @@ void change_once(const std::string& location, const std::vector<std::string>& ta
 
 Error not_written(const std::string& location, const OgrTrouble& trouble, Patience patience) {
     if (trouble.locked()) {
-        return access_error(
-            location,
-            fmt::format("Another program is writing this book and did not finish within {:g} s.",
-                        static_cast<double>(patience.count()) / 1000.0),
-            "Save or cancel the edits there, then try again. Nothing was changed.");
+        return access_error(location,
+                            say("Another program is writing this book and did not finish within {:g} s.",
+                                static_cast<double>(patience.count()) / 1000.0),
+                            say("Save or cancel the edits there, then try again. Nothing was changed."));
     }
     const std::string said = trouble.what();
     if (said.find("readonly") != std::string::npos || said.find("read-only") != std::string::npos ||
@@ -81,17 +80,18 @@ Error not_written(const std::string& location, const OgrTrouble& trouble, Patien
         return may_not_write(location);
     }
     return access_error(
-        location, fmt::format("The book could not be written: {}.", said),
-        "Nothing was changed. Check that there is room on the disk and that the file is whole "
-        "(book-check).");
+        location, say("The book could not be written: {}.", said),
+        say("Nothing was changed. Check that there is room on the disk and that the file is whole "
+            "(book-check)."));
 }
 
 Error not_read(const std::string& location, const OgrTrouble& trouble) {
     if (trouble.locked()) {
-        return access_error(location, "Another program is writing this book.", "Try again in a moment.");
+        return access_error(location, say("Another program is writing this book."),
+                            say("Try again in a moment."));
     }
-    return access_error(location, fmt::format("The book could not be read: {}.", trouble.what()),
-                        "If the file is damaged, fetch it from a backup.");
+    return access_error(location, say("The book could not be read: {}.", trouble.what()),
+                        say("If the file is damaged, fetch it from a backup."));
 }
 
 // Tries again while the trouble is a lock and time is left; then `give_up` makes the Error.

@@ -1,8 +1,6 @@
 // SPDX-License-Identifier: MIT
 #include "pipward/book/triggers.h"
 
-#include <fmt/format.h>
-
 #include <algorithm>
 #include <array>
 #include <cctype>
@@ -98,10 +96,10 @@ void refuse_foreign_triggers(Session& session, const std::string& location,
         if (!is_known_trigger(row[1].value_or(""), row[2].value_or(""))) {
             throw access_error(
                 location,
-                fmt::format("The table {} carries a trigger \"{}\" that is not of the GeoPackage "
-                            "standard; it would change the book behind our back.",
-                            row[1].value_or(""), row[0].value_or("")),
-                "Remove the trigger, or copy the tables into a new book. Nothing was changed.");
+                say("The table {} carries a trigger \"{}\" that is not of the GeoPackage "
+                    "standard; it would change the book behind our back.",
+                    row[1].value_or(""), row[0].value_or("")),
+                say("Remove the trigger, or copy the tables into a new book. Nothing was changed."));
         }
     }
 }

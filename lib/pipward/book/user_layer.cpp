@@ -14,28 +14,28 @@
 namespace pipward {
 namespace {
 
-Finding left_out(const UserLayer& layer, const std::string& feature, std::string message) {
-    return {Level::warning, layer.name, feature, {}, {}, std::move(message), "It was left out."};
+Finding left_out(const UserLayer& layer, const std::string& feature, const Sentence& message) {
+    return {Level::warning, layer.name, feature, {}, {}, message, say("It was left out.")};
 }
 
 void add_geometry(const OGRGeometry* geometry, UserFeature feature, UserLayer& layer) {
     const auto kind = geometry == nullptr ? wkbNone : wkbFlatten(geometry->getGeometryType());
     if (geometry == nullptr || geometry->IsEmpty() != 0) {
-        layer.findings.push_back(left_out(layer, feature.name, "It has no place on the map."));
+        layer.findings.push_back(left_out(layer, feature.name, say("It has no place on the map.")));
     } else if (kind == wkbPoint) {
         if (const auto point = to_map_point(geometry)) {
             feature.points = {*point};
             layer.features.push_back(std::move(feature));
         } else {
             layer.findings.push_back(
-                left_out(layer, feature.name, "It has a coordinate that is no finite number."));
+                left_out(layer, feature.name, say("It has a coordinate that is no finite number.")));
         }
     } else if (kind == wkbLineString) {
         feature.is_line = true;
         feature.points = to_map_line(geometry);
         if (feature.points.empty()) {
             layer.findings.push_back(
-                left_out(layer, feature.name, "It has a coordinate that is no finite number."));
+                left_out(layer, feature.name, say("It has a coordinate that is no finite number.")));
         } else {
             layer.features.push_back(std::move(feature));
         }
@@ -46,7 +46,7 @@ void add_geometry(const OGRGeometry* geometry, UserFeature feature, UserLayer& l
     } else {
         layer.findings.push_back(
             left_out(layer, feature.name,
-                     fmt::format("It is neither a point nor a line but {}.", geometry->getGeometryName())));
+                     say("It is neither a point nor a line but {}.", geometry->getGeometryName())));
     }
 }
 
@@ -93,8 +93,9 @@ DatasetHandle opened(const std::string& file, const OgrMessages& messages) {
     if (dataset == nullptr) {
         const auto said = messages.failures_since(0);
         throw access_error(file,
-                           "The file cannot be opened as a layer" + (said.empty() ? "." : ": " + said + "."),
-                           "Name a GeoPackage, a Shapefile, a GeoJSON or a CSV file with coordinates.");
+                           said.empty() ? say("The file cannot be opened as a layer.")
+                                        : say("The file cannot be opened as a layer: {}.", said),
+                           say("Name a GeoPackage, a Shapefile, a GeoJSON or a CSV file with coordinates."));
     }
     return dataset;
 }
@@ -108,18 +109,19 @@ OGRLayer& chosen_layer(GDALDataset& dataset, const std::string& file, const std:
         if (OGRLayer* layer = dataset.GetLayerByName(wanted.c_str())) {
             return *layer;
         }
-        throw access_error(file, fmt::format("The file has no layer {}.", wanted),
-                           fmt::format("It has: {}.", fmt::join(names, ", ")));
+        throw access_error(file, say("The file has no layer {}.", wanted),
+                           say("It has: {}.", fmt::format("{}", fmt::join(names, ", "))));
     }
     if (names.size() != 1) {
-        throw Error(Trouble::usage,
-                    Finding{Level::error,
-                            file,
-                            {},
-                            "layer",
-                            {},
-                            names.empty() ? "The file has no layer." : "The file has several layers.",
-                            fmt::format("Name one of: {}.", fmt::join(names, ", "))});
+        throw Error(
+            Trouble::usage,
+            Finding{Level::error,
+                    file,
+                    {},
+                    "layer",
+                    {},
+                    names.empty() ? say("The file has no layer.") : say("The file has several layers."),
+                    say("Name one of: {}.", fmt::format("{}", fmt::join(names, ", ")))});
     }
     return *dataset.GetLayer(0);
 }
@@ -148,8 +150,8 @@ Error no_points(const std::string& text, const std::string& parameter) {
                     {},
                     parameter,
                     text,
-                    "This is no line and no list of points.",
-                    "Write the points as in \"522400 5331200, 522440 5331210\", or well-known text."}};
+                    say("This is no line and no list of points."),
+                    say("Write the points as in \"522400 5331200, 522440 5331210\", or well-known text.")}};
 }
 
 std::string as_wkt(std::string text) {
@@ -181,8 +183,9 @@ UserLayer read_user_layer(const std::string& file, const std::string& layer) {
         add_geometry(feature->GetGeometryRef(), std::move(made), result);
     }
     if (messages.failures() > before) {
-        throw access_error(file, "The layer could be read only in part: " + messages.failures_since(before),
-                           "The file is damaged: fetch it anew.");
+        throw access_error(file,
+                           say("The layer could be read only in part: {}", messages.failures_since(before)),
+                           say("The file is damaged: fetch it anew."));
     }
     return result;
 }

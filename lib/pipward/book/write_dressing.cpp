@@ -135,8 +135,8 @@ DressReport write_dressing(const std::string& location, const std::vector<StyleT
                            const ProjectText& project, Patience patience) {
     if (is_server(location)) {
         throw access_error(shown_location(location),
-                           "Only a GeoPackage can be dressed, not a database server.",
-                           "Style the layers in the desktop and keep its project there.");
+                           say("Only a GeoPackage can be dressed, not a database server."),
+                           say("Style the layers in the desktop and keep its project there."));
     }
     DressReport report;
     change_book(location, {"layer_styles", "qgis_projects"}, patience, [&](Session& session) {

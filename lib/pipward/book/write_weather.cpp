@@ -13,8 +13,8 @@
 namespace pipward {
 namespace {
 
-Finding about(const WeatherDay& day, std::string field, std::string value, std::string message,
-              std::string remedy) {
+Finding about(const WeatherDay& day, std::string field, std::string value, Sentence message,
+              Sentence remedy) {
     return {.level = Level::error,
             .table = "weather_day",
             .row = day.station + " " + to_iso(day.day),
@@ -38,8 +38,8 @@ void check_values(const WeatherDay& day, Findings& findings) {
     }
     if (day.t_min > day.t_max) {
         findings.push_back(about(day, "t_min_c", fmt::format("{}", day.t_min.degrees),
-                                 "The lowest temperature is above the highest.",
-                                 "Correct the day in the source."));
+                                 say("The lowest temperature is above the highest."),
+                                 say("Correct the day in the source.")));
     }
 }
 
@@ -48,12 +48,13 @@ void check_days(const std::vector<WeatherDay>& days) {
     std::map<Day, int> seen;
     for (const auto& day : days) {
         if (day.station != days.front().station) {
-            findings.push_back(about(day, "station", day.station, "The days are of more than one station.",
-                                     "Write one station at a time."));
+            findings.push_back(about(day, "station", day.station,
+                                     say("The days are of more than one station."),
+                                     say("Write one station at a time.")));
         }
         if (++seen[day.day] == 2) {
-            findings.push_back(
-                about(day, "day", to_iso(day.day), "The day is given twice.", "Keep one of the two."));
+            findings.push_back(about(day, "day", to_iso(day.day), say("The day is given twice."),
+                                     say("Keep one of the two.")));
         }
         check_values(day, findings);
     }
@@ -65,8 +66,8 @@ void check_days(const std::vector<WeatherDay>& days) {
 OGRLayer& layer_named(Session& session, const std::string& location, const char* name) {
     OGRLayer* layer = session.dataset->GetLayerByName(name);
     if (layer == nullptr) {
-        throw access_error(location, fmt::format("The book has no table {}.", name),
-                           "Check it with book-check.");
+        throw access_error(location, say("The book has no table {}.", name),
+                           say("Check it with book-check."));
     }
     return *layer;
 }
@@ -79,8 +80,8 @@ void expect_station(Session& session, const std::string& location, const Weather
     stations.SetAttributeFilter(nullptr);
     if (found == nullptr) {
         throw Error(Trouble::input,
-                    about(day, "station", day.station, "The book has no station of this name.",
-                          "Add the station first, with its place and elevation."));
+                    about(day, "station", day.station, say("The book has no station of this name."),
+                          say("Add the station first, with its place and elevation.")));
     }
 }
 

@@ -25,8 +25,8 @@ void require_all_hours(std::size_t days, std::size_t hours) {
                         .row = {},
                         .field = "hours",
                         .value = fmt::format("{}", hours),
-                        .message = fmt::format("{} days need {} hourly readings.", days, days * hours_each),
-                        .remedy = "Give 24 hourly readings for each day."});
+                        .message = say("{} days need {} hourly readings.", days, days * hours_each),
+                        .remedy = say("Give 24 hourly readings for each day.")});
 }
 
 std::optional<DegreeDays> mean_for(DayRange day, const Thresholds& thresholds) {

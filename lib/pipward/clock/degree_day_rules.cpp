@@ -10,8 +10,7 @@
 namespace pipward {
 namespace {
 
-[[noreturn]] void refuse(std::string field, Celsius lower, Celsius upper, std::string message,
-                         std::string remedy) {
+[[noreturn]] void refuse(std::string field, Celsius lower, Celsius upper, Sentence message, Sentence remedy) {
     throw Error(Trouble::input, Finding{.level = Level::error,
                                         .table = {},
                                         .row = {},
@@ -30,15 +29,16 @@ DegreeDays halved(DegreeDays sum) {
 // Written as !(a <= b) so that a value that is not a number is refused too.
 void require_order(DayRange day) {
     if (!(day.low <= day.high)) {
-        refuse("t_min, t_max", day.low, day.high, "The day's minimum lies above its maximum.",
-               "Correct the day's two temperatures.");
+        refuse("t_min, t_max", day.low, day.high, say("The day's minimum lies above its maximum."),
+               say("Correct the day's two temperatures."));
     }
 }
 
 void require_order(const Thresholds& thresholds) {
     if (thresholds.cut_off != CutOff::none && !(thresholds.lower <= thresholds.upper)) {
         refuse("thresholds", thresholds.lower, thresholds.upper,
-               "The lower threshold lies above the upper one.", "Give a base below the upper threshold.");
+               say("The lower threshold lies above the upper one."),
+               say("Give a base below the upper threshold."));
     }
 }
 

@@ -112,7 +112,7 @@ int served_by_lot(const WayOutlook& way, const PollenNeed& need, const LotLedger
 
 void take_from_lot(WayOutlook& way, const PollenNeed& need, LotLedger& taken) {
     if (!way.lot->flowers_left) {
-        way.sentences.emplace_back("The book does not tell how much is in it: weigh it first.");
+        way.sentences.push_back(say("The book does not tell how much is in it: weigh it first."));
     }
     taken[way.lot->lot->code] += donor_flowers(way, need, way.row.flowers);
 }
@@ -128,9 +128,11 @@ void follow(std::vector<WayOutlook>& ways, WayOutlook& way, const PollenNeed& ne
 void follow_rest(std::vector<WayOutlook>& ways, WayOutlook& lot, PollenNeed rest, Lots lots) {
     auto* other = simplest_of_the_best(ways);
     const bool helps = other != nullptr && other->row.chance.value >= worth_working;
-    lot.sentences.push_back(fmt::format(
-        "It serves {} of {} flowers; the rest {}.", lot.row.flowers, lot.row.flowers + rest.flowers,
-        helps ? fmt::format("by the way \"{}\"", to_text(other->row.way)) : "cannot be had by another way"));
+    const int all = lot.row.flowers + rest.flowers;
+    lot.sentences.push_back(helps ? say("It serves {} of {} flowers; the rest by the way \"{}\".",
+                                        lot.row.flowers, all, way_text(other->row.way))
+                                  : say("It serves {} of {} flowers; the rest cannot be had by another way.",
+                                        lot.row.flowers, all));
     if (helps) {
         follow(ways, *other, rest, lots);
     }
@@ -155,7 +157,7 @@ void drop_emptied(std::vector<WayOutlook>& ways, const PollenNeed& need, const L
     for (auto& way : ways) {
         if (way.lot && need.flowers > 0 && served_by_lot(way, need, before) == 0) {
             way.row.chance = {0};
-            way.sentences.emplace_back("Nothing is left in it for this cross.");
+            way.sentences.push_back(say("Nothing is left in it for this cross."));
         }
     }
 }
@@ -182,7 +184,7 @@ void say_what_is_not_needed(std::vector<WayOutlook>& ways) {
     const bool in_time = spring_will_do(ways);
     for (auto& way : ways) {
         if (way.row.way == PollenWay::forced_branch && !way.row.best && way.row.chance.value > 0 && in_time) {
-            way.sentences.emplace_back("Not needed: pollen comes in time without forcing.");
+            way.sentences.push_back(say("Not needed: pollen comes in time without forcing."));
         }
     }
 }
@@ -200,23 +202,24 @@ Verdict capped(Verdict verdict, const WayOutlook& way, const PollenNeed& need) {
 
 void finish(WayOutlook& way, const PollenNeed& need) {
     if (need.worked > 0) {
-        way.sentences.push_back(
-            need.flowers > 0
-                ? fmt::format("{} flowers are worked already, {} are left to do.", need.worked, need.flowers)
-                : fmt::format("All flowers are worked already ({}).", need.worked));
+        way.sentences.push_back(need.flowers > 0 ? say("{} flowers are worked already, {} are left to do.",
+                                                       need.worked, need.flowers)
+                                                 : say("All flowers are worked already ({}).", need.worked));
     }
     if (too_many(need)) {
-        way.sentences.push_back(
-            fmt::format("{} flowers on {} are more than can be worked: add trees, or spread the cross over "
-                        "several springs.",
-                        need.flowers, need.trees == 1 ? "one tree" : fmt::format("{} trees", need.trees)));
+        way.sentences.push_back(need.trees == 1 ? say("{} flowers on one tree are more than can be worked: "
+                                                      "add trees, or spread the cross over several springs.",
+                                                      need.flowers)
+                                                : say("{} flowers on {} trees are more than can be worked: "
+                                                      "add trees, or spread the cross over several springs.",
+                                                      need.flowers, need.trees));
     }
     way.row.verdict = capped(verdict_of(way.row.chance, need.triploid), way, need);
     if (way.row.verdict == Verdict::impossible) {
         way.row.donor_flowers = 0;
         way.row.pollen = {0};
     }
-    way.row.why = joined(way.sentences);
+    way.row.why = joined(way.sentences, verbatim(" "));
 }
 
 }  // namespace

@@ -100,30 +100,30 @@ std::vector<WorkedTree> worked_trees(const std::vector<TreeBloom>& trees, int fl
     return worked;
 }
 
-std::string pollen_of(const WayOutlook& way) {
+Sentence pollen_of(const WayOutlook& way) {
     if (way.lot) {
-        return fmt::format("lot {}", way.lot->lot->code);
+        return say("lot {}", way.lot->lot->code);
     }
     switch (way.row.way) {
         case PollenWay::same_day:
-            return "fresh";
+            return say("fresh");
         case PollenWay::forced_branch:
-            return "from a forced branch";
+            return say("from a forced branch");
         case PollenWay::kept_this_spring:
         case PollenWay::kept_from_last_year:
             break;
     }
-    return fmt::format("gathered this spring, {}",
-                       way.row.store == Store::freezer ? "freezer" : "refrigerator");
+    return way.row.store == Store::freezer ? say("gathered this spring, freezer")
+                                           : say("gathered this spring, refrigerator");
 }
 
-std::string pollen_text(const GoalWork& work) {
+Sentence pollen_text(const GoalWork& work) {
     const bool several = work.plan->donors.size() > 1;
-    std::vector<std::string> texts;
+    std::vector<Sentence> texts;
     for (const auto* way : work.ways) {
-        texts.push_back(several ? fmt::format("{}: {}", way->row.donor, pollen_of(*way)) : pollen_of(*way));
+        texts.push_back((several ? verbatim(way->row.donor + ": ") : Sentence{}) + pollen_of(*way));
     }
-    return fmt::format("{}", fmt::join(texts, "; "));
+    return joined(texts, verbatim("; "));
 }
 
 FieldTask begin_task(const GoalWork& work, const WorkedTree& tree, FieldWork what) {
@@ -151,35 +151,37 @@ FieldTask bag_task(const GoalWork& work, const WorkedTree& tree) {
     auto task = begin_task(work, tree, FieldWork::bag);
     const Day last = window.first.p10 - 1;
     set_days(task, work, last - bagging_days, last);
-    task.why =
-        task.urgency == Urgency::too_late
-            ? fmt::format("First flowers may be open since {}: bag only clusters that are still closed.",
-                          to_iso(window.first.p10))
-            : fmt::format(
-                  "Bag closed clusters before the first flower opens ({} at the earliest, nine "
-                  "springs in ten).",
-                  to_iso(window.first.p10));
+    task.why = task.urgency == Urgency::too_late
+                   ? say("First flowers may be open since {}: bag only clusters that are still closed.",
+                         to_iso(window.first.p10))
+                   : say("Bag closed clusters before the first flower opens ({} at the earliest, nine "
+                         "springs in ten).",
+                         to_iso(window.first.p10));
     return task;
 }
 
-std::string when_text(const GoalWork& work) {
+Sentence when_text(const GoalWork& work) {
     const bool by_median = std::ranges::any_of(work.ways, &WayOutlook::by_median);
-    const std::string days = fmt::format("Flowers take pollen from about {}", to_iso(work.from));
-    return by_median ? fmt::format("{} to {}: median days, too uncertain yet for a safe one.", days,
-                                   to_iso(work.to))
-                     : fmt::format("{}; after {} the risk of coming too late is above {}.", days,
-                                   to_iso(work.to), percent_text(work.bench->assumptions.risk));
+    const auto from = to_iso(work.from);
+    const auto to = to_iso(work.to);
+    return by_median
+               ? say("Flowers take pollen from about {} to {}: median days, too uncertain yet for a safe "
+                     "one.",
+                     from, to)
+               : say("Flowers take pollen from about {}; after {} the risk of coming too late is above {}.",
+                     from, to, percent_text(work.bench->assumptions.risk));
 }
 
 FieldTask pollinate_task(const GoalWork& work, const WorkedTree& tree) {
     auto task = begin_task(work, tree, FieldWork::pollinate);
     set_days(task, work, work.from, work.to);
-    task.why =
-        fmt::format("Open the bag, touch every stigma, close it again; tag with cross, day and flowers. {}",
-                    when_text(work));
+    task.why = say("Open the bag, touch every stigma, close it again; tag with cross, day and flowers.") +
+               verbatim(" ") + when_text(work);
     if (!work.together) {
         task.why +=
-            " The donors' pollen is not on hand on one day: work some flowers with each, and tag them apart.";
+            verbatim(" ") +
+            say("The donors' pollen is not on hand on one day: work some flowers with each, and tag them "
+                "apart.");
     }
     return task;
 }
@@ -188,7 +190,7 @@ FieldTask unbag_task(const GoalWork& work, const WorkedTree& tree) {
     const auto& window = work.bench->forecast->windows[tree.bloom.window];
     auto task = begin_task(work, tree, FieldWork::unbag);
     set_days(task, work, window.end.p90, window.end.p90 + unbagging_days);
-    task.why = "Petals are down: take the bags off, count what has set.";
+    task.why = say("Petals are down: take the bags off, count what has set.");
     return task;
 }
 

@@ -83,7 +83,7 @@ void say_who_stands_in(std::vector<DonorPlan>& donors) {
     for (auto& donor : donors) {
         if (donor.crossing.blend && any && !has_chance(donor)) {
             for (auto& way : donor.ways) {
-                way.sentences.emplace_back("The other members of the blend take over its share.");
+                way.sentences.push_back(say("The other members of the blend take over its share."));
             }
         }
     }
@@ -112,9 +112,9 @@ void advise_next_spring(DonorPlan& donor) {
     const auto& row = donor.for_next_spring->row;
     for (auto& way : donor.ways) {
         if (way.row.way == PollenWay::kept_from_last_year) {
-            way.row.why += fmt::format(
-                " Gather pollen of {} by {} this spring and freeze it: the cross can then be made next year.",
-                row.donor, to_iso(*row.gather_to));
+            way.row.why += verbatim(" ") + say("Gather pollen of {} by {} this spring and freeze it: the "
+                                               "cross can then be made next year.",
+                                               row.donor, to_iso(*row.gather_to));
         }
     }
 }

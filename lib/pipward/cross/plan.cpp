@@ -45,18 +45,24 @@ std::vector<const CrossGoal*> goals_in_order(const Orchard& orchard, Season seas
 
 void note_other_seasons(Findings& findings, std::size_t others, Season season) {
     if (others > 0) {
-        findings.push_back({Level::note, "cross_goal", "", "season", "",
-                            fmt::format("Passed over: {} {} of seasons other than {} and {}.", others,
-                                        others == 1 ? "goal" : "goals", season.year, season.year + 1),
-                            ""});
+        findings.push_back({Level::note,
+                            "cross_goal",
+                            "",
+                            "season",
+                            "",
+                            others == 1 ? say("Passed over: 1 goal of seasons other than {} and {}.",
+                                              season.year, season.year + 1)
+                                        : say("Passed over: {} goals of seasons other than {} and {}.",
+                                              others, season.year, season.year + 1),
+                            {}});
     }
 }
 
 void note_no_goals(Findings& findings, bool none, Season season) {
     if (none) {
         findings.push_back({Level::note, "cross_goal", "", "season", std::to_string(season.year),
-                            "There is no cross goal of this season or the next: the plan is empty.",
-                            "Write goals with the season's year."});
+                            say("There is no cross goal of this season or the next: the plan is empty."),
+                            say("Write goals with the season's year.")});
     }
 }
 
@@ -64,8 +70,8 @@ void note_unknown_parent(Findings& findings, const OrchardIndex& index, const Cr
                          const std::string& field, const std::string& name) {
     if (!index.accessions.contains(name) && !(field == "pollen_parent" && index.blends.contains(name))) {
         findings.push_back({Level::warning, "cross_goal", goal.code, field, name,
-                            "The book has no such parent, so nothing is known of its bloom.",
-                            "Add the accession or the blend, or correct the name."});
+                            say("The book has no such parent, so nothing is known of its bloom."),
+                            say("Add the accession or the blend, or correct the name.")});
     }
 }
 
@@ -75,7 +81,7 @@ std::optional<Kinship> kinship_of(const Orchard& orchard, Findings& findings) {
     } catch (const Error& error) {
         for (auto finding : error.findings()) {
             finding.level = Level::warning;
-            finding.message += " The plan is made without kinship.";
+            finding.message += verbatim(" ") + say("The plan is made without kinship.");
             findings.push_back(std::move(finding));
         }
         return std::nullopt;

@@ -10,6 +10,7 @@
 #include "pipward/bloom/forecast.h"
 #include "pipward/lineage/s_alleles.h"
 #include "pipward/record/orchard.h"
+#include "pipward/value/sentence.h"
 
 namespace pipward {
 
@@ -42,7 +43,7 @@ struct CrossWay {
     std::optional<double> kinship;
     std::optional<std::string> lot;  ///< a lot in hand that this way uses
     Verdict verdict = Verdict::doubtful;
-    std::string why;  ///< whole sentences, for people
+    Sentence why;  ///< whole sentences, for people
     /// The way that the plan follows for this goal (and member). Where a lot in hand is too small, the way
     /// that covers the rest is marked too. Where nothing works the likeliest is marked, and no work is
     /// planned on it.
@@ -70,7 +71,7 @@ struct PollenTask {
     Season season_of_use;
     std::vector<std::string> for_crosses;
     Urgency urgency = Urgency::later;
-    std::string why;
+    Sentence why;
 };
 
 enum class FieldWork { bag, pollinate, unbag };
@@ -87,9 +88,9 @@ struct FieldTask {
     Day do_from;
     Day do_to;
     int flowers = 0;
-    std::string pollen;  ///< "lot P-2025-03", "gathered this spring, refrigerator", "fresh"
+    Sentence pollen;  ///< "lot P-2025-03", "gathered this spring, refrigerator", "fresh"
     Urgency urgency = Urgency::later;
-    std::string why;
+    Sentence why;
 };
 
 /// What the sums assume; the defaults are the handbook's, each explained where it is used (docs/method).

@@ -90,7 +90,8 @@ void add_gathering(Tasks& tasks, const Job& job) {
     task.mass.value += row.pollen.value;
     add_cross(task, job.goal->code);
     if (job.way->early_tree) {
-        task.why = fmt::format("{} blooms before the other trees of {}. ", job.way->tree->label, row.donor);
+        task.why =
+            say("{} blooms before the other trees of {}.", job.way->tree->label, row.donor) + verbatim(" ");
     }
 }
 
@@ -117,8 +118,10 @@ void add_test(Tasks& tasks, const Job& job) {
     task.keep_until = added ? row.use_to : std::max(task.keep_until, row.use_to);
     task.season_of_use = job.season;
     add_cross(task, job.goal->code);
-    task.why = fmt::format("Lot {} has {}: sow 100 grains or more and count. ", lot.lot->code,
-                           lot.tested ? fmt::format("no test since {}", to_iso(*lot.tested)) : "no test");
+    task.why = lot.tested ? say("Lot {} has no test since {}: sow 100 grains or more and count.",
+                                lot.lot->code, to_iso(*lot.tested))
+                          : say("Lot {} has no test: sow 100 grains or more and count.", lot.lot->code);
+    task.why += verbatim(" ");
 }
 
 bool has_gathering(const WayOutlook& way) {
@@ -134,37 +137,39 @@ void add_way(Tasks& tasks, const Job& job) {
     }
 }
 
-std::string keeping_text(const PollenTask& task, const Bench& bench) {
+Sentence keeping_text(const PollenTask& task, const Bench& bench) {
     const bool next = task.season_of_use != bench.forecast->season;
     if (task.store == Store::room) {
-        return "Dry a day or two and use within three days.";
+        return say("Dry a day or two and use within three days.");
     }
-    return fmt::format("Dry a day or two, keep in {} until {}{}.", store_text(task.store),
-                       to_iso(*task.keep_until),
-                       next ? fmt::format(", for {}", task.season_of_use.year) : "");
+    const auto store = store_text(task.store);
+    const auto until = to_iso(*task.keep_until);
+    return next ? say("Dry a day or two, keep in {} until {}, for {}.", store, until, task.season_of_use.year)
+                : say("Dry a day or two, keep in {} until {}.", store, until);
 }
 
-std::string deadline_text(const Draft& draft, const Bench& bench) {
+Sentence deadline_text(const Draft& draft, const Bench& bench) {
     if (draft.by_median) {
-        return "These are median days, too uncertain yet for a safe one: watch the buds.";
+        return say("These are median days, too uncertain yet for a safe one: watch the buds.");
     }
-    return fmt::format("After {} the risk of coming too late is above {}.", to_iso(draft.task.do_to),
-                       percent_text(bench.assumptions.risk));
+    return say("After {} the risk of coming too late is above {}.", to_iso(draft.task.do_to),
+               percent_text(bench.assumptions.risk));
 }
 
-std::string work_text(const Draft& draft, const Bench& bench) {
-    const std::string when = deadline_text(draft, bench) + " " + keeping_text(draft.task, bench);
+Sentence work_text(const Draft& draft, const Bench& bench) {
+    const auto when =
+        verbatim(" ") + deadline_text(draft, bench) + verbatim(" ") + keeping_text(draft.task, bench);
     switch (draft.task.work) {
         case PollenWork::gather:
-            return "Pick closed balloon flowers (BBCH 59). " + when;
+            return say("Pick closed balloon flowers (BBCH 59).") + when;
         case PollenWork::cut_branch:
-            return "Cut branches with as many flower buds; re-cut stems and change the water every two "
-                   "days. " +
+            return say("Cut branches with as many flower buds; re-cut stems and change the water every two "
+                       "days.") +
                    when;
         case PollenWork::test_lot:
             break;
     }
-    return "A poor result leaves time for another way.";
+    return say("A poor result leaves time for another way.");
 }
 
 PollenTask finished(Draft& draft, const Bench& bench) {
@@ -203,8 +208,8 @@ std::vector<Job> jobs_of(const Bench& bench, const std::vector<GoalPlan>& goals)
 }
 
 bool comes_before(const PollenTask& a, const PollenTask& b) {
-    return std::tie(a.do_to, a.do_from, a.donor, a.season_of_use, a.work, a.why) <
-           std::tie(b.do_to, b.do_from, b.donor, b.season_of_use, b.work, b.why);
+    return std::tie(a.do_to, a.do_from, a.donor, a.season_of_use, a.work, a.why.text()) <
+           std::tie(b.do_to, b.do_from, b.donor, b.season_of_use, b.work, b.why.text());
 }
 
 }  // namespace

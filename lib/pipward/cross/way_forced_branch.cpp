@@ -19,11 +19,11 @@ void cut(WayOutlook& outlook, const WayView& view, const DonorTree& donor, const
     outlook.row.use_from = crossing.day(days.use.first);
     outlook.row.use_to = crossing.day(days.use.last);
     outlook.by_median = days.use_by_median;
-    outlook.sentences.push_back(fmt::format(
-        "Cut branches from {} to {} and force them in water at about 20 C: about {} to open anthers, then {} "
-        "of drying. Gives pollen in about {} of cases.",
-        to_iso(*outlook.row.gather_from), to_iso(*outlook.row.gather_to), days_text(days.days_in_the_room),
-        days_text(drying_days), percent_text(forcing_success)));
+    outlook.sentences.push_back(
+        say("Cut branches from {} to {} and force them in water at about 20 C: about {} to open anthers, "
+            "then {} of drying. Gives pollen in about {} of cases.",
+            to_iso(*outlook.row.gather_from), to_iso(*outlook.row.gather_to),
+            days_text(days.days_in_the_room), days_text(drying_days), percent_text(forcing_success)));
 }
 
 bool at_balloon(const WayView& view, const DonorTree& donor) {
@@ -32,20 +32,19 @@ bool at_balloon(const WayView& view, const DonorTree& donor) {
 }
 
 // A cut in time would have had to be made in the past; or no cut can be in time.
-std::string missed_text(const WayView& view, const DonorTree& donor) {
+Sentence missed_text(const WayView& view, const DonorTree& donor) {
     const auto& crossing = view.crossing;
     const Cutting at_best{season_first, crossing.donor_chill};
     if (at_balloon(view, donor)) {
-        return fmt::format("{} stands at balloon or beyond: there is nothing left to force.", crossing.donor);
+        return say("{} stands at balloon or beyond: there is nothing left to force.", crossing.donor);
     }
     const double chance = chance_forced(*crossing.seed_whole, *donor.whole, at_best);
     const auto deadline = last_cut(*crossing.seed_whole, *donor.whole, at_best, 1 - view.assume().risk);
     if (deadline && chance >= no_chance && *deadline < crossing.from) {
-        return fmt::format("A branch of {} would have had to be cut by {}.", crossing.donor,
-                           to_iso(crossing.day(*deadline)));
+        return say("A branch of {} would have had to be cut by {}.", crossing.donor,
+                   to_iso(crossing.day(*deadline)));
     }
-    return fmt::format("A branch of {} cannot be forced in time: the wood has its chill too late.",
-                       crossing.donor);
+    return say("A branch of {} cannot be forced in time: the wood has its chill too late.", crossing.donor);
 }
 
 }  // namespace

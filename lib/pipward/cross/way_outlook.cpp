@@ -15,7 +15,7 @@ namespace {
 constexpr std::array every_way{PollenWay::same_day, PollenWay::kept_this_spring,
                                PollenWay::kept_from_last_year, PollenWay::forced_branch};
 
-std::vector<WayOutlook> blocked_ways(const std::string& why) {
+std::vector<WayOutlook> blocked_ways(const Sentence& why) {
     std::vector<WayOutlook> ways;
     for (const auto way : every_way) {
         auto& outlook = ways.emplace_back();

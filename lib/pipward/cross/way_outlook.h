@@ -14,7 +14,7 @@ namespace pipward {
 /// A way in the making: its row, and what the plan still asks of it.
 struct WayOutlook {
     CrossWay row;
-    std::vector<std::string> sentences;
+    std::vector<Sentence> sentences;
     std::optional<LotOutlook> lot;  ///< the pollen is in hand; else it is to be gathered or cut
     bool gathered_now = false;      ///< to be gathered in the forecast's season, for this or the next
     const Tree* tree = nullptr;     ///< where to gather or cut

@@ -17,8 +17,7 @@ WayOutlook begin_way(const WayView& view, PollenWay way) {
 
 WayOutlook way_without_tree(const WayView& view, PollenWay way) {
     auto outlook = begin_way(view, way);
-    outlook.sentences.push_back(
-        fmt::format("{} has no living tree to take pollen from.", view.crossing.donor));
+    outlook.sentences.push_back(say("{} has no living tree to take pollen from.", view.crossing.donor));
     return outlook;
 }
 

@@ -41,9 +41,9 @@ void freeze(WayOutlook& outlook, const WayView& view, const DonorTree& donor, Da
         kept_germination(Store::freezer, *outlook.row.use_from - *outlook.row.gather_from);
     outlook.germination = germination.mean;
     outlook.row.chance.value *= chance_usable(germination, view.assume().usable_germination);
-    outlook.sentences.push_back(fmt::format(
-        "Gather this spring by {}, dry a day or two, freeze: about {} should germinate in {}.",
-        to_iso(*outlook.row.gather_to), percent_text(germination.mean), view.crossing.goal->season.year));
+    outlook.sentences.push_back(
+        say("Gather this spring by {}, dry a day or two, freeze: about {} should germinate in {}.",
+            to_iso(*outlook.row.gather_to), percent_text(germination.mean), view.crossing.goal->season.year));
 }
 
 }  // namespace
@@ -69,8 +69,8 @@ WayOutlook kept_for_next_season_way(const WayView& view) {
     const auto days = balloon_gathering(*picked.donor->left, view.assume().risk);
     if (days.empty() || picked.chance < no_chance) {
         outlook.sentences.push_back(
-            fmt::format("Balloon flowers of {} are over this spring: none can be kept for {}.",
-                        view.crossing.donor, view.crossing.goal->season.year));
+            say("Balloon flowers of {} are over this spring: none can be kept for {}.", view.crossing.donor,
+                view.crossing.goal->season.year));
         return outlook;
     }
     freeze(outlook, view, *picked.donor, days);

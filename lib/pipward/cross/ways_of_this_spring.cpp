@@ -34,16 +34,37 @@ void gather_and_use(WayOutlook& outlook, const WayView& view, const DonorTree& d
 }
 
 // Days to gather by are those of the springs in which it works.
-std::string gather_word(const WayOutlook& outlook) {
-    return outlook.row.chance.value < good_chance ? "Should they meet: gather" : "Gather";
+bool may_miss(const WayOutlook& outlook) {
+    return outlook.row.chance.value < good_chance;
+}
+
+Sentence fresh_text(const WayOutlook& outlook) {
+    const auto by = to_iso(*outlook.row.gather_to);
+    const auto within = days_text(fresh_to_days);
+    return may_miss(outlook)
+               ? say("Should they meet: gather at balloon by {}, dry a day or two, use within {} of "
+                     "gathering.",
+                     by, within)
+               : say("Gather at balloon by {}, dry a day or two, use within {} of gathering.", by, within);
+}
+
+Sentence kept_text(const WayOutlook& outlook, double germinating) {
+    const auto by = to_iso(*outlook.row.gather_to);
+    const auto store = store_text(*outlook.row.store);
+    const auto until = to_iso(*outlook.row.use_to);
+    const auto share = percent_text(germinating);
+    return may_miss(outlook) ? say("Should they meet: gather at balloon by {}, dry a day or two, keep in {} "
+                                   "until {}: about {} should germinate then.",
+                                   by, store, until, share)
+                             : say("Gather at balloon by {}, dry a day or two, keep in {} until {}: about {} "
+                                   "should germinate then.",
+                                   by, store, until, share);
 }
 
 void gather_fresh(WayOutlook& outlook, const WayView& view, const DonorTree& donor, const MeetingDays& days) {
     gather_and_use(outlook, view, donor, days);
     outlook.row.store = Store::room;
-    outlook.sentences.push_back(
-        fmt::format("{} at balloon by {}, dry a day or two, use within {} of gathering.",
-                    gather_word(outlook), to_iso(*outlook.row.gather_to), days_text(fresh_to_days)));
+    outlook.sentences.push_back(fresh_text(outlook));
 }
 
 void gather_and_keep(WayOutlook& outlook, const WayView& view, const DonorTree& donor,
@@ -55,10 +76,7 @@ void gather_and_keep(WayOutlook& outlook, const WayView& view, const DonorTree& 
     outlook.row.store = store;
     outlook.germination = germination.mean;
     outlook.row.chance.value *= chance_usable(germination, view.assume().usable_germination);
-    outlook.sentences.push_back(fmt::format(
-        "{} at balloon by {}, dry a day or two, keep in {} until {}: about {} should germinate then.",
-        gather_word(outlook), to_iso(*outlook.row.gather_to), store_text(store), to_iso(*outlook.row.use_to),
-        percent_text(germination.mean)));
+    outlook.sentences.push_back(kept_text(outlook, germination.mean));
 }
 
 }  // namespace

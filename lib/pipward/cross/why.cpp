@@ -31,6 +31,11 @@ Medians medians_of(const Crossing& crossing, const DonorTree& donor) {
             last_day(*donor.whole, &BloomCourse::balloon, half)};
 }
 
+// One or both of two.
+Sentence and_between(const std::vector<Sentence>& parts) {
+    return parts.size() == 2 ? say("{} and {}", parts.front(), parts.back()) : joined(parts, {});
+}
+
 std::string iso(const Crossing& crossing, SeasonDay day) {
     return to_iso(crossing.day(day));
 }
@@ -39,9 +44,9 @@ bool over(const Crossing& crossing, const DonorTree& donor) {
     return !crossing.next_season && share_with(*donor.left, &BloomCourse::balloon) == 0;
 }
 
-std::string over_text(const Crossing& crossing, const Medians& medians) {
-    return fmt::format("Balloon flowers of {} are over since about {}.", crossing.donor,
-                       iso(crossing, *medians.donor_last));
+Sentence over_text(const Crossing& crossing, const Medians& medians) {
+    return say("Balloon flowers of {} are over since about {}.", crossing.donor,
+               iso(crossing, *medians.donor_last));
 }
 
 std::string alleles_text(const Bench& bench, const std::string& name) {
@@ -49,136 +54,147 @@ std::string alleles_text(const Bench& bench, const std::string& name) {
     return accession != nullptr ? accession->s_alleles.value_or("") : "";
 }
 
-std::string unknown_alleles_text(const Bench& bench, const Crossing& crossing) {
-    std::vector<std::string> names;
+Sentence unknown_alleles_text(const Bench& bench, const Crossing& crossing) {
+    std::vector<Sentence> names;
     for (const auto& name : {crossing.goal->seed_parent, crossing.donor}) {
         const auto alleles = parse_s_alleles(alleles_text(bench, name));
         if (!alleles || alleles->size() < 2) {
-            names.push_back(name);
+            names.push_back(verbatim(name));
         }
     }
-    return fmt::format("S-alleles of {} are not known: the style may refuse this pollen.",
-                       fmt::join(names, " and "));
+    return say("S-alleles of {} are not known: the style may refuse this pollen.", and_between(names));
 }
 
-std::string half_text(const Crossing& crossing) {
-    return fmt::format("Half compatible: the style takes {} of the pollen, so bring more.",
-                       percent_text(crossing.compatibility.pollen_share.value));
+Sentence half_text(const Crossing& crossing) {
+    return say("Half compatible: the style takes {} of the pollen, so bring more.",
+               percent_text(crossing.compatibility.pollen_share.value));
 }
 
-void add_ploidy(std::vector<std::string>& sentences, const Crossing& crossing) {
+void add_ploidy(std::vector<Sentence>& sentences, const Crossing& crossing) {
     if (crossing.ploidy.triploid) {
         sentences.push_back(
-            fmt::format("A parent is triploid: such crosses gave about {:.2g} % of the seedlings of diploids "
-                        "(Sato & Kanbe "
-                        "2007), so the flowers are scaled up and the outlook is doubtful at best.",
-                        100 * crossing.ploidy.factor));
+            say("A parent is triploid: such crosses gave about {:.2g} % of the seedlings of diploids (Sato & "
+                "Kanbe 2007), so the flowers are scaled up and the outlook is doubtful at best.",
+                100 * crossing.ploidy.factor));
     } else if (!crossing.ploidy.known) {
         sentences.emplace_back(
-            "A parent is neither diploid nor triploid: no figures are known, so it counts as diploid.");
+            say("A parent is neither diploid nor triploid: no figures are known, so it counts as diploid."));
     }
 }
 
-void add_kinship(std::vector<std::string>& sentences, const Crossing& crossing) {
+void add_kinship(std::vector<Sentence>& sentences, const Crossing& crossing) {
     if (crossing.kinship && *crossing.kinship >= half_sibs) {
-        sentences.push_back(fmt::format("Parents are related like {} or closer: kinship {:.3g}.",
-                                        *crossing.kinship >= full_sibs ? "full sibs" : "half sibs",
-                                        *crossing.kinship));
+        sentences.push_back(
+            *crossing.kinship >= full_sibs
+                ? say("Parents are related like full sibs or closer: kinship {:.3g}.", *crossing.kinship)
+                : say("Parents are related like half sibs or closer: kinship {:.3g}.", *crossing.kinship));
     }
 }
 
-std::string_view lender_text(NeedSource source) {
+Sentence lent_text(const std::string& name, NeedSource source) {
     switch (source) {
         case NeedSource::mid_parent:
-            return "its parents";
+            return say("{} (from its parents)", name);
         case NeedSource::one_parent:
-            return "one parent";
+            return say("{} (from one parent)", name);
         case NeedSource::own_notes:
         case NeedSource::orchard_mean:
             break;
     }
-    return "the orchard's mean";
+    return say("{} (from the orchard's mean)", name);
 }
 
-std::optional<std::string> refused_text(const Bench& bench, const Crossing& crossing) {
+std::optional<Sentence> refused_text(const Bench& bench, const Crossing& crossing) {
     if (crossing.selfed) {
-        return fmt::format("{} on itself: the style refuses its own pollen, expect no seed.", crossing.donor);
+        return say("{} on itself: the style refuses its own pollen, expect no seed.", crossing.donor);
     }
     if (crossing.compatibility.match != SMatch::none) {
         return std::nullopt;
     }
-    return fmt::format(
-        "Every S-allele of {} ({}) stands in {} ({}) too: expect no seed. Choose another donor.",
-        crossing.donor, alleles_text(bench, crossing.donor), crossing.goal->seed_parent,
-        alleles_text(bench, crossing.goal->seed_parent));
+    return say("Every S-allele of {} ({}) stands in {} ({}) too: expect no seed. Choose another donor.",
+               crossing.donor, alleles_text(bench, crossing.donor), crossing.goal->seed_parent,
+               alleles_text(bench, crossing.goal->seed_parent));
 }
 
 }  // namespace
 
-std::string days_text(int days) {
-    return fmt::format("{} {}", days, days == 1 ? "day" : "days");
+Sentence days_text(int days) {
+    return days == 1 ? say("1 day") : say("{} days", days);
 }
 
-std::string percent_text(double share) {
-    return fmt::format("{:.0f} %", 100 * share);
+Sentence percent_text(double share) {
+    return verbatim(fmt::format("{:.0f} %", 100 * share));
 }
 
-std::string store_text(Store store) {
+Sentence store_text(Store store) {
     switch (store) {
         case Store::room:
-            return "a room";
+            return say("a room");
         case Store::refrigerator:
-            return "the refrigerator";
+            return say("the refrigerator");
         case Store::freezer:
-            return "the freezer";
+            return say("the freezer");
         case Store::deep_freezer:
             break;
     }
-    return "the deep freezer";
+    return say("the deep freezer");
 }
 
-std::optional<std::string> blocked_text(const Bench& bench, const Crossing& crossing) {
+Sentence way_text(PollenWay way) {
+    switch (way) {
+        case PollenWay::same_day:
+            return say("same day");
+        case PollenWay::kept_this_spring:
+            return say("kept this spring");
+        case PollenWay::kept_from_last_year:
+            return say("kept from last year");
+        case PollenWay::forced_branch:
+            break;
+    }
+    return say("forced branch");
+}
+
+std::optional<Sentence> blocked_text(const Bench& bench, const Crossing& crossing) {
     const auto& seed = crossing.goal->seed_parent;
     if (auto refused = refused_text(bench, crossing)) {
         return refused;
     }
     if (crossing.seed_whole == nullptr) {
-        return fmt::format("{} has no living tree to seed this cross.", seed);
+        return say("{} has no living tree to seed this cross.", seed);
     }
     if (share_with(*crossing.seed_whole, &BloomCourse::working) == 0) {
-        return fmt::format(
+        return say(
             "Too cold while {} is open: pollen tubes would reach the ovules too late in every spring "
             "reckoned.",
             seed);
     }
     if (share_with(*crossing.seed_left, &BloomCourse::working) == 0) {
         const auto last = last_day(*crossing.seed_whole, &BloomCourse::working, 0.5);
-        return fmt::format("Flowers of {} that can take pollen are over since about {}.", seed,
-                           iso(crossing, *last));
+        return say("Flowers of {} that can take pollen are over since about {}.", seed, iso(crossing, *last));
     }
     return std::nullopt;
 }
 
-std::string too_late_text(const Crossing& crossing, const DonorTree& donor) {
+Sentence too_late_text(const Crossing& crossing, const DonorTree& donor) {
     const auto medians = medians_of(crossing, donor);
     if (!medians.all()) {
-        return fmt::format("{} does not come to balloon in time.", crossing.donor);
+        return say("{} does not come to balloon in time.", crossing.donor);
     }
     if (over(crossing, donor)) {
         return over_text(crossing, medians);
     }
     const int late = *medians.donor_first + drying_days - *medians.seed_last;
     if (late > 0) {
-        return fmt::format(
-            "Dried pollen of {} comes about {} after the last flower of {} that can take it ({}).",
-            crossing.donor, days_text(late), crossing.goal->seed_parent, iso(crossing, *medians.seed_last));
+        return say("Dried pollen of {} comes about {} after the last flower of {} that can take it ({}).",
+                   crossing.donor, days_text(late), crossing.goal->seed_parent,
+                   iso(crossing, *medians.seed_last));
     }
-    return fmt::format("{} comes to balloon about {}; {} takes pollen until about {}.", crossing.donor,
-                       iso(crossing, *medians.donor_first), crossing.goal->seed_parent,
-                       iso(crossing, *medians.seed_last));
+    return say("{} comes to balloon about {}; {} takes pollen until about {}.", crossing.donor,
+               iso(crossing, *medians.donor_first), crossing.goal->seed_parent,
+               iso(crossing, *medians.seed_last));
 }
 
-std::string meeting_text(const Crossing& crossing, const DonorTree& donor) {
+Sentence meeting_text(const Crossing& crossing, const DonorTree& donor) {
     const auto medians = medians_of(crossing, donor);
     if (!medians.all() || over(crossing, donor)) {
         return too_late_text(crossing, donor);
@@ -186,58 +202,59 @@ std::string meeting_text(const Crossing& crossing, const DonorTree& donor) {
     const int late = *medians.donor_first + fresh_from_days - *medians.seed_last;
     const int early = *medians.seed_first - *medians.donor_last - fresh_to_days;
     if (late > 0) {
-        return fmt::format("{} opens about {} after the last flower of {} that can take pollen ({}).",
-                           crossing.donor, days_text(late), crossing.goal->seed_parent,
-                           iso(crossing, *medians.seed_last));
+        return say("{} opens about {} after the last flower of {} that can take pollen ({}).", crossing.donor,
+                   days_text(late), crossing.goal->seed_parent, iso(crossing, *medians.seed_last));
     }
     if (early > 0) {
-        return fmt::format(
+        return say(
             "Fresh pollen of {} ends about {} before the first flower of {} can take it ({}): it must be "
             "kept.",
             crossing.donor, days_text(early), crossing.goal->seed_parent, iso(crossing, *medians.seed_first));
     }
-    return fmt::format("Fresh pollen of {} is on hand about {} to {}; {} takes it about {} to {}.",
-                       crossing.donor, iso(crossing, *medians.donor_first + fresh_from_days),
-                       iso(crossing, *medians.donor_last + fresh_to_days), crossing.goal->seed_parent,
-                       iso(crossing, *medians.seed_first), iso(crossing, *medians.seed_last));
+    return say("Fresh pollen of {} is on hand about {} to {}; {} takes it about {} to {}.", crossing.donor,
+               iso(crossing, *medians.donor_first + fresh_from_days),
+               iso(crossing, *medians.donor_last + fresh_to_days), crossing.goal->seed_parent,
+               iso(crossing, *medians.seed_first), iso(crossing, *medians.seed_last));
 }
 
-std::string lot_text(const LotOutlook& lot, Day use, Share usable) {
-    std::string text = fmt::format("Lot {}, gathered {}, in {}: about {} should germinate on {}",
-                                   lot.lot->code, to_iso(lot.lot->gathered_on), store_text(lot.lot->store),
-                                   percent_text(lot.at_use.mean), to_iso(use));
-    text += lot.tested ? fmt::format(" (tested {}).", to_iso(*lot.tested)) : " (never tested).";
+Sentence lot_text(const LotOutlook& lot, Day use, Share usable) {
+    const auto gathered = to_iso(lot.lot->gathered_on);
+    const auto store = store_text(lot.lot->store);
+    const auto share = percent_text(lot.at_use.mean);
+    auto text = lot.tested
+                    ? say("Lot {}, gathered {}, in {}: about {} should germinate on {} (tested {}).",
+                          lot.lot->code, gathered, store, share, to_iso(use), to_iso(*lot.tested))
+                    : say("Lot {}, gathered {}, in {}: about {} should germinate on {} (never tested).",
+                          lot.lot->code, gathered, store, share, to_iso(use));
     if (lot.at_use.mean < usable.value) {
-        text += fmt::format(" That is less than the {} to plan on.", percent_text(usable.value));
+        text += verbatim(" ") + say("That is less than the {} to plan on.", percent_text(usable.value));
     }
     return text;
 }
 
-std::optional<std::string> borrowed_text(const Bench& bench, const Crossing& crossing) {
+std::optional<Sentence> borrowed_text(const Bench& bench, const Crossing& crossing) {
     const auto& forecast = *bench.forecast;
-    std::vector<std::string> texts;
+    std::vector<Sentence> texts;
     for (const auto& name : {crossing.goal->seed_parent, crossing.donor}) {
         const auto standing = forecast.of_accession.find(name);
         const bool own = standing == forecast.of_accession.end() ||
                          forecast.windows[standing->second].source == NeedSource::own_notes;
         if (!own) {
-            texts.push_back(
-                fmt::format("{} (from {})", name, lender_text(forecast.windows[standing->second].source)));
+            texts.push_back(lent_text(name, forecast.windows[standing->second].source));
         }
     }
     if (texts.empty()) {
         return std::nullopt;
     }
-    return fmt::format("A guess: no bloom notes of {}.", fmt::join(texts, " and "));
+    return say("A guess: no bloom notes of {}.", and_between(texts));
 }
 
-std::string no_lot_text(const Bench& bench, const Crossing& crossing) {
-    return fmt::format("No lot of {} from an earlier year in hand on {}.", crossing.donor,
-                       to_iso(bench.index.as_of));
+Sentence no_lot_text(const Bench& bench, const Crossing& crossing) {
+    return say("No lot of {} from an earlier year in hand on {}.", crossing.donor, to_iso(bench.index.as_of));
 }
 
-std::vector<std::string> parentage_sentences(const Bench& bench, const Crossing& crossing) {
-    std::vector<std::string> sentences;
+std::vector<Sentence> parentage_sentences(const Bench& bench, const Crossing& crossing) {
+    std::vector<Sentence> sentences;
     if (crossing.compatibility.match == SMatch::half) {
         sentences.push_back(half_text(crossing));
     } else if (crossing.compatibility.match == SMatch::unknown) {
@@ -246,18 +263,14 @@ std::vector<std::string> parentage_sentences(const Bench& bench, const Crossing&
     add_ploidy(sentences, crossing);
     add_kinship(sentences, crossing);
     if (crossing.seed_whole != nullptr && crossing.seed_whole->too_cold >= 0.05) {
-        sentences.push_back(fmt::format("In {} of the springs reckoned it is too cold to set seed.",
-                                        percent_text(crossing.seed_whole->too_cold)));
+        sentences.push_back(say("In {} of the springs reckoned it is too cold to set seed.",
+                                percent_text(crossing.seed_whole->too_cold)));
     }
     if (crossing.next_season) {
-        sentences.push_back(fmt::format("Days of {} are a guide by the order of bloom of {}.",
-                                        crossing.goal->season.year, bench.forecast->season.year));
+        sentences.push_back(say("Days of {} are a guide by the order of bloom of {}.",
+                                crossing.goal->season.year, bench.forecast->season.year));
     }
     return sentences;
-}
-
-std::string joined(const std::vector<std::string>& sentences) {
-    return fmt::format("{}", fmt::join(sentences, " "));
 }
 
 }  // namespace pipward

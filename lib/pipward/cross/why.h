@@ -11,26 +11,25 @@
 /// The plan's reasons, in sentences for people in an orchard.
 namespace pipward {
 
-std::string days_text(int days);         ///< "1 day", "9 days"
-std::string percent_text(double share);  ///< "58 %"
-std::string store_text(Store store);     ///< "the refrigerator"
+Sentence days_text(int days);         ///< "1 day", "9 days"
+Sentence percent_text(double share);  ///< "58 %"
+Sentence store_text(Store store);     ///< "the refrigerator"
+Sentence way_text(PollenWay way);     ///< as the tables name it
 
 /// Why no way at all can work. Nothing where one may.
-std::optional<std::string> blocked_text(const Bench& bench, const Crossing& crossing);
+std::optional<Sentence> blocked_text(const Bench& bench, const Crossing& crossing);
 
 /// How the donor's balloon flowers lie to the flowers that can take pollen, by their median days.
-std::string meeting_text(const Crossing& crossing, const DonorTree& donor);
+Sentence meeting_text(const Crossing& crossing, const DonorTree& donor);
 /// The same for pollen that is kept: only too late matters.
-std::string too_late_text(const Crossing& crossing, const DonorTree& donor);
+Sentence too_late_text(const Crossing& crossing, const DonorTree& donor);
 
-std::string lot_text(const LotOutlook& lot, Day use, Share usable);
+Sentence lot_text(const LotOutlook& lot, Day use, Share usable);
 /// Whose bloom is reckoned without notes of its own, and from what. Nothing where both have notes.
-std::optional<std::string> borrowed_text(const Bench& bench, const Crossing& crossing);
-std::string no_lot_text(const Bench& bench, const Crossing& crossing);
+std::optional<Sentence> borrowed_text(const Bench& bench, const Crossing& crossing);
+Sentence no_lot_text(const Bench& bench, const Crossing& crossing);
 
 /// What is true of the cross by every way: S-alleles, ploidy, kinship, cold, the guide to a season to come.
-std::vector<std::string> parentage_sentences(const Bench& bench, const Crossing& crossing);
-
-std::string joined(const std::vector<std::string>& sentences);
+std::vector<Sentence> parentage_sentences(const Bench& bench, const Crossing& crossing);
 
 }  // namespace pipward

@@ -22,10 +22,10 @@ bool is_long(std::string_view column) {
     return std::ranges::find(long_ones, column) != long_ones.end();
 }
 
-PickList pick_list(const FieldDomain& domain) {
+PickList pick_list(const FieldDomain& domain, const Wording& wording) {
     PickList list;
     for (const auto& choice : domain.choices) {
-        list.choices.push_back({choice.value, choice_words(choice)});
+        list.choices.push_back({choice.value, choice_words(choice, wording)});
     }
     return list;
 }
@@ -39,16 +39,16 @@ Widget text_widget(const BookColumn& column) {
     return PlainText{.long_text = is_long(column.name), .offers_known = column.references.size() > 1};
 }
 
-Widget widget_of(const BookColumn& column) {
+Widget widget_of(const BookColumn& column, const Wording& wording) {
     const auto* domain = column.domain.empty() ? nullptr : find_domain(column.domain);
     if (domain != nullptr && !domain->choices.empty()) {
-        return pick_list(*domain);
+        return pick_list(*domain, wording);
     }
     if (column.type == CellType::day) {
         return DayBox{};
     }
     if (domain != nullptr) {
-        return NumberBox{domain->low, domain->high, column.type == CellType::whole, std::string(column.unit)};
+        return NumberBox{domain->low, domain->high, column.type == CellType::whole, wording(column.unit)};
     }
     return column.type == CellType::text ? text_widget(column) : Widget{PlainText{}};
 }
@@ -58,36 +58,37 @@ std::string range_rule(const BookColumn& column, const FieldDomain& domain) {
                        domain.low, domain.high);
 }
 
-std::string range_words(const BookColumn& column, const FieldDomain& domain) {
-    const auto unit = column.unit.empty() ? std::string{} : fmt::format(" {}", column.unit);
-    return fmt::format("{}: from {:.15g} to {:.15g}{}.", column.label, domain.low, domain.high, unit);
+Sentence range_words(const BookColumn& column, const FieldDomain& domain) {
+    const auto high = column.unit.empty()
+                          ? verbatim(fmt::format("{:.15g}", domain.high))
+                          : verbatim(fmt::format("{:.15g} ", domain.high)) + filled(column.unit, {});
+    return say("{}: from {:.15g} to {}.", filled(column.label, {}), domain.low, high);
 }
 
-void set_rules(FieldDress& field, const BookColumn& column) {
+void set_rules(FieldDress& field, const BookColumn& column, const Wording& wording) {
     const auto* domain = column.domain.empty() ? nullptr : find_domain(column.domain);
     const bool ranged = domain != nullptr && domain->choices.empty();
     if (column.required) {
         field.rule =
             ranged ? fmt::format("\"{0}\" IS NOT NULL AND ({1})", column.name, range_rule(column, *domain))
                    : fmt::format("\"{}\" IS NOT NULL", column.name);
-        field.rule_words =
-            fmt::format("{} is needed. {}", column.label,
-                        ranged ? range_words(column, *domain) : std::string(column.description));
+        const auto more = ranged ? range_words(column, *domain) : filled(column.description, {});
+        field.rule_words = say("{} is needed. {}", filled(column.label, {}), more).in(wording);
     } else if (ranged) {
         field.rule = range_rule(column, *domain);
-        field.rule_words = range_words(column, *domain);
+        field.rule_words = range_words(column, *domain).in(wording);
     }
 }
 
-FieldDress row_number() {
-    return {.column = "fid", .alias = "Row number", .widget = Hidden{}};
+FieldDress row_number(const Wording& wording) {
+    return {.column = "fid", .alias = say("Row number").in(wording), .widget = Hidden{}};
 }
 
 /// Words that results hold in one word, and how people read them.
-PickList words_of(std::span<const char* const> words) {
+PickList words_of(std::span<const char* const> words, const Wording& wording) {
     PickList list;
     for (const auto* word : words) {
-        list.choices.push_back({word, spaced(word)});
+        list.choices.push_back({word, wording(spaced(word))});
     }
     return list;
 }
@@ -95,69 +96,70 @@ PickList words_of(std::span<const char* const> words) {
 constexpr std::array methods{"averaged", "mean_day", "degree_days", "chill_then_heat"};
 constexpr std::array sources{"own_notes", "mid_parent", "one_parent", "orchard_mean"};
 
-PickList methods_with_sources() {
+PickList methods_with_sources(const Wording& wording) {
     PickList list;
     for (const auto* method : methods) {
         for (const auto* source : sources) {
-            const auto value = fmt::format("{}, {}", method, source);
-            list.choices.push_back({value, spaced(value)});
+            list.choices.push_back({fmt::format("{}, {}", method, source),
+                                    fmt::format("{}, {}", wording(spaced(method)), wording(spaced(source)))});
         }
     }
     return list;
 }
 
-Widget widget_of(const Column& column) {
+Widget widget_of(const Column& column, const Wording& wording) {
     if (column.type == CellType::yes_no) {
-        return PickList{{{"true", "yes"}, {"false", "no"}}};
+        return PickList{{{"true", say("yes").in(wording)}, {"false", say("no").in(wording)}}};
     }
     if (column.type == CellType::day) {
         return DayBox{};
     }
     if (column.name == "store") {
-        return pick_list(*find_domain("pollen_store"));
+        return pick_list(*find_domain("pollen_store"), wording);
     }
     if (column.name == "method") {
-        return words_of(methods);
+        return words_of(methods, wording);
     }
     if (column.name == "need_source") {
-        return words_of(sources);
+        return words_of(sources, wording);
     }
     if (column.name == "model") {
-        return methods_with_sources();
+        return methods_with_sources(wording);
     }
     return PlainText{.long_text = is_long(column.name)};
 }
 
 }  // namespace
 
-std::string alias_of(std::string_view label, std::string_view unit) {
-    return unit.empty() || unit == "year" ? std::string(label) : fmt::format("{} ({})", label, unit);
+std::string alias_of(std::string_view label, std::string_view unit, const Wording& wording) {
+    return unit.empty() || unit == "year" ? wording(label)
+                                          : fmt::format("{} ({})", wording(label), wording(unit));
 }
 
-std::string choice_words(const Choice& choice) {
-    return fmt::format("{}: {}", spaced(choice.value), choice.meaning);
+std::string choice_words(const Choice& choice, const Wording& wording) {
+    return fmt::format("{}: {}", wording(spaced(choice.value)), wording(choice.meaning));
 }
 
-std::vector<FieldDress> field_dresses(const BookTable& table) {
-    std::vector<FieldDress> fields{row_number()};
+std::vector<FieldDress> field_dresses(const BookTable& table, const Wording& wording) {
+    std::vector<FieldDress> fields{row_number(wording)};
     for (const auto& column : table.columns) {
         FieldDress field{.column = std::string(column.name),
-                         .alias = alias_of(column.label, column.unit),
-                         .widget = widget_of(column),
+                         .alias = alias_of(column.label, column.unit, wording),
+                         .widget = widget_of(column, wording),
                          .required = column.required,
                          .unique = table.key.size() == 1 && table.key.front() == column.name};
-        set_rules(field, column);
+        set_rules(field, column, wording);
         fields.push_back(std::move(field));
     }
     return fields;
 }
 
-std::vector<FieldDress> field_dresses(const TableShape& result) {
-    std::vector<FieldDress> fields{row_number()};
+std::vector<FieldDress> field_dresses(const TableShape& result, const Wording& wording) {
+    std::vector<FieldDress> fields{row_number(wording)};
     for (const auto& column : result.columns) {
         fields.push_back({.column = column.name,
-                          .alias = alias_of(column.label, column.unit),
-                          .widget = widget_of(column)});
+                          .alias = alias_of(column.label, column.unit, wording),
+                          .widget = widget_of(column, wording)});
     }
     return fields;
 }

@@ -8,34 +8,40 @@ namespace {
 
 struct Tab {
     std::string_view table;
-    std::string_view title;
+    Sentence title;
     std::vector<std::string_view> columns;
 };
 
 const std::vector<Tab>& tabs() {
     static const std::vector<Tab> all{
-        {"tree", "Tree", {"label", "accession", "purpose", "rootstock", "planted_on", "removed_on", "note"}},
-        {"tree", "Place", {"block", "row", "position", "placed_by", "accuracy_m", "elevation_m"}},
-        {"accession", "Accession", {"name", "kind", "species", "seed_parent", "pollen_parent", "note"}},
+        {"tree",
+         say("Tree"),
+         {"label", "accession", "purpose", "rootstock", "planted_on", "removed_on", "note"}},
+        {"tree", say("Place"), {"block", "row", "position", "placed_by", "accuracy_m", "elevation_m"}},
+        {"accession", say("Accession"), {"name", "kind", "species", "seed_parent", "pollen_parent", "note"}},
         {"accession",
-         "Breeding",
+         say("Breeding"),
          {"s_alleles", "ploidy", "seed_ripe_days", "chill_portions", "protected_until"}},
-        {"seed_lot", "Lot", {"code", "cross", "seeds", "from_tags", "note"}},
-        {"seed_lot", "Treatment", {"washed_on", "cold_from", "cold_to", "cold_c", "treatment", "medium"}},
-        {"bloom_window", "Full bloom", {"label", "accession", "season", "full_p10", "full_p50", "full_p90"}},
+        {"seed_lot", say("Lot"), {"code", "cross", "seeds", "from_tags", "note"}},
+        {"seed_lot",
+         say("Treatment"),
+         {"washed_on", "cold_from", "cold_to", "cold_c", "treatment", "medium"}},
         {"bloom_window",
-         "First and end",
+         say("Full bloom"),
+         {"label", "accession", "season", "full_p10", "full_p50", "full_p90"}},
+        {"bloom_window",
+         say("First and end"),
          {"first_p10", "first_p50", "first_p90", "end_p10", "end_p50", "end_p90"}},
-        {"bloom_window", "How it is known", {"as_of", "model", "notes_used", "warnings"}},
+        {"bloom_window", say("How it is known"), {"as_of", "model", "notes_used", "warnings"}},
         {"cross_outlook",
-         "Cross",
+         say("Cross"),
          {"cross", "season", "seed_parent", "pollen_parent", "donor", "way", "best", "chance", "verdict",
           "why", "as_of"}},
         {"cross_outlook",
-         "Work",
+         say("Work"),
          {"gather_from", "gather_to", "store", "use_from", "use_to", "flowers", "donor_flowers", "pollen_mg",
           "lot"}},
-        {"cross_outlook", "Match", {"s_match", "kinship"}},
+        {"cross_outlook", say("Match"), {"s_match", "kinship"}},
     };
     return all;
 }
@@ -46,11 +52,11 @@ bool has(const std::vector<FormGroup>& groups, const std::string& column) {
     });
 }
 
-std::vector<FormGroup> known_groups(std::string_view table) {
+std::vector<FormGroup> known_groups(std::string_view table, const Wording& wording) {
     std::vector<FormGroup> groups;
     for (const auto& tab : tabs()) {
         if (tab.table == table) {
-            groups.push_back({std::string(tab.title), {tab.columns.begin(), tab.columns.end()}});
+            groups.push_back({tab.title.in(wording), {tab.columns.begin(), tab.columns.end()}});
         }
     }
     return groups;
@@ -59,8 +65,8 @@ std::vector<FormGroup> known_groups(std::string_view table) {
 }  // namespace
 
 std::vector<FormGroup> form_groups(std::string_view table, std::string_view title,
-                                   const std::vector<FieldDress>& fields) {
-    auto groups = known_groups(table);
+                                   const std::vector<FieldDress>& fields, const Wording& wording) {
+    auto groups = known_groups(table, wording);
     if (groups.empty()) {
         groups.push_back({std::string(title), {}});
     }

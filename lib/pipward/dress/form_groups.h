@@ -11,6 +11,7 @@ namespace pipward {
 /// How the form of a wide table is cut into tabs. A column that the table below does not name stands in the
 /// first tab, so that none is lost; a table that it does not know has one tab.
 std::vector<FormGroup> form_groups(std::string_view table, std::string_view title,
-                                   const std::vector<FieldDress>& fields);
+                                   const std::vector<FieldDress>& fields,
+                                   const Wording& wording = in_english);
 
 }  // namespace pipward

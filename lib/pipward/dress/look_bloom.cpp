@@ -5,6 +5,7 @@
 
 #include "pipward/dress/looks.h"
 #include "pipward/dress/palette.h"
+#include "pipward/dress/phrase.h"
 
 namespace pipward {
 namespace {
@@ -28,20 +29,20 @@ RuleLook ring(std::string words, std::string filter, const Ink& colour) {
                        .edge_width = {.metres = 0.8, .least_mm = 0.6, .most_mm = 1.2}}};
 }
 
-RuleLook week_ring(Day monday, double share) {
+RuleLook week_ring(Day monday, double share, const Wording& wording) {
     return ring(
-        fmt::format("week of {}", to_short_text(monday)),
+        say("week of {}", to_short_text(monday)).in(wording),
         fmt::format("\"full_p50\" >= '{}' AND \"full_p50\" < '{}'", to_iso(monday), to_iso(monday + week)),
         ink::ordered(palest * share));
 }
 
-std::vector<RuleLook> weeks(const BloomSpan& span) {
+std::vector<RuleLook> weeks(const BloomSpan& span, const Wording& wording) {
     std::vector<RuleLook> rules;
     const Day first = monday_of(span.first_full);
     const Day last = monday_of(span.last_full);
     const double steps = std::max(1, (last - first) / week);
     for (Day monday = first; monday <= last; monday = monday + week) {
-        rules.push_back(week_ring(monday, (monday - first) / week / steps));
+        rules.push_back(week_ring(monday, (monday - first) / week / steps, wording));
     }
     return rules;
 }
@@ -53,6 +54,18 @@ const Day* day_in(const Table& table, const Row& row, std::string_view column) {
         return nullptr;
     }
     return std::get_if<Day>(&row.cells.at(static_cast<std::size_t>(found - table.shape.columns.begin())));
+}
+
+Sentence bloom_tip(const Wording& wording) {
+    const auto day = [&](std::string_view name, const Sentence& form) {
+        return tip(day_words(name, form, wording));
+    };
+    return joined(
+        {verbatim("<b>"), tip(column("label")), verbatim("</b> "), tip(column("accession")), verbatim("<br>"),
+         say("full bloom about {},", day("full_p50", say("d MMMM yyyy"))), verbatim("<br>"),
+         say("8 springs in 10 from {} to {}", day("full_p10", say("d MMMM")),
+             day("full_p90", say("d MMMM")))},
+        {});
 }
 
 }  // namespace
@@ -77,15 +90,11 @@ std::optional<BloomSpan> bloom_span(const Table& bloom_window) {
     return span;
 }
 
-void dress_bloom(LayerDress& layer, const std::optional<BloomSpan>& span) {
-    layer.rules = span ? weeks(*span) : std::vector{ring("Full bloom", "", ink::ordered(0.5))};
+void dress_bloom(LayerDress& layer, const std::optional<BloomSpan>& span, const Wording& wording) {
+    layer.rules = span ? weeks(*span, wording)
+                       : std::vector{ring(say("Full bloom").in(wording), "", ink::ordered(0.5))};
     layer.lasting = Lasting{"first_p50", "end_p50"};
-    layer.map_tip =
-        "<b>[% \"label\" %]</b> [% \"accession\" %]<br>full bloom about [% format_date(\"full_p50\", 'd MMMM "
-        "yyyy') "
-        "%],<br>8 springs in 10 from [% format_date(\"full_p10\", 'd MMMM') %] to [% "
-        "format_date(\"full_p90\", 'd "
-        "MMMM') %]";
+    layer.map_tip = bloom_tip(wording).in(wording);
 }
 
 }  // namespace pipward

@@ -1,13 +1,16 @@
 // SPDX-License-Identifier: MIT
+#include <fmt/format.h>
+
 #include "pipward/dress/looks.h"
 #include "pipward/dress/palette.h"
+#include "pipward/dress/phrase.h"
 
 namespace pipward {
 namespace {
 
-void dress_blocks(LayerDress& layer) {
-    layer.rules = {
-        {"Block", "", AreaLook{.fill = {120, 150, 90, 22}, .edge = {120, 150, 90, 200}, .edge_mm = 0.4}}};
+void dress_blocks(LayerDress& layer, const Wording& wording) {
+    layer.rules = {{say("Block").in(wording), "",
+                    AreaLook{.fill = {120, 150, 90, 22}, .edge = {120, 150, 90, 200}, .edge_mm = 0.4}}};
     layer.label = LabelLook{.expression = "\"name\"",
                             .points = 11,
                             .ink = {80, 105, 60},
@@ -20,13 +23,15 @@ void dress_blocks(LayerDress& layer) {
 }
 
 // A bare number would not tell what it counts.
-constexpr auto row_words =
-    R"(CASE WHEN regexp_match("name", '^[0-9]+$') THEN 'row ' || "name" ELSE "name" END)";
+std::string row_words(const Wording& wording) {
+    return fmt::format(R"(CASE WHEN regexp_match("name", '^[0-9]+$') THEN {} ELSE "name" END)",
+                       phrase(say("row {}", computed(column("name"))), wording));
+}
 
-void dress_rows(LayerDress& layer) {
-    layer.rules = {
-        {"Row, arrow to higher numbers", "", LineLook{.ink = ink::grey, .width_mm = 0.25, .arrow = true}}};
-    layer.label = LabelLook{.expression = row_words,
+void dress_rows(LayerDress& layer, const Wording& wording) {
+    layer.rules = {{say("Row, arrow to higher numbers").in(wording), "",
+                    LineLook{.ink = ink::grey, .width_mm = 0.25, .arrow = true}}};
+    layer.label = LabelLook{.expression = row_words(wording),
                             .points = 8,
                             .ink = {110, 110, 110},
                             .place = LabelPlace::at_start_of_line,
@@ -34,11 +39,14 @@ void dress_rows(LayerDress& layer) {
                             .nearest = 1,
                             .farthest = 1500,
                             .priority = 8};
-    layer.map_tip = "<b>Row [% \"name\" %]</b>, block [% \"block\" %]";
+    layer.map_tip = joined({verbatim("<b>"), say("Row {}", tip(column("name"))), verbatim("</b>, "),
+                            say("block {}", tip(column("block")))},
+                           {})
+                        .in(wording);
 }
 
-void dress_stations(LayerDress& layer) {
-    layer.rules = {{"Weather station", "",
+void dress_stations(LayerDress& layer, const Wording& wording) {
+    layer.rules = {{say("Weather station").in(wording), "",
                     MarkerLook{.shape = MarkerShape::pentagon,
                                .fill = ink::white,
                                .edge = ink::dark,
@@ -51,18 +59,21 @@ void dress_stations(LayerDress& layer) {
                             .nearest = 1,
                             .farthest = 25000,
                             .priority = 7};
-    layer.map_tip = "<b>Station [% \"name\" %]</b><br>[% \"elevation_m\" %] m above the sea";
+    layer.map_tip = joined({verbatim("<b>"), say("Station {}", tip(column("name"))), verbatim("</b><br>"),
+                            say("{} m above the sea", tip(column("elevation_m")))},
+                           {})
+                        .in(wording);
 }
 
 }  // namespace
 
-void dress_ground(LayerDress& layer) {
+void dress_ground(LayerDress& layer, const Wording& wording) {
     if (layer.table == "block") {
-        dress_blocks(layer);
+        dress_blocks(layer, wording);
     } else if (layer.table == "tree_row") {
-        dress_rows(layer);
+        dress_rows(layer, wording);
     } else {
-        dress_stations(layer);
+        dress_stations(layer, wording);
     }
 }
 

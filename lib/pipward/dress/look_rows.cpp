@@ -3,6 +3,7 @@
 
 #include "pipward/dress/looks.h"
 #include "pipward/dress/palette.h"
+#include "pipward/dress/phrase.h"
 
 namespace pipward {
 namespace {
@@ -33,20 +34,27 @@ void label_at(LayerDress& layer, std::string expression) {
 
 }  // namespace
 
-void dress_positions(LayerDress& layer) {
-    layer.rules = {rule("Vacant", "\"state\" = 'vacant'", MarkerShape::circle, ink::white),
-                   rule("Reserved", "\"state\" = 'reserved'", MarkerShape::triangle, ink::yellow),
-                   rule("Taken", "\"state\" = 'taken'", MarkerShape::square, ink::grey)};
+void dress_positions(LayerDress& layer, const Wording& wording) {
+    layer.rules = {
+        rule(say("Vacant").in(wording), "\"state\" = 'vacant'", MarkerShape::circle, ink::white),
+        rule(say("Reserved").in(wording), "\"state\" = 'reserved'", MarkerShape::triangle, ink::yellow),
+        rule(say("Taken").in(wording), "\"state\" = 'taken'", MarkerShape::square, ink::grey)};
     label_at(layer, "\"position\"");
-    layer.map_tip = "<b>[% \"address\" %]</b><br>[% \"state\" %]";
+    const auto state = code_words("state", {say("vacant"), say("reserved"), say("taken")}, wording);
+    layer.map_tip = fmt::format("<b>[% \"address\" %]</b><br>[% {} %]", state);
 }
 
-void dress_tree_numbers(LayerDress& layer) {
-    layer.rules = {rule("Decided", "\"decided\"", MarkerShape::square, ink::sky_blue),
-                   rule("Left open", "NOT \"decided\"", MarkerShape::diamond, ink::vermilion)};
+void dress_tree_numbers(LayerDress& layer, const Wording& wording) {
+    layer.rules = {
+        rule(say("Decided").in(wording), "\"decided\"", MarkerShape::square, ink::sky_blue),
+        rule(say("Left open").in(wording), "NOT \"decided\"", MarkerShape::diamond, ink::vermilion)};
     label_at(layer, R"("row" || '-' || "position")");
+    const auto why = fmt::format("coalesce(\"why_open\", {})", phrase(say("decided"), wording));
     layer.map_tip =
-        "<b>row [% \"row\" %], position [% \"position\" %]</b><br>[% coalesce(\"why_open\", 'decided') %]";
+        joined({verbatim("<b>"), say("row {}, position {}", tip(column("row")), tip(column("position"))),
+                verbatim("</b><br>"), tip(why)},
+               {})
+            .in(wording);
 }
 
 }  // namespace pipward

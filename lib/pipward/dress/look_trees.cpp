@@ -3,6 +3,7 @@
 
 #include "pipward/dress/looks.h"
 #include "pipward/dress/palette.h"
+#include "pipward/dress/phrase.h"
 
 namespace pipward {
 namespace {
@@ -21,8 +22,8 @@ RuleLook standing(std::string words, std::string_view purpose, MarkerShape shape
                        .edge_width = {.metres = 0.1, .least_mm = 0.1, .most_mm = 0.25}}};
 }
 
-RuleLook removed() {
-    return {"Removed tree", gone,
+RuleLook removed(const Wording& wording) {
+    return {say("Removed tree").in(wording), gone,
             MarkerLook{.shape = MarkerShape::cross,
                        .fill = ink::grey,
                        .edge = ink::grey,
@@ -31,18 +32,33 @@ RuleLook removed() {
 }
 
 // "row 4, place 7, block North", as far as it is known.
-constexpr auto address =
-    "concat(coalesce('row ' || \"row\", ''), coalesce(', place ' || \"position\", ''), coalesce(', block ' "
-    "|| "
-    "\"block\", ''))";
+std::string address(const Wording& wording) {
+    const auto part = [&](const Sentence& words) {
+        return fmt::format("coalesce({}, '')", phrase(words, wording));
+    };
+    const auto comma = verbatim(", ");
+    return fmt::format("concat({}, {}, {})", part(say("row {}", computed(column("row")))),
+                       part(comma + say("place {}", computed(column("position")))),
+                       part(comma + say("block {}", computed(column("block")))));
+}
+
+std::string tree_tip(const Wording& wording) {
+    const auto removed_on = computed(day_words("removed_on", say("d MMMM yyyy"), wording));
+    return fmt::format(
+        "<b>[% \"label\" %]</b><br>[% coalesce(\"accession\", {}) %]<br>[% {} %][% coalesce({}, '') %]",
+        phrase(say("accession not known"), wording), address(wording),
+        phrase(verbatim("<br>") + say("removed on {}", removed_on), wording));
+}
 
 }  // namespace
 
-void dress_trees(LayerDress& layer) {
-    layer.rules = {standing("Parent", "parent", MarkerShape::square, ink::blue, 2.0),
-                   standing("Seedling", "seedling", MarkerShape::circle, ink::green, 1.6),
-                   standing("Pollinizer", "pollinizer", MarkerShape::triangle, ink::purple, 2.2),
-                   standing("Other tree", "other", MarkerShape::diamond, ink::yellow, 2.2), removed()};
+void dress_trees(LayerDress& layer, const Wording& wording) {
+    layer.rules = {
+        standing(say("Parent").in(wording), "parent", MarkerShape::square, ink::blue, 2.0),
+        standing(say("Seedling").in(wording), "seedling", MarkerShape::circle, ink::green, 1.6),
+        standing(say("Pollinizer").in(wording), "pollinizer", MarkerShape::triangle, ink::purple, 2.2),
+        standing(say("Other tree").in(wording), "other", MarkerShape::diamond, ink::yellow, 2.2),
+        removed(wording)};
     layer.label = LabelLook{.expression = "\"label\"",
                             .points = 6.5,
                             .ink = ink::dark,
@@ -52,10 +68,7 @@ void dress_trees(LayerDress& layer) {
                             .farthest = 500,
                             .priority = 4};
     layer.lasting = Lasting{"planted_on", "removed_on"};
-    layer.map_tip = fmt::format(
-        "<b>[% \"label\" %]</b><br>[% coalesce(\"accession\", 'accession not known') %]<br>[% {} %]"
-        "[% coalesce('<br>removed on ' || format_date(\"removed_on\", 'd MMMM yyyy'), '') %]",
-        address);
+    layer.map_tip = tree_tip(wording);
 }
 
 }  // namespace pipward

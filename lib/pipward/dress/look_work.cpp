@@ -3,6 +3,7 @@
 
 #include "pipward/dress/looks.h"
 #include "pipward/dress/palette.h"
+#include "pipward/dress/phrase.h"
 
 namespace pipward {
 namespace {
@@ -31,27 +32,48 @@ RuleLook urgency(std::string words, std::string_view urgency, MarkerShape shape,
             farthest};
 }
 
-std::vector<RuleLook> by_urgency(const Side& side) {
-    return {urgency("Today", "today", MarkerShape::star, ink::vermilion, side),
-            urgency("This week", "this week", MarkerShape::triangle, ink::orange, side),
-            urgency("Later", "later", MarkerShape::circle, ink::white, side, near_enough),
-            urgency("Too late", "too late", MarkerShape::cross, ink::grey, side, near_enough)};
+std::vector<RuleLook> by_urgency(const Side& side, const Wording& wording) {
+    return {
+        urgency(say("Today").in(wording), "today", MarkerShape::star, ink::vermilion, side),
+        urgency(say("This week").in(wording), "this week", MarkerShape::triangle, ink::orange, side),
+        urgency(say("Later").in(wording), "later", MarkerShape::circle, ink::white, side, near_enough),
+        urgency(say("Too late").in(wording), "too late", MarkerShape::cross, ink::grey, side, near_enough)};
 }
 
-constexpr auto field_words =
-    "CASE WHEN \"work\" = 'pollinate' THEN 'pollinate with ' || \"donor\" ELSE \"work\" || ' for ' || "
-    "\"donor\" END";
-constexpr auto pollen_words =
-    "CASE WHEN \"work\" = 'gather' THEN 'gather ' || \"donor\" WHEN \"work\" = 'cut branch' THEN 'cut branch "
-    "of ' || "
-    "\"donor\" ELSE \"work\" || ' of ' || \"donor\" END";
+std::string field_words(const Wording& wording) {
+    const auto donor = computed(column("donor"));
+    const auto work = computed(code_words("work", {say("bag"), say("unbag")}, wording));
+    return fmt::format("CASE WHEN \"work\" = 'pollinate' THEN {} ELSE {} END",
+                       phrase(say("pollinate with {}", donor), wording),
+                       phrase(say("{} for {}", work, donor), wording));
+}
+
+std::string pollen_words(const Wording& wording) {
+    const auto donor = computed(column("donor"));
+    const auto work = computed(code_words("work", {say("test lot")}, wording));
+    return fmt::format(
+        "CASE WHEN \"work\" = 'gather' THEN {} WHEN \"work\" = 'cut branch' THEN {} ELSE {} END",
+        phrase(say("gather {}", donor), wording), phrase(say("cut branch of {}", donor), wording),
+        phrase(say("{} of {}", work, donor), wording));
+}
+
+Sentence work_tip(const std::string& words, const Wording& wording) {
+    const auto urgency =
+        code_words("urgency", {say("today"), say("this week"), say("later"), say("too late")}, wording);
+    return joined({verbatim("<b>"), tip(words), verbatim("</b><br>"),
+                   say("tree {}, {} flowers", tip(column("label")), tip(column("flowers"))), verbatim("<br>"),
+                   say("{} to {}", tip(day_words("do_from", say("d MMMM"), wording)),
+                       tip(day_words("do_to", say("d MMMM yyyy"), wording))),
+                   verbatim(": "), tip(urgency)},
+                  {});
+}
 
 }  // namespace
 
-void dress_work(LayerDress& layer) {
+void dress_work(LayerDress& layer, const Wording& wording) {
     const bool field = layer.table == "field_task";
-    const auto* const words = field ? field_words : pollen_words;
-    layer.rules = by_urgency(field ? field_side : pollen_side);
+    const auto words = field ? field_words(wording) : pollen_words(wording);
+    layer.rules = by_urgency(field ? field_side : pollen_side, wording);
     layer.label = LabelLook{.expression = words,
                             .points = 7,
                             .ink = ink::dark,
@@ -61,11 +83,7 @@ void dress_work(LayerDress& layer) {
                             .farthest = 300,
                             .priority = 6};
     layer.lasting = Lasting{"do_from", "do_to"};
-    layer.map_tip = fmt::format(
-        "<b>[% {} %]</b><br>tree [% \"label\" %], [% \"flowers\" %] flowers<br>[% format_date(\"do_from\", "
-        "'d MMMM') "
-        "%] to [% format_date(\"do_to\", 'd MMMM yyyy') %]: [% \"urgency\" %]",
-        words);
+    layer.map_tip = work_tip(words, wording).in(wording);
 }
 
 }  // namespace pipward

@@ -10,11 +10,11 @@
 /// Inside of the room: symbols, labels and tips of the tables that stand on the map.
 namespace pipward {
 
-void dress_ground(LayerDress& layer);
-void dress_trees(LayerDress& layer);
-void dress_bloom(LayerDress& layer, const std::optional<BloomSpan>& span);
-void dress_work(LayerDress& layer);
-void dress_positions(LayerDress& layer);
-void dress_tree_numbers(LayerDress& layer);
+void dress_ground(LayerDress& layer, const Wording& wording);
+void dress_trees(LayerDress& layer, const Wording& wording);
+void dress_bloom(LayerDress& layer, const std::optional<BloomSpan>& span, const Wording& wording);
+void dress_work(LayerDress& layer, const Wording& wording);
+void dress_positions(LayerDress& layer, const Wording& wording);
+void dress_tree_numbers(LayerDress& layer, const Wording& wording);
 
 }  // namespace pipward

@@ -3,88 +3,96 @@
 
 #include <fmt/format.h>
 
-#include <array>
-
 #include "pipward/dress/field_dress.h"
 #include "pipward/dress/form_groups.h"
 #include "pipward/dress/looks.h"
+#include "pipward/dress/phrase.h"
 
 namespace pipward {
 namespace {
 
 struct RowName {
     std::string_view table;
-    std::string_view expression;
+    std::string expression;
 };
+
+std::string with_day(std::string_view name, std::string_view day, const Wording& wording) {
+    return fmt::format("{} || ', ' || {}", column(name), day_words(day, say("d MMM yyyy"), wording));
+}
 
 // What names a row in lists and forms, where the table has no key of its own.
-constexpr std::array row_names{
-    RowName{"tree_row", R"("block" || ', row ' || "name")"},
-    RowName{"blend", R"("name" || ': ' || "member")"},
-    RowName{"bloom_note", R"(format_date("noted_on", 'd MMM yyyy') || ', stage ' || "bbch")"},
-    RowName{"weather_day", R"("station" || ', ' || format_date("day", 'd MMM yyyy'))"},
-    RowName{"pollen_test", R"("lot" || ', ' || format_date("tested_on", 'd MMM yyyy'))"},
-    RowName{"fruit", R"("tag" || ', ' || format_date("picked_on", 'd MMM yyyy'))"},
-    RowName{"sprout_count", R"("lot" || ', ' || format_date("counted_on", 'd MMM yyyy'))"},
-    RowName{"seed_out", R"("lot" || ', ' || format_date("on_day", 'd MMM yyyy'))"},
-    RowName{"trait_score", R"("tree" || ', ' || "trait" || ', ' || format_date("scored_on", 'd MMM yyyy'))"},
-    RowName{"bloom_window", R"(coalesce("label" || ', ', '') || "accession")"},
-    RowName{"bloom_model", R"("accession")"},
-    RowName{"bloom_skill", R"(replace("method", '_', ' '))"},
-    RowName{"cross_outlook", R"("cross" || ', ' || "way")"},
-    RowName{"row_position", R"("block" || ', row ' || "row" || ', position ' || "position")"},
-    RowName{"tree_number", R"("tree")"},
-    RowName{"pollen_task", R"("work" || ', ' || "donor")"},
-    RowName{"field_task", R"("work" || ', ' || "cross" || ', ' || "label")"},
-};
+std::vector<RowName> row_names(const Wording& wording) {
+    const auto value = [](std::string_view name) { return computed(column(name)); };
+    const auto noted = computed(day_words("noted_on", say("d MMM yyyy"), wording));
+    return {
+        {"tree_row", phrase(say("{}, row {}", value("block"), value("name")), wording)},
+        {"blend", R"("name" || ': ' || "member")"},
+        {"bloom_note", phrase(say("{}, stage {}", noted, value("bbch")), wording)},
+        {"weather_day", with_day("station", "day", wording)},
+        {"pollen_test", with_day("lot", "tested_on", wording)},
+        {"fruit", with_day("tag", "picked_on", wording)},
+        {"sprout_count", with_day("lot", "counted_on", wording)},
+        {"seed_out", with_day("lot", "on_day", wording)},
+        {"trait_score", R"("tree" || ', ' || )" + with_day("trait", "scored_on", wording)},
+        {"bloom_window", R"(coalesce("label" || ', ', '') || "accession")"},
+        {"bloom_model", R"("accession")"},
+        {"bloom_skill", R"(replace("method", '_', ' '))"},
+        {"cross_outlook", R"("cross" || ', ' || "way")"},
+        {"row_position",
+         phrase(say("{}, row {}, position {}", value("block"), value("row"), value("position")), wording)},
+        {"tree_number", R"("tree")"},
+        {"pollen_task", R"("work" || ', ' || "donor")"},
+        {"field_task", R"("work" || ', ' || "cross" || ', ' || "label")"},
+    };
+}
 
-std::string row_name_of(std::string_view table, std::string_view key) {
-    for (const auto& entry : row_names) {
+std::string row_name_of(std::string_view table, std::string_view key, const Wording& wording) {
+    for (const auto& entry : row_names(wording)) {
         if (entry.table == table) {
-            return std::string(entry.expression);
+            return entry.expression;
         }
     }
-    return fmt::format("\"{}\"", key);
+    return column(key);
 }
 
 }  // namespace
 
-LayerDress dress_of(const BookTable& table) {
+LayerDress dress_of(const BookTable& table, const Wording& wording) {
     LayerDress layer{.table = std::string(table.name),
-                     .title = std::string(table.title),
+                     .title = wording(table.title),
                      .geometry = table.geometry,
                      .read_only = false,
-                     .fields = field_dresses(table),
+                     .fields = field_dresses(table, wording),
                      .groups = {},
                      .rules = {}};
-    layer.groups = form_groups(layer.table, layer.title, layer.fields);
-    layer.row_name = row_name_of(table.name, table.key.empty() ? "fid" : table.key.front());
+    layer.groups = form_groups(layer.table, layer.title, layer.fields, wording);
+    layer.row_name = row_name_of(table.name, table.key.empty() ? "fid" : table.key.front(), wording);
     if (table.name == "tree") {
-        dress_trees(layer);
+        dress_trees(layer, wording);
     } else if (table.geometry != GeometryKind::none) {
-        dress_ground(layer);
+        dress_ground(layer, wording);
     }
     return layer;
 }
 
-LayerDress dress_of(const TableShape& result, const std::optional<BloomSpan>& bloom) {
+LayerDress dress_of(const TableShape& result, const std::optional<BloomSpan>& bloom, const Wording& wording) {
     LayerDress layer{.table = result.name,
-                     .title = result.title,
+                     .title = wording(result.title),
                      .geometry = result.has_points ? GeometryKind::point : GeometryKind::none,
                      .read_only = true,
-                     .fields = field_dresses(result),
+                     .fields = field_dresses(result, wording),
                      .groups = {},
                      .rules = {}};
-    layer.groups = form_groups(layer.table, layer.title, layer.fields);
-    layer.row_name = row_name_of(result.name, "fid");
+    layer.groups = form_groups(layer.table, layer.title, layer.fields, wording);
+    layer.row_name = row_name_of(result.name, "fid", wording);
     if (result.name == "bloom_window") {
-        dress_bloom(layer, bloom);
+        dress_bloom(layer, bloom, wording);
     } else if (result.name == "field_task" || result.name == "pollen_task") {
-        dress_work(layer);
+        dress_work(layer, wording);
     } else if (result.name == "row_position") {
-        dress_positions(layer);
+        dress_positions(layer, wording);
     } else if (result.name == "tree_number") {
-        dress_tree_numbers(layer);
+        dress_tree_numbers(layer, wording);
     }
     return layer;
 }

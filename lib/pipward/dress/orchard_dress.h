@@ -22,8 +22,10 @@ struct BloomSpan {
 /// Nothing where no row has all the days.
 std::optional<BloomSpan> bloom_span(const Table& bloom_window);
 
-LayerDress dress_of(const BookTable& table);
+/// In the words of a host, as all that follows from it.
+LayerDress dress_of(const BookTable& table, const Wording& wording = in_english);
 /// `bloom` gives the weeks of a layer of bloom windows; it is not asked for others.
-LayerDress dress_of(const TableShape& result, const std::optional<BloomSpan>& bloom);
+LayerDress dress_of(const TableShape& result, const std::optional<BloomSpan>& bloom,
+                    const Wording& wording = in_english);
 
 }  // namespace pipward

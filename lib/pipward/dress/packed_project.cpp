@@ -15,14 +15,14 @@ constexpr zip_uint16_t no_time = 0;
 constexpr zip_uint16_t first_date = (1 << 5) | 1;
 constexpr int best_compression = 9;
 
-Error not_packed(const std::string& what) {
+Error not_packed(const Sentence& what) {
     return {Trouble::access, Finding{.level = Level::error,
                                      .table = {},
                                      .row = {},
                                      .field = {},
                                      .value = {},
-                                     .message = fmt::format("The project could not be packed: {}.", what),
-                                     .remedy = "Check that there is memory left, then try again."}};
+                                     .message = say("The project could not be packed: {}.", what),
+                                     .remedy = say("Check that there is memory left, then try again.")}};
 }
 
 struct SourceFreer {
@@ -34,7 +34,7 @@ void expect(bool well, zip_t* archive) {
     if (!well) {
         const std::string what = zip_strerror(archive);
         zip_discard(archive);
-        throw not_packed(what);
+        throw not_packed(verbatim(what));
     }
 }
 
@@ -54,13 +54,13 @@ void add_text(zip_t* archive, const std::string& text) {
 std::string bytes_of(zip_source_t* source) {
     zip_stat_t about;
     if (zip_source_stat(source, &about) != 0 || zip_source_open(source) != 0) {
-        throw not_packed("the archive cannot be read back");
+        throw not_packed(say("the archive cannot be read back"));
     }
     std::string bytes(about.size, '\0');
     const auto read = zip_source_read(source, bytes.data(), bytes.size());
     zip_source_close(source);
     if (read != static_cast<zip_int64_t>(bytes.size())) {
-        throw not_packed("the archive was cut short");
+        throw not_packed(say("the archive was cut short"));
     }
     return bytes;
 }
@@ -73,7 +73,7 @@ std::string packed_project(const std::string& text) {
     const Source packed(zip_source_buffer_create(nullptr, 0, 0, &trouble));
     zip_t* archive = packed ? zip_open_from_source(packed.get(), ZIP_TRUNCATE, &trouble) : nullptr;
     if (archive == nullptr) {
-        throw not_packed(zip_error_strerror(&trouble));
+        throw not_packed(verbatim(zip_error_strerror(&trouble)));
     }
     zip_source_keep(packed.get());
     add_text(archive, text);

@@ -45,12 +45,13 @@ struct ProjectDress {
     std::vector<ProjectRelation> relations;
 };
 
-/// The name under which the project is kept in the book.
+/// The name under which the project is kept in the book, in every language.
 inline constexpr std::string_view season_map_name = "Season map";
 
 /// Puts a book's layers into groups. Layers that the book does not have are left out, and groups without any.
 ProjectDress season_map(const BookLook& look, const std::vector<LayerDress>& layers,
-                        const std::optional<BloomSpan>& bloom, const std::string& book_file);
+                        const std::optional<BloomSpan>& bloom, const std::string& book_file,
+                        const Wording& wording = in_english);
 
 /// A layer's id in a project of ours.
 std::string layer_id(std::string_view table);

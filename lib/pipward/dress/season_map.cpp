@@ -3,13 +3,14 @@
 
 #include <algorithm>
 
+#include "pipward/dress/phrase.h"
 #include "pipward/dress/project_dress.h"
 
 namespace pipward {
 namespace {
 
 struct GroupForm {
-    std::string_view title;
+    Sentence title;
     bool open;
     std::vector<std::string_view> tables;
 };
@@ -17,9 +18,9 @@ struct GroupForm {
 // Topmost first. A table that stands nowhere here is a record table.
 const std::vector<GroupForm>& group_forms() {
     static const std::vector<GroupForm> forms{
-        {"Today's work", true, {"field_task", "pollen_task", "cross_outlook"}},
-        {"Bloom", true, {"bloom_window", "bloom_model", "bloom_skill"}},
-        {"Trees", true, {"tree_number", "tree", "row_position", "tree_row", "block", "station"}},
+        {say("Today's work"), true, {"field_task", "pollen_task", "cross_outlook"}},
+        {say("Bloom"), true, {"bloom_window", "bloom_model", "bloom_skill"}},
+        {say("Trees"), true, {"tree_number", "tree", "row_position", "tree_row", "block", "station"}},
     };
     return forms;
 }
@@ -41,10 +42,11 @@ void add_group(ProjectDress& project, ProjectGroup group) {
     }
 }
 
-std::vector<ProjectGroup> filled_groups(const BookLook& look, const std::vector<LayerDress>& layers) {
+std::vector<ProjectGroup> filled_groups(const BookLook& look, const std::vector<LayerDress>& layers,
+                                        const Wording& wording) {
     std::vector<ProjectGroup> groups;
     for (const auto& form : group_forms()) {
-        ProjectGroup group{std::string(form.title), form.open, {}};
+        ProjectGroup group{form.title.in(wording), form.open, {}};
         for (const auto table : form.tables) {
             const auto found = std::ranges::find(layers, table, &LayerDress::table);
             if (found != layers.end()) {
@@ -53,7 +55,7 @@ std::vector<ProjectGroup> filled_groups(const BookLook& look, const std::vector<
         }
         groups.push_back(std::move(group));
     }
-    ProjectGroup records{"Record tables", false, {}};
+    ProjectGroup records{say("Record tables").in(wording), false, {}};
     for (const auto& layer : layers) {
         if (!stands_in_a_group(layer.table)) {
             records.layers.push_back({layer, std::nullopt});
@@ -64,14 +66,15 @@ std::vector<ProjectGroup> filled_groups(const BookLook& look, const std::vector<
 }
 
 // A tip of a tree tells its bloom too, where the map has a layer of it.
-void tell_bloom(ProjectDress& project) {
+void tell_bloom(ProjectDress& project, const Wording& wording) {
+    const auto full_bloom =
+        fmt::format("format_date(attribute(get_feature('{}', 'label', \"label\"), 'full_p50'), {})",
+                    layer_id("bloom_window"), phrase(say("d MMMM yyyy"), wording));
+    const auto words = phrase(verbatim("<br>") + say("full bloom about {}", computed(full_bloom)), wording);
     for (auto& group : project.groups) {
         for (auto& layer : group.layers) {
             if (layer.dress.table == "tree") {
-                layer.dress.map_tip += fmt::format(
-                    "[% coalesce('<br>full bloom about ' || format_date(attribute(get_feature('{}', 'label', "
-                    "\"label\"), 'full_p50'), 'd MMMM yyyy'), '') %]",
-                    layer_id("bloom_window"));
+                layer.dress.map_tip += fmt::format("[% coalesce({}, '') %]", words);
             }
         }
     }
@@ -100,9 +103,11 @@ bool names_one_row(const Reference& to) {
     return parent != nullptr && parent->key.size() == columns;
 }
 
-ProjectRelation relation(const BookTable& table, const BookColumn& column, const Reference& to) {
-    const auto title = refers_twice(table, to.table) ? fmt::format("{} ({})", table.title, column.label)
-                                                     : std::string(table.title);
+ProjectRelation relation(const BookTable& table, const BookColumn& column, const Reference& to,
+                         const Wording& wording) {
+    const auto title = refers_twice(table, to.table)
+                           ? fmt::format("{} ({})", wording(table.title), wording(column.label))
+                           : wording(table.title);
     ProjectRelation made{fmt::format("pipward_{}_{}_{}", table.name, column.name, to.table),
                          title,
                          std::string(table.name),
@@ -114,14 +119,14 @@ ProjectRelation relation(const BookTable& table, const BookColumn& column, const
     return made;
 }
 
-std::vector<ProjectRelation> relations_of(const std::vector<LayerDress>& layers) {
+std::vector<ProjectRelation> relations_of(const std::vector<LayerDress>& layers, const Wording& wording) {
     std::vector<ProjectRelation> relations;
     for (const auto& table : book_tables()) {
         for (const auto& column : table.columns) {
             for (const auto& to : column.references) {
                 if (is_shown(table) && has(layers, table.name) && has(layers, to.table) &&
                     names_one_row(to)) {
-                    relations.push_back(relation(table, column, to));
+                    relations.push_back(relation(table, column, to, wording));
                 }
             }
         }
@@ -136,8 +141,9 @@ std::string layer_id(std::string_view table) {
 }
 
 ProjectDress season_map(const BookLook& look, const std::vector<LayerDress>& layers,
-                        const std::optional<BloomSpan>& bloom, const std::string& book_file) {
-    ProjectDress project{.title = std::string(season_map_name),
+                        const std::optional<BloomSpan>& bloom, const std::string& book_file,
+                        const Wording& wording) {
+    ProjectDress project{.title = say("Season map").in(wording),
                          .book_file = book_file,
                          .crs_wkt = look.crs_wkt,
                          .crs_code = look.crs_code,
@@ -145,12 +151,12 @@ ProjectDress season_map(const BookLook& look, const std::vector<LayerDress>& lay
                          .extent = extent_of(look, "tree"),
                          .bloom = bloom,
                          .groups = {},
-                         .relations = relations_of(layers)};
-    for (auto& group : filled_groups(look, layers)) {
+                         .relations = relations_of(layers, wording)};
+    for (auto& group : filled_groups(look, layers, wording)) {
         add_group(project, std::move(group));
     }
     if (has(layers, "bloom_window")) {
-        tell_bloom(project);
+        tell_bloom(project, wording);
     }
     return project;
 }

@@ -14,11 +14,11 @@ LineText::LineText(std::span<const Accession> accessions, std::span<const BlendM
     }
 }
 
-std::string LineText::of(const std::string& accession) const {
+Sentence LineText::of(const std::string& accession) const {
     return parents_of(accession, true);
 }
 
-std::string LineText::parents_of(const std::string& accession, bool with_theirs) const {
+Sentence LineText::parents_of(const std::string& accession, bool with_theirs) const {
     const auto found = accessions_.find(accession);
     if (found == accessions_.end()) {
         return {};
@@ -28,18 +28,19 @@ std::string LineText::parents_of(const std::string& accession, bool with_theirs)
     if (!seed && !pollen) {
         return {};
     }
-    return fmt::format("{} × {}", parent_text(seed, with_theirs), parent_text(pollen, with_theirs));
+    return joined({parent_text(seed, with_theirs), parent_text(pollen, with_theirs)}, verbatim(" × "));
 }
 
-std::string LineText::parent_text(const std::optional<std::string>& name, bool with_theirs) const {
+Sentence LineText::parent_text(const std::optional<std::string>& name, bool with_theirs) const {
     if (!name) {
-        return "unknown";
+        return say("unknown");
     }
     const auto blend = blends_.find(*name);
-    const auto theirs = !with_theirs             ? std::string{}
-                        : blend == blends_.end() ? parents_of(*name, false)
-                                                 : fmt::format("{}", fmt::join(blend->second, ", "));
-    return theirs.empty() ? *name : fmt::format("{} ({})", *name, theirs);
+    const auto theirs = !with_theirs ? Sentence{}
+                        : blend == blends_.end()
+                            ? parents_of(*name, false)
+                            : verbatim(fmt::format("{}", fmt::join(blend->second, ", ")));
+    return theirs.empty() ? verbatim(*name) : joined({verbatim(*name + " ("), theirs, verbatim(")")}, {});
 }
 
 }  // namespace pipward

@@ -8,6 +8,7 @@
 #include <vector>
 
 #include "pipward/record/orchard.h"
+#include "pipward/value/sentence.h"
 
 namespace pipward {
 
@@ -19,11 +20,11 @@ class LineText {
 
     /// "Tansy Lane × Wrenlea", and where a parent's own parents are known "Tansy Lane (A × B) × Wrenlea". A
     /// blend names its members; a parent that nobody knows is "unknown". Empty where neither is known.
-    std::string of(const std::string& accession) const;
+    Sentence of(const std::string& accession) const;
 
   private:
-    std::string parents_of(const std::string& accession, bool with_theirs) const;
-    std::string parent_text(const std::optional<std::string>& name, bool with_theirs) const;
+    Sentence parents_of(const std::string& accession, bool with_theirs) const;
+    Sentence parent_text(const std::optional<std::string>& name, bool with_theirs) const;
 
     std::map<std::string_view, const Accession*> accessions_;
     std::map<std::string_view, std::vector<std::string_view>> blends_;

@@ -104,8 +104,8 @@ Finding loop_finding(const std::vector<PedigreeMember>& members, std::span<const
             name,
             "seed_parent, pollen_parent",
             fmt::format("{} -> {}", way, name),
-            "An accession is its own ancestor: each is recorded as a child of the next.",
-            "Correct or clear one of these parents."};
+            say("An accession is its own ancestor: each is recorded as a child of the next."),
+            say("Correct or clear one of these parents.")};
 }
 
 // Depth first with a stack of our own: a pedigree may be deeper than the program's stack.

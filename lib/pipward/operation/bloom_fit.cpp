@@ -21,8 +21,8 @@ Outcome run(const Request& request, const Run& lent) {
     outcome.tables = {bloom_model_table(need_rows(place, past, fitted.model))};
     outcome.findings = std::move(place.findings);
     outcome.summary =
-        fmt::format("{} needs fitted ({}) from {} full-bloom days in {} seasons.", fitted.model.needs.size(),
-                    method_words(fitted.model.method), past.observations.size(), past.seasons.size());
+        say("{} needs fitted ({}) from {} full-bloom days in {} seasons.", fitted.model.needs.size(),
+            method_words(fitted.model.method), past.observations.size(), past.seasons.size());
     keep_results(request.book, request.write, outcome, lent);
     return outcome;
 }

@@ -1,6 +1,4 @@
 // SPDX-License-Identifier: MIT
-#include <fmt/format.h>
-
 #include <algorithm>
 
 #include "pipward/operation/list.h"
@@ -17,14 +15,14 @@ struct Request : SeasonRequest {
     bool write = true;
 };
 
-std::string summary_of(const std::vector<SkillScore>& scores) {
+Sentence summary_of(const std::vector<SkillScore>& scores) {
     const auto chosen = std::ranges::find_if(scores, [](const SkillScore& score) {
         return score.chosen && score.accession.empty() && !score.lead_days;
     });
     if (chosen == scores.end()) {
-        return "No method was chosen: too few seasons could be scored.";
+        return say("No method was chosen: too few seasons could be scored.");
     }
-    return fmt::format(
+    return say(
         "Used: {}, off by {:.1f} days (RMSE) on {} seasons that it had not seen, weather "
         "known.",
         method_words(chosen->method), chosen->rmse, chosen->seasons);

@@ -12,10 +12,6 @@ namespace {
 
 using enum CellType;
 
-std::string joined(const std::vector<std::string>& parts) {
-    return fmt::format("{}", fmt::join(parts, " "));
-}
-
 const std::vector<ColumnOf<Finding>>& finding_columns() {
     static const std::vector<ColumnOf<Finding>> columns{
         {{"level", text, "", "Level", "error, warning or note."},
@@ -204,7 +200,7 @@ const std::vector<ColumnOf<WindowRow>>& bloom_window_columns() {
           "Bloom notes of the accession's own that the need rests on."},
          [](Window r) { return whole_cell(r.window->notes_used); }},
         {{"warnings", text, "", "Warnings", "What weakens this forecast."},
-         [](Window r) { return text_cell(joined(r.window->warnings)); }},
+         [](Window r) { return text_cell(joined(r.window->warnings, verbatim(" "))); }},
     };
     return columns;
 }

@@ -16,19 +16,22 @@ struct Request {
     Day as_of;
 };
 
-std::string counted(const Findings& findings, Level level, std::string_view word) {
-    const auto number = std::ranges::count(findings, level, &Finding::level);
-    return fmt::format("{} {}{}", number, word, number == 1 ? "" : "s");
+Sentence warnings_in(const Findings& findings) {
+    const auto number = std::ranges::count(findings, Level::warning, &Finding::level);
+    return number == 1 ? say("1 warning") : say("{} warnings", number);
+}
+
+Sentence notes_in(const Findings& findings) {
+    const auto number = std::ranges::count(findings, Level::note, &Finding::level);
+    return number == 1 ? say("1 note") : say("{} notes", number);
 }
 
 Outcome run(const Request& request, const Run& lent) {
     auto findings = read_checked(request.book, request.as_of, lent).findings;
     Outcome outcome;
     outcome.tables = {finding_table(findings)};
-    outcome.summary = findings.empty()
-                          ? "Nothing is wrong with the book."
-                          : fmt::format("No errors; {}, {}.", counted(findings, Level::warning, "warning"),
-                                        counted(findings, Level::note, "note"));
+    outcome.summary = findings.empty() ? say("Nothing is wrong with the book.")
+                                       : say("No errors; {}, {}.", warnings_in(findings), notes_in(findings));
     outcome.findings = std::move(findings);
     return outcome;
 }

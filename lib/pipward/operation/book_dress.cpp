@@ -17,7 +17,7 @@ struct Request {
 
 struct DressRow {
     std::string name;
-    std::string_view fate;
+    Sentence fate;
 };
 
 const std::vector<ColumnOf<DressRow>>& dress_columns() {
@@ -39,26 +39,27 @@ TableShape dress_shape() {
 }
 
 /// A layer by its title, as the desktop lists it.
-std::string title_of(const std::string& name) {
-    const auto dress = find_dress(name, std::nullopt);
+std::string title_of(const std::string& name, const Wording& wording) {
+    const auto dress = find_dress(name, std::nullopt, wording);
     return dress ? dress->title : name;
 }
 
-void add_rows(std::vector<DressRow>& rows, const std::vector<std::string>& names, std::string_view fate) {
+void add_rows(std::vector<DressRow>& rows, const std::vector<std::string>& names, const Sentence& fate,
+              const Wording& wording) {
     for (const auto& name : names) {
-        rows.push_back({title_of(name), fate});
+        rows.push_back({title_of(name, wording), fate});
     }
 }
 
-std::vector<DressRow> rows_of(const DressReport& report) {
+std::vector<DressRow> rows_of(const DressReport& report, const Wording& wording) {
     std::vector<DressRow> rows;
-    add_rows(rows, report.written, "written");
-    add_rows(rows, report.unchanged, "as it was");
-    add_rows(rows, report.changed_by_user, "yours, left alone");
+    add_rows(rows, report.written, say("written"), wording);
+    add_rows(rows, report.unchanged, say("as it was"), wording);
+    add_rows(rows, report.changed_by_user, say("yours, left alone"), wording);
     return rows;
 }
 
-Finding note(const std::string& name, std::string message, std::string remedy) {
+Finding note(const std::string& name, Sentence message, Sentence remedy) {
     return {Level::note, name, {}, {}, {}, std::move(message), std::move(remedy)};
 }
 
@@ -66,29 +67,29 @@ Findings notes_of(const DressReport& report) {
     Findings notes;
     for (const auto& name : report.changed_by_user) {
         notes.push_back(
-            note(name, "It was changed since it was written and is taken for yours; it was left alone.",
-                 "To get the one of Pipward too, keep yours under another name, delete this one and "
-                 "dress again."));
+            note(name, say("It was changed since it was written and is taken for yours; it was left alone."),
+                 say("To get the one of Pipward too, keep yours under another name, delete this one and "
+                     "dress again.")));
     }
     for (const auto& name : report.default_is_the_users) {
-        notes.push_back(note(name, "A style of yours is the layer's default and stays the default.",
-                             "To see the one of Pipward, choose it among the layer's styles."));
+        notes.push_back(note(name, say("A style of yours is the layer's default and stays the default."),
+                             say("To see the one of Pipward, choose it among the layer's styles.")));
     }
     return notes;
 }
 
-std::string summary_of(const DressReport& report) {
-    const auto summary =
-        fmt::format("{} written, {} as they were, {} of yours left alone.", report.written.size(),
-                    report.unchanged.size(), report.changed_by_user.size());
-    return report.written.empty() ? summary : summary + " Reload the layers that are open in a desktop.";
+Sentence summary_of(const DressReport& report) {
+    const auto summary = say("{} written, {} as they were, {} of yours left alone.", report.written.size(),
+                             report.unchanged.size(), report.changed_by_user.size());
+    return report.written.empty() ? summary
+                                  : say("{} Reload the layers that are open in a desktop.", summary);
 }
 
 Outcome run(const Request& request, const Run& lent) {
-    lent.step(0, "Dressing the book");
-    const auto report = dress_book(request.book.location);
+    lent.step(0, say("Dressing the book"));
+    const auto report = dress_book(request.book.location, lent.wording);
     Outcome outcome;
-    outcome.tables = {table_of<DressRow>(dress_shape(), rows_of(report), dress_columns())};
+    outcome.tables = {table_of<DressRow>(dress_shape(), rows_of(report, lent.wording), dress_columns())};
     outcome.findings = notes_of(report);
     outcome.summary = summary_of(report);
     return outcome;

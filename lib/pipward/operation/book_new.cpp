@@ -1,6 +1,4 @@
 // SPDX-License-Identifier: MIT
-#include <fmt/format.h>
-
 #include "pipward/book/book.h"
 #include "pipward/operation/common_parameters.h"
 #include "pipward/operation/dress_book.h"
@@ -17,14 +15,14 @@ struct Request {
 };
 
 Outcome run(const Request& request, const Run& lent) {
-    lent.step(0, "Making the book");
+    lent.step(0, say("Making the book"));
     create_book(request.book.path, request.crs);
     if (can_be_dressed(request.book.path)) {
-        lent.step(dress_begins, "Dressing its layers");
-        dress_book(request.book.path);
+        lent.step(dress_begins, say("Dressing its layers"));
+        dress_book(request.book.path, lent.wording);
     }
     Outcome outcome;
-    outcome.summary = fmt::format(
+    outcome.summary = say(
         "Made the empty book {} in {}. Fill in its trees, accessions, station and bloom notes in any GIS, "
         "then "
         "import the weather.",

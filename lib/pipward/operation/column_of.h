@@ -53,6 +53,9 @@ Table table_of(TableShape shape, std::span<const Record> records,
 inline Cell text_cell(std::string_view text) {
     return text.empty() ? Cell{} : Cell{std::string(text)};
 }
+inline Cell text_cell(const Sentence& sentence) {
+    return sentence.empty() ? Cell{} : Cell{sentence};
+}
 inline Cell whole_cell(int number) {
     return std::int64_t{number};
 }

@@ -9,11 +9,11 @@
 /// Findings as operations make them.
 namespace pipward {
 
-inline Finding about_parameter(std::string key, std::string value, std::string message, std::string remedy) {
+inline Finding about_parameter(std::string key, std::string value, Sentence message, Sentence remedy) {
     return {Level::error, "", "", std::move(key), std::move(value), std::move(message), std::move(remedy)};
 }
 
-inline Finding about_table(Level level, std::string table, std::string message, std::string remedy) {
+inline Finding about_table(Level level, std::string table, Sentence message, Sentence remedy) {
     return {level, std::move(table), "", "", "", std::move(message), std::move(remedy)};
 }
 

@@ -6,8 +6,8 @@
 #include <algorithm>
 
 #include "pipward/operation/complaint.h"
-#include "pipward/value/nearest.h"
 #include "pipward/operation/parameter_text.h"
+#include "pipward/value/nearest.h"
 
 namespace pipward {
 namespace {
@@ -18,7 +18,18 @@ bool must_be_given(const Parameter& words) {
 }
 
 Finding missing(const Parameter& words) {
-    return about_parameter(words.key, "", words.key + " is missing.", "Give " + what_fits(words.kind) + ".");
+    return about_parameter(words.key, "", say("{} is missing.", words.key),
+                           say("Give {}.", what_fits(words.kind)));
+}
+
+/// Hosts get text: nothing that comes out of a run has to be put in words any more.
+Outcome in_words(Outcome outcome, const Wording& wording) {
+    for (auto& table : outcome.tables) {
+        table = spoken(std::move(table), wording);
+    }
+    outcome.findings = spoken(std::move(outcome.findings), wording);
+    outcome.summary = verbatim(outcome.summary.in(wording));
+    return outcome;
 }
 
 class DeclaredOperation final : public Operation {
@@ -45,9 +56,13 @@ class DeclaredOperation final : public Operation {
     Outcome run(const Form& form, const Run& lent) const override {
         const auto request = declaration_.make_request();
         if (auto findings = fill(form, request.get()); has_errors(findings)) {
-            throw Error(Trouble::usage, std::move(findings));
+            throw Error(Trouble::usage, spoken(std::move(findings), lent.wording));
         }
-        return declaration_.run(request.get(), lent);
+        try {
+            return in_words(declaration_.run(request.get(), lent), lent.wording);
+        } catch (const Error& error) {
+            throw Error(error.trouble(), spoken(error.findings(), lent.wording));
+        }
     }
 
   private:
@@ -85,9 +100,9 @@ class DeclaredOperation final : public Operation {
             keys.push_back(words.key);
         }
         const auto meant = nearest(key, keys);
-        return about_parameter(key, value, fmt::format("{} has no parameter '{}'.", about().id, key),
-                               meant ? fmt::format("Did you mean '{}'?", *meant)
-                                     : fmt::format("It has: {}.", fmt::join(keys, ", ")));
+        return about_parameter(key, value, say("{} has no parameter '{}'.", about().id, key),
+                               meant ? say("Did you mean '{}'?", *meant)
+                                     : say("It has: {}.", fmt::format("{}", fmt::join(keys, ", "))));
     }
 
     ErasedDeclaration declaration_;

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "pipward/operation/declared_texts.h"
 
+#include "pipward/book/schema_words.h"
 #include "pipward/operation/operation.h"
 
 namespace pipward {
@@ -41,6 +42,7 @@ void add(Texts& texts, const TableShape& shape) {
     for (const auto& column : shape.columns) {
         add(texts, column.label);
         add(texts, column.description);
+        add(texts, column.unit);
         for (const auto& word : column.words) {
             add(texts, word.plain);
         }
@@ -50,7 +52,7 @@ void add(Texts& texts, const TableShape& shape) {
 }  // namespace
 
 std::set<std::string> declared_texts() {
-    Texts texts;
+    auto texts = schema_texts();
     for (const auto& operation : operations()) {
         add(texts, operation->about().title);
         add(texts, operation->about().group);

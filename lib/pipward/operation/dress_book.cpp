@@ -21,10 +21,10 @@ struct Dressed {
     std::vector<StyleText> styles;
 };
 
-Dressed dress_layers(const BookLook& look, const std::optional<BloomSpan>& bloom) {
+Dressed dress_layers(const BookLook& look, const std::optional<BloomSpan>& bloom, const Wording& wording) {
     Dressed dressed;
     for (const auto& seen : look.layers) {
-        if (auto dress = find_dress(seen.table, bloom)) {
+        if (auto dress = find_dress(seen.table, bloom, wording)) {
             dressed.styles.push_back({seen.table, seen.geometry_column, style_text(*dress)});
             dressed.layers.push_back(std::move(*dress));
         }
@@ -32,11 +32,11 @@ Dressed dress_layers(const BookLook& look, const std::optional<BloomSpan>& bloom
     return dressed;
 }
 
-DressReport dress_as_seen(const std::string& location, const BookLook& look) {
+DressReport dress_as_seen(const std::string& location, const BookLook& look, const Wording& wording) {
     const auto bloom = bloom_of(location);
-    const auto dressed = dress_layers(look, bloom);
+    const auto dressed = dress_layers(look, bloom, wording);
     const auto file = std::filesystem::path(location).filename().string();
-    const auto map = season_map(look, dressed.layers, bloom, file);
+    const auto map = season_map(look, dressed.layers, bloom, file, wording);
     return write_dressing(location, dressed.styles,
                           {std::string(season_map_name), hexadecimal(packed_project(project_text(map)))});
 }
@@ -47,34 +47,36 @@ bool can_be_dressed(const std::string& location) {
     return location.ends_with(".gpkg");
 }
 
-DressReport dress_book(const std::string& location) {
-    return dress_as_seen(location, look_at_book(location));
+DressReport dress_book(const std::string& location, const Wording& wording) {
+    return dress_as_seen(location, look_at_book(location), wording);
 }
 
-Findings refresh_dress(const std::string& location) {
+Findings refresh_dress(const std::string& location, const Wording& wording) {
     try {
         const auto look = look_at_book(location);
         if (look.dressed) {
-            dress_as_seen(location, look);
+            dress_as_seen(location, look, wording);
         }
         return {};
     } catch (const Error& error) {
         auto findings = error.findings();
         for (auto& finding : findings) {
             finding.level = Level::warning;
-            finding.remedy = "The results are in the book; only its map is as it was. Run book-dress later.";
+            finding.remedy =
+                say("The results are in the book; only its map is as it was. Run book-dress later.");
         }
         return findings;
     }
 }
 
-std::optional<LayerDress> find_dress(std::string_view table, const std::optional<BloomSpan>& bloom) {
+std::optional<LayerDress> find_dress(std::string_view table, const std::optional<BloomSpan>& bloom,
+                                     const Wording& wording) {
     if (const auto* known = find_book_table(table)) {
-        return dress_of(*known);
+        return dress_of(*known, wording);
     }
     const auto shapes = book_result_shapes();
     const auto shape = std::ranges::find(shapes, table, &TableShape::name);
-    return shape == shapes.end() ? std::nullopt : std::optional(dress_of(*shape, bloom));
+    return shape == shapes.end() ? std::nullopt : std::optional(dress_of(*shape, bloom, wording));
 }
 
 }  // namespace pipward

@@ -12,7 +12,7 @@ namespace {
 
 constexpr std::size_t most_bytes = 200'000'000;  // a century of hourly readings is a tenth of this
 
-Error unreadable(const std::string& path, const std::string& why, const std::string& remedy) {
+Error unreadable(const std::string& path, const Sentence& why, const Sentence& remedy) {
     return {Trouble::access, about_table(Level::error, path, why, remedy)};
 }
 
@@ -21,25 +21,27 @@ Error unreadable(const std::string& path, const std::string& why, const std::str
 std::string read_input_file(const std::string& path) {
     std::error_code ignored;
     if (!std::filesystem::exists(path, ignored)) {
-        throw unreadable(path, "There is no such file.", "Check the path.");
+        throw unreadable(path, say("There is no such file."), say("Check the path."));
     }
     if (std::filesystem::is_directory(path, ignored)) {
-        throw unreadable(path, "This is a folder, not a file.", "Name a file in it.");
+        throw unreadable(path, say("This is a folder, not a file."), say("Name a file in it."));
     }
     std::ifstream file(path, std::ios::binary);
     if (!file) {
-        throw unreadable(path, "The file cannot be opened.", "Check that you may read it.");
+        throw unreadable(path, say("The file cannot be opened."), say("Check that you may read it."));
     }
     std::string text;
     for (std::string part(1U << 16, '\0'); file;
          text.append(part, 0, static_cast<std::size_t>(file.gcount()))) {
         file.read(part.data(), static_cast<std::streamsize>(part.size()));
         if (text.size() > most_bytes) {
-            throw unreadable(path, "The file is larger than 200 MB.", "Give the days of one station only.");
+            throw unreadable(path, say("The file is larger than 200 MB."),
+                             say("Give the days of one station only."));
         }
     }
     if (file.bad()) {
-        throw unreadable(path, "Reading the file failed half-way.", "Check the disk or the network share.");
+        throw unreadable(path, say("Reading the file failed half-way."),
+                         say("Check the disk or the network share."));
     }
     return text;
 }

@@ -1,6 +1,4 @@
 // SPDX-License-Identifier: MIT
-#include <fmt/format.h>
-
 #include <algorithm>
 
 #include "pipward/book/entry.h"
@@ -29,30 +27,30 @@ const AddedRow& named(const std::vector<AddedRow>& rows, const std::string& name
     const auto found = std::ranges::find_if(rows, [&](const AddedRow& row) { return name_of(row) == name; });
     if (found == rows.end()) {
         throw Error(Trouble::input,
-                    about_parameter("entry", name, "The book remembers no such entry.",
-                                    rows.empty() ? "It remembers none."
-                                                 : fmt::format("The latest are: {}.", names_of(rows))));
+                    about_parameter("entry", name, say("The book remembers no such entry."),
+                                    rows.empty() ? say("It remembers none.")
+                                                 : say("The latest are: {}.", names_of(rows))));
     }
     return *found;
 }
 
 Outcome run(const Request& request, const Run& lent) {
-    lent.step(0, "Reading the book");
+    lent.step(0, say("Reading the book"));
     const auto rows = remembered_entries(request.book.location);
     if (rows.empty() && request.entry.empty()) {
         return {.tables = {},
                 .files = {},
                 .findings = {},
-                .summary = "The book remembers no entry: nothing was taken back."};
+                .summary = say("The book remembers no entry: nothing was taken back.")};
     }
     const auto& row = request.entry.empty() ? rows.front() : named(rows, request.entry);
-    lent.step(0.5, "Taking it back");
+    lent.step(0.5, say("Taking it back"));
     take_back(request.book.location, row);
     return {.tables = {},
             .files = {},
             .findings = {},
-            .summary = fmt::format("Took back {} from {}: {}.", name_of(row),
-                                   shown_location(request.book.location), in_words(row))};
+            .summary = say("Took back {} from {}: {}.", name_of(row), shown_location(request.book.location),
+                           in_words(row))};
 }
 
 }  // namespace

@@ -50,9 +50,13 @@ bool wants_number(const Tree& tree, const std::string& block, Day as_of) {
 }
 
 Finding no_place(const Tree& tree) {
-    return {
-        Level::warning,       "tree", tree.label, "geom", "", "It has no place on the map to be numbered by.",
-        "Draw it on the map."};
+    return {Level::warning,
+            "tree",
+            tree.label,
+            "geom",
+            "",
+            say("It has no place on the map to be numbered by."),
+            say("Draw it on the map.")};
 }
 
 Cloud cloud_of_book(const NumberRequest& request, const Orchard& orchard, Day as_of, Findings& findings) {
@@ -111,9 +115,10 @@ std::vector<std::string> names_from(const std::string& first, int rows) {
     std::optional<std::string> name = first;
     for (int row = 0; row < rows; ++row) {
         if (!name) {
-            throw Error(Trouble::usage,
-                        about_parameter("row", first, "The names of the further rows do not follow from it.",
-                                        "Give a first row that ends in a number, as in 1 or B01."));
+            throw Error(
+                Trouble::usage,
+                about_parameter("row", first, say("The names of the further rows do not follow from it."),
+                                say("Give a first row that ends in a number, as in 1 or B01.")));
         }
         names.push_back(*name);
         name = next_name(*name);
@@ -133,7 +138,7 @@ void fill(TreeDecision& decision, const NumberedTree& tree, const std::string& b
         decision.position = first_position + tree.position;
     }
     if (decision.doubt.empty() && !tree.placed) {
-        decision.doubt = "no position is near";
+        decision.doubt = say("no position is near");
     }
 }
 
@@ -154,11 +159,11 @@ void respect_book(Numbering& numbering, const NumberRequest& request, const Orch
         const auto& tree = orchard.trees[*decision.tree];
         const auto holder = taken.find({decision.row, *decision.position});
         if (holder != taken.end()) {
-            decision.doubt = fmt::format("tree {} has this position in the book", holder->second);
+            decision.doubt = say("tree {} has this position in the book", holder->second);
         } else if (tree.row && *tree.row != decision.row) {
-            decision.doubt = fmt::format("the book has it in row {}", *tree.row);
+            decision.doubt = say("the book has it in row {}", *tree.row);
         } else if (tree.position && *tree.position != *decision.position) {
-            decision.doubt = fmt::format("the book has it at position {}", *tree.position);
+            decision.doubt = say("the book has it at position {}", *tree.position);
         }
     }
 }
@@ -173,7 +178,7 @@ void number_in_known_rows(Numbering& numbering, const NumberRequest& request, co
     }
     numbering.rows = recovery.rows;
     numbering.rows_known = true;
-    numbering.understood = fmt::format(
+    numbering.understood = say(
         "Held against the block's rows in the book; the points lie about {:.2f} m off across and {:.2f} m "
         "along.",
         recovery.noise_across.value, recovery.noise_along.value);
@@ -193,12 +198,12 @@ void number_from_cloud(Numbering& numbering, const NumberRequest& request, const
     numbering.rows = recovery.rows;
     numbering.made_out = std::move(recovery.made_out);
     if (recovery.rows > 0) {
-        numbering.understood = fmt::format(
-            "The rows run at {:.1f} degrees, {:.2f} m apart, with a tree every {:.3f} m; the points lie "
-            "about "
-            "{:.2f} m off across and {:.2f} m along.",
-            recovery.bearing, recovery.row_distance.value, recovery.spacing.value,
-            recovery.noise_across.value, recovery.noise_along.value);
+        numbering.understood =
+            say("The rows run at {:.1f} degrees, {:.2f} m apart, with a tree every {:.3f} m; the points lie "
+                "about "
+                "{:.2f} m off across and {:.2f} m along.",
+                recovery.bearing, recovery.row_distance.value, recovery.spacing.value,
+                recovery.noise_across.value, recovery.noise_along.value);
     }
 }
 
@@ -207,8 +212,8 @@ void number_from_cloud(Numbering& numbering, const NumberRequest& request, const
 Findings check_numbering(const NumberRequest& request) {
     Findings findings;
     if (request.block.find_first_not_of(" \t\r\n") == std::string::npos) {
-        findings.push_back(about_parameter("block", request.block, "The block has no name.",
-                                           "Name the block that the trees stand in."));
+        findings.push_back(about_parameter("block", request.block, say("The block has no name."),
+                                           say("Name the block that the trees stand in.")));
     }
     return findings;
 }
@@ -216,8 +221,8 @@ Findings check_numbering(const NumberRequest& request) {
 Numbering number_trees(const NumberRequest& request, const Orchard& orchard, Day as_of, Findings& findings) {
     if (std::ranges::find(orchard.blocks, request.block, &Block::name) == orchard.blocks.end()) {
         throw Error(Trouble::input,
-                    about_parameter("block", request.block, "The book has no block of this name.",
-                                    "Correct it, or draw the block first."));
+                    about_parameter("block", request.block, say("The book has no block of this name."),
+                                    say("Correct it, or draw the block first.")));
     }
     auto cloud = is_of_layer(request) ? cloud_of_layer(request, orchard, findings)
                                       : cloud_of_book(request, orchard, as_of, findings);
@@ -225,8 +230,8 @@ Numbering number_trees(const NumberRequest& request, const Orchard& orchard, Day
     numbering.decisions = std::move(cloud.decisions);
     if (numbering.decisions.empty()) {
         findings.push_back(about_table(Level::note, "tree",
-                                       fmt::format("There is no tree to number in block {}.", request.block),
-                                       "Trees that have a row and a position are left as they are."));
+                                       say("There is no tree to number in block {}.", request.block),
+                                       say("Trees that have a row and a position are left as they are.")));
         return numbering;
     }
     const auto known = rows_of_block(request.block, orchard);

@@ -36,7 +36,7 @@ struct TreeDecision {
     double confidence = 0;
     double off_row = 0;
     double off_position = 0;
-    std::string doubt{};
+    Sentence doubt{};
     std::optional<MapPoint> at{};
 
     bool decided() const { return doubt.empty() && position.has_value(); }
@@ -48,7 +48,7 @@ struct Numbering {
     bool rows_known = false;               ///< held against the block's rows in the book
     std::vector<std::string> row_names{};  ///< of the rows made out
     std::vector<RecoveredRow> made_out{};
-    std::string understood{};  ///< a sentence: what was found of the rows
+    Sentence understood{};  ///< a sentence: what was found of the rows
 };
 
 Findings check_numbering(const NumberRequest& request);

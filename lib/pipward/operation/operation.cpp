@@ -7,12 +7,12 @@
 
 namespace pipward {
 
-void Run::step(double share, std::string_view what) const {
+void Run::step(double share, const Sentence& what) const {
     if (cancelled()) {
         throw Error(Trouble::cancelled,
-                    about_table(Level::error, "", "Stopped as you asked.", "Nothing was written."));
+                    about_table(Level::error, "", say("Stopped as you asked."), say("Nothing was written.")));
     }
-    progress(share, what);
+    progress(share, what.in(wording));
 }
 
 const Operation* find_operation(std::string_view id) {

@@ -86,9 +86,11 @@ struct Run {
     std::function<void(double share, std::string_view step)> progress = [](double, std::string_view) {};
     std::function<bool()> cancelled = [] { return false; };
     std::function<void(std::string_view line)> note = [](std::string_view) {};
+    /// The language of what comes out: of the tables, those kept in a book too, findings and summary.
+    Wording wording = in_english;
 
     /// Tells progress and throws Error (cancelled) when the user has stopped the work.
-    void step(double share, std::string_view what) const;
+    void step(double share, const Sentence& what) const;
 };
 
 /// A file made by an operation, for the host to put where the user wants it.
@@ -102,8 +104,8 @@ struct Outcome {
     std::vector<Table> tables;
     std::vector<MadeFile> files;
     Findings findings;
-    std::string summary;  ///< one or two sentences: what came out
-    std::string crs{};    ///< of the tables' points, AUTHORITY:CODE; empty where there are none
+    Sentence summary;   ///< one or two sentences: what came out
+    std::string crs{};  ///< of the tables' points, AUTHORITY:CODE; empty where there are none
 };
 
 /// Values by key, as text. Days ISO 8601, numbers with a point, yes/no, choice words.

@@ -15,6 +15,7 @@ constexpr int one_line = -1;
 struct CellJson {
     Json operator()(std::monostate) const { return nullptr; }
     Json operator()(Day day) const { return to_iso(day); }
+    Json operator()(const Sentence& sentence) const { return sentence.text(); }
     Json operator()(const auto& plain) const { return plain; }
 };
 

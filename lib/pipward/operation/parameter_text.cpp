@@ -32,24 +32,30 @@ std::string_view trimmed(std::string_view text) {
     return text.substr(first, text.find_last_not_of(' ') - first + 1);
 }
 
-std::string with_unit(const std::string& value, const std::string& unit) {
-    return unit.empty() || unit == share_unit ? value : value + " " + unit;
+bool has_unit(const std::string& unit) {
+    return !unit.empty() && unit != share_unit;
 }
 
-/// ", 0 to 120 days": the limits of a number with its unit, or what there is of them.
+Sentence with_unit(const std::string& value, const std::string& unit) {
+    return has_unit(unit) ? say("{} {}", value, filled(unit, {})) : verbatim(value);
+}
+
+/// "a whole number, 0 to 120 days": with the limits of a number and its unit, or what there is of them.
 template <class Number>
-std::string range_text(const std::optional<Number>& least, const std::optional<Number>& most,
-                       const std::string& unit) {
+Sentence in_range(const Sentence& what, const std::optional<Number>& least, const std::optional<Number>& most,
+                  const std::string& unit) {
+    const auto text = [](Number number) { return fmt::format("{}", number); };
     if (least && most) {
-        return with_unit(fmt::format(", {} to {}", *least, *most), unit);
+        return say("{}, {} to {}", what, *least, with_unit(text(*most), unit));
     }
     if (least) {
-        return with_unit(fmt::format(", {} or more", *least), unit);
+        return has_unit(unit) ? say("{}, {} or more {}", what, *least, filled(unit, {}))
+                              : say("{}, {} or more", what, *least);
     }
     if (most) {
-        return with_unit(fmt::format(", at most {}", *most), unit);
+        return say("{}, at most {}", what, with_unit(text(*most), unit));
     }
-    return unit.empty() || unit == share_unit ? "" : " (" + unit + ")";
+    return has_unit(unit) ? say("{} ({})", what, filled(unit, {})) : what;
 }
 
 template <class Number>
@@ -89,81 +95,81 @@ std::optional<std::string> likely_option(const std::string& text, const std::vec
     return best;
 }
 
-/// What is wrong with a text, as the end of a sentence that begins with the parameter's key; empty if
-/// nothing.
+/// What is wrong with a parameter's text; empty if nothing.
 struct Judge {
+    const std::string& key;
     const std::string& text;
 
-    std::string not_a(std::string_view what) const { return fmt::format(": '{}' is not {}.", text, what); }
-    std::string out_of_range(const std::string& unit) const {
-        return fmt::format(" is {}, which is out of its range.", with_unit(text, unit));
+    Sentence not_a(const Sentence& what) const { return say("{}: '{}' is not {}.", key, text, what); }
+    Sentence out_of_range(const std::string& unit) const {
+        return say("{} is {}, which is out of its range.", key, with_unit(text, unit));
     }
 
-    std::string operator()(const YesNoKind&) const { return yes_no_from(text) ? "" : not_a("yes or no"); }
-    std::string operator()(const WholeKind& kind) const {
+    Sentence operator()(const YesNoKind&) const {
+        return yes_no_from(text) ? Sentence{} : not_a(say("yes or no"));
+    }
+    Sentence operator()(const WholeKind& kind) const {
         const auto value = whole_from(text);
         if (!value) {
-            return not_a("a whole number");
+            return not_a(say("a whole number"));
         }
-        return outside(*value, kind.least, kind.most) ? out_of_range(kind.unit) : "";
+        return outside(*value, kind.least, kind.most) ? out_of_range(kind.unit) : Sentence{};
     }
-    std::string operator()(const WholeListKind& kind) const {
+    Sentence operator()(const WholeListKind& kind) const {
         const auto values = wholes_from(text);
         if (!values) {
-            return not_a("a list of whole numbers");
+            return not_a(say("a list of whole numbers"));
         }
         const bool bad =
             std::ranges::any_of(*values, [&](int value) { return outside(value, kind.least, kind.most); });
-        return bad ? out_of_range(kind.unit) : "";
+        return bad ? out_of_range(kind.unit) : Sentence{};
     }
-    std::string operator()(const NumberKind& kind) const {
+    Sentence operator()(const NumberKind& kind) const {
         const auto value = number_from(text);
         if (!value) {
-            return not_a("a number");
+            return not_a(say("a number"));
         }
-        return outside(*value, kind.least, kind.most) ? out_of_range(kind.unit) : "";
+        return outside(*value, kind.least, kind.most) ? out_of_range(kind.unit) : Sentence{};
     }
-    std::string operator()(const DayKind&) const {
+    Sentence operator()(const DayKind&) const {
         if (parse_iso_day(text)) {
-            return "";
+            return {};
         }
-        return looks_like_a_day(text) ? fmt::format(": there is no day {}.", text) : not_a("a day");
+        return looks_like_a_day(text) ? say("{}: there is no day {}.", key, text) : not_a(say("a day"));
     }
-    std::string operator()(const ChoiceKind& kind) const {
+    Sentence operator()(const ChoiceKind& kind) const {
         const auto known = option_words(kind);
         if (std::ranges::find(known, text) != known.end()) {
-            return "";
+            return {};
         }
         const auto meant = likely_option(text, known);
-        return not_a("one of its words") + (meant ? fmt::format(" Did you mean '{}'?", *meant) : "");
+        const auto wrong = not_a(say("one of its words"));
+        return meant ? say("{} Did you mean '{}'?", wrong, *meant) : wrong;
     }
     // Whether a book or a file is there shows when it is opened.
-    std::string operator()(const TextKind&) const { return ""; }
-    std::string operator()(const BookKind&) const { return ""; }
-    std::string operator()(const NewBookKind&) const { return ""; }
-    std::string operator()(const FileKind&) const { return ""; }
+    Sentence operator()(const auto&) const { return {}; }
 };
 
 struct Fitting {
-    std::string operator()(const YesNoKind&) const { return "yes or no"; }
-    std::string operator()(const WholeKind& kind) const {
-        return "a whole number" + range_text(kind.least, kind.most, kind.unit);
+    Sentence operator()(const YesNoKind&) const { return say("yes or no"); }
+    Sentence operator()(const WholeKind& kind) const {
+        return in_range(say("a whole number"), kind.least, kind.most, kind.unit);
     }
-    std::string operator()(const WholeListKind& kind) const {
-        return "whole numbers separated by commas" + range_text(kind.least, kind.most, kind.unit);
+    Sentence operator()(const WholeListKind& kind) const {
+        return in_range(say("whole numbers separated by commas"), kind.least, kind.most, kind.unit);
     }
-    std::string operator()(const NumberKind& kind) const {
-        return (kind.unit == share_unit ? "a share" : "a number") +
-               range_text(kind.least, kind.most, kind.unit);
+    Sentence operator()(const NumberKind& kind) const {
+        const auto what = kind.unit == share_unit ? say("a share") : say("a number");
+        return in_range(what, kind.least, kind.most, kind.unit);
     }
-    std::string operator()(const DayKind&) const { return "a day as YYYY-MM-DD"; }
-    std::string operator()(const ChoiceKind& kind) const {
-        return fmt::format("one of: {}", fmt::join(option_words(kind), ", "));
+    Sentence operator()(const DayKind&) const { return say("a day as YYYY-MM-DD"); }
+    Sentence operator()(const ChoiceKind& kind) const {
+        return say("one of: {}", fmt::format("{}", fmt::join(option_words(kind), ", ")));
     }
-    std::string operator()(const TextKind&) const { return "a text"; }
-    std::string operator()(const BookKind&) const { return "the path of an orchard book"; }
-    std::string operator()(const NewBookKind&) const { return "a path where no book is yet"; }
-    std::string operator()(const FileKind&) const { return "the path of a file"; }
+    Sentence operator()(const TextKind&) const { return say("a text"); }
+    Sentence operator()(const BookKind&) const { return say("the path of an orchard book"); }
+    Sentence operator()(const NewBookKind&) const { return say("a path where no book is yet"); }
+    Sentence operator()(const FileKind&) const { return say("the path of a file"); }
 };
 
 struct KindWord {
@@ -212,15 +218,14 @@ std::optional<bool> yes_no_from(std::string_view text) {
 }
 
 std::optional<Finding> problem_with(const Parameter& parameter, const std::string& text) {
-    const auto wrong = std::visit(Judge{text}, parameter.kind);
+    const auto wrong = std::visit(Judge{parameter.key, text}, parameter.kind);
     if (wrong.empty()) {
         return std::nullopt;
     }
-    return about_parameter(parameter.key, text, parameter.key + wrong,
-                           "Give " + what_fits(parameter.kind) + ".");
+    return about_parameter(parameter.key, text, wrong, say("Give {}.", what_fits(parameter.kind)));
 }
 
-std::string what_fits(const ParameterKind& kind) {
+Sentence what_fits(const ParameterKind& kind) {
     return std::visit(Fitting{}, kind);
 }
 

@@ -25,7 +25,7 @@ std::optional<bool> yes_no_from(std::string_view text);
 std::optional<Finding> problem_with(const Parameter& parameter, const std::string& text);
 
 /// "a whole number of days, 0 to 120", "yes or no", "a day as YYYY-MM-DD": after "Give ".
-std::string what_fits(const ParameterKind& kind);
+Sentence what_fits(const ParameterKind& kind);
 /// A word for the kind, for help and catalogues: "yes-no", "whole", "whole-list", "number", "day", "choice"
 /// ...
 std::string_view kind_word(const ParameterKind& kind);

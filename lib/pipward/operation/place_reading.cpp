@@ -46,14 +46,14 @@ Finding far_away(const LonLat& place, double metres, const Orchard& orchard, con
     const LonLat swapped{place.lat, place.lon};
     const bool can_swap = std::abs(swapped.lat) <= 90;
     const bool swap_fits = can_swap && metres_to_trees(swapped, orchard, to_earth) <= too_far.value;
-    auto message = fmt::format("This place is {} from the nearest tree.", distance_words(metres));
+    auto message = say("This place is {} from the nearest tree.", distance_words(metres));
     if (swap_fits) {
         return about_parameter(named.key, named.text,
-                               message + " Latitude and longitude seem to stand the wrong way round.",
-                               fmt::format("Write the latitude first: {}.", lat_lon_text(swapped)));
+                               say("{} Latitude and longitude seem to stand the wrong way round.", message),
+                               say("Write the latitude first: {}.", lat_lon_text(swapped)));
     }
     return about_parameter(named.key, named.text, std::move(message),
-                           "Give a place in the orchard or at its gate.");
+                           say("Give a place in the orchard or at its gate."));
 }
 
 }  // namespace
@@ -69,8 +69,8 @@ std::optional<MapPoint> place_on_map(const LonLat& place, const Orchard& orchard
     const auto at = to_earth.back(place);
     if (!at) {
         findings.push_back(about_parameter(named.key, named.text,
-                                           "The trees have no coordinate system of the earth.",
-                                           "Give the layer its coordinate system."));
+                                           say("The trees have no coordinate system of the earth."),
+                                           say("Give the layer its coordinate system.")));
     }
     return at;
 }
@@ -93,10 +93,8 @@ std::optional<MapPoint> grid_on_map(const Orchard& orchard, const NamedPlace& na
         const double metres = metres_to_trees(*place, orchard, to_earth);
         if (std::isfinite(metres) && metres > too_far.value) {
             findings.push_back(about_parameter(
-                named.key, named.text,
-                fmt::format("This place is {} from the nearest tree.", distance_words(metres)),
-                fmt::format(
-                    "Give x and y in the book's own system, {}: first to the east, then to the north.",
+                named.key, named.text, say("This place is {} from the nearest tree.", distance_words(metres)),
+                say("Give x and y in the book's own system, {}: first to the east, then to the north.",
                     orchard.crs)));
             return std::nullopt;
         }
@@ -104,19 +102,19 @@ std::optional<MapPoint> grid_on_map(const Orchard& orchard, const NamedPlace& na
     return at;
 }
 
-std::string labels_like(const Orchard& orchard, const std::string& name) {
+Sentence labels_like(const Orchard& orchard, const std::string& name) {
     std::set<std::string_view> labels;
     for (const auto& tree : orchard.trees) {
         labels.insert(tree.label);
     }
     if (labels.empty()) {
-        return "The book has no trees yet.";
+        return say("The book has no trees yet.");
     }
     auto names = TreeIndex(orchard).names_like(name, 20);
     std::erase_if(names, [&](const std::string& like) { return !labels.contains(like); });
     names.resize(std::min<std::size_t>(names.size(), 3));
-    return names.empty() ? "Look for it with tree-find."
-                         : fmt::format("The nearest labels are: {}.", fmt::join(names, ", "));
+    return names.empty() ? say("Look for it with tree-find.")
+                         : say("The nearest labels are: {}.", fmt::format("{}", fmt::join(names, ", ")));
 }
 
 std::optional<std::uint32_t> tree_labelled(const Orchard& orchard, const std::string& label) {

@@ -32,7 +32,7 @@ std::optional<MapPoint> grid_on_map(const Orchard& orchard, const NamedPlace& na
 std::optional<MapPoint> parse_grid(std::string_view text);
 
 /// Labels of trees that are most like a name, as a sentence: "The nearest labels are: A, B."
-std::string labels_like(const Orchard& orchard, const std::string& name);
+Sentence labels_like(const Orchard& orchard, const std::string& name);
 
 /// The tree of a label, be it written with other blanks, dashes or capitals; nothing where there is none or
 /// more than one.

@@ -38,9 +38,9 @@ void leave_out_misdated(Orchard& orchard, Day present) {
 }  // namespace
 
 BookReading read_checked(const BookName& book, Day as_of, const Run& lent) {
-    lent.step(0.0, "Reading the book");
+    lent.step(0.0, say("Reading the book"));
     auto reading = read_book(book.location);
-    lent.step(0.05, "Checking the book");
+    lent.step(0.05, say("Checking the book"));
     const Day present = present_of(reading.orchard, as_of);
     const auto more = check_orchard(reading.orchard, present, unread_in(reading.findings));
     reading.findings.insert(reading.findings.end(), more.begin(), more.end());
@@ -51,15 +51,19 @@ BookReading read_checked(const BookName& book, Day as_of, const Run& lent) {
     return reading;
 }
 
-void write_results(const BookName& book, std::span<const Table> results) {
+void write_results(const BookName& book, std::span<const Table> results, const Wording& wording) {
+    std::vector<Table> told;
+    for (const auto& table : results) {
+        told.push_back(spoken(table, wording));
+    }
     try {
-        replace_results(book.location, results);
+        replace_results(book.location, told);
     } catch (const Error& error) {
         auto findings = error.findings();
         if (error.trouble() == Trouble::access) {
-            findings.back().remedy +=
-                (findings.back().remedy.empty() ? "" : " ") +
-                std::string("To see the results without keeping them, set write to no.");
+            auto& remedy = findings.back().remedy;
+            remedy += verbatim(remedy.empty() ? "" : " ");
+            remedy += say("To see the results without keeping them, set write to no.");
         }
         throw Error(error.trouble(), std::move(findings));
     }

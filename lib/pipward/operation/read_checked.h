@@ -11,7 +11,8 @@ namespace pipward {
 /// Error (input) carrying every finding where any is an error.
 BookReading read_checked(const BookName& book, Day as_of, const Run& lent);
 
-/// Replaces result tables in one transaction; a book that cannot be written says how to look without writing.
-void write_results(const BookName& book, std::span<const Table> results);
+/// Replaces result tables in one transaction, their sentences in the words of a host; a book that cannot be
+/// written says how to look without writing.
+void write_results(const BookName& book, std::span<const Table> results, const Wording& wording = in_english);
 
 }  // namespace pipward

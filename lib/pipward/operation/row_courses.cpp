@@ -1,8 +1,6 @@
 // SPDX-License-Identifier: MIT
 #include "pipward/operation/row_courses.h"
 
-#include <fmt/format.h>
-
 #include <algorithm>
 #include <map>
 
@@ -29,8 +27,8 @@ std::string free_name(const std::string& block, const Orchard& orchard) {
 }
 
 Error no_row_column(const std::string& column) {
-    return {Trouble::usage, about_parameter("row-column", column, "The layer has no such column.",
-                                            "Name the column that holds the rows' names.")};
+    return {Trouble::usage, about_parameter("row-column", column, say("The layer has no such column."),
+                                            say("Name the column that holds the rows' names."))};
 }
 
 std::string row_column(const CoursesRequest& request, const GroundLayer& layer, bool lines) {
@@ -86,18 +84,18 @@ void expect_names(const std::vector<RowCourse>& courses, const std::string& firs
     if (std::ranges::any_of(courses, [](const RowCourse& course) { return is_blank(course.name); })) {
         throw Error(
             Trouble::usage,
-            about_parameter("row", first, "The names of the further rows do not follow from this one.",
-                            "Give a first row that ends in a number, as in 1 or B01."));
+            about_parameter("row", first, say("The names of the further rows do not follow from this one."),
+                            say("Give a first row that ends in a number, as in 1 or B01.")));
     }
 }
 
 std::vector<RowCourse> block_of(const CoursesRequest& request, std::vector<RowCourse> courses) {
     if (courses.size() != 1) {
-        throw Error(Trouble::usage,
-                    about_parameter("rows", std::to_string(request.rows),
-                                    fmt::format("A block is laid from one base line; there are {} lines.",
-                                                courses.size()),
-                                    "Give one line, or leave rows out to lay each line as a row."));
+        throw Error(
+            Trouble::usage,
+            about_parameter("rows", std::to_string(request.rows),
+                            say("A block is laid from one base line; there are {} lines.", courses.size()),
+                            say("Give one line, or leave rows out to lay each line as a row.")));
     }
     return block_courses(courses.front(),
                          {request.rows, *request.row_distance, request.side, request.alternate});
@@ -108,16 +106,18 @@ std::vector<RowCourse> block_of(const CoursesRequest& request, std::vector<RowCo
 Findings check_courses(const CoursesRequest& request) {
     Findings findings;
     if (is_blank(request.block)) {
-        findings.push_back(about_parameter("block", request.block, "The block has no name.",
-                                           "Name the block that the rows stand in."));
+        findings.push_back(about_parameter("block", request.block, say("The block has no name."),
+                                           say("Name the block that the rows stand in.")));
     }
     if (is_blank(request.points) && !request.file) {
-        findings.push_back(about_parameter("points", "", "There is no line to lay rows on.",
-                                           "Give the row's points, or a layer file with lines or points."));
+        findings.push_back(
+            about_parameter("points", "", say("There is no line to lay rows on."),
+                            say("Give the row's points, or a layer file with lines or points.")));
     }
     if (request.rows > 1 && (!request.row_distance || request.row_distance->value <= 0)) {
-        findings.push_back(about_parameter("row-distance", "", "Several rows need a distance between them.",
-                                           "Give the distance from row to row in metres."));
+        findings.push_back(about_parameter("row-distance", "",
+                                           say("Several rows need a distance between them."),
+                                           say("Give the distance from row to row in metres.")));
     }
     return findings;
 }
@@ -137,8 +137,8 @@ std::vector<RowCourse> courses_of(const CoursesRequest& request, const Orchard& 
         }
     }
     if (courses.empty()) {
-        throw Error(Trouble::input, about_table(Level::error, "", "The layer has no point and no line.",
-                                                "Name a layer of lines or points."));
+        throw Error(Trouble::input, about_table(Level::error, "", say("The layer has no point and no line."),
+                                                say("Name a layer of lines or points.")));
     }
     expect_names(courses, first);
     return courses;

@@ -64,7 +64,7 @@ TableShape laid_shape() {
         laid_columns());
 }
 
-Finding about_row(const std::string& name, std::string message, std::string remedy) {
+Finding about_row(const std::string& name, Sentence message, Sentence remedy) {
     return {Level::error, "tree_row", name, "name", name, std::move(message), std::move(remedy)};
 }
 
@@ -80,11 +80,11 @@ void check_clashes(const Request& request, const std::vector<RowCourse>& courses
     for (const auto& course : courses) {
         if (taken.contains(course.name)) {
             findings.push_back(
-                about_row(course.name, fmt::format("Block {} has a row of this name already.", request.block),
-                          "Give another name; rows that are there are never overwritten."));
+                about_row(course.name, say("Block {} has a row of this name already.", request.block),
+                          say("Give another name; rows that are there are never overwritten.")));
         } else if (!seen.insert(course.name).second) {
-            findings.push_back(about_row(course.name, "Two of the rows have this name.",
-                                         "Give each row a name of its own within its block."));
+            findings.push_back(about_row(course.name, say("Two of the rows have this name."),
+                                         say("Give each row a name of its own within its block.")));
         }
     }
 }
@@ -98,9 +98,10 @@ void check_block(const Request& request, const Orchard& orchard, Findings& findi
     for (const auto& block : orchard.blocks) {
         names += (names.empty() ? "" : ", ") + block.name;
     }
-    findings.push_back(about_parameter("block", request.block, "The book has no block of this name.",
-                                       fmt::format("Correct it{}, or let add-block make it.",
-                                                   names.empty() ? "" : " (there is: " + names + ")")));
+    findings.push_back(
+        about_parameter("block", request.block, say("The book has no block of this name."),
+                        names.empty() ? say("Correct it, or let add-block make it.")
+                                      : say("Correct it (there is: {}), or let add-block make it.", names)));
 }
 
 std::vector<LaidRow> lay(const Request& request, const std::vector<RowCourse>& courses, Findings& findings) {
@@ -153,26 +154,36 @@ Table block_table(const Request& request, std::span<const TreeRow> rows, const T
     return table;
 }
 
-std::string summary_of(const Request& request, const std::vector<LaidRow>& laid,
-                       std::span<const RowPosition> positions) {
+Sentence laid_words(const Request& request, std::size_t rows, std::size_t positions) {
+    if (request.write) {
+        return rows == 1
+                   ? say("1 row with {} positions in block {} added.", positions, request.block)
+                   : say("{} rows with {} positions in block {} added.", rows, positions, request.block);
+    }
+    return rows == 1
+               ? say("1 row with {} positions in block {}: nothing was written.", positions, request.block)
+               : say("{} rows with {} positions in block {}: nothing was written.", rows, positions,
+                     request.block);
+}
+
+Sentence summary_of(const Request& request, const std::vector<LaidRow>& laid,
+                    std::span<const RowPosition> positions) {
     std::size_t count = 0;
     for (const auto& row : laid) {
         count += row.positions.size();
     }
     const auto taken = std::ranges::count(positions, PositionState::taken, &RowPosition::state);
-    return fmt::format(
-        "{} row{} with {} positions in block {}{} The book's rows have {} positions, {} taken.", laid.size(),
-        laid.size() == 1 ? "" : "s", count, request.block,
-        request.write ? " added." : ": nothing was written.", positions.size(), taken);
+    const auto added = laid_words(request, laid.size(), count);
+    return say("{} The book's rows have {} positions, {} taken.", added, positions.size(), taken);
 }
 
 Outcome run(const Request& request, const Run& lent) {
-    lent.step(0.0, "Reading the book");
+    lent.step(0.0, say("Reading the book"));
     auto reading = read_trees(request.book.location);
     auto& orchard = reading.orchard;
     Outcome outcome;
     outcome.findings = std::move(reading.findings);
-    lent.step(0.4, "Laying the rows");
+    lent.step(0.4, say("Laying the rows"));
     const auto courses = courses_of(request, orchard, outcome.findings);
     check_block(request, orchard, outcome.findings);
     check_clashes(request, courses, orchard, outcome.findings);
@@ -192,20 +203,20 @@ Outcome run(const Request& request, const Run& lent) {
     outcome.tables = {table_of<LaidRow>(laid_shape(), laid, laid_columns()),
                       row_position_table(positions, orchard.rows)};
     if (request.write) {
-        lent.step(0.8, "Writing the rows");
+        lent.step(0.8, say("Writing the rows"));
         BookChange change;
         if (new_block) {
             change.added.push_back(block_table(request, rows, to_earth));
         }
         change.added.push_back(tree_row_table(rows));
-        change.results.push_back(outcome.tables[1]);
+        change.results.push_back(spoken(outcome.tables[1], lent.wording));
         apply_change(request.book.location, change);
-        const auto dress = refresh_dress(request.book.location);
+        const auto dress = refresh_dress(request.book.location, lent.wording);
         outcome.findings.insert(outcome.findings.end(), dress.begin(), dress.end());
     }
     outcome.crs = orchard.crs;
     outcome.summary = summary_of(request, laid, positions);
-    lent.step(1.0, "Done");
+    lent.step(1.0, say("Done"));
     return outcome;
 }
 

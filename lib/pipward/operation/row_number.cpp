@@ -77,14 +77,14 @@ Table decision_table(std::span<const TreeDecision> decisions) {
     return table;
 }
 
-Finding left_open(const TreeDecision& decision, const std::string& message) {
+Finding left_open(const TreeDecision& decision, const Sentence& message) {
     return {Level::warning,
             "tree",
             decision.label,
             "position",
             "",
             message,
-            "Look at it in the field and fill in its row and position, or measure it anew."};
+            say("Look at it in the field and fill in its row and position, or measure it anew.")};
 }
 
 /// Trees get their numbers; what is open, or would share a position with a tree of the book, is told.
@@ -99,8 +99,8 @@ BookChange change_of(const Request& request, const Numbering& numbering, const O
         for (const auto& decision : numbering.decisions) {
             if (!decision.decided()) {
                 findings.push_back(left_open(
-                    decision, fmt::format("Its number is left open: {}.",
-                                          decision.doubt.empty() ? "it is not certain" : decision.doubt)));
+                    decision, say("Its number is left open: {}.",
+                                  decision.doubt.empty() ? say("it is not certain") : decision.doubt)));
             } else {
                 change.edits.push_back(edit_of(decision, orchard));
             }
@@ -109,36 +109,46 @@ BookChange change_of(const Request& request, const Numbering& numbering, const O
     return change;
 }
 
-std::string summary_of(const Request& request, const Numbering& numbering) {
+Sentence done_words(const Request& request, std::ptrdiff_t decided, std::ptrdiff_t all, int rows) {
+    const auto open = all - decided;
+    if (request.write && request.number_trees) {
+        return say("{} of {} trees in {} rows were numbered in the book, {} left open.", decided, all, rows,
+                   open);
+    }
+    return request.write
+               ? say("{} of {} trees in {} rows can be numbered; the trees were left as they are, {} left "
+                     "open.",
+                     decided, all, rows, open)
+               : say("{} of {} trees in {} rows can be numbered; nothing was written, {} left open.", decided,
+                     all, rows, open);
+}
+
+Sentence summary_of(const Request& request, const Numbering& numbering) {
     const auto decided = std::ranges::count_if(numbering.decisions, &TreeDecision::decided);
     const auto all = static_cast<std::ptrdiff_t>(numbering.decisions.size());
-    const char* done = request.write && request.number_trees ? "were numbered in the book"
-                       : request.write ? "can be numbered; the trees were left as they are"
-                                       : "can be numbered; nothing was written";
-    const auto summary = fmt::format("{} of {} trees in {} rows {}, {} left open.", decided, all,
-                                     numbering.rows, done, all - decided);
-    return numbering.understood.empty() ? summary : summary + " " + numbering.understood;
+    const auto done = done_words(request, decided, all, numbering.rows);
+    return numbering.understood.empty() ? done : done + verbatim(" ") + numbering.understood;
 }
 
 Outcome run(const Request& request, const Run& lent) {
-    lent.step(0.0, "Reading the book");
+    lent.step(0.0, say("Reading the book"));
     auto reading = read_trees(request.book.location);
     Outcome outcome;
     outcome.findings = std::move(reading.findings);
-    lent.step(0.3, "Numbering the trees");
+    lent.step(0.3, say("Numbering the trees"));
     const auto numbering = number_trees(request, reading.orchard, request.as_of, outcome.findings);
     outcome.tables = {decision_table(numbering.decisions)};
     auto change = change_of(request, numbering, reading.orchard, outcome.findings);
     if (request.write) {
-        lent.step(0.8, "Writing the numbers");
-        change.results = outcome.tables;
+        lent.step(0.8, say("Writing the numbers"));
+        change.results = {spoken(outcome.tables.front(), lent.wording)};
         apply_change(request.book.location, change);
-        const auto dress = refresh_dress(request.book.location);
+        const auto dress = refresh_dress(request.book.location, lent.wording);
         outcome.findings.insert(outcome.findings.end(), dress.begin(), dress.end());
     }
     outcome.crs = reading.orchard.crs;
     outcome.summary = summary_of(request, numbering);
-    lent.step(1.0, "Done");
+    lent.step(1.0, say("Done"));
     return outcome;
 }
 
@@ -146,8 +156,8 @@ Findings check(const Request& request) {
     auto findings = check_numbering(request);
     if (request.number_trees && (request.file || !request.points.empty())) {
         findings.push_back(about_parameter("number-trees", "yes",
-                                           "Only trees of the book can be given their numbers.",
-                                           "Leave the file and the points out, or set it to no."));
+                                           say("Only trees of the book can be given their numbers."),
+                                           say("Leave the file and the points out, or set it to no.")));
     }
     return findings;
 }

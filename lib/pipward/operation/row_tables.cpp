@@ -14,7 +14,7 @@ using enum CellType;
 
 struct PositionRow {
     const RowPosition* place = nullptr;
-    std::string address{};
+    Sentence address{};
 };
 
 const std::vector<ColumnOf<PositionRow>>& position_columns() {
@@ -38,7 +38,7 @@ const std::vector<ColumnOf<PositionRow>>& position_columns() {
     return columns;
 }
 
-std::string address_of_position(const RowPosition& position, std::span<const TreeRow> rows) {
+Sentence address_of_position(const RowPosition& position, std::span<const TreeRow> rows) {
     Tree there;
     there.block = position.block;
     there.row = position.row;

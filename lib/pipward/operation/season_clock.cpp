@@ -104,16 +104,16 @@ Day last_known(const DailySeries& series, Day until) {
 Error hole_at(const Place& place, Day missing) {
     return {Trouble::input,
             about_table(Level::error, "weather_day",
-                        fmt::format("Station {} has no temperatures on {}, and sums cannot leap over it.",
-                                    place.station.name, to_iso(missing)),
-                        "Import the missing days, or choose from and to on one side of it.")};
+                        say("Station {} has no temperatures on {}, and sums cannot leap over it.",
+                            place.station.name, to_iso(missing)),
+                        say("Import the missing days, or choose from and to on one side of it."))};
 }
 
 Error nothing_between(Day first, Day last) {
-    return {Trouble::usage, about_parameter("to", to_iso(last),
-                                            fmt::format("The last day, {}, is before the first, {}.",
-                                                        to_iso(last), to_iso(first)),
-                                            "Give from as well, or a later to.")};
+    return {Trouble::usage,
+            about_parameter("to", to_iso(last),
+                            say("The last day, {}, is before the first, {}.", to_iso(last), to_iso(first)),
+                            say("Give from as well, or a later to."))};
 }
 
 std::vector<DailyTemperature> unbroken(const Place& place, const DailySeries& series, Day first, Day last) {
@@ -155,32 +155,32 @@ void note_filled_days(const std::vector<DailyTemperature>& days, Findings& findi
     if (filled > 0) {
         findings.push_back(about_table(
             Level::note, "weather_day",
-            fmt::format("{} missing day(s) in short gaps were filled from their neighbours.", filled), ""));
+            say("{} missing day(s) in short gaps were filled from their neighbours.", filled), {}));
     }
 }
 
-std::string summary_of(const ClockDay& last, Day first) {
-    return fmt::format("From {} to {} at {}: {:.1f} chill portions, {:.0f} growing degree hours.",
-                       to_iso(first), to_iso(last.day), last.station, last.sums.chill_portions.value,
-                       last.sums.gdh_asymcur.value);
+Sentence summary_of(const ClockDay& last, Day first) {
+    return say("From {} to {} at {}: {:.1f} chill portions, {:.0f} growing degree hours.", to_iso(first),
+               to_iso(last.day), last.station, last.sums.chill_portions.value, last.sums.gdh_asymcur.value);
 }
 
 Findings check(const Request& request) {
     Findings findings;
     if (request.from && request.to && *request.to < *request.from) {
-        findings.push_back(about_parameter("to", to_iso(*request.to), "to is before from.",
-                                           "Give a last day that is not before the first."));
+        findings.push_back(about_parameter("to", to_iso(*request.to), say("to is before from."),
+                                           say("Give a last day that is not before the first.")));
     }
     if (request.cut_off != CutOff::none && request.upper <= request.base) {
         findings.push_back(about_parameter("upper-c", fmt::format("{}", request.upper.degrees),
-                                           "upper-c is not above base-c.", "Give a higher upper-c."));
+                                           say("upper-c is not above base-c."),
+                                           say("Give a higher upper-c.")));
     }
     return findings;
 }
 
 Outcome run(const Request& request, const Run& lent) {
     auto place = read_place(request, lent);
-    lent.step(0.5, "Counting chill and heat");
+    lent.step(0.5, say("Counting chill and heat"));
     const auto series = fill_gaps(known_days(place)).series;
     const Day first = request.from.value_or(anchor_of(place.season, place.hemisphere) + season_first);
     const Day last = request.to.value_or(std::max(first, last_known(series, place.as_of)));

@@ -47,10 +47,6 @@ Error stopped(const Place& place, Finding why) {
     return {Trouble::input, std::move(all)};
 }
 
-std::string import_since(Day day) {
-    return fmt::format("Import the station's temperatures from {} on with weather-import", to_iso(day));
-}
-
 std::optional<Day> last_reading(const DailySeries& series, Day until) {
     for (Day day = std::min(until, series.end() - 1); day >= series.first; day = day - 1) {
         if (series.at(day)) {
@@ -63,27 +59,33 @@ std::optional<Day> last_reading(const DailySeries& series, Day until) {
 /// Days that a record may lag behind as_of in autumn, before the first day of the new season has come in.
 constexpr int late_record_days = 10;
 
+Sentence no_temperatures(Season season, Day first, const std::optional<Day>& known) {
+    return known ? say("The book has no temperatures of the {} season, which began on {}; the last day known "
+                       "is {}.",
+                       season.year, to_iso(first), to_iso(*known))
+                 : say("The book has no temperatures of the {} season, which began on {}.", season.year,
+                       to_iso(first));
+}
+
 void need_a_season_in_progress(const Place& place) {
     const Day anchor = anchor_of(place.season, place.hemisphere);
     const Day first = anchor + season_first;
     const Day last = anchor + season_last;
     if (place.as_of > last) {
-        throw stopped(place,
-                      about_parameter("as-of", to_iso(place.as_of),
-                                      fmt::format("The {} season ended on {}: nothing is left to foretell.",
-                                                  place.season.year, to_iso(last)),
-                                      "Give an earlier day, or one from the start of the next season on."));
+        throw stopped(
+            place, about_parameter("as-of", to_iso(place.as_of),
+                                   say("The {} season ended on {}: nothing is left to foretell.",
+                                       place.season.year, to_iso(last)),
+                                   say("Give an earlier day, or one from the start of the next season on.")));
     }
     const auto reading = last_reading(place.series, place.as_of);
     if (!reading || *reading < first - late_record_days) {
-        const auto known =
-            reading ? fmt::format("; the last day known is {}", to_iso(*reading)) : std::string{};
         throw stopped(
             place,
-            about_table(Level::error, "weather_day",
-                        fmt::format("The book has no temperatures of the {} season, which began on {}{}.",
-                                    place.season.year, to_iso(first), known),
-                        import_since(first) + ", or give an as-of within the days that the book has."));
+            about_table(Level::error, "weather_day", no_temperatures(place.season, first, reading),
+                        say("Import the station's temperatures from {} on with weather-import, or give an "
+                            "as-of within the days that the book has.",
+                            to_iso(first))));
     }
 }
 
@@ -142,7 +144,7 @@ Place read_place(const SeasonRequest& request, const Run& lent) {
 }
 
 Past read_past(Place& place, const Run& lent) {
-    lent.step(past_begins, "Reading past seasons");
+    lent.step(past_begins, say("Reading past seasons"));
     auto report = past_seasons(place.series, place.hemisphere, place.as_of);
     add(place.findings, report.findings);
     Past past;
@@ -157,9 +159,10 @@ Past read_past(Place& place, const Run& lent) {
 
 std::vector<SkillScore> score_past(Place& place, const Past& past, const SkillRequest& request,
                                    const Run& lent) {
-    lent.step(skill_begins, "Foretelling past seasons");
+    lent.step(skill_begins, say("Foretelling past seasons"));
+    const auto doing = say("Foretelling past seasons").in(lent.wording);
     const auto progress = [&](double share) {
-        lent.progress(skill_begins + share * (fit_begins - skill_begins), "Foretelling past seasons");
+        lent.progress(skill_begins + share * (fit_begins - skill_begins), doing);
         return !lent.cancelled();
     };
     return carrying(place.findings, [&] {
@@ -173,7 +176,7 @@ Fitted fit_past(Place& place, const Past& past, MethodChoice choice, const Run& 
     if (choice == MethodChoice::best) {
         fitted.scores = score_past(place, past, {}, lent);
     }
-    lent.step(fit_begins, "Fitting the needs");
+    lent.step(fit_begins, say("Fitting the needs"));
     fitted.model = carrying(place.findings, [&] {
         return fit(method_of(choice, fitted.scores), past.observations, past.curves,
                    place.orchard.accessions);
@@ -196,7 +199,7 @@ std::vector<NeedRow> need_rows(const Place& place, const Past& past, const Bloom
 }
 
 BloomForecast forecast_season(Place& place, const Past& past, const BloomModel& model, const Run& lent) {
-    lent.step(forecast_begins, "Foretelling this season");
+    lent.step(forecast_begins, say("Foretelling this season"));
     need_a_season_in_progress(place);
     return carrying(place.findings, [&] {
         auto current = current_season(place.series, place.season, place.hemisphere, place.as_of);
@@ -208,7 +211,7 @@ BloomForecast forecast_season(Place& place, const Past& past, const BloomModel& 
 
 SeasonPlan plan_crosses(Place& place, const BloomForecast& forecast, const CrossingAssumptions& assumptions,
                         const Run& lent) {
-    lent.step(plan_begins, "Planning the crosses");
+    lent.step(plan_begins, say("Planning the crosses"));
     auto plan = carrying(place.findings, [&] { return plan_season(forecast, place.orchard, assumptions); });
     add(place.findings, plan.findings);
     return plan;
@@ -216,9 +219,9 @@ SeasonPlan plan_crosses(Place& place, const BloomForecast& forecast, const Cross
 
 void keep_results(const BookName& book, bool write, Outcome& outcome, const Run& lent) {
     if (write) {
-        lent.step(write_begins, "Writing the results");
-        write_results(book, outcome.tables);
-        add(outcome.findings, refresh_dress(book.location));
+        lent.step(write_begins, say("Writing the results"));
+        write_results(book, outcome.tables, lent.wording);
+        add(outcome.findings, refresh_dress(book.location, lent.wording));
     }
 }
 

@@ -23,7 +23,7 @@ std::string orchard_name(const Request& request) {
 }
 
 MadeFile sheet_of(const Request& request, const SeasonPlan& plan, const BloomForecast& forecast,
-                  const std::vector<SkillScore>& skill, const Findings& findings) {
+                  const std::vector<SkillScore>& skill, const Findings& findings, const Wording& wording) {
     return {"season-sheet.html", "text/html",
             season_sheet_html({.orchard_name = orchard_name(request),
                                .plan = &plan,
@@ -31,7 +31,8 @@ MadeFile sheet_of(const Request& request, const SeasonPlan& plan, const BloomFor
                                .skill = skill,
                                .assumptions = assumptions_of(request),
                                .findings = findings,
-                               .note = request.note})};
+                               .note = request.note},
+                              wording)};
 }
 
 std::vector<Bound<Request>> parameters() {
@@ -57,10 +58,10 @@ Outcome run(const Request& request, const Run& lent) {
         pollen_task_table(plan),          field_task_table(plan),
         cross_outlook_table(plan),        bloom_window_table(forecast),
         bloom_skill_table(fitted.scores), bloom_model_table(need_rows(place, past, fitted.model))};
-    outcome.files = {sheet_of(request, plan, forecast, fitted.scores, place.findings)};
+    outcome.files = {sheet_of(request, plan, forecast, fitted.scores, place.findings, lent.wording)};
     outcome.findings = std::move(place.findings);
     outcome.crs = place.orchard.crs;
-    outcome.summary = summary_of(forecast) + " " + summary_of(plan);
+    outcome.summary = summary_of(forecast) + verbatim(" ") + summary_of(plan);
     keep_results(request.book, request.write, outcome, lent);
     return outcome;
 }

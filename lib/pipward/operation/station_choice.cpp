@@ -15,13 +15,13 @@ namespace {
 Error no_such_station(const std::string& wanted, const std::vector<std::string>& names) {
     const auto meant = nearest(wanted, names);
     return {Trouble::usage,
-            about_parameter("station", wanted, fmt::format("The book has no station '{}'.", wanted),
-                            meant           ? fmt::format("Did you mean '{}'?", *meant)
-                            : names.empty() ? "Add a station to the book first."
-                                            : fmt::format("It has: {}.", fmt::join(names, ", ")))};
+            about_parameter("station", wanted, say("The book has no station '{}'.", wanted),
+                            meant           ? say("Did you mean '{}'?", *meant)
+                            : names.empty() ? say("Add a station to the book first.")
+                                            : say("It has: {}.", fmt::format("{}", fmt::join(names, ", "))))};
 }
 
-Error unusable(std::string table, std::string message, std::string remedy) {
+Error unusable(std::string table, Sentence message, Sentence remedy) {
     return {Trouble::input,
             about_table(Level::error, std::move(table), std::move(message), std::move(remedy))};
 }
@@ -40,11 +40,10 @@ const Station& longest_record(Place& place) {
     const auto best =
         std::ranges::max_element(stations, {}, [&](const Station& station) { return days[station.name]; });
     if (stations.size() > 1) {
-        place.findings.push_back(
-            about_table(Level::note, "station",
-                        fmt::format("Of {} stations {} was used: it has the most days, {}.", stations.size(),
-                                    best->name, days[best->name]),
-                        "Name another with station."));
+        place.findings.push_back(about_table(Level::note, "station",
+                                             say("Of {} stations {} was used: it has the most days, {}.",
+                                                 stations.size(), best->name, days[best->name]),
+                                             say("Name another with station.")));
     }
     return *best;
 }
@@ -53,8 +52,8 @@ const Station& station_of(Place& place, const std::string& wanted) {
     const auto& stations = place.orchard.stations;
     if (wanted.empty()) {
         if (stations.empty()) {
-            throw unusable("station", "The book has no weather station.",
-                           "Add a point with its name and elevation to the table station.");
+            throw unusable("station", say("The book has no weather station."),
+                           say("Add a point with its name and elevation to the table station."));
         }
         return longest_record(place);
     }
@@ -76,16 +75,16 @@ const Station& named_station(const std::vector<Station>& stations, const std::st
 void choose_station(Place& place, const std::string& wanted) {
     place.station = station_of(place, wanted);
     if (!place.station.latitude) {
-        throw unusable("station", fmt::format("Station {} has no place on the map.", place.station.name),
-                       "Give it a point: its latitude tells the length of the day.");
+        throw unusable("station", say("Station {} has no place on the map.", place.station.name),
+                       say("Give it a point: its latitude tells the length of the day."));
     }
     place.latitude = *place.station.latitude;
     place.hemisphere = hemisphere_of(place.latitude);
     place.series = daily_series(place.orchard.weather, place.station.name);
     place.season = season_of(place.as_of, place.hemisphere);
     if (place.series.days.empty()) {
-        throw unusable("weather_day", fmt::format("Station {} has no temperatures.", place.station.name),
-                       "Import them with weather-import.");
+        throw unusable("weather_day", say("Station {} has no temperatures.", place.station.name),
+                       say("Import them with weather-import."));
     }
 }
 

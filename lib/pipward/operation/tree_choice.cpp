@@ -45,7 +45,7 @@ std::vector<std::uint32_t> labelled(const Orchard& orchard, const TreeChoice& ch
         if (const auto tree = tree_labelled(orchard, label)) {
             trees.push_back(*tree);
         } else {
-            findings.push_back(about_parameter("trees", label, "The book has no tree with this label.",
+            findings.push_back(about_parameter("trees", label, say("The book has no tree with this label."),
                                                labels_like(orchard, label)));
         }
     }
@@ -74,9 +74,9 @@ Finding left_out(const Tree& tree) {
             tree.label,
             gone ? "removed_on" : "",
             gone ? to_iso(*tree.removed_on) : "",
-            gone ? "The tree was removed: the walk leaves it out."
-                 : "The tree has no place on the map: the walk leaves it out.",
-            gone ? "" : "Draw it on the map."};
+            gone ? say("The tree was removed: the walk leaves it out.")
+                 : say("The tree has no place on the map: the walk leaves it out."),
+            gone ? Sentence{} : say("Draw it on the map.")};
 }
 
 // The text of a column of a result's row; empty where the table has none of that name.
@@ -94,11 +94,19 @@ bool is_due(const Table& table, const Row& row, const TreeChoice& choice) {
            (day.empty() || (text_in(table, row, "do_from") <= day && day <= text_in(table, row, "do_to")));
 }
 
+// A code of the plan in words.
+Sentence work_words(const std::string& code) {
+    static const std::array words{say("pollinate"), say("bag"),        say("unbag"),
+                                  say("gather"),    say("cut branch"), say("test lot")};
+    const auto* const found = std::ranges::find(words, code, &Sentence::text);
+    return found == words.end() ? verbatim(code) : *found;
+}
+
 // "pollinate 26-01": what and for which cross, or whose pollen.
-std::string work_of(const Table& table, const Row& row) {
+Sentence work_of(const Table& table, const Row& row) {
     const auto cross = text_in(table, row, "cross");
-    return fmt::format("{} {}", text_in(table, row, "work"),
-                       cross.empty() ? text_in(table, row, "donor") : cross);
+    return say("{} {}", work_words(text_in(table, row, "work")),
+               cross.empty() ? text_in(table, row, "donor") : cross);
 }
 
 }  // namespace
@@ -115,8 +123,8 @@ bool TreeChoice::is_empty() const {
     return trimmed(labels).empty() && accession.empty() && block.empty() && !purpose && !tasks_on && !urgency;
 }
 
-std::map<std::string, std::string> planned_works(const std::string& location, const TreeChoice& choice) {
-    std::map<std::string, std::string> works;
+std::map<std::string, Sentence> planned_works(const std::string& location, const TreeChoice& choice) {
+    std::map<std::string, Sentence> works;
     bool planned = false;
     for (const auto* name : {"field_task", "pollen_task"}) {
         const auto table = read_result(location, name);
@@ -125,14 +133,15 @@ std::map<std::string, std::string> planned_works(const std::string& location, co
             const auto label = text_in(*table, row, "label");
             if (!label.empty() && is_due(*table, row, choice)) {
                 auto& work = works[label];
-                work += (work.empty() ? "" : "; ") + work_of(*table, row);
+                work += verbatim(work.empty() ? "" : "; ");
+                work += work_of(*table, row);
             }
         }
     }
     if (!planned) {
         throw Error(Trouble::input,
-                    about_table(Level::error, "field_task", "The book holds no plan of tasks.",
-                                "Make one with season-plan, then ask again."));
+                    about_table(Level::error, "field_task", say("The book holds no plan of tasks."),
+                                say("Make one with season-plan, then ask again.")));
     }
     return works;
 }
@@ -140,7 +149,7 @@ std::map<std::string, std::string> planned_works(const std::string& location, co
 std::vector<ChosenTree> chosen_trees(const std::string& location, const Orchard& orchard,
                                      const TreeChoice& choice, Findings& findings) {
     const bool by_task = choice.tasks_on || choice.urgency;
-    const auto works = by_task ? planned_works(location, choice) : std::map<std::string, std::string>{};
+    const auto works = by_task ? planned_works(location, choice) : std::map<std::string, Sentence>{};
     std::vector<ChosenTree> chosen;
     for (const auto i : candidates(orchard, choice, findings)) {
         const auto& tree = orchard.trees[i];
@@ -152,7 +161,7 @@ std::vector<ChosenTree> chosen_trees(const std::string& location, const Orchard&
             findings.push_back(left_out(tree));
             continue;
         }
-        chosen.push_back({i, by_task ? work->second : ""});
+        chosen.push_back({i, by_task ? work->second : Sentence{}});
     }
     return chosen;
 }

@@ -30,7 +30,7 @@ struct TreeChoice {
 
 struct ChosenTree {
     std::uint32_t tree = 0;  ///< into Orchard::trees
-    std::string work{};      ///< what is to be done there: "pollinate 26-01; ..."
+    Sentence work{};         ///< what is to be done there: "pollinate 26-01; ..."
 };
 
 /// The standing trees of a choice that have a place, in the order of the book. Labels that no tree has are
@@ -40,6 +40,6 @@ std::vector<ChosenTree> chosen_trees(const std::string& location, const Orchard&
 
 /// What the season's plan asks for: works by label, of a day and of an urgency where these are given. Throws
 /// Error (input) where the book has no plan.
-std::map<std::string, std::string> planned_works(const std::string& location, const TreeChoice& choice);
+std::map<std::string, Sentence> planned_works(const std::string& location, const TreeChoice& choice);
 
 }  // namespace pipward

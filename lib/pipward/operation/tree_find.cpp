@@ -28,9 +28,9 @@ struct FoundRow {
     int rank = 0;
     double score = 0;
     const Tree* tree = nullptr;
-    std::string address{};
+    Sentence address{};
     std::string lineage{};
-    std::string matched{};
+    Sentence matched{};
     std::optional<LonLat> place{};
     std::optional<WayTo> way{};
 };
@@ -88,12 +88,13 @@ bool is_blank(const std::string& text) {
 Findings check(const Request& request) {
     Findings findings;
     if (is_blank(request.scrap) && is_blank(request.at)) {
-        findings.push_back(about_parameter("scrap", request.scrap, "There is nothing to look for.",
-                                           "Give a scrap of the tree's record, or a place with at."));
+        findings.push_back(about_parameter("scrap", request.scrap, say("There is nothing to look for."),
+                                           say("Give a scrap of the tree's record, or a place with at.")));
     }
     if (!is_blank(request.at) && !parse_lat_lon(request.at)) {
-        findings.push_back(about_parameter("at", request.at, "This is no place on the earth.",
-                                           "Give latitude and longitude in degrees, as in 48.1340,9.3010."));
+        findings.push_back(
+            about_parameter("at", request.at, say("This is no place on the earth."),
+                            say("Give latitude and longitude in degrees, as in 48.1340,9.3010.")));
     }
     return findings;
 }
@@ -127,23 +128,24 @@ Finding not_found(const TreeIndex& index, const std::string& scrap) {
             "",
             "scrap",
             scrap,
-            fmt::format("Nothing in the book is like \"{}\".", scrap),
-            names.empty() ? "The book has no trees yet."
-                          : fmt::format("The nearest names are: {}.", fmt::join(names, ", "))};
+            say("Nothing in the book is like \"{}\".", scrap),
+            names.empty() ? say("The book has no trees yet.")
+                          : say("The nearest names are: {}.", fmt::format("{}", fmt::join(names, ", ")))};
 }
 
-std::string summary_of(const std::vector<FoundRow>& rows, const Request& request) {
+Sentence summary_of(const std::vector<FoundRow>& rows, const Request& request) {
     if (rows.empty()) {
-        return is_blank(request.scrap) ? "The book has no tree with a place on the map."
-                                       : "Nothing was found.";
+        return is_blank(request.scrap) ? say("The book has no tree with a place on the map.")
+                                       : say("Nothing was found.");
     }
     const auto& best = *rows.front().tree;
-    const auto where = rows.front().address.empty() ? best.label : best.label + ", " + rows.front().address;
+    const auto where = rows.front().address.empty() ? verbatim(best.label)
+                                                    : verbatim(best.label + ", ") + rows.front().address;
     if (rows.size() == 1) {
-        return fmt::format("1 tree found: {}.", where);
+        return say("1 tree found: {}.", where);
     }
-    return fmt::format("{} trees found; the {}: {}.", rows.size(),
-                       is_blank(request.scrap) ? "nearest" : "best", where);
+    return is_blank(request.scrap) ? say("{} trees found; the nearest: {}.", rows.size(), where)
+                                   : say("{} trees found; the best: {}.", rows.size(), where);
 }
 
 std::optional<Standpoint> standpoint_of(const TreeIndex& index, const std::optional<LonLat>& from,
@@ -152,18 +154,18 @@ std::optional<Standpoint> standpoint_of(const TreeIndex& index, const std::optio
     if (from && !stand) {
         findings.push_back(
             about_table(Level::warning, "tree",
-                        "Distances are unknown: the trees have no coordinate system of the earth.",
-                        "Give the layer its coordinate system."));
+                        say("Distances are unknown: the trees have no coordinate system of the earth."),
+                        say("Give the layer its coordinate system.")));
     }
     return stand;
 }
 
 Outcome run(const Request& request, const Run& lent) {
-    lent.step(0.0, "Reading the book");
+    lent.step(0.0, say("Reading the book"));
     auto reading = read_trees(request.book.location);
-    lent.step(0.6, "Gathering names");
+    lent.step(0.6, say("Gathering names"));
     const TreeIndex index(std::move(reading.orchard));
-    lent.step(0.9, "Looking");
+    lent.step(0.9, say("Looking"));
     Outcome outcome;
     outcome.findings = std::move(reading.findings);
     const auto from = parse_lat_lon(request.at);
@@ -183,7 +185,7 @@ Outcome run(const Request& request, const Run& lent) {
     }
     outcome.crs = index.orchard().crs;
     outcome.summary = summary_of(rows, request);
-    lent.step(1.0, "Done");
+    lent.step(1.0, say("Done"));
     return outcome;
 }
 

@@ -31,15 +31,15 @@ struct SpotRow {
     int rank = 0;
     const NearSpot* spot = nullptr;
     const Tree* tree = nullptr;
-    std::string address{};
-    std::string status{};
+    Sentence address{};
+    Sentence status{};
 };
 
 struct QuestionRow {
     int rank = 0;
     const NearQuestion* question = nullptr;
-    std::string if_yes{};
-    std::string if_no{};
+    Sentence if_yes{};
+    Sentence if_no{};
 };
 
 using enum CellType;
@@ -132,26 +132,30 @@ std::optional<Answers> parse_answers(std::string_view text) {
 Findings check(const Request& request) {
     Findings findings;
     if (request.here.empty() == request.grid.empty()) {
-        findings.push_back(about_parameter("here", request.here, "One place is needed, no more and no less.",
-                                           "Give either here, as in 48.1340,9.3010, or grid, as in "
-                                           "522341.5,5331497."));
+        findings.push_back(about_parameter("here", request.here,
+                                           say("One place is needed, no more and no less."),
+                                           say("Give either here, as in 48.1340,9.3010, or grid, as in "
+                                               "522341.5,5331497.")));
     }
     if (!request.here.empty() && !parse_lat_lon(request.here)) {
-        findings.push_back(about_parameter("here", request.here, "This is no place on the earth.",
-                                           "Give latitude and longitude in degrees, as in 48.1340,9.3010."));
+        findings.push_back(
+            about_parameter("here", request.here, say("This is no place on the earth."),
+                            say("Give latitude and longitude in degrees, as in 48.1340,9.3010.")));
     }
     if (!request.grid.empty() && !parse_grid(request.grid)) {
-        findings.push_back(about_parameter("grid", request.grid, "These are not two coordinates.",
-                                           "Give x and y with a comma between, as in 522341.5,5331497."));
+        findings.push_back(
+            about_parameter("grid", request.grid, say("These are not two coordinates."),
+                            say("Give x and y with a comma between, as in 522341.5,5331497.")));
     }
     if (!parse_answers(request.answers)) {
-        findings.push_back(about_parameter("answers", request.answers, "An answer is neither yes nor no.",
-                                           "Write key=yes or key=no, with semicolons between."));
+        findings.push_back(about_parameter("answers", request.answers,
+                                           say("An answer is neither yes nor no."),
+                                           say("Write key=yes or key=no, with semicolons between.")));
     }
     return findings;
 }
 
-std::string address_at(const NearSpot& spot, const Orchard& orchard) {
+Sentence address_at(const NearSpot& spot, const Orchard& orchard) {
     if (spot.tree) {
         return address_of(orchard.trees[*spot.tree], orchard.rows);
     }
@@ -163,26 +167,25 @@ std::string address_at(const NearSpot& spot, const Orchard& orchard) {
 }
 
 // "UP-05-04", or the address of a place without a tree's record.
-std::string name_at(const NearSpot& spot, const Orchard& orchard) {
+Sentence name_at(const NearSpot& spot, const Orchard& orchard) {
     if (spot.kind == SpotKind::tree) {
-        return orchard.trees[*spot.tree].label;
+        return verbatim(orchard.trees[*spot.tree].label);
     }
-    return "the gap at " + address_at(spot, orchard);
+    return say("the gap at {}", address_at(spot, orchard));
 }
 
-std::string after_words(const NearSpots& near, const std::vector<double>& shares, const Orchard& orchard) {
+Sentence after_words(const NearSpots& near, const std::vector<double>& shares, const Orchard& orchard) {
     std::vector<std::size_t> order(shares.size());
     for (std::size_t i = 0; i < order.size(); ++i) {
         order[i] = i;
     }
     std::ranges::stable_sort(order, std::ranges::greater{}, [&](std::size_t i) { return shares[i]; });
-    std::vector<std::string> named;
+    std::vector<Sentence> named;
     constexpr std::size_t most = 3;
     for (std::size_t i = 0; i < std::min(most, order.size()) && shares[order[i]] >= 0.05; ++i) {
-        named.push_back(
-            fmt::format("{} {:.0f} %", name_at(near.spots[order[i]], orchard), 100 * shares[order[i]]));
+        named.push_back(say("{} {:.0f} %", name_at(near.spots[order[i]], orchard), 100 * shares[order[i]]));
     }
-    return fmt::format("{}", fmt::join(named, ", "));
+    return joined(named, verbatim(", "));
 }
 
 Table near_table(const NearSpots& near, const Orchard& orchard, const MetrePlane& plane, int limit) {
@@ -195,7 +198,7 @@ Table near_table(const NearSpots& near, const Orchard& orchard, const MetrePlane
         }
         SpotRow row{rank, &spot, spot.tree ? &orchard.trees[*spot.tree] : nullptr};
         row.address = address_at(spot, orchard);
-        row.status = row.tree == nullptr ? "no tree on record" : standing_of(*row.tree);
+        row.status = row.tree == nullptr ? say("no tree on record") : standing_of(*row.tree);
         table.rows.push_back(row_of(row, near_columns()));
         table.rows.back().at = row.tree == nullptr ? plane.back(spot.at) : *row.tree->at;
     }
@@ -220,40 +223,39 @@ void warn_of_distance(const NearSpots& near, const Request& request, Findings& f
     const std::string& value = request.here.empty() ? request.grid : request.here;
     if (near.spots.empty()) {
         findings.push_back(
-            {Level::warning, "", "", key, value, "No tree is anywhere near this place.",
-             "See whether the place is right; tree-find --at tells the nearest trees however far."});
+            {Level::warning, "", "", key, value, say("No tree is anywhere near this place."),
+             say("See whether the place is right; tree-find --at tells the nearest trees however far.")});
         return;
     }
     constexpr double unlikely = 3.0;  // farther off one time in ninety
     if (near.off > unlikely) {
         findings.push_back(
             {Level::warning, "", "", key, value,
-             fmt::format("No tree is as near as the accuracy would have it: the likeliest is {:.1f} m away.",
-                         length(near.spots.front().at)),
-             "See whether the place is right, or give a larger accuracy-m."});
+             say("No tree is as near as the accuracy would have it: the likeliest is {:.1f} m away.",
+                 length(near.spots.front().at)),
+             say("See whether the place is right, or give a larger accuracy-m.")});
     }
 }
 
-std::string summary_of(const NearSpots& near, const std::vector<NearQuestion>& questions,
-                       const Orchard& orchard) {
+Sentence summary_of(const NearSpots& near, const std::vector<NearQuestion>& questions,
+                    const Orchard& orchard) {
     if (near.spots.empty()) {
-        return "No tree is near.";
+        return say("No tree is near.");
     }
     const auto& best = near.spots.front();
     constexpr double sure = 0.95;
-    const auto where =
-        fmt::format("{:.0f} % for {}, {:.1f} m to the {}.", 100 * best.probability, name_at(best, orchard),
-                    length(best.at), compass_words(bearing_of(best.at)));
+    const auto where = say("{:.0f} % for {}, {:.1f} m to the {}.", 100 * best.probability,
+                           name_at(best, orchard), length(best.at), compass_words(bearing_of(best.at)));
     return best.probability >= sure || questions.empty()
                ? where
-               : fmt::format("Ask yourself: {} As yet {}", questions.front().words, where);
+               : say("Ask yourself: {} As yet {}", questions.front().words, where);
 }
 
 Outcome run(const Request& request, const Run& lent) {
-    lent.step(0.0, "Reading the book");
+    lent.step(0.0, say("Reading the book"));
     const auto reading = read_stands(request.book.location);
     const auto& orchard = reading.orchard;
-    lent.step(0.8, "Weighing the trees");
+    lent.step(0.8, say("Weighing the trees"));
     Outcome outcome;
     outcome.findings = reading.findings;
     const auto place = parse_lat_lon(request.here);
@@ -268,15 +270,15 @@ Outcome run(const Request& request, const Run& lent) {
     for (const auto& key : weigh_answers(near, orchard, answers.by_key)) {
         outcome.findings.push_back(
             {Level::warning, "", "", "answers", key,
-             "This question is not asked at this place: the answer counts for nothing.",
-             "Take keys from the table of questions of the same place."});
+             say("This question is not asked at this place: the answer counts for nothing."),
+             say("Take keys from the table of questions of the same place.")});
     }
     const auto questions = questions_about(near, orchard, answers.keys);
     outcome.tables = {near_table(near, orchard, MetrePlane(orchard.crs, *at), request.limit),
                       question_table(near, questions, orchard)};
     outcome.crs = orchard.crs;
     outcome.summary = summary_of(near, questions, orchard);
-    lent.step(1.0, "Done");
+    lent.step(1.0, say("Done"));
     return outcome;
 }
 

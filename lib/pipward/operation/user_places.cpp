@@ -1,8 +1,6 @@
 // SPDX-License-Identifier: MIT
 #include "pipward/operation/user_places.h"
 
-#include <fmt/format.h>
-
 #include <algorithm>
 #include <cctype>
 
@@ -15,8 +13,9 @@ namespace {
 
 UserLayer given_layer(const PlacesRequest& request) {
     if (request.file && !request.points.empty()) {
-        throw Error(Trouble::usage, about_parameter("points", request.points, "Points and a file are given.",
-                                                    "Give one of the two."));
+        throw Error(Trouble::usage,
+                    about_parameter("points", request.points, say("Points and a file are given."),
+                                    say("Give one of the two.")));
     }
     return request.file ? read_user_layer(request.file->path, request.layer)
                         : user_layer_of(request.points, "points");
@@ -30,18 +29,17 @@ std::string crs_for(const PlacesRequest& request, const UserLayer& layer, const 
                     Findings& findings) {
     if (!request.crs.empty()) {
         if (!layer.crs.empty() && layer.crs != request.crs) {
-            findings.push_back(
-                about_parameter("points-crs", request.crs,
-                                fmt::format("The layer says of itself that it is in {}.", layer.crs),
-                                "The one given was used; leave it out to use the layer's own."));
+            findings.push_back(about_parameter(
+                "points-crs", request.crs, say("The layer says of itself that it is in {}.", layer.crs),
+                say("The one given was used; leave it out to use the layer's own.")));
             findings.back().level = Level::warning;
         }
         return request.crs;
     }
     if (request.file && layer.crs.empty()) {
         findings.push_back(about_parameter(
-            "layer-file", request.file->path, "The layer does not tell its coordinate system.",
-            fmt::format("The book's, {}, was taken; say which it is with points-crs.", book_crs)));
+            "layer-file", request.file->path, say("The layer does not tell its coordinate system."),
+            say("The book's, {}, was taken; say which it is with points-crs.", book_crs)));
         findings.back().level = Level::warning;
     }
     return layer.crs.empty() ? book_crs : layer.crs;
@@ -58,8 +56,9 @@ std::vector<MapPoint> all_points(const UserLayer& layer) {
 void check_places(const UserLayer& layer, const std::string& crs, std::span<const LonLat> known,
                   const std::string& field, Findings& findings) {
     if (!ToEarth(crs).is_known()) {
-        throw Error(Trouble::usage, about_parameter("points-crs", crs, "This coordinate system is not known.",
-                                                    "Give one by its EPSG number, as in EPSG:4326."));
+        throw Error(Trouble::usage,
+                    about_parameter("points-crs", crs, say("This coordinate system is not known."),
+                                    say("Give one by its EPSG number, as in EPSG:4326.")));
     }
     if (auto wrong = check_whereabouts(all_points(layer), crs, known, field)) {
         if (wrong->level == Level::error) {

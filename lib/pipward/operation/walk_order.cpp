@@ -45,9 +45,9 @@ struct StopRow {
     const Tree* tree = nullptr;
     const WalkLeg* leg = nullptr;
     double walked = 0;
-    std::string address{};
-    std::string work{};
-    std::string from{};
+    Sentence address{};
+    Sentence work{};
+    Sentence from{};
 };
 
 using enum CellType;
@@ -83,7 +83,9 @@ const std::vector<ColumnOf<StopRow>>& leg_columns() {
         {{"from", text, "", "From", "A tree's label, or the start."},
          [](const StopRow& r) { return text_cell(r.from); }},
         {{"to", text, "", "To", "A tree's label, or the end."},
-         [](const StopRow& r) { return text_cell(r.tree == nullptr ? "end" : r.tree->label); }},
+         [](const StopRow& r) {
+             return r.tree == nullptr ? text_cell(say("end")) : text_cell(r.tree->label);
+         }},
         {{"distance_m", number, "m", "Distance", "How far it is."},
          [](const StopRow& r) { return number_cell(r.leg->metres, 1); }},
     };
@@ -106,17 +108,17 @@ TableShape leg_shape() {
 Findings check(const Request& request) {
     Findings findings;
     if (choice_of(request).is_empty()) {
-        findings.push_back(about_parameter(
-            "trees", "", "Nothing says which trees to visit.",
-            "Give labels with trees, or choose by of-accession, of-block, purpose, tasks-on or urgency."));
+        findings.push_back(about_parameter("trees", "", say("Nothing says which trees to visit."),
+                                           say("Give labels with trees, or choose by of-accession, of-block, "
+                                               "purpose, tasks-on or urgency.")));
     }
     if (request.back && !request.to.empty()) {
-        findings.push_back(about_parameter("back", "yes", "The walk cannot end in two places.",
-                                           "Leave out either end or back."));
+        findings.push_back(about_parameter("back", "yes", say("The walk cannot end in two places."),
+                                           say("Leave out either end or back.")));
     }
     if (request.back && request.from.empty()) {
-        findings.push_back(
-            about_parameter("back", "yes", "There is no start to come back to.", "Give the start."));
+        findings.push_back(about_parameter("back", "yes", say("There is no start to come back to."),
+                                           say("Give the start.")));
     }
     return findings;
 }
@@ -128,8 +130,9 @@ std::optional<WalkEnd> end_of(const Orchard& orchard, const NamedPlace& named, F
     if (const auto tree = tree_labelled(orchard, named.text)) {
         const auto& at = orchard.trees[*tree].at;
         if (!at) {
-            findings.push_back(about_parameter(named.key, named.text, "This tree has no place on the map.",
-                                               "Give latitude and longitude instead, or draw the tree."));
+            findings.push_back(
+                about_parameter(named.key, named.text, say("This tree has no place on the map."),
+                                say("Give latitude and longitude instead, or draw the tree.")));
         }
         return at ? std::optional{WalkEnd{*at, tree}} : std::nullopt;
     }
@@ -137,19 +140,18 @@ std::optional<WalkEnd> end_of(const Orchard& orchard, const NamedPlace& named, F
         const auto at = place_on_map(*place, orchard, named, findings);
         return at ? std::optional{WalkEnd{*at, {}}} : std::nullopt;
     }
-    findings.push_back(
-        about_parameter(named.key, named.text, "This is neither a tree's label nor latitude and longitude.",
-                        labels_like(orchard, named.text) + " A gate is written as in 48.1340,9.3010."));
+    findings.push_back(about_parameter(
+        named.key, named.text, say("This is neither a tree's label nor latitude and longitude."),
+        say("{} A gate is written as in 48.1340,9.3010.", labels_like(orchard, named.text))));
     return std::nullopt;
 }
 
 void refuse_too_many(std::size_t trees) {
     if (trees > most_stops) {
-        throw Error(
-            Trouble::input,
-            about_table(Level::error, "tree",
-                        fmt::format("{} trees are too many for one walk; {} is the most.", trees, most_stops),
-                        "Choose a block, an accession or fewer labels."));
+        throw Error(Trouble::input,
+                    about_table(Level::error, "tree",
+                                say("{} trees are too many for one walk; {} is the most.", trees, most_stops),
+                                say("Choose a block, an accession or fewer labels.")));
     }
 }
 
@@ -158,8 +160,8 @@ void warn_of_barred(const Walk& walk, const Orchard& orchard, Findings& findings
         if (leg.through_rows) {
             findings.push_back(
                 {Level::warning, "tree", leg.tree ? orchard.trees[*leg.tree].label : "", "", "",
-                 "No way round the rows leads there from the stop before it: the line goes straight.",
-                 "See whether trees of different rows stand in each other's way on the map."});
+                 say("No way round the rows leads there from the stop before it: the line goes straight."),
+                 say("See whether trees of different rows stand in each other's way on the map.")});
         }
     }
 }
@@ -171,7 +173,7 @@ std::vector<StopRow> rows_of(const Walk& walk, const Orchard& orchard,
     for (const auto& leg : walk.legs) {
         StopRow row{static_cast<int>(rows.size()) + 1, nullptr, &leg};
         row.walked = walked += leg.metres;
-        row.from = rows.empty() ? "start" : rows.back().tree->label;
+        row.from = rows.empty() ? say("start") : verbatim(rows.back().tree->label);
         if (leg.tree) {
             row.tree = &orchard.trees[*leg.tree];
             row.address = address_of(*row.tree, orchard.rows);
@@ -198,19 +200,20 @@ std::vector<Table> tables_of(const std::vector<StopRow>& rows) {
     return {std::move(stops), std::move(legs)};
 }
 
-std::string summary_of(const Walk& walk, std::size_t trees) {
+Sentence summary_of(const Walk& walk, std::size_t trees) {
     if (trees == 0) {
-        return "No tree is to be visited.";
+        return say("No tree is to be visited.");
     }
-    return fmt::format("{} {}, {:.0f} m to walk{}.", trees, trees == 1 ? "tree" : "trees", walk.metres,
-                       walk.is_shortest ? ": no order is shorter" : "");
+    const auto way = trees == 1 ? say("1 tree, {:.0f} m to walk", walk.metres)
+                                : say("{} trees, {:.0f} m to walk", trees, walk.metres);
+    return walk.is_shortest ? say("{}: no order is shorter.", way) : say("{}.", way);
 }
 
 Outcome run(const Request& request, const Run& lent) {
-    lent.step(0.0, "Reading the book");
+    lent.step(0.0, say("Reading the book"));
     const auto reading = read_stands(request.book.location);
     const auto& orchard = reading.orchard;
-    lent.step(0.2, "Choosing trees");
+    lent.step(0.2, say("Choosing trees"));
     Outcome outcome;
     outcome.findings = reading.findings;
     const auto chosen = chosen_trees(request.book.location, orchard, choice_of(request), outcome.findings);
@@ -225,12 +228,12 @@ Outcome run(const Request& request, const Run& lent) {
     wish.rules = {request.beside, request.gap};
     wish.rows_bar = request.alleys;
     const auto walk =
-        plan_walk(orchard, wish, [&](double share) { lent.step(0.3 + 0.65 * share, "Walking"); });
+        plan_walk(orchard, wish, [&](double share) { lent.step(0.3 + 0.65 * share, say("Walking")); });
     warn_of_barred(walk, orchard, outcome.findings);
     outcome.tables = tables_of(rows_of(walk, orchard, chosen));
     outcome.crs = orchard.crs;
     outcome.summary = summary_of(walk, chosen.size());
-    lent.step(1.0, "Done");
+    lent.step(1.0, say("Done"));
     return outcome;
 }
 

@@ -108,23 +108,25 @@ void speak_of_parameters(std::string& text) {
     }
 }
 
-void speak_of_parameters(Findings& findings) {
+void speak_of_parameters(Findings& findings, const Wording& wording) {
     for (auto& finding : findings) {
         speak_of_parameters(finding.field);
-        speak_of_parameters(finding.remedy);
+        auto remedy = finding.remedy.in(wording);
+        speak_of_parameters(remedy);
+        finding.remedy = verbatim(remedy);
     }
 }
 
 WeatherImport read_weather(const Request& request, const std::string& station, const Run& lent) {
     const auto content = read_input_file(request.file.path);
-    lent.step(0.3, "Understanding the file");
+    lent.step(0.3, say("Understanding the file"));
     const auto options = options_of(request, station);
     auto import = looks_like_ghcn(content) ? import_ghcn(content, options) : import_csv(content, options);
-    speak_of_parameters(import.findings);
+    speak_of_parameters(import.findings, lent.wording);
     if (!has_errors(import.findings) && import.days.empty()) {
         import.findings.push_back(about_table(Level::error, request.file.path,
-                                              "The file holds no day with both temperatures.",
-                                              "Check that it is the right file."));
+                                              say("The file holds no day with both temperatures."),
+                                              say("Check that it is the right file.")));
     }
     if (has_errors(import.findings)) {
         throw Error(Trouble::input, std::move(import.findings));
@@ -133,18 +135,18 @@ WeatherImport read_weather(const Request& request, const std::string& station, c
 }
 
 Outcome run(const Request& request, const Run& lent) {
-    lent.step(0, "Reading the file");
+    lent.step(0, say("Reading the file"));
     const auto station = station_for(request);
     auto import = read_weather(request, station, lent);
-    lent.step(0.5, "Writing the days");
+    lent.step(0.5, say("Writing the days"));
     const auto written = write_weather(request.book.location, import.days, request.replace_existing);
     const std::array imported{Imported{station, import.days.front().day, import.days.back().day,
                                        static_cast<int>(import.days.size()), written}};
     Outcome outcome;
     outcome.tables = {table_of<Imported>(import_shape(), imported, import_columns())};
     outcome.findings = std::move(import.findings);
-    outcome.summary = fmt::format("{} {} days added, {} replaced, {} left as they were.", import.understood,
-                                  written.added, written.replaced, written.unchanged);
+    outcome.summary = say("{} {} days added, {} replaced, {} left as they were.", import.understood,
+                          written.added, written.replaced, written.unchanged);
     return outcome;
 }
 

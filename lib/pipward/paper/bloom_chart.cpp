@@ -13,12 +13,12 @@
 namespace pipward {
 namespace {
 
-std::string key_svg(const ChartMeasures& m, double& y) {
+std::string key_svg(const ChartMeasures& m, const Speech& speech, double& y) {
     std::string svg;
     y += 2 * m.line;
     for (const auto& sign : bloom_chart_signs()) {
         const double x = sign.svg.empty() ? 0 : chart_sign_width + 8;
-        const auto lines = wrap_lines(sign.words, (m.width - x) / m.font, 6);
+        const auto lines = wrap_lines(speech.text(sign.words), (m.width - x) / m.font, 6);
         svg += fmt::format("<g transform=\"translate(0 {:.1f})\">{}</g>", y - chart_sign_height / 2.0 - 4,
                            sign.svg);
         svg += text_block({x, y}, "quiet", lines, m.line);
@@ -27,16 +27,16 @@ std::string key_svg(const ChartMeasures& m, double& y) {
     return svg;
 }
 
-std::string described(const BloomChart& chart) {
+Sentence described(const BloomChart& chart) {
     if (chart.bars.empty()) {
-        return "No accession has a bloom window.";
+        return say("No accession has a bloom window.");
     }
     const auto [first, last] =
         std::ranges::minmax_element(chart.bars, {}, [](const BloomBar& bar) { return bar.full.p50; });
-    return fmt::format("{}, {} to {}. Earliest median full bloom: {}, {}. Latest: {}, {}.",
-                       counted(static_cast<int>(chart.bars.size()), "accession", "accessions"),
-                       to_iso(chart.from), to_iso(chart.to), first->name, to_iso(first->full.p50), last->name,
-                       to_iso(last->full.p50));
+    const auto count = chart.bars.size();
+    return say("{}, {} to {}. Earliest median full bloom: {}, {}. Latest: {}, {}.",
+               count == 1 ? say("1 accession") : say("{} accessions", count), to_iso(chart.from),
+               to_iso(chart.to), first->name, to_iso(first->full.p50), last->name, to_iso(last->full.p50));
 }
 
 // A file of its own has no page to give it a margin.
@@ -50,13 +50,14 @@ std::string view_box(const BloomChartLayout& layout, double width, double height
                        0 - margin, width + 2 * margin, height + 2 * margin);
 }
 
-std::string opening(const BloomChart& chart, const BloomChartLayout& layout, double width, double height) {
+std::string opening(const BloomChart& chart, const BloomChartLayout& layout, const Speech& speech,
+                    double width, double height) {
     return fmt::format(
         "<svg xmlns=\"http://www.w3.org/2000/svg\" class=\"bloom-chart{0}\" role=\"img\" "
         "aria-labelledby=\"{1}-title {1}-desc\" {2}>\n<title id=\"{1}-title\">{3}</title>\n"
         "<desc id=\"{1}-desc\">{4}</desc>\n",
         layout.shape == ChartShape::stacked ? " stacked" : "", layout.id, view_box(layout, width, height),
-        escape_markup(chart.title), escape_markup(described(chart)));
+        speech.plain(chart.title), speech.plain(described(chart)));
 }
 
 std::string backing(const BloomChartLayout& layout) {
@@ -70,25 +71,26 @@ std::string backing(const BloomChartLayout& layout) {
 
 }  // namespace
 
-std::string bloom_chart_svg(const BloomChart& chart, const BloomChartLayout& layout) {
+std::string bloom_chart_svg(const BloomChart& chart, const BloomChartLayout& layout, const Wording& wording) {
+    const Speech speech(wording);
     const auto& m = measures_of(layout.shape);
     double y = axis_height(m.line);
-    const auto axis = axis_svg(plot_axis(chart, m), {chart.as_of, m.font, m.line, y});
-    const auto rows = rows_svg(chart, m, y);
-    const auto key = layout.with_key ? key_svg(m, y) : "";
-    return opening(chart, layout, m.width, y + 2) + backing(layout) + axis + rows + key + "</svg>\n";
+    const auto axis = axis_svg(plot_axis(chart, m), {chart.as_of, m.font, m.line, y}, speech);
+    const auto rows = rows_svg(chart, m, speech, y);
+    const auto key = layout.with_key ? key_svg(m, speech, y) : "";
+    return opening(chart, layout, speech, m.width, y + 2) + backing(layout) + axis + rows + key + "</svg>\n";
 }
 
-std::string day_range_text(Day from, Day to) {
+Sentence day_range_text(Day from, Day to) {
     const auto a = parts_of(from);
     const auto b = parts_of(to);
     if (from == to) {
         return to_short_text(from);
     }
     if (a.year == b.year && a.month == b.month) {
-        return fmt::format("{}–{}", a.day, to_short_text(to));
+        return joined({verbatim(std::to_string(a.day)), to_short_text(to)}, verbatim("–"));
     }
-    return to_short_text(from) + " – " + to_short_text(to);
+    return joined({to_short_text(from), to_short_text(to)}, verbatim(" – "));
 }
 
 }  // namespace pipward

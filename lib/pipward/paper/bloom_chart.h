@@ -26,7 +26,7 @@ struct BloomBar {
 inline constexpr int few_borrowed = 8;
 
 struct BloomChart {
-    std::string title;  ///< of the picture, for whoever cannot see it
+    Sentence title;  ///< of the picture, for whoever cannot see it
     Day as_of;
     Day from;  ///< a Monday
     Day to;    ///< a Sunday
@@ -55,18 +55,19 @@ struct BloomChartLayout {
 /// The chart as one SVG element that is also a whole SVG file: no script, nothing from outside, light and
 /// dark. Thin line: first bloom to end of bloom. Box: full bloom, p10 to p90, whole days. Tick: its median,
 /// in the middle of the day.
-std::string bloom_chart_svg(const BloomChart& chart, const BloomChartLayout& layout = {});
+std::string bloom_chart_svg(const BloomChart& chart, const BloomChartLayout& layout = {},
+                            const Wording& wording = in_english);
 
 /// The style sheet that `with_style` leaves out, for pages with several charts.
 std::string_view bloom_chart_style();
 
 /// "12–25 Apr", "28 Apr – 3 May".
-std::string day_range_text(Day from, Day to);
+Sentence day_range_text(Day from, Day to);
 
 /// One sign of the chart and what it means.
 struct ChartSign {
-    std::string svg;    ///< marks in a box of chart_sign_width x chart_sign_height; empty for a sign in words
-    std::string words;  ///< not escaped
+    std::string svg;  ///< marks in a box of chart_sign_width x chart_sign_height; empty for a sign in words
+    Sentence words;   ///< not escaped
 };
 inline constexpr int chart_sign_width = 44;
 inline constexpr int chart_sign_height = 20;

@@ -6,6 +6,7 @@
 #include <algorithm>
 
 #include "pipward/paper/bloom_chart_marks.h"
+#include "pipward/paper/season_words.h"
 #include "pipward/paper/text.h"
 
 namespace pipward {
@@ -42,13 +43,13 @@ std::string monday_labels(const DayAxis& axis, const AxisFrame& frame) {
     return svg;
 }
 
-std::string month_labels(const DayAxis& axis, const AxisFrame& frame) {
+std::string month_labels(const DayAxis& axis, const AxisFrame& frame, const Speech& speech) {
     std::string svg;
     int year_shown = 0;
     for (const auto& month : months_of(axis)) {
         const double x = axis.start_of(month.first) + (month.first > axis.from ? 4 : 0);
-        const auto text =
-            month.year == year_shown ? month.name : fmt::format("{} {}", month.name, month.year);
+        const auto name = speech.text(month.name);
+        const auto text = month.year == year_shown ? name : fmt::format("{} {}", name, month.year);
         if (estimated_width(text) * frame.font <= axis.end_of(month.last) - x) {
             svg += svg_text({x, frame.top - frame.line - 7}, "name over", "start", text);
             year_shown = month.year;
@@ -70,8 +71,8 @@ std::string as_of_line(const DayAxis& axis, Day as_of, double from_y, double to_
     return axis.shows(as_of) ? svg_line({x, from_y}, {x, to_y}, "as-of") : "";
 }
 
-std::string as_of_label(const DayAxis& axis, const AxisFrame& frame) {
-    const auto label = fmt::format("as of {} {}", weekday_name(frame.as_of), to_short_text(frame.as_of));
+std::string as_of_label(const DayAxis& axis, const AxisFrame& frame, const Speech& speech) {
+    const auto label = speech.text(say("as of {}", work_day(frame.as_of)));
     if (frame.as_of < axis.from) {
         return svg_text({axis.left, frame.font}, "as-of", "start", "← " + label);
     }
@@ -89,10 +90,10 @@ double axis_height(double line) {
     return 3 * line + 10;
 }
 
-std::string axis_svg(const DayAxis& axis, const AxisFrame& frame) {
+std::string axis_svg(const DayAxis& axis, const AxisFrame& frame, const Speech& speech) {
     return month_lines(axis, frame.top - 2 * frame.line - 5, frame.top) +
            as_of_line(axis, frame.as_of, frame.font + 4, frame.top) + monday_labels(axis, frame) +
-           month_labels(axis, frame) + as_of_label(axis, frame) + "\n";
+           month_labels(axis, frame, speech) + as_of_label(axis, frame, speech) + "\n";
 }
 
 std::string grid_svg(const DayAxis& axis, Day as_of, double from_y, double to_y) {

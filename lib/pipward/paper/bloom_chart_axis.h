@@ -4,6 +4,7 @@
 #include <string>
 
 #include "pipward/paper/day_axis.h"
+#include "pipward/paper/speech.h"
 
 namespace pipward {
 
@@ -19,7 +20,7 @@ struct AxisFrame {
 double axis_height(double line);
 
 /// Names of the months, days of the Mondays and the label of the forecast's day, each with a short stroke.
-std::string axis_svg(const DayAxis& axis, const AxisFrame& frame);
+std::string axis_svg(const DayAxis& axis, const AxisFrame& frame, const Speech& speech);
 /// The thin grid and the line of the forecast's day, from one height to another.
 std::string grid_svg(const DayAxis& axis, Day as_of, double from_y, double to_y);
 

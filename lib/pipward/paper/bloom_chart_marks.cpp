@@ -57,17 +57,14 @@ std::string bar_marks(const DayAxis& axis, const BloomBar& bar, double y) {
 }
 
 std::vector<ChartSign> bloom_chart_signs() {
-    return {
-        {sign_of_bar(NeedSource::own_notes),
-         "From its own notes. Box: full bloom falls in it 8 times in 10; tick: its median; thin line: first "
-         "bloom to end of bloom, medians."},
-        {sign_of_bar(NeedSource::orchard_mean),
-         "Dashed box: no notes of its own, borrowed from its parents or the orchard's mean."},
-        {sign_of_as_of(), "The day this was reckoned; later weather is not known yet."},
-        {"",
-         "● own notes, and how many; ○\u00a0borrowed. Seed, pollen: its part in the wanted crosses. Days on "
-         "the "
-         "axis are Mondays."}};
+    return {{sign_of_bar(NeedSource::own_notes),
+             say("From its own notes. Box: full bloom falls in it 8 times in 10; tick: its median; thin "
+                 "line: first bloom to end of bloom, medians.")},
+            {sign_of_bar(NeedSource::orchard_mean),
+             say("Dashed box: no notes of its own, borrowed from its parents or the orchard's mean.")},
+            {sign_of_as_of(), say("The day this was reckoned; later weather is not known yet.")},
+            {"", say("● own notes, and how many; ○\u00a0borrowed. Seed, pollen: its part in the wanted "
+                     "crosses. Days on the axis are Mondays.")}};
 }
 
 }  // namespace pipward

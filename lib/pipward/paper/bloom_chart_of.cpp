@@ -1,6 +1,4 @@
 // SPDX-License-Identifier: MIT
-#include <fmt/format.h>
-
 #include <algorithm>
 #include <set>
 #include <tuple>
@@ -74,7 +72,7 @@ void leave_out_seedlings(BloomChart& chart) {
 
 BloomChart bloom_chart_of(const BloomForecast& forecast, const SeasonPlan& plan) {
     BloomChart chart;
-    chart.title = fmt::format("Bloom {} as foretold on {}", forecast.season.year, to_iso(forecast.as_of));
+    chart.title = say("Bloom {} as foretold on {}", forecast.season.year, to_iso(forecast.as_of));
     chart.as_of = forecast.as_of;
     const auto parents = parents_of(plan);
     for (const auto& [accession, window] : forecast.of_accession) {

@@ -7,6 +7,7 @@
 #include "pipward/paper/bloom_chart.h"
 #include "pipward/paper/bloom_chart_marks.h"
 #include "pipward/paper/day_axis.h"
+#include "pipward/paper/speech.h"
 
 namespace pipward {
 
@@ -28,7 +29,7 @@ const ChartMeasures& measures_of(ChartShape shape);
 DayAxis plot_axis(const BloomChart& chart, const ChartMeasures& measures);
 
 /// All rows from the height `y` down, with the grid behind them; moves `y` to where they end.
-std::string rows_svg(const BloomChart& chart, const ChartMeasures& measures, double& y);
+std::string rows_svg(const BloomChart& chart, const ChartMeasures& measures, const Speech& speech, double& y);
 
 /// Lines of text one below the other, the first at `at`.
 std::string text_block(Spot at, std::string_view kind, const std::vector<std::string>& lines, double step);

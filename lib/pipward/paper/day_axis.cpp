@@ -2,14 +2,37 @@
 #include "pipward/paper/day_axis.h"
 
 #include <algorithm>
-#include <array>
 
 namespace pipward {
 namespace {
 
-std::string month_name(Day day) {
-    const auto text = to_short_text(day);
-    return text.substr(text.find(' ') + 1);
+Sentence month_name(Day day) {
+    switch (parts_of(day).month) {
+        case 1:
+            return say("Jan");
+        case 2:
+            return say("Feb");
+        case 3:
+            return say("Mar");
+        case 4:
+            return say("Apr");
+        case 5:
+            return say("May");
+        case 6:
+            return say("Jun");
+        case 7:
+            return say("Jul");
+        case 8:
+            return say("Aug");
+        case 9:
+            return say("Sep");
+        case 10:
+            return say("Oct");
+        case 11:
+            return say("Nov");
+        default:
+            return say("Dec");
+    }
 }
 
 Day next_month(Day day) {
@@ -25,9 +48,23 @@ int weekday_of(Day day) {
     return ((day.since_1970 + thursday) % 7 + 7) % 7;
 }
 
-std::string weekday_name(Day day) {
-    static constexpr std::array names{"Sun", "Mon", "Tue", "Wed", "Thu", "Fri", "Sat"};
-    return names[static_cast<std::size_t>(weekday_of(day))];
+Sentence weekday_name(Day day) {
+    switch (weekday_of(day)) {
+        case 0:
+            return say("Sun");
+        case 1:
+            return say("Mon");
+        case 2:
+            return say("Tue");
+        case 3:
+            return say("Wed");
+        case 4:
+            return say("Thu");
+        case 5:
+            return say("Fri");
+        default:
+            return say("Sat");
+    }
 }
 
 Day monday_of(Day day) {

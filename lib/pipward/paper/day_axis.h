@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: MIT
 #pragma once
 
-#include <string>
 #include <vector>
 
 #include "pipward/value/day.h"
@@ -11,7 +10,7 @@ namespace pipward {
 /// 0 is Sunday, 6 Saturday.
 int weekday_of(Day day);
 /// "Sun".
-std::string weekday_name(Day day);
+Sentence weekday_name(Day day);
 /// The Monday on or before.
 Day monday_of(Day day);
 
@@ -34,7 +33,7 @@ std::vector<Day> mondays_of(const DayAxis& axis);
 
 /// The part of one calendar month that an axis shows.
 struct MonthSpan {
-    std::string name;  ///< "Apr"
+    Sentence name;  ///< "Apr"
     int year = 0;
     Day first;
     Day last;

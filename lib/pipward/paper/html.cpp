@@ -17,16 +17,16 @@ std::string time_html(Day day, std::string_view text) {
     return fmt::format("<time datetime=\"{}\">{}</time>", to_iso(day), text);
 }
 
-std::string head_html(const std::vector<SheetColumn>& columns) {
+std::string head_html(const std::vector<SheetColumn>& columns, const Speech& speech) {
     std::string cells;
     for (const auto& column : columns) {
         cells += fmt::format("<th scope=\"col\" style=\"width:{}%\">{}</th>", column.percent,
-                             escape_markup(column.label));
+                             speech.plain(column.label));
     }
     return "<thead><tr>" + cells + "</tr></thead>\n";
 }
 
-std::string cell_html(const SheetColumn& column, const std::string& html) {
+std::string cell_html(const SheetColumn& column, const std::string& html, const Speech& speech) {
     if (column.heads_row) {
         return "<th scope=\"row\">" + html + "</th>";
     }
@@ -35,14 +35,14 @@ std::string cell_html(const SheetColumn& column, const std::string& html) {
         kind += kind.empty() ? "empty" : " empty";
     }
     const auto attribute = kind.empty() ? "" : " class=\"" + kind + "\"";
-    return fmt::format("<td{} data-label=\"{}\"><div>{}</div></td>", attribute, escape_markup(column.label),
+    return fmt::format("<td{} data-label=\"{}\"><div>{}</div></td>", attribute, speech.plain(column.label),
                        html);
 }
 
-std::string row_html(const std::vector<SheetColumn>& columns, const SheetRow& row) {
+std::string row_html(const std::vector<SheetColumn>& columns, const SheetRow& row, const Speech& speech) {
     std::string cells;
     for (std::size_t i = 0; i < columns.size(); ++i) {
-        cells += cell_html(columns[i], row.html.at(i));
+        cells += cell_html(columns[i], row.html.at(i), speech);
     }
     auto html = "<tbody><tr>" + cells + "</tr>";
     if (!row.below_html.empty()) {
@@ -76,31 +76,36 @@ std::string iso_day_html(Day day) {
     return time_html(day, to_iso(day));
 }
 
-std::string iso_work_day_html(Day day) {
-    return time_html(day, weekday_name(day) + " " + to_iso(day));
+std::string iso_work_day_html(Day day, const Speech& speech) {
+    return time_html(day, speech.plain(weekday_name(day)) + " " + to_iso(day));
 }
 
 std::string span_html(const std::string& from_html, const std::string& to_html) {
     return element("span", "from", from_html + " –") + " " + to_html;
 }
 
-std::string work_day_html(Day day) {
-    return time_html(day, work_day(day));
+std::string work_day_html(Day day, const Speech& speech) {
+    return time_html(day, speech.plain(work_day(day)));
 }
 
-std::string section_html(std::string_view id, std::string_view title, std::string_view html) {
+std::string section_html(std::string_view id, const Sentence& title, std::string_view html,
+                         const Speech& speech) {
     return fmt::format(
         "<section id=\"{0}\" aria-labelledby=\"{0}-title\">\n<h2 id=\"{0}-title\">{1}</h2>\n{2}</section>\n",
-        id, escape_markup(title), html);
+        id, speech.plain(title), html);
 }
 
-std::string sheet_table(std::string_view caption, const std::vector<SheetColumn>& columns,
-                        const std::vector<SheetRow>& rows) {
-    auto html = "<table>\n<caption>" + escape_markup(caption) + "</caption>\n" + head_html(columns);
+std::string sheet_table(const Sentence& caption, const std::vector<SheetColumn>& columns,
+                        const std::vector<SheetRow>& rows, const Speech& speech) {
+    auto html = "<table>\n<caption>" + speech.plain(caption) + "</caption>\n" + head_html(columns, speech);
     for (const auto& row : rows) {
-        html += row_html(columns, row);
+        html += row_html(columns, row, speech);
     }
     return html + "</table>\n";
+}
+
+std::string paragraph_html(const Sentence& sentence, const Speech& speech) {
+    return element("p", "", speech.around(sentence)) + "\n";
 }
 
 }  // namespace pipward

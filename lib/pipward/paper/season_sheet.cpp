@@ -3,6 +3,10 @@
 
 #include <fmt/format.h>
 
+#include <array>
+#include <string_view>
+#include <utility>
+
 #include "pipward/paper/html.h"
 #include "pipward/paper/season_words.h"
 #include "pipward/paper/sheet_sections.h"
@@ -13,65 +17,87 @@ namespace {
 
 void require_plan(const SeasonSheet& sheet) {
     if (!sheet.plan) {
-        throw Error(Trouble::usage, {Level::error, "", "", "", "", "A season's sheet needs a season's plan.",
-                                     "Plan the season first."});
+        throw Error(Trouble::usage,
+                    {Level::error, "", "", "", "", say("A season's sheet needs a season's plan."),
+                     say("Plan the season first.")});
     }
 }
 
-std::string title_text(const SeasonSheet& sheet) {
-    const auto title = fmt::format("Season plan {}", sheet.plan->season.year);
+std::string title_text(const SeasonSheet& sheet, const Speech& speech) {
+    const auto title = speech.text(say("Season plan {}", sheet.plan->season.year));
     return sheet.orchard_name.empty() ? title : title + " · " + sheet.orchard_name;
 }
 
-std::string head_html(const SeasonSheet& sheet) {
+std::string head_html(const SeasonSheet& sheet, const Speech& speech) {
     return "<head>\n<meta charset=\"utf-8\">\n"
            "<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\">\n"
            "<meta name=\"color-scheme\" content=\"light dark\">\n<title>" +
-           escape_markup(title_text(sheet)) + "</title>\n<style>\n" + sheet_style() + "</style>\n</head>\n";
+           escape_markup(title_text(sheet, speech)) + "</title>\n<style>\n" + sheet_style() +
+           "</style>\n</head>\n";
 }
 
-std::string counts_text(const SeasonSheet& sheet) {
-    const auto foretold = sheet.forecast ? static_cast<int>(sheet.forecast->of_accession.size()) : 0;
-    return counted(foretold, "accession foretold", "accessions foretold") + " · " +
-           counted(static_cast<int>(sheet.plan->pollen.size()), "pollen task", "pollen tasks") + " · " +
-           counted(static_cast<int>(sheet.plan->field.size()), "field task", "field tasks");
+Sentence counts_text(const SeasonSheet& sheet) {
+    const auto foretold = sheet.forecast ? sheet.forecast->of_accession.size() : 0;
+    const auto pollen = sheet.plan->pollen.size();
+    const auto field = sheet.plan->field.size();
+    return joined({foretold == 1 ? say("1 accession foretold") : say("{} accessions foretold", foretold),
+                   pollen == 1 ? say("1 pollen task") : say("{} pollen tasks", pollen),
+                   field == 1 ? say("1 field task") : say("{} field tasks", field)},
+                  verbatim(" · "));
 }
 
-std::string masthead_html(const SeasonSheet& sheet) {
+std::string as_of_html(Day as_of, const Speech& speech) {
+    return fmt::format("<time datetime=\"{}\"><strong>{}</strong></time>", to_iso(as_of),
+                       speech.plain(long_day(as_of)));
+}
+
+std::string masthead_html(const SeasonSheet& sheet, const Speech& speech) {
     const auto& plan = *sheet.plan;
-    auto html = fmt::format("<header>\n<h1>Season plan {}</h1>\n", plan.season.year);
+    auto html =
+        "<header>\n" + element("h1", "", speech.plain(say("Season plan {}", plan.season.year))) + "\n";
     if (!sheet.orchard_name.empty()) {
         html += element("p", "orchard", name_html(sheet.orchard_name)) + "\n";
     }
-    html += fmt::format("<p>As of <time datetime=\"{}\"><strong>{}</strong></time> · {}</p>\n",
-                        to_iso(plan.as_of), long_day(plan.as_of), counts_text(sheet));
+    html += paragraph_html(say("As of {} · {}", as_of_html(plan.as_of, speech), counts_text(sheet)), speech);
     if (!sheet.note.empty()) {
         html += element("p", "note", escape_markup(sheet.note)) + "\n";
     }
     return html + "</header>\n";
 }
 
-std::string contents_html() {
-    return "<nav aria-label=\"On this page\">\n<ul>\n"
-           "<li><a href=\"#now\">Do now</a></li>\n<li><a href=\"#bloom\">Bloom</a></li>\n"
-           "<li><a href=\"#crosses\">Crosses</a></li>\n<li><a href=\"#pollen\">Pollen work</a></li>\n"
-           "<li><a href=\"#field\">Field work</a></li>\n<li><a href=\"#findings\">Warnings</a></li>\n"
-           "<li><a href=\"#sure\">How sure</a></li>\n<li><a href=\"#care\">Take care</a></li>\n"
-           "</ul>\n</nav>\n";
+std::string contents_html(const Speech& speech) {
+    const std::array<std::pair<std::string_view, Sentence>, 8> parts{{{"now", say("Do now")},
+                                                                      {"bloom", say("Bloom")},
+                                                                      {"crosses", say("Crosses")},
+                                                                      {"pollen", say("Pollen work")},
+                                                                      {"field", say("Field work")},
+                                                                      {"findings", say("Warnings")},
+                                                                      {"sure", say("How sure")},
+                                                                      {"care", say("Take care")}}};
+    auto html = fmt::format("<nav aria-label=\"{}\">\n<ul>\n", speech.plain(say("On this page")));
+    for (const auto& [id, title] : parts) {
+        html += fmt::format("<li><a href=\"#{}\">{}</a></li>\n", id, speech.plain(title));
+    }
+    return html + "</ul>\n</nav>\n";
 }
 
-std::string sections_html(const SeasonSheet& sheet) {
+std::string sections_html(const SeasonSheet& sheet, const Speech& speech) {
     const auto& plan = *sheet.plan;
-    return do_now_section(plan) + bloom_section(sheet) + crosses_section(plan) + pollen_section(plan) +
-           field_section(plan) + findings_section(sheet) + sureness_section(sheet) + cautions_section();
+    return do_now_section(plan, speech) + bloom_section(sheet, speech) + crosses_section(plan, speech) +
+           pollen_section(plan, speech) + field_section(plan, speech) + findings_section(sheet, speech) +
+           sureness_section(sheet, speech) + cautions_section(speech);
 }
 
 }  // namespace
 
-std::string season_sheet_html(const SeasonSheet& sheet) {
+std::string season_sheet_html(const SeasonSheet& sheet, const Wording& wording) {
     require_plan(sheet);
-    return "<!DOCTYPE html>\n<html lang=\"en\">\n" + head_html(sheet) + "<body>\n" + masthead_html(sheet) +
-           contents_html() + "<main>\n" + sections_html(sheet) + "</main>\n</body>\n</html>\n";
+    const Speech speech(wording);
+    // The form is the language's own tag.
+    const auto language = speech.plain(say("en"));
+    return "<!DOCTYPE html>\n<html lang=\"" + language + "\">\n" + head_html(sheet, speech) + "<body>\n" +
+           masthead_html(sheet, speech) + contents_html(speech) + "<main>\n" + sections_html(sheet, speech) +
+           "</main>\n</body>\n</html>\n";
 }
 
 }  // namespace pipward

@@ -24,7 +24,7 @@ struct SeasonSheet {
 /// The season's plan as one page of HTML 5 in UTF-8: what to do now, bloom chart, crosses, pollen work, field
 /// work, findings, how sure it all is, cautions. Whole in itself (no script, nothing from outside); for a
 /// desktop, a phone in the orchard, and A4 paper in black and white.
-/// Throws Error (usage) without a plan.
-std::string season_sheet_html(const SeasonSheet& sheet);
+/// Throws Error (usage) without a plan. Its words are those of the host; names, dates and figures stay.
+std::string season_sheet_html(const SeasonSheet& sheet, const Wording& wording = in_english);
 
 }  // namespace pipward

@@ -4,77 +4,137 @@
 #include <fmt/format.h>
 
 #include <algorithm>
-#include <array>
 #include <cmath>
 
 #include "pipward/paper/day_axis.h"
 
 namespace pipward {
-namespace {
-
-template <class Enum, std::size_t size>
-std::string_view word_at(const std::array<std::string_view, size>& words, Enum value) {
-    return words.at(static_cast<std::size_t>(value));
+Sentence way_words(PollenWay value) {
+    switch (value) {
+        case PollenWay::same_day:
+            return say("gather and use fresh, the same day");
+        case PollenWay::kept_this_spring:
+            return say("gather this spring, dry and keep");
+        case PollenWay::kept_from_last_year:
+            return say("pollen kept from last year");
+        case PollenWay::forced_branch:
+            break;
+    }
+    return say("force a cut branch indoors");
 }
 
-}  // namespace
-
-std::string_view way_words(PollenWay way) {
-    static constexpr std::array<std::string_view, 4> words{
-        "gather and use fresh, the same day", "gather this spring, dry and keep",
-        "pollen kept from last year", "force a cut branch indoors"};
-    return word_at(words, way);
+Sentence verdict_words(Verdict value) {
+    switch (value) {
+        case Verdict::good:
+            return say("good");
+        case Verdict::fair:
+            return say("fair");
+        case Verdict::doubtful:
+            return say("doubtful");
+        case Verdict::unlikely:
+            return say("unlikely");
+        case Verdict::impossible:
+            break;
+    }
+    return say("impossible");
 }
 
-std::string_view verdict_words(Verdict verdict) {
-    static constexpr std::array<std::string_view, 5> words{"good", "fair", "doubtful", "unlikely",
-                                                           "impossible"};
-    return word_at(words, verdict);
+Sentence s_match_words(SMatch value) {
+    switch (value) {
+        case SMatch::full:
+            return say("full: all its pollen can grow");
+        case SMatch::half:
+            return say("half: part of its pollen can grow");
+        case SMatch::none:
+            return say("none: its pollen is refused");
+        case SMatch::unknown:
+            break;
+    }
+    return say("not known: S-alleles missing");
 }
 
-std::string_view s_match_words(SMatch match) {
-    static constexpr std::array<std::string_view, 4> words{
-        "full: all its pollen can grow", "half: part of its pollen can grow", "none: its pollen is refused",
-        "not known: S-alleles missing"};
-    return word_at(words, match);
+Sentence urgency_words(Urgency value) {
+    switch (value) {
+        case Urgency::today:
+            return say("today");
+        case Urgency::this_week:
+            return say("this week");
+        case Urgency::later:
+            return say("later");
+        case Urgency::too_late:
+            break;
+    }
+    return say("too late");
 }
 
-std::string_view urgency_words(Urgency urgency) {
-    static constexpr std::array<std::string_view, 4> words{"today", "this week", "later", "too late"};
-    return word_at(words, urgency);
+Sentence source_words(NeedSource value) {
+    switch (value) {
+        case NeedSource::own_notes:
+            return say("own notes");
+        case NeedSource::mid_parent:
+            return say("borrowed from both parents");
+        case NeedSource::one_parent:
+            return say("borrowed from one parent and the orchard");
+        case NeedSource::orchard_mean:
+            break;
+    }
+    return say("borrowed from the orchard's mean");
 }
 
-std::string_view source_words(NeedSource source) {
-    static constexpr std::array<std::string_view, 4> words{"own notes", "borrowed from both parents",
-                                                           "borrowed from one parent and the orchard",
-                                                           "borrowed from the orchard's mean"};
-    return word_at(words, source);
+Sentence store_words(Store value) {
+    switch (value) {
+        case Store::room:
+            return say("room");
+        case Store::refrigerator:
+            return say("refrigerator");
+        case Store::freezer:
+            return say("freezer");
+        case Store::deep_freezer:
+            break;
+    }
+    return say("deep freezer");
 }
 
-std::string_view store_words(Store store) {
-    static constexpr std::array<std::string_view, 4> words{"room", "refrigerator", "freezer", "deep freezer"};
-    return word_at(words, store);
+Sentence in_store_words(Store value) {
+    switch (value) {
+        case Store::room:
+            return say("in room");
+        case Store::refrigerator:
+            return say("in refrigerator");
+        case Store::freezer:
+            return say("in freezer");
+        case Store::deep_freezer:
+            break;
+    }
+    return say("in deep freezer");
 }
 
-std::string_view method_words(BloomMethod method) {
-    static constexpr std::array<std::string_view, 4> words{
-        "average of many chill-and-heat clocks", "long-run mean day", "degree-days from a fixed day",
-        "chill first, then heat"};
-    return word_at(words, method);
+Sentence method_words(BloomMethod value) {
+    switch (value) {
+        case BloomMethod::averaged:
+            return say("average of many chill-and-heat clocks");
+        case BloomMethod::mean_day:
+            return say("long-run mean day");
+        case BloomMethod::degree_days:
+            return say("degree-days from a fixed day");
+        case BloomMethod::chill_then_heat:
+            break;
+    }
+    return say("chill first, then heat");
 }
 
-std::string chance_words(Share chance) {
+Sentence chance_words(Share chance) {
     const double p = chance.value;
     if (std::isnan(p)) {
-        return "not known";
+        return say("not known");
     }
     if (p <= 0) {
-        return "no chance";
+        return say("no chance");
     }
     if (p < 0.05) {
-        return "under 1 in 20";
+        return say("under 1 in 20");
     }
-    return p > 0.95 ? "over 19 in 20" : fmt::format("{} in 10", std::clamp(chance_tenths(chance), 1, 9));
+    return p > 0.95 ? say("over 19 in 20") : say("{} in 10", std::clamp(chance_tenths(chance), 1, 9));
 }
 
 int chance_tenths(Share chance) {
@@ -82,37 +142,61 @@ int chance_tenths(Share chance) {
                                     : static_cast<int>(std::lround(std::clamp(chance.value, 0.0, 1.0) * 10));
 }
 
-std::string of_hundred(double share) {
-    return fmt::format("{:.0f} of 100", share * 100);
+Sentence of_hundred(double share) {
+    return say("{:.0f} of 100", share * 100);
 }
 
-std::string kinship_words(const std::optional<double>& kinship) {
+Sentence kinship_words(const std::optional<double>& kinship) {
     if (!kinship) {
-        return "kinship not known";
+        return say("kinship not known");
     }
-    return *kinship > 0 ? fmt::format("kinship {:.3f}", *kinship) : "no kinship in the pedigree";
+    return *kinship > 0 ? say("kinship {:.3f}", *kinship) : say("no kinship in the pedigree");
 }
 
-std::string milligram_words(Milligrams mass) {
+Sentence milligram_words(Milligrams mass) {
     if (!(mass.value > 0)) {
-        return "";
+        return {};
     }
-    return mass.value < 10 ? fmt::format("{:.1f} mg", mass.value) : fmt::format("{:.0f} mg", mass.value);
+    return verbatim(mass.value < 10 ? fmt::format("{:.1f} mg", mass.value)
+                                    : fmt::format("{:.0f} mg", mass.value));
 }
 
-std::string counted(int number, std::string_view one, std::string_view many) {
-    return fmt::format("{} {}", number, number == 1 ? one : many);
+Sentence flowers_words(int number) {
+    return number == 1 ? say("1 flower") : say("{} flowers", number);
 }
 
-std::string long_day(Day day) {
-    static constexpr std::array names{"January", "February", "March",     "April",   "May",      "June",
-                                      "July",    "August",   "September", "October", "November", "December"};
-    const auto parts = parts_of(day);
-    return fmt::format("{} {} {}", parts.day, names[static_cast<std::size_t>(parts.month - 1)], parts.year);
+Sentence long_day(Day day) {
+    const auto [year, month, number] = parts_of(day);
+    switch (month) {
+        case 1:
+            return say("{} January {}", number, year);
+        case 2:
+            return say("{} February {}", number, year);
+        case 3:
+            return say("{} March {}", number, year);
+        case 4:
+            return say("{} April {}", number, year);
+        case 5:
+            return say("{} May {}", number, year);
+        case 6:
+            return say("{} June {}", number, year);
+        case 7:
+            return say("{} July {}", number, year);
+        case 8:
+            return say("{} August {}", number, year);
+        case 9:
+            return say("{} September {}", number, year);
+        case 10:
+            return say("{} October {}", number, year);
+        case 11:
+            return say("{} November {}", number, year);
+        default:
+            return say("{} December {}", number, year);
+    }
 }
 
-std::string work_day(Day day) {
-    return weekday_name(day) + " " + to_short_text(day);
+Sentence work_day(Day day) {
+    return joined({weekday_name(day), to_short_text(day)}, verbatim(" "));
 }
 
 }  // namespace pipward

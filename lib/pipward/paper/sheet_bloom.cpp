@@ -15,7 +15,7 @@ namespace {
 // So many bars fit one sheet of paper; a page break would cut a taller picture.
 constexpr std::size_t bars_a_picture = 16;
 
-std::string key_html() {
+std::string key_html(const Speech& speech) {
     std::string items;
     for (const auto& sign : bloom_chart_signs()) {
         const auto picture = sign.svg.empty()
@@ -24,29 +24,29 @@ std::string key_html() {
                                        "<svg class=\"bloom-chart\" aria-hidden=\"true\" width=\"{0}\" "
                                        "height=\"{1}\" viewBox=\"0 0 {0} {1}\">{2}</svg> ",
                                        chart_sign_width, chart_sign_height, sign.svg);
-        items += "<li>" + picture + element("span", "", escape_markup(sign.words)) + "</li>\n";
+        items += "<li>" + picture + element("span", "", speech.plain(sign.words)) + "</li>\n";
     }
     return "<ul class=\"key\">\n" + items + "</ul>\n";
 }
 
-std::string figure_html(const BloomChart& chart, std::string_view heading, int number) {
+std::string figure_html(const BloomChart& chart, const Sentence& heading, int number, const Speech& speech) {
     const auto id = fmt::format("bloom-{}", number);
     const auto drawn = [&](ChartShape shape, std::string_view ending) {
-        return bloom_chart_svg(chart, {shape, id + std::string(ending), false, false});
+        return bloom_chart_svg(chart, {shape, id + std::string(ending), false, false}, speech.wording());
     };
-    return "<figure>\n<figcaption>" + std::string(heading) + "</figcaption>\n<div class=\"wide\">\n" +
+    return "<figure>\n<figcaption>" + speech.plain(heading) + "</figcaption>\n<div class=\"wide\">\n" +
            drawn(ChartShape::wide, "-wide") + "</div>\n<div class=\"narrow\">\n" +
            drawn(ChartShape::stacked, "-narrow") + "</div>\n</figure>\n";
 }
 
-std::string heading_of(const BloomChart& whole, std::size_t first, std::size_t in_group) {
+Sentence heading_of(const BloomChart& whole, std::size_t first, std::size_t in_group) {
     const bool wanted = whole.bars[first].is_wanted();
-    const auto group = wanted ? "Parents of the wanted crosses" : "Other accessions";
-    return in_group == 0 ? group : fmt::format("{}, continued", group);
+    const auto group = wanted ? say("Parents of the wanted crosses") : say("Other accessions");
+    return in_group == 0 ? group : say("{}, continued", group);
 }
 
 // One picture a group and at most so many bars, all on the same days.
-std::string figures_html(const BloomChart& whole) {
+std::string figures_html(const BloomChart& whole, const Speech& speech) {
     std::string html;
     int number = 0;
     std::size_t in_group = 0;
@@ -58,8 +58,8 @@ std::string figures_html(const BloomChart& whole) {
                whole.bars[next].is_wanted() == whole.bars[first].is_wanted()) {
             part.bars.push_back(whole.bars[next++]);
         }
-        part.title += ". " + heading;
-        html += figure_html(part, heading, ++number);
+        part.title += verbatim(". ") + heading;
+        html += figure_html(part, heading, ++number, speech);
         in_group = next < whole.bars.size() && whole.bars[next].is_wanted() == whole.bars[first].is_wanted()
                        ? in_group + part.bars.size()
                        : 0;
@@ -68,66 +68,68 @@ std::string figures_html(const BloomChart& whole) {
     return html;
 }
 
-std::string warnings_html(const BloomForecast& forecast, const std::string& accession) {
+std::string warnings_html(const BloomForecast& forecast, const std::string& accession, const Speech& speech) {
     std::string html;
     for (const auto& warning : forecast.windows[forecast.of_accession.at(accession)].warnings) {
-        html += element("p", "", escape_markup(warning));
+        html += element("p", "", speech.plain(warning));
     }
     return html;
 }
 
-std::string source_html(const BloomBar& bar) {
-    auto words = std::string(source_words(bar.source));
-    if (bar.source == NeedSource::own_notes) {
-        words += fmt::format(" ({})", bar.notes);
-    }
-    return (bar.source == NeedSource::own_notes ? "● " : "○ ") + words;
+std::string source_html(const BloomBar& bar, const Speech& speech) {
+    const auto words = speech.around(source_words(bar.source));
+    return bar.source == NeedSource::own_notes ? fmt::format("● {} ({})", words, bar.notes) : "○ " + words;
 }
 
-SheetRow number_row(const BloomForecast& forecast, const BloomBar& bar) {
+SheetRow number_row(const BloomForecast& forecast, const BloomBar& bar, const Speech& speech) {
     return {{name_html(bar.name), element("strong", "", iso_day_html(bar.full.p50)),
              span_html(iso_day_html(bar.full.p10), iso_day_html(bar.full.p90)), iso_day_html(bar.first),
-             iso_day_html(bar.end), source_html(bar)},
-            warnings_html(forecast, bar.name)};
+             iso_day_html(bar.end), source_html(bar, speech)},
+            warnings_html(forecast, bar.name, speech)};
 }
 
-std::string numbers_html(const BloomForecast& forecast, const BloomChart& chart) {
-    static const std::vector<SheetColumn> columns{{"Accession", 20, true}, {"Full bloom", 13},
-                                                  {"8 in 10", 25},         {"First bloom", 13},
-                                                  {"Bloom end", 13},       {"Source", 16}};
+std::string numbers_html(const BloomForecast& forecast, const BloomChart& chart, const Speech& speech) {
+    static const std::vector<SheetColumn> columns{{say("Accession"), 20, true}, {say("Full bloom"), 13},
+                                                  {say("8 in 10"), 25},         {say("First bloom"), 13},
+                                                  {say("Bloom end"), 13},       {say("Source"), 16}};
     std::vector<SheetRow> rows;
     for (const auto& bar : chart.bars) {
-        rows.push_back(number_row(forecast, bar));
+        rows.push_back(number_row(forecast, bar, speech));
     }
-    return "<details open>\n<summary>The same in numbers</summary>\n" +
-           sheet_table("Medians; full bloom falls 8 times in 10 within the span", columns, rows) +
+    return "<details open>\n" + element("summary", "", speech.plain(say("The same in numbers"))) + "\n" +
+           sheet_table(say("Medians; full bloom falls 8 times in 10 within the span"), columns, rows,
+                       speech) +
            "</details>\n";
 }
 
-std::string left_out_html(int accessions) {
-    if (accessions == 0) {
-        return {};
-    }
-    return element(
-        "p", "",
-        fmt::format("Not shown: {} without bloom notes of {} own and without a part in a wanted cross. The "
-                    "book's layer of bloom windows has {}.",
-                    accessions == 1 ? "one accession" : fmt::format("{} accessions", accessions),
-                    accessions == 1 ? "its" : "their", accessions == 1 ? "it" : "them"));
+Sentence left_out_text(int accessions) {
+    return accessions == 1 ? say("Not shown: one accession without bloom notes of its own and without a part "
+                                 "in a wanted cross. The book's layer of bloom windows has it.")
+                           : say("Not shown: {} accessions without bloom notes of their own and without a "
+                                 "part in a wanted cross. The book's layer of bloom windows has them.",
+                                 accessions);
+}
+
+std::string left_out_html(int accessions, const Speech& speech) {
+    return accessions == 0 ? "" : element("p", "", speech.around(left_out_text(accessions)));
 }
 
 }  // namespace
 
-std::string bloom_section(const SeasonSheet& sheet) {
+std::string bloom_section(const SeasonSheet& sheet, const Speech& speech) {
     if (!sheet.forecast || sheet.forecast->of_accession.empty()) {
-        return section_html("bloom", "Bloom",
-                            "<p>No bloom window could be foretold. It takes trees with an accession, weather "
-                            "and at least one bloom note.</p>\n");
+        return section_html("bloom", say("Bloom"),
+                            paragraph_html(say("No bloom window could be foretold. It takes trees with an "
+                                               "accession, weather and at least one bloom note."),
+                                           speech),
+                            speech);
     }
     const auto chart = bloom_chart_of(*sheet.forecast, *sheet.plan);
-    return section_html("bloom", "Bloom",
-                        key_html() + figures_html(chart) + left_out_html(chart.left_out) +
-                            numbers_html(*sheet.forecast, chart));
+    return section_html("bloom", say("Bloom"),
+                        key_html(speech) + figures_html(chart, speech) +
+                            left_out_html(chart.left_out, speech) +
+                            numbers_html(*sheet.forecast, chart, speech),
+                        speech);
 }
 
 }  // namespace pipward

@@ -45,11 +45,11 @@ std::vector<Choice> choices_of(const SeasonPlan& plan) {
     return choices;
 }
 
-std::string parents_html(const CrossWay& way) {
+std::string parents_html(const CrossWay& way, const Speech& speech) {
     auto html = element("strong", "code", name_html(way.cross)) +
                 element("span", "pair", name_html(way.seed_parent) + " × " + name_html(way.pollen_parent));
     if (way.donor != way.pollen_parent) {
-        html += element("span", "pair", "donor " + name_html(way.donor));
+        html += element("span", "pair", speech.around(say("donor {}", name_html(way.donor))));
     }
     return html;
 }
@@ -62,13 +62,13 @@ std::string pips_html(Share chance) {
     return "<span class=\"pips\" aria-hidden=\"true\">" + pips + "</span>";
 }
 
-std::string chance_html(const CrossWay& way) {
-    return pips_html(way.chance) + " " + element("strong", "", chance_words(way.chance)) + ", " +
-           std::string(verdict_words(way.verdict));
+std::string chance_html(const CrossWay& way, const Speech& speech) {
+    return pips_html(way.chance) + " " + element("strong", "", speech.around(chance_words(way.chance))) +
+           ", " + speech.around(verdict_words(way.verdict));
 }
 
-std::string best_html(const CrossWay& way) {
-    return element("span", "way", way_words(way.way)) + chance_html(way);
+std::string best_html(const CrossWay& way, const Speech& speech) {
+    return element("span", "way", speech.around(way_words(way.way))) + chance_html(way, speech);
 }
 
 std::string last_day_html(Day from, Day to) {
@@ -76,16 +76,16 @@ std::string last_day_html(Day from, Day to) {
     return from == to ? last : span_html(iso_day_html(from), last);
 }
 
-std::string gather_html(const CrossWay& way) {
+std::string gather_html(const CrossWay& way, const Speech& speech) {
     std::string html;
     if (way.gather_from && way.gather_to) {
         html += last_day_html(*way.gather_from, *way.gather_to);
     }
     if (way.lot) {
-        html += element("span", "pair", "lot " + name_html(*way.lot));
+        html += element("span", "pair", speech.around(say("lot {}", name_html(*way.lot))));
     }
     if (way.store) {
-        html += element("span", "pair", "in " + std::string(store_words(*way.store)));
+        html += element("span", "pair", speech.around(in_store_words(*way.store)));
     }
     return html;
 }
@@ -94,88 +94,98 @@ std::string use_html(const CrossWay& way) {
     return way.use_from && way.use_to ? last_day_html(*way.use_from, *way.use_to) : "";
 }
 
-std::string amounts_html(const CrossWay& way) {
+Sentence donor_flowers_words(int number) {
+    return number == 1 ? say("1 donor flower") : say("{} donor flowers", number);
+}
+
+std::string amounts_html(const CrossWay& way, const Speech& speech) {
     std::string html;
     if (way.flowers > 0) {
-        html += element("span", "pair", counted(way.flowers, "flower", "flowers"));
+        html += element("span", "pair", speech.around(flowers_words(way.flowers)));
     }
     if (way.donor_flowers > 0) {
-        html += element("span", "pair", counted(way.donor_flowers, "donor flower", "donor flowers"));
+        html += element("span", "pair", speech.around(donor_flowers_words(way.donor_flowers)));
     }
     if (const auto mass = milligram_words(way.pollen); !mass.empty()) {
-        html += element("span", "pair", mass + " pollen");
+        html += element("span", "pair", speech.around(say("{} pollen", mass)));
     }
     return html;
 }
 
-std::string match_html(const CrossWay& way) {
-    auto html = std::string(s_match_words(way.s_match));
-    return html + element("span", "pair", kinship_words(way.kinship));
+std::string match_html(const CrossWay& way, const Speech& speech) {
+    return speech.around(s_match_words(way.s_match)) +
+           element("span", "pair", speech.around(kinship_words(way.kinship)));
 }
 
-std::string other_ways_html(const Choice& choice) {
+std::string other_ways_html(const Choice& choice, const Speech& speech) {
     std::string items;
     for (const auto* way : choice.others) {
-        items += fmt::format("<li>{}: {}, {}</li>", way_words(way->way), chance_words(way->chance),
-                             verdict_words(way->verdict));
+        items +=
+            fmt::format("<li>{}: {}, {}</li>", speech.around(way_words(way->way)),
+                        speech.around(chance_words(way->chance)), speech.around(verdict_words(way->verdict)));
     }
-    return items.empty() ? "" : "<div class=\"others\">Other ways:<ul>" + items + "</ul></div>";
+    return items.empty() ? ""
+                         : "<div class=\"others\">" + speech.around(say("Other ways:")) + "<ul>" + items +
+                               "</ul></div>";
 }
 
-SheetRow row_of(const Choice& choice) {
+SheetRow row_of(const Choice& choice, const Speech& speech) {
     const auto& way = *choice.chosen;
-    const auto why = way.why.empty() ? "" : element("p", "", escape_markup(way.why));
-    return {{parents_html(way), best_html(way), gather_html(way), use_html(way), amounts_html(way),
-             match_html(way)},
-            why + other_ways_html(choice)};
+    const auto why = way.why.empty() ? "" : element("p", "", speech.plain(way.why));
+    return {{parents_html(way, speech), best_html(way, speech), gather_html(way, speech), use_html(way),
+             amounts_html(way, speech), match_html(way, speech)},
+            why + other_ways_html(choice, speech)};
 }
 
-std::string crosses_table(const std::vector<Choice>& choices, std::string_view caption) {
-    static const std::vector<SheetColumn> columns{{"Seed × pollen parent", 21, true},
-                                                  {"Best way and chance", 22},
-                                                  {"Gather pollen", 15},
-                                                  {"Work the flowers", 15},
-                                                  {"How much", 14},
-                                                  {"S-alleles", 13}};
+std::string crosses_table(const std::vector<Choice>& choices, const Sentence& caption, const Speech& speech) {
+    static const std::vector<SheetColumn> columns{{say("Seed × pollen parent"), 21, true},
+                                                  {say("Best way and chance"), 22},
+                                                  {say("Gather pollen"), 15},
+                                                  {say("Work the flowers"), 15},
+                                                  {say("How much"), 14},
+                                                  {say("S-alleles"), 13}};
     std::vector<SheetRow> rows;
     for (const auto& choice : choices) {
-        rows.push_back(row_of(choice));
+        rows.push_back(row_of(choice, speech));
     }
-    return sheet_table(caption, columns, rows);
+    return sheet_table(caption, columns, rows, speech);
 }
 
-std::string none_wanted_html(Season season) {
-    return fmt::format(
-        "<p>No cross is wanted in {}. Enter what you want as rows of cross_goal, then plan again.</p>\n",
-        season.year);
+std::string none_wanted_html(Season season, const Speech& speech) {
+    return paragraph_html(
+        say("No cross is wanted in {}. Enter what you want as rows of cross_goal, then plan again.",
+            season.year),
+        speech);
 }
 
-std::string next_season_html(const std::vector<Choice>& choices, Season season) {
+std::string next_season_html(const std::vector<Choice>& choices, Season season, const Speech& speech) {
     if (choices.empty()) {
         return {};
     }
-    return fmt::format(
-               "<h3>Wanted in {}</h3>\n<p>Shown for the pollen that must be gathered this spring. Days of {} "
-               "are a guide "
-               "only, by this spring's order of bloom.</p>\n",
-               season.year, season.year) +
-           crosses_table(choices, fmt::format("Crosses wanted in {}", season.year));
+    return element("h3", "", speech.plain(say("Wanted in {}", season.year))) + "\n" +
+           paragraph_html(say("Shown for the pollen that must be gathered this spring. Days of {} are a "
+                              "guide only, by this spring's order of bloom.",
+                              season.year),
+                          speech) +
+           crosses_table(choices, say("Crosses wanted in {}", season.year), speech);
 }
 
 }  // namespace
 
-std::string crosses_section(const SeasonPlan& plan) {
+std::string crosses_section(const SeasonPlan& plan, const Speech& speech) {
     auto now = choices_of(plan);
     const auto later = std::stable_partition(
         now.begin(), now.end(), [&](const Choice& choice) { return choice.chosen->season <= plan.season; });
     const std::vector<Choice> next(later, now.end());
     now.erase(later, now.end());
     const auto this_season =
-        now.empty() ? none_wanted_html(plan.season)
-                    : "<p>Seed parent first, then the pollen parent. The last safe day is in bold.</p>\n" +
-                          crosses_table(now, "Wanted crosses and the best way to each");
-    return section_html("crosses", "Crosses",
-                        this_season + next_season_html(next, Season{plan.season.year + 1}));
+        now.empty()
+            ? none_wanted_html(plan.season, speech)
+            : paragraph_html(say("Seed parent first, then the pollen parent. The last safe day is in bold."),
+                             speech) +
+                  crosses_table(now, say("Wanted crosses and the best way to each"), speech);
+    return section_html("crosses", say("Crosses"),
+                        this_season + next_season_html(next, Season{plan.season.year + 1}, speech), speech);
 }
 
 }  // namespace pipward

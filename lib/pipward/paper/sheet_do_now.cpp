@@ -23,88 +23,92 @@ struct Due {
     std::string html;
 };
 
-Due due(const PollenTask& task) {
-    auto html = work_html(task);
-    if (task.flowers > 0) {
-        html += ": " + counted(task.flowers, "flower", "flowers");
-    }
+/// The work, with how many flowers it takes.
+std::string counted_html(const std::string& work, int flowers, const Speech& speech) {
+    return flowers > 0 ? work + ": " + speech.around(flowers_words(flowers)) : work;
+}
+
+Due due(const PollenTask& task, const Speech& speech) {
+    auto html = counted_html(work_html(task, speech), task.flowers, speech);
     if (!task.for_crosses.empty()) {
-        html += " · for " + names_html(task.for_crosses);
+        html += " · " + speech.around(say("for {}", names_html(task.for_crosses)));
     }
     return {task.urgency, task.do_from, task.do_to, html};
 }
 
-Due due(const FieldTask& task) {
-    auto html = work_html(task);
-    if (task.flowers > 0) {
-        html += ": " + counted(task.flowers, "flower", "flowers");
-    }
-    return {task.urgency, task.do_from, task.do_to, html + " · cross " + name_html(task.cross)};
+Due due(const FieldTask& task, const Speech& speech) {
+    const auto html = counted_html(work_html(task, speech), task.flowers, speech);
+    return {task.urgency, task.do_from, task.do_to,
+            html + " · " + speech.around(say("cross {}", name_html(task.cross)))};
 }
 
-std::vector<Due> all_due(const SeasonPlan& plan) {
+std::vector<Due> all_due(const SeasonPlan& plan, const Speech& speech) {
     std::vector<Due> all;
     for (const auto& task : plan.pollen) {
-        all.push_back(due(task));
+        all.push_back(due(task, speech));
     }
     for (const auto& task : plan.field) {
-        all.push_back(due(task));
+        all.push_back(due(task, speech));
     }
     std::ranges::stable_sort(all, {}, &Due::to);
     return all;
 }
 
-std::string when_html(const Due& task) {
-    const auto last = element("strong", "", work_day_html(task.to));
-    return task.from == task.to ? last : span_html(work_day_html(task.from), last);
+std::string when_html(const Due& task, const Speech& speech) {
+    const auto last = element("strong", "", work_day_html(task.to, speech));
+    return task.from == task.to ? last : span_html(work_day_html(task.from, speech), last);
 }
 
-std::string item_html(const Due& task) {
-    return "<li>" + element("span", "when", when_html(task)) + " " + element("span", "what", task.html) +
-           "</li>\n";
+std::string item_html(const Due& task, const Speech& speech) {
+    return "<li>" + element("span", "when", when_html(task, speech)) + " " +
+           element("span", "what", task.html) + "</li>\n";
 }
 
-std::string group_html(const std::vector<Due>& all, Urgency urgency, std::string_view title,
-                       std::string_view remark) {
+std::string group_html(const std::vector<Due>& all, Urgency urgency, const Sentence& title,
+                       const Sentence& remark, const Speech& speech) {
     std::string items;
     std::size_t found = 0;
     for (const auto& task : all) {
         if (task.urgency == urgency && ++found <= most_shown) {
-            items += item_html(task);
+            items += item_html(task, speech);
         }
     }
     if (found == 0) {
         return "";
     }
     if (found > most_shown) {
-        items += fmt::format("<li>and {} more in the tables below</li>\n", found - most_shown);
+        const auto more = say("and {} more in the tables below", found - most_shown);
+        items += element("li", "", speech.plain(more)) + "\n";
     }
-    return fmt::format("<h3>{} {}</h3>\n{}<ul class=\"due\">\n{}</ul>\n", urgency_tag(urgency), title,
-                       remark.empty() ? "" : element("p", "quiet", remark), items);
+    return fmt::format("<h3>{} {}</h3>\n{}<ul class=\"due\">\n{}</ul>\n", urgency_tag(urgency, speech),
+                       speech.plain(title), remark.empty() ? "" : element("p", "quiet", speech.plain(remark)),
+                       items);
 }
 
-std::string nothing_due(const std::vector<Due>& all) {
+std::string nothing_due(const std::vector<Due>& all, const Speech& speech) {
     const Due* next = nullptr;
     for (const auto& task : all) {
         if (task.urgency == Urgency::later && (!next || task.from < next->from)) {
             next = &task;
         }
     }
-    return next
-               ? "<p>Nothing is due this week. Next:</p>\n<ul class=\"due\">\n" + item_html(*next) + "</ul>\n"
-               : "<p>Nothing is due.</p>\n";
+    return next ? paragraph_html(say("Nothing is due this week. Next:"), speech) + "<ul class=\"due\">\n" +
+                      item_html(*next, speech) + "</ul>\n"
+                : paragraph_html(say("Nothing is due."), speech);
 }
 
 }  // namespace
 
-std::string do_now_section(const SeasonPlan& plan) {
-    const auto all = all_due(plan);
+std::string do_now_section(const SeasonPlan& plan, const Speech& speech) {
+    const auto all = all_due(plan, speech);
     const auto missed = group_html(
-        all, Urgency::too_late, "Last safe day has passed",
-        "The last safe day is in bold. Look at the cross below for another way before giving it up.");
-    const auto soon = group_html(all, Urgency::today, "Can be done now", "") +
-                      group_html(all, Urgency::this_week, "Within seven days", "");
-    return section_html("now", "Do now", missed + (soon.empty() ? nothing_due(all) : soon));
+        all, Urgency::too_late, say("Last safe day has passed"),
+        say("The last safe day is in bold. Look at the cross below for another way before giving it up."),
+        speech);
+    const auto soon = group_html(all, Urgency::today, say("Can be done now"), {}, speech) +
+                      group_html(all, Urgency::this_week, say("Within seven days"), {}, speech);
+    return section_html("now", say("Do now"), missed + (soon.empty() ? nothing_due(all, speech) : soon),
+                        speech);
 }
 
 }  // namespace pipward

@@ -11,15 +11,15 @@
 namespace pipward {
 namespace {
 
-SheetRow row_of(const FieldTask& task) {
-    return {{tick_box("cross " + task.cross + " on " + task.seed_parent),
-             days_html(task.do_from, task.do_to) + " " + urgency_tag(task.urgency), work_html(task),
-             task.flowers > 0 ? std::to_string(task.flowers) : "", escape_markup(task.pollen),
-             name_html(task.cross)},
-            task.why.empty() ? "" : element("p", "", escape_markup(task.why))};
+SheetRow row_of(const FieldTask& task, const Speech& speech) {
+    return {{tick_box(say("cross {} on {}", task.cross, task.seed_parent), speech),
+             days_html(task.do_from, task.do_to, speech) + " " + urgency_tag(task.urgency, speech),
+             work_html(task, speech), task.flowers > 0 ? std::to_string(task.flowers) : "",
+             speech.plain(task.pollen), name_html(task.cross)},
+            task.why.empty() ? "" : element("p", "", speech.plain(task.why))};
 }
 
-std::vector<SheetRow> rows_of(const SeasonPlan& plan) {
+std::vector<SheetRow> rows_of(const SeasonPlan& plan, const Speech& speech) {
     std::vector<const FieldTask*> tasks;
     for (const auto& task : plan.field) {
         tasks.push_back(&task);
@@ -27,26 +27,29 @@ std::vector<SheetRow> rows_of(const SeasonPlan& plan) {
     std::ranges::stable_sort(tasks, {}, &FieldTask::do_from);
     std::vector<SheetRow> rows;
     for (const auto* task : tasks) {
-        rows.push_back(row_of(*task));
+        rows.push_back(row_of(*task, speech));
     }
     return rows;
 }
 
 }  // namespace
 
-std::string field_section(const SeasonPlan& plan) {
+std::string field_section(const SeasonPlan& plan, const Speech& speech) {
     if (plan.field.empty()) {
-        return section_html("field", "Field work", "<p>No work waits at the seed parents.</p>\n");
+        return section_html("field", say("Field work"),
+                            paragraph_html(say("No work waits at the seed parents."), speech), speech);
     }
-    static const std::vector<SheetColumn> columns{{"Done", 7, false, "tick"},
-                                                  {"When", 19},
-                                                  {"Work", 33, true},
-                                                  {"Flowers", 9},
-                                                  {"Pollen", 20},
-                                                  {"Cross", 12}};
-    return section_html("field", "Field work",
-                        "<p>By first day. Browsers forget the ticks; the paper copy keeps them.</p>\n" +
-                            sheet_table("Work at the seed parents", columns, rows_of(plan)));
+    static const std::vector<SheetColumn> columns{{say("Done"), 7, false, "tick"},
+                                                  {say("When"), 19},
+                                                  {say("Work"), 33, true},
+                                                  {say("Flowers"), 9},
+                                                  {say("Pollen"), 20},
+                                                  {say("Cross"), 12}};
+    return section_html(
+        "field", say("Field work"),
+        paragraph_html(say("By first day. Browsers forget the ticks; the paper copy keeps them."), speech) +
+            sheet_table(say("Work at the seed parents"), columns, rows_of(plan, speech), speech),
+        speech);
 }
 
 }  // namespace pipward

@@ -11,35 +11,35 @@
 namespace pipward {
 namespace {
 
-std::string amount_html(const PollenTask& task) {
+std::string amount_html(const PollenTask& task, const Speech& speech) {
     std::string html;
     if (task.flowers > 0) {
-        html += element("span", "pair", counted(task.flowers, "flower", "flowers"));
+        html += element("span", "pair", speech.around(flowers_words(task.flowers)));
     }
     if (const auto mass = milligram_words(task.mass); !mass.empty()) {
-        html += element("span", "pair", mass);
+        html += element("span", "pair", speech.around(mass));
     }
     return html;
 }
 
-std::string keep_html(const PollenTask& task) {
-    auto html = std::string(store_words(task.store));
+std::string keep_html(const PollenTask& task, const Speech& speech) {
+    auto html = speech.around(store_words(task.store));
     if (task.keep_until) {
-        html += element("span", "pair", "until " + iso_day_html(*task.keep_until));
+        html += element("span", "pair", speech.around(say("until {}", iso_day_html(*task.keep_until))));
     }
     return html;
 }
 
-SheetRow row_of(const PollenTask& task, Season season) {
-    const auto later = later_season_tag(task, season);
-    return {{tick_box("pollen of " + task.donor),
-             days_html(task.do_from, task.do_to) + " " + urgency_tag(task.urgency), work_html(task),
-             amount_html(task), keep_html(task),
+SheetRow row_of(const PollenTask& task, Season season, const Speech& speech) {
+    const auto later = later_season_tag(task, season, speech);
+    return {{tick_box(say("pollen of {}", task.donor), speech),
+             days_html(task.do_from, task.do_to, speech) + " " + urgency_tag(task.urgency, speech),
+             work_html(task, speech), amount_html(task, speech), keep_html(task, speech),
              names_html(task.for_crosses) + (later.empty() ? "" : " " + later)},
-            task.why.empty() ? "" : element("p", "", escape_markup(task.why))};
+            task.why.empty() ? "" : element("p", "", speech.plain(task.why))};
 }
 
-std::vector<SheetRow> rows_of(const SeasonPlan& plan) {
+std::vector<SheetRow> rows_of(const SeasonPlan& plan, const Speech& speech) {
     std::vector<const PollenTask*> tasks;
     for (const auto& task : plan.pollen) {
         tasks.push_back(&task);
@@ -47,24 +47,27 @@ std::vector<SheetRow> rows_of(const SeasonPlan& plan) {
     std::ranges::stable_sort(tasks, {}, &PollenTask::do_to);
     std::vector<SheetRow> rows;
     for (const auto* task : tasks) {
-        rows.push_back(row_of(*task, plan.season));
+        rows.push_back(row_of(*task, plan.season, speech));
     }
     return rows;
 }
 
 }  // namespace
 
-std::string pollen_section(const SeasonPlan& plan) {
+std::string pollen_section(const SeasonPlan& plan, const Speech& speech) {
     if (plan.pollen.empty()) {
-        return section_html("pollen", "Pollen work",
-                            "<p>No pollen needs to be gathered, forced or tested.</p>\n");
+        return section_html("pollen", say("Pollen work"),
+                            paragraph_html(say("No pollen needs to be gathered, forced or tested."), speech),
+                            speech);
     }
     static const std::vector<SheetColumn> columns{
-        {"Done", 7, false, "tick"}, {"When", 19},    {"Work", 28, true},
-        {"How much", 11},           {"Keep in", 18}, {"For crosses", 17}};
-    return section_html("pollen", "Pollen work",
-                        "<p>By last safe day, which is in bold.</p>\n" +
-                            sheet_table("Pollen work at the donor trees", columns, rows_of(plan)));
+        {say("Done"), 7, false, "tick"}, {say("When"), 19},    {say("Work"), 28, true},
+        {say("How much"), 11},           {say("Keep in"), 18}, {say("For crosses"), 17}};
+    return section_html(
+        "pollen", say("Pollen work"),
+        paragraph_html(say("By last safe day, which is in bold."), speech) +
+            sheet_table(say("Pollen work at the donor trees"), columns, rows_of(plan, speech), speech),
+        speech);
 }
 
 }  // namespace pipward

@@ -4,18 +4,19 @@
 #include <string>
 
 #include "pipward/paper/season_sheet.h"
+#include "pipward/paper/speech.h"
 
 /// The parts of the season's sheet, in the order of the page. Each is one <section> with its own heading.
 namespace pipward {
 
-std::string do_now_section(const SeasonPlan& plan);
-std::string bloom_section(const SeasonSheet& sheet);
-std::string crosses_section(const SeasonPlan& plan);
-std::string pollen_section(const SeasonPlan& plan);
-std::string field_section(const SeasonPlan& plan);
-std::string findings_section(const SeasonSheet& sheet);
-std::string sureness_section(const SeasonSheet& sheet);
-std::string cautions_section();
+std::string do_now_section(const SeasonPlan& plan, const Speech& speech);
+std::string bloom_section(const SeasonSheet& sheet, const Speech& speech);
+std::string crosses_section(const SeasonPlan& plan, const Speech& speech);
+std::string pollen_section(const SeasonPlan& plan, const Speech& speech);
+std::string field_section(const SeasonPlan& plan, const Speech& speech);
+std::string findings_section(const SeasonSheet& sheet, const Speech& speech);
+std::string sureness_section(const SeasonSheet& sheet, const Speech& speech);
+std::string cautions_section(const Speech& speech);
 
 /// The page's own style sheet, the bloom chart's included.
 std::string sheet_style();

@@ -15,11 +15,6 @@ bool is_overall(const SkillScore& score) {
     return score.accession.empty() && !score.training_seasons;
 }
 
-std::string lead_text(const std::optional<int>& lead) {
-    return lead ? fmt::format("Foretold {} before bloom", counted(*lead, "day", "days"))
-                : "With the season's weather known";
-}
-
 const SkillScore* long_run_mean(const SeasonSheet& sheet, const SkillScore& beside) {
     const auto at = std::ranges::find_if(sheet.skill, [&](const SkillScore& score) {
         return is_overall(score) && score.method == BloomMethod::mean_day &&
@@ -28,69 +23,89 @@ const SkillScore* long_run_mean(const SeasonSheet& sheet, const SkillScore& besi
     return at == sheet.skill.end() || beside.method == BloomMethod::mean_day ? nullptr : &*at;
 }
 
-std::string score_html(const SeasonSheet& sheet, const SkillScore& score) {
-    auto text = fmt::format(
-        "{}, it foretold past seasons within 3 days in {} and within 5 days in {}; it missed by {:.1f} days "
-        "on "
-        "average. Its 8-in-10 box held the day in {} (80 would be exact).",
-        lead_text(score.lead_days), of_hundred(score.within_3_days), of_hundred(score.within_5_days),
-        score.mae, of_hundred(score.coverage_80));
-    if (const auto* mean = long_run_mean(sheet, score)) {
-        text += fmt::format(" The long-run mean day alone: within 3 days in {}, missed by {:.1f}.",
-                            of_hundred(mean->within_3_days), mean->mae);
+/// How good the forecast was, told so many days before bloom, or with the season's weather known.
+Sentence score_text(const SkillScore& score) {
+    const auto in_3 = of_hundred(score.within_3_days);
+    const auto in_5 = of_hundred(score.within_5_days);
+    if (!score.lead_days) {
+        return say(
+            "With the season's weather known, it foretold past seasons within 3 days in {} and within 5 days "
+            "in {}; it missed by {:.1f} days on average.",
+            in_3, in_5, score.mae);
     }
-    return "<li>" + text + "</li>\n";
+    return *score.lead_days == 1
+               ? say("Foretold 1 day before bloom, it foretold past seasons within 3 days in {} and within 5 "
+                     "days in {}; it missed by {:.1f} days on average.",
+                     in_3, in_5, score.mae)
+               : say("Foretold {} days before bloom, it foretold past seasons within 3 days in {} and within "
+                     "5 days in {}; it missed by {:.1f} days on average.",
+                     *score.lead_days, in_3, in_5, score.mae);
 }
 
-std::string skill_html(const SeasonSheet& sheet) {
+std::string score_html(const SeasonSheet& sheet, const SkillScore& score, const Speech& speech) {
+    std::vector<Sentence> sentences{
+        score_text(score),
+        say("Its 8-in-10 box held the day in {} (80 would be exact).", of_hundred(score.coverage_80))};
+    if (const auto* mean = long_run_mean(sheet, score)) {
+        sentences.push_back(say("The long-run mean day alone: within 3 days in {}, missed by {:.1f}.",
+                                of_hundred(mean->within_3_days), mean->mae));
+    }
+    return element("li", "", speech.around(joined(sentences, verbatim(" ")))) + "\n";
+}
+
+Sentence method_text(const SkillScore& score) {
+    const auto seasons = score.seasons == 1 ? say("1 past season") : say("{} past seasons", score.seasons);
+    const auto cases = score.notes == 1 ? say("1 case") : say("{} cases", score.notes);
+    return say("Method: {}. Each of {} was left out in turn and foretold from the others ({}):",
+               method_words(score.method), seasons, cases);
+}
+
+std::string skill_html(const SeasonSheet& sheet, const Speech& speech) {
     std::string items;
     const SkillScore* first = nullptr;
     for (const auto& score : sheet.skill) {
         if (score.chosen && is_overall(score)) {
-            items += score_html(sheet, score);
+            items += score_html(sheet, score, speech);
             first = first ? first : &score;
         }
     }
     if (!first) {
-        return "<p>How well the forecast did in past seasons was not measured for this sheet.</p>\n";
+        return paragraph_html(
+            say("How well the forecast did in past seasons was not measured for this sheet."), speech);
     }
-    return fmt::format(
-        "<p>Method: {}. Each of {} was left out in turn and foretold from the others "
-        "({}):</p>\n<ul>\n{}</ul>\n",
-        method_words(first->method), counted(first->seasons, "past season", "past seasons"),
-        counted(first->notes, "case", "cases"), items);
+    return paragraph_html(method_text(*first), speech) + "<ul>\n" + items + "</ul>\n";
 }
 
-std::string weather_html(const BloomForecast& forecast) {
-    const auto stand_in = forecast.members.size() == 1
-                              ? "one past season stands"
-                              : fmt::format("{} past seasons stand", forecast.members.size());
-    return fmt::format(
-        "<p>Weather after {} is not known: {} in for it, so bloom is given as spans of days. Plan again "
-        "after "
-        "new weather or a bloom note.</p>\n",
-        long_day(forecast.as_of), stand_in);
+Sentence weather_text(const BloomForecast& forecast) {
+    const auto after = long_day(forecast.as_of);
+    return forecast.members.size() == 1
+               ? say("Weather after {} is not known: one past season stands in for it, so bloom is given as "
+                     "spans of days. Plan again after new weather or a bloom note.",
+                     after)
+               : say("Weather after {} is not known: {} past seasons stand in for it, so bloom is given as "
+                     "spans of days. Plan again after new weather or a bloom note.",
+                     after, forecast.members.size());
 }
 
-std::string assumptions_html(const CrossingAssumptions& a) {
-    return fmt::format(
-        "<p>A chance of 8 in 10 means: of ten springs such as this may become, in eight there is live, "
+Sentence assumptions_text(const CrossingAssumptions& a) {
+    return say(
+        "A chance of 8 in 10 means: of ten springs such as this may become, in eight there is live, "
         "compatible pollen on hand while the flowers can take it. Fruit set and seed come on top: the flower "
         "counts reckon with {} worked flowers setting fruit, {} seeds a fruit and {} seeds becoming "
-        "seedlings, "
-        "and reach the wanted number in {} springs. A last safe day leaves {:.0f} chances in 100 of being "
-        "too "
-        "late.</p>\n",
+        "seedlings, and reach the wanted number in {} springs. A last safe day leaves {:.0f} chances in 100 "
+        "of being too late.",
         of_hundred(a.fruit_set.value), a.seeds_per_fruit, of_hundred(a.seed_to_seedling.value),
         of_hundred(a.confidence), a.risk * 100);
 }
 
 }  // namespace
 
-std::string sureness_section(const SeasonSheet& sheet) {
-    return section_html("sure", "How sure is this",
-                        skill_html(sheet) + (sheet.forecast ? weather_html(*sheet.forecast) : "") +
-                            assumptions_html(sheet.assumptions));
+std::string sureness_section(const SeasonSheet& sheet, const Speech& speech) {
+    const auto weather = sheet.forecast ? paragraph_html(weather_text(*sheet.forecast), speech) : "";
+    return section_html(
+        "sure", say("How sure is this"),
+        skill_html(sheet, speech) + weather + paragraph_html(assumptions_text(sheet.assumptions), speech),
+        speech);
 }
 
 }  // namespace pipward

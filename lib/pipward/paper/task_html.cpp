@@ -14,8 +14,11 @@ std::string strong_name(const std::string& name) {
     return element("strong", "", name_html(name));
 }
 
-std::string at_tree(const std::string& tree) {
-    return tree.empty() ? ", no living tree on record" : ", tree " + name_html(tree);
+/// Markup, as a filling.
+Sentence placed(const std::string& name, const std::string& tree) {
+    const auto strong = verbatim(strong_name(name));
+    return tree.empty() ? say("{}, no living tree on record", strong)
+                        : say("{}, tree {}", strong, name_html(tree));
 }
 
 std::string_view kind_of(Urgency urgency) {
@@ -34,48 +37,48 @@ std::string_view kind_of(Urgency urgency) {
 
 }  // namespace
 
-std::string work_html(const PollenTask& task) {
+std::string work_html(const PollenTask& task, const Speech& speech) {
     switch (task.work) {
         case PollenWork::gather:
-            return "Gather balloon flowers of " + strong_name(task.donor) + at_tree(task.tree);
+            return speech.around(say("Gather balloon flowers of {}", placed(task.donor, task.tree)));
         case PollenWork::cut_branch:
-            return "Cut a branch of " + strong_name(task.donor) + at_tree(task.tree) + ", to force indoors";
+            return speech.around(say("Cut a branch of {}, to force indoors", placed(task.donor, task.tree)));
         case PollenWork::test_lot:
             break;
     }
-    return "Test the kept pollen of " + strong_name(task.donor);
+    return speech.around(say("Test the kept pollen of {}", strong_name(task.donor)));
 }
 
-std::string work_html(const FieldTask& task) {
-    const auto place = strong_name(task.seed_parent) + at_tree(task.tree);
+std::string work_html(const FieldTask& task, const Speech& speech) {
+    const auto place = placed(task.seed_parent, task.tree);
     switch (task.work) {
         case FieldWork::bag:
-            return "Bag the blossom of " + place;
+            return speech.around(say("Bag the blossom of {}", place));
         case FieldWork::pollinate:
-            return "Pollinate " + place + ", with " + strong_name(task.donor);
+            return speech.around(say("Pollinate {}, with {}", place, strong_name(task.donor)));
         case FieldWork::unbag:
             break;
     }
-    return "Take the bags off " + place;
+    return speech.around(say("Take the bags off {}", place));
 }
 
-std::string urgency_tag(Urgency urgency) {
-    return element("span", kind_of(urgency), urgency_words(urgency));
+std::string urgency_tag(Urgency urgency, const Speech& speech) {
+    return element("span", kind_of(urgency), speech.plain(urgency_words(urgency)));
 }
 
-std::string later_season_tag(const PollenTask& task, Season season) {
+std::string later_season_tag(const PollenTask& task, Season season, const Speech& speech) {
     return task.season_of_use > season
-               ? element("span", "tag soon", fmt::format("for spring {}", task.season_of_use.year))
+               ? element("span", "tag soon", speech.plain(say("for spring {}", task.season_of_use.year)))
                : "";
 }
 
-std::string days_html(Day from, Day to) {
-    const auto last = element("strong", "", iso_work_day_html(to));
-    return from == to ? last : span_html(iso_work_day_html(from), last);
+std::string days_html(Day from, Day to, const Speech& speech) {
+    const auto last = element("strong", "", iso_work_day_html(to, speech));
+    return from == to ? last : span_html(iso_work_day_html(from, speech), last);
 }
 
-std::string tick_box(std::string_view what) {
-    return fmt::format("<input type=\"checkbox\" aria-label=\"Done: {}\">", escape_markup(what));
+std::string tick_box(const Sentence& what, const Speech& speech) {
+    return fmt::format("<input type=\"checkbox\" aria-label=\"{}\">", speech.plain(say("Done: {}", what)));
 }
 
 }  // namespace pipward

@@ -1,8 +1,6 @@
 // SPDX-License-Identifier: MIT
 #include "pipward/place/address.h"
 
-#include <fmt/format.h>
-
 #include <algorithm>
 
 #include "pipward/place/scrap_text.h"
@@ -10,42 +8,59 @@
 namespace pipward {
 namespace {
 
-// "row 3", but "Row 3" where the name says so itself.
-std::string named(const std::string& word, const std::string& name) {
+bool begins_with(const std::string& name, std::string_view word) {
     const auto words = folded_words(name);
-    return !words.empty() && words.front() == word ? name : fmt::format("{} {}", word, name);
+    return !words.empty() && words.front() == word;
 }
 
-std::string position_text(const Tree& tree, std::span<const TreeRow> rows) {
-    const auto text = fmt::format("position {}", *tree.position);
+// "row 3", but "Row 3" where the name says so itself.
+Sentence block_text(const std::string& block) {
+    return begins_with(block, "block") ? verbatim(block) : say("block {}", block);
+}
+
+Sentence row_text(const std::string& row) {
+    return begins_with(row, "row") ? verbatim(row) : say("row {}", row);
+}
+
+Sentence position_text(const Tree& tree, std::span<const TreeRow> rows) {
     const auto row = std::ranges::find_if(
         rows, [&](const TreeRow& r) { return tree.row == r.name && tree.block.value_or("") == r.block; });
     const bool tells_more = row != rows.end() && row->first_position != 1;
     const int place = tells_more ? *tree.position - row->first_position + 1 : 0;
-    return place > 0 ? fmt::format("{} ({} of the row)", text, ordinal(place)) : text;
+    return place > 0 ? say("position {} ({} of the row)", *tree.position, ordinal(place))
+                     : say("position {}", *tree.position);
 }
 
 }  // namespace
 
-std::string ordinal(int number) {
+Sentence ordinal(int number) {
     const int last_two = number % 100;
     const bool teens = last_two >= 11 && last_two <= 13;
     const int last = teens ? 0 : number % 10;
-    return fmt::format("{}{}", number, last == 1 ? "st" : last == 2 ? "nd" : last == 3 ? "rd" : "th");
+    switch (last) {
+        case 1:
+            return say("{}st", number);
+        case 2:
+            return say("{}nd", number);
+        case 3:
+            return say("{}rd", number);
+        default:
+            return say("{}th", number);
+    }
 }
 
-std::string address_of(const Tree& tree, std::span<const TreeRow> rows) {
-    std::vector<std::string> parts;
+Sentence address_of(const Tree& tree, std::span<const TreeRow> rows) {
+    std::vector<Sentence> parts;
     if (tree.block) {
-        parts.push_back(named("block", *tree.block));
+        parts.push_back(block_text(*tree.block));
     }
     if (tree.row) {
-        parts.push_back(named("row", *tree.row));
+        parts.push_back(row_text(*tree.row));
     }
     if (tree.position) {
         parts.push_back(position_text(tree, rows));
     }
-    return fmt::format("{}", fmt::join(parts, ", "));
+    return joined(parts, verbatim(", "));
 }
 
 }  // namespace pipward

@@ -2,9 +2,9 @@
 #pragma once
 
 #include <span>
-#include <string>
 
 #include "pipward/record/orchard.h"
+#include "pipward/value/sentence.h"
 
 namespace pipward {
 
@@ -12,9 +12,9 @@ namespace pipward {
 /// left out; empty where it tells nothing. Where the tree's row does not begin with position 1 the place in
 /// the row is told as well: "position 112 (12th of the row)". The one wording for every list, sheet and
 /// label.
-std::string address_of(const Tree& tree, std::span<const TreeRow> rows);
+Sentence address_of(const Tree& tree, std::span<const TreeRow> rows);
 
 /// "1st", "2nd", "3rd", "11th".
-std::string ordinal(int number);
+Sentence ordinal(int number);
 
 }  // namespace pipward

@@ -1,8 +1,6 @@
 // SPDX-License-Identifier: MIT
 #include "pipward/place/alley.h"
 
-#include <fmt/format.h>
-
 #include <limits>
 
 namespace pipward {
@@ -13,8 +11,8 @@ constexpr double stagger = 2.0;        // metres: rows side by side need not beg
 
 }  // namespace
 
-std::string alley_words(std::span<const TreeLine> lines, std::span<const Barrier> barriers,
-                        const Barrier& barrier, PlanePoint tree, PlanePoint stand) {
+Sentence alley_words(std::span<const TreeLine> lines, std::span<const Barrier> barriers,
+                     const Barrier& barrier, PlanePoint tree, PlanePoint stand) {
     const auto across = tree + unit(stand - tree) * widest_alley;
     const TreeLine* facing = nullptr;
     double nearest = std::numeric_limits<double>::infinity();
@@ -32,12 +30,11 @@ std::string alley_words(std::span<const TreeLine> lines, std::span<const Barrier
     }
     const auto& own = lines[barrier.line].name;
     if (facing == nullptr) {
-        return fmt::format("outside of row {}", own.second);
+        return say("outside of row {}", own.second);
     }
-    return facing->name.first == own.first
-               ? fmt::format("between rows {} and {}", own.second, facing->name.second)
-               : fmt::format("between row {} and row {} of block {}", own.second, facing->name.second,
-                             facing->name.first);
+    return facing->name.first == own.first ? say("between rows {} and {}", own.second, facing->name.second)
+                                           : say("between row {} and row {} of block {}", own.second,
+                                                 facing->name.second, facing->name.first);
 }
 
 }  // namespace pipward

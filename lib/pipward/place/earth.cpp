@@ -134,9 +134,10 @@ WayTo way_between(const LonLat& from, const LonLat& to) {
     return {Metres{metres}, bearing};
 }
 
-std::string_view compass_words(double bearing) {
-    static constexpr std::array<std::string_view, 8> words{"north", "north-east", "east", "south-east",
-                                                           "south", "south-west", "west", "north-west"};
+Sentence compass_words(double bearing) {
+    static const std::array<Sentence, 8> words{say("north"),      say("north-east"), say("east"),
+                                               say("south-east"), say("south"),      say("south-west"),
+                                               say("west"),       say("north-west")};
     const auto eighth = static_cast<std::size_t>(std::lround(bearing / 45.0));
     return words[eighth % words.size()];
 }

@@ -7,6 +7,7 @@
 #include <string_view>
 
 #include "pipward/record/orchard.h"
+#include "pipward/value/sentence.h"
 
 /// From the book's coordinates to the earth: longitude and latitude, distance and bearing.
 namespace pipward {
@@ -58,6 +59,6 @@ struct WayTo {
 WayTo way_between(const LonLat& from, const LonLat& to);
 
 /// "north-east" for 30..60 degrees and so on: the nearest of eight.
-std::string_view compass_words(double bearing);
+Sentence compass_words(double bearing);
 
 }  // namespace pipward

@@ -190,11 +190,11 @@ void FamilyTable::find(std::string_view scrap, Hits& hits) const {
     }
 }
 
-std::string FamilyTable::shown(std::uint32_t family, std::uint32_t tree) const {
+Sentence FamilyTable::shown(std::uint32_t family, std::uint32_t tree) const {
     const auto& found = families_[family];
     const auto parents = fmt::format("{} × {}", found.seed_parent, found.pollen_parent);
     const auto sibling = std::ranges::find(found.siblings, tree, &Sibling::tree);
-    return sibling->number.empty() ? parents : fmt::format("{} no. {}", parents, sibling->number);
+    return sibling->number.empty() ? verbatim(parents) : say("{} no. {}", parents, sibling->number);
 }
 
 std::string_view sibling_number(const Accession& accession, const Tree& tree, std::string_view code) {

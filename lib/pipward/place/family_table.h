@@ -37,7 +37,7 @@ class FamilyTable {
     void find(std::string_view scrap, Hits& hits) const;
 
     /// "A × B no. 17" for the hit.
-    std::string shown(std::uint32_t family, std::uint32_t tree) const;
+    Sentence shown(std::uint32_t family, std::uint32_t tree) const;
 
   private:
     void find_by_code(std::string_view scrap, Hits& hits) const;

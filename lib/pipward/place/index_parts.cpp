@@ -97,7 +97,7 @@ class Filler {
     Trees crosses_of(const Accession& accession) const {
         auto parts = name_parts(folded_text(accession.name));
         for (; !parts.empty(); parts.pop_back()) {
-            const auto found = crosses_by_parts_.find(joined(parts));
+            const auto found = crosses_by_parts_.find(put_together(parts));
             if (found != crosses_by_parts_.end()) {
                 return found->second;
             }
@@ -109,7 +109,7 @@ class Filler {
         return bred && found != crosses_by_parents_.end() ? found->second : Trees{};
     }
 
-    static std::string joined(const std::vector<std::string>& parts) {
+    static std::string put_together(const std::vector<std::string>& parts) {
         std::string text;
         for (const auto& part : parts) {
             text += (text.empty() ? "" : " ") + part;

@@ -2,7 +2,8 @@
 #pragma once
 
 #include <cstdint>
-#include <string>
+
+#include "pipward/value/sentence.h"
 
 /// How a scrap led to a tree.
 namespace pipward {
@@ -25,11 +26,11 @@ enum class Extent : std::uint8_t { whole, part, like };
 struct Match {
     MatchKind kind = MatchKind::label;
     Extent extent = Extent::whole;
-    int slips = 0;     ///< letters off, where the name is only like the scrap
-    std::string what;  ///< the name, address or note that matched, as the book has it
+    int slips = 0;  ///< letters off, where the name is only like the scrap
+    Sentence what;  ///< the name, address or note that matched, as the book has it
 };
 
 /// "label", "part of accession Larkfold Red", "accession Wrenlea, 1 letter off".
-std::string to_text(const Match& match);
+Sentence to_text(const Match& match);
 
 }  // namespace pipward

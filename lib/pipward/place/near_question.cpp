@@ -16,7 +16,7 @@ using YesAt = std::function<double(const NearSpot&)>;
 
 struct Asked {
     std::string key;
-    std::string words;
+    Sentence words;
     double effort = 0;  // bits that a question must be worth more to be asked before an easy one
     YesAt yes;
 };
@@ -34,32 +34,32 @@ double is_true(const std::optional<bool>& fact) {
     return yes_of(fact, [](bool value) { return value; });
 }
 
-std::string direction(PlanePoint way) {
-    return std::string(compass_words(bearing_of(way)));
+Sentence direction(PlanePoint way) {
+    return compass_words(bearing_of(way));
 }
 
 void ask_of_neighbours(const NearSpots& near, std::vector<Asked>& asked) {
     const auto there = direction(near.ahead);
     const auto back = direction(near.ahead * -1);
-    const auto next = [](const std::string& where) {
-        return fmt::format("Does a tree stand at the next place of this row to the {}?", where);
+    const auto next = [](const Sentence& where) {
+        return say("Does a tree stand at the next place of this row to the {}?", where);
     };
     asked.push_back(
         {"tree-ahead", next(there), 0, [](const NearSpot& s) { return is_true(s.facts.tree_ahead); }});
     asked.push_back(
         {"tree-behind", next(back), 0, [](const NearSpot& s) { return is_true(s.facts.tree_behind); }});
-    const auto beside = [](const std::string& where) {
-        return fmt::format("Is there another row beside this one to the {}?", where);
+    const auto beside = [](const Sentence& where) {
+        return say("Is there another row beside this one to the {}?", where);
     };
     asked.push_back({"row-left", beside(direction(left_of(near.ahead))), 0,
                      [](const NearSpot& s) { return is_true(s.facts.row_left); }});
     asked.push_back({"row-right", beside(direction(left_of(near.ahead) * -1)), 0,
                      [](const NearSpot& s) { return is_true(s.facts.row_right); }});
-    asked.push_back({"tree-here", "Does a tree stand here?", 0,
+    asked.push_back({"tree-here", say("Does a tree stand here?"), 0,
                      [](const NearSpot& s) { return s.kind == SpotKind::tree ? 1.0 : 0.0; }});
 }
 
-void ask_to_count(const NearSpots& near, const std::string& name, const std::string& where,
+void ask_to_count(const NearSpots& near, const std::string& name, const Sentence& where,
                   std::optional<int> SpotFacts::*trees, std::vector<Asked>& asked) {
     constexpr int most_counted = 12;
     std::set<int> counts;
@@ -70,10 +70,9 @@ void ask_to_count(const NearSpots& near, const std::string& name, const std::str
         }
     }
     for (const int count : counts) {
-        auto words = count == 0
-                         ? fmt::format("Is there no tree after this one to the {} end of the row?", where)
-                         : fmt::format("Are there at most {} trees after this one to the {} end of the row?",
-                                       count, where);
+        auto words = count == 0 ? say("Is there no tree after this one to the {} end of the row?", where)
+                                : say("Are there at most {} trees after this one to the {} end of the row?",
+                                      count, where);
         asked.push_back({fmt::format("{}:{}", name, count), std::move(words), count_effort * count,
                          [trees, count](const NearSpot& s) {
                              return yes_of(s.facts.*trees, [&](int value) { return value <= count; });
@@ -95,7 +94,7 @@ std::set<std::string> names_at(const NearSpots& near, const Orchard& orchard, bo
     return names;
 }
 
-void ask_for_next(const NearSpots& near, const std::string& name, const std::string& where,
+void ask_for_next(const NearSpots& near, const std::string& name, const Sentence& where,
                   std::optional<std::string> SpotFacts::*accession, std::vector<Asked>& asked) {
     std::set<std::string> names;
     for (const auto& spot : near.spots) {
@@ -104,7 +103,7 @@ void ask_for_next(const NearSpots& near, const std::string& name, const std::str
     names.erase("");
     for (const auto& next : names) {
         asked.push_back({fmt::format("{}:{}", name, next),
-                         fmt::format("Is the next tree of this row to the {} {}?", where, next), name_effort,
+                         say("Is the next tree of this row to the {} {}?", where, next), name_effort,
                          [accession, next](const NearSpot& s) {
                              return s.row ? (s.facts.*accession == next ? 1.0 : 0.0) : 0.5;
                          }});
@@ -113,7 +112,7 @@ void ask_for_next(const NearSpots& near, const std::string& name, const std::str
 
 void ask_for_names(const NearSpots& near, const Orchard& orchard, std::vector<Asked>& asked) {
     for (const auto& name : names_at(near, orchard, false)) {
-        asked.push_back({"accession:" + name, fmt::format("Is this tree {}?", name), name_effort,
+        asked.push_back({"accession:" + name, say("Is this tree {}?", name), name_effort,
                          [&orchard, name](const NearSpot& s) {
                              return s.kind == SpotKind::tree && orchard.trees[*s.tree].accession == name
                                         ? 1.0
@@ -121,7 +120,7 @@ void ask_for_names(const NearSpots& near, const Orchard& orchard, std::vector<As
                          }});
     }
     for (const auto& label : names_at(near, orchard, true)) {
-        asked.push_back({"label:" + label, fmt::format("Does the label read {}?", label), label_effort,
+        asked.push_back({"label:" + label, say("Does the label read {}?", label), label_effort,
                          [&orchard, label](const NearSpot& s) {
                              return s.kind == SpotKind::tree && orchard.trees[*s.tree].label == label ? 1.0
                                                                                                       : 0.0;

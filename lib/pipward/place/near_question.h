@@ -12,7 +12,7 @@ namespace pipward {
 /// A question that can be answered by looking round, and what each answer would say.
 struct NearQuestion {
     std::string key;             ///< "tree-ahead", "accession:Wrenlea", "label:UP-03-09"
-    std::string words;           ///< "Does a tree stand at the next place to the north-east?"
+    Sentence words;              ///< "Does a tree stand at the next place to the north-east?"
     double yes = 0;              ///< the probability of yes
     double bits = 0;             ///< what the answer is worth, 0 to 1 (Shannon 1948)
     std::vector<double> if_yes;  ///< the spots' probabilities after yes

@@ -81,21 +81,21 @@ void refit(const RowMembers& members, std::span<const PlacedPoint> points, doubl
     scale.missing = std::clamp(1 - static_cast<double>(points.size()) / places, 0.03, 0.5);
 }
 
-std::string doubt_of(const RowMember& member, const PlacedPoint& point, double start, double confidence,
-                     double wanted) {
+Sentence doubt_of(const RowMember& member, const PlacedPoint& point, double start, double confidence,
+                  double wanted) {
     if (confidence >= wanted) {
         return {};
     }
     if (member.certainty < wanted) {
-        return "it stands off its row";
+        return say("it stands off its row");
     }
     if (start < wanted) {
-        return "it is not clear where its row begins";
+        return say("it is not clear where its row begins");
     }
     if (point.shared > (1 - wanted) / 2) {
-        return "another tree may stand at the same position";
+        return say("another tree may stand at the same position");
     }
-    return point.stray > 0.5 ? "no position is near" : "more than one position is possible";
+    return point.stray > 0.5 ? say("no position is near") : say("more than one position is possible");
 }
 
 double wanted_confidence(double confidence, double noise_share) {

@@ -33,8 +33,8 @@ void refit(const RowMembers& members, std::span<const PlacedPoint> points, doubl
            PositionScale& scale);
 
 /// Why a tree is left open; empty where it is sure enough.
-std::string doubt_of(const RowMember& member, const PlacedPoint& point, double start, double confidence,
-                     double wanted);
+Sentence doubt_of(const RowMember& member, const PlacedPoint& point, double start, double confidence,
+                  double wanted);
 
 /// How sure a number must be where the noise is this share of a spacing or row distance.
 double wanted_confidence(double confidence, double noise_share);

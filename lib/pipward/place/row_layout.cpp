@@ -14,20 +14,20 @@ constexpr double tolerance = 0.01;
 constexpr double turned_back = 90;
 constexpr int most_positions = 100000;
 
-Finding about(const RowCourse& course, std::string message, std::string remedy) {
+Finding about(const RowCourse& course, Sentence message, Sentence remedy) {
     return {Level::error, "tree_row", course.name, "geom", {}, std::move(message), std::move(remedy)};
 }
 
 bool is_course(const RowCourse& course, const GroundLine& line, Findings& findings) {
     if (line.length().value <= tolerance) {
-        findings.push_back(about(course, "The row has no length.",
-                                 "Give two or more points that are not at the same place."));
+        findings.push_back(about(course, say("The row has no length."),
+                                 say("Give two or more points that are not at the same place.")));
         return false;
     }
     if (line.sharpest_turn() > turned_back) {
-        findings.push_back(about(
-            course, fmt::format("The row turns back on itself, by {:.0f} degrees.", line.sharpest_turn()),
-            "Give its points in the order in which one passes them."));
+        findings.push_back(
+            about(course, say("The row turns back on itself, by {:.0f} degrees.", line.sharpest_turn()),
+                  say("Give its points in the order in which one passes them.")));
         return false;
     }
     return true;
@@ -41,18 +41,18 @@ int positions_in(const RowCourse& course, double length, const RowRule& rule, Fi
     const double room = length - 2 * rule.headland.value < -tolerance ? 0 : room_for(length, rule);
     const double wanted = rule.count ? *rule.count : std::max(room, 1.0);
     if (wanted > room) {
-        findings.push_back(about(
-            course,
-            fmt::format("The row is {:.2f} m long: between its headlands there is room for {:.0f} positions.",
-                        length, room),
-            "Draw it longer, or take fewer positions, a shorter spacing or a smaller headland."));
+        findings.push_back(
+            about(course,
+                  say("The row is {:.2f} m long: between its headlands there is room for {:.0f} positions.",
+                      length, room),
+                  say("Draw it longer, or take fewer positions, a shorter spacing or a smaller headland.")));
         return 0;
     }
     if (wanted + rule.first_position - 1 > most_positions) {
-        findings.push_back(about(course, fmt::format("The row would have {:.0f} positions.", wanted),
-                                 fmt::format("Positions are numbered up to {}: check the spacing and the "
-                                             "coordinate system.",
-                                             most_positions)));
+        findings.push_back(about(course, say("The row would have {:.0f} positions.", wanted),
+                                 say("Positions are numbered up to {}: check the spacing and the "
+                                     "coordinate system.",
+                                     most_positions)));
         return 0;
     }
     return static_cast<int>(wanted);

@@ -141,7 +141,7 @@ Recovery match_rows(std::span<const LonLat> trees, std::span<const KnownRow> row
     const double noise = std::max(recovery.noise_across.value, recovery.noise_along.value);
     std::vector<RowMembers> members(rows.size());
     for (std::size_t i = 0; i < trees.size(); ++i) {
-        recovery.trees[i].doubt = "no row is near";
+        recovery.trees[i].doubt = say("no row is near");
         if (nearest[i].row >= 0) {
             members[static_cast<std::size_t>(nearest[i].row)].push_back(
                 {i, nearest[i].foot.along, nearest[i].foot.off, row_certainty(nearest[i], noise)});

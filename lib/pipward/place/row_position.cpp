@@ -38,7 +38,7 @@ Standing standing_trees(const Orchard& orchard, Day as_of) {
     return standing;
 }
 
-Finding about(const Tree& tree, std::string message, std::string remedy) {
+Finding about(const Tree& tree, Sentence message, Sentence remedy) {
     return {Level::warning,
             "tree",
             tree.label,
@@ -61,9 +61,9 @@ void occupy(RowPosition& position, const Tree& tree, const TreeRow& row, Day as_
     if (position.off->value > row.spacing->value / 2) {
         findings.push_back(
             about(tree,
-                  fmt::format("On the map it stands {:.1f} m from its position in block {}, row {}.",
-                              position.off->value, row.block, row.name),
-                  "Check the number of its position, its place on the map, and the row's line."));
+                  say("On the map it stands {:.1f} m from its position in block {}, row {}.",
+                      position.off->value, row.block, row.name),
+                  say("Check the number of its position, its place on the map, and the row's line.")));
     }
 }
 
@@ -78,8 +78,8 @@ void tell_trees_without_position(const Orchard& orchard,
         if (const auto found = standing.find(spot);
             found != standing.end() && found->second == &tree && !seen.contains(spot)) {
             findings.push_back(about(
-                tree, fmt::format("Row {} of block {} has no such position.", *tree.row, *tree.block),
-                "Correct the number, the row's first position or its spacing, or draw the row longer."));
+                tree, say("Row {} of block {} has no such position.", *tree.row, *tree.block),
+                say("Correct the number, the row's first position or its spacing, or draw the row longer.")));
         }
     }
 }

@@ -21,15 +21,15 @@ constexpr double degree = pi / 180;
 constexpr std::size_t fewest = 3;
 constexpr std::size_t enough_points = 3000;
 
-Finding told(Level level, std::string message, std::string remedy) {
+Finding told(Level level, Sentence message, Sentence remedy) {
     return {level, "tree", {}, {}, {}, std::move(message), std::move(remedy)};
 }
 
-Recovery all_open(std::size_t trees, const std::string& why, const std::string& remedy) {
+Recovery all_open(std::size_t trees, const Sentence& why, const Sentence& remedy) {
     Recovery recovery;
     recovery.trees.resize(trees);
     for (auto& tree : recovery.trees) {
-        tree.doubt = "no rows could be made out";
+        tree.doubt = say("no rows could be made out");
     }
     recovery.findings.push_back(told(Level::warning, why, remedy));
     return recovery;
@@ -158,11 +158,12 @@ void find_starts(std::vector<DecodedRow>& rows, const RecoveryRule& rule, Recove
         row.start.number = row.start.first;
         row.start.certainty = 0;
     }
-    recovery.findings.push_back(told(
-        Level::warning,
-        "The rows do not begin at a common edge, or are too few to show one: where first trees are missing "
-        "the numbers cannot be known.",
-        "Count each row from its first tree with begin first_tree, or lay the rows with row-lay first."));
+    recovery.findings.push_back(told(Level::warning,
+                                     say("The rows do not begin at a common edge, or are too few to show "
+                                         "one: where first trees are missing "
+                                         "the numbers cannot be known."),
+                                     say("Count each row from its first tree with begin first_tree, or lay "
+                                         "the rows with row-lay first.")));
 }
 
 NumberedTree numbered(const RowMember& member, const PlacedPoint& point, const DecodedRow& row,
@@ -237,14 +238,14 @@ Recovery recover_rows(std::span<const LonLat> trees, const RecoveryRule& rule) {
     const auto family = find_lines(plane, search_of(rule));
     if (!family) {
         return all_open(
-            trees.size(), "No even rows can be made out among the trees.",
-            "Give the row distance and the bearing, number one block at a time, or lay its rows with "
-            "row-lay first.");
+            trees.size(), say("No even rows can be made out among the trees."),
+            say("Give the row distance and the bearing, number one block at a time, or lay its rows with "
+                "row-lay first."));
     }
     if (family->ambiguous && !rule.bearing) {
         return all_open(trees.size(),
-                        "The trees stand in even lines both ways: which are the rows is not clear.",
-                        "Give the rough bearing of the rows.");
+                        say("The trees stand in even lines both ways: which are the rows is not clear."),
+                        say("Give the rough bearing of the rows."));
     }
     const double bearing = directed(family->rows.bearing, rule);
     const auto points = turned(plane, bearing);
@@ -253,8 +254,8 @@ Recovery recover_rows(std::span<const LonLat> trees, const RecoveryRule& rule) {
     const auto spacing = rows.empty() ? std::nullopt : spacing_of(rows, rule);
     if (!spacing) {
         return all_open(
-            trees.size(), "No even spacing can be made out along the rows.",
-            "Give the spacing, measure the trees more exactly, or lay the rows with row-lay first.");
+            trees.size(), say("No even spacing can be made out along the rows."),
+            say("Give the spacing, measure the trees more exactly, or lay the rows with row-lay first."));
     }
     Recovery recovery;
     recovery.row_distance = Metres{fit.distance};
@@ -265,7 +266,7 @@ Recovery recover_rows(std::span<const LonLat> trees, const RecoveryRule& rule) {
     recovery.trees.resize(trees.size());
     for (std::size_t i = 0; i < trees.size(); ++i) {
         recovery.trees[i].off_row = std::abs(fit.points[i].off);
-        recovery.trees[i].doubt = "its row has too few trees";
+        recovery.trees[i].doubt = say("its row has too few trees");
     }
     const double noise = std::max(recovery.noise_along.value, 0.9 * fit.noise);
     auto taken = decoded_rows(rows, spacing->spacing, noise);

@@ -31,7 +31,7 @@ struct NumberedTree {
     double off_row = 0;       ///< metres across from the row's line
     double off_position = 0;  ///< metres along from the position, positive in the direction of counting
     double confidence = 0;    ///< that row and position are right, 0..1
-    std::string doubt{};      ///< why it is left open; empty where it is decided
+    Sentence doubt{};         ///< why it is left open; empty where it is decided
 };
 
 /// A row that was made out.

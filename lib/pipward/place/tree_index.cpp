@@ -22,18 +22,18 @@ struct TreeIndex::Parts {
     FamilyTable families;
     NotePool notes;
 
-    std::string what(const Hit& hit) const {
+    Sentence what(const Hit& hit) const {
         switch (hit.kind) {
             case MatchKind::parents:
                 return families.shown(hit.source, hit.tree);
             case MatchKind::address:
                 return address_of(orchard.trees[hit.tree], orchard.rows);
             case MatchKind::note:
-                return notes.shown(hit.source);
+                return verbatim(notes.shown(hit.source));
             case MatchKind::nearness:
                 return {};
             default:
-                return names.shown(hit.source);
+                return verbatim(names.shown(hit.source));
         }
     }
 

@@ -9,8 +9,8 @@
 namespace pipward {
 namespace {
 
-std::string with_note(std::string words, const std::optional<std::string>& note) {
-    return note ? fmt::format("{}. {}", words, *note) : words;
+Sentence with_note(const Sentence& words, const std::optional<std::string>& note) {
+    return note ? words + verbatim(". " + *note) : words;
 }
 
 bool is_about(const BloomNote& note, const Tree& tree) {
@@ -18,47 +18,46 @@ bool is_about(const BloomNote& note, const Tree& tree) {
 }
 
 TreeEvent event_of(const BloomNote& note) {
-    auto words = fmt::format("{} (BBCH {})", words_of(note.bbch), note.bbch.code);
+    auto words = say("{} (BBCH {})", filled(words_of(note.bbch), {}), note.bbch.code);
     if (note.open_percent) {
-        words += fmt::format(", {} % open", *note.open_percent);
+        words = say("{}, {} % open", words, *note.open_percent);
     }
-    return {note.noted_on, TreeEventKind::bloom, with_note(std::move(words), note.note)};
+    return {note.noted_on, TreeEventKind::bloom, with_note(words, note.note)};
 }
 
 TreeEvent event_of(const Pollination& work) {
-    return {work.worked_on, TreeEventKind::pollination,
-            with_note(fmt::format("{} flowers worked for {}, tag {}", work.flowers, work.cross, work.tag),
-                      work.note)};
+    return {
+        work.worked_on, TreeEventKind::pollination,
+        with_note(say("{} flowers worked for {}, tag {}", work.flowers, work.cross, work.tag), work.note)};
 }
 
 // Traits are named as the breeder names columns: "fruit_mass_g".
-std::string trait_words(const TraitScore& score) {
+Sentence trait_words(const TraitScore& score) {
     auto trait = score.trait;
     std::ranges::replace(trait, '_', ' ');
-    return with_note(fmt::format("{} {}", trait, score.score), score.note);
+    return with_note(verbatim(fmt::format("{} {}", trait, score.score)), score.note);
 }
 
 void add_scores(const Orchard& orchard, const Tree& tree, std::vector<TreeEvent>& events) {
-    std::map<Day, std::string> by_day;
+    std::map<Day, std::vector<Sentence>> by_day;
     for (const auto& score : orchard.trait_scores) {
         if (score.tree == tree.label) {
-            auto& words = by_day[score.scored_on];
-            words += (words.empty() ? "" : ", ") + trait_words(score);
+            by_day[score.scored_on].push_back(trait_words(score));
         }
     }
-    for (auto& [day, words] : by_day) {
-        events.push_back({day, TreeEventKind::score, std::move(words)});
+    for (const auto& [day, scores] : by_day) {
+        events.push_back({day, TreeEventKind::score, joined(scores, verbatim(", "))});
     }
 }
 
 }  // namespace
 
-std::string standing_of(const Tree& tree) {
+Sentence standing_of(const Tree& tree) {
     if (!tree.removed_on) {
-        return "standing";
+        return say("standing");
     }
-    const auto words = fmt::format("removed {}", to_iso(*tree.removed_on));
-    return tree.note ? fmt::format("{}: {}", words, *tree.note) : words;
+    const auto words = say("removed {}", to_iso(*tree.removed_on));
+    return tree.note ? words + verbatim(": " + *tree.note) : words;
 }
 
 std::vector<TreeEvent> story_of(const Orchard& orchard, const Tree& tree, std::size_t limit) {

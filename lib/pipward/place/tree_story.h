@@ -5,20 +5,21 @@
 #include <vector>
 
 #include "pipward/record/orchard.h"
+#include "pipward/value/sentence.h"
 
 /// What a book tells of one tree, in plain words.
 namespace pipward {
 
 /// "standing", or "removed 2024-11-16: Culled: scab every year.": when it went and, as far as its note tells,
 /// why.
-std::string standing_of(const Tree& tree);
+Sentence standing_of(const Tree& tree);
 
 enum class TreeEventKind { bloom, pollination, score };
 
 struct TreeEvent {
     Day day;
     TreeEventKind kind = TreeEventKind::bloom;
-    std::string words;  ///< "full flowering ... (BBCH 65)", "58 flowers worked for 25-01, tag 25-01-c"
+    Sentence words;  ///< "full flowering ... (BBCH 65)", "58 flowers worked for 25-01, tag 25-01-c"
 };
 
 /// The last events of a tree, the newest first: its bloom notes, and those of its accession where no single

@@ -97,15 +97,15 @@ class Rows {
         return {sides.left, sides.right};
     }
 
-    std::string alley(std::uint32_t tree, PlanePoint stand) const {
+    Sentence alley(std::uint32_t tree, PlanePoint stand) const {
         const auto* barrier = barrier_of(tree);
         return barrier == nullptr
-                   ? std::string{}
+                   ? Sentence{}
                    : alley_words(lines_, barriers_, *barrier, plane_(*orchard_.trees[tree].at), stand);
     }
 
     // The direction from the row to where one stands.
-    std::string side(std::uint32_t tree, PlanePoint stand) const {
+    Sentence side(std::uint32_t tree, PlanePoint stand) const {
         const auto* barrier = barrier_of(tree);
         if (barrier == nullptr) {
             return {};
@@ -113,7 +113,7 @@ class Rows {
         const auto sides = sides_of(*barrier, plane_(*orchard_.trees[tree].at));
         const auto across = sides.left - sides.right;
         const bool left = length(stand - sides.left) < length(stand - sides.right);
-        return std::string(compass_words(bearing_of(left ? across : across * -1)));
+        return compass_words(bearing_of(left ? across : across * -1));
     }
 
   private:

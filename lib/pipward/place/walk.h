@@ -29,8 +29,8 @@ struct WalkWish {
 struct WalkLeg {
     std::optional<std::uint32_t> tree;  ///< where it leads; nothing for the last one, to the end
     double metres = 0;
-    std::string side{};            ///< of the row on which one stands: "north-east"; empty without a row
-    std::string alley{};           ///< "between rows 3 and 4", "outside of row 5"
+    Sentence side{};               ///< of the row on which one stands: "north-east"; empty without a row
+    Sentence alley{};              ///< "between rows 3 and 4", "outside of row 5"
     std::vector<MapPoint> line{};  ///< empty for a first stop without a start
     bool through_rows = false;     ///< no way round them was found: the line is straight
 };

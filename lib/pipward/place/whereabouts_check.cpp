@@ -34,8 +34,8 @@ bool is_near(const std::optional<LonLat>& place, std::span<const LonLat> known) 
     return place && nearest_of(*place, known) <= far_away;
 }
 
-Finding wrong(Level level, const MapPoint& point, const std::string& field, std::string message,
-              std::string remedy) {
+Finding wrong(Level level, const MapPoint& point, const std::string& field, Sentence message,
+              Sentence remedy) {
     return {level, {}, {}, field, shown(point), std::move(message), std::move(remedy)};
 }
 
@@ -46,16 +46,16 @@ std::optional<Finding> check_far(const MapPoint& point, const LonLat& place, con
     }
     if (is_near(to_earth({point.y, point.x, {}}), known)) {
         return wrong(Level::error, point, field,
-                     to_earth.from_degrees() ? "Latitude and longitude are exchanged: the other way round it "
-                                               "lies among the book's places."
-                                             : "East and north are exchanged: the other way round it lies "
-                                               "among the book's places.",
-                     "Give the east (longitude, x) first, then the north (latitude, y).");
+                     to_earth.from_degrees()
+                         ? say("Latitude and longitude are exchanged: the other way round it "
+                               "lies among the book's places.")
+                         : say("East and north are exchanged: the other way round it lies "
+                               "among the book's places."),
+                     say("Give the east (longitude, x) first, then the north (latitude, y)."));
     }
-    return wrong(
-        Level::warning, point, field,
-        fmt::format("It lies {:.0f} km from everything else in the book.", nearest_of(place, known) / 1000),
-        "Check the coordinates and their coordinate system.");
+    return wrong(Level::warning, point, field,
+                 say("It lies {:.0f} km from everything else in the book.", nearest_of(place, known) / 1000),
+                 say("Check the coordinates and their coordinate system."));
 }
 
 std::optional<Finding> check_point(const MapPoint& point, const ToEarth& to_earth,
@@ -63,17 +63,17 @@ std::optional<Finding> check_point(const MapPoint& point, const ToEarth& to_eart
                                    const std::string& field) {
     if (!to_earth.from_degrees() && looks_like_degrees(point)) {
         return wrong(Level::error, point, field,
-                     fmt::format("These numbers look like degrees, but {} counts metres.", crs),
-                     "Say which system they are in: for GNSS degrees, points-crs EPSG:4326.");
+                     say("These numbers look like degrees, but {} counts metres.", crs),
+                     say("Say which system they are in: for GNSS degrees, points-crs EPSG:4326."));
     }
     const auto place = to_earth(point);
     if (!place && is_near(to_earth({point.y, point.x, {}}), known)) {
-        return wrong(Level::error, point, field, "Latitude and longitude are exchanged.",
-                     "Give the east (longitude, x) first, then the north (latitude, y).");
+        return wrong(Level::error, point, field, say("Latitude and longitude are exchanged."),
+                     say("Give the east (longitude, x) first, then the north (latitude, y)."));
     }
     if (!place) {
-        return wrong(Level::error, point, field, fmt::format("This is no place on the earth in {}.", crs),
-                     "Check the coordinates and their coordinate system: east first, then north.");
+        return wrong(Level::error, point, field, say("This is no place on the earth in {}.", crs),
+                     say("Check the coordinates and their coordinate system: east first, then north."));
     }
     return check_far(point, *place, to_earth, known, field);
 }

@@ -42,6 +42,17 @@ std::string line_wkt(const std::vector<MapPoint>& line) {
     return "LINESTRING (" + points + ")";
 }
 
+Table spoken(Table table, const Wording& wording) {
+    for (auto& row : table.rows) {
+        for (auto& cell : row.cells) {
+            if (const auto* sentence = std::get_if<Sentence>(&cell)) {
+                cell = sentence->empty() ? Cell{} : Cell{sentence->in(wording)};
+            }
+        }
+    }
+    return table;
+}
+
 Table with_lines_as_text(const Table& table) {
     auto wider = table;
     if (!table.shape.has_lines) {
@@ -64,6 +75,7 @@ std::string to_text(const Cell& cell) {
         std::string operator()(double number) const { return fmt::format("{}", number); }
         std::string operator()(Day day) const { return to_iso(day); }
         std::string operator()(bool yes) const { return yes ? "yes" : "no"; }
+        std::string operator()(const Sentence& sentence) const { return sentence.text(); }
     };
     return std::visit(Writer{}, cell);
 }

@@ -9,6 +9,7 @@
 
 #include "pipward/record/orchard.h"
 #include "pipward/value/day.h"
+#include "pipward/value/sentence.h"
 
 /// A result as any host can show it and the book can keep it: typed, described columns and rows of cells.
 namespace pipward {
@@ -36,8 +37,9 @@ struct Column {
     std::vector<CodeWord> words{};
 };
 
-/// Nothing (std::monostate) is an unknown.
-using Cell = std::variant<std::monostate, std::string, std::int64_t, double, Day, bool>;
+/// Nothing (std::monostate) is an unknown. A sentence is text as well, which spoken() puts in the words of a
+/// host.
+using Cell = std::variant<std::monostate, std::string, std::int64_t, double, Day, bool, Sentence>;
 
 /// What a table of results looks like before it has rows: declared once, by the operation that makes it.
 struct TableShape {
@@ -50,8 +52,8 @@ struct TableShape {
 };
 
 struct Row {
-    std::vector<Cell> cells;         ///< as many as the shape has columns
-    std::optional<MapPoint> at{};    ///< in the book's coordinate system
+    std::vector<Cell> cells;          ///< as many as the shape has columns
+    std::optional<MapPoint> at{};     ///< in the book's coordinate system
     std::vector<MapPoint> line = {};  ///< the same, of at least two points; empty where the row has none
 };
 
@@ -69,6 +71,9 @@ Cell cell(const std::optional<T>& value) {
 /// "LINESTRING (522400 5331200,522436.96 5331210.78)": well-known text, heights left out, twelve digits
 /// (less than a millimetre); empty for fewer than two points.
 std::string line_wkt(const std::vector<MapPoint>& line);
+
+/// The table with its sentences as text, in the words of a host.
+Table spoken(Table table, const Wording& wording);
 
 /// A column for hosts that have text only: the rows' lines as well-known text.
 inline constexpr std::string_view line_column = "geom_wkt";

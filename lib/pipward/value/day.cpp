@@ -66,11 +66,34 @@ std::string to_iso(Day day) {
     return fmt::format("{:04}-{:02}-{:02}", parts.year, parts.month, parts.day);
 }
 
-std::string to_short_text(Day day) {
-    static constexpr std::array names{"Jan", "Feb", "Mar", "Apr", "May", "Jun",
-                                      "Jul", "Aug", "Sep", "Oct", "Nov", "Dec"};
-    const auto parts = parts_of(day);
-    return fmt::format("{} {}", parts.day, names[static_cast<std::size_t>(parts.month - 1)]);
+Sentence to_short_text(Day day) {
+    const auto [year, month, number] = parts_of(day);
+    switch (month) {
+        case 1:
+            return say("{} Jan", number);
+        case 2:
+            return say("{} Feb", number);
+        case 3:
+            return say("{} Mar", number);
+        case 4:
+            return say("{} Apr", number);
+        case 5:
+            return say("{} May", number);
+        case 6:
+            return say("{} Jun", number);
+        case 7:
+            return say("{} Jul", number);
+        case 8:
+            return say("{} Aug", number);
+        case 9:
+            return say("{} Sep", number);
+        case 10:
+            return say("{} Oct", number);
+        case 11:
+            return say("{} Nov", number);
+        default:
+            return say("{} Dec", number);
+    }
 }
 
 }  // namespace pipward

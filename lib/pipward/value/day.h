@@ -7,6 +7,8 @@
 #include <string>
 #include <string_view>
 
+#include "pipward/value/sentence.h"
+
 namespace pipward {
 
 /// A calendar day of the proleptic Gregorian calendar, without time or zone.
@@ -44,7 +46,7 @@ int day_of_year(Day day);
 /// Reads exactly YYYY-MM-DD; anything else, and days that do not exist, give nothing.
 std::optional<Day> parse_iso_day(std::string_view text);
 std::string to_iso(Day day);
-/// "12 Apr": for charts and sheets, English month names whatever the locale.
-std::string to_short_text(Day day);
+/// "12 Apr": for charts and sheets.
+Sentence to_short_text(Day day);
 
 }  // namespace pipward

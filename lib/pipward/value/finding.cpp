@@ -42,19 +42,17 @@ constexpr std::size_t few_rows = 3;
 /// Everything but the row.
 std::string alike(const Finding& finding) {
     std::string key;
-    for (const auto* part :
-         {&finding.table, &finding.field, &finding.value, &finding.message, &finding.remedy}) {
+    for (const std::string* part :
+         {&finding.table, &finding.field, &finding.value, &finding.message.text(), &finding.remedy.text()}) {
         key += *part + '\0';
     }
     return key + std::string(to_text(finding.level));
 }
 
-std::string rows_text(const std::vector<std::string>& rows) {
-    std::string text;
-    for (std::size_t i = 0; i < few_rows; ++i) {
-        text += (i > 0 ? ", " : "") + rows[i];
-    }
-    return text + " and " + std::to_string(rows.size() - few_rows) + " more";
+Sentence rows_text(const std::vector<std::string>& rows) {
+    const auto first = rows.begin();
+    return say("{} and {} more", fmt::format("{}", fmt::join(first, first + few_rows, ", ")),
+               rows.size() - few_rows);
 }
 
 }  // namespace
@@ -71,7 +69,19 @@ std::string_view to_text(Level level) {
     return "error";
 }
 
-Findings told_together(const Findings& findings) {
+Sentence level_words(Level level) {
+    switch (level) {
+        case Level::note:
+            return say("note");
+        case Level::warning:
+            return say("warning");
+        case Level::error:
+            break;
+    }
+    return say("error");
+}
+
+Findings told_together(const Findings& findings, const Wording& wording) {
     std::map<std::string, std::vector<std::string>> rows;
     for (const auto& finding : findings) {
         rows[alike(finding)].push_back(finding.row);
@@ -83,25 +93,32 @@ Findings told_together(const Findings& findings) {
         const bool many = rows[key].size() > few_rows && !finding.row.empty();
         if (!many || spoken.insert(key).second) {
             told.push_back(finding);
-            told.back().row = many ? rows_text(rows[key]) : finding.row;
+            told.back().row = many ? rows_text(rows[key]).in(wording) : finding.row;
         }
     }
     return told;
+}
+
+Findings spoken(Findings findings, const Wording& wording) {
+    for (auto& finding : findings) {
+        finding.message = verbatim(finding.message.in(wording));
+        finding.remedy = verbatim(finding.remedy.in(wording));
+    }
+    return findings;
 }
 
 bool has_errors(const Findings& findings) {
     return std::ranges::any_of(findings, [](const Finding& f) { return f.level == Level::error; });
 }
 
-std::string to_text(const Finding& finding) {
-    std::string text{to_text(finding.level)};
-    text += ": ";
+std::string to_text(const Finding& finding, const Wording& wording) {
+    auto text = level_words(finding.level).in(wording) + ": ";
     if (const auto where = where_of(finding); !where.empty()) {
         text += where + ": ";
     }
-    text += one_line(finding.message, longest_sentence);
+    text += one_line(finding.message.in(wording), longest_sentence);
     if (!finding.remedy.empty()) {
-        text += " " + one_line(finding.remedy, longest_sentence);
+        text += " " + one_line(finding.remedy.in(wording), longest_sentence);
     }
     return text;
 }

@@ -5,21 +5,25 @@
 #include <string>
 #include <vector>
 
+#include "pipward/value/sentence.h"
+
 namespace pipward {
 
 enum class Level { note, warning, error };
 
 std::string_view to_text(Level level);
+/// The same for people.
+Sentence level_words(Level level);
 
 /// Something noticed in what was read. An error prevents a result, a warning weakens it, a note explains it.
 struct Finding {
     Level level = Level::error;
-    std::string table;    ///< where: table or file; empty when it concerns the whole book
-    std::string row;      ///< which row, by its human key ("Larkfold Red", "fid 12", "line 3")
-    std::string field;    ///< which column
-    std::string value;    ///< what stands there
-    std::string message;  ///< what is wrong, as a sentence
-    std::string remedy;   ///< what to do about it, as a sentence
+    std::string table;  ///< where: table or file; empty when it concerns the whole book
+    std::string row;    ///< which row, by its human key ("Larkfold Red", "fid 12", "line 3")
+    std::string field;  ///< which column
+    std::string value;  ///< what stands there
+    Sentence message;   ///< what is wrong
+    Sentence remedy;    ///< what to do about it
 
     bool operator==(const Finding&) const = default;
 };
@@ -29,11 +33,14 @@ using Findings = std::vector<Finding>;
 bool has_errors(const Findings& findings);
 /// "error: bloom_note fid 12, bbch = 66: ... Remedy." Always one line of a length that can be read, whatever
 /// stands in the book; the fields keep it whole.
-std::string to_text(const Finding& finding);
+std::string to_text(const Finding& finding, const Wording& wording = in_english);
 
 /// For people: where more than three findings differ in nothing but their row, one stands for all, at the
 /// place of the first: "A-01, A-02, A-03 and 31 more".
-Findings told_together(const Findings& findings);
+Findings told_together(const Findings& findings, const Wording& wording = in_english);
+
+/// The findings with their sentences in the words of a host.
+Findings spoken(Findings findings, const Wording& wording);
 
 /// Why something could not be done. The console's exit codes follow these kinds.
 enum class Trouble {

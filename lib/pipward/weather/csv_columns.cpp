@@ -15,13 +15,13 @@ namespace {
 
 /// One column that the table must or may have.
 struct Wanted {
-    std::string_view role;    ///< for people
+    Sentence role;            ///< for people
     std::string_view option;  ///< the option that names it
     std::span<const std::string_view> names;
 };
 
 Finding about_header(const WeatherFileOptions& options, const Wanted& wanted, std::string value,
-                     std::string message, std::string remedy) {
+                     Sentence message, Sentence remedy) {
     return {.level = Level::error,
             .table = options.file,
             .row = "header",
@@ -79,8 +79,9 @@ class ColumnFinder {
                 return i;
             }
         }
-        findings_.push_back(about_header(options_, wanted, name, "The file has no column of this name.",
-                                         fmt::format("Its columns are: {}.", fmt::join(header_, ", "))));
+        findings_.push_back(
+            about_header(options_, wanted, name, say("The file has no column of this name."),
+                         say("Its columns are: {}.", fmt::format("{}", fmt::join(header_, ", ")))));
         return std::nullopt;
     }
 
@@ -102,12 +103,11 @@ class ColumnFinder {
     }
 
     void refuse_missing(const Wanted& wanted) {
-        findings_.push_back(
-            about_header(options_, wanted, fmt::format("{}", fmt::join(header_, ", ")),
-                         fmt::format("No column was recognised as the {}.", wanted.role),
-                         fmt::format("Name it with the option {}, or give the file a first line that names "
-                                     "its columns: date, t_min, t_max.",
-                                     wanted.option)));
+        findings_.push_back(about_header(options_, wanted, fmt::format("{}", fmt::join(header_, ", ")),
+                                         say("No column was recognised as the {}.", wanted.role),
+                                         say("Name it with the option {}, or give the file a first line that "
+                                             "names its columns: date, t_min, t_max.",
+                                             wanted.option)));
     }
 
   private:
@@ -118,8 +118,8 @@ class ColumnFinder {
             names.push_back(header_[place]);
         }
         findings_.push_back(about_header(options_, wanted, fmt::format("{}", fmt::join(names, ", ")),
-                                         fmt::format("More than one column could be the {}.", wanted.role),
-                                         fmt::format("Say which with the option {}.", wanted.option)));
+                                         say("More than one column could be the {}.", wanted.role),
+                                         say("Say which with the option {}.", wanted.option)));
     }
 
     const std::vector<std::string>& header_;
@@ -129,15 +129,15 @@ class ColumnFinder {
 };
 
 void find_day(ColumnFinder& finder, const WeatherFileOptions& options, CsvColumns& columns) {
-    const Wanted day{"day", "day_column", day_names()};
+    const Wanted day{say("day"), "day_column", day_names()};
     if (options.day_column) {
         columns.day = finder.stated(day, *options.day_column);
         return;
     }
     columns.day = finder.preferred(day);
-    const auto year = finder.preferred({"year", "", year_names()});
-    const auto month = finder.preferred({"month", "", month_names()});
-    const auto of_month = finder.preferred({"day of the month", "", day_of_month_names()});
+    const auto year = finder.preferred({say("year"), "", year_names()});
+    const auto month = finder.preferred({say("month"), "", month_names()});
+    const auto of_month = finder.preferred({say("day of the month"), "", day_of_month_names()});
     const bool day_is_of_month = !columns.day || columns.day == of_month;
     if (year && month && of_month && day_is_of_month) {
         columns.day.reset();
@@ -149,12 +149,12 @@ void find_day(ColumnFinder& finder, const WeatherFileOptions& options, CsvColumn
     }
 }
 
-std::string day_words(const CsvColumns& columns, const std::vector<std::string>& header) {
+Sentence day_words(const CsvColumns& columns, const std::vector<std::string>& header) {
     if (columns.day) {
-        return fmt::format(R"(day from "{}")", header[*columns.day]);
+        return say(R"(day from "{}")", header[*columns.day]);
     }
-    return fmt::format(R"(day from "{}", "{}" and "{}")", header[*columns.year], header[*columns.month],
-                       header[*columns.day_of_month]);
+    return say(R"(day from "{}", "{}" and "{}")", header[*columns.year], header[*columns.month],
+               header[*columns.day_of_month]);
 }
 
 }  // namespace
@@ -166,10 +166,10 @@ std::optional<CsvColumns> find_columns(const std::vector<std::string>& header,
     const auto errors_before = findings.size();
     find_day(finder, options, columns);
     const auto t_min =
-        finder.temperature({"daily minimum", "t_min_column", minimum_names()}, options.t_min_column);
+        finder.temperature({say("daily minimum"), "t_min_column", minimum_names()}, options.t_min_column);
     const auto t_max =
-        finder.temperature({"daily maximum", "t_max_column", maximum_names()}, options.t_max_column);
-    const Wanted station{"station", "station_column", station_names()};
+        finder.temperature({say("daily maximum"), "t_max_column", maximum_names()}, options.t_max_column);
+    const Wanted station{say("station"), "station_column", station_names()};
     columns.station =
         options.station_column ? finder.stated(station, *options.station_column) : finder.preferred(station);
     if (findings.size() != errors_before) {
@@ -182,9 +182,8 @@ std::optional<CsvColumns> find_columns(const std::vector<std::string>& header,
     // Two headers that contradict each other tell nothing.
     columns.unit =
         low_unit && high_unit && low_unit != high_unit ? std::nullopt : (low_unit ? low_unit : high_unit);
-    columns.understood =
-        fmt::format(R"(Columns: {}, minimum from "{}", maximum from "{}".)", day_words(columns, header),
-                    header[columns.t_min], header[columns.t_max]);
+    columns.understood = say(R"(Columns: {}, minimum from "{}", maximum from "{}".)",
+                             day_words(columns, header), header[columns.t_min], header[columns.t_max]);
     return columns;
 }
 

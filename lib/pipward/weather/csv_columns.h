@@ -20,7 +20,7 @@ struct CsvColumns {
     std::size_t t_max = 0;
     std::optional<std::size_t> station;
     std::optional<TemperatureUnit> unit;  ///< as the two temperature headers say
-    std::string understood;               ///< one sentence
+    Sentence understood;                  ///< one sentence
 };
 
 /// Finds the columns by name: many spellings, units in the header ("Max Temp (°F)", "tmin_c",

@@ -105,7 +105,7 @@ bool is_empty(const CsvRecord& record) {
     return std::ranges::all_of(record.fields, [](const std::string& field) { return field.empty(); });
 }
 
-Finding not_csv(std::string_view file, int line, std::string message, std::string remedy) {
+Finding not_csv(std::string_view file, int line, Sentence message, Sentence remedy) {
     return {.level = Level::error,
             .table = std::string(file),
             .row = line > 0 ? fmt::format("line {}", line) : std::string{},
@@ -139,8 +139,8 @@ int skip_preamble(std::string_view& text) {
 CsvText read_csv(std::string_view text, std::string_view file) {
     CsvText csv;
     if (text.find('\0') != std::string_view::npos) {
-        csv.findings.push_back(
-            not_csv(file, 0, "The file is not plain text.", "Save it from the spreadsheet as CSV in UTF-8."));
+        csv.findings.push_back(not_csv(file, 0, say("The file is not plain text."),
+                                       say("Save it from the spreadsheet as CSV in UTF-8.")));
         return csv;
     }
     if (text.starts_with(byte_order_mark)) {
@@ -153,8 +153,9 @@ CsvText read_csv(std::string_view text, std::string_view file) {
         const int line = reader.line();
         CsvRecord record = reader.record(csv.delimiter);
         if (reader.quote_left_open()) {
-            csv.findings.push_back(not_csv(file, line, "A quotation mark is opened here and never closed.",
-                                           "Close it, or double it if it belongs to the text."));
+            csv.findings.push_back(not_csv(file, line,
+                                           say("A quotation mark is opened here and never closed."),
+                                           say("Close it, or double it if it belongs to the text.")));
         }
         if (!is_empty(record)) {
             csv.records.push_back(std::move(record));

@@ -35,8 +35,8 @@ Finding hourly_file(const DayText& where, const std::string& file) {
             .row = fmt::format("line {}", where.line),
             .field = "day",
             .value = where.date,
-            .message = "The days carry clock times: this looks like an hourly file.",
-            .remedy = "Give each day's minimum and maximum, one line a day."};
+            .message = say("The days carry clock times: this looks like an hourly file."),
+            .remedy = say("Give each day's minimum and maximum, one line a day.")};
 }
 
 }  // namespace pipward

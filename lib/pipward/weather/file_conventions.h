@@ -19,7 +19,7 @@ struct LineText {
 
 struct DayFormatChoice {
     std::optional<DayFormat> format;
-    std::string why;  ///< a clause: "for no other order fits every line"
+    Sentence why;  ///< a clause: "for no other order fits every line"
     Findings findings;
 };
 
@@ -37,7 +37,7 @@ struct RawReading {
 
 struct UnitChoice {
     std::optional<TemperatureUnit> unit;
-    std::string why;
+    Sentence why;
     Findings findings;
 };
 

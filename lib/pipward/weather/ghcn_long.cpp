@@ -52,7 +52,7 @@ class LongImport {
         if (!day || (!number.value && !number.is_missing)) {
             lines_.add(Level::warning, record.line, day ? "value" : "date",
                        record.fields[day ? ghcn_long::value : ghcn_long::date],
-                       "The line cannot be read; it is left out.", "Fetch the file again.");
+                       say("The line cannot be read; it is left out."), say("Fetch the file again."));
         } else if (!trimmed(record.fields[ghcn_long::quality_flag]).empty()) {
             ++rejected_;
         } else if (number.value) {
@@ -66,8 +66,8 @@ class LongImport {
         auto& extreme = record.fields[ghcn_long::element] == "TMIN" ? place.t_min : place.t_max;
         if (extreme && *extreme != tenths) {
             lines_.add(Level::error, record.line, record.fields[ghcn_long::element], to_iso(day),
-                       "The day already has another value of this element.",
-                       "Keep the right one of the two.");
+                       say("The day already has another value of this element."),
+                       say("Keep the right one of the two."));
         }
         extreme = tenths;
     }
@@ -81,11 +81,10 @@ class LongImport {
         }
         note_rejected(rejected_, options_, import_.findings);
         note_half_days(days_.size() - readings.size());
-        import_.understood = fmt::format(
-            "GHCN-Daily in its long form: elements TMIN and TMAX in tenths of a degree Celsius, as that form "
-            "has "
-            "it. Station in the file: {}.",
-            station_in_file);
+        import_.understood =
+            say("GHCN-Daily in its long form: elements TMIN and TMAX in tenths of a degree Celsius, as that "
+                "form has it. Station in the file: {}.",
+                station_in_file);
         if (readings.empty()) {
             refuse_empty();
             return;
@@ -101,7 +100,7 @@ class LongImport {
                  .row = {},
                  .field = "TMIN, TMAX",
                  .value = fmt::format("{}", count),
-                 .message = fmt::format("{} day(s) with only one of the two extremes were left out.", count),
+                 .message = say("{} day(s) with only one of the two extremes were left out.", count),
                  .remedy = {}});
         }
     }
@@ -112,8 +111,8 @@ class LongImport {
                                     .row = {},
                                     .field = "TMIN, TMAX",
                                     .value = {},
-                                    .message = "No day of the file has both TMIN and TMAX.",
-                                    .remedy = "Choose a station that measures temperature."});
+                                    .message = say("No day of the file has both TMIN and TMAX."),
+                                    .remedy = say("Choose a station that measures temperature.")});
     }
 
     WeatherFileOptions options_;
@@ -127,15 +126,15 @@ class LongImport {
 
 void note_rejected(int rejected, const WeatherFileOptions& options, Findings& findings) {
     if (rejected > 0) {
-        findings.push_back({.level = Level::note,
-                            .table = options.file,
-                            .row = {},
-                            .field = "quality flag",
-                            .value = fmt::format("{}", rejected),
-                            .message = fmt::format("{} value(s) that failed a quality check of the file's "
-                                                   "keeper were rejected.",
-                                                   rejected),
-                            .remedy = {}});
+        findings.push_back(
+            {.level = Level::note,
+             .table = options.file,
+             .row = {},
+             .field = "quality flag",
+             .value = fmt::format("{}", rejected),
+             .message =
+                 say("{} value(s) that failed a quality check of the file's keeper were rejected.", rejected),
+             .remedy = {}});
     }
 }
 

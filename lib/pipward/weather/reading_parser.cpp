@@ -8,7 +8,7 @@ void ReadingParser::take(const CsvRecord& record, std::optional<Day> day, const 
     const NumberCell t_max = number(record, columns_.t_max, "t_max");
     if (!day) {
         lines_.add(Level::warning, record.line, "day", date,
-                   "This is not a day of the calendar; the line is left out.", "Correct the day.");
+                   say("This is not a day of the calendar; the line is left out."), say("Correct the day."));
         return;
     }
     if (t_min.is_missing || t_max.is_missing) {
@@ -22,8 +22,8 @@ NumberCell ReadingParser::number(const CsvRecord& record, std::size_t column, st
     const NumberCell cell = parse_number(record.fields[column]);
     if (!cell.is_missing && !cell.value) {
         lines_.add(Level::warning, record.line, std::move(field), record.fields[column],
-                   "This is not a temperature; the line is left out.",
-                   "Correct it, or leave the cell empty.");
+                   say("This is not a temperature; the line is left out."),
+                   say("Correct it, or leave the cell empty."));
     }
     return cell;
 }

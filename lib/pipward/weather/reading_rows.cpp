@@ -11,8 +11,8 @@ namespace {
 
 constexpr int findings_of_a_kind = 20;
 
-constexpr const char* reversed = "The day's minimum lies above its maximum; the day is left out.";
-constexpr const char* unbelievable = "No orchard's air is this cold or hot; the day is left out.";
+const Sentence reversed = say("The day's minimum lies above its maximum; the day is left out.");
+const Sentence unbelievable = say("No orchard's air is this cold or hot; the day is left out.");
 
 std::string both(const RawReading& reading) {
     return fmt::format("{}, {}", reading.t_min, reading.t_max);
@@ -26,19 +26,19 @@ bool believable(Celsius t) {
 bool passes(const RawReading& reading, TemperatureUnit unit, LineFindings& lines) {
     if (!believable(to_celsius(reading.t_min, unit)) || !believable(to_celsius(reading.t_max, unit))) {
         lines.add(Level::warning, reading.line, "t_min, t_max", both(reading), unbelievable,
-                  fmt::format("Correct it, or state the unit: the file was read in {}.", to_text(unit)));
+                  say("Correct it, or state the unit: the file was read in {}.", to_text(unit)));
         return false;
     }
     if (reading.t_min > reading.t_max) {
         lines.add(Level::warning, reading.line, "t_min, t_max", both(reading), reversed,
-                  "Correct the day's two temperatures.");
+                  say("Correct the day's two temperatures."));
         return false;
     }
     return true;
 }
 
-void refuse_if_common(const char* kind, std::size_t of, const WeatherFileOptions& options,
-                      std::string message, std::string remedy, LineFindings& lines, Findings& findings) {
+void refuse_if_common(const Sentence& kind, std::size_t of, const WeatherFileOptions& options,
+                      Sentence message, Sentence remedy, LineFindings& lines, Findings& findings) {
     const int count = lines.count(kind);
     if (static_cast<std::size_t>(count) * 10 <= of) {
         return;
@@ -57,13 +57,13 @@ void note_repeated(const RawReading& first, const RawReading& again, LineFinding
     const bool alike = first.t_min == again.t_min && first.t_max == again.t_max;
     if (alike) {
         lines.add(Level::note, again.line, "day", to_iso(again.day),
-                  "The day stands twice alike; it is kept once.", {});
+                  say("The day stands twice alike; it is kept once."), {});
         return;
     }
     lines.add(Level::error, again.line, "day", fmt::format("{} (line {})", to_iso(again.day), first.line),
-              "The day already stands on an earlier line with other temperatures.",
-              "Keep the right one of the two, or name the column that tells the stations apart "
-              "(option station_column).");
+              say("The day already stands on an earlier line with other temperatures."),
+              say("Keep the right one of the two, or name the column that tells the stations apart (option "
+                  "station_column)."));
 }
 
 std::vector<RawReading> one_a_day(std::vector<RawReading> readings, LineFindings& lines) {
@@ -79,20 +79,21 @@ std::vector<RawReading> one_a_day(std::vector<RawReading> readings, LineFindings
     return kept;
 }
 
-std::string days_sentence(const std::vector<WeatherDay>& days) {
+Sentence days_sentence(const std::vector<WeatherDay>& days) {
     if (days.empty()) {
-        return "No day was read.";
+        return say("No day was read.");
     }
-    return fmt::format("{} days were read, from {} to {}.", days.size(), to_iso(days.front().day),
-                       to_iso(days.back().day));
+    return say("{} days were read, from {} to {}.", days.size(), to_iso(days.front().day),
+               to_iso(days.back().day));
 }
 
 }  // namespace
 
-void LineFindings::add(Level level, int line, std::string field, std::string value, std::string message,
-                       std::string remedy) {
-    Kind& kind = kinds_[message];
+void LineFindings::add(Level level, int line, std::string field, std::string value, Sentence message,
+                       Sentence remedy) {
+    Kind& kind = kinds_[message.text()];
     kind.level = level;
+    kind.message = message;
     if (++kind.count > findings_of_a_kind) {
         return;
     }
@@ -106,27 +107,27 @@ void LineFindings::add(Level level, int line, std::string field, std::string val
 }
 
 void LineFindings::finish() {
-    for (const auto& [message, kind] : kinds_) {
+    for (const auto& [text, kind] : kinds_) {
         if (const int untold = kind.count - findings_of_a_kind; untold > 0) {
             findings_.push_back({.level = kind.level,
                                  .table = file_,
                                  .row = {},
                                  .field = {},
                                  .value = fmt::format("{}", untold),
-                                 .message = fmt::format("{} more lines like this: {}", untold, message),
-                                 .remedy = "Mend the lines named first, then read the file again."});
+                                 .message = say("{} more lines like this: {}", untold, kind.message),
+                                 .remedy = say("Mend the lines named first, then read the file again.")});
         }
     }
 }
 
-int LineFindings::count(const std::string& message) const {
-    const auto found = kinds_.find(message);
+int LineFindings::count(const Sentence& message) const {
+    const auto found = kinds_.find(message.text());
     return found == kinds_.end() ? 0 : found->second.count;
 }
 
-void LineFindings::forget(const std::string& message) {
+void LineFindings::forget(const Sentence& message) {
     std::erase_if(findings_, [&](const Finding& finding) { return finding.message == message; });
-    kinds_.erase(message);
+    kinds_.erase(message.text());
 }
 
 void take_readings(std::span<const RawReading> readings, TemperatureUnit unit,
@@ -143,13 +144,14 @@ void take_readings(std::span<const RawReading> readings, TemperatureUnit unit,
                                .source = options.source});
     }
     refuse_if_common(reversed, readings.size(), options,
-                     "On so many days the minimum lies above the maximum that the columns seem swapped.",
-                     "Name them with the options t_min_column and t_max_column.", lines, import.findings);
+                     say("On so many days the minimum lies above the maximum that the columns seem swapped."),
+                     say("Name them with the options t_min_column and t_max_column."), lines,
+                     import.findings);
     refuse_if_common(
         unbelievable, readings.size(), options,
-        fmt::format("So many temperatures are beyond belief in {} that the unit seems wrong.", to_text(unit)),
-        "State the right unit with the option unit.", lines, import.findings);
-    import.understood += " " + days_sentence(import.days);
+        say("So many temperatures are beyond belief in {} that the unit seems wrong.", to_text(unit)),
+        say("State the right unit with the option unit."), lines, import.findings);
+    import.understood += verbatim(" ") + days_sentence(import.days);
 }
 
 }  // namespace pipward

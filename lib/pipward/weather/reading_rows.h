@@ -14,18 +14,18 @@ class LineFindings {
   public:
     LineFindings(std::string file, Findings& findings) : file_(std::move(file)), findings_(findings) {}
 
-    void add(Level level, int line, std::string field, std::string value, std::string message,
-             std::string remedy);
+    void add(Level level, int line, std::string field, std::string value, Sentence message, Sentence remedy);
     /// Adds how many were left unsaid. Once, at the end.
     void finish();
-    int count(const std::string& message) const;
+    int count(const Sentence& message) const;
     /// Takes back what was said of such lines: a finding on the whole file says it better.
-    void forget(const std::string& message);
+    void forget(const Sentence& message);
 
   private:
     struct Kind {
         Level level = Level::note;
         int count = 0;
+        Sentence message = {};
     };
 
     std::string file_;

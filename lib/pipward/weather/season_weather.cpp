@@ -52,7 +52,7 @@ std::vector<DayExtremes> unbroken_days(const DailySeries& series, Day first, Day
     return days;
 }
 
-Finding about_season(Level level, Season season, std::string message, std::string remedy) {
+Finding about_season(Level level, Season season, Sentence message, Sentence remedy) {
     return {.level = level,
             .table = "weather_day",
             .row = fmt::format("season {}", season.year),
@@ -62,30 +62,31 @@ Finding about_season(Level level, Season season, std::string message, std::strin
             .remedy = std::move(remedy)};
 }
 
-std::string gap_sentence(const Gap& gap) {
-    return fmt::format("No temperatures for {} days from {} to {}; gaps of up to {} days are filled.",
-                       gap.length, to_iso(gap.first), to_iso(gap.first + gap.length - 1), longest_filled_gap);
+Sentence gap_sentence(const Gap& gap) {
+    return say("No temperatures for {} days from {} to {}; gaps of up to {} days are filled.", gap.length,
+               to_iso(gap.first), to_iso(gap.first + gap.length - 1), longest_filled_gap);
 }
 
 /// Why the record has nothing usable on `missing`.
-std::string why_missing(const GapReport& known, Day missing) {
+Sentence why_missing(const GapReport& known, Day missing) {
     const DailySeries& series = known.series;
     if (series.days.empty()) {
-        return "The record holds no observed day.";
+        return say("The record holds no observed day.");
     }
     if (missing < series.first) {
-        return fmt::format("The record begins only on {}.", to_iso(series.first));
+        return say("The record begins only on {}.", to_iso(series.first));
     }
     const auto gap = std::ranges::find_if(known.gaps, [&](const Gap& candidate) {
         return candidate.first <= missing && missing < candidate.first + candidate.length;
     });
-    return gap == known.gaps.end() ? fmt::format("The record ends on {}.", to_iso(series.end() - 1))
+    return gap == known.gaps.end() ? say("The record ends on {}.", to_iso(series.end() - 1))
                                    : gap_sentence(*gap);
 }
 
 Finding season_refused(Season season, const GapReport& known, Day missing) {
-    return about_season(Level::warning, season, "The season is left out. " + why_missing(known, missing),
-                        "Import the missing days of this station if they exist.");
+    return about_season(Level::warning, season,
+                        say("The season is left out. {}", why_missing(known, missing)),
+                        say("Import the missing days of this station if they exist."));
 }
 
 int filled_days_between(const std::vector<Gap>& gaps, Day first, Day end) {
@@ -103,14 +104,14 @@ void note_filled_days(const SeasonWeather& weather, const std::vector<Gap>& gaps
     if (const int days = filled_days_between(gaps, weather.first, end); days > 0) {
         findings.push_back(about_season(
             Level::note, weather.season,
-            fmt::format("{} missing day(s) in short gaps were filled from their neighbours.", days), {}));
+            say("{} missing day(s) in short gaps were filled from their neighbours.", days), {}));
     }
 }
 
 /// Every reason why the days from the season's first to `last` are not unbroken.
 Findings spoiling_gaps(const GapReport& known, Season season, Day first, Day last) {
     Findings findings;
-    const std::string remedy = "Import the missing days of this station.";
+    const Sentence remedy = say("Import the missing days of this station.");
     if (first < known.series.first) {
         findings.push_back(about_season(Level::error, season, why_missing(known, first), remedy));
     }
@@ -134,10 +135,10 @@ Day last_observed(const DailySeries& series, Day before_all) {
 void warn_of_missing_days(CurrentSeason& current, Day wanted) {
     const Day end = current.weather.first + static_cast<int>(current.weather.days.size());
     if (const int missing = wanted - end + 1; missing > 0) {
-        current.findings.push_back(about_season(
-            Level::warning, current.weather.season,
-            fmt::format("The last {} day(s) to {} have no temperatures.", missing, to_iso(wanted)),
-            "Import the latest temperatures of this station."));
+        current.findings.push_back(
+            about_season(Level::warning, current.weather.season,
+                         say("The last {} day(s) to {} have no temperatures.", missing, to_iso(wanted)),
+                         say("Import the latest temperatures of this station.")));
     }
 }
 

@@ -16,24 +16,25 @@ std::string station_of(const CsvRecord& record, std::size_t column) {
     return column < record.fields.size() ? record.fields[column] : std::string{};
 }
 
-std::string listed(const std::set<std::string>& stations) {
+Sentence listed(const std::set<std::string>& stations) {
     std::vector<std::string> names(stations.begin(), stations.end());
     if (names.size() <= stations_listed) {
-        return fmt::format("{}", fmt::join(names, "; "));
+        return verbatim(fmt::format("{}", fmt::join(names, "; ")));
     }
     names.resize(stations_listed);
-    return fmt::format("{} and {} more", fmt::join(names, "; "), stations.size() - stations_listed);
+    return say("{} and {} more", fmt::format("{}", fmt::join(names, "; ")),
+               stations.size() - stations_listed);
 }
 
 Finding ask_for_station(const WeatherFileOptions& options, const std::set<std::string>& stations,
-                        std::string message) {
+                        Sentence message) {
     return {.level = Level::error,
             .table = options.file,
             .row = {},
             .field = "station_in_file",
             .value = options.station_in_file.value_or(""),
             .message = std::move(message),
-            .remedy = fmt::format("Pick one with the option station_in_file: {}.", listed(stations))};
+            .remedy = say("Pick one with the option station_in_file: {}.", listed(stations))};
 }
 
 }  // namespace
@@ -48,7 +49,8 @@ StationRecords pick_station(std::vector<CsvRecord> records, std::size_t station_
     }
     if (options.station_in_file) {
         if (!stations.contains(*options.station_in_file)) {
-            findings.push_back(ask_for_station(options, stations, "The file does not hold this station."));
+            findings.push_back(
+                ask_for_station(options, stations, say("The file does not hold this station.")));
         }
         std::erase_if(records, [&](const CsvRecord& record) {
             return station_of(record, station_column) != *options.station_in_file;
@@ -57,7 +59,7 @@ StationRecords pick_station(std::vector<CsvRecord> records, std::size_t station_
     }
     if (stations.size() > 1) {
         findings.push_back(
-            ask_for_station(options, stations, fmt::format("The file holds {} stations.", stations.size())));
+            ask_for_station(options, stations, say("The file holds {} stations.", stations.size())));
         return {};
     }
     return {stations.empty() ? std::string{} : *stations.begin(), std::move(records)};

@@ -16,7 +16,7 @@ namespace pipward {
 namespace {
 
 Finding about_file(const WeatherFileOptions& options, Level level, std::string row, std::string field,
-                   std::string value, std::string message, std::string remedy) {
+                   std::string value, Sentence message, Sentence remedy) {
     return {.level = level,
             .table = options.file,
             .row = std::move(row),
@@ -37,8 +37,8 @@ std::vector<CsvRecord> whole_records(const CsvText& csv, LineFindings& lines) {
             continue;
         }
         lines.add(Level::warning, record.line, {}, fmt::format("{}", record.fields.size()),
-                  fmt::format("The line has not the {} fields of the header; it is left out.", width),
-                  "Put text that holds the delimiter between quotation marks.");
+                  say("The line has not the {} fields of the header; it is left out.", width),
+                  say("Put text that holds the delimiter between quotation marks."));
     }
     return whole;
 }
@@ -48,8 +48,7 @@ void note_missing(const ReadingParser& parser, const WeatherFileOptions& options
         findings.push_back(about_file(
             options, Level::note, fmt::format("line {}", parser.first_missing_line()), "t_min, t_max",
             fmt::format("{}", parser.missing()),
-            fmt::format("{} line(s) without a reading were left out, the first here.", parser.missing()),
-            {}));
+            say("{} line(s) without a reading were left out, the first here.", parser.missing()), {}));
     }
 }
 
@@ -59,8 +58,8 @@ std::string station_name(const WeatherFileOptions& options, const std::string& i
         return options.station.empty() ? in_file : options.station;
     }
     findings.push_back(about_file(options, Level::error, {}, "station", {},
-                                  "Neither the file nor the request says which station this is.",
-                                  "Name the station with the option station."));
+                                  say("Neither the file nor the request says which station this is."),
+                                  say("Name the station with the option station.")));
     return {};
 }
 
@@ -89,8 +88,8 @@ class TableImport {
     void read() {
         if (csv_.records.size() < 2) {
             import_.findings.push_back(about_file(options_, Level::error, {}, {}, {},
-                                                  "The file has no data lines.",
-                                                  "Give a header line and one line a day."));
+                                                  say("The file has no data lines."),
+                                                  say("Give a header line and one line a day.")));
             return;
         }
         const auto columns = find_columns(csv_.records.front().fields, options_, import_.findings);
@@ -137,22 +136,21 @@ class TableImport {
             picked = pick_station(std::move(picked.records), *columns.station, options_, import_.findings);
         }
         if (options_.station_in_file && !columns.station) {
-            import_.findings.push_back(about_file(options_, Level::error, {}, "station_in_file",
-                                                  *options_.station_in_file,
-                                                  "The file has no column of stations.",
-                                                  "Leave station_in_file out, or name the column with "
-                                                  "the option station_column."));
+            import_.findings.push_back(about_file(
+                options_, Level::error, {}, "station_in_file", *options_.station_in_file,
+                say("The file has no column of stations."),
+                say("Leave station_in_file out, or name the column with the option station_column.")));
         }
         if (!has_errors(import_.findings)) {
             options_.station = station_name(options_, picked.station, import_.findings);
             import_.understood += picked.station.empty()
-                                      ? std::string{}
-                                      : fmt::format(" Station in the file: {}.", picked.station);
+                                      ? Sentence{}
+                                      : verbatim(" ") + say("Station in the file: {}.", picked.station);
         }
         if (picked.records.empty() && !has_errors(import_.findings)) {
             import_.findings.push_back(about_file(options_, Level::error, {}, {}, {},
-                                                  "No line of the file fits its header.",
-                                                  "Check the delimiter and the quotation marks."));
+                                                  say("No line of the file fits its header."),
+                                                  say("Check the delimiter and the quotation marks.")));
         }
         return std::move(picked.records);
     }
@@ -179,7 +177,7 @@ class TableImport {
         std::ranges::move(choice.findings, std::back_inserter(import_.findings));
         if (choice.format) {
             import_.understood +=
-                fmt::format(" Days are written {}, {}.", to_text(*choice.format), choice.why);
+                verbatim(" ") + say("Days are written {}, {}.", to_text(*choice.format), choice.why);
         }
         return choice.format;
     }
@@ -193,14 +191,14 @@ class TableImport {
         note_missing(parser, options_, import_.findings);
         if (parser.readings().empty()) {
             import_.findings.push_back(about_file(options_, Level::error, {}, "t_min, t_max", {},
-                                                  "No line of the file has a day and both temperatures.",
-                                                  "Check the columns: the options name them."));
+                                                  say("No line of the file has a day and both temperatures."),
+                                                  say("Check the columns: the options name them.")));
             return;
         }
         UnitChoice unit = choose_unit(parser.readings(), columns.unit, tenths_possible_, options_);
         std::ranges::move(unit.findings, std::back_inserter(import_.findings));
         if (unit.unit) {
-            import_.understood += fmt::format(" Unit: {}, {}.", to_text(*unit.unit), unit.why);
+            import_.understood += verbatim(" ") + say("Unit: {}, {}.", to_text(*unit.unit), unit.why);
             take_readings(parser.readings(), *unit.unit, options_, lines_, import_);
         }
     }

@@ -30,8 +30,8 @@ bool all_whole(std::span<const RawReading> readings) {
     });
 }
 
-UnitChoice ask_for_unit(const WeatherFileOptions& options, double mark, std::string message,
-                        std::string_view more = {}) {
+UnitChoice ask_for_unit(const WeatherFileOptions& options, double mark, Sentence message,
+                        const Sentence& more = {}) {
     return {std::nullopt,
             {},
             {Finding{
@@ -41,8 +41,8 @@ UnitChoice ask_for_unit(const WeatherFileOptions& options, double mark, std::str
                 .field = "unit",
                 .value = fmt::format("{}", mark),
                 .message = std::move(message),
-                .remedy = fmt::format(
-                    "State the unit with the option unit: celsius, fahrenheit or tenths_celsius.{}", more)}}};
+                .remedy = say("State the unit with the option unit: celsius, fahrenheit or tenths_celsius.") +
+                          more}}};
 }
 
 }  // namespace
@@ -50,35 +50,35 @@ UnitChoice ask_for_unit(const WeatherFileOptions& options, double mark, std::str
 UnitChoice choose_unit(std::span<const RawReading> readings, std::optional<TemperatureUnit> header_unit,
                        bool tenths_possible, const WeatherFileOptions& options) {
     if (options.unit) {
-        return {options.unit, "as stated", {}};
+        return {options.unit, say("as stated"), {}};
     }
     if (header_unit) {
-        return {header_unit, "as the header says", {}};
+        return {header_unit, say("as the header says"), {}};
     }
     const double mark = warm_mark(readings);
     if (mark > hottest_in_fahrenheit) {
         if (tenths_possible && all_whole(readings)) {
             return {TemperatureUnit::tenths_celsius,
-                    fmt::format("as 1 day in 20 reaches {:.0f} or more, all in whole figures", mark),
+                    say("as 1 day in 20 reaches {:.0f} or more, all in whole figures", mark),
                     {}};
         }
         return ask_for_unit(options, mark,
-                            "The temperatures are too high for Celsius and for Fahrenheit: perhaps they are "
-                            "tenths of a degree, "
-                            "or kelvin.",
-                            " Kelvin must be turned into degrees Celsius first.");
+                            say("The temperatures are too high for Celsius and for Fahrenheit: perhaps they "
+                                "are tenths of a degree, or kelvin."),
+                            verbatim(" ") + say("Kelvin must be turned into degrees Celsius first."));
     }
     if (mark > hottest_in_celsius) {
         return {TemperatureUnit::fahrenheit,
-                fmt::format("as 1 day in 20 reaches {:.1f} or more; in Celsius no place is so hot", mark),
+                say("as 1 day in 20 reaches {:.1f} or more; in Celsius no place is so hot", mark),
                 {}};
     }
     if (readings.size() >= days_with_a_summer) {
         return {TemperatureUnit::celsius,
-                fmt::format("as 19 days in 20 stay within {:.1f}; in Fahrenheit no summer is so cold", mark),
+                say("as 19 days in 20 stay within {:.1f}; in Fahrenheit no summer is so cold", mark),
                 {}};
     }
-    return ask_for_unit(options, mark, "The temperatures of this short file could be Celsius or Fahrenheit.");
+    return ask_for_unit(options, mark,
+                        say("The temperatures of this short file could be Celsius or Fahrenheit."));
 }
 
 }  // namespace pipward

@@ -3,14 +3,14 @@
 
 namespace pipward {
 
-std::string_view to_text(TemperatureUnit unit) {
+Sentence to_text(TemperatureUnit unit) {
     switch (unit) {
         case TemperatureUnit::celsius:
-            return "degrees Celsius";
+            return say("degrees Celsius");
         case TemperatureUnit::fahrenheit:
-            return "degrees Fahrenheit";
+            return say("degrees Fahrenheit");
         case TemperatureUnit::tenths_celsius:
-            return "tenths of a degree Celsius";
+            return say("tenths of a degree Celsius");
     }
     return {};
 }
@@ -27,14 +27,14 @@ Celsius to_celsius(double value, TemperatureUnit unit) {
     return {};
 }
 
-std::string_view to_text(DayFormat format) {
+Sentence to_text(DayFormat format) {
     switch (format) {
         case DayFormat::year_month_day:
-            return "year-month-day";
+            return say("year-month-day");
         case DayFormat::day_month_year:
-            return "day-month-year";
+            return say("day-month-year");
         case DayFormat::month_day_year:
-            return "month-day-year";
+            return say("month-day-year");
     }
     return {};
 }

@@ -15,7 +15,7 @@ namespace pipward {
 enum class TemperatureUnit { celsius, fahrenheit, tenths_celsius };
 
 /// "degrees Celsius"
-std::string_view to_text(TemperatureUnit unit);
+Sentence to_text(TemperatureUnit unit);
 Celsius to_celsius(double value, TemperatureUnit unit);
 
 enum class DayFormat {
@@ -25,7 +25,7 @@ enum class DayFormat {
 };
 
 /// "year-month-day"
-std::string_view to_text(DayFormat format);
+Sentence to_text(DayFormat format);
 
 /// What may be stated instead of being found out. Column names are those in the file's header, in any case.
 struct WeatherFileOptions {
@@ -43,7 +43,7 @@ struct WeatherFileOptions {
 
 struct WeatherImport {
     std::vector<WeatherDay> days;  ///< in day order, one a day; none where a finding is an error
-    std::string understood;        ///< sentences: which columns, which unit and why, which days
+    Sentence understood;           ///< sentences: which columns, which unit and why, which days
     Findings findings;             ///< row = "line 12"
 };
 

@@ -14,7 +14,7 @@ namespace pipward::desktop {
 namespace {
 
 std::optional<std::string> style_of(const Table& table) {
-    const auto dress = find_dress(table.shape.name, bloom_span(table));
+    const auto dress = find_dress(table.shape.name, bloom_span(table), host_wording);
     return dress ? std::optional(style_text(*dress)) : std::nullopt;
 }
 

@@ -47,9 +47,9 @@ void add_bloom(BookFacts& facts, const QString& book) {
     }
 }
 
-void insert_text(QHash<QString, QString>& texts, const std::string& name, const std::string& text) {
+void insert_text(QHash<QString, QString>& texts, const std::string& name, const Sentence& text) {
     if (!text.empty()) {
-        texts.insert(to_qt(name), to_qt(text));
+        texts.insert(to_qt(name), said(text));
     }
 }
 
@@ -61,7 +61,7 @@ void add_records(BookFacts& facts, const QString& book) {
     }
     for (const auto& tree : orchard.trees) {
         insert_text(facts.address, tree.label, address_of(tree, orchard.rows));
-        insert_text(facts.lineage, tree.label, tree.accession ? lines.of(*tree.accession) : std::string());
+        insert_text(facts.lineage, tree.label, tree.accession ? lines.of(*tree.accession) : Sentence());
     }
 }
 

@@ -24,12 +24,12 @@ QString detailed(const Orchard& orchard, const Tree& tree, const Match& match) {
         parts << QCoreApplication::translate("pipward::desktop::FindBox", "removed %1")
                      .arg(QLocale().toString(to_qt(*tree.removed_on), QLocale::ShortFormat));
     }
-    parts << to_qt(address_of(tree, orchard.rows));
+    parts << said(address_of(tree, orchard.rows));
     const bool said_already = match.kind == MatchKind::address ||
                               (match.extent == Extent::whole &&
                                (match.kind == MatchKind::label || match.kind == MatchKind::accession));
     if (!said_already) {
-        parts << to_qt(to_text(match));
+        parts << said(to_text(match));
     }
     parts.removeAll(QString());
     return parts.join(QStringLiteral(" · "));

@@ -44,7 +44,7 @@ QString way_text(const LonLat& tree, const LookingFrom& from) {
     const auto way = way_between(from.place, tree);
     const QString words = from.is_position ? TreeCard::tr("%1 %2 of where you are (%3°)")
                                            : TreeCard::tr("%1 %2 of the map's middle (%3°)");
-    return words.arg(distance_text(way.distance.value), translated(std::string(compass_words(way.bearing))))
+    return words.arg(distance_text(way.distance.value), said(compass_words(way.bearing)))
         .arg(qRound(way.bearing) % 360);
 }
 
@@ -119,7 +119,7 @@ void TreeCard::add(const QString& name, const QString& words) {
 
 void TreeCard::add_story(const ChosenTree& tree) {
     for (const auto& event : story_of(tree.index->trees.orchard(), tree.tree(), events_told)) {
-        add(day_text(event.day), to_qt(event.words));
+        add(day_text(event.day), said(event.words));
     }
 }
 
@@ -133,10 +133,10 @@ void TreeCard::show_tree(const ChosenTree& chosen, const std::optional<LookingFr
         facts_->removeRow(0);
     }
     title_->setText(to_qt(tree.label));
-    add(tr("Stands in"), to_qt(address_of(tree, orchard.rows)));
+    add(tr("Stands in"), said(address_of(tree, orchard.rows)));
     add(tr("From here"), place && from ? way_text(*place, *from) : QString());
     add(tr("Accession"), tree.accession ? to_qt(*tree.accession) : tr("not known"));
-    add(tr("Lineage"), to_qt(chosen.index->lineages.of(tree.accession.value_or(""))));
+    add(tr("Lineage"), said(chosen.index->lineages.of(tree.accession.value_or(""))));
     add(tr("Planted"), planted_text(tree));
     add(tr("Removed"), tree.removed_on ? day_text(*tree.removed_on) : QString());
     add(tr("Note"), tree.note ? to_qt(*tree.note) : QString());

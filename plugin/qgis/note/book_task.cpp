@@ -14,7 +14,7 @@ bool BookTask::run() {
     } catch (const Error& error) {
         findings_ = error.findings();
     } catch (const std::exception& surprise) {
-        findings_ = {{Level::error, {}, {}, {}, {}, surprise.what(), {}}};
+        findings_ = {{Level::error, {}, {}, {}, {}, verbatim(surprise.what()), {}}};
     }
     return false;
 }

@@ -36,7 +36,7 @@ QString entry_text(const Entry& entry) {
         return NoteDesk::tr("tag %1, %2 fruits picked, %3")
             .arg(value_of(entry, "tag"), value_of(entry, "fruits"), day_of(entry, "picked_on"));
     }
-    return to_qt(in_words(entry));
+    return said(in_words(entry));
 }
 
 }  // namespace pipward::desktop

@@ -37,8 +37,8 @@ QString html_of(const Finding& finding) {
                              : QStringLiteral("<b>%1 %2:</b> ")
                                    .arg(label.toHtmlEscaped(), to_qt(finding.value).toHtmlEscaped());
     return QStringLiteral("<p style=\"margin: 0 0 4px 0\">%1 %2%3<br/><i>%4</i></p>")
-        .arg(mark_of(finding.level), head, translated(finding.message).toHtmlEscaped(),
-             translated(finding.remedy).toHtmlEscaped());
+        .arg(mark_of(finding.level), head, said(finding.message).toHtmlEscaped(),
+             said(finding.remedy).toHtmlEscaped());
 }
 
 }  // namespace
@@ -46,7 +46,7 @@ QString html_of(const Finding& finding) {
 QString entry_finding_text(const Finding& finding) {
     const QString label = label_of(finding);
     const QString what =
-        translated(finding.message) + (finding.remedy.empty() ? "" : " ") + translated(finding.remedy);
+        said(finding.message) + (finding.remedy.empty() ? "" : " ") + said(finding.remedy);
     return label.isEmpty() ? what : QStringLiteral("%1: %2").arg(label, what);
 }
 

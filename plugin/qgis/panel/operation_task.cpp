@@ -16,6 +16,7 @@ bool OperationTask::run() {
     Run lent;
     lent.progress = [this](double share, std::string_view) { setProgress(100 * share); };
     lent.cancelled = [this] { return isCanceled(); };
+    lent.wording = host_wording;
     try {
         outcome_ = operation_.run(form_, lent);
         if (afterwards_) {
@@ -26,7 +27,7 @@ bool OperationTask::run() {
         cancelled_ = error.trouble() == Trouble::cancelled;
         failures_ = error.findings();
     } catch (const std::exception& surprise) {
-        failures_ = {{Level::error, {}, {}, {}, {}, surprise.what(), {}}};
+        failures_ = {{Level::error, {}, {}, {}, {}, verbatim(surprise.what()), {}}};
     }
     return false;
 }
@@ -39,7 +40,7 @@ void OperationTask::finished(bool well) {
     QStringList lines;
     for (const auto& finding : failures_) {
         if (finding.level == Level::error) {
-            lines << to_qt(to_text(finding));
+            lines << to_qt(to_text(finding, host_wording));
         }
     }
     emit failed(cancelled_ ? tr("Stopped.") : lines.join('\n'));

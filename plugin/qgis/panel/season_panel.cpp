@@ -180,7 +180,7 @@ void SeasonPanel::show_season(const SeasonView& season) {
     show_crosses(season.rest);
     places_ = season.places;
     crs_ = season.crs;
-    summary_->setText(to_qt(season.rest.summary));
+    summary_->setText(said(season.rest.summary));
 }
 
 void SeasonPanel::show_crosses(const Outcome& outcome) {

@@ -27,14 +27,14 @@ const QString files_folder = QStringLiteral("FOLDER");
 QString joined(const Findings& findings) {
     QStringList lines;
     for (const auto& finding : findings) {
-        lines << to_qt(to_text(finding));
+        lines << to_qt(to_text(finding, host_wording));
     }
     return lines.join('\n');
 }
 
 void report(const Findings& findings, QgsProcessingFeedback& feedback) {
     for (const auto& finding : findings) {
-        const QString line = to_qt(to_text(finding));
+        const QString line = to_qt(to_text(finding, host_wording));
         if (finding.level == Level::note) {
             feedback.pushInfo(line);
         } else {
@@ -51,6 +51,7 @@ Run lent_run(QgsProcessingFeedback& feedback) {
     };
     run.cancelled = [&feedback] { return feedback.isCanceled(); };
     run.note = [&feedback](std::string_view line) { feedback.pushInfo(to_qt(line)); };
+    run.wording = host_wording;
     return run;
 }
 
@@ -192,7 +193,7 @@ QVariantMap OperationAlgorithm::deliver(const Outcome& outcome, const QVariantMa
         }
         results[files_folder] = folder;
     }
-    feedback->pushInfo(to_qt(outcome.summary));
+    feedback->pushInfo(said(outcome.summary));
     return results;
 }
 

@@ -35,6 +35,7 @@ struct CellValue {
     QVariant operator()(std::int64_t number) const { return QVariant::fromValue<qlonglong>(number); }
     QVariant operator()(double number) const { return number; }
     QVariant operator()(bool yes) const { return yes; }
+    QVariant operator()(const Sentence& sentence) const { return to_qt(sentence.text()); }
     QVariant operator()(Day day) const {
         const auto parts = parts_of(day);
         return QDate(parts.year, parts.month, parts.day);

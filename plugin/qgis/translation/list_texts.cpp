@@ -1,34 +1,49 @@
 // SPDX-License-Identifier: GPL-2.0-or-later
-// Prints the library's texts in a form that Qt's collector of translatable texts understands.
+// list_texts LIB: prints the library's texts, those it declares and those its sources under LIB say, in a
+// form that Qt's collector of translatable texts understands.
 #include <fmt/format.h>
+
+#include <algorithm>
+#include <cstdio>
+#include <filesystem>
+#include <fstream>
+#include <sstream>
+#include <stdexcept>
+#include <vector>
 
 #include "pipward/cross/plan.h"
 #include "pipward/operation/declared_texts.h"
-#include "pipward/place/earth.h"
+#include "translation/said_forms.h"
 
 namespace {
 
-// Words that stand in the cells of results and that the host shows.
-template <class Word>
-void add_words(std::set<std::string>& texts, std::initializer_list<Word> words) {
-    for (const auto word : words) {
-        texts.emplace(pipward::to_text(word));
+using Path = std::filesystem::path;
+
+std::vector<Path> sources_under(const Path& folder) {
+    std::vector<Path> sources;
+    for (const auto& entry : std::filesystem::recursive_directory_iterator(folder)) {
+        const auto ending = entry.path().extension();
+        // Where say() itself stands its form is a parameter.
+        if ((ending == ".cpp" || ending == ".h") && entry.path().filename() != "sentence.h") {
+            sources.push_back(entry.path());
+        }
     }
+    std::ranges::sort(sources);
+    return sources;
 }
 
-std::set<std::string> all_texts() {
-    using namespace pipward;
-    auto texts = declared_texts();
-    add_words(texts, {PollenWay::same_day, PollenWay::kept_this_spring, PollenWay::kept_from_last_year,
-                      PollenWay::forced_branch});
-    add_words(texts,
-              {Verdict::good, Verdict::fair, Verdict::doubtful, Verdict::unlikely, Verdict::impossible});
-    add_words(texts, {PollenWork::gather, PollenWork::cut_branch, PollenWork::test_lot});
-    add_words(texts, {FieldWork::bag, FieldWork::pollinate, FieldWork::unbag});
-    for (int bearing = 0; bearing < 360; bearing += 45) {
-        texts.emplace(compass_words(bearing));
+std::string content_of(const Path& file) {
+    std::ostringstream content;
+    content << std::ifstream(file).rdbuf();
+    return content.str();
+}
+
+void add_said(std::set<std::string>& texts, const Path& file) {
+    try {
+        texts.merge(pipward::desktop::said_forms(content_of(file)));
+    } catch (const std::runtime_error& error) {
+        throw std::runtime_error(fmt::format("{}, {}", file.string(), error.what()));
     }
-    return texts;
 }
 
 std::string as_literal(const std::string& text) {
@@ -42,12 +57,50 @@ std::string as_literal(const std::string& text) {
     return literal;
 }
 
-}  // namespace
+// Words that stand in the cells of results and that the host shows.
+template <class Word>
+void add_words(std::set<std::string>& texts, std::initializer_list<Word> words) {
+    for (const auto word : words) {
+        texts.emplace(pipward::to_text(word));
+    }
+}
 
-int main() {
+std::set<std::string> declared_and_shown() {
+    using namespace pipward;
+    auto texts = declared_texts();
+    add_words(texts, {PollenWay::same_day, PollenWay::kept_this_spring, PollenWay::kept_from_last_year,
+                      PollenWay::forced_branch});
+    add_words(texts,
+              {Verdict::good, Verdict::fair, Verdict::doubtful, Verdict::unlikely, Verdict::impossible});
+    add_words(texts, {PollenWork::gather, PollenWork::cut_branch, PollenWork::test_lot});
+    add_words(texts, {FieldWork::bag, FieldWork::pollinate, FieldWork::unbag});
+    return texts;
+}
+
+void print_texts(const Path& library) {
+    auto texts = declared_and_shown();
+    for (const auto& file : sources_under(library)) {
+        add_said(texts, file);
+    }
+    texts.erase("");
     fmt::print("static const char* texts[] = {{\n");
-    for (const auto& text : all_texts()) {
+    for (const auto& text : texts) {
         fmt::print("    QT_TRANSLATE_NOOP(\"pipward::library\", \"{}\"),\n", as_literal(text));
     }
     fmt::print("}};\n");
+}
+
+}  // namespace
+
+int main(int count, char** words) {
+    try {
+        if (count != 2) {
+            throw std::runtime_error("list_texts needs one argument: the folder of the library's sources");
+        }
+        print_texts(words[1]);
+        return 0;
+    } catch (const std::exception& error) {
+        fmt::print(stderr, "{}\n", error.what());
+        return 1;
+    }
 }

@@ -1293,7 +1293,7 @@
     </message>
     <message>
         <source>Row</source>
-        <translation>Zeile</translation>
+        <translation>Reihe</translation>
     </message>
     <message>
         <source>S-alleles</source>
@@ -3446,6 +3446,5674 @@
     <message>
         <source>too late</source>
         <translation>zu spät</translation>
+    </message>
+    <message>
+        <source>1 accession</source>
+        <translation>1 Akzession</translation>
+    </message>
+    <message>
+        <source>1 accession foretold</source>
+        <translation>1 Akzession vorhergesagt</translation>
+    </message>
+    <message>
+        <source>1 case</source>
+        <translation>1 Fall</translation>
+    </message>
+    <message>
+        <source>1 cross: {}.</source>
+        <translation>1 Kreuzung: {}.</translation>
+    </message>
+    <message>
+        <source>1 day</source>
+        <translation>1 Tag</translation>
+    </message>
+    <message>
+        <source>1 donor flower</source>
+        <translation>1 Spenderblüte</translation>
+    </message>
+    <message>
+        <source>1 field task</source>
+        <translation>1 Feldarbeit</translation>
+    </message>
+    <message>
+        <source>1 flower</source>
+        <translation>1 Blüte</translation>
+    </message>
+    <message>
+        <source>1 note</source>
+        <translation>1 Notiz</translation>
+    </message>
+    <message>
+        <source>1 note of this season is not learned from: its weather is not whole yet.</source>
+        <translation>1 Notiz dieser Saison bleibt beim Anlernen außer Acht: Das Wetter der Saison ist noch nicht vollständig.</translation>
+    </message>
+    <message>
+        <source>1 note of this season is not learned from: its weather is not whole.</source>
+        <translation>1 Notiz dieser Saison bleibt beim Anlernen außer Acht: Das Wetter der Saison ist nicht vollständig.</translation>
+    </message>
+    <message>
+        <source>1 past season</source>
+        <translation>1 vergangenen Saison</translation>
+    </message>
+    <message>
+        <source>1 piece of pollen work, the first by {}.</source>
+        <translation>1 Pollenarbeit, die erste bis {}.</translation>
+    </message>
+    <message>
+        <source>1 pollen task</source>
+        <translation>1 Pollenarbeit</translation>
+    </message>
+    <message>
+        <source>1 row with {} positions in block {} added.</source>
+        <translation>1 Reihe mit {} Positionen in Quartier {} hinzugefügt.</translation>
+    </message>
+    <message>
+        <source>1 row with {} positions in block {}: nothing was written.</source>
+        <translation>1 Reihe mit {} Positionen in Quartier {}: Es wurde nichts geschrieben.</translation>
+    </message>
+    <message>
+        <source>1 season</source>
+        <translation>1 Saison</translation>
+    </message>
+    <message>
+        <source>1 tree found: {}.</source>
+        <translation>1 Baum gefunden: {}.</translation>
+    </message>
+    <message>
+        <source>1 tree, {:.0f} m to walk</source>
+        <translation>1 Baum, {} m zu gehen</translation>
+    </message>
+    <message>
+        <source>1 warning</source>
+        <translation>1 Warnung</translation>
+    </message>
+    <message>
+        <source>8 in 10</source>
+        <translation>8 von 10</translation>
+    </message>
+    <message>
+        <source>8 springs in 10 from {} to {}</source>
+        <translation>8 von 10 Frühjahren zwischen {} und {}</translation>
+    </message>
+    <message>
+        <source>A blend and an accession have the same name.</source>
+        <translation>Eine Pollenmischung und eine Akzession haben denselben Namen.</translation>
+    </message>
+    <message>
+        <source>A block is laid from one base line; there are {} lines.</source>
+        <translation>Ein Quartier wird von einer Grundlinie aus angelegt; es sind {} Linien.</translation>
+    </message>
+    <message>
+        <source>A book&apos;s name ends with .gpkg.</source>
+        <translation>Der Name eines Buchs endet auf .gpkg.</translation>
+    </message>
+    <message>
+        <source>A branch of {} cannot be forced in time: the wood has its chill too late.</source>
+        <translation>Ein Zweig von {} lässt sich nicht rechtzeitig treiben: Das Holz hat seine Kälte zu spät.</translation>
+    </message>
+    <message>
+        <source>A branch of {} would have had to be cut by {}.</source>
+        <translation>Ein Zweig von {} hätte bis {} geschnitten werden müssen.</translation>
+    </message>
+    <message>
+        <source>A chance of 8 in 10 means: of ten springs such as this may become, in eight there is live, compatible pollen on hand while the flowers can take it. Fruit set and seed come on top: the flower counts reckon with {} worked flowers setting fruit, {} seeds a fruit and {} seeds becoming seedlings, and reach the wanted number in {} springs. A last safe day leaves {:.0f} chances in 100 of being too late.</source>
+        <translation>Eine Chance von 8 in 10 heißt: Von zehn Frühjahren, wie dieses eines werden kann, steht in acht keimfähiger, verträglicher Pollen bereit, solange die Blüten ihn annehmen können. Fruchtansatz und Samen kommen hinzu: Die Blütenzahlen rechnen damit, dass {} bestäubten Blüten Frucht ansetzen, {} Samen in einer Frucht stecken und {} Samen zu Sämlingen werden, und erreichen die gewünschte Zahl in {} Frühjahren. Ein letzter sicherer Tag lässt {} Fälle in 100, in denen es zu spät ist.</translation>
+    </message>
+    <message>
+        <source>A day in the future of {} cannot have been observed.</source>
+        <translation>Ein Tag nach {} kann noch nicht beobachtet worden sein.</translation>
+    </message>
+    <message>
+        <source>A guess: no bloom notes of {}.</source>
+        <translation>Eine Schätzung: Es fehlen Blühnotizen von {}.</translation>
+    </message>
+    <message>
+        <source>A parent is neither diploid nor triploid: no figures are known, so it counts as diploid.</source>
+        <translation>Ein Elter ist weder diploid noch triploid: Dafür sind keine Zahlen bekannt, er zählt als diploid.</translation>
+    </message>
+    <message>
+        <source>A parent is triploid: such crosses gave about {:.2g} % of the seedlings of diploids (Sato &amp; Kanbe 2007), so the flowers are scaled up and the outlook is doubtful at best.</source>
+        <translation>Ein Elter ist triploid: Solche Kreuzungen gaben etwa {} % der Sämlinge diploider Eltern (Sato &amp; Kanbe 2007); die Zahl der Blüten ist entsprechend erhöht und die Aussicht bestenfalls fraglich.</translation>
+    </message>
+    <message>
+        <source>A poor result leaves time for another way.</source>
+        <translation>Ein schlechtes Ergebnis lässt noch Zeit für einen anderen Weg.</translation>
+    </message>
+    <message>
+        <source>A program stopped while it was writing this book, and the book cannot be repaired where it lies because it cannot be written.</source>
+        <translation>Ein Programm brach ab, während es dieses Buch schrieb, und das Buch lässt sich an seinem Ort nicht wiederherstellen, weil dort nicht geschrieben werden kann.</translation>
+    </message>
+    <message>
+        <source>A quotation mark is opened here and never closed.</source>
+        <translation>Hier beginnt ein Anführungszeichen, das nie geschlossen wird.</translation>
+    </message>
+    <message>
+        <source>A row has not as many cells as the table has columns.</source>
+        <translation>Eine Zeile hat nicht so viele Zellen, wie die Tabelle Spalten hat.</translation>
+    </message>
+    <message>
+        <source>A season&apos;s sheet needs a season&apos;s plan.</source>
+        <translation>Ein Saisonblatt braucht einen Saisonplan.</translation>
+    </message>
+    <message>
+        <source>A style of yours is the layer&apos;s default and stays the default.</source>
+        <translation>Ein eigener Stil ist der Standard des Layers und bleibt es.</translation>
+    </message>
+    <message>
+        <source>A test in which no grains were counted tells nothing.</source>
+        <translation>Eine Prüfung, bei der keine Körner gezählt wurden, sagt nichts.</translation>
+    </message>
+    <message>
+        <source>A tripod on firm ground, never the top steps, three points of contact, the pollen kit not in the climbing hand. Stay down in wind and near wires.</source>
+        <translation>Eine dreibeinige Leiter auf festem Boden, nie die obersten Stufen, drei Punkte mit Halt, den Pollen nicht in der Hand, die beim Steigen hält. Bei Wind und nahe an Leitungen unten bleiben.</translation>
+    </message>
+    <message>
+        <source>A view stands where the table should be.</source>
+        <translation>Wo die Tabelle sein sollte, steht eine Sicht (view).</translation>
+    </message>
+    <message>
+        <source>Accessions</source>
+        <translation>Akzessionen</translation>
+    </message>
+    <message>
+        <source>Accuracy</source>
+        <translation>Genauigkeit</translation>
+    </message>
+    <message>
+        <source>Add a point with its name and elevation to the table station.</source>
+        <translation>Der Tabelle station einen Punkt mit Namen und Höhe hinzufügen.</translation>
+    </message>
+    <message>
+        <source>Add a station to the book first.</source>
+        <translation>Zuerst dem Buch eine Station hinzufügen.</translation>
+    </message>
+    <message>
+        <source>Add a station with its place and elevation.</source>
+        <translation>Eine Station mit Lage und Höhe hinzufügen.</translation>
+    </message>
+    <message>
+        <source>Add bloom notes (stage 51 to 69) of past springs and the station&apos;s days of those springs.</source>
+        <translation>Blühnotizen (Stadium 51 bis 69) vergangener Frühjahre und die Tage der Station aus diesen Frühjahren hinzufügen.</translation>
+    </message>
+    <message>
+        <source>Add it.</source>
+        <translation>Hinzufügen.</translation>
+    </message>
+    <message>
+        <source>Add the accession or the blend, or correct the name.</source>
+        <translation>Die Akzession oder die Pollenmischung hinzufügen oder den Namen berichtigen.</translation>
+    </message>
+    <message>
+        <source>Add the column.</source>
+        <translation>Die Spalte hinzufügen.</translation>
+    </message>
+    <message>
+        <source>Add the station first, with its place and elevation.</source>
+        <translation>Zuerst die Station mit Lage und Höhe hinzufügen.</translation>
+    </message>
+    <message>
+        <source>Add the station or correct the name.</source>
+        <translation>Die Station hinzufügen oder den Namen berichtigen.</translation>
+    </message>
+    <message>
+        <source>Add the station&apos;s days from 1 October (in the south 1 April) to the end of bloom.</source>
+        <translation>Die Tage der Station vom 1. Oktober (im Süden 1. April) bis zum Ende der Blüte hinzufügen.</translation>
+    </message>
+    <message>
+        <source>Add the station&apos;s days of at least one past season.</source>
+        <translation>Die Tage der Station aus mindestens einer vergangenen Saison hinzufügen.</translation>
+    </message>
+    <message>
+        <source>Add the {} to the book or correct the name.</source>
+        <translation>Im Buch ergänzen ({}) oder den Namen berichtigen.</translation>
+    </message>
+    <message>
+        <source>Add the {}, or correct the name.</source>
+        <translation>Ergänzen ({}) oder den Namen berichtigen.</translation>
+    </message>
+    <message>
+        <source>Add them; docs/book.md tells their types.</source>
+        <translation>Hinzufügen; docs/book.md nennt ihre Typen.</translation>
+    </message>
+    <message>
+        <source>After {} the risk of coming too late is above {}.</source>
+        <translation>Nach {} liegt das Risiko, zu spät zu kommen, über {}.</translation>
+    </message>
+    <message>
+        <source>All flowers are worked already ({}).</source>
+        <translation>Alle Blüten sind schon bestäubt ({}).</translation>
+    </message>
+    <message>
+        <source>Allergy.</source>
+        <translation>Allergie.</translation>
+    </message>
+    <message>
+        <source>An accession is its own ancestor: each is recorded as a child of the next.</source>
+        <translation>Eine Akzession ist ihr eigener Vorfahr: Jede ist als Kind der nächsten eingetragen.</translation>
+    </message>
+    <message>
+        <source>An accession whose pollen is in the blend.</source>
+        <translation>Eine Akzession, deren Pollen in der Mischung ist.</translation>
+    </message>
+    <message>
+        <source>An answer is neither yes nor no.</source>
+        <translation>Eine Antwort ist weder Ja noch Nein.</translation>
+    </message>
+    <message>
+        <source>Another program is writing this book and did not finish within {:g} s.</source>
+        <translation>Ein anderes Programm schreibt dieses Buch und wurde innerhalb von {} s nicht fertig.</translation>
+    </message>
+    <message>
+        <source>Another program is writing this book.</source>
+        <translation>Ein anderes Programm schreibt gerade dieses Buch.</translation>
+    </message>
+    <message>
+        <source>Apple seed holds 1 to 4 mg of amygdalin a gram, which gives off cyanide when crushed or chewed; pear seed holds it too. Never eat or grind it; keep it from children and animals.</source>
+        <translation>Apfelkerne enthalten 1 bis 4 mg Amygdalin je Gramm, das beim Zerdrücken oder Zerkauen Blausäure abgibt; Birnenkerne enthalten es auch. Nie essen oder mahlen; von Kindern und Tieren fernhalten.</translation>
+    </message>
+    <message>
+        <source>Apr</source>
+        <translation>Apr</translation>
+    </message>
+    <message>
+        <source>Are there at most {} trees after this one to the {} end of the row?</source>
+        <translation>Stehen nach diesem Baum bis zum Ende der Reihe ({1}) höchstens noch {0} Bäume?</translation>
+    </message>
+    <message>
+        <source>Arrhenius heat</source>
+        <translation>Arrhenius-Wärme</translation>
+    </message>
+    <message>
+        <source>As of {} · {}</source>
+        <translation>Stand {} · {}</translation>
+    </message>
+    <message>
+        <source>Ask yourself: {} As yet {}</source>
+        <translation>Zur Klärung: {} Bisher {}</translation>
+    </message>
+    <message>
+        <source>Aug</source>
+        <translation>Aug</translation>
+    </message>
+    <message>
+        <source>BBCH</source>
+        <translation>BBCH</translation>
+    </message>
+    <message>
+        <source>BBCH stage</source>
+        <translation>BBCH-Stadium</translation>
+    </message>
+    <message>
+        <source>Bag closed clusters before the first flower opens ({} at the earliest, nine springs in ten).</source>
+        <translation>Geschlossene Büschel eintüten, bevor sich die erste Blüte öffnet (frühestens {}, in neun von zehn Frühjahren).</translation>
+    </message>
+    <message>
+        <source>Bag the blossom of {}</source>
+        <translation>Die Blüten von {} eintüten</translation>
+    </message>
+    <message>
+        <source>Balloon flowers of {} are over since about {}.</source>
+        <translation>Das Ballonstadium von {} ist seit etwa {} vorbei.</translation>
+    </message>
+    <message>
+        <source>Balloon flowers of {} are over this spring: none can be kept for {}.</source>
+        <translation>Das Ballonstadium von {} ist in diesem Frühjahr vorbei: Für {} lässt sich kein Pollen mehr aufheben.</translation>
+    </message>
+    <message>
+        <source>Best way and chance</source>
+        <translation>Bester Weg und Chance</translation>
+    </message>
+    <message>
+        <source>Between cuts: 70 % isopropyl alcohol or 10 % household bleach. Bleach never meets acids or ammonia.</source>
+        <translation>Zwischen den Schnitten: Isopropanol 70 % oder Haushaltsbleiche 10 %. Bleiche nie mit Säuren oder Ammoniak zusammenbringen.</translation>
+    </message>
+    <message>
+        <source>Blend</source>
+        <translation>Pollenmischung</translation>
+    </message>
+    <message>
+        <source>Block {} has a row of this name already.</source>
+        <translation>Quartier {} hat schon eine Reihe mit diesem Namen.</translation>
+    </message>
+    <message>
+        <source>Block {} has no row of this name.</source>
+        <translation>Quartier {} hat keine Reihe mit diesem Namen.</translation>
+    </message>
+    <message>
+        <source>Blocks</source>
+        <translation>Quartiere</translation>
+    </message>
+    <message>
+        <source>Bloom end</source>
+        <translation>Ende der Blüte</translation>
+    </message>
+    <message>
+        <source>Bloom note</source>
+        <translation>Blühnotiz</translation>
+    </message>
+    <message>
+        <source>Bloom notes</source>
+        <translation>Blühnotizen</translation>
+    </message>
+    <message>
+        <source>Bloom notes of one season only.</source>
+        <translation>Blühnotizen aus nur einer Saison.</translation>
+    </message>
+    <message>
+        <source>Bloom windows are kept wide; note bloom each spring and they will narrow.</source>
+        <translation>Die Blühfenster bleiben weit; mit Notizen aus jedem Frühjahr werden sie enger.</translation>
+    </message>
+    <message>
+        <source>Bloom {} as foretold on {}</source>
+        <translation>Blüte {}, vorhergesagt am {}</translation>
+    </message>
+    <message>
+        <source>Breeding</source>
+        <translation>Züchtung</translation>
+    </message>
+    <message>
+        <source>Breeding from a protected variety is often allowed, selling what is essentially derived from it is not; patents, contracts and club terms can forbid either. Ask before crossing.</source>
+        <translation>Mit einer geschützten Sorte zu züchten ist oft erlaubt, den Verkauf dessen, was im Wesentlichen von ihr abgeleitet ist, aber nicht; Patente, Verträge und Clubregeln können beides verbieten. Vor dem Kreuzen fragen.</translation>
+    </message>
+    <message>
+        <source>Budwood, and in places pollen and seed, can carry disease and may need a permit, a health certificate or quarantine. Note giver, day and permit of all that comes in.</source>
+        <translation>Edelreiser, stellenweise auch Pollen und Samen, können Krankheiten tragen und eine Genehmigung, ein Gesundheitszeugnis oder Quarantäne brauchen. Zu allem, was hereinkommt, Herkunft, Tag und Genehmigung notieren.</translation>
+    </message>
+    <message>
+        <source>By first day. Browsers forget the ticks; the paper copy keeps them.</source>
+        <translation>Nach dem ersten Tag geordnet. Browser vergessen die Haken, der Ausdruck behält sie.</translation>
+    </message>
+    <message>
+        <source>By last safe day, which is in bold.</source>
+        <translation>Nach dem letzten sicheren Tag geordnet, der fett gedruckt ist.</translation>
+    </message>
+    <message>
+        <source>By their shares no member has a part in the blend.</source>
+        <translation>Nach den Anteilen hat kein Bestandteil teil an der Mischung.</translation>
+    </message>
+    <message>
+        <source>Calendar year of the bloom.</source>
+        <translation>Kalenderjahr der Blüte.</translation>
+    </message>
+    <message>
+        <source>Can be done now</source>
+        <translation>Jetzt möglich</translation>
+    </message>
+    <message>
+        <source>Check host, port, database name, user and password, and that PostGIS is there.</source>
+        <translation>Rechner, Port, Datenbankname, Benutzer und Passwort prüfen, und ob PostGIS vorhanden ist.</translation>
+    </message>
+    <message>
+        <source>Check it with book-check.</source>
+        <translation>Mit book-check prüfen.</translation>
+    </message>
+    <message>
+        <source>Check its temperatures: perhaps they are in degrees Fahrenheit or of another place; then import them anew.</source>
+        <translation>Die Temperaturen prüfen: Vielleicht sind sie in Grad Fahrenheit oder von einem anderen Ort; dann neu importieren.</translation>
+    </message>
+    <message>
+        <source>Check that it is the right file.</source>
+        <translation>Prüfen, ob es die richtige Datei ist.</translation>
+    </message>
+    <message>
+        <source>Check that the folder exists and may be written, and that there is room.</source>
+        <translation>Prüfen, ob der Ordner vorhanden und beschreibbar ist und ob Platz ist.</translation>
+    </message>
+    <message>
+        <source>Check that the user may create tables.</source>
+        <translation>Prüfen, ob der Benutzer Tabellen anlegen darf.</translation>
+    </message>
+    <message>
+        <source>Check that there is memory left, then try again.</source>
+        <translation>Prüfen, ob noch Speicher frei ist, dann erneut versuchen.</translation>
+    </message>
+    <message>
+        <source>Check that you may read it.</source>
+        <translation>Prüfen, ob die Datei gelesen werden darf.</translation>
+    </message>
+    <message>
+        <source>Check the book with book-check.</source>
+        <translation>Das Buch mit book-check prüfen.</translation>
+    </message>
+    <message>
+        <source>Check the columns: the options name them.</source>
+        <translation>Die Spalten prüfen: Die Optionen benennen sie.</translation>
+    </message>
+    <message>
+        <source>Check the coordinates and their coordinate system.</source>
+        <translation>Die Koordinaten und ihr Koordinatenbezugssystem prüfen.</translation>
+    </message>
+    <message>
+        <source>Check the coordinates and their coordinate system: east first, then north.</source>
+        <translation>Die Koordinaten und ihr Koordinatenbezugssystem prüfen: erst nach Osten, dann nach Norden.</translation>
+    </message>
+    <message>
+        <source>Check the date and the stage; a second bloom in autumn is better left out.</source>
+        <translation>Tag und Stadium prüfen; eine zweite Blüte im Herbst lässt man besser weg.</translation>
+    </message>
+    <message>
+        <source>Check the date and the stage; the note is not used.</source>
+        <translation>Tag und Stadium prüfen; die Notiz wird nicht verwendet.</translation>
+    </message>
+    <message>
+        <source>Check the date, the stage and the tree.</source>
+        <translation>Tag, Stadium und Baum prüfen.</translation>
+    </message>
+    <message>
+        <source>Check the date, the stage and the tree; until then the note counts for little in the fit.</source>
+        <translation>Tag, Stadium und Baum prüfen; bis dahin zählt die Notiz beim Anlernen wenig.</translation>
+    </message>
+    <message>
+        <source>Check the date.</source>
+        <translation>Den Tag prüfen.</translation>
+    </message>
+    <message>
+        <source>Check the dates, the stages and the tree of both notes.</source>
+        <translation>Tage, Stadien und Baum beider Notizen prüfen.</translation>
+    </message>
+    <message>
+        <source>Check the delimiter and the quotation marks.</source>
+        <translation>Trennzeichen und Anführungszeichen prüfen.</translation>
+    </message>
+    <message>
+        <source>Check the disk or the network share.</source>
+        <translation>Die Platte oder die Netzfreigabe prüfen.</translation>
+    </message>
+    <message>
+        <source>Check the licence before crossing.</source>
+        <translation>Vor dem Kreuzen die Lizenz prüfen.</translation>
+    </message>
+    <message>
+        <source>Check the name, or make a book with book-new.</source>
+        <translation>Den Namen prüfen oder mit book-new ein Buch anlegen.</translation>
+    </message>
+    <message>
+        <source>Check the number of its position, its place on the map, and the row&apos;s line.</source>
+        <translation>Die Nummer der Position, die Lage auf der Karte und die Linie der Reihe prüfen.</translation>
+    </message>
+    <message>
+        <source>Check the path.</source>
+        <translation>Den Pfad prüfen.</translation>
+    </message>
+    <message>
+        <source>Checking the book</source>
+        <translation>Das Buch wird geprüft</translation>
+    </message>
+    <message>
+        <source>Chill need</source>
+        <translation>Kältebedarf</translation>
+    </message>
+    <message>
+        <source>Choose a block, an accession or fewer labels.</source>
+        <translation>Ein Quartier, eine Akzession oder weniger Bezeichnungen wählen.</translation>
+    </message>
+    <message>
+        <source>Choose a station that measures temperature.</source>
+        <translation>Eine Station wählen, die Temperatur misst.</translation>
+    </message>
+    <message>
+        <source>Choose another name; a book is never overwritten.</source>
+        <translation>Einen anderen Namen wählen; ein Buch wird nie überschrieben.</translation>
+    </message>
+    <message>
+        <source>Choosing trees</source>
+        <translation>Bäume werden ausgewählt</translation>
+    </message>
+    <message>
+        <source>Clear it if it is not known, else fill it in.</source>
+        <translation>Leeren, wenn es nicht bekannt ist, sonst ausfüllen.</translation>
+    </message>
+    <message>
+        <source>Close it, or double it if it belongs to the text.</source>
+        <translation>Schließen, oder verdoppeln, wenn es zum Text gehört.</translation>
+    </message>
+    <message>
+        <source>Code</source>
+        <translation>Kürzel</translation>
+    </message>
+    <message>
+        <source>Code of the cross.</source>
+        <translation>Kürzel der Kreuzung.</translation>
+    </message>
+    <message>
+        <source>Codes run from {} to {}, with gaps; the nearest are {} and {}.</source>
+        <translation>Die Codes gehen von {} bis {}, mit Lücken; die nächsten sind {} und {}.</translation>
+    </message>
+    <message>
+        <source>Codes run from {} to {}, with gaps; the nearest is {}.</source>
+        <translation>Die Codes gehen von {} bis {}, mit Lücken; der nächste ist {}.</translation>
+    </message>
+    <message>
+        <source>Cold to</source>
+        <translation>Kälte bis</translation>
+    </message>
+    <message>
+        <source>Columns: {}, minimum from &quot;{}&quot;, maximum from &quot;{}&quot;.</source>
+        <translation>Spalten: {}, Minimum aus „{}“, Maximum aus „{}“.</translation>
+    </message>
+    <message>
+        <source>Copy its rows into the table of a new book.</source>
+        <translation>Die Zeilen in die Tabelle eines neuen Buchs kopieren.</translation>
+    </message>
+    <message>
+        <source>Correct a position, or give the older tree its day of removal.</source>
+        <translation>Eine Position berichtigen oder beim älteren Baum den Tag der Entfernung eintragen.</translation>
+    </message>
+    <message>
+        <source>Correct it (there is: {}), or let add-block make it.</source>
+        <translation>Berichtigen (vorhanden: {}) oder mit add-block anlegen lassen.</translation>
+    </message>
+    <message>
+        <source>Correct it if selfing is not meant; most pome fruits set no seed by it.</source>
+        <translation>Berichtigen, wenn keine Selbstung gemeint ist; die meisten Kernobstsorten setzen dabei keine Samen an.</translation>
+    </message>
+    <message>
+        <source>Correct it if that is not meant.</source>
+        <translation>Berichtigen, wenn es nicht so gemeint ist.</translation>
+    </message>
+    <message>
+        <source>Correct it, or clear it if it is not known.</source>
+        <translation>Berichtigen, oder leeren, wenn es nicht bekannt ist.</translation>
+    </message>
+    <message>
+        <source>Correct it, or draw the block first.</source>
+        <translation>Berichtigen oder zuerst das Quartier zeichnen.</translation>
+    </message>
+    <message>
+        <source>Correct it, or leave the cell empty.</source>
+        <translation>Berichtigen oder die Zelle leer lassen.</translation>
+    </message>
+    <message>
+        <source>Correct it, or let add-block make it.</source>
+        <translation>Berichtigen oder mit add-block anlegen lassen.</translation>
+    </message>
+    <message>
+        <source>Correct it, or state the unit: the file was read in {}.</source>
+        <translation>Berichtigen oder die Einheit angeben: Die Datei wurde in {} gelesen.</translation>
+    </message>
+    <message>
+        <source>Correct it.</source>
+        <translation>Berichtigen.</translation>
+    </message>
+    <message>
+        <source>Correct one of the numbers.</source>
+        <translation>Eine der Zahlen berichtigen.</translation>
+    </message>
+    <message>
+        <source>Correct one of the two days.</source>
+        <translation>Einen der beiden Tage berichtigen.</translation>
+    </message>
+    <message>
+        <source>Correct one of the two numbers.</source>
+        <translation>Eine der beiden Zahlen berichtigen.</translation>
+    </message>
+    <message>
+        <source>Correct or clear one of these parents.</source>
+        <translation>Einen dieser Eltern berichtigen oder leeren.</translation>
+    </message>
+    <message>
+        <source>Correct or clear the wrong one of these parents.</source>
+        <translation>Den falschen dieser Eltern berichtigen oder leeren.</translation>
+    </message>
+    <message>
+        <source>Correct the alleles or the ploidy.</source>
+        <translation>Die Allele oder die Ploidie berichtigen.</translation>
+    </message>
+    <message>
+        <source>Correct the cross or the day, if one is wrong.</source>
+        <translation>Die Kreuzung oder den Tag berichtigen, wenn eines davon falsch ist.</translation>
+    </message>
+    <message>
+        <source>Correct the day if it is wrong.</source>
+        <translation>Den Tag berichtigen, wenn er falsch ist.</translation>
+    </message>
+    <message>
+        <source>Correct the day in the source.</source>
+        <translation>Den Tag in der Quelle berichtigen.</translation>
+    </message>
+    <message>
+        <source>Correct the day or remove it; temperatures are in degrees Celsius.</source>
+        <translation>Den Tag berichtigen oder entfernen; Temperaturen sind in Grad Celsius.</translation>
+    </message>
+    <message>
+        <source>Correct the day&apos;s two temperatures.</source>
+        <translation>Die beiden Temperaturen des Tages berichtigen.</translation>
+    </message>
+    <message>
+        <source>Correct the day, or mark it as a forecast.</source>
+        <translation>Den Tag berichtigen oder als Vorhersage kennzeichnen.</translation>
+    </message>
+    <message>
+        <source>Correct the day.</source>
+        <translation>Den Tag berichtigen.</translation>
+    </message>
+    <message>
+        <source>Correct the days, or mark them as a forecast.</source>
+        <translation>Die Tage berichtigen oder als Vorhersage kennzeichnen.</translation>
+    </message>
+    <message>
+        <source>Correct the lot or the cross.</source>
+        <translation>Die Partie oder die Kreuzung berichtigen.</translation>
+    </message>
+    <message>
+        <source>Correct the lot, or the day on which it was used up.</source>
+        <translation>Die Partie berichtigen oder den Tag, an dem sie aufgebraucht war.</translation>
+    </message>
+    <message>
+        <source>Correct the number if it has a digit too many.</source>
+        <translation>Die Zahl berichtigen, wenn sie eine Ziffer zu viel hat.</translation>
+    </message>
+    <message>
+        <source>Correct the number, the row&apos;s first position or its spacing, or draw the row longer.</source>
+        <translation>Die Nummer, die erste Position der Reihe oder ihren Pflanzabstand berichtigen oder die Reihe länger zeichnen.</translation>
+    </message>
+    <message>
+        <source>Correct the number.</source>
+        <translation>Die Zahl berichtigen.</translation>
+    </message>
+    <message>
+        <source>Correct the shares, or leave all of them out for equal parts.</source>
+        <translation>Die Anteile berichtigen oder für gleiche Teile alle weglassen.</translation>
+    </message>
+    <message>
+        <source>Correct the tree or the accession, or leave the accession out.</source>
+        <translation>Den Baum oder die Akzession berichtigen oder die Akzession weglassen.</translation>
+    </message>
+    <message>
+        <source>Correct the tree or the cross.</source>
+        <translation>Den Baum oder die Kreuzung berichtigen.</translation>
+    </message>
+    <message>
+        <source>Correct them; perhaps they are swapped.</source>
+        <translation>Berichtigen; vielleicht sind sie vertauscht.</translation>
+    </message>
+    <message>
+        <source>Count 100 or more, or remove the test.</source>
+        <translation>100 oder mehr zählen oder die Prüfung entfernen.</translation>
+    </message>
+    <message>
+        <source>Count again, or note the fruit first.</source>
+        <translation>Neu zählen oder zuerst die Früchte notieren.</translation>
+    </message>
+    <message>
+        <source>Count again.</source>
+        <translation>Neu zählen.</translation>
+    </message>
+    <message>
+        <source>Count all that ever sprouted, and one count a day.</source>
+        <translation>Alle zählen, die bisher gekeimt sind, mit einer Zählung je Tag.</translation>
+    </message>
+    <message>
+        <source>Count each row from its first tree with begin first_tree, or lay the rows with row-lay first.</source>
+        <translation>Mit begin first_tree jede Reihe von ihrem ersten Baum an zählen oder zuerst die Reihen mit row-lay anlegen.</translation>
+    </message>
+    <message>
+        <source>Counted on</source>
+        <translation>Gezählt am</translation>
+    </message>
+    <message>
+        <source>Counting chill and heat</source>
+        <translation>Kälte und Wärme werden gezählt</translation>
+    </message>
+    <message>
+        <source>Cross goals</source>
+        <translation>Kreuzungsziele</translation>
+    </message>
+    <message>
+        <source>Crosses</source>
+        <translation>Kreuzungen</translation>
+    </message>
+    <message>
+        <source>Crosses wanted in {}</source>
+        <translation>Für {} gewünschte Kreuzungen</translation>
+    </message>
+    <message>
+        <source>Cut a branch of {}, to force indoors</source>
+        <translation>Einen Zweig von {} schneiden, zum Treiben im Warmen</translation>
+    </message>
+    <message>
+        <source>Cut branches from {} to {} and force them in water at about 20 C: about {} to open anthers, then {} of drying. Gives pollen in about {} of cases.</source>
+        <translation>Zweige von {} bis {} schneiden und bei etwa 20 °C in Wasser treiben: etwa {} bis zum Öffnen der Staubbeutel, dann {} zum Trocknen. Gibt in etwa {} der Fälle Pollen.</translation>
+    </message>
+    <message>
+        <source>Cut branches with as many flower buds; re-cut stems and change the water every two days.</source>
+        <translation>Zweige mit ebenso vielen Blütenknospen schneiden; alle zwei Tage neu anschneiden und das Wasser wechseln.</translation>
+    </message>
+    <message>
+        <source>Daily weather</source>
+        <translation>Tageswetter</translation>
+    </message>
+    <message>
+        <source>Dashed box: no notes of its own, borrowed from its parents or the orchard&apos;s mean.</source>
+        <translation>Gestrichelter Kasten: keine eigenen Notizen, von den Eltern oder dem Mittel des Obstgartens übernommen.</translation>
+    </message>
+    <message>
+        <source>Day of picking.</source>
+        <translation>Tag der Ernte.</translation>
+    </message>
+    <message>
+        <source>Day of the count.</source>
+        <translation>Tag der Zählung.</translation>
+    </message>
+    <message>
+        <source>Day of the look.</source>
+        <translation>Tag der Beobachtung.</translation>
+    </message>
+    <message>
+        <source>Day of the score.</source>
+        <translation>Tag der Bewertung.</translation>
+    </message>
+    <message>
+        <source>Day of the test.</source>
+        <translation>Tag der Prüfung.</translation>
+    </message>
+    <message>
+        <source>Day of the work.</source>
+        <translation>Tag der Arbeit.</translation>
+    </message>
+    <message>
+        <source>Day on which the flowers were gathered.</source>
+        <translation>Tag, an dem die Blüten gesammelt wurden.</translation>
+    </message>
+    <message>
+        <source>Day on which they left.</source>
+        <translation>Tag, an dem sie entnommen wurden.</translation>
+    </message>
+    <message>
+        <source>Days are written {}, {}.</source>
+        <translation>Tage sind geschrieben als {}, {}.</translation>
+    </message>
+    <message>
+        <source>Days of {} are a guide by the order of bloom of {}.</source>
+        <translation>Tage für {} sind ein Anhalt nach der Blühfolge von {}.</translation>
+    </message>
+    <message>
+        <source>Dec</source>
+        <translation>Dez</translation>
+    </message>
+    <message>
+        <source>Did you mean &quot;{}&quot;?</source>
+        <translation>War „{}“ gemeint?</translation>
+    </message>
+    <message>
+        <source>Did you mean &apos;{}&apos;?</source>
+        <translation>War „{}“ gemeint?</translation>
+    </message>
+    <message>
+        <source>Digitise the trees in a GIS, or copy a layer that you have into the table.</source>
+        <translation>Die Bäume in einem GIS digitalisieren oder einen vorhandenen Layer in die Tabelle kopieren.</translation>
+    </message>
+    <message>
+        <source>Distances are unknown: the trees have no coordinate system of the earth.</source>
+        <translation>Abstände sind unbekannt: Die Bäume haben kein Koordinatenbezugssystem der Erde.</translation>
+    </message>
+    <message>
+        <source>Do now</source>
+        <translation>Jetzt zu tun</translation>
+    </message>
+    <message>
+        <source>Does a tree stand at the next place of this row to the {}?</source>
+        <translation>Steht am nächsten Platz dieser Reihe, {} von hier, ein Baum?</translation>
+    </message>
+    <message>
+        <source>Does a tree stand here?</source>
+        <translation>Steht hier ein Baum?</translation>
+    </message>
+    <message>
+        <source>Does the label read {}?</source>
+        <translation>Steht auf dem Etikett {}?</translation>
+    </message>
+    <message>
+        <source>Done</source>
+        <translation>Erledigt</translation>
+    </message>
+    <message>
+        <source>Done: {}</source>
+        <translation>Erledigt: {}</translation>
+    </message>
+    <message>
+        <source>Draw it anew.</source>
+        <translation>Neu zeichnen.</translation>
+    </message>
+    <message>
+        <source>Draw it longer, or take fewer positions, a shorter spacing or a smaller headland.</source>
+        <translation>Länger zeichnen oder weniger Positionen, einen kleineren Pflanzabstand oder ein kleineres Vorgewende nehmen.</translation>
+    </message>
+    <message>
+        <source>Draw it on the map.</source>
+        <translation>Auf der Karte zeichnen.</translation>
+    </message>
+    <message>
+        <source>Draw the row or correct its name.</source>
+        <translation>Die Reihe zeichnen oder ihren Namen berichtigen.</translation>
+    </message>
+    <message>
+        <source>Dressing its layers</source>
+        <translation>Layer werden gestaltet</translation>
+    </message>
+    <message>
+        <source>Dressing the book</source>
+        <translation>Das Buch wird gestaltet</translation>
+    </message>
+    <message>
+        <source>Dried pollen of {} comes about {} after the last flower of {} that can take it ({}).</source>
+        <translation>Getrockneter Pollen von {} kommt etwa {} nach der letzten Blüte von {}, die ihn annehmen kann ({}).</translation>
+    </message>
+    <message>
+        <source>Dry a day or two and use within three days.</source>
+        <translation>Ein bis zwei Tage trocknen und innerhalb von drei Tagen verwenden.</translation>
+    </message>
+    <message>
+        <source>Dry a day or two, keep in {} until {}, for {}.</source>
+        <translation>Ein bis zwei Tage trocknen, {} bis {} aufbewahren, für {}.</translation>
+    </message>
+    <message>
+        <source>Dry a day or two, keep in {} until {}.</source>
+        <translation>Ein bis zwei Tage trocknen, {} bis {} aufbewahren.</translation>
+    </message>
+    <message>
+        <source>East and north are exchanged: the other way round it lies among the book&apos;s places.</source>
+        <translation>Ost und Nord sind vertauscht: Anders herum liegt die Stelle zwischen den Orten des Buchs.</translation>
+    </message>
+    <message>
+        <source>Elevation</source>
+        <translation>Höhe</translation>
+    </message>
+    <message>
+        <source>Enter its tree, or correct the name.</source>
+        <translation>Den Baum eintragen oder den Namen berichtigen.</translation>
+    </message>
+    <message>
+        <source>Every S-allele of {} ({}) stands in {} ({}) too: expect no seed. Choose another donor.</source>
+        <translation>Jedes S-Allel von {} ({}) steht auch in {} ({}): Keine Samen zu erwarten. Einen anderen Pollenspender wählen.</translation>
+    </message>
+    <message>
+        <source>Every day of the file can be read with the day first and with the month first.</source>
+        <translation>Jeder Tag der Datei lässt sich mit dem Tag zuerst und mit dem Monat zuerst lesen.</translation>
+    </message>
+    <message>
+        <source>Feb</source>
+        <translation>Feb</translation>
+    </message>
+    <message>
+        <source>Fetch it from a backup, or remove it and make a book with book-new.</source>
+        <translation>Aus einer Sicherung holen, oder entfernen und mit book-new ein Buch anlegen.</translation>
+    </message>
+    <message>
+        <source>Fetch the file again.</source>
+        <translation>Die Datei erneut holen.</translation>
+    </message>
+    <message>
+        <source>Fill in its accession.</source>
+        <translation>Die Akzession eintragen.</translation>
+    </message>
+    <message>
+        <source>Fill in one of them.</source>
+        <translation>Eines davon ausfüllen.</translation>
+    </message>
+    <message>
+        <source>Fill it in, or fetch its rows from a backup.</source>
+        <translation>Ausfüllen oder die Zeilen aus einer Sicherung holen.</translation>
+    </message>
+    <message>
+        <source>Fill it in.</source>
+        <translation>Ausfüllen.</translation>
+    </message>
+    <message>
+        <source>Fire blight.</source>
+        <translation>Feuerbrand.</translation>
+    </message>
+    <message>
+        <source>First and end</source>
+        <translation>Beginn und Ende</translation>
+    </message>
+    <message>
+        <source>First bloom</source>
+        <translation>Erste Blüten</translation>
+    </message>
+    <message>
+        <source>First flowers may be open since {}: bag only clusters that are still closed.</source>
+        <translation>Erste Blüten können seit {} offen sein: Nur Büschel eintüten, die noch geschlossen sind.</translation>
+    </message>
+    <message>
+        <source>Fitting the needs</source>
+        <translation>Der Bedarf wird ermittelt</translation>
+    </message>
+    <message>
+        <source>Flowers of {} that can take pollen are over since about {}.</source>
+        <translation>Blüten von {}, die Pollen annehmen können, sind seit etwa {} vorbei.</translation>
+    </message>
+    <message>
+        <source>Flowers take pollen from about {} to {}: median days, too uncertain yet for a safe one.</source>
+        <translation>Blüten nehmen etwa von {} bis {} Pollen an: mittlere Tage, noch zu unsicher für einen sicheren.</translation>
+    </message>
+    <message>
+        <source>Flowers take pollen from about {}; after {} the risk of coming too late is above {}.</source>
+        <translation>Blüten nehmen etwa ab {} Pollen an; nach {} liegt das Risiko, zu spät zu kommen, über {}.</translation>
+    </message>
+    <message>
+        <source>Foretelling past seasons</source>
+        <translation>Vergangene Saisons werden vorhergesagt</translation>
+    </message>
+    <message>
+        <source>Foretelling this season</source>
+        <translation>Diese Saison wird vorhergesagt</translation>
+    </message>
+    <message>
+        <source>Foretold 1 day before bloom, it foretold past seasons within 3 days in {} and within 5 days in {}; it missed by {:.1f} days on average.</source>
+        <translation>1 Tag vor der Blüte vorhergesagt, wurden vergangene Saisons in {} Fällen auf 3 Tage und in {} Fällen auf 5 Tage getroffen; im Mittel lag die Vorhersage {} Tage daneben.</translation>
+    </message>
+    <message>
+        <source>Foretold {} days before bloom, it foretold past seasons within 3 days in {} and within 5 days in {}; it missed by {:.1f} days on average.</source>
+        <translation>{} Tage vor der Blüte vorhergesagt, wurden vergangene Saisons in {} Fällen auf 3 Tage und in {} Fällen auf 5 Tage getroffen; im Mittel lag die Vorhersage {} Tage daneben.</translation>
+    </message>
+    <message>
+        <source>Fresh pollen of {} ends about {} before the first flower of {} can take it ({}): it must be kept.</source>
+        <translation>Frischer Pollen von {} endet etwa {}, bevor die erste Blüte von {} ihn annehmen kann ({}): Er muss gelagert werden.</translation>
+    </message>
+    <message>
+        <source>Fresh pollen of {} is on hand about {} to {}; {} takes it about {} to {}.</source>
+        <translation>Frischer Pollen von {} ist etwa von {} bis {} vorhanden; {} nimmt ihn etwa von {} bis {} an.</translation>
+    </message>
+    <message>
+        <source>Fri</source>
+        <translation>Fr</translation>
+    </message>
+    <message>
+        <source>From its own notes. Box: full bloom falls in it 8 times in 10; tick: its median; thin line: first bloom to end of bloom, medians.</source>
+        <translation>Nach eigenen Notizen. Kasten: Die Vollblüte fällt in 8 von 10 Fällen hinein; Strich: ihr Median; dünne Linie: erste Blüten bis Ende der Blüte, Mediane.</translation>
+    </message>
+    <message>
+        <source>From {} to {} at {}: {:.1f} chill portions, {:.0f} growing degree hours.</source>
+        <translation>Von {} bis {} an {}: {} Kälteportionen, {} Wachstumsgradstunden.</translation>
+    </message>
+    <message>
+        <source>Fruit</source>
+        <translation>Frucht</translation>
+    </message>
+    <message>
+        <source>Full bloom</source>
+        <translation>Vollblüte</translation>
+    </message>
+    <message>
+        <source>Full bloom is past by the model (since {}) but no note of this spring says so.</source>
+        <translation>Nach dem Modell ist die Vollblüte vorbei (seit {}), aber keine Notiz dieses Frühjahrs sagt es.</translation>
+    </message>
+    <message>
+        <source>GHCN-Daily in its long form: elements TMIN and TMAX in tenths of a degree Celsius, as that form has it. Station in the file: {}.</source>
+        <translation>GHCN-Daily in der langen Form: Elemente TMIN und TMAX in Zehntelgrad Celsius, wie es diese Form vorsieht. Station in der Datei: {}.</translation>
+    </message>
+    <message>
+        <source>Gather at balloon by {}, dry a day or two, keep in {} until {}: about {} should germinate then.</source>
+        <translation>Im Ballonstadium bis {} sammeln, ein bis zwei Tage trocknen, {} bis {} aufbewahren: Dann sollten etwa {} keimen.</translation>
+    </message>
+    <message>
+        <source>Gather at balloon by {}, dry a day or two, use within {} of gathering.</source>
+        <translation>Im Ballonstadium bis {} sammeln, ein bis zwei Tage trocknen, höchstens {} nach dem Sammeln verwenden.</translation>
+    </message>
+    <message>
+        <source>Gather balloon flowers of {}</source>
+        <translation>Blüten im Ballonstadium sammeln von {}</translation>
+    </message>
+    <message>
+        <source>Gather pollen</source>
+        <translation>Pollen sammeln</translation>
+    </message>
+    <message>
+        <source>Gather pollen of {} by {} this spring and freeze it: the cross can then be made next year.</source>
+        <translation>Pollen von {} in diesem Frühjahr bis {} sammeln und einfrieren: Dann ist die Kreuzung im nächsten Jahr möglich.</translation>
+    </message>
+    <message>
+        <source>Gather this spring by {}, dry a day or two, freeze: about {} should germinate in {}.</source>
+        <translation>In diesem Frühjahr bis {} sammeln, ein bis zwei Tage trocknen, einfrieren: Etwa {} sollten {} keimen.</translation>
+    </message>
+    <message>
+        <source>Gathered on</source>
+        <translation>Gesammelt am</translation>
+    </message>
+    <message>
+        <source>Gathering names</source>
+        <translation>Namen werden gesammelt</translation>
+    </message>
+    <message>
+        <source>Give 24 hourly readings for each day.</source>
+        <translation>Für jeden Tag 24 Stundenwerte angeben.</translation>
+    </message>
+    <message>
+        <source>Give a base below the upper threshold.</source>
+        <translation>Eine Basistemperatur unter der Kappung angeben.</translation>
+    </message>
+    <message>
+        <source>Give a first row that ends in a number, as in 1 or B01.</source>
+        <translation>Eine erste Reihe angeben, die auf eine Zahl endet, wie in 1 oder B01.</translation>
+    </message>
+    <message>
+        <source>Give a header line and one line a day.</source>
+        <translation>Eine Kopfzeile und eine Zeile je Tag angeben.</translation>
+    </message>
+    <message>
+        <source>Give a higher upper-c.</source>
+        <translation>Ein höheres upper-c angeben.</translation>
+    </message>
+    <message>
+        <source>Give a last day that is not before the first.</source>
+        <translation>Einen letzten Tag angeben, der nicht vor dem ersten liegt.</translation>
+    </message>
+    <message>
+        <source>Give a place in the orchard or at its gate.</source>
+        <translation>Einen Ort im Obstgarten oder an seinem Tor angeben.</translation>
+    </message>
+    <message>
+        <source>Give a scrap of the tree&apos;s record, or a place with at.</source>
+        <translation>Ein Bruchstück der Daten des Baums oder mit at einen Ort angeben.</translation>
+    </message>
+    <message>
+        <source>Give an earlier day, or one from the start of the next season on.</source>
+        <translation>Einen früheren Tag angeben oder einen ab dem Beginn der nächsten Saison.</translation>
+    </message>
+    <message>
+        <source>Give another name; rows that are there are never overwritten.</source>
+        <translation>Einen anderen Namen angeben; vorhandene Reihen werden nie überschrieben.</translation>
+    </message>
+    <message>
+        <source>Give each day&apos;s minimum and maximum, one line a day.</source>
+        <translation>Das Minimum und Maximum jedes Tages angeben, eine Zeile je Tag.</translation>
+    </message>
+    <message>
+        <source>Give each row a name of its own within its block.</source>
+        <translation>Jeder Reihe innerhalb ihres Quartiers einen eigenen Namen geben.</translation>
+    </message>
+    <message>
+        <source>Give either here, as in 48.1340,9.3010, or grid, as in 522341.5,5331497.</source>
+        <translation>Entweder here angeben, wie in 48.1340,9.3010, oder grid, wie in 522341.5,5331497.</translation>
+    </message>
+    <message>
+        <source>Give from as well, or a later to.</source>
+        <translation>Auch from angeben oder ein späteres to.</translation>
+    </message>
+    <message>
+        <source>Give it a name like orchard.gpkg.</source>
+        <translation>Einen Namen wie obstgarten.gpkg geben.</translation>
+    </message>
+    <message>
+        <source>Give it a point: its latitude tells the length of the day.</source>
+        <translation>Einen Punkt geben: Seine Breite sagt, wie lang der Tag ist.</translation>
+    </message>
+    <message>
+        <source>Give it another name: each must be one row&apos;s alone.</source>
+        <translation>Einen anderen Namen geben: Jeder darf nur einer Zeile gehören.</translation>
+    </message>
+    <message>
+        <source>Give it one, for instance EPSG:32632.</source>
+        <translation>Eines geben, zum Beispiel EPSG:32632.</translation>
+    </message>
+    <message>
+        <source>Give its points in the order in which one passes them.</source>
+        <translation>Die Punkte in der Reihenfolge angeben, in der man an ihnen vorbeikommt.</translation>
+    </message>
+    <message>
+        <source>Give labels with trees, or choose by of-accession, of-block, purpose, tasks-on or urgency.</source>
+        <translation>Mit trees Bezeichnungen angeben oder nach of-accession, of-block, purpose, tasks-on oder urgency wählen.</translation>
+    </message>
+    <message>
+        <source>Give latitude and longitude in degrees, as in 48.1340,9.3010.</source>
+        <translation>Breite und Länge in Grad angeben, wie in 48.1340,9.3010.</translation>
+    </message>
+    <message>
+        <source>Give latitude and longitude instead, or draw the tree.</source>
+        <translation>Stattdessen Breite und Länge angeben oder den Baum zeichnen.</translation>
+    </message>
+    <message>
+        <source>Give one by its EPSG number, as in EPSG:4326.</source>
+        <translation>Eines mit seiner EPSG-Nummer angeben, wie in EPSG:4326.</translation>
+    </message>
+    <message>
+        <source>Give one by its EPSG number, for instance EPSG:32632.</source>
+        <translation>Eines mit seiner EPSG-Nummer angeben, zum Beispiel EPSG:32632.</translation>
+    </message>
+    <message>
+        <source>Give one cell for each column.</source>
+        <translation>Für jede Spalte eine Zelle angeben.</translation>
+    </message>
+    <message>
+        <source>Give one line, or leave rows out to lay each line as a row.</source>
+        <translation>Eine Linie angeben, oder rows weglassen, um jede Linie als Reihe anzulegen.</translation>
+    </message>
+    <message>
+        <source>Give one of the two.</source>
+        <translation>Eines von beiden angeben.</translation>
+    </message>
+    <message>
+        <source>Give the accession that was seen in bloom; the note is not used.</source>
+        <translation>Die Akzession angeben, deren Blüte gesehen wurde; die Notiz wird nicht verwendet.</translation>
+    </message>
+    <message>
+        <source>Give the days of one station only.</source>
+        <translation>Nur die Tage einer Station angeben.</translation>
+    </message>
+    <message>
+        <source>Give the distance from row to row in metres.</source>
+        <translation>Den Abstand von Reihe zu Reihe in Metern angeben.</translation>
+    </message>
+    <message>
+        <source>Give the east (longitude, x) first, then the north (latitude, y).</source>
+        <translation>Erst nach Osten (Länge, x), dann nach Norden (Breite, y) angeben.</translation>
+    </message>
+    <message>
+        <source>Give the geometry as well-known text of that kind.</source>
+        <translation>Die Geometrie als Well-known Text dieser Art angeben.</translation>
+    </message>
+    <message>
+        <source>Give the layer its coordinate system and put the station where it stands.</source>
+        <translation>Dem Layer sein Koordinatenbezugssystem geben und die Station dorthin setzen, wo sie steht.</translation>
+    </message>
+    <message>
+        <source>Give the layer its coordinate system.</source>
+        <translation>Dem Layer sein Koordinatenbezugssystem geben.</translation>
+    </message>
+    <message>
+        <source>Give the rough bearing of the rows.</source>
+        <translation>Die ungefähre Richtung der Reihen angeben.</translation>
+    </message>
+    <message>
+        <source>Give the row distance and the bearing, number one block at a time, or lay its rows with row-lay first.</source>
+        <translation>Reihenabstand und Richtung angeben, ein Quartier nach dem anderen nummerieren oder zuerst mit row-lay seine Reihen anlegen.</translation>
+    </message>
+    <message>
+        <source>Give the row&apos;s points, or a layer file with lines or points.</source>
+        <translation>Die Punkte der Reihe oder eine Ebenendatei mit Linien oder Punkten angeben.</translation>
+    </message>
+    <message>
+        <source>Give the spacing, measure the trees more exactly, or lay the rows with row-lay first.</source>
+        <translation>Den Pflanzabstand angeben, die Bäume genauer einmessen oder zuerst die Reihen mit row-lay anlegen.</translation>
+    </message>
+    <message>
+        <source>Give the start.</source>
+        <translation>Den Start angeben.</translation>
+    </message>
+    <message>
+        <source>Give two or more points that are not at the same place.</source>
+        <translation>Zwei oder mehr Punkte angeben, die nicht am selben Ort liegen.</translation>
+    </message>
+    <message>
+        <source>Give x and y in the book&apos;s own system, {}: first to the east, then to the north.</source>
+        <translation>x und y im System des Buchs, {}, angeben: erst nach Osten, dann nach Norden.</translation>
+    </message>
+    <message>
+        <source>Give x and y with a comma between, as in 522341.5,5331497.</source>
+        <translation>x und y mit einem Komma dazwischen angeben, wie in 522341.5,5331497.</translation>
+    </message>
+    <message>
+        <source>Give {}.</source>
+        <translation>Anzugeben ist {}.</translation>
+    </message>
+    <message>
+        <source>Grains counted.</source>
+        <translation>Gezählte Körner.</translation>
+    </message>
+    <message>
+        <source>Grains with a tube.</source>
+        <translation>Körner mit Pollenschlauch.</translation>
+    </message>
+    <message>
+        <source>Growth stage on the BBCH scale.</source>
+        <translation>Entwicklungsstadium nach der BBCH-Skala.</translation>
+    </message>
+    <message>
+        <source>Half compatible: the style takes {} of the pollen, so bring more.</source>
+        <translation>Halb verträglich: Der Griffel nimmt {} des Pollens an, also mehr davon mitbringen.</translation>
+    </message>
+    <message>
+        <source>Half of the highest temperatures lie above this, which no place on earth has in degrees Celsius: they look like {}.</source>
+        <translation>Die Hälfte der Höchsttemperaturen liegt über diesem Wert, den in Grad Celsius kein Ort der Erde hat: Sie sehen aus wie {}.</translation>
+    </message>
+    <message>
+        <source>Height of the station above sea level.</source>
+        <translation>Höhe der Station über dem Meeresspiegel.</translation>
+    </message>
+    <message>
+        <source>Held against the block&apos;s rows in the book; the points lie about {:.2f} m off across and {:.2f} m along.</source>
+        <translation>Verglichen mit den Reihen des Quartiers im Buch; die Punkte liegen etwa {} m quer und {} m längs daneben.</translation>
+    </message>
+    <message>
+        <source>Highest</source>
+        <translation>Höchste</translation>
+    </message>
+    <message>
+        <source>Highest air temperature of the day.</source>
+        <translation>Höchste Lufttemperatur des Tages.</translation>
+    </message>
+    <message>
+        <source>How it is known</source>
+        <translation>Woher es bekannt ist</translation>
+    </message>
+    <message>
+        <source>How many seedlings shall stand at the end.</source>
+        <translation>Wie viele Sämlinge am Ende stehen sollen.</translation>
+    </message>
+    <message>
+        <source>How much</source>
+        <translation>Wie viel</translation>
+    </message>
+    <message>
+        <source>How sure</source>
+        <translation>Wie sicher</translation>
+    </message>
+    <message>
+        <source>How sure is this</source>
+        <translation>Wie sicher ist das</translation>
+    </message>
+    <message>
+        <source>How well the forecast did in past seasons was not measured for this sheet.</source>
+        <translation>Wie gut die Vorhersage in vergangenen Saisons war, wurde für dieses Blatt nicht gemessen.</translation>
+    </message>
+    <message>
+        <source>Humidity</source>
+        <translation>Luftfeuchte</translation>
+    </message>
+    <message>
+        <source>If it is damaged, fetch it from a backup.</source>
+        <translation>Wenn sie beschädigt ist, aus einer Sicherung holen.</translation>
+    </message>
+    <message>
+        <source>If the file is damaged, fetch it from a backup.</source>
+        <translation>Wenn die Datei beschädigt ist, aus einer Sicherung holen.</translation>
+    </message>
+    <message>
+        <source>If they mean the same, write both alike; else make them more different.</source>
+        <translation>Wenn sie dasselbe meinen, beide gleich schreiben; sonst unterscheidbarer machen.</translation>
+    </message>
+    <message>
+        <source>Import daily temperatures with weather-import.</source>
+        <translation>Tägliche Temperaturen mit weather-import importieren.</translation>
+    </message>
+    <message>
+        <source>Import the latest temperatures of this station.</source>
+        <translation>Die neuesten Temperaturen dieser Station importieren.</translation>
+    </message>
+    <message>
+        <source>Import the missing days of this station if they exist.</source>
+        <translation>Die fehlenden Tage dieser Station importieren, wenn es sie gibt.</translation>
+    </message>
+    <message>
+        <source>Import the missing days of this station.</source>
+        <translation>Die fehlenden Tage dieser Station importieren.</translation>
+    </message>
+    <message>
+        <source>Import the missing days, or choose from and to on one side of it.</source>
+        <translation>Die fehlenden Tage importieren oder from und to auf einer Seite davon wählen.</translation>
+    </message>
+    <message>
+        <source>Import the missing days; a season with gaps counts for less or not at all.</source>
+        <translation>Die fehlenden Tage importieren; eine Saison mit Lücken zählt weniger oder gar nicht.</translation>
+    </message>
+    <message>
+        <source>Import the station&apos;s temperatures from {} on with weather-import, or give an as-of within the days that the book has.</source>
+        <translation>Die Temperaturen der Station ab {} mit weather-import importieren oder einen Stand (as-of) innerhalb der Tage des Buchs angeben.</translation>
+    </message>
+    <message>
+        <source>Import the weather of that winter and spring.</source>
+        <translation>Das Wetter jenes Winters und Frühjahrs importieren.</translation>
+    </message>
+    <message>
+        <source>Import the weather of those winters and springs.</source>
+        <translation>Das Wetter jener Winter und Frühjahre importieren.</translation>
+    </message>
+    <message>
+        <source>Import them again as degrees Fahrenheit.</source>
+        <translation>Erneut als Grad Fahrenheit importieren.</translation>
+    </message>
+    <message>
+        <source>Import them again in their unit, or turn them into degrees Celsius first.</source>
+        <translation>Erneut in ihrer Einheit importieren oder zuerst in Grad Celsius umrechnen.</translation>
+    </message>
+    <message>
+        <source>Import them again; perhaps the two columns are swapped.</source>
+        <translation>Erneut importieren; vielleicht sind die beiden Spalten vertauscht.</translation>
+    </message>
+    <message>
+        <source>Import them with weather-import.</source>
+        <translation>Mit weather-import importieren.</translation>
+    </message>
+    <message>
+        <source>In {} of the springs reckoned it is too cold to set seed.</source>
+        <translation>In {} der gerechneten Frühjahre ist es zu kalt für Samenansatz.</translation>
+    </message>
+    <message>
+        <source>Is the next tree of this row to the {} {}?</source>
+        <translation>Ist der nächste Baum dieser Reihe, {} von hier, {}?</translation>
+    </message>
+    <message>
+        <source>Is there another row beside this one to the {}?</source>
+        <translation>Liegt {} neben dieser Reihe noch eine Reihe?</translation>
+    </message>
+    <message>
+        <source>Is there no tree after this one to the {} end of the row?</source>
+        <translation>Steht nach diesem Baum bis zum Ende der Reihe ({}) keiner mehr?</translation>
+    </message>
+    <message>
+        <source>Is this tree {}?</source>
+        <translation>Ist dieser Baum {}?</translation>
+    </message>
+    <message>
+        <source>It differs from &quot;{}&quot; only by capitals or spaces.</source>
+        <translation>Es unterscheidet sich von „{}“ nur durch Großbuchstaben oder Leerzeichen.</translation>
+    </message>
+    <message>
+        <source>It grows fastest near 27 °C. Keep out of wet trees in warm bloom; wipe brush and scissors from tree to tree.</source>
+        <translation>Er wächst am schnellsten nahe 27 °C. Bei warmer Blüte nasse Bäume meiden; Pinsel und Schere von Baum zu Baum abwischen.</translation>
+    </message>
+    <message>
+        <source>It has a coordinate that is no finite number.</source>
+        <translation>Eine Koordinate ist keine endliche Zahl.</translation>
+    </message>
+    <message>
+        <source>It has no place on the map to be numbered by.</source>
+        <translation>Er hat keine Lage auf der Karte, nach der er zu nummerieren wäre.</translation>
+    </message>
+    <message>
+        <source>It has no place on the map, or one that cannot be read.</source>
+        <translation>Es fehlt die Lage auf der Karte, oder sie ist nicht lesbar.</translation>
+    </message>
+    <message>
+        <source>It has no place on the map.</source>
+        <translation>Es fehlt die Lage auf der Karte.</translation>
+    </message>
+    <message>
+        <source>It has: {}.</source>
+        <translation>Es gibt: {}.</translation>
+    </message>
+    <message>
+        <source>It is neither a point nor a line but {}.</source>
+        <translation>Es ist weder ein Punkt noch eine Linie, sondern {}.</translation>
+    </message>
+    <message>
+        <source>It is not known what this tree is, so its bloom cannot be foreseen.</source>
+        <translation>Es ist nicht bekannt, was dieser Baum ist, daher lässt sich seine Blüte nicht vorhersehen.</translation>
+    </message>
+    <message>
+        <source>It lies {:.0f} km from everything else in the book.</source>
+        <translation>Es liegt {} km von allem anderen im Buch entfernt.</translation>
+    </message>
+    <message>
+        <source>It remembers none.</source>
+        <translation>Es merkt sich keine.</translation>
+    </message>
+    <message>
+        <source>It serves {} of {} flowers; the rest by the way &quot;{}&quot;.</source>
+        <translation>Sie reicht für {} von {} Blüten; die übrigen auf dem Weg „{}“.</translation>
+    </message>
+    <message>
+        <source>It serves {} of {} flowers; the rest cannot be had by another way.</source>
+        <translation>Sie reicht für {} von {} Blüten; für die übrigen gibt es keinen anderen Weg.</translation>
+    </message>
+    <message>
+        <source>It was changed since it was written and is taken for yours; it was left alone.</source>
+        <translation>Er wurde geändert, seit er geschrieben wurde, und gilt als eigener; er blieb unberührt.</translation>
+    </message>
+    <message>
+        <source>It was left out.</source>
+        <translation>Es wurde weggelassen.</translation>
+    </message>
+    <message>
+        <source>Its 8-in-10 box held the day in {} (80 would be exact).</source>
+        <translation>Sein Kasten „8 von 10“ enthielt den Tag in {} Fällen (80 wären genau richtig).</translation>
+    </message>
+    <message>
+        <source>Its columns are: {}.</source>
+        <translation>Vorhandene Spalten: {}.</translation>
+    </message>
+    <message>
+        <source>Its number is left open: {}.</source>
+        <translation>Die Nummer bleibt offen: {}.</translation>
+    </message>
+    <message>
+        <source>Jan</source>
+        <translation>Jan</translation>
+    </message>
+    <message>
+        <source>Jul</source>
+        <translation>Jul</translation>
+    </message>
+    <message>
+        <source>Jun</source>
+        <translation>Jun</translation>
+    </message>
+    <message>
+        <source>Keep in</source>
+        <translation>Lagern</translation>
+    </message>
+    <message>
+        <source>Keep one of the two.</source>
+        <translation>Eines der beiden behalten.</translation>
+    </message>
+    <message>
+        <source>Keep the right one of the two, or name the column that tells the stations apart (option station_column).</source>
+        <translation>Das richtige der beiden behalten oder die Spalte nennen, die die Stationen unterscheidet (Option station_column).</translation>
+    </message>
+    <message>
+        <source>Keep the right one of the two.</source>
+        <translation>Das richtige der beiden behalten.</translation>
+    </message>
+    <message>
+        <source>Keep the rows in a table of this name.</source>
+        <translation>Die Zeilen in einer Tabelle dieses Namens führen.</translation>
+    </message>
+    <message>
+        <source>Keep the seed of each cross in a lot of its own.</source>
+        <translation>Die Samen jeder Kreuzung in einer eigenen Partie halten.</translation>
+    </message>
+    <message>
+        <source>Kelvin must be turned into degrees Celsius first.</source>
+        <translation>Kelvin muss zuerst in Grad Celsius umgerechnet werden.</translation>
+    </message>
+    <message>
+        <source>Kind</source>
+        <translation>Art</translation>
+    </message>
+    <message>
+        <source>Ladders.</source>
+        <translation>Leitern.</translation>
+    </message>
+    <message>
+        <source>Last safe day has passed</source>
+        <translation>Letzter sicherer Tag ist vorbei</translation>
+    </message>
+    <message>
+        <source>Later</source>
+        <translation>Später</translation>
+    </message>
+    <message>
+        <source>Latitude and longitude are exchanged.</source>
+        <translation>Breite und Länge sind vertauscht.</translation>
+    </message>
+    <message>
+        <source>Latitude and longitude are exchanged: the other way round it lies among the book&apos;s places.</source>
+        <translation>Breite und Länge sind vertauscht: Anders herum liegt die Stelle zwischen den Orten des Buchs.</translation>
+    </message>
+    <message>
+        <source>Laying the rows</source>
+        <translation>Reihen werden angelegt</translation>
+    </message>
+    <message>
+        <source>Leave out either end or back.</source>
+        <translation>Entweder end oder back weglassen.</translation>
+    </message>
+    <message>
+        <source>Leave station_in_file out, or name the column with the option station_column.</source>
+        <translation>station_in_file weglassen oder mit der Option station_column die Spalte nennen.</translation>
+    </message>
+    <message>
+        <source>Leave the file and the points out, or set it to no.</source>
+        <translation>Die Datei und die Punkte weglassen oder auf Nein setzen.</translation>
+    </message>
+    <message>
+        <source>Leave the fruit in store until its pips are brown, or correct the day.</source>
+        <translation>Die Früchte lagern, bis die Kerne braun sind, oder den Tag berichtigen.</translation>
+    </message>
+    <message>
+        <source>Left open</source>
+        <translation>Offen gelassen</translation>
+    </message>
+    <message>
+        <source>Line {} can only have the day first and line {} only the month first.</source>
+        <translation>In Zeile {} kann nur der Tag vorn stehen, in Zeile {} nur der Monat.</translation>
+    </message>
+    <message>
+        <source>Look again, and take back the one that is wrong.</source>
+        <translation>Noch einmal nachsehen und die falsche Notiz zurücknehmen.</translation>
+    </message>
+    <message>
+        <source>Look at it in a GIS and remove it there, if it is wrong.</source>
+        <translation>Im GIS ansehen und dort entfernen, wenn sie falsch ist.</translation>
+    </message>
+    <message>
+        <source>Look at it in the field and fill in its row and position, or measure it anew.</source>
+        <translation>Im Feld nachsehen und Reihe und Position eintragen oder den Baum neu einmessen.</translation>
+    </message>
+    <message>
+        <source>Look for it with tree-find.</source>
+        <translation>Mit tree-find danach suchen.</translation>
+    </message>
+    <message>
+        <source>Looking</source>
+        <translation>Suche läuft</translation>
+    </message>
+    <message>
+        <source>Lot {} has no test since {}: sow 100 grains or more and count.</source>
+        <translation>Partie {} ist seit {} nicht geprüft: 100 oder mehr Körner aussäen und zählen.</translation>
+    </message>
+    <message>
+        <source>Lot {} has no test: sow 100 grains or more and count.</source>
+        <translation>Partie {} ist nicht geprüft: 100 oder mehr Körner aussäen und zählen.</translation>
+    </message>
+    <message>
+        <source>Lot {}, gathered {}, in {}: about {} should germinate on {} (never tested).</source>
+        <translation>Partie {}, gesammelt {}, gelagert {}: Etwa {} sollten am {} keimen (nie geprüft).</translation>
+    </message>
+    <message>
+        <source>Lot {}, gathered {}, in {}: about {} should germinate on {} (tested {}).</source>
+        <translation>Partie {}, gesammelt {}, gelagert {}: Etwa {} sollten am {} keimen (geprüft {}).</translation>
+    </message>
+    <message>
+        <source>Lowest</source>
+        <translation>Tiefste</translation>
+    </message>
+    <message>
+        <source>Lowest air temperature of the day.</source>
+        <translation>Tiefste Lufttemperatur des Tages.</translation>
+    </message>
+    <message>
+        <source>Made the empty book {} in {}. Fill in its trees, accessions, station and bloom notes in any GIS, then import the weather.</source>
+        <translation>Das leere Buch {} wurde in {} angelegt. Jetzt in einem GIS Bäume, Akzessionen, Station und Blühnotizen eintragen, dann das Wetter importieren.</translation>
+    </message>
+    <message>
+        <source>Make a book with book-new and copy these layers into its tables.</source>
+        <translation>Mit book-new ein Buch anlegen und diese Layer in seine Tabellen kopieren.</translation>
+    </message>
+    <message>
+        <source>Make a book with book-new.</source>
+        <translation>Mit book-new ein Buch anlegen.</translation>
+    </message>
+    <message>
+        <source>Make a new book with book-new and copy the tables into it.</source>
+        <translation>Mit book-new ein neues Buch anlegen und die Tabellen hineinkopieren.</translation>
+    </message>
+    <message>
+        <source>Make one with season-plan, then ask again.</source>
+        <translation>Mit season-plan einen erstellen, dann erneut fragen.</translation>
+    </message>
+    <message>
+        <source>Make the file and its folder writable, or copy the file together with its &quot;-journal&quot; or &quot;-wal&quot; to a folder that is.</source>
+        <translation>Die Datei und ihren Ordner beschreibbar machen oder die Datei zusammen mit ihrem „-journal“ oder „-wal“ in einen beschreibbaren Ordner kopieren.</translation>
+    </message>
+    <message>
+        <source>Make the file and its folder writable, or work on a copy. Nothing was changed.</source>
+        <translation>Die Datei und ihren Ordner beschreibbar machen oder mit einer Kopie arbeiten. Es wurde nichts geändert.</translation>
+    </message>
+    <message>
+        <source>Make them more different.</source>
+        <translation>Unterscheidbarer machen.</translation>
+    </message>
+    <message>
+        <source>Making the book</source>
+        <translation>Das Buch wird angelegt</translation>
+    </message>
+    <message>
+        <source>Mar</source>
+        <translation>Mär</translation>
+    </message>
+    <message>
+        <source>Mass</source>
+        <translation>Masse</translation>
+    </message>
+    <message>
+        <source>Match</source>
+        <translation>Treffer</translation>
+    </message>
+    <message>
+        <source>May</source>
+        <translation>Mai</translation>
+    </message>
+    <message>
+        <source>Measured or forecast.</source>
+        <translation>Gemessen oder vorhergesagt.</translation>
+    </message>
+    <message>
+        <source>Medians; full bloom falls 8 times in 10 within the span</source>
+        <translation>Mediane; die Vollblüte fällt in 8 von 10 Fällen in die Spanne</translation>
+    </message>
+    <message>
+        <source>Member</source>
+        <translation>Bestandteil</translation>
+    </message>
+    <message>
+        <source>Mend the lines named first, then read the file again.</source>
+        <translation>Zuerst die genannten Zeilen berichtigen, dann die Datei erneut lesen.</translation>
+    </message>
+    <message>
+        <source>Method: {}. Each of {} was left out in turn and foretold from the others ({}):</source>
+        <translation>Verfahren: {}. Jede der {} wurde der Reihe nach ausgelassen und aus den anderen vorhergesagt ({}):</translation>
+    </message>
+    <message>
+        <source>Mon</source>
+        <translation>Mo</translation>
+    </message>
+    <message>
+        <source>More fruits were picked than the {} flowers worked.</source>
+        <translation>Es wurden mehr Früchte gepflückt, als die {} Blüten bestäubt wurden.</translation>
+    </message>
+    <message>
+        <source>More grains germinated than the {} counted.</source>
+        <translation>Es keimten mehr Körner als die {} gezählten.</translation>
+    </message>
+    <message>
+        <source>More seeds left the lot than the {} that it had.</source>
+        <translation>Es wurden mehr Samen entnommen als die {} der Partie.</translation>
+    </message>
+    <message>
+        <source>More seeds sprouted than the {} of lot {}.</source>
+        <translation>Es keimten mehr Samen als die {} der Partie {}.</translation>
+    </message>
+    <message>
+        <source>More than one column could be the {}.</source>
+        <translation>Mehr als eine Spalte kommt in Frage als: {}.</translation>
+    </message>
+    <message>
+        <source>Moving material.</source>
+        <translation>Pflanzgut bewegen.</translation>
+    </message>
+    <message>
+        <source>Name</source>
+        <translation>Name</translation>
+    </message>
+    <message>
+        <source>Name a GeoPackage, a Shapefile, a GeoJSON or a CSV file with coordinates.</source>
+        <translation>Ein GeoPackage, Shapefile, GeoJSON oder eine CSV-Datei mit Koordinaten nennen.</translation>
+    </message>
+    <message>
+        <source>Name a file in it.</source>
+        <translation>Eine Datei darin nennen.</translation>
+    </message>
+    <message>
+        <source>Name a layer of lines or points.</source>
+        <translation>Eine Ebene mit Linien oder Punkten nennen.</translation>
+    </message>
+    <message>
+        <source>Name a table and a column of the book.</source>
+        <translation>Eine Tabelle und eine Spalte des Buchs nennen.</translation>
+    </message>
+    <message>
+        <source>Name a table of the book.</source>
+        <translation>Eine Tabelle des Buchs nennen.</translation>
+    </message>
+    <message>
+        <source>Name another with station.</source>
+        <translation>Mit station eine andere nennen.</translation>
+    </message>
+    <message>
+        <source>Name it with the option {}, or give the file a first line that names its columns: date, t_min, t_max.</source>
+        <translation>Mit der Option {} nennen oder der Datei eine erste Zeile geben, die ihre Spalten benennt: date, t_min, t_max.</translation>
+    </message>
+    <message>
+        <source>Name of the accession, as it stands on tags.</source>
+        <translation>Name der Akzession, wie er auf Etiketten steht.</translation>
+    </message>
+    <message>
+        <source>Name of the blend.</source>
+        <translation>Name der Pollenmischung.</translation>
+    </message>
+    <message>
+        <source>Name of the block, as people say it.</source>
+        <translation>Name des Quartiers, wie man ihn sagt.</translation>
+    </message>
+    <message>
+        <source>Name of the station.</source>
+        <translation>Name der Station.</translation>
+    </message>
+    <message>
+        <source>Name one of: {}.</source>
+        <translation>Eines davon nennen: {}.</translation>
+    </message>
+    <message>
+        <source>Name or number of the row within its block.</source>
+        <translation>Name oder Nummer der Reihe innerhalb ihres Quartiers.</translation>
+    </message>
+    <message>
+        <source>Name the .gpkg file in it.</source>
+        <translation>Die .gpkg-Datei darin nennen.</translation>
+    </message>
+    <message>
+        <source>Name the .gpkg file of the book, or fetch it from a backup.</source>
+        <translation>Die .gpkg-Datei des Buchs nennen oder aus einer Sicherung holen.</translation>
+    </message>
+    <message>
+        <source>Name the .gpkg file of the book, or make one with book-new and copy these layers into its tables.</source>
+        <translation>Die .gpkg-Datei des Buchs nennen, oder mit book-new eines anlegen und diese Layer in seine Tabellen kopieren.</translation>
+    </message>
+    <message>
+        <source>Name the block that the rows stand in.</source>
+        <translation>Das Quartier nennen, in dem die Reihen stehen.</translation>
+    </message>
+    <message>
+        <source>Name the block that the trees stand in.</source>
+        <translation>Das Quartier nennen, in dem die Bäume stehen.</translation>
+    </message>
+    <message>
+        <source>Name the column that holds the rows&apos; names.</source>
+        <translation>Die Spalte nennen, in der die Namen der Reihen stehen.</translation>
+    </message>
+    <message>
+        <source>Name the station with the option station.</source>
+        <translation>Die Station mit der Option station nennen.</translation>
+    </message>
+    <message>
+        <source>Name them with the options t_min_column and t_max_column.</source>
+        <translation>Mit den Optionen t_min_column und t_max_column nennen.</translation>
+    </message>
+    <message>
+        <source>Neither the file nor the request says which station this is.</source>
+        <translation>Weder die Datei noch die Anfrage sagt, welche Station das ist.</translation>
+    </message>
+    <message>
+        <source>No accession has a bloom window.</source>
+        <translation>Keine Akzession hat ein Blühfenster.</translation>
+    </message>
+    <message>
+        <source>No bloom notes of its own or of its parents: foretold at the orchard&apos;s mean.</source>
+        <translation>Keine eigenen Blühnotizen und keine der Eltern: vorhergesagt nach dem Mittel des Obstgartens.</translation>
+    </message>
+    <message>
+        <source>No bloom notes of its own: foretold between its one known parent and the orchard&apos;s mean.</source>
+        <translation>Keine eigenen Blühnotizen: vorhergesagt zwischen dem einen bekannten Elter und dem Mittel des Obstgartens.</translation>
+    </message>
+    <message>
+        <source>No bloom notes of its own: foretold between its parents.</source>
+        <translation>Keine eigenen Blühnotizen: vorhergesagt zwischen den Eltern.</translation>
+    </message>
+    <message>
+        <source>No bloom window could be foretold. It takes trees with an accession, weather and at least one bloom note.</source>
+        <translation>Es ließ sich kein Blühfenster vorhersagen. Dafür braucht es Bäume mit Akzession, Wetter und mindestens eine Blühnotiz.</translation>
+    </message>
+    <message>
+        <source>No column was recognised as the {}.</source>
+        <translation>Keine Spalte wurde erkannt als: {}.</translation>
+    </message>
+    <message>
+        <source>No cross is wanted in {}. Enter what you want as rows of cross_goal, then plan again.</source>
+        <translation>Für {} ist keine Kreuzung gewünscht. Wünsche als Zeilen in cross_goal eintragen, dann neu planen.</translation>
+    </message>
+    <message>
+        <source>No day of the file has both TMIN and TMAX.</source>
+        <translation>Kein Tag der Datei hat TMIN und TMAX.</translation>
+    </message>
+    <message>
+        <source>No day was read.</source>
+        <translation>Es wurde kein Tag gelesen.</translation>
+    </message>
+    <message>
+        <source>No errors; {}, {}.</source>
+        <translation>Keine Fehler; {}, {}.</translation>
+    </message>
+    <message>
+        <source>No even rows can be made out among the trees.</source>
+        <translation>Zwischen den Bäumen sind keine gleichmäßigen Reihen zu erkennen.</translation>
+    </message>
+    <message>
+        <source>No even spacing can be made out along the rows.</source>
+        <translation>Längs der Reihen ist kein gleichmäßiger Pflanzabstand zu erkennen.</translation>
+    </message>
+    <message>
+        <source>No flowers were worked.</source>
+        <translation>Es wurden keine Blüten bestäubt.</translation>
+    </message>
+    <message>
+        <source>No line of the file fits its header.</source>
+        <translation>Keine Zeile der Datei passt zu ihrer Kopfzeile.</translation>
+    </message>
+    <message>
+        <source>No line of the file has a day and both temperatures.</source>
+        <translation>Keine Zeile der Datei hat einen Tag und beide Temperaturen.</translation>
+    </message>
+    <message>
+        <source>No living tree of the seed parent is in the book.</source>
+        <translation>Das Buch hat keinen lebenden Baum des Samenelters.</translation>
+    </message>
+    <message>
+        <source>No lot of {} from an earlier year in hand on {}.</source>
+        <translation>Keine Partie von {} aus einem früheren Jahr vorhanden, Stand {}.</translation>
+    </message>
+    <message>
+        <source>No method was chosen: too few seasons could be scored.</source>
+        <translation>Es wurde kein Verfahren gewählt: Zu wenige Saisons ließen sich bewerten.</translation>
+    </message>
+    <message>
+        <source>No orchard&apos;s air is this cold or hot; the day is left out.</source>
+        <translation>So kalt oder heiß ist die Luft in keinem Obstgarten; der Tag wird ausgelassen.</translation>
+    </message>
+    <message>
+        <source>No past season is whole, so nothing can stand in for the days to come.</source>
+        <translation>Keine vergangene Saison ist vollständig, daher kann nichts für die kommenden Tage einspringen.</translation>
+    </message>
+    <message>
+        <source>No pollen needs to be gathered, forced or tested.</source>
+        <translation>Es ist kein Pollen zu sammeln, zu treiben oder zu prüfen.</translation>
+    </message>
+    <message>
+        <source>No pollen work.</source>
+        <translation>Keine Pollenarbeit.</translation>
+    </message>
+    <message>
+        <source>No such temperature was ever measured on earth.</source>
+        <translation>Eine solche Temperatur wurde auf der Erde nie gemessen.</translation>
+    </message>
+    <message>
+        <source>No temperatures for {} days from {} to {}; gaps of up to {} days are filled.</source>
+        <translation>Keine Temperaturen für {} Tage von {} bis {}; Lücken bis {} Tage werden gefüllt.</translation>
+    </message>
+    <message>
+        <source>No tree is anywhere near this place.</source>
+        <translation>In der Nähe dieses Ortes steht kein Baum.</translation>
+    </message>
+    <message>
+        <source>No tree is as near as the accuracy would have it: the likeliest is {:.1f} m away.</source>
+        <translation>Kein Baum ist so nahe, wie es der Genauigkeit entspräche: Der wahrscheinlichste ist {} m entfernt.</translation>
+    </message>
+    <message>
+        <source>No tree is near.</source>
+        <translation>Kein Baum ist in der Nähe.</translation>
+    </message>
+    <message>
+        <source>No tree is to be visited.</source>
+        <translation>Es ist kein Baum zu besuchen.</translation>
+    </message>
+    <message>
+        <source>No usable bloom notes ({}): their bloom is reckoned at the orchard&apos;s mean.</source>
+        <translation>Keine brauchbaren Blühnotizen ({}): Die Blüte wird nach dem Mittel des Obstgartens gerechnet.</translation>
+    </message>
+    <message>
+        <source>No usable bloom notes ({}): their bloom is reckoned between their one known parent&apos;s and the orchard&apos;s mean.</source>
+        <translation>Keine brauchbaren Blühnotizen ({}): Die Blüte wird zwischen der des einen bekannten Elters und dem Mittel des Obstgartens gerechnet.</translation>
+    </message>
+    <message>
+        <source>No usable bloom notes ({}): their bloom is reckoned between their parents&apos;.</source>
+        <translation>Keine brauchbaren Blühnotizen ({}): Die Blüte wird zwischen der der Eltern gerechnet.</translation>
+    </message>
+    <message>
+        <source>No way round the rows leads there from the stop before it: the line goes straight.</source>
+        <translation>Kein Weg um die Reihen führt vom vorigen Halt dorthin: Die Linie geht geradeaus.</translation>
+    </message>
+    <message>
+        <source>No work waits at the seed parents.</source>
+        <translation>An den Sameneltern steht keine Arbeit an.</translation>
+    </message>
+    <message>
+        <source>Not needed: pollen comes in time without forcing.</source>
+        <translation>Nicht nötig: Der Pollen kommt auch ohne Treiben rechtzeitig.</translation>
+    </message>
+    <message>
+        <source>Not shown: one accession without bloom notes of its own and without a part in a wanted cross. The book&apos;s layer of bloom windows has it.</source>
+        <translation>Nicht gezeigt: eine Akzession ohne eigene Blühnotizen und ohne Anteil an einer gewünschten Kreuzung. Der Layer der Blühfenster im Buch enthält sie.</translation>
+    </message>
+    <message>
+        <source>Not shown: {} accessions without bloom notes of their own and without a part in a wanted cross. The book&apos;s layer of bloom windows has them.</source>
+        <translation>Nicht gezeigt: {} Akzessionen ohne eigene Blühnotizen und ohne Anteil an einer gewünschten Kreuzung. Der Layer der Blühfenster im Buch enthält sie.</translation>
+    </message>
+    <message>
+        <source>Note their bloom this spring.</source>
+        <translation>Die Blüte in diesem Frühjahr notieren.</translation>
+    </message>
+    <message>
+        <source>Note what was seen on the day or before it; correct the day.</source>
+        <translation>Notieren, was an dem Tag oder davor zu sehen war; den Tag berichtigen.</translation>
+    </message>
+    <message>
+        <source>Noted on</source>
+        <translation>Notiert am</translation>
+    </message>
+    <message>
+        <source>Nothing in the book is like &quot;{}&quot;.</source>
+        <translation>Nichts im Buch ähnelt „{}“.</translation>
+    </message>
+    <message>
+        <source>Nothing in the book stood against this plan.</source>
+        <translation>Nichts im Buch sprach gegen diesen Plan.</translation>
+    </message>
+    <message>
+        <source>Nothing is due this week. Next:</source>
+        <translation>Diese Woche steht nichts an. Als Nächstes:</translation>
+    </message>
+    <message>
+        <source>Nothing is due.</source>
+        <translation>Es steht nichts an.</translation>
+    </message>
+    <message>
+        <source>Nothing is left in it for this cross.</source>
+        <translation>Für diese Kreuzung ist nichts mehr darin.</translation>
+    </message>
+    <message>
+        <source>Nothing is wrong with the book.</source>
+        <translation>Mit dem Buch ist alles in Ordnung.</translation>
+    </message>
+    <message>
+        <source>Nothing need be done.</source>
+        <translation>Es ist nichts zu tun.</translation>
+    </message>
+    <message>
+        <source>Nothing need be taken back.</source>
+        <translation>Es ist nichts zurückzunehmen.</translation>
+    </message>
+    <message>
+        <source>Nothing says which trees to visit.</source>
+        <translation>Es ist nicht gesagt, welche Bäume zu besuchen sind.</translation>
+    </message>
+    <message>
+        <source>Nothing was changed. Check that there is room on the disk and that the file is whole (book-check).</source>
+        <translation>Es wurde nichts geändert. Prüfen, ob Platz auf der Platte ist und ob die Datei heil ist (book-check).</translation>
+    </message>
+    <message>
+        <source>Nothing was found.</source>
+        <translation>Es wurde nichts gefunden.</translation>
+    </message>
+    <message>
+        <source>Nothing was written.</source>
+        <translation>Es wurde nichts geschrieben.</translation>
+    </message>
+    <message>
+        <source>Nov</source>
+        <translation>Nov</translation>
+    </message>
+    <message>
+        <source>Number of flowers worked.</source>
+        <translation>Zahl der bestäubten Blüten.</translation>
+    </message>
+    <message>
+        <source>Number of fruits.</source>
+        <translation>Zahl der Früchte.</translation>
+    </message>
+    <message>
+        <source>Number of seeds.</source>
+        <translation>Zahl der Samen.</translation>
+    </message>
+    <message>
+        <source>Numbering the trees</source>
+        <translation>Bäume werden nummeriert</translation>
+    </message>
+    <message>
+        <source>Oct</source>
+        <translation>Okt</translation>
+    </message>
+    <message>
+        <source>Of {} stations {} was used: it has the most days, {}.</source>
+        <translation>Von {} Stationen wurde {} verwendet: Sie hat die meisten Tage, {}.</translation>
+    </message>
+    <message>
+        <source>On so many days the minimum lies above the maximum that the columns seem swapped.</source>
+        <translation>An so vielen Tagen liegt das Minimum über dem Maximum, dass die Spalten vertauscht scheinen.</translation>
+    </message>
+    <message>
+        <source>On the map it stands {:.1f} m from its position in block {}, row {}.</source>
+        <translation>Auf der Karte steht er {} m von seiner Position in Quartier {}, Reihe {} entfernt.</translation>
+    </message>
+    <message>
+        <source>On this page</source>
+        <translation>Auf dieser Seite</translation>
+    </message>
+    <message>
+        <source>On {} of these days stands a temperature that was never measured on earth.</source>
+        <translation>An {} dieser Tage steht eine Temperatur, die auf der Erde nie gemessen wurde.</translation>
+    </message>
+    <message>
+        <source>On {} of these days the lowest temperature is above the highest.</source>
+        <translation>An {} dieser Tage liegt die tiefste Temperatur über der höchsten.</translation>
+    </message>
+    <message>
+        <source>On {} {} had sprouted; the count is of all so far.</source>
+        <translation>Am {} waren {} gekeimt; gezählt werden alle bisherigen.</translation>
+    </message>
+    <message>
+        <source>One place is needed, no more and no less.</source>
+        <translation>Es braucht genau eine Ortsangabe, nicht mehr und nicht weniger.</translation>
+    </message>
+    <message>
+        <source>Only a GeoPackage can be dressed, not a database server.</source>
+        <translation>Nur ein GeoPackage lässt sich gestalten, kein Datenbankserver.</translation>
+    </message>
+    <message>
+        <source>Only result tables are ever replaced.</source>
+        <translation>Nur Ergebnistabellen werden ersetzt.</translation>
+    </message>
+    <message>
+        <source>Only trees of the book can be given their numbers.</source>
+        <translation>Nur Bäume des Buchs können ihre Nummern bekommen.</translation>
+    </message>
+    <message>
+        <source>Only {} sound seeds were counted in the fruit of its tags.</source>
+        <translation>In den Früchten seiner Etiketten wurden nur {} gut ausgebildete Samen gezählt.</translation>
+    </message>
+    <message>
+        <source>Open the bag, touch every stigma, close it again; tag with cross, day and flowers.</source>
+        <translation>Tüte öffnen, jede Narbe berühren, wieder schließen; Etikett mit Kreuzung, Tag und Zahl der Blüten anhängen.</translation>
+    </message>
+    <message>
+        <source>Other accessions</source>
+        <translation>Andere Akzessionen</translation>
+    </message>
+    <message>
+        <source>Other tree</source>
+        <translation>Anderer Baum</translation>
+    </message>
+    <message>
+        <source>Other ways:</source>
+        <translation>Andere Wege:</translation>
+    </message>
+    <message>
+        <source>Parent</source>
+        <translation>Elter</translation>
+    </message>
+    <message>
+        <source>Parents are related like full sibs or closer: kinship {:.3g}.</source>
+        <translation>Die Eltern sind wie Vollgeschwister oder enger verwandt: Verwandtschaft {}.</translation>
+    </message>
+    <message>
+        <source>Parents are related like half sibs or closer: kinship {:.3g}.</source>
+        <translation>Die Eltern sind wie Halbgeschwister oder enger verwandt: Verwandtschaft {}.</translation>
+    </message>
+    <message>
+        <source>Parents of the wanted crosses</source>
+        <translation>Eltern der gewünschten Kreuzungen</translation>
+    </message>
+    <message>
+        <source>Passed over: 1 goal of seasons other than {} and {}.</source>
+        <translation>Übergangen: 1 Kreuzungsziel anderer Saisons als {} und {}.</translation>
+    </message>
+    <message>
+        <source>Passed over: {} goals of seasons other than {} and {}.</source>
+        <translation>Übergangen: {} Kreuzungsziele anderer Saisons als {} und {}.</translation>
+    </message>
+    <message>
+        <source>Perhaps it is a row of {} that could not be read: mend those first.</source>
+        <translation>Vielleicht ist es eine Zeile in {}, die nicht gelesen werden konnte: Diese zuerst berichtigen.</translation>
+    </message>
+    <message>
+        <source>Petals are down: take the bags off, count what has set.</source>
+        <translation>Die Blütenblätter sind gefallen: Tüten abnehmen, Fruchtansatz zählen.</translation>
+    </message>
+    <message>
+        <source>Pick</source>
+        <translation>Ernte</translation>
+    </message>
+    <message>
+        <source>Pick closed balloon flowers (BBCH 59).</source>
+        <translation>Geschlossene Blüten im Ballonstadium pflücken (BBCH 59).</translation>
+    </message>
+    <message>
+        <source>Pick one with the option station_in_file: {}.</source>
+        <translation>Mit der Option station_in_file eine davon wählen: {}.</translation>
+    </message>
+    <message>
+        <source>Picked on</source>
+        <translation>Gepflückt am</translation>
+    </message>
+    <message>
+        <source>Picked {} days after the work, but seed of {} is ripe after about {}.</source>
+        <translation>{} Tage nach der Bestäubung gepflückt, doch Samen von {} sind erst nach etwa {} reif.</translation>
+    </message>
+    <message>
+        <source>Place</source>
+        <translation>Lage</translation>
+    </message>
+    <message>
+        <source>Placed by</source>
+        <translation>Lage durch</translation>
+    </message>
+    <message>
+        <source>Plan the season first.</source>
+        <translation>Zuerst die Saison planen.</translation>
+    </message>
+    <message>
+        <source>Planning the crosses</source>
+        <translation>Kreuzungen werden geplant</translation>
+    </message>
+    <message>
+        <source>Planted on</source>
+        <translation>Gepflanzt am</translation>
+    </message>
+    <message>
+        <source>Ploidy</source>
+        <translation>Ploidie</translation>
+    </message>
+    <message>
+        <source>Points and a file are given.</source>
+        <translation>Es sind Punkte und eine Datei angegeben.</translation>
+    </message>
+    <message>
+        <source>Pollen and carrier dust irritate: mask and glasses, no flame near carrier dust.</source>
+        <translation>Pollen und Trägerstaub reizen: Maske und Brille tragen, keine Flamme nahe am Trägerstaub.</translation>
+    </message>
+    <message>
+        <source>Pollen blends</source>
+        <translation>Pollenmischungen</translation>
+    </message>
+    <message>
+        <source>Pollen lots</source>
+        <translation>Pollenpartien</translation>
+    </message>
+    <message>
+        <source>Pollen test</source>
+        <translation>Pollenprüfung</translation>
+    </message>
+    <message>
+        <source>Pollen tests</source>
+        <translation>Pollenprüfungen</translation>
+    </message>
+    <message>
+        <source>Pollen work at the donor trees</source>
+        <translation>Pollenarbeit an den Bäumen der Pollenspender</translation>
+    </message>
+    <message>
+        <source>Pollinate {}, with {}</source>
+        <translation>{} bestäuben, mit {}</translation>
+    </message>
+    <message>
+        <source>Pollination</source>
+        <translation>Bestäubung</translation>
+    </message>
+    <message>
+        <source>Pollinations</source>
+        <translation>Bestäubungen</translation>
+    </message>
+    <message>
+        <source>Pollinizer</source>
+        <translation>Befruchter</translation>
+    </message>
+    <message>
+        <source>Positions are numbered up to {}: check the spacing and the coordinate system.</source>
+        <translation>Positionen sind bis {} nummeriert: Pflanzabstand und Koordinatenbezugssystem prüfen.</translation>
+    </message>
+    <message>
+        <source>Priority</source>
+        <translation>Vorrang</translation>
+    </message>
+    <message>
+        <source>Protected parents.</source>
+        <translation>Geschützte Eltern.</translation>
+    </message>
+    <message>
+        <source>Protected until</source>
+        <translation>Geschützt bis</translation>
+    </message>
+    <message>
+        <source>Put text that holds the delimiter between quotation marks.</source>
+        <translation>Text, der das Trennzeichen enthält, in Anführungszeichen setzen.</translation>
+    </message>
+    <message>
+        <source>Reading past seasons</source>
+        <translation>Vergangene Saisons werden gelesen</translation>
+    </message>
+    <message>
+        <source>Reading the book</source>
+        <translation>Das Buch wird gelesen</translation>
+    </message>
+    <message>
+        <source>Reading the file</source>
+        <translation>Die Datei wird gelesen</translation>
+    </message>
+    <message>
+        <source>Reading the file failed half-way.</source>
+        <translation>Die Datei ließ sich nur zur Hälfte lesen.</translation>
+    </message>
+    <message>
+        <source>Record tables</source>
+        <translation>Tabellen der Aufzeichnungen</translation>
+    </message>
+    <message>
+        <source>Remove all but one of each.</source>
+        <translation>Von jedem alle bis auf eines entfernen.</translation>
+    </message>
+    <message>
+        <source>Remove all but one.</source>
+        <translation>Alle bis auf eines entfernen.</translation>
+    </message>
+    <message>
+        <source>Remove the days if it is a sign for a missing value, or correct them; temperatures are in degrees Celsius.</source>
+        <translation>Die Tage entfernen, wenn es ein Zeichen für fehlende Werte ist, oder berichtigen; Temperaturen sind in Grad Celsius.</translation>
+    </message>
+    <message>
+        <source>Remove the trigger, or copy the tables into a new book. Nothing was changed.</source>
+        <translation>Den Trigger entfernen oder die Tabellen in ein neues Buch kopieren. Es wurde nichts geändert.</translation>
+    </message>
+    <message>
+        <source>Removed on</source>
+        <translation>Entfernt am</translation>
+    </message>
+    <message>
+        <source>Removed tree</source>
+        <translation>Entfernter Baum</translation>
+    </message>
+    <message>
+        <source>Rename or remove all but one.</source>
+        <translation>Alle bis auf eines umbenennen oder entfernen.</translation>
+    </message>
+    <message>
+        <source>Rename that table.</source>
+        <translation>Jene Tabelle umbenennen.</translation>
+    </message>
+    <message>
+        <source>Rename the blend.</source>
+        <translation>Die Pollenmischung umbenennen.</translation>
+    </message>
+    <message>
+        <source>Reproject it to that of the trees.</source>
+        <translation>In das der Bäume umprojizieren.</translation>
+    </message>
+    <message>
+        <source>Reserved</source>
+        <translation>Vorgemerkt</translation>
+    </message>
+    <message>
+        <source>Rootstock</source>
+        <translation>Unterlage</translation>
+    </message>
+    <message>
+        <source>Row number</source>
+        <translation>Nummer der Reihe</translation>
+    </message>
+    <message>
+        <source>Row {}</source>
+        <translation>Reihe {}</translation>
+    </message>
+    <message>
+        <source>Row {} of block {} has no such position.</source>
+        <translation>Reihe {} in Quartier {} hat keine solche Position.</translation>
+    </message>
+    <message>
+        <source>Row, arrow to higher numbers</source>
+        <translation>Reihe, Pfeil zu höheren Nummern</translation>
+    </message>
+    <message>
+        <source>Rows are counted within blocks: fill in the block.</source>
+        <translation>Reihen werden innerhalb der Quartiere gezählt: Das Quartier eintragen.</translation>
+    </message>
+    <message>
+        <source>Rows of {} refer to {} by now; it was not touched.</source>
+        <translation>Zeilen in {} verweisen inzwischen auf {}; es blieb unberührt.</translation>
+    </message>
+    <message>
+        <source>Run it again. Nothing was changed.</source>
+        <translation>Noch einmal ausführen. Es wurde nichts geändert.</translation>
+    </message>
+    <message>
+        <source>S-alleles of {} are not known: the style may refuse this pollen.</source>
+        <translation>S-Allele von {} sind nicht bekannt: Der Griffel könnte diesen Pollen abweisen.</translation>
+    </message>
+    <message>
+        <source>Sat</source>
+        <translation>Sa</translation>
+    </message>
+    <message>
+        <source>Save it from the spreadsheet as CSV in UTF-8.</source>
+        <translation>In der Tabellenkalkulation als CSV in UTF-8 speichern.</translation>
+    </message>
+    <message>
+        <source>Save or cancel the edits there, then try again. Nothing was changed.</source>
+        <translation>Die Änderungen dort speichern oder verwerfen, dann erneut versuchen. Es wurde nichts geändert.</translation>
+    </message>
+    <message>
+        <source>Say how many seedlings shall stand at the end.</source>
+        <translation>Angeben, wie viele Sämlinge am Ende stehen sollen.</translation>
+    </message>
+    <message>
+        <source>Say which system they are in: for GNSS degrees, points-crs EPSG:4326.</source>
+        <translation>Angeben, in welchem System sie sind: für GNSS-Grade points-crs EPSG:4326.</translation>
+    </message>
+    <message>
+        <source>Say which with the option {}.</source>
+        <translation>Mit der Option {} angeben, welche.</translation>
+    </message>
+    <message>
+        <source>Say with the option day_format whether the day or the month comes first.</source>
+        <translation>Mit der Option day_format angeben, ob der Tag oder der Monat vorn steht.</translation>
+    </message>
+    <message>
+        <source>Scored on</source>
+        <translation>Bewertet am</translation>
+    </message>
+    <message>
+        <source>Season map</source>
+        <translation>Karte der Saison</translation>
+    </message>
+    <message>
+        <source>Season plan {}</source>
+        <translation>Saisonplan {}</translation>
+    </message>
+    <message>
+        <source>Season {} as of {}</source>
+        <translation>Saison {}, Stand {}</translation>
+    </message>
+    <message>
+        <source>Season {} has only {} of {} days of weather from {} on.</source>
+        <translation>Die Saison {} hat nur {} von {} Tagen mit Wetter ab dem {}.</translation>
+    </message>
+    <message>
+        <source>See whether the place is right, or give a larger accuracy-m.</source>
+        <translation>Prüfen, ob der Ort stimmt, oder ein größeres accuracy-m angeben.</translation>
+    </message>
+    <message>
+        <source>See whether the place is right; tree-find --at tells the nearest trees however far.</source>
+        <translation>Prüfen, ob der Ort stimmt; tree-find --at nennt die nächsten Bäume, wie weit sie auch sind.</translation>
+    </message>
+    <message>
+        <source>See whether trees of different rows stand in each other&apos;s way on the map.</source>
+        <translation>Prüfen, ob sich auf der Karte Bäume verschiedener Reihen im Weg stehen.</translation>
+    </message>
+    <message>
+        <source>Seed lots</source>
+        <translation>Saatgutpartien</translation>
+    </message>
+    <message>
+        <source>Seed parent first, then the pollen parent. The last safe day is in bold.</source>
+        <translation>Zuerst der Samenelter, dann der Pollenelter. Der letzte sichere Tag ist fett gedruckt.</translation>
+    </message>
+    <message>
+        <source>Seed ripe after</source>
+        <translation>Samen reif nach</translation>
+    </message>
+    <message>
+        <source>Seed taken out</source>
+        <translation>Samenentnahmen</translation>
+    </message>
+    <message>
+        <source>Seed × pollen parent</source>
+        <translation>Samen- × Pollenelter</translation>
+    </message>
+    <message>
+        <source>Seedling</source>
+        <translation>Sämling</translation>
+    </message>
+    <message>
+        <source>Seedlings wanted</source>
+        <translation>Gewünschte Sämlinge</translation>
+    </message>
+    <message>
+        <source>Seeds are poisonous.</source>
+        <translation>Kerne sind giftig.</translation>
+    </message>
+    <message>
+        <source>Seeds sprouted so far.</source>
+        <translation>Bisher gekeimte Samen.</translation>
+    </message>
+    <message>
+        <source>Sep</source>
+        <translation>Sep</translation>
+    </message>
+    <message>
+        <source>Several rows need a distance between them.</source>
+        <translation>Mehrere Reihen brauchen einen Abstand zwischen sich.</translation>
+    </message>
+    <message>
+        <source>Share</source>
+        <translation>Anteil</translation>
+    </message>
+    <message>
+        <source>Short code of the cross, as on tags.</source>
+        <translation>Kurzes Kürzel der Kreuzung, wie auf Etiketten.</translation>
+    </message>
+    <message>
+        <source>Shorten it, and keep the rest in a note.</source>
+        <translation>Kürzen und den Rest als Bemerkung führen.</translation>
+    </message>
+    <message>
+        <source>Should they meet: gather at balloon by {}, dry a day or two, keep in {} until {}: about {} should germinate then.</source>
+        <translation>Falls sie sich treffen: im Ballonstadium bis {} sammeln, ein bis zwei Tage trocknen, {} bis {} aufbewahren; dann sollten etwa {} keimen.</translation>
+    </message>
+    <message>
+        <source>Should they meet: gather at balloon by {}, dry a day or two, use within {} of gathering.</source>
+        <translation>Falls sie sich treffen: im Ballonstadium bis {} sammeln, ein bis zwei Tage trocknen, höchstens {} nach dem Sammeln verwenden.</translation>
+    </message>
+    <message>
+        <source>Shown for the pollen that must be gathered this spring. Days of {} are a guide only, by this spring&apos;s order of bloom.</source>
+        <translation>Gezeigt wegen des Pollens, der in diesem Frühjahr zu sammeln ist. Tage für {} sind nur ein Anhalt nach der Blühfolge dieses Frühjahrs.</translation>
+    </message>
+    <message>
+        <source>So many seedlings are hardly wanted from one cross.</source>
+        <translation>So viele Sämlinge sind kaum aus einer Kreuzung gewünscht.</translation>
+    </message>
+    <message>
+        <source>So many temperatures are beyond belief in {} that the unit seems wrong.</source>
+        <translation>So viele Temperaturen sind in {} unglaubhaft, dass die Einheit falsch scheint.</translation>
+    </message>
+    <message>
+        <source>Some members of the blend have a share and some have none.</source>
+        <translation>Einige Bestandteile der Mischung haben einen Anteil und andere keinen.</translation>
+    </message>
+    <message>
+        <source>Sprays and bees.</source>
+        <translation>Spritzmittel und Bienen.</translation>
+    </message>
+    <message>
+        <source>Sprout count</source>
+        <translation>Keimzählung</translation>
+    </message>
+    <message>
+        <source>Sprout counts</source>
+        <translation>Keimzählungen</translation>
+    </message>
+    <message>
+        <source>Stage {} on this day cannot belong to a spring&apos;s bloom.</source>
+        <translation>Stadium {} an diesem Tag kann nicht zur Blüte eines Frühjahrs gehören.</translation>
+    </message>
+    <message>
+        <source>Stage {} on {} comes after stage {}, noted on {} (fid {}).</source>
+        <translation>Stadium {} bei {} kommt nach Stadium {}, notiert am {} (fid {}).</translation>
+    </message>
+    <message>
+        <source>Stage {} was noted on {}, and bloom does not go back.</source>
+        <translation>Stadium {} wurde am {} notiert, und die Blüte läuft nicht zurück.</translation>
+    </message>
+    <message>
+        <source>Stages 51 to 69 are used.</source>
+        <translation>Verwendet werden die Stadien 51 bis 69.</translation>
+    </message>
+    <message>
+        <source>Stages outside {} to {} are kept, but bloom is not foreseen by them.</source>
+        <translation>Stadien außerhalb von {} bis {} bleiben stehen, dienen aber nicht zur Blühvorhersage.</translation>
+    </message>
+    <message>
+        <source>State the right unit with the option unit.</source>
+        <translation>Mit der Option unit die richtige Einheit angeben.</translation>
+    </message>
+    <message>
+        <source>State the unit with the option unit: celsius, fahrenheit or tenths_celsius.</source>
+        <translation>Mit der Option unit die Einheit angeben: celsius, fahrenheit oder tenths_celsius.</translation>
+    </message>
+    <message>
+        <source>Station in the file: {}.</source>
+        <translation>Station in der Datei: {}.</translation>
+    </message>
+    <message>
+        <source>Station {}</source>
+        <translation>Station {}</translation>
+    </message>
+    <message>
+        <source>Station {} has no place on the map.</source>
+        <translation>Station {} hat keine Lage auf der Karte.</translation>
+    </message>
+    <message>
+        <source>Station {} has no temperatures on {}, and sums cannot leap over it.</source>
+        <translation>Station {} hat am {} keine Temperaturen, und Summen können darüber nicht hinwegspringen.</translation>
+    </message>
+    <message>
+        <source>Station {} has no temperatures.</source>
+        <translation>Station {} hat keine Temperaturen.</translation>
+    </message>
+    <message>
+        <source>Stopped as you asked.</source>
+        <translation>Wie gewünscht abgebrochen.</translation>
+    </message>
+    <message>
+        <source>Style the layers in the desktop and keep its project there.</source>
+        <translation>Die Layer in der GIS-Oberfläche gestalten und deren Projekt dort speichern.</translation>
+    </message>
+    <message>
+        <source>Sun</source>
+        <translation>So</translation>
+    </message>
+    <message>
+        <source>Tags of {}: {}.</source>
+        <translation>Etiketten von {}: {}.</translation>
+    </message>
+    <message>
+        <source>Take care</source>
+        <translation>Vorsicht</translation>
+    </message>
+    <message>
+        <source>Take keys from the table of questions of the same place.</source>
+        <translation>Schlüssel aus der Tabelle der Fragen desselben Ortes nehmen.</translation>
+    </message>
+    <message>
+        <source>Take one of the two back.</source>
+        <translation>Eine der beiden zurücknehmen.</translation>
+    </message>
+    <message>
+        <source>Take the bags off {}</source>
+        <translation>Die Tüten abnehmen von {}</translation>
+    </message>
+    <message>
+        <source>Take those back first.</source>
+        <translation>Diese zuerst zurücknehmen.</translation>
+    </message>
+    <message>
+        <source>Taken</source>
+        <translation>Besetzt</translation>
+    </message>
+    <message>
+        <source>Taking it back</source>
+        <translation>Notiz wird zurückgenommen</translation>
+    </message>
+    <message>
+        <source>Test the kept pollen of {}</source>
+        <translation>Den gelagerten Pollen prüfen von {}</translation>
+    </message>
+    <message>
+        <source>Tested on</source>
+        <translation>Geprüft am</translation>
+    </message>
+    <message>
+        <source>That is less than the {} to plan on.</source>
+        <translation>Das ist weniger als die {}, mit denen zu planen ist.</translation>
+    </message>
+    <message>
+        <source>The GeoPackage cannot be opened.</source>
+        <translation>Das GeoPackage lässt sich nicht öffnen.</translation>
+    </message>
+    <message>
+        <source>The S-alleles cannot be read.</source>
+        <translation>Die S-Allele sind nicht lesbar.</translation>
+    </message>
+    <message>
+        <source>The accession is among its own ancestors: {}, each recorded as a child of the next.</source>
+        <translation>Die Akzession gehört zu ihren eigenen Vorfahren: {}, jede als Kind der nächsten eingetragen.</translation>
+    </message>
+    <message>
+        <source>The accession or blend that shall give the pollen.</source>
+        <translation>Die Akzession oder Pollenmischung, die den Pollen geben soll.</translation>
+    </message>
+    <message>
+        <source>The accession or blend that the pollen is of.</source>
+        <translation>Die Akzession oder Pollenmischung, von der der Pollen ist.</translation>
+    </message>
+    <message>
+        <source>The accession that shall bear the seed.</source>
+        <translation>Die Akzession, die die Samen tragen soll.</translation>
+    </message>
+    <message>
+        <source>The blend has this member more than once.</source>
+        <translation>Die Mischung hat diesen Bestandteil mehr als einmal.</translation>
+    </message>
+    <message>
+        <source>The block has no name.</source>
+        <translation>Das Quartier hat keinen Namen.</translation>
+    </message>
+    <message>
+        <source>The book cannot be made: {}.</source>
+        <translation>Das Buch ließ sich nicht anlegen: {}.</translation>
+    </message>
+    <message>
+        <source>The book could not be read: {}.</source>
+        <translation>Das Buch ließ sich nicht lesen: {}.</translation>
+    </message>
+    <message>
+        <source>The book could not be written: {}.</source>
+        <translation>Das Buch ließ sich nicht schreiben: {}.</translation>
+    </message>
+    <message>
+        <source>The book does not tell how much is in it: weigh it first.</source>
+        <translation>Das Buch sagt nicht, wie viel darin ist: Zuerst wiegen.</translation>
+    </message>
+    <message>
+        <source>The book has a row of this name already.</source>
+        <translation>Das Buch hat schon eine Zeile dieses Namens.</translation>
+    </message>
+    <message>
+        <source>The book has a table of this name that is not a result of ours; it was not touched.</source>
+        <translation>Das Buch hat eine Tabelle dieses Namens, die kein Ergebnis von Pipward ist; sie blieb unberührt.</translation>
+    </message>
+    <message>
+        <source>The book has a {} of this name already.</source>
+        <translation>Das Buch hat unter diesem Namen schon einen Eintrag ({}).</translation>
+    </message>
+    <message>
+        <source>The book has no block of this name.</source>
+        <translation>Das Buch hat kein Quartier dieses Namens.</translation>
+    </message>
+    <message>
+        <source>The book has no bloom notes.</source>
+        <translation>Das Buch hat keine Blühnotizen.</translation>
+    </message>
+    <message>
+        <source>The book has no cross goals for this season.</source>
+        <translation>Das Buch hat für diese Saison keine Kreuzungsziele.</translation>
+    </message>
+    <message>
+        <source>The book has no pollination tag of this name.</source>
+        <translation>Das Buch hat kein Bestäubungsetikett dieses Namens.</translation>
+    </message>
+    <message>
+        <source>The book has no station &apos;{}&apos;.</source>
+        <translation>Das Buch hat keine Station „{}“.</translation>
+    </message>
+    <message>
+        <source>The book has no station of this name, but {} days of weather.</source>
+        <translation>Das Buch hat keine Station dieses Namens, aber {} Tage Wetter.</translation>
+    </message>
+    <message>
+        <source>The book has no station of this name.</source>
+        <translation>Das Buch hat keine Station dieses Namens.</translation>
+    </message>
+    <message>
+        <source>The book has no such column.</source>
+        <translation>Das Buch hat keine solche Spalte.</translation>
+    </message>
+    <message>
+        <source>The book has no such parent, so nothing is known of its bloom.</source>
+        <translation>Das Buch hat keinen solchen Elter, daher ist nichts über seine Blüte bekannt.</translation>
+    </message>
+    <message>
+        <source>The book has no such table.</source>
+        <translation>Das Buch hat keine solche Tabelle.</translation>
+    </message>
+    <message>
+        <source>The book has no table {}.</source>
+        <translation>Das Buch hat keine Tabelle {}.</translation>
+    </message>
+    <message>
+        <source>The book has no temperatures of the {} season, which began on {}.</source>
+        <translation>Das Buch hat keine Temperaturen der Saison {}, die am {} begann.</translation>
+    </message>
+    <message>
+        <source>The book has no temperatures of the {} season, which began on {}; the last day known is {}.</source>
+        <translation>Das Buch hat keine Temperaturen der Saison {}, die am {} begann; der letzte bekannte Tag ist {}.</translation>
+    </message>
+    <message>
+        <source>The book has no tree with a place on the map.</source>
+        <translation>Das Buch hat keinen Baum mit einer Lage auf der Karte.</translation>
+    </message>
+    <message>
+        <source>The book has no tree with this label.</source>
+        <translation>Das Buch hat keinen Baum mit dieser Bezeichnung.</translation>
+    </message>
+    <message>
+        <source>The book has no trees yet.</source>
+        <translation>Das Buch hat noch keine Bäume.</translation>
+    </message>
+    <message>
+        <source>The book has no trees.</source>
+        <translation>Das Buch hat keine Bäume.</translation>
+    </message>
+    <message>
+        <source>The book has no weather station.</source>
+        <translation>Das Buch hat keine Wetterstation.</translation>
+    </message>
+    <message>
+        <source>The book has no weather.</source>
+        <translation>Das Buch hat kein Wetter.</translation>
+    </message>
+    <message>
+        <source>The book has no {} of this name.</source>
+        <translation>Das Buch hat unter diesem Namen keinen Eintrag ({}).</translation>
+    </message>
+    <message>
+        <source>The book has no {} of this name; {} rows of the table give it.</source>
+        <translation>Das Buch hat unter diesem Namen keinen Eintrag ({}); {} Zeilen der Tabelle nennen ihn.</translation>
+    </message>
+    <message>
+        <source>The book holds no plan of tasks.</source>
+        <translation>Das Buch enthält keinen Plan mit Aufgaben.</translation>
+    </message>
+    <message>
+        <source>The book may not be written.</source>
+        <translation>Das Buch darf nicht geschrieben werden.</translation>
+    </message>
+    <message>
+        <source>The book remembers no entry: nothing was taken back.</source>
+        <translation>Das Buch merkt sich keinen Eintrag: Es wurde nichts zurückgenommen.</translation>
+    </message>
+    <message>
+        <source>The book remembers no such entry.</source>
+        <translation>Das Buch merkt sich keinen solchen Eintrag.</translation>
+    </message>
+    <message>
+        <source>The book&apos;s, {}, was taken; say which it is with points-crs.</source>
+        <translation>Es wurde das des Buchs genommen, {}; mit points-crs angeben, welches es ist.</translation>
+    </message>
+    <message>
+        <source>The column holds {}.</source>
+        <translation>In die Spalte gehört {}.</translation>
+    </message>
+    <message>
+        <source>The column must be given.</source>
+        <translation>Die Spalte muss angegeben sein.</translation>
+    </message>
+    <message>
+        <source>The cross is wanted in season {}, and this is {}.</source>
+        <translation>Die Kreuzung ist für die Saison {} gewünscht, und jetzt ist {}.</translation>
+    </message>
+    <message>
+        <source>The database does not answer.</source>
+        <translation>Die Datenbank antwortet nicht.</translation>
+    </message>
+    <message>
+        <source>The database has a table {} already.</source>
+        <translation>Die Datenbank hat schon eine Tabelle {}.</translation>
+    </message>
+    <message>
+        <source>The day already has another value of this element.</source>
+        <translation>Der Tag hat schon einen anderen Wert dieses Elements.</translation>
+    </message>
+    <message>
+        <source>The day already stands on an earlier line with other temperatures.</source>
+        <translation>Der Tag steht schon mit anderen Temperaturen in einer früheren Zeile.</translation>
+    </message>
+    <message>
+        <source>The day is given twice.</source>
+        <translation>Der Tag ist doppelt angegeben.</translation>
+    </message>
+    <message>
+        <source>The day is still to come on {}.</source>
+        <translation>Der Tag liegt vom {} aus noch in der Zukunft.</translation>
+    </message>
+    <message>
+        <source>The day lies before the flowers were pollinated, {}.</source>
+        <translation>Der Tag liegt vor der Bestäubung der Blüten, {}.</translation>
+    </message>
+    <message>
+        <source>The day lies before the lot was gathered, {}.</source>
+        <translation>Der Tag liegt vor dem Sammeln der Partie, {}.</translation>
+    </message>
+    <message>
+        <source>The day lies before the seed was washed, {}.</source>
+        <translation>Der Tag liegt vor dem Waschen der Samen, {}.</translation>
+    </message>
+    <message>
+        <source>The day lies before the seed went into the cold, {}.</source>
+        <translation>Der Tag liegt, bevor die Samen in die Kälte kamen, {}.</translation>
+    </message>
+    <message>
+        <source>The day lies in the future of {}.</source>
+        <translation>Der Tag liegt nach {}, in der Zukunft.</translation>
+    </message>
+    <message>
+        <source>The day of planting lies in the future.</source>
+        <translation>Der Pflanztag liegt in der Zukunft.</translation>
+    </message>
+    <message>
+        <source>The day stands twice alike; it is kept once.</source>
+        <translation>Der Tag steht zweimal gleich da; er zählt einmal.</translation>
+    </message>
+    <message>
+        <source>The day this was reckoned; later weather is not known yet.</source>
+        <translation>Der Tag dieser Rechnung; das Wetter danach ist noch nicht bekannt.</translation>
+    </message>
+    <message>
+        <source>The day&apos;s minimum lies above its maximum.</source>
+        <translation>Das Minimum des Tages liegt über seinem Maximum.</translation>
+    </message>
+    <message>
+        <source>The day&apos;s minimum lies above its maximum; the day is left out.</source>
+        <translation>Das Minimum des Tages liegt über seinem Maximum; der Tag wird ausgelassen.</translation>
+    </message>
+    <message>
+        <source>The day.</source>
+        <translation>Der Tag.</translation>
+    </message>
+    <message>
+        <source>The days are of more than one station.</source>
+        <translation>Die Tage sind von mehr als einer Station.</translation>
+    </message>
+    <message>
+        <source>The days carry clock times: this looks like an hourly file.</source>
+        <translation>Die Tage tragen Uhrzeiten: Das sieht nach einer Datei mit Stundenwerten aus.</translation>
+    </message>
+    <message>
+        <source>The days of this file cannot be read.</source>
+        <translation>Die Tage dieser Datei sind nicht lesbar.</translation>
+    </message>
+    <message>
+        <source>The donors&apos; pollen is not on hand on one day: work some flowers with each, and tag them apart.</source>
+        <translation>Der Pollen der Spender ist nicht an einem Tag vorhanden: Mit jedem einige Blüten bestäuben und getrennt etikettieren.</translation>
+    </message>
+    <message>
+        <source>The file cannot be opened as a layer.</source>
+        <translation>Die Datei lässt sich nicht als Ebene öffnen.</translation>
+    </message>
+    <message>
+        <source>The file cannot be opened as a layer: {}.</source>
+        <translation>Die Datei lässt sich nicht als Ebene öffnen: {}.</translation>
+    </message>
+    <message>
+        <source>The file cannot be opened.</source>
+        <translation>Die Datei lässt sich nicht öffnen.</translation>
+    </message>
+    <message>
+        <source>The file does not hold this station.</source>
+        <translation>Die Datei enthält diese Station nicht.</translation>
+    </message>
+    <message>
+        <source>The file has no column of stations.</source>
+        <translation>Die Datei hat keine Spalte mit Stationen.</translation>
+    </message>
+    <message>
+        <source>The file has no column of this name.</source>
+        <translation>Die Datei hat keine Spalte dieses Namens.</translation>
+    </message>
+    <message>
+        <source>The file has no data lines.</source>
+        <translation>Die Datei hat keine Datenzeilen.</translation>
+    </message>
+    <message>
+        <source>The file has no layer {}.</source>
+        <translation>Die Datei hat keine Ebene {}.</translation>
+    </message>
+    <message>
+        <source>The file has no layer.</source>
+        <translation>Die Datei hat keine Ebene.</translation>
+    </message>
+    <message>
+        <source>The file has several layers.</source>
+        <translation>Die Datei hat mehrere Ebenen.</translation>
+    </message>
+    <message>
+        <source>The file holds no day with both temperatures.</source>
+        <translation>Die Datei enthält keinen Tag mit beiden Temperaturen.</translation>
+    </message>
+    <message>
+        <source>The file holds {} stations.</source>
+        <translation>Die Datei enthält {} Stationen.</translation>
+    </message>
+    <message>
+        <source>The file is damaged: fetch it anew.</source>
+        <translation>Die Datei ist beschädigt: Neu holen.</translation>
+    </message>
+    <message>
+        <source>The file is damaged: fetch it from a backup.</source>
+        <translation>Die Datei ist beschädigt: Aus einer Sicherung holen.</translation>
+    </message>
+    <message>
+        <source>The file is empty (0 bytes).</source>
+        <translation>Die Datei ist leer (0 Byte).</translation>
+    </message>
+    <message>
+        <source>The file is larger than 200 MB.</source>
+        <translation>Die Datei ist größer als 200 MB.</translation>
+    </message>
+    <message>
+        <source>The file is not plain text.</source>
+        <translation>Die Datei ist kein reiner Text.</translation>
+    </message>
+    <message>
+        <source>The first is {}.</source>
+        <translation>Der erste ist {}.</translation>
+    </message>
+    <message>
+        <source>The geometry has a coordinate that is no finite number.</source>
+        <translation>Die Geometrie hat eine Koordinate, die keine endliche Zahl ist.</translation>
+    </message>
+    <message>
+        <source>The geometry is no {}.</source>
+        <translation>Die Geometrie ist nicht von der Art {}.</translation>
+    </message>
+    <message>
+        <source>The last day, {}, is before the first, {}.</source>
+        <translation>Der letzte Tag, {}, liegt vor dem ersten, {}.</translation>
+    </message>
+    <message>
+        <source>The last is {}.</source>
+        <translation>Der letzte ist {}.</translation>
+    </message>
+    <message>
+        <source>The last safe day is in bold. Look at the cross below for another way before giving it up.</source>
+        <translation>Der letzte sichere Tag ist fett gedruckt. Bei der Kreuzung weiter unten nach einem anderen Weg sehen, bevor sie aufgegeben wird.</translation>
+    </message>
+    <message>
+        <source>The last {} day(s) to {} have no temperatures.</source>
+        <translation>Den letzten {} Tagen bis {} fehlen Temperaturen.</translation>
+    </message>
+    <message>
+        <source>The latest are: {}.</source>
+        <translation>Die neuesten sind: {}.</translation>
+    </message>
+    <message>
+        <source>The latitude of the station cannot be computed from its point.</source>
+        <translation>Die Breite der Station lässt sich aus ihrem Punkt nicht berechnen.</translation>
+    </message>
+    <message>
+        <source>The latitude of the station is unknown because the layer has no coordinate system of the earth.</source>
+        <translation>Die Breite der Station ist unbekannt, weil der Layer kein Koordinatenbezugssystem der Erde hat.</translation>
+    </message>
+    <message>
+        <source>The layer could be read only in part: {}</source>
+        <translation>Die Ebene ließ sich nur teilweise lesen: {}</translation>
+    </message>
+    <message>
+        <source>The layer does not tell its coordinate system.</source>
+        <translation>Die Ebene nennt ihr Koordinatenbezugssystem nicht.</translation>
+    </message>
+    <message>
+        <source>The layer has another coordinate system than the trees.</source>
+        <translation>Der Layer hat ein anderes Koordinatenbezugssystem als die Bäume.</translation>
+    </message>
+    <message>
+        <source>The layer has no known coordinate system.</source>
+        <translation>Der Layer hat kein bekanntes Koordinatenbezugssystem.</translation>
+    </message>
+    <message>
+        <source>The layer has no point and no line.</source>
+        <translation>Die Ebene hat keinen Punkt und keine Linie.</translation>
+    </message>
+    <message>
+        <source>The layer has no such column.</source>
+        <translation>Die Ebene hat keine solche Spalte.</translation>
+    </message>
+    <message>
+        <source>The layer of trees is missing or has no coordinate system.</source>
+        <translation>Der Layer der Bäume fehlt oder hat kein Koordinatenbezugssystem.</translation>
+    </message>
+    <message>
+        <source>The layer says of itself that it is in {}.</source>
+        <translation>Die Ebene gibt an, in {} zu sein.</translation>
+    </message>
+    <message>
+        <source>The line cannot be read; it is left out.</source>
+        <translation>Die Zeile ist nicht lesbar; sie wird ausgelassen.</translation>
+    </message>
+    <message>
+        <source>The line has not the {} fields of the header; it is left out.</source>
+        <translation>Die Zeile hat nicht die {} Felder der Kopfzeile; sie wird ausgelassen.</translation>
+    </message>
+    <message>
+        <source>The long-run mean day alone: within 3 days in {}, missed by {:.1f}.</source>
+        <translation>Der langjährige mittlere Tag allein: in {} Fällen auf 3 Tage, {} Tage daneben.</translation>
+    </message>
+    <message>
+        <source>The lot is pollen of {}, but the cross {} wants {}.</source>
+        <translation>Die Partie ist Pollen von {}, aber die Kreuzung {} verlangt {}.</translation>
+    </message>
+    <message>
+        <source>The lot tested.</source>
+        <translation>Die geprüfte Partie.</translation>
+    </message>
+    <message>
+        <source>The lot was used up on {}.</source>
+        <translation>Die Partie war am {} aufgebraucht.</translation>
+    </message>
+    <message>
+        <source>The lot.</source>
+        <translation>Die Partie.</translation>
+    </message>
+    <message>
+        <source>The lower threshold lies above the upper one.</source>
+        <translation>Die untere Schwelle liegt über der oberen.</translation>
+    </message>
+    <message>
+        <source>The lowest temperature is above the highest, {}.</source>
+        <translation>Die tiefste Temperatur liegt über der höchsten, {}.</translation>
+    </message>
+    <message>
+        <source>The lowest temperature is above the highest.</source>
+        <translation>Die tiefste Temperatur liegt über der höchsten.</translation>
+    </message>
+    <message>
+        <source>The month is {:.1f} degrees C colder than the same month of other years.</source>
+        <translation>Der Monat ist {} °C kälter als derselbe Monat anderer Jahre.</translation>
+    </message>
+    <message>
+        <source>The month is {:.1f} degrees C warmer than the same month of other years.</source>
+        <translation>Der Monat ist {} °C wärmer als derselbe Monat anderer Jahre.</translation>
+    </message>
+    <message>
+        <source>The name has more than {} characters.</source>
+        <translation>Der Name hat mehr als {} Zeichen.</translation>
+    </message>
+    <message>
+        <source>The name holds characters that are not seen, a line end perhaps.</source>
+        <translation>Der Name enthält unsichtbare Zeichen, vielleicht ein Zeilenende.</translation>
+    </message>
+    <message>
+        <source>The names of the further rows do not follow from it.</source>
+        <translation>Die Namen der weiteren Reihen ergeben sich nicht daraus.</translation>
+    </message>
+    <message>
+        <source>The names of the further rows do not follow from this one.</source>
+        <translation>Die Namen der weiteren Reihen ergeben sich nicht aus diesem.</translation>
+    </message>
+    <message>
+        <source>The nearest are {} and {} ({}).</source>
+        <translation>Die nächsten sind {} und {} ({}).</translation>
+    </message>
+    <message>
+        <source>The nearest are: {}.</source>
+        <translation>Die nächsten sind: {}.</translation>
+    </message>
+    <message>
+        <source>The nearest labels are: {}.</source>
+        <translation>Die nächstliegenden Bezeichnungen sind: {}.</translation>
+    </message>
+    <message>
+        <source>The nearest names are: {}.</source>
+        <translation>Die nächstliegenden Namen sind: {}.</translation>
+    </message>
+    <message>
+        <source>The note lies about {} days after the book&apos;s other notes of bloom; it is not used.</source>
+        <translation>Die Notiz liegt etwa {} Tage nach den anderen Blühnotizen des Buchs; sie wird nicht verwendet.</translation>
+    </message>
+    <message>
+        <source>The note lies about {} days before the book&apos;s other notes of bloom; it is not used.</source>
+        <translation>Die Notiz liegt etwa {} Tage vor den anderen Blühnotizen des Buchs; sie wird nicht verwendet.</translation>
+    </message>
+    <message>
+        <source>The note lies in the future of {}; it is not used.</source>
+        <translation>Die Notiz liegt nach {}, in der Zukunft; sie wird nicht verwendet.</translation>
+    </message>
+    <message>
+        <source>The note names neither a tree nor an accession.</source>
+        <translation>Die Notiz nennt weder einen Baum noch eine Akzession.</translation>
+    </message>
+    <message>
+        <source>The note puts full bloom of {} {:.0f} days earlier than its other notes and the season&apos;s warmth lead to expect.</source>
+        <translation>Nach dieser Notiz läge die Vollblüte von {} {} Tage früher, als ihre anderen Notizen und die Wärme der Saison erwarten lassen.</translation>
+    </message>
+    <message>
+        <source>The note puts full bloom of {} {:.0f} days earlier than the spring&apos;s other notes on it.</source>
+        <translation>Nach dieser Notiz läge die Vollblüte von {} {} Tage früher als nach den anderen Notizen des Frühjahrs.</translation>
+    </message>
+    <message>
+        <source>The note puts full bloom of {} {:.0f} days later than its other notes and the season&apos;s warmth lead to expect.</source>
+        <translation>Nach dieser Notiz läge die Vollblüte von {} {} Tage später, als ihre anderen Notizen und die Wärme der Saison erwarten lassen.</translation>
+    </message>
+    <message>
+        <source>The note puts full bloom of {} {:.0f} days later than the spring&apos;s other notes on it.</source>
+        <translation>Nach dieser Notiz läge die Vollblüte von {} {} Tage später als nach den anderen Notizen des Frühjahrs.</translation>
+    </message>
+    <message>
+        <source>The note&apos;s tree is not in the book, or has no accession.</source>
+        <translation>Der Baum der Notiz steht nicht im Buch oder hat keine Akzession.</translation>
+    </message>
+    <message>
+        <source>The note&apos;s tree {} is {}.</source>
+        <translation>Der Baum der Notiz, {}, ist {}.</translation>
+    </message>
+    <message>
+        <source>The notes cover too few seasons to tell a good model from a lucky one.</source>
+        <translation>Die Notizen umfassen zu wenige Saisons, um ein gutes Modell von einem Zufallstreffer zu unterscheiden.</translation>
+    </message>
+    <message>
+        <source>The number is below zero.</source>
+        <translation>Die Zahl liegt unter null.</translation>
+    </message>
+    <message>
+        <source>The number lies below {}.</source>
+        <translation>Die Zahl liegt unter {}.</translation>
+    </message>
+    <message>
+        <source>The number lies outside {} to {}.</source>
+        <translation>Die Zahl liegt außerhalb von {} bis {}.</translation>
+    </message>
+    <message>
+        <source>The number of seedlings wanted is not above zero.</source>
+        <translation>Die Zahl der gewünschten Sämlinge liegt nicht über null.</translation>
+    </message>
+    <message>
+        <source>The one given was used; leave it out to use the layer&apos;s own.</source>
+        <translation>Das angegebene wurde verwendet; weglassen, um das der Ebene selbst zu verwenden.</translation>
+    </message>
+    <message>
+        <source>The other members of the blend take over its share.</source>
+        <translation>Die anderen Bestandteile der Mischung übernehmen ihren Anteil.</translation>
+    </message>
+    <message>
+        <source>The plan is made without kinship.</source>
+        <translation>Der Plan entsteht ohne Verwandtschaft.</translation>
+    </message>
+    <message>
+        <source>The product&apos;s label, your own authority, local codes and licensed or trained people come before anything on this page.</source>
+        <translation>Das Etikett des Mittels, die zuständige Behörde, örtliche Vorschriften und zugelassene oder geschulte Leute gehen allem auf dieser Seite vor.</translation>
+    </message>
+    <message>
+        <source>The project could not be packed: {}.</source>
+        <translation>Das Projekt ließ sich nicht packen: {}.</translation>
+    </message>
+    <message>
+        <source>The re-entry time on the label binds everyone, hive keepers too, even to tag one flower. No insecticide on open bloom. Write down every spray.</source>
+        <translation>Die Wiederbetretungsfrist auf dem Etikett bindet alle, auch Imker, auch für das Etikettieren einer einzigen Blüte. Kein Insektizid auf offene Blüten. Jede Spritzung aufschreiben.</translation>
+    </message>
+    <message>
+        <source>The record begins only on {}.</source>
+        <translation>Die Aufzeichnung beginnt erst am {}.</translation>
+    </message>
+    <message>
+        <source>The record ends on {}.</source>
+        <translation>Die Aufzeichnung endet am {}.</translation>
+    </message>
+    <message>
+        <source>The record holds no observed day.</source>
+        <translation>Die Aufzeichnung enthält keinen beobachteten Tag.</translation>
+    </message>
+    <message>
+        <source>The results are in the book; only its map is as it was. Run book-dress later.</source>
+        <translation>Die Ergebnisse stehen im Buch; nur seine Karte ist, wie sie war. Später book-dress ausführen.</translation>
+    </message>
+    <message>
+        <source>The row has no length.</source>
+        <translation>Die Reihe hat keine Länge.</translation>
+    </message>
+    <message>
+        <source>The row has not as many cells as the table columns.</source>
+        <translation>Die Zeile hat nicht so viele Zellen, wie die Tabelle Spalten hat.</translation>
+    </message>
+    <message>
+        <source>The row is not in the book any more.</source>
+        <translation>Die Zeile steht nicht mehr im Buch.</translation>
+    </message>
+    <message>
+        <source>The row is {:.2f} m long: between its headlands there is room for {:.0f} positions.</source>
+        <translation>Die Reihe ist {} m lang: Zwischen ihren Vorgewenden ist Platz für {} Positionen.</translation>
+    </message>
+    <message>
+        <source>The row turns back on itself, by {:.0f} degrees.</source>
+        <translation>Die Reihe läuft auf sich selbst zurück, um {} Grad.</translation>
+    </message>
+    <message>
+        <source>The row was changed or removed since the book was read.</source>
+        <translation>Die Zeile wurde geändert oder entfernt, seit das Buch gelesen wurde.</translation>
+    </message>
+    <message>
+        <source>The row was changed since it was noted; it was not touched.</source>
+        <translation>Die Zeile wurde seit der Notiz geändert; sie blieb unberührt.</translation>
+    </message>
+    <message>
+        <source>The row would have {:.0f} positions.</source>
+        <translation>Die Reihe hätte {} Positionen.</translation>
+    </message>
+    <message>
+        <source>The rows do not begin at a common edge, or are too few to show one: where first trees are missing the numbers cannot be known.</source>
+        <translation>Die Reihen beginnen nicht an einem gemeinsamen Rand, oder es sind zu wenige, um einen zu zeigen: Wo erste Bäume fehlen, lassen sich die Nummern nicht wissen.</translation>
+    </message>
+    <message>
+        <source>The rows run at {:.1f} degrees, {:.2f} m apart, with a tree every {:.3f} m; the points lie about {:.2f} m off across and {:.2f} m along.</source>
+        <translation>Die Reihen laufen in Richtung {} Grad, {} m auseinander, alle {} m ein Baum; die Punkte liegen etwa {} m quer und {} m längs daneben.</translation>
+    </message>
+    <message>
+        <source>The same in numbers</source>
+        <translation>Dasselbe in Zahlen</translation>
+    </message>
+    <message>
+        <source>The same was noted already ({}).</source>
+        <translation>Dasselbe wurde schon notiert ({}).</translation>
+    </message>
+    <message>
+        <source>The scale of pome fruit has no such stage.</source>
+        <translation>Die Skala für Kernobst hat kein solches Stadium.</translation>
+    </message>
+    <message>
+        <source>The scoring of the bloom methods was stopped.</source>
+        <translation>Die Bewertung der Blühverfahren wurde abgebrochen.</translation>
+    </message>
+    <message>
+        <source>The season is left out. {}</source>
+        <translation>Die Saison wird ausgelassen. {}</translation>
+    </message>
+    <message>
+        <source>The seed parent is to be pollinated with its own pollen.</source>
+        <translation>Der Samenelter soll mit seinem eigenen Pollen bestäubt werden.</translation>
+    </message>
+    <message>
+        <source>The seed went into the cold only on {}.</source>
+        <translation>Die Samen kamen erst am {} in die Kälte.</translation>
+    </message>
+    <message>
+        <source>The shares of the blend do not add up to 1.</source>
+        <translation>Die Anteile der Mischung ergeben zusammen nicht 1.</translation>
+    </message>
+    <message>
+        <source>The station has this day more than once.</source>
+        <translation>Die Station hat diesen Tag mehr als einmal.</translation>
+    </message>
+    <message>
+        <source>The station has {} of these days more than once.</source>
+        <translation>Die Station hat {} dieser Tage mehr als einmal.</translation>
+    </message>
+    <message>
+        <source>The station.</source>
+        <translation>Die Station.</translation>
+    </message>
+    <message>
+        <source>The table could be read only in part: {}.</source>
+        <translation>Die Tabelle ließ sich nur teilweise lesen: {}.</translation>
+    </message>
+    <message>
+        <source>The table could be read only in part: {}; the database says: {}.</source>
+        <translation>Die Tabelle ließ sich nur teilweise lesen: {}; die Datenbank sagt: {}.</translation>
+    </message>
+    <message>
+        <source>The table has a row of this name already.</source>
+        <translation>Die Tabelle hat schon eine Zeile dieses Namens.</translation>
+    </message>
+    <message>
+        <source>The table has no such column.</source>
+        <translation>Die Tabelle hat keine solche Spalte.</translation>
+    </message>
+    <message>
+        <source>The table has no whole-number primary key.</source>
+        <translation>Die Tabelle hat keinen ganzzahligen Primärschlüssel.</translation>
+    </message>
+    <message>
+        <source>The table holds geometries of the kind: {}.</source>
+        <translation>Die Tabelle enthält Geometrien der Art: {}.</translation>
+    </message>
+    <message>
+        <source>The table is empty, yet there are rows of {} that refer to it.</source>
+        <translation>Die Tabelle ist leer, aber Zeilen in {} verweisen auf sie.</translation>
+    </message>
+    <message>
+        <source>The table lacks columns that it needs; none of its rows was read.</source>
+        <translation>Der Tabelle fehlen nötige Spalten; keine ihrer Zeilen wurde gelesen.</translation>
+    </message>
+    <message>
+        <source>The table lacks columns; their values count as unknown.</source>
+        <translation>Der Tabelle fehlen Spalten; deren Werte gelten als unbekannt.</translation>
+    </message>
+    <message>
+        <source>The table {} carries a trigger &quot;{}&quot; that is not of the GeoPackage standard; it would change the book behind our back.</source>
+        <translation>Die Tabelle {} trägt einen Trigger „{}“, der nicht zum GeoPackage-Standard gehört; er würde das Buch unbemerkt ändern.</translation>
+    </message>
+    <message>
+        <source>The table {} has no column {}.</source>
+        <translation>Die Tabelle {} hat keine Spalte {}.</translation>
+    </message>
+    <message>
+        <source>The tag is of cross {}, the lot of {}.</source>
+        <translation>Das Etikett gehört zur Kreuzung {}, die Partie zu {}.</translation>
+    </message>
+    <message>
+        <source>The tag of the pollination.</source>
+        <translation>Das Etikett der Bestäubung.</translation>
+    </message>
+    <message>
+        <source>The temperatures are too high for Celsius and for Fahrenheit: perhaps they are tenths of a degree, or kelvin.</source>
+        <translation>Die Temperaturen sind zu hoch für Celsius und für Fahrenheit: Vielleicht sind es Zehntelgrad oder Kelvin.</translation>
+    </message>
+    <message>
+        <source>The temperatures of this short file could be Celsius or Fahrenheit.</source>
+        <translation>Die Temperaturen dieser kurzen Datei könnten Celsius oder Fahrenheit sein.</translation>
+    </message>
+    <message>
+        <source>The text is empty.</source>
+        <translation>Der Text ist leer.</translation>
+    </message>
+    <message>
+        <source>The tree has a row but no block.</source>
+        <translation>Der Baum hat eine Reihe, aber kein Quartier.</translation>
+    </message>
+    <message>
+        <source>The tree has no place on the map: the walk leaves it out.</source>
+        <translation>Der Baum hat keine Lage auf der Karte: Der Rundgang lässt ihn aus.</translation>
+    </message>
+    <message>
+        <source>The tree is {}, but the seed parent of {} is {}.</source>
+        <translation>Der Baum ist {}, aber der Samenelter von {} ist {}.</translation>
+    </message>
+    <message>
+        <source>The tree scored.</source>
+        <translation>Der bewertete Baum.</translation>
+    </message>
+    <message>
+        <source>The tree was removed before it was planted.</source>
+        <translation>Der Baum wurde entfernt, bevor er gepflanzt war.</translation>
+    </message>
+    <message>
+        <source>The tree was removed: the walk leaves it out.</source>
+        <translation>Der Baum wurde entfernt: Der Rundgang lässt ihn aus.</translation>
+    </message>
+    <message>
+        <source>The tree worked, a tree of the seed parent.</source>
+        <translation>Der bestäubte Baum, ein Baum des Samenelters.</translation>
+    </message>
+    <message>
+        <source>The trees have no coordinate system of the earth.</source>
+        <translation>Die Bäume haben kein Koordinatenbezugssystem der Erde.</translation>
+    </message>
+    <message>
+        <source>The trees stand in even lines both ways: which are the rows is not clear.</source>
+        <translation>Die Bäume stehen in beiden Richtungen in gleichmäßigen Linien: Welche davon die Reihen sind, ist nicht klar.</translation>
+    </message>
+    <message>
+        <source>The value is missing.</source>
+        <translation>Der Wert fehlt.</translation>
+    </message>
+    <message>
+        <source>The walk cannot end in two places.</source>
+        <translation>Der Rundgang kann nicht an zwei Orten enden.</translation>
+    </message>
+    <message>
+        <source>The work lies about {} days after the book&apos;s other notes of bloom.</source>
+        <translation>Die Arbeit liegt etwa {} Tage nach den anderen Blühnotizen des Buchs.</translation>
+    </message>
+    <message>
+        <source>The work lies about {} days before the book&apos;s other notes of bloom.</source>
+        <translation>Die Arbeit liegt etwa {} Tage vor den anderen Blühnotizen des Buchs.</translation>
+    </message>
+    <message>
+        <source>The {} season ended on {}: nothing is left to foretell.</source>
+        <translation>Die Saison {} endete am {}: Es ist nichts mehr vorherzusagen.</translation>
+    </message>
+    <message>
+        <source>There are {} S-alleles but at most {} chromosome sets to carry them.</source>
+        <translation>Es sind {} S-Allele, aber höchstens {} Chromosomensätze, die sie tragen können.</translation>
+    </message>
+    <message>
+        <source>There are {} bloom notes of season {} but no weather for it.</source>
+        <translation>Es gibt {} Blühnotizen der Saison {}, aber kein Wetter dazu.</translation>
+    </message>
+    <message>
+        <source>There are {} bloom notes of {} seasons without any weather.</source>
+        <translation>Es gibt {} Blühnotizen aus {} Saisons ganz ohne Wetter.</translation>
+    </message>
+    <message>
+        <source>There is 1 bloom note of season {} but no weather for it.</source>
+        <translation>Es gibt 1 Blühnotiz der Saison {}, aber kein Wetter dazu.</translation>
+    </message>
+    <message>
+        <source>There is a file of that name already.</source>
+        <translation>Es gibt schon eine Datei dieses Namens.</translation>
+    </message>
+    <message>
+        <source>There is no bloom note in a season with weather, so nothing can be learned of bloom.</source>
+        <translation>Es gibt keine Blühnotiz in einer Saison mit Wetter, daher lässt sich nichts über die Blüte lernen.</translation>
+    </message>
+    <message>
+        <source>There is no cross goal of this season or the next: the plan is empty.</source>
+        <translation>Es gibt kein Kreuzungsziel dieser oder der nächsten Saison: Der Plan ist leer.</translation>
+    </message>
+    <message>
+        <source>There is no line to lay rows on.</source>
+        <translation>Es gibt keine Linie, auf der Reihen anzulegen wären.</translation>
+    </message>
+    <message>
+        <source>There is no start to come back to.</source>
+        <translation>Es gibt keinen Start, zu dem zurückzukehren wäre.</translation>
+    </message>
+    <message>
+        <source>There is no such file.</source>
+        <translation>Es gibt keine solche Datei.</translation>
+    </message>
+    <message>
+        <source>There is no tree to number in block {}.</source>
+        <translation>In Quartier {} ist kein Baum zu nummerieren.</translation>
+    </message>
+    <message>
+        <source>There is nothing to look for.</source>
+        <translation>Es ist nichts angegeben, wonach zu suchen wäre.</translation>
+    </message>
+    <message>
+        <source>These are median days, too uncertain yet for a safe one: watch the buds.</source>
+        <translation>Das sind mittlere Tage, noch zu unsicher für einen sicheren: Die Knospen im Auge behalten.</translation>
+    </message>
+    <message>
+        <source>These are not two coordinates.</source>
+        <translation>Das sind keine zwei Koordinaten.</translation>
+    </message>
+    <message>
+        <source>These do: {}.</source>
+        <translation>Das trifft zu auf: {}.</translation>
+    </message>
+    <message>
+        <source>These numbers look like degrees, but {} counts metres.</source>
+        <translation>Diese Zahlen sehen nach Grad aus, aber {} zählt Meter.</translation>
+    </message>
+    <message>
+        <source>This and {} more names of the column answer to no {} of the book.</source>
+        <translation>Zu diesem und {} weiteren Namen der Spalte hat das Buch keinen Eintrag ({}).</translation>
+    </message>
+    <message>
+        <source>This coordinate system is not known.</source>
+        <translation>Dieses Koordinatenbezugssystem ist nicht bekannt.</translation>
+    </message>
+    <message>
+        <source>This is a fault of the program; please report it.</source>
+        <translation>Das ist ein Fehler des Programms; bitte melden.</translation>
+    </message>
+    <message>
+        <source>This is a folder, not a book.</source>
+        <translation>Das ist ein Ordner, kein Buch.</translation>
+    </message>
+    <message>
+        <source>This is a folder, not a file.</source>
+        <translation>Das ist ein Ordner, keine Datei.</translation>
+    </message>
+    <message>
+        <source>This is neither a tree&apos;s label nor latitude and longitude.</source>
+        <translation>Das ist weder die Bezeichnung eines Baums noch Breite und Länge.</translation>
+    </message>
+    <message>
+        <source>This is neither yes nor no.</source>
+        <translation>Das ist weder Ja noch Nein.</translation>
+    </message>
+    <message>
+        <source>This is no GeoPackage but: {}.</source>
+        <translation>Das ist kein GeoPackage, sondern: {}.</translation>
+    </message>
+    <message>
+        <source>This is no GeoPackage: it is damaged, encrypted, or something else.</source>
+        <translation>Das ist kein GeoPackage: Es ist beschädigt, verschlüsselt oder etwas anderes.</translation>
+    </message>
+    <message>
+        <source>This is no day of the calendar.</source>
+        <translation>Das ist kein Tag des Kalenders.</translation>
+    </message>
+    <message>
+        <source>This is no known map or geographic coordinate system.</source>
+        <translation>Das ist kein bekanntes Karten- oder geografisches Koordinatenbezugssystem.</translation>
+    </message>
+    <message>
+        <source>This is no line and no list of points.</source>
+        <translation>Das ist keine Linie und keine Liste von Punkten.</translation>
+    </message>
+    <message>
+        <source>This is no number.</source>
+        <translation>Das ist keine Zahl.</translation>
+    </message>
+    <message>
+        <source>This is no orchard book: it has none of its tables. It holds {}.</source>
+        <translation>Das ist kein Obstgartenbuch: Es hat keine von dessen Tabellen. Es enthält {}.</translation>
+    </message>
+    <message>
+        <source>This is no place on the earth in {}.</source>
+        <translation>Das ist in {} kein Ort auf der Erde.</translation>
+    </message>
+    <message>
+        <source>This is no place on the earth.</source>
+        <translation>Das ist kein Ort auf der Erde.</translation>
+    </message>
+    <message>
+        <source>This is no readable text, or it has more than 100000 characters.</source>
+        <translation>Das ist kein lesbarer Text, oder er hat mehr als 100000 Zeichen.</translation>
+    </message>
+    <message>
+        <source>This is no whole number, or one too large for the column.</source>
+        <translation>Das ist keine ganze Zahl oder eine zu große für die Spalte.</translation>
+    </message>
+    <message>
+        <source>This is not a day of the calendar; the line is left out.</source>
+        <translation>Das ist kein Tag des Kalenders; die Zeile wird ausgelassen.</translation>
+    </message>
+    <message>
+        <source>This is not a finite number.</source>
+        <translation>Das ist keine endliche Zahl.</translation>
+    </message>
+    <message>
+        <source>This is not a temperature; the line is left out.</source>
+        <translation>Das ist keine Temperatur; die Zeile wird ausgelassen.</translation>
+    </message>
+    <message>
+        <source>This is not the name of a result table.</source>
+        <translation>Das ist nicht der Name einer Ergebnistabelle.</translation>
+    </message>
+    <message>
+        <source>This place is {} from the nearest tree.</source>
+        <translation>Dieser Ort ist {} vom nächsten Baum entfernt.</translation>
+    </message>
+    <message>
+        <source>This question is not asked at this place: the answer counts for nothing.</source>
+        <translation>Diese Frage wird an diesem Ort nicht gestellt: Die Antwort zählt nicht.</translation>
+    </message>
+    <message>
+        <source>This stage tells too little of bloom and is not used to foretell it.</source>
+        <translation>Dieses Stadium sagt zu wenig über die Blüte und dient nicht zu ihrer Vorhersage.</translation>
+    </message>
+    <message>
+        <source>This table takes no entries.</source>
+        <translation>Diese Tabelle nimmt keine Einträge an.</translation>
+    </message>
+    <message>
+        <source>This tree has no place on the map.</source>
+        <translation>Dieser Baum hat keine Lage auf der Karte.</translation>
+    </message>
+    <message>
+        <source>This value is none of those that the column allows.</source>
+        <translation>Dieser Wert ist keiner von denen, die die Spalte zulässt.</translation>
+    </message>
+    <message>
+        <source>This week</source>
+        <translation>Diese Woche</translation>
+    </message>
+    <message>
+        <source>Thu</source>
+        <translation>Do</translation>
+    </message>
+    <message>
+        <source>To get the one of Pipward too, keep yours under another name, delete this one and dress again.</source>
+        <translation>Um auch den von Pipward zu bekommen, den eigenen unter anderem Namen behalten, diesen löschen und neu gestalten lassen.</translation>
+    </message>
+    <message>
+        <source>To see the one of Pipward, choose it among the layer&apos;s styles.</source>
+        <translation>Um den von Pipward zu sehen, ihn unter den Stilen des Layers wählen.</translation>
+    </message>
+    <message>
+        <source>To see the results without keeping them, set write to no.</source>
+        <translation>Um die Ergebnisse zu sehen, ohne sie zu behalten, write auf Nein setzen.</translation>
+    </message>
+    <message>
+        <source>Today</source>
+        <translation>Heute</translation>
+    </message>
+    <message>
+        <source>Today&apos;s work</source>
+        <translation>Arbeit von heute</translation>
+    </message>
+    <message>
+        <source>Too cold while {} is open: pollen tubes would reach the ovules too late in every spring reckoned.</source>
+        <translation>Zu kalt, solange {} offen ist: Die Pollenschläuche kämen in jedem gerechneten Frühjahr zu spät zu den Samenanlagen.</translation>
+    </message>
+    <message>
+        <source>Too late</source>
+        <translation>Zu spät</translation>
+    </message>
+    <message>
+        <source>Took back {} from {}: {}.</source>
+        <translation>{} aus {} zurückgenommen: {}.</translation>
+    </message>
+    <message>
+        <source>Tools.</source>
+        <translation>Werkzeug.</translation>
+    </message>
+    <message>
+        <source>Trait score</source>
+        <translation>Bonitur</translation>
+    </message>
+    <message>
+        <source>Trait scores</source>
+        <translation>Bonituren</translation>
+    </message>
+    <message>
+        <source>Tree rows</source>
+        <translation>Baumreihen</translation>
+    </message>
+    <message>
+        <source>Tree {} stands at the same position of row {}.</source>
+        <translation>Baum {} steht an derselben Position der Reihe {}.</translation>
+    </message>
+    <message>
+        <source>Tree {} was planted only on {}.</source>
+        <translation>Baum {} wurde erst am {} gepflanzt.</translation>
+    </message>
+    <message>
+        <source>Tree {} was removed on {}.</source>
+        <translation>Baum {} wurde am {} entfernt.</translation>
+    </message>
+    <message>
+        <source>Trees that have a row and a position are left as they are.</source>
+        <translation>Bäume, die Reihe und Position haben, bleiben, wie sie sind.</translation>
+    </message>
+    <message>
+        <source>Try again in a moment.</source>
+        <translation>Gleich noch einmal versuchen.</translation>
+    </message>
+    <message>
+        <source>Tue</source>
+        <translation>Di</translation>
+    </message>
+    <message>
+        <source>Two names differ only by capitals or spaces.</source>
+        <translation>Zwei Namen unterscheiden sich nur durch Großbuchstaben oder Leerzeichen.</translation>
+    </message>
+    <message>
+        <source>Two of the rows have this name.</source>
+        <translation>Zwei der Reihen haben diesen Namen.</translation>
+    </message>
+    <message>
+        <source>Type it anew: a name that looks the same will not be found.</source>
+        <translation>Neu eintippen: Ein Name, der nur gleich aussieht, wird nicht gefunden.</translation>
+    </message>
+    <message>
+        <source>Understanding the file</source>
+        <translation>Die Datei wird ausgewertet</translation>
+    </message>
+    <message>
+        <source>Unit: {}, {}.</source>
+        <translation>Einheit: {}, {}.</translation>
+    </message>
+    <message>
+        <source>Use an empty schema or database.</source>
+        <translation>Ein leeres Schema oder eine leere Datenbank verwenden.</translation>
+    </message>
+    <message>
+        <source>Use another name, or change the row that is there.</source>
+        <translation>Einen anderen Namen verwenden oder die vorhandene Zeile ändern.</translation>
+    </message>
+    <message>
+        <source>Use one of: {}.</source>
+        <translation>Eines davon verwenden: {}.</translation>
+    </message>
+    <message>
+        <source>Use the columns of the book&apos;s schema.</source>
+        <translation>Die Spalten aus dem Schema des Buchs verwenden.</translation>
+    </message>
+    <message>
+        <source>Use the columns of the schema.</source>
+        <translation>Die Spalten des Schemas verwenden.</translation>
+    </message>
+    <message>
+        <source>Used up on</source>
+        <translation>Aufgebraucht am</translation>
+    </message>
+    <message>
+        <source>Used: {}, off by {:.1f} days (RMSE) on {} seasons that it had not seen, weather known.</source>
+        <translation>Verwendet: {}, um {} Tage daneben (RMSE) bei {} Saisons, die es nicht kannte, mit bekanntem Wetter.</translation>
+    </message>
+    <message>
+        <source>Vacant</source>
+        <translation>Frei</translation>
+    </message>
+    <message>
+        <source>Walking</source>
+        <translation>Rundgang wird geordnet</translation>
+    </message>
+    <message>
+        <source>Wanted crosses and the best way to each</source>
+        <translation>Gewünschte Kreuzungen und der beste Weg zu jeder</translation>
+    </message>
+    <message>
+        <source>Wanted in {}</source>
+        <translation>Für {} gewünscht</translation>
+    </message>
+    <message>
+        <source>Washed on</source>
+        <translation>Gewaschen am</translation>
+    </message>
+    <message>
+        <source>Weather after {} is not known: one past season stands in for it, so bloom is given as spans of days. Plan again after new weather or a bloom note.</source>
+        <translation>Das Wetter nach {} ist nicht bekannt: Eine vergangene Saison springt dafür ein, daher steht die Blüte als Spanne von Tagen da. Nach neuem Wetter oder einer Blühnotiz neu planen.</translation>
+    </message>
+    <message>
+        <source>Weather after {} is not known: {} past seasons stand in for it, so bloom is given as spans of days. Plan again after new weather or a bloom note.</source>
+        <translation>Das Wetter nach {} ist nicht bekannt: {} vergangene Saisons springen dafür ein, daher steht die Blüte als Spanne von Tagen da. Nach neuem Wetter oder einer Blühnotiz neu planen.</translation>
+    </message>
+    <message>
+        <source>Weather station</source>
+        <translation>Wetterstation</translation>
+    </message>
+    <message>
+        <source>Weather stations</source>
+        <translation>Wetterstationen</translation>
+    </message>
+    <message>
+        <source>Wed</source>
+        <translation>Mi</translation>
+    </message>
+    <message>
+        <source>Weighing the trees</source>
+        <translation>Die Bäume werden abgewogen</translation>
+    </message>
+    <message>
+        <source>What sort of accession it is.</source>
+        <translation>Welcher Art die Akzession ist.</translation>
+    </message>
+    <message>
+        <source>What stands on the bag.</source>
+        <translation>Was auf dem Beutel steht.</translation>
+    </message>
+    <message>
+        <source>What stands on the vial.</source>
+        <translation>Was auf dem Röhrchen steht.</translation>
+    </message>
+    <message>
+        <source>What the tree is kept for.</source>
+        <translation>Wofür der Baum gehalten wird.</translation>
+    </message>
+    <message>
+        <source>What was scored.</source>
+        <translation>Was bewertet wurde.</translation>
+    </message>
+    <message>
+        <source>When</source>
+        <translation>Wann</translation>
+    </message>
+    <message>
+        <source>Where it is kept.</source>
+        <translation>Wo er gelagert ist.</translation>
+    </message>
+    <message>
+        <source>While the season is under way its notes move its own forecast instead.</source>
+        <translation>Solange die Saison läuft, verschieben ihre Notizen stattdessen deren eigene Vorhersage.</translation>
+    </message>
+    <message>
+        <source>With the season&apos;s weather known, it foretold past seasons within 3 days in {} and within 5 days in {}; it missed by {:.1f} days on average.</source>
+        <translation>Bei bekanntem Wetter der Saison wurden vergangene Saisons in {} Fällen auf 3 Tage und in {} Fällen auf 5 Tage getroffen; im Mittel lag die Vorhersage {} Tage daneben.</translation>
+    </message>
+    <message>
+        <source>Within seven days</source>
+        <translation>Innerhalb von sieben Tagen</translation>
+    </message>
+    <message>
+        <source>Work at the seed parents</source>
+        <translation>Arbeit an den Sameneltern</translation>
+    </message>
+    <message>
+        <source>Work more flowers, or use it as neither parent.</source>
+        <translation>Mehr Blüten bestäuben oder ihn in keiner Rolle als Elter verwenden.</translation>
+    </message>
+    <message>
+        <source>Work the flowers</source>
+        <translation>Blüten bestäuben</translation>
+    </message>
+    <message>
+        <source>Worked on</source>
+        <translation>Bestäubt am</translation>
+    </message>
+    <message>
+        <source>Write 1 or 0, or clear the cell.</source>
+        <translation>1 oder 0 schreiben oder die Zelle leeren.</translation>
+    </message>
+    <message>
+        <source>Write 1 or 0.</source>
+        <translation>1 oder 0 schreiben.</translation>
+    </message>
+    <message>
+        <source>Write a number with a decimal point, or clear the cell.</source>
+        <translation>Eine Zahl mit Dezimalpunkt schreiben oder die Zelle leeren.</translation>
+    </message>
+    <message>
+        <source>Write a number with a decimal point.</source>
+        <translation>Eine Zahl mit Dezimalpunkt schreiben.</translation>
+    </message>
+    <message>
+        <source>Write a whole number, or clear the cell.</source>
+        <translation>Eine ganze Zahl schreiben oder die Zelle leeren.</translation>
+    </message>
+    <message>
+        <source>Write a whole number.</source>
+        <translation>Eine ganze Zahl schreiben.</translation>
+    </message>
+    <message>
+        <source>Write down the stages you see; without any, bloom cannot be foreseen.</source>
+        <translation>Die beobachteten Stadien notieren; ohne sie lässt sich die Blüte nicht vorhersehen.</translation>
+    </message>
+    <message>
+        <source>Write goals with the season&apos;s year.</source>
+        <translation>Ziele mit dem Jahr der Saison schreiben.</translation>
+    </message>
+    <message>
+        <source>Write it anew as plain text (UTF-8), or clear the cell.</source>
+        <translation>Als reinen Text (UTF-8) neu schreiben oder die Zelle leeren.</translation>
+    </message>
+    <message>
+        <source>Write it anew as plain text (UTF-8).</source>
+        <translation>Als reinen Text (UTF-8) neu schreiben.</translation>
+    </message>
+    <message>
+        <source>Write key=yes or key=no, with semicolons between.</source>
+        <translation>Schlüssel=yes oder Schlüssel=no schreiben, mit Semikolon dazwischen.</translation>
+    </message>
+    <message>
+        <source>Write one station at a time.</source>
+        <translation>Eine Station nach der anderen schreiben.</translation>
+    </message>
+    <message>
+        <source>Write the day as YYYY-MM-DD, for instance 2026-04-12, or clear the cell.</source>
+        <translation>Den Tag als JJJJ-MM-TT schreiben, zum Beispiel 2026-04-12, oder die Zelle leeren.</translation>
+    </message>
+    <message>
+        <source>Write the day as YYYY-MM-DD, for instance 2026-04-12.</source>
+        <translation>Den Tag als JJJJ-MM-TT schreiben, zum Beispiel 2026-04-12.</translation>
+    </message>
+    <message>
+        <source>Write the latitude first: {}.</source>
+        <translation>Die Breite zuerst schreiben: {}.</translation>
+    </message>
+    <message>
+        <source>Write the points as in &quot;522400 5331200, 522440 5331210&quot;, or well-known text.</source>
+        <translation>Die Punkte schreiben wie in „522400 5331200, 522440 5331210“ oder als Well-known Text.</translation>
+    </message>
+    <message>
+        <source>Write the shares, or leave all of them out for equal parts.</source>
+        <translation>Die Anteile schreiben oder für gleiche Teile alle weglassen.</translation>
+    </message>
+    <message>
+        <source>Write them as &quot;S2 S3&quot;.</source>
+        <translation>Schreiben wie in „S2 S3“.</translation>
+    </message>
+    <message>
+        <source>Write them as YYYY-MM-DD, with four digits for the year.</source>
+        <translation>Als JJJJ-MM-TT schreiben, mit vier Ziffern für das Jahr.</translation>
+    </message>
+    <message>
+        <source>Write {} or clear it.</source>
+        <translation>Hierher gehört {}; sonst leeren.</translation>
+    </message>
+    <message>
+        <source>Write {}.</source>
+        <translation>Hierher gehört {}.</translation>
+    </message>
+    <message>
+        <source>Writing the days</source>
+        <translation>Die Tage werden geschrieben</translation>
+    </message>
+    <message>
+        <source>Writing the numbers</source>
+        <translation>Die Nummern werden geschrieben</translation>
+    </message>
+    <message>
+        <source>Writing the results</source>
+        <translation>Die Ergebnisse werden geschrieben</translation>
+    </message>
+    <message>
+        <source>Writing the rows</source>
+        <translation>Die Reihen werden geschrieben</translation>
+    </message>
+    <message>
+        <source>a day</source>
+        <translation>ein Tag</translation>
+    </message>
+    <message>
+        <source>a day as YYYY-MM-DD</source>
+        <translation>ein Tag als JJJJ-MM-TT</translation>
+    </message>
+    <message>
+        <source>a guess, to be measured</source>
+        <translation>eine Schätzung, die noch einzumessen ist</translation>
+    </message>
+    <message>
+        <source>a list of whole numbers</source>
+        <translation>eine Liste ganzer Zahlen</translation>
+    </message>
+    <message>
+        <source>a named variety</source>
+        <translation>eine benannte Sorte</translation>
+    </message>
+    <message>
+        <source>a number</source>
+        <translation>eine Zahl</translation>
+    </message>
+    <message>
+        <source>a path where no book is yet</source>
+        <translation>ein Pfad, an dem noch kein Buch liegt</translation>
+    </message>
+    <message>
+        <source>a room</source>
+        <translation>bei Raumtemperatur</translation>
+    </message>
+    <message>
+        <source>a seedling chosen and kept by grafting</source>
+        <translation>ein ausgelesener, durch Veredeln erhaltener Sämling</translation>
+    </message>
+    <message>
+        <source>a share</source>
+        <translation>ein Anteil</translation>
+    </message>
+    <message>
+        <source>a single seedling</source>
+        <translation>ein einzelner Sämling</translation>
+    </message>
+    <message>
+        <source>a text</source>
+        <translation>ein Text</translation>
+    </message>
+    <message>
+        <source>a whole number</source>
+        <translation>eine ganze Zahl</translation>
+    </message>
+    <message>
+        <source>a wild species or type of it</source>
+        <translation>eine Wildart oder eine Form davon</translation>
+    </message>
+    <message>
+        <source>about 10 % of flowers open</source>
+        <translation>etwa 10 % der Blüten offen</translation>
+    </message>
+    <message>
+        <source>about 20 % of flowers open</source>
+        <translation>etwa 20 % der Blüten offen</translation>
+    </message>
+    <message>
+        <source>about 30 % of flowers open</source>
+        <translation>etwa 30 % der Blüten offen</translation>
+    </message>
+    <message>
+        <source>about 40 % of flowers open</source>
+        <translation>etwa 40 % der Blüten offen</translation>
+    </message>
+    <message>
+        <source>accession</source>
+        <translation>Akzession</translation>
+    </message>
+    <message>
+        <source>accession not known</source>
+        <translation>Akzession unbekannt</translation>
+    </message>
+    <message>
+        <source>accession or blend</source>
+        <translation>Akzession oder Pollenmischung</translation>
+    </message>
+    <message>
+        <source>accession {}</source>
+        <translation>Akzession {}</translation>
+    </message>
+    <message>
+        <source>accuracy</source>
+        <translation>Genauigkeit</translation>
+    </message>
+    <message>
+        <source>all leaves fallen</source>
+        <translation>alle Blätter abgefallen</translation>
+    </message>
+    <message>
+        <source>and {} more in the tables below</source>
+        <translation>und {} weitere in den Tabellen unten</translation>
+    </message>
+    <message>
+        <source>and {} more; the run that made this sheet reports every one.</source>
+        <translation>und {} weitere; der Lauf, der dieses Blatt erstellt hat, nennt sie alle.</translation>
+    </message>
+    <message>
+        <source>another tree may stand at the same position</source>
+        <translation>ein anderer Baum könnte am selben Platz stehen</translation>
+    </message>
+    <message>
+        <source>as 1 day in 20 reaches {:.0f} or more, all in whole figures</source>
+        <translation>denn 1 Tag von 20 erreicht {} oder mehr, lauter ganze Zahlen</translation>
+    </message>
+    <message>
+        <source>as 1 day in 20 reaches {:.1f} or more; in Celsius no place is so hot</source>
+        <translation>denn 1 Tag von 20 erreicht {} oder mehr; in Celsius ist es nirgends so heiß</translation>
+    </message>
+    <message>
+        <source>as 19 days in 20 stay within {:.1f}; in Fahrenheit no summer is so cold</source>
+        <translation>denn 19 von 20 Tagen bleiben bis {}; in Fahrenheit ist kein Sommer so kalt</translation>
+    </message>
+    <message>
+        <source>as it was</source>
+        <translation>unverändert</translation>
+    </message>
+    <message>
+        <source>as line {} ({}) shows</source>
+        <translation>wie Zeile {} ({}) zeigt</translation>
+    </message>
+    <message>
+        <source>as of {}</source>
+        <translation>Stand {}</translation>
+    </message>
+    <message>
+        <source>as stated</source>
+        <translation>wie angegeben</translation>
+    </message>
+    <message>
+        <source>as the header says</source>
+        <translation>wie die Kopfzeile sagt</translation>
+    </message>
+    <message>
+        <source>at room temperature, about 20 degrees C</source>
+        <translation>bei Raumtemperatur, etwa 20 Grad C</translation>
+    </message>
+    <message>
+        <source>average of many chill-and-heat clocks</source>
+        <translation>Mittel vieler Kälte-und-Wärme-Uhren</translation>
+    </message>
+    <message>
+        <source>balloon: most flowers are hollow balls</source>
+        <translation>Ballonstadium: die meisten Blüten sind hohle Kugeln</translation>
+    </message>
+    <message>
+        <source>between row {} and row {} of block {}</source>
+        <translation>zwischen Reihe {} und Reihe {} in Quartier {}</translation>
+    </message>
+    <message>
+        <source>between rows {} and {}</source>
+        <translation>zwischen den Reihen {} und {}</translation>
+    </message>
+    <message>
+        <source>bits</source>
+        <translation>Bit</translation>
+    </message>
+    <message>
+        <source>blend</source>
+        <translation>Pollenmischung</translation>
+    </message>
+    <message>
+        <source>block</source>
+        <translation>Quartier</translation>
+    </message>
+    <message>
+        <source>block {}</source>
+        <translation>Quartier {}</translation>
+    </message>
+    <message>
+        <source>borrowed</source>
+        <translation>übernommen</translation>
+    </message>
+    <message>
+        <source>borrowed from both parents</source>
+        <translation>von beiden Eltern übernommen</translation>
+    </message>
+    <message>
+        <source>borrowed from one parent and the orchard</source>
+        <translation>von einem Elter und dem Obstgarten übernommen</translation>
+    </message>
+    <message>
+        <source>borrowed from the orchard&apos;s mean</source>
+        <translation>vom Mittel des Obstgartens übernommen</translation>
+    </message>
+    <message>
+        <source>bud break: first green tips just seen</source>
+        <translation>Knospenaufbruch: erste grüne Spitzen eben sichtbar</translation>
+    </message>
+    <message>
+        <source>bud burst: green tips around the flowers seen</source>
+        <translation>Knospenaufbruch: grüne Spitzen um die Blüten sichtbar</translation>
+    </message>
+    <message>
+        <source>chill first, then heat</source>
+        <translation>erst Kälte, dann Wärme</translation>
+    </message>
+    <message>
+        <source>chill need</source>
+        <translation>Kältebedarf</translation>
+    </message>
+    <message>
+        <source>chill portions</source>
+        <translation>Kälteportionen</translation>
+    </message>
+    <message>
+        <source>code</source>
+        <translation>Kürzel</translation>
+    </message>
+    <message>
+        <source>cold at</source>
+        <translation>Kälte bei</translation>
+    </message>
+    <message>
+        <source>cold from</source>
+        <translation>Kälte ab</translation>
+    </message>
+    <message>
+        <source>cold to</source>
+        <translation>Kälte bis</translation>
+    </message>
+    <message>
+        <source>colour deepens</source>
+        <translation>Farbe wird kräftiger</translation>
+    </message>
+    <message>
+        <source>computed</source>
+        <translation>berechnet</translation>
+    </message>
+    <message>
+        <source>computed from its row and position</source>
+        <translation>aus Reihe und Platz berechnet</translation>
+    </message>
+    <message>
+        <source>counted on</source>
+        <translation>gezählt am</translation>
+    </message>
+    <message>
+        <source>cross</source>
+        <translation>Kreuzung</translation>
+    </message>
+    <message>
+        <source>cross {}</source>
+        <translation>Kreuzung {}</translation>
+    </message>
+    <message>
+        <source>cross {} on {}</source>
+        <translation>Kreuzung {} an {}</translation>
+    </message>
+    <message>
+        <source>cultivar</source>
+        <translation>Sorte</translation>
+    </message>
+    <message>
+        <source>cut branch of {}</source>
+        <translation>Treibzweig schneiden von {}</translation>
+    </message>
+    <message>
+        <source>d</source>
+        <translation>d</translation>
+    </message>
+    <message>
+        <source>d MMM yyyy</source>
+        <translation>d. MMM yyyy</translation>
+    </message>
+    <message>
+        <source>d MMMM</source>
+        <translation>d. MMMM</translation>
+    </message>
+    <message>
+        <source>d MMMM yyyy</source>
+        <translation>d. MMMM yyyy</translation>
+    </message>
+    <message>
+        <source>daily maximum</source>
+        <translation>Tagesmaximum</translation>
+    </message>
+    <message>
+        <source>daily minimum</source>
+        <translation>Tagesminimum</translation>
+    </message>
+    <message>
+        <source>day</source>
+        <translation>Tag</translation>
+    </message>
+    <message>
+        <source>day from &quot;{}&quot;</source>
+        <translation>Tag aus „{}“</translation>
+    </message>
+    <message>
+        <source>day from &quot;{}&quot;, &quot;{}&quot; and &quot;{}&quot;</source>
+        <translation>Tag aus „{}“, „{}“ und „{}“</translation>
+    </message>
+    <message>
+        <source>day of the month</source>
+        <translation>Tag im Monat</translation>
+    </message>
+    <message>
+        <source>day of year</source>
+        <translation>Tag im Jahr</translation>
+    </message>
+    <message>
+        <source>day-month-year</source>
+        <translation>Tag-Monat-Jahr</translation>
+    </message>
+    <message>
+        <source>decided</source>
+        <translation>entschieden</translation>
+    </message>
+    <message>
+        <source>degrees C x days</source>
+        <translation>Grad C x Tage</translation>
+    </message>
+    <message>
+        <source>degrees C x hours</source>
+        <translation>Grad C x Stunden</translation>
+    </message>
+    <message>
+        <source>digitised</source>
+        <translation>digitalisiert</translation>
+    </message>
+    <message>
+        <source>diploid</source>
+        <translation>diploid</translation>
+    </message>
+    <message>
+        <source>donor</source>
+        <translation>Pollenspender</translation>
+    </message>
+    <message>
+        <source>donor {}</source>
+        <translation>Pollenspender {}</translation>
+    </message>
+    <message>
+        <source>dormant: scales closed and dark</source>
+        <translation>Winterruhe: Schuppen geschlossen und dunkel</translation>
+    </message>
+    <message>
+        <source>drawn on a map or picture</source>
+        <translation>auf einer Karte oder einem Bild gezeichnet</translation>
+    </message>
+    <message>
+        <source>dry at about -20 degrees C</source>
+        <translation>trocken bei etwa -20 Grad C</translation>
+    </message>
+    <message>
+        <source>dry at about -80 degrees C</source>
+        <translation>trocken bei etwa -80 Grad C</translation>
+    </message>
+    <message>
+        <source>dry at about 4 degrees C</source>
+        <translation>trocken bei etwa 4 Grad C</translation>
+    </message>
+    <message>
+        <source>elevation</source>
+        <translation>Höhe</translation>
+    </message>
+    <message>
+        <source>empty seeds</source>
+        <translation>taube Samen</translation>
+    </message>
+    <message>
+        <source>en</source>
+        <translation>de</translation>
+    </message>
+    <message>
+        <source>end</source>
+        <translation>Ende</translation>
+    </message>
+    <message>
+        <source>end of bloom: all petals fallen</source>
+        <translation>Ende der Blüte: alle Blütenblätter gefallen</translation>
+    </message>
+    <message>
+        <source>error</source>
+        <translation>Fehler</translation>
+    </message>
+    <message>
+        <source>estimated</source>
+        <translation>geschätzt</translation>
+    </message>
+    <message>
+        <source>fading: most petals fallen</source>
+        <translation>Abblüte: die meisten Blütenblätter gefallen</translation>
+    </message>
+    <message>
+        <source>first flowers open</source>
+        <translation>erste Blüten offen</translation>
+    </message>
+    <message>
+        <source>first leaves full size</source>
+        <translation>erste Blätter voll entfaltet</translation>
+    </message>
+    <message>
+        <source>first leaves open</source>
+        <translation>erste Blätter offen</translation>
+    </message>
+    <message>
+        <source>first position</source>
+        <translation>erste Position</translation>
+    </message>
+    <message>
+        <source>flower buds swell</source>
+        <translation>Blütenknospen schwellen</translation>
+    </message>
+    <message>
+        <source>flower buds swollen</source>
+        <translation>Blütenknospen geschwollen</translation>
+    </message>
+    <message>
+        <source>flower buds visible, still closed</source>
+        <translation>Blütenknospen sichtbar, noch geschlossen</translation>
+    </message>
+    <message>
+        <source>flowers open</source>
+        <translation>offene Blüten</translation>
+    </message>
+    <message>
+        <source>for spring {}</source>
+        <translation>für das Frühjahr {}</translation>
+    </message>
+    <message>
+        <source>for {}</source>
+        <translation>für {}</translation>
+    </message>
+    <message>
+        <source>force a cut branch indoors</source>
+        <translation>einen geschnittenen Zweig im Warmen treiben</translation>
+    </message>
+    <message>
+        <source>forecast</source>
+        <translation>vorhergesagt</translation>
+    </message>
+    <message>
+        <source>fresh</source>
+        <translation>frisch</translation>
+    </message>
+    <message>
+        <source>from a forced branch</source>
+        <translation>von einem Treibzweig</translation>
+    </message>
+    <message>
+        <source>from tags</source>
+        <translation>von Etiketten</translation>
+    </message>
+    <message>
+        <source>fruit 60 % of final size</source>
+        <translation>Früchte 60 % der Endgröße</translation>
+    </message>
+    <message>
+        <source>fruit 70 % of final size</source>
+        <translation>Früchte 70 % der Endgröße</translation>
+    </message>
+    <message>
+        <source>fruit 80 % of final size</source>
+        <translation>Früchte 80 % der Endgröße</translation>
+    </message>
+    <message>
+        <source>fruit 90 % of final size</source>
+        <translation>Früchte 90 % der Endgröße</translation>
+    </message>
+    <message>
+        <source>fruit half of final size</source>
+        <translation>Früchte halb so groß wie am Ende</translation>
+    </message>
+    <message>
+        <source>fruit to 10 mm, first drop</source>
+        <translation>Früchte bis 10 mm, erster Fruchtfall</translation>
+    </message>
+    <message>
+        <source>fruit to 20 mm</source>
+        <translation>Früchte bis 20 mm</translation>
+    </message>
+    <message>
+        <source>fruit to 40 mm, still upright</source>
+        <translation>Früchte bis 40 mm, noch aufrecht</translation>
+    </message>
+    <message>
+        <source>fruits</source>
+        <translation>Früchte</translation>
+    </message>
+    <message>
+        <source>full bloom about {}</source>
+        <translation>Vollblüte etwa am {}</translation>
+    </message>
+    <message>
+        <source>full bloom about {},</source>
+        <translation>Vollblüte etwa am {},</translation>
+    </message>
+    <message>
+        <source>full bloom: half or more open, first petals fall</source>
+        <translation>Vollblüte: die Hälfte oder mehr offen, erste Blütenblätter fallen</translation>
+    </message>
+    <message>
+        <source>full: all its pollen can grow</source>
+        <translation>voll: aller Pollen kann wachsen</translation>
+    </message>
+    <message>
+        <source>gather and use fresh, the same day</source>
+        <translation>sammeln und frisch am selben Tag verwenden</translation>
+    </message>
+    <message>
+        <source>gather this spring, dry and keep</source>
+        <translation>in diesem Frühjahr sammeln, trocknen und lagern</translation>
+    </message>
+    <message>
+        <source>gather {}</source>
+        <translation>{} sammeln</translation>
+    </message>
+    <message>
+        <source>gathered on</source>
+        <translation>gesammelt am</translation>
+    </message>
+    <message>
+        <source>gathered this spring, freezer</source>
+        <translation>in diesem Frühjahr gesammelt, Gefrierschrank</translation>
+    </message>
+    <message>
+        <source>gathered this spring, refrigerator</source>
+        <translation>in diesem Frühjahr gesammelt, Kühlschrank</translation>
+    </message>
+    <message>
+        <source>germinated</source>
+        <translation>gekeimt</translation>
+    </message>
+    <message>
+        <source>grains</source>
+        <translation>Pollenkörner</translation>
+    </message>
+    <message>
+        <source>green bud: flowers parting, closed</source>
+        <translation>Grünknospe: Blüten lösen sich voneinander, geschlossen</translation>
+    </message>
+    <message>
+        <source>green leaf tips 5 mm out</source>
+        <translation>grüne Blattspitzen 5 mm weit heraus</translation>
+    </message>
+    <message>
+        <source>h</source>
+        <translation>h</translation>
+    </message>
+    <message>
+        <source>half the leaves turned or fallen</source>
+        <translation>die Hälfte der Blätter verfärbt oder abgefallen</translation>
+    </message>
+    <message>
+        <source>half: part of its pollen can grow</source>
+        <translation>halb: ein Teil des Pollens kann wachsen</translation>
+    </message>
+    <message>
+        <source>harvested and stored</source>
+        <translation>geerntet und gelagert</translation>
+    </message>
+    <message>
+        <source>heat above 4 °C</source>
+        <translation>Wärme über 4 °C</translation>
+    </message>
+    <message>
+        <source>heat above 6 °C</source>
+        <translation>Wärme über 6 °C</translation>
+    </message>
+    <message>
+        <source>highest</source>
+        <translation>höchste</translation>
+    </message>
+    <message>
+        <source>humidity</source>
+        <translation>Luftfeuchte</translation>
+    </message>
+    <message>
+        <source>in deep freezer</source>
+        <translation>im Ultratiefkühler</translation>
+    </message>
+    <message>
+        <source>in freezer</source>
+        <translation>im Gefrierschrank</translation>
+    </message>
+    <message>
+        <source>in refrigerator</source>
+        <translation>im Kühlschrank</translation>
+    </message>
+    <message>
+        <source>in room</source>
+        <translation>bei Raumtemperatur</translation>
+    </message>
+    <message>
+        <source>it is not certain</source>
+        <translation>es ist nicht sicher</translation>
+    </message>
+    <message>
+        <source>it is not clear where its row begins</source>
+        <translation>es ist nicht klar, wo seine Reihe beginnt</translation>
+    </message>
+    <message>
+        <source>it stands off its row</source>
+        <translation>er steht neben seiner Reihe</translation>
+    </message>
+    <message>
+        <source>its row has too few trees</source>
+        <translation>seine Reihe hat zu wenige Bäume</translation>
+    </message>
+    <message>
+        <source>its rows cannot be gone through</source>
+        <translation>seine Reihen lassen sich nicht durchgehen</translation>
+    </message>
+    <message>
+        <source>kind</source>
+        <translation>Art</translation>
+    </message>
+    <message>
+        <source>kinship not known</source>
+        <translation>Verwandtschaft nicht bekannt</translation>
+    </message>
+    <message>
+        <source>kinship {:.3f}</source>
+        <translation>Verwandtschaft {}</translation>
+    </message>
+    <message>
+        <source>label</source>
+        <translation>Bezeichnung</translation>
+    </message>
+    <message>
+        <source>label {}</source>
+        <translation>Bezeichnung {}</translation>
+    </message>
+    <message>
+        <source>leaf buds begin to swell</source>
+        <translation>Blattknospen beginnen zu schwellen</translation>
+    </message>
+    <message>
+        <source>leaf buds swollen: scales light, partly hairy</source>
+        <translation>Blattknospen geschwollen: Schuppen hell, teils behaart</translation>
+    </message>
+    <message>
+        <source>leaf fall begins</source>
+        <translation>Blattfall beginnt</translation>
+    </message>
+    <message>
+        <source>leaves begin to turn</source>
+        <translation>Blätter beginnen sich zu verfärben</translation>
+    </message>
+    <message>
+        <source>line</source>
+        <translation>Linie</translation>
+    </message>
+    <message>
+        <source>long-run mean day</source>
+        <translation>langjähriger mittlerer Tag</translation>
+    </message>
+    <message>
+        <source>lot {}</source>
+        <translation>Partie {}</translation>
+    </message>
+    <message>
+        <source>lowest</source>
+        <translation>tiefste</translation>
+    </message>
+    <message>
+        <source>mass</source>
+        <translation>Masse</translation>
+    </message>
+    <message>
+        <source>measured on the ground</source>
+        <translation>vor Ort eingemessen</translation>
+    </message>
+    <message>
+        <source>medium</source>
+        <translation>Substrat</translation>
+    </message>
+    <message>
+        <source>member</source>
+        <translation>Bestandteil</translation>
+    </message>
+    <message>
+        <source>month</source>
+        <translation>Monat</translation>
+    </message>
+    <message>
+        <source>month-day-year</source>
+        <translation>Monat-Tag-Jahr</translation>
+    </message>
+    <message>
+        <source>more leaves open, not full size</source>
+        <translation>weitere Blätter offen, noch nicht voll entfaltet</translation>
+    </message>
+    <message>
+        <source>more than one position is possible</source>
+        <translation>mehr als ein Platz ist möglich</translation>
+    </message>
+    <message>
+        <source>mouse-ear on the flower bud</source>
+        <translation>Mausohrstadium an der Blütenknospe</translation>
+    </message>
+    <message>
+        <source>mouse-ear: green tips 10 mm, leaves parting</source>
+        <translation>Mausohrstadium: grüne Spitzen 10 mm, Blätter spreizen sich</translation>
+    </message>
+    <message>
+        <source>name</source>
+        <translation>Name</translation>
+    </message>
+    <message>
+        <source>nearest</source>
+        <translation>am nächsten</translation>
+    </message>
+    <message>
+        <source>no</source>
+        <translation>nein</translation>
+    </message>
+    <message>
+        <source>no chance</source>
+        <translation>keine Chance</translation>
+    </message>
+    <message>
+        <source>no kinship in the pedigree</source>
+        <translation>keine Verwandtschaft in der Abstammung</translation>
+    </message>
+    <message>
+        <source>no position is near</source>
+        <translation>kein Platz ist in der Nähe</translation>
+    </message>
+    <message>
+        <source>no row is near</source>
+        <translation>keine Reihe ist in der Nähe</translation>
+    </message>
+    <message>
+        <source>no rows could be made out</source>
+        <translation>es waren keine Reihen zu erkennen</translation>
+    </message>
+    <message>
+        <source>no tree on record</source>
+        <translation>kein Baum eingetragen</translation>
+    </message>
+    <message>
+        <source>none</source>
+        <translation>keine</translation>
+    </message>
+    <message>
+        <source>none: its pollen is refused</source>
+        <translation>keine: der Pollen wird abgewiesen</translation>
+    </message>
+    <message>
+        <source>not known</source>
+        <translation>nicht bekannt</translation>
+    </message>
+    <message>
+        <source>not known: S-alleles missing</source>
+        <translation>nicht bekannt: S-Allele fehlen</translation>
+    </message>
+    <message>
+        <source>note</source>
+        <translation>Hinweis</translation>
+    </message>
+    <message>
+        <source>note: {}</source>
+        <translation>Bemerkung: {}</translation>
+    </message>
+    <message>
+        <source>noted on</source>
+        <translation>notiert am</translation>
+    </message>
+    <message>
+        <source>nothing</source>
+        <translation>nichts</translation>
+    </message>
+    <message>
+        <source>observed</source>
+        <translation>beobachtet</translation>
+    </message>
+    <message>
+        <source>observer</source>
+        <translation>Beobachter</translation>
+    </message>
+    <message>
+        <source>one of its words</source>
+        <translation>eines der zugelassenen Wörter</translation>
+    </message>
+    <message>
+        <source>one of: {}</source>
+        <translation>eines von: {}</translation>
+    </message>
+    <message>
+        <source>other</source>
+        <translation>andere</translation>
+    </message>
+    <message>
+        <source>outside of row {}</source>
+        <translation>außerhalb von Reihe {}</translation>
+    </message>
+    <message>
+        <source>over 19 in 20</source>
+        <translation>über 19 in 20</translation>
+    </message>
+    <message>
+        <source>parent</source>
+        <translation>Elter</translation>
+    </message>
+    <message>
+        <source>part of {}</source>
+        <translation>Teil von {}</translation>
+    </message>
+    <message>
+        <source>pass</source>
+        <translation>Durchgang</translation>
+    </message>
+    <message>
+        <source>picked on</source>
+        <translation>gepflückt am</translation>
+    </message>
+    <message>
+        <source>pink bud: petals just seen</source>
+        <translation>Rotknospe: Blütenblätter eben sichtbar</translation>
+    </message>
+    <message>
+        <source>place {}</source>
+        <translation>Platz {}</translation>
+    </message>
+    <message>
+        <source>placed by</source>
+        <translation>Lage durch</translation>
+    </message>
+    <message>
+        <source>planted on</source>
+        <translation>gepflanzt am</translation>
+    </message>
+    <message>
+        <source>ploidy</source>
+        <translation>Ploidie</translation>
+    </message>
+    <message>
+        <source>point</source>
+        <translation>Punkt</translation>
+    </message>
+    <message>
+        <source>pollen</source>
+        <translation>Pollen</translation>
+    </message>
+    <message>
+        <source>pollen kept from last year</source>
+        <translation>Pollen vom Vorjahr</translation>
+    </message>
+    <message>
+        <source>pollen lot</source>
+        <translation>Pollenpartie</translation>
+    </message>
+    <message>
+        <source>pollen of {}</source>
+        <translation>Pollen von {}</translation>
+    </message>
+    <message>
+        <source>pollen parent</source>
+        <translation>Pollenelter</translation>
+    </message>
+    <message>
+        <source>pollinate with {}</source>
+        <translation>mit {} bestäuben</translation>
+    </message>
+    <message>
+        <source>pollination tag</source>
+        <translation>Bestäubungsetikett</translation>
+    </message>
+    <message>
+        <source>pollinizer</source>
+        <translation>Befruchter</translation>
+    </message>
+    <message>
+        <source>polygon</source>
+        <translation>Fläche</translation>
+    </message>
+    <message>
+        <source>position</source>
+        <translation>Platz</translation>
+    </message>
+    <message>
+        <source>position {}</source>
+        <translation>Platz {}</translation>
+    </message>
+    <message>
+        <source>position {} ({} of the row)</source>
+        <translation>Platz {} ({} in der Reihe)</translation>
+    </message>
+    <message>
+        <source>priority</source>
+        <translation>Vorrang</translation>
+    </message>
+    <message>
+        <source>protected until</source>
+        <translation>geschützt bis</translation>
+    </message>
+    <message>
+        <source>purpose</source>
+        <translation>Zweck</translation>
+    </message>
+    <message>
+        <source>removed on</source>
+        <translation>entfernt am</translation>
+    </message>
+    <message>
+        <source>removed on {}</source>
+        <translation>entfernt am {}</translation>
+    </message>
+    <message>
+        <source>removed {}</source>
+        <translation>entfernt {}</translation>
+    </message>
+    <message>
+        <source>reserved</source>
+        <translation>vorgemerkt</translation>
+    </message>
+    <message>
+        <source>ripe for eating</source>
+        <translation>genussreif</translation>
+    </message>
+    <message>
+        <source>ripe for picking</source>
+        <translation>pflückreif</translation>
+    </message>
+    <message>
+        <source>ripening begins: first colour</source>
+        <translation>Reife beginnt: erste Farbe</translation>
+    </message>
+    <message>
+        <source>rootstock</source>
+        <translation>Unterlage</translation>
+    </message>
+    <message>
+        <source>row</source>
+        <translation>Reihe</translation>
+    </message>
+    <message>
+        <source>row {}</source>
+        <translation>Reihe {}</translation>
+    </message>
+    <message>
+        <source>row {}, position {}</source>
+        <translation>Reihe {}, Platz {}</translation>
+    </message>
+    <message>
+        <source>score</source>
+        <translation>Bewertung</translation>
+    </message>
+    <message>
+        <source>scored on</source>
+        <translation>bewertet am</translation>
+    </message>
+    <message>
+        <source>season</source>
+        <translation>Saison</translation>
+    </message>
+    <message>
+        <source>second fruit drop</source>
+        <translation>zweiter Fruchtfall</translation>
+    </message>
+    <message>
+        <source>seed</source>
+        <translation>Samen</translation>
+    </message>
+    <message>
+        <source>seed lot</source>
+        <translation>Saatgutpartie</translation>
+    </message>
+    <message>
+        <source>seed parent</source>
+        <translation>Samenelter</translation>
+    </message>
+    <message>
+        <source>seed parent of cross {}</source>
+        <translation>Samenelter der Kreuzung {}</translation>
+    </message>
+    <message>
+        <source>seed ripe after</source>
+        <translation>Samen reif nach</translation>
+    </message>
+    <message>
+        <source>seed, pollen</source>
+        <translation>Samen, Pollen</translation>
+    </message>
+    <message>
+        <source>seedling</source>
+        <translation>Sämling</translation>
+    </message>
+    <message>
+        <source>seedling of cross {}</source>
+        <translation>Sämling der Kreuzung {}</translation>
+    </message>
+    <message>
+        <source>seedling of {}</source>
+        <translation>Sämling von {}</translation>
+    </message>
+    <message>
+        <source>seedlings wanted</source>
+        <translation>gewünschte Sämlinge</translation>
+    </message>
+    <message>
+        <source>selection</source>
+        <translation>Auslese</translation>
+    </message>
+    <message>
+        <source>shoot growth begins</source>
+        <translation>Triebwachstum beginnt</translation>
+    </message>
+    <message>
+        <source>shoot growth ended, leaves green</source>
+        <translation>Triebwachstum beendet, Blätter grün</translation>
+    </message>
+    <message>
+        <source>shoots 20 % of final length</source>
+        <translation>Triebe 20 % der Endlänge</translation>
+    </message>
+    <message>
+        <source>shoots 30 % of final length</source>
+        <translation>Triebe 30 % der Endlänge</translation>
+    </message>
+    <message>
+        <source>shoots 40 % of final length</source>
+        <translation>Triebe 40 % der Endlänge</translation>
+    </message>
+    <message>
+        <source>shoots 50 % of final length</source>
+        <translation>Triebe 50 % der Endlänge</translation>
+    </message>
+    <message>
+        <source>shoots 60 % of final length</source>
+        <translation>Triebe 60 % der Endlänge</translation>
+    </message>
+    <message>
+        <source>shoots 70 % of final length</source>
+        <translation>Triebe 70 % der Endlänge</translation>
+    </message>
+    <message>
+        <source>shoots 80 % of final length</source>
+        <translation>Triebe 80 % der Endlänge</translation>
+    </message>
+    <message>
+        <source>shoots 90 % of final length</source>
+        <translation>Triebe 90 % der Endlänge</translation>
+    </message>
+    <message>
+        <source>sigmoid heat</source>
+        <translation>Wärme nach Sigmoidkurve</translation>
+    </message>
+    <message>
+        <source>sound seeds</source>
+        <translation>gut ausgebildete Samen</translation>
+    </message>
+    <message>
+        <source>source</source>
+        <translation>Herkunft</translation>
+    </message>
+    <message>
+        <source>spacing</source>
+        <translation>Pflanzabstand</translation>
+    </message>
+    <message>
+        <source>species</source>
+        <translation>Wildart</translation>
+    </message>
+    <message>
+        <source>sprouted</source>
+        <translation>gekeimt</translation>
+    </message>
+    <message>
+        <source>standing</source>
+        <translation>steht</translation>
+    </message>
+    <message>
+        <source>start</source>
+        <translation>Startpunkt</translation>
+    </message>
+    <message>
+        <source>station</source>
+        <translation>Station</translation>
+    </message>
+    <message>
+        <source>store</source>
+        <translation>Lager</translation>
+    </message>
+    <message>
+        <source>structure&apos;s own unit</source>
+        <translation>eigene Einheit des Ansatzes</translation>
+    </message>
+    <message>
+        <source>surveyed</source>
+        <translation>eingemessen</translation>
+    </message>
+    <message>
+        <source>tag</source>
+        <translation>Etikett</translation>
+    </message>
+    <message>
+        <source>tag {}</source>
+        <translation>Etikett {}</translation>
+    </message>
+    <message>
+        <source>taken</source>
+        <translation>besetzt</translation>
+    </message>
+    <message>
+        <source>tenths of a degree, or kelvin</source>
+        <translation>Zehntelgrad oder Kelvin</translation>
+    </message>
+    <message>
+        <source>tested on</source>
+        <translation>geprüft am</translation>
+    </message>
+    <message>
+        <source>tetraploid</source>
+        <translation>tetraploid</translation>
+    </message>
+    <message>
+        <source>text</source>
+        <translation>Text</translation>
+    </message>
+    <message>
+        <source>the archive cannot be read back</source>
+        <translation>das Archiv lässt sich nicht zurücklesen</translation>
+    </message>
+    <message>
+        <source>the archive was cut short</source>
+        <translation>das Archiv ist abgeschnitten</translation>
+    </message>
+    <message>
+        <source>the book has it at position {}</source>
+        <translation>nach dem Buch steht er an Platz {}</translation>
+    </message>
+    <message>
+        <source>the book has it in row {}</source>
+        <translation>nach dem Buch steht er in Reihe {}</translation>
+    </message>
+    <message>
+        <source>the deep freezer</source>
+        <translation>im Ultratiefkühler</translation>
+    </message>
+    <message>
+        <source>the freezer</source>
+        <translation>im Gefrierschrank</translation>
+    </message>
+    <message>
+        <source>the gap at {}</source>
+        <translation>die Lücke bei {}</translation>
+    </message>
+    <message>
+        <source>the path of a file</source>
+        <translation>der Pfad einer Datei</translation>
+    </message>
+    <message>
+        <source>the path of an orchard book</source>
+        <translation>der Pfad eines Obstgartenbuchs</translation>
+    </message>
+    <message>
+        <source>the refrigerator</source>
+        <translation>im Kühlschrank</translation>
+    </message>
+    <message>
+        <source>the year coming first</source>
+        <translation>das Jahr steht vorn</translation>
+    </message>
+    <message>
+        <source>to is before from.</source>
+        <translation>to liegt vor from.</translation>
+    </message>
+    <message>
+        <source>trait</source>
+        <translation>Merkmal</translation>
+    </message>
+    <message>
+        <source>treatment</source>
+        <translation>Behandlung</translation>
+    </message>
+    <message>
+        <source>tree</source>
+        <translation>Baum</translation>
+    </message>
+    <message>
+        <source>tree {} has this position in the book</source>
+        <translation>nach dem Buch hat Baum {} diesen Platz</translation>
+    </message>
+    <message>
+        <source>tree {}, {} flowers</source>
+        <translation>Baum {}, {} Blüten</translation>
+    </message>
+    <message>
+        <source>triploid</source>
+        <translation>triploid</translation>
+    </message>
+    <message>
+        <source>under 1 in 20</source>
+        <translation>unter 1 in 20</translation>
+    </message>
+    <message>
+        <source>unknown</source>
+        <translation>unbekannt</translation>
+    </message>
+    <message>
+        <source>until {}</source>
+        <translation>bis {}</translation>
+    </message>
+    <message>
+        <source>upper-c is not above base-c.</source>
+        <translation>upper-c liegt nicht über base-c.</translation>
+    </message>
+    <message>
+        <source>used up on</source>
+        <translation>aufgebraucht am</translation>
+    </message>
+    <message>
+        <source>vacant</source>
+        <translation>frei</translation>
+    </message>
+    <message>
+        <source>warning</source>
+        <translation>Warnung</translation>
+    </message>
+    <message>
+        <source>washed on</source>
+        <translation>gewaschen am</translation>
+    </message>
+    <message>
+        <source>week of {}</source>
+        <translation>Woche vom {}</translation>
+    </message>
+    <message>
+        <source>whole numbers separated by commas</source>
+        <translation>ganze Zahlen, durch Kommas getrennt</translation>
+    </message>
+    <message>
+        <source>worked for cross {}</source>
+        <translation>bestäubt für Kreuzung {}</translation>
+    </message>
+    <message>
+        <source>worked on</source>
+        <translation>bestäubt am</translation>
+    </message>
+    <message>
+        <source>written</source>
+        <translation>geschrieben</translation>
+    </message>
+    <message>
+        <source>year</source>
+        <translation>Jahr</translation>
+    </message>
+    <message>
+        <source>year-month-day</source>
+        <translation>Jahr-Monat-Tag</translation>
+    </message>
+    <message>
+        <source>yes</source>
+        <translation>ja</translation>
+    </message>
+    <message>
+        <source>yes or no</source>
+        <translation>Ja oder Nein</translation>
+    </message>
+    <message>
+        <source>yours, left alone</source>
+        <translation>eigene Fassung, belassen</translation>
+    </message>
+    <message>
+        <source>{:.0f} % for {}, {:.1f} m to the {}.</source>
+        <translation>{} % für {}, {} m {}.</translation>
+    </message>
+    <message>
+        <source>{:.0f} of 100</source>
+        <translation>{} von 100</translation>
+    </message>
+    <message>
+        <source>{} (BBCH {})</source>
+        <translation>{} (BBCH {})</translation>
+    </message>
+    <message>
+        <source>{} (from its parents)</source>
+        <translation>{} (von den Eltern)</translation>
+    </message>
+    <message>
+        <source>{} (from one parent)</source>
+        <translation>{} (von einem Elter)</translation>
+    </message>
+    <message>
+        <source>{} (from the orchard&apos;s mean)</source>
+        <translation>{} (vom Mittel des Obstgartens)</translation>
+    </message>
+    <message>
+        <source>{} ({})</source>
+        <translation>{} ({})</translation>
+    </message>
+    <message>
+        <source>{} A gate is written as in 48.1340,9.3010.</source>
+        <translation>{} Ein Tor wird geschrieben wie in 48.1340,9.3010.</translation>
+    </message>
+    <message>
+        <source>{} Apr</source>
+        <translation>{}. Apr</translation>
+    </message>
+    <message>
+        <source>{} April {}</source>
+        <translation>{}. April {}</translation>
+    </message>
+    <message>
+        <source>{} Aug</source>
+        <translation>{}. Aug</translation>
+    </message>
+    <message>
+        <source>{} August {}</source>
+        <translation>{}. August {}</translation>
+    </message>
+    <message>
+        <source>{} Dec</source>
+        <translation>{}. Dez</translation>
+    </message>
+    <message>
+        <source>{} December {}</source>
+        <translation>{}. Dezember {}</translation>
+    </message>
+    <message>
+        <source>{} Did you mean &apos;{}&apos;?</source>
+        <translation>{} War „{}“ gemeint?</translation>
+    </message>
+    <message>
+        <source>{} Feb</source>
+        <translation>{}. Feb</translation>
+    </message>
+    <message>
+        <source>{} February {}</source>
+        <translation>{}. Februar {}</translation>
+    </message>
+    <message>
+        <source>{} It says: {}.</source>
+        <translation>{} Die Meldung: {}.</translation>
+    </message>
+    <message>
+        <source>{} Jan</source>
+        <translation>{}. Jan</translation>
+    </message>
+    <message>
+        <source>{} January {}</source>
+        <translation>{}. Januar {}</translation>
+    </message>
+    <message>
+        <source>{} Jul</source>
+        <translation>{}. Jul</translation>
+    </message>
+    <message>
+        <source>{} July {}</source>
+        <translation>{}. Juli {}</translation>
+    </message>
+    <message>
+        <source>{} Jun</source>
+        <translation>{}. Jun</translation>
+    </message>
+    <message>
+        <source>{} June {}</source>
+        <translation>{}. Juni {}</translation>
+    </message>
+    <message>
+        <source>{} Latitude and longitude seem to stand the wrong way round.</source>
+        <translation>{} Breite und Länge scheinen vertauscht zu sein.</translation>
+    </message>
+    <message>
+        <source>{} Mar</source>
+        <translation>{}. Mär</translation>
+    </message>
+    <message>
+        <source>{} March {}</source>
+        <translation>{}. März {}</translation>
+    </message>
+    <message>
+        <source>{} May</source>
+        <translation>{}. Mai</translation>
+    </message>
+    <message>
+        <source>{} May {}</source>
+        <translation>{}. Mai {}</translation>
+    </message>
+    <message>
+        <source>{} Nov</source>
+        <translation>{}. Nov</translation>
+    </message>
+    <message>
+        <source>{} November {}</source>
+        <translation>{}. November {}</translation>
+    </message>
+    <message>
+        <source>{} Oct</source>
+        <translation>{}. Okt</translation>
+    </message>
+    <message>
+        <source>{} October {}</source>
+        <translation>{}. Oktober {}</translation>
+    </message>
+    <message>
+        <source>{} Reload the layers that are open in a desktop.</source>
+        <translation>{} Die in einer GIS-Oberfläche offenen Layer neu laden.</translation>
+    </message>
+    <message>
+        <source>{} Sep</source>
+        <translation>{}. Sep</translation>
+    </message>
+    <message>
+        <source>{} September {}</source>
+        <translation>{}. September {}</translation>
+    </message>
+    <message>
+        <source>{} The book&apos;s rows have {} positions, {} taken.</source>
+        <translation>{} Die Reihen des Buchs haben {} Positionen, {} davon besetzt.</translation>
+    </message>
+    <message>
+        <source>{} accessions</source>
+        <translation>{} Akzessionen</translation>
+    </message>
+    <message>
+        <source>{} accessions foretold</source>
+        <translation>{} Akzessionen vorhergesagt</translation>
+    </message>
+    <message>
+        <source>{} and {}</source>
+        <translation>{} und {}</translation>
+    </message>
+    <message>
+        <source>{} and {} more</source>
+        <translation>{} und {} weitere</translation>
+    </message>
+    <message>
+        <source>{} blooms before the other trees of {}.</source>
+        <translation>{} blüht vor den anderen Bäumen von {}.</translation>
+    </message>
+    <message>
+        <source>{} cases</source>
+        <translation>{} Fälle</translation>
+    </message>
+    <message>
+        <source>{} comes to balloon about {}; {} takes pollen until about {}.</source>
+        <translation>{} kommt etwa am {} ins Ballonstadium; {} nimmt bis etwa {} Pollen an.</translation>
+    </message>
+    <message>
+        <source>{} crosses: {}.</source>
+        <translation>{} Kreuzungen: {}.</translation>
+    </message>
+    <message>
+        <source>{} day(s) with only one of the two extremes were left out.</source>
+        <translation>{} Tage mit nur einem der beiden Extreme wurden ausgelassen.</translation>
+    </message>
+    <message>
+        <source>{} days</source>
+        <translation>{} Tage</translation>
+    </message>
+    <message>
+        <source>{} days in the future of {} cannot have been observed.</source>
+        <translation>{} Tage nach {} können noch nicht beobachtet worden sein.</translation>
+    </message>
+    <message>
+        <source>{} days need {} hourly readings.</source>
+        <translation>{} Tage brauchen {} Stundenwerte.</translation>
+    </message>
+    <message>
+        <source>{} days were read, from {} to {}.</source>
+        <translation>{} Tage wurden gelesen, von {} bis {}.</translation>
+    </message>
+    <message>
+        <source>{} does not come to balloon in time.</source>
+        <translation>{} kommt nicht rechtzeitig ins Ballonstadium.</translation>
+    </message>
+    <message>
+        <source>{} donor flowers</source>
+        <translation>{} Spenderblüten</translation>
+    </message>
+    <message>
+        <source>{} field tasks</source>
+        <translation>{} Feldarbeiten</translation>
+    </message>
+    <message>
+        <source>{} flowers</source>
+        <translation>{} Blüten</translation>
+    </message>
+    <message>
+        <source>{} flowers are worked already, {} are left to do.</source>
+        <translation>{} Blüten sind schon bestäubt, {} bleiben zu tun.</translation>
+    </message>
+    <message>
+        <source>{} flowers on one tree are more than can be worked: add trees, or spread the cross over several springs.</source>
+        <translation>{} Blüten an einem Baum sind mehr, als sich bestäuben lassen: Bäume hinzunehmen oder die Kreuzung auf mehrere Frühjahre verteilen.</translation>
+    </message>
+    <message>
+        <source>{} flowers on {} trees are more than can be worked: add trees, or spread the cross over several springs.</source>
+        <translation>{} Blüten an {} Bäumen sind mehr, als sich bestäuben lassen: Bäume hinzunehmen oder die Kreuzung auf mehrere Frühjahre verteilen.</translation>
+    </message>
+    <message>
+        <source>{} flowers worked for {}, tag {}</source>
+        <translation>{} Blüten bestäubt für {}, Etikett {}</translation>
+    </message>
+    <message>
+        <source>{} for {}</source>
+        <translation>{} für {}</translation>
+    </message>
+    <message>
+        <source>{} from 1 February (south: 2 August)</source>
+        <translation>{} ab 1. Februar (Süden: 2. August)</translation>
+    </message>
+    <message>
+        <source>{} from 1 January (south: 2 July)</source>
+        <translation>{} ab 1. Januar (Süden: 2. Juli)</translation>
+    </message>
+    <message>
+        <source>{} from 1 March (south: 30 August)</source>
+        <translation>{} ab 1. März (Süden: 30. August)</translation>
+    </message>
+    <message>
+        <source>{} from 15 February (south: 16 August)</source>
+        <translation>{} ab 15. Februar (Süden: 16. August)</translation>
+    </message>
+    <message>
+        <source>{} from 15 January (south: 16 July)</source>
+        <translation>{} ab 15. Januar (Süden: 16. Juli)</translation>
+    </message>
+    <message>
+        <source>{} from {:.0f} chill portions</source>
+        <translation>{} ab {} Kälteportionen</translation>
+    </message>
+    <message>
+        <source>{} fruits do not hold {} seeds: ten each is usual, {} the most.</source>
+        <translation>{} Früchte enthalten keine {} Samen: Zehn je Frucht sind üblich, {} das Höchste.</translation>
+    </message>
+    <message>
+        <source>{} has no living tree to seed this cross.</source>
+        <translation>{} hat keinen lebenden Baum, der die Samen dieser Kreuzung tragen könnte.</translation>
+    </message>
+    <message>
+        <source>{} has no living tree to take pollen from.</source>
+        <translation>{} hat keinen lebenden Baum, von dem Pollen zu nehmen wäre.</translation>
+    </message>
+    <message>
+        <source>{} has no parameter &apos;{}&apos;.</source>
+        <translation>{} hat keinen Parameter „{}“.</translation>
+    </message>
+    <message>
+        <source>{} in 10</source>
+        <translation>{} in 10</translation>
+    </message>
+    <message>
+        <source>{} is missing.</source>
+        <translation>{} fehlt.</translation>
+    </message>
+    <message>
+        <source>{} is needed. {}</source>
+        <translation>{} wird gebraucht. {}</translation>
+    </message>
+    <message>
+        <source>{} is protected until {}.</source>
+        <translation>{} ist geschützt bis {}.</translation>
+    </message>
+    <message>
+        <source>{} is triploid: most of its pollen is bad.</source>
+        <translation>{} ist triploid: Der meiste Pollen ist taub.</translation>
+    </message>
+    <message>
+        <source>{} is {}, which is out of its range.</source>
+        <translation>{} ist {} und liegt außerhalb der Grenzen.</translation>
+    </message>
+    <message>
+        <source>{} line(s) without a reading were left out, the first here.</source>
+        <translation>{} Zeilen ohne Messwert wurden ausgelassen, die erste hier.</translation>
+    </message>
+    <message>
+        <source>{} m above the sea</source>
+        <translation>{} m über dem Meer</translation>
+    </message>
+    <message>
+        <source>{} missing day(s) in short gaps were filled from their neighbours.</source>
+        <translation>{} fehlende Tage in kurzen Lücken wurden aus ihren Nachbarn gefüllt.</translation>
+    </message>
+    <message>
+        <source>{} more</source>
+        <translation>{} weitere</translation>
+    </message>
+    <message>
+        <source>{} more lines like this: {}</source>
+        <translation>{} weitere Zeilen wie diese: {}</translation>
+    </message>
+    <message>
+        <source>{} needs fitted ({}) from {} full-bloom days in {} seasons.</source>
+        <translation>{} Bedarfswerte ermittelt ({}) aus {} Tagen der Vollblüte in {} Saisons.</translation>
+    </message>
+    <message>
+        <source>{} no. {}</source>
+        <translation>{} Nr. {}</translation>
+    </message>
+    <message>
+        <source>{} notes</source>
+        <translation>{} Notizen</translation>
+    </message>
+    <message>
+        <source>{} notes of this season are not learned from: its weather is not whole yet.</source>
+        <translation>{} Notizen dieser Saison bleiben beim Anlernen außer Acht: Das Wetter der Saison ist noch nicht vollständig.</translation>
+    </message>
+    <message>
+        <source>{} notes of this season are not learned from: its weather is not whole.</source>
+        <translation>{} Notizen dieser Saison bleiben beim Anlernen außer Acht: Das Wetter der Saison ist nicht vollständig.</translation>
+    </message>
+    <message>
+        <source>{} notes of {} seasons are not learned from: their weather is not whole.</source>
+        <translation>{} Notizen aus {} Saisons bleiben beim Anlernen außer Acht: Das Wetter dieser Saisons ist nicht vollständig.</translation>
+    </message>
+    <message>
+        <source>{} of {}</source>
+        <translation>{}: {}</translation>
+    </message>
+    <message>
+        <source>{} of {} rows</source>
+        <translation>{} von {} Zeilen</translation>
+    </message>
+    <message>
+        <source>{} of {} trees in {} rows can be numbered; nothing was written, {} left open.</source>
+        <translation>{} von {} Bäumen in {} Reihen lassen sich nummerieren; es wurde nichts geschrieben, {} bleiben offen.</translation>
+    </message>
+    <message>
+        <source>{} of {} trees in {} rows can be numbered; the trees were left as they are, {} left open.</source>
+        <translation>{} von {} Bäumen in {} Reihen lassen sich nummerieren; die Bäume blieben, wie sie waren, {} bleiben offen.</translation>
+    </message>
+    <message>
+        <source>{} of {} trees in {} rows were numbered in the book, {} left open.</source>
+        <translation>{} von {} Bäumen in {} Reihen wurden im Buch nummeriert, {} bleiben offen.</translation>
+    </message>
+    <message>
+        <source>{} on itself: the style refuses its own pollen, expect no seed.</source>
+        <translation>{} auf sich selbst: Der Griffel weist eigenen Pollen ab, keine Samen zu erwarten.</translation>
+    </message>
+    <message>
+        <source>{} opens about {} after the last flower of {} that can take pollen ({}).</source>
+        <translation>{} öffnet etwa {} nach der letzten Blüte von {}, die Pollen annehmen kann ({}).</translation>
+    </message>
+    <message>
+        <source>{} past seasons</source>
+        <translation>{} vergangenen Saisons</translation>
+    </message>
+    <message>
+        <source>{} pieces of pollen work, the first by {}.</source>
+        <translation>{} Pollenarbeiten, die erste bis {}.</translation>
+    </message>
+    <message>
+        <source>{} pollen</source>
+        <translation>{} Pollen</translation>
+    </message>
+    <message>
+        <source>{} pollen tasks</source>
+        <translation>{} Pollenarbeiten</translation>
+    </message>
+    <message>
+        <source>{} rows have this name; it must be one row&apos;s alone.</source>
+        <translation>{} Zeilen haben diesen Namen; er darf nur einer Zeile gehören.</translation>
+    </message>
+    <message>
+        <source>{} rows with {} positions in block {} added.</source>
+        <translation>{} Reihen mit {} Positionen in Quartier {} hinzugefügt.</translation>
+    </message>
+    <message>
+        <source>{} rows with {} positions in block {}: nothing was written.</source>
+        <translation>{} Reihen mit {} Positionen in Quartier {}: Es wurde nichts geschrieben.</translation>
+    </message>
+    <message>
+        <source>{} seasons</source>
+        <translation>{} Saisons</translation>
+    </message>
+    <message>
+        <source>{} stands at balloon or beyond: there is nothing left to force.</source>
+        <translation>{} steht im Ballonstadium oder ist weiter: Es ist nichts mehr zu treiben.</translation>
+    </message>
+    <message>
+        <source>{} to {}</source>
+        <translation>{} bis {}</translation>
+    </message>
+    <message>
+        <source>{} trees are too many for one walk; {} is the most.</source>
+        <translation>{} Bäume sind zu viele für einen Rundgang; höchstens {}.</translation>
+    </message>
+    <message>
+        <source>{} trees found; the best: {}.</source>
+        <translation>{} Bäume gefunden; der beste: {}.</translation>
+    </message>
+    <message>
+        <source>{} trees found; the nearest: {}.</source>
+        <translation>{} Bäume gefunden; der nächste: {}.</translation>
+    </message>
+    <message>
+        <source>{} trees, {:.0f} m to walk</source>
+        <translation>{} Bäume, {} m zu gehen</translation>
+    </message>
+    <message>
+        <source>{} value(s) that failed a quality check of the file&apos;s keeper were rejected.</source>
+        <translation>{} Werte, die eine Qualitätsprüfung des Herausgebers der Datei nicht bestanden, wurden verworfen.</translation>
+    </message>
+    <message>
+        <source>{} warnings</source>
+        <translation>{} Warnungen</translation>
+    </message>
+    <message>
+        <source>{} written, {} as they were, {} of yours left alone.</source>
+        <translation>{} geschrieben, {} unverändert, {} eigene belassen.</translation>
+    </message>
+    <message>
+        <source>{} {:.0f} %</source>
+        <translation>{} {} %</translation>
+    </message>
+    <message>
+        <source>{} {}</source>
+        <translation>{} {}</translation>
+    </message>
+    <message>
+        <source>{} {} ({})</source>
+        <translation>{} {} ({})</translation>
+    </message>
+    <message>
+        <source>{} {} days added, {} replaced, {} left as they were.</source>
+        <translation>{} {} Tage hinzugefügt, {} ersetzt, {} unverändert.</translation>
+    </message>
+    <message>
+        <source>{}, 1 letter off</source>
+        <translation>{}, 1 Buchstabe weicht ab</translation>
+    </message>
+    <message>
+        <source>{}, at most {}</source>
+        <translation>{}, höchstens {}</translation>
+    </message>
+    <message>
+        <source>{}, continued</source>
+        <translation>{}, Fortsetzung</translation>
+    </message>
+    <message>
+        <source>{}, no living tree on record</source>
+        <translation>{}, kein lebender Baum eingetragen</translation>
+    </message>
+    <message>
+        <source>{}, overlap {:.2f}</source>
+        <translation>{}, Überlappung {}</translation>
+    </message>
+    <message>
+        <source>{}, row {}</source>
+        <translation>{}, Reihe {}</translation>
+    </message>
+    <message>
+        <source>{}, row {}, position {}</source>
+        <translation>{}, Reihe {}, Platz {}</translation>
+    </message>
+    <message>
+        <source>{}, stage {}</source>
+        <translation>{}, Stadium {}</translation>
+    </message>
+    <message>
+        <source>{}, tree {}</source>
+        <translation>{}, Baum {}</translation>
+    </message>
+    <message>
+        <source>{}, {} % open</source>
+        <translation>{}, {} % offen</translation>
+    </message>
+    <message>
+        <source>{}, {} letters off</source>
+        <translation>{}, {} Buchstaben weichen ab</translation>
+    </message>
+    <message>
+        <source>{}, {} or more</source>
+        <translation>{}, mindestens {}</translation>
+    </message>
+    <message>
+        <source>{}, {} or more {}</source>
+        <translation>{}, mindestens {} {}</translation>
+    </message>
+    <message>
+        <source>{}, {} to {}</source>
+        <translation>{}, {} bis {}</translation>
+    </message>
+    <message>
+        <source>{}, {} to {}. Earliest median full bloom: {}, {}. Latest: {}, {}.</source>
+        <translation>{}, {} bis {}. Früheste mittlere Vollblüte: {}, {}. Späteste: {}, {}.</translation>
+    </message>
+    <message>
+        <source>{}.</source>
+        <translation>{}.</translation>
+    </message>
+    <message>
+        <source>{}. Written to {} as {}; note-undo takes it back.</source>
+        <translation>{}. In {} geschrieben als {}; note-undo nimmt es zurück.</translation>
+    </message>
+    <message>
+        <source>{}: &apos;{}&apos; is not {}.</source>
+        <translation>{}: „{}“ passt nicht, gebraucht wird {}.</translation>
+    </message>
+    <message>
+        <source>{}: from {:.15g} to {}.</source>
+        <translation>{}: von {} bis {}.</translation>
+    </message>
+    <message>
+        <source>{}: full bloom from {} to {}, foretold by {}.</source>
+        <translation>{}: Vollblüte von {} bis {}, Verfahren: {}.</translation>
+    </message>
+    <message>
+        <source>{}: full bloom of all about {}, foretold by {}.</source>
+        <translation>{}: Vollblüte aller etwa am {}, Verfahren: {}.</translation>
+    </message>
+    <message>
+        <source>{}: full bloom {}, between {} and {}; first bloom {}, end {}</source>
+        <translation>{}: Vollblüte {}, zwischen {} und {}; erste Blüten {}, Ende {}</translation>
+    </message>
+    <message>
+        <source>{}: no accession to foretell.</source>
+        <translation>{}: keine Akzession vorherzusagen.</translation>
+    </message>
+    <message>
+        <source>{}: no order is shorter.</source>
+        <translation>{}: Keine Reihenfolge ist kürzer.</translation>
+    </message>
+    <message>
+        <source>{}: there is no day {}.</source>
+        <translation>{}: Einen Tag {} gibt es nicht.</translation>
+    </message>
+    <message>
+        <source>{}: {}</source>
+        <translation>{}: {}</translation>
+    </message>
+    <message>
+        <source>{}nd</source>
+        <translation>{}.</translation>
+    </message>
+    <message>
+        <source>{}rd</source>
+        <translation>{}.</translation>
+    </message>
+    <message>
+        <source>{}st</source>
+        <translation>{}.</translation>
+    </message>
+    <message>
+        <source>{}th</source>
+        <translation>{}.</translation>
+    </message>
+    <message>
+        <source>● own notes, and how many; ○&#xa0;borrowed. Seed, pollen: its part in the wanted crosses. Days on the axis are Mondays.</source>
+        <translation>● eigene Notizen und wie viele; ○ übernommen. Samen, Pollen: die Rolle in den gewünschten Kreuzungen. Tage an der Achse sind Montage.</translation>
     </message>
 </context>
 </TS>

@@ -28,8 +28,10 @@ else()
   message(STATUS "Qt's lrelease is not here: the desktop's host speaks English only")
 endif()
 
-# The texts to translate, collected anew: the library's from its declarations, the host's from its sources.
-add_executable(pipward_list_texts EXCLUDE_FROM_ALL translation/list_texts.cpp)
+# The texts to translate, collected anew: the library's from its declarations and from what
+# its sources say, the host's from its sources.
+add_executable(pipward_list_texts EXCLUDE_FROM_ALL translation/list_texts.cpp translation/said_forms.cpp)
+target_include_directories(pipward_list_texts PRIVATE ${CMAKE_CURRENT_SOURCE_DIR})
 target_link_libraries(pipward_list_texts PRIVATE pipward pipward_warnings)
 if(QT_COLLECT_TEXTS)
   set(library_texts ${CMAKE_CURRENT_BINARY_DIR}/library_texts.cpp)
@@ -37,7 +39,7 @@ if(QT_COLLECT_TEXTS)
     list(APPEND text_files ${CMAKE_CURRENT_SOURCE_DIR}/translation/pipward_${language}.ts)
   endforeach()
   add_custom_target(collect_texts
-    COMMAND pipward_list_texts > ${library_texts}
+    COMMAND pipward_list_texts ${PROJECT_SOURCE_DIR}/lib/pipward > ${library_texts}
     COMMAND ${QT_COLLECT_TEXTS} -silent -no-obsolete -locations none ${CMAKE_CURRENT_SOURCE_DIR} ${library_texts}
       -ts ${text_files}
     VERBATIM)

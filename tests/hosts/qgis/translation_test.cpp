@@ -6,6 +6,9 @@
 
 #include <QDomDocument>
 #include <QFile>
+#include <regex>
+#include <set>
+#include <vector>
 
 #include "panel/task_tree.h"
 #include "pipward/operation/declared_texts.h"
@@ -43,17 +46,57 @@ TEST(Translation, KnowsEveryTextThatTheOperationsDeclare) {
     }
 }
 
-TEST(Translation, LeavesNoTextOfTheHostUnfinished) {
+struct Entry {
+    std::string source;
+    QDomElement translation;
+};
+
+std::vector<Entry> all_entries() {
     QFile file(QStringLiteral(PIPWARD_TEXTS));
     QDomDocument texts;
-    ASSERT_TRUE(file.open(QIODevice::ReadOnly) && texts.setContent(&file));
-    const auto entries = texts.elementsByTagName(QStringLiteral("translation"));
-    EXPECT_GT(entries.count(), 300);
-    for (int i = 0; i < entries.count(); ++i) {
-        const auto entry = entries.at(i).toElement();
-        EXPECT_FALSE(entry.hasAttribute(QStringLiteral("type")))
-            << entry.parentNode().firstChildElement(QStringLiteral("source")).text().toStdString();
+    if (!file.open(QIODevice::ReadOnly) || !texts.setContent(&file)) {
+        return {};
     }
+    std::vector<Entry> entries;
+    const auto elements = texts.elementsByTagName(QStringLiteral("translation"));
+    for (int i = 0; i < elements.count(); ++i) {
+        const auto element = elements.at(i).toElement();
+        const auto source = element.parentNode().firstChildElement(QStringLiteral("source"));
+        entries.push_back({source.text().toStdString(), element});
+    }
+    return entries;
+}
+
+/// Which fillings a form asks for; "{{" is a brace.
+std::set<int> placeholders_of(const std::string& form) {
+    static const std::regex field(R"(\{\{|\}\}|\{(\d*)(:[^{}]*)?\})");
+    std::set<int> numbers;
+    int next = 0;
+    for (std::sregex_iterator at(form.begin(), form.end(), field), end; at != end; ++at) {
+        if (at->str().size() != 2 || at->str() == "{}") {
+            numbers.insert((*at)[1].length() > 0 ? std::stoi((*at)[1]) : next++);
+        }
+    }
+    return numbers;
+}
+
+TEST(Translation, LeavesNoTextUnfinished) {
+    const auto entries = all_entries();
+    EXPECT_GT(entries.size(), 300U);
+    for (const auto& entry : entries) {
+        EXPECT_FALSE(entry.translation.hasAttribute(QStringLiteral("type"))) << entry.source;
+    }
+}
+
+TEST(Translation, UsesThePlaceholdersOfItsForm) {
+    EXPECT_EQ(placeholders_of("{{}} {:.1f} {1} {}"), (std::set<int>{0, 1}));
+    int forms = 0;
+    for (const auto& entry : all_entries()) {
+        const auto wanted = placeholders_of(entry.source);
+        forms += wanted.empty() ? 0 : 1;
+        EXPECT_EQ(placeholders_of(entry.translation.text().toStdString()), wanted) << entry.source;
+    }
+    EXPECT_GT(forms, 100);
 }
 
 }  // namespace
