@@ -11,7 +11,8 @@
 namespace pipward {
 namespace {
 
-Finding about(const CellEdit& edit, std::string field, std::string value, Sentence message, Sentence remedy) {
+template <class Change>
+Finding about(const Change& edit, std::string field, std::string value, Sentence message, Sentence remedy) {
     return {.level = Level::error,
             .table = edit.table,
             .row = edit.name,
@@ -89,11 +90,44 @@ void edit_rows(Session& session, const std::string& location, const std::vector<
     }
 }
 
+void remove_row(Session& session, const std::string& location, const RowRemoval& removal,
+                Findings& findings) {
+    OGRLayer* layer = session.dataset->GetLayerByName(removal.table.c_str());
+    if (layer == nullptr) {
+        throw access_error(location, say("The book has no table {}.", removal.table),
+                           say("Check it with book-check."));
+    }
+    const OGRFeatureUniquePtr feature(layer->GetFeature(removal.fid));
+    if (feature == nullptr || !holds(*feature, removal.before)) {
+        findings.push_back(about(removal, {}, {},
+                                 say("The row was changed or removed since the book was read."),
+                                 say("Run it again. Nothing was changed.")));
+        return;
+    }
+    const auto before = session.messages->failures();
+    expect_success(session, before, layer->DeleteFeature(removal.fid) != OGRERR_NONE, "DeleteFeature");
+}
+
+void remove_rows(Session& session, const std::string& location, const std::vector<RowRemoval>& removals) {
+    Findings findings;
+    for (const auto& removal : removals) {
+        remove_row(session, location, removal, findings);
+    }
+    if (!findings.empty()) {
+        throw Error(Trouble::input, findings);
+    }
+}
+
 std::vector<std::string> tables_of(const BookChange& change) {
     std::vector<std::string> tables;
     for (const auto* list : {&change.added, &change.results}) {
         for (const auto& table : *list) {
             tables.push_back(table.shape.name);
+        }
+    }
+    for (const auto& removal : change.removed) {
+        if (tables.empty() || tables.back() != removal.table) {
+            tables.push_back(removal.table);
         }
     }
     for (const auto& edit : change.edits) {
@@ -117,6 +151,7 @@ void apply_change(const std::string& location, const BookChange& change, Patienc
             append_in(session, location, rows);
         }
         edit_rows(session, location, change.edits);
+        remove_rows(session, location, change.removed);
         replace_in(session, change.results);
     });
 }

@@ -20,11 +20,20 @@ struct CellEdit {
     std::map<std::string, Cell> after{};
 };
 
+/// A row of a user's table that goes, only while it still holds what was read of it.
+struct RowRemoval {
+    std::string table;
+    std::int64_t fid = 0;
+    std::string name;  ///< the row's, for people
+    std::map<std::string, Cell> before{};
+};
+
 /// What one piece of work does to a book.
 struct BookChange {
     std::vector<Table> added{};  ///< rows for users' tables, as append_rows()
     std::vector<CellEdit> edits{};
-    std::vector<Table> results{};  ///< as replace_results()
+    std::vector<RowRemoval> removed{};  ///< what refers to them is for the caller to see to
+    std::vector<Table> results{};       ///< as replace_results()
 };
 
 /// All of it in one transaction, wholly done or not at all. Throws Error: (input) with all findings for cells

@@ -11,7 +11,7 @@ Outcome run(const CrossingRequest& request, const Run& lent) {
     const auto past = read_past(place, lent);
     const auto fitted = fit_past(place, past, request.method, lent);
     const auto forecast = forecast_season(place, past, fitted.model, lent);
-    const auto plan = plan_crosses(place, forecast, assumptions_of(request), lent);
+    const auto plan = plan_crosses(place, forecast, assumptions_of(request, place.orchard), lent);
     Outcome outcome;
     outcome.tables = {cross_outlook_table(plan)};
     outcome.findings = std::move(place.findings);

@@ -1,9 +1,13 @@
 // SPDX-License-Identifier: MIT
 #include "pipward/operation/crossing_request.h"
 
+#include "pipward/seed/learning.h"
+
 namespace pipward {
 
-CrossingAssumptions assumptions_of(const CrossingRequest& request) {
+namespace {
+
+CrossingAssumptions stated(const CrossingRequest& request) {
     return {.risk = request.risk.value,
             .confidence = request.confidence.value,
             .fruit_set = request.fruit_set,
@@ -13,6 +17,14 @@ CrossingAssumptions assumptions_of(const CrossingRequest& request) {
             .worked_per_donor_flower = request.worked_per_donor_flower,
             .pollen_per_flower = request.pollen_per_flower,
             .usable_germination = request.usable_germination};
+}
+
+}  // namespace
+
+CrossingAssumptions assumptions_of(const CrossingRequest& request, const Orchard& orchard) {
+    const auto assumptions = stated(request);
+    return request.own_counts ? with_learned(assumptions, learn(orchard, request.as_of, assumptions))
+                              : assumptions;
 }
 
 std::vector<Bound<CrossingRequest>> crossing_parameters() {
@@ -25,12 +37,15 @@ std::vector<Bound<CrossingRequest>> crossing_parameters() {
         parameter(&Request::confidence, "confidence", "Confidence",
                   "How sure the wanted number of seedlings is to be.")
             .between(0.5, 0.999),
+        parameter(&Request::own_counts, "own-counts", "Own counts",
+                  "Whether this orchard's own counts of fruit, seed and sprouts move the figures below.")
+            .advanced(),
         parameter(&Request::fruit_set, "fruit-set", "Fruit set",
-                  "Share of worked flowers that set fruit, where the book has too few counts of its own.")
+                  "Share of worked flowers that set fruit, before the orchard's own counts.")
             .between(0.01, 1.0)
             .advanced(),
         parameter(&Request::seeds_per_fruit, "seeds-per-fruit", "Seeds per fruit",
-                  "Mean sound seeds in a fruit.")
+                  "Mean sound seeds in a fruit, before the orchard's own counts.")
             .in("seeds")
             .between(0.1, 20.0)
             .advanced(),
@@ -40,7 +55,7 @@ std::vector<Bound<CrossingRequest>> crossing_parameters() {
             .between(0.1, 100.0)
             .advanced(),
         parameter(&Request::seed_to_seedling, "seed-to-seedling", "Seed to seedling",
-                  "Share of sound seeds that become seedlings.")
+                  "Share of sound seeds that become seedlings, before the orchard's own counts of sprouts.")
             .between(0.01, 1.0)
             .advanced(),
         parameter(&Request::worked_per_donor_flower, "worked-per-donor-flower", "Flowers served",

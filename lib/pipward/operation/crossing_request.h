@@ -9,6 +9,7 @@ namespace pipward {
 struct CrossingRequest : SeasonRequest {
     MethodChoice method = MethodChoice::best;
     bool write = true;
+    bool own_counts = true;
     Share risk{CrossingAssumptions{}.risk};
     Share confidence{CrossingAssumptions{}.confidence};
     Share fruit_set = CrossingAssumptions{}.fruit_set;
@@ -20,7 +21,8 @@ struct CrossingRequest : SeasonRequest {
     Share usable_germination = CrossingAssumptions{}.usable_germination;
 };
 
-CrossingAssumptions assumptions_of(const CrossingRequest& request);
+/// What the request states; where it wants so, moved by the orchard's own counts.
+CrossingAssumptions assumptions_of(const CrossingRequest& request, const Orchard& orchard);
 std::vector<Bound<CrossingRequest>> crossing_parameters();
 
 }  // namespace pipward

@@ -23,13 +23,14 @@ std::string orchard_name(const Request& request) {
 }
 
 MadeFile sheet_of(const Request& request, const SeasonPlan& plan, const BloomForecast& forecast,
-                  const std::vector<SkillScore>& skill, const Findings& findings, const Wording& wording) {
+                  const CrossingAssumptions& assumptions, const std::vector<SkillScore>& skill,
+                  const Findings& findings, const Wording& wording) {
     return {"season-sheet.html", "text/html",
             season_sheet_html({.orchard_name = orchard_name(request),
                                .plan = &plan,
                                .forecast = &forecast,
                                .skill = skill,
-                               .assumptions = assumptions_of(request),
+                               .assumptions = assumptions,
                                .findings = findings,
                                .note = request.note},
                               wording)};
@@ -52,13 +53,15 @@ Outcome run(const Request& request, const Run& lent) {
         fitted.scores = score_past(place, past, {}, lent);
     }
     const auto forecast = forecast_season(place, past, fitted.model, lent);
-    const auto plan = plan_crosses(place, forecast, assumptions_of(request), lent);
+    const auto assumptions = assumptions_of(request, place.orchard);
+    const auto plan = plan_crosses(place, forecast, assumptions, lent);
     Outcome outcome;
     outcome.tables = {
         pollen_task_table(plan),          field_task_table(plan),
         cross_outlook_table(plan),        bloom_window_table(forecast),
         bloom_skill_table(fitted.scores), bloom_model_table(need_rows(place, past, fitted.model))};
-    outcome.files = {sheet_of(request, plan, forecast, fitted.scores, place.findings, lent.wording)};
+    outcome.files = {
+        sheet_of(request, plan, forecast, assumptions, fitted.scores, place.findings, lent.wording)};
     outcome.findings = std::move(place.findings);
     outcome.crs = place.orchard.crs;
     outcome.summary = summary_of(forecast) + verbatim(" ") + summary_of(plan);
