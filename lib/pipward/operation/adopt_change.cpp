@@ -3,18 +3,12 @@
 
 #include <algorithm>
 #include <array>
-#include <set>
 
-#include "pipward/book/added_records.h"
 #include "pipward/book/schema.h"
 #include "pipward/operation/adopt.h"
 
 namespace pipward {
 namespace {
-
-Sentence as_sentence(const std::string& text) {
-    return verbatim(text);
-}
 
 GeometryKind geometry_of(const std::string& table) {
     return find_book_table(table)->geometry;
@@ -79,37 +73,7 @@ Table table_for(const std::string& name, const std::vector<MadeRow>& rows) {
     return table;
 }
 
-AddedRecord record_of(const MadeRow& made) {
-    AddedRecord record{made.table, made.cells};
-    const auto kind = geometry_of(made.table);
-    if (kind == GeometryKind::point && !made.points.empty()) {
-        record.at = made.points.front();
-    } else if (kind == GeometryKind::line) {
-        record.line = made.points;
-    }
-    return record;
-}
-
-bool has_required(const MadeRow& row) {
-    return std::ranges::all_of(find_book_table(row.table)->columns, [&](const BookColumn& column) {
-        return !column.required || row.cells.contains(std::string(column.name));
-    });
-}
-
 constexpr std::array<const char*, 4> parents_first{"block", "tree_row", "accession", "tree"};
-
-// A row that is refused already must not make others look wrong.
-std::vector<AddedRecord> records_of(const Adoption& adoption) {
-    std::vector<AddedRecord> records;
-    for (const auto* table : parents_first) {
-        for (const auto& row : rows_for(adoption, table)) {
-            if (has_required(row)) {
-                records.push_back(record_of(row));
-            }
-        }
-    }
-    return records;
-}
 
 }  // namespace
 
@@ -121,20 +85,6 @@ std::vector<Table> added_tables(const Adoption& adoption) {
         }
     }
     return tables;
-}
-
-void judge_whole(Adoption& adoption, const AdoptRequest& request, const Orchard& orchard) {
-    for (auto& finding : check_added(orchard, records_of(adoption), request.as_of)) {
-        const auto row = std::ranges::find_if(adoption.rows, [&](const AdoptRow& candidate) {
-            return finding.table == adoption.table && candidate.text(adoption.key()) == finding.row;
-        });
-        if (row == adoption.rows.end()) {
-            adoption.findings.push_back(std::move(finding));
-        } else {
-            adoption.complain(finding.level, *row, finding.field, finding.value, as_sentence(finding.message),
-                              as_sentence(finding.remedy));
-        }
-    }
 }
 
 }  // namespace pipward

@@ -37,6 +37,15 @@ bool lie_apart(const AdoptRow& row, const KnownThing& known, const Adoption& ado
     return from && metres > same.value + adoption.accuracy.value;
 }
 
+Sentence in_words(const std::vector<Difference>& differences, const Adoption& adoption) {
+    std::vector<Sentence> words;
+    for (const auto& difference : differences) {
+        words.push_back(say("{} \"{}\", not \"{}\"", column_label(adoption.table + "." + difference.column),
+                            difference.of_book, difference.of_layer));
+    }
+    return joined(words, verbatim(", "));
+}
+
 void judge_known(Adoption& adoption, AdoptRow& row, const KnownThing& known, const AdoptRequest& request) {
     double metres = 0;
     if (lie_apart(row, known, adoption, request.same_place, metres)) {
@@ -54,10 +63,11 @@ void judge_known(Adoption& adoption, AdoptRow& row, const KnownThing& known, con
         row.why = differing.empty() ? say("The book has it already.")
                                     : say("The book has it already, with other values.");
     }
-    for (const auto& difference : differing) {
-        adoption.complain(Level::warning, row, difference.column, difference.of_layer,
-                          say("The book has it already and says \"{}\" here.", difference.of_book),
-                          say("The book's value stays; correct it there if it is wrong."));
+    if (!differing.empty()) {
+        adoption.complain(
+            Level::warning, row, {}, {},
+            say("The book has it already and says otherwise: {}.", in_words(differing, adoption)),
+            say("The book's values stay; correct them there if they are wrong."));
     }
 }
 

@@ -93,7 +93,9 @@ void rewrite(Adoption& adoption, UserLayer& layer, const std::string& field, Day
         }
     }
     if (years > 0) {
-        adoption.tell(Level::error, field, {}, say("{} values are a year alone; the book keeps days.", years),
+        adoption.tell(Level::error, field, {},
+                      years == 1 ? say("1 value is a year alone; the book keeps days.")
+                                 : say("{} values are a year alone; the book keeps days.", years),
                       say("Complete them, or let the years go to the note: map \"{}=note\".", field));
     }
 }

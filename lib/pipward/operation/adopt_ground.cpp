@@ -1,16 +1,10 @@
 // SPDX-License-Identifier: MIT
 #include "pipward/operation/adopt_ground.h"
 
-#include <fmt/format.h>
-
 #include "pipward/place/whereabouts_check.h"
 
 namespace pipward {
 namespace {
-
-std::string shown(const MapPoint& point) {
-    return fmt::format("{} {}", point.x, point.y);
-}
 
 void tell_doubt(Adoption& adoption, AdoptRow& row, const MapPoint& point, PlaceDoubt doubt,
                 const PlaceJudge& judge) {
@@ -18,25 +12,25 @@ void tell_doubt(Adoption& adoption, AdoptRow& row, const MapPoint& point, PlaceD
         case PlaceDoubt::none:
             return;
         case PlaceDoubt::far:
-            return adoption.complain(Level::warning, row, {}, shown(point),
+            return adoption.complain(Level::warning, row, {}, {},
                                      say("It lies {:.0f} km from everything else in the book.",
                                          judge.away(point).value_or(Metres{}).value / 1000),
                                      say("Check the coordinates and their system."));
         case PlaceDoubt::degrees:
             return adoption.complain(
-                Level::error, row, {}, shown(point),
+                Level::error, row, {}, {},
                 say("These numbers look like degrees, but {} counts metres.", system_name(adoption.crs)),
                 say("Say which system they are in: for GNSS degrees, crs EPSG:4326."));
         case PlaceDoubt::exchanged:
             return adoption.complain(
-                Level::error, row, {}, shown(point),
+                Level::error, row, {}, {},
                 judge.in_degrees() ? say("Latitude and longitude are exchanged: the other way round it lies "
                                          "among the book's places.")
                                    : say("East and north are exchanged: the other way round it lies among "
                                          "the book's places."),
                 say("If all of them are, give exchange-axes yes; else correct it in the layer."));
         case PlaceDoubt::nowhere:
-            return adoption.complain(Level::error, row, {}, shown(point),
+            return adoption.complain(Level::error, row, {}, {},
                                      say("This is no place on the earth in {}.", system_name(adoption.crs)),
                                      say("Check the coordinates and their system."));
     }
@@ -44,16 +38,19 @@ void tell_doubt(Adoption& adoption, AdoptRow& row, const MapPoint& point, PlaceD
 
 }  // namespace
 
-void judge_whereabouts(Adoption& adoption, std::span<const LonLat> known) {
+bool judge_whereabouts(Adoption& adoption, std::span<const LonLat> known) {
     const PlaceJudge judge(adoption.crs, known);
+    bool sound = true;
     for (auto& row : adoption.rows) {
         for (const auto& point : row.fate == Fate::left_out ? std::vector<MapPoint>{} : row.points) {
             if (const auto doubt = judge(point); doubt != PlaceDoubt::none) {
                 tell_doubt(adoption, row, point, doubt, judge);
+                sound = sound && doubt == PlaceDoubt::far;
                 break;
             }
         }
     }
+    return sound;
 }
 
 namespace {

@@ -4,9 +4,12 @@
 
 #include <algorithm>
 #include <cctype>
+#include <set>
+#include <tuple>
 
 #include "pipward/book/adopt_words.h"
 #include "pipward/operation/adopt.h"
+#include "pipward/operation/adopt_known.h"
 #include "pipward/operation/adopt_rows.h"
 #include "pipward/value/nearest.h"
 
@@ -59,8 +62,10 @@ void write_as_in_book(Adoption& adoption, const std::string& column, const std::
         row->cells[column] = known;
     }
     adoption.tell(Level::warning, field_of(adoption, column), name,
-                  say("It differs from the book's \"{}\" only by capitals or spaces; features: {}.", known,
-                      rows.size()),
+                  rows.size() == 1
+                      ? say("The book writes it \"{}\": only capitals or spaces differ, in 1 feature.", known)
+                      : say("The book writes it \"{}\": only capitals or spaces differ, in {} features.",
+                            known, rows.size()),
                   say("It was taken for the same and is written as in the book."));
 }
 
@@ -174,20 +179,25 @@ void judge_accessions(Adoption& adoption, const AdoptRequest& request, const Orc
     }
 }
 
-// What a layer of trees says of accessions that the book has is looked at, never written.
+// What a layer of trees says of accessions that the book has is compared, never written.
 void tell_other_facts(Adoption& adoption, const Orchard& orchard) {
-    int told = 0;
+    const auto known = known_things("accession", orchard);
+    std::set<std::tuple<std::string, std::string, std::string, std::string>> told;
     for (const auto& row : adoption.rows) {
-        const auto name = row.text("accession");
-        told += !row.accession.empty() && std::ranges::find(orchard.accessions, name, &Accession::name) !=
-                                              orchard.accessions.end()
-                    ? 1
-                    : 0;
+        const auto accession = known.find(row.text("accession"));
+        if (accession == known.end() || row.accession.empty()) {
+            continue;
+        }
+        for (const auto& difference :
+             differences({.feature = {}, .cells = row.accession}, accession->second)) {
+            told.emplace(accession->first, difference.column, difference.of_layer, difference.of_book);
+        }
     }
-    if (told > 0) {
-        adoption.tell(Level::note, {}, {},
-                      say("What {} trees say of accessions that the book has was not taken.", told),
-                      say("Accessions of the book are never changed by this."));
+    for (const auto& [name, column, of_layer, of_book] : told) {
+        const auto* goal = adoption.mapping.to("accession." + column);
+        adoption.tell(Level::warning, goal == nullptr ? column : goal->field, of_layer,
+                      say("Of {} the book says \"{}\".", name, of_book),
+                      say("The book's value stays; correct it there if it is wrong."));
     }
 }
 

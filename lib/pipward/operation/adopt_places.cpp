@@ -184,7 +184,7 @@ void read_places(Adoption& adoption, const UserLayer& layer, const AdoptRequest&
         exchange(adoption);
     }
     const auto known = known_places(orchard);
-    judge_whereabouts(adoption, known);
+    const bool sound = judge_whereabouts(adoption, known);
     const Transformation transformation(adoption.crs, orchard.crs, all_points(adoption));
     if (!transformation.is_possible()) {
         adoption.tell(Level::error, "crs", {},
@@ -192,7 +192,9 @@ void read_places(Adoption& adoption, const UserLayer& layer, const AdoptRequest&
                       say("Transform the layer first."));
         return;
     }
-    tell_transformation(adoption, transformation.facts(), orchard.crs);
+    if (sound) {
+        tell_transformation(adoption, transformation.facts(), orchard.crs);
+    }
     adoption.accuracy = transformation.facts().accuracy.value_or(Metres{});
     carry(adoption, transformation);
     take_heights(adoption);

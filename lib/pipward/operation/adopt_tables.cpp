@@ -164,7 +164,7 @@ TableShape adopt_row_shape() {
 Table adopt_row_table(const Adoption& adoption) {
     Table table{adopt_row_shape(), {}};
     for (const auto& row : adoption.rows) {
-        table.rows.push_back(row_of(FateRow{&row, row.text(adoption.key())}, row_columns()));
+        table.rows.push_back(row_of(FateRow{&row, one_line(row.text(adoption.key()), 60)}, row_columns()));
         if (!row.points.empty() && row.fate != Fate::refused) {
             table.rows.back().at = row.points.front();
         }
