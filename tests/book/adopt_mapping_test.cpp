@@ -3,6 +3,8 @@
 
 #include <gtest/gtest.h>
 
+#include <algorithm>
+
 #include "pipward/book/adopt_words.h"
 #include "pipward/book/schema.h"
 

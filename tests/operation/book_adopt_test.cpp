@@ -302,16 +302,17 @@ TEST(BookAdopt, NeverChangesWhatTheBookHas) {
 TEST(BookAdopt, TakesAMappingFileAsItMadeIt) {
     NEED_SAMPLE();
     const SampleCopy sample;
-    const auto own = sample.put("own.csv",
-                                "\"Label, old\",what,\"say \"\"hi\"\"\",X,Y\nN-1,Wrenlea,a,522500,5331400\n"
-                                "N-2,Owlcombe,b,522510,5331400\n");
-    auto file = adopt(sample, own, {{"crs", "EPSG:25832"}, {"map", "Label, old=Label"}}).files.at(0).content;
+    const auto own = sample.path("own.gpkg");
+    make_layer("GPKG", own, 25832, {"Label, old", "what", "say \"hi\""},
+               {{"POINT (522500 5331400)", {"N-1", "Wrenlea", "a"}},
+                {"POINT (522510 5331400)", {"N-2", "Owlcombe", "b"}}});
+    auto file = adopt(sample, own, {{"map", "Label, old=Label"}}).files.at(0).content;
     EXPECT_EQ(file,
-              "field,goes to\r\n\"Label, old\",tree.label\r\nwhat,tree.accession\r\n\"say \"\"hi\"\"\",-\r\n"
-              "X,place.x\r\nY,place.y\r\n");
+              "field,goes to\r\n\"Label, old\",tree.label\r\nwhat,tree.accession\r\n"
+              "\"say \"\"hi\"\"\",-\r\n");
     file.replace(file.find(",-"), 2, ",Note");
     const auto map = sample.put("map.csv", file);
-    adopt(sample, own, {{"crs", "EPSG:25832"}, {"map-file", map}, {"write", "yes"}});
+    adopt(sample, own, {{"map-file", map}, {"write", "yes"}});
     EXPECT_EQ(tree_of(read_book(sample.book()).orchard, "N-2").note, "b");
 }
 
@@ -340,6 +341,13 @@ TEST(BookAdopt, TellsTextThatIsNotUtf8) {
     const SampleCopy sample;
     const auto own = sample.put("own.csv", "Label,Note,X,Y\nN-1,H\xF6he,522500,5331400\n");
     EXPECT_SAID(refused(sample, own, {{"crs", "EPSG:25832"}}), Level::error, "letters that are not UTF-8");
+}
+
+TEST(BookAdopt, TellsTwoFieldsOfOneName) {
+    NEED_SAMPLE();
+    const SampleCopy sample;
+    const auto own = sample.put("own.csv", "Label,Note,Note,X,Y\nN-1,a,b,522500,5331400\n");
+    EXPECT_SAID(refused(sample, own, {{"crs", "EPSG:25832"}}), Level::error, "two fields of this name");
 }
 
 TEST(BookAdopt, TakesRowsAndBlocks) {
@@ -385,7 +393,7 @@ TEST(BookAdopt, SaysWhenNoFieldIsTheLabelAndWhichMightBe) {
     NEED_SAMPLE();
     const SampleCopy sample;
     const auto own = sample.put("own.csv", "zzz,qqq,X,Y\nA1,same,522500,5331400\nA2,same,522510,5331400\n");
-    const auto findings = refused(sample, own, {{"crs", "EPSG:25832"}, {"table", "trees"}});
+    const auto findings = refused(sample, own, {{"crs", "EPSG:25832"}, {"holds", "trees"}});
     EXPECT_SAID(findings, Level::error,
                 "No field was recognised as the trees' label. Say which it is with map; "
                 "every value differs in: zzz");
@@ -407,6 +415,7 @@ TEST(BookAdopt, TakesALayerOfADatabaseServer) {
     const SampleCopy sample;
     make_layer("PostgreSQL", server, 25832, {"label", "variety", "planted"}, two_trees(), "own_trees");
     adopt(sample, server, {{"layer", "own_trees"}, {"write", "yes"}});
+    testing::drop_layer(server, "own_trees");
     expect_two_trees(sample, 1e-6);
 }
 

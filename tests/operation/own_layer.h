@@ -3,6 +3,7 @@
 
 #include <ogrsf_frmts.h>
 
+#include <stdexcept>
 #include <string>
 #include <utility>
 #include <vector>
@@ -30,7 +31,9 @@ inline void make_layer(const std::string& driver, const std::string& path, int e
         crs.importFromEPSG(epsg);
         crs.SetAxisMappingStrategy(OAMS_TRADITIONAL_GIS_ORDER);
     }
-    auto* layer = dataset->CreateLayer(name.c_str(), epsg == 0 ? nullptr : &crs, wkbUnknown, nullptr);
+    const auto kind =
+        driver == "PostgreSQL" ? wkbPoint25D : wkbUnknown;  // a server keeps heights only of such
+    auto* layer = dataset->CreateLayer(name.c_str(), epsg == 0 ? nullptr : &crs, kind, nullptr);
     for (const auto& field : fields) {
         OGRFieldDefn definition(field.c_str(), OFTString);
         layer->CreateField(&definition);
@@ -47,8 +50,17 @@ inline void make_layer(const std::string& driver, const std::string& path, int e
             OGRGeometryFactory::createFromWkt(own.wkt.c_str(), nullptr, &geometry);
             feature.SetGeometryDirectly(geometry);
         }
-        (void)layer->CreateFeature(&feature);
+        if (layer->CreateFeature(&feature) != OGRERR_NONE) {
+            throw std::runtime_error("the test's own layer could not be written");
+        }
     }
+    GDALClose(dataset);
+}
+
+inline void drop_layer(const std::string& server, const std::string& name) {
+    auto* dataset =
+        GDALDataset::Open(server.c_str(), GDAL_OF_VECTOR | GDAL_OF_UPDATE, nullptr, nullptr, nullptr);
+    dataset->ExecuteSQL(("DROP TABLE " + name).c_str(), nullptr, nullptr);
     GDALClose(dataset);
 }
 

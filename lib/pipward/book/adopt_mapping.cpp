@@ -53,7 +53,7 @@ std::optional<Match> match_column(const std::string& name, const AdoptColumn& co
         return std::nullopt;
     }
     if (folded == field_word(column.column)) {
-        return Match{.by = GuessedBy::same_name, .word = std::string(column.column)};
+        return Match{.by = GuessedBy::same_name};
     }
     std::optional<Match> best;
     for (std::size_t i = 0; i < column.words.size(); ++i) {

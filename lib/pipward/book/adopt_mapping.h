@@ -33,7 +33,7 @@ struct FieldGoal {
     std::string field;
     std::string column;
     GuessedBy by = GuessedBy::nothing;
-    std::string word{};  ///< the word that it was taken for
+    std::string word{};  ///< the word that it was taken for; empty for the column's own name
     int letters_off = 0;
     std::string instead{};  ///< the field that has the column, where this one was not needed
 };

@@ -173,14 +173,29 @@ void add_texts(const OGRFeature& source, UserFeature& feature, UserLayer& layer,
     }
 }
 
+// Of two fields of one name only one could be told from the other by its place.
+void read_columns(const OGRFeatureDefn& definition, UserLayer& layer, Wanted wanted) {
+    for (int field = 0; field < definition.GetFieldCount(); ++field) {
+        const std::string name = definition.GetFieldDefn(field)->GetNameRef();
+        if (wanted == Wanted::rows && std::ranges::find(layer.columns, name) != layer.columns.end()) {
+            layer.findings.push_back({Level::error,
+                                      layer.name,
+                                      {},
+                                      name,
+                                      {},
+                                      say("The layer has two fields of this name."),
+                                      say("Give each a name of its own.")});
+        }
+        layer.columns.push_back(name);
+    }
+}
+
 UserLayer read(const std::string& file, const std::string& layer, Wanted wanted) {
     const OgrMessages messages;
     const auto dataset = opened(file, wanted, messages);
     auto& source = chosen_layer(*dataset, file, layer);
     UserLayer result{.name = source.GetName(), .crs = crs_of(source)};
-    for (int field = 0; field < source.GetLayerDefn()->GetFieldCount(); ++field) {
-        result.columns.emplace_back(source.GetLayerDefn()->GetFieldDefn(field)->GetNameRef());
-    }
+    read_columns(*source.GetLayerDefn(), result, wanted);
     const auto before = messages.failures();
     int number = 0;
     for (const auto& feature : source) {

@@ -126,7 +126,7 @@ std::vector<Bound<AdoptRequest>> parameters() {
             .named("*")
             .required(),
         parameter(&R::layer, "layer", "Layer", "The layer to take, where the file has several."),
-        parameter(&R::table, "table", "What it holds",
+        parameter(&R::table, "holds", "What it holds",
                   "What the rows of the layer are; seen from its geometry and fields where not given."),
         parameter(&R::map, "map", "Fields",
                   "Where fields go, where that is not guessed right: \"FIELD=column; FIELD2=-\", - for "
@@ -182,7 +182,7 @@ std::unique_ptr<const Operation> book_adopt() {
                       {"Varieties from a spreadsheet, added.",
                        {{"book", "BOOK"},
                         {"layer-file", "FILE"},
-                        {"table", "accessions"},
+                        {"holds", "accessions"},
                         {"accession-kind", "cultivar"},
                         {"write", "yes"},
                         {"as-of", "2026-03-20"}},
