@@ -52,6 +52,9 @@ TEST(AdoptWords, NameEveryColumnOfTheTablesThatAreAdopted) {
 
 TEST(AdoptChoices, AreWordsOfTheClosedLists) {
     for (const auto& choice : adopt_choices()) {
+        if (choice.domain == "species") {
+            continue;  // an open list
+        }
         const auto* domain = find_domain(choice.domain);
         ASSERT_NE(domain, nullptr) << choice.domain;
         EXPECT_TRUE(std::ranges::any_of(domain->choices, [&](const Choice& known) {

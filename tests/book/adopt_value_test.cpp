@@ -34,6 +34,8 @@ TEST(ReadValue, KnowsTheWordsOfClosedListsAndWhatElseTheyAreCalled) {
     EXPECT_EQ(read("tree", "purpose", "Befruchter").cell, Cell{std::string("pollinizer")});
     EXPECT_EQ(read("accession", "kind", "Variety").cell, Cell{std::string("cultivar")});
     EXPECT_EQ(read("accession", "ploidy", "3x").cell, Cell{std::int64_t{3}});
+    EXPECT_EQ(read("accession", "species", "Apfel").cell, Cell{std::string("Malus domestica")});
+    EXPECT_EQ(read("accession", "species", "Malus sieversii").cell, Cell{std::string("Malus sieversii")});
     EXPECT_FALSE(read("tree", "purpose", "grazing").wrong.empty());
 }
 

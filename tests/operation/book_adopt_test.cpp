@@ -266,6 +266,9 @@ TEST(BookAdopt, AddsAccessionsRowsAndBlocksOnlyWhenTold) {
     auto with_kind = form;
     with_kind["accession-kind"] = "selection";
     with_kind["write"] = "yes";
+    EXPECT_SAID(adopt(sample, own, {{"crs", "EPSG:25832"}, {"add-accessions", "yes"}}).findings,
+                Level::warning, "whether the new accession is an apple or a pear");
+    with_kind["species"] = "pear";
     const auto outcome = adopt(sample, own, with_kind);
     EXPECT_EQ(std::string(outcome.summary).substr(0, 51),
               "Added: 2 trees, 1 accession, 1 tree row, 1 block. I");
@@ -274,6 +277,7 @@ TEST(BookAdopt, AddsAccessionsRowsAndBlocksOnlyWhenTold) {
     ASSERT_NE(accession, reading.orchard.accessions.end());
     EXPECT_EQ(accession->s_alleles, "S2 S7");
     EXPECT_EQ(accession->kind, AccessionKind::selection);
+    EXPECT_EQ(accession->species, "Pyrus communis");
     const auto row = std::ranges::find(reading.orchard.rows, "Far", &TreeRow::block);
     ASSERT_NE(row, reading.orchard.rows.end());
     EXPECT_EQ(row->first_position, 3);

@@ -96,8 +96,8 @@ bool mostly_fits(const AdoptColumn& column, const FieldSample& field) {
 
 // What a layer of trees may also tell of their accessions.
 bool is_told_of_accession(const AdoptColumn& column) {
-    static constexpr std::array<std::string_view, 5> told{"kind", "seed_parent", "pollen_parent", "s_alleles",
-                                                          "ploidy"};
+    static constexpr std::array<std::string_view, 6> told{"kind",          "species",   "seed_parent",
+                                                          "pollen_parent", "s_alleles", "ploidy"};
     return column.table == "accession" && std::ranges::find(told, column.column) != told.end();
 }
 

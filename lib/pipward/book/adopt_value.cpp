@@ -17,6 +17,16 @@ std::string_view trimmed(std::string_view text) {
     return first == text.npos ? std::string_view{} : text.substr(first, last - first + 1);
 }
 
+std::string as_listed(std::string_view list, std::string_view text) {
+    const auto wanted = field_word(text);
+    for (const auto& entry : adopt_choices()) {
+        if (entry.domain == list && std::ranges::find(entry.also, wanted) != entry.also.end()) {
+            return std::string(entry.word);
+        }
+    }
+    return std::string(text);
+}
+
 std::string as_choice(const FieldDomain& domain, std::string_view text) {
     const auto wanted = field_word(text);
     for (const auto& choice : domain.choices) {
@@ -24,12 +34,15 @@ std::string as_choice(const FieldDomain& domain, std::string_view text) {
             return choice.value;
         }
     }
-    for (const auto& entry : adopt_choices()) {
-        if (entry.domain == domain.name && std::ranges::find(entry.also, wanted) != entry.also.end()) {
-            return std::string(entry.word);
-        }
-    }
-    return std::string(text);
+    return as_listed(domain.name, text);
+}
+
+std::string worded(const BookColumn& column, std::string_view text) {
+    const auto* domain = find_domain(column.domain);
+    const bool is_closed = domain != nullptr && !domain->choices.empty();
+    return is_closed                  ? as_choice(*domain, text)
+           : column.name == "species" ? as_listed("species", text)
+                                      : std::string(text);
 }
 
 std::optional<std::int64_t> as_whole(std::string_view text) {
@@ -99,10 +112,7 @@ ReadValue read_value(const BookColumn& column, std::string_view text) {
     if (says_nothing(text)) {
         return {};
     }
-    const auto* domain = find_domain(column.domain);
-    const auto worded =
-        domain == nullptr || domain->choices.empty() ? std::string(text) : as_choice(*domain, text);
-    auto read = read_plain(column, worded);
+    auto read = read_plain(column, worded(column, text));
     if (!read.wrong.empty()) {
         return read;
     }

@@ -27,7 +27,8 @@ std::span<const AdoptColumn> adopt_columns();
 /// The tables that layers can be adopted into.
 std::span<const std::string_view> adopted_tables();
 
-/// What a closed list's word is also called, folded: "mutter" for "parent". The word itself comes first.
+/// What a closed list's word is also called, folded: "mother" for "parent". Of the list "species", which is
+/// open, what botanists call an apple and a pear.
 struct ChoiceWords {
     std::string_view domain;
     std::string_view word;

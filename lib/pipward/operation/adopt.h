@@ -33,6 +33,7 @@ struct AdoptRequest {
     bool exchange_axes = false;
     bool add_accessions = false;
     std::optional<AccessionKind> accession_kind;
+    std::string species;
     bool add_rows = false;
     std::string block;
     std::optional<TreePurpose> purpose;
@@ -102,6 +103,8 @@ Corrections corrections_of_file(const std::string& path);
 /// The mapping as such a file.
 std::string mapping_file(const FieldMapping& mapping);
 
+/// Kind and species of an accession's cells, where they do not tell it and the user does.
+void fill_in_accession(std::map<std::string, Cell>& cells, const AdoptRequest& request);
 /// Leaves out what is no row of the table by its shape, and tells rows of several parts.
 void judge_shapes(Adoption& adoption);
 /// Texts into values of the book.

@@ -110,9 +110,7 @@ MadeRow accession_of(Adoption& adoption, const std::string& name, const AdoptReq
                    say("Correct them, or leave that field out with map."));
         }
     }
-    if (request.accession_kind) {
-        made.cells.try_emplace("kind", std::string(to_word(*request.accession_kind)));
-    }
+    fill_in_accession(made.cells, request);
     return made;
 }
 
@@ -169,6 +167,20 @@ void judge_accession(Adoption& adoption, const std::string& name, std::vector<st
     }
 }
 
+// Seed of apples and pears is treated differently.
+void tell_unknown_species(Adoption& adoption) {
+    const auto without = std::ranges::count_if(adoption.made, [](const MadeRow& made) {
+        return made.table == "accession" && !made.cells.contains("species");
+    });
+    if (without > 0) {
+        adoption.tell(Level::warning, "species", {},
+                      without == 1
+                          ? say("It is not known whether the new accession is an apple or a pear.")
+                          : say("It is not known whether {} new accessions are apples or pears.", without),
+                      say("Say it with species, as in species apple; or fill it in later."));
+    }
+}
+
 void judge_accessions(Adoption& adoption, const AdoptRequest& request, const Orchard& orchard) {
     std::vector<std::string> known;
     for (const auto& accession : orchard.accessions) {
@@ -177,6 +189,7 @@ void judge_accessions(Adoption& adoption, const AdoptRequest& request, const Orc
     for (const auto& name : unknown_names(adoption, "accession", known)) {
         judge_accession(adoption, name, known, request);
     }
+    tell_unknown_species(adoption);
 }
 
 // What a layer of trees says of accessions that the book has is compared, never written.

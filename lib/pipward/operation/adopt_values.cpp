@@ -68,8 +68,8 @@ void fill_in(AdoptRow& row, const std::string& table, const AdoptRequest& reques
     if (table == "tree_row") {
         row.cells.try_emplace("first_position", std::int64_t{1});
     }
-    if (table == "accession" && request.accession_kind) {
-        row.cells.try_emplace("kind", std::string(to_word(*request.accession_kind)));
+    if (table == "accession") {
+        fill_in_accession(row.cells, request);
     }
     if ((table == "tree" || table == "tree_row") && !request.block.empty()) {
         row.cells.try_emplace("block", request.block);
@@ -96,6 +96,17 @@ void expect_required(Adoption& adoption) {
 }
 
 }  // namespace
+
+void fill_in_accession(std::map<std::string, Cell>& cells, const AdoptRequest& request) {
+    if (request.accession_kind) {
+        cells.try_emplace("kind", std::string(to_word(*request.accession_kind)));
+    }
+    const auto species =
+        read_value(*find_column(*find_book_table("accession"), "species"), request.species).cell;
+    if (!std::holds_alternative<std::monostate>(species)) {
+        cells.try_emplace("species", species);
+    }
+}
 
 void read_values(Adoption& adoption, const UserLayer& layer, const AdoptRequest& request) {
     const auto goals = goals_of(adoption.mapping);

@@ -140,6 +140,8 @@ std::vector<Bound<AdoptRequest>> parameters() {
                   "Whether accessions that trees name and the book lacks are added."),
         parameter(&R::accession_kind, "accession-kind", "Kind of the accessions",
                   "What sort accessions are of which the layer does not tell it."),
+        parameter(&R::species, "species", "Species of the accessions",
+                  "Of accessions of which the layer does not tell it: apple, pear or a botanical name."),
         parameter(&R::add_rows, "add-rows", "Add rows and blocks",
                   "Whether blocks and rows that trees name and the book lacks are added, drawn through "
                   "their trees."),
@@ -184,6 +186,7 @@ std::unique_ptr<const Operation> book_adopt() {
                         {"layer-file", "FILE"},
                         {"holds", "accessions"},
                         {"accession-kind", "cultivar"},
+                        {"species", "apple"},
                         {"write", "yes"},
                         {"as-of", "2026-03-20"}},
                        "Variety;S-alleles;Remarks\nHeron Down;S2 S7;Scab resistant.\nPloverfield;S3 S5;\n"}},
