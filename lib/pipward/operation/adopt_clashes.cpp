@@ -30,11 +30,11 @@ std::string field_of_key(const Adoption& adoption) {
     return goal == nullptr ? adoption.key() : goal->field;
 }
 
-bool lie_apart(const AdoptRow& row, const KnownThing& known, const Adoption& adoption, Metres same,
-               double& metres) {
-    const auto from = row.points.empty() ? std::nullopt : known.at;
-    metres = from ? length(MetrePlane(known.crs, *known.at)(row.points.front())) : 0;
-    return from && metres > same.value + adoption.accuracy.value;
+/// Nothing where one of the two has no place.
+std::optional<double> metres_between(const AdoptRow& row, const KnownThing& known, const ToEarth& to_earth) {
+    const auto here = row.points.empty() ? std::nullopt : to_earth(row.points.front());
+    const auto there = known.at ? to_earth(*known.at) : std::nullopt;
+    return here && there ? std::optional{way_between(*here, *there).distance.value} : std::nullopt;
 }
 
 Sentence in_words(const std::vector<Difference>& differences, const Adoption& adoption) {
@@ -46,9 +46,10 @@ Sentence in_words(const std::vector<Difference>& differences, const Adoption& ad
     return joined(words, verbatim(", "));
 }
 
-void judge_known(Adoption& adoption, AdoptRow& row, const KnownThing& known, const AdoptRequest& request) {
-    double metres = 0;
-    if (lie_apart(row, known, adoption, request.same_place, metres)) {
+void judge_known(Adoption& adoption, AdoptRow& row, const KnownThing& known, const AdoptRequest& request,
+                 const ToEarth& to_earth) {
+    const double metres = metres_between(row, known, to_earth).value_or(0);
+    if (metres > request.same_place.value + adoption.accuracy.value) {
         adoption.complain(Level::error, row, field_of_key(adoption), row.text(adoption.key()),
                           adoption.table == "tree"
                               ? say("The book has a tree of this label {:.1f} m away.", metres)
@@ -73,11 +74,12 @@ void judge_known(Adoption& adoption, AdoptRow& row, const KnownThing& known, con
 
 void judge_book(Adoption& adoption, const AdoptRequest& request, const Orchard& orchard) {
     const auto known = known_things(adoption.table, orchard);
+    const ToEarth to_earth(orchard.crs);
     int skipped = 0;
     for (auto& row : adoption.rows) {
         const auto found = counts(adoption, row) ? known.find(key_of(adoption, row)) : known.end();
         if (found != known.end()) {
-            judge_known(adoption, row, found->second, request);
+            judge_known(adoption, row, found->second, request, to_earth);
             skipped += row.fate == Fate::known ? 1 : 0;
         }
     }

@@ -20,7 +20,7 @@ Cell word_of(const std::optional<Enum>& value) {
     return value ? Cell{std::string(to_word(*value))} : Cell{};
 }
 
-KnownThing known_tree(const Tree& tree, const std::string& crs) {
+KnownThing known_tree(const Tree& tree) {
     return {{{"accession", cell(tree.accession)},
              {"block", cell(tree.block)},
              {"row", cell(tree.row)},
@@ -33,8 +33,7 @@ KnownThing known_tree(const Tree& tree, const std::string& crs) {
              {"accuracy_m", number_of(tree.accuracy)},
              {"elevation_m", number_of(tree.elevation)},
              {"note", cell(tree.note)}},
-            tree.at,
-            crs};
+            tree.at};
 }
 
 KnownThing known_accession(const Accession& accession) {
@@ -50,12 +49,11 @@ KnownThing known_accession(const Accession& accession) {
              {"note", cell(accession.note)}}};
 }
 
-KnownThing known_row(const TreeRow& row, const std::string& crs) {
+KnownThing known_row(const TreeRow& row) {
     return {{{"spacing_m", number_of(row.spacing)},
              {"first_position", whole_of(row.first_position)},
              {"note", cell(row.note)}},
-            row.line.empty() ? std::nullopt : std::optional{row.line.front()},
-            crs};
+            row.line.empty() ? std::nullopt : std::optional{row.line.front()}};
 }
 
 bool says_something(const std::string& column, const Cell& cell) {
@@ -75,7 +73,7 @@ std::map<std::string, KnownThing> known_things(const std::string& table, const O
     std::map<std::string, KnownThing> known;
     if (table == "tree") {
         for (const auto& tree : orchard.trees) {
-            known.emplace(tree.label, known_tree(tree, orchard.crs));
+            known.emplace(tree.label, known_tree(tree));
         }
     } else if (table == "accession") {
         for (const auto& accession : orchard.accessions) {
@@ -83,7 +81,7 @@ std::map<std::string, KnownThing> known_things(const std::string& table, const O
         }
     } else if (table == "tree_row") {
         for (const auto& row : orchard.rows) {
-            known.emplace(row.block + "\n" + row.name, known_row(row, orchard.crs));
+            known.emplace(row.block + "\n" + row.name, known_row(row));
         }
     } else {
         for (const auto& block : orchard.blocks) {

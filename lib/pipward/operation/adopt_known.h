@@ -14,7 +14,6 @@ namespace pipward {
 struct KnownThing {
     std::map<std::string, Cell> cells{};
     std::optional<MapPoint> at{};  ///< of a row, where it begins
-    std::string crs{};
 };
 
 /// By name; tree rows by block, line end and name.
