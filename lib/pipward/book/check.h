@@ -33,6 +33,9 @@ Names names_of(const Orchard& orchard);
 void check_emptiness(const Orchard& orchard, const Names& names, Findings& findings);
 void check_references(const Orchard& orchard, const Names& names, Findings& findings);
 void check_keys(const Orchard& orchard, Findings& findings);
+/// Of one name: characters that are not seen, and more of them than a tag holds.
+void check_writing(std::string_view table, std::string_view field, const std::string& name,
+                   Findings& findings);
 void check_trees(const Orchard& orchard, Day as_of, Findings& findings);
 void check_bloom_notes(const Orchard& orchard, Day as_of, Findings& findings);
 void check_weather(const Orchard& orchard, Day as_of, Findings& findings);

@@ -13,20 +13,6 @@ namespace {
 // Nobody writes more on a tag. Common practice, no source.
 constexpr std::size_t longest_name = 250;
 
-void check_writing(std::string_view table, std::string_view field, const std::string& name,
-                   Findings& findings) {
-    if (has_unseen_characters(name)) {
-        findings.push_back(warning({table, name, field, name},
-                                   say("The name holds characters that are not seen, a line end perhaps."),
-                                   say("Type it anew: a name that looks the same will not be found.")));
-    }
-    if (code_points_of(name).size() > longest_name) {
-        findings.push_back(error({table, one_line(name, 40), field, one_line(name, 40)},
-                                 say("The name has more than {} characters.", longest_name),
-                                 say("Shorten it, and keep the rest in a note.")));
-    }
-}
-
 using Spellings = std::map<std::string, int>;  // rows by the name as it is written
 
 void check_double(std::string_view table, std::string_view field, const std::string& name, int rows,
@@ -75,6 +61,20 @@ std::vector<std::string> texts(const Rows& rows, Member member) {
 }
 
 }  // namespace
+
+void check_writing(std::string_view table, std::string_view field, const std::string& name,
+                   Findings& findings) {
+    if (has_unseen_characters(name)) {
+        findings.push_back(warning({table, name, field, name},
+                                   "The name holds characters that are not seen, a line end perhaps.",
+                                   "Type it anew: a name that looks the same will not be found."));
+    }
+    if (code_points_of(name).size() > longest_name) {
+        findings.push_back(error({table, one_line(name, 40), field, one_line(name, 40)},
+                                 fmt::format("The name has more than {} characters.", longest_name),
+                                 "Shorten it, and keep the rest in a note."));
+    }
+}
 
 void check_keys(const Orchard& orchard, Findings& findings) {
     const auto& o = orchard;

@@ -10,17 +10,39 @@
 #include <cmath>
 
 #include "pipward/book/layers.h"
+#include "pipward/value/sentence.h"
 
 namespace pipward {
 namespace {
 
-Finding left_out(const UserLayer& layer, const std::string& feature, const Sentence& message) {
-    return {Level::warning, layer.name, feature, {}, {}, message, say("It was left out.")};
+/// What is wanted of a layer: places alone, or all that its rows hold.
+enum class Wanted { places, rows };
+
+Finding left_out(const UserLayer& layer, const std::string& feature, Sentence message) {
+    return {Level::warning, layer.name, feature, {}, {}, std::move(message), say("It was left out.")};
 }
 
-void add_geometry(const OGRGeometry* geometry, UserFeature feature, UserLayer& layer) {
+void add_area(const OGRPolygon& polygon, UserFeature feature, UserLayer& layer) {
+    feature.is_area = true;
+    feature.has_holes = polygon.getNumInteriorRings() > 0;
+    feature.points = to_map_line(polygon.getExteriorRing());
+    if (feature.points.empty()) {
+        layer.findings.push_back(
+            left_out(layer, feature.name, say("It has a coordinate that is no finite number.")));
+    } else {
+        layer.features.push_back(std::move(feature));
+    }
+}
+
+void add_geometry(const OGRGeometry* geometry, UserFeature feature, UserLayer& layer,
+                  Wanted wanted = Wanted::places) {
     const auto kind = geometry == nullptr ? wkbNone : wkbFlatten(geometry->getGeometryType());
-    if (geometry == nullptr || geometry->IsEmpty() != 0) {
+    const bool no_place = geometry == nullptr || geometry->IsEmpty() != 0;
+    if (no_place && wanted == Wanted::rows) {
+        layer.features.push_back(std::move(feature));
+    } else if (kind == wkbPolygon && wanted == Wanted::rows) {
+        add_area(*geometry->toPolygon(), std::move(feature), layer);
+    } else if (no_place) {
         layer.findings.push_back(left_out(layer, feature.name, say("It has no place on the map.")));
     } else if (kind == wkbPoint) {
         if (const auto point = to_map_point(geometry)) {
@@ -39,9 +61,10 @@ void add_geometry(const OGRGeometry* geometry, UserFeature feature, UserLayer& l
         } else {
             layer.features.push_back(std::move(feature));
         }
-    } else if (kind == wkbMultiPoint || kind == wkbMultiLineString || kind == wkbGeometryCollection) {
+    } else if (kind == wkbMultiPoint || kind == wkbMultiLineString || kind == wkbGeometryCollection ||
+               (kind == wkbMultiPolygon && wanted == Wanted::rows)) {
         for (const auto* part : *geometry->toGeometryCollection()) {
-            add_geometry(part, feature, layer);
+            add_geometry(part, feature, layer, wanted);
         }
     } else {
         layer.findings.push_back(
@@ -68,12 +91,15 @@ std::string crs_of(const OGRLayer& layer) {
 }
 
 // Without these OGR takes a CSV's coordinates for mere numbers.
-CPLStringList open_options() {
+CPLStringList open_options(Wanted wanted) {
     CPLStringList options;
+    options.SetNameValue("GEOM_POSSIBLE_NAMES", "wkt,geom*,the_geom");
+    if (wanted == Wanted::rows) {
+        return options;
+    }
     options.SetNameValue("X_POSSIBLE_NAMES", "x,lon,long,longitude,easting,east,e");
     options.SetNameValue("Y_POSSIBLE_NAMES", "y,lat,latitude,northing,north,n");
     options.SetNameValue("Z_POSSIBLE_NAMES", "z,height,elevation,height_m,elevation_m");
-    options.SetNameValue("GEOM_POSSIBLE_NAMES", "wkt,geom*,the_geom");
     return options;
 }
 
@@ -81,18 +107,18 @@ bool is_csv(GDALDataset& dataset) {
     return dataset.GetDriver() != nullptr && EQUAL(dataset.GetDriver()->GetDescription(), "CSV");
 }
 
-DatasetHandle opened(const std::string& file, const OgrMessages& messages) {
+DatasetHandle opened(const std::string& file, Wanted wanted, const OgrMessages& messages) {
     GDALAllRegister();
     DatasetHandle dataset(
         GDALDataset::Open(file.c_str(), GDAL_OF_VECTOR | GDAL_OF_READONLY, nullptr, nullptr, nullptr));
     if (dataset != nullptr && is_csv(*dataset)) {
-        const auto options = open_options();
+        const auto options = open_options(wanted);
         dataset.reset(GDALDataset::Open(file.c_str(), GDAL_OF_VECTOR | GDAL_OF_READONLY, nullptr,
                                         options.List(), nullptr));
     }
     if (dataset == nullptr) {
         const auto said = messages.failures_since(0);
-        throw access_error(file,
+        throw access_error(shown_location(file),
                            said.empty() ? say("The file cannot be opened as a layer.")
                                         : say("The file cannot be opened as a layer: {}.", said),
                            say("Name a GeoPackage, a Shapefile, a GeoJSON or a CSV file with coordinates."));
@@ -109,14 +135,14 @@ OGRLayer& chosen_layer(GDALDataset& dataset, const std::string& file, const std:
         if (OGRLayer* layer = dataset.GetLayerByName(wanted.c_str())) {
             return *layer;
         }
-        throw access_error(file, say("The file has no layer {}.", wanted),
+        throw access_error(shown_location(file), say("The file has no layer {}.", wanted),
                            say("It has: {}.", fmt::format("{}", fmt::join(names, ", "))));
     }
     if (names.size() != 1) {
         throw Error(
             Trouble::usage,
             Finding{Level::error,
-                    file,
+                    shown_location(file),
                     {},
                     "layer",
                     {},
@@ -126,15 +152,65 @@ OGRLayer& chosen_layer(GDALDataset& dataset, const std::string& file, const std:
     return *dataset.GetLayer(0);
 }
 
-std::map<std::string, std::string> texts_of(const OGRFeature& feature) {
-    std::map<std::string, std::string> texts;
-    for (int field = 0; field < feature.GetFieldCount(); ++field) {
-        const auto text = to_text(get_field(feature, field));
-        if (!text.empty() && CPLIsUTF8(text.c_str(), static_cast<int>(text.size())) != 0) {
-            texts[feature.GetFieldDefnRef(field)->GetNameRef()] = text;
+bool is_utf8(const std::string& text) {
+    return CPLIsUTF8(text.c_str(), static_cast<int>(text.size())) != 0;
+}
+
+// A text that nobody can read would be lost without a word.
+void add_texts(const OGRFeature& source, UserFeature& feature, UserLayer& layer, Wanted wanted) {
+    for (int field = 0; field < source.GetFieldCount(); ++field) {
+        const auto text = to_text(get_field(source, field));
+        const std::string name = source.GetFieldDefnRef(field)->GetNameRef();
+        if (!text.empty() && is_utf8(text)) {
+            feature.texts[name] = text;
+        } else if (!text.empty() && wanted == Wanted::rows) {
+            layer.findings.push_back({Level::error,
+                                      layer.name,
+                                      feature.name,
+                                      name,
+                                      {},
+                                      say("The text has letters that are not UTF-8."),
+                                      say("Save the layer anew with the encoding UTF-8.")});
         }
     }
-    return texts;
+}
+
+// Of two fields of one name only one could be told from the other by its place.
+void read_columns(const OGRFeatureDefn& definition, UserLayer& layer, Wanted wanted) {
+    for (int field = 0; field < definition.GetFieldCount(); ++field) {
+        const std::string name = definition.GetFieldDefn(field)->GetNameRef();
+        if (wanted == Wanted::rows && std::ranges::find(layer.columns, name) != layer.columns.end()) {
+            layer.findings.push_back({Level::error,
+                                      layer.name,
+                                      {},
+                                      name,
+                                      {},
+                                      say("The layer has two fields of this name."),
+                                      say("Give each a name of its own.")});
+        }
+        layer.columns.push_back(name);
+    }
+}
+
+UserLayer read(const std::string& file, const std::string& layer, Wanted wanted) {
+    const OgrMessages messages;
+    const auto dataset = opened(file, wanted, messages);
+    auto& source = chosen_layer(*dataset, file, layer);
+    UserLayer result{.name = source.GetName(), .crs = crs_of(source)};
+    read_columns(*source.GetLayerDefn(), result, wanted);
+    const auto before = messages.failures();
+    int number = 0;
+    for (const auto& feature : source) {
+        UserFeature made{.name = fmt::format("feature {}", ++number)};
+        add_texts(*feature, made, result, wanted);
+        add_geometry(feature->GetGeometryRef(), std::move(made), result, wanted);
+    }
+    if (messages.failures() > before) {
+        throw access_error(shown_location(file),
+                           say("The layer could be read only in part: {}", messages.failures_since(before)),
+                           say("The file is damaged: fetch it anew."));
+    }
+    return result;
 }
 
 std::string trimmed(const std::string& text) {
@@ -169,25 +245,11 @@ std::string as_wkt(std::string text) {
 }  // namespace
 
 UserLayer read_user_layer(const std::string& file, const std::string& layer) {
-    const OgrMessages messages;
-    const auto dataset = opened(file, messages);
-    auto& source = chosen_layer(*dataset, file, layer);
-    UserLayer result{.name = source.GetName(), .crs = crs_of(source)};
-    for (int field = 0; field < source.GetLayerDefn()->GetFieldCount(); ++field) {
-        result.columns.emplace_back(source.GetLayerDefn()->GetFieldDefn(field)->GetNameRef());
-    }
-    const auto before = messages.failures();
-    int number = 0;
-    for (const auto& feature : source) {
-        UserFeature made{.name = fmt::format("feature {}", ++number), .texts = texts_of(*feature)};
-        add_geometry(feature->GetGeometryRef(), std::move(made), result);
-    }
-    if (messages.failures() > before) {
-        throw access_error(file,
-                           say("The layer could be read only in part: {}", messages.failures_since(before)),
-                           say("The file is damaged: fetch it anew."));
-    }
-    return result;
+    return read(file, layer, Wanted::places);
+}
+
+UserLayer read_user_rows(const std::string& file, const std::string& layer) {
+    return read(file, layer, Wanted::rows);
 }
 
 UserLayer user_layer_of(const std::string& text, const std::string& parameter) {

@@ -14,8 +14,10 @@ namespace pipward {
 struct UserFeature {
     std::string name;  ///< "feature 12"
     bool is_line = false;
-    std::vector<MapPoint> points{};              ///< one for a point, two or more for a line
+    std::vector<MapPoint> points{};              ///< one for a point, two or more for a line or an area
     std::map<std::string, std::string> texts{};  ///< its attributes; unknown ones are left out
+    bool is_area = false;                        ///< only of read_user_rows(): `points` are its outline
+    bool has_holes = false;                      ///< which `points` do not tell
 };
 
 struct UserLayer {
@@ -31,6 +33,11 @@ struct UserLayer {
 /// told and left out. `layer` names one of several. Throws Error (access) where the file cannot be opened or
 /// has no such layer, (usage) where it has several and none is named.
 UserLayer read_user_layer(const std::string& file, const std::string& layer = {});
+
+/// The same with everything that a row may hold: rows without a place have no points, areas are their
+/// outlines. A CSV's columns of coordinates stay mere columns, whatever they are called; well-known text does
+/// not. Curved and other geometries are told and left out.
+UserLayer read_user_rows(const std::string& file, const std::string& layer = {});
 
 /// The same of a text: well-known text ("LINESTRING (10 20, 40 20)"), or plainly the points, parted by
 /// commas or semicolons: "10 20, 40 20". Throws Error (usage) for anything else; its finding's field is

@@ -10,6 +10,7 @@ namespace pipward {
 
 std::unique_ptr<const Operation> book_new();
 std::unique_ptr<const Operation> book_dress();
+std::unique_ptr<const Operation> book_adopt();
 std::unique_ptr<const Operation> weather_import();
 std::unique_ptr<const Operation> book_check();
 std::unique_ptr<const Operation> row_lay();

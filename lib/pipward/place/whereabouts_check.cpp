@@ -5,7 +5,8 @@
 
 #include <algorithm>
 #include <cmath>
-#include <limits>
+
+#include "pipward/value/sentence.h"
 
 namespace pipward {
 namespace {
@@ -18,20 +19,14 @@ std::string shown(const MapPoint& point) {
     return fmt::format("{} {}", point.x, point.y);
 }
 
-double nearest_of(const LonLat& place, std::span<const LonLat> known) {
-    double nearest = std::numeric_limits<double>::infinity();
-    for (const auto& other : known) {
-        nearest = std::min(nearest, way_between(place, other).distance.value);
-    }
-    return nearest;
-}
-
 bool looks_like_degrees(const MapPoint& point) {
     return std::abs(point.x) <= 180 && std::abs(point.y) <= 180 && (point.x != 0 || point.y != 0);
 }
 
 bool is_near(const std::optional<LonLat>& place, std::span<const LonLat> known) {
-    return place && nearest_of(*place, known) <= far_away;
+    return place && std::ranges::any_of(known, [&](const LonLat& other) {
+               return way_between(*place, other).distance.value <= far_away;
+           });
 }
 
 Finding wrong(Level level, const MapPoint& point, const std::string& field, Sentence message,
@@ -39,43 +34,33 @@ Finding wrong(Level level, const MapPoint& point, const std::string& field, Sent
     return {level, {}, {}, field, shown(point), std::move(message), std::move(remedy)};
 }
 
-std::optional<Finding> check_far(const MapPoint& point, const LonLat& place, const ToEarth& to_earth,
-                                 std::span<const LonLat> known, const std::string& field) {
-    if (known.empty() || is_near(place, known)) {
-        return std::nullopt;
+std::optional<Finding> told(const PlaceJudge& judge, const MapPoint& point, const std::string& crs,
+                            const std::string& field) {
+    switch (judge(point)) {
+        case PlaceDoubt::none:
+            break;
+        case PlaceDoubt::far:
+            return wrong(Level::warning, point, field,
+                         say("It lies {:.0f} km from everything else in the book.",
+                             judge.away(point).value_or(Metres{}).value / 1000),
+                         say("Check the coordinates and their coordinate system."));
+        case PlaceDoubt::degrees:
+            return wrong(Level::error, point, field,
+                         say("These numbers look like degrees, but {} counts metres.", crs),
+                         say("Say which system they are in: for GNSS degrees, points-crs EPSG:4326."));
+        case PlaceDoubt::exchanged:
+            return wrong(Level::error, point, field,
+                         judge.in_degrees()
+                             ? say("Latitude and longitude are exchanged: the other way round it lies among "
+                                   "the book's places.")
+                             : say("East and north are exchanged: the other way round it lies among the "
+                                   "book's places."),
+                         say("Give the east (longitude, x) first, then the north (latitude, y)."));
+        case PlaceDoubt::nowhere:
+            return wrong(Level::error, point, field, say("This is no place on the earth in {}.", crs),
+                         say("Check the coordinates and their coordinate system: east first, then north."));
     }
-    if (is_near(to_earth({point.y, point.x, {}}), known)) {
-        return wrong(Level::error, point, field,
-                     to_earth.from_degrees()
-                         ? say("Latitude and longitude are exchanged: the other way round it "
-                               "lies among the book's places.")
-                         : say("East and north are exchanged: the other way round it lies "
-                               "among the book's places."),
-                     say("Give the east (longitude, x) first, then the north (latitude, y)."));
-    }
-    return wrong(Level::warning, point, field,
-                 say("It lies {:.0f} km from everything else in the book.", nearest_of(place, known) / 1000),
-                 say("Check the coordinates and their coordinate system."));
-}
-
-std::optional<Finding> check_point(const MapPoint& point, const ToEarth& to_earth,
-                                   std::span<const LonLat> known, const std::string& crs,
-                                   const std::string& field) {
-    if (!to_earth.from_degrees() && looks_like_degrees(point)) {
-        return wrong(Level::error, point, field,
-                     say("These numbers look like degrees, but {} counts metres.", crs),
-                     say("Say which system they are in: for GNSS degrees, points-crs EPSG:4326."));
-    }
-    const auto place = to_earth(point);
-    if (!place && is_near(to_earth({point.y, point.x, {}}), known)) {
-        return wrong(Level::error, point, field, say("Latitude and longitude are exchanged."),
-                     say("Give the east (longitude, x) first, then the north (latitude, y)."));
-    }
-    if (!place) {
-        return wrong(Level::error, point, field, say("This is no place on the earth in {}.", crs),
-                     say("Check the coordinates and their coordinate system: east first, then north."));
-    }
-    return check_far(point, *place, to_earth, known, field);
+    return std::nullopt;
 }
 
 }  // namespace
@@ -101,12 +86,38 @@ std::vector<MapPoint> places_in(const Orchard& orchard) {
     return places;
 }
 
+PlaceDoubt PlaceJudge::operator()(const MapPoint& point) const {
+    if (!to_earth_.from_degrees() && looks_like_degrees(point)) {
+        return PlaceDoubt::degrees;
+    }
+    const auto place = to_earth_(point);
+    if (place && (known_.empty() || is_near(place, known_))) {
+        return PlaceDoubt::none;
+    }
+    if (is_near(to_earth_({point.y, point.x, {}}), known_)) {
+        return PlaceDoubt::exchanged;
+    }
+    return place ? PlaceDoubt::far : PlaceDoubt::nowhere;
+}
+
+std::optional<Metres> PlaceJudge::away(const MapPoint& point) const {
+    const auto place = to_earth_(point);
+    std::optional<Metres> nearest;
+    for (const auto& other : known_) {
+        if (place) {
+            const auto way = way_between(*place, other).distance;
+            nearest = nearest && nearest->value < way.value ? nearest : std::optional{way};
+        }
+    }
+    return nearest;
+}
+
 std::optional<Finding> check_whereabouts(std::span<const MapPoint> points, const std::string& crs,
                                          std::span<const LonLat> known, const std::string& field) {
-    const ToEarth to_earth(crs);
+    const PlaceJudge judge(crs, known);
     std::optional<Finding> doubt;
     for (const auto& point : points) {
-        auto finding = check_point(point, to_earth, known, crs, field);
+        auto finding = told(judge, point, crs, field);
         if (finding && finding->level == Level::error) {
             return finding;
         }

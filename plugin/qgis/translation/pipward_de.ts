@@ -632,6 +632,294 @@
 <context>
     <name>pipward::library</name>
     <message>
+        <source>A tree&apos;s accession, as the book writes it.</source>
+        <translation>Die Akzession eines Baums, wie das Buch sie schreibt.</translation>
+    </message>
+    <message>
+        <source>A tree&apos;s position in the row.</source>
+        <translation>Der Platz eines Baums in der Reihe.</translation>
+    </message>
+    <message>
+        <source>A tree&apos;s row within the block.</source>
+        <translation>Die Reihe eines Baums im Quartier.</translation>
+    </message>
+    <message>
+        <source>Add accessions</source>
+        <translation>Akzessionen anlegen</translation>
+    </message>
+    <message>
+        <source>Add rows and blocks</source>
+        <translation>Reihen und Quartiere anlegen</translation>
+    </message>
+    <message>
+        <source>Adopt a layer</source>
+        <translation>Layer übernehmen</translation>
+    </message>
+    <message>
+        <source>Exchange the coordinates</source>
+        <translation>Koordinaten vertauschen</translation>
+    </message>
+    <message>
+        <source>Feature</source>
+        <translation>Objekt</translation>
+    </message>
+    <message>
+        <source>Features</source>
+        <translation>Objekte</translation>
+    </message>
+    <message>
+        <source>Features that have a value.</source>
+        <translation>Objekte, die einen Wert haben.</translation>
+    </message>
+    <message>
+        <source>Fields</source>
+        <translation>Felder</translation>
+    </message>
+    <message>
+        <source>File of fields</source>
+        <translation>Datei der Felder</translation>
+    </message>
+    <message>
+        <source>Goes to</source>
+        <translation>Kommt nach</translation>
+    </message>
+    <message>
+        <source>Guessed by</source>
+        <translation>Erkannt an</translation>
+    </message>
+    <message>
+        <source>How days are written; seen from the whole field where not given.</source>
+        <translation>Wie Tage geschrieben sind; sonst aus dem ganzen Feld ersehen.</translation>
+    </message>
+    <message>
+        <source>How that was found.</source>
+        <translation>Woran das erkannt wurde.</translation>
+    </message>
+    <message>
+        <source>Its label or name in the book.</source>
+        <translation>Seine Bezeichnung oder sein Name im Buch.</translation>
+    </message>
+    <message>
+        <source>Kind of the accessions</source>
+        <translation>Art der Akzessionen</translation>
+    </message>
+    <message>
+        <source>Known</source>
+        <translation>Bekannt</translation>
+    </message>
+    <message>
+        <source>Of accessions of which the layer does not tell it: apple, pear or a botanical name.</source>
+        <translation>Von Akzessionen, bei denen der Layer es nicht sagt: Apfel, Birne (apple, pear) oder ein botanischer Name.</translation>
+    </message>
+    <message>
+        <source>Of the layer, as in EPSG:25832, where it does not tell itself.</source>
+        <translation>Des Layers, wie EPSG:25832, wo er es nicht selbst sagt.</translation>
+    </message>
+    <message>
+        <source>Place: east or longitude</source>
+        <translation>Ort: Ostwert oder geografische Länge</translation>
+    </message>
+    <message>
+        <source>Place: north or latitude</source>
+        <translation>Ort: Nordwert oder geografische Breite</translation>
+    </message>
+    <message>
+        <source>Same place</source>
+        <translation>Selber Ort</translation>
+    </message>
+    <message>
+        <source>Samples</source>
+        <translation>Beispiele</translation>
+    </message>
+    <message>
+        <source>Some of its values.</source>
+        <translation>Einige seiner Werte.</translation>
+    </message>
+    <message>
+        <source>Species</source>
+        <translation>Botanische Art</translation>
+    </message>
+    <message>
+        <source>Species of the accessions</source>
+        <translation>Botanische Art der Akzessionen</translation>
+    </message>
+    <message>
+        <source>Taken instead</source>
+        <translation>Stattdessen</translation>
+    </message>
+    <message>
+        <source>Takes your own layer of trees, accessions, rows or blocks into the book. Its fields are guessed from their names and values and shown with what would happen to every row; nothing is written until you say so. Then everything is added at once, or nothing where an error stands in the way. What the book has is never changed, your layer neither.</source>
+        <translation>Nimmt Ihren eigenen Layer von Bäumen, Akzessionen, Reihen oder Quartieren ins Buch auf. Seine Felder werden an Namen und Werten erkannt und gezeigt, zusammen mit dem, was mit jeder Zeile geschähe; geschrieben wird erst, wenn Sie es sagen. Dann kommt alles auf einmal dazu, oder nichts, wenn ein Fehler im Weg steht. Was im Buch steht, wird nie geändert, Ihr Layer auch nicht.</translation>
+    </message>
+    <message>
+        <source>The block of rows or trees that do not name theirs.</source>
+        <translation>Das Quartier von Reihen oder Bäumen, die keines nennen.</translation>
+    </message>
+    <message>
+        <source>The block that it stands in.</source>
+        <translation>Das Quartier, in dem er steht.</translation>
+    </message>
+    <message>
+        <source>The column of the book; empty where it is not taken.</source>
+        <translation>Die Spalte des Buchs; leer, wo das Feld nicht übernommen wird.</translation>
+    </message>
+    <message>
+        <source>The field of the layer.</source>
+        <translation>Das Feld des Layers.</translation>
+    </message>
+    <message>
+        <source>The field that the column is taken from instead.</source>
+        <translation>Das Feld, aus dem die Spalte stattdessen kommt.</translation>
+    </message>
+    <message>
+        <source>The reason, where it is not simply added.</source>
+        <translation>Der Grund, wo es nicht einfach dazukommt.</translation>
+    </message>
+    <message>
+        <source>The row of the layer, by its number.</source>
+        <translation>Die Zeile des Layers, mit ihrer Nummer.</translation>
+    </message>
+    <message>
+        <source>The same as a file of two columns, as mapping.csv that every run makes.</source>
+        <translation>Dasselbe als Datei mit zwei Spalten, wie mapping.csv, die jeder Lauf anlegt.</translation>
+    </message>
+    <message>
+        <source>The word that its name was taken for.</source>
+        <translation>Das Wort, für das sein Name gehalten wurde.</translation>
+    </message>
+    <message>
+        <source>Unreadable</source>
+        <translation>Unlesbar</translation>
+    </message>
+    <message>
+        <source>Values that the column cannot hold.</source>
+        <translation>Werte, die in die Spalte nicht passen.</translation>
+    </message>
+    <message>
+        <source>What becomes of each feature of the layer.</source>
+        <translation>Was aus jedem Objekt des Layers wird.</translation>
+    </message>
+    <message>
+        <source>What happens</source>
+        <translation>Was geschieht</translation>
+    </message>
+    <message>
+        <source>What it holds</source>
+        <translation>Was er enthält</translation>
+    </message>
+    <message>
+        <source>What sort accessions are of which the layer does not tell it.</source>
+        <translation>Welcher Art Akzessionen sind, bei denen der Layer es nicht sagt.</translation>
+    </message>
+    <message>
+        <source>What the rows of the layer are; seen from its geometry and fields where not given.</source>
+        <translation>Was die Zeilen des Layers sind; sonst aus Geometrie und Feldern ersehen.</translation>
+    </message>
+    <message>
+        <source>What trees are kept for of which the layer does not tell it; other where not given.</source>
+        <translation>Wofür Bäume da sind, bei denen der Layer es nicht sagt; ohne Angabe Sonstiges.</translation>
+    </message>
+    <message>
+        <source>What writing does with it.</source>
+        <translation>Was beim Schreiben damit geschieht.</translation>
+    </message>
+    <message>
+        <source>Where each field of the layer goes in the book.</source>
+        <translation>Wohin jedes Feld des Layers im Buch kommt.</translation>
+    </message>
+    <message>
+        <source>Where fields go, where that is not guessed right: &quot;FIELD=column; FIELD2=-&quot;, - for nowhere.</source>
+        <translation>Wohin Felder kommen, wo das nicht richtig erkannt ist: &quot;FELD=Spalte; FELD2=-&quot;, - für nirgendwohin.</translation>
+    </message>
+    <message>
+        <source>Whether accessions that trees name and the book lacks are added.</source>
+        <translation>Ob Akzessionen angelegt werden, die Bäume nennen und die im Buch fehlen.</translation>
+    </message>
+    <message>
+        <source>Whether blocks and rows that trees name and the book lacks are added, drawn through their trees.</source>
+        <translation>Ob Quartiere und Reihen angelegt werden, die Bäume nennen und die im Buch fehlen, durch ihre Bäume gezeichnet.</translation>
+    </message>
+    <message>
+        <source>Whether the layer comes into the book; no only shows what would.</source>
+        <translation>Ob der Layer ins Buch kommt; nein zeigt nur, was geschähe.</translation>
+    </message>
+    <message>
+        <source>Whether the layer has its two coordinates the wrong way round.</source>
+        <translation>Ob im Layer die beiden Koordinaten vertauscht sind.</translation>
+    </message>
+    <message>
+        <source>Within which a tree of the same label is taken for the book&apos;s own; the transformation&apos;s accuracy comes on top.</source>
+        <translation>Entfernung, bis zu der ein Baum mit derselben Bezeichnung für den des Buchs gilt; die Genauigkeit der Umrechnung kommt hinzu.</translation>
+    </message>
+    <message>
+        <source>Word</source>
+        <translation>Wort</translation>
+    </message>
+    <message>
+        <source>Your own layer: a GeoPackage, Shapefile, GeoJSON, CSV with coordinates, or PG:... for a database.</source>
+        <translation>Ihr eigener Layer: GeoPackage, Shapefile, GeoJSON, CSV mit Koordinaten, oder PG:... für eine Datenbank.</translation>
+    </message>
+    <message>
+        <source>added</source>
+        <translation>kommt dazu</translation>
+    </message>
+    <message>
+        <source>areas, a block each</source>
+        <translation>Flächen, je ein Quartier</translation>
+    </message>
+    <message>
+        <source>as you said</source>
+        <translation>wie angegeben</translation>
+    </message>
+    <message>
+        <source>goes nowhere</source>
+        <translation>kommt nirgendwohin</translation>
+    </message>
+    <message>
+        <source>in the book already</source>
+        <translation>schon im Buch</translation>
+    </message>
+    <message>
+        <source>its values are accessions of the book</source>
+        <translation>seine Werte sind Akzessionen des Buchs</translation>
+    </message>
+    <message>
+        <source>left out</source>
+        <translation>ausgelassen</translation>
+    </message>
+    <message>
+        <source>lines, a tree row each</source>
+        <translation>Linien, je eine Baumreihe</translation>
+    </message>
+    <message>
+        <source>name cut short</source>
+        <translation>Name abgeschnitten</translation>
+    </message>
+    <message>
+        <source>name some letters off</source>
+        <translation>Name um Buchstaben daneben</translation>
+    </message>
+    <message>
+        <source>points, a tree each</source>
+        <translation>Punkte, je ein Baum</translation>
+    </message>
+    <message>
+        <source>refused</source>
+        <translation>abgelehnt</translation>
+    </message>
+    <message>
+        <source>same name</source>
+        <translation>gleicher Name</translation>
+    </message>
+    <message>
+        <source>trade word</source>
+        <translation>Fachwort</translation>
+    </message>
+    <message>
+        <source>varieties and selections, without a place</source>
+        <translation>Sorten und Zuchtklone, ohne Ort</translation>
+    </message>
+    <message>
         <source>12/04/2026 or 12.4.2026</source>
         <translation>12/04/2026 oder 12.4.2026</translation>
     </message>

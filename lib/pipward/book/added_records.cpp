@@ -1,0 +1,62 @@
+// SPDX-License-Identifier: MIT
+#include "pipward/book/added_records.h"
+
+#include <algorithm>
+
+#include "pipward/book/check.h"
+#include "pipward/book/records.h"
+
+namespace pipward {
+namespace {
+
+BookRow row_of(const AddedRecord& record, const BookTable& table) {
+    BookRow row;
+    for (const auto& column : table.columns) {
+        const auto cell = record.cells.find(std::string(column.name));
+        row.cells.push_back(cell == record.cells.end() ? Cell{} : cell->second);
+    }
+    row.at = record.at;
+    row.line = record.line;
+    return row;
+}
+
+Orchard with(const Orchard& before, const std::vector<AddedRecord>& rows) {
+    Orchard after = before;
+    for (const auto& record : rows) {
+        const auto& table = *find_book_table(record.table);
+        add_record(after, table, row_of(record, table));
+    }
+    return after;
+}
+
+Findings said_of(const Orchard& orchard, Day as_of) {
+    Findings findings;
+    check_references(orchard, names_of(orchard), findings);
+    check_trees(orchard, as_of, findings);
+    check_accessions(orchard, findings);
+    check_pedigree(orchard, findings);
+    return findings;
+}
+
+void check_names(const std::vector<AddedRecord>& rows, Findings& findings) {
+    for (const auto& record : rows) {
+        const std::string field = record.table == "tree" ? "label" : "name";
+        const auto name = record.cells.find(field);
+        if (name != record.cells.end()) {
+            check_writing(record.table, field, to_text(name->second), findings);
+        }
+    }
+}
+
+}  // namespace
+
+Findings check_added(const Orchard& before, const std::vector<AddedRecord>& rows, Day as_of) {
+    const auto old = said_of(before, as_of);
+    auto findings = said_of(with(before, rows), as_of);
+    std::erase_if(findings,
+                  [&](const Finding& finding) { return std::ranges::find(old, finding) != old.end(); });
+    check_names(rows, findings);
+    return findings;
+}
+
+}  // namespace pipward

@@ -1,0 +1,28 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include <map>
+#include <string>
+#include <vector>
+
+#include "pipward/record/orchard.h"
+#include "pipward/record/table.h"
+#include "pipward/value/finding.h"
+
+namespace pipward {
+
+/// A row that is to be added to a table of the schema, by column name. Columns that are not given are
+/// unknown.
+struct AddedRecord {
+    std::string table;
+    std::map<std::string, Cell> cells{};
+    std::optional<MapPoint> at{};
+    std::vector<MapPoint> line{};
+};
+
+/// What the rules of check_orchard() about trees, accessions, rows and names say of the book with these rows
+/// that they do not say of it without. Rows must have their required values and pass check_cell(). That two
+/// names look alike is not told. Pure.
+Findings check_added(const Orchard& before, const std::vector<AddedRecord>& rows, Day as_of);
+
+}  // namespace pipward

@@ -1,0 +1,19 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include <span>
+
+#include "pipward/operation/adopt.h"
+#include "pipward/place/transformation.h"
+
+/// What is said of where a layer's rows lie.
+namespace pipward {
+
+/// Row by row: far from the book, exchanged coordinates, degrees taken for metres, nowhere. False where the
+/// coordinates cannot be what they are said to be.
+bool judge_whereabouts(Adoption& adoption, std::span<const LonLat> known);
+
+/// How true the places are that come of it.
+void tell_transformation(Adoption& adoption, const TransformationFacts& facts, const std::string& book_crs);
+
+}  // namespace pipward

@@ -1,0 +1,175 @@
+// SPDX-License-Identifier: MIT
+#include <algorithm>
+#include <array>
+
+#include "pipward/book/adopt_words.h"
+#include "pipward/operation/adopt.h"
+#include "pipward/operation/column_of.h"
+#include "pipward/value/utf8.h"
+
+namespace pipward {
+namespace {
+
+using enum CellType;
+
+struct FieldRow {
+    const FieldGoal* goal = nullptr;
+    std::string samples{};
+    int known = 0;
+    int unreadable = 0;
+};
+
+std::vector<CodeWord> column_words() {
+    std::vector<CodeWord> codes;
+    for (const auto& column : adopt_columns()) {
+        const auto code = std::string(column.table) + "." + std::string(column.column);
+        codes.push_back({code, column_label(code)});
+    }
+    return codes;
+}
+
+constexpr std::array guess_words{
+    std::pair{GuessedBy::nothing, std::pair{"none", "goes nowhere"}},
+    std::pair{GuessedBy::same_name, std::pair{"same_name", "same name"}},
+    std::pair{GuessedBy::word, std::pair{"trade_word", "trade word"}},
+    std::pair{GuessedBy::cut_short, std::pair{"cut_short", "name cut short"}},
+    std::pair{GuessedBy::near_word, std::pair{"near_word", "name some letters off"}},
+    std::pair{GuessedBy::values, std::pair{"values", "its values are accessions of the book"}},
+    std::pair{GuessedBy::given, std::pair{"given", "as you said"}}};
+
+std::vector<CodeWord> guesses_as_codes() {
+    std::vector<CodeWord> codes;
+    for (const auto& [guess, words] : guess_words) {
+        codes.push_back({words.first, words.second});
+    }
+    return codes;
+}
+
+std::string guess_code(GuessedBy by) {
+    const auto* const found =
+        std::ranges::find(guess_words, by, [](const auto& entry) { return entry.first; });
+    return found->second.first;
+}
+
+const std::vector<ColumnOf<FieldRow>>& field_columns() {
+    static const std::vector<ColumnOf<FieldRow>> columns{
+        {{"field", text, "", "Field", "The field of the layer."},
+         [](const FieldRow& f) { return text_cell(f.goal->field); }},
+        {{"goes_to", text, "", "Goes to", "The column of the book; empty where it is not taken.",
+          column_words()},
+         [](const FieldRow& f) { return text_cell(f.goal->column); }},
+        {{"guessed_by", text, "", "Guessed by", "How that was found.", guesses_as_codes()},
+         [](const FieldRow& f) { return text_cell(guess_code(f.goal->by)); }},
+        {{"word", text, "", "Word", "The word that its name was taken for."},
+         [](const FieldRow& f) { return text_cell(f.goal->word); }},
+        {{"instead", text, "", "Taken instead", "The field that the column is taken from instead."},
+         [](const FieldRow& f) { return text_cell(f.goal->column.empty() ? f.goal->instead : ""); }},
+        {{"samples", text, "", "Samples", "Some of its values."},
+         [](const FieldRow& f) { return text_cell(f.samples); }},
+        {{"known", whole, "", "Known", "Features that have a value."},
+         [](const FieldRow& f) { return whole_cell(f.known); }},
+        {{"unreadable", whole, "", "Unreadable", "Values that the column cannot hold."},
+         [](const FieldRow& f) { return whole_cell(f.unreadable); }},
+    };
+    return columns;
+}
+
+std::string samples_of(const FieldSample& field) {
+    constexpr std::size_t enough = 3;
+    constexpr std::size_t longest = 24;
+    std::vector<std::string> seen;
+    for (const auto& text : field.texts) {
+        const auto shown = one_line(text, longest);
+        if (seen.size() < enough && std::ranges::find(seen, shown) == seen.end()) {
+            seen.push_back(shown);
+        }
+    }
+    std::string samples;
+    for (const auto& text : seen) {
+        samples += (samples.empty() ? "" : " | ") + text;
+    }
+    return samples;
+}
+
+struct FateRow {
+    const AdoptRow* row = nullptr;
+    std::string name{};
+};
+
+constexpr std::array fate_words{std::pair{Fate::added, std::pair{"added", "added"}},
+                                std::pair{Fate::known, std::pair{"known", "in the book already"}},
+                                std::pair{Fate::left_out, std::pair{"left_out", "left out"}},
+                                std::pair{Fate::refused, std::pair{"refused", "refused"}}};
+
+std::vector<CodeWord> fates_as_codes() {
+    std::vector<CodeWord> codes;
+    for (const auto& [fate, words] : fate_words) {
+        codes.push_back({words.first, words.second});
+    }
+    return codes;
+}
+
+std::string fate_code(Fate fate) {
+    return std::ranges::find(fate_words, fate, [](const auto& entry) { return entry.first; })->second.first;
+}
+
+const std::vector<ColumnOf<FateRow>>& row_columns() {
+    static const std::vector<ColumnOf<FateRow>> columns{
+        {{"feature", text, "", "Feature", "The row of the layer, by its number."},
+         [](const FateRow& r) { return text_cell(r.row->feature); }},
+        {{"name", text, "", "Name", "Its label or name in the book."},
+         [](const FateRow& r) { return text_cell(r.name); }},
+        {{"accession", text, "", "Accession", "A tree's accession, as the book writes it."},
+         [](const FateRow& r) { return text_cell(r.row->text("accession")); }},
+        {{"block", text, "", "Block", "The block that it stands in."},
+         [](const FateRow& r) { return text_cell(r.row->text("block")); }},
+        {{"row", text, "", "Tree row", "A tree's row within the block."},
+         [](const FateRow& r) { return text_cell(r.row->text("row")); }},
+        {{"position", text, "", "Position", "A tree's position in the row."},
+         [](const FateRow& r) { return text_cell(r.row->text("position")); }},
+        {{"fate", text, "", "What happens", "What writing does with it.", fates_as_codes()},
+         [](const FateRow& r) { return text_cell(fate_code(r.row->fate)); }},
+        {{"why", text, "", "Why", "The reason, where it is not simply added."},
+         [](const FateRow& r) { return text_cell(r.row->why.text()); }},
+    };
+    return columns;
+}
+
+}  // namespace
+
+TableShape adopt_field_shape() {
+    return shape_of<FieldRow>(
+        {"adopt_field", "Fields", "Where each field of the layer goes in the book.", false, {}},
+        field_columns());
+}
+
+Table adopt_field_table(const Adoption& adoption) {
+    Table table{adopt_field_shape(), {}};
+    for (std::size_t i = 0; i < adoption.fields.size(); ++i) {
+        const auto& field = adoption.fields[i];
+        const auto unreadable = adoption.unreadable.find(field.name);
+        const FieldRow row{&adoption.mapping.goals[i], samples_of(field),
+                           static_cast<int>(field.texts.size()),
+                           unreadable == adoption.unreadable.end() ? 0 : unreadable->second};
+        table.rows.push_back(row_of(row, field_columns()));
+    }
+    return table;
+}
+
+TableShape adopt_row_shape() {
+    return shape_of<FateRow>(
+        {"adopt_row", "Features", "What becomes of each feature of the layer.", true, {}}, row_columns());
+}
+
+Table adopt_row_table(const Adoption& adoption) {
+    Table table{adopt_row_shape(), {}};
+    for (const auto& row : adoption.rows) {
+        table.rows.push_back(row_of(FateRow{&row, one_line(row.text(adoption.key()), 60)}, row_columns()));
+        if (!row.points.empty() && row.fate != Fate::refused) {
+            table.rows.back().at = row.points.front();
+        }
+    }
+    return table;
+}
+
+}  // namespace pipward

@@ -1,0 +1,148 @@
+// SPDX-License-Identifier: MIT
+#include <algorithm>
+#include <array>
+#include <set>
+
+#include "pipward/book/added_records.h"
+#include "pipward/book/schema.h"
+#include "pipward/operation/adopt.h"
+#include "pipward/operation/adopt_known.h"
+#include "pipward/value/utf8.h"
+
+namespace pipward {
+namespace {
+
+Sentence as_sentence(const std::string& text) {
+    return verbatim(text);
+}
+
+GeometryKind geometry_of(const std::string& table) {
+    return find_book_table(table)->geometry;
+}
+
+MadeRow made_of(const AdoptRow& row, const std::string& table) {
+    return {table, row.cells, row.points};
+}
+
+AddedRecord record_of(const MadeRow& made) {
+    AddedRecord record{made.table, made.cells};
+    const auto kind = geometry_of(made.table);
+    if (kind == GeometryKind::point && !made.points.empty()) {
+        record.at = made.points.front();
+    } else if (kind == GeometryKind::line) {
+        record.line = made.points;
+    }
+    return record;
+}
+
+bool has_required(const MadeRow& row) {
+    return std::ranges::all_of(find_book_table(row.table)->columns, [&](const BookColumn& column) {
+        return !column.required || row.cells.contains(std::string(column.name));
+    });
+}
+
+constexpr std::array<const char*, 4> parents_first{"block", "tree_row", "accession", "tree"};
+
+// A name that the layer has twice, or the book already, was told: it must not make others look wrong.
+bool stands_alone(const Adoption& adoption, const AdoptRow& row, std::set<std::string>& seen,
+                  const std::map<std::string, KnownThing>& known) {
+    const auto name = row.text(adoption.key());
+    const auto key = adoption.table == "tree_row" ? row.text("block") + "\n" + name : name;
+    return !name.empty() && !known.contains(key) && seen.insert(key).second;
+}
+
+// Refused rows are looked at as well: everything that is wrong with them is to be told at once.
+std::vector<AddedRecord> records_of(const Adoption& adoption, const Orchard& orchard) {
+    std::vector<AddedRecord> records;
+    for (const auto* table : parents_first) {
+        for (const auto& row : adoption.made) {
+            if (row.table == table && has_required(row)) {
+                records.push_back(record_of(row));
+            }
+        }
+    }
+    const auto known = known_things(adoption.table, orchard);
+    std::set<std::string> seen;
+    for (const auto& row : adoption.rows) {
+        const auto made = made_of(row, adoption.table);
+        if ((row.fate == Fate::added || row.fate == Fate::refused) && has_required(made) &&
+            stands_alone(adoption, row, seen, known)) {
+            records.push_back(record_of(made));
+        }
+    }
+    return records;
+}
+
+template <class Rows, class Is>
+bool is_there(const Rows& rows, const Is& is) {
+    return std::ranges::any_of(rows, is);
+}
+
+bool is_made(const Adoption& adoption, const std::string& table, const std::string& name) {
+    return is_there(adoption.made, [&](const MadeRow& made) {
+        const auto cell = made.cells.find("name");
+        return made.table == table && cell != made.cells.end() && to_text(cell->second) == name;
+    });
+}
+
+// Names that the book lacks were told one by one already; here they count as if they were there.
+Orchard with_missing_names(const Adoption& adoption, Orchard orchard) {
+    if (adoption.table != "tree" && adoption.table != "tree_row") {
+        return orchard;
+    }
+    std::set<std::string> accessions;
+    std::set<std::string> blocks;
+    std::set<std::pair<std::string, std::string>> rows;
+    for (const auto& row : adoption.rows) {
+        accessions.insert(row.text("accession"));
+        blocks.insert(row.text("block"));
+        rows.insert({row.text("block"), row.text("row")});
+    }
+    for (const auto& name : accessions) {
+        if (!name.empty() && !is_made(adoption, "accession", name) &&
+            !is_there(orchard.accessions, [&](const Accession& a) { return a.name == name; })) {
+            Accession accession;
+            accession.name = name;
+            orchard.accessions.push_back(std::move(accession));
+        }
+    }
+    for (const auto& name : blocks) {
+        if (!name.empty() && !is_made(adoption, "block", name) &&
+            !is_there(orchard.blocks, [&](const Block& b) { return b.name == name; })) {
+            orchard.blocks.push_back({.name = name, .note = {}});
+        }
+    }
+    for (const auto& [block, name] : rows) {
+        if (!block.empty() && !name.empty() &&
+            !is_there(orchard.rows,
+                      [&, b = block, n = name](const TreeRow& r) { return r.block == b && r.name == n; })) {
+            orchard.rows.push_back({.block = block, .name = name, .spacing = {}, .note = {}});
+        }
+    }
+    return orchard;
+}
+
+bool is_named(const Adoption& adoption, const AdoptRow& row, const std::string& name) {
+    constexpr std::size_t as_findings_name_it = 40;
+    const auto own = row.text(adoption.key());
+    return own == name || (own.size() > as_findings_name_it && one_line(own, as_findings_name_it) == name);
+}
+
+}  // namespace
+
+void judge_whole(Adoption& adoption, const AdoptRequest& request, const Orchard& orchard) {
+    for (auto& finding :
+         check_added(with_missing_names(adoption, orchard), records_of(adoption, orchard), request.as_of)) {
+        const auto row = std::ranges::find_if(adoption.rows, [&](const AdoptRow& candidate) {
+            return finding.table == adoption.table && is_named(adoption, candidate, finding.row);
+        });
+        if (row == adoption.rows.end()) {
+            adoption.findings.push_back(std::move(finding));
+        } else {
+            adoption.complain(finding.level, *row, finding.field, finding.value, as_sentence(finding.message),
+                              as_sentence(finding.remedy));
+        }
+    }
+}
+
+}  // namespace pipward
