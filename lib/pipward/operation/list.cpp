@@ -11,7 +11,8 @@ std::span<const std::unique_ptr<const Operation>> operations() {
         row_number(),    season_clock(),  bloom_fit(),      bloom_skill(),      bloom_forecast(),
         cross_outlook(), season_plan(),   note_bloom(),     note_pollination(), note_pollen_test(),
         note_pick(),     note_seed_lot(), note_sprouts(),   note_seed_out(),    note_score(),
-        note_undo(),     tree_find(),     tree_near(),      walk_order(),
+        note_undo(),     tree_find(),     tree_near(),      walk_order(),       field_map(),
+        label_sheet(),
     };
     return all;
 }
