@@ -42,7 +42,7 @@ TEST(FieldMap, ShowsTheOrchardOnOnePageOfARoundScaleWithEveryRowAndPosition) {
     EXPECT_EQ(count("row"), 10);  // five rows, both ends
     EXPECT_GE(count("12"), 5);
     EXPECT_EQ(count("N"), 1);
-    EXPECT_EQ(count("Pollinizer"), 0);
+    EXPECT_EQ(count("Pollinizer"), 1);
     EXPECT_EQ(count("Parent"), 1);
     EXPECT_EQ(count("Seedling"), 1);
 }

@@ -118,7 +118,7 @@ TEST(LabelLayout, SaysWhenATextIsTooLongForACodeAndHowLargeItsDotsAre) {
     const auto large = lay_label({"A", {}, {}, "A"}, room, half_an_em);
     ASSERT_TRUE(small.qr_module && large.qr_module);
     EXPECT_LT(*small.qr_module, least_qr_module);
-    EXPECT_GT(large.qr_module->value, 0.9);
+    EXPECT_NEAR(large.qr_module->value, 0.75, 1e-9);  // more would help nobody
 }
 
 TEST(LabelLayout, ATagHasLinesToWriteOn) {

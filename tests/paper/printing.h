@@ -3,6 +3,7 @@
 
 #include <unistd.h>
 
+#include <algorithm>
 #include <array>
 #include <cstdio>
 #include <cstdlib>
@@ -63,28 +64,10 @@ class PrintedFile {
                         std::to_string(page) + " " + part + " " + pdf() + " " + root);
         return root + ".pgm";
     }
-    /// The part of a page that a box covers.
-    std::string picture(int page, int dots, const Box& box) const {
-        const auto dot = [&](Millimetres length) {
-            return std::to_string(static_cast<int>(length.value / 25.4 * dots + 0.5));
-        };
-        return picture(page, dots,
-                       "-x " + dot(box.left) + " -y " + dot(box.top) + " -W " + dot(box.width) + " -H " +
-                           dot(box.height));
-    }
 
   private:
     std::filesystem::path folder_;
 };
-
-/// What a QR reader finds in a picture, without the line end that it adds.
-inline std::string code_in(const std::string& picture) {
-    auto text = output_of("zbarimg -q --raw --nodbus -Sdisable -Sqrcode.enable " + picture);
-    if (!text.empty() && text.back() == '\n') {
-        text.pop_back();
-    }
-    return text;
-}
 
 struct Grey {
     int width = 0;
@@ -108,6 +91,46 @@ inline Grey read_picture(const std::string& path) {
     rest << file.rdbuf();
     grey.dots = rest.str();
     return grey;
+}
+
+/// The part of a picture that a box covers, as a picture of its own.
+inline void cut_out(const Grey& page, const Box& box, int dots, const std::string& path) {
+    const auto dot = [&](Millimetres length) { return static_cast<int>(length.value / 25.4 * dots + 0.5); };
+    const int left = dot(box.left);
+    const int top = dot(box.top);
+    const int width = std::min(dot(box.width), page.width - left);
+    const int height = std::min(dot(box.height), page.height - top);
+    std::ofstream file(path, std::ios::binary);
+    file << "P5 " << width << " " << height << " 255\n";
+    for (int row = top; row < top + height; ++row) {
+        file.write(page.dots.data() + static_cast<std::ptrdiff_t>(row) * page.width + left, width);
+    }
+}
+
+/// What a QR reader finds in pictures that hold one code each, a line for each code.
+inline std::string codes_in(const std::string& pictures) {
+    return output_of("zbarimg -q --raw --nodbus -Sdisable -Sqrcode.enable " + pictures);
+}
+
+/// The same of one picture, without the line end that the reader adds.
+inline std::string code_in(const std::string& picture) {
+    auto text = codes_in(picture);
+    if (!text.empty() && text.back() == '\n') {
+        text.pop_back();
+    }
+    return text;
+}
+
+/// What the codes in the boxes of a page say, a line for each that could be read.
+inline std::string codes_in(const PrintedFile& file, int page, int dots, const std::vector<Box>& boxes) {
+    const auto picture = read_picture(file.picture(page, dots));
+    std::string pictures;
+    for (std::size_t i = 0; i < boxes.size(); ++i) {
+        const auto path = file.path("part-" + std::to_string(i) + ".pgm");
+        cut_out(picture, boxes[i], dots, path);
+        pictures += path + " ";
+    }
+    return codes_in(pictures);
 }
 
 struct PrintedWord {

@@ -11,6 +11,8 @@ namespace {
 
 constexpr double comfortable_points = 6.5;
 constexpr double tiniest_points = 1;
+// Larger dots make a code no easier to read at arm's length (common practice, no source).
+constexpr Millimetres easy_module{0.75};
 constexpr Millimetres gap{0.7};         // between texts
 constexpr Millimetres column_gap{1};    // between texts and code
 constexpr Millimetres blank_width{19};  // a word and room for a date
@@ -24,6 +26,7 @@ struct Wish {
     double points = 0;
     bool bold = false;
     double one_line_share = 1;
+    TextSize line{};  ///< on one line at that size; it grows evenly with the size
 };
 
 struct Fitted {
@@ -38,16 +41,17 @@ struct Rooms {
 };
 
 // The code at the right of a broad label, at the foot of a tall one.
-Rooms divided(const Box& room, bool with_qr) {
-    if (!with_qr) {
+Rooms divided(const Box& room, const std::optional<QrCode>& code) {
+    if (!code) {
         return {room, {}};
     }
+    const auto enough = easy_module * (code->size + 2 * qr_free_zone);
     if (room.height > room.width * 1.2) {
-        const auto side = std::min(room.width, room.height * 0.4);
+        const auto side = std::min({room.width, room.height * 0.4, enough});
         return {{room.left, room.top, room.width, room.height - side - column_gap},
                 {room.left + (room.width - side) / 2, room.bottom() - side, side, side}};
     }
-    const auto side = std::min(room.height, room.width * 0.42);
+    const auto side = std::min({room.height, room.width * 0.42, enough});
     return {{room.left, room.top, room.width - side - column_gap, room.height},
             {room.right() - side, room.top + (room.height - side) / 2, side, side}};
 }
@@ -56,7 +60,7 @@ double within(double least, double points, double most) {
     return std::clamp(points, least, most);
 }
 
-std::vector<Wish> wishes_of(const LabelText& label, const Box& room) {
+std::vector<Wish> wishes_of(const LabelText& label, const Box& room, const TextRuler& ruler) {
     const double height = to_points(std::min(room.height, room.width));
     std::vector<Wish> wishes;
     if (!label.headline.empty()) {
@@ -67,17 +71,17 @@ std::vector<Wish> wishes_of(const LabelText& label, const Box& room) {
         wishes.push_back(
             {clean_text(line), points, false, std::min(1.0, std::max(0.6, comfortable_points / points))});
     }
+    for (auto& wish : wishes) {
+        wish.line = ruler(wish.text, {wish.points, wish.bold}, {});
+    }
     return wishes;
 }
 
 // The size at which a text stands on one line of this width, but no smaller than it may shrink.
-double one_line_points(const Wish& wish, double factor, Millimetres width, const TextRuler& ruler) {
-    const double wanted = wish.points * factor;
-    const auto line = ruler(wish.text, {wanted, wish.bold}, {});
-    if (line.width <= width) {
-        return wanted;
-    }
-    return std::max(wanted * (width / line.width) * 0.995, wanted * wish.one_line_share);
+double one_line_points(const Wish& wish, double factor, Millimetres width) {
+    const auto line = wish.line.width * factor;
+    const double share = line <= width ? 1.0 : std::max(width / line * 0.995, wish.one_line_share);
+    return wish.points * factor * share;
 }
 
 // The headline by itself; the lines below it all in one size.
@@ -86,7 +90,7 @@ std::vector<Fitted> fitted(const std::vector<Wish>& wishes, double factor, Milli
     std::vector<Fitted> texts;
     double smallest = 1e9;
     for (const auto& wish : wishes) {
-        texts.push_back({&wish, one_line_points(wish, factor, width, ruler), {}});
+        texts.push_back({&wish, one_line_points(wish, factor, width), {}});
         smallest = wish.bold ? smallest : std::min(smallest, texts.back().points);
     }
     for (auto& text : texts) {
@@ -132,6 +136,16 @@ Attempt attempt(const LabelText& label, const std::vector<Wish>& wishes, const B
     return tried;
 }
 
+// However it is wrapped, text covers no less than it does on one line: a look that costs nothing.
+bool may_fit(const std::vector<Wish>& wishes, const Box& room, double factor) {
+    double covered = 0;
+    for (const auto& wish : wishes) {
+        const double smallest = factor * wish.one_line_share;
+        covered += (wish.line.width * smallest).value * (wish.line.height * smallest).value;
+    }
+    return covered <= room.width.value * room.height.value;
+}
+
 bool fits(const Attempt& tried, const Box& room) {
     return tried.height <= room.height && std::ranges::all_of(tried.texts, [&](const Fitted& text) {
                return text.size.width <= room.width;
@@ -145,6 +159,9 @@ std::optional<Attempt> best_attempt(const LabelText& label, const std::vector<Wi
         smallest = std::min(smallest, wish.points);
     }
     for (double factor = 1; factor * smallest >= tiniest_points; factor *= 0.96) {
+        if (!may_fit(wishes, room, factor)) {
+            continue;
+        }
         auto tried = attempt(label, wishes, room, factor, ruler);
         if (fits(tried, room)) {
             return tried;
@@ -215,8 +232,8 @@ LaidLabel lay_label(const LabelText& label, const Box& room, const TextRuler& ru
     LaidLabel laid;
     const auto code = label.qr ? qr_code(*label.qr) : std::nullopt;
     laid.qr_fits = !label.qr || code.has_value();
-    const auto rooms = divided(room, code.has_value());
-    const auto wishes = wishes_of(label, rooms.text);
+    const auto rooms = divided(room, code);
+    const auto wishes = wishes_of(label, rooms.text, ruler);
     const auto tried = best_attempt(label, wishes, rooms.text, ruler);
     if (!tried) {
         laid.fits = false;

@@ -53,7 +53,7 @@ std::vector<PaperSpot> MapDrawing::line_of(const MapRow& row) const {
 }
 
 bool MapDrawing::is_on_page(PaperSpot spot) const {
-    return holds(inset(box_, {1}), {spot.x, spot.y, {}, {}});
+    return holds(inset(box_, {1.6}), {spot.x, spot.y, {}, {}});
 }
 
 void MapDrawing::put_text(const std::string& text, const Box& box, const Face& face) {
