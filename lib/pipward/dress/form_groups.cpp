@@ -16,7 +16,7 @@ const std::vector<Tab>& tabs() {
     static const std::vector<Tab> all{
         {"tree", "Tree", {"label", "accession", "purpose", "rootstock", "planted_on", "removed_on", "note"}},
         {"tree", "Place", {"block", "row", "position", "placed_by", "accuracy_m", "elevation_m"}},
-        {"accession", "Accession", {"name", "kind", "seed_parent", "pollen_parent", "note"}},
+        {"accession", "Accession", {"name", "kind", "species", "seed_parent", "pollen_parent", "note"}},
         {"accession",
          "Breeding",
          {"s_alleles", "ploidy", "seed_ripe_days", "chill_portions", "protected_until"}},
