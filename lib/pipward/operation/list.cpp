@@ -13,6 +13,7 @@ std::span<const std::unique_ptr<const Operation>> operations() {
         note_pollination(), note_pollen_test(), note_pick(),    note_seed_lot(),  note_sprouts(),
         note_seed_out(),    note_score(),       note_undo(),    seed_status(),    seed_cold(),
         seed_trial(),       row_assign(),       tree_find(),    tree_near(),      walk_order(),
+        field_map(),        label_sheet(),
     };
     return all;
 }

@@ -38,5 +38,7 @@ std::unique_ptr<const Operation> row_assign();
 std::unique_ptr<const Operation> tree_find();
 std::unique_ptr<const Operation> tree_near();
 std::unique_ptr<const Operation> walk_order();
+std::unique_ptr<const Operation> field_map();
+std::unique_ptr<const Operation> label_sheet();
 
 }  // namespace pipward

@@ -9,6 +9,7 @@
 
 #include "pipward/operation/complaint.h"
 #include "pipward/operation/place_reading.h"
+#include "pipward/value/sentence.h"
 
 namespace pipward {
 namespace {
@@ -54,28 +55,29 @@ std::vector<std::uint32_t> labelled(const Orchard& orchard, const TreeChoice& ch
     return trees;
 }
 
-std::vector<std::uint32_t> candidates(const Orchard& orchard, const TreeChoice& choice, Findings& findings) {
+std::vector<std::uint32_t> candidates(const Orchard& orchard, const TreeChoice& choice,
+                                      const TreeDemand& demand, Findings& findings) {
     if (!trimmed(choice.labels).empty()) {
         return labelled(orchard, choice, findings);
     }
     std::vector<std::uint32_t> trees;
     for (std::uint32_t i = 0; i < orchard.trees.size(); ++i) {
-        if (!orchard.trees[i].removed_on) {
+        if (demand.removed_too || !orchard.trees[i].removed_on) {
             trees.push_back(i);
         }
     }
     return trees;
 }
 
-Finding left_out(const Tree& tree) {
-    const bool gone = tree.removed_on.has_value();
+Finding left_out(const Tree& tree, const TreeDemand& demand) {
+    const bool gone = tree.removed_on && !demand.removed_too;
     return {Level::warning,
             "tree",
             tree.label,
             gone ? "removed_on" : "",
             gone ? to_iso(*tree.removed_on) : "",
-            gone ? say("The tree was removed: the walk leaves it out.")
-                 : say("The tree has no place on the map: the walk leaves it out."),
+            gone ? say("The tree was removed: it is left out.")
+                 : say("The tree has no place on the map: it is left out."),
             gone ? Sentence{} : say("Draw it on the map.")};
 }
 
@@ -123,6 +125,18 @@ bool TreeChoice::is_empty() const {
     return trimmed(labels).empty() && accession.empty() && block.empty() && !purpose && !tasks_on && !urgency;
 }
 
+std::vector<Bound<TreeChoice>> tree_choice_parameters() {
+    return {parameter(&TreeChoice::labels, "trees", "Trees",
+                      "Labels of the trees, with commas between; all that fit the rest where left out."),
+            parameter(&TreeChoice::accession, "of-accession", "Accession", "Only trees of this accession."),
+            parameter(&TreeChoice::block, "of-block", "Block", "Only trees of this block."),
+            parameter(&TreeChoice::purpose, "purpose", "Purpose", "Only trees that serve this purpose."),
+            parameter(&TreeChoice::tasks_on, "tasks-on", "Tasks of the day",
+                      "Only trees at which the season's plan has something to do on this day."),
+            parameter(&TreeChoice::urgency, "urgency", "Urgency",
+                      "Only trees at which the season's plan has something to do that is so urgent.")};
+}
+
 std::map<std::string, Sentence> planned_works(const std::string& location, const TreeChoice& choice) {
     std::map<std::string, Sentence> works;
     bool planned = false;
@@ -147,18 +161,18 @@ std::map<std::string, Sentence> planned_works(const std::string& location, const
 }
 
 std::vector<ChosenTree> chosen_trees(const std::string& location, const Orchard& orchard,
-                                     const TreeChoice& choice, Findings& findings) {
+                                     const TreeChoice& choice, Findings& findings, const TreeDemand& demand) {
     const bool by_task = choice.tasks_on || choice.urgency;
     const auto works = by_task ? planned_works(location, choice) : std::map<std::string, Sentence>{};
     std::vector<ChosenTree> chosen;
-    for (const auto i : candidates(orchard, choice, findings)) {
+    for (const auto i : candidates(orchard, choice, demand, findings)) {
         const auto& tree = orchard.trees[i];
         const auto work = works.find(tree.label);
         if (!fits(tree, choice) || (by_task && work == works.end())) {
             continue;
         }
-        if (tree.removed_on || !tree.at) {
-            findings.push_back(left_out(tree));
+        if ((tree.removed_on && !demand.removed_too) || (!tree.at && demand.with_place)) {
+            findings.push_back(left_out(tree, demand));
             continue;
         }
         chosen.push_back({i, by_task ? work->second : Sentence{}});

@@ -8,7 +8,7 @@
 
 #include "pipward/book/book.h"
 #include "pipward/cross/plan.h"
-#include "pipward/operation/operation.h"
+#include "pipward/operation/declare.h"
 #include "pipward/record/words.h"
 
 /// Which trees somebody wants to go to.
@@ -28,15 +28,25 @@ struct TreeChoice {
     bool is_empty() const;
 };
 
+/// The parameters that fill a choice, for a request that extends it.
+std::vector<Bound<TreeChoice>> tree_choice_parameters();
+
+/// What the work with the trees asks of them.
+struct TreeDemand {
+    bool with_place = true;    ///< trees without a place are left out
+    bool removed_too = false;  ///< removed trees are taken as well
+};
+
 struct ChosenTree {
     std::uint32_t tree = 0;  ///< into Orchard::trees
     Sentence work{};         ///< what is to be done there: "pollinate 26-01; ..."
 };
 
-/// The standing trees of a choice that have a place, in the order of the book. Labels that no tree has are
-/// errors that offer the nearest; removed trees and trees without a place are warnings.
+/// The trees of a choice that meet the demand, in the order of the book. Labels that no tree has are errors
+/// that offer the nearest; trees that are left out though they were named or have no place are warnings.
 std::vector<ChosenTree> chosen_trees(const std::string& location, const Orchard& orchard,
-                                     const TreeChoice& choice, Findings& findings);
+                                     const TreeChoice& choice, Findings& findings,
+                                     const TreeDemand& demand = {});
 
 /// What the season's plan asks for: works by label, of a day and of an urgency where these are given. Throws
 /// Error (input) where the book has no plan.

@@ -16,14 +16,8 @@
 namespace pipward {
 namespace {
 
-struct Request {
+struct Request : TreeChoice {
     BookName book;
-    std::string trees;
-    std::string accession;
-    std::string block;
-    std::optional<TreePurpose> purpose;
-    std::optional<Day> tasks_on;
-    std::optional<Urgency> urgency;
     std::string from;
     std::string to;
     bool back = false;
@@ -34,11 +28,6 @@ struct Request {
 
 /// So many stops take some seconds; more are no walk of a day.
 constexpr std::size_t most_stops = 1500;
-
-TreeChoice choice_of(const Request& request) {
-    return {request.trees,   request.accession, request.block,
-            request.purpose, request.tasks_on,  request.urgency};
-}
 
 struct StopRow {
     int order = 0;
@@ -107,7 +96,7 @@ TableShape leg_shape() {
 
 Findings check(const Request& request) {
     Findings findings;
-    if (choice_of(request).is_empty()) {
+    if (request.is_empty()) {
         findings.push_back(about_parameter("trees", "", say("Nothing says which trees to visit."),
                                            say("Give labels with trees, or choose by of-accession, of-block, "
                                                "purpose, tasks-on or urgency.")));
@@ -216,7 +205,7 @@ Outcome run(const Request& request, const Run& lent) {
     lent.step(0.2, say("Choosing trees"));
     Outcome outcome;
     outcome.findings = reading.findings;
-    const auto chosen = chosen_trees(request.book.location, orchard, choice_of(request), outcome.findings);
+    const auto chosen = chosen_trees(request.book.location, orchard, request, outcome.findings);
     WalkWish wish;
     wish.start = end_of(orchard, {"start", request.from}, outcome.findings);
     wish.end = request.back ? wish.start : end_of(orchard, {"end", request.to}, outcome.findings);
@@ -238,17 +227,9 @@ Outcome run(const Request& request, const Run& lent) {
 }
 
 std::vector<Bound<Request>> parameters() {
-    return {
-        book_parameter(&Request::book),
-        parameter(&Request::trees, "trees", "Trees",
-                  "Labels of the trees to visit, with commas between; all that fit the rest where left out."),
-        parameter(&Request::accession, "of-accession", "Accession", "Only trees of this accession."),
-        parameter(&Request::block, "of-block", "Block", "Only trees of this block."),
-        parameter(&Request::purpose, "purpose", "Purpose", "Only trees that serve this purpose."),
-        parameter(&Request::tasks_on, "tasks-on", "Tasks of the day",
-                  "Only trees at which the season's plan has something to do on this day."),
-        parameter(&Request::urgency, "urgency", "Urgency",
-                  "Only trees at which the season's plan has something to do that is so urgent."),
+    std::vector<Bound<Request>> all{book_parameter(&Request::book)};
+    std::ranges::copy(tree_choice_parameters(), std::back_inserter(all));
+    const std::vector<Bound<Request>> own{
         parameter(
             &Request::from, "start", "Start",
             "Where the walk begins: a gate as latitude and longitude, as in 48.1340,9.3010, or a tree's "
@@ -269,6 +250,8 @@ std::vector<Bound<Request>> parameters() {
             .in("m")
             .between(0.1, 10.0)
             .advanced()};
+    std::ranges::copy(own, std::back_inserter(all));
+    return all;
 }
 
 }  // namespace

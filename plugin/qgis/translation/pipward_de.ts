@@ -632,6 +632,394 @@
 <context>
     <name>pipward::library</name>
     <message>
+        <source>1 for the first label that is printed.</source>
+        <translation>1 für das erste gedruckte Etikett.</translation>
+    </message>
+    <message>
+        <source>101.6 x 50.8 mm, 2 x 5 on Letter</source>
+        <translation>101,6 x 50,8 mm, 2 x 5 auf Letter</translation>
+    </message>
+    <message>
+        <source>105 x 74 mm, 2 x 4 on A4</source>
+        <translation>105 x 74 mm, 2 x 4 auf A4</translation>
+    </message>
+    <message>
+        <source>48.5 x 25.4 mm, 4 x 10 on A4</source>
+        <translation>48,5 x 25,4 mm, 4 x 10 auf A4</translation>
+    </message>
+    <message>
+        <source>63.5 x 38.1 mm, 3 x 7 on A4</source>
+        <translation>63,5 x 38,1 mm, 3 x 7 auf A4</translation>
+    </message>
+    <message>
+        <source>66.7 x 25.4 mm, 3 x 10 on Letter</source>
+        <translation>66,7 x 25,4 mm, 3 x 10 auf Letter</translation>
+    </message>
+    <message>
+        <source>70 x 37 mm, 3 x 8 on A4</source>
+        <translation>70 x 37 mm, 3 x 8 auf A4</translation>
+    </message>
+    <message>
+        <source>99.1 x 67.7 mm, 2 x 4 on A4</source>
+        <translation>99,1 x 67,7 mm, 2 x 4 auf A4</translation>
+    </message>
+    <message>
+        <source>A3, 297 x 420 mm</source>
+        <translation>A3, 297 x 420 mm</translation>
+    </message>
+    <message>
+        <source>A4, 210 x 297 mm</source>
+        <translation>A4, 210 x 297 mm</translation>
+    </message>
+    <message>
+        <source>Code says</source>
+        <translation>Code sagt</translation>
+    </message>
+    <message>
+        <source>Columns</source>
+        <translation>Spalten</translation>
+    </message>
+    <message>
+        <source>Copies</source>
+        <translation>Anzahl</translation>
+    </message>
+    <message>
+        <source>Dots of the code</source>
+        <translation>Punkte des Codes</translation>
+    </message>
+    <message>
+        <source>Every label that is printed, in the order of the sheets.</source>
+        <translation>Jedes gedruckte Etikett, in der Reihenfolge der Bögen.</translation>
+    </message>
+    <message>
+        <source>First label</source>
+        <translation>Erstes Etikett</translation>
+    </message>
+    <message>
+        <source>From a label to the next one below it.</source>
+        <translation>Von einem Etikett zum nächsten darunter.</translation>
+    </message>
+    <message>
+        <source>From a label to the next one beside it.</source>
+        <translation>Von einem Etikett zum nächsten daneben.</translation>
+    </message>
+    <message>
+        <source>From the page&apos;s edge to the first label.</source>
+        <translation>Vom Rand der Seite bis zum ersten Etikett.</translation>
+    </message>
+    <message>
+        <source>Gap between columns</source>
+        <translation>Abstand der Spalten</translation>
+    </message>
+    <message>
+        <source>Gap between rows</source>
+        <translation>Abstand der Zeilen</translation>
+    </message>
+    <message>
+        <source>How high a label is.</source>
+        <translation>Wie hoch ein Etikett ist.</translation>
+    </message>
+    <message>
+        <source>How high the page is.</source>
+        <translation>Wie hoch die Seite ist.</translation>
+    </message>
+    <message>
+        <source>How high the small letters of its smallest text are.</source>
+        <translation>Wie hoch die Kleinbuchstaben seines kleinsten Textes sind.</translation>
+    </message>
+    <message>
+        <source>How large one square of the QR code is.</source>
+        <translation>Wie groß ein Quadrat des QR-Codes ist.</translation>
+    </message>
+    <message>
+        <source>How many labels lie below each other.</source>
+        <translation>Wie viele Etiketten untereinander liegen.</translation>
+    </message>
+    <message>
+        <source>How many labels lie beside each other.</source>
+        <translation>Wie viele Etiketten nebeneinander liegen.</translation>
+    </message>
+    <message>
+        <source>How many trees it shows, those that its neighbours show as well counted.</source>
+        <translation>Wie viele Bäume sie zeigt; solche, die auch Nachbarseiten zeigen, zählen mit.</translation>
+    </message>
+    <message>
+        <source>How wide a label is.</source>
+        <translation>Wie breit ein Etikett ist.</translation>
+    </message>
+    <message>
+        <source>How wide the page is.</source>
+        <translation>Wie breit die Seite ist.</translation>
+    </message>
+    <message>
+        <source>Label height</source>
+        <translation>Höhe des Etiketts</translation>
+    </message>
+    <message>
+        <source>Label width</source>
+        <translation>Breite des Etiketts</translation>
+    </message>
+    <message>
+        <source>Labels</source>
+        <translation>Etiketten</translation>
+    </message>
+    <message>
+        <source>Labels and tags</source>
+        <translation>Etiketten und Anhänger</translation>
+    </message>
+    <message>
+        <source>Labels of</source>
+        <translation>Etiketten für</translation>
+    </message>
+    <message>
+        <source>Labels of each tree, tags of each cross, or sheets of blank tags.</source>
+        <translation>Etiketten je Baum, Anhänger je Kreuzung oder Bögen leerer Anhänger.</translation>
+    </message>
+    <message>
+        <source>Labels of the trees, with commas between; all that fit the rest where left out.</source>
+        <translation>Bezeichnungen der Bäume, durch Kommas getrennt; ohne Angabe alle, auf die das Übrige zutrifft.</translation>
+    </message>
+    <message>
+        <source>Left margin</source>
+        <translation>Linker Rand</translation>
+    </message>
+    <message>
+        <source>Letter, 8.5 x 11 inches</source>
+        <translation>Letter, 8,5 x 11 Zoll</translation>
+    </message>
+    <message>
+        <source>Letters on tags</source>
+        <translation>Buchstaben auf Anhängern</translation>
+    </message>
+    <message>
+        <source>Makes a PDF map of a block or of the whole orchard at a round scale: trees by purpose in shape and colour, rows and positions with their numbers, scale bar and north arrow, on several pages with an overview where one would be too small. It also makes a GPX and a KML file, so that a hand-held receiver or a telephone leads to the trees. Nothing is written to the book.</source>
+        <translation>Macht einen Plan eines Blocks oder der ganzen Anlage als PDF in rundem Maßstab: Bäume nach Zweck in Form und Farbe, Reihen und Plätze mit ihren Nummern, Maßstabsleiste und Nordpfeil, auf mehreren Seiten mit Übersicht, wo eine zu klein wäre. Dazu eine GPX- und eine KML-Datei, mit denen ein Handempfänger oder ein Telefon zu den Bäumen führt. Ins Buch wird nichts geschrieben.</translation>
+    </message>
+    <message>
+        <source>Makes a PDF of labels for trees, of tags for the flowers of a season&apos;s crosses, or of tags to fill in by hand, in true millimetres on sheets or rolls. A label holds what stands on the tree, its accession and parents, its address, the year of planting and a QR code. Text that is too long is made smaller and wrapped, never cut. Nothing is written to the book.</source>
+        <translation>Macht ein PDF mit Etiketten für Bäume, mit Anhängern für die Blüten der Kreuzungen einer Saison oder mit Anhängern zum Ausfüllen von Hand, in echten Millimetern auf Bögen oder Rollen. Auf einem Etikett stehen die Bezeichnung des Baums, Akzession und Eltern, Standort, Pflanzjahr und ein QR-Code. Zu langer Text wird verkleinert und umbrochen, nie abgeschnitten. Ins Buch wird nichts geschrieben.</translation>
+    </message>
+    <message>
+        <source>Map for the field</source>
+        <translation>Plan fürs Feld</translation>
+    </message>
+    <message>
+        <source>Number</source>
+        <translation>Nummer</translation>
+    </message>
+    <message>
+        <source>Of crosses: the year in which they bloom; that of the as-of day where left out.</source>
+        <translation>Bei Kreuzungen: das Jahr, in dem sie blühen; ohne Angabe das des Stichtags.</translation>
+    </message>
+    <message>
+        <source>Of crosses: whether every tag has a code of its own, with the next letter that is free.</source>
+        <translation>Bei Kreuzungen: ob jeder Anhänger einen eigenen Code hat, mit dem nächsten freien Buchstaben.</translation>
+    </message>
+    <message>
+        <source>One metre on paper is so many on the ground, 250 for 1:250; the largest at which everything can be read where left out.</source>
+        <translation>Ein Meter auf dem Papier sind so viele am Boden, 250 für 1:250; ohne Angabe der größte Maßstab, bei dem alles zu lesen ist.</translation>
+    </message>
+    <message>
+        <source>One metre on paper is so many on the ground.</source>
+        <translation>Ein Meter auf dem Papier sind so viele am Boden.</translation>
+    </message>
+    <message>
+        <source>Outline</source>
+        <translation>Umriss</translation>
+    </message>
+    <message>
+        <source>Overview</source>
+        <translation>Übersicht</translation>
+    </message>
+    <message>
+        <source>Page</source>
+        <translation>Seite</translation>
+    </message>
+    <message>
+        <source>Page height</source>
+        <translation>Höhe der Seite</translation>
+    </message>
+    <message>
+        <source>Page width</source>
+        <translation>Breite der Seite</translation>
+    </message>
+    <message>
+        <source>Pages of the map</source>
+        <translation>Seiten des Plans</translation>
+    </message>
+    <message>
+        <source>Paper</source>
+        <translation>Papier</translation>
+    </message>
+    <message>
+        <source>QR code</source>
+        <translation>QR-Code</translation>
+    </message>
+    <message>
+        <source>Removed trees</source>
+        <translation>Entfernte Bäume</translation>
+    </message>
+    <message>
+        <source>Rows across</source>
+        <translation>Reihen quer</translation>
+    </message>
+    <message>
+        <source>Rows of labels</source>
+        <translation>Zeilen von Etiketten</translation>
+    </message>
+    <message>
+        <source>Says</source>
+        <translation>Text</translation>
+    </message>
+    <message>
+        <source>Scale</source>
+        <translation>Maßstab</translation>
+    </message>
+    <message>
+        <source>Sheet</source>
+        <translation>Bogen</translation>
+    </message>
+    <message>
+        <source>Small letters</source>
+        <translation>Kleinbuchstaben</translation>
+    </message>
+    <message>
+        <source>The labels by their dimensions; the options of dimensions change what they name.</source>
+        <translation>Die Etiketten nach ihren Maßen; die Angaben zu Maßen ändern, was sie nennen.</translation>
+    </message>
+    <message>
+        <source>The order in which labels of trees come.</source>
+        <translation>Die Reihenfolge der Etiketten von Bäumen.</translation>
+    </message>
+    <message>
+        <source>The page of the file on which it stands.</source>
+        <translation>Die Seite der Datei, auf der es steht.</translation>
+    </message>
+    <message>
+        <source>The page of the file.</source>
+        <translation>Die Seite der Datei.</translation>
+    </message>
+    <message>
+        <source>The pages of the map.</source>
+        <translation>Die Seiten des Plans.</translation>
+    </message>
+    <message>
+        <source>The size of the pages; upright or on the side is chosen.</source>
+        <translation>Die Größe der Seiten; hoch oder quer wird gewählt.</translation>
+    </message>
+    <message>
+        <source>Upper margin</source>
+        <translation>Oberer Rand</translation>
+    </message>
+    <message>
+        <source>What gets labels.</source>
+        <translation>Was Etiketten bekommt.</translation>
+    </message>
+    <message>
+        <source>What stands below.</source>
+        <translation>Was darunter steht.</translation>
+    </message>
+    <message>
+        <source>What stands on it large.</source>
+        <translation>Was groß darauf steht.</translation>
+    </message>
+    <message>
+        <source>What the QR code carries.</source>
+        <translation>Was der QR-Code enthält.</translation>
+    </message>
+    <message>
+        <source>What the QR code on a label says; on the tag of a cross it is the tag&apos;s code.</source>
+        <translation>Was der QR-Code auf einem Etikett sagt; auf dem Anhänger einer Kreuzung ist es der Code des Anhängers.</translation>
+    </message>
+    <message>
+        <source>Where to begin on a sheet that is used in part, row by row from the upper left.</source>
+        <translation>Wo auf einem angebrochenen Bogen zu beginnen ist, Zeile für Zeile von links oben.</translation>
+    </message>
+    <message>
+        <source>Whether a thin line shows where to cut.</source>
+        <translation>Ob eine dünne Linie zeigt, wo zu schneiden ist.</translation>
+    </message>
+    <message>
+        <source>Whether it shows where the other pages lie.</source>
+        <translation>Ob sie zeigt, wo die anderen Seiten liegen.</translation>
+    </message>
+    <message>
+        <source>Whether the files for receivers hold a walk along the alleys to all the trees.</source>
+        <translation>Ob die Dateien für Empfänger einen Gang durch die Gassen zu allen Bäumen enthalten.</translation>
+    </message>
+    <message>
+        <source>Whether the map is turned so that rows lie across the page; north is up otherwise.</source>
+        <translation>Ob der Plan so gedreht wird, dass die Reihen quer liegen; sonst ist Norden oben.</translation>
+    </message>
+    <message>
+        <source>Whether the places of removed trees are drawn.</source>
+        <translation>Ob die Plätze entfernter Bäume gezeichnet werden.</translation>
+    </message>
+    <message>
+        <source>Which label of the page it is, row by row from the upper left.</source>
+        <translation>Das wievielte Etikett der Seite es ist, Zeile für Zeile von links oben.</translation>
+    </message>
+    <message>
+        <source>a label for each tree</source>
+        <translation>ein Etikett für jeden Baum</translation>
+    </message>
+    <message>
+        <source>a roll of 100 x 50 mm labels</source>
+        <translation>eine Rolle mit Etiketten 100 x 50 mm</translation>
+    </message>
+    <message>
+        <source>a roll of 57 x 32 mm labels</source>
+        <translation>eine Rolle mit Etiketten 57 x 32 mm</translation>
+    </message>
+    <message>
+        <source>a roll of 89 x 36 mm labels</source>
+        <translation>eine Rolle mit Etiketten 89 x 36 mm</translation>
+    </message>
+    <message>
+        <source>as in the book</source>
+        <translation>wie im Buch</translation>
+    </message>
+    <message>
+        <source>by block, row and position</source>
+        <translation>nach Block, Reihe und Platz</translation>
+    </message>
+    <message>
+        <source>by label</source>
+        <translation>nach Bezeichnung</translation>
+    </message>
+    <message>
+        <source>mm</source>
+        <translation>mm</translation>
+    </message>
+    <message>
+        <source>no code</source>
+        <translation>kein Code</translation>
+    </message>
+    <message>
+        <source>tags for the flowers of the season&apos;s crosses</source>
+        <translation>Anhänger für die Blüten der Kreuzungen der Saison</translation>
+    </message>
+    <message>
+        <source>tags to fill in by hand</source>
+        <translation>Anhänger zum Ausfüllen von Hand</translation>
+    </message>
+    <message>
+        <source>the dimensions that the other options give</source>
+        <translation>die Maße, die die anderen Angaben nennen</translation>
+    </message>
+    <message>
+        <source>the label as plain text</source>
+        <translation>die Bezeichnung als schlichter Text</translation>
+    </message>
+    <message>
+        <source>the same, every second row from its far end, as one walks</source>
+        <translation>ebenso, jede zweite Reihe vom anderen Ende her, wie man geht</translation>
+    </message>
+    <message>
+        <source>the tree&apos;s place as a geo: link that telephones open on a map</source>
+        <translation>der Platz des Baums als geo:-Verweis, den Telefone auf einer Karte öffnen</translation>
+    </message>
+    <message>
         <source>A tree&apos;s accession, as the book writes it.</source>
         <translation>Die Akzession eines Baums, wie das Buch sie schreibt.</translation>
     </message>

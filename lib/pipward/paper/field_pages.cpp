@@ -1,0 +1,83 @@
+// SPDX-License-Identifier: MIT
+#include "pipward/paper/field_pages.h"
+
+#include <algorithm>
+
+#include "pipward/paper/map_drawing.h"
+#include "pipward/paper/map_furniture.h"
+
+namespace pipward {
+namespace {
+
+// Marks keep apart from their neighbours in the row.
+Millimetres mark_size(const FieldMap& map, int denominator) {
+    constexpr double share = 0.5;
+    const double spacing = usual_spacing(map.trees) * 1000 / denominator;
+    return {std::clamp(spacing * share, 0.8, 2.6)};
+}
+
+class PageMaker {
+  public:
+    PageMaker(const FieldMap& map, const FieldPlan& plan, const TextRuler& ruler, const Wording& wording)
+        : map_(map), plan_(plan), ruler_(ruler), wording_(wording) {}
+
+    void make_overview() {
+        MapDrawing drawing(map_, *plan_.overview, ruler_, wording_);
+        drawing.put_row_lines();
+        drawing.put_marks(mark_size(map_, plan_.overview->denominator));
+        drawing.put_block_names();
+        drawing.put_page_frames(plan_.windows, 2);
+        keep(drawing, *plan_.overview, true);
+    }
+    void make(const MapWindow& window) {
+        MapDrawing drawing(map_, window, ruler_, wording_);
+        const auto mark = mark_size(map_, window.denominator);
+        drawing.put_row_lines();
+        drawing.put_marks(mark);
+        if (window.block.empty()) {
+            drawing.put_block_names();
+        }
+        drawing.put_row_names();
+        drawing.put_numbers(mark);
+        keep(drawing, window, false);
+    }
+    FieldPages take() { return std::move(made_); }
+
+  private:
+    int pages() const { return static_cast<int>(plan_.windows.size()) + (plan_.overview ? 1 : 0); }
+
+    void keep(MapDrawing& drawing, const MapWindow& window, bool is_overview) {
+        const int number = static_cast<int>(made_.pages.size()) + 1;
+        made_.trees.push_back(drawing.trees());
+        made_.denominators.push_back(window.denominator);
+        made_.numbers_left_out += drawing.numbers_left_out();
+        Page page{window.page, drawing.take()};
+        std::ranges::move(map_furniture(map_, window, {number, pages(), is_overview}, ruler_, wording_),
+                          std::back_inserter(page.pieces));
+        made_.pages.push_back(std::move(page));
+    }
+
+    const FieldMap& map_;
+    const FieldPlan& plan_;
+    const TextRuler& ruler_;
+    const Wording& wording_;
+    FieldPages made_;
+};
+
+}  // namespace
+
+FieldPages field_pages(const FieldMap& map, const FieldPlan& plan, const TextRuler& ruler,
+                       const Wording& wording, const std::function<void(double share)>& tell) {
+    PageMaker maker(map, plan, ruler, wording);
+    if (plan.overview) {
+        maker.make_overview();
+    }
+    double done = 0;
+    for (const auto& window : plan.windows) {
+        maker.make(window);
+        tell(++done / static_cast<double>(plan.windows.size()));
+    }
+    return maker.take();
+}
+
+}  // namespace pipward

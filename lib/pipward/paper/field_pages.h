@@ -1,0 +1,26 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include <vector>
+
+#include "pipward/paper/field_plan.h"
+#include "pipward/paper/typesetter.h"
+#include "pipward/value/sentence.h"
+
+namespace pipward {
+
+struct FieldPages {
+    std::vector<Page> pages;           ///< the overview first, where there is one
+    std::vector<int> trees;            ///< on each page
+    std::vector<int> denominators;     ///< of each page
+    std::size_t numbers_left_out = 0;  ///< for want of room
+};
+
+/// The map as planned: rows as lines with their names at both ends, trees as marks with their numbers. A
+/// number for which there is no room beside its mark is left out and counted. `tell` hears the share that is
+/// done.
+FieldPages field_pages(
+    const FieldMap& map, const FieldPlan& plan, const TextRuler& ruler, const Wording& wording,
+    const std::function<void(double share)>& tell = [](double) {});
+
+}  // namespace pipward

@@ -1,0 +1,58 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include <span>
+
+#include "pipward/paper/millimetres.h"
+#include "pipward/record/words.h"
+#include "pipward/value/finding.h"
+#include "pipward/value/sentence.h"
+
+/// Where labels lie on a sheet.
+namespace pipward {
+
+/// Equal labels in columns and rows. On a roll the page is one label.
+struct LabelGrid {
+    PageSize page;
+    Millimetres width;   ///< of a label
+    Millimetres height;  ///< of a label
+    int columns = 1;
+    int rows = 1;
+    Millimetres left;        ///< from the page's left edge to the first column
+    Millimetres top;         ///< from the page's top edge to the first row
+    Millimetres gap_across;  ///< between columns
+    Millimetres gap_down;    ///< between rows
+
+    constexpr int labels_a_page() const { return columns * rows; }
+    bool is_roll() const { return columns == 1 && rows == 1 && page.width <= width; }
+};
+
+/// Sheets and rolls that are common, by their dimensions (common practice, no source); or the user's own.
+enum class LabelSheet {
+    a4_70x37,
+    a4_63x38,
+    a4_99x68,
+    a4_105x74,
+    a4_48x25,
+    letter_67x25,
+    letter_102x51,
+    roll_100x50,
+    roll_89x36,
+    roll_57x32,
+    own
+};
+std::span<const Word<LabelSheet>> words(LabelSheet);
+/// Of `own` an empty one.
+LabelGrid grid_of(LabelSheet sheet);
+
+/// A label of the page, row by row from the upper left; 0 is the first.
+Box label_box(const LabelGrid& grid, int place);
+/// The part of it that can be printed on and cut or torn without loss: not at its own edges, and not within 5
+/// mm of a sheet's, where most printers do not print (common practice, no source).
+Box printable_box(const LabelGrid& grid, int place);
+
+/// What is wrong with a grid: labels that lie beyond the page or on one another, or are too small to print
+/// on.
+Findings problems_of(const LabelGrid& grid);
+
+}  // namespace pipward
