@@ -53,9 +53,10 @@ TEST(Trial, TellsTheFullerLotFirstWithItsIntervalAndHalfTimes) {
     EXPECT_NEAR(*trial.arms[0].half_farooq, 70 + 14.0 * 10 / 30, 1e-9);
     ASSERT_EQ(trial.pairs.size(), 1U);
     EXPECT_EQ(trial.pairs[0].verdict, TrialVerdict::more_sprout);
-    EXPECT_EQ(trial.pairs[0].words.text(),
-              "More seed sprouted soaked in moist sand than dry in moist sand: 80 % against 40 % "
-              "(p = 1.1e-08).");
+    EXPECT_EQ(
+        trial.pairs[0].words.text(),
+        "More seed sprouted with “soaked” in moist sand than with “dry” in moist sand: 80 % against 40 % "
+        "(p = 1.1e-08).");
 }
 
 TEST(Trial, RefusesToConcludeFromTooFewSeeds) {

@@ -22,15 +22,15 @@ BookReading read_book_for(const std::string& location) {
 }
 
 Adoption adoption_of(const AdoptRequest& request, const Orchard& orchard, const Run& lent) {
-    lent.step(0.2, "Reading the layer");
+    lent.step(0.2, say("Reading the layer"));
     auto source = open_adoption(request, orchard);
     auto& adoption = source.adoption;
     judge_shapes(adoption);
     read_days(adoption, source.layer, request.day_format);
     read_values(adoption, source.layer, request);
-    lent.step(0.4, "Finding the places");
+    lent.step(0.4, say("Finding the places"));
     read_places(adoption, source.layer, request, orchard);
-    lent.step(0.5, "Comparing with the book");
+    lent.step(0.5, say("Comparing with the book"));
     judge_clashes(adoption, request, orchard);
     judge_names(adoption, request, orchard);
     judge_whole(adoption, request, orchard);
@@ -95,7 +95,7 @@ void write(const AdoptRequest& request, const Adoption& adoption, Findings& find
 }
 
 Outcome run(const AdoptRequest& request, const Run& lent) {
-    lent.step(0.0, "Reading the book");
+    lent.step(0.0, say("Reading the book"));
     auto reading = read_book_for(request.book.location);
     auto adoption = adoption_of(request, reading.orchard, lent);
     Outcome outcome;
@@ -105,14 +105,14 @@ Outcome run(const AdoptRequest& request, const Run& lent) {
         if (has_errors(outcome.findings)) {
             throw Error(Trouble::input, std::move(outcome.findings));
         }
-        lent.step(0.8, "Writing to the book");
+        lent.step(0.8, say("Writing to the book"));
         write(request, adoption, outcome.findings);
     }
     outcome.tables = {adopt_field_table(adoption), adopt_row_table(adoption)};
     outcome.files = {{"mapping.csv", "text/csv", mapping_file(adoption.mapping)}};
     outcome.crs = reading.orchard.crs;
     outcome.summary = summary_of(request, adoption);
-    lent.step(1.0, "Done");
+    lent.step(1.0, say("Done"));
     return outcome;
 }
 

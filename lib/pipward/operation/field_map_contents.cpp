@@ -68,7 +68,7 @@ std::vector<MapRow> map_rows(const Orchard& orchard, std::set<RowName> names, co
 }
 
 std::string description_of(const Tree& tree, const Orchard& orchard) {
-    const auto address = address_of(tree, orchard.rows);
+    const std::string address = address_of(tree, orchard.rows);
     const auto accession = tree.accession.value_or("");
     return address.empty() || accession.empty() ? address + accession : address + "; " + accession;
 }

@@ -34,9 +34,9 @@ std::string need_text(const Parameter& parameter) {
 }
 
 std::string parameter_row(const Parameter& parameter) {
-    return fmt::format("| `{}` | {} | {} | {}{} |\n", parameter.key, cell_text(what_fits(parameter.kind).text()),
-                       need_text(parameter), cell_text(parameter.help),
-                       parameter.advanced ? " Seldom needed." : "");
+    return fmt::format("| `{}` | {} | {} | {}{} |\n", parameter.key,
+                       cell_text(what_fits(parameter.kind).text()), need_text(parameter),
+                       cell_text(parameter.help), parameter.advanced ? " Seldom needed." : "");
 }
 
 std::string choices_of(const Parameter& parameter) {

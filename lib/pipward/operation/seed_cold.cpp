@@ -38,6 +38,11 @@ struct ColdRow {
     Sentence state{};
 };
 
+Cell need_cell(const CrossColdNeed& need) {
+    return need.least_days == need.full_days ? Cell{std::to_string(need.full_days)}
+                                             : Cell{say("{} to {}", need.least_days, need.full_days)};
+}
+
 const std::vector<ColumnOf<ColdRow>>& cold_columns() {
     static const std::vector<ColumnOf<ColdRow>> columns{
         {{"lot", text, "", "Seed lot", "Its code."},
@@ -47,7 +52,7 @@ const std::vector<ColumnOf<ColdRow>>& cold_columns() {
         {{"cold_from", day, "", "Cold from", "First day in the cold."},
          [](const ColdRow& r) { return cell(r.course->lot->cold_from); }},
         {{"need_days", text, "d", "Need", "Days of moist cold that its species needs, least and full."},
-         [](const ColdRow& r) { return Cell{say("{} to {}", r.need.least_days, r.need.full_days)}; }},
+         [](const ColdRow& r) { return need_cell(r.need); }},
         {{"cold_days", number, "d", "Cold so far",
           "Days that count: whole ones from 0.5 to 5 degrees C, parts up to 9.5, less for warm ones."},
          [](const ColdRow& r) { return number_cell(r.sum.days, 1); }},

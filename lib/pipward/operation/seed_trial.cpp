@@ -8,6 +8,7 @@
 #include "pipward/operation/read_checked.h"
 #include "pipward/paper/sprout_chart.h"
 #include "pipward/seed/trial.h"
+#include "pipward/seed/two_shares.h"
 
 namespace pipward {
 namespace {

@@ -72,7 +72,7 @@ std::vector<Trial> trials_of(const Orchard& orchard, Day as_of) {
 }
 
 Sentence arm_words(const TrialArm& arm) {
-    const auto treatment = arm.treatment.empty() ? say("untreated") : verbatim(arm.treatment);
+    const auto treatment = arm.treatment.empty() ? say("no treatment") : say("“{}”", arm.treatment);
     return arm.medium.empty() ? treatment : say("{} in {}", treatment, arm.medium);
 }
 

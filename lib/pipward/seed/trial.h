@@ -58,7 +58,7 @@ inline constexpr double trial_alpha = 0.05;
 /// Every cross of which lots with different treatments or media were counted by the day.
 std::vector<Trial> trials_of(const Orchard& orchard, Day as_of);
 
-/// "water, 24 h in moist sand": how people call it.
+/// "“water, 24 h” in moist sand", "untreated": how people call it.
 Sentence arm_words(const TrialArm& arm);
 
 }  // namespace pipward

@@ -59,8 +59,8 @@ Sentence percent(double share) {
 }
 
 Sentence more_words(const TrialPair& pair, const TrialArm& a, const TrialArm& b) {
-    return say("More seed sprouted {} than {}: {} against {} (p = {:.2g}).", arm_words(a), arm_words(b),
-               percent(hits_of(a).share()), percent(hits_of(b).share()), pair.p_share);
+    return say("More seed sprouted with {} than with {}: {} against {} (p = {:.2g}).", arm_words(a),
+               arm_words(b), percent(hits_of(a).share()), percent(hits_of(b).share()), pair.p_share);
 }
 
 Sentence earlier_words(const TrialPair& pair, const TrialArm& a, const TrialArm& b) {
