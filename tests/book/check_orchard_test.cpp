@@ -140,7 +140,7 @@ TEST_F(CheckOrchard, NamesThatCannotBeRead) {
     const auto found = check();
     ASSERT_EQ(found.size(), 1U);
     EXPECT_EQ(found[0].level, Level::error);
-    EXPECT_LT(found[0].row.size(), 100U);
+    EXPECT_LT(found[0].row.text().size(), 100U);
     EXPECT_NE(found[0].message.text().find("more than 250 characters"), std::string::npos);
 }
 

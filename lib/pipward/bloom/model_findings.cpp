@@ -52,13 +52,13 @@ void add_few_seasons(Findings& findings, int seasons) {
                         say("Bloom windows are kept wide; note bloom each spring and they will narrow.")});
 }
 
-std::string named(const std::vector<std::string>& names) {
+Sentence named(const std::vector<std::string>& names) {
     constexpr std::size_t most = 5;
     std::string text;
     for (std::size_t i = 0; i < names.size() && i < most; ++i) {
         text += (i > 0 ? ", " : "") + names[i];
     }
-    return names.size() <= most ? text : say("{} and {} more", text, names.size() - most).text();
+    return names.size() <= most ? verbatim(text) : say("{} and {} more", text, names.size() - most);
 }
 
 Sentence borrowed_by(const Sentence& accessions, NeedSource source) {

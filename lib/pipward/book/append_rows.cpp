@@ -17,7 +17,7 @@ Finding about(const Table& rows, std::size_t row, std::string field, std::string
               Sentence remedy) {
     return {.level = Level::error,
             .table = rows.shape.name,
-            .row = row == 0 ? std::string{} : fmt::format("row {}", row),
+            .row = row == 0 ? Sentence{} : say("row {0}", row),
             .field = std::move(field),
             .value = std::move(value),
             .message = std::move(message),
@@ -86,7 +86,7 @@ void check_row(const Table& rows, std::size_t index, const BookTable& table, Fin
                                          : check_wkt(rows, index + 1, table, row.cells[i]);
         if (finding) {
             finding->table = rows.shape.name;
-            finding->row = fmt::format("row {}", index + 1);
+            finding->row = say("row {0}", index + 1);
             findings.push_back(std::move(*finding));
         }
     }

@@ -103,7 +103,7 @@ Findings said_of(const Orchard& orchard, Day as_of) {
 // A row that is there already may come to look odd beside the new one; that is book-check's business.
 bool is_of_the_entry(const Judgement& judgement, const Finding& finding) {
     return finding.table == judgement.table.name &&
-           (!finding.row.starts_with("fid ") || finding.row == fid_name(0));
+           (!finding.row.text().starts_with("fid ") || finding.row == fid_name(0));
 }
 
 template <class Rows>
@@ -123,7 +123,9 @@ void judge_by_the_book(Judgement& judgement, const BookRow& row) {
     add_record(orchard, judgement.table, row);
     for (auto& finding : said_of(orchard, present)) {
         if (is_of_the_entry(judgement, finding) && std::ranges::find(before, finding) == before.end()) {
-            finding.row = finding.row == fid_name(0) ? judgement.row : finding.row;
+            if (finding.row == fid_name(0)) {
+                finding.row = judgement.row;
+            }
             judgement.findings.push_back(std::move(finding));
         }
     }

@@ -21,9 +21,10 @@ Sentence warnings_in(const Findings& findings) {
     return number == 1 ? say("1 warning") : say("{} warnings", number);
 }
 
+// Forms of their own: a bloom note is another word in most languages.
 Sentence notes_in(const Findings& findings) {
     const auto number = std::ranges::count(findings, Level::note, &Finding::level);
-    return number == 1 ? say("1 note") : say("{} notes", number);
+    return number == 1 ? say("{0} note", number) : say("{0} notes", number);
 }
 
 Outcome run(const Request& request, const Run& lent) {

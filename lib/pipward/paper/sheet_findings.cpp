@@ -12,7 +12,7 @@ namespace {
 
 constexpr std::size_t most_shown = 40;
 
-Findings each_once(const SeasonSheet& sheet, const Wording& wording) {
+Findings each_once(const SeasonSheet& sheet) {
     Findings all;
     for (const auto* list : {&sheet.plan->findings, &sheet.findings}) {
         for (const auto& finding : *list) {
@@ -21,7 +21,7 @@ Findings each_once(const SeasonSheet& sheet, const Wording& wording) {
             }
         }
     }
-    all = told_together(all, wording);
+    all = told_together(all);
     std::ranges::stable_sort(all, std::ranges::greater{}, &Finding::level);
     return all;
 }
@@ -34,7 +34,7 @@ std::string plain(std::string name, const Wording& wording) {
 
 std::string where_text(const Finding& finding, const Wording& wording) {
     auto where = plain(finding.table, wording);
-    for (const auto& part : {finding.row, plain(finding.field, wording)}) {
+    for (const auto& part : {finding.row.in(wording), plain(finding.field, wording)}) {
         if (!part.empty()) {
             where += (where.empty() ? "" : ", ") + part;
         }
@@ -61,7 +61,7 @@ std::string item_html(const Finding& finding, const Speech& speech) {
 }  // namespace
 
 std::string findings_section(const SeasonSheet& sheet, const Speech& speech) {
-    const auto all = each_once(sheet, speech.wording());
+    const auto all = each_once(sheet);
     if (all.empty()) {
         return section_html("findings", say("Warnings"),
                             paragraph_html(say("Nothing in the book stood against this plan."), speech),

@@ -23,10 +23,10 @@ constexpr std::size_t longest_place = 400;
 constexpr std::size_t longest_value = 200;
 constexpr std::size_t longest_sentence = 1000;
 
-std::string where_of(const Finding& finding) {
+std::string where_of(const Finding& finding, const Wording& wording) {
     auto where = one_line(finding.table, longest_place);
     if (!finding.row.empty()) {
-        where += (where.empty() ? "" : " ") + one_line(finding.row, longest_value);
+        where += (where.empty() ? "" : " ") + one_line(finding.row.in(wording), longest_value);
     }
     if (!finding.field.empty()) {
         where += (where.empty() ? "" : ", ") + one_line(finding.field, longest_place);
@@ -49,10 +49,9 @@ std::string alike(const Finding& finding) {
     return key + std::string(to_text(finding.level));
 }
 
-Sentence rows_text(const std::vector<std::string>& rows) {
-    const auto first = rows.begin();
-    return say("{} and {} more", fmt::format("{}", fmt::join(first, first + few_rows, ", ")),
-               rows.size() - few_rows);
+Sentence rows_text(const std::vector<Sentence>& rows) {
+    const std::vector first(rows.begin(), rows.begin() + few_rows);
+    return say("{} and {} more", joined(first, verbatim(", ")), rows.size() - few_rows);
 }
 
 }  // namespace
@@ -81,8 +80,8 @@ Sentence level_words(Level level) {
     return say("error");
 }
 
-Findings told_together(const Findings& findings, const Wording& wording) {
-    std::map<std::string, std::vector<std::string>> rows;
+Findings told_together(const Findings& findings) {
+    std::map<std::string, std::vector<Sentence>> rows;
     for (const auto& finding : findings) {
         rows[alike(finding)].push_back(finding.row);
     }
@@ -93,7 +92,7 @@ Findings told_together(const Findings& findings, const Wording& wording) {
         const bool many = rows[key].size() > few_rows && !finding.row.empty();
         if (!many || spoken.insert(key).second) {
             told.push_back(finding);
-            told.back().row = many ? rows_text(rows[key]).in(wording) : finding.row;
+            told.back().row = many ? RowWords(rows_text(rows[key])) : finding.row;
         }
     }
     return told;
@@ -101,6 +100,7 @@ Findings told_together(const Findings& findings, const Wording& wording) {
 
 Findings spoken(Findings findings, const Wording& wording) {
     for (auto& finding : findings) {
+        finding.row = finding.row.in(wording);
         finding.message = verbatim(finding.message.in(wording));
         finding.remedy = verbatim(finding.remedy.in(wording));
     }
@@ -113,7 +113,7 @@ bool has_errors(const Findings& findings) {
 
 std::string to_text(const Finding& finding, const Wording& wording) {
     auto text = level_words(finding.level).in(wording) + ": ";
-    if (const auto where = where_of(finding); !where.empty()) {
+    if (const auto where = where_of(finding, wording); !where.empty()) {
         text += where + ": ";
     }
     text += one_line(finding.message.in(wording), longest_sentence);

@@ -15,11 +15,20 @@ std::string_view to_text(Level level);
 /// The same for people.
 Sentence level_words(Level level);
 
+/// Which row: its key, the same in every language ("Larkfold Red", "fid 12"), or words ("line 3").
+class RowWords : public Sentence {
+  public:
+    RowWords() = default;
+    RowWords(Sentence words) : Sentence(std::move(words)) {}           // NOLINT(google-explicit-constructor)
+    RowWords(std::string key) : Sentence(verbatim(std::move(key))) {}  // NOLINT(google-explicit-constructor)
+    RowWords(const char* key) : RowWords(std::string(key)) {}          // NOLINT(google-explicit-constructor)
+};
+
 /// Something noticed in what was read. An error prevents a result, a warning weakens it, a note explains it.
 struct Finding {
     Level level = Level::error;
     std::string table;  ///< where: table or file; empty when it concerns the whole book
-    std::string row;    ///< which row, by its human key ("Larkfold Red", "fid 12", "line 3")
+    RowWords row;       ///< which row
     std::string field;  ///< which column
     std::string value;  ///< what stands there
     Sentence message;   ///< what is wrong
@@ -37,7 +46,7 @@ std::string to_text(const Finding& finding, const Wording& wording = in_english)
 
 /// For people: where more than three findings differ in nothing but their row, one stands for all, at the
 /// place of the first: "A-01, A-02, A-03 and 31 more".
-Findings told_together(const Findings& findings, const Wording& wording = in_english);
+Findings told_together(const Findings& findings);
 
 /// The findings with their sentences in the words of a host.
 Findings spoken(Findings findings, const Wording& wording);

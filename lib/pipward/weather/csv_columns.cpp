@@ -24,7 +24,7 @@ Finding about_header(const WeatherFileOptions& options, const Wanted& wanted, st
                      Sentence message, Sentence remedy) {
     return {.level = Level::error,
             .table = options.file,
-            .row = "header",
+            .row = say("header"),
             .field = std::string(wanted.option),
             .value = std::move(value),
             .message = std::move(message),

@@ -108,7 +108,7 @@ bool is_empty(const CsvRecord& record) {
 Finding not_csv(std::string_view file, int line, Sentence message, Sentence remedy) {
     return {.level = Level::error,
             .table = std::string(file),
-            .row = line > 0 ? fmt::format("line {}", line) : std::string{},
+            .row = line > 0 ? say("line {}", line) : Sentence{},
             .field = {},
             .value = {},
             .message = std::move(message),

@@ -31,7 +31,7 @@ DayFormatChoice refused(const WeatherFileOptions& options, const LineText& where
             {},
             {Finding{.level = Level::error,
                      .table = options.file,
-                     .row = fmt::format("line {}", where.line),
+                     .row = say("line {}", where.line),
                      .field = "day_format",
                      .value = std::string(where.text),
                      .message = std::move(message),

@@ -32,7 +32,7 @@ std::optional<DayText> repeated_with_clock_time(std::span<const DayText> days) {
 Finding hourly_file(const DayText& where, const std::string& file) {
     return {.level = Level::error,
             .table = file,
-            .row = fmt::format("line {}", where.line),
+            .row = say("line {}", where.line),
             .field = "day",
             .value = where.date,
             .message = say("The days carry clock times: this looks like an hourly file."),

@@ -99,7 +99,7 @@ void LineFindings::add(Level level, int line, std::string field, std::string val
     }
     findings_.push_back({.level = level,
                          .table = file_,
-                         .row = fmt::format("line {}", line),
+                         .row = say("line {}", line),
                          .field = std::move(field),
                          .value = std::move(value),
                          .message = std::move(message),

@@ -55,7 +55,7 @@ std::vector<DayExtremes> unbroken_days(const DailySeries& series, Day first, Day
 Finding about_season(Level level, Season season, Sentence message, Sentence remedy) {
     return {.level = level,
             .table = "weather_day",
-            .row = fmt::format("season {}", season.year),
+            .row = say("season {}", season.year),
             .field = {},
             .value = {},
             .message = std::move(message),

@@ -15,7 +15,7 @@
 namespace pipward {
 namespace {
 
-Finding about_file(const WeatherFileOptions& options, Level level, std::string row, std::string field,
+Finding about_file(const WeatherFileOptions& options, Level level, RowWords row, std::string field,
                    std::string value, Sentence message, Sentence remedy) {
     return {.level = level,
             .table = options.file,
@@ -46,7 +46,7 @@ std::vector<CsvRecord> whole_records(const CsvText& csv, LineFindings& lines) {
 void note_missing(const ReadingParser& parser, const WeatherFileOptions& options, Findings& findings) {
     if (parser.missing() > 0) {
         findings.push_back(about_file(
-            options, Level::note, fmt::format("line {}", parser.first_missing_line()), "t_min, t_max",
+            options, Level::note, say("line {}", parser.first_missing_line()), "t_min, t_max",
             fmt::format("{}", parser.missing()),
             say("{} line(s) without a reading were left out, the first here.", parser.missing()), {}));
     }

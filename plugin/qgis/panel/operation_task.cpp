@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-2.0-or-later
 #include "panel/operation_task.h"
 
+#include "finding_line.h"
 #include "pipward/value/finding.h"
 #include "text.h"
 
@@ -40,7 +41,7 @@ void OperationTask::finished(bool well) {
     QStringList lines;
     for (const auto& finding : failures_) {
         if (finding.level == Level::error) {
-            lines << to_qt(to_text(finding, host_wording));
+            lines << finding_line(finding);
         }
     }
     emit failed(cancelled_ ? tr("Stopped.") : lines.join('\n'));

@@ -14,6 +14,7 @@
 
 #include "compat.h"
 #include "dress/result_dress.h"
+#include "finding_line.h"
 #include "pipward/value/finding.h"
 #include "processing/parameters.h"
 #include "processing/results.h"
@@ -27,14 +28,14 @@ const QString files_folder = QStringLiteral("FOLDER");
 QString joined(const Findings& findings) {
     QStringList lines;
     for (const auto& finding : findings) {
-        lines << to_qt(to_text(finding, host_wording));
+        lines << finding_line(finding);
     }
     return lines.join('\n');
 }
 
 void report(const Findings& findings, QgsProcessingFeedback& feedback) {
     for (const auto& finding : findings) {
-        const QString line = to_qt(to_text(finding, host_wording));
+        const QString line = finding_line(finding);
         if (finding.level == Level::note) {
             feedback.pushInfo(line);
         } else {

@@ -9789,7 +9789,31 @@
     </message>
     <message>
         <source>● own notes, and how many; ○&#xa0;borrowed. Seed, pollen: its part in the wanted crosses. Days on the axis are Mondays.</source>
-        <translation>● eigene Notizen und wie viele; ○ übernommen. Samen, Pollen: die Rolle in den gewünschten Kreuzungen. Tage an der Achse sind Montage.</translation>
+        <translation>● eigene Notizen und wie viele; ○&#xa0;übernommen. Samen, Pollen: die Rolle in den gewünschten Kreuzungen. Tage an der Achse sind Montage.</translation>
+    </message>
+    <message>
+        <source>header</source>
+        <translation>Kopfzeile</translation>
+    </message>
+    <message>
+        <source>line {}</source>
+        <translation>Zeile {}</translation>
+    </message>
+    <message>
+        <source>row {0}</source>
+        <translation>Zeile {}</translation>
+    </message>
+    <message>
+        <source>season {}</source>
+        <translation>Saison {}</translation>
+    </message>
+    <message>
+        <source>{0} note</source>
+        <translation>{} Hinweis</translation>
+    </message>
+    <message>
+        <source>{0} notes</source>
+        <translation>{} Hinweise</translation>
     </message>
 </context>
 </TS>

@@ -100,7 +100,7 @@ def note_what_cannot_be(window, form, button):
     form.findChild(QLineEdit, "pipward_note_tag").setText("25-03-b")
     QTest.mouseClick(button, Qt.LeftButton)
     findings = form.findChild(QLabel, "pipward_note_findings")
-    wait_for("the findings", lambda: "already" in findings.text())
+    wait_for("the findings", lambda: "25-03-b" in findings.text())
     assert lot.currentIndex() == 1, "what was chosen is lost when the book is read anew"
     pause(0.7)
     window.grab().save("note-findings.png")
