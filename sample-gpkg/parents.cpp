@@ -17,6 +17,14 @@ std::optional<int> if_known(int number) {
     return number == 0 ? std::nullopt : std::optional{number};
 }
 
+/// The first word of its note says which fruit it is.
+std::optional<std::string> species_of(const Parent& parent) {
+    if (parent.note.starts_with("Apple")) {
+        return "Malus domestica";
+    }
+    return parent.note.starts_with("Pear") ? std::optional<std::string>{"Pyrus communis"} : std::nullopt;
+}
+
 }  // namespace
 
 // Two alleles of a child are always one of each parent, and the pollen parent's is one that the seed parent's
@@ -234,6 +242,7 @@ Accession accession_of(const Parent& parent) {
     accession.seed_ripe_days = if_known(parent.seed_ripe_days);
     accession.protected_until = parse_iso_day(parent.protected_until);
     accession.note = if_known(parent.note);
+    accession.species = species_of(parent);
     return accession;
 }
 

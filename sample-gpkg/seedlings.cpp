@@ -137,6 +137,7 @@ std::vector<Accession> seedling_accessions() {
             accession.seed_parent = family.seed_parent;
             accession.pollen_parent = family.pollen_parent;
             accession.ploidy = 2;
+            accession.species = "Malus domestica";
             if (accession.name != favourite) {
                 accessions.push_back(accession);
             }

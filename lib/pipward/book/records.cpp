@@ -81,7 +81,8 @@ void add_accession(Orchard& orchard, const Fields& row) {
                                   .seed_ripe_days = row.whole("seed_ripe_days"),
                                   .chill = row.quantity<ChillPortions>("chill_portions"),
                                   .protected_until = row.day("protected_until"),
-                                  .note = row.text("note")});
+                                  .note = row.text("note"),
+                                  .species = row.text("species")});
 }
 
 void add_blend(Orchard& orchard, const Fields& row) {

@@ -84,6 +84,8 @@ BookTable accession() {
               {{"accession", "name"}, {"blend", "name"}}},
              {"s_alleles", text, free, "S-alleles", "Self-incompatibility alleles, as \"S2 S3\"."},
              {"ploidy", whole, free, "Ploidy", "Number of chromosome sets.", {}, "ploidy"},
+             {"species", text, free, "Species",
+              "Botanical name, as \"Malus domestica\" or \"Pyrus communis\"."},
              {"seed_ripe_days", whole, free, "Seed ripe after",
               "Days from full bloom until the seed is ripe for sowing.", "d", "seed_ripe_days"},
              {"chill_portions", number, free, "Chill need",

@@ -18,7 +18,7 @@ const std::vector<Tab>& tabs() {
          say("Tree"),
          {"label", "accession", "purpose", "rootstock", "planted_on", "removed_on", "note"}},
         {"tree", say("Place"), {"block", "row", "position", "placed_by", "accuracy_m", "elevation_m"}},
-        {"accession", say("Accession"), {"name", "kind", "seed_parent", "pollen_parent", "note"}},
+        {"accession", say("Accession"), {"name", "kind", "species", "seed_parent", "pollen_parent", "note"}},
         {"accession",
          say("Breeding"),
          {"s_alleles", "ploidy", "seed_ripe_days", "chill_portions", "protected_until"}},

@@ -73,6 +73,7 @@ struct Accession {
     std::optional<ChillPortions> chill;
     std::optional<Day> protected_until;
     std::optional<std::string> note;
+    std::optional<std::string> species{};  ///< botanical name: "Malus domestica"
 };
 
 /// One member of a pollen blend.

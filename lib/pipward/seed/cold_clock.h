@@ -1,0 +1,41 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include <functional>
+#include <optional>
+#include <vector>
+
+#include "pipward/value/day.h"
+#include "pipward/value/quantity.h"
+
+namespace pipward {
+
+/// A cold store's hourly readings of one day; fewer than 24 where some are missing, none where all are.
+using StoreDay = std::vector<Celsius>;
+/// What the store was like on a day; nothing where it is not known.
+using StoreLog = std::function<std::optional<StoreDay>(Day)>;
+
+/// A store that keeps one temperature.
+StoreLog steady_store(Celsius temperature);
+
+struct Spell {
+    Day from;
+    Day to;
+    Celsius extreme;  ///< its warmest or coldest reading
+};
+
+/// The cold a seed lot has had.
+struct ColdSum {
+    double days = 0;         ///< credited, never below 0
+    ChillPortions portions;  ///< Dynamic Model on the same readings
+    int unknown_days = 0;    ///< without a reading: credited nothing
+    std::vector<Spell> warm;
+    std::vector<Spell> frost;
+    /// First day on which the credited days reached the need of that place in `needs`; nothing before that.
+    std::vector<std::optional<Day>> reached;
+};
+
+/// Counts from the first to the last day, both whole days in the cold. Shape of `reached`: as `needs`.
+ColdSum count_cold(Day from, Day to, const StoreLog& store, const std::vector<double>& needs);
+
+}  // namespace pipward

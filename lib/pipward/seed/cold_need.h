@@ -1,0 +1,32 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include <optional>
+#include <span>
+#include <string>
+#include <string_view>
+
+#include "pipward/record/orchard.h"
+
+namespace pipward {
+
+/// How long the seed of a species must lie moist and cold before it will sprout.
+struct ColdNeed {
+    std::string_view species;  ///< "Malus domestica"
+    int least_days = 0;        ///< some seed is ready
+    int full_days = 0;         ///< most seed is ready
+    std::string_view source;
+};
+
+/// Published needs, by species.
+std::span<const ColdNeed> cold_needs();
+
+/// Of a species by its name, its genus alone for one that is not in the list; nothing for a genus that is
+/// not.
+std::optional<ColdNeed> cold_need_of(std::string_view species);
+
+/// Of the seed of a seed parent: its own species, else that of its nearest ancestor by the seed side that has
+/// one, nothing where none has.
+std::optional<std::string> species_of_seed(const Orchard& orchard, const std::string& seed_parent);
+
+}  // namespace pipward

@@ -1,0 +1,188 @@
+// SPDX-License-Identifier: MIT
+#include "pipward/seed/cross_tally.h"
+
+#include <algorithm>
+#include <array>
+#include <map>
+#include <set>
+#include <string_view>
+
+namespace pipward {
+namespace {
+
+constexpr std::array all_steps{SeedStep::worked,   SeedStep::fruits,  SeedStep::sound_seed, SeedStep::in_cold,
+                               SeedStep::sprouted, SeedStep::planted, SeedStep::alive};
+
+using ByCross = std::map<std::string, CrossTally*, std::less<>>;
+
+ByCross by_code(std::vector<CrossTally>& tallies) {
+    ByCross crosses;
+    for (auto& tally : tallies) {
+        crosses.emplace(tally.goal->code, &tally);
+    }
+    return crosses;
+}
+
+CrossTally* find(const ByCross& crosses, std::string_view code) {
+    const auto found = crosses.find(code);
+    return found == crosses.end() ? nullptr : found->second;
+}
+
+/// Flowers worked twice are the same flowers.
+bool is_first_pass(const Pollination& work) {
+    return work.pass.value_or(1) == 1;
+}
+
+std::map<std::string, CrossTally*> add_flowers(const ByCross& crosses, const Orchard& orchard, Day as_of) {
+    std::map<std::string, CrossTally*> tags;
+    for (const auto& work : orchard.pollinations) {
+        auto* tally = find(crosses, work.cross);
+        if (tally == nullptr || work.worked_on > as_of) {
+            continue;
+        }
+        if (is_first_pass(work)) {
+            tally->flowers.add(work.flowers);
+            tally->tags.push_back(&work);
+        }
+        tags.emplace(work.tag, tally);
+    }
+    return tags;
+}
+
+void add_fruit(const std::map<std::string, CrossTally*>& tags, const Orchard& orchard, Day as_of) {
+    std::map<CrossTally*, std::set<std::string>> picked;
+    for (const auto& fruit : orchard.fruits) {
+        const auto found = tags.find(fruit.tag);
+        if (found == tags.end() || fruit.picked_on > as_of) {
+            continue;
+        }
+        auto& tally = *found->second;
+        tally.fruits.add(fruit.fruits);
+        tally.picked.push_back(fruit.picked_on);
+        if (fruit.seeds_sound) {
+            tally.sound_seed.add(*fruit.seeds_sound);
+        } else if (fruit.fruits > 0) {
+            tally.sound_seed.whole = false;
+        }
+        picked[&tally].insert(fruit.tag);
+    }
+    for (auto& [tally, of_tags] : picked) {
+        tally->fruits.whole = of_tags.size() >= tally->tags.size();
+        tally->sound_seed.whole = tally->sound_seed.whole && tally->fruits.whole;
+        std::ranges::sort(tally->picked);
+    }
+}
+
+void add_lot(CrossTally& tally, const LotCourse& course, Day as_of) {
+    tally.lots.push_back(course);
+    tally.seed_in_lots += course.lot->seeds;
+    if (course.lot->cold_from && *course.lot->cold_from <= as_of) {
+        tally.in_cold.add(course.lot->seeds);
+    }
+    if (course.sprouted) {
+        tally.sprouted.add(*course.sprouted);
+    } else {
+        tally.sprouted.whole = false;
+    }
+}
+
+/// A lot exists from the day it was washed, else put in the cold; without either it always did.
+bool is_there(const SeedLot& lot, Day as_of) {
+    const auto since = lot.washed_on ? lot.washed_on : lot.cold_from;
+    return !since || *since <= as_of;
+}
+
+void add_lots(const ByCross& crosses, const Orchard& orchard, Day as_of) {
+    for (const auto& course : lot_courses(orchard, as_of)) {
+        if (auto* tally = find(crosses, course.lot->cross);
+            tally != nullptr && is_there(*course.lot, as_of)) {
+            add_lot(*tally, course, as_of);
+        }
+    }
+    for (const auto& [code, tally] : crosses) {
+        tally->in_cold.whole = tally->in_cold.count == tally->seed_in_lots;
+        if (!tally->sound_seed.count && !tally->lots.empty()) {
+            tally->sound_seed = {tally->seed_in_lots, true};
+        }
+    }
+}
+
+void add_seedlings(const ByCross& crosses, const Orchard& orchard, Day as_of) {
+    std::map<std::string_view, CrossTally*> seedlings;
+    for (const auto& accession : orchard.accessions) {
+        if (auto* tally = find(crosses, cross_of_seedling(accession, orchard.goals)); tally != nullptr) {
+            seedlings.emplace(accession.name, tally);
+        }
+    }
+    // A seedling that was grafted stands on several trees and is still one seedling.
+    std::map<std::string_view, bool> standing;
+    for (const auto& tree : orchard.trees) {
+        const bool is_known = tree.accession && seedlings.contains(*tree.accession);
+        if (is_known && (!tree.planted_on || *tree.planted_on <= as_of)) {
+            const bool stands = !tree.removed_on || *tree.removed_on > as_of;
+            standing[*tree.accession] = standing[*tree.accession] || stands;
+        }
+    }
+    for (const auto& [name, stands] : standing) {
+        seedlings[name]->planted.add(1);
+        seedlings[name]->alive.add(stands ? 1 : 0);
+    }
+}
+
+}  // namespace
+
+StepCount CrossTally::at(SeedStep step) const {
+    switch (step) {
+        case SeedStep::worked:
+            return flowers;
+        case SeedStep::fruits:
+            return fruits;
+        case SeedStep::sound_seed:
+            return sound_seed;
+        case SeedStep::in_cold:
+            return in_cold;
+        case SeedStep::sprouted:
+            return sprouted;
+        case SeedStep::planted:
+            return planted;
+        case SeedStep::alive:
+            break;
+    }
+    return alive;
+}
+
+std::vector<CrossTally> tally_crosses(const Orchard& orchard, Day as_of) {
+    std::vector<CrossTally> tallies(orchard.goals.size());
+    for (std::size_t i = 0; i < tallies.size(); ++i) {
+        tallies[i].goal = &orchard.goals[i];
+    }
+    const auto crosses = by_code(tallies);
+    add_fruit(add_flowers(crosses, orchard, as_of), orchard, as_of);
+    add_lots(crosses, orchard, as_of);
+    add_seedlings(crosses, orchard, as_of);
+    return tallies;
+}
+
+std::optional<SeedStep> failed_at(const CrossTally& tally) {
+    for (const auto step : all_steps) {
+        const auto counted = tally.at(step);
+        if (counted.count == 0 && counted.whole) {
+            return step;
+        }
+    }
+    return std::nullopt;
+}
+
+std::string cross_of_seedling(const Accession& seedling, const std::vector<CrossGoal>& goals) {
+    for (const auto& goal : goals) {
+        const bool named = seedling.name.starts_with(goal.code) && seedling.name.size() > goal.code.size() &&
+                           seedling.name[goal.code.size()] == '-';
+        if (named && seedling.seed_parent == goal.seed_parent &&
+            seedling.pollen_parent == goal.pollen_parent) {
+            return goal.code;
+        }
+    }
+    return {};
+}
+
+}  // namespace pipward

@@ -1,0 +1,90 @@
+// SPDX-License-Identifier: MIT
+#include "pipward/seed/learning.h"
+
+#include <algorithm>
+
+#include "pipward/seed/cross_tally.h"
+
+namespace pipward {
+namespace {
+
+constexpr double flowers_of_handbook = 50;
+constexpr double fruits_of_handbook = 10;
+constexpr double seeds_of_handbook = 50;
+constexpr int days_without_count = 60;
+
+struct Counted {
+    int hits = 0;
+    int of = 0;
+};
+
+LearnedFigure learned(double handbook, double weight, Counted counted) {
+    LearnedFigure figure{handbook, weight, counted.of, 0, handbook};
+    if (counted.of > 0) {
+        figure.yours = static_cast<double>(counted.hits) / counted.of;
+        figure.used = (handbook * weight + counted.hits) / (weight + counted.of);
+    }
+    return figure;
+}
+
+void add_set(Counted& counted, const CrossTally& tally) {
+    if (tally.fruits.count && tally.fruits.whole && tally.flowers.count) {
+        counted.hits += *tally.fruits.count;
+        counted.of += *tally.flowers.count;
+    }
+}
+
+Counted seeds_in_fruit(const Orchard& orchard, Day as_of) {
+    Counted counted;
+    for (const auto& fruit : orchard.fruits) {
+        if (fruit.picked_on <= as_of && fruit.seeds_sound && fruit.fruits > 0) {
+            counted.hits += *fruit.seeds_sound;
+            counted.of += fruit.fruits;
+        }
+    }
+    return counted;
+}
+
+/// A lot that still sprouts would teach too low a share.
+bool is_done(const LotCourse& course, Day as_of) {
+    return course.out >= course.lot->seeds || as_of - *course.counted_on >= days_without_count;
+}
+
+Counted sprouts(const Orchard& orchard, Day as_of) {
+    Counted counted;
+    for (const auto& course : lot_courses(orchard, as_of)) {
+        if (course.sprouted && course.lot->seeds > 0 && is_done(course, as_of)) {
+            counted.hits += std::min(*course.sprouted, course.lot->seeds);
+            counted.of += course.lot->seeds;
+        }
+    }
+    return counted;
+}
+
+}  // namespace
+
+Learned learn(const Orchard& orchard, Day as_of, const CrossingAssumptions& handbook) {
+    Counted set;
+    for (const auto& tally : tally_crosses(orchard, as_of)) {
+        add_set(set, tally);
+    }
+    Learned all;
+    all.fruit_set = learned(handbook.fruit_set.value, flowers_of_handbook, set);
+    all.seeds_per_fruit =
+        learned(handbook.seeds_per_fruit, fruits_of_handbook, seeds_in_fruit(orchard, as_of));
+    all.sprouting = learned(handbook_sprouting, seeds_of_handbook, sprouts(orchard, as_of));
+    all.survival = handbook.seed_to_seedling.value / handbook_sprouting;
+    all.seeds_variance =
+        handbook.seeds_per_fruit_variance / handbook.seeds_per_fruit * all.seeds_per_fruit.used;
+    return all;
+}
+
+CrossingAssumptions with_learned(CrossingAssumptions assumptions, const Learned& learned) {
+    assumptions.fruit_set = {learned.fruit_set.used};
+    assumptions.seeds_per_fruit = learned.seeds_per_fruit.used;
+    assumptions.seeds_per_fruit_variance = learned.seeds_variance;
+    assumptions.seed_to_seedling = {learned.sprouting.used * learned.survival};
+    return assumptions;
+}
+
+}  // namespace pipward

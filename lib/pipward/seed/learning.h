@@ -1,0 +1,40 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include "pipward/cross/plan.h"
+#include "pipward/record/orchard.h"
+
+/// The orchard's own counts put to use: the handbook's figure is where one begins, and every flower, fruit
+/// and seed counted moves it.
+namespace pipward {
+
+/// One figure: the handbook's, the orchard's own and the one to use.
+struct LearnedFigure {
+    double handbook = 0;
+    double handbook_weight = 0;  ///< so many counted flowers, fruits or seeds the handbook is worth
+    int counted = 0;             ///< flowers, fruits or seeds of the orchard
+    double yours = 0;            ///< mean of them; 0 for none
+    double used = 0;             ///< (handbook x weight + yours x counted) / (weight + counted)
+};
+
+struct Learned {
+    LearnedFigure fruit_set;        ///< of worked flowers; beta-binomial
+    LearnedFigure seeds_per_fruit;  ///< sound ones; gamma-Poisson
+    LearnedFigure sprouting;        ///< of seeds, in lots that are done; beta-binomial
+    double survival = 0;  ///< of sprouts that become seedlings: the handbook's, for the book counts none
+    double seeds_variance = 0;  ///< of seeds between fruits, in the handbook's ratio to the mean
+};
+
+/// Of the handbook's germination x survival this much is germination (common practice, no source).
+inline constexpr double handbook_sprouting = 0.8;
+
+/// What the book's finished work tells up to a day. Set is learned where every tag of a cross had its fruit
+/// counted, seeds where a tag's were, sprouting from lots that are done: all their seed has left, or nobody
+/// has counted for two months. A handbook figure is worth 50 flowers, 10 fruits or 50 seeds: common practice,
+/// no source. Crosses differ in truth more than chance; the figures are for the orchard as a whole.
+Learned learn(const Orchard& orchard, Day as_of, const CrossingAssumptions& handbook);
+
+/// The assumptions with what was learned in the handbook's place.
+CrossingAssumptions with_learned(CrossingAssumptions assumptions, const Learned& learned);
+
+}  // namespace pipward

@@ -1,0 +1,33 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include <optional>
+#include <vector>
+
+namespace pipward {
+
+/// So many seeds on a day.
+struct SeedsOnDay {
+    double day = 0;
+    int seeds = 0;
+};
+
+/// When the seeds of a lot sprouted, and when those that did not were seen last.
+struct SproutTimes {
+    std::vector<SeedsOnDay> sprouted;  ///< new ones
+    std::vector<SeedsOnDay> censored;  ///< taken out before they sprouted, or still there at the last count
+};
+
+struct LogRank {
+    double expected_a = 0;  ///< seeds of the first lot that would have sprouted if both were alike
+    double expected_b = 0;
+    double chi_square = 0;  ///< of one degree of freedom
+    double p = 1;
+};
+
+/// Whether two lots sprout at one pace: the log-rank test (Mantel 1966, Cancer Chemother. Rep. 50:163) with
+/// the variance for ties. A seed seen last on a day is still at risk on it. Nothing where no seed sprouted,
+/// or none ever did while both lots had seeds left.
+std::optional<LogRank> log_rank(const SproutTimes& a, const SproutTimes& b);
+
+}  // namespace pipward

@@ -1,0 +1,134 @@
+// SPDX-License-Identifier: MIT
+#include "pipward/seed/next_work.h"
+
+#include <algorithm>
+
+#include "pipward/seed/cold_need.h"
+#include "pipward/seed/ripeness.h"
+
+namespace pipward {
+namespace {
+
+constexpr int days_to_wash = 28;
+constexpr int days_from_picking_to_end_of_cold = 180;
+constexpr int days_to_pot = 14;
+/// Flowers are worked about so many days before or after full bloom.
+constexpr int days_around_full_bloom = 3;
+
+NextWork due(SeedWork work, std::optional<Day> from, std::optional<Day> to, Day as_of, Sentence why) {
+    return {work, from, to, to && *to < as_of, std::move(why)};
+}
+
+const Accession* accession_of(const Orchard& orchard, const std::string& name) {
+    const auto found = std::ranges::find(orchard.accessions, name, &Accession::name);
+    return found == orchard.accessions.end() ? nullptr : &*found;
+}
+
+NextWork picking(const CrossTally& tally, const Orchard& orchard, Day as_of) {
+    const auto [first, last] = std::ranges::minmax(tally.tags, {}, &Pollination::worked_on);
+    const auto* mother = accession_of(orchard, tally.goal->seed_parent);
+    const auto days =
+        pick_days(mother == nullptr ? Accession{} : *mother, first->worked_on - days_around_full_bloom,
+                  last->worked_on + days_around_full_bloom);
+    return due(SeedWork::pick, days.from, days.to, as_of,
+               days.usual
+                   ? say("Seed is ripe about {} days after full bloom, by the rule for all: the book does "
+                         "not tell it of {}.",
+                         days.ripe_days, tally.goal->seed_parent)
+                   : say("Seed of {} is ripe about {} days after full bloom.", tally.goal->seed_parent,
+                         days.ripe_days));
+}
+
+NextWork washing(const CrossTally& tally, Day as_of) {
+    const Day last = tally.picked.back();
+    return due(
+        SeedWork::wash, last, last + days_to_wash, as_of,
+        say("Fruit was picked and the book has no seed lot of it. Seed left long in warm fruit sprouts "
+            "less; open rotten fruit at once."));
+}
+
+const LotCourse* lot_that(const CrossTally& tally, bool (*is)(const LotCourse&)) {
+    const auto found = std::ranges::find_if(tally.lots, is);
+    return found == tally.lots.end() ? nullptr : &*found;
+}
+
+bool waits_for_cold(const LotCourse& course) {
+    return !course.lot->cold_from && !course.sprouted && course.out < course.lot->seeds;
+}
+
+bool lies_in_cold(const LotCourse& course) {
+    return course.lot->cold_from && !course.sprouted && course.out < course.lot->seeds;
+}
+
+bool has_sprouts_to_pot(const LotCourse& course) {
+    return course.sprouted && course.out < *course.sprouted;
+}
+
+NextWork cooling(const LotCourse& course, const CrossColdNeed& need, Day as_of) {
+    const auto begin = course.lot->washed_on;
+    const auto to =
+        begin ? std::optional{*begin + days_from_picking_to_end_of_cold - need.full_days} : std::nullopt;
+    return due(SeedWork::start_cold, begin, to, as_of,
+               say("Lot {} is not in the cold yet; it needs {} to {} days there.", course.lot->code,
+                   need.least_days, need.full_days));
+}
+
+NextWork sowing(const LotCourse& course, const CrossColdNeed& need, Day as_of) {
+    const Day begin = *course.lot->cold_from;
+    return due(SeedWork::sow, begin + need.least_days, begin + need.full_days + days_to_pot, as_of,
+               say("Lot {} has been in the cold since {}: look for sprouts from {} days on.",
+                   course.lot->code, to_iso(begin), need.least_days));
+}
+
+NextWork potting(const LotCourse& course, Day as_of) {
+    const Day counted = *course.counted_on;
+    return due(SeedWork::pot, counted, counted + days_to_pot, as_of,
+               say("{} seeds of lot {} had sprouted on {}, {} have left it.", *course.sprouted,
+                   course.lot->code, to_iso(counted), course.out));
+}
+
+NextWork planting(const CrossTally& tally) {
+    return {SeedWork::plant,
+            {},
+            {},
+            false,
+            say("{} seeds sprouted and none has a numbered place yet.", *tally.sprouted.count)};
+}
+
+}  // namespace
+
+CrossColdNeed cold_need_of_cross(const CrossGoal& goal, const Orchard& orchard) {
+    const auto species = species_of_seed(orchard, goal.seed_parent);
+    const auto known = species ? cold_need_of(*species) : std::nullopt;
+    const auto need = known ? known : cold_need_of("Malus domestica");
+    return {need->least_days, need->full_days, !known};
+}
+
+NextWork next_work(const CrossTally& tally, const Orchard& orchard, Day as_of) {
+    if (const auto failed = failed_at(tally); failed && *failed != SeedStep::alive) {
+        return {};
+    }
+    const auto need = cold_need_of_cross(*tally.goal, orchard);
+    const bool seed_is_there = !tally.lots.empty() || tally.planted.count;
+    if (!tally.tags.empty() && !tally.fruits.count && !seed_is_there) {
+        return picking(tally, orchard, as_of);
+    }
+    if (tally.fruits.count.value_or(0) > 0 && !seed_is_there) {
+        return washing(tally, as_of);
+    }
+    if (const auto* lot = lot_that(tally, waits_for_cold)) {
+        return cooling(*lot, need, as_of);
+    }
+    if (const auto* lot = lot_that(tally, lies_in_cold)) {
+        return sowing(*lot, need, as_of);
+    }
+    if (const auto* lot = lot_that(tally, has_sprouts_to_pot)) {
+        return potting(*lot, as_of);
+    }
+    if (tally.sprouted.count.value_or(0) > 0 && !tally.planted.count) {
+        return planting(tally);
+    }
+    return {};
+}
+
+}  // namespace pipward

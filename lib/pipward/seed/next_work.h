@@ -1,0 +1,44 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include <optional>
+
+#include "pipward/seed/cross_tally.h"
+#include "pipward/value/sentence.h"
+
+namespace pipward {
+
+enum class SeedWork {
+    pick,        ///< fruit of tagged branches
+    wash,        ///< take the seed out of the fruit
+    start_cold,  ///< put it moist and cold
+    sow,         ///< take it out of the cold: it is ready to sprout
+    pot,         ///< sprouted seed
+    plant,       ///< seedlings into numbered places
+    nothing,     ///< done, or come to nothing
+};
+
+/// What is to be done next with a cross, and when.
+struct NextWork {
+    SeedWork work = SeedWork::nothing;
+    std::optional<Day> from;  ///< unknown where nothing tells it
+    std::optional<Day> to;    ///< after that it is late
+    bool late = false;
+    Sentence why;
+};
+
+/// The earliest step that is still to do. Picking days are reckoned from the days on which the flowers were
+/// worked, which is full bloom give or take a few days; washing within four weeks of picking; cold early
+/// enough to end half a year after picking; potting within two weeks of the count (common practice, no
+/// source).
+NextWork next_work(const CrossTally& tally, const Orchard& orchard, Day as_of);
+
+/// Days of moist cold for the seed of a cross: its seed parent's species, an apple's where nothing tells it.
+struct CrossColdNeed {
+    int least_days = 0;
+    int full_days = 0;
+    bool guessed = false;  ///< the species is not known
+};
+CrossColdNeed cold_need_of_cross(const CrossGoal& goal, const Orchard& orchard);
+
+}  // namespace pipward

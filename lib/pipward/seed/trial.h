@@ -1,0 +1,64 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "pipward/seed/lot_course.h"
+#include "pipward/seed/share_interval.h"
+#include "pipward/value/sentence.h"
+
+/// Treatments and media of seed compared as the trials that they are.
+namespace pipward {
+
+/// The seed of one cross that had one treatment in one medium.
+struct TrialArm {
+    std::vector<const SeedLot*> lots;
+    std::string treatment;  ///< empty for none
+    std::string medium;     ///< empty where it was not written down
+    int seeds = 0;
+    int sprouted = 0;
+    ShareInterval interval;           ///< Wilson, 95 %, of the share sprouted
+    std::vector<SproutPoint> points;  ///< of its one lot; empty where it has several or no day 0
+    SproutTimes times;
+    std::optional<double> half_coolbear;  ///< days
+    std::optional<double> half_farooq;
+    std::optional<double> mean_days;
+};
+
+enum class TrialVerdict {
+    more_sprout,  ///< the shares differ
+    earlier,      ///< the shares cannot be told apart, but one sprouts earlier
+    cannot_tell,  ///< the seeds do not show a difference
+    too_few,      ///< no outcome of so few seeds could have shown one
+};
+
+/// Two arms of a trial; p values are made good for the number of pairs (Holm).
+struct TrialPair {
+    std::size_t a = 0;  ///< into Trial::arms; the better one where the verdict says so
+    std::size_t b = 0;
+    double p_share = 1;  ///< Fisher's exact test of the final shares
+    std::optional<double>
+        p_time{};  ///< log-rank; only where both were counted on the same days and sprouted enough
+    TrialVerdict verdict = TrialVerdict::cannot_tell;
+    /// In each, for a difference as large as the one seen; unknown where none was.
+    std::optional<int> seeds_to_settle{};
+    Sentence words{};
+};
+
+struct Trial {
+    std::string cross;
+    std::vector<TrialArm> arms;    ///< at least two, the fullest first
+    std::vector<TrialPair> pairs;  ///< every two
+};
+
+inline constexpr double trial_alpha = 0.05;
+
+/// Every cross of which lots with different treatments or media were counted by the day.
+std::vector<Trial> trials_of(const Orchard& orchard, Day as_of);
+
+/// "water, 24 h in moist sand": how people call it.
+Sentence arm_words(const TrialArm& arm);
+
+}  // namespace pipward

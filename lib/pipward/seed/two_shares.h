@@ -1,0 +1,32 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include <span>
+#include <vector>
+
+namespace pipward {
+
+struct HitsOf {
+    int hits = 0;
+    int of = 0;
+
+    double share() const { return of == 0 ? 0 : static_cast<double>(hits) / of; }
+};
+
+/// How often chance alone would make two shares differ as much or more, both having one true share: Fisher's
+/// exact test, two-sided by summing every outcome that is no likelier than the one seen (Fisher 1935, The
+/// Design of Experiments). 1 where one of them is of nothing.
+double fisher_exact(HitsOf a, HitsOf b);
+
+/// The smallest p that two lots of these sizes could ever give: all of one, none of the other.
+double smallest_possible_p(int a, int b);
+
+/// Seeds in each of two lots that would show two true shares to differ at p < `alpha` (two-sided) with this
+/// power: normal curve (Fleiss, Levin & Paik 2003, Statistical Methods for Rates and Proportions, ch. 4,
+/// without continuity correction; from memory), rounded up. The shares differ.
+int seeds_to_settle(double share, double other, double alpha = 0.05, double power = 0.8);
+
+/// Each p made good for having looked at all of them (Holm 1979, Scand. J. Stat. 6:65), in the same order.
+std::vector<double> holm_adjusted(std::span<const double> p);
+
+}  // namespace pipward

@@ -1,0 +1,76 @@
+// SPDX-License-Identifier: MIT
+#include "pipward/seed/planting.h"
+
+#include <gtest/gtest.h>
+
+#include <map>
+
+namespace pipward {
+namespace {
+
+const std::vector<Family> three{{"25-01", 17}, {"25-02", 8}, {"25-03", 31}};
+
+std::map<std::size_t, int> seedlings_by_family(const std::vector<PlantedPlace>& planted) {
+    std::map<std::size_t, int> seedlings;
+    for (const auto& place : planted) {
+        seedlings[place.family] += place.is_check ? 0 : 1;
+    }
+    return seedlings;
+}
+
+TEST(Planting, LosesNoSeedlingAndNoPlace) {
+    for (const auto order : {PlantingOrder::together, PlantingOrder::mixed}) {
+        for (const int check_every : {0, 2, 10}) {
+            const auto needed = places_needed(56, check_every);
+            const auto planted = plan_planting(three, 500, {order, 5, 4, check_every, 7});
+            ASSERT_EQ(planted.size(), needed);
+            for (std::size_t i = 0; i < planted.size(); ++i) {
+                EXPECT_EQ(planted[i].place, i);
+                EXPECT_EQ(planted[i].is_check, check_every > 0 && (i + 1) % check_every == 0);
+            }
+            const auto seedlings = seedlings_by_family(planted);
+            EXPECT_EQ(seedlings.at(0), 17);
+            EXPECT_EQ(seedlings.at(1), 8);
+            EXPECT_EQ(seedlings.at(2), 31);
+        }
+    }
+}
+
+TEST(Planting, KeepsFamiliesInOneRunWhereTheyStandTogether) {
+    const auto planted = plan_planting(three, 56, {});
+    for (std::size_t i = 1; i < planted.size(); ++i) {
+        EXPECT_GE(planted[i].family, planted[i - 1].family);
+    }
+}
+
+TEST(Planting, GivesEveryBlockItsShareOfEveryFamilyWhereMixed) {
+    const auto planted = plan_planting({{"a", 40}, {"b", 20}}, 60, {PlantingOrder::mixed, 5, 4, 0, 3});
+    for (std::size_t block = 0; block < 4; ++block) {
+        int of_a = 0;
+        for (std::size_t i = block * 15; i < (block + 1) * 15; ++i) {
+            of_a += planted[i].family == 0 ? 1 : 0;
+        }
+        EXPECT_EQ(of_a, 10) << block;
+    }
+}
+
+TEST(Planting, IsTheSameAgainForTheSameNumberAndAnotherForAnother) {
+    const auto families_of = [](std::uint32_t chance) {
+        std::vector<std::size_t> families;
+        for (const auto& place : plan_planting(three, 56, {PlantingOrder::mixed, 2, 4, 0, chance})) {
+            families.push_back(place.family);
+        }
+        return families;
+    };
+    EXPECT_EQ(families_of(12), families_of(12));
+    EXPECT_NE(families_of(12), families_of(13));
+}
+
+TEST(Planting, StopsWhereThePlacesEnd) {
+    EXPECT_EQ(plan_planting(three, 10, {}).size(), 10U);
+    EXPECT_TRUE(plan_planting(three, 0, {}).empty());
+    EXPECT_TRUE(plan_planting({}, 10, {}).empty());
+}
+
+}  // namespace
+}  // namespace pipward
