@@ -52,10 +52,11 @@ std::string code_words(std::string_view name, const std::vector<Sentence>& codes
     std::string cases;
     for (const auto& code : codes) {
         if (code.in(wording) != code.text()) {
-            cases += fmt::format("WHEN {} THEN {} ", quoted(code.text()), phrase(code, wording));
+            cases += fmt::format("WHEN {} = {} THEN {} ", column(name), quoted(code.text()),
+                                 phrase(code, wording));
         }
     }
-    return cases.empty() ? column(name) : fmt::format("CASE {0} {1}ELSE {0} END", column(name), cases);
+    return cases.empty() ? column(name) : fmt::format("CASE {}ELSE {} END", cases, column(name));
 }
 
 Sentence tip(const std::string& expression) {
