@@ -17,7 +17,7 @@ std::string inside(std::string_view label) {
     return text;
 }
 
-// As people read a code; numbers have no words.
+// As people read a code or a name; numbers have no words.
 std::string plain(std::string code) {
     std::ranges::replace(code, '_', ' ');
     const bool number = code.find_first_not_of("0123456789") == std::string::npos;
@@ -57,8 +57,10 @@ std::set<std::string> schema_texts() {
     }
     for (const auto& table : book_tables()) {
         texts.emplace(table.title);
+        texts.insert(plain(std::string(table.name)));
         for (const auto& column : table.columns) {
             texts.emplace(column.unit);
+            texts.insert(plain(std::string(column.name)));
             texts.emplace(column.required ? column.description : "");
         }
     }

@@ -14,7 +14,7 @@ namespace pipward {
 Sentence inside_label(const BookColumn& column);
 /// "about 10 % of flowers open".
 Sentence meaning_of(const Choice& choice);
-/// What the schema says to people, label, unit, meaning or title, for translators.
+/// What the schema says to people, label, unit, meaning, title or plain name, for translators.
 std::set<std::string> schema_texts();
 
 }  // namespace pipward

@@ -9815,5 +9815,109 @@
         <source>{0} notes</source>
         <translation>{} Hinweise</translation>
     </message>
+    <message>
+        <source>accuracy m</source>
+        <translation>Genauigkeit (m)</translation>
+    </message>
+    <message>
+        <source>bbch</source>
+        <translation>BBCH-Stadium</translation>
+    </message>
+    <message>
+        <source>bloom note</source>
+        <translation>Blühnotiz</translation>
+    </message>
+    <message>
+        <source>cold c</source>
+        <translation>Kälte (°C)</translation>
+    </message>
+    <message>
+        <source>cross goal</source>
+        <translation>Kreuzungsziel</translation>
+    </message>
+    <message>
+        <source>elevation m</source>
+        <translation>Höhe (m)</translation>
+    </message>
+    <message>
+        <source>fruit</source>
+        <translation>Frucht</translation>
+    </message>
+    <message>
+        <source>humidity percent</source>
+        <translation>Luftfeuchte (%)</translation>
+    </message>
+    <message>
+        <source>lot</source>
+        <translation>Partie</translation>
+    </message>
+    <message>
+        <source>mass mg</source>
+        <translation>Masse (mg)</translation>
+    </message>
+    <message>
+        <source>on day</source>
+        <translation>Tag</translation>
+    </message>
+    <message>
+        <source>open percent</source>
+        <translation>offene Blüten (%)</translation>
+    </message>
+    <message>
+        <source>pollen test</source>
+        <translation>Pollenprüfung</translation>
+    </message>
+    <message>
+        <source>pollination</source>
+        <translation>Bestäubung</translation>
+    </message>
+    <message>
+        <source>s alleles</source>
+        <translation>S-Allele</translation>
+    </message>
+    <message>
+        <source>seed out</source>
+        <translation>Samenentnahme</translation>
+    </message>
+    <message>
+        <source>seed ripe days</source>
+        <translation>Samen reif nach Tagen</translation>
+    </message>
+    <message>
+        <source>seeds empty</source>
+        <translation>taube Samen</translation>
+    </message>
+    <message>
+        <source>seeds sound</source>
+        <translation>gut ausgebildete Samen</translation>
+    </message>
+    <message>
+        <source>spacing m</source>
+        <translation>Pflanzabstand (m)</translation>
+    </message>
+    <message>
+        <source>sprout count</source>
+        <translation>Keimzählung</translation>
+    </message>
+    <message>
+        <source>t max c</source>
+        <translation>Maximum (°C)</translation>
+    </message>
+    <message>
+        <source>t min c</source>
+        <translation>Minimum (°C)</translation>
+    </message>
+    <message>
+        <source>trait score</source>
+        <translation>Bonitur</translation>
+    </message>
+    <message>
+        <source>tree row</source>
+        <translation>Baumreihe</translation>
+    </message>
+    <message>
+        <source>weather day</source>
+        <translation>Wettertag</translation>
+    </message>
 </context>
 </TS>
