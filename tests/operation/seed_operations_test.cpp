@@ -128,7 +128,7 @@ const Form trial_block{{"block", "Trial"}, {"add-block", "yes"},
                        {"spacing", "1"},   {"row-distance", "4"},
                        {"rows", "3"},      {"points", "522460 5331330, 522490 5331330"}};
 
-const Form small_planting{{"block", "Trial"}, {"crosses", "24-01=30; 24-02=15"}, {"write", "yes"}};
+const Form small_planting{{"plant-in", "Trial"}, {"crosses", "24-01=30; 24-02=15"}, {"plant", "yes"}};
 
 TEST(RowAssign, GivesEverySeedlingANumberAParentageAndAPlace) {
     const SampleCopy sample;
@@ -156,8 +156,8 @@ TEST(RowAssign, GivesEverySeedlingANumberAParentageAndAPlace) {
 TEST(RowAssign, NumbersOnWhereAnEarlierPlantingEnded) {
     const SampleCopy sample;
     run(sample, "row-lay", trial_block);
-    run(sample, "row-assign", {{"block", "Trial"}, {"crosses", "24-01=2"}, {"write", "yes"}});
-    const auto outcome = run(sample, "row-assign", {{"block", "Trial"}, {"crosses", "24-01=1"}});
+    run(sample, "row-assign", {{"plant-in", "Trial"}, {"crosses", "24-01=2"}, {"plant", "yes"}});
+    const auto outcome = run(sample, "row-assign", {{"plant-in", "Trial"}, {"crosses", "24-01=1"}});
     EXPECT_EQ(to_text(cell_of(outcome.tables.at(0), 0, "label")), "24-01-003");
     EXPECT_EQ(to_text(cell_of(outcome.tables.at(0), 0, "position")), "3");
 }
@@ -167,11 +167,11 @@ TEST(RowAssign, IsTakenBackAsAWhole) {
     run(sample, "row-lay", trial_block);
     const auto before = read_book(sample.book()).orchard;
     run(sample, "row-assign", small_planting);
-    run(sample, "row-assign", {{"block", "Trial"}, {"undo", "yes"}});
+    run(sample, "row-assign", {{"plant-in", "Trial"}, {"undo", "yes"}});
     const auto after = read_book(sample.book()).orchard;
     EXPECT_EQ(after.trees.size(), before.trees.size());
     EXPECT_EQ(after.accessions.size(), before.accessions.size());
-    EXPECT_TRUE(has(complaint(sample, "row-assign", {{"block", "Trial"}, {"undo", "yes"}}), "no trees"));
+    EXPECT_TRUE(has(complaint(sample, "row-assign", {{"plant-in", "Trial"}, {"undo", "yes"}}), "no trees"));
 }
 
 TEST(RowAssign, IsNotTakenBackOnceSomethingWasNotedOfIt) {
@@ -179,30 +179,31 @@ TEST(RowAssign, IsNotTakenBackOnceSomethingWasNotedOfIt) {
     run(sample, "row-lay", trial_block);
     run(sample, "row-assign", small_planting);
     run(sample, "note-score", {{"tree", "24-01-001"}, {"trait", "scab"}, {"score", "2"}});
-    EXPECT_TRUE(has(complaint(sample, "row-assign", {{"block", "Trial"}, {"undo", "yes"}}), "24-01-001"));
+    EXPECT_TRUE(has(complaint(sample, "row-assign", {{"plant-in", "Trial"}, {"undo", "yes"}}), "24-01-001"));
 }
 
 TEST(RowAssign, RefusesMoreThanSproutedOrFitsAndNamesWhatIsUnknown) {
     const SampleCopy sample;
     run(sample, "row-lay", trial_block);
     EXPECT_TRUE(
-        has(complaint(sample, "row-assign", {{"block", "Trial"}, {"crosses", "24-01=9000"}}), "places"));
-    EXPECT_TRUE(has(complaint(sample, "row-assign", {{"block", "Trial"}, {"crosses", "99-99=1"}}), "99-99"));
+        has(complaint(sample, "row-assign", {{"plant-in", "Trial"}, {"crosses", "24-01=9000"}}), "places"));
     EXPECT_TRUE(
-        has(complaint(sample, "row-assign", {{"block", "Trial"}, {"crosses", "24-01=x"}}), "cannot be read"));
+        has(complaint(sample, "row-assign", {{"plant-in", "Trial"}, {"crosses", "99-99=1"}}), "99-99"));
+    EXPECT_TRUE(has(complaint(sample, "row-assign", {{"plant-in", "Trial"}, {"crosses", "24-01=x"}}),
+                    "cannot be read"));
     EXPECT_TRUE(
-        has(complaint(sample, "row-assign", {{"block", "Trial"}, {"check-every", "5"}}), "not named"));
-    EXPECT_TRUE(
-        has(complaint(sample, "row-assign", {{"block", "Nowhere"}, {"crosses", "24-01=1"}}), "0 are vacant"));
+        has(complaint(sample, "row-assign", {{"plant-in", "Trial"}, {"check-every", "5"}}), "not named"));
+    EXPECT_TRUE(has(complaint(sample, "row-assign", {{"plant-in", "Nowhere"}, {"crosses", "24-01=1"}}),
+                    "0 are vacant"));
 }
 
 TEST(RowAssign, MixesFamiliesTheSameWayForTheSameChance) {
     const SampleCopy sample;
     run(sample, "row-lay", trial_block);
     const auto labels = [&](const char* chance) {
-        Form form{{"block", "Trial"},   {"crosses", "24-01=30; 24-02=15"},
-                  {"order", "mixed"},   {"check-every", "9"},
-                  {"check", "Wrenlea"}, {"chance", chance}};
+        Form form{{"plant-in", "Trial"}, {"crosses", "24-01=30; 24-02=15"},
+                  {"families", "mixed"}, {"check-every", "9"},
+                  {"check", "Wrenlea"},  {"chance", chance}};
         std::string all;
         const auto table = run(sample, "row-assign", form).tables.at(0);
         for (std::size_t i = 0; i < table.rows.size(); ++i) {

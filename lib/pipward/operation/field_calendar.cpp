@@ -200,7 +200,7 @@ std::vector<Bound<Request>> parameters() {
             all.emplace_back(shared);
         }
     }
-    all.push_back(parameter(&Request::orchard, "orchard", "Orchard",
+    all.push_back(parameter(&Request::orchard, "calendar-name", "Calendar",
                             "The calendar's name; the book's file name where not given."));
     return all;
 }

@@ -173,7 +173,7 @@ std::vector<RowPosition> places_for(const Request& request, const Orchard& orcha
 }
 
 Finding too_few_places(const Request& request, std::size_t needed, std::size_t there) {
-    return about_parameter("block", request.block,
+    return about_parameter("plant-in", request.block,
                            say("{} places are needed and {} are vacant.", needed, there),
                            say("Lay more rows with row-lay, or name fewer seedlings in crosses."));
 }
@@ -376,14 +376,14 @@ std::unique_ptr<const Operation> row_assign() {
               "can be taken back."},
          .parameters =
              {book_parameter(&Request::book),
-              parameter(&Request::block, "block", "Block", "The block to plant in.").required(),
-              parameter(&Request::row, "row", "Row",
+              parameter(&Request::block, "plant-in", "Plant in", "The block to plant in.").required(),
+              parameter(&Request::row, "plant-row", "Row",
                         "Only this row of it; all its rows where none is named."),
               parameter(&Request::crosses, "crosses", "Crosses",
                         "Which, and how many of each, as in 24-01=12; 24-02=8. All seedlings that sprouted "
                         "and have "
                         "no place where none is named."),
-              parameter(&Request::order, "order", "Order", "How families stand."),
+              parameter(&Request::order, "families", "Families", "How families stand."),
               parameter(&Request::plot, "plot", "Plot", "Seedlings of a family side by side, where mixed.")
                   .between(1, 1000),
               parameter(
@@ -402,14 +402,14 @@ std::unique_ptr<const Operation> row_assign() {
                         "The planting's name, kept with each tree; the day where none is given."),
               parameter(&Request::undo, "undo", "Take back",
                         "Take the planting of that name out of the book again, as a whole."),
-              parameter(&Request::write, "write", "Write to the book",
+              parameter(&Request::write, "plant", "Plant",
                         "Whether trees and accessions are made; otherwise the plan is only shown."),
               as_of_parameter(&Request::as_of)},
          .results = {planted_shape()},
          .examples = {{"What would stand where in block Upper.",
                        {{"book", "BOOK"},
-                        {"block", "Upper"},
-                        {"crosses", "24-01=3; 24-02=2"},
+                        {"plant-in", "Upper"},
+                        {"crosses", "24-01=2; 24-02=1"},
                         {"as-of", "2026-03-20"}}}},
          .check = check,
          .run = run});

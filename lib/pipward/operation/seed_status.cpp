@@ -119,7 +119,7 @@ const std::vector<ColumnOf<CrossRow>>& cross_columns() {
          [](const CrossRow& r) { return share_cell(r.tally->flowers, r.tally->fruits); }},
         {{"seeds", text, "", "Sound seeds", "Found in the fruit, else in the cross's lots."},
          [](const CrossRow& r) { return count_cell(r.tally->sound_seed); }},
-        {{"seeds_per_fruit", number, "", "Seeds a fruit", "Sound ones."},
+        {{"seeds_per_fruit", number, "seeds", "Seeds a fruit", "Sound ones."},
          [](const CrossRow& r) { return seeds_per_fruit(*r.tally); }},
         {{"in_cold", text, "", "In the cold", "Seeds that lie or lay there."},
          [](const CrossRow& r) { return count_cell(r.tally->in_cold); }},
@@ -209,16 +209,17 @@ struct FigureRow {
 const std::vector<ColumnOf<FigureRow>>& figure_columns() {
     static const std::vector<ColumnOf<FigureRow>> columns{
         {{"figure", text, "", "Figure", "What it is of."}, [](const FigureRow& r) { return Cell{r.name}; }},
-        {{"unit", text, "", "Unit", "Of the figures."}, [](const FigureRow& r) { return text_cell(r.unit); }},
-        {{"handbook", number, "", "Handbook", "Where one begins."},
+        {{"unit", text, "", "Unit", "That the figures are told in."},
+         [](const FigureRow& r) { return text_cell(r.unit); }},
+        {{"handbook", number, "as told", "Handbook", "Where one begins."},
          [](const FigureRow& r) { return number_cell(r.scale * r.figure->handbook, 1); }},
-        {{"yours", number, "", "Yours", "What this orchard counted; unknown for nothing counted."},
+        {{"yours", number, "as told", "Yours", "What this orchard counted; unknown for nothing counted."},
          [](const FigureRow& r) {
              return r.figure->counted > 0 ? number_cell(r.scale * r.figure->yours, 1) : Cell{};
          }},
         {{"counted", whole, "", "Counted", "Flowers, fruits or seeds that it counted."},
          [](const FigureRow& r) { return whole_cell(r.figure->counted); }},
-        {{"used", number, "", "Used", "Both together: what the season plan reckons with."},
+        {{"used", number, "as told", "Used", "Both together: what the season plan reckons with."},
          [](const FigureRow& r) { return number_cell(r.scale * r.figure->used, 1); }},
     };
     return columns;
@@ -296,7 +297,7 @@ Outcome run(const Request& request, const Run& lent) {
     const auto crosses = cross_rows(request, tallies, reading.orchard);
     const auto lots = lot_rows(request, courses, learned.sprouting.used);
     const std::vector<FigureRow> figures{{say("fruit set of worked flowers"), &learned.fruit_set},
-                                         {say("sound seeds a fruit"), &learned.seeds_per_fruit, 1, ""},
+                                         {say("sound seeds a fruit"), &learned.seeds_per_fruit, 1, "seeds"},
                                          {say("sprouting of seeds"), &learned.sprouting}};
     Outcome outcome;
     outcome.findings = reading.findings;
@@ -316,7 +317,7 @@ std::unique_ptr<const Operation> seed_status() {
                    "be done "
                    "next and what is late; tells the seed on hand and what this orchard's own counts teach."},
          .parameters = {book_parameter(&Request::book),
-                        parameter(&Request::cross, "cross", "Cross",
+                        parameter(&Request::cross, "only-cross", "Cross",
                                   "Only this cross; all where none is named."),
                         parameter(&Request::open_only, "open-only", "Open ones only",
                                   "Whether crosses that are done or came to nothing are left out."),

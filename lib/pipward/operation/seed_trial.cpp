@@ -189,7 +189,7 @@ std::unique_ptr<const Operation> seed_trial() {
               "how "
               "soon, how sure that is, and whether the seeds are enough to say anything. Draws the courses."},
          .parameters = {book_parameter(&Request::book),
-                        parameter(&Request::cross, "cross", "Cross",
+                        parameter(&Request::cross, "only-cross", "Cross",
                                   "Only this cross; all where none is named."),
                         as_of_parameter(&Request::as_of)},
          .results = {arm_shape(), pair_shape()},
