@@ -76,15 +76,35 @@ Box label_box(const LabelGrid& grid, int place) {
             grid.top + (grid.height + grid.gap_down) * row, grid.width, grid.height};
 }
 
+namespace {
+
+struct Lost {
+    Millimetres left;
+    Millimetres top;
+    Millimetres right;
+    Millimetres bottom;
+};
+
+/// What the labels at the sheet's edges lose to them. All labels give up as much, so that they look alike.
+Lost lost_to_edges(const LabelGrid& grid) {
+    constexpr Millimetres none{0};
+    const auto sheet = inset({{0}, {0}, grid.page.width, grid.page.height}, sheet_edge);
+    const auto first = inset(label_box(grid, 0), label_edge);
+    const auto last = inset(label_box(grid, grid.labels_a_page() - 1), label_edge);
+    return {std::max(none, sheet.left - first.left), std::max(none, sheet.top - first.top),
+            std::max(none, last.right() - sheet.right()), std::max(none, last.bottom() - sheet.bottom())};
+}
+
+}  // namespace
+
 Box printable_box(const LabelGrid& grid, int place) {
     const auto box = inset(label_box(grid, place), label_edge);
     if (grid.is_roll()) {
         return box;
     }
-    const auto sheet = inset({{0}, {0}, grid.page.width, grid.page.height}, sheet_edge);
-    const PaperSpot upper{std::max(box.left, sheet.left), std::max(box.top, sheet.top)};
-    const PaperSpot lower{std::min(box.right(), sheet.right()), std::min(box.bottom(), sheet.bottom())};
-    return {upper.x, upper.y, lower.x - upper.x, lower.y - upper.y};
+    const auto lost = lost_to_edges(grid);
+    return {box.left + lost.left, box.top + lost.top, box.width - lost.left - lost.right,
+            box.height - lost.top - lost.bottom};
 }
 
 Findings problems_of(const LabelGrid& grid) {

@@ -47,8 +47,9 @@ LabelGrid grid_of(LabelSheet sheet);
 
 /// A label of the page, row by row from the upper left; 0 is the first.
 Box label_box(const LabelGrid& grid, int place);
-/// The part of it that can be printed on and cut or torn without loss: not at its own edges, and not within 5
-/// mm of a sheet's, where most printers do not print (common practice, no source).
+/// The part of it that can be printed on and cut or torn without loss: not at its own edges, and as much less
+/// as the sheet's outermost labels lose to its last 5 mm, where most printers do not print (common practice,
+/// no source). Alike on every label of a sheet.
 Box printable_box(const LabelGrid& grid, int place);
 
 /// What is wrong with a grid: labels that lie beyond the page or on one another, or are too small to print
