@@ -165,7 +165,7 @@ TEST(BookAdopt, TakesACsvWithCommasInItsNumbers) {
     const auto own = sample.put("own.csv", std::string(csv_head) +
                                                "N-1;wrenlea ;9,3024194;48,1354560;13.4.2019\n"
                                                "N-2;Owlcombe;9,3024665;48,1354649;4.5.2019\n");
-    const auto outcome = adopt(sample, own, {{"write", "yes"}, {"purpose", "parent"}});
+    const auto outcome = adopt(sample, own, {{"write", "yes"}, {"tree-purpose", "parent"}});
     EXPECT_SAID(outcome.findings, Level::note, "taken for those of GNSS receivers");
     EXPECT_SAID(outcome.findings, Level::warning, "The book writes it \"Wrenlea\"");
     const auto orchard = read_book(sample.book()).orchard;
@@ -214,10 +214,10 @@ TEST(BookAdopt, AsksForASystemThatTheLayerDoesNotTell) {
     const SampleCopy sample;
     const auto own = sample.put("own.csv", "Label,X,Y\nN-1,522500,5331400\n");
     EXPECT_SAID(refused(sample, own), Level::error, "does not tell its coordinate system");
-    EXPECT_THROW(adopt(sample, own, {{"crs", "EPSG:99999999"}}), Error);
-    EXPECT_SAID(adopt(sample, own, {{"crs", "EPSG:3857"}}).findings, Level::warning,
+    EXPECT_THROW(adopt(sample, own, {{"layer-crs", "EPSG:99999999"}}), Error);
+    EXPECT_SAID(adopt(sample, own, {{"layer-crs", "EPSG:3857"}}).findings, Level::warning,
                 "km from everything else in the book");
-    adopt(sample, own, {{"crs", "EPSG:25832"}, {"write", "yes"}});
+    adopt(sample, own, {{"layer-crs", "EPSG:25832"}, {"write", "yes"}});
     EXPECT_NEAR(tree_of(read_book(sample.book()).orchard, "N-1").at->x, 522500, 1e-6);
 }
 
@@ -236,7 +236,7 @@ TEST(BookAdopt, TellsEverythingThatIsWrongAtOnce) {
                    "N-6,Owlcombe,,,,522540.1,5331400,447\n" +      // on the same spot
                        std::string(300, 'x') +
                        ",Owlcombe,,,,522550,5331400,447\n");
-    const auto findings = refused(sample, own, {{"crs", "EPSG:25832"}});
+    const auto findings = refused(sample, own, {{"layer-crs", "EPSG:25832"}});
     EXPECT_SAID(findings, Level::error,
                 "feature 1 (LO-04-08), Label = LO-04-08: The book has a tree of this label");
     EXPECT_SAID(findings, Level::error, "Elevation = high: This is no number");
@@ -261,12 +261,12 @@ TEST(BookAdopt, AddsAccessionsRowsAndBlocksOnlyWhenTold) {
                                 "Label,Accession,S_alleles,Block,Row,Position,X,Y\n"
                                 "N-1,Heron Down,S2 S7,Far,1,3,522500,5331400\n"
                                 "N-2,Heron Down,S2 S7,Far,1,9,522520,5331404\n");
-    const Form form{{"crs", "EPSG:25832"}, {"add-accessions", "yes"}, {"add-rows", "yes"}};
+    const Form form{{"layer-crs", "EPSG:25832"}, {"add-accessions", "yes"}, {"add-rows", "yes"}};
     EXPECT_SAID(refused(sample, own, form), Level::error, "It is not known what kind of accession it is");
     auto with_kind = form;
     with_kind["accession-kind"] = "selection";
     with_kind["write"] = "yes";
-    EXPECT_SAID(adopt(sample, own, {{"crs", "EPSG:25832"}, {"add-accessions", "yes"}}).findings,
+    EXPECT_SAID(adopt(sample, own, {{"layer-crs", "EPSG:25832"}, {"add-accessions", "yes"}}).findings,
                 Level::warning, "whether the new accession is an apple or a pear");
     with_kind["species"] = "pear";
     const auto outcome = adopt(sample, own, with_kind);
@@ -293,13 +293,13 @@ TEST(BookAdopt, NeverChangesWhatTheBookHas) {
     const auto own =
         sample.put("own.csv", fmt::format("Label,Accession,Rootstock,X,Y\nLO-04-07,Wrenlea,M9,{},{}\n",
                                           before.at->x + 0.5, before.at->y));
-    const auto outcome = adopt(sample, own, {{"crs", "EPSG:25832"}, {"write", "yes"}});
+    const auto outcome = adopt(sample, own, {{"layer-crs", "EPSG:25832"}, {"write", "yes"}});
     const auto after = tree_of(read_book(sample.book()).orchard, "LO-04-07");
     EXPECT_EQ(after.accession, before.accession);
     EXPECT_EQ(after.rootstock, before.rootstock);
     EXPECT_EQ(after.at->x, before.at->x);
     EXPECT_SAID(outcome.findings, Level::warning, "The book has it already and says otherwise: Accession");
-    EXPECT_SAID(refused(sample, own, {{"crs", "EPSG:25832"}, {"same-place", "0.2"}}), Level::error,
+    EXPECT_SAID(refused(sample, own, {{"layer-crs", "EPSG:25832"}, {"same-place", "0.2"}}), Level::error,
                 "The book has a tree of this label 0.5 m away");
 }
 
@@ -344,14 +344,15 @@ TEST(BookAdopt, TellsTextThatIsNotUtf8) {
     NEED_SAMPLE();
     const SampleCopy sample;
     const auto own = sample.put("own.csv", "Label,Note,X,Y\nN-1,H\xF6he,522500,5331400\n");
-    EXPECT_SAID(refused(sample, own, {{"crs", "EPSG:25832"}}), Level::error, "letters that are not UTF-8");
+    EXPECT_SAID(refused(sample, own, {{"layer-crs", "EPSG:25832"}}), Level::error,
+                "letters that are not UTF-8");
 }
 
 TEST(BookAdopt, TellsTwoFieldsOfOneName) {
     NEED_SAMPLE();
     const SampleCopy sample;
     const auto own = sample.put("own.csv", "Label,Note,Note,X,Y\nN-1,a,b,522500,5331400\n");
-    EXPECT_SAID(refused(sample, own, {{"crs", "EPSG:25832"}}), Level::error, "two fields of this name");
+    EXPECT_SAID(refused(sample, own, {{"layer-crs", "EPSG:25832"}}), Level::error, "two fields of this name");
 }
 
 TEST(BookAdopt, TakesRowsAndBlocks) {
@@ -397,7 +398,7 @@ TEST(BookAdopt, SaysWhenNoFieldIsTheLabelAndWhichMightBe) {
     NEED_SAMPLE();
     const SampleCopy sample;
     const auto own = sample.put("own.csv", "zzz,qqq,X,Y\nA1,same,522500,5331400\nA2,same,522510,5331400\n");
-    const auto findings = refused(sample, own, {{"crs", "EPSG:25832"}, {"holds", "trees"}});
+    const auto findings = refused(sample, own, {{"layer-crs", "EPSG:25832"}, {"holds", "trees"}});
     EXPECT_SAID(findings, Level::error,
                 "No field was recognised as the trees' label. Say which it is with map; "
                 "every value differs in: zzz");

@@ -85,7 +85,7 @@ bool may_hold(const AdoptColumn& column, const std::string& text) {
     if (known->type == CellType::day) {
         return std::ranges::count_if(text, [](unsigned char c) { return std::isdigit(c) != 0; }) >= 3;
     }
-    return read_value(*known, text).wrong.empty();
+    return !read_value(*known, text).wrong;
 }
 
 bool mostly_fits(const AdoptColumn& column, const FieldSample& field) {

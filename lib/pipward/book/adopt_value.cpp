@@ -7,6 +7,7 @@
 #include <cmath>
 
 #include "pipward/book/adopt_words.h"
+#include "pipward/value/sentence.h"
 
 namespace pipward {
 namespace {
@@ -52,7 +53,7 @@ std::optional<std::int64_t> as_whole(std::string_view text) {
 }
 
 ReadValue wrong(Sentence why, Sentence remedy) {
-    return {{}, std::move(why), std::move(remedy)};
+    return {{}, Finding{Level::error, {}, {}, {}, {}, std::move(why), std::move(remedy)}};
 }
 
 ReadValue read_plain(const BookColumn& column, std::string_view text) {
@@ -113,13 +114,11 @@ ReadValue read_value(const BookColumn& column, std::string_view text) {
         return {};
     }
     auto read = read_plain(column, worded(column, text));
-    if (!read.wrong.empty()) {
+    if (read.wrong) {
         return read;
     }
-    if (const auto finding = check_cell(column, read.cell)) {
-        return wrong(verbatim(finding->message), verbatim(finding->remedy));
-    }
-    return read;
+    auto wrong = check_cell(column, read.cell);
+    return wrong ? ReadValue{{}, std::move(wrong)} : read;
 }
 
 }  // namespace pipward

@@ -6,7 +6,7 @@
 #include <string_view>
 
 #include "pipward/book/schema.h"
-#include "pipward/value/sentence.h"
+#include "pipward/value/finding.h"
 
 /// Texts of a user's layer as values of the book. Pure.
 namespace pipward {
@@ -18,9 +18,8 @@ bool says_nothing(std::string_view text);
 std::optional<double> read_number(std::string_view text, std::string_view unit = {});
 
 struct ReadValue {
-    Cell cell{};       ///< nothing where the text says nothing or cannot be read
-    Sentence wrong{};  ///< why it cannot be read; empty where it can
-    Sentence remedy{};
+    Cell cell{};                     ///< nothing where the text says nothing or cannot be read
+    std::optional<Finding> wrong{};  ///< why it cannot be read
 };
 
 /// The text as the column holds it: words of closed lists in any writing and by their trade words, numbers

@@ -44,6 +44,16 @@ void Adoption::complain(Level level, AdoptRow& row, std::string field, std::stri
                         std::move(remedy)});
 }
 
+void Adoption::complain(AdoptRow& row, Finding finding) {
+    if (finding.level == Level::error && row.fate != Fate::refused) {
+        row.fate = Fate::refused;
+        row.why = verbatim(finding.message);
+    }
+    finding.table = layer;
+    finding.row = name_of(row);
+    findings.push_back(std::move(finding));
+}
+
 void Adoption::tell(Level level, std::string field, std::string value, Sentence message, Sentence remedy) {
     findings.push_back(
         {level, layer, {}, std::move(field), std::move(value), std::move(message), std::move(remedy)});

@@ -87,6 +87,8 @@ struct Adoption {
     std::string name_of(const AdoptRow& row) const;  ///< "feature 12 (LO-04-07)"
     void complain(Level level, AdoptRow& row, std::string field, std::string value, Sentence message,
                   Sentence remedy);
+    /// The same of a finding that lacks but its table and row.
+    void complain(AdoptRow& row, Finding finding);
     void tell(Level level, std::string field, std::string value, Sentence message, Sentence remedy);
 };
 

@@ -20,7 +20,7 @@ void tell_doubt(Adoption& adoption, AdoptRow& row, const MapPoint& point, PlaceD
             return adoption.complain(
                 Level::error, row, {}, {},
                 say("These numbers look like degrees, but {} counts metres.", system_name(adoption.crs)),
-                say("Say which system they are in: for GNSS degrees, crs EPSG:4326."));
+                say("Say which system they are in: for GNSS degrees, layer-crs EPSG:4326."));
         case PlaceDoubt::exchanged:
             return adoption.complain(
                 Level::error, row, {}, {},

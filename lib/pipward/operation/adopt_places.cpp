@@ -73,7 +73,7 @@ std::vector<MapPoint> all_points(const Adoption& adoption) {
 std::string system_of(Adoption& adoption, const UserLayer& layer, const AdoptRequest& request) {
     if (!request.crs.empty()) {
         if (!layer.crs.empty() && system_name(layer.crs) != system_name(request.crs)) {
-            adoption.tell(Level::warning, "crs", request.crs,
+            adoption.tell(Level::warning, "layer-crs", request.crs,
                           say("The layer says of itself that it is in {}.", system_name(layer.crs)),
                           say("The one given was used; leave it out to use the layer's own."));
         }
@@ -82,7 +82,7 @@ std::string system_of(Adoption& adoption, const UserLayer& layer, const AdoptReq
     if (layer.crs.empty() && is_lon_lat(adoption.mapping)) {
         adoption.tell(Level::note, {}, {},
                       say("Longitude and latitude were taken for those of GNSS receivers, EPSG:4326."),
-                      say("Say with crs if they are in another system."));
+                      say("Say with layer-crs if they are in another system."));
         return "EPSG:4326";
     }
     return layer.crs;
@@ -171,13 +171,13 @@ void read_places(Adoption& adoption, const UserLayer& layer, const AdoptRequest&
     }
     adoption.crs = system_of(adoption, layer, request);
     if (adoption.crs.empty()) {
-        adoption.tell(Level::error, "crs", {}, say("The layer does not tell its coordinate system."),
+        adoption.tell(Level::error, "layer-crs", {}, say("The layer does not tell its coordinate system."),
                       say("Say which it is, as in EPSG:25832; for GNSS degrees, EPSG:4326."));
         return;
     }
     if (system_name(adoption.crs).empty()) {
         throw Error(Trouble::usage,
-                    about_parameter("crs", adoption.crs, say("This coordinate system is not known."),
+                    about_parameter("layer-crs", adoption.crs, say("This coordinate system is not known."),
                                     say("Give one by its EPSG number, as in EPSG:4326.")));
     }
     if (request.exchange_axes) {
@@ -187,7 +187,7 @@ void read_places(Adoption& adoption, const UserLayer& layer, const AdoptRequest&
     const bool sound = judge_whereabouts(adoption, known);
     const Transformation transformation(adoption.crs, orchard.crs, all_points(adoption));
     if (!transformation.is_possible()) {
-        adoption.tell(Level::error, "crs", {},
+        adoption.tell(Level::error, "layer-crs", {},
                       say("There is no way from {} to the book's coordinates.", system_name(adoption.crs)),
                       say("Transform the layer first."));
         return;

@@ -130,7 +130,7 @@ const std::vector<ColumnOf<FateRow>>& row_columns() {
         {{"fate", text, "", "What happens", "What writing does with it.", fates_as_codes()},
          [](const FateRow& r) { return text_cell(fate_code(r.row->fate)); }},
         {{"why", text, "", "Why", "The reason, where it is not simply added."},
-         [](const FateRow& r) { return text_cell(r.row->why.text()); }},
+         [](const FateRow& r) { return r.row->why.empty() ? Cell{} : Cell{r.row->why}; }},
     };
     return columns;
 }

@@ -42,9 +42,11 @@ void put(std::map<std::string, Cell>& cells, const Goal& goal, const Cell& value
 void read_cell(Adoption& adoption, AdoptRow& row, const Goal& goal, const std::string& text) {
     const auto& field = goal.goal->field;
     auto read = read_value(*goal.column, text);
-    if (!read.wrong.empty()) {
+    if (read.wrong) {
         ++adoption.unreadable[field];
-        adoption.complain(Level::error, row, field, text, std::move(read.wrong), std::move(read.remedy));
+        read.wrong->field = field;
+        read.wrong->value = text;
+        adoption.complain(row, std::move(*read.wrong));
     } else if (!std::holds_alternative<std::monostate>(read.cell)) {
         put(goal.own ? row.cells : row.accession, goal, read.cell);
     }
@@ -89,9 +91,9 @@ void expect_required(Adoption& adoption) {
                           "unknown."));
     }
     if (adoption.table == "tree_row" && missing("block")) {
-        adoption.tell(Level::error, "block", {},
+        adoption.tell(Level::error, "in-block", {},
                       say("The layer does not tell of every row which block it is in."),
-                      say("Say it for those with block."));
+                      say("Say it for those with in-block."));
     }
 }
 

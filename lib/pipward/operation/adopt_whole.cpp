@@ -12,10 +12,6 @@
 namespace pipward {
 namespace {
 
-Sentence as_sentence(const std::string& text) {
-    return verbatim(text);
-}
-
 GeometryKind geometry_of(const std::string& table) {
     return find_book_table(table)->geometry;
 }
@@ -139,8 +135,7 @@ void judge_whole(Adoption& adoption, const AdoptRequest& request, const Orchard&
         if (row == adoption.rows.end()) {
             adoption.findings.push_back(std::move(finding));
         } else {
-            adoption.complain(finding.level, *row, finding.field, finding.value, as_sentence(finding.message),
-                              as_sentence(finding.remedy));
+            adoption.complain(*row, std::move(finding));
         }
     }
 }

@@ -120,12 +120,8 @@ std::vector<Bound<AdoptRequest>> parameters() {
     using R = AdoptRequest;
     return {
         book_parameter(&R::book),
-        parameter(&R::file, "layer-file", "Layer file",
-                  "Your own layer: a GeoPackage, Shapefile, GeoJSON, CSV with coordinates, or PG:... for a "
-                  "database.")
-            .named("*")
-            .required(),
-        parameter(&R::layer, "layer", "Layer", "The layer to take, where the file has several."),
+        layer_file_parameter(&R::file).required(),
+        layer_parameter(&R::layer),
         parameter(&R::table, "holds", "What it holds",
                   "What the rows of the layer are; seen from its geometry and fields where not given."),
         parameter(&R::map, "map", "Fields",
@@ -134,7 +130,7 @@ std::vector<Bound<AdoptRequest>> parameters() {
         parameter(&R::map_file, "map-file", "File of fields",
                   "The same as a file of two columns, as mapping.csv that every run makes.")
             .named("*.csv"),
-        parameter(&R::crs, "crs", "Coordinate system",
+        parameter(&R::crs, "layer-crs", "Coordinate system of the layer",
                   "Of the layer, as in EPSG:25832, where it does not tell itself."),
         parameter(&R::add_accessions, "add-accessions", "Add accessions",
                   "Whether accessions that trees name and the book lacks are added."),
@@ -145,11 +141,11 @@ std::vector<Bound<AdoptRequest>> parameters() {
         parameter(&R::add_rows, "add-rows", "Add rows and blocks",
                   "Whether blocks and rows that trees name and the book lacks are added, drawn through "
                   "their trees."),
-        parameter(&R::block, "block", "Block", "The block of rows or trees that do not name theirs."),
-        parameter(&R::purpose, "purpose", "Purpose",
+        parameter(&R::block, "in-block", "In block", "The block of rows or trees that do not name theirs."),
+        parameter(&R::purpose, "tree-purpose", "Purpose of the trees",
                   "What trees are kept for of which the layer does not tell it; other where not given."),
         parameter(&R::day_format, "day-format", "Order of the day",
-                  "How days are written; seen from the whole field where not given.")
+                  "How the days are written; found out from the file where not given.")
             .advanced(),
         parameter(&R::exchange_axes, "exchange-axes", "Exchange the coordinates",
                   "Whether the layer has its two coordinates the wrong way round.")
@@ -161,8 +157,7 @@ std::vector<Bound<AdoptRequest>> parameters() {
             .between(0.0, 100.0)
             .advanced(),
         as_of_parameter(&R::as_of),
-        parameter(&R::write, "write", "Write to the book",
-                  "Whether the layer comes into the book; no only shows what would."),
+        write_parameter(&R::write),
     };
 }
 

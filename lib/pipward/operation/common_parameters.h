@@ -29,7 +29,20 @@ Bound<Request> station_parameter(std::string Request::*field) {
 template <class Request>
 Bound<Request> write_parameter(bool Request::*field) {
     return parameter(field, "write", "Write to the book",
-                     "Whether the results replace the book's result tables; no leaves the book untouched.");
+                     "Whether what comes out is written to the book; no leaves the book untouched.");
+}
+
+template <class Request, RequestField File>
+BoundField<Request, File> layer_file_parameter(File Request::*field) {
+    return parameter(field, "layer-file", "Layer file",
+                     "A layer in any usual format: GeoPackage, Shapefile, GeoJSON, CSV with coordinates; or "
+                     "PG:... for a PostGIS database.")
+        .named("*");
+}
+
+template <class Request>
+BoundField<Request, std::string> layer_parameter(std::string Request::*field) {
+    return parameter(field, "layer", "Layer", "The layer to take, where the file has several.");
 }
 
 }  // namespace pipward

@@ -20,14 +20,10 @@ struct PlacesRequest {
 };
 
 inline Bound<PlacesRequest> places_file_parameter() {
-    return parameter(&PlacesRequest::file, "layer-file", "Layer file",
-                     "A layer of points or lines in any usual format: GeoPackage, Shapefile, GeoJSON, CSV "
-                     "with coordinates.")
-        .named("*");
+    return layer_file_parameter(&PlacesRequest::file);
 }
 inline Bound<PlacesRequest> places_layer_parameter() {
-    return parameter(&PlacesRequest::layer, "layer", "Layer",
-                     "The layer to take, where the file has several.");
+    return layer_parameter(&PlacesRequest::layer);
 }
 inline Bound<PlacesRequest> places_crs_parameter() {
     return parameter(&PlacesRequest::crs, "points-crs", "Coordinate system of the points",
