@@ -3477,11 +3477,11 @@
     </message>
     <message>
         <source>A3, 297 x 420 mm</source>
-        <translation>A3, 297 x 420 mm</translation>
+        <translation>A3 (297 x 420 mm)</translation>
     </message>
     <message>
         <source>A4, 210 x 297 mm</source>
-        <translation>A4, 210 x 297 mm</translation>
+        <translation>A4 (210 x 297 mm)</translation>
     </message>
     <message>
         <source>Code says</source>
