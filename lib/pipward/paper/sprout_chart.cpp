@@ -18,7 +18,8 @@ constexpr double right = 520;
 constexpr double above = 54;
 constexpr double plot_height = 250;
 constexpr double below = 56;
-constexpr double label_step = 34;
+constexpr double label_step = 56;
+constexpr double line_height = 16;
 constexpr int ticks_of_share = 4;
 
 struct Line {
@@ -132,11 +133,14 @@ std::string interval(const TrialArm& arm, std::size_t which, const Frame& frame)
 }
 
 std::string label(const TrialArm& arm, std::size_t which, double y, double x, const Wording& wording) {
+    auto svg = mark_at(x, y - 5, which);
+    for (const auto& line : wrap_lines(arm_words(arm).in(wording), 16, 2)) {
+        svg += text_at(x + 12, y, "name", "start", line);
+        y += line_height;
+    }
     const auto counts = say("{} of {} sprouted, {:.0f} to {:.0f} %", arm.sprouted, arm.seeds,
                             100 * arm.interval.low, 100 * arm.interval.high);
-    return mark_at(x, y - 5, which) +
-           text_at(x + 12, y, "name", "start", wrap_lines(arm_words(arm).in(wording), 15, 1).front()) +
-           text_at(x + 12, y + 16, "quiet", "start", counts.in(wording));
+    return svg + text_at(x + 12, y, "quiet", "start", counts.in(wording));
 }
 
 double height_of(const Trial& trial) {
