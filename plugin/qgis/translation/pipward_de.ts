@@ -1780,10 +1780,6 @@
         <translation>Ob ihr Bedarf aus eigenen Notizen stammt oder übernommen wurde.</translation>
     </message>
     <message>
-        <source>Whether the results replace the book&apos;s result tables; no leaves the book untouched.</source>
-        <translation>Ob die Ergebnisse die Ergebnistabellen des Buchs ersetzen; bei Nein bleibt das Buch unberührt.</translation>
-    </message>
-    <message>
         <source>Whether the style lets the donor&apos;s pollen through.</source>
         <translation>Ob der Griffel den Pollen des Spenders durchlässt.</translation>
     </message>
@@ -2772,10 +2768,6 @@
         <translation>1 für den Weg zum ersten Baum.</translation>
     </message>
     <message>
-        <source>A layer of points or lines in any usual format: GeoPackage, Shapefile, GeoJSON, CSV with coordinates.</source>
-        <translation>Eine Ebene mit Punkten oder Linien in einem üblichen Format: GeoPackage, Shapefile, GeoJSON, CSV mit Koordinaten.</translation>
-    </message>
-    <message>
         <source>A stretch of a row longer than this without a tree, not even a removed one, can be walked through; 0 where no row can.</source>
         <translation>Ein Stück einer Reihe, das länger als diese Angabe ohne Baum ist, auch ohne einen entfernten, lässt sich durchqueren; 0, wo keine Reihe durchquert werden kann.</translation>
     </message>
@@ -3473,7 +3465,7 @@
     </message>
     <message>
         <source>Adopt a layer</source>
-        <translation>Layer übernehmen</translation>
+        <translation>Ebene übernehmen</translation>
     </message>
     <message>
         <source>Chill need</source>
@@ -3516,10 +3508,6 @@
         <translation>Erkannt an</translation>
     </message>
     <message>
-        <source>How days are written; seen from the whole field where not given.</source>
-        <translation>Wie Tage geschrieben sind; sonst aus dem ganzen Feld ersehen.</translation>
-    </message>
-    <message>
         <source>How that was found.</source>
         <translation>Woran das erkannt wurde.</translation>
     </message>
@@ -3545,11 +3533,11 @@
     </message>
     <message>
         <source>Of accessions of which the layer does not tell it: apple, pear or a botanical name.</source>
-        <translation>Von Akzessionen, bei denen der Layer es nicht sagt: Apfel, Birne (apple, pear) oder ein botanischer Name.</translation>
+        <translation>Von Akzessionen, bei denen die Ebene es nicht sagt: Apfel, Birne (apple, pear) oder ein botanischer Name.</translation>
     </message>
     <message>
         <source>Of the layer, as in EPSG:25832, where it does not tell itself.</source>
-        <translation>Des Layers, wie EPSG:25832, wo er es nicht selbst sagt.</translation>
+        <translation>Der Ebene, wie EPSG:25832, wo sie es nicht selbst sagt.</translation>
     </message>
     <message>
         <source>Place: east or longitude</source>
@@ -3613,7 +3601,7 @@
     </message>
     <message>
         <source>Takes your own layer of trees, accessions, rows or blocks into the book. Its fields are guessed from their names and values and shown with what would happen to every row; nothing is written until you say so. Then everything is added at once, or nothing where an error stands in the way. What the book has is never changed, your layer neither.</source>
-        <translation>Nimmt Ihren eigenen Layer von Bäumen, Akzessionen, Reihen oder Quartieren ins Buch auf. Seine Felder werden an Namen und Werten erkannt und gezeigt, zusammen mit dem, was mit jeder Zeile geschähe; geschrieben wird erst, wenn Sie es sagen. Dann kommt alles auf einmal dazu, oder nichts, wenn ein Fehler im Weg steht. Was im Buch steht, wird nie geändert, Ihr Layer auch nicht.</translation>
+        <translation>Nimmt Ihre eigene Ebene von Bäumen, Akzessionen, Reihen oder Quartieren ins Buch auf. Ihre Felder werden an Namen und Werten erkannt und gezeigt, zusammen mit dem, was mit jeder Zeile geschähe; geschrieben wird erst, wenn Sie es sagen. Dann kommt alles auf einmal dazu, oder nichts, wenn ein Fehler im Weg steht. Was im Buch steht, wird nie geändert, Ihre Ebene auch nicht.</translation>
     </message>
     <message>
         <source>The block of rows or trees that do not name theirs.</source>
@@ -3629,7 +3617,7 @@
     </message>
     <message>
         <source>The field of the layer.</source>
-        <translation>Das Feld des Layers.</translation>
+        <translation>Das Feld der Ebene.</translation>
     </message>
     <message>
         <source>The field that the column is taken from instead.</source>
@@ -3641,7 +3629,7 @@
     </message>
     <message>
         <source>The row of the layer, by its number.</source>
-        <translation>Die Zeile des Layers, mit ihrer Nummer.</translation>
+        <translation>Die Zeile der Ebene, mit ihrer Nummer.</translation>
     </message>
     <message>
         <source>The same as a file of two columns, as mapping.csv that every run makes.</source>
@@ -3661,7 +3649,7 @@
     </message>
     <message>
         <source>What becomes of each feature of the layer.</source>
-        <translation>Was aus jedem Objekt des Layers wird.</translation>
+        <translation>Was aus jedem Objekt der Ebene wird.</translation>
     </message>
     <message>
         <source>What happens</source>
@@ -3669,19 +3657,19 @@
     </message>
     <message>
         <source>What it holds</source>
-        <translation>Was er enthält</translation>
+        <translation>Was sie enthält</translation>
     </message>
     <message>
         <source>What sort accessions are of which the layer does not tell it.</source>
-        <translation>Welcher Art Akzessionen sind, bei denen der Layer es nicht sagt.</translation>
+        <translation>Welcher Art Akzessionen sind, bei denen die Ebene es nicht sagt.</translation>
     </message>
     <message>
         <source>What the rows of the layer are; seen from its geometry and fields where not given.</source>
-        <translation>Was die Zeilen des Layers sind; sonst aus Geometrie und Feldern ersehen.</translation>
+        <translation>Was die Zeilen der Ebene sind; sonst aus Geometrie und Feldern ersehen.</translation>
     </message>
     <message>
         <source>What trees are kept for of which the layer does not tell it; other where not given.</source>
-        <translation>Wofür Bäume da sind, bei denen der Layer es nicht sagt; ohne Angabe Sonstiges.</translation>
+        <translation>Wofür Bäume da sind, bei denen die Ebene es nicht sagt; ohne Angabe Sonstiges.</translation>
     </message>
     <message>
         <source>What writing does with it.</source>
@@ -3689,7 +3677,7 @@
     </message>
     <message>
         <source>Where each field of the layer goes in the book.</source>
-        <translation>Wohin jedes Feld des Layers im Buch kommt.</translation>
+        <translation>Wohin jedes Feld der Ebene im Buch kommt.</translation>
     </message>
     <message>
         <source>Where fields go, where that is not guessed right: &quot;FIELD=column; FIELD2=-&quot;, - for nowhere.</source>
@@ -3704,12 +3692,8 @@
         <translation>Ob Quartiere und Reihen angelegt werden, die Bäume nennen und die im Buch fehlen, durch ihre Bäume gezeichnet.</translation>
     </message>
     <message>
-        <source>Whether the layer comes into the book; no only shows what would.</source>
-        <translation>Ob der Layer ins Buch kommt; nein zeigt nur, was geschähe.</translation>
-    </message>
-    <message>
         <source>Whether the layer has its two coordinates the wrong way round.</source>
-        <translation>Ob im Layer die beiden Koordinaten vertauscht sind.</translation>
+        <translation>Ob in der Ebene die beiden Koordinaten vertauscht sind.</translation>
     </message>
     <message>
         <source>Within which a tree of the same label is taken for the book&apos;s own; the transformation&apos;s accuracy comes on top.</source>
@@ -3718,10 +3702,6 @@
     <message>
         <source>Word</source>
         <translation>Wort</translation>
-    </message>
-    <message>
-        <source>Your own layer: a GeoPackage, Shapefile, GeoJSON, CSV with coordinates, or PG:... for a database.</source>
-        <translation>Ihr eigener Layer: GeoPackage, Shapefile, GeoJSON, CSV mit Koordinaten, oder PG:... für eine Datenbank.</translation>
     </message>
     <message>
         <source>a named variety</source>
@@ -3781,7 +3761,7 @@
     </message>
     <message>
         <source>not known</source>
-        <translation type="unfinished">unbekannt</translation>
+        <translation>nicht bekannt</translation>
     </message>
     <message>
         <source>points, a tree each</source>
@@ -3802,6 +3782,26 @@
     <message>
         <source>varieties and selections, without a place</source>
         <translation>Sorten und Zuchtklone, ohne Ort</translation>
+    </message>
+    <message>
+        <source>A layer in any usual format: GeoPackage, Shapefile, GeoJSON, CSV with coordinates; or PG:... for a PostGIS database.</source>
+        <translation>Eine Ebene in jedem üblichen Format: GeoPackage, Shapefile, GeoJSON, CSV mit Koordinaten; oder PG:... für eine PostGIS-Datenbank.</translation>
+    </message>
+    <message>
+        <source>Coordinate system of the layer</source>
+        <translation>Koordinatensystem der Ebene</translation>
+    </message>
+    <message>
+        <source>In block</source>
+        <translation>Im Quartier</translation>
+    </message>
+    <message>
+        <source>Purpose of the trees</source>
+        <translation>Zweck der Bäume</translation>
+    </message>
+    <message>
+        <source>Whether what comes out is written to the book; no leaves the book untouched.</source>
+        <translation>Ob das Ergebnis ins Buch geschrieben wird; nein lässt das Buch unberührt.</translation>
     </message>
 </context>
 </TS>
