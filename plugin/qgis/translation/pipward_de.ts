@@ -632,6 +632,26 @@
 <context>
     <name>pipward::library</name>
     <message>
+        <source>A layer in any usual format: GeoPackage, Shapefile, GeoJSON, CSV with coordinates; or PG:... for a PostGIS database.</source>
+        <translation>Eine Ebene in jedem üblichen Format: GeoPackage, Shapefile, GeoJSON, CSV mit Koordinaten; oder PG:... für eine PostGIS-Datenbank.</translation>
+    </message>
+    <message>
+        <source>Coordinate system of the layer</source>
+        <translation>Koordinatensystem der Ebene</translation>
+    </message>
+    <message>
+        <source>In block</source>
+        <translation>Im Quartier</translation>
+    </message>
+    <message>
+        <source>Purpose of the trees</source>
+        <translation>Zweck der Bäume</translation>
+    </message>
+    <message>
+        <source>Whether what comes out is written to the book; no leaves the book untouched.</source>
+        <translation>Ob das Ergebnis ins Buch geschrieben wird; nein lässt das Buch unberührt.</translation>
+    </message>
+    <message>
         <source>1 for the first label that is printed.</source>
         <translation>1 für das erste gedruckte Etikett.</translation>
     </message>
