@@ -47,7 +47,7 @@ void Adoption::complain(Level level, AdoptRow& row, std::string field, std::stri
 void Adoption::complain(AdoptRow& row, Finding finding) {
     if (finding.level == Level::error && row.fate != Fate::refused) {
         row.fate = Fate::refused;
-        row.why = verbatim(finding.message);
+        row.why = finding.message;
     }
     finding.table = layer;
     finding.row = name_of(row);

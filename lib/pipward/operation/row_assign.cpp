@@ -371,8 +371,8 @@ std::unique_ptr<const Operation> row_assign() {
              {"row-assign", "Places for seedlings", "Rows",
               "Gives sprouted seedlings numbered places in the vacant positions of a block: family by family "
               "or "
-              "mixed in chance order with check trees between, none left out, in the order of the shortest "
-              "planting walk. Makes their accessions, with both parents, and their trees; the whole planting "
+              "mixed in chance order with check trees between, none left out, row by row as one walks. Makes "
+              "their accessions, with both parents, and their trees; the whole planting "
               "can be taken back."},
          .parameters =
              {book_parameter(&Request::book),

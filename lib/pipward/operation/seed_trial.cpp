@@ -148,12 +148,12 @@ Sentence summary_of(const std::vector<Trial>& trials) {
 }
 
 Finding not_counted_alike(const Trial& trial, const TrialPair& pair) {
-    return about_table(
-        Level::note, "sprout_count",
-        say("{} and {} of cross {} were not counted on the same days after their beginning: only "
-            "their final shares are compared.",
-            arm_words(trial.arms[pair.a]), arm_words(trial.arms[pair.b]), trial.cross),
-        say("Count lots of one trial on the same days."));
+    return about_table(Level::note, "sprout_count",
+                       say("The courses of {} and {} of cross {} are not compared: they were counted on "
+                           "other days after their "
+                           "beginning, or too little sprouted.",
+                           arm_words(trial.arms[pair.a]), arm_words(trial.arms[pair.b]), trial.cross),
+                       say("Count lots of one trial on the same days."));
 }
 
 Outcome run(const Request& request, const Run& lent) {

@@ -1096,10 +1096,6 @@
         <translation>Erkannt an</translation>
     </message>
     <message>
-        <source>How days are written; seen from the whole field where not given.</source>
-        <translation>Wie Tage geschrieben sind; sonst aus dem ganzen Feld ersehen.</translation>
-    </message>
-    <message>
         <source>How that was found.</source>
         <translation>Woran das erkannt wurde.</translation>
     </message>
@@ -1248,10 +1244,6 @@
         <translation>Ob Quartiere und Reihen angelegt werden, die Bäume nennen und die im Buch fehlen, durch ihre Bäume gezeichnet.</translation>
     </message>
     <message>
-        <source>Whether the layer comes into the book; no only shows what would.</source>
-        <translation>Ob der Layer ins Buch kommt; nein zeigt nur, was geschähe.</translation>
-    </message>
-    <message>
         <source>Whether the layer has its two coordinates the wrong way round.</source>
         <translation>Ob im Layer die beiden Koordinaten vertauscht sind.</translation>
     </message>
@@ -1262,10 +1254,6 @@
     <message>
         <source>Word</source>
         <translation>Wort</translation>
-    </message>
-    <message>
-        <source>Your own layer: a GeoPackage, Shapefile, GeoJSON, CSV with coordinates, or PG:... for a database.</source>
-        <translation>Ihr eigener Layer: GeoPackage, Shapefile, GeoJSON, CSV mit Koordinaten, oder PG:... für eine Datenbank.</translation>
     </message>
     <message>
         <source>added</source>
@@ -1864,10 +1852,6 @@
         <translation>Mittel aus vorhergesagt minus beobachtet: über null heißt zu spät.</translation>
     </message>
     <message>
-        <source>Mean sound seeds in a fruit.</source>
-        <translation>Mittlere Zahl gut ausgebildeter Samen in einer Frucht.</translation>
-    </message>
-    <message>
         <source>Method</source>
         <translation>Verfahren</translation>
     </message>
@@ -2062,14 +2046,6 @@
     <message>
         <source>Share of observed days inside the p10 to p90 window; 0.8 is right.</source>
         <translation>Anteil der beobachteten Tage im Fenster von p10 bis p90; richtig ist 0,8.</translation>
-    </message>
-    <message>
-        <source>Share of sound seeds that become seedlings.</source>
-        <translation>Anteil der gut ausgebildeten Samen, aus denen Sämlinge werden.</translation>
-    </message>
-    <message>
-        <source>Share of worked flowers that set fruit, where the book has too few counts of its own.</source>
-        <translation>Anteil der bestäubten Blüten, die Frucht ansetzen; gilt, wenn das Buch zu wenige eigene Zählungen hat.</translation>
     </message>
     <message>
         <source>Skill of bloom forecasts</source>
@@ -2474,10 +2450,6 @@
     <message>
         <source>Whether its need comes from its own notes or was borrowed.</source>
         <translation>Ob ihr Bedarf aus eigenen Notizen stammt oder übernommen wurde.</translation>
-    </message>
-    <message>
-        <source>Whether the results replace the book&apos;s result tables; no leaves the book untouched.</source>
-        <translation>Ob die Ergebnisse die Ergebnistabellen des Buchs ersetzen; bei Nein bleibt das Buch unberührt.</translation>
     </message>
     <message>
         <source>Whether the style lets the donor&apos;s pollen through.</source>
@@ -3468,10 +3440,6 @@
         <translation>1 für den Weg zum ersten Baum.</translation>
     </message>
     <message>
-        <source>A layer of points or lines in any usual format: GeoPackage, Shapefile, GeoJSON, CSV with coordinates.</source>
-        <translation>Eine Ebene mit Punkten oder Linien in einem üblichen Format: GeoPackage, Shapefile, GeoJSON, CSV mit Koordinaten.</translation>
-    </message>
-    <message>
         <source>A stretch of a row longer than this without a tree, not even a removed one, can be walked through; 0 where no row can.</source>
         <translation>Ein Stück einer Reihe, das länger als diese Angabe ohne Baum ist, auch ohne einen entfernten, lässt sich durchqueren; 0, wo keine Reihe durchquert werden kann.</translation>
     </message>
@@ -3658,10 +3626,6 @@
     <message>
         <source>Key</source>
         <translation>Schlüssel</translation>
-    </message>
-    <message>
-        <source>Labels of the trees to visit, with commas between; all that fit the rest where left out.</source>
-        <translation>Bezeichnungen der zu besuchenden Bäume, durch Kommas getrennt; ohne Angabe alle, auf die das Übrige zutrifft.</translation>
     </message>
     <message>
         <source>Last position</source>
@@ -5620,10 +5584,6 @@
         <translation>Später</translation>
     </message>
     <message>
-        <source>Latitude and longitude are exchanged.</source>
-        <translation>Breite und Länge sind vertauscht.</translation>
-    </message>
-    <message>
         <source>Latitude and longitude are exchanged: the other way round it lies among the book&apos;s places.</source>
         <translation>Breite und Länge sind vertauscht: Anders herum liegt die Stelle zwischen den Orten des Buchs.</translation>
     </message>
@@ -7412,10 +7372,6 @@
         <translation>Der Baum hat eine Reihe, aber kein Quartier.</translation>
     </message>
     <message>
-        <source>The tree has no place on the map: the walk leaves it out.</source>
-        <translation>Der Baum hat keine Lage auf der Karte: Der Rundgang lässt ihn aus.</translation>
-    </message>
-    <message>
         <source>The tree is {}, but the seed parent of {} is {}.</source>
         <translation>Der Baum ist {}, aber der Samenelter von {} ist {}.</translation>
     </message>
@@ -7426,10 +7382,6 @@
     <message>
         <source>The tree was removed before it was planted.</source>
         <translation>Der Baum wurde entfernt, bevor er gepflanzt war.</translation>
-    </message>
-    <message>
-        <source>The tree was removed: the walk leaves it out.</source>
-        <translation>Der Baum wurde entfernt: Der Rundgang lässt ihn aus.</translation>
     </message>
     <message>
         <source>The tree worked, a tree of the seed parent.</source>
@@ -9938,6 +9890,1814 @@
     <message>
         <source>weather day</source>
         <translation>Wettertag</translation>
+    </message>
+    <message>
+        <source>1 block</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>1 error stands in the way: as it is, nothing would be written.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>1 feature is in the book already, at the same place.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>1 tree</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>1 tree for receivers.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>1 tree row</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>1 value is a year alone; the book keeps days.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>50 mm: print at 100 %, then measure this line</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A better transformation, accurate to {}, wants the file {}, which is not installed.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A check tree at every so-manieth place; 0 for none.</source>
+        <translation>Ein Vergleichsbaum an jedem so vielten Platz; 0 für keinen.</translation>
+    </message>
+    <message>
+        <source>A label of {:.1f} x {:.1f} mm is too small to print on.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A map at 1:{} on 1 page.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A map at 1:{} on {} pages.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A new accession, but its name is very near to &quot;{}&quot;.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A number of seedlings cannot be read.</source>
+        <translation>Eine Zahl von Sämlingen ist nicht lesbar.</translation>
+    </message>
+    <message>
+        <source>A sheet of your own needs the size of its labels.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Added: {}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Adopt or lay the rows first, or let add-rows draw it through its trees.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Adopt the layer of the blocks first, or let add-rows draw it around its trees.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>After that it is late.</source>
+        <translation>Danach ist es zu spät dran.</translation>
+    </message>
+    <message>
+        <source>Age</source>
+        <translation>Alter</translation>
+    </message>
+    <message>
+        <source>All lots</source>
+        <translation>Alle Lose</translation>
+    </message>
+    <message>
+        <source>Any number; the same one gives the same order again.</source>
+        <translation>Eine beliebige Zahl; dieselbe gibt wieder dieselbe Folge.</translation>
+    </message>
+    <message>
+        <source>As many sprouted in the end as far as can be told, but {} earlier than {}: half after {:.0f} and {:.0f} days (p = {:.2g}).</source>
+        <translation>Am Ende keimten, soweit erkennbar, gleich viele, aber {} früher als {}: die Hälfte nach {} und {} Tagen (p = {}).</translation>
+    </message>
+    <message>
+        <source>Ask for a larger scale or larger paper.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Ask for a larger scale, or number the trees: positions are shorter than labels.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Ask for fewer, or for tags without letters.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Ask for fewer, or note the sprouts first.</source>
+        <translation>Nimm weniger oder notiere zuerst die Keime.</translation>
+    </message>
+    <message>
+        <source>At least</source>
+        <translation>Mindestens</translation>
+    </message>
+    <message>
+        <source>At most</source>
+        <translation>Höchstens</translation>
+    </message>
+    <message>
+        <source>At this scale neighbours are less than 3 mm apart: marks touch.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Bag flowers of {} for cross {}</source>
+        <translation>Blüten von {} für Kreuzung {} eintüten</translation>
+    </message>
+    <message>
+        <source>Block {} has no row of this name; trees that name it: {}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Both together: what the season plan reckons with.</source>
+        <translation>Beides zusammen: womit der Saisonplan rechnet.</translation>
+    </message>
+    <message>
+        <source>By the last count.</source>
+        <translation>Nach der letzten Zählung.</translation>
+    </message>
+    <message>
+        <source>By the last count; unknown before the first.</source>
+        <translation>Nach der letzten Zählung; unbekannt vor der ersten.</translation>
+    </message>
+    <message>
+        <source>By the last counts.</source>
+        <translation>Nach den letzten Zählungen.</translation>
+    </message>
+    <message>
+        <source>CSV of the store&apos;s readings: day, a time of day if there is one, degrees Celsius. Where it is not given, the temperature noted with each lot holds.</source>
+        <translation>CSV der Messwerte des Lagers: Tag, Uhrzeit, falls vorhanden, Grad Celsius. Ohne sie gilt die zu jedem Los notierte Temperatur.</translation>
+    </message>
+    <message>
+        <source>Calendar</source>
+        <translation>Kalender</translation>
+    </message>
+    <message>
+        <source>Came to nothing</source>
+        <translation>Gescheitert</translation>
+    </message>
+    <message>
+        <source>Carried from {} to {} by the transformation &quot;{}&quot;.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Check</source>
+        <translation>Vergleich</translation>
+    </message>
+    <message>
+        <source>Check every</source>
+        <translation>Vergleich alle</translation>
+    </message>
+    <message>
+        <source>Check some places on the map.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Check the coordinates and their system.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Check them on the map, or transform the layer with better parameters first.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Check trees are wanted but not named.</source>
+        <translation>Vergleichsbäume sind gewünscht, aber nicht genannt.</translation>
+    </message>
+    <message>
+        <source>Choose a block, an accession or fewer copies.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Choose a block, larger paper or a smaller scale; or see whether a tree has strayed on the map.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Choose a block.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Choose one of them, and give - to the other.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Choose other trees, or give them places on the map.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Cold so far</source>
+        <translation>Kälte bisher</translation>
+    </message>
+    <message>
+        <source>Compares what was done to the seed of one cross as the trial that it is: how much sprouted, how soon, how sure that is, and whether the seeds are enough to say anything. Draws the courses.</source>
+        <translation>Vergleicht, was mit dem Samen einer Kreuzung geschah, als den Versuch, der es ist: wie viel keimte, wie bald, wie sicher das ist und ob die Samen reichen, um etwas zu sagen. Zeichnet die Verläufe.</translation>
+    </message>
+    <message>
+        <source>Comparing with the book</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Complete them, or let the years go to the note: map &quot;{}=note&quot;.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Correct it in the layer, or let the field go elsewhere with map.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Correct it, or let add-accessions add it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Correct the margin, the gap, the height or the number of rows.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Correct the margin, the gap, the width or the number of columns.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Correct them, or leave that field out with map.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Count from the upper left, row by row.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Count lots of one trial on the same days.</source>
+        <translation>Zähle Lose eines Versuchs an denselben Tagen.</translation>
+    </message>
+    <message>
+        <source>Counted</source>
+        <translation>Gezählt</translation>
+    </message>
+    <message>
+        <source>Counts the moist cold of every seed lot, in days that count and in chill portions, from the store&apos;s one temperature or a thermometer&apos;s log; flags warm spells and frost, and tells when each lot will be ready and by when to sow it.</source>
+        <translation>Zählt die feuchte Kälte jedes Samenloses, in Tagen, die zählen, und in Kälteportionen, aus der einen Temperatur des Lagers oder den Aufzeichnungen eines Thermometers; meldet Wärme und Frost und sagt, wann jedes Los bereit ist und bis wann zu säen ist.</translation>
+    </message>
+    <message>
+        <source>Cross {}</source>
+        <translation>Kreuzung {}</translation>
+    </message>
+    <message>
+        <source>Crosses at a glance</source>
+        <translation>Kreuzungen im Überblick</translation>
+    </message>
+    <message>
+        <source>Cut branches of {} at {} to force</source>
+        <translation>Zweige von {} bei {} zum Treiben schneiden</translation>
+    </message>
+    <message>
+        <source>Day of washing.</source>
+        <translation>Tag des Waschens.</translation>
+    </message>
+    <message>
+        <source>Days of moist cold that its species needs, least and full.</source>
+        <translation>Tage feuchter Kälte, die ihre Art braucht, mindestens und ganz.</translation>
+    </message>
+    <message>
+        <source>Days that count: whole ones from 0.5 to 5 degrees C, parts up to 9.5, less for warm ones.</source>
+        <translation>Tage, die zählen: ganze bei 0,5 bis 5 Grad C, Teile bis 9,5, Abzug für warme.</translation>
+    </message>
+    <message>
+        <source>Days until half of those that sprouted had: the (N + 1) / 2 th.</source>
+        <translation>Tage, bis die Hälfte der gekeimten gekeimt war: der (N + 1) / 2 te.</translation>
+    </message>
+    <message>
+        <source>Differences between trees are right; compare with the heights that the book has.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Distances are those on the ground, level.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Draw fewer at a time.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Drawing the map</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Drawing the sheets</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Every day of the field can be read with the day first and with the month first.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Every seed lot that has seed left, the oldest first.</source>
+        <translation>Jedes Samenlos, das noch Samen hat, das älteste zuerst.</translation>
+    </message>
+    <message>
+        <source>Every seedling with its number and its place, in the order of planting.</source>
+        <translation>Jeder Sämling mit Nummer und Platz, in der Folge des Pflanzens.</translation>
+    </message>
+    <message>
+        <source>Every two treatments of a cross, and what can be said of them.</source>
+        <translation>Je zwei Behandlungen einer Kreuzung und was sich über sie sagen lässt.</translation>
+    </message>
+    <message>
+        <source>Families</source>
+        <translation>Familien</translation>
+    </message>
+    <message>
+        <source>Field calendar</source>
+        <translation>Feldkalender</translation>
+    </message>
+    <message>
+        <source>Figure</source>
+        <translation>Größe</translation>
+    </message>
+    <message>
+        <source>Figures learned</source>
+        <translation>Gelernte Zahlen</translation>
+    </message>
+    <message>
+        <source>Fill it in, or remove the feature from the layer.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Finding the places</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>First day for it.</source>
+        <translation>Erster Tag dafür.</translation>
+    </message>
+    <message>
+        <source>First day in the cold.</source>
+        <translation>Erster Tag in der Kälte.</translation>
+    </message>
+    <message>
+        <source>First day.</source>
+        <translation>Erster Tag.</translation>
+    </message>
+    <message>
+        <source>First sprouts from</source>
+        <translation>Erste Keime ab</translation>
+    </message>
+    <message>
+        <source>Flowers worked</source>
+        <translation type="unfinished">Bestäubte Blüten</translation>
+    </message>
+    <message>
+        <source>Flowers, fruits or seeds that it counted.</source>
+        <translation>Blüten, Früchte oder Samen, die gezählt wurden.</translation>
+    </message>
+    <message>
+        <source>Follows every cross from the flowers worked to the seedlings standing, with what is to be done next and what is late; tells the seed on hand and what this orchard&apos;s own counts teach.</source>
+        <translation>Verfolgt jede Kreuzung von den bestäubten Blüten bis zu den stehenden Sämlingen, mit dem, was als Nächstes zu tun und was verspätet ist; nennt den vorhandenen Samen und was die eigenen Zählungen lehren.</translation>
+    </message>
+    <message>
+        <source>For want of room {} numbers are left out.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Found in the fruit, else in the cross&apos;s lots.</source>
+        <translation>In den Früchten gefunden, sonst in den Samenlosen der Kreuzung.</translation>
+    </message>
+    <message>
+        <source>Frost from {} to {}, down to {:.1f} degrees C: look at the seed.</source>
+        <translation>Frost vom {} bis {}, bis {} Grad C: Sieh dir den Samen an.</translation>
+    </message>
+    <message>
+        <source>Fruit was picked and the book has no seed lot of it. Seed left long in warm fruit sprouts less; open rotten fruit at once.</source>
+        <translation>Früchte wurden gepflückt, und das Buch hat kein Samenlos davon. Lange in warmer Frucht gelassener Samen keimt schlechter; faule Früchte gleich öffnen.</translation>
+    </message>
+    <message>
+        <source>Fruits of flowers, with the 95 % interval.</source>
+        <translation>Früchte je Blüten, mit dem 95-%-Bereich.</translation>
+    </message>
+    <message>
+        <source>Gather pollen of {} at {}: {}</source>
+        <translation>Pollen von {} sammeln bei {}: {}</translation>
+    </message>
+    <message>
+        <source>Give degrees Celsius, the first number of the line.</source>
+        <translation>Gib Grad Celsius an, als erste Zahl der Zeile.</translation>
+    </message>
+    <message>
+        <source>Give each a name of its own.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Give label-width and label-height, or take one of the sheets named.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Give one of them another name; where they are the same and the layer is only less exact, raise same-place.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Gives sprouted seedlings numbered places in the vacant positions of a block: family by family or mixed in chance order with check trees between, none left out, in the order of the shortest planting walk. Makes their accessions, with both parents, and their trees; the whole planting can be taken back.</source>
+        <translation>Gibt gekeimten Sämlingen nummerierte Plätze an den freien Positionen eines Blocks: Familie für Familie oder zufällig gemischt mit Vergleichsbäumen dazwischen, ohne Lücke, in der Folge eines kurzen Pflanzwegs. Legt ihre Akzessionen mit beiden Eltern und ihre Bäume an; die ganze Pflanzung lässt sich zurücknehmen.</translation>
+    </message>
+    <message>
+        <source>Half after, Coolbear</source>
+        <translation>Hälfte nach, Coolbear</translation>
+    </message>
+    <message>
+        <source>Half after, Farooq</source>
+        <translation>Hälfte nach, Farooq</translation>
+    </message>
+    <message>
+        <source>Handbook</source>
+        <translation>Handbuch</translation>
+    </message>
+    <message>
+        <source>Here the day must come first ({}), but in {} the month: {}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>How each treatment and medium sprouted, cross by cross.</source>
+        <translation>Wie jede Behandlung und jedes Substrat keimte, Kreuzung für Kreuzung.</translation>
+    </message>
+    <message>
+        <source>How families stand.</source>
+        <translation>Wie Familien stehen.</translation>
+    </message>
+    <message>
+        <source>How often chance alone would part the shares as far: Fisher&apos;s exact test, made good for the number of pairs (Holm).</source>
+        <translation>Wie oft der Zufall allein die Anteile so weit trennte: exakter Test nach Fisher, berichtigt für die Zahl der Paare (Holm).</translation>
+    </message>
+    <message>
+        <source>If all of them are, give exchange-axes yes; else correct it in the layer.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>If it is a slip, correct it in the layer before writing.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>If one went, give it its day of removal; else correct a place.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>If that difference is real, about {} seeds in each would show it four times in five.</source>
+        <translation>Ist der Unterschied echt, zeigten ihn etwa {} Samen je Los in vier von fünf Fällen.</translation>
+    </message>
+    <message>
+        <source>If they are the same, keep one; else make them more different.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>In the book already: {}; left out: {}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>In the cold</source>
+        <translation>In der Kälte</translation>
+    </message>
+    <message>
+        <source>In the row.</source>
+        <translation>In der Reihe.</translation>
+    </message>
+    <message>
+        <source>In which one plants, and sets up the trays.</source>
+        <translation>In der man pflanzt und die Schalen richtet.</translation>
+    </message>
+    <message>
+        <source>Initials</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Install a font of that writing, then print again.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Install it (Debian: fonts-dejavu-core).</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Install it for PROJ if you need the places so accurately.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Into so many parts the rows are cut, each with its share of every family, where mixed.</source>
+        <translation>In so viele Teile werden die Reihen geteilt, jeder mit seinem Anteil an jeder Familie, wo gemischt.</translation>
+    </message>
+    <message>
+        <source>It comes into the book without one; draw it there.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It differs from &quot;{}&quot; of the book only by capitals or spaces.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It differs from &quot;{}&quot; of {} only by capitals or spaces.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It has no label.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It has no name.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It has several parts, but one row stands in one place.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It has: {}; or - to leave the field out.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It is a line.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It is a point.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It is an area.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It is not known what kind of accession it is.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It is not known whether the new accession is an apple or a pear.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It is not known whether {} new accessions are apples or pears.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It leaves out how the two datums differ: places may be off by hundreds of metres.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It must be at least {:.0f} x {:.0f} mm.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It needs a header, then lines such as 2026-12-01 06:00,3.5.</source>
+        <translation>Sie braucht eine Kopfzeile, dann Zeilen wie 2026-12-01 06:00,3.5.</translation>
+    </message>
+    <message>
+        <source>It refers to {}, which is of this planting.</source>
+        <translation>Es bezieht sich auf {} aus dieser Pflanzung.</translation>
+    </message>
+    <message>
+        <source>It was taken for the same and is written as in the book.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Its accession or blend.</source>
+        <translation>Ihre Akzession oder Mischung.</translation>
+    </message>
+    <message>
+        <source>Its accession.</source>
+        <translation>Ihre Akzession.</translation>
+    </message>
+    <message>
+        <source>Its accuracy is not known.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Its accuracy is {}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Its code.</source>
+        <translation>Ihr Code.</translation>
+    </message>
+    <message>
+        <source>Its fields are listed in the table of fields.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Its outline alone is taken.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Its trees say different things of it: {}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Keep one, or give one of them another name.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Last day.</source>
+        <translation>Letzter Tag.</translation>
+    </message>
+    <message>
+        <source>Late</source>
+        <translation>Verspätet</translation>
+    </message>
+    <message>
+        <source>Late for sowing.</source>
+        <translation>Spät zum Säen.</translation>
+    </message>
+    <message>
+        <source>Lay more rows with row-lay, or name fewer seedlings in crosses.</source>
+        <translation>Lege mit row-lay weitere Reihen an oder nenne bei den Kreuzungen weniger Sämlinge.</translation>
+    </message>
+    <message>
+        <source>Laying out the map</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Left</source>
+        <translation>Übrig</translation>
+    </message>
+    <message>
+        <source>Longitude and latitude were taken for those of GNSS receivers, EPSG:4326.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Look for sprouts of cross {}</source>
+        <translation>Nach Keimen der Kreuzung {} sehen</translation>
+    </message>
+    <message>
+        <source>Lot {} has been in the cold since {}: look for sprouts from {} days on.</source>
+        <translation>Los {} ist seit {} in der Kälte: ab {} Tagen nach Keimen sehen.</translation>
+    </message>
+    <message>
+        <source>Lot {} is not in the cold yet; it needs {} to {} days there.</source>
+        <translation>Los {} ist noch nicht in der Kälte; es braucht dort {} bis {} Tage.</translation>
+    </message>
+    <message>
+        <source>Lots</source>
+        <translation>Lose</translation>
+    </message>
+    <message>
+        <source>Lower end of the share&apos;s 95 % interval (Wilson).</source>
+        <translation>Unteres Ende des 95-%-Bereichs des Anteils (Wilson).</translation>
+    </message>
+    <message>
+        <source>Mean days</source>
+        <translation>Mittlere Tage</translation>
+    </message>
+    <message>
+        <source>Mean days to sprouting.</source>
+        <translation>Mittlere Tage bis zur Keimung.</translation>
+    </message>
+    <message>
+        <source>Mean sound seeds in a fruit, before the orchard&apos;s own counts.</source>
+        <translation>Mittlere Zahl voller Samen je Frucht, vor den eigenen Zählungen.</translation>
+    </message>
+    <message>
+        <source>More seed sprouted with {} than with {}: {} against {} (p = {:.2g}).</source>
+        <translation>Mit {} keimte mehr Samen als mit {}: {} gegen {} (p = {}).</translation>
+    </message>
+    <message>
+        <source>Name another season, or enter the crosses first.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Name crosses as they stand in the table of crosses.</source>
+        <translation>Nenne Kreuzungen, wie sie in der Tabelle der Kreuzungen stehen.</translation>
+    </message>
+    <message>
+        <source>Name it as it stands in the trees&apos; notes, without the word planting.</source>
+        <translation>Nenne sie, wie sie in den Notizen der Bäume steht, ohne das Wort planting.</translation>
+    </message>
+    <message>
+        <source>Name the accession that check trees are of.</source>
+        <translation>Nenne die Akzession der Vergleichsbäume.</translation>
+    </message>
+    <message>
+        <source>Name their accession.</source>
+        <translation>Nenne ihre Akzession.</translation>
+    </message>
+    <message>
+        <source>Need</source>
+        <translation>Bedarf</translation>
+    </message>
+    <message>
+        <source>Next</source>
+        <translation>Als Nächstes</translation>
+    </message>
+    <message>
+        <source>No cold store has this temperature.</source>
+        <translation>Kein Kühllager hat diese Temperatur.</translation>
+    </message>
+    <message>
+        <source>No difference between {} and {} can be told from these seeds: {} against {} (p = {:.2g}).</source>
+        <translation>Ein Unterschied zwischen {} und {} ist an diesen Samen nicht zu erkennen: {} gegen {} (p = {}).</translation>
+    </message>
+    <message>
+        <source>No field was recognised as the name.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No field was recognised as the trees&apos; label.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No font on this machine has every character of this label: boxes with their numbers stand in their place.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Note the first day when it goes in.</source>
+        <translation>Notiere den ersten Tag, wenn es hineinkommt.</translation>
+    </message>
+    <message>
+        <source>Nothing is to be printed.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nothing to compare: no cross has counted lots of two treatments or media.</source>
+        <translation>Nichts zu vergleichen: Keine Kreuzung hat gezählte Lose zweier Behandlungen oder Substrate.</translation>
+    </message>
+    <message>
+        <source>Nothing was written; write yes would add: {}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Of the crossing.</source>
+        <translation>Der Kreuzung.</translation>
+    </message>
+    <message>
+        <source>Of the seed left, by the handbook and this orchard&apos;s own counts; dry seed keeps about two years cold and sealed.</source>
+        <translation>Von den übrigen Samen, nach Handbuch und eigenen Zählungen; trockener Samen hält kalt und luftdicht etwa zwei Jahre.</translation>
+    </message>
+    <message>
+        <source>Of the seeds that sprouted.</source>
+        <translation>Der Samen, die keimten.</translation>
+    </message>
+    <message>
+        <source>Of the tree.</source>
+        <translation>Des Baumes.</translation>
+    </message>
+    <message>
+        <source>Of them not removed.</source>
+        <translation>Davon nicht gerodet.</translation>
+    </message>
+    <message>
+        <source>Of them not sprouted yet.</source>
+        <translation>Davon noch nicht gekeimt.</translation>
+    </message>
+    <message>
+        <source>Of {} the book says &quot;{}&quot;.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Once or twice; unknown where none are in the book.</source>
+        <translation>Ein- oder zweimal; unbekannt, wo keine im Buch stehen.</translation>
+    </message>
+    <message>
+        <source>One</source>
+        <translation>Eine</translation>
+    </message>
+    <message>
+        <source>Only this cross; all where none is named.</source>
+        <translation>Nur diese Kreuzung; alle, wo keine genannt ist.</translation>
+    </message>
+    <message>
+        <source>Only this row of it; all its rows where none is named.</source>
+        <translation>Nur diese Reihe davon; alle, wo keine genannt ist.</translation>
+    </message>
+    <message>
+        <source>Only {} seeds of cross {} sprouted and have no place yet.</source>
+        <translation>Nur {} Samen der Kreuzung {} sind gekeimt und noch ohne Platz.</translation>
+    </message>
+    <message>
+        <source>Open ones only</source>
+        <translation>Nur offene</translation>
+    </message>
+    <message>
+        <source>Other</source>
+        <translation>Andere</translation>
+    </message>
+    <message>
+        <source>Overview of pages 2 to {}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Own counts</source>
+        <translation>Eigene Zählungen</translation>
+    </message>
+    <message>
+        <source>Page {} of {}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Parents</source>
+        <translation type="unfinished">Eltern</translation>
+    </message>
+    <message>
+        <source>Parts</source>
+        <translation>Teile</translation>
+    </message>
+    <message>
+        <source>Pick the fruit of cross {}</source>
+        <translation>Früchte der Kreuzung {} pflücken</translation>
+    </message>
+    <message>
+        <source>Picked.</source>
+        <translation>Gepflückt.</translation>
+    </message>
+    <message>
+        <source>Places for seedlings</source>
+        <translation>Plätze für Sämlinge</translation>
+    </message>
+    <message>
+        <source>Plant</source>
+        <translation>Pflanzen</translation>
+    </message>
+    <message>
+        <source>Plant in</source>
+        <translation>Pflanzen in</translation>
+    </message>
+    <message>
+        <source>Plant the seedlings of cross {}</source>
+        <translation>Sämlinge der Kreuzung {} pflanzen</translation>
+    </message>
+    <message>
+        <source>Planted</source>
+        <translation>Gepflanzt</translation>
+    </message>
+    <message>
+        <source>Planting</source>
+        <translation>Pflanzung</translation>
+    </message>
+    <message>
+        <source>Planting list</source>
+        <translation>Pflanzliste</translation>
+    </message>
+    <message>
+        <source>Plot</source>
+        <translation>Stück</translation>
+    </message>
+    <message>
+        <source>Pollen, flowers or seed.</source>
+        <translation>Pollen, Blüten oder Samen.</translation>
+    </message>
+    <message>
+        <source>Pollinate {} for cross {}: {}</source>
+        <translation>{} für Kreuzung {} bestäuben: {}</translation>
+    </message>
+    <message>
+        <source>Pot the sprouts of cross {}</source>
+        <translation>Keimlinge der Kreuzung {} topfen</translation>
+    </message>
+    <message>
+        <source>Print at 100 %, not fitted to the page, and measure one sheet of plain paper first.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Put the seed of cross {} in the cold</source>
+        <translation>Samen der Kreuzung {} in die Kälte legen</translation>
+    </message>
+    <message>
+        <source>Puts the season&apos;s work and the seed&apos;s into a calendar file that any calendar can read: gathering, bagging, pollinating, picking, cold, sowing, each with its span of days. Read again after a new plan, it moves what is there already.</source>
+        <translation>Legt die Arbeiten der Saison und am Samen in eine Kalenderdatei, die jeder Kalender liest: Sammeln, Eintüten, Bestäuben, Pflücken, Kälte, Säen, jede mit ihrer Spanne von Tagen. Nach einem neuen Plan wieder eingelesen, verschiebt sie, was schon da ist.</translation>
+    </message>
+    <message>
+        <source>Reading the layer</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Ready on</source>
+        <translation>Bereit am</translation>
+    </message>
+    <message>
+        <source>Ready: sow it, or sprouts break.</source>
+        <translation>Bereit: säen, sonst brechen die Keime.</translation>
+    </message>
+    <message>
+        <source>Save the layer anew with the encoding UTF-8.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Say it for those with accession-kind: cultivar, selection, seedling, species or unknown.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Say it for those with in-block.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Say it with accession-kind: cultivar, selection, seedling, species or unknown.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Say it with species, as in species apple; or fill it in later.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Say which it is with day-format: day-month-year or month-day-year.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Say which it is with map; every value differs in: {}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Say which it is, as in EPSG:25832; for GNSS degrees, EPSG:4326.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Say which it is, as in map &quot;FIELD=label&quot;.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Say which system they are in: for GNSS degrees, layer-crs EPSG:4326.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Say with layer-crs if they are in another system.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Say with map which field is the other: x is east or longitude, y north or latitude.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Seed</source>
+        <translation>Samen</translation>
+    </message>
+    <message>
+        <source>Seed in the cold</source>
+        <translation>Samen in der Kälte</translation>
+    </message>
+    <message>
+        <source>Seed is ripe about {} days after full bloom, by the rule for all: the book does not tell it of {}.</source>
+        <translation>Samen ist etwa {} Tage nach der Vollblüte reif, nach der Regel für alle: Von {} sagt das Buch es nicht.</translation>
+    </message>
+    <message>
+        <source>Seed of {} is ripe about {} days after full bloom.</source>
+        <translation>Samen von {} ist etwa {} Tage nach der Vollblüte reif.</translation>
+    </message>
+    <message>
+        <source>Seed on hand</source>
+        <translation>Vorhandener Samen</translation>
+    </message>
+    <message>
+        <source>Seed parent first.</source>
+        <translation>Samenmutter zuerst.</translation>
+    </message>
+    <message>
+        <source>Seed treatments</source>
+        <translation>Samenbehandlungen</translation>
+    </message>
+    <message>
+        <source>Seed treatments compared</source>
+        <translation>Samenbehandlungen im Vergleich</translation>
+    </message>
+    <message>
+        <source>Seedlings of a family side by side, where mixed.</source>
+        <translation>Sämlinge einer Familie nebeneinander, wo gemischt.</translation>
+    </message>
+    <message>
+        <source>Seedlings with a numbered place.</source>
+        <translation>Sämlinge mit einem nummerierten Platz.</translation>
+    </message>
+    <message>
+        <source>Seeds a fruit</source>
+        <translation>Samen je Frucht</translation>
+    </message>
+    <message>
+        <source>Seeds in each that would show a difference as large as this one four times in five.</source>
+        <translation>Samen je Los, die einen so großen Unterschied in vier von fünf Fällen zeigten.</translation>
+    </message>
+    <message>
+        <source>Seeds in them.</source>
+        <translation>Samen darin.</translation>
+    </message>
+    <message>
+        <source>Seeds that have not left it.</source>
+        <translation>Samen, die noch darin sind.</translation>
+    </message>
+    <message>
+        <source>Seeds that lie or lay there.</source>
+        <translation>Samen, die dort liegen oder lagen.</translation>
+    </message>
+    <message>
+        <source>Seeds to settle</source>
+        <translation>Samen zur Klärung</translation>
+    </message>
+    <message>
+        <source>Set</source>
+        <translation>Ansatz</translation>
+    </message>
+    <message>
+        <source>Share of sound seeds that become seedlings, before the orchard&apos;s own counts of sprouts.</source>
+        <translation>Anteil voller Samen, die Sämlinge werden, vor den eigenen Zählungen der Keime.</translation>
+    </message>
+    <message>
+        <source>Share of worked flowers that set fruit, before the orchard&apos;s own counts.</source>
+        <translation>Anteil bestäubter Blüten, die Früchte ansetzen, vor den eigenen Zählungen.</translation>
+    </message>
+    <message>
+        <source>Shorten it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Should sprout</source>
+        <translation>Sollten keimen</translation>
+    </message>
+    <message>
+        <source>Since washing, else since it was put in the cold.</source>
+        <translation>Seit dem Waschen, sonst seit Beginn der Kälte.</translation>
+    </message>
+    <message>
+        <source>Sound ones.</source>
+        <translation>Volle.</translation>
+    </message>
+    <message>
+        <source>Sow by</source>
+        <translation>Säen bis</translation>
+    </message>
+    <message>
+        <source>Split it into features, each with a name of its own.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Sprouted of the seeds in the cold, with the 95 % interval.</source>
+        <translation>Gekeimte der Samen in der Kälte, mit dem 95-%-Bereich.</translation>
+    </message>
+    <message>
+        <source>Sprouting</source>
+        <translation>Keimung</translation>
+    </message>
+    <message>
+        <source>Standing</source>
+        <translation>Stehend</translation>
+    </message>
+    <message>
+        <source>Standing of planted, with the 95 % interval.</source>
+        <translation>Stehende der gepflanzten, mit dem 95-%-Bereich.</translation>
+    </message>
+    <message>
+        <source>Survival</source>
+        <translation>Überleben</translation>
+    </message>
+    <message>
+        <source>Take back</source>
+        <translation>Zurücknehmen</translation>
+    </message>
+    <message>
+        <source>Take larger labels, or a shorter label for the tree.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Take larger labels, or leave out the code or some of the text.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Take larger labels, or let the code say less.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Take that back first, or leave the planting.</source>
+        <translation>Nimm das zuerst zurück oder lass die Pflanzung.</translation>
+    </message>
+    <message>
+        <source>Take the bags off {}, cross {}</source>
+        <translation>Tüten von {} abnehmen, Kreuzung {}</translation>
+    </message>
+    <message>
+        <source>Take the planting of that name out of the book again, as a whole.</source>
+        <translation>Die Pflanzung dieses Namens im Ganzen wieder aus dem Buch nehmen.</translation>
+    </message>
+    <message>
+        <source>Test stored pollen of {}</source>
+        <translation>Gelagerten Pollen von {} prüfen</translation>
+    </message>
+    <message>
+        <source>That the figures are told in.</source>
+        <translation>In der die Zahlen stehen.</translation>
+    </message>
+    <message>
+        <source>The accession of the check trees.</source>
+        <translation>Die Akzession der Vergleichsbäume.</translation>
+    </message>
+    <message>
+        <source>The area has holes.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The bar is {:g} mm long: print at 100 %, then measure it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The block to plant in.</source>
+        <translation>Der Block, in den gepflanzt wird.</translation>
+    </message>
+    <message>
+        <source>The book has a row of this name that begins {:.1f} m away.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The book has a tree of this label {:.1f} m away.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The book has it already and says otherwise: {}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The book has it already, with other values.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The book has it already.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The book has no accession of this name; 1 tree names it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The book has no accession of this name; {} trees name it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The book has no cross {}.</source>
+        <translation>Das Buch hat keine Kreuzung {}.</translation>
+    </message>
+    <message>
+        <source>The book has no crosses of the season {}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The book has no such accession.</source>
+        <translation>Das Buch hat keine solche Akzession.</translation>
+    </message>
+    <message>
+        <source>The book has no trees of this planting.</source>
+        <translation>Das Buch hat keine Bäume dieser Pflanzung.</translation>
+    </message>
+    <message>
+        <source>The book writes it &quot;{}&quot;: only capitals or spaces differ, in 1 feature.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The book writes it &quot;{}&quot;: only capitals or spaces differ, in {} features.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The book&apos;s value stays; correct it there if it is wrong.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The book&apos;s values stay; correct them there if they are wrong.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The calendar&apos;s name; the book&apos;s file name where not given.</source>
+        <translation>Der Name des Kalenders; der Dateiname des Buches, wo keiner gegeben ist.</translation>
+    </message>
+    <message>
+        <source>The dots of the QR code are smaller than {:.2f} mm: many readers will miss it, and printers of 300 dots an inch smear it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The first may sprout: look every week.</source>
+        <translation>Die ersten können keimen: jede Woche nachsehen.</translation>
+    </message>
+    <message>
+        <source>The font {} is not on this machine: another takes its place, and text is wider or narrower than it should be.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The handbook&apos;s figures, this orchard&apos;s own and those used.</source>
+        <translation>Die Zahlen des Handbuchs, die eigenen und die verwendeten.</translation>
+    </message>
+    <message>
+        <source>The heights of {} points are counted from the ellipsoid, not from the sea: some ten metres more or less in most places.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The label holds characters that nobody sees; on paper they are blanks or question marks, in the code they stand as they are.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The labels end {:.1f} mm from the left, but the page is {:.1f} mm wide.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The labels end {:.1f} mm from the top, but the page is {:.1f} mm high.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The layer does not tell of every accession what kind it is.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The layer does not tell of every row which block it is in.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The layer has no field of this name.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The layer has one of the two coordinates only.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The layer has this name twice: in {} as well.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The layer has two fields of this name.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The letters a to z do not suffice for so many tags: {} were made.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The log holds no reading.</source>
+        <translation>Die Aufzeichnung enthält keinen Messwert.</translation>
+    </message>
+    <message>
+        <source>The lot is not in the cold yet, as far as the book tells.</source>
+        <translation>Soweit das Buch weiß, ist das Los noch nicht in der Kälte.</translation>
+    </message>
+    <message>
+        <source>The moist cold that every lot has had, when it will be ready and by when to sow.</source>
+        <translation>Die feuchte Kälte, die jedes Los hatte, wann es bereit ist und bis wann zu säen ist.</translation>
+    </message>
+    <message>
+        <source>The nearest in the book: {}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The one that did better, where one did.</source>
+        <translation>Die bessere, wo eine besser war.</translation>
+    </message>
+    <message>
+        <source>The other.</source>
+        <translation>Die andere.</translation>
+    </message>
+    <message>
+        <source>The pages cannot be drawn.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The planting&apos;s name, kept with each tree; the day where none is given.</source>
+        <translation>Der Name der Pflanzung, der bei jedem Baum steht; der Tag, wo keiner gegeben ist.</translation>
+    </message>
+    <message>
+        <source>The point&apos;s height cannot be one above the sea.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The same of the whole course: log-rank test; only where both were counted on the same days.</source>
+        <translation>Dasselbe für den ganzen Verlauf: Log-Rank-Test; nur wo beide an denselben Tagen gezählt wurden.</translation>
+    </message>
+    <message>
+        <source>The same readings by the Dynamic Model.</source>
+        <translation>Dieselben Messwerte nach dem Dynamischen Modell.</translation>
+    </message>
+    <message>
+        <source>The same: the N / 2 th.</source>
+        <translation>Dasselbe: der N / 2 te.</translation>
+    </message>
+    <message>
+        <source>The seed lots that had it.</source>
+        <translation>Die Samenlose, die sie hatten.</translation>
+    </message>
+    <message>
+        <source>The sheet has {} labels only.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The species is not known: an apple&apos;s need is taken.</source>
+        <translation>Die Art ist nicht bekannt: Es gilt der Bedarf von Apfel.</translation>
+    </message>
+    <message>
+        <source>The step at which it is known to have failed.</source>
+        <translation>Der Schritt, an dem sie nachweislich scheiterte.</translation>
+    </message>
+    <message>
+        <source>The store&apos;s temperature is not known: {:.0f} degrees C is taken.</source>
+        <translation>Die Temperatur des Lagers ist nicht bekannt: Es gelten {} Grad C.</translation>
+    </message>
+    <message>
+        <source>The text does not fit on a label of this size.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The text has letters that are not UTF-8.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The text is too long for a QR code: it has none.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The tree has no place on the earth: its code says its label instead.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The tree has no place on the map: it is left out.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The tree was removed: it is left out.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The tree&apos;s address.</source>
+        <translation>Die Adresse des Baumes.</translation>
+    </message>
+    <message>
+        <source>The trees lie too far apart for a map that shows them one by one: it would need more than 200 pages.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>There is no tree to draw.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>There is no way from {} to the book&apos;s coordinates.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Thermometer log</source>
+        <translation>Aufzeichnung des Thermometers</translation>
+    </message>
+    <message>
+        <source>They are passed over; the book&apos;s rows stay as they are.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Thirty days later it will sprout in its bag.</source>
+        <translation>Dreißig Tage später keimt er im Beutel.</translation>
+    </message>
+    <message>
+        <source>This does not say where a field goes.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This is no coordinate.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This is no day.</source>
+        <translation>Das ist kein Tag.</translation>
+    </message>
+    <message>
+        <source>This is no whole number.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This place cannot be drawn in the book&apos;s coordinates.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>To fit, small letters are lower than {:.1f} mm: hard to read.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>To give or sow</source>
+        <translation>Abzugeben oder zu säen</translation>
+    </message>
+    <message>
+        <source>Too few seeds to tell anything of {} and {}: even all of one against none of the other could be chance.</source>
+        <translation>Zu wenige Samen, um über {} und {} etwas zu sagen: Selbst alle der einen gegen keinen der anderen könnten Zufall sein.</translation>
+    </message>
+    <message>
+        <source>Took back {}: {} rows are gone from the book.</source>
+        <translation>{} zurückgenommen: {} Zeilen sind aus dem Buch entfernt.</translation>
+    </message>
+    <message>
+        <source>Transform the layer first.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Treatments compared</source>
+        <translation>Behandlungen verglichen</translation>
+    </message>
+    <message>
+        <source>Tree {} of the book stands on the same spot.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Tree {} of the layer stands on the same spot.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Two fields are to go to the same column.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Type the label anew in the book.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Unknown for a check tree.</source>
+        <translation>Unbekannt bei einem Vergleichsbaum.</translation>
+    </message>
+    <message>
+        <source>Upper end of it.</source>
+        <translation>Sein oberes Ende.</translation>
+    </message>
+    <message>
+        <source>Used</source>
+        <translation>Verwendet</translation>
+    </message>
+    <message>
+        <source>Warm from {} to {}, up to {:.1f} degrees C.</source>
+        <translation>Warm vom {} bis {}, bis {} Grad C.</translation>
+    </message>
+    <message>
+        <source>Wash the seed of cross {}</source>
+        <translation>Samen der Kreuzung {} waschen</translation>
+    </message>
+    <message>
+        <source>What</source>
+        <translation>Was</translation>
+    </message>
+    <message>
+        <source>What became of every cross, step by step; a count that nobody made is unknown.</source>
+        <translation>Was aus jeder Kreuzung wurde, Schritt für Schritt; was niemand zählte, ist unbekannt.</translation>
+    </message>
+    <message>
+        <source>What is to be done next.</source>
+        <translation>Was als Nächstes zu tun ist.</translation>
+    </message>
+    <message>
+        <source>What it is of.</source>
+        <translation>Wovon.</translation>
+    </message>
+    <message>
+        <source>What it is.</source>
+        <translation>Was er ist.</translation>
+    </message>
+    <message>
+        <source>What that is reckoned from.</source>
+        <translation>Woraus das berechnet ist.</translation>
+    </message>
+    <message>
+        <source>What the seed lay in.</source>
+        <translation>Worin der Samen lag.</translation>
+    </message>
+    <message>
+        <source>What the seeds show, in plain words.</source>
+        <translation>Was die Samen zeigen, in einfachen Worten.</translation>
+    </message>
+    <message>
+        <source>What this orchard counted; unknown for nothing counted.</source>
+        <translation>Was dieser Obstgarten zählte; unbekannt, wo nichts gezählt ist.</translation>
+    </message>
+    <message>
+        <source>What was done to the seed; unknown for nothing.</source>
+        <translation>Was mit dem Samen geschah; unbekannt für nichts.</translation>
+    </message>
+    <message>
+        <source>When it was made.</source>
+        <translation>Als es angelegt wurde.</translation>
+    </message>
+    <message>
+        <source>When the full need is met.</source>
+        <translation>Wann der ganze Bedarf gedeckt ist.</translation>
+    </message>
+    <message>
+        <source>When the least need is met.</source>
+        <translation>Wann der geringste Bedarf gedeckt ist.</translation>
+    </message>
+    <message>
+        <source>Where</source>
+        <translation>Wo</translation>
+    </message>
+    <message>
+        <source>Where it stands, and what disturbed it.</source>
+        <translation>Wo es steht und was störte.</translation>
+    </message>
+    <message>
+        <source>Where it stands.</source>
+        <translation>Wo er steht.</translation>
+    </message>
+    <message>
+        <source>Where one begins.</source>
+        <translation>Womit man beginnt.</translation>
+    </message>
+    <message>
+        <source>Whether crosses that are done or came to nothing are left out.</source>
+        <translation>Ob fertige und gescheiterte Kreuzungen wegbleiben.</translation>
+    </message>
+    <message>
+        <source>Whether lots whose cold is over are told as well.</source>
+        <translation>Ob auch Lose genannt werden, deren Kälte vorbei ist.</translation>
+    </message>
+    <message>
+        <source>Whether that day is past.</source>
+        <translation>Ob dieser Tag vorbei ist.</translation>
+    </message>
+    <message>
+        <source>Whether this orchard&apos;s own counts of fruit, seed and sprouts move the figures below.</source>
+        <translation>Ob die eigenen Zählungen von Früchten, Samen und Keimen die Zahlen darunter verändern.</translation>
+    </message>
+    <message>
+        <source>Whether trees and accessions are made; otherwise the plan is only shown.</source>
+        <translation>Ob Bäume und Akzessionen angelegt werden; sonst wird der Plan nur gezeigt.</translation>
+    </message>
+    <message>
+        <source>Which, and how many of each, as in 24-01=12; 24-02=8. All seedlings that sprouted and have no place where none is named.</source>
+        <translation>Welche, und wie viele von jeder, wie in 24-01=12; 24-02=8. Alle gekeimten ohne Platz, wo keine genannt ist.</translation>
+    </message>
+    <message>
+        <source>Within the block.</source>
+        <translation>Innerhalb des Blocks.</translation>
+    </message>
+    <message>
+        <source>Work to come, by its first day.</source>
+        <translation>Kommende Arbeiten nach ihrem ersten Tag.</translation>
+    </message>
+    <message>
+        <source>Write FIELD=column; FIELD2=- to leave a field out.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Write days as 2026-11-25; a time of day may follow.</source>
+        <translation>Schreibe Tage als 2026-11-25; eine Uhrzeit darf folgen.</translation>
+    </message>
+    <message>
+        <source>Write it as a plain number.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Write it as in 2026-04-12.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Write them all alike; best as in 2026-04-12.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Write them as 24-01=12; 24-02=8, or 24-01 for all.</source>
+        <translation>Schreibe sie als 24-01=12; 24-02=8 oder 24-01 für alle.</translation>
+    </message>
+    <message>
+        <source>Writing the labels</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Writing to the book</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Yours</source>
+        <translation>Eigene</translation>
+    </message>
+    <message>
+        <source>as told</source>
+        <translation>wie angegeben</translation>
+    </message>
+    <message>
+        <source>days since the seed was put in the cold, else washed</source>
+        <translation>Tage seit Beginn der Kälte, sonst seit dem Waschen</translation>
+    </message>
+    <message>
+        <source>each family in one run</source>
+        <translation>jede Familie am Stück</translation>
+    </message>
+    <message>
+        <source>families in short plots, in chance order, alike in every part of the rows</source>
+        <translation>Familien in kurzen Stücken, in zufälliger Folge, in jedem Teil der Reihen gleich</translation>
+    </message>
+    <message>
+        <source>fruit set of worked flowers</source>
+        <translation>Fruchtansatz bestäubter Blüten</translation>
+    </message>
+    <message>
+        <source>grid north</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>look for sprouts</source>
+        <translation>nach Keimen sehen</translation>
+    </message>
+    <message>
+        <source>no flower was worked</source>
+        <translation>keine Blüte bestäubt</translation>
+    </message>
+    <message>
+        <source>no fruit set</source>
+        <translation>keine Frucht angesetzt</translation>
+    </message>
+    <message>
+        <source>no seed for the cold</source>
+        <translation>kein Samen für die Kälte</translation>
+    </message>
+    <message>
+        <source>no seed sprouted</source>
+        <translation>kein Samen gekeimt</translation>
+    </message>
+    <message>
+        <source>no seedling is left</source>
+        <translation>kein Sämling steht mehr</translation>
+    </message>
+    <message>
+        <source>no seedling was planted</source>
+        <translation>kein Sämling gepflanzt</translation>
+    </message>
+    <message>
+        <source>no sound seed</source>
+        <translation>kein voller Samen</translation>
+    </message>
+    <message>
+        <source>no treatment</source>
+        <translation>keine Behandlung</translation>
+    </message>
+    <message>
+        <source>p of the pace</source>
+        <translation>p des Verlaufs</translation>
+    </message>
+    <message>
+        <source>p of the shares</source>
+        <translation>p der Anteile</translation>
+    </message>
+    <message>
+        <source>pick the fruit</source>
+        <translation>Früchte pflücken</translation>
+    </message>
+    <message>
+        <source>plant the seedlings</source>
+        <translation>Sämlinge pflanzen</translation>
+    </message>
+    <message>
+        <source>planted {}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>portions</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>pot the sprouts</source>
+        <translation>Keimlinge topfen</translation>
+    </message>
+    <message>
+        <source>put the seed in the cold</source>
+        <translation>Samen in die Kälte legen</translation>
+    </message>
+    <message>
+        <source>sound seeds a fruit</source>
+        <translation>volle Samen je Frucht</translation>
+    </message>
+    <message>
+        <source>sprouting of seeds</source>
+        <translation>Keimung der Samen</translation>
+    </message>
+    <message>
+        <source>true north</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>wash the seed</source>
+        <translation>Samen waschen</translation>
+    </message>
+    <message>
+        <source>{:.0f} %</source>
+        <translation>{} %</translation>
+    </message>
+    <message>
+        <source>{:.0f} % ({:.0f} to {:.0f})</source>
+        <translation>{} % ({} bis {})</translation>
+    </message>
+    <message>
+        <source>{:.0f} of {} days.</source>
+        <translation>{} von {} Tagen.</translation>
+    </message>
+    <message>
+        <source>{} &quot;{}&quot;, not &quot;{}&quot;</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{} (blend)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{} and {} of cross {} were not counted on the same days after their beginning: only their final shares are compared.</source>
+        <translation>{} und {} der Kreuzung {} wurden nicht an denselben Tagen nach ihrem Beginn gezählt oder keimten zu wenig: Nur ihre Endanteile werden verglichen.</translation>
+    </message>
+    <message>
+        <source>{} blocks</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{} crosses: {} wait for work, {} of it late. Seed left in {} lots.</source>
+        <translation>{} Kreuzungen: Bei {} steht Arbeit an, davon {} verspätet. In {} Losen ist noch Samen.</translation>
+    </message>
+    <message>
+        <source>{} days or spans of work are in the calendar.</source>
+        <translation>{} Tage oder Spannen mit Arbeit stehen im Kalender.</translation>
+    </message>
+    <message>
+        <source>{} days without a reading count nothing.</source>
+        <translation>{} Tage ohne Messwert zählen nicht.</translation>
+    </message>
+    <message>
+        <source>{} errors stand in the way: as it is, nothing would be written.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{} features are in the book already, at the same place.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{} in {}</source>
+        <translation>{} in {}</translation>
+    </message>
+    <message>
+        <source>{} labels are too many for one file; {} is the most.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{} labels of {:g} x {:g} mm on 1 page.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{} labels of {:g} x {:g} mm on {} pages.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{} lots in the cold, {} of them ready.</source>
+        <translation>{} Lose in der Kälte, davon {} bereit.</translation>
+    </message>
+    <message>
+        <source>{} m</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{} of {} sprouted, {:.0f} to {:.0f} %</source>
+        <translation>{} von {} gekeimt, {} bis {} %</translation>
+    </message>
+    <message>
+        <source>{} or more</source>
+        <translation>{} oder mehr</translation>
+    </message>
+    <message>
+        <source>{} places are needed and {} are vacant.</source>
+        <translation>{} Plätze werden gebraucht und {} sind frei.</translation>
+    </message>
+    <message>
+        <source>{} seedlings of {} crosses and {} check trees have their places in block {}. Print their labels with label-sheet and the map with field-map; undo takes them back as a whole.</source>
+        <translation>{} Sämlinge von {} Kreuzungen und {} Vergleichsbäume haben ihre Plätze im Block {}. Drucke ihre Etiketten mit label-sheet und die Karte mit field-map; zurücknehmen geht im Ganzen.</translation>
+    </message>
+    <message>
+        <source>{} seedlings of {} crosses and {} check trees would have places in block {}; nothing was written.</source>
+        <translation>{} Sämlinge von {} Kreuzungen und {} Vergleichsbäume hätten Plätze im Block {}; nichts wurde geschrieben.</translation>
+    </message>
+    <message>
+        <source>{} seeds of lot {} had sprouted on {}, {} have left it.</source>
+        <translation>{} Samen von Los {} waren am {} gekeimt, {} haben es verlassen.</translation>
+    </message>
+    <message>
+        <source>{} seeds sprouted and none has a numbered place yet.</source>
+        <translation>{} Samen keimten, und keiner hat schon einen nummerierten Platz.</translation>
+    </message>
+    <message>
+        <source>{} tree rows</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{} trees</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{} trees are too many for one map; {} is the most.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{} trees for receivers.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{} trees have no place on the earth: receivers do not get them.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{} values are a year alone; the book keeps days.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>“{}”</source>
+        <translation>„{}“</translation>
     </message>
 </context>
 </TS>
