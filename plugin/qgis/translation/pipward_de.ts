@@ -9893,39 +9893,39 @@
     </message>
     <message>
         <source>1 block</source>
-        <translation type="unfinished"></translation>
+        <translation>1 Block</translation>
     </message>
     <message>
         <source>1 error stands in the way: as it is, nothing would be written.</source>
-        <translation type="unfinished"></translation>
+        <translation>1 Fehler steht im Weg: So, wie es ist, würde nichts geschrieben.</translation>
     </message>
     <message>
         <source>1 feature is in the book already, at the same place.</source>
-        <translation type="unfinished"></translation>
+        <translation>1 Objekt steht schon im Buch, am selben Ort.</translation>
     </message>
     <message>
         <source>1 tree</source>
-        <translation type="unfinished"></translation>
+        <translation>1 Baum</translation>
     </message>
     <message>
         <source>1 tree for receivers.</source>
-        <translation type="unfinished"></translation>
+        <translation>1 Baum für Empfänger.</translation>
     </message>
     <message>
         <source>1 tree row</source>
-        <translation type="unfinished"></translation>
+        <translation>1 Baumreihe</translation>
     </message>
     <message>
         <source>1 value is a year alone; the book keeps days.</source>
-        <translation type="unfinished"></translation>
+        <translation>1 Wert ist nur ein Jahr; das Buch führt Tage.</translation>
     </message>
     <message>
         <source>50 mm: print at 100 %, then measure this line</source>
-        <translation type="unfinished"></translation>
+        <translation>50 mm: Druck mit 100 %, dann miss diese Linie nach</translation>
     </message>
     <message>
         <source>A better transformation, accurate to {}, wants the file {}, which is not installed.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine bessere Transformation, Genauigkeit {}, braucht die Datei {}, die nicht installiert ist.</translation>
     </message>
     <message>
         <source>A check tree at every so-manieth place; 0 for none.</source>
@@ -9933,19 +9933,19 @@
     </message>
     <message>
         <source>A label of {:.1f} x {:.1f} mm is too small to print on.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Etikett von {} x {} mm ist zu klein zum Bedrucken.</translation>
     </message>
     <message>
         <source>A map at 1:{} on 1 page.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Karte im Maßstab 1:{} auf 1 Seite.</translation>
     </message>
     <message>
         <source>A map at 1:{} on {} pages.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Karte im Maßstab 1:{} auf {} Seiten.</translation>
     </message>
     <message>
         <source>A new accession, but its name is very near to &quot;{}&quot;.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine neue Akzession, aber ihr Name ist "{}" sehr ähnlich.</translation>
     </message>
     <message>
         <source>A number of seedlings cannot be read.</source>
@@ -9953,19 +9953,19 @@
     </message>
     <message>
         <source>A sheet of your own needs the size of its labels.</source>
-        <translation type="unfinished"></translation>
+        <translation>Für einen eigenen Etikettenbogen musst du die Größe der Etiketten angeben.</translation>
     </message>
     <message>
         <source>Added: {}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Hinzugefügt: {}.</translation>
     </message>
     <message>
         <source>Adopt or lay the rows first, or let add-rows draw it through its trees.</source>
-        <translation type="unfinished"></translation>
+        <translation>Übernimm zuerst die Reihen oder lege sie an, oder lass add-rows die Reihe durch ihre Bäume ziehen.</translation>
     </message>
     <message>
         <source>Adopt the layer of the blocks first, or let add-rows draw it around its trees.</source>
-        <translation type="unfinished"></translation>
+        <translation>Übernimm zuerst den Layer der Blöcke, oder lass add-rows den Block um seine Bäume ziehen.</translation>
     </message>
     <message>
         <source>After that it is late.</source>
@@ -9989,15 +9989,15 @@
     </message>
     <message>
         <source>Ask for a larger scale or larger paper.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nimm einen größeren Maßstab oder größeres Papier.</translation>
     </message>
     <message>
         <source>Ask for a larger scale, or number the trees: positions are shorter than labels.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nimm einen größeren Maßstab, oder nummeriere die Bäume: Platznummern sind kürzer als Bezeichnungen.</translation>
     </message>
     <message>
         <source>Ask for fewer, or for tags without letters.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nimm weniger, oder Anhänger ohne Buchstaben.</translation>
     </message>
     <message>
         <source>Ask for fewer, or note the sprouts first.</source>
@@ -10013,7 +10013,7 @@
     </message>
     <message>
         <source>At this scale neighbours are less than 3 mm apart: marks touch.</source>
-        <translation type="unfinished"></translation>
+        <translation>In diesem Maßstab liegen Nachbarn weniger als 3 mm auseinander: Die Zeichen berühren sich.</translation>
     </message>
     <message>
         <source>Bag flowers of {} for cross {}</source>
@@ -10021,7 +10021,7 @@
     </message>
     <message>
         <source>Block {} has no row of this name; trees that name it: {}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Block {} hat keine Reihe dieses Namens; Bäume, die sie nennen: {}.</translation>
     </message>
     <message>
         <source>Both together: what the season plan reckons with.</source>
@@ -10053,7 +10053,7 @@
     </message>
     <message>
         <source>Carried from {} to {} by the transformation &quot;{}&quot;.</source>
-        <translation type="unfinished"></translation>
+        <translation>Umgerechnet von {} nach {} mit der Transformation "{}".</translation>
     </message>
     <message>
         <source>Check</source>
@@ -10065,15 +10065,15 @@
     </message>
     <message>
         <source>Check some places on the map.</source>
-        <translation type="unfinished"></translation>
+        <translation>Prüfe einige Orte auf der Karte.</translation>
     </message>
     <message>
         <source>Check the coordinates and their system.</source>
-        <translation type="unfinished"></translation>
+        <translation>Prüfe die Koordinaten und ihr Bezugssystem.</translation>
     </message>
     <message>
         <source>Check them on the map, or transform the layer with better parameters first.</source>
-        <translation type="unfinished"></translation>
+        <translation>Prüfe sie auf der Karte, oder transformiere den Layer zuerst mit besseren Parametern.</translation>
     </message>
     <message>
         <source>Check trees are wanted but not named.</source>
@@ -10081,23 +10081,23 @@
     </message>
     <message>
         <source>Choose a block, an accession or fewer copies.</source>
-        <translation type="unfinished"></translation>
+        <translation>Wähle einen Block, eine Akzession oder weniger Exemplare.</translation>
     </message>
     <message>
         <source>Choose a block, larger paper or a smaller scale; or see whether a tree has strayed on the map.</source>
-        <translation type="unfinished"></translation>
+        <translation>Wähle einen Block, größeres Papier oder einen kleineren Maßstab; oder sieh nach, ob ein Baum auf der Karte weit abseits liegt.</translation>
     </message>
     <message>
         <source>Choose a block.</source>
-        <translation type="unfinished"></translation>
+        <translation>Wähle einen Block.</translation>
     </message>
     <message>
         <source>Choose one of them, and give - to the other.</source>
-        <translation type="unfinished"></translation>
+        <translation>Wähle eines davon, und gib dem anderen -.</translation>
     </message>
     <message>
         <source>Choose other trees, or give them places on the map.</source>
-        <translation type="unfinished"></translation>
+        <translation>Wähle andere Bäume, oder gib ihnen Orte auf der Karte.</translation>
     </message>
     <message>
         <source>Cold so far</source>
@@ -10109,35 +10109,35 @@
     </message>
     <message>
         <source>Comparing with the book</source>
-        <translation type="unfinished"></translation>
+        <translation>Vergleich mit dem Buch</translation>
     </message>
     <message>
         <source>Complete them, or let the years go to the note: map &quot;{}=note&quot;.</source>
-        <translation type="unfinished"></translation>
+        <translation>Vervollständige sie, oder lass die Jahre in die Bemerkung gehen: map "{}=note".</translation>
     </message>
     <message>
         <source>Correct it in the layer, or let the field go elsewhere with map.</source>
-        <translation type="unfinished"></translation>
+        <translation>Berichtige es im Layer, oder leite das Feld mit map anderswohin.</translation>
     </message>
     <message>
         <source>Correct it, or let add-accessions add it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Berichtige es, oder lass es von add-accessions hinzufügen.</translation>
     </message>
     <message>
         <source>Correct the margin, the gap, the height or the number of rows.</source>
-        <translation type="unfinished"></translation>
+        <translation>Berichtige den Rand, den Abstand, die Höhe oder die Zahl der Reihen.</translation>
     </message>
     <message>
         <source>Correct the margin, the gap, the width or the number of columns.</source>
-        <translation type="unfinished"></translation>
+        <translation>Berichtige den Rand, den Abstand, die Breite oder die Zahl der Spalten.</translation>
     </message>
     <message>
         <source>Correct them, or leave that field out with map.</source>
-        <translation type="unfinished"></translation>
+        <translation>Berichtige sie, oder lass dieses Feld mit map weg.</translation>
     </message>
     <message>
         <source>Count from the upper left, row by row.</source>
-        <translation type="unfinished"></translation>
+        <translation>Zähle von oben links, Reihe für Reihe.</translation>
     </message>
     <message>
         <source>Count lots of one trial on the same days.</source>
@@ -10181,27 +10181,27 @@
     </message>
     <message>
         <source>Differences between trees are right; compare with the heights that the book has.</source>
-        <translation type="unfinished"></translation>
+        <translation>Unterschiede zwischen Bäumen stimmen; vergleiche mit den Höhen, die im Buch stehen.</translation>
     </message>
     <message>
         <source>Distances are those on the ground, level.</source>
-        <translation type="unfinished"></translation>
+        <translation>Entfernungen gelten am Boden, waagerecht gemessen.</translation>
     </message>
     <message>
         <source>Draw fewer at a time.</source>
-        <translation type="unfinished"></translation>
+        <translation>Zeichne weniger auf einmal.</translation>
     </message>
     <message>
         <source>Drawing the map</source>
-        <translation type="unfinished"></translation>
+        <translation>Karte wird gezeichnet</translation>
     </message>
     <message>
         <source>Drawing the sheets</source>
-        <translation type="unfinished"></translation>
+        <translation>Bögen werden gezeichnet</translation>
     </message>
     <message>
         <source>Every day of the field can be read with the day first and with the month first.</source>
-        <translation type="unfinished"></translation>
+        <translation>Jeder Tag des Felds lässt sich mit dem Tag zuerst und mit dem Monat zuerst lesen.</translation>
     </message>
     <message>
         <source>Every seed lot that has seed left, the oldest first.</source>
@@ -10233,11 +10233,11 @@
     </message>
     <message>
         <source>Fill it in, or remove the feature from the layer.</source>
-        <translation type="unfinished"></translation>
+        <translation>Fülle es aus, oder entferne das Objekt aus dem Layer.</translation>
     </message>
     <message>
         <source>Finding the places</source>
-        <translation type="unfinished"></translation>
+        <translation>Orte werden ermittelt</translation>
     </message>
     <message>
         <source>First day for it.</source>
@@ -10257,7 +10257,7 @@
     </message>
     <message>
         <source>Flowers worked</source>
-        <translation type="unfinished">Bestäubte Blüten</translation>
+        <translation>Bestäubte Blüten</translation>
     </message>
     <message>
         <source>Flowers, fruits or seeds that it counted.</source>
@@ -10269,7 +10269,7 @@
     </message>
     <message>
         <source>For want of room {} numbers are left out.</source>
-        <translation type="unfinished"></translation>
+        <translation>Aus Platzmangel sind {} Nummern weggelassen.</translation>
     </message>
     <message>
         <source>Found in the fruit, else in the cross&apos;s lots.</source>
@@ -10297,15 +10297,15 @@
     </message>
     <message>
         <source>Give each a name of its own.</source>
-        <translation type="unfinished"></translation>
+        <translation>Gib jedem einen eigenen Namen.</translation>
     </message>
     <message>
         <source>Give label-width and label-height, or take one of the sheets named.</source>
-        <translation type="unfinished"></translation>
+        <translation>Gib label-width und label-height an, oder nimm einen der genannten Bögen.</translation>
     </message>
     <message>
         <source>Give one of them another name; where they are the same and the layer is only less exact, raise same-place.</source>
-        <translation type="unfinished"></translation>
+        <translation>Gib einem davon einen anderen Namen; sind sie dasselbe und ist der Layer nur ungenauer, erhöhe same-place.</translation>
     </message>
     <message>
         <source>Gives sprouted seedlings numbered places in the vacant positions of a block: family by family or mixed in chance order with check trees between, none left out, in the order of the shortest planting walk. Makes their accessions, with both parents, and their trees; the whole planting can be taken back.</source>
@@ -10325,7 +10325,7 @@
     </message>
     <message>
         <source>Here the day must come first ({}), but in {} the month: {}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Hier muss der Tag zuerst kommen ({}), aber in {} der Monat: {}.</translation>
     </message>
     <message>
         <source>How each treatment and medium sprouted, cross by cross.</source>
@@ -10341,15 +10341,15 @@
     </message>
     <message>
         <source>If all of them are, give exchange-axes yes; else correct it in the layer.</source>
-        <translation type="unfinished"></translation>
+        <translation>Wenn es bei allen so ist, gib exchange-axes yes an; sonst berichtige es im Layer.</translation>
     </message>
     <message>
         <source>If it is a slip, correct it in the layer before writing.</source>
-        <translation type="unfinished"></translation>
+        <translation>Wenn es ein Versehen ist, berichtige es vor dem Schreiben im Layer.</translation>
     </message>
     <message>
         <source>If one went, give it its day of removal; else correct a place.</source>
-        <translation type="unfinished"></translation>
+        <translation>Wenn einer nicht mehr steht, trag ein, an welchem Tag er entfernt wurde; sonst berichtige einen Ort.</translation>
     </message>
     <message>
         <source>If that difference is real, about {} seeds in each would show it four times in five.</source>
@@ -10357,11 +10357,11 @@
     </message>
     <message>
         <source>If they are the same, keep one; else make them more different.</source>
-        <translation type="unfinished"></translation>
+        <translation>Wenn sie dasselbe sind, behalte eines; sonst mach sie unterscheidbarer.</translation>
     </message>
     <message>
         <source>In the book already: {}; left out: {}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Schon im Buch: {}; weggelassen: {}.</translation>
     </message>
     <message>
         <source>In the cold</source>
@@ -10377,19 +10377,19 @@
     </message>
     <message>
         <source>Initials</source>
-        <translation type="unfinished"></translation>
+        <translation>Initialen</translation>
     </message>
     <message>
         <source>Install a font of that writing, then print again.</source>
-        <translation type="unfinished"></translation>
+        <translation>Installiere eine Schriftart für diese Schrift, dann drucke noch einmal.</translation>
     </message>
     <message>
         <source>Install it (Debian: fonts-dejavu-core).</source>
-        <translation type="unfinished"></translation>
+        <translation>Installiere sie (Debian: fonts-dejavu-core).</translation>
     </message>
     <message>
         <source>Install it for PROJ if you need the places so accurately.</source>
-        <translation type="unfinished"></translation>
+        <translation>Installiere sie für PROJ, wenn du die Orte so genau brauchst.</translation>
     </message>
     <message>
         <source>Into so many parts the rows are cut, each with its share of every family, where mixed.</source>
@@ -10397,63 +10397,63 @@
     </message>
     <message>
         <source>It comes into the book without one; draw it there.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Geometrie fehlt dann im Buch; zeichne sie dort.</translation>
     </message>
     <message>
         <source>It differs from &quot;{}&quot; of the book only by capitals or spaces.</source>
-        <translation type="unfinished"></translation>
+        <translation>Es unterscheidet sich von "{}" im Buch nur durch Großschreibung oder Leerzeichen.</translation>
     </message>
     <message>
         <source>It differs from &quot;{}&quot; of {} only by capitals or spaces.</source>
-        <translation type="unfinished"></translation>
+        <translation>Es unterscheidet sich von "{}" in {} nur durch Großschreibung oder Leerzeichen.</translation>
     </message>
     <message>
         <source>It has no label.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Bezeichnung fehlt.</translation>
     </message>
     <message>
         <source>It has no name.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Name fehlt.</translation>
     </message>
     <message>
         <source>It has several parts, but one row stands in one place.</source>
-        <translation type="unfinished"></translation>
+        <translation>Es sind mehrere Teile, aber eine Reihe steht an einem Ort.</translation>
     </message>
     <message>
         <source>It has: {}; or - to leave the field out.</source>
-        <translation type="unfinished"></translation>
+        <translation>Vorhanden sind: {}; oder -, um das Feld wegzulassen.</translation>
     </message>
     <message>
         <source>It is a line.</source>
-        <translation type="unfinished"></translation>
+        <translation>Es ist eine Linie.</translation>
     </message>
     <message>
         <source>It is a point.</source>
-        <translation type="unfinished"></translation>
+        <translation>Es ist ein Punkt.</translation>
     </message>
     <message>
         <source>It is an area.</source>
-        <translation type="unfinished"></translation>
+        <translation>Es ist eine Fläche.</translation>
     </message>
     <message>
         <source>It is not known what kind of accession it is.</source>
-        <translation type="unfinished"></translation>
+        <translation>Es ist nicht bekannt, von welcher Art die Akzession ist.</translation>
     </message>
     <message>
         <source>It is not known whether the new accession is an apple or a pear.</source>
-        <translation type="unfinished"></translation>
+        <translation>Es ist nicht bekannt, ob die neue Akzession ein Apfel oder eine Birne ist.</translation>
     </message>
     <message>
         <source>It is not known whether {} new accessions are apples or pears.</source>
-        <translation type="unfinished"></translation>
+        <translation>Es ist nicht bekannt, ob {} neue Akzessionen Äpfel oder Birnen sind.</translation>
     </message>
     <message>
         <source>It leaves out how the two datums differ: places may be off by hundreds of metres.</source>
-        <translation type="unfinished"></translation>
+        <translation>Wie sich die beiden geodätischen Bezugssysteme unterscheiden, bleibt dabei außer Acht: Orte können um Hunderte Meter danebenliegen.</translation>
     </message>
     <message>
         <source>It must be at least {:.0f} x {:.0f} mm.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nötig sind mindestens {} x {} mm.</translation>
     </message>
     <message>
         <source>It needs a header, then lines such as 2026-12-01 06:00,3.5.</source>
@@ -10465,7 +10465,7 @@
     </message>
     <message>
         <source>It was taken for the same and is written as in the book.</source>
-        <translation type="unfinished"></translation>
+        <translation>Es wurde für dasselbe gehalten und wird wie im Buch geschrieben.</translation>
     </message>
     <message>
         <source>Its accession or blend.</source>
@@ -10477,11 +10477,11 @@
     </message>
     <message>
         <source>Its accuracy is not known.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Genauigkeit ist nicht bekannt.</translation>
     </message>
     <message>
         <source>Its accuracy is {}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Genauigkeit ist {}.</translation>
     </message>
     <message>
         <source>Its code.</source>
@@ -10489,19 +10489,19 @@
     </message>
     <message>
         <source>Its fields are listed in the table of fields.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Felder stehen in der Tabelle der Felder.</translation>
     </message>
     <message>
         <source>Its outline alone is taken.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nur der Umriss wird übernommen.</translation>
     </message>
     <message>
         <source>Its trees say different things of it: {}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die zugehörigen Bäume sagen dazu Verschiedenes: {}.</translation>
     </message>
     <message>
         <source>Keep one, or give one of them another name.</source>
-        <translation type="unfinished"></translation>
+        <translation>Behalte eines, oder gib einem davon einen anderen Namen.</translation>
     </message>
     <message>
         <source>Last day.</source>
@@ -10521,7 +10521,7 @@
     </message>
     <message>
         <source>Laying out the map</source>
-        <translation type="unfinished"></translation>
+        <translation>Karte wird eingeteilt</translation>
     </message>
     <message>
         <source>Left</source>
@@ -10529,7 +10529,7 @@
     </message>
     <message>
         <source>Longitude and latitude were taken for those of GNSS receivers, EPSG:4326.</source>
-        <translation type="unfinished"></translation>
+        <translation>Länge und Breite wurden für die von GNSS-Empfängern gehalten, EPSG:4326.</translation>
     </message>
     <message>
         <source>Look for sprouts of cross {}</source>
@@ -10569,7 +10569,7 @@
     </message>
     <message>
         <source>Name another season, or enter the crosses first.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nenne eine andere Saison, oder trage zuerst die Kreuzungen ein.</translation>
     </message>
     <message>
         <source>Name crosses as they stand in the table of crosses.</source>
@@ -10605,15 +10605,15 @@
     </message>
     <message>
         <source>No field was recognised as the name.</source>
-        <translation type="unfinished"></translation>
+        <translation>Kein Feld wurde als Name erkannt.</translation>
     </message>
     <message>
         <source>No field was recognised as the trees&apos; label.</source>
-        <translation type="unfinished"></translation>
+        <translation>Kein Feld wurde als Bezeichnung der Bäume erkannt.</translation>
     </message>
     <message>
         <source>No font on this machine has every character of this label: boxes with their numbers stand in their place.</source>
-        <translation type="unfinished"></translation>
+        <translation>Keine Schriftart auf diesem Rechner hat alle Zeichen dieses Etiketts: An ihrer Stelle stehen Kästchen mit ihren Nummern.</translation>
     </message>
     <message>
         <source>Note the first day when it goes in.</source>
@@ -10621,7 +10621,7 @@
     </message>
     <message>
         <source>Nothing is to be printed.</source>
-        <translation type="unfinished"></translation>
+        <translation>Es ist nichts zu drucken.</translation>
     </message>
     <message>
         <source>Nothing to compare: no cross has counted lots of two treatments or media.</source>
@@ -10629,7 +10629,7 @@
     </message>
     <message>
         <source>Nothing was written; write yes would add: {}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Es wurde nichts geschrieben; write yes würde hinzufügen: {}.</translation>
     </message>
     <message>
         <source>Of the crossing.</source>
@@ -10657,7 +10657,7 @@
     </message>
     <message>
         <source>Of {} the book says &quot;{}&quot;.</source>
-        <translation type="unfinished"></translation>
+        <translation>Zu {} steht im Buch "{}".</translation>
     </message>
     <message>
         <source>Once or twice; unknown where none are in the book.</source>
@@ -10689,7 +10689,7 @@
     </message>
     <message>
         <source>Overview of pages 2 to {}</source>
-        <translation type="unfinished"></translation>
+        <translation>Übersicht der Seiten 2 bis {}</translation>
     </message>
     <message>
         <source>Own counts</source>
@@ -10697,11 +10697,11 @@
     </message>
     <message>
         <source>Page {} of {}</source>
-        <translation type="unfinished"></translation>
+        <translation>Seite {} von {}</translation>
     </message>
     <message>
         <source>Parents</source>
-        <translation type="unfinished">Eltern</translation>
+        <translation>Eltern</translation>
     </message>
     <message>
         <source>Parts</source>
@@ -10761,7 +10761,7 @@
     </message>
     <message>
         <source>Print at 100 %, not fitted to the page, and measure one sheet of plain paper first.</source>
-        <translation type="unfinished"></translation>
+        <translation>Drucke mit 100 %, nicht an die Seite angepasst, und miss zuerst einen Bogen aus normalem Papier nach.</translation>
     </message>
     <message>
         <source>Put the seed of cross {} in the cold</source>
@@ -10773,7 +10773,7 @@
     </message>
     <message>
         <source>Reading the layer</source>
-        <translation type="unfinished"></translation>
+        <translation>Layer wird gelesen</translation>
     </message>
     <message>
         <source>Ready on</source>
@@ -10785,51 +10785,51 @@
     </message>
     <message>
         <source>Save the layer anew with the encoding UTF-8.</source>
-        <translation type="unfinished"></translation>
+        <translation>Speichere den Layer neu mit der Kodierung UTF-8.</translation>
     </message>
     <message>
         <source>Say it for those with accession-kind: cultivar, selection, seedling, species or unknown.</source>
-        <translation type="unfinished"></translation>
+        <translation>Gib es für diese mit accession-kind an: cultivar, selection, seedling, species oder unknown.</translation>
     </message>
     <message>
         <source>Say it for those with in-block.</source>
-        <translation type="unfinished"></translation>
+        <translation>Gib es für diese mit in-block an.</translation>
     </message>
     <message>
         <source>Say it with accession-kind: cultivar, selection, seedling, species or unknown.</source>
-        <translation type="unfinished"></translation>
+        <translation>Gib es mit accession-kind an: cultivar, selection, seedling, species oder unknown.</translation>
     </message>
     <message>
         <source>Say it with species, as in species apple; or fill it in later.</source>
-        <translation type="unfinished"></translation>
+        <translation>Gib es mit species an, etwa species apple; oder trag es später nach.</translation>
     </message>
     <message>
         <source>Say which it is with day-format: day-month-year or month-day-year.</source>
-        <translation type="unfinished"></translation>
+        <translation>Gib mit day-format an, welches es ist: day-month-year oder month-day-year.</translation>
     </message>
     <message>
         <source>Say which it is with map; every value differs in: {}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Gib mit map an, welches es ist; jeder Wert ist anders in: {}.</translation>
     </message>
     <message>
         <source>Say which it is, as in EPSG:25832; for GNSS degrees, EPSG:4326.</source>
-        <translation type="unfinished"></translation>
+        <translation>Gib an, welches es ist, etwa EPSG:25832; für GNSS-Grade EPSG:4326.</translation>
     </message>
     <message>
         <source>Say which it is, as in map &quot;FIELD=label&quot;.</source>
-        <translation type="unfinished"></translation>
+        <translation>Gib an, welches es ist, etwa map "FIELD=label".</translation>
     </message>
     <message>
         <source>Say which system they are in: for GNSS degrees, layer-crs EPSG:4326.</source>
-        <translation type="unfinished"></translation>
+        <translation>Gib an, in welchem System sie sind: für GNSS-Grade layer-crs EPSG:4326.</translation>
     </message>
     <message>
         <source>Say with layer-crs if they are in another system.</source>
-        <translation type="unfinished"></translation>
+        <translation>Gib es mit layer-crs an, wenn sie in einem anderen System sind.</translation>
     </message>
     <message>
         <source>Say with map which field is the other: x is east or longitude, y north or latitude.</source>
-        <translation type="unfinished"></translation>
+        <translation>Gib mit map an, welches Feld die andere ist: x ist Ost oder Länge, y Nord oder Breite.</translation>
     </message>
     <message>
         <source>Seed</source>
@@ -10909,7 +10909,7 @@
     </message>
     <message>
         <source>Shorten it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Mach es kürzer.</translation>
     </message>
     <message>
         <source>Should sprout</source>
@@ -10929,7 +10929,7 @@
     </message>
     <message>
         <source>Split it into features, each with a name of its own.</source>
-        <translation type="unfinished"></translation>
+        <translation>Teil es in einzelne Objekte auf, jedes mit eigenem Namen.</translation>
     </message>
     <message>
         <source>Sprouted of the seeds in the cold, with the 95 % interval.</source>
@@ -10957,15 +10957,15 @@
     </message>
     <message>
         <source>Take larger labels, or a shorter label for the tree.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nimm größere Etiketten oder eine kürzere Bezeichnung für den Baum.</translation>
     </message>
     <message>
         <source>Take larger labels, or leave out the code or some of the text.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nimm größere Etiketten oder lass den Code oder einen Teil des Textes weg.</translation>
     </message>
     <message>
         <source>Take larger labels, or let the code say less.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nimm größere Etiketten oder lass den Code weniger sagen.</translation>
     </message>
     <message>
         <source>Take that back first, or leave the planting.</source>
@@ -10993,11 +10993,11 @@
     </message>
     <message>
         <source>The area has holes.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Fläche hat Löcher.</translation>
     </message>
     <message>
         <source>The bar is {:g} mm long: print at 100 %, then measure it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Balken ist {} mm lang: Drucke mit 100 % und miss ihn dann nach.</translation>
     </message>
     <message>
         <source>The block to plant in.</source>
@@ -11005,31 +11005,31 @@
     </message>
     <message>
         <source>The book has a row of this name that begins {:.1f} m away.</source>
-        <translation type="unfinished"></translation>
+        <translation>Im Buch gibt es eine Reihe dieses Namens, die {} m entfernt beginnt.</translation>
     </message>
     <message>
         <source>The book has a tree of this label {:.1f} m away.</source>
-        <translation type="unfinished"></translation>
+        <translation>Im Buch gibt es einen Baum dieser Bezeichnung, {} m entfernt.</translation>
     </message>
     <message>
         <source>The book has it already and says otherwise: {}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Buch hat es schon und sagt etwas anderes: {}.</translation>
     </message>
     <message>
         <source>The book has it already, with other values.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Buch hat es schon, mit anderen Werten.</translation>
     </message>
     <message>
         <source>The book has it already.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Buch hat es schon.</translation>
     </message>
     <message>
         <source>The book has no accession of this name; 1 tree names it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Buch hat keine Akzession dieses Namens; 1 Baum nennt sie.</translation>
     </message>
     <message>
         <source>The book has no accession of this name; {} trees name it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Buch hat keine Akzession dieses Namens; {} Bäume nennen sie.</translation>
     </message>
     <message>
         <source>The book has no cross {}.</source>
@@ -11037,7 +11037,7 @@
     </message>
     <message>
         <source>The book has no crosses of the season {}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Buch hat keine Kreuzungen aus der Saison {}.</translation>
     </message>
     <message>
         <source>The book has no such accession.</source>
@@ -11049,19 +11049,19 @@
     </message>
     <message>
         <source>The book writes it &quot;{}&quot;: only capitals or spaces differ, in 1 feature.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Buch schreibt es "{}": nur Großbuchstaben oder Leerzeichen weichen ab, in 1 Objekt.</translation>
     </message>
     <message>
         <source>The book writes it &quot;{}&quot;: only capitals or spaces differ, in {} features.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Buch schreibt es "{}": nur Großbuchstaben oder Leerzeichen weichen ab, in {} Objekten.</translation>
     </message>
     <message>
         <source>The book&apos;s value stays; correct it there if it is wrong.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Wert im Buch bleibt; berichtige ihn dort, wenn er falsch ist.</translation>
     </message>
     <message>
         <source>The book&apos;s values stay; correct them there if they are wrong.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Werte im Buch bleiben; berichtige sie dort, wenn sie falsch sind.</translation>
     </message>
     <message>
         <source>The calendar&apos;s name; the book&apos;s file name where not given.</source>
@@ -11069,7 +11069,7 @@
     </message>
     <message>
         <source>The dots of the QR code are smaller than {:.2f} mm: many readers will miss it, and printers of 300 dots an inch smear it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Punkte des QR-Codes sind kleiner als {} mm: viele Lesegeräte erkennen ihn nicht, und Drucker mit 300 Punkten je Zoll verschmieren ihn.</translation>
     </message>
     <message>
         <source>The first may sprout: look every week.</source>
@@ -11077,7 +11077,7 @@
     </message>
     <message>
         <source>The font {} is not on this machine: another takes its place, and text is wider or narrower than it should be.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Schrift {} ist auf diesem Rechner nicht vorhanden: eine andere tritt an ihre Stelle, und der Text wird breiter oder schmaler, als er sein sollte.</translation>
     </message>
     <message>
         <source>The handbook&apos;s figures, this orchard&apos;s own and those used.</source>
@@ -11085,47 +11085,47 @@
     </message>
     <message>
         <source>The heights of {} points are counted from the ellipsoid, not from the sea: some ten metres more or less in most places.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Höhen von {} Punkten zählen ab dem Ellipsoid, nicht ab dem Meer: das macht an den meisten Orten einige zehn Meter mehr oder weniger aus.</translation>
     </message>
     <message>
         <source>The label holds characters that nobody sees; on paper they are blanks or question marks, in the code they stand as they are.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Bezeichnung enthält Zeichen, die niemand sieht; auf Papier sind sie Leerstellen oder Fragezeichen, im Code stehen sie so, wie sie sind.</translation>
     </message>
     <message>
         <source>The labels end {:.1f} mm from the left, but the page is {:.1f} mm wide.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Etiketten enden {} mm von links, aber die Seite ist nur {} mm breit.</translation>
     </message>
     <message>
         <source>The labels end {:.1f} mm from the top, but the page is {:.1f} mm high.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Etiketten enden {} mm von oben, aber die Seite ist nur {} mm hoch.</translation>
     </message>
     <message>
         <source>The layer does not tell of every accession what kind it is.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Layer sagt nicht bei jeder Akzession, welcher Art sie ist.</translation>
     </message>
     <message>
         <source>The layer does not tell of every row which block it is in.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Layer sagt nicht bei jeder Reihe, in welchem Block sie steht.</translation>
     </message>
     <message>
         <source>The layer has no field of this name.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Layer hat kein Feld dieses Namens.</translation>
     </message>
     <message>
         <source>The layer has one of the two coordinates only.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Layer hat nur eine der beiden Koordinaten.</translation>
     </message>
     <message>
         <source>The layer has this name twice: in {} as well.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Layer hat diesen Namen zweimal: auch in {}.</translation>
     </message>
     <message>
         <source>The layer has two fields of this name.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Layer hat zwei Felder dieses Namens.</translation>
     </message>
     <message>
         <source>The letters a to z do not suffice for so many tags: {} were made.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Buchstaben a bis z reichen für so viele Anhänger nicht: {} wurden gemacht.</translation>
     </message>
     <message>
         <source>The log holds no reading.</source>
@@ -11141,7 +11141,7 @@
     </message>
     <message>
         <source>The nearest in the book: {}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Am nächsten im Buch: {}.</translation>
     </message>
     <message>
         <source>The one that did better, where one did.</source>
@@ -11153,7 +11153,7 @@
     </message>
     <message>
         <source>The pages cannot be drawn.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Seiten lassen sich nicht zeichnen.</translation>
     </message>
     <message>
         <source>The planting&apos;s name, kept with each tree; the day where none is given.</source>
@@ -11161,7 +11161,7 @@
     </message>
     <message>
         <source>The point&apos;s height cannot be one above the sea.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Höhe des Punktes kann keine Höhe über dem Meer sein.</translation>
     </message>
     <message>
         <source>The same of the whole course: log-rank test; only where both were counted on the same days.</source>
@@ -11181,7 +11181,7 @@
     </message>
     <message>
         <source>The sheet has {} labels only.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Bogen hat nur {} Etiketten.</translation>
     </message>
     <message>
         <source>The species is not known: an apple&apos;s need is taken.</source>
@@ -11197,27 +11197,27 @@
     </message>
     <message>
         <source>The text does not fit on a label of this size.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Text passt nicht auf ein Etikett dieser Größe.</translation>
     </message>
     <message>
         <source>The text has letters that are not UTF-8.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Text hat Zeichen, die nicht UTF-8 sind.</translation>
     </message>
     <message>
         <source>The text is too long for a QR code: it has none.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Text ist zu lang für einen QR-Code: es gibt keinen.</translation>
     </message>
     <message>
         <source>The tree has no place on the earth: its code says its label instead.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Baum hat keinen Ort auf der Erde: sein Code sagt stattdessen seine Bezeichnung.</translation>
     </message>
     <message>
         <source>The tree has no place on the map: it is left out.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Baum hat keinen Platz auf der Karte: er wird weggelassen.</translation>
     </message>
     <message>
         <source>The tree was removed: it is left out.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Baum wurde entfernt: er wird weggelassen.</translation>
     </message>
     <message>
         <source>The tree&apos;s address.</source>
@@ -11225,15 +11225,15 @@
     </message>
     <message>
         <source>The trees lie too far apart for a map that shows them one by one: it would need more than 200 pages.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Bäume liegen zu weit auseinander für eine Karte, die sie einzeln zeigt: sie bräuchte mehr als 200 Seiten.</translation>
     </message>
     <message>
         <source>There is no tree to draw.</source>
-        <translation type="unfinished"></translation>
+        <translation>Es gibt keinen Baum zu zeichnen.</translation>
     </message>
     <message>
         <source>There is no way from {} to the book&apos;s coordinates.</source>
-        <translation type="unfinished"></translation>
+        <translation>Von {} führt kein Weg zu den Koordinaten des Buchs.</translation>
     </message>
     <message>
         <source>Thermometer log</source>
@@ -11241,7 +11241,7 @@
     </message>
     <message>
         <source>They are passed over; the book&apos;s rows stay as they are.</source>
-        <translation type="unfinished"></translation>
+        <translation>Sie werden übergangen; die Reihen im Buch bleiben, wie sie sind.</translation>
     </message>
     <message>
         <source>Thirty days later it will sprout in its bag.</source>
@@ -11249,11 +11249,11 @@
     </message>
     <message>
         <source>This does not say where a field goes.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das sagt nicht, wohin ein Feld kommt.</translation>
     </message>
     <message>
         <source>This is no coordinate.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das ist keine Koordinate.</translation>
     </message>
     <message>
         <source>This is no day.</source>
@@ -11261,15 +11261,15 @@
     </message>
     <message>
         <source>This is no whole number.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das ist keine ganze Zahl.</translation>
     </message>
     <message>
         <source>This place cannot be drawn in the book&apos;s coordinates.</source>
-        <translation type="unfinished"></translation>
+        <translation>Dieser Ort lässt sich in den Koordinaten des Buchs nicht zeichnen.</translation>
     </message>
     <message>
         <source>To fit, small letters are lower than {:.1f} mm: hard to read.</source>
-        <translation type="unfinished"></translation>
+        <translation>Damit alles passt, sind kleine Buchstaben niedriger als {} mm: schwer zu lesen.</translation>
     </message>
     <message>
         <source>To give or sow</source>
@@ -11285,7 +11285,7 @@
     </message>
     <message>
         <source>Transform the layer first.</source>
-        <translation type="unfinished"></translation>
+        <translation>Rechne den Layer zuerst um.</translation>
     </message>
     <message>
         <source>Treatments compared</source>
@@ -11293,19 +11293,19 @@
     </message>
     <message>
         <source>Tree {} of the book stands on the same spot.</source>
-        <translation type="unfinished"></translation>
+        <translation>Baum {} aus dem Buch steht an derselben Stelle.</translation>
     </message>
     <message>
         <source>Tree {} of the layer stands on the same spot.</source>
-        <translation type="unfinished"></translation>
+        <translation>Baum {} aus dem Layer steht an derselben Stelle.</translation>
     </message>
     <message>
         <source>Two fields are to go to the same column.</source>
-        <translation type="unfinished"></translation>
+        <translation>Zwei Felder sollen in dieselbe Spalte.</translation>
     </message>
     <message>
         <source>Type the label anew in the book.</source>
-        <translation type="unfinished"></translation>
+        <translation>Tipp die Bezeichnung im Buch neu ein.</translation>
     </message>
     <message>
         <source>Unknown for a check tree.</source>
@@ -11429,7 +11429,7 @@
     </message>
     <message>
         <source>Write FIELD=column; FIELD2=- to leave a field out.</source>
-        <translation type="unfinished"></translation>
+        <translation>Schreib FIELD=column; mit FIELD2=- lässt du ein Feld weg.</translation>
     </message>
     <message>
         <source>Write days as 2026-11-25; a time of day may follow.</source>
@@ -11437,15 +11437,15 @@
     </message>
     <message>
         <source>Write it as a plain number.</source>
-        <translation type="unfinished"></translation>
+        <translation>Schreib es als einfache Zahl.</translation>
     </message>
     <message>
         <source>Write it as in 2026-04-12.</source>
-        <translation type="unfinished"></translation>
+        <translation>Schreib es wie 2026-04-12.</translation>
     </message>
     <message>
         <source>Write them all alike; best as in 2026-04-12.</source>
-        <translation type="unfinished"></translation>
+        <translation>Schreib sie alle gleich; am besten wie 2026-04-12.</translation>
     </message>
     <message>
         <source>Write them as 24-01=12; 24-02=8, or 24-01 for all.</source>
@@ -11453,11 +11453,11 @@
     </message>
     <message>
         <source>Writing the labels</source>
-        <translation type="unfinished"></translation>
+        <translation>Etiketten werden geschrieben</translation>
     </message>
     <message>
         <source>Writing to the book</source>
-        <translation type="unfinished"></translation>
+        <translation>Ins Buch wird geschrieben</translation>
     </message>
     <message>
         <source>Yours</source>
@@ -11485,7 +11485,7 @@
     </message>
     <message>
         <source>grid north</source>
-        <translation type="unfinished"></translation>
+        <translation>Gitternord</translation>
     </message>
     <message>
         <source>look for sprouts</source>
@@ -11541,11 +11541,11 @@
     </message>
     <message>
         <source>planted {}</source>
-        <translation type="unfinished"></translation>
+        <translation>gepflanzt {}</translation>
     </message>
     <message>
         <source>portions</source>
-        <translation type="unfinished"></translation>
+        <translation>Portionen</translation>
     </message>
     <message>
         <source>pot the sprouts</source>
@@ -11565,7 +11565,7 @@
     </message>
     <message>
         <source>true north</source>
-        <translation type="unfinished"></translation>
+        <translation>geografisch Nord</translation>
     </message>
     <message>
         <source>wash the seed</source>
@@ -11585,11 +11585,11 @@
     </message>
     <message>
         <source>{} &quot;{}&quot;, not &quot;{}&quot;</source>
-        <translation type="unfinished"></translation>
+        <translation>{} "{}", nicht "{}"</translation>
     </message>
     <message>
         <source>{} (blend)</source>
-        <translation type="unfinished"></translation>
+        <translation>{} (Mischung)</translation>
     </message>
     <message>
         <source>{} and {} of cross {} were not counted on the same days after their beginning: only their final shares are compared.</source>
@@ -11597,7 +11597,7 @@
     </message>
     <message>
         <source>{} blocks</source>
-        <translation type="unfinished"></translation>
+        <translation>{} Blöcke</translation>
     </message>
     <message>
         <source>{} crosses: {} wait for work, {} of it late. Seed left in {} lots.</source>
@@ -11613,11 +11613,11 @@
     </message>
     <message>
         <source>{} errors stand in the way: as it is, nothing would be written.</source>
-        <translation type="unfinished"></translation>
+        <translation>{} Fehler stehen im Weg: so, wie es ist, würde nichts geschrieben.</translation>
     </message>
     <message>
         <source>{} features are in the book already, at the same place.</source>
-        <translation type="unfinished"></translation>
+        <translation>{} Objekte sind schon im Buch, am selben Ort.</translation>
     </message>
     <message>
         <source>{} in {}</source>
@@ -11625,15 +11625,15 @@
     </message>
     <message>
         <source>{} labels are too many for one file; {} is the most.</source>
-        <translation type="unfinished"></translation>
+        <translation>{} Etiketten sind zu viele für eine Datei; höchstens {} gehen.</translation>
     </message>
     <message>
         <source>{} labels of {:g} x {:g} mm on 1 page.</source>
-        <translation type="unfinished"></translation>
+        <translation>{} Etiketten zu {} x {} mm auf 1 Seite.</translation>
     </message>
     <message>
         <source>{} labels of {:g} x {:g} mm on {} pages.</source>
-        <translation type="unfinished"></translation>
+        <translation>{} Etiketten zu {} x {} mm auf {} Seiten.</translation>
     </message>
     <message>
         <source>{} lots in the cold, {} of them ready.</source>
@@ -11641,7 +11641,7 @@
     </message>
     <message>
         <source>{} m</source>
-        <translation type="unfinished"></translation>
+        <translation>{} m</translation>
     </message>
     <message>
         <source>{} of {} sprouted, {:.0f} to {:.0f} %</source>
@@ -11673,27 +11673,27 @@
     </message>
     <message>
         <source>{} tree rows</source>
-        <translation type="unfinished"></translation>
+        <translation>{} Baumreihen</translation>
     </message>
     <message>
         <source>{} trees</source>
-        <translation type="unfinished"></translation>
+        <translation>{} Bäume</translation>
     </message>
     <message>
         <source>{} trees are too many for one map; {} is the most.</source>
-        <translation type="unfinished"></translation>
+        <translation>{} Bäume sind zu viele für eine Karte; höchstens {} gehen.</translation>
     </message>
     <message>
         <source>{} trees for receivers.</source>
-        <translation type="unfinished"></translation>
+        <translation>{} Bäume für Empfänger.</translation>
     </message>
     <message>
         <source>{} trees have no place on the earth: receivers do not get them.</source>
-        <translation type="unfinished"></translation>
+        <translation>{} Bäume haben keinen Ort auf der Erde: Empfänger bekommen sie nicht.</translation>
     </message>
     <message>
         <source>{} values are a year alone; the book keeps days.</source>
-        <translation type="unfinished"></translation>
+        <translation>{} Werte sind nur ein Jahr; das Buch führt Tage.</translation>
     </message>
     <message>
         <source>“{}”</source>
