@@ -23,8 +23,12 @@ constexpr double noise = 0.4;  // metres, root mean square of both axes: a fifth
 
 Outcome run(const SampleCopy& sample, const std::string& id, Form form) {
     form["book"] = sample.book();
-    form.emplace("as-of", "2026-03-20");
-    return find_operation(id)->run(form, {});
+    const auto* operation = find_operation(id);
+    if (std::ranges::find(operation->parameters(), "as-of", &Parameter::key) !=
+        operation->parameters().end()) {
+        form.emplace("as-of", "2026-03-20");
+    }
+    return operation->run(form, {});
 }
 
 std::string value(const Table& table, std::size_t row, const std::string& column) {

@@ -86,12 +86,12 @@ const std::vector<ColumnOf<PairRow>>& pair_columns() {
          [](const PairRow& r) { return Cell{arm_words(r.trial->arms[r.pair->b])}; }},
         {{"verdict", text, "", "Verdict", "What the seeds show, in plain words."},
          [](const PairRow& r) { return Cell{r.pair->words}; }},
-        {{"p_share", number, "of 1", "p of the shares",
+        {{"p_share", number, "of 1", "Chance p, shares",
           "How often chance alone would part the shares as far: Fisher's exact test, made good for the "
           "number of "
           "pairs (Holm)."},
          [](const PairRow& r) { return significant_cell(r.pair->p_share, 3); }},
-        {{"p_time", number, "of 1", "p of the pace",
+        {{"p_time", number, "of 1", "Chance p, pace",
           "The same of the whole course: log-rank test; only where both were counted on the same days."},
          [](const PairRow& r) { return r.pair->p_time ? significant_cell(*r.pair->p_time, 3) : Cell{}; }},
         {{"seeds_to_settle", whole, "", "Seeds to settle",

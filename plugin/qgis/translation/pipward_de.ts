@@ -685,11 +685,11 @@
     </message>
     <message>
         <source>A3, 297 x 420 mm</source>
-        <translation>A3, 297 x 420 mm</translation>
+        <translation>A3, 297 × 420 mm</translation>
     </message>
     <message>
         <source>A4, 210 x 297 mm</source>
-        <translation>A4, 210 x 297 mm</translation>
+        <translation>A4, 210 × 297 mm</translation>
     </message>
     <message>
         <source>Code says</source>
@@ -9945,7 +9945,7 @@
     </message>
     <message>
         <source>A new accession, but its name is very near to &quot;{}&quot;.</source>
-        <translation>Eine neue Akzession, aber ihr Name ist "{}" sehr ähnlich.</translation>
+        <translation>Eine neue Akzession, aber ihr Name ist &quot;{}&quot; sehr ähnlich.</translation>
     </message>
     <message>
         <source>A number of seedlings cannot be read.</source>
@@ -10053,7 +10053,7 @@
     </message>
     <message>
         <source>Carried from {} to {} by the transformation &quot;{}&quot;.</source>
-        <translation>Umgerechnet von {} nach {} mit der Transformation "{}".</translation>
+        <translation>Umgerechnet von {} nach {} mit der Transformation &quot;{}&quot;.</translation>
     </message>
     <message>
         <source>Check</source>
@@ -10113,7 +10113,7 @@
     </message>
     <message>
         <source>Complete them, or let the years go to the note: map &quot;{}=note&quot;.</source>
-        <translation>Vervollständige sie, oder lass die Jahre in die Bemerkung gehen: map "{}=note".</translation>
+        <translation>Vervollständige sie, oder lass die Jahre in die Bemerkung gehen: map &quot;{}=note&quot;.</translation>
     </message>
     <message>
         <source>Correct it in the layer, or let the field go elsewhere with map.</source>
@@ -10308,10 +10308,6 @@
         <translation>Gib einem davon einen anderen Namen; sind sie dasselbe und ist der Layer nur ungenauer, erhöhe same-place.</translation>
     </message>
     <message>
-        <source>Gives sprouted seedlings numbered places in the vacant positions of a block: family by family or mixed in chance order with check trees between, none left out, in the order of the shortest planting walk. Makes their accessions, with both parents, and their trees; the whole planting can be taken back.</source>
-        <translation>Gibt gekeimten Sämlingen nummerierte Plätze an den freien Positionen eines Blocks: Familie für Familie oder zufällig gemischt mit Vergleichsbäumen dazwischen, ohne Lücke, in der Folge eines kurzen Pflanzwegs. Legt ihre Akzessionen mit beiden Eltern und ihre Bäume an; die ganze Pflanzung lässt sich zurücknehmen.</translation>
-    </message>
-    <message>
         <source>Half after, Coolbear</source>
         <translation>Hälfte nach, Coolbear</translation>
     </message>
@@ -10401,11 +10397,11 @@
     </message>
     <message>
         <source>It differs from &quot;{}&quot; of the book only by capitals or spaces.</source>
-        <translation>Es unterscheidet sich von "{}" im Buch nur durch Großschreibung oder Leerzeichen.</translation>
+        <translation>Es unterscheidet sich von &quot;{}&quot; im Buch nur durch Großschreibung oder Leerzeichen.</translation>
     </message>
     <message>
         <source>It differs from &quot;{}&quot; of {} only by capitals or spaces.</source>
-        <translation>Es unterscheidet sich von "{}" in {} nur durch Großschreibung oder Leerzeichen.</translation>
+        <translation>Es unterscheidet sich von &quot;{}&quot; in {} nur durch Großschreibung oder Leerzeichen.</translation>
     </message>
     <message>
         <source>It has no label.</source>
@@ -10657,7 +10653,7 @@
     </message>
     <message>
         <source>Of {} the book says &quot;{}&quot;.</source>
-        <translation>Zu {} steht im Buch "{}".</translation>
+        <translation>Zu {} steht im Buch &quot;{}&quot;.</translation>
     </message>
     <message>
         <source>Once or twice; unknown where none are in the book.</source>
@@ -10817,7 +10813,7 @@
     </message>
     <message>
         <source>Say which it is, as in map &quot;FIELD=label&quot;.</source>
-        <translation>Gib an, welches es ist, etwa map "FIELD=label".</translation>
+        <translation>Gib an, welches es ist, etwa map &quot;FIELD=label&quot;.</translation>
     </message>
     <message>
         <source>Say which system they are in: for GNSS degrees, layer-crs EPSG:4326.</source>
@@ -10853,7 +10849,7 @@
     </message>
     <message>
         <source>Seed parent first.</source>
-        <translation>Samenmutter zuerst.</translation>
+        <translation>Samenelter zuerst.</translation>
     </message>
     <message>
         <source>Seed treatments</source>
@@ -11049,11 +11045,11 @@
     </message>
     <message>
         <source>The book writes it &quot;{}&quot;: only capitals or spaces differ, in 1 feature.</source>
-        <translation>Das Buch schreibt es "{}": nur Großbuchstaben oder Leerzeichen weichen ab, in 1 Objekt.</translation>
+        <translation>Das Buch schreibt es &quot;{}&quot;: nur Großbuchstaben oder Leerzeichen weichen ab, in 1 Objekt.</translation>
     </message>
     <message>
         <source>The book writes it &quot;{}&quot;: only capitals or spaces differ, in {} features.</source>
-        <translation>Das Buch schreibt es "{}": nur Großbuchstaben oder Leerzeichen weichen ab, in {} Objekten.</translation>
+        <translation>Das Buch schreibt es &quot;{}&quot;: nur Großbuchstaben oder Leerzeichen weichen ab, in {} Objekten.</translation>
     </message>
     <message>
         <source>The book&apos;s value stays; correct it there if it is wrong.</source>
@@ -11524,14 +11520,6 @@
         <translation>keine Behandlung</translation>
     </message>
     <message>
-        <source>p of the pace</source>
-        <translation>p des Verlaufs</translation>
-    </message>
-    <message>
-        <source>p of the shares</source>
-        <translation>p der Anteile</translation>
-    </message>
-    <message>
         <source>pick the fruit</source>
         <translation>Früchte pflücken</translation>
     </message>
@@ -11585,15 +11573,11 @@
     </message>
     <message>
         <source>{} &quot;{}&quot;, not &quot;{}&quot;</source>
-        <translation>{} "{}", nicht "{}"</translation>
+        <translation>{} &quot;{}&quot;, nicht &quot;{}&quot;</translation>
     </message>
     <message>
         <source>{} (blend)</source>
         <translation>{} (Mischung)</translation>
-    </message>
-    <message>
-        <source>{} and {} of cross {} were not counted on the same days after their beginning: only their final shares are compared.</source>
-        <translation>{} und {} der Kreuzung {} wurden nicht an denselben Tagen nach ihrem Beginn gezählt oder keimten zu wenig: Nur ihre Endanteile werden verglichen.</translation>
     </message>
     <message>
         <source>{} blocks</source>
@@ -11698,6 +11682,22 @@
     <message>
         <source>“{}”</source>
         <translation>„{}“</translation>
+    </message>
+    <message>
+        <source>Chance p, pace</source>
+        <translation>Zufall p, Verlauf</translation>
+    </message>
+    <message>
+        <source>Chance p, shares</source>
+        <translation>Zufall p, Anteile</translation>
+    </message>
+    <message>
+        <source>Gives sprouted seedlings numbered places in the vacant positions of a block: family by family or mixed in chance order with check trees between, none left out, row by row as one walks. Makes their accessions, with both parents, and their trees; the whole planting can be taken back.</source>
+        <translation>Gibt gekeimten Sämlingen nummerierte Plätze an den freien Positionen eines Blocks: Familie für Familie oder zufällig gemischt mit Vergleichsbäumen dazwischen, ohne Lücke, Reihe für Reihe, wie man geht. Legt ihre Akzessionen mit beiden Eltern und ihre Bäume an; die ganze Pflanzung lässt sich zurücknehmen.</translation>
+    </message>
+    <message>
+        <source>The courses of {} and {} of cross {} are not compared: they were counted on other days after their beginning, or too little sprouted.</source>
+        <translation>Die Verläufe von {} und {} der Kreuzung {} werden nicht verglichen: Sie wurden an anderen Tagen nach ihrem Beginn gezählt, oder zu wenig keimte.</translation>
     </message>
 </context>
 </TS>
