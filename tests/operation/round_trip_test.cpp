@@ -90,7 +90,7 @@ TEST(RoundTrip, FromTheLaidRowOverTheScannedLabelBackToTheTree) {
               scanned)
         << "the number found is the one it was laid on";
 
-    const auto walk = run(sample, "walk-order", {{"trees", scanned + ", LO-01-01"}, {"from", "LO-01-01"}});
+    const auto walk = run(sample, "walk-order", {{"trees", scanned + ", LO-01-01"}, {"start", "LO-01-01"}});
     bool reached = false;
     for (std::size_t i = 0; i < walk.tables.at(0).rows.size(); ++i) {
         reached = reached || value(walk.tables[0], i, "label") == scanned;
