@@ -813,7 +813,7 @@
     </message>
     <message>
         <source>Makes a PDF map of a block or of the whole orchard at a round scale: trees by purpose in shape and colour, rows and positions with their numbers, scale bar and north arrow, on several pages with an overview where one would be too small. It also makes a GPX and a KML file, so that a hand-held receiver or a telephone leads to the trees. Nothing is written to the book.</source>
-        <translation>Macht einen Plan eines Blocks oder der ganzen Anlage als PDF in rundem Maßstab: Bäume nach Zweck in Form und Farbe, Reihen und Plätze mit ihren Nummern, Maßstabsleiste und Nordpfeil, auf mehreren Seiten mit Übersicht, wo eine zu klein wäre. Dazu eine GPX- und eine KML-Datei, mit denen ein Handempfänger oder ein Telefon zu den Bäumen führt. Ins Buch wird nichts geschrieben.</translation>
+        <translation>Macht einen Plan eines Quartiers oder der ganzen Anlage als PDF in rundem Maßstab: Bäume nach Zweck in Form und Farbe, Reihen und Plätze mit ihren Nummern, Maßstabsleiste und Nordpfeil, auf mehreren Seiten mit Übersicht, wo eine zu klein wäre. Dazu eine GPX- und eine KML-Datei, mit denen ein Handempfänger oder ein Telefon zu den Bäumen führt. Ins Buch wird nichts geschrieben.</translation>
     </message>
     <message>
         <source>Makes a PDF of labels for trees, of tags for the flowers of a season&apos;s crosses, or of tags to fill in by hand, in true millimetres on sheets or rolls. A label holds what stands on the tree, its accession and parents, its address, the year of planting and a QR code. Text that is too long is made smaller and wrapped, never cut. Nothing is written to the book.</source>
@@ -1001,7 +1001,7 @@
     </message>
     <message>
         <source>by block, row and position</source>
-        <translation>nach Block, Reihe und Platz</translation>
+        <translation>nach Quartier, Reihe und Platz</translation>
     </message>
     <message>
         <source>by label</source>
@@ -9893,7 +9893,7 @@
     </message>
     <message>
         <source>1 block</source>
-        <translation>1 Block</translation>
+        <translation>1 Quartier</translation>
     </message>
     <message>
         <source>1 error stands in the way: as it is, nothing would be written.</source>
@@ -9965,7 +9965,7 @@
     </message>
     <message>
         <source>Adopt the layer of the blocks first, or let add-rows draw it around its trees.</source>
-        <translation>Übernimm zuerst den Layer der Blöcke, oder lass add-rows den Block um seine Bäume ziehen.</translation>
+        <translation>Übernimm zuerst den Layer der Quartiere, oder lass add-rows das Quartier um seine Bäume ziehen.</translation>
     </message>
     <message>
         <source>After that it is late.</source>
@@ -9977,7 +9977,7 @@
     </message>
     <message>
         <source>All lots</source>
-        <translation>Alle Lose</translation>
+        <translation>Alle Partien</translation>
     </message>
     <message>
         <source>Any number; the same one gives the same order again.</source>
@@ -10021,7 +10021,7 @@
     </message>
     <message>
         <source>Block {} has no row of this name; trees that name it: {}.</source>
-        <translation>Block {} hat keine Reihe dieses Namens; Bäume, die sie nennen: {}.</translation>
+        <translation>Quartier {} hat keine Reihe dieses Namens; Bäume, die sie nennen: {}.</translation>
     </message>
     <message>
         <source>Both together: what the season plan reckons with.</source>
@@ -10041,7 +10041,7 @@
     </message>
     <message>
         <source>CSV of the store&apos;s readings: day, a time of day if there is one, degrees Celsius. Where it is not given, the temperature noted with each lot holds.</source>
-        <translation>CSV der Messwerte des Lagers: Tag, Uhrzeit, falls vorhanden, Grad Celsius. Ohne sie gilt die zu jedem Los notierte Temperatur.</translation>
+        <translation>CSV der Messwerte des Lagers: Tag, Uhrzeit, falls vorhanden, Grad Celsius. Ohne sie gilt die zu jeder Partie notierte Temperatur.</translation>
     </message>
     <message>
         <source>Calendar</source>
@@ -10081,15 +10081,15 @@
     </message>
     <message>
         <source>Choose a block, an accession or fewer copies.</source>
-        <translation>Wähle einen Block, eine Akzession oder weniger Exemplare.</translation>
+        <translation>Wähle ein Quartier, eine Akzession oder weniger Exemplare.</translation>
     </message>
     <message>
         <source>Choose a block, larger paper or a smaller scale; or see whether a tree has strayed on the map.</source>
-        <translation>Wähle einen Block, größeres Papier oder einen kleineren Maßstab; oder sieh nach, ob ein Baum auf der Karte weit abseits liegt.</translation>
+        <translation>Wähle ein Quartier, größeres Papier oder einen kleineren Maßstab; oder sieh nach, ob ein Baum auf der Karte weit abseits liegt.</translation>
     </message>
     <message>
         <source>Choose a block.</source>
-        <translation>Wähle einen Block.</translation>
+        <translation>Wähle ein Quartier.</translation>
     </message>
     <message>
         <source>Choose one of them, and give - to the other.</source>
@@ -10141,7 +10141,7 @@
     </message>
     <message>
         <source>Count lots of one trial on the same days.</source>
-        <translation>Zähle Lose eines Versuchs an denselben Tagen.</translation>
+        <translation>Zähle Partien eines Versuchs an denselben Tagen.</translation>
     </message>
     <message>
         <source>Counted</source>
@@ -10149,7 +10149,7 @@
     </message>
     <message>
         <source>Counts the moist cold of every seed lot, in days that count and in chill portions, from the store&apos;s one temperature or a thermometer&apos;s log; flags warm spells and frost, and tells when each lot will be ready and by when to sow it.</source>
-        <translation>Zählt die feuchte Kälte jedes Samenloses, in Tagen, die zählen, und in Kälteportionen, aus der einen Temperatur des Lagers oder den Aufzeichnungen eines Thermometers; meldet Wärme und Frost und sagt, wann jedes Los bereit ist und bis wann zu säen ist.</translation>
+        <translation>Zählt die feuchte Kälte jeder Samenpartie, in Tagen, die zählen, und in Kälteportionen, aus der einen Temperatur des Lagers oder den Aufzeichnungen eines Thermometers; meldet Wärme und Frost und sagt, wann jede Partie bereit ist und bis wann zu säen ist.</translation>
     </message>
     <message>
         <source>Cross {}</source>
@@ -10205,7 +10205,7 @@
     </message>
     <message>
         <source>Every seed lot that has seed left, the oldest first.</source>
-        <translation>Jedes Samenlos, das noch Samen hat, das älteste zuerst.</translation>
+        <translation>Jede Samenpartie, die noch Samen hat, die älteste zuerst.</translation>
     </message>
     <message>
         <source>Every seedling with its number and its place, in the order of planting.</source>
@@ -10273,7 +10273,7 @@
     </message>
     <message>
         <source>Found in the fruit, else in the cross&apos;s lots.</source>
-        <translation>In den Früchten gefunden, sonst in den Samenlosen der Kreuzung.</translation>
+        <translation>In den Früchten gefunden, sonst in den Samenpartien der Kreuzung.</translation>
     </message>
     <message>
         <source>Frost from {} to {}, down to {:.1f} degrees C: look at the seed.</source>
@@ -10281,7 +10281,7 @@
     </message>
     <message>
         <source>Fruit was picked and the book has no seed lot of it. Seed left long in warm fruit sprouts less; open rotten fruit at once.</source>
-        <translation>Früchte wurden gepflückt, und das Buch hat kein Samenlos davon. Lange in warmer Frucht gelassener Samen keimt schlechter; faule Früchte gleich öffnen.</translation>
+        <translation>Früchte wurden gepflückt, und das Buch hat keine Samenpartie davon. Lange in warmer Frucht gelassener Samen keimt schlechter; faule Früchte gleich öffnen.</translation>
     </message>
     <message>
         <source>Fruits of flowers, with the 95 % interval.</source>
@@ -10349,7 +10349,7 @@
     </message>
     <message>
         <source>If that difference is real, about {} seeds in each would show it four times in five.</source>
-        <translation>Ist der Unterschied echt, zeigten ihn etwa {} Samen je Los in vier von fünf Fällen.</translation>
+        <translation>Ist der Unterschied echt, zeigten ihn etwa {} Samen je Partie in vier von fünf Fällen.</translation>
     </message>
     <message>
         <source>If they are the same, keep one; else make them more different.</source>
@@ -10533,15 +10533,15 @@
     </message>
     <message>
         <source>Lot {} has been in the cold since {}: look for sprouts from {} days on.</source>
-        <translation>Los {} ist seit {} in der Kälte: ab {} Tagen nach Keimen sehen.</translation>
+        <translation>Partie {} ist seit {} in der Kälte: ab {} Tagen nach Keimen sehen.</translation>
     </message>
     <message>
         <source>Lot {} is not in the cold yet; it needs {} to {} days there.</source>
-        <translation>Los {} ist noch nicht in der Kälte; es braucht dort {} bis {} Tage.</translation>
+        <translation>Partie {} ist noch nicht in der Kälte; sie braucht dort {} bis {} Tage.</translation>
     </message>
     <message>
         <source>Lots</source>
-        <translation>Lose</translation>
+        <translation>Partien</translation>
     </message>
     <message>
         <source>Lower end of the share&apos;s 95 % interval (Wilson).</source>
@@ -10621,7 +10621,7 @@
     </message>
     <message>
         <source>Nothing to compare: no cross has counted lots of two treatments or media.</source>
-        <translation>Nichts zu vergleichen: Keine Kreuzung hat gezählte Lose zweier Behandlungen oder Substrate.</translation>
+        <translation>Nichts zu vergleichen: Keine Kreuzung hat gezählte Partien zweier Behandlungen oder Substrate.</translation>
     </message>
     <message>
         <source>Nothing was written; write yes would add: {}.</source>
@@ -10873,7 +10873,7 @@
     </message>
     <message>
         <source>Seeds in each that would show a difference as large as this one four times in five.</source>
-        <translation>Samen je Los, die einen so großen Unterschied in vier von fünf Fällen zeigten.</translation>
+        <translation>Samen je Partie, die einen so großen Unterschied in vier von fünf Fällen zeigten.</translation>
     </message>
     <message>
         <source>Seeds in them.</source>
@@ -10997,7 +10997,7 @@
     </message>
     <message>
         <source>The block to plant in.</source>
-        <translation>Der Block, in den gepflanzt wird.</translation>
+        <translation>Das Quartier, in das gepflanzt wird.</translation>
     </message>
     <message>
         <source>The book has a row of this name that begins {:.1f} m away.</source>
@@ -11101,7 +11101,7 @@
     </message>
     <message>
         <source>The layer does not tell of every row which block it is in.</source>
-        <translation>Der Layer sagt nicht bei jeder Reihe, in welchem Block sie steht.</translation>
+        <translation>Der Layer sagt nicht bei jeder Reihe, in welchem Quartier sie steht.</translation>
     </message>
     <message>
         <source>The layer has no field of this name.</source>
@@ -11129,11 +11129,11 @@
     </message>
     <message>
         <source>The lot is not in the cold yet, as far as the book tells.</source>
-        <translation>Soweit das Buch weiß, ist das Los noch nicht in der Kälte.</translation>
+        <translation>Soweit das Buch weiß, ist die Partie noch nicht in der Kälte.</translation>
     </message>
     <message>
         <source>The moist cold that every lot has had, when it will be ready and by when to sow.</source>
-        <translation>Die feuchte Kälte, die jedes Los hatte, wann es bereit ist und bis wann zu säen ist.</translation>
+        <translation>Die feuchte Kälte, die jede Partie hatte, wann sie bereit ist und bis wann zu säen ist.</translation>
     </message>
     <message>
         <source>The nearest in the book: {}.</source>
@@ -11173,7 +11173,7 @@
     </message>
     <message>
         <source>The seed lots that had it.</source>
-        <translation>Die Samenlose, die sie hatten.</translation>
+        <translation>Die Samenpartien, die sie hatten.</translation>
     </message>
     <message>
         <source>The sheet has {} labels only.</source>
@@ -11397,7 +11397,7 @@
     </message>
     <message>
         <source>Whether lots whose cold is over are told as well.</source>
-        <translation>Ob auch Lose genannt werden, deren Kälte vorbei ist.</translation>
+        <translation>Ob auch Partien genannt werden, deren Kälte vorbei ist.</translation>
     </message>
     <message>
         <source>Whether that day is past.</source>
@@ -11417,7 +11417,7 @@
     </message>
     <message>
         <source>Within the block.</source>
-        <translation>Innerhalb des Blocks.</translation>
+        <translation>Innerhalb des Quartiers.</translation>
     </message>
     <message>
         <source>Work to come, by its first day.</source>
@@ -11581,11 +11581,11 @@
     </message>
     <message>
         <source>{} blocks</source>
-        <translation>{} Blöcke</translation>
+        <translation>{} Quartiere</translation>
     </message>
     <message>
         <source>{} crosses: {} wait for work, {} of it late. Seed left in {} lots.</source>
-        <translation>{} Kreuzungen: Bei {} steht Arbeit an, davon {} verspätet. In {} Losen ist noch Samen.</translation>
+        <translation>{} Kreuzungen: Bei {} steht Arbeit an, davon {} verspätet. In {} Partien ist noch Samen.</translation>
     </message>
     <message>
         <source>{} days or spans of work are in the calendar.</source>
@@ -11621,7 +11621,7 @@
     </message>
     <message>
         <source>{} lots in the cold, {} of them ready.</source>
-        <translation>{} Lose in der Kälte, davon {} bereit.</translation>
+        <translation>{} Partien in der Kälte, davon {} bereit.</translation>
     </message>
     <message>
         <source>{} m</source>
@@ -11641,15 +11641,15 @@
     </message>
     <message>
         <source>{} seedlings of {} crosses and {} check trees have their places in block {}. Print their labels with label-sheet and the map with field-map; undo takes them back as a whole.</source>
-        <translation>{} Sämlinge von {} Kreuzungen und {} Vergleichsbäume haben ihre Plätze im Block {}. Drucke ihre Etiketten mit label-sheet und die Karte mit field-map; zurücknehmen geht im Ganzen.</translation>
+        <translation>{} Sämlinge von {} Kreuzungen und {} Vergleichsbäume haben ihre Plätze im Quartier {}. Drucke ihre Etiketten mit label-sheet und die Karte mit field-map; zurücknehmen geht im Ganzen.</translation>
     </message>
     <message>
         <source>{} seedlings of {} crosses and {} check trees would have places in block {}; nothing was written.</source>
-        <translation>{} Sämlinge von {} Kreuzungen und {} Vergleichsbäume hätten Plätze im Block {}; nichts wurde geschrieben.</translation>
+        <translation>{} Sämlinge von {} Kreuzungen und {} Vergleichsbäume hätten Plätze im Quartier {}; nichts wurde geschrieben.</translation>
     </message>
     <message>
         <source>{} seeds of lot {} had sprouted on {}, {} have left it.</source>
-        <translation>{} Samen von Los {} waren am {} gekeimt, {} haben es verlassen.</translation>
+        <translation>{} Samen von Partie {} waren am {} gekeimt, {} haben sie verlassen.</translation>
     </message>
     <message>
         <source>{} seeds sprouted and none has a numbered place yet.</source>
@@ -11693,7 +11693,7 @@
     </message>
     <message>
         <source>Gives sprouted seedlings numbered places in the vacant positions of a block: family by family or mixed in chance order with check trees between, none left out, row by row as one walks. Makes their accessions, with both parents, and their trees; the whole planting can be taken back.</source>
-        <translation>Gibt gekeimten Sämlingen nummerierte Plätze an den freien Positionen eines Blocks: Familie für Familie oder zufällig gemischt mit Vergleichsbäumen dazwischen, ohne Lücke, Reihe für Reihe, wie man geht. Legt ihre Akzessionen mit beiden Eltern und ihre Bäume an; die ganze Pflanzung lässt sich zurücknehmen.</translation>
+        <translation>Gibt gekeimten Sämlingen nummerierte Plätze an den freien Plätzen eines Quartiers: Familie für Familie oder zufällig gemischt mit Vergleichsbäumen dazwischen, ohne Lücke, Reihe für Reihe, wie man geht. Legt ihre Akzessionen mit beiden Eltern und ihre Bäume an; die ganze Pflanzung lässt sich zurücknehmen.</translation>
     </message>
     <message>
         <source>The courses of {} and {} of cross {} are not compared: they were counted on other days after their beginning, or too little sprouted.</source>
