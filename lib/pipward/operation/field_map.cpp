@@ -8,7 +8,6 @@
 #include "pipward/operation/common_parameters.h"
 #include "pipward/operation/complaint.h"
 #include "pipward/operation/field_map_contents.h"
-#include "pipward/operation/host_words.h"
 #include "pipward/operation/list.h"
 #include "pipward/operation/tree_choice.h"
 #include "pipward/operation/tree_reading.h"
@@ -181,17 +180,17 @@ Sentence summary_of(const FieldPlan& plan, const FieldPages& pages, std::size_t 
 }
 
 Outcome run(const Request& request, const Run& lent) {
-    step(lent, 0.0, say("Reading the book"));
+    lent.step(0.0, say("Reading the book"));
     const auto reading = read_stands(request.book.location);
     const auto& orchard = reading.orchard;
-    const auto wording = wording_of(lent);
+    const auto wording = lent.wording;
     Outcome outcome;
     outcome.findings = reading.findings;
     const auto trees = trees_of(request, orchard, outcome.findings);
     if (has_errors(outcome.findings)) {
         throw Error(Trouble::input, std::move(outcome.findings));
     }
-    step(lent, 0.2, say("Laying out the map"));
+    lent.step(0.2, say("Laying out the map"));
     auto map = map_of(orchard, trees);
     map.title = title_of(request);
     map.made_on = say("as of {}", to_iso(request.as_of)).in(wording);
@@ -199,22 +198,22 @@ Outcome run(const Request& request, const Run& lent) {
     const auto plan = planned(map, request);
     const Typesetter typesetter;
     const auto pages = field_pages(map, plan, typesetter.ruler(), wording, [&](double share) {
-        step(lent, 0.2 + 0.3 * share, say("Laying out the map"));
+        lent.step(0.2 + 0.3 * share, say("Laying out the map"));
     });
     judge(plan, pages, outcome.findings);
     auto pdf = pdf_of(pages.pages, {map.title, request.as_of}, typesetter,
-                      [&](double share) { step(lent, 0.5 + 0.2 * share, say("Drawing the map")); });
+                      [&](double share) { lent.step(0.5 + 0.2 * share, say("Drawing the map")); });
     outcome.files.push_back({"field-map.pdf", "application/pdf", std::move(pdf)});
     GpsFile gps{map.title, waypoints_of(orchard, trees, outcome.findings), {}};
     if (request.walk) {
         gps.route = route_of(
-            orchard, trees, [&](double share) { step(lent, 0.7 + 0.29 * share, say("Walking")); },
+            orchard, trees, [&](double share) { lent.step(0.7 + 0.29 * share, say("Walking")); },
             outcome.findings);
     }
     put_gps_files(gps, outcome);
     outcome.tables = {table_of_pages(plan, pages)};
     outcome.summary = summary_of(plan, pages, gps.waypoints.size());
-    step(lent, 1.0, say("Done"));
+    lent.step(1.0, say("Done"));
     return outcome;
 }
 

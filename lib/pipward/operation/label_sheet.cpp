@@ -6,7 +6,6 @@
 #include "pipward/operation/column_of.h"
 #include "pipward/operation/common_parameters.h"
 #include "pipward/operation/complaint.h"
-#include "pipward/operation/host_words.h"
 #include "pipward/operation/label_contents.h"
 #include "pipward/operation/label_sheet_grid.h"
 #include "pipward/operation/list.h"
@@ -205,13 +204,13 @@ Sentence summary_of(const LabelPages& pages, const LabelGrid& grid) {
 }
 
 Outcome run(const Request& request, const Run& lent) {
-    step(lent, 0.0, say("Reading the book"));
+    lent.step(0.0, say("Reading the book"));
     const auto reading = read_trees(request.book.location);
-    const auto wording = wording_of(lent);
+    const auto wording = lent.wording;
     const auto grid = grid_of(static_cast<const SheetWish&>(request));
     Outcome outcome;
     outcome.findings = reading.findings;
-    step(lent, 0.2, say("Writing the labels"));
+    lent.step(0.2, say("Writing the labels"));
     const auto labels = labels_for(request, reading.orchard, grid, wording, outcome.findings);
     const int copies = request.labels_of == LabelsOf::trees ? request.copies : 1;
     refuse_too_many(labels.size() * static_cast<std::size_t>(copies));
@@ -219,18 +218,18 @@ Outcome run(const Request& request, const Run& lent) {
     warn_of_font(typesetter, outcome.findings);
     const auto pages = label_pages(
         labels, {grid, request.first - 1, copies, request.outline}, typesetter, wording, outcome.findings,
-        [&](double share) { step(lent, 0.2 + 0.5 * share, say("Writing the labels")); });
+        [&](double share) { lent.step(0.2 + 0.5 * share, say("Writing the labels")); });
     if (has_errors(outcome.findings)) {
         throw Error(Trouble::input, std::move(outcome.findings));
     }
     if (!pages.pages.empty()) {
         auto pdf = pdf_of(pages.pages, {say("Labels").in(wording), request.as_of}, typesetter,
-                          [&](double share) { step(lent, 0.7 + 0.3 * share, say("Drawing the sheets")); });
+                          [&](double share) { lent.step(0.7 + 0.3 * share, say("Drawing the sheets")); });
         outcome.files.push_back({"labels.pdf", "application/pdf", std::move(pdf)});
     }
     outcome.tables = {table_of_labels(pages, labels)};
     outcome.summary = summary_of(pages, grid);
-    step(lent, 1.0, say("Done"));
+    lent.step(1.0, say("Done"));
     return outcome;
 }
 
