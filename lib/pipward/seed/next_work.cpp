@@ -41,10 +41,12 @@ NextWork picking(const CrossTally& tally, const Orchard& orchard, Day as_of) {
 
 NextWork washing(const CrossTally& tally, Day as_of) {
     const Day last = tally.picked.back();
-    return due(
-        SeedWork::wash, last, last + days_to_wash, as_of,
-        say("Fruit was picked and the book has no seed lot of it. Seed left long in warm fruit sprouts "
-            "less; open rotten fruit at once."));
+    auto why =
+        say("Fruit was picked and the book has no seed lot of it. Seed left long in warm fruit sprouts less; "
+            "open rotten fruit at once.");
+    why += verbatim(" ");
+    why += say("Seeds are poisonous.");
+    return due(SeedWork::wash, last, last + days_to_wash, as_of, std::move(why));
 }
 
 const LotCourse* lot_that(const CrossTally& tally, bool (*is)(const LotCourse&)) {
