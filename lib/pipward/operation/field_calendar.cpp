@@ -89,7 +89,6 @@ Event field_event(const FieldTask& task, Season season, const Orchard& orchard) 
             say("flowers")};
 }
 
-/// Where a pollen lot must be used up: the last day it is worth keeping.
 std::vector<Event> pollen_events(const SeasonPlan& plan, const Orchard& orchard) {
     std::vector<Event> events;
     for (const auto& task : plan.pollen) {

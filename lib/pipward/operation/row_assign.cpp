@@ -2,7 +2,6 @@
 #include <algorithm>
 #include <array>
 #include <map>
-#include <set>
 
 #include "pipward/book/change.h"
 #include "pipward/operation/column_of.h"
@@ -14,7 +13,6 @@
 #include "pipward/operation/read_checked.h"
 #include "pipward/operation/row_tables.h"
 #include "pipward/operation/take_out_planting.h"
-#include "pipward/place/address.h"
 #include "pipward/place/planting_walk.h"
 #include "pipward/seed/cold_need.h"
 #include "pipward/seed/cross_tally.h"
@@ -204,14 +202,6 @@ Planted planted_at(const PlantedPlace& planned, const std::vector<Waiting>& fami
     return planted;
 }
 
-Sentence address_of_place(const RowPosition& place, const Orchard& orchard) {
-    Tree there;
-    there.block = place.block;
-    there.row = place.row;
-    there.position = place.position;
-    return address_of(there, orchard.rows);
-}
-
 std::vector<Planted> plan(const Request& request, const std::vector<Waiting>& waiting,
                           const std::vector<RowPosition>& places, const Orchard& orchard) {
     std::vector<Family> families;
@@ -225,7 +215,7 @@ std::vector<Planted> plan(const Request& request, const std::vector<Waiting>& wa
     std::vector<Planted> planted;
     for (const auto& planned : plan_planting(families, places.size(), wish)) {
         planted.push_back(planted_at(planned, waiting, places, numbers, request));
-        planted.back().address = address_of_place(*planted.back().place, orchard);
+        planted.back().address = address_of_position(*planted.back().place, orchard.rows);
     }
     return planted;
 }

@@ -38,14 +38,6 @@ const std::vector<ColumnOf<PositionRow>>& position_columns() {
     return columns;
 }
 
-Sentence address_of_position(const RowPosition& position, std::span<const TreeRow> rows) {
-    Tree there;
-    there.block = position.block;
-    there.row = position.row;
-    there.position = position.position;
-    return address_of(there, rows);
-}
-
 std::string line_wkt(const TreeRow& row) {
     const bool high = !row.line.empty() && row.line.front().height && row.line.back().height;
     std::string points;
@@ -57,6 +49,14 @@ std::string line_wkt(const TreeRow& row) {
 }
 
 }  // namespace
+
+Sentence address_of_position(const RowPosition& position, std::span<const TreeRow> rows) {
+    Tree there;
+    there.block = position.block;
+    there.row = position.row;
+    there.position = position.position;
+    return address_of(there, rows);
+}
 
 TableShape row_position_shape() {
     return shape_of<PositionRow>({"row_position",

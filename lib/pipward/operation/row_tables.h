@@ -12,6 +12,8 @@ namespace pipward {
 
 TableShape row_position_shape();
 TableShape tree_number_shape();
+/// A numbered place in words, as address_of() says a tree's.
+Sentence address_of_position(const RowPosition& position, std::span<const TreeRow> rows);
 /// `rows` tell how positions are spoken of.
 Table row_position_table(std::span<const RowPosition> positions, std::span<const TreeRow> rows);
 
