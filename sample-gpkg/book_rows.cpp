@@ -84,6 +84,7 @@ Table accessions(const Orchard& orchard) {
                                 {"s_alleles", [](auto& r) { return cell(r.s_alleles); }},
                                 {"ploidy", [](auto& r) { return whole(r.ploidy); }},
                                 {"species", [](auto& r) { return cell(r.species); }},
+                                {"sport_of", [](auto& r) { return cell(r.sport_of); }},
                                 {"seed_ripe_days", [](auto& r) { return whole(r.seed_ripe_days); }},
                                 {"protected_until", [](auto& r) { return cell(r.protected_until); }},
                                 {"note", [](auto& r) { return cell(r.note); }}});

@@ -87,6 +87,7 @@ std::vector<AdoptColumn> make_columns() {
          "pollen_parent",
          {"pollenparent", "father", "maleparent", "male", "paternal", "pollendonor", "pollinator", "vater",
           "vatersorte", "pere"}},
+        {"accession", "sport_of", {"sportof", "sport", "cloneof", "mutantof", "mutationof", "mutantevon"}},
         {"accession",
          "s_alleles",
          {"salleles", "sallele", "sgenotype", "salleletype", "incompatibilityalleles", "sallel", "sgen",

@@ -107,6 +107,7 @@ void check_references(const Orchard& orchard, const Names& names, Findings& find
     check(o.trees, &Tree::block, "tree", "block", block);
     check(o.accessions, &Accession::seed_parent, "accession", "seed_parent", accession);
     check(o.accessions, &Accession::pollen_parent, "accession", "pollen_parent", donor);
+    check(o.accessions, &Accession::sport_of, "accession", "sport_of", accession);
     check(o.blend_members, &BlendMember::member, "blend", "member", accession);
     check(o.bloom_notes, &BloomNote::tree, "bloom_note", "tree", tree);
     check(o.bloom_notes, &BloomNote::accession, "bloom_note", "accession", accession);

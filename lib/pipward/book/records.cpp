@@ -82,7 +82,8 @@ void add_accession(Orchard& orchard, const Fields& row) {
                                   .chill = row.quantity<ChillPortions>("chill_portions"),
                                   .protected_until = row.day("protected_until"),
                                   .note = row.text("note"),
-                                  .species = row.text("species")});
+                                  .species = row.text("species"),
+                                  .sport_of = row.text("sport_of")});
 }
 
 void add_blend(Orchard& orchard, const Fields& row) {

@@ -39,6 +39,7 @@ KnownThing known_tree(const Tree& tree) {
 KnownThing known_accession(const Accession& accession) {
     return {{{"kind", word_of(std::optional{accession.kind})},
              {"species", cell(accession.species)},
+             {"sport_of", cell(accession.sport_of)},
              {"seed_parent", cell(accession.seed_parent)},
              {"pollen_parent", cell(accession.pollen_parent)},
              {"s_alleles", cell(accession.s_alleles)},

@@ -73,7 +73,8 @@ struct Accession {
     std::optional<ChillPortions> chill;
     std::optional<Day> protected_until;
     std::optional<std::string> note;
-    std::optional<std::string> species{};  ///< botanical name: "Malus domestica"
+    std::optional<std::string> species{};   ///< botanical name: "Malus domestica"
+    std::optional<std::string> sport_of{};  ///< the accession that it is a bud sport or a clone of
 };
 
 /// One member of a pollen blend.
