@@ -81,7 +81,7 @@ TEST(SeedCold, TellsWhenALotIsReadyAndHowItsColdWasDisturbed) {
     ASSERT_TRUE(row);
     EXPECT_EQ(to_text(cell_of(steady, *row, "cold_from")), "2024-11-28");
     EXPECT_EQ(to_text(cell_of(steady, *row, "cold_days")), "23");
-    EXPECT_EQ(to_text(cell_of(steady, *row, "ready")), "2025-02-25");
+    EXPECT_EQ(to_text(cell_of(steady, *row, "ready")), "2025-02-26") << "ninety days later";
     const auto log = sample.put(
         "store.csv", "time,degrees\n2024-11-28 06:00,3\n2024-11-29 06:00,19\n2024-11-30 06:00,3\n");
     const auto logged = run(sample, "seed-cold", {{"as-of", "2024-11-30"}, {"log", log}}).tables.at(0);

@@ -16,5 +16,6 @@ void dress_bloom(LayerDress& layer, const std::optional<BloomSpan>& span, const 
 void dress_work(LayerDress& layer, const Wording& wording);
 void dress_positions(LayerDress& layer, const Wording& wording);
 void dress_tree_numbers(LayerDress& layer, const Wording& wording);
+void dress_first_fruit(LayerDress& layer, const Wording& wording);
 
 }  // namespace pipward

@@ -41,6 +41,7 @@ std::vector<RowName> row_names(const Wording& wording) {
         {"row_position",
          phrase(say("{}, row {}, position {}", value("block"), value("row"), value("position")), wording)},
         {"tree_number", R"("tree")"},
+        {"first_fruit", R"("label" || ', ' || "expected")"},
         {"pollen_task", R"("work" || ', ' || "donor")"},
         {"field_task", R"("work" || ', ' || "cross" || ', ' || "label")"},
     };
@@ -93,6 +94,8 @@ LayerDress dress_of(const TableShape& result, const std::optional<BloomSpan>& bl
         dress_positions(layer, wording);
     } else if (result.name == "tree_number") {
         dress_tree_numbers(layer, wording);
+    } else if (result.name == "first_fruit") {
+        dress_first_fruit(layer, wording);
     }
     return layer;
 }

@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: MIT
 #include <algorithm>
 #include <array>
-#include <filesystem>
 
 #include "pipward/operation/address_order.h"
 #include "pipward/operation/column_of.h"
@@ -9,6 +8,7 @@
 #include "pipward/operation/complaint.h"
 #include "pipward/operation/field_map_contents.h"
 #include "pipward/operation/list.h"
+#include "pipward/operation/sheet_parameters.h"
 #include "pipward/operation/tree_choice.h"
 #include "pipward/operation/tree_reading.h"
 #include "pipward/paper/field_pages.h"
@@ -74,16 +74,8 @@ TableShape page_shape() {
     return shape_of<MapPage>({"map_page", "Pages of the map", "The pages of the map.", false, {}}, columns());
 }
 
-/// A database's location may hold a password, so only a file gives its name.
-std::string orchard_name(const Request& request) {
-    if (!request.orchard.empty() || request.book.location.starts_with("PG:")) {
-        return request.orchard;
-    }
-    return std::filesystem::path(request.book.location).stem().string();
-}
-
 std::string title_of(const Request& request) {
-    const auto name = orchard_name(request);
+    const auto name = orchard_name(request.orchard, request.book);
     return name.empty() || request.block.empty() ? name + request.block : name + ": " + request.block;
 }
 

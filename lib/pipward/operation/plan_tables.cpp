@@ -2,6 +2,7 @@
 #include <fmt/format.h>
 
 #include "pipward/operation/column_of.h"
+#include "pipward/operation/fruit_tables.h"
 #include "pipward/operation/result_tables.h"
 #include "pipward/operation/row_tables.h"
 #include "pipward/paper/season_words.h"
@@ -202,8 +203,9 @@ Table field_task_table(const SeasonPlan& plan) {
 }
 
 std::vector<TableShape> book_result_shapes() {
-    return {bloom_window_shape(), bloom_model_shape(), bloom_skill_shape(),  cross_outlook_shape(),
-            pollen_task_shape(),  field_task_shape(),  row_position_shape(), tree_number_shape()};
+    return {bloom_window_shape(),  bloom_model_shape(), bloom_skill_shape(),
+            cross_outlook_shape(), pollen_task_shape(), field_task_shape(),
+            row_position_shape(),  tree_number_shape(), first_fruit_shape()};
 }
 
 }  // namespace pipward

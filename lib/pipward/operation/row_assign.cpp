@@ -1,21 +1,21 @@
 // SPDX-License-Identifier: MIT
 #include <algorithm>
 #include <array>
-#include <map>
 
 #include "pipward/book/change.h"
-#include "pipward/operation/column_of.h"
 #include "pipward/operation/common_parameters.h"
 #include "pipward/operation/complaint.h"
 #include "pipward/operation/dress_book.h"
 #include "pipward/operation/list.h"
 #include "pipward/operation/planting_names.h"
+#include "pipward/operation/planting_tables.h"
 #include "pipward/operation/read_checked.h"
 #include "pipward/operation/row_tables.h"
+#include "pipward/operation/sheet_parameters.h"
 #include "pipward/operation/take_out_planting.h"
+#include "pipward/operation/waiting_families.h"
+#include "pipward/paper/planting_sheet.h"
 #include "pipward/place/planting_walk.h"
-#include "pipward/seed/cold_need.h"
-#include "pipward/seed/cross_tally.h"
 #include "pipward/seed/planting.h"
 
 namespace pipward {
@@ -31,8 +31,6 @@ std::span<const Word<PlantingOrder>> words(PlantingOrder) {
 
 namespace {
 
-using enum CellType;
-
 struct Request {
     BookName book;
     Day as_of;
@@ -46,121 +44,11 @@ struct Request {
     std::string check;
     int chance = 1;
     std::string planting;
+    int tray_across = 6;
+    int tray_down = 9;
     bool undo = false;
     bool write = false;
 };
-
-struct Planted {
-    int order = 0;
-    std::string label;
-    std::string accession;
-    const CrossGoal* goal = nullptr;  ///< null for a check
-    const RowPosition* place = nullptr;
-    Sentence address{};
-};
-
-const std::vector<ColumnOf<Planted>>& planted_columns() {
-    static const std::vector<ColumnOf<Planted>> columns{
-        {{"planting_order", whole, "", "Order", "In which one plants, and sets up the trays."},
-         [](const Planted& p) { return whole_cell(p.order); }},
-        {{"label", text, "", "Label", "Of the tree."}, [](const Planted& p) { return text_cell(p.label); }},
-        {{"accession", text, "", "Accession", "What it is."},
-         [](const Planted& p) { return text_cell(p.accession); }},
-        {{"cross", text, "", "Cross", "Unknown for a check tree."},
-         [](const Planted& p) { return p.goal == nullptr ? Cell{} : text_cell(p.goal->code); }},
-        {{"parents", text, "", "Parents", "Seed parent first."},
-         [](const Planted& p) {
-             return p.goal == nullptr ? Cell{}
-                                      : text_cell(p.goal->seed_parent + " × " + p.goal->pollen_parent);
-         }},
-        {{"block", text, "", "Block", "Where it stands."},
-         [](const Planted& p) { return text_cell(p.place->block); }},
-        {{"row", text, "", "Tree row", "Within the block."},
-         [](const Planted& p) { return text_cell(p.place->row); }},
-        {{"position", whole, "", "Position", "In the row."},
-         [](const Planted& p) { return whole_cell(p.place->position); }},
-        {{"address", text, "", "Address", "Block, row and position in words."},
-         [](const Planted& p) { return Cell{p.address}; }},
-    };
-    return columns;
-}
-
-TableShape planted_shape() {
-    return shape_of<Planted>({"planting",
-                              "Planting list",
-                              "Every seedling with its number and its place, in the order of planting.",
-                              true,
-                              {}},
-                             planted_columns());
-}
-
-struct Waiting {
-    const CrossGoal* goal = nullptr;
-    int seedlings = 0;
-};
-
-/// "24-01=12; 24-02": so many of each, or all that sprouted and have no place.
-std::optional<std::map<std::string, std::optional<int>>> parse_crosses(std::string_view text) {
-    std::map<std::string, std::optional<int>> wanted;
-    while (!text.empty()) {
-        const auto end = std::min(text.find(';'), text.size());
-        auto part = text.substr(0, end);
-        text.remove_prefix(std::min(end + 1, text.size()));
-        const auto first = part.find_first_not_of(' ');
-        if (first == part.npos) {
-            continue;
-        }
-        part = part.substr(first, part.find_last_not_of(' ') - first + 1);
-        const auto sign = part.find('=');
-        std::optional<int> number;
-        if (sign != part.npos) {
-            const auto digits = std::string(part.substr(sign + 1));
-            if (digits.empty() || digits.size() > 6 ||
-                digits.find_first_not_of("0123456789") != digits.npos) {
-                return std::nullopt;
-            }
-            number = std::stoi(digits);
-        }
-        wanted.emplace(part.substr(0, sign), number);
-    }
-    return wanted;
-}
-
-int without_place(const CrossTally& tally) {
-    return std::max(0, tally.sprouted.count.value_or(0) - tally.planted.count.value_or(0));
-}
-
-Finding more_than_sprouted(const CrossTally& tally, int wanted) {
-    return about_parameter("crosses", fmt::format("{}={}", tally.goal->code, wanted),
-                           say("Only {} seeds of cross {} sprouted and have no place yet.",
-                               without_place(tally), tally.goal->code),
-                           say("Ask for fewer, or note the sprouts first."));
-}
-
-std::vector<Waiting> waiting_families(const Request& request, const Orchard& orchard, Findings& findings) {
-    auto wanted = *parse_crosses(request.crosses);
-    const bool all = wanted.empty();
-    std::vector<Waiting> families;
-    for (const auto& tally : tally_crosses(orchard, request.as_of)) {
-        const auto found = wanted.find(tally.goal->code);
-        if (found == wanted.end() && !all) {
-            continue;
-        }
-        const auto asked = all ? std::nullopt : found->second;
-        if (asked && *asked > without_place(tally)) {
-            findings.push_back(more_than_sprouted(tally, *asked));
-        }
-        if (const int seedlings = asked.value_or(without_place(tally)); seedlings > 0) {
-            families.push_back({tally.goal, seedlings});
-        }
-        wanted.erase(tally.goal->code);
-    }
-    for (const auto& [code, number] : wanted) {
-        findings.push_back(about_parameter("crosses", code, say("The book has no cross {}.", code),
-                                           say("Name crosses as they stand in the table of crosses.")));
-    }
-    return families;
-}
 
 std::vector<RowPosition> places_for(const Request& request, const Orchard& orchard, Findings& findings) {
     auto positions = row_positions(orchard, request.as_of, findings);
@@ -224,68 +112,43 @@ std::string note_of(const Request& request) {
     return planting_note(request.planting.empty() ? to_iso(request.as_of) : request.planting);
 }
 
-Table new_accessions(const std::vector<Planted>& planted, const Orchard& orchard, const std::string& note) {
-    Table table;
-    table.shape.name = "accession";
-    for (const auto* name : {"name", "kind", "species", "seed_parent", "pollen_parent", "note"}) {
-        table.shape.columns.push_back({name, text, "", "", ""});
+Sentence seedlings_words(const std::vector<Planted>& planted, std::size_t families) {
+    const auto checks = std::ranges::count(planted, nullptr, &Planted::goal);
+    const auto seedlings = static_cast<std::ptrdiff_t>(planted.size()) - checks;
+    const auto of_crosses = seedlings == 1  ? say("1 seedling")
+                            : families == 1 ? say("{} seedlings of 1 cross", seedlings)
+                                            : say("{} seedlings of {} crosses", seedlings, families);
+    if (checks == 0) {
+        return of_crosses;
     }
-    for (const auto& tree : planted) {
-        if (tree.goal != nullptr) {
-            table.rows.push_back({{tree.accession, std::string("seedling"),
-                                   cell(species_of_seed(orchard, tree.goal->seed_parent)),
-                                   tree.goal->seed_parent, tree.goal->pollen_parent, note}});
-        }
-    }
-    return table;
-}
-
-Table new_trees(const std::vector<Planted>& planted, Day as_of, const std::string& note) {
-    Table table;
-    table.shape.name = "tree";
-    table.shape.has_points = true;
-    for (const auto* name : {"label", "accession", "block", "row", "purpose", "placed_by", "note"}) {
-        table.shape.columns.push_back({name, text, "", "", ""});
-    }
-    table.shape.columns.push_back({"position", whole, "", "", ""});
-    table.shape.columns.push_back({"planted_on", day, "", "", ""});
-    for (const auto& tree : planted) {
-        Row row;
-        row.cells = {tree.label,
-                     tree.accession,
-                     tree.place->block,
-                     tree.place->row,
-                     std::string(tree.goal == nullptr ? "other" : "seedling"),
-                     std::string("computed"),
-                     note,
-                     std::int64_t{tree.place->position},
-                     as_of};
-        row.at = tree.place->at;
-        table.rows.push_back(std::move(row));
-    }
-    return table;
-}
-
-Table planting_table(const std::vector<Planted>& planted) {
-    auto table = table_of<Planted>(planted_shape(), planted, planted_columns());
-    for (std::size_t i = 0; i < planted.size(); ++i) {
-        table.rows[i].at = planted[i].place->at;
-    }
-    return table;
+    return checks == 1 ? say("{} and 1 check tree", of_crosses)
+                       : say("{} and {} check trees", of_crosses, checks);
 }
 
 Sentence summary_of(const Request& request, const std::vector<Planted>& planted, std::size_t families) {
-    const auto checks = std::ranges::count(planted, nullptr, &Planted::goal);
-    const auto seedlings = static_cast<std::ptrdiff_t>(planted.size()) - checks;
-    return request.write
-               ? say("{} seedlings of {} crosses and {} check trees have their places in block {}. Print "
-                     "their "
-                     "labels with label-sheet and the map with field-map; undo takes them back as a whole.",
-                     seedlings, families, checks, request.block)
-               : say("{} seedlings of {} crosses and {} check trees would have places in block {}; nothing "
-                     "was "
-                     "written.",
-                     seedlings, families, checks, request.block);
+    const auto seedlings = seedlings_words(planted, families);
+    return request.write ? say("In block {} these have their places: {}. Print their labels with label-sheet "
+                               "and the map "
+                               "with field-map; undo takes them back as a whole.",
+                               request.block, seedlings)
+                         : say("In block {} these would have places: {}; nothing was written.", request.block,
+                               seedlings);
+}
+
+PlantingSheet sheet_of(const Request& request, const std::vector<Planted>& planted) {
+    PlantingSheet sheet;
+    sheet.orchard_name = orchard_name({}, request.book);
+    sheet.block = request.block;
+    sheet.day = request.as_of;
+    sheet.tray = {request.tray_across, request.tray_down};
+    for (const auto& tree : planted) {
+        sheet.places.push_back(
+            {tree.order, tree.label, tree.goal == nullptr ? std::string{} : tree.goal->code,
+             tree.goal == nullptr ? tree.accession
+                                  : tree.goal->seed_parent + " × " + tree.goal->pollen_parent,
+             tree.place->row, tree.place->position});
+    }
+    return sheet;
 }
 
 Outcome take_out(const Request& request, const Orchard& orchard) {
@@ -316,7 +179,7 @@ Outcome run(const Request& request, const Run& lent) {
     }
     Outcome outcome;
     outcome.findings = reading.findings;
-    const auto families = waiting_families(request, reading.orchard, outcome.findings);
+    const auto families = waiting_families(request.crosses, reading.orchard, request.as_of, outcome.findings);
     const auto places = places_for(request, reading.orchard, outcome.findings);
     expect_check_is_known(request, reading.orchard, outcome.findings);
     int seedlings = 0;
@@ -331,6 +194,8 @@ Outcome run(const Request& request, const Run& lent) {
     }
     const auto planted = plan(request, families, places, reading.orchard);
     outcome.tables = {planting_table(planted)};
+    outcome.files = {
+        {"planting-sheet.html", "text/html", planting_sheet_html(sheet_of(request, planted), lent.wording)}};
     outcome.crs = reading.orchard.crs;
     if (request.write && !planted.empty()) {
         keep(request, planted, reading.orchard, outcome, lent);
@@ -341,7 +206,7 @@ Outcome run(const Request& request, const Run& lent) {
 
 Findings check(const Request& request) {
     Findings findings;
-    if (!parse_crosses(request.crosses)) {
+    if (!is_wish_of_crosses(request.crosses)) {
         findings.push_back(about_parameter("crosses", request.crosses,
                                            say("A number of seedlings cannot be read."),
                                            say("Write them as 24-01=12; 24-02=8, or 24-01 for all.")));
@@ -387,6 +252,13 @@ std::unique_ptr<const Operation> row_assign() {
               parameter(&Request::chance, "chance", "Chance",
                         "Any number; the same one gives the same order again.")
                   .between(0, 1000000)
+                  .advanced(),
+              parameter(&Request::tray_across, "tray-across", "Tray across",
+                        "Cells of a tray from left to right, for the map of trays; 0 for no trays.")
+                  .between(0, 50)
+                  .advanced(),
+              parameter(&Request::tray_down, "tray-down", "Tray down", "Cells of a tray from top to bottom.")
+                  .between(1, 50)
                   .advanced(),
               parameter(&Request::planting, "planting", "Planting",
                         "The planting's name, kept with each tree; the day where none is given."),

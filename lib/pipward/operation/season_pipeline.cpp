@@ -209,6 +209,28 @@ BloomForecast forecast_season(Place& place, const Past& past, const BloomModel& 
     });
 }
 
+bool is_in_progress(const Place& place) {
+    return place.as_of <= anchor_of(place.season, place.hemisphere) + season_last;
+}
+
+std::map<std::string, FullBloomSpan> full_bloom_of(const BloomForecast& forecast) {
+    std::map<std::string, FullBloomSpan> full;
+    for (const auto& bloom : forecast.trees) {
+        const auto& days = forecast.windows[bloom.window].full;
+        full.emplace(bloom.tree->label, FullBloomSpan{days.p10, days.p90});
+    }
+    return full;
+}
+
+std::map<std::string, FullBloomSpan> full_bloom_known(Place place, Season season, MethodChoice method,
+                                                      const Run& lent) {
+    place.season = season;
+    place.as_of = std::min(place.as_of, anchor_of(season, place.hemisphere) + season_last);
+    const auto past = read_past(place, lent);
+    const auto fitted = fit_past(place, past, method, lent);
+    return full_bloom_of(forecast_season(place, past, fitted.model, lent));
+}
+
 SeasonPlan plan_crosses(Place& place, const BloomForecast& forecast, const CrossingAssumptions& assumptions,
                         const Run& lent) {
     lent.step(plan_begins, say("Planning the crosses"));

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #pragma once
 
+#include <map>
 #include <optional>
 #include <span>
 #include <string>
@@ -13,6 +14,7 @@
 #include "pipward/operation/operation.h"
 #include "pipward/operation/result_tables.h"
 #include "pipward/record/words.h"
+#include "pipward/seed/picking.h"
 
 /// From the book to the plan, each step once; the season's operations are compositions of these. Every step
 /// adds what it notices to `findings`, and where a step cannot go on its Error carries all of them.
@@ -67,6 +69,17 @@ std::vector<NeedRow> need_rows(const Place& place, const Past& past, const Bloom
 /// This season's bloom. Throws Error (input) where as_of lies beyond the season, or the book has no weather
 /// of it.
 BloomForecast forecast_season(Place& place, const Past& past, const BloomModel& model, const Run& lent);
+
+/// Whether flowers may still be to come or to be worked in the season that holds `place.as_of`.
+bool is_in_progress(const Place& place);
+
+/// The full bloom (P10 to P90) of every living tree, by label.
+std::map<std::string, FullBloomSpan> full_bloom_of(const BloomForecast& forecast);
+
+/// The full bloom of every living tree in a season as it is known at `place.as_of`, by label; of
+/// a season that is over, as seen on its last day. Throws Error (input) as forecast_season().
+std::map<std::string, FullBloomSpan> full_bloom_known(Place place, Season season, MethodChoice method,
+                                                      const Run& lent);
 
 SeasonPlan plan_crosses(Place& place, const BloomForecast& forecast, const CrossingAssumptions& assumptions,
                         const Run& lent);

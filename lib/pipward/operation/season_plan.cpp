@@ -1,8 +1,7 @@
 // SPDX-License-Identifier: MIT
-#include <filesystem>
-
 #include "pipward/operation/crossing_request.h"
 #include "pipward/operation/list.h"
+#include "pipward/operation/sheet_parameters.h"
 #include "pipward/operation/season_summary.h"
 #include "pipward/paper/season_sheet.h"
 
@@ -14,19 +13,11 @@ struct Request : CrossingRequest {
     std::string note;
 };
 
-/// A database's location may hold a password, so only a file gives its name.
-std::string orchard_name(const Request& request) {
-    if (!request.orchard.empty() || request.book.location.starts_with("PG:")) {
-        return request.orchard;
-    }
-    return std::filesystem::path(request.book.location).stem().string();
-}
-
 MadeFile sheet_of(const Request& request, const SeasonPlan& plan, const BloomForecast& forecast,
                   const CrossingAssumptions& assumptions, const std::vector<SkillScore>& skill,
                   const Findings& findings, const Wording& wording) {
     return {"season-sheet.html", "text/html",
-            season_sheet_html({.orchard_name = orchard_name(request),
+            season_sheet_html({.orchard_name = orchard_name(request.orchard, request.book),
                                .plan = &plan,
                                .forecast = &forecast,
                                .skill = skill,
@@ -39,9 +30,8 @@ MadeFile sheet_of(const Request& request, const SeasonPlan& plan, const BloomFor
 std::vector<Bound<Request>> parameters() {
     const auto shared = crossing_parameters();
     std::vector<Bound<Request>> all(shared.begin(), shared.end());
-    all.push_back(parameter(&Request::orchard, "orchard", "Orchard",
-                            "The orchard's name on the sheet; the book's file name where not given."));
-    all.push_back(parameter(&Request::note, "note", "Note", "A line to print under the sheet's title."));
+    all.push_back(orchard_parameter(&Request::orchard));
+    all.push_back(sheet_note_parameter(&Request::note));
     return all;
 }
 

@@ -58,9 +58,9 @@ const std::vector<ColumnOf<ColdRow>>& cold_columns() {
          [](const ColdRow& r) { return number_cell(r.sum.days, 1); }},
         {{"chill_portions", number, "portions", "Chill portions", "The same readings by the Dynamic Model."},
          [](const ColdRow& r) { return number_cell(r.sum.portions.value, 1); }},
-        {{"first_ready", day, "", "First sprouts from", "When the least need is met."},
+        {{"first_ready", day, "", "First sprouts from", "The day after the least need is met."},
          [](const ColdRow& r) { return cell(r.first_ready); }},
-        {{"ready", day, "", "Ready on", "When the full need is met."},
+        {{"ready", day, "", "Ready on", "The day after the full need is met."},
          [](const ColdRow& r) { return cell(r.ready); }},
         {{"sow_by", day, "", "Sow by", "Thirty days later it will sprout in its bag."},
          [](const ColdRow& r) { return r.ready ? Cell{*r.ready + days_to_sow} : Cell{}; }},
@@ -118,10 +118,14 @@ Sentence state_words(const ColdRow& row, Day as_of) {
     return joined(words, verbatim(" "));
 }
 
-/// What is left to come is foretold as if the store kept a steady, right cold.
-std::optional<Day> foretold(const ColdSum& sum, std::size_t which, double need, Day last) {
-    return sum.reached[which] ? sum.reached[which]
-                              : std::optional{last + static_cast<int>(std::ceil(need - sum.days - 1e-9))};
+/// The morning after the last cold day that was needed: 90 days from 25 November end on 23 February. What is
+/// left to come is foretold as if the store kept a steady, right cold.
+std::optional<Day> ready_on(const ColdSum& sum, std::size_t which, double need, Day last, bool goes_on) {
+    if (sum.reached[which]) {
+        return *sum.reached[which] + 1;
+    }
+    return goes_on ? std::optional{last + 1 + static_cast<int>(std::ceil(need - sum.days - 1e-9))}
+                   : std::nullopt;
 }
 
 ColdRow row_of(const LotCourse& course, const CrossColdNeed& need, const StoreReadings* log, Day as_of) {
@@ -135,8 +139,8 @@ ColdRow row_of(const LotCourse& course, const CrossColdNeed& need, const StoreRe
     const double full = need.full_days;
     row.sum = count_cold(*lot.cold_from, last, store, {least, full});
     const bool goes_on = !lot.cold_to || *lot.cold_to > as_of;
-    row.first_ready = goes_on ? foretold(row.sum, 0, least, last) : row.sum.reached[0];
-    row.ready = goes_on ? foretold(row.sum, 1, full, last) : row.sum.reached[1];
+    row.first_ready = ready_on(row.sum, 0, least, last, goes_on);
+    row.ready = ready_on(row.sum, 1, full, last, goes_on);
     row.state = state_words(row, as_of);
     return row;
 }

@@ -8,8 +8,10 @@
 #include "pipward/operation/complaint.h"
 #include "pipward/operation/list.h"
 #include "pipward/operation/place_reading.h"
+#include "pipward/operation/sheet_walk.h"
 #include "pipward/operation/tree_choice.h"
 #include "pipward/operation/tree_reading.h"
+#include "pipward/operation/walk_end.h"
 #include "pipward/place/address.h"
 #include "pipward/place/walk.h"
 
@@ -25,9 +27,6 @@ struct Request : TreeChoice {
     Metres gap{0};
     Metres beside{1};
 };
-
-/// So many stops take some seconds; more are no walk of a day.
-constexpr std::size_t most_stops = 1500;
 
 struct StopRow {
     int order = 0;
@@ -112,29 +111,6 @@ Findings check(const Request& request) {
     return findings;
 }
 
-std::optional<WalkEnd> end_of(const Orchard& orchard, const NamedPlace& named, Findings& findings) {
-    if (named.text.empty()) {
-        return std::nullopt;
-    }
-    if (const auto tree = tree_labelled(orchard, named.text)) {
-        const auto& at = orchard.trees[*tree].at;
-        if (!at) {
-            findings.push_back(
-                about_parameter(named.key, named.text, say("This tree has no place on the map."),
-                                say("Give latitude and longitude instead, or draw the tree.")));
-        }
-        return at ? std::optional{WalkEnd{*at, tree}} : std::nullopt;
-    }
-    if (const auto place = parse_lat_lon(named.text)) {
-        const auto at = place_on_map(*place, orchard, named, findings);
-        return at ? std::optional{WalkEnd{*at, {}}} : std::nullopt;
-    }
-    findings.push_back(about_parameter(
-        named.key, named.text, say("This is neither a tree's label nor latitude and longitude."),
-        say("{} A gate is written as in 48.1340,9.3010.", labels_like(orchard, named.text))));
-    return std::nullopt;
-}
-
 void refuse_too_many(std::size_t trees) {
     if (trees > most_stops) {
         throw Error(Trouble::input,
@@ -207,8 +183,8 @@ Outcome run(const Request& request, const Run& lent) {
     outcome.findings = reading.findings;
     const auto chosen = chosen_trees(request.book.location, orchard, request, outcome.findings);
     WalkWish wish;
-    wish.start = end_of(orchard, {"start", request.from}, outcome.findings);
-    wish.end = request.back ? wish.start : end_of(orchard, {"end", request.to}, outcome.findings);
+    wish.start = walk_end(orchard, {"start", request.from}, outcome.findings);
+    wish.end = request.back ? wish.start : walk_end(orchard, {"end", request.to}, outcome.findings);
     if (has_errors(outcome.findings)) {
         throw Error(Trouble::input, std::move(outcome.findings));
     }
@@ -230,10 +206,7 @@ std::vector<Bound<Request>> parameters() {
     std::vector<Bound<Request>> all{book_parameter(&Request::book)};
     std::ranges::copy(tree_choice_parameters(), std::back_inserter(all));
     const std::vector<Bound<Request>> own{
-        parameter(
-            &Request::from, "start", "Start",
-            "Where the walk begins: a gate as latitude and longitude, as in 48.1340,9.3010, or a tree's "
-            "label; wherever is best where left out."),
+        walk_start_parameter(&Request::from),
         parameter(&Request::to, "end", "End",
                   "Where the walk ends, written like the start; at its last tree where left out."),
         parameter(&Request::back, "back", "Back to the start", "Whether the walk ends where it began."),

@@ -28,14 +28,6 @@ std::string title_text(const SeasonSheet& sheet, const Speech& speech) {
     return sheet.orchard_name.empty() ? title : title + " · " + sheet.orchard_name;
 }
 
-std::string head_html(const SeasonSheet& sheet, const Speech& speech) {
-    return "<head>\n<meta charset=\"utf-8\">\n"
-           "<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\">\n"
-           "<meta name=\"color-scheme\" content=\"light dark\">\n<title>" +
-           escape_markup(title_text(sheet, speech)) + "</title>\n<style>\n" + sheet_style() +
-           "</style>\n</head>\n";
-}
-
 Sentence counts_text(const SeasonSheet& sheet) {
     const auto foretold = sheet.forecast ? sheet.forecast->of_accession.size() : 0;
     const auto pollen = sheet.plan->pollen.size();
@@ -93,11 +85,10 @@ std::string sections_html(const SeasonSheet& sheet, const Speech& speech) {
 std::string season_sheet_html(const SeasonSheet& sheet, const Wording& wording) {
     require_plan(sheet);
     const Speech speech(wording);
-    // The form is the language's own tag.
-    const auto language = speech.plain(say("en"));
-    return "<!DOCTYPE html>\n<html lang=\"" + language + "\">\n" + head_html(sheet, speech) + "<body>\n" +
-           masthead_html(sheet, speech) + contents_html(speech) + "<main>\n" + sections_html(sheet, speech) +
-           "</main>\n</body>\n</html>\n";
+    return sheet_page(title_text(sheet, speech),
+                      masthead_html(sheet, speech) + contents_html(speech) + "<main>\n" +
+                          sections_html(sheet, speech) + "</main>\n",
+                      speech);
 }
 
 }  // namespace pipward

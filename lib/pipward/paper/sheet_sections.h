@@ -21,4 +21,7 @@ std::string cautions_section(const Speech& speech);
 /// The page's own style sheet, the bloom chart's included.
 std::string sheet_style();
 
+/// A whole page of HTML 5: its title as plain text, its body as markup.
+std::string sheet_page(const std::string& title, const std::string& body_html, const Speech& speech);
+
 }  // namespace pipward

@@ -62,6 +62,10 @@ tbody{border-bottom:1px solid var(--rule)}
 .others li{display:inline}
 .others li+li::before{content:"; "}
 .others li:first-child::before{content:" "}
+.blank{border-bottom:1px dotted var(--faint);min-height:1.5rem;min-width:4rem}
+.address{display:block;font-weight:600}
+.tray{table-layout:fixed;break-inside:avoid}
+.tray td{display:table-cell;border:1px solid var(--faint);padding:.3rem;font-size:.85rem;text-align:center}
 input[type=checkbox]{width:1.35rem;height:1.35rem;margin:0;accent-color:var(--edge)}
 )";
 
@@ -82,6 +86,8 @@ td.tick::before,.below td::before{content:none}
 td.tick~th{padding-right:2.4rem}
 td.tick input{width:1.7rem;height:1.7rem}
 .below td{padding:.4rem 0 0}
+.tray{display:table}.tray tbody{display:table-row-group;border:0}.tray tbody tr{display:table-row}
+.tray td::before{content:none}
 }
 )";
 

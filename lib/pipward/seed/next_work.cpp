@@ -4,7 +4,7 @@
 #include <algorithm>
 
 #include "pipward/seed/cold_need.h"
-#include "pipward/seed/ripeness.h"
+#include "pipward/seed/picking.h"
 
 namespace pipward {
 namespace {
@@ -12,11 +12,14 @@ namespace {
 constexpr int days_to_wash = 28;
 constexpr int days_from_picking_to_end_of_cold = 180;
 constexpr int days_to_pot = 14;
-/// Flowers are worked about so many days before or after full bloom.
-constexpr int days_around_full_bloom = 3;
 
 NextWork due(SeedWork work, std::optional<Day> from, std::optional<Day> to, Day as_of, Sentence why) {
     return {work, from, to, to && *to < as_of, std::move(why)};
+}
+
+NextWork of_lot(NextWork work, const LotCourse& course) {
+    work.lot = course.lot->code;
+    return work;
 }
 
 const Accession* accession_of(const Orchard& orchard, const std::string& name) {
@@ -47,11 +50,6 @@ NextWork washing(const CrossTally& tally, Day as_of) {
     why += verbatim(" ");
     why += say("Seeds are poisonous.");
     return due(SeedWork::wash, last, last + days_to_wash, as_of, std::move(why));
-}
-
-const LotCourse* lot_that(const CrossTally& tally, bool (*is)(const LotCourse&)) {
-    const auto found = std::ranges::find_if(tally.lots, is);
-    return found == tally.lots.end() ? nullptr : &*found;
 }
 
 bool waits_for_cold(const LotCourse& course) {
@@ -90,11 +88,20 @@ NextWork potting(const LotCourse& course, Day as_of) {
 }
 
 NextWork planting(const CrossTally& tally) {
-    return {SeedWork::plant,
-            {},
-            {},
-            false,
-            say("{} seeds sprouted and none has a numbered place yet.", *tally.sprouted.count)};
+    NextWork work;
+    work.work = SeedWork::plant;
+    work.why = say("{} seeds sprouted and none has a numbered place yet.", *tally.sprouted.count);
+    return work;
+}
+
+std::optional<NextWork> work_at(const LotCourse& course, const CrossColdNeed& need, Day as_of) {
+    if (waits_for_cold(course)) {
+        return of_lot(cooling(course, need, as_of), course);
+    }
+    if (lies_in_cold(course)) {
+        return of_lot(sowing(course, need, as_of), course);
+    }
+    return has_sprouts_to_pot(course) ? std::optional{of_lot(potting(course, as_of), course)} : std::nullopt;
 }
 
 }  // namespace
@@ -106,31 +113,34 @@ CrossColdNeed cold_need_of_cross(const CrossGoal& goal, const Orchard& orchard) 
     return {need->least_days, need->full_days, !known};
 }
 
-NextWork next_work(const CrossTally& tally, const Orchard& orchard, Day as_of) {
+std::vector<NextWork> work_of_cross(const CrossTally& tally, const Orchard& orchard, Day as_of) {
     if (const auto failed = failed_at(tally); failed && *failed != SeedStep::alive) {
         return {};
     }
-    const auto need = cold_need_of_cross(*tally.goal, orchard);
     const bool seed_is_there = !tally.lots.empty() || tally.planted.count;
     if (!tally.tags.empty() && !tally.fruits.count && !seed_is_there) {
-        return picking(tally, orchard, as_of);
+        return {picking(tally, orchard, as_of)};
     }
     if (tally.fruits.count.value_or(0) > 0 && !seed_is_there) {
-        return washing(tally, as_of);
+        return {washing(tally, as_of)};
     }
-    if (const auto* lot = lot_that(tally, waits_for_cold)) {
-        return cooling(*lot, need, as_of);
-    }
-    if (const auto* lot = lot_that(tally, lies_in_cold)) {
-        return sowing(*lot, need, as_of);
-    }
-    if (const auto* lot = lot_that(tally, has_sprouts_to_pot)) {
-        return potting(*lot, as_of);
+    std::vector<NextWork> works;
+    const auto need = cold_need_of_cross(*tally.goal, orchard);
+    for (const auto& course : tally.lots) {
+        if (auto work = work_at(course, need, as_of)) {
+            works.push_back(std::move(*work));
+        }
     }
     if (tally.sprouted.count.value_or(0) > 0 && !tally.planted.count) {
-        return planting(tally);
+        works.push_back(planting(tally));
     }
-    return {};
+    std::ranges::stable_sort(works, {}, &NextWork::work);
+    return works;
+}
+
+NextWork next_work(const CrossTally& tally, const Orchard& orchard, Day as_of) {
+    auto works = work_of_cross(tally, orchard, as_of);
+    return works.empty() ? NextWork{} : std::move(works.front());
 }
 
 }  // namespace pipward

@@ -2,6 +2,8 @@
 #pragma once
 
 #include <optional>
+#include <string>
+#include <vector>
 
 #include "pipward/seed/cross_tally.h"
 #include "pipward/value/sentence.h"
@@ -25,6 +27,7 @@ struct NextWork {
     std::optional<Day> to;    ///< after that it is late
     bool late = false;
     Sentence why;
+    std::string lot{};  ///< the seed lot that it is done to; empty where there is none yet
 };
 
 /// The earliest step that is still to do. Picking days are reckoned from the days on which the flowers were
@@ -32,6 +35,10 @@ struct NextWork {
 /// enough to end half a year after picking; potting within two weeks of the count (common practice, no
 /// source).
 NextWork next_work(const CrossTally& tally, const Orchard& orchard, Day as_of);
+
+/// All that is to be done with a cross now, lot by lot, the earliest step first. Picking is told of the cross
+/// as a whole; tags_to_pick() tells it of every branch.
+std::vector<NextWork> work_of_cross(const CrossTally& tally, const Orchard& orchard, Day as_of);
 
 /// Days of moist cold for the seed of a cross: its seed parent's species, an apple's where nothing tells it.
 struct CrossColdNeed {

@@ -1,0 +1,148 @@
+// SPDX-License-Identifier: MIT
+#include "pipward/seed/family_scores.h"
+
+#include <algorithm>
+#include <cmath>
+#include <map>
+#include <set>
+#include <tuple>
+
+namespace pipward {
+namespace {
+
+struct TreeScore {
+    double sum = 0;
+    int number = 0;
+
+    double mean() const { return sum / number; }
+};
+
+using Parents = std::pair<std::string, std::string>;
+using ByTree = std::map<std::string, TreeScore>;
+
+struct Gathered {
+    std::map<std::string, ByTree> of_trait;      ///< trees of one accession or family
+    std::map<std::string, std::set<int>> years;  ///< by trait
+};
+
+struct Names {
+    std::map<std::string, std::string> accession_of_tree;
+    std::map<std::string, Parents> parents_of;
+};
+
+Names names_of(const Orchard& orchard) {
+    Names names;
+    for (const auto& tree : orchard.trees) {
+        if (tree.accession) {
+            names.accession_of_tree.emplace(tree.label, *tree.accession);
+        }
+    }
+    for (const auto& accession : orchard.accessions) {
+        if (accession.seed_parent && accession.pollen_parent) {
+            names.parents_of.emplace(accession.name,
+                                     Parents{*accession.seed_parent, *accession.pollen_parent});
+        }
+    }
+    return names;
+}
+
+void gather(Gathered& into, const TraitScore& score) {
+    auto& tree = into.of_trait[score.trait][score.tree];
+    tree.sum += score.score;
+    ++tree.number;
+    into.years[score.trait].insert(parts_of(score.scored_on).year);
+}
+
+double mean_of(const ByTree& trees) {
+    double sum = 0;
+    for (const auto& [label, score] : trees) {
+        sum += score.mean();
+    }
+    return sum / static_cast<double>(trees.size());
+}
+
+std::optional<double> spread_of(const ByTree& trees, double mean) {
+    if (trees.size() < 2) {
+        return std::nullopt;
+    }
+    double squares = 0;
+    for (const auto& [label, score] : trees) {
+        squares += (score.mean() - mean) * (score.mean() - mean);
+    }
+    return std::sqrt(squares / static_cast<double>(trees.size() - 1));
+}
+
+void tell_scores(FamilyScores& family, const ByTree& trees) {
+    family.scored = static_cast<int>(trees.size());
+    family.mean = mean_of(trees);
+    family.spread = spread_of(trees, family.mean);
+    const auto by_mean = [](const auto& entry) { return entry.second.mean(); };
+    const auto [least, most] = std::ranges::minmax_element(trees, {}, by_mean);
+    family.least = least->second.mean();
+    family.most = most->second.mean();
+    family.highest = std::ranges::max_element(trees, {}, by_mean)->first;
+}
+
+std::optional<double> own_mean(const std::map<std::string, Gathered>& own, const std::string& accession,
+                               const std::string& trait) {
+    const auto found = own.find(accession);
+    if (found == own.end() || !found->second.of_trait.contains(trait)) {
+        return std::nullopt;
+    }
+    return mean_of(found->second.of_trait.at(trait));
+}
+
+std::map<Parents, int> family_sizes(const Orchard& orchard, const Names& names, Day as_of) {
+    std::map<Parents, std::set<std::string>> members;
+    for (const auto& tree : orchard.trees) {
+        const bool was_there = !tree.planted_on || *tree.planted_on <= as_of;
+        const auto parents = names.parents_of.find(tree.accession.value_or(""));
+        if (was_there && parents != names.parents_of.end()) {
+            members[parents->second].insert(parents->first);
+        }
+    }
+    std::map<Parents, int> sizes;
+    for (const auto& [parents, accessions] : members) {
+        sizes[parents] = static_cast<int>(accessions.size());
+    }
+    return sizes;
+}
+
+}  // namespace
+
+std::vector<FamilyScores> family_scores(const Orchard& orchard, Day as_of) {
+    const auto names = names_of(orchard);
+    std::map<std::string, Gathered> own;
+    std::map<Parents, Gathered> families;
+    for (const auto& score : orchard.trait_scores) {
+        const auto accession = names.accession_of_tree.find(score.tree);
+        if (score.scored_on > as_of || accession == names.accession_of_tree.end()) {
+            continue;
+        }
+        gather(own[accession->second], score);
+        if (const auto parents = names.parents_of.find(accession->second);
+            parents != names.parents_of.end()) {
+            gather(families[parents->second], score);
+        }
+    }
+    const auto sizes = family_sizes(orchard, names, as_of);
+    std::vector<FamilyScores> all;
+    for (const auto& [parents, gathered] : families) {
+        for (const auto& [trait, trees] : gathered.of_trait) {
+            FamilyScores family;
+            family.seed_parent = parents.first;
+            family.pollen_parent = parents.second;
+            family.trait = trait;
+            tell_scores(family, trees);
+            const auto size = sizes.find(parents);
+            family.seedlings = size == sizes.end() ? family.scored : size->second;
+            family.years = static_cast<int>(gathered.years.at(trait).size());
+            family.seed_parent_mean = own_mean(own, parents.first, trait);
+            family.pollen_parent_mean = own_mean(own, parents.second, trait);
+            all.push_back(std::move(family));
+        }
+    }
+    return all;
+}
+
+}  // namespace pipward

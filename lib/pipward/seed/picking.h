@@ -1,0 +1,55 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include <functional>
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "pipward/record/orchard.h"
+#include "pipward/seed/ripeness.h"
+
+/// Which tagged branches still bear crossed fruit, and when each may be picked for its seed.
+namespace pipward {
+
+/// Between these days a tree's full bloom lies.
+struct FullBloomSpan {
+    Day early;
+    Day late;
+};
+
+/// What a season's forecast and notes tell of a tree, by its label; nothing where they tell nothing.
+using FullBloomOf = std::function<std::optional<FullBloomSpan>(const std::string& tree)>;
+
+/// Flowers are worked about so many days before or after full bloom. Common practice, no source.
+inline constexpr int days_around_full_bloom = 3;
+
+/// Longer than this after its flowers were worked no crossed fruit hangs. Common practice, no source.
+inline constexpr int longest_hanging_days = 270;
+
+/// Seed that ripens before this many days from full bloom is of an early cultivar: its fruit is ripe before
+/// the embryo is full-size (90 to 110 days: Tukey; Janick et al. 1996, from memory). From the later day on
+/// the fruit hangs into the cold. Limits of the groups: common practice, no source.
+inline constexpr int early_group_days = 110;
+inline constexpr int late_group_days = 145;
+
+struct TagToPick {
+    const Pollination* work = nullptr;
+    const CrossGoal* goal = nullptr;  ///< null where the book does not have the cross
+    FullBloomSpan bloom{};
+    bool bloom_by_work = false;  ///< full bloom is reckoned from the day on which the flowers were worked
+    PickDays days;
+
+    bool is_early() const { return !days.usual && days.ripe_days < early_group_days; }
+    bool hangs_late() const { return days.ripe_days >= late_group_days; }
+};
+
+/// Tags worked by `as_of` of which no fruit was noted by then, by first day, then tag. A tag worked twice is
+/// one tag. Where a tree's full bloom is told less sharply than the day of the work tells it, that day
+/// counts.
+std::vector<TagToPick> tags_to_pick(const Orchard& orchard, Day as_of, const FullBloomOf& bloom_of);
+
+/// What to mind at the fruit; empty where nothing.
+Sentence picking_caution(const TagToPick& tag);
+
+}  // namespace pipward
