@@ -3,6 +3,8 @@
 
 #include <gtest/gtest.h>
 
+#include <algorithm>
+
 #include "bracketed.h"
 #include "paper/markup_check.h"
 #include "pipward/paper/planting_sheet.h"
