@@ -241,13 +241,12 @@ void rank(std::vector<ValueRow>& rows) {
 
 Sentence summary_of(const Request& request, const Scores& scores) {
     const auto variance = variance_of(request);
-    auto words =
-        say("{}: {} scores of {} accessions in {} seasons; heritability {:.2f}, repeatability {:.2f}.",
-            request.trait, scores.records.size(), scores.members.size(), scores.years.size(),
-            variance.heritability, variance.repeatability);
-    words += verbatim(" ");
-    words += say("The order hangs little on these two figures, the reliabilities hang on them much.");
-    return words;
+    const auto seasons = scores.years.size() == 1 ? say("1 season") : say("{} seasons", scores.years.size());
+    return say(
+        "{}: {} scores of {} accessions in {}. Heritability {:.2f} and repeatability {:.2f} are "
+        "judgements; the reliabilities hang on them.",
+        request.trait, scores.records.size(), scores.members.size(), seasons, variance.heritability,
+        variance.repeatability);
 }
 
 Findings check(const Request& request) {
@@ -290,8 +289,8 @@ Outcome run(const Request& request, const Run& lent) {
     if (dropped > 0) {
         outcome.summary += verbatim(" ");
         outcome.summary +=
-            dropped == 1 ? say("1 accession is not listed: no relative of it was scored.")
-                         : say("{} accessions are not listed: no relative of them was scored.", dropped);
+            dropped == 1 ? say("1 accession is not listed: the scores tell nothing of it.")
+                         : say("{} accessions are not listed: the scores tell nothing of them.", dropped);
     }
     return outcome;
 }
@@ -305,23 +304,22 @@ std::unique_ptr<const Operation> line_values() {
                    "and those of all its relatives, with the seasons' differences taken out. Unknown "
                    "parents count as founders, a blend as a mixture of its members; triploids and what "
                    "comes of them are left out. Where there are too few scores it says so."},
-         .parameters = {book_parameter(&Request::book),
-                        parameter(&Request::trait, "trait", "Trait", "The trait, as it stands at the scores.")
-                            .required(),
-                        parameter(
-                            &Request::heritability, "heritability", "Heritability",
-                            "The part of the differences between scores of one season that is handed on to "
-                            "children; a judgement, not an estimate.")
-                            .in("of 1")
-                            .between(0.01, 0.95),
-                        parameter(
-                            &Request::repeatability, "repeatability", "Repeatability",
-                            "The part that comes back in every score of an accession; the heritability and a "
-                            "quarter of what it leaves where not given.")
-                            .in("of 1")
-                            .between(0.01, 0.99)
-                            .advanced(),
-                        as_of_parameter(&Request::as_of)},
+         .parameters =
+             {book_parameter(&Request::book),
+              parameter(&Request::trait, "trait", "Trait", "What was scored, always in the same word.")
+                  .required(),
+              parameter(&Request::heritability, "heritability", "Heritability",
+                        "The part of the differences between scores of one season that is handed on to "
+                        "children; a judgement, not an estimate.")
+                  .in("of 1")
+                  .between(0.01, 0.95),
+              parameter(&Request::repeatability, "repeatability", "Repeatability",
+                        "The part that comes back in every score of an accession; the heritability and a "
+                        "quarter of what it leaves where not given.")
+                  .in("of 1")
+                  .between(0.01, 0.99)
+                  .advanced(),
+              as_of_parameter(&Request::as_of)},
          .results = {shape()},
          .examples = {{"Which accession hands on large fruit.",
                        {{"book", "BOOK"}, {"as-of", "2026-03-20"}, {"trait", "fruit_mass_g"}}}},
