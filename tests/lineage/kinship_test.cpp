@@ -7,49 +7,21 @@
 #include <fstream>
 #include <sstream>
 
+#include "lineage/pedigree_maker.h"
 #include "pipward/value/finding.h"
-#include "testing.h"
 
 namespace pipward {
 namespace {
 
-using Rows = std::vector<std::vector<std::string>>;
-
-std::optional<std::string> known(const std::string& name) {
-    return name == "-" || name.empty() ? std::nullopt : std::optional{name};
-}
+using testing::blends_in;
+using testing::pedigree_in;
 
 Accession child(const std::string& name, const std::string& seed, const std::string& pollen) {
-    Accession accession;
-    accession.name = name;
-    accession.seed_parent = known(seed);
-    accession.pollen_parent = known(pollen);
-    return accession;
+    return testing::child_of(name, seed, pollen);
 }
 
 BlendMember in_blend(const std::string& name, const std::string& member, std::optional<Share> share = {}) {
     return {0, name, member, share};
-}
-
-std::vector<Accession> pedigree_in(const Rows& rows, bool swapped = false) {
-    std::vector<Accession> accessions;
-    for (const auto& row : rows) {
-        if (row.at(0) == "parents") {
-            accessions.push_back(swapped ? child(row.at(1), row.at(3), row.at(2))
-                                         : child(row.at(1), row.at(2), row.at(3)));
-        }
-    }
-    return accessions;
-}
-
-std::vector<BlendMember> blends_in(const Rows& rows) {
-    std::vector<BlendMember> blends;
-    for (const auto& row : rows) {
-        if (row.at(0) == "blend") {
-            blends.push_back(in_blend(row.at(1), row.at(2), Share{std::stod(row.at(3))}));
-        }
-    }
-    return blends;
 }
 
 // The textbooks take founders for unrelated; of two founders the class says that it does not know.

@@ -16,16 +16,18 @@ namespace pipward {
 /// what rests on a blend is an expectation. A child of the cross would have this inbreeding, and an accession
 /// with itself has (1 + its inbreeding) / 2. Textbook: Lynch & Walsh 1998, Genetics and Analysis of
 /// Quantitative Traits, ch. 7; blends: average relationship, Henderson 1988, J. Anim. Sci. 66:1614.
-/// Ancestors are reckoned as diploid. May be asked from several threads at once.
+/// A sport has its original's genes. May be asked from several threads at once; of many pairs at once
+/// lineage/kinship_factors.h.
 class Kinship {
   public:
-    /// Throws Error (input) where accessions are their own ancestors: one finding a loop, naming it.
+    /// Throws Error (input) where accessions are their own ancestors or sports: one finding a loop.
     /// A second record of a name is passed over. Shares of a blend that are missing divide what the others
     /// leave; shares that fall short of 1 leave the rest to unknown pollen, shares above 1 are scaled down.
     Kinship(std::span<const Accession> accessions, std::span<const BlendMember> blends);
 
-    /// Range 0..1. Nothing where either name is unknown or either is known not to be diploid, nor where no
-    /// parent of either of two accessions is recorded: that they are unrelated would be a guess.
+    /// Range 0..1. Nothing where either name is unknown, where either or an ancestor of it is known not to be
+    /// diploid, nor where no parent of either of two accessions is recorded: that they are unrelated would be
+    /// a guess.
     std::optional<double> between(const std::string& a, const std::string& b) const;
 
   private:

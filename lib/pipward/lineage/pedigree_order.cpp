@@ -4,94 +4,11 @@
 #include <fmt/format.h>
 
 #include <algorithm>
-#include <optional>
+
+#include "pipward/lineage/written_pedigree.h"
 
 namespace pipward {
 namespace {
-
-using Mixture = std::map<std::string, double>;  // share of the gamete by name
-using Mixtures = std::map<std::string, Mixture>;
-
-double share_of(const BlendMember& member, double when_missing) {
-    return member.share ? std::max(0.0, member.share->value) : when_missing;
-}
-
-Mixture mixture_of(const std::vector<const BlendMember*>& members) {
-    double told = 0;
-    int missing = 0;
-    for (const auto* member : members) {
-        told += share_of(*member, 0);
-        missing += member->share ? 0 : 1;
-    }
-    const double each = missing > 0 ? std::max(0.0, 1 - told) / missing : 0;
-    Mixture mixture;
-    for (const auto* member : members) {
-        mixture[member->member] += share_of(*member, each) / std::max(1.0, told);
-    }
-    return mixture;
-}
-
-Mixtures mixtures_of(std::span<const BlendMember> blends) {
-    std::map<std::string, std::vector<const BlendMember*>> members;
-    for (const auto& blend : blends) {
-        members[blend.name].push_back(&blend);
-    }
-    Mixtures mixtures;
-    for (const auto& [name, of_blend] : members) {
-        mixtures[name] = mixture_of(of_blend);
-    }
-    return mixtures;
-}
-
-// The pedigree as it is written: accessions numbered in the order of the records, then names without one.
-class Written {
-  public:
-    Written(std::span<const Accession> accessions, std::span<const BlendMember> blends)
-        : blends_(mixtures_of(blends)) {
-        std::vector<const Accession*> first_records;
-        for (const auto& accession : accessions) {
-            if (number.try_emplace(accession.name, static_cast<int>(members.size())).second) {
-                members.push_back({accession.name, {}, {}, accession.ploidy.value_or(2) == 2});
-                first_records.push_back(&accession);
-            }
-        }
-        for (std::size_t i = 0; i < first_records.size(); ++i) {
-            auto seed = parents_of(first_records[i]->seed_parent);
-            auto pollen = parents_of(first_records[i]->pollen_parent);
-            members[i].seed = std::move(seed);
-            members[i].pollen = std::move(pollen);
-        }
-    }
-
-    std::vector<PedigreeMember> members;
-    std::map<std::string, int> number;
-
-  private:
-    std::vector<ParentShare> parents_of(const std::optional<std::string>& name) {
-        if (!name || name->empty()) {
-            return {};
-        }
-        const auto blend = blends_.find(*name);
-        if (number.contains(*name) || blend == blends_.end()) {
-            return {{number_of(*name), 1.0}};
-        }
-        std::vector<ParentShare> parents;
-        for (const auto& [member, share] : blend->second) {
-            parents.push_back({number_of(member), share});
-        }
-        return parents;
-    }
-
-    int number_of(const std::string& name) {
-        const auto [entry, added] = number.try_emplace(name, static_cast<int>(members.size()));
-        if (added) {
-            members.push_back({name, {}, {}, true});
-        }
-        return entry->second;
-    }
-
-    Mixtures blends_;
-};
 
 Finding loop_finding(const std::vector<PedigreeMember>& members, std::span<const int> loop) {
     std::string way = members[loop.front()].name;
@@ -174,10 +91,25 @@ void renumber(std::vector<ParentShare>& parents, const std::vector<int>& place) 
     }
 }
 
+bool is_mixture(const std::vector<ParentShare>& parents) {
+    return parents.size() > 1 || (!parents.empty() && parents.front().share < 1);
+}
+
+void inherit(PedigreeMember& member, const std::vector<PedigreeMember>& before) {
+    member.reckoned = member.diploid;
+    member.expected = is_mixture(member.seed) || is_mixture(member.pollen);
+    for (const auto* parents : {&member.seed, &member.pollen}) {
+        for (const auto& parent : *parents) {
+            member.reckoned = member.reckoned && before[parent.parent].reckoned;
+            member.expected = member.expected || before[parent.parent].expected;
+        }
+    }
+}
+
 }  // namespace
 
 PedigreeOrder pedigree_order(std::span<const Accession> accessions, std::span<const BlendMember> blends) {
-    const Written written(accessions, blends);
+    auto written = written_pedigree(accessions, blends);
     Walk walk(written.members);
     for (std::size_t i = 0; i < written.members.size(); ++i) {
         walk.from(static_cast<int>(i));
@@ -186,12 +118,18 @@ PedigreeOrder pedigree_order(std::span<const Accession> accessions, std::span<co
     for (std::size_t i = 0; i < walk.order.size(); ++i) {
         place[walk.order[i]] = static_cast<int>(i);
     }
-    PedigreeOrder result{{}, {}, std::move(walk.loops)};
+    PedigreeOrder result{{}, {}, std::move(written.circles)};
+    result.loops.insert(result.loops.end(), walk.loops.begin(), walk.loops.end());
+    for (auto& [name, number] : written.number) {
+        result.number.emplace_hint(result.number.end(), name, place[number]);
+    }
     for (const int member : walk.order) {
-        auto& added = result.members.emplace_back(written.members[member]);
+        auto& added = result.members.emplace_back(std::move(written.members[member]));
         renumber(added.seed, place);
         renumber(added.pollen, place);
-        result.number[added.name] = place[member];
+        if (walk.loops.empty()) {
+            inherit(added, result.members);
+        }
     }
     return result;
 }

@@ -22,12 +22,16 @@ struct PedigreeMember {
     std::vector<ParentShare> seed;    ///< none: unknown
     std::vector<ParentShare> pollen;  ///< several: a blend
     bool diploid = true;              ///< or of unknown ploidy
+    /// Neither itself nor an ancestor is known to be anything but diploid. What comes of a triploid has no
+    /// half of its genes to reckon with, nor has what comes of that.
+    bool reckoned = true;
+    bool expected = false;  ///< a blend stands in its line: what is reckoned of it is an expectation
 };
 
 struct PedigreeOrder {
     std::vector<PedigreeMember> members;  ///< every parent stands before its children
-    std::map<std::string, int> number;    ///< by name
-    Findings loops;                       ///< an error for each accession that is its own ancestor
+    std::map<std::string, int> number;    ///< by name; a sport has the number of its original
+    Findings loops;  ///< an error for each accession that is its own ancestor, or the sport of itself
 };
 
 /// Every accession, and every parent or blend member that has a name only. The order of the records decides

@@ -2,6 +2,7 @@
 #include "pipward/lineage/s_alleles.h"
 
 #include <algorithm>
+#include <vector>
 
 namespace pipward {
 namespace {
@@ -35,6 +36,14 @@ std::string plain(std::string_view text) {
         text.remove_prefix(subscript ? subscript_bytes : 1);
     }
     return folded;
+}
+
+bool is_numbered(const std::string& allele) {
+    return is_digit(allele.front());
+}
+
+bool mix_names(const SAlleles& a, const SAlleles& b) {
+    return is_numbered(*a.begin()) != is_numbered(*b.begin());
 }
 
 constexpr int longest_suffix = 2;
@@ -127,6 +136,19 @@ std::optional<SAlleles> parse_s_alleles(std::string_view text) {
     return Reader(folded).read();
 }
 
+std::string to_text(const SAlleles& alleles) {
+    std::vector<std::string> sorted(alleles.begin(), alleles.end());
+    std::ranges::stable_sort(sorted, {}, [](const std::string& allele) {
+        return is_numbered(allele) ? std::min(allele.find_first_not_of("0123456789"), allele.size())
+                                   : std::string::npos;
+    });
+    std::string text;
+    for (const auto& allele : sorted) {
+        text += (text.empty() ? "S" : " S") + allele;
+    }
+    return text;
+}
+
 std::string_view to_text(SMatch match) {
     switch (match) {
         case SMatch::full:
@@ -144,7 +166,8 @@ std::string_view to_text(SMatch match) {
 SCompatibility s_compatibility(const std::optional<SAlleles>& seed_parent,
                                const std::optional<SAlleles>& donor) {
     constexpr std::size_t least = 2;
-    if (!seed_parent || !donor || seed_parent->size() < least || donor->size() < least) {
+    if (!seed_parent || !donor || seed_parent->size() < least || donor->size() < least ||
+        mix_names(*seed_parent, *donor)) {
         return {SMatch::unknown, {1}};
     }
     const auto passing =

@@ -19,6 +19,9 @@ using SAlleles = std::set<std::string>;
 /// such as "na" are not alleles.
 std::optional<SAlleles> parse_s_alleles(std::string_view text);
 
+/// "S2 S3", numbers by size.
+std::string to_text(const SAlleles& alleles);
+
 enum class SMatch { full, half, none, unknown };
 std::string_view to_text(SMatch match);
 
@@ -31,7 +34,8 @@ struct SCompatibility {
 /// Nettancourt). The share is the donor's alleles absent from the seed parent over the donor's alleles;
 /// "half" is anything between. No pome fruit carries one allele twice, so fewer than two alleles on either
 /// side is a record half written: unknown. A share of 0 means that no seed is to be expected, not that none
-/// can come: styles leak.
+/// can come: styles leak. Letters of a laboratory against numbers
+/// are unknown too: one allele may stand there under two names.
 SCompatibility s_compatibility(const std::optional<SAlleles>& seed_parent,
                                const std::optional<SAlleles>& donor);
 
