@@ -59,12 +59,17 @@ std::string percent(double share) {
     return fmt::format("{:.3g} %", 100 * share);
 }
 
-Sentence match_words(const SMatchChances& chances, bool recorded) {
-    if (chances.unknown > certain) {
+bool is_recorded(const SKnowledge& knowledge) {
+    return knowledge.source == SSource::recorded;
+}
+
+Sentence match_words(const SMatchChances& chances, const SKnowledge& style, const SKnowledge& donor) {
+    if (style.genotypes.empty() || donor.genotypes.empty()) {
         return say("The alleles of one of them are not known.");
     }
-    if (recorded) {
-        return say("Both are recorded.");
+    if (is_recorded(style) && is_recorded(donor)) {
+        return verbatim(to_text(style.genotypes.front().alleles) + " × " +
+                        to_text(donor.genotypes.front().alleles));
     }
     std::vector<Sentence> parts;
     const auto add = [&](double chance, const Sentence& word) {
@@ -120,8 +125,7 @@ MatchRow match_row(const Evidence& evidence, const std::string& seed, const std:
     if (chances.unknown == 0) {
         row.share = chances.share;
     }
-    row.from_alleles =
-        match_words(chances, style.source == SSource::recorded && donor.source == SSource::recorded);
+    row.from_alleles = match_words(chances, style, donor);
     if (const auto count = evidence.counts.find({seed, pollen}); count != evidence.counts.end()) {
         row.flowers = count->second.flowers;
         row.set = count->second.set;
