@@ -184,12 +184,28 @@ Sentence trial_words(const std::vector<Trial>& trials, const SetChances& chances
     return joined(words, verbatim(" "));
 }
 
+Sentence nothing_words(const Evidence& evidence, const PedigreeMember& member) {
+    const auto tells = [&](const ParentShare& parent) {
+        return !evidence.knowledge[parent.parent].genotypes.empty();
+    };
+    if (!member.diploid) {
+        return say("It is not diploid: nothing is inferred.");
+    }
+    return !member.seed.empty() && !member.pollen.empty() && std::ranges::all_of(member.seed, tells) &&
+                   std::ranges::all_of(member.pollen, tells)
+               ? say("Nothing fits: by the alleles of its parents the style turns all this pollen away.")
+               : say("Neither it nor its parents have alleles on record.");
+}
+
 Sentence source_words(const Evidence& evidence, const std::string& name, const SKnowledge& knowledge) {
     const auto member = evidence.order.number.find(name);
-    if (member == evidence.order.number.end() || knowledge.source == SSource::nothing) {
+    if (member == evidence.order.number.end()) {
         return say("Neither it nor its parents have alleles on record.");
     }
     const auto& of = evidence.order.members[member->second];
+    if (knowledge.source == SSource::nothing) {
+        return nothing_words(evidence, of);
+    }
     if (of.name != name) {
         return say("Those of {}, whose sport it is.", of.name);
     }
