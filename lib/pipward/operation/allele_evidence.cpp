@@ -82,10 +82,19 @@ Sentence count_words(const CrossCount& count) {
 }
 
 Sentence none_words(const CrossCount& count, const SetChances& chances) {
-    return say(
-        "None of {} flowers set; of a compatible cross, where {} set on the mean, chance would do that "
-        "once in {:.2g} times.",
-        count.flowers, percent(chances.set), 1 / chance_of_none(count.flowers, chances.set));
+    constexpr double very_rare = 1e-6;
+    const double chance = chance_of_none(count.flowers, chances.set);
+    const auto none =
+        count.flowers == 1 ? say("The 1 flower did not set.") : say("None of {} flowers set.", count.flowers);
+    const auto by_chance =
+        chance < very_rare
+            ? say("Of a compatible cross, where {} set on the mean, chance would do that less than once in a "
+                  "million times.",
+                  percent(chances.set))
+            : say("Of a compatible cross, where {} set on the mean, chance would do that once in {:.0f} "
+                  "times.",
+                  percent(chances.set), 1 / chance);
+    return joined({none, by_chance}, verbatim(" "));
 }
 
 MatchRow match_row(const Evidence& evidence, const std::string& seed, const std::string& pollen) {

@@ -17,10 +17,8 @@ struct Request {
 };
 
 // Apple and pear are not crossed.
-bool may_be_crossed(const Orchard& orchard, const std::string& a, const std::string& b) {
-    const auto one = genus_of(orchard, a);
-    const auto other = genus_of(orchard, b);
-    return one.empty() || other.empty() || one == other;
+bool may_be_crossed(const std::string& genus, const std::string& other) {
+    return genus.empty() || other.empty() || genus == other;
 }
 
 Finding contradiction_finding(const ContradictionRow& row) {
@@ -44,15 +42,19 @@ struct Rows {
 
 Rows rows_of(const Evidence& evidence, const std::vector<std::string>& names) {
     Rows rows;
-    for (const auto& seed : names) {
-        for (const auto& pollen : names) {
-            if (seed != pollen && may_be_crossed(evidence.orchard, seed, pollen)) {
-                rows.matches.push_back(match_row(evidence, seed, pollen));
+    std::vector<std::string> genera;
+    for (const auto& name : names) {
+        genera.push_back(genus_of(evidence.orchard, name));
+    }
+    for (std::size_t i = 0; i < names.size(); ++i) {
+        for (std::size_t j = 0; j < names.size(); ++j) {
+            if (i != j && may_be_crossed(genera[i], genera[j])) {
+                rows.matches.push_back(match_row(evidence, names[i], names[j]));
             } else {
-                rows.not_crossed += seed < pollen ? 1 : 0;
+                rows.not_crossed += i < j ? 1 : 0;
             }
         }
-        const auto more = genotype_rows(evidence, seed);
+        const auto more = genotype_rows(evidence, names[i]);
         rows.genotypes.insert(rows.genotypes.end(), more.begin(), more.end());
     }
     for (const auto& accession : evidence.orchard.accessions) {
