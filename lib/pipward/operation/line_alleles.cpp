@@ -1,22 +1,14 @@
 // SPDX-License-Identifier: MIT
-#include <fmt/format.h>
-
 #include <algorithm>
 
 #include "pipward/operation/accession_choice.h"
+#include "pipward/operation/allele_evidence.h"
 #include "pipward/operation/common_parameters.h"
-#include "pipward/operation/field_counts.h"
-#include "pipward/operation/line_alleles_tables.h"
 #include "pipward/operation/list.h"
 #include "pipward/operation/read_checked.h"
-#include "pipward/seed/learning.h"
 
 namespace pipward {
 namespace {
-
-// A count that chance alone explains more rarely than this is told as a sign.
-constexpr double rare = 0.01;
-constexpr double certain = 1 - 1e-9;
 
 struct Request {
     BookName book;
@@ -24,239 +16,9 @@ struct Request {
     std::string accessions;
 };
 
-// All that is known of the alleles and of the crosses that were worked.
-struct Evidence {
-    const Orchard& orchard;
-    PedigreeOrder order;
-    std::vector<std::optional<SAlleles>> recorded;
-    std::vector<SKnowledge> knowledge;
-    std::map<PairOfParents, CrossCount> counts;
-    SetChances chances;
-
-    SKnowledge of(const std::string& name) const {
-        const auto member = order.number.find(name);
-        return member == order.number.end() ? SKnowledge{} : knowledge[member->second];
-    }
-    std::optional<SAlleles> recorded_of(const std::string& name) const {
-        const auto member = order.number.find(name);
-        return member == order.number.end() ? std::nullopt : recorded[member->second];
-    }
-};
-
-Evidence gathered(const Orchard& orchard, Day as_of) {
-    Evidence evidence{orchard, pedigree_order(orchard.accessions, orchard.blend_members), {}, {}, {}, {}};
-    if (!evidence.order.loops.empty()) {
-        throw Error(Trouble::input, evidence.order.loops);
-    }
-    evidence.recorded = recorded_s_alleles(orchard.accessions, evidence.order);
-    evidence.knowledge = s_knowledge(evidence.order, evidence.recorded);
-    evidence.counts = field_counts(orchard, as_of);
-    evidence.chances.set = learn(orchard, as_of, CrossingAssumptions{}).fruit_set.used;
-    return evidence;
-}
-
-std::string percent(double share) {
-    return fmt::format("{:.3g} %", 100 * share);
-}
-
-Sentence match_words(const SMatchChances& chances, bool recorded) {
-    if (chances.unknown > certain) {
-        return say("The alleles of one of them are not known.");
-    }
-    if (recorded) {
-        return say("Both are recorded.");
-    }
-    std::vector<Sentence> parts;
-    const auto add = [&](double chance, const Sentence& word) {
-        if (chance > 0) {
-            parts.push_back(say("{} {}", word, percent(chance)));
-        }
-    };
-    add(chances.full, say("full"));
-    add(chances.half, say("half"));
-    add(chances.none, say("none"));
-    add(chances.unknown, say("not known"));
-    return say("By the parents' alleles: {}.", joined(parts, verbatim(", ")));
-}
-
-SMatch certain_match(const SMatchChances& chances) {
-    return chances.full > certain   ? SMatch::full
-           : chances.half > certain ? SMatch::half
-           : chances.none > certain ? SMatch::none
-                                    : SMatch::unknown;
-}
-
-Sentence count_words(const CrossCount& count) {
-    return count.flowers == 1 ? say("{} of 1 flower set.", count.set)
-                              : say("{} of {} flowers set.", count.set, count.flowers);
-}
-
-Sentence none_words(const CrossCount& count, const SetChances& chances) {
-    return say(
-        "None of {} flowers set; of a compatible cross, where {} set on the mean, chance would do that "
-        "once in {:.2g} times.",
-        count.flowers, percent(chances.set), 1 / chance_of_none(count.flowers, chances.set));
-}
-
-Sentence field_words(const CrossCount& count, SMatch match, const SetChances& chances) {
-    auto words = count.set == 0 ? none_words(count, chances) : count_words(count);
-    if (match == SMatch::none && count.set > 0 && chance_by_leak(count, chances.leak) < rare) {
-        words += verbatim(" ");
-        words += say("That is against the alleles: look at both records, or foreign pollen came in.");
-    }
-    if ((match == SMatch::full || match == SMatch::half) && count.set == 0 &&
-        chance_of_none(count.flowers, chances.set) < rare) {
-        words += verbatim(" ");
-        words += say("The alleles do not explain it: frost and dead pollen do that too.");
-    }
-    return words;
-}
-
-MatchRow match_row(const Evidence& evidence, const std::string& seed, const std::string& pollen) {
-    const auto style = evidence.of(seed);
-    const auto donor = evidence.of(pollen);
-    const auto chances = s_match_chances(style, donor);
-    MatchRow row{seed, pollen, certain_match(chances), std::nullopt, {}, std::nullopt, std::nullopt, {}};
-    if (chances.unknown == 0) {
-        row.share = chances.share;
-    }
-    row.from_alleles =
-        match_words(chances, style.source == SSource::recorded && donor.source == SSource::recorded);
-    if (const auto count = evidence.counts.find({seed, pollen}); count != evidence.counts.end()) {
-        row.flowers = count->second.flowers;
-        row.set = count->second.set;
-        row.from_field = field_words(count->second, row.match, evidence.chances);
-    }
-    return row;
-}
-
 // Apple and pear are not crossed.
-bool may_be_crossed(const Orchard& orchard, const std::string& a, const std::string& b) {
-    const auto one = genus_of(orchard, a);
-    const auto other = genus_of(orchard, b);
-    return one.empty() || other.empty() || one == other;
-}
-
-// A cross of the accession with a partner whose alleles are recorded.
-struct Trial {
-    const PairOfParents* parents = nullptr;
-    const CrossCount* count = nullptr;
-    SAlleles partner;
-    bool as_seed = false;  // the accession is the seed parent
-};
-
-std::vector<Trial> trials_of(const Evidence& evidence, const std::string& name) {
-    std::vector<Trial> trials;
-    for (const auto& [parents, count] : evidence.counts) {
-        const bool as_seed = parents.first == name;
-        if (!as_seed && parents.second != name) {
-            continue;
-        }
-        if (const auto partner = evidence.recorded_of(as_seed ? parents.second : parents.first)) {
-            trials.push_back({&parents, &count, *partner, as_seed});
-        }
-    }
-    return trials;
-}
-
-double likelihood(const std::vector<Trial>& trials, const SAlleles& alleles, const SetChances& chances) {
-    double product = 1;
-    for (const auto& trial : trials) {
-        const auto met =
-            trial.as_seed ? s_compatibility(alleles, trial.partner) : s_compatibility(trial.partner, alleles);
-        const auto likely = field_likelihood(*trial.count, chances);
-        product *= met.match == SMatch::none ? likely.incompatible : likely.compatible;
-    }
-    return product;
-}
-
-Sentence trial_words(const std::vector<Trial>& trials, const SetChances& chances) {
-    std::vector<Sentence> words;
-    for (const auto& trial : trials) {
-        const auto& count = *trial.count;
-        words.push_back(say("{} × {}: {}", trial.parents->first, trial.parents->second,
-                            count.set == 0 ? none_words(count, chances) : count_words(count)));
-    }
-    return joined(words, verbatim(" "));
-}
-
-Sentence source_words(const Evidence& evidence, const std::string& name, const SKnowledge& knowledge) {
-    const auto member = evidence.order.number.find(name);
-    if (member == evidence.order.number.end() || knowledge.source == SSource::nothing) {
-        return say("Neither it nor its parents have alleles on record.");
-    }
-    const auto& of = evidence.order.members[member->second];
-    if (of.name != name) {
-        return say("Those of {}, whose sport it is.", of.name);
-    }
-    if (knowledge.source == SSource::recorded) {
-        return {};
-    }
-    return of.expected ? say("One allele of each parent; the blend is one pool of pollen.")
-                       : say("One allele of each parent, of the pollen only such as the style lets through.");
-}
-
-std::vector<GenotypeRow> genotype_rows(const Evidence& evidence, const std::string& name) {
-    const auto knowledge = evidence.of(name);
-    const auto source = source_words(evidence, name, knowledge);
-    if (knowledge.genotypes.empty()) {
-        return {{name, std::nullopt, knowledge.source, std::nullopt, std::nullopt, source, {}}};
-    }
-    const bool guessed = knowledge.source == SSource::parents;
-    const auto trials = guessed ? trials_of(evidence, name) : std::vector<Trial>{};
-    double sum = 0;
-    for (const auto& genotype : knowledge.genotypes) {
-        sum += genotype.chance * likelihood(trials, genotype.alleles, evidence.chances);
-    }
-    std::vector<GenotypeRow> rows;
-    for (const auto& genotype : knowledge.genotypes) {
-        GenotypeRow row{name, genotype.alleles, knowledge.source, std::nullopt, std::nullopt, source, {}};
-        if (guessed) {
-            row.chance = genotype.chance;
-        }
-        if (!trials.empty() && sum > 0) {
-            row.field_chance = genotype.chance * likelihood(trials, genotype.alleles, evidence.chances) / sum;
-            row.from_field = trial_words(trials, evidence.chances);
-        }
-        rows.push_back(std::move(row));
-    }
-    return rows;
-}
-
-// Of a parent by name; of a blend all that its members have, nothing where one of them is not known.
-std::optional<SAlleles> parent_alleles(const Evidence& evidence, const std::vector<ParentShare>& parents) {
-    SAlleles all;
-    double told = 0;
-    for (const auto& parent : parents) {
-        const auto& recorded = evidence.recorded[parent.parent];
-        if (!recorded || !evidence.order.members[parent.parent].diploid) {
-            return std::nullopt;
-        }
-        all.insert(recorded->begin(), recorded->end());
-        told += parent.share;
-    }
-    return told > certain ? std::optional{all} : std::nullopt;
-}
-
-std::optional<ContradictionRow> contradiction_of(const Evidence& evidence, const Accession& accession) {
-    const int number = evidence.order.number.at(accession.name);
-    const auto& member = evidence.order.members[number];
-    if (!evidence.recorded[number] || !member.diploid || member.name != accession.name) {
-        return std::nullopt;
-    }
-    const auto seed = parent_alleles(evidence, member.seed);
-    const auto pollen = parent_alleles(evidence, member.pollen);
-    const auto verdict = s_contradiction(*evidence.recorded[number], seed, pollen);
-    if (!verdict) {
-        return std::nullopt;
-    }
-    return ContradictionRow{accession.name,
-                            to_text(*evidence.recorded[number]),
-                            accession.seed_parent.value_or(""),
-                            seed ? to_text(*seed) : "",
-                            accession.pollen_parent.value_or(""),
-                            pollen ? to_text(*pollen) : "",
-                            *verdict};
+bool may_be_crossed(const std::string& genus, const std::string& other) {
+    return genus.empty() || other.empty() || genus == other;
 }
 
 Finding contradiction_finding(const ContradictionRow& row) {
@@ -280,15 +42,19 @@ struct Rows {
 
 Rows rows_of(const Evidence& evidence, const std::vector<std::string>& names) {
     Rows rows;
-    for (const auto& seed : names) {
-        for (const auto& pollen : names) {
-            if (seed != pollen && may_be_crossed(evidence.orchard, seed, pollen)) {
-                rows.matches.push_back(match_row(evidence, seed, pollen));
+    std::vector<std::string> genera;
+    for (const auto& name : names) {
+        genera.push_back(genus_of(evidence.orchard, name));
+    }
+    for (std::size_t i = 0; i < names.size(); ++i) {
+        for (std::size_t j = 0; j < names.size(); ++j) {
+            if (i != j && may_be_crossed(genera[i], genera[j])) {
+                rows.matches.push_back(match_row(evidence, names[i], names[j]));
             } else {
-                rows.not_crossed += seed < pollen ? 1 : 0;
+                rows.not_crossed += i < j ? 1 : 0;
             }
         }
-        const auto more = genotype_rows(evidence, seed);
+        const auto more = genotype_rows(evidence, names[i]);
         rows.genotypes.insert(rows.genotypes.end(), more.begin(), more.end());
     }
     for (const auto& accession : evidence.orchard.accessions) {
@@ -320,7 +86,7 @@ Outcome run(const Request& request, const Run& lent) {
     const auto reading = read_checked(request.book, request.as_of, lent);
     const auto chosen = chosen_accessions(reading.orchard, request.accessions, request.as_of);
     lent.step(0.3, say("Holding alleles against each other"));
-    const auto evidence = gathered(reading.orchard, request.as_of);
+    const auto evidence = gathered_evidence(reading.orchard, request.as_of);
     const auto rows = rows_of(evidence, chosen.names);
     Outcome outcome;
     outcome.findings = reading.findings;

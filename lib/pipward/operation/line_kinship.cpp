@@ -69,7 +69,8 @@ const std::vector<ColumnOf<InbreedingRow>>& inbreeding_columns() {
           "Coefficient of inbreeding, 0 to 1; unknown where it cannot be told."},
          [](const InbreedingRow& r) { return number_cell(r.inbreeding, 5); }},
         {{"mean_kinship", number, "share", "Mean kinship",
-          "Mean of its known kinships with the others of this list: the lower, the fresher its blood."},
+          "Mean of its known kinships with the others of this list, sports left out: the lower, the fresher "
+          "its blood."},
          [](const InbreedingRow& r) { return number_cell(r.mean_kinship, 5); }},
         {{"note", text, "", "Note", "What to bear in mind."},
          [](const InbreedingRow& r) { return text_cell(r.note); }},
@@ -243,8 +244,10 @@ Outcome run(const Request& request, const Run& lent) {
     for (std::size_t i = 0; i < line.names.size(); ++i) {
         for (std::size_t j = i + 1; j < line.names.size(); ++j) {
             pairs.push_back(pair_row(line, i, j));
-            add_to(means[i], pairs.back().kinship);
-            add_to(means[j], pairs.back().kinship);
+            if (pairs.back().relation != Relation::same) {
+                add_to(means[i], pairs.back().kinship);
+                add_to(means[j], pairs.back().kinship);
+            }
         }
     }
     std::ranges::stable_sort(pairs, std::greater<>(),

@@ -1,0 +1,48 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include <map>
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "pipward/operation/field_counts.h"
+#include "pipward/operation/line_alleles_tables.h"
+
+/// What alleles and worked crosses tell, gathered once and told row by row.
+namespace pipward {
+
+/// All that is known of the alleles and of the crosses that were worked.
+struct Evidence {
+    const Orchard& orchard;
+    PedigreeOrder order;
+    std::vector<std::optional<SAlleles>> recorded;
+    std::vector<SKnowledge> knowledge;
+    std::map<PairOfParents, CrossCount> counts;
+    SetChances chances;
+
+    SKnowledge of(const std::string& name) const {
+        const auto member = order.number.find(name);
+        return member == order.number.end() ? SKnowledge{} : knowledge[member->second];
+    }
+    std::optional<SAlleles> recorded_of(const std::string& name) const {
+        const auto member = order.number.find(name);
+        return member == order.number.end() ? std::nullopt : recorded[member->second];
+    }
+};
+
+/// Throws Error (input) where accessions are their own ancestors or sports. The orchard must outlive it.
+Evidence gathered_evidence(const Orchard& orchard, Day as_of);
+
+/// "5 of 60 flowers set."
+Sentence count_words(const CrossCount& count);
+/// Of a cross that set nothing, with how rarely chance would do that.
+Sentence none_words(const CrossCount& count, const SetChances& chances);
+
+MatchRow match_row(const Evidence& evidence, const std::string& seed, const std::string& pollen);
+/// A row for every genotype that the accession may have; one without alleles where nothing is known.
+std::vector<GenotypeRow> genotype_rows(const Evidence& evidence, const std::string& name);
+/// Nothing where its recorded alleles fit its parents', or too little is recorded.
+std::optional<ContradictionRow> contradiction_of(const Evidence& evidence, const Accession& accession);
+
+}  // namespace pipward
