@@ -12,8 +12,9 @@ std::span<const std::unique_ptr<const Operation>> operations() {
         bloom_forecast(),   cross_outlook(),    season_plan(),  field_calendar(), note_bloom(),
         note_pollination(), note_pollen_test(), note_pick(),    note_seed_lot(),  note_sprouts(),
         note_seed_out(),    note_score(),       note_undo(),    seed_status(),    seed_cold(),
-        seed_trial(),       row_assign(),       tree_find(),    tree_near(),      walk_order(),
-        field_map(),        label_sheet(),
+        seed_trial(),       row_assign(),       line_show(),    line_traits(),    passport_export(),
+        passport_import(),  tree_find(),        tree_near(),    walk_order(),     field_map(),
+        label_sheet(),
     };
     return all;
 }
