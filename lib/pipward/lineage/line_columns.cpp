@@ -2,13 +2,14 @@
 #include "pipward/lineage/line_columns.h"
 
 #include <algorithm>
+#include <limits>
 #include <map>
 #include <optional>
 
 namespace pipward {
 namespace {
 
-constexpr int sorting_sweeps = 8;
+constexpr int sorting_sweeps = 16;
 constexpr int placing_sweeps = 24;
 
 double gap_between(const ColumnItem& above, const ColumnItem& below, const LineSpace& space) {
@@ -116,6 +117,45 @@ void sort_column(LineColumns& columns, std::vector<int>& column, bool by_younger
     stack(columns, column, space);
 }
 
+// Pairs of links between neighbouring columns that cross.
+int crossings(const LineColumns& columns) {
+    std::vector<int> place(columns.items.size());
+    for (const auto& column : columns.columns) {
+        for (std::size_t i = 0; i < column.size(); ++i) {
+            place[column[i]] = static_cast<int>(i);
+        }
+    }
+    int count = 0;
+    for (const auto& column : columns.columns) {
+        std::vector<std::pair<int, int>> links;
+        for (const int item : column) {
+            for (const int older : columns.items[item].older) {
+                links.emplace_back(place[item], place[older]);
+            }
+        }
+        for (std::size_t i = 0; i < links.size(); ++i) {
+            for (std::size_t k = 0; k < i; ++k) {
+                const auto [from, to] = links[i];
+                const auto [other_from, other_to] = links[k];
+                count += (from < other_from && to > other_to) || (from > other_from && to < other_to) ? 1 : 0;
+            }
+        }
+    }
+    return count;
+}
+
+void centre(LineColumns& columns, const LineSpace& space) {
+    double top = space.height;
+    double bottom = 0;
+    for (const auto& item : columns.items) {
+        top = std::min(top, item.middle - item.height / 2);
+        bottom = std::max(bottom, item.middle + item.height / 2);
+    }
+    for (auto& item : columns.items) {
+        item.middle += (space.height - bottom - top) / 2;
+    }
+}
+
 struct Pool {
     double mean = 0;
     double weight = 0;
@@ -205,12 +245,19 @@ void order_columns(const LineView& view, LineColumns& columns, const LineSpace& 
         stack(columns, column, space);
     }
     const auto count = static_cast<std::size_t>(view.column_count);
+    auto best = columns.columns;
+    int fewest = std::numeric_limits<int>::max();
     for (int sweep = 0; sweep < sorting_sweeps; ++sweep) {
         const bool by_younger = sweep % 2 == 0;
         for (std::size_t n = 0; n < count; ++n) {
             sort_column(columns, columns.columns[by_younger ? n : count - 1 - n], by_younger, space);
         }
+        if (const int crossed = crossings(columns); crossed < fewest) {
+            fewest = crossed;
+            best = columns.columns;
+        }
     }
+    columns.columns = std::move(best);
     for (auto& column : columns.columns) {
         stack(columns, column, space);
     }
@@ -219,6 +266,7 @@ void order_columns(const LineView& view, LineColumns& columns, const LineSpace& 
     }
     place_all(columns, Pull::both, space);
     place_all(columns, Pull::older, space);
+    centre(columns, space);
 }
 
 }  // namespace pipward

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "pipward/lineage/line_tree_text.h"
 
+#include <algorithm>
 #include <set>
 
 namespace pipward {
@@ -69,7 +70,9 @@ class Writing {
     }
 
     void children_of(int node, int generation, const std::string& before) {
-        const auto& links = graph_.children[node];
+        auto links = graph_.children[node];
+        std::ranges::stable_sort(links, {},
+                                 [&](const LineLink& link) { return graph_.nodes[link.child].name; });
         for (std::size_t i = 0; i < links.size(); ++i) {
             const int there = generation + generations_of(links[i]);
             if (there > limits_.down) {

@@ -126,13 +126,33 @@ Sentence founders_of(const LineGraph& graph, const std::vector<AncestorShare>& s
     return joined(parts, verbatim(", "));
 }
 
+double unknown_of(const std::vector<AncestorShare>& shares) {
+    double unknown = 0;
+    for (const auto& share : shares) {
+        unknown += share.unknown_share;
+    }
+    return unknown;
+}
+
+Sentence ancestors_of(const LineGraph& graph, const std::string& name,
+                      const std::vector<AncestorShare>& shares) {
+    const auto founders = founders_of(graph, shares);
+    if (shares.size() == 1) {
+        return say("No parent of {} is recorded.", name);
+    }
+    return shares.size() == 2 ? say("{} descends from 1 ancestor and is expected to have {}.", name, founders)
+                              : say("{} descends from {} ancestors and is expected to have {}.", name,
+                                    shares.size() - 1, founders);
+}
+
 Sentence summary_of(const LineGraph& graph, int subject, const std::vector<AncestorShare>& shares,
                     std::size_t descendants) {
-    const auto& name = graph.nodes[subject].name;
-    const auto known = shares.size() == 1 ? say("No parent of {} is recorded.", name)
-                                          : say("{} descends from {} ancestors and is expected to have {}.",
-                                                name, shares.size() - 1, founders_of(graph, shares));
-    return known + verbatim(" ") + say("Descendants in the book: {}.", descendants);
+    std::vector<Sentence> parts{ancestors_of(graph, graph.nodes[subject].name, shares)};
+    if (const double unknown = unknown_of(shares); unknown > 0) {
+        parts.push_back(say("From unknown parents: {:.3g} %.", 100 * unknown));
+    }
+    parts.push_back(say("Descendants in the book: {}.", descendants));
+    return joined(parts, verbatim(" "));
 }
 
 void add_files(const Request& request, const LineDrawing& drawing, const Sentence& title, const Run& lent,

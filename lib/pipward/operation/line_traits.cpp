@@ -16,6 +16,7 @@ struct Request {
     BookName book;
     Day as_of;
     std::string who;
+    std::string traits;
 };
 
 struct TraitRow {
@@ -52,6 +53,9 @@ Sentence seen_in(const TraitRow& row) {
         if (kin.mean && told.insert(kin.node).second) {
             parts.push_back(seen_words(*row.graph, kin));
         }
+    }
+    if (parts.empty()) {
+        parts.push_back(say("nobody"));
     }
     for (const auto who : {Relative::seed, Relative::pollen}) {
         const auto& kin = row.descent->of(who);
@@ -178,6 +182,10 @@ Outcome run(const Request& request, const Run& lent) {
     for (const int node : wanted_nodes(who, orchard, graph)) {
         std::ranges::move(trait_descent(graph, node, means), std::back_inserter(descents));
     }
+    const auto wanted = listed_names(request.traits);
+    std::erase_if(descents, [&](const TraitDescent& descent) {
+        return !wanted.empty() && std::ranges::find(wanted, descent.trait) == wanted.end();
+    });
     std::vector<TraitRow> rows;
     for (const auto& descent : descents) {
         rows.push_back({&graph, &descent});
@@ -200,11 +208,17 @@ std::unique_ptr<const Operation> line_traits() {
                         parameter(&Request::who, "traits-of", "Traits of",
                                   "An accession's name or a tree's label; everybody who is a parent where "
                                   "none is named."),
+                        parameter(&Request::traits, "only-traits", "Only traits",
+                                  "Only these traits, with commas between; all where none is named."),
                         as_of_parameter(&Request::as_of)},
          .results = {shape()},
          .examples = {{"Where a seedling has its traits from.",
-                       {{"book", "BOOK"}, {"traits-of", "17-01-01"}, {"as-of", "2026-03-20"}}},
-                      {"The traits of every parent.", {{"book", "BOOK"}, {"as-of", "2026-03-20"}}}},
+                       {{"book", "BOOK"},
+                        {"traits-of", "17-01-01"},
+                        {"only-traits", "taste, scab"},
+                        {"as-of", "2026-03-20"}}},
+                      {"The taste of every parent.",
+                       {{"book", "BOOK"}, {"only-traits", "taste"}, {"as-of", "2026-03-20"}}}},
          .run = run});
 }
 

@@ -198,6 +198,22 @@ Table rows_for(const std::string& table, const std::vector<std::string>& columns
     return rows;
 }
 
+// Columns that no row fills are left out: an older book may lack them.
+void drop_empty_columns(Table& table) {
+    for (auto column = table.shape.columns.size(); column-- > 0;) {
+        const auto at = static_cast<std::ptrdiff_t>(column);
+        const bool is_empty = std::ranges::all_of(table.rows, [&](const Row& row) {
+            return std::holds_alternative<std::monostate>(row.cells[column]);
+        });
+        if (is_empty) {
+            table.shape.columns.erase(table.shape.columns.begin() + at);
+            for (auto& row : table.rows) {
+                row.cells.erase(row.cells.begin() + at);
+            }
+        }
+    }
+}
+
 Row accession_row(const Accession& accession) {
     return {{accession.name, std::string(to_word(accession.kind)), cell(accession.species),
              cell(accession.seed_parent), cell(accession.pollen_parent), cell(accession.sport_of),
@@ -229,6 +245,7 @@ BookChange change_of(const PassportJudgement& judgement) {
     }
     for (auto* table : {&accessions, &blends}) {
         if (!table->rows.empty()) {
+            drop_empty_columns(*table);
             change.added.push_back(std::move(*table));
         }
     }

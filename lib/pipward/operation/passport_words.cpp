@@ -294,7 +294,11 @@ Passport passport_of(const Accession& accession, const PassportFacts& facts) {
     if (kind_of_status(passport["SAMPSTAT"]) != accession.kind) {
         passport["SAMPSTAT"] = status_of_kind(accession.kind);
     }
-    put(passport, "ANCEST", ancestry_of(accession));
+    // A parent that the book did not know when it was taken in still stands in the note.
+    const bool is_whole = accession.sport_of || (accession.seed_parent && accession.pollen_parent);
+    if (is_whole || !passport.contains("ANCEST")) {
+        put(passport, "ANCEST", ancestry_of(accession));
+    }
     put(passport, "ACQDATE", facts.earliest ? passport_day(*facts.earliest) : "");
     put(passport, "STORAGE", facts.stands ? "20" : "");
     put(passport, "REMARKS", own_remarks(accession, facts.blend) + note.remark);

@@ -101,7 +101,8 @@ class BoxText {
             }
         }
         add_other_parent();
-        if (const auto more = facts_.more.find(box_.node); more != facts_.more.end()) {
+        const auto more = facts_.more.find(box_.node);
+        if (more != facts_.more.end() && box_.family.empty()) {
             for (const auto& words : more->second) {
                 add(words);
             }

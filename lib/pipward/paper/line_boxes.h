@@ -30,7 +30,7 @@ struct BoxFace {
     bool is_compact = false;  ///< share and name on one line where they fit, no kind
 };
 
-inline constexpr double box_padding = 0.7;  ///< millimetres, above and below the text
+inline constexpr double box_padding = 0.6;  ///< millimetres, above and below the text
 
 /// The text of a box, line by line, in the words of a host.
 std::vector<BoxLine> box_lines(const LineBox& box, const LineView& view, const LineFacts& facts,

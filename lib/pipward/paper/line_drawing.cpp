@@ -13,12 +13,15 @@ constexpr double margin = 10;       // millimetres, all of them
 constexpr double title_room = 14;   // above the boxes
 constexpr double legend_room = 15;  // below them
 constexpr std::array sizes{9.0, 8.0, 7.0, 6.5, 6.0, 5.5};
-constexpr std::size_t most_boxes = 400;  // more never come on a page
-constexpr double narrowest_in_em = 9;    // a box narrower than that cannot be read
+constexpr std::array gaps{4.0, 2.0, 1.0, 0.6};  // between boxes
+constexpr std::size_t most_boxes = 400;    // more never come on a page
+constexpr double narrowest_in_em = 9;      // a box narrower than that cannot be read
 
-LineSpace space_of(PageSize size) {
+// Few columns stand wider apart.
+LineSpace space_of(PageSize size, int columns) {
     return {.width = size.width.value - 2 * margin,
-            .height = size.height.value - 2 * margin - title_room - legend_room};
+            .height = size.height.value - 2 * margin - title_room - legend_room,
+            .between_columns = columns > 4 ? 9.0 : 14.0};
 }
 
 struct Fitted {
@@ -27,7 +30,7 @@ struct Fitted {
     double points = 0;
 };
 
-std::optional<Fitted> fitted_at(const LineView& view, const LineFacts& facts, const LineSpace& space,
+std::optional<Fitted> fitted_at(const LineView& view, const LineFacts& facts, LineSpace space,
                                 const BoxFace& face, const Wording& wording) {
     if (face.width < narrowest_in_em * from_points(face.points).value) {
         return std::nullopt;
@@ -38,19 +41,22 @@ std::optional<Fitted> fitted_at(const LineView& view, const LineFacts& facts, co
         fitted.texts.push_back(box_lines(box, view, facts, face, wording));
         heights.push_back(box_height(fitted.texts.back(), face.points));
     }
-    auto layout = line_layout(view, heights, space);
-    if (!layout) {
-        return std::nullopt;
+    for (const double gap : gaps) {
+        space.between_boxes = gap;
+        if (auto layout = line_layout(view, heights, space)) {
+            fitted.layout = std::move(*layout);
+            return fitted;
+        }
     }
-    fitted.layout = std::move(*layout);
-    return fitted;
+    return std::nullopt;
 }
 
-std::optional<Fitted> fitted(const LineView& view, const LineFacts& facts, const LineSpace& space,
+std::optional<Fitted> fitted(const LineView& view, const LineFacts& facts, PageSize size,
                              const Wording& wording) {
     if (view.boxes.size() > most_boxes) {
         return std::nullopt;
     }
+    const auto space = space_of(size, view.column_count);
     const double width = column_width(view, space);
     for (const double points : sizes) {
         for (const bool is_compact : {false, true}) {
@@ -100,14 +106,13 @@ void give_way(const LineView& view, LineLimits& limits) {
 }  // namespace
 
 LineDrawing line_drawing(const LineFacts& facts, const LineSheet& sheet, const Wording& wording) {
-    const auto space = space_of(sheet.size);
     auto limits = sheet.limits;
     auto view = line_view(*facts.graph, facts.subject, limits);
-    auto found = fitted(view, facts, space, wording);
+    auto found = fitted(view, facts, sheet.size, wording);
     while (!found && view.boxes.size() > 1) {
         give_way(view, limits);
         view = line_view(*facts.graph, facts.subject, limits);
-        found = fitted(view, facts, space, wording);
+        found = fitted(view, facts, sheet.size, wording);
     }
     LineDrawing drawing{{sheet.size, {}}, std::move(view), {}, limits, 0};
     if (found) {

@@ -110,10 +110,10 @@ void put_words(const LineSheet& sheet, const LineView& view, const LineFacts& fa
         legend.say_it(say("three dots: the line is known further"));
     }
     if (any_of(view, [](const LineBox& box) { return box.side == LineSide::ancestor; })) {
-        legend.say_it(say("%: expected part of the genes of {} that came from there", name));
+        legend.say_it(say("% of an ancestor: expected part of the genes of {} that came from it", name));
     }
     if (any_of(view, [](const LineBox& box) { return box.side == LineSide::descendant; })) {
-        legend.say_it(say("% left of {}: that came from it", name));
+        legend.say_it(say("% of a descendant: expected part of its genes that came from {}", name));
     }
 }
 

@@ -32,7 +32,7 @@ std::vector<PaperSpot> cut_corners_of(const Box& box) {
 void put_frame(const LineBox& box, const LineInk& ink, const Box& at, Page& page) {
     const bool is_blend = box.node >= 0 && ink.facts.graph->nodes[box.node].is_blend;
     if (!box.family.empty()) {  // a sheet behind the sheet
-        const Millimetres by{0.7};
+        const Millimetres by{0.5};
         const Box behind{at.left + by, at.top - by, at.width, at.height};
         page.pieces.push_back(ShapePiece{corners_of(behind), white_paint, black_paint, {0.2}});
     }
