@@ -77,6 +77,38 @@ int upside_down(const LineView& view, const LineLayout& layout) {
     return count;
 }
 
+// Level runs of two links that lie on each other though they neither begin nor end at the same box.
+int level_overlaps(const LineView& view, const LineLayout& layout) {
+    struct Level {
+        int link = 0;
+        double y = 0;
+        double from = 0;
+        double to = 0;
+    };
+    std::vector<Level> levels;
+    for (const auto& placed : layout.links) {
+        for (std::size_t i = 1; i < placed.through.size(); ++i) {
+            const auto& a = placed.through[i - 1];
+            const auto& b = placed.through[i];
+            if (a.x < b.x) {
+                levels.push_back({placed.link, a.y, a.x, b.x});
+            }
+        }
+    }
+    int count = 0;
+    for (const auto& a : levels) {
+        for (const auto& b : levels) {
+            const bool meet = view.links[a.link].child == view.links[b.link].child ||
+                              view.links[a.link].parent == view.links[b.link].parent;
+            count += a.link < b.link && !meet && std::abs(a.y - b.y) < 0.3 &&
+                             std::min(a.to, b.to) - std::max(a.from, b.from) > 0.3
+                         ? 1
+                         : 0;
+        }
+    }
+    return count;
+}
+
 struct Drawn {
     LineGraph graph;
     LineView view;
@@ -175,12 +207,15 @@ TEST(LineLayout, PutsSeedlingsOfAFamilyInOneBoxAndDescendantsToTheLeft) {
     EXPECT_LT(made.view.columns[made.box("16-01-02")], made.view.columns[made.box("A")]);
     EXPECT_EQ(made.view.descendants_left_out, 0);
     const auto few = drawn(p, "A", {2, 1, 1});
-    EXPECT_EQ(few.view.boxes.back().more, 3) << "the family has its box; the second seedling, C and D have none";
+    EXPECT_EQ(few.view.boxes.back().more, 3)
+        << "the family has its box; the second seedling, C and D have none";
 }
 
 TEST(LineLayout, IsSoundForManyMadeUpLines) {
     int orders = 0;
     int broken = 0;
+    int overlaps = 0;
+    int links = 0;
     for (std::uint64_t seed = 1; seed <= 60; ++seed) {
         const auto p = testing::made_pedigree(6, 8, seed);
         const auto graph = line_graph(p.accessions, p.blends);
@@ -194,12 +229,15 @@ TEST(LineLayout, IsSoundForManyMadeUpLines) {
             for (const auto& box : view.boxes) {
                 EXPECT_TRUE(box.node < 0 || nodes.insert(box.node).second) << "drawn twice";
             }
+            overlaps += level_overlaps(view, *layout);
+            links += static_cast<int>(view.links.size());
             broken += upside_down(view, *layout);
             orders += static_cast<int>(view.links.size()) / 2;
         }
     }
     // Reciprocal crosses among a few parents ask for both orders now and then.
     EXPECT_LT(broken, orders / 10);
+    EXPECT_LT(overlaps, links / 50) << overlaps << " of " << links;
 }
 
 TEST(LineLayout, GivesTheSameTwice) {

@@ -86,7 +86,7 @@ TEST(LineShow, SaysWhatIsNotKnown) {
 TEST(LineShow, TakesTreeLabelsAndOffersTheNearestName) {
     NEED_SAMPLE();
     const SampleCopy sample;
-    EXPECT_TRUE(has(run(sample, "line-show", {{"who", "up-05-04"}}).files[2].content, "16-01-"));
+    EXPECT_TRUE(has(run(sample, "line-show", {{"who", "up-05-04"}}).files[2].content, "17-01-04"));
     EXPECT_TRUE(has(run(sample, "line-show", {{"who", "tansy  lane"}}).summary.text(), "Tansy Lane"));
     const auto said = complaint(sample, "line-show", {{"who", "Tansi Lane"}});
     EXPECT_TRUE(has(said, "no accession and no tree of this name")) << said;

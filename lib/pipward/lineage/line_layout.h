@@ -16,7 +16,7 @@ struct LineSpace {
     double height = 0;
     double between_columns = 9;
     double between_boxes = 1;
-    double lane = 1.2;  ///< height that a link takes where it passes a column
+    double lane = 1.8;  ///< height that a link takes where it passes a column
     double widest_box = 60;
 };
 

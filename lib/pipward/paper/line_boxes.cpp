@@ -70,12 +70,16 @@ class BoxText {
                                    : nodes[box_.family.front()].name + " … " + nodes[box_.family.back()].name;
     }
 
+    // With dots where the line is known further: behind it on the way to ancestors, else before it.
     std::string share() const {
         if (box_.side == LineSide::subject) {
-            return {};
+            return box_.goes_on ? "…" : "";
         }
-        const auto& shares = box_.side == LineSide::ancestor ? facts_.of_ancestor : facts_.of_subject;
-        return fmt::format("{}{:.3g} %", box_.is_shared ? "◆ " : "", 100 * shares[box_.node]);
+        const bool is_ancestor = box_.side == LineSide::ancestor;
+        const auto& shares = is_ancestor ? facts_.of_ancestor : facts_.of_subject;
+        return fmt::format("{}{}{:.3g} %{}", box_.goes_on && !is_ancestor ? "… " : "",
+                           box_.is_shared ? "◆ " : "", 100 * shares[box_.node],
+                           box_.goes_on && is_ancestor ? " …" : "");
     }
 
     Sentence kind() const {

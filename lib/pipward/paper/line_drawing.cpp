@@ -14,8 +14,8 @@ constexpr double title_room = 14;   // above the boxes
 constexpr double legend_room = 15;  // below them
 constexpr std::array sizes{9.0, 8.0, 7.0, 6.5, 6.0, 5.5};
 constexpr std::array gaps{4.0, 2.0, 1.0, 0.6};  // between boxes
-constexpr std::size_t most_boxes = 400;    // more never come on a page
-constexpr double narrowest_in_em = 9;      // a box narrower than that cannot be read
+constexpr std::size_t most_boxes = 400;         // more never come on a page
+constexpr double narrowest_in_em = 9;           // a box narrower than that cannot be read
 
 // Few columns stand wider apart.
 LineSpace space_of(PageSize size, int columns) {

@@ -107,7 +107,7 @@ void put_words(const LineSheet& sheet, const LineView& view, const LineFacts& fa
         legend.say_it(say("◆, double edge: stands in the line more than once, drawn once"));
     }
     if (any_of(view, [](const LineBox& box) { return box.goes_on; })) {
-        legend.say_it(say("three dots: the line is known further"));
+        legend.say_it(say("…: the line is known further"));
     }
     if (any_of(view, [](const LineBox& box) { return box.side == LineSide::ancestor; })) {
         legend.say_it(say("% of an ancestor: expected part of the genes of {} that came from it", name));

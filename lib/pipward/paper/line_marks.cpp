@@ -71,16 +71,6 @@ void put_text(const std::vector<BoxLine>& lines, const Box& at, double points, c
     }
 }
 
-// Three dots beside a box whose line is known further.
-void put_going_on(const LineBox& box, const Box& at, Page& page) {
-    const bool to_right = box.side != LineSide::descendant;
-    const auto x = to_right ? at.right() + Millimetres{1.0} : at.left - Millimetres{1.0};
-    for (int dot = 0; dot < 3; ++dot) {
-        const Millimetres step{(to_right ? 1.0 : -1.0) * dot};
-        page.pieces.push_back(DiscPiece{{x + step, at.middle().y}, {0.5}, black_paint, black_paint, {0}});
-    }
-}
-
 }  // namespace
 
 // Dark tones that stay apart for every common kind of colour blindness; dashes tell the same without any.
@@ -127,9 +117,6 @@ void put_boxes(const LineInk& ink, const std::vector<std::vector<BoxLine>>& text
         const auto at = box_of(ink.layout.boxes[i]);
         put_frame(box, ink, at, page);
         put_text(texts[i], at, ink.points, box.node < 0 ? Paint{80, 80, 80} : black_paint, page);
-        if (box.goes_on) {
-            put_going_on(box, at, page);
-        }
     }
 }
 
