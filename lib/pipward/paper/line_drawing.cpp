@@ -12,10 +12,12 @@ namespace {
 constexpr double margin = 10;       // millimetres, all of them
 constexpr double title_room = 14;   // above the boxes
 constexpr double legend_room = 15;  // below them
-constexpr std::array sizes{9.0, 8.0, 7.0, 6.5, 6.0, 5.5};
-constexpr std::array gaps{4.0, 2.0, 1.0, 0.6};  // between boxes
-constexpr std::size_t most_boxes = 400;         // more never come on a page
-constexpr double narrowest_in_em = 9;           // a box narrower than that cannot be read
+constexpr std::array sizes{11.0, 10.0, 9.0, 8.0, 7.0, 6.5, 6.0, 5.5};
+constexpr std::array gaps{8.0, 4.0, 2.0, 1.0, 0.6};  // between boxes
+constexpr std::size_t most_boxes = 400;              // more never come on a page
+constexpr double narrowest_in_em = 9;                // a box narrower than that cannot be read
+constexpr double wide_in_em = 12;  // few lines have to be broken in it; for text that could be smaller
+constexpr double small_text = 7;
 
 // Few columns stand wider apart.
 LineSpace space_of(PageSize size, int columns) {
@@ -32,7 +34,8 @@ struct Fitted {
 
 std::optional<Fitted> fitted_at(const LineView& view, const LineFacts& facts, LineSpace space,
                                 const BoxFace& face, const Wording& wording) {
-    if (face.width < narrowest_in_em * from_points(face.points).value) {
+    const double narrowest = face.points > small_text ? wide_in_em : narrowest_in_em;
+    if (face.width < narrowest * from_points(face.points).value) {
         return std::nullopt;
     }
     Fitted fitted{{}, {}, face.points};
