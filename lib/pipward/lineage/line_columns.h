@@ -26,6 +26,8 @@ struct LineColumns {
 };
 
 LineColumns line_columns(const LineView& view, const std::vector<double>& heights, const LineSpace& space);
+/// What is left free between two neighbours of a column.
+double gap_between(const ColumnItem& above, const ColumnItem& below, const LineSpace& space);
 double column_height(const LineColumns& columns, const std::vector<int>& column, const LineSpace& space);
 
 /// Sorts each column so that links cross little and seed parents stand above, then gives every item its

@@ -2,81 +2,12 @@
 #include "pipward/lineage/line_layout.h"
 
 #include <algorithm>
-#include <cmath>
-#include <numeric>
 
 #include "pipward/lineage/line_columns.h"
+#include "pipward/lineage/line_tracks.h"
 
 namespace pipward {
 namespace {
-
-// How a link runs through one gap between columns.
-struct Run {
-    int path = 0;
-    double from = 0;  // heights
-    double to = 0;
-    int track = 0;
-};
-
-constexpr double apart = 0.7;  // nearer lines could not be told from each other
-
-// A level part that arrives at a height where another one leaves: the other must have turned before.
-bool must_turn_first(const Run& first, const Run& second) {
-    return first.path != second.path && std::abs(second.to - first.from) < apart &&
-           std::abs(first.to - first.from) >= apart;
-}
-
-// Runs in an order in which who must turn first comes first; of circles the topmost.
-std::vector<std::size_t> turning_order(const std::vector<Run>& runs) {
-    std::vector<int> before(runs.size());
-    for (std::size_t i = 0; i < runs.size(); ++i) {
-        before[i] = static_cast<int>(
-            std::ranges::count_if(runs, [&](const Run& run) { return must_turn_first(run, runs[i]); }));
-    }
-    std::vector<std::size_t> open(runs.size());
-    std::iota(open.begin(), open.end(), std::size_t{0});
-    std::vector<std::size_t> order;
-    while (!open.empty()) {
-        const auto next = std::ranges::min_element(open, {}, [&](std::size_t i) { return before[i]; });
-        order.push_back(*next);
-        for (const auto i : open) {
-            before[i] -= must_turn_first(runs[*next], runs[i]) ? 1 : 0;
-        }
-        open.erase(next);
-    }
-    return order;
-}
-
-// Or so near end to end that one would seem to go on in the other.
-bool lie_on_each_other(const Run& a, const Run& b) {
-    constexpr double end_to_end = 2.5;
-    return std::min(a.from, a.to) < std::max(b.from, b.to) + end_to_end &&
-           std::min(b.from, b.to) < std::max(a.from, a.to) + end_to_end;
-}
-
-// Upright parts that would lie on each other get tracks of their own.
-int give_tracks(std::vector<Run>& runs) {
-    std::ranges::sort(runs, {},
-                      [](const Run& run) { return std::pair(std::min(run.from, run.to), run.path); });
-    int tracks = 1;
-    std::vector<std::size_t> given;
-    for (const auto i : turning_order(runs)) {
-        auto& run = runs[i];
-        for (const auto other : given) {
-            run.track =
-                must_turn_first(runs[other], run) ? std::max(run.track, runs[other].track + 1) : run.track;
-        }
-        const auto is_taken = [&](std::size_t other) {
-            return runs[other].track == run.track && lie_on_each_other(runs[other], run);
-        };
-        while (std::ranges::any_of(given, is_taken)) {
-            ++run.track;
-        }
-        tracks = std::max(tracks, run.track + 1);
-        given.push_back(i);
-    }
-    return tracks;
-}
 
 class Routing {
   public:
@@ -137,7 +68,7 @@ class Routing {
     }
 
     // The heights at which a link crosses the gap right of a column; nothing where it does not.
-    std::optional<Run> run_of(int link, int column) const {
+    std::optional<LinkRun> run_of(int link, int column) const {
         const auto& ends = view_.links[link];
         const int first = view_.columns[ends.child];
         const int last = view_.columns[ends.parent];
@@ -146,7 +77,7 @@ class Routing {
         }
         const auto& lanes = columns_.lanes[link];
         const auto passed = static_cast<std::size_t>(column - first);
-        Run run{link, out_[link], in_[link], 0};
+        LinkRun run{link, out_[link], in_[link], 0};
         if (passed > 0) {
             run.from = columns_.items[lanes[passed - 1]].middle;
         }
@@ -157,7 +88,7 @@ class Routing {
     }
 
     void route_gap(int column, std::vector<PlacedLink>& placed) const {
-        std::vector<Run> runs;
+        std::vector<LinkRun> runs;
         for (std::size_t i = 0; i < view_.links.size(); ++i) {
             if (const auto run = run_of(static_cast<int>(i), column)) {
                 runs.push_back(*run);
@@ -168,7 +99,7 @@ class Routing {
         const double left = column * (width + space_.between_columns) + width;
         for (const auto& run : runs) {
             const double x = left + space_.between_columns * (run.track + 1) / (tracks + 1);
-            auto& through = placed[run.path].through;
+            auto& through = placed[run.link].through;
             if (through.empty()) {
                 through.push_back({left, run.from});
             }

@@ -33,6 +33,9 @@ std::string passport_day(Day day);
 std::optional<AccessionKind> kind_of_status(std::string_view code);
 std::string status_of_kind(AccessionKind kind);  ///< empty for an unknown kind
 
+/// "apple" and "pear", by genus; empty for any other.
+std::string crop_of(const std::string& genus);
+
 /// What the book knows of an accession, with what its note has kept of other descriptors. `earliest` is the
 /// first planting of a tree of it, `stands` whether one is standing.
 struct PassportFacts {
