@@ -13,7 +13,11 @@ class Routing {
   public:
     Routing(const LineView& view, const LineColumns& columns, const std::vector<PlacedBox>& boxes,
             const LineSpace& space)
-        : view_(view), columns_(columns), boxes_(boxes), space_(space) {
+        : between_tracks(space.between_columns),
+          view_(view),
+          columns_(columns),
+          boxes_(boxes),
+          space_(space) {
         set_doors();
     }
 
@@ -31,6 +35,8 @@ class Routing {
         }
         return placed;
     }
+
+    double between_tracks;
 
   private:
     // Links leave a child and enter a parent one below the other, in the order of where they come from.
@@ -87,7 +93,7 @@ class Routing {
         return run;
     }
 
-    void route_gap(int column, std::vector<PlacedLink>& placed) const {
+    void route_gap(int column, std::vector<PlacedLink>& placed) {
         std::vector<LinkRun> runs;
         for (std::size_t i = 0; i < view_.links.size(); ++i) {
             if (const auto run = run_of(static_cast<int>(i), column)) {
@@ -95,6 +101,7 @@ class Routing {
             }
         }
         const int tracks = give_tracks(runs);
+        between_tracks = std::min(between_tracks, space_.between_columns / (tracks + 1));
         const double width = column_width(view_, space_);
         const double left = column * (width + space_.between_columns) + width;
         for (const auto& run : runs) {
@@ -146,7 +153,9 @@ std::optional<LineLayout> line_layout(const LineView& view, const std::vector<do
         layout.boxes.push_back({view.columns[i] * (width + space.between_columns),
                                 item.middle - item.height / 2, width, item.height});
     }
-    layout.links = Routing(view, columns, layout.boxes, space).links();
+    Routing routing(view, columns, layout.boxes, space);
+    layout.links = routing.links();
+    layout.between_tracks = routing.between_tracks;
     return layout;
 }
 

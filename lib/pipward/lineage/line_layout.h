@@ -44,6 +44,7 @@ struct PlacedLink {
 struct LineLayout {
     std::vector<PlacedBox> boxes;  ///< one a box of the view
     std::vector<PlacedLink> links;
+    double between_tracks = 0;  ///< least distance at which upright runs of links lie side by side
 };
 
 /// How wide each column's boxes are.

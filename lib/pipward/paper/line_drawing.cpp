@@ -18,6 +18,7 @@ constexpr std::size_t most_boxes = 400;              // more never come on a pag
 constexpr double narrowest_in_em = 9;                // a box narrower than that cannot be read
 constexpr double wide_in_em = 12;  // few lines have to be broken in it; for text that could be smaller
 constexpr double small_text = 7;
+constexpr double nearest_lines = 0.8;  // millimetres; nearer ones could not be followed
 
 // Few columns stand wider apart.
 LineSpace space_of(PageSize size, int columns) {
@@ -46,7 +47,8 @@ std::optional<Fitted> fitted_at(const LineView& view, const LineFacts& facts, Li
     }
     for (const double gap : gaps) {
         space.between_boxes = gap;
-        if (auto layout = line_layout(view, heights, space)) {
+        auto layout = line_layout(view, heights, space);
+        if (layout && layout->between_tracks >= nearest_lines) {
             fitted.layout = std::move(*layout);
             return fitted;
         }
