@@ -162,6 +162,7 @@ Findings check_orchard(const Orchard& orchard, Day as_of, const UnreadRows& unre
     check_warmth(orchard, findings);
     check_accessions(orchard, findings);
     check_pedigree(orchard, findings);
+    check_descent(orchard, findings);
     check_blends(orchard, names, findings);
     check_goals(orchard, names, as_of, findings);
     check_pollen(orchard, as_of, findings);

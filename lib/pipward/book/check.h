@@ -48,6 +48,8 @@ void check_warmth(const Orchard& orchard, Findings& findings);
 void check_time_of_bloom(const Orchard& orchard, Day as_of, Findings& findings);
 void check_accessions(const Orchard& orchard, Findings& findings);
 void check_pedigree(const Orchard& orchard, Findings& findings);
+/// Parents younger than their children, and sports with parents of their own.
+void check_descent(const Orchard& orchard, Findings& findings);
 void check_blends(const Orchard& orchard, const Names& names, Findings& findings);
 void check_goals(const Orchard& orchard, const Names& names, Day as_of, Findings& findings);
 void check_pollen(const Orchard& orchard, Day as_of, Findings& findings);

@@ -62,6 +62,9 @@ Parents parents_of(const Orchard& orchard) {
     Parents parents;
     for (const auto& accession : orchard.accessions) {
         auto& known = parents[accession.name];
+        if (accession.sport_of) {
+            known.push_back(*accession.sport_of);
+        }
         for (const auto& parent : {accession.seed_parent, accession.pollen_parent}) {
             if (!parent) {
                 continue;
@@ -101,8 +104,44 @@ Sentence circle_text(Path::const_iterator first, Path::const_iterator end) {
     return joined(names, verbatim(" -> "));
 }
 
-Finding circle(const Path& path, const std::string& met_again) {
+// What each accession is recorded to be a sport of.
+using Sports = std::map<std::string, std::string>;
+
+Sports sports_of(const Orchard& orchard) {
+    Sports sports;
+    for (const auto& accession : orchard.accessions) {
+        if (accession.sport_of) {
+            sports.try_emplace(accession.name, *accession.sport_of);
+        }
+    }
+    return sports;
+}
+
+// Whether every step of the circle is from a sport to its original.
+bool is_of_sports(Path::const_iterator first, Path::const_iterator end, const Sports& sports) {
+    for (auto step = first; step != end; ++step) {
+        const auto& next = step + 1 == end ? *first->name : *(step + 1)->name;
+        const auto sport = sports.find(*step->name);
+        if (sport == sports.end() || sport->second != next) {
+            return false;
+        }
+    }
+    return true;
+}
+
+Finding circle(const Path& path, const std::string& met_again, const Sports& sports) {
     const auto first = std::ranges::find(path, met_again, [](const Step& step) { return *step.name; });
+    if (path.end() - first == 1 && is_of_sports(first, path.end(), sports)) {
+        return error({"accession", met_again, "sport_of", met_again},
+                     say("The accession is recorded as a sport of itself."),
+                     say("Name the accession that it came from, or clear the field."));
+    }
+    if (is_of_sports(first, path.end(), sports)) {
+        return error(
+            {"accession", met_again, "sport_of", sports.at(met_again)},
+            say("Accessions are sports of each other in a circle: {}.", circle_text(first, path.end())),
+            say("Clear the field of the one that was there first."));
+    }
     return error({"accession", met_again, "seed_parent, pollen_parent"},
                  say("The accession is among its own ancestors: {}, each recorded as a child of the "
                      "next.",
@@ -112,8 +151,8 @@ Finding circle(const Path& path, const std::string& met_again) {
 
 // Walks to the ancestors with a stack of its own: a pedigree from elsewhere may be deep. A name met again
 // while it is still open is its own ancestor.
-void find_circles(const Parents& parents, const std::string& start, std::map<std::string, Visit>& visits,
-                  std::set<std::string>& told, Findings& findings) {
+void find_circles(const Parents& parents, const Sports& sports, const std::string& start,
+                  std::map<std::string, Visit>& visits, std::set<std::string>& told, Findings& findings) {
     Path path{{&start, 0}};
     visits[start] = Visit::open;
     while (!path.empty()) {
@@ -129,7 +168,7 @@ void find_circles(const Parents& parents, const std::string& start, std::map<std
             visits[parent] = Visit::open;
             path.push_back({&parent, 0});
         } else if (visit->second == Visit::open && told.insert(parent).second) {
-            findings.push_back(circle(path, parent));
+            findings.push_back(circle(path, parent, sports));
         }
     }
 }
@@ -144,11 +183,12 @@ void check_accessions(const Orchard& orchard, Findings& findings) {
 
 void check_pedigree(const Orchard& orchard, Findings& findings) {
     const auto parents = parents_of(orchard);
+    const auto sports = sports_of(orchard);
     std::map<std::string, Visit> visits;
     std::set<std::string> told;
     for (const auto& [name, unused] : parents) {
         if (!visits.contains(name)) {
-            find_circles(parents, name, visits, told, findings);
+            find_circles(parents, sports, name, visits, told, findings);
         }
     }
 }

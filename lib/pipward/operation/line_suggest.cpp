@@ -61,7 +61,11 @@ SuggestionParents parents_of(const Request& request, const Orchard& orchard, Fin
 }
 
 SuggestionRules rules_of(const Request& request, const SuggestionParents& parents) {
-    return {parents.additive_variance, parents.bar, request.wanted, request.confidence, request.most_kinship};
+    return {.additive_variance = parents.additive_variance,
+            .bar = parents.bar,
+            .wanted = request.wanted,
+            .confidence = request.confidence.value,
+            .most_kinship = request.most_kinship};
 }
 
 /// Crosses of which one side does not show the wished-for trait are left out.

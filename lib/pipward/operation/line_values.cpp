@@ -5,12 +5,12 @@
 #include <map>
 #include <set>
 
-#include "pipward/lineage/breeding_values.h"
 #include "pipward/operation/column_of.h"
 #include "pipward/operation/common_parameters.h"
 #include "pipward/operation/complaint.h"
 #include "pipward/operation/list.h"
 #include "pipward/operation/read_checked.h"
+#include "pipward/operation/trait_values.h"
 #include "pipward/record/words.h"
 #include "pipward/value/nearest.h"
 
@@ -19,16 +19,13 @@ namespace {
 
 using enum CellType;
 
-// Fewer say more about chance than about trees: common practice, no source.
-constexpr std::size_t least_scores = 10;
-constexpr std::size_t least_accessions = 5;
 constexpr double least_reliability = 0.005;
 
 struct Request {
     BookName book;
     Day as_of;
     std::string trait;
-    double heritability = 0.35;
+    double heritability = usual_heritability;
     std::optional<double> repeatability;
 };
 
@@ -85,97 +82,10 @@ TableShape shape() {
                               columns());
 }
 
-void refuse_unknown_trait(const Orchard& orchard, const std::string& trait) {
-    std::set<std::string> scored;
-    for (const auto& score : orchard.trait_scores) {
-        scored.insert(score.trait);
-    }
-    if (scored.contains(trait)) {
-        return;
-    }
-    constexpr std::size_t most_listed = 12;
-    const std::vector<std::string> known(scored.begin(), scored.end());
-    const auto near = known.size() > most_listed ? nearest_few(trait, known) : known;
-    throw Error(Trouble::input,
-                about_parameter("trait", trait, say("No tree was scored for this trait."),
-                                known.empty()  ? say("The book has no scores yet; note them with note-score.")
-                                : near.empty() ? say("Ask for a trait that was scored.")
-                                               : say("The traits that were scored are: {}.",
-                                                     fmt::format("{}", fmt::join(near, ", ")))));
-}
-
-// The scores of the trait, by accession and as the model wants them.
-struct Scores {
-    std::map<std::string, std::vector<double>> of;
-    std::vector<ScoreRecord> records;
-    std::map<int, int> years;  // group by year
-    std::set<int> members;
-    Findings left_out;
-};
-
-Finding left_out(const TraitScore& score, Sentence why, Sentence remedy) {
-    return {Level::warning, "trait_score", score.tree, "tree", score.tree, std::move(why), std::move(remedy)};
-}
-
-std::map<std::string, const Tree*> trees_by_label(const Orchard& orchard) {
-    std::map<std::string, const Tree*> trees;
-    for (const auto& tree : orchard.trees) {
-        trees.try_emplace(tree.label, &tree);
-    }
-    return trees;
-}
-
-void add_score(Scores& scores, const PedigreeOrder& order, const std::string& accession,
-               const TraitScore& score) {
-    scores.of[accession].push_back(score.score);
-    const auto member = order.number.find(accession);
-    if (member == order.number.end() || !order.members[member->second].reckoned) {
-        return;
-    }
-    const auto next = static_cast<int>(scores.years.size());
-    const int group = scores.years.try_emplace(parts_of(score.scored_on).year, next).first->second;
-    scores.records.push_back({member->second, group, score.score});
-    scores.members.insert(member->second);
-}
-
-Scores scores_of(const Orchard& orchard, const PedigreeOrder& order, const Request& request) {
-    Scores scores;
-    const auto trees = trees_by_label(orchard);
-    std::set<std::string> told;
-    for (const auto& score : orchard.trait_scores) {
-        if (score.trait != request.trait || score.scored_on > request.as_of) {
-            continue;
-        }
-        const auto tree = trees.find(score.tree);
-        if (tree != trees.end() && tree->second->accession) {
-            add_score(scores, order, *tree->second->accession, score);
-        } else if (told.insert(score.tree).second) {
-            scores.left_out.push_back(left_out(score,
-                                               say("The scores of this tree are left out: nobody wrote down "
-                                                   "which accession it is."),
-                                               say("Give the tree its accession.")));
-        }
-    }
-    return scores;
-}
-
-void refuse_too_few(const Scores& scores, const Request& request) {
-    if (scores.records.size() >= least_scores && scores.members.size() >= least_accessions) {
-        return;
-    }
-    throw Error(
-        Trouble::input,
-        about_parameter("trait", request.trait,
-                        say("Too few scores: {} of {} diploid accessions up to {}. Breeding values need {} "
-                            "scores of {} accessions, or they tell of chance.",
-                            scores.records.size(), scores.members.size(), to_iso(request.as_of), least_scores,
-                            least_accessions),
-                        say("Score more trees, or look at the scores themselves.")));
-}
-
 ScoreVariance variance_of(const Request& request) {
-    const double h2 = request.heritability;
-    return {h2, request.repeatability.value_or(h2 + (1 - h2) / 4)};
+    auto variance = usual_variance(request.heritability);
+    variance.repeatability = request.repeatability.value_or(variance.repeatability);
+    return variance;
 }
 
 Sentence note_of(const PedigreeMember& member, const std::string& name, int own_scores) {
@@ -196,7 +106,7 @@ Sentence note_of(const PedigreeMember& member, const std::string& name, int own_
 }
 
 // Every accession with a record, and parents with a name only.
-std::vector<ValueRow> rows_of(const Orchard& orchard, const PedigreeOrder& order, const Scores& scores,
+std::vector<ValueRow> rows_of(const Orchard& orchard, const PedigreeOrder& order, const TraitScores& scores,
                               const BreedingValues& values) {
     std::map<std::string, AccessionKind> kinds;
     for (const auto& accession : orchard.accessions) {
@@ -239,7 +149,7 @@ void rank(std::vector<ValueRow>& rows) {
     }
 }
 
-Sentence summary_of(const Request& request, const Scores& scores) {
+Sentence summary_of(const Request& request, const TraitScores& scores) {
     const auto variance = variance_of(request);
     const auto seasons = scores.years.size() == 1 ? say("1 season") : say("{} seasons", scores.years.size());
     return say(
@@ -262,21 +172,15 @@ Findings check(const Request& request) {
 Outcome run(const Request& request, const Run& lent) {
     const auto reading = read_checked(request.book, request.as_of, lent);
     const auto& orchard = reading.orchard;
-    refuse_unknown_trait(orchard, request.trait);
     const auto order = pedigree_order(orchard.accessions, orchard.blend_members);
     if (!order.loops.empty()) {
         throw Error(Trouble::input, order.loops);
     }
-    const auto scores = scores_of(orchard, order, request);
-    refuse_too_few(scores, request);
+    const auto scores = scores_of(orchard, order, request.trait, request.as_of, "trait");
     lent.step(0.3, say("Reckoning the breeding values"));
-    const auto values = breeding_values(kinship_factors(order.members), scores.records, variance_of(request));
-    if (!values) {
-        throw Error(Trouble::input,
-                    about_parameter("trait", request.trait, say("The equations cannot be solved."),
-                                    say("Look for scores that are far out of the way.")));
-    }
-    auto rows = rows_of(orchard, order, scores, *values);
+    const auto values = values_of(scores, kinship_factors(order.members), variance_of(request), request.trait,
+                                  request.as_of, "trait");
+    auto rows = rows_of(orchard, order, scores, values);
     const auto dropped = std::erase_if(rows, [](const ValueRow& row) {
         return row.scores == 0 && (!row.value || row.value->reliability < least_reliability);
     });
@@ -304,22 +208,19 @@ std::unique_ptr<const Operation> line_values() {
                    "and those of all its relatives, with the seasons' differences taken out. Unknown "
                    "parents count as founders, a blend as a mixture of its members; triploids and what "
                    "comes of them are left out. Where there are too few scores it says so."},
-         .parameters =
-             {book_parameter(&Request::book),
-              parameter(&Request::trait, "trait", "Trait", "What was scored, always in the same word.")
-                  .required(),
-              parameter(&Request::heritability, "heritability", "Heritability",
-                        "The part of the differences between scores of one season that is handed on to "
-                        "children; a judgement, not an estimate.")
-                  .in("of 1")
-                  .between(0.01, 0.95),
-              parameter(&Request::repeatability, "repeatability", "Repeatability",
-                        "The part that comes back in every score of an accession; the heritability and a "
-                        "quarter of what it leaves where not given.")
-                  .in("of 1")
-                  .between(0.01, 0.99)
-                  .advanced(),
-              as_of_parameter(&Request::as_of)},
+         .parameters = {book_parameter(&Request::book),
+                        parameter(&Request::trait, "trait", "Trait",
+                                  "What was scored, always in the same word.")
+                            .required(),
+                        heritability_parameter(&Request::heritability),
+                        parameter(
+                            &Request::repeatability, "repeatability", "Repeatability",
+                            "The part that comes back in every score of an accession; the heritability and a "
+                            "quarter of what it leaves where not given.")
+                            .in("of 1")
+                            .between(0.01, 0.99)
+                            .advanced(),
+                        as_of_parameter(&Request::as_of)},
          .results = {shape()},
          .examples = {{"Which accession hands on large fruit.",
                        {{"book", "BOOK"}, {"as-of", "2026-03-20"}, {"trait", "fruit_mass_g"}}}},

@@ -13,7 +13,8 @@ std::span<const std::unique_ptr<const Operation>> operations() {
         note_bloom(),     note_pollination(), note_pollen_test(), note_pick(),      note_seed_lot(),
         note_sprouts(),   note_seed_out(),    note_score(),       note_undo(),      seed_status(),
         seed_cold(),      seed_trial(),       pick_list(),        row_assign(),     first_fruit(),
-        line_kinship(),   line_values(),      line_suggest(),     tree_find(),      tree_near(),
+        line_show(),      line_traits(),      line_alleles(),     line_kinship(),   line_values(),
+        line_suggest(),   passport_export(),  passport_import(),  tree_find(),      tree_near(),
         walk_order(),     field_map(),        label_sheet(),
     };
     return all;

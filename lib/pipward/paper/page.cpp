@@ -7,7 +7,8 @@ LinePiece outline_of(const Box& box, Millimetres width, Paint paint) {
     const PaperSpot start{box.left, box.top};
     return {{start, {box.right(), box.top}, {box.right(), box.bottom()}, {box.left, box.bottom()}, start},
             width,
-            paint};
+            paint,
+            {}};
 }
 
 }  // namespace pipward

@@ -46,6 +46,7 @@ struct LinePiece {
     std::vector<PaperSpot> through;
     Millimetres width{0.2};
     Paint paint = black_paint;
+    std::vector<Millimetres> dashes{};  ///< drawn, left out, drawn ...; none: an unbroken line
 };
 
 /// A closed shape.

@@ -72,7 +72,13 @@ void Drawing::operator()(const LinePiece& piece) const {
     choose(piece.paint);
     cairo_set_line_width(pen, to_points(piece.width));
     cairo_set_line_join(pen, CAIRO_LINE_JOIN_MITER);
+    std::vector<double> dashes;
+    for (const auto length : piece.dashes) {
+        dashes.push_back(to_points(length));
+    }
+    cairo_set_dash(pen, dashes.data(), static_cast<int>(dashes.size()), 0);
     cairo_stroke(pen);
+    cairo_set_dash(pen, nullptr, 0, 0);
 }
 
 void Drawing::operator()(const ShapePiece& piece) const {

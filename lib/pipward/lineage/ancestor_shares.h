@@ -1,0 +1,33 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include <cstdint>
+#include <vector>
+
+#include "pipward/lineage/line_graph.h"
+
+namespace pipward {
+
+/// What an accession has of an ancestor.
+struct AncestorShare {
+    int node = 0;              ///< into LineGraph::nodes
+    double share = 0;          ///< expected part of the genes, 0..1
+    int nearest = 0;           ///< generations back by the shortest way; 0 for the original of a sport
+    int farthest = 0;          ///< by the longest
+    std::int64_t ways = 0;     ///< by which it is an ancestor; most_ways where there are more
+    bool by_blend = false;     ///< some way goes through a blend: what came by it is an expectation twice
+    bool is_founder = false;   ///< nothing is recorded of its parents
+    double unknown_share = 0;  ///< of the subject, what came from an unknown parent of this one
+};
+
+inline constexpr std::int64_t most_ways = 1'000'000'000;
+
+/// The subject itself first, then every ancestor, blends left out, by share falling, then by name. Each
+/// parent gives half; shares of grandparents and beyond are means over what meiosis may do, not facts of this
+/// one plant. The shares of founders and the unknown shares add up to 1.
+std::vector<AncestorShare> ancestor_shares(const LineGraph& graph, int subject);
+
+/// What every node has of `ancestor`: 1 for itself, 0 where it does not descend from it.
+std::vector<double> shares_of_ancestor(const LineGraph& graph, int ancestor);
+
+}  // namespace pipward

@@ -1,0 +1,87 @@
+// SPDX-License-Identifier: MIT
+#include "pipward/lineage/line_columns.h"
+
+#include <algorithm>
+#include <map>
+
+namespace pipward {
+namespace {
+
+void join(LineColumns& columns, int younger, int older) {
+    columns.items[younger].older.push_back(older);
+    columns.items[older].younger.push_back(younger);
+}
+
+void add_link(LineColumns& columns, const LineView& view, const BoxLink& link, const LineSpace& space) {
+    auto& lanes = columns.lanes.emplace_back();
+    int last = link.child;
+    for (int column = view.columns[link.child] + 1; column < view.columns[link.parent]; ++column) {
+        const auto lane = static_cast<int>(columns.items.size());
+        columns.items.push_back({.column = column, .height = space.lane, .is_lane = true});
+        columns.columns[column].push_back(lane);
+        lanes.push_back(lane);
+        join(columns, last, lane);
+        last = lane;
+    }
+    join(columns, last, link.parent);
+}
+
+// The first item of a link right of the child, which is a lane where the parent stands farther away.
+int first_item(const LineColumns& columns, const LineView& view, std::size_t link) {
+    return columns.lanes[link].empty() ? view.links[link].parent : columns.lanes[link].front();
+}
+
+void add_orders(const LineView& view, LineColumns& columns) {
+    std::map<int, std::pair<int, int>> of_child;  // links: seed, pollen
+    for (std::size_t i = 0; i < view.links.size(); ++i) {
+        auto& [seed, pollen] = of_child.try_emplace(view.links[i].child, -1, -1).first->second;
+        seed = view.links[i].role == LineRole::seed ? static_cast<int>(i) : seed;
+        pollen = view.links[i].role == LineRole::pollen ? static_cast<int>(i) : pollen;
+    }
+    for (const auto& [child, links] : of_child) {
+        const auto [seed, pollen] = links;
+        if (seed < 0 || pollen < 0 || view.links[seed].parent == view.links[pollen].parent) {
+            continue;
+        }
+        const int above = view.links[seed].parent;
+        const int below = view.links[pollen].parent;
+        if (view.columns[above] == view.columns[below]) {
+            columns.items[above].below.push_back(below);
+        } else {
+            const int lane_above = first_item(columns, view, static_cast<std::size_t>(seed));
+            columns.items[lane_above].below.push_back(
+                first_item(columns, view, static_cast<std::size_t>(pollen)));
+        }
+    }
+}
+
+}  // namespace
+
+LineColumns line_columns(const LineView& view, const std::vector<double>& heights, const LineSpace& space) {
+    LineColumns columns;
+    columns.columns.resize(static_cast<std::size_t>(view.column_count));
+    for (std::size_t i = 0; i < view.boxes.size(); ++i) {
+        columns.items.push_back({.column = view.columns[i], .height = heights[i]});
+        columns.columns[view.columns[i]].push_back(static_cast<int>(i));
+    }
+    for (const auto& link : view.links) {
+        add_link(columns, view, link, space);
+    }
+    add_orders(view, columns);
+    return columns;
+}
+
+double gap_between(const ColumnItem& above, const ColumnItem& below, const LineSpace& space) {
+    return above.is_lane && below.is_lane ? 0.0 : space.between_boxes;
+}
+
+double column_height(const LineColumns& columns, const std::vector<int>& column, const LineSpace& space) {
+    double height = 0;
+    for (std::size_t i = 0; i < column.size(); ++i) {
+        const auto& item = columns.items[column[i]];
+        height += item.height + (i > 0 ? gap_between(columns.items[column[i - 1]], item, space) : 0);
+    }
+    return height;
+}
+
+}  // namespace pipward

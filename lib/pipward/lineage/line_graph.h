@@ -1,0 +1,51 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include <map>
+#include <span>
+#include <string>
+#include <vector>
+
+#include "pipward/record/orchard.h"
+#include "pipward/value/finding.h"
+
+/// Who descends from whom, as a graph: what drawings, shares and notations of a line are made from.
+namespace pipward {
+
+enum class LineRole { seed, pollen, member, sport };
+
+struct LineLink {
+    int child = 0;
+    int parent = 0;  ///< both into LineGraph::nodes
+    LineRole role = LineRole::seed;
+    double share = 1;  ///< of a blend's member in it, 0..1; else 1
+};
+
+struct LineNode {
+    std::string name;
+    const Accession* record = nullptr;  ///< null for a blend, and for a name that has no record
+    bool is_blend = false;
+};
+
+struct LineGraph {
+    std::vector<LineNode> nodes;  ///< every parent stands before its children
+    std::vector<std::vector<LineLink>>
+        parents;  ///< by node: seed parent, pollen parent; a blend's members; a sport's original only
+    std::vector<std::vector<LineLink>> children;  ///< by node, in the order of nodes
+    std::map<std::string, int> number;            ///< by name
+
+    const LineLink* parent(int node, LineRole role) const;
+};
+
+/// What an ancestor passes on by a link: half to a child, all of it to a sport, its share to a blend.
+double passed_on(const LineLink& link);
+/// Generations that a link spans: none between an original and its sport, a blend and its member.
+int generations_of(const LineLink& link);
+
+/// Every accession, blend and parent that has a name only. The genes of a sport are its original's: its own
+/// parents are passed over. The records must outlive the graph; a second record of a name is passed over.
+/// Shares of a blend that are missing divide what the others leave; shares above 1 are scaled down, and what
+/// they fall short of 1 is unknown pollen. Throws Error (input) where accessions are their own ancestors.
+LineGraph line_graph(std::span<const Accession> accessions, std::span<const BlendMember> blends);
+
+}  // namespace pipward

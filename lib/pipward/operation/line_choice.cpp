@@ -1,0 +1,121 @@
+// SPDX-License-Identifier: MIT
+#include "pipward/operation/line_choice.h"
+
+#include <algorithm>
+#include <set>
+
+#include "pipward/operation/complaint.h"
+#include "pipward/operation/place_reading.h"
+#include "pipward/value/nearest.h"
+
+namespace pipward {
+namespace {
+
+std::string plain(std::string_view name) {
+    std::string text;
+    for (const char letter : name) {
+        const bool is_blank = letter == ' ' || letter == '\t';
+        if (!is_blank || (!text.empty() && text.back() != ' ')) {
+            text += is_blank ? ' ' : letter >= 'A' && letter <= 'Z' ? static_cast<char>(letter + 32) : letter;
+        }
+    }
+    return text.ends_with(' ') ? text.substr(0, text.size() - 1) : text;
+}
+
+std::optional<std::string> only_one_like(const Orchard& orchard, const std::string& who) {
+    std::set<std::string> found;
+    for (const auto& accession : orchard.accessions) {
+        if (plain(accession.name) == plain(who)) {
+            found.insert(accession.name);
+        }
+    }
+    return found.size() == 1 ? std::optional{*found.begin()} : std::nullopt;
+}
+
+Sentence offer(const Orchard& orchard, const std::string& who) {
+    std::vector<std::string> names;
+    for (const auto& accession : orchard.accessions) {
+        names.push_back(accession.name);
+    }
+    for (const auto& tree : orchard.trees) {
+        names.push_back(tree.label);
+    }
+    const auto near = nearest_few(who, names);
+    if (near.empty()) {
+        return say("Give the name of an accession or the label of a tree as it stands in the book.");
+    }
+    std::vector<Sentence> offered;
+    for (const auto& name : near) {
+        offered.push_back(verbatim(name));
+    }
+    return say("The nearest names are: {}.", joined(offered, verbatim(", ")));
+}
+
+}  // namespace
+
+BookReading read_line(const std::string& location) {
+    auto reading = read_tables(location, {"tree", "accession", "blend", "cross_goal", "trait_score"});
+    if (reading.orchard.accessions.empty() && has_errors(reading.findings)) {
+        throw Error(Trouble::input, std::move(reading.findings));
+    }
+    for (auto& finding : reading.findings) {
+        finding.level = finding.level == Level::error ? Level::warning : finding.level;
+    }
+    return reading;
+}
+
+std::optional<std::string> accession_meant(const Orchard& orchard, const std::string& who,
+                                           const std::string& key, Findings& findings) {
+    if (std::ranges::find(orchard.accessions, who, &Accession::name) != orchard.accessions.end()) {
+        return who;
+    }
+    if (auto found = only_one_like(orchard, who)) {
+        return found;
+    }
+    const auto tree = tree_labelled(orchard, who);
+    if (tree && orchard.trees[*tree].accession) {
+        return orchard.trees[*tree].accession;
+    }
+    findings.push_back(
+        tree ? about_parameter(key, who, say("It is not recorded of which accession this tree is."),
+                               say("Name its accession in the book."))
+             : about_parameter(key, who, say("The book has no accession and no tree of this name."),
+                               offer(orchard, who)));
+    return std::nullopt;
+}
+
+std::vector<std::string> listed_names(std::string_view text) {
+    std::vector<std::string> names;
+    while (!text.empty()) {
+        const auto end = std::min(text.find_first_of(",;"), text.size());
+        const auto part = text.substr(0, end);
+        const auto first = part.find_first_not_of(' ');
+        if (first != part.npos) {
+            names.emplace_back(part.substr(first, part.find_last_not_of(' ') - first + 1));
+        }
+        text.remove_prefix(std::min(end + 1, text.size()));
+    }
+    return names;
+}
+
+std::vector<TraitScore> scores_until(const Orchard& orchard, Day as_of) {
+    std::vector<TraitScore> scores;
+    std::ranges::copy_if(orchard.trait_scores, std::back_inserter(scores),
+                         [&](const TraitScore& score) { return score.scored_on <= as_of; });
+    return scores;
+}
+
+std::vector<std::string> traits_of(const Orchard& orchard) {
+    std::set<std::string> traits;
+    for (const auto& score : orchard.trait_scores) {
+        traits.insert(score.trait);
+    }
+    return {traits.begin(), traits.end()};
+}
+
+Sentence mean_words(const std::string& trait, const TraitMean& mean) {
+    return mean.trees == 1 ? say("{} {:.3g} (1 tree)", trait, mean.mean)
+                           : say("{} {:.3g} ({} trees)", trait, mean.mean, mean.trees);
+}
+
+}  // namespace pipward

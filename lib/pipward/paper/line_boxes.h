@@ -1,0 +1,41 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include <map>
+#include <string>
+#include <vector>
+
+#include "pipward/lineage/line_view.h"
+
+namespace pipward {
+
+/// What a drawing of a line tells in each box beside the name.
+struct LineFacts {
+    const LineGraph* graph = nullptr;
+    int subject = 0;
+    std::vector<double> of_ancestor;            ///< by node: what the subject has of it, 0..1
+    std::vector<double> of_subject;             ///< by node: what it has of the subject, 0..1
+    std::map<int, std::vector<Sentence>> more;  ///< by node: lines to add, such as means of traits
+};
+
+struct BoxLine {
+    std::string text;
+    bool is_bold = false;
+};
+
+/// How the text of a box is broken.
+struct BoxFace {
+    double points = 8;
+    double width = 40;        ///< of the box, millimetres
+    bool is_compact = false;  ///< share and name on one line where they fit, no kind
+};
+
+inline constexpr double box_padding = 0.6;  ///< millimetres, above and below the text
+
+/// The text of a box, line by line, in the words of a host.
+std::vector<BoxLine> box_lines(const LineBox& box, const LineView& view, const LineFacts& facts,
+                               const BoxFace& face, const Wording& wording);
+double line_height(double points);  ///< millimetres
+double box_height(const std::vector<BoxLine>& lines, double points);
+
+}  // namespace pipward

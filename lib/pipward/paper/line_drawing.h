@@ -1,0 +1,33 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include <optional>
+#include <vector>
+
+#include "pipward/lineage/line_layout.h"
+#include "pipward/paper/line_boxes.h"
+#include "pipward/paper/page.h"
+
+/// The line of one accession on one page: descendants to the left, ancestors to the right, one column a
+/// generation where nobody is shared. Lines tell by their dashes what they are and boxes by their edges.
+namespace pipward {
+
+struct LineSheet {
+    PageSize size = turned(a4_page);
+    Sentence title;
+    Sentence subtitle;  ///< one line below it; what is too long ends in "…"
+    LineLimits limits;  ///< what is wanted
+};
+
+struct LineDrawing {
+    Page page;
+    LineView view;      ///< what is drawn
+    LineLayout layout;  ///< in millimetres of the page
+    LineLimits limits;  ///< what came on the page: at most what was wanted
+    double points = 0;  ///< size of the text in the boxes
+};
+
+/// Smaller text and briefer boxes first, then fewer generations, until everything can be read on the page.
+LineDrawing line_drawing(const LineFacts& facts, const LineSheet& sheet, const Wording& wording = in_english);
+
+}  // namespace pipward
