@@ -42,6 +42,9 @@ bool is_not_diploid(const ParentCandidate& parent) {
 
 LeftOut left_out(const SuggestedCross& cross, const ParentCandidate& one, const ParentCandidate& other,
                  const SuggestionRules& rules) {
+    if (!one.genus.empty() && !other.genus.empty() && one.genus != other.genus) {
+        return LeftOut::other_genus;
+    }
     if (is_not_diploid(one) || is_not_diploid(other)) {
         return LeftOut::triploid;
     }

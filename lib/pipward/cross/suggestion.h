@@ -21,6 +21,7 @@ struct ParentCandidate {
     double inbreeding = 0;
     std::optional<int> ploidy;
     std::optional<SAlleles> alleles;
+    std::string genus{};  ///< "Malus"; empty where the book does not tell it
 };
 
 struct SuggestionRules {
@@ -37,6 +38,7 @@ enum class LeftOut {
     related,       ///< the parents' kinship is above the limit
     no_seed,       ///< by their S-alleles no pollen grain can pass, either way
     triploid,      ///< either parent: few sound seeds, and weak seedlings
+    other_genus,   ///< an apple and a pear
     not_foretold,  ///< nothing is known of what a parent hands on
 };
 

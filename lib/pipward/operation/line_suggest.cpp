@@ -4,6 +4,7 @@
 #include <fmt/format.h>
 
 #include <algorithm>
+#include <tuple>
 
 #include "pipward/lineage/kinship.h"
 #include "pipward/operation/complaint.h"
@@ -129,6 +130,18 @@ void hold_against_season(const Request& request, Place& place, const SuggestionP
     }
 }
 
+/// Where no trait was wished for, what is easiest to do this spring between the least related comes first.
+void sort_without_a_wish(std::vector<WeighedCross>& crosses) {
+    const auto key = [](const WeighedCross& cross) {
+        const auto* way = cross.meeting && cross.meeting->way ? &*cross.meeting->way : nullptr;
+        constexpr double unknown_kinship = 2;  // after all that is known
+        return std::tuple(!cross.reason.empty(), cross.cross.kinship.value_or(unknown_kinship),
+                          way == nullptr ? Verdict::impossible : way->verdict,
+                          way == nullptr ? 0.0 : -way->chance.value, way == nullptr ? 0 : way->flowers);
+    };
+    std::ranges::stable_sort(crosses, {}, key);
+}
+
 /// The first ones within the limits.
 void choose(const Request& request, const SuggestionParents& parents, std::vector<WeighedCross>& crosses) {
     std::map<std::size_t, int> times;
@@ -173,6 +186,9 @@ Outcome run(const Request& request, const Run& lent) {
                 finding.level = std::min(finding.level, Level::warning);
             }
         }
+    }
+    if (request.wish.empty()) {
+        sort_without_a_wish(crosses);
     }
     choose(request, parents, crosses);
     Outcome outcome;

@@ -9,6 +9,7 @@
 
 #include "pipward/operation/complaint.h"
 #include "pipward/operation/trait_values.h"
+#include "pipward/seed/cold_need.h"
 #include "pipward/value/nearest.h"
 
 namespace pipward {
@@ -70,6 +71,11 @@ const Accession* accession_named(const Orchard& orchard, const std::string& name
     return found == orchard.accessions.end() ? nullptr : &*found;
 }
 
+std::string genus_of(const Accession& accession, const Orchard& orchard) {
+    const auto species = accession.species ? accession.species : species_of_seed(orchard, accession.name);
+    return species ? species->substr(0, species->find(' ')) : std::string{};
+}
+
 std::vector<ParentCandidate> candidates_of(const ParentWish& wish, const Orchard& orchard,
                                            Findings& findings) {
     const auto names = wish.names.empty() ? usual_parents(orchard, wish.as_of) : split_names(wish.names);
@@ -84,6 +90,7 @@ std::vector<ParentCandidate> candidates_of(const ParentWish& wish, const Orchard
             candidate.name = name;
             candidate.ploidy = accession->ploidy;
             candidate.alleles = accession->s_alleles ? parse_s_alleles(*accession->s_alleles) : std::nullopt;
+            candidate.genus = genus_of(*accession, orchard);
             candidates.push_back(std::move(candidate));
         }
     }

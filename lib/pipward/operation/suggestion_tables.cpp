@@ -16,14 +16,10 @@ struct Suggested {
     const WeighedCross* weighed = nullptr;
     std::string seed_parent;
     std::string pollen_parent;
+    SCompatibility alleles{};
     Sentence why{};
     Sentence doubts{};
 };
-
-const SCompatibility& compatibility_of(const Suggested& s, const SuggestionParents& parents) {
-    const bool straight = parents.candidates[s.weighed->cross.one].name == s.seed_parent;
-    return straight ? s.weighed->cross.by_one : s.weighed->cross.by_other;
-}
 
 const std::optional<CrossWay>& way_of(const Suggested& s) {
     static const std::optional<CrossWay> none;
@@ -55,7 +51,8 @@ const std::vector<ColumnOf<Suggested>>& suggestion_columns() {
          [](const Suggested& s) { return whole_cell(s.weighed->cross.plants); }},
         {{"kinship", number, "of 1", "Kinship", "Of the parents; their seedlings' inbreeding."},
          [](const Suggested& s) { return number_cell(s.weighed->cross.kinship, 3); }},
-        {{"s_match", text, "", "S-alleles", "Whether the pollen can pass, by the alleles."}, nullptr},
+        {{"s_match", text, "", "S-alleles", "Whether the pollen can pass, by the alleles."},
+         [](const Suggested& s) { return Cell{s_match_words(s.alleles.match)}; }},
         {{"way", text, "", "Way", "How the pollen would be had this spring."},
          [](const Suggested& s) { return way_of(s) ? text_cell(way_words(way_of(s)->way)) : Cell{}; }},
         {{"chance_percent", number, "%", "Chance", "That it works this spring."},
@@ -109,13 +106,13 @@ Sentence why_of(const Suggested& s, const SuggestionParents& parents, const Sugg
                       way ? way->why : Sentence{}});
 }
 
-Sentence doubts_of(const Suggested& s, const SuggestionParents& parents, const WeighedCross* next) {
+Sentence doubts_of(const Suggested& s, const WeighedCross* next) {
     std::vector<Sentence> doubts;
     const auto& cross = s.weighed->cross;
     if (!cross.kinship) {
         doubts.push_back(say("How related the parents are is not known."));
     }
-    if (compatibility_of(s, parents).match == SMatch::unknown) {
+    if (s.alleles.match == SMatch::unknown) {
         doubts.push_back(say("Their S-alleles are not both known."));
     }
     if (!way_of(s)) {
@@ -136,6 +133,7 @@ Suggested suggested(const WeighedCross& weighed, const SuggestionParents& parent
     s.weighed = &weighed;
     s.seed_parent = weighed.meeting ? weighed.meeting->seed_parent : one;
     s.pollen_parent = weighed.meeting ? weighed.meeting->pollen_parent : other;
+    s.alleles = s.seed_parent == one ? weighed.cross.by_one : weighed.cross.by_other;
     return s;
 }
 
@@ -164,15 +162,6 @@ const std::vector<ColumnOf<LeftOutRow>>& left_out_columns() {
     return columns;
 }
 
-Row row_of_suggested(const Suggested& s, const SuggestionParents& parents) {
-    Row row;
-    for (const auto& entry : suggestion_columns()) {
-        row.cells.push_back(entry.cell != nullptr ? entry.cell(s)
-                                                  : Cell{s_match_words(compatibility_of(s, parents).match)});
-    }
-    return row;
-}
-
 }  // namespace
 
 Sentence reason_of(LeftOut why, double most_kinship) {
@@ -183,6 +172,8 @@ Sentence reason_of(LeftOut why, double most_kinship) {
             return say("the same S-alleles: no seed is to be expected, either way");
         case LeftOut::triploid:
             return say("a parent is not diploid: few sound seeds and weak seedlings");
+        case LeftOut::other_genus:
+            return say("of two genera: an apple and a pear, say, give no seedlings to count on");
         case LeftOut::not_foretold:
             return say("the scores tell nothing of one parent");
         case LeftOut::no:
@@ -209,8 +200,8 @@ Table suggestion_table(const std::vector<WeighedCross>& crosses, const Suggestio
     for (std::size_t i = 0; i < chosen.size(); ++i) {
         auto s = suggested(*chosen[i], parents);
         s.why = why_of(s, parents, rules);
-        s.doubts = doubts_of(s, parents, i + 1 < chosen.size() ? chosen[i + 1] : nullptr);
-        table.rows.push_back(row_of_suggested(s, parents));
+        s.doubts = doubts_of(s, i + 1 < chosen.size() ? chosen[i + 1] : nullptr);
+        table.rows.push_back(row_of(s, suggestion_columns()));
     }
     return table;
 }

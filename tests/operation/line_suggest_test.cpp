@@ -1,0 +1,154 @@
+// SPDX-License-Identifier: MIT
+// Which crosses to make, on the sample.
+#include <gtest/gtest.h>
+
+#include <algorithm>
+#include <map>
+
+#include "operation/sample_copy.h"
+#include "pipward/operation/cross_wish.h"
+#include "pipward/operation/operation.h"
+
+namespace pipward {
+namespace {
+
+using testing::SampleCopy;
+
+Outcome run(const SampleCopy& sample, Form form) {
+    form["book"] = sample.book();
+    form.emplace("as-of", "2026-03-20");
+    return find_operation("line-suggest")->run(form, {});
+}
+
+std::vector<std::string> column(const Table& table, const std::string& name) {
+    const auto at = std::ranges::find(table.shape.columns, name, &Column::name) - table.shape.columns.begin();
+    std::vector<std::string> texts;
+    for (const auto& row : table.rows) {
+        texts.push_back(to_text(row.cells.at(static_cast<std::size_t>(at))));
+    }
+    return texts;
+}
+
+std::string complaint(const SampleCopy& sample, Form form) {
+    try {
+        run(sample, std::move(form));
+    } catch (const Error& error) {
+        return to_text(error.findings().front());
+    }
+    return "nothing";
+}
+
+bool has(const std::string& text, const std::string& part) {
+    return text.find(part) != std::string::npos;
+}
+
+TEST(LineSuggest, RanksByTheSeedlingsToGrowAndKeepsTheLimitOfAParent) {
+    NEED_SAMPLE();
+    const SampleCopy sample;
+    const auto outcome = run(sample, {{"wish", "taste=2; scab=-1"}, {"per-parent", "1"}});
+    const auto& table = outcome.tables.at(0);
+    std::vector<int> seedlings;
+    for (const auto& number : column(table, "seedlings")) {
+        seedlings.push_back(std::stoi(number));
+    }
+    EXPECT_GT(seedlings.size(), 3U);
+    EXPECT_TRUE(std::ranges::is_sorted(seedlings));
+    std::map<std::string, int> times;
+    for (const auto* name : {"seed_parent", "pollen_parent"}) {
+        for (const auto& parent : column(table, name)) {
+            EXPECT_EQ(++times[parent], 1) << parent;
+        }
+    }
+    for (const auto& why : column(table, "why")) {
+        EXPECT_TRUE(has(why, "95 % confidence")) << why;
+    }
+}
+
+TEST(LineSuggest, TellsOfEveryPairWhyItIsLeftOut) {
+    NEED_SAMPLE();
+    const SampleCopy sample;
+    const auto outcome = run(sample, {{"parents", "Wrenlea, Marlside, Tansy Lane, Larkfold Red, Amberwell"}});
+    EXPECT_EQ(outcome.tables.at(0).rows.size() + outcome.tables.at(1).rows.size(), 10U);
+    int across = 0;
+    const auto reasons = column(outcome.tables.at(1), "reason");
+    for (const auto& reason : reasons) {
+        EXPECT_FALSE(reason.empty());
+        across += has(reason, "two genera") ? 1 : 0;
+    }
+    EXPECT_EQ(across, 4) << "Amberwell is a pear";
+}
+
+TEST(LineSuggest, SaysHowPollenWouldBeHadAndLeavesTheBookAlone) {
+    NEED_SAMPLE();
+    const SampleCopy sample;
+    const auto before = sample.bytes();
+    const auto outcome = run(sample, {{"parents", "Larkfold Early, Ridgewhistle"}});
+    EXPECT_EQ(sample.bytes(), before);
+    ASSERT_EQ(outcome.tables.at(0).rows.size() + outcome.tables.at(1).rows.size(), 1U);
+}
+
+TEST(LineSuggest, RefusesWhatItCannotReadAndNamesTheNearest) {
+    NEED_SAMPLE();
+    const SampleCopy sample;
+    EXPECT_TRUE(has(complaint(sample, {{"wish", "taste=much"}}), "The wish cannot be read."));
+    EXPECT_TRUE(has(complaint(sample, {{"wish", "tast=1"}}), "taste"));
+    EXPECT_TRUE(has(complaint(sample, {{"parents", "Wrenle, Marlside"}}), "Wrenlea"));
+    EXPECT_TRUE(has(complaint(sample, {{"parents", "Wrenlea"}}), "A cross needs two parents."));
+    EXPECT_TRUE(has(complaint(sample, {{"better-than", "Wrenlea"}}), "Give the traits with wish."));
+}
+
+// After the season nothing is foretold, and the rest of the advice still stands.
+TEST(LineSuggest, AdvisesInAutumnWithoutBloom) {
+    NEED_SAMPLE();
+    const SampleCopy sample;
+    const auto outcome = run(sample, {{"wish", "taste"}, {"as-of", "2025-08-15"}});
+    ASSERT_FALSE(outcome.tables.at(0).rows.empty());
+    EXPECT_TRUE(has(column(outcome.tables.at(0), "doubts").front(), "was not asked"));
+}
+
+TEST(CrossWish, ReadsWeightsAndBounds) {
+    const auto weights = parse_weights(" taste = 2 ; scab=-1;; fruit mass");
+    ASSERT_TRUE(weights);
+    ASSERT_EQ(weights->size(), 3U);
+    EXPECT_EQ((*weights)[0].trait, "taste");
+    EXPECT_EQ((*weights)[1].weight, -1);
+    EXPECT_EQ((*weights)[2].weight, 1);
+    for (const auto* wrong : {"taste=", "=2", "taste=0", "taste=1; taste=2", "taste=1x"}) {
+        EXPECT_FALSE(parse_weights(wrong)) << wrong;
+    }
+    EXPECT_FALSE(parse_shown("taste"));
+    EXPECT_FALSE(parse_shown("taste>7"));
+    EXPECT_FALSE(parse_shown(">=7"));
+    const auto shown = parse_shown("scab <= 3");
+    ASSERT_TRUE(shown);
+    EXPECT_FALSE(shown->at_least);
+    EXPECT_EQ(shown->bound, 3);
+}
+
+TEST(CrossWish, FindsATraitInAParentToo) {
+    Orchard book;
+    for (const auto* name : {"Child", "Mother", "Father"}) {
+        Accession accession;
+        accession.name = name;
+        book.accessions.push_back(accession);
+        Tree tree;
+        tree.label = std::string("T-") + name;
+        tree.accession = name;
+        book.trees.push_back(tree);
+    }
+    book.accessions[0].seed_parent = "Mother";
+    book.accessions[0].pollen_parent = "Father";
+    TraitScore score;
+    score.tree = "T-Father";
+    score.scored_on = *parse_iso_day("2025-09-01");
+    score.trait = "taste";
+    score.score = 8;
+    book.trait_scores = {score};
+    const auto means = own_means(book, "taste", *parse_iso_day("2026-01-01"));
+    EXPECT_EQ(shown_by(book, means, {"taste", true, 7}, "Child"), "Father");
+    EXPECT_EQ(shown_by(book, means, {"taste", true, 7}, "Mother"), std::nullopt);
+    EXPECT_TRUE(own_means(book, "taste", *parse_iso_day("2025-01-01")).empty());
+}
+
+}  // namespace
+}  // namespace pipward
