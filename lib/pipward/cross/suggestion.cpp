@@ -58,6 +58,16 @@ LeftOut left_out(const SuggestedCross& cross, const ParentCandidate& one, const 
     return needs_merit && !cross.mean ? LeftOut::not_foretold : LeftOut::no;
 }
 
+void sort_by_promise(std::vector<SuggestedCross>& crosses, const std::vector<ParentCandidate>& candidates) {
+    const auto key = [&](const SuggestedCross& cross) {
+        return std::tuple(cross.left_out != LeftOut::no,
+                          cross.plants.value_or(std::numeric_limits<int>::max()), -cross.mean.value_or(0),
+                          cross.kinship.value_or(0), std::string_view(candidates[cross.one].name),
+                          std::string_view(candidates[cross.other].name));
+    };
+    std::ranges::stable_sort(crosses, {}, key);
+}
+
 }  // namespace
 
 SuggestedCross weigh_cross(const std::vector<ParentCandidate>& candidates, std::size_t one, std::size_t other,
@@ -73,16 +83,6 @@ SuggestedCross weigh_cross(const std::vector<ParentCandidate>& candidates, std::
     foretell(cross, a, b, rules);
     cross.left_out = left_out(cross, a, b, rules);
     return cross;
-}
-
-void sort_by_promise(std::vector<SuggestedCross>& crosses, const std::vector<ParentCandidate>& candidates) {
-    const auto key = [&](const SuggestedCross& cross) {
-        return std::tuple(cross.left_out != LeftOut::no,
-                          cross.plants.value_or(std::numeric_limits<int>::max()), -cross.mean.value_or(0),
-                          cross.kinship.value_or(0), std::string_view(candidates[cross.one].name),
-                          std::string_view(candidates[cross.other].name));
-    };
-    std::ranges::stable_sort(crosses, {}, key);
 }
 
 std::vector<SuggestedCross> suggest_crosses(const std::vector<ParentCandidate>& candidates,

@@ -67,4 +67,8 @@ using KinshipOf = std::function<std::optional<double>(const std::string&, const 
 std::vector<SuggestedCross> suggest_crosses(const std::vector<ParentCandidate>& candidates,
                                             const SuggestionRules& rules, const KinshipOf& kinship);
 
+/// One pair of them.
+SuggestedCross weigh_cross(const std::vector<ParentCandidate>& candidates, std::size_t one, std::size_t other,
+                           std::optional<double> kinship, const SuggestionRules& rules);
+
 }  // namespace pipward
