@@ -153,7 +153,7 @@ TEST_F(NoteImport, TagsUsedTwiceInTheFileOrTheBook) {
     const auto findings = refused(work +
                                   "26-04-a,26-04,LO-01-01,2026-05-08,40\n"
                                   "26-04-a,26-04,LO-01-02,2026-05-08,30\n"
-                                  "25-03-b,26-04,LO-01-03,2026-05-08,30\n");
+                                  "25-03-b,26-04,LO-01-04,2026-05-08,30\n");
     EXPECT_TRUE(told(findings, "line 3", "tag", "An earlier row"));
     EXPECT_TRUE(told(findings, "line 4", "tag", "The book has"));
     EXPECT_EQ(findings.size(), 2U);
@@ -165,6 +165,17 @@ TEST_F(NoteImport, DaysOfTheWrongYear) {
     const auto last_year = imported(work + "26-04-a,26-04,LO-01-01,2025-05-08,40\n");
     EXPECT_TRUE(told(last_year.findings, "line 2", "cross", "season 2026, and this is 2025", Level::warning));
     EXPECT_EQ(verdicts(last_year).at(0), "would_be_written");
+}
+
+TEST_F(NoteImport, AYearThatOnlyOneLineHasIsAWarning) {
+    const auto sheet = work + "26-04-a,26-04,LO-01-01,2026-05-08,40\n26-04-b,26-04,LO-01-02,2025-05-08,40\n" +
+                       "26-04-c,26-04,LO-01-03,2026-05-09,40\n";
+    EXPECT_TRUE(told(imported(sheet).findings, "line 3", "worked_on", "of about 2026-05-08", Level::warning));
+}
+
+TEST_F(NoteImport, ATagOfTheBookIsShownAsItStandsThere) {
+    EXPECT_TRUE(
+        told(refused(work + "25-03-b,25-03,LO-05-08,2025-05-11,61\n"), "line 2", "tag", "flowers 60"));
 }
 
 TEST_F(NoteImport, NumbersThatAreNone) {

@@ -2,6 +2,8 @@
 // Sheets to be filled in, made from a copy of the sample.
 #include <gtest/gtest.h>
 
+#include <algorithm>
+
 #include "operation/sample_copy.h"
 #include "pipward/book/book.h"
 #include "pipward/operation/note_kind.h"

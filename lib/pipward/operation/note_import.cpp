@@ -8,8 +8,7 @@
 #include "pipward/operation/complaint.h"
 #include "pipward/operation/input_file.h"
 #include "pipward/operation/list.h"
-#include "pipward/operation/note_file.h"
-#include "pipward/operation/note_known.h"
+#include "pipward/operation/note_judging.h"
 
 namespace pipward {
 
@@ -27,22 +26,6 @@ struct Request {
     std::optional<DayFormat> day_format;
     Day as_of;
     bool write = false;
-};
-
-enum class Verdict { would_be_written, written, there_already, not_filled_in, wrong };
-
-struct JudgedLine {
-    NoteLine line;
-    Verdict verdict = Verdict::would_be_written;
-    Sentence why{};
-};
-
-/// A sheet while it is judged.
-struct Import {
-    NoteFile file;
-    KnownRows known;
-    std::vector<JudgedLine> lines{};
-    Findings findings{};
 };
 
 constexpr std::array verdict_words{
@@ -84,125 +67,11 @@ TableShape row_shape() {
                                 row_columns());
 }
 
-std::ptrdiff_t count(const Import& import, Verdict verdict) {
+std::ptrdiff_t count(const SheetImport& import, Verdict verdict) {
     return std::ranges::count(import.lines, verdict, &JudgedLine::verdict);
 }
 
-// The book's findings name its table, "new entry" and its column; people look for the line and the heading.
-Finding as_of_file(Finding finding, const NoteLine& line, const Import& import, const std::string& file) {
-    finding.table = file;
-    finding.row = say("line {}", line.line);
-    const auto heading = import.file.headings.find(finding.field);
-    finding.field = heading == import.file.headings.end() ? finding.field : heading->second;
-    return finding;
-}
-
-// A remedy that knows of the sheet.
-void mend_remedy(Finding& finding, std::string_view column, const Import& import) {
-    const auto& table = table_of(import.file.kind);
-    const auto* day = day_column_of(table);
-    if (day != nullptr && column == day->name && finding.value.empty()) {
-        finding.remedy = say("Fill it in, or give the day of such lines with day-if-blank.");
-    }
-    if (finding.level == Level::error && !table.key.empty() && column == table.key.front()) {
-        if (const auto* row = import.known.named(finding.value)) {
-            finding.remedy =
-                say("It says there: {}. Correct it there, or give this one another name.", in_words(*row));
-        }
-    }
-}
-
-/// What the book says of a line. A cell that could not be read is not told once more as missing.
-void add_verdict(JudgedLine& judged, const Findings& said, const Import& import, const std::string& file) {
-    auto& findings = judged.line.findings;
-    const auto unreadable = findings;
-    for (const auto& finding : said) {
-        auto moved = as_of_file(finding, judged.line, import, file);
-        const bool told = moved.value.empty() &&
-                          std::ranges::find(unreadable, moved.field, &Finding::field) != unreadable.end();
-        mend_remedy(moved, finding.field, import);
-        if (!told) {
-            findings.push_back(std::move(moved));
-        }
-    }
-}
-
-void conclude(JudgedLine& judged) {
-    std::vector<Sentence> reasons;
-    for (const auto& finding : judged.line.findings) {
-        reasons.push_back(finding.message);
-    }
-    if (has_errors(judged.line.findings)) {
-        judged.verdict = Verdict::wrong;
-    }
-    if (!reasons.empty()) {
-        judged.why = joined(reasons, verbatim(" "));
-    }
-}
-
-/// Looks for lines that need no judging: not filled in, or in the book already.
-void pass_over(Import& import) {
-    for (auto& line : import.file.lines) {
-        auto& judged = import.lines.emplace_back(JudgedLine{std::move(line)});
-        if (!judged.line.filled) {
-            judged.verdict = Verdict::not_filled_in;
-        } else if (!has_errors(judged.line.findings)) {
-            if (const auto row = import.known.take(judged.line.entry)) {
-                judged.verdict = Verdict::there_already;
-                judged.why = say("The book has it as {}.", *row);
-            }
-        }
-    }
-    import.file.lines.clear();
-}
-
-// Both may be meant, but more often a line was copied once too often.
-void tell_repeated(Import& import, const std::string& file) {
-    std::map<std::vector<std::string>, int> seen;
-    for (auto& judged : import.lines) {
-        if (judged.verdict != Verdict::would_be_written) {
-            continue;
-        }
-        const auto [first, is_new] = seen.emplace(lines_of(judged.line.entry), judged.line.line);
-        if (!is_new) {
-            judged.line.findings.push_back({Level::warning, file, say("line {}", judged.line.line), "", "",
-                                            say("It says the same as line {}.", first->second),
-                                            say("Remove one of them, if it was written twice by mistake.")});
-        }
-    }
-}
-
-std::vector<Entry> entries_of(const Import& import) {
-    std::vector<Entry> entries;
-    for (const auto& judged : import.lines) {
-        if (judged.verdict == Verdict::would_be_written) {
-            entries.push_back(judged.line.entry);
-        }
-    }
-    return entries;
-}
-
-void take_findings(Import& import, const std::vector<Findings>& said, const std::string& file) {
-    auto next = said.begin();
-    for (auto& judged : import.lines) {
-        if (judged.verdict == Verdict::would_be_written) {
-            add_verdict(judged, *next++, import, file);
-        }
-        if (judged.verdict != Verdict::there_already) {
-            conclude(judged);
-        }
-        import.findings.insert(import.findings.end(), judged.line.findings.begin(),
-                               judged.line.findings.end());
-    }
-}
-
-bool is_without_errors(const Import& import) {
-    return !has_errors(import.findings) && std::ranges::none_of(import.lines, [](const JudgedLine& judged) {
-        return has_errors(judged.line.findings);
-    });
-}
-
-void judge_and_write(Import& import, const Request& request, const BookReading& book) {
+void judge_and_write(SheetImport& import, const Request& request, const BookReading& book) {
     const auto entries = entries_of(import);
     if (!request.write || !is_without_errors(import)) {
         take_findings(import, check_entries(book, entries, request.as_of), request.file.path);
@@ -228,7 +97,7 @@ BookReading read_without_weather(const std::string& location) {
     return read_tables(location, tables);
 }
 
-Import import_of(const Request& request, const Run& lent) {
+SheetImport import_of(const Request& request, const Run& lent) {
     lent.step(0, say("Reading the file"));
     auto file = read_note_file(read_input_file(request.file.path),
                                {request.file.path, request.kind, request.day_if_blank, request.day_format});
@@ -238,10 +107,11 @@ Import import_of(const Request& request, const Run& lent) {
     lent.step(0.2, say("Reading the book"));
     const std::string table(table_of(file.kind).name);
     const auto book = read_without_weather(request.book.location);
-    Import import{std::move(file), KnownRows(table, rows_of_entries(request.book.location, table))};
+    SheetImport import{std::move(file), KnownRows(table, rows_of_entries(request.book.location, table))};
     import.findings = import.file.findings;
     pass_over(import);
     tell_repeated(import, request.file.path);
+    tell_strange_days(import, request.file.path);
     lent.step(0.5, say("Comparing with the book"));
     judge_and_write(import, request, book);
     return import;
@@ -251,7 +121,7 @@ Sentence counted(std::ptrdiff_t rows) {
     return rows == 1 ? say("1 row") : say("{} rows", rows);
 }
 
-Sentence summary_of(const Import& import, const Request& request) {
+Sentence summary_of(const SheetImport& import, const Request& request) {
     const auto others = say("There already: {}; not filled in: {}.", count(import, Verdict::there_already),
                             count(import, Verdict::not_filled_in));
     const auto wrong = count(import, Verdict::wrong);

@@ -1,12 +1,10 @@
 // SPDX-License-Identifier: MIT
-#include <fmt/format.h>
-
 #include <algorithm>
 
-#include "pipward/book/schema_words.h"
 #include "pipward/operation/column_of.h"
 #include "pipward/operation/list.h"
 #include "pipward/operation/note.h"
+#include "pipward/operation/note_explained.h"
 #include "pipward/operation/note_prefill.h"
 #include "pipward/operation/table_text.h"
 #include "pipward/operation/tree_reading.h"
@@ -29,23 +27,6 @@ struct SheetColumn {
     std::string example{};
 };
 
-Sentence holds(const BookColumn& column) {
-    return filled(column.description, {});
-}
-
-// A stage list would fill the page; it stands in the file of explanations.
-Sentence words_of(const BookColumn& column) {
-    const auto* domain = find_domain(column.domain);
-    if (domain == nullptr) {
-        return {};
-    }
-    if (!domain->choices.empty()) {
-        return say("{} to {}", domain->choices.front().value, domain->choices.back().value);
-    }
-    return domain->high < no_upper_end ? say("{:g} to {:g}", domain->low, domain->high)
-                                       : say("{:g} or more", domain->low);
-}
-
 const std::vector<ColumnOf<SheetColumn>>& sheet_columns() {
     static const std::vector<ColumnOf<SheetColumn>> columns{
         {{"column", text, "", "Column", "The heading in the sheet."},
@@ -59,7 +40,7 @@ const std::vector<ColumnOf<SheetColumn>>& sheet_columns() {
              return text_cell(c.column->unit.empty() ? Sentence{} : filled(c.column->unit, {}));
          }},
         {{"allowed", text, "", "Allowed", "From what to what, where that is limited."},
-         [](const SheetColumn& c) { return text_cell(words_of(*c.column)); }},
+         [](const SheetColumn& c) { return text_cell(allowed_in(*c.column)); }},
         {{"example", text, "", "Example", "How it may look."},
          [](const SheetColumn& c) { return text_cell(c.example); }},
     };
@@ -149,44 +130,6 @@ std::string sheet_of(const Request& request, const std::vector<KnownCells>& line
     return to_csv(sheet);
 }
 
-std::vector<Sentence> general_rules(const std::string& sheet) {
-    return {say("One note a line. Lines that nobody came to stay as they are: they are passed over."),
-            say("Days as in 2026-05-12. Decimals with a point or a comma, thousands without anything."),
-            say("A column \"where\" only tells where to look; it is not read."),
-            say("Save the sheet as CSV in UTF-8. Then \"note-import\" with {} shows what would be written.",
-                sheet)};
-}
-
-Sentence explained(const BookColumn& column) {
-    const auto allowed = words_of(column);
-    auto line = column.required ? say("{} (needed): {}", column.name, holds(column))
-                                : say("{}: {}", column.name, holds(column));
-    if (!column.unit.empty()) {
-        line += verbatim(" ") + say("Unit: {}.", filled(column.unit, {}));
-    }
-    if (!allowed.empty()) {
-        line += verbatim(" ") + say("Allowed: {}.", allowed);
-    }
-    return line;
-}
-
-std::string explanations(const Request& request, const std::string& sheet, const Wording& wording) {
-    const auto& table = table_of(request.kind);
-    std::string content = filled(table.title, {}).in(wording) + "\n\n";
-    for (const auto& rule : general_rules(sheet)) {
-        content += rule.in(wording) + "\n";
-    }
-    content += "\n";
-    for (const auto& column : table.columns) {
-        content += explained(column).in(wording) + "\n";
-        const auto* domain = find_domain(column.domain);
-        for (const auto& choice : domain == nullptr ? std::vector<Choice>{} : domain->choices) {
-            content += fmt::format("    {}  {}\n", choice.value, meaning_of(choice).in(wording));
-        }
-    }
-    return content;
-}
-
 Sentence summary_of(const std::string& sheet, std::size_t lines) {
     return lines == 0   ? say("{} has no lines yet.", sheet)
            : lines == 1 ? say("{} has 1 line to fill in.", sheet)
@@ -207,7 +150,8 @@ Outcome run(const Request& request, const Run& lent) {
     Outcome outcome;
     outcome.tables = {table_of<SheetColumn>(sheet_shape(), columns, sheet_columns())};
     outcome.files = {{stem + ".csv", "text/csv", sheet_of(request, lines)},
-                     {stem + "-how.txt", "text/plain", explanations(request, stem + ".csv", lent.wording)}};
+                     {stem + "-how.txt", "text/plain",
+                      explanations_of(table_of(request.kind), stem + ".csv", lent.wording)}};
     outcome.findings = std::move(book.findings);
     outcome.summary = summary_of(stem + ".csv", lines.size());
     lent.step(1.0, say("Done"));
