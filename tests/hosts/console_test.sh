@@ -6,6 +6,7 @@ set -u
 pipward=$1
 sample=$2
 case_name=$3
+here=$(cd "$(dirname "$0")" && pwd)
 work=$(mktemp -d) || exit 1
 trap 'rm -rf "$work"' EXIT
 cd "$work" || exit 1
@@ -318,6 +319,15 @@ the_same_call_prints_the_same_bytes() {
         LC_ALL=$comma run 0 season-plan book.gpkg --as-of 2026-03-20 --format json --write no
         cmp first out || fail "the locale $comma changes the result"
     fi
+}
+
+# Read back with a library that is not ours; /usr/bin holds the Python that Debian's packages are for.
+the_field_calendar_is_read_by_another_program() {
+    need_sample
+    [ -x /usr/bin/python3 ] && /usr/bin/python3 -c 'import icalendar' 2>/dev/null ||
+        { echo "skipped: python3-icalendar is not installed" >&2; exit 77; }
+    run 0 field-calendar book.gpkg --as-of 2026-03-20 --format json --out made
+    /usr/bin/python3 "$here/read_calendar.py" made/field-calendar.ics out >told 2>err || fail "not the calendar"
 }
 
 a_note_is_answered_in_one_line_and_can_be_taken_back() {

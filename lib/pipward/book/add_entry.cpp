@@ -2,6 +2,8 @@
 #include <fmt/format.h>
 #include <ogrsf_frmts.h>
 
+#include <algorithm>
+
 #include "pipward/book/check.h"
 #include "pipward/book/entry.h"
 #include "pipward/book/entry_journal.h"
@@ -45,26 +47,57 @@ std::int64_t write(Session& session, OGRLayer& layer, const Entry& entry) {
     }
 }
 
-AddedRow write_and_remember(Session& session, const std::string& location, const Entry& entry) {
-    auto& layer = entry_layer(session, location, entry.table);
-    expect_columns(layer, location, entry);
+AddedRow write_row(Session& session, OGRLayer& layer, const Entry& entry) {
     AddedRow row{entry.table, write(session, layer, entry), {}};
     row.content = content_of(layer, row).value_or("");
-    remember(session, row);
     return row;
+}
+
+std::vector<AddedRow> write_and_remember(Session& session, const std::string& location,
+                                         std::span<const Entry> entries) {
+    auto& layer = entry_layer(session, location, entries.front().table);
+    std::vector<AddedRow> rows;
+    for (const auto& entry : entries) {
+        expect_columns(layer, location, entry);
+        rows.push_back(write_row(session, layer, entry));
+    }
+    remember(session, rows);
+    return rows;
 }
 
 }  // namespace
 
 EntryAdded add_entry(const std::string& location, const Entry& entry, Day as_of, Patience patience) {
-    EntryAdded added;
-    added.findings = check_entry(read_book(location), entry, as_of);
-    if (has_errors(added.findings)) {
-        throw Error(Trouble::input, added.findings);
+    auto added = add_entries(location, read_book(location), std::span(&entry, 1), as_of, patience);
+    if (has_errors(added.findings.front())) {
+        throw Error(Trouble::input, added.findings.front());
     }
-    change_book(location, {entry.table, journal_table}, patience,
-                [&](Session& session) { added.row = write_and_remember(session, location, entry); });
+    return {added.rows.front(), added.findings.front()};
+}
+
+EntriesAdded add_entries(const std::string& location, const BookReading& book, std::span<const Entry> entries,
+                         Day as_of, Patience patience) {
+    EntriesAdded added;
+    added.findings = check_entries(book, entries, as_of);
+    if (!entries.empty() && std::ranges::none_of(added.findings, has_errors)) {
+        change_book(location, {entries.front().table, journal_table}, patience,
+                    [&](Session& session) { added.rows = write_and_remember(session, location, entries); });
+    }
     return added;
+}
+
+std::vector<AddedRow> rows_of_entries(const std::string& location, const std::string& table) {
+    std::vector<AddedRow> rows;
+    look_into_book(location, default_patience, [&](Session& session) {
+        rows.clear();
+        auto& layer = entry_layer(session, location, table);
+        layer.ResetReading();
+        for (OGRFeatureUniquePtr feature(layer.GetNextFeature()); feature != nullptr;
+             feature.reset(layer.GetNextFeature())) {
+            rows.push_back({table, feature->GetFID(), content_of(*feature, table)});
+        }
+    });
+    return rows;
 }
 
 }  // namespace pipward

@@ -35,6 +35,11 @@ Sentence in_words(const Entry& entry);
 /// not have.
 Findings check_entry(const BookReading& book, const Entry& entry, Day as_of);
 
+/// The same of several entries of one table, each judged against the book with those before it in it, at the
+/// price of little more than one: what is said of each. A name that is taken, by the book or by an earlier
+/// entry, is told, and the rules of the whole book are then not asked about that entry.
+std::vector<Findings> check_entries(const BookReading& book, std::span<const Entry> entries, Day as_of);
+
 /// A row that was written, by its table and number, with what stood in it right afterwards.
 struct AddedRow {
     std::string table;
@@ -61,11 +66,32 @@ struct EntryAdded {
 EntryAdded add_entry(const std::string& location, const Entry& entry, Day as_of,
                      Patience patience = default_patience);
 
+struct EntriesAdded {
+    std::vector<AddedRow> rows;      ///< empty where an error kept them all from being written
+    std::vector<Findings> findings;  ///< of each entry
+};
+
+/// Checks entries of one table against a reading of the book, as check_entries(), and writes them all in one
+/// transaction where none has an error; the book remembers them as one. Throws Error as add_entry(), but for
+/// the errors of the entries, which are returned.
+EntriesAdded add_entries(const std::string& location, const BookReading& book, std::span<const Entry> entries,
+                         Day as_of, Patience patience = default_patience);
+
+/// What stands in every row of a table that takes entries.
+std::vector<AddedRow> rows_of_entries(const std::string& location, const std::string& table);
+
 /// The entries that the book remembers and still has, the newest first.
 std::vector<AddedRow> remembered_entries(const std::string& location);
+
+/// The same by what was written at once: one row, or all that one file brought, in the file's order.
+std::vector<std::vector<AddedRow>> remembered_batches(const std::string& location);
 
 /// Removes exactly that row. Throws Error (input) and removes nothing where it is gone, was changed since, or
 /// other rows refer to it; (access) where the book cannot be written.
 void take_back(const std::string& location, const AddedRow& row, Patience patience = default_patience);
+
+/// The same of several rows in one transaction: all of them, or none with every reason.
+void take_back(const std::string& location, std::span<const AddedRow> rows,
+               Patience patience = default_patience);
 
 }  // namespace pipward

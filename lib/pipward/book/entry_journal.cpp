@@ -8,7 +8,8 @@
 namespace pipward {
 namespace {
 
-constexpr int kept_entries = 500;
+constexpr int kept_batches = 500;
+constexpr int kept_rows = 20'000;
 
 bool has_journal(Session& session) {
     return !query(session,
@@ -23,20 +24,61 @@ bool has_journal(Session& session) {
 void make_journal(Session& session) {
     run_sql(session,
             fmt::format("CREATE TABLE IF NOT EXISTS {} (number {} NOT NULL, table_name TEXT NOT NULL, "
-                        "row_number {} NOT NULL, content TEXT NOT NULL)",
+                        "row_number {} NOT NULL, content TEXT NOT NULL, batch {})",
                         journal_table,
                         session.server ? "BIGSERIAL PRIMARY KEY" : "INTEGER PRIMARY KEY AUTOINCREMENT",
-                        session.server ? "BIGINT" : "INTEGER"));
+                        session.server ? "BIGINT" : "INTEGER", session.server ? "BIGINT" : "INTEGER"));
+}
+
+// A book of an older release has a journal without batches.
+bool has_batches(Session& session) {
+    const auto sql =
+        session.server
+            ? fmt::format(
+                  "SELECT 1 FROM information_schema.columns WHERE table_name = '{}' AND "
+                  "column_name = 'batch'",
+                  journal_table)
+            : fmt::format("SELECT 1 FROM pragma_table_info('{}') WHERE name = 'batch'", journal_table);
+    return !query(session, sql).empty();
+}
+
+std::string greatest_number(Session& session) {
+    const auto rows = query(session, fmt::format("SELECT COALESCE(MAX(number), 0) FROM {}", journal_table));
+    return rows.front().front().value_or("0");
+}
+
+// A batch is named by the number of its first row; a single entry has none. Whole batches are forgotten, and
+// the newest never.
+void forget_old(Session& session) {
+    run_sql(
+        session,
+        fmt::format("DELETE FROM {0} WHERE COALESCE(batch, number) < (SELECT MAX(COALESCE(batch, number)) "
+                    "FROM {0}) AND (COALESCE(batch, number) <= (SELECT MAX(number) FROM {0}) - {1} OR "
+                    "COALESCE(batch, number) <= (SELECT COALESCE(batch, number) FROM {0} GROUP BY "
+                    "COALESCE(batch, number) ORDER BY COALESCE(batch, number) DESC LIMIT 1 OFFSET {2}))",
+                    journal_table, kept_rows, kept_batches));
 }
 
 }  // namespace
 
-void remember(Session& session, const AddedRow& row) {
+void remember(Session& session, std::span<const AddedRow> rows) {
     make_journal(session);
-    run_sql(session, fmt::format("INSERT INTO {} (table_name, row_number, content) VALUES ({}, {}, {})",
-                                 journal_table, quoted_text(row.table), row.fid, quoted_text(row.content)));
-    run_sql(session, fmt::format("DELETE FROM {0} WHERE number <= (SELECT MAX(number) FROM {0}) - {1}",
-                                 journal_table, kept_entries));
+    if (!has_batches(session)) {
+        run_sql(session, fmt::format("ALTER TABLE {} ADD COLUMN batch {}", journal_table,
+                                     session.server ? "BIGINT" : "INTEGER"));
+    }
+    std::string batch = "NULL";
+    for (const auto& row : rows) {
+        run_sql(session,
+                fmt::format("INSERT INTO {} (table_name, row_number, content, batch) VALUES ({}, {}, {}, {})",
+                            journal_table, quoted_text(row.table), row.fid, quoted_text(row.content), batch));
+        if (batch == "NULL" && rows.size() > 1) {
+            batch = greatest_number(session);
+            run_sql(session,
+                    fmt::format("UPDATE {} SET batch = number WHERE number = {}", journal_table, batch));
+        }
+    }
+    forget_old(session);
 }
 
 void forget(Session& session, const AddedRow& row) {
@@ -46,19 +88,26 @@ void forget(Session& session, const AddedRow& row) {
     }
 }
 
-std::vector<AddedRow> remembered(Session& session) {
-    std::vector<AddedRow> rows;
+std::vector<std::vector<AddedRow>> remembered(Session& session) {
+    std::vector<std::vector<AddedRow>> batches;
     if (!has_journal(session)) {
-        return rows;
+        return batches;
     }
+    const auto* const batch = has_batches(session) ? "COALESCE(batch, number)" : "number";
+    std::string last;
     for (const auto& row :
-         query(session, fmt::format("SELECT table_name, row_number, content FROM {} ORDER BY "
-                                    "number DESC",
-                                    journal_table))) {
-        rows.push_back({row[0].value_or(""), std::strtoll(row[1].value_or("0").c_str(), nullptr, 10),
-                        row[2].value_or("")});
+         query(session, fmt::format("SELECT table_name, row_number, content, {0} FROM {1} ORDER BY {0} DESC, "
+                                    "number",
+                                    batch, journal_table))) {
+        if (const auto of = row[3].value_or(""); batches.empty() || of != last) {
+            batches.emplace_back();
+            last = of;
+        }
+        batches.back().push_back({row[0].value_or(""),
+                                  std::strtoll(row[1].value_or("0").c_str(), nullptr, 10),
+                                  row[2].value_or("")});
     }
-    return rows;
+    return batches;
 }
 
 }  // namespace pipward

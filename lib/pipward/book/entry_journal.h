@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #pragma once
 
+#include <span>
 #include <vector>
 
 #include "pipward/book/entry.h"
@@ -12,10 +13,10 @@ namespace pipward {
 
 inline constexpr const char* journal_table = "entry_journal";
 
-/// Remembers an entry; the oldest of many are forgotten.
-void remember(Session& session, const AddedRow& row);
+/// Remembers entries that were written at once; the oldest of many are forgotten, such batches as a whole.
+void remember(Session& session, std::span<const AddedRow> rows);
 void forget(Session& session, const AddedRow& row);
-/// The newest first. Empty where the book has no journal.
-std::vector<AddedRow> remembered(Session& session);
+/// The newest batch first, its rows in the order of writing. Empty where the book has no journal.
+std::vector<std::vector<AddedRow>> remembered(Session& session);
 
 }  // namespace pipward

@@ -17,21 +17,24 @@ OGRLayer& entry_layer(Session& session, const std::string& location, const std::
     return *layer;
 }
 
-std::optional<std::string> content_of(OGRLayer& layer, const AddedRow& row) {
-    const OGRFeatureUniquePtr feature(layer.GetFeature(row.fid));
-    const auto* table = find_book_table(row.table);
-    if (feature == nullptr || table == nullptr) {
-        return std::nullopt;
-    }
+std::string content_of(const OGRFeature& feature, const std::string& table) {
     std::string content;
-    for (const auto& column : table->columns) {
-        const int field = feature->GetFieldIndex(std::string(column.name).c_str());
-        const auto value = field < 0 ? Cell{} : get_field(*feature, field);
+    for (const auto& column : find_book_table(table)->columns) {
+        const int field = feature.GetFieldIndex(std::string(column.name).c_str());
+        const auto value = field < 0 ? Cell{} : get_field(feature, field);
         if (!std::holds_alternative<std::monostate>(value)) {
             content += fmt::format("{}: {}\n", column.name, to_text(value));
         }
     }
     return content;
+}
+
+std::optional<std::string> content_of(OGRLayer& layer, const AddedRow& row) {
+    const OGRFeatureUniquePtr feature(layer.GetFeature(row.fid));
+    if (feature == nullptr || find_book_table(row.table) == nullptr) {
+        return std::nullopt;
+    }
+    return content_of(*feature, row.table);
 }
 
 }  // namespace pipward

@@ -5,7 +5,8 @@
 #include "pipward/value/finding.h"
 
 /// Inside of the room: rules for one new row that the checks of a whole book do not know, one file a subject.
-/// Each takes the book without the row, and the row.
+/// Each takes the book without the row, and the row. Rows of the book that are entries themselves, not yet
+/// written, have numbers below zero.
 namespace pipward {
 
 void judge(const BloomNote& noted, const Orchard& orchard, Findings& findings);

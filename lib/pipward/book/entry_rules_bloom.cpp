@@ -18,7 +18,9 @@ bool same_subject(const BloomNote& a, const BloomNote& b) {
 void check_repeated(const BloomNote& noted, const BloomNote& other, Findings& findings) {
     if (noted.noted_on == other.noted_on && noted.bbch == other.bbch) {
         findings.push_back(warning({"bloom_note", new_row, "bbch", std::to_string(noted.bbch.code)},
-                                   say("The same was noted already ({}).", fid_name(other.fid)),
+                                   other.fid < 0
+                                       ? say("An earlier row says the same.")
+                                       : say("The same was noted already ({}).", fid_name(other.fid)),
                                    say("Take one of the two back.")));
     }
 }

@@ -14,18 +14,18 @@
 namespace pipward {
 namespace {
 
-Error kept(const AddedRow& row, Sentence message, Sentence remedy) {
-    return {Trouble::input, error({row.table, fid_name(row.fid)}, std::move(message), std::move(remedy))};
+Finding kept(const AddedRow& row, Sentence message, Sentence remedy) {
+    return error({row.table, fid_name(row.fid)}, std::move(message), std::move(remedy));
 }
 
-void expect_unchanged(OGRLayer& layer, const AddedRow& row) {
+void judge_unchanged(OGRLayer& layer, const AddedRow& row, Findings& findings) {
     const auto now = content_of(layer, row);
     if (!now) {
-        throw kept(row, say("The row is not in the book any more."), say("Nothing need be taken back."));
-    }
-    if (*now != row.content) {
-        throw kept(row, say("The row was changed since it was noted; it was not touched."),
-                   say("Look at it in a GIS and remove it there, if it is wrong."));
+        findings.push_back(
+            kept(row, say("The row is not in the book any more."), say("Nothing need be taken back.")));
+    } else if (*now != row.content) {
+        findings.push_back(kept(row, say("The row was changed since it was noted; it was not touched."),
+                                say("Look at it in a GIS and remove it there, if it is wrong.")));
     }
 }
 
@@ -47,14 +47,15 @@ bool refers(Session& session, const BookTable& table, const BookColumn& column, 
 }
 
 // A pollination whose fruit has been noted would leave that fruit without its mother.
-void expect_nothing_refers(Session& session, const AddedRow& row) {
+void judge_references(Session& session, const AddedRow& row, Findings& findings) {
     for (const auto& table : book_tables()) {
         for (const auto& column : table.columns) {
             const auto named = std::ranges::find(column.references, row.table, &Reference::table);
             const auto name = named == column.references.end() ? std::nullopt : value_in(row, named->column);
             if (name && refers(session, table, column, *name)) {
-                throw kept(row, say("Rows of {} refer to {} by now; it was not touched.", table.name, *name),
-                           say("Take those back first."));
+                findings.push_back(
+                    kept(row, say("Rows of {} refer to {} by now; it was not touched.", table.name, *name),
+                         say("Take those back first.")));
             }
         }
     }
@@ -65,28 +66,59 @@ void remove(Session& session, OGRLayer& layer, const AddedRow& row) {
     expect_success(session, before, layer.DeleteFeature(row.fid) != OGRERR_NONE, "DeleteFeature");
 }
 
+void take_back_all(Session& session, const std::string& location, std::span<const AddedRow> rows) {
+    Findings findings;
+    for (const auto& row : rows) {
+        judge_unchanged(entry_layer(session, location, row.table), row, findings);
+        judge_references(session, row, findings);
+    }
+    if (!findings.empty()) {
+        throw Error(Trouble::input, std::move(findings));
+    }
+    for (const auto& row : rows) {
+        remove(session, entry_layer(session, location, row.table), row);
+        forget(session, row);
+    }
+}
+
 }  // namespace
+
+std::vector<std::vector<AddedRow>> remembered_batches(const std::string& location) {
+    std::vector<std::vector<AddedRow>> batches;
+    look_into_book(location, default_patience, [&](Session& session) {
+        batches = remembered(session);
+        for (auto& batch : batches) {
+            std::erase_if(batch, [&](const AddedRow& row) {
+                OGRLayer* layer = session.dataset->GetLayerByName(row.table.c_str());
+                return layer == nullptr || !content_of(*layer, row);
+            });
+        }
+        std::erase_if(batches, [](const auto& batch) { return batch.empty(); });
+    });
+    return batches;
+}
 
 std::vector<AddedRow> remembered_entries(const std::string& location) {
     std::vector<AddedRow> rows;
-    look_into_book(location, default_patience, [&](Session& session) {
-        rows = remembered(session);
-        std::erase_if(rows, [&](const AddedRow& row) {
-            OGRLayer* layer = session.dataset->GetLayerByName(row.table.c_str());
-            return layer == nullptr || !content_of(*layer, row);
-        });
-    });
+    for (const auto& batch : remembered_batches(location)) {
+        rows.insert(rows.end(), batch.rbegin(), batch.rend());
+    }
     return rows;
 }
 
 void take_back(const std::string& location, const AddedRow& row, Patience patience) {
-    change_book(location, {row.table, journal_table}, patience, [&](Session& session) {
-        auto& layer = entry_layer(session, location, row.table);
-        expect_unchanged(layer, row);
-        expect_nothing_refers(session, row);
-        remove(session, layer, row);
-        forget(session, row);
-    });
+    take_back(location, std::span(&row, 1), patience);
+}
+
+void take_back(const std::string& location, std::span<const AddedRow> rows, Patience patience) {
+    std::vector<std::string> tables{journal_table};
+    for (const auto& row : rows) {
+        if (std::ranges::find(tables, row.table) == tables.end()) {
+            tables.push_back(row.table);
+        }
+    }
+    change_book(location, tables, patience,
+                [&](Session& session) { take_back_all(session, location, rows); });
 }
 
 }  // namespace pipward

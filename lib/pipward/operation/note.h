@@ -60,6 +60,11 @@ BoundField<Request, std::string> seed_lot_parameter(std::string Request::*field)
     return parameter(field, "seed-lot", "Seed lot", "The code on the bag of seed.");
 }
 
+template <class Request>
+BoundField<Request, std::string> trait_parameter(std::string Request::*field) {
+    return parameter(field, "trait", "Trait", "What was scored, always in the same word.");
+}
+
 inline constexpr int most_counted = 1'000'000;
 
 /// A parameter that counts something.

@@ -30,9 +30,7 @@ std::unique_ptr<const Operation> note_score() {
                    "Writes down a score given to a tree for one trait: taste, size, scab. Held against the "
                    "book first: the tree must be known and standing on that day."},
          .parameters = {note_book_parameter(), tree_parameter(&Request::tree).required(),
-                        parameter(&Request::trait, "trait", "Trait",
-                                  "What was scored, always in the same word.")
-                            .required(),
+                        trait_parameter(&Request::trait).required(),
                         parameter(&Request::score, "score", "Score", "The score, in the trait's own unit.")
                             .in("points")
                             .between(-1e9, 1e9)

@@ -14,43 +14,55 @@ struct Request {
     std::string entry;
 };
 
-std::string names_of(const std::vector<AddedRow>& rows) {
+using Batches = std::vector<std::vector<AddedRow>>;
+
+std::string names_of(const Batches& batches) {
     constexpr std::size_t enough = 5;
     std::string names;
-    for (std::size_t i = 0; i < std::min(rows.size(), enough); ++i) {
-        names += (i == 0 ? "" : ", ") + name_of(rows[i]);
+    for (std::size_t i = 0; i < std::min(batches.size(), enough); ++i) {
+        names += (i == 0 ? "" : ", ") + name_of(batches[i].back());
     }
     return names;
 }
 
-const AddedRow& named(const std::vector<AddedRow>& rows, const std::string& name) {
-    const auto found = std::ranges::find_if(rows, [&](const AddedRow& row) { return name_of(row) == name; });
-    if (found == rows.end()) {
-        throw Error(Trouble::input,
-                    about_parameter("entry", name, say("The book remembers no such entry."),
-                                    rows.empty() ? say("It remembers none.")
-                                                 : say("The latest are: {}.", names_of(rows))));
+// A row that came with others may be taken back alone by its name.
+std::vector<AddedRow> named(const Batches& batches, const std::string& name) {
+    for (const auto& batch : batches) {
+        const auto found =
+            std::ranges::find_if(batch, [&](const AddedRow& row) { return name_of(row) == name; });
+        if (found != batch.end()) {
+            return {*found};
+        }
     }
-    return *found;
+    throw Error(Trouble::input,
+                about_parameter("entry", name, say("The book remembers no such entry."),
+                                batches.empty() ? say("It remembers none.")
+                                                : say("The latest are: {}.", names_of(batches))));
+}
+
+Sentence taken_back(const std::vector<AddedRow>& rows, const std::string& book) {
+    return rows.size() == 1
+               ? say("Took back {} from {}: {}.", name_of(rows.front()), book, in_words(rows.front()))
+               : say("Took back {} entries of one import from {}: {} to {}.", rows.size(), book,
+                     name_of(rows.front()), name_of(rows.back()));
 }
 
 Outcome run(const Request& request, const Run& lent) {
     lent.step(0, say("Reading the book"));
-    const auto rows = remembered_entries(request.book.location);
-    if (rows.empty() && request.entry.empty()) {
+    const auto batches = remembered_batches(request.book.location);
+    if (batches.empty() && request.entry.empty()) {
         return {.tables = {},
                 .files = {},
                 .findings = {},
                 .summary = say("The book remembers no entry: nothing was taken back.")};
     }
-    const auto& row = request.entry.empty() ? rows.front() : named(rows, request.entry);
+    const auto rows = request.entry.empty() ? batches.front() : named(batches, request.entry);
     lent.step(0.5, say("Taking it back"));
-    take_back(request.book.location, row);
+    take_back(request.book.location, rows);
     return {.tables = {},
             .files = {},
             .findings = {},
-            .summary = say("Took back {} from {}: {}.", name_of(row), shown_location(request.book.location),
-                           in_words(row))};
+            .summary = taken_back(rows, shown_location(request.book.location))};
 }
 
 }  // namespace
@@ -59,8 +71,8 @@ std::unique_ptr<const Operation> note_undo() {
     return declare<Request>(
         {.about = {"note-undo", "Take back a note", "Notes",
                    "Takes back the last entry that was noted in the book, or the one that is named, if "
-                   "nobody changed it since and nothing refers to it. Run again, it takes back the one "
-                   "before."},
+                   "nobody changed it since and nothing refers to it. The rows of one import go together. "
+                   "Run again, it takes back the one before."},
          .parameters = {book_parameter(&Request::book),
                         parameter(&Request::entry, "entry", "Entry",
                                   "Which one to take back, by the name told when it was noted, such as "

@@ -1,0 +1,191 @@
+// SPDX-License-Identifier: MIT
+#include <algorithm>
+#include <charconv>
+#include <map>
+
+#include "pipward/book/entry_judgement.h"
+#include "pipward/book/entry_rules.h"
+#include "pipward/book/records.h"
+
+namespace pipward {
+namespace {
+
+// Entries have no number yet; in the book that they are judged with they have one below zero.
+std::int64_t number_of(std::size_t entry) {
+    return -1 - static_cast<std::int64_t>(entry);
+}
+
+std::optional<std::size_t> entry_numbered(const std::string& row) {
+    constexpr std::string_view begin = "fid -";
+    std::size_t number = 0;
+    if (!row.starts_with(begin)) {
+        return std::nullopt;
+    }
+    std::from_chars(row.data() + begin.size(), row.data() + row.size(), number);
+    return number - 1;
+}
+
+Findings said_of(const Orchard& orchard, Day as_of) {
+    Findings findings;
+    check_bloom_notes(orchard, as_of, findings);
+    check_time_of_bloom(orchard, as_of, findings);
+    check_pollen(orchard, as_of, findings);
+    check_seed(orchard, as_of, findings);
+    return findings;
+}
+
+// A cell of the schema's own type: whole numbers do for numbers.
+Cell stored_form(const BookColumn& column, const Cell& value) {
+    const auto* whole = std::get_if<std::int64_t>(&value);
+    return column.type == CellType::number && whole != nullptr ? Cell{static_cast<double>(*whole)} : value;
+}
+
+BookRow row_of(const Judgement& judgement, std::size_t number) {
+    BookRow row;
+    row.fid = number_of(number);
+    for (const auto& column : judgement.table.columns) {
+        row.cells.push_back(stored_form(column, value_of(judgement.entry, column.name)));
+    }
+    return row;
+}
+
+template <class Rows>
+void judge_only(const Rows& rows, const Orchard& orchard, Findings& findings) {
+    for (const auto& row : rows) {
+        judge(row, orchard, findings);
+    }
+}
+
+void judge_alone(const Orchard& row, const Orchard& orchard, Findings& findings) {
+    judge_only(row.bloom_notes, orchard, findings);
+    judge_only(row.pollinations, orchard, findings);
+    judge_only(row.fruits, orchard, findings);
+    judge_only(row.seed_lots, orchard, findings);
+    judge_only(row.sprout_counts, orchard, findings);
+    judge_only(row.trait_scores, orchard, findings);
+}
+
+/// Judges one entry after the other, and in the end the book that has them all.
+class Bench {
+  public:
+    Bench(const BookReading& book, Day as_of) : known_(book), as_of_(as_of), present_(as_of) {
+        orchard_ = book.orchard;
+        orchard_.weather.clear();
+    }
+
+    void take(const Entry& entry) {
+        const auto& table = entry_table(entry);
+        if (judgements_.empty()) {
+            fold_names(table, known_);
+        }
+        auto& judgement = judgements_.emplace_back(Judgement{entry, table, as_of_, row_name(entry, table)});
+        judge_cells(judgement);
+        const bool readable = judgement.findings.empty();
+        judge_names(judgement, known_);
+        const bool own_name = judge_key(judgement, known_);
+        judge_day(judgement);
+        if (readable) {
+            judge_row(judgement, own_name);
+        }
+        add_key(judgement, known_);
+    }
+
+    std::vector<Findings> verdicts() {
+        judge_by_the_book();
+        std::vector<Findings> verdicts;
+        for (std::size_t i = 0; i < judgements_.size(); ++i) {
+            auto& findings = rules_[i];
+            auto& all = verdicts.emplace_back(std::move(judgements_[i].findings));
+            std::ranges::move(findings, std::back_inserter(all));
+            std::ranges::move(alone_[i], std::back_inserter(all));
+        }
+        return verdicts;
+    }
+
+  private:
+    void judge_row(const Judgement& judgement, bool own_name) {
+        const auto number = judgements_.size() - 1;
+        const auto row = row_of(judgement, number);
+        Orchard only;
+        add_record(only, judgement.table, row);
+        judge_alone(only, orchard_, alone_[number]);
+        if (own_name) {
+            add_record(orchard_, judgement.table, row);
+            present_ = std::max(present_, day_of(judgement));  // days to come are told already
+            judged_.push_back(number);
+        }
+    }
+
+    // The rules of the whole book, asked without the entries and with them: what is said only then is theirs.
+    void judge_by_the_book() {
+        if (judged_.empty()) {
+            return;
+        }
+        auto before = said_of(known_.book.orchard, present_);
+        std::map<std::string, std::vector<const Finding*>> old;
+        for (const auto& finding : before) {
+            old[finding.table + '\n' + finding.row.text()].push_back(&finding);
+        }
+        const auto owners = owners_by_name();
+        for (auto& finding : said_of(orchard_, present_)) {
+            const auto same = old.find(finding.table + '\n' + finding.row.text());
+            const bool known =
+                same != old.end() &&
+                std::ranges::any_of(same->second, [&](const Finding* other) { return *other == finding; });
+            if (!known) {
+                give(std::move(finding), owners);
+            }
+        }
+    }
+
+    // Rules about sums name the tag or the lot that was summed: the last entry of it gets to hear them.
+    std::map<std::string, std::size_t> owners_by_name() const {
+        std::map<std::string, std::size_t> owners;
+        for (const auto number : judged_) {
+            const auto& judgement = judgements_[number];
+            const auto column = judgement.table.key.empty() ? judgement.table.columns.front().name
+                                                            : judgement.table.key.front();
+            owners[to_text(value_of(judgement.entry, column))] = number;
+        }
+        return owners;
+    }
+
+    // A row that is there already may come to look odd beside the new ones; that is book-check's business.
+    void give(Finding finding, const std::map<std::string, std::size_t>& owners) {
+        const auto& table = judgements_.front().table.name;
+        const auto number = entry_numbered(finding.row.text());
+        const auto owner = owners.find(finding.row.text());
+        if (finding.table != table || (!number && owner == owners.end())) {
+            return;
+        }
+        if (number) {
+            finding.row = judgements_[*number].row;
+        }
+        rules_[number ? *number : owner->second].push_back(std::move(finding));
+    }
+
+    KnownNames known_;
+    Day as_of_;
+    Day present_;
+    Orchard orchard_;
+    std::vector<Judgement> judgements_{};
+    std::vector<std::size_t> judged_{};        ///< those that stand in orchard_
+    std::map<std::size_t, Findings> rules_{};  ///< what the rules of the whole book say of each
+    std::map<std::size_t, Findings> alone_{};  ///< what the rules for single rows say
+};
+
+}  // namespace
+
+std::vector<Findings> check_entries(const BookReading& book, std::span<const Entry> entries, Day as_of) {
+    Bench bench(book, as_of);
+    for (const auto& entry : entries) {
+        bench.take(entry);
+    }
+    return bench.verdicts();
+}
+
+Findings check_entry(const BookReading& book, const Entry& entry, Day as_of) {
+    return check_entries(book, std::span(&entry, 1), as_of).front();
+}
+
+}  // namespace pipward
