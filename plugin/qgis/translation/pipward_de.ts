@@ -3040,10 +3040,6 @@
         <translation>Notiz zurücknehmen</translation>
     </message>
     <message>
-        <source>Takes back the last entry that was noted in the book, or the one that is named, if nobody changed it since and nothing refers to it. Run again, it takes back the one before.</source>
-        <translation>Nimmt den zuletzt im Buch notierten Eintrag zurück oder den genannten, sofern ihn seither niemand geändert hat und nichts auf ihn verweist. Ein erneuter Aufruf nimmt den Eintrag davor zurück.</translation>
-    </message>
-    <message>
         <source>The accession, where no single tree was looked at.</source>
         <translation>Die Akzession, wenn kein einzelner Baum betrachtet wurde.</translation>
     </message>
@@ -10744,10 +10740,6 @@
         <translation>Stück</translation>
     </message>
     <message>
-        <source>Pollen, flowers or seed.</source>
-        <translation>Pollen, Blüten oder Samen.</translation>
-    </message>
-    <message>
         <source>Pollinate {} for cross {}: {}</source>
         <translation>{} für Kreuzung {} bestäuben: {}</translation>
     </message>
@@ -11368,14 +11360,6 @@
         <translation>Als es angelegt wurde.</translation>
     </message>
     <message>
-        <source>When the full need is met.</source>
-        <translation>Wann der ganze Bedarf gedeckt ist.</translation>
-    </message>
-    <message>
-        <source>When the least need is met.</source>
-        <translation>Wann der geringste Bedarf gedeckt ist.</translation>
-    </message>
-    <message>
         <source>Where</source>
         <translation>Wo</translation>
     </message>
@@ -11640,14 +11624,6 @@
         <translation>{} Plätze werden gebraucht und {} sind frei.</translation>
     </message>
     <message>
-        <source>{} seedlings of {} crosses and {} check trees have their places in block {}. Print their labels with label-sheet and the map with field-map; undo takes them back as a whole.</source>
-        <translation>{} Sämlinge von {} Kreuzungen und {} Vergleichsbäume haben ihre Plätze im Quartier {}. Drucke ihre Etiketten mit label-sheet und die Karte mit field-map; zurücknehmen geht im Ganzen.</translation>
-    </message>
-    <message>
-        <source>{} seedlings of {} crosses and {} check trees would have places in block {}; nothing was written.</source>
-        <translation>{} Sämlinge von {} Kreuzungen und {} Vergleichsbäume hätten Plätze im Quartier {}; nichts wurde geschrieben.</translation>
-    </message>
-    <message>
         <source>{} seeds of lot {} had sprouted on {}, {} have left it.</source>
         <translation>{} Samen von Partie {} waren am {} gekeimt, {} haben sie verlassen.</translation>
     </message>
@@ -11698,6 +11674,2910 @@
     <message>
         <source>The courses of {} and {} of cross {} are not compared: they were counted on other days after their beginning, or too little sprouted.</source>
         <translation>Die Verläufe von {} und {} der Kreuzung {} werden nicht verglichen: Sie wurden an anderen Tagen nach ihrem Beginn gezählt, oder zu wenig keimte.</translation>
+    </message>
+    <message>
+        <source>% of a descendant: expected part of its genes that came from {}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>% of an ancestor: expected part of the genes of {} that came from it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>(see above)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>1 accession is not listed: the scores tell nothing of it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>1 flower worked</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>1 for the highest value; where a low score is the good one, read from the end.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>1 line is wrong: as it is, nothing would be written.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>1 piece of work</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>1 promises most.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>1 row</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>1 seedling</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>1 tagged branch bears fruit</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>3 % at most, gloves and goggles, a dark bottle that can vent; never with bleach, vinegar or metals. Stronger is for trained users.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A CSV file in UTF-8, with commas or semicolons, whose header names descriptors.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A byte of zero stands here: the file is no plain text, or damaged.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A column &quot;where&quot; only tells where to look; it is not read.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A cross needs two parents.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A cross of the number {} cannot be.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A parent has no name.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A sport: it has the parents of {}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A spreadsheet&apos;s error stands here instead of a value.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A trait that each parent, or one of its own parents, must show, as in scab&lt;=3.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>ACQDATE: when the first tree of it was planted, YYYYMMDD.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>ANCEST: its parents in Purdy notation.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Accessions added: {}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Accessions are sports of each other in a circle: {}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Accessions of the whole book whose alleles do not fit their recorded parents.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Accessions that may be crossed, with commas between; every cultivar and selection with a living tree where none is named.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Acquired</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Add a line for it to the file, or the parent to the book first.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Add it, or give the day of all lines with day-if-blank.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Add it: {}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>After that drop, rot or theft is more likely than not.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>After that year few seedlings are still without fruit.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>All accessions of the book</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Alleles of the pollen parent</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Alleles of the seed parent</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Allowed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Allowed: {}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>An accession is recorded as a sport of itself, each the sport of the next.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>An accession&apos;s name or a tree&apos;s label; everybody who is a parent where none is named.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>An accession.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>An earlier row has a {} of this name.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>An earlier row says the same.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Ancestor</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Ancestors farther back than generation {} are not drawn: {}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Ancestry</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Another one.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Apple: {} years to the first fruit as a rule, {} to {} are known.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Apples with pears are left out.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>As it was noted.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>As it would be written.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>As recorded.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>As recorded: an accession or a blend.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Ask for a trait that was scored.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Ask for more generations down; the table of descendants has them all.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Ask for more generations up.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>At the trees</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>At this tag: no more fruit can hang there.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Better than</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Between two names there is no cross.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Bleach.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Both parents of a cross have doses: only one can be the recurrent parent.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Breeding value</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Breeding values</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>By a blend of pollen, reckoned with its shares.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>By its alleles it can only come of pollen that the style should have turned away.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>By its parents&apos; alleles alone.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>By the parents&apos; alleles: {}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>By the wish, above the founders, in spreads of the scores.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Cells of a tray from left to right, for the map of trays; 0 for no trays.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Cells of a tray from top to bottom.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Chance with the field</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Check its parents and all three records; s_contradiction tells which allele is missing.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Clear its parents and write them with {}; or clear sport_of if it was raised from seed.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Clear the field of the one that was there first.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Clear this field of the one that the others came from.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Code of the cross; unknown where the book does not tell it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Coefficient of inbreeding, 0 to 1; unknown where it cannot be told.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Coefficient of kinship, 0 to 1: the inbreeding that a child of the two would have; unknown where it cannot be told.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Column</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Column {} has cells, but no heading.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Columns of the sheet</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Copy and paste the cells as values in the spreadsheet, or type the value.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Correct the parent, or the day of planting.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Correct the parent, the season of one of the crosses, or the parent&apos;s name.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Correct the year or the month, if it is wrong.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Cross {} stands more than once, so that it cannot be seen which was made first.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Cross {}: pick the fruit</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Crosses a parent</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Crosses left out</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Crosses to make, the most promising first.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Day of lines without one</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Days as in 2026-05-12. Decimals with a point or a comma, thousands without anything.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Days from full bloom.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Descendant</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Descendants</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Descendants in the book: {}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Descendants of {}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Descendants that are not drawn: {}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Did you mean {}?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Did you mean {}? Rename it, or remove the column.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Doubt</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Doubts</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Drawing the line</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Draws who an accession descends from and what descends from it, as SVG and PDF on one page: the seed parent above the pollen parent, an ancestor that comes in more than once drawn once, blends with their members, unknown parents and sports as such. Writes the line in breeders&apos; notation and tells what part of the genes each ancestor is expected to have given.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Each of the accessions: how inbred it is itself.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Earliest</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Early fruit: it is ripe before its seed is full-grown. Let it stand two to four weeks before it is opened; open rotten fruit at once.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Enter the accessions and their parents first.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Every other pair of the parents, and why.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Every standing seedling, and the years in which it should first fruit.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Every two of the accessions both ways: what the alleles tell of the cross, and what the field does.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Every two of the accessions, the most closely related first.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Example</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Expected</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Expected part of the descendant&apos;s genes that came from it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Expected part of the genes that came from it; shares of those of whom no parent is known add up to 100.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Expected: a pollen blend stands in the line.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Family</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Farthest</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Fill in ACCENAME or ACCENUMB.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Fill in beforehand</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Fill in the rest, or keep the remark elsewhere.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Fill it in, or give the day of such lines with day-if-blank.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>First and last year of its scores.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>First day at the flowers.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>First day; unknown for any day.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>First fruit</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>First fruit and families</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>First year in which it may fruit.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Flowers to work or to gather, pollen.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Following the line</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Following the traits</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>For that many seedlings.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Form</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Founder</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>From its relatives only.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>From parents that are not known.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>From sowing to the year asked about.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>From the alleles</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>From the field</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>From unknown parents: {:.3g} %.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>From what to what, where that is limited.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Fruit was expected</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Fruits of them, of a pear only such as had sound seed.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Full bloom from</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Full bloom to</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Full bloom {}, by the day of the work.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Full bloom {}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>GENUS.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Generation</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Generations back by the longest way.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Generations back by the shortest way: 1 for a parent.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Generations down</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Generations of ancestors to draw.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Generations of descendants to draw.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Generations on by the shortest way: 1 for a child.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Generations up</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Genus</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Give it a header of descriptors and a line an accession.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Give the file a header of descriptors; see passport-export.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Give the name of an accession or the label of a tree as it stands in the book.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Give the traits with wish.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Give the tree its accession.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Hangs late: guard it from frost, birds and wind, and pick before a hard frost. Open fruit with a rotten core at once and keep its seed apart.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Hardly a seedling surpasses {}: more than {} would have to be grown.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Has bloomed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Head it, or remove it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Heritability</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Holding alleles against each other</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>How far above the founders it is in what it hands on; a child of two parents is expected at the mean of their values.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>How it may look.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>How much of the truth the value holds, 0 for nothing to 1 for all: the squared accuracy.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>How related the parents are is not known.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>How the pollen would be had this spring.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>How the seedlings of each family have done so far, trait by trait.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Hydrogen peroxide.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Import notes</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>In block {} these have their places: {}. Print their labels with label-sheet and the map with field-map; undo takes them back as a whole.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>In block {} these would have places: {}; nothing was written.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>In how many ways it is an ancestor.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>In so many crosses one parent may stand, so that a favourite does not swamp the plan.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>In walking order, about {:.0f} m along the alleys.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>In walking order, then the work on the bench.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>In walking order.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>In which scores were made.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Inbreeding</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Institute</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It is a sport of {}, which has other parents or none: its own are passed over.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It is kept as it stands.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It is not diploid: nothing is inferred.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It is not recorded of which accession this tree is.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It says the same as line {}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It says there: {}. Correct it there, or give this one another name.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It should be: {}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Its alleles do not fit its recorded parents.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Its code, or several.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Its kind becomes unknown; correct it in the book.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Its name in the book.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Its name.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Its pollen parent or blend.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Its seed parent.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Its tree {} was planted on {}, before its parent&apos;s cross {} of {} had borne seed.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Kinship and inbreeding</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Last day; unknown where nothing tells it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Last safe day to gather it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Latest</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Least</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Leave it out: the book has no scores.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Line</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Line in one string</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Line of an accession</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Line of the file.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Line of {}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Line {} has the day first and line {} the month, so this may be {} or {}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Lines</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Lines of the file</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Longer than most</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Look for scores that are far out of the way.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Look whether it has flowers; correct the parent or the season if it cannot be.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Make a sheet with note-template and fill it in.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Make the names different, with the number behind perhaps.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Makes a sheet to be filled in outdoors or at the bench, a note a line, with the lines that are likely: trees in the order of the walk, tags whose fruit is awaited, lots with seed left. A second file explains its columns; note-import takes the filled sheet in.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>May fruit</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Mean</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Mean kinship</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Mean of its known kinships with the others of this list, sports left out: the lower, the fresher its blood.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Mean of that grandparent.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Mean of the pollen parent; of a blend that of its scored members by their shares.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Mean of the seed parent.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Mean over its trees, each tree&apos;s scores taken together first; in the trait&apos;s own unit.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Mend it in the spreadsheet, or type the value.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Mind</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Most</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Most kinship</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Name accessions as they stand in the book.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Name at least two accessions.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Name fewer.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Name its accession in the book.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Name one that was scored, or whose relatives were.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Name the accession that it came from, or clear the field.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Names of accessions or blends, or labels of trees, with commas between; the parents of the season&apos;s crosses where left out.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Needed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Neither it nor its parents have alleles on record.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Neither it nor its parents or grandparents were scored.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Neither the book nor the file has this parent of {}: it is left open.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Never with acids or ammonia; rinse the seed well.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No parent is recorded.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No parent of either is recorded.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No parent of its parents is recorded: taken as unrelated.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No parent of {} is recorded.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No recorded parents are contradicted by alleles.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No trait was wished for, so the parents&apos; blood, alleles and bloom alone decide.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No tree was scored for this trait.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nobody has scored this trait.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>None of {} flowers set.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Not for certain better than the next: the means differ by less than their doubt.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Not reckoned: {} comes of one that is not diploid.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Not reckoned: {} is not diploid.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Notes of this kind have no such column.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nothing fits: by the alleles of its parents the style turns all this pollen away.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nothing is overwritten; change it in the book if the file is right.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nothing is to be done at the trees.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nothing is to be done.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nothing says in what the seedlings should be better.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nothing was scored of any parent.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nothing was written; write yes would add accessions: {}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nothing was written; write yes would write: {}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Of a blend, those of all its members.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Of a compatible cross, where {} set on the mean, chance would do that less than once in a million times.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Of a compatible cross, where {} set on the mean, chance would do that once in {:.0f} times.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Of how many days the work is wanted, from the as-of day on.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Of the family that were planted.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Of the parents; their seedlings&apos; inbreeding.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Of the pollen parent</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Of the seed parent</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Of the trees&apos; means.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Of the walk; unknown for fruit that must hang on.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Of them with a score of this trait.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Of {} more nothing tells the year of sowing.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Of {} pairs of {} parents {} are suggested.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Of {} seedlings at least {} should surpass {} with {:.0f} % confidence: the mean of the parents is {:.2f}, {} has {:.2f}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>On a dwarfing stock about {} years sooner.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>On both sides</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>On the bench</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>One allele of each parent, of the pollen only such as the style lets through.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>One allele of each parent; the blend is one pool of pollen.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>One note a line. Lines that nobody came to stay as they are: they are passed over.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>One of its parents is not known.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>One parent</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>One parent is not recorded: taken as unrelated to the other.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Only these traits, with commas between; all where none is named.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Only traits</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Only whole ones are counted; correct it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Open it in the spreadsheet and save the sheet as CSV in UTF-8.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Other parent</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Over the trees, each by its own mean.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Own mean</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>P10 of the tree&apos;s full bloom.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>P90 of the tree&apos;s full bloom.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Parents and grandparents in whom it was scored, and parents in whom it was not.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Parents that the alleles contradict</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Passport file</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Passports</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Passports of accessions</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Pear: {} years to the first fruit as a rule, {} to {} are known.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Pick from</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Pick now, late, or from when on.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Pick the fruit of cross {} at {}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Pick to</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Picking list</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Plain mean of them.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Planting sheet, block {}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Pollen by</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Pollen let through</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Pollen parent&apos;s mean</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Pollen parent&apos;s pollen parent</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Pollen parent&apos;s seed parent</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Pollen, flowers, fruit or seed.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Positions in the order of planting</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Purdy notation</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Put quotes around a text that holds the separator, and do not part decimals with it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Quote fields that hold the delimiter.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Ranks the crosses that can be made of the parents: what their seedlings should be like and how far apart, how many to grow to see the wanted ones, how related the parents are, whether pollen passes, whether their blooms meet this spring and how the pollen would be had. Each number says what it rests on; what is left out says why. Nothing is written.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Reads accessions from a CSV file of multi-crop passport descriptors (FAO and Bioversity, V2.1) and shows what would become of each line; writes them when told so, all at once or not at all. Parents are taken from ANCEST where they are two known names. What the book has no place for is kept in the accession&apos;s note. What the book has is never changed: differences are told.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Reason</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Reckoning the breeding values</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Reckoning the inbreeding</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Reckoning the kinship</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Relationship</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Reliability</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Remarks</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Remove it, or rename it; the columns are: {}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Remove one of them, if it was written twice by mistake.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Remove one of them.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Remove or rename one of them.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Rename the column if it is one.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Repeatability</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>S-allele match</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>S-alleles and parentage</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>S-alleles of the accessions</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>SAMPSTAT: the code of its biological status.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>SPECIES.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Save it as CSV UTF-8.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Save the sheet as CSV in UTF-8. Then &quot;note-import&quot; with {} shows what would be written.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Say otherwise with day-format, if that is wrong.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Say with day-format which it is, or write it as in 2026-04-12.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Say with kind which it is.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Score more trees, or look at the scores themselves.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Scores</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Scores of its own trees.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>See book-check, and correct the wrong one of these parents.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Seed of cross {} sprouted in {}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Seed parent&apos;s mean</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Seed parent&apos;s pollen parent</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Seed parent&apos;s seed parent</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Seed ripe about {} days later, the rule for all: the book has no days of its own for this seed parent.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Seed ripe about {} days later.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Seedlings</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Seedlings above the bar.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Seedlings to grow</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Seedlings too</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Seedlings&apos; mean</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Seedlings&apos; spread</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Seen</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Seen in</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Set up in the order of planting, from the upper left corner on.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Share of the pollen, 0 to 1; 0 is none expected, not none possible: styles leak.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Shares of ancestors</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Sheet for notes</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Should fruit this year</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Shown on both sides: by {} and by {}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>So many crosses are suggested at the most.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>So many of the wanted seedlings are to be seen at least.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Sown</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Sport of</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Spread</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Standard deviation between them in what they hand on.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Standard deviation between trees; of two or more.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Standard error of that mean.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Suggested crosses</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Tag {}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Tagged branches with fruit: those to pick in walking order, then the others by day.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Tags</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Tags: {}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Take care: {}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Take fewer days at a time.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Take in passports</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Take the first line of a sheet made with note-template, and say with kind what the lines are.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Taken together with {}, whose sport it is.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Takes a sheet that was filled in outdoors into the book, a note a line. Every line is judged against the book with the lines before it, and shown with what would become of it; nothing is written until you say so. Then all lines are written at once, or none where one is wrong, and one note-undo takes them all back. A sheet read again adds nothing twice.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Takes back the last entry that was noted in the book, or the one that is named, if nobody changed it since and nothing refers to it. The rows of one import go together. Run again, it takes back the one before.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Tells of a scored trait what each accession is expected to hand on, from its own scores and those of all its relatives, with the seasons&apos; differences taken out. Unknown parents count as founders, a blend as a mixture of its members; triploids and what comes of them are left out. Where there are too few scores it says so.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Tells of every two accessions how much blood they share by their recorded parents, what they are to each other, and how inbred each is itself. Unknown parents count as unrelated, a blend as a mixture of its members, a sport as its original; triploids and what comes of them are not reckoned.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Tells of every two accessions whether one&apos;s style lets the other&apos;s pollen through, what S-alleles those may have that nobody has determined, and which recorded parents the alleles contradict. What the alleles tell and what the counts of worked crosses tell stand apart.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Tells which scored trait was seen in which parent and grandparent of an accession, or of all that are parents: means over trees, with how many trees and years. Blends are taken by the shares of their scored members, and what is unknown or was not scored is said.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>That is against the alleles: look at both records, or foreign pollen came in.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>That it works this spring.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The 1 flower did not set.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The accession has no name: it is left out.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The accession is its own ancestor, or descends from one that is.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The accession is recorded as a sport of itself.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The accession that the wanted seedlings are to surpass; the best of the parents where none is named.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The accession whose flowers would be worked.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The accession whose pollen it would be.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The accessions of the file, with their main descriptors.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The alleles do not explain it: frost and dead pollen do that too.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The alleles of one of them are not known.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The ancestor; unknown for parents that nobody noted.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The better way round by bloom and pollen.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The book has it as {}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The book has its name only.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The book has no accession and no tree of this name.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The book has no accession, blend or tree of this name.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The book has no accessions yet.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The book has no place for {}: it is kept in the note of {}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The book has no scores yet; note them with note-score.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The book has scores of: {}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The book has {} with another value: {}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The child.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The closest are {} and {}, {:.3f}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The column {} is missing.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The columns fit several kinds of notes.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The counts that were weighed.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The cross is not known; it was planted in {}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The cross is of {}, its seed was sown the year after.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The day after the full need is met.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The day after the least need is met.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The day of lines that have none; without it they are wrong.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The days are read with the day first, as line {} shows.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The days are read with the month first, as line {} shows.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The descendant&apos;s pollen parent or blend.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The descendant&apos;s seed parent.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The descriptor has two columns.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The doses of {} cannot be read.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The equations cannot be solved.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The file is empty.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The file is in UTF-16, which spreadsheets call Unicode text.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The file is not written in UTF-8.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The first line does not name the columns of notes.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The first {} accessions of the book</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The heading in the sheet.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The kinship of two parents that is still borne; 0.125 is that of half sibs.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The line has a remark, but nothing to note; it is passed over.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The line has more cells than the header.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The line has more fields than the header.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The line holds letters that are not UTF-8, as an umlaut in Windows-1252.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The line in the notations of breeders; generations that were not asked for are left out.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The line of the file, counted from 1.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The line, seed parent first.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The name of an accession, or the label of a tree.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The number is far too large.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The other lines are of about {}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The page holds no more: take larger paper, or draw the line of one of the ancestors.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The page holds no more: take larger paper; the table of descendants has them all.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The parent came from cross {} of {}: the earliest known first fruit is three years after sowing, in {}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The parent is younger than its child: it came from cross {} of {}, and this cross is of {}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The parents cannot be seen from this: they are left open.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The parents of 1 accession are contradicted by alleles.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The parents of the crosses of {}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The parents of {} accessions are contradicted by alleles.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The part of the differences between scores of one season that is handed on to children; a judgement, not an estimate.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The part that comes back in every score of an accession; the heritability and a quarter of what it leaves where not given.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The passport of 1 accession.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The passports of {} accessions.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The point or comma may part thousands or decimals.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The pollen or the seed lot.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The repeatability is lower than the heritability, {}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The same genes: one is a sport or clone of the other.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The same once the counts of its crosses are weighed; unknown where none were counted.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The scores of this tree are left out: nobody wrote down which accession it is.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The scores tell nothing of this accession.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The seed is ripe even if the tree bloomed late.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The sheet as comma, semicolon or tab separated text in UTF-8, as note-template makes it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The sort of accession by its status.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The standard has no descriptor of this name: it is left out.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The standard has no status of this code.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The traits that were scored are: {}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The tree with the most, which is not always the best.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The tree&apos;s; unknown for work on the bench.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The unit of its numbers.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The way of writing.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The wish cannot be read.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The work of a day or a week to take along: what is to be done at which tree, in walking order, with the address, the tags, the lot and the amount, a box to tick and room to write down what came of it; then the work on the bench, and the cautions that go with just this work.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The year asked about.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The year asked about; that of the as-of day where none is given.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Their S-alleles are not both known.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>There already: {}; not filled in: {}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>There is neither a column ACCENAME nor a column ACCENUMB.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>There is nothing to write.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>These are {} accessions; at most {} can be asked for at once.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This cannot be read.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This is a formula, not a value.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This is a spreadsheet&apos;s workbook (.xlsx, .ods) or a packed file, not CSV.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This is an old spreadsheet&apos;s workbook (.xls), not CSV.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This is no code of an institute, as in AAA999.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This is no code of an institute.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This is no day as YYYYMMDD.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This line and {} more hold letters that are not UTF-8, as umlauts in Windows-1252.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Those of {}, whose sport it is.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Three parents stand in one cross: put the first cross in parentheses.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Ties, and what is not known.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>To see the wanted number of them with the stated confidence.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Too few scores: {} of {} diploid accessions up to {}. Breeding values need {} scores of {} accessions, or they tell of chance.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Too young</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Took back {} entries of one import from {}: {} to {}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Traits in the boxes</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Traits of</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Traits of parents</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Traits of parents that were scored: {}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Traits whose means stand in the boxes, with commas between, or all; none where left out.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Traits with their weights, as in taste=2; scab=-1; below 0 where low scores are the good ones.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Tray across</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Tray down</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Tray {}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Trays</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Trees of it that were scored.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Trees scored</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Two columns are headed {}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Two lines have this name; it must be one accession&apos;s alone.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Type it anew.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Unit: {}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Wanted</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Wanted ones</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Wanted seedlings surpass {}. Traits are taken as handed on independently of each other, and the heritability is a judgement.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Ways</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What becomes of each line of the file.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What becomes of it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What becomes of the line.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What differs from the book, what is kept in the note, what is open.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What each accession is expected to hand on of a trait, the highest first.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What each column of the sheet holds.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What each is recorded to have, or may have by its parents.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What hangs at the branch.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What hangs at the branches.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What is handed on comes back in every score: give at least that.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What is wrong or doubtful about it, or where the book has it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What it has or may have; S? where one is not known.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What it is; unknown for a parent without a record.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What part of the genes each ancestor is expected to have given.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What speaks against these parents.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What the alleles tell.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What the chance rests on.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What the counts tell.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What the descendant is a sport or clone of.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What the line notes, in words.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What the lines of the sheet note; note-import sees it from the header where it is not given.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What the numbers rest on.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What the one is to the other, by the nearest way.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What to bear in mind.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What to know of it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What to take care of at this very piece.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What to write there.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>When every seedling should first fruit, by its kind, its stock and the year in which it was sown, so that the map shows where to look this year; and what the fruit of each family has been like so far, trait by trait.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>When the crossed fruit of every tagged branch may be picked for its seed: from the tree&apos;s own full bloom, foretold or noted, and the days that its seed needs to ripen, which is often before the fruit is ripe to eat. What is to be picked stands in walking order, as a sheet to take along.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Where it was scored itself.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Where that is from.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Whether a line that is filled in must have it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Whether it should fruit in that year.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Whether no parent of it is known.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Whether single seedlings are written as well.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Whether the pollen can pass, by the alleles.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Whether the sheet has lines for what is likely to be noted.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Whether the style lets the pollen through.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Whether their blooms meet was not asked.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Which crosses to make</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Which scored trait was seen in which parent and grandparent.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Who</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Who descends from it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Who descends from the accession, and how much of it they have.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Whose traits.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Why it is not suggested.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Wish</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>With</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>With crosses in parentheses</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>With the day first this is {}, with the month first {}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Work at the trees, in walking order</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Work from</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Work of the days asked for, in walking order.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Work sheet</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Work with pollen and seed indoors</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Worked in this cross, where all its fruit was counted.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Write 19750612, or 197506-- and 1975---- where day or month are not known.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Write a trait and a bound, as in taste&gt;=7 or scab&lt;=3.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Write figures alone, and anything else in a remark; leave the cell empty where nothing was counted.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Write figures with a decimal point or comma, and anything else in a remark.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Write it as A/B or A x B, with a line of its own for each parent.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Write three capitals and three digits, as in AAA999, or leave it out.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Write traits with their weights, as in taste=2; scab=-1.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Write {} without it, or the decimals in another number of figures.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Writes the accessions as a CSV file of multi-crop passport descriptors (FAO and Bioversity, V2.1), as genebanks exchange them: name, genus and species, status, parents, first planting. What the standard has no descriptor for, such as S-alleles, stands in REMARKS. The place of collecting is left empty: the orchard is not where a variety was found.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Writing the passports</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Written down</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Written to {}: {}; note-undo takes all of it back at once.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Year</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Year in which it should first fruit.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Year of sowing.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Year of the first bloom or score noted at it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Years</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Your institute&apos;s code in FAO&apos;s list, as in AAA999; empty where you have none.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a parent is not diploid: few sound seeds and weak seedlings</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>as scored</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>blend of pollen</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>by bloom and pollen it is {} this spring</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>by its pollen</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>by its seed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>check: {}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>child</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>child by selfing</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>count, day</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>flowers worked</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>flowers, tag, by whom</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>from its parents</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>from {}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>fruit picked</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>fruit was expected</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>fruits, sound and empty seed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>full</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>full sibs</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>further</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>germination tests of pollen</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>grandchild</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>grandparent</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>half</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>half sibs</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>has bloomed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>in its note: {}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>in the blend, {:.3g} %</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>its ancestry is not two names</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>its sport</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>late</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>late: pick at once what still hangs</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>let hang until {}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>longer than most</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>lot, flowers</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>may fruit</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>member of the blend</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>no allele of the pollen parent</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>no allele of the seed parent</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>nobody</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>not filled in</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>not one allele of each parent</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>not related, as far as is known</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>not shown on both sides: {}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>of two genera: an apple and a pear, say, give no seedlings to count on</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>only by pollen that the style turns away</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>parent by selfing</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>pick from {} on</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>pick now</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>pollen parent unknown</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>possible child, by a blend</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>possible parent, by a blend</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>recorded</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>related</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>seed lots</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>seed parent unknown</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>seed taken out</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>should fruit this year</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>sibs of one pollen blend</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>sown {}, fruit expected {} ({} to {})</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>sport of</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>spreads</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>sprout counts</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>stages of bloom</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the parents&apos; kinship is above {:.3f}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the same S-alleles: no seed is to be expected, either way</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the same, or its sport</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the scores tell nothing of one parent</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>there already</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>to a member of the blend</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>to the pollen parent</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>to the seed parent</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>to what it is a sport of</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>too young</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>trait scores</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>unknown {:.3g} %</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>with {}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>would be written</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>wrong</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>years</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{:.3g} % of {}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{:g} or more</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{:g} to {:g}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{} (needed): {}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{} accessions are not listed: the scores tell nothing of them.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{} and 1 check tree</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{} and {} check trees</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{} crosses promise more</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{} descends from 1 ancestor and is expected to have {}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{} descends from {} ancestors and is expected to have {}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{} flowers worked</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{} has 1 line to fill in.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{} has no lines yet.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{} has {} lines to fill in.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{} is not known</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{} lines are wrong: as it is, nothing would be written.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{} not scored</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{} not scored, seen in: {}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{} of 1 flower set.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{} of {} flowers set.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{} pieces of work</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{} rows</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{} seedlings</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{} seedlings of 1 cross</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{} seedlings of {} crosses</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{} seedlings stand: {} have bloomed; of the others {} should fruit in {}, {} may, {} are waited for, {} too young.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{} stands in {} better crosses already</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{} tagged branches bear fruit</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{} until {}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{} {:.3g} (1 tree)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{} {:.3g} (blend, by its shares)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{} {:.3g} ({} trees)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{} {:.3g}, seen in: {}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{} × {}: {}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{}, none at a tree.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{}, {}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{}: kinship is known of {} of {} pairs.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{}: the match is known of {} of {} crosses.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{}: {} in the file, {} in the book</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{}: {} scores of {} accessions in {}. Heritability {:.2f} and repeatability {:.2f} are judgements; the reliabilities hang on them.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{}; none is to be picked yet.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{}; {:.0f} m to walk.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{}; {} to pick, {:.0f} m to walk.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>…: the line is known further</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>◆, double edge: stands in the line more than once, drawn once</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 </TS>
