@@ -2,6 +2,7 @@
 #include "find/find_desk.h"
 
 #include <qgisinterface.h>
+#include <qgsapplication.h>
 #include <qgscoordinatetransform.h>
 #include <qgsdockwidget.h>
 #include <qgsexception.h>
@@ -12,6 +13,7 @@
 #include <qgsproject.h>
 #include <qgsvectorlayer.h>
 
+#include <QDate>
 #include <QMainWindow>
 #include <algorithm>
 
@@ -19,7 +21,9 @@
 #include "find/card_action.h"
 #include "find/find_box.h"
 #include "find/gps_position.h"
+#include "find/line_window.h"
 #include "find/tree_locator.h"
+#include "panel/operation_task.h"
 #include "panel/season_dock.h"
 #include "text.h"
 
@@ -157,6 +161,7 @@ TreeCard& FindDesk::card() {
         card_ = new TreeCard(dock_);
         dock_->setWidget(card_);
         connect(card_, &TreeCard::asked_for, this, &FindDesk::show_on_map);
+        connect(card_, &TreeCard::line_asked_for, this, &FindDesk::draw_line);
         // Beside the map, opposite the season: both are looked at together.
         desktop_->addDockWidget(Qt::LeftDockWidgetArea, dock_);
     }
@@ -177,6 +182,21 @@ void FindDesk::show_on_map(const ChosenTree& tree) {
         show_trees(*desktop_, {{to_qt(tree.tree().label), at->x, at->y}},
                    to_qt(tree.index->trees.orchard().crs));
     }
+}
+
+void FindDesk::draw_line(const ChosenTree& tree) {
+    const auto* operation = find_operation("line-show");
+    const auto name = tree.tree().accession.value_or(tree.tree().label);
+    const auto today = QDate::currentDate().toString(Qt::ISODate);
+    auto* task = new OperationTask(
+        *operation, {{"book", from_qt(tree.index->book)}, {"who", name}, {"as-of", from_qt(today)}});
+    connect(task, &OperationTask::done, this, [this, name](const std::shared_ptr<const Outcome>& outcome) {
+        (new LineWindow(to_qt(name), outcome, desktop_->mainWindow()))->show();
+    });
+    connect(task, &OperationTask::failed, this, [this](const QString& what) {
+        desktop_->messageBar()->pushMessage(tr("Line"), what, Qgis::MessageLevel::Warning);
+    });
+    QgsApplication::taskManager()->addTask(task);
 }
 
 std::optional<LookingFrom> FindDesk::looking_from() const {

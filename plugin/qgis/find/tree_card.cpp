@@ -93,12 +93,17 @@ TreeCard::TreeCard(QWidget* parent) : QWidget(parent) {
 
     show_ = new QPushButton(tr("Show on the map"));
     copy_ = new QPushButton(tr("Copy the place"));
+    line_ = new QPushButton(tr("Line"));
+    line_->setObjectName(QStringLiteral("pipward_line_button"));
+    line_->setToolTip(tr("Draws who it descends from and what descends from it."));
     copy_->setToolTip(tr("Copies a link that telephones open on a map."));
     show_->setEnabled(false);
     copy_->setEnabled(false);
+    line_->setEnabled(false);
     auto* buttons = new QHBoxLayout;
     buttons->addWidget(show_);
     buttons->addWidget(copy_);
+    buttons->addWidget(line_);
     buttons->addStretch(1);
 
     auto* all = new QVBoxLayout(this);
@@ -107,6 +112,7 @@ TreeCard::TreeCard(QWidget* parent) : QWidget(parent) {
     all->addLayout(buttons);
     connect(show_, &QPushButton::clicked, this, [this] { emit asked_for(shown_); });
     connect(copy_, &QPushButton::clicked, this, &TreeCard::copy_place);
+    connect(line_, &QPushButton::clicked, this, [this] { emit line_asked_for(shown_); });
 }
 
 void TreeCard::add(const QString& name, const QString& words) {
@@ -144,6 +150,7 @@ void TreeCard::show_tree(const ChosenTree& chosen, const std::optional<LookingFr
     add_story(chosen);
     show_->setEnabled(tree.at.has_value());
     copy_->setEnabled(!geo_uri_.isEmpty());
+    line_->setEnabled(tree.accession.has_value());
 }
 
 void TreeCard::copy_place() {

@@ -32,6 +32,7 @@ class TreeCard : public QWidget {
 
   signals:
     void asked_for(const pipward::desktop::ChosenTree& tree);
+    void line_asked_for(const pipward::desktop::ChosenTree& tree);
 
   private:
     void add(const QString& name, const QString& words);
@@ -42,6 +43,7 @@ class TreeCard : public QWidget {
     QFormLayout* facts_ = nullptr;
     QPushButton* show_ = nullptr;
     QPushButton* copy_ = nullptr;
+    QPushButton* line_ = nullptr;
     ChosenTree shown_;
     QString geo_uri_;
 };

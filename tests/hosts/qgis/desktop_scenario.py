@@ -216,6 +216,19 @@ def find_in_search_bar(window):
     wait_for("the map to zoom to the tree", lambda: iface.mapCanvas().extent().width() < before / 2)
 
 
+def draw_line(window):
+    wait_for("the line button", lambda: window.findChild(QPushButton, "pipward_line_button").isEnabled())
+    QTest.mouseClick(window.findChild(QPushButton, "pipward_line_button"), Qt.LeftButton)
+
+    def drawn():
+        return next((w for w in QApplication.topLevelWidgets() if w.objectName() == "pipward_line_window" and w.isVisible()), None)
+
+    wait_for("the drawing of the line", lambda: drawn() is not None)
+    QApplication.processEvents()
+    drawn().grab().save("line.png")
+    drawn().close()
+
+
 def find_in_panel(window, panel):
     line = panel.findChild(QLineEdit, "pipward_find_scrap")
     found = panel.findChild(QListWidget, "pipward_found")
@@ -268,6 +281,7 @@ def scenario():
 
     iface.zoomFull()
     find_in_search_bar(window)
+    draw_line(window)
     find_in_panel(window, panel)
     identify(window, layer)
 

@@ -1,0 +1,97 @@
+// SPDX-License-Identifier: GPL-2.0-or-later
+#include "find/line_window.h"
+
+#include <QFileDialog>
+#include <QHBoxLayout>
+#include <QLabel>
+#include <QMessageBox>
+#include <QPainter>
+#include <QPushButton>
+#include <QSaveFile>
+#include <QSvgRenderer>
+#include <QVBoxLayout>
+#include <algorithm>
+
+#include "text.h"
+
+namespace pipward::desktop {
+namespace {
+
+constexpr int usual_width = 1100;
+
+const MadeFile* file_named(const Outcome& outcome, std::string_view name) {
+    const auto found = std::ranges::find(outcome.files, name, &MadeFile::name);
+    return found == outcome.files.end() ? nullptr : &*found;
+}
+
+QByteArray bytes_of(const MadeFile* file) {
+    return file == nullptr ? QByteArray()
+                           : QByteArray(file->content.data(), static_cast<int>(file->content.size()));
+}
+
+}  // namespace
+
+LineDrawing::LineDrawing(const QByteArray& svg, QWidget* parent)
+    : QWidget(parent), drawing_(std::make_unique<QSvgRenderer>(svg)) {
+    setObjectName(QStringLiteral("pipward_line_drawing"));
+    setMinimumSize(400, 280);
+}
+
+LineDrawing::~LineDrawing() = default;
+
+bool LineDrawing::is_drawn() const {
+    return drawing_->isValid();
+}
+
+QSize LineDrawing::sizeHint() const {
+    const auto shape = drawing_->defaultSize();
+    return shape.isEmpty() ? QSize(usual_width, usual_width * 7 / 10)
+                           : shape.scaled(usual_width, usual_width, Qt::KeepAspectRatio);
+}
+
+// Paper is white whatever the desktop's colours are.
+void LineDrawing::paintEvent(QPaintEvent* event) {
+    Q_UNUSED(event)
+    const auto shape = QSizeF(drawing_->defaultSize()).scaled(size(), Qt::KeepAspectRatio);
+    const QRectF page(QPointF((width() - shape.width()) / 2, (height() - shape.height()) / 2), shape);
+    QPainter painter(this);
+    painter.fillRect(page, Qt::white);
+    drawing_->render(&painter, page);
+}
+
+LineWindow::LineWindow(const QString& name, std::shared_ptr<const Outcome> outcome, QWidget* parent)
+    : QDialog(parent), name_(name), outcome_(std::move(outcome)) {
+    setObjectName(QStringLiteral("pipward_line_window"));
+    setWindowTitle(tr("Line of %1").arg(name));
+    setAttribute(Qt::WA_DeleteOnClose);
+    auto* words = new QLabel(said(outcome_->summary));
+    words->setTextFormat(Qt::PlainText);
+    words->setWordWrap(true);
+    auto* save = new QPushButton(tr("Save as PDF…"));
+    auto* close = new QPushButton(tr("Close"));
+    auto* buttons = new QHBoxLayout;
+    buttons->addWidget(words, 1);
+    buttons->addWidget(save);
+    buttons->addWidget(close);
+    auto* all = new QVBoxLayout(this);
+    all->addWidget(new LineDrawing(bytes_of(file_named(*outcome_, "line.svg"))), 1);
+    all->addLayout(buttons);
+    connect(save, &QPushButton::clicked, this, &LineWindow::keep);
+    connect(close, &QPushButton::clicked, this, &QDialog::close);
+}
+
+void LineWindow::keep() {
+    const auto path = QFileDialog::getSaveFileName(this, tr("Save as PDF"), name_ + QStringLiteral(".pdf"),
+                                                   tr("PDF (*.pdf)"));
+    if (path.isEmpty()) {
+        return;
+    }
+    QSaveFile file(path);
+    const auto pdf = bytes_of(file_named(*outcome_, "line.pdf"));
+    const bool kept = file.open(QIODevice::WriteOnly) && file.write(pdf) == pdf.size() && file.commit();
+    if (!kept) {
+        QMessageBox::warning(this, windowTitle(), tr("%1 could not be written.").arg(path));
+    }
+}
+
+}  // namespace pipward::desktop
