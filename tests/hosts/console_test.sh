@@ -330,6 +330,15 @@ the_field_calendar_is_read_by_another_program() {
     /usr/bin/python3 "$here/read_calendar.py" made/field-calendar.ics out >told 2>err || fail "not the calendar"
 }
 
+the_sheets_are_read_by_another_program() {
+    need_sample
+    [ -x /usr/bin/python3 ] || { echo "skipped: python3 is not installed" >&2; exit 77; }
+    run 0 work-sheet book.gpkg --as-of 2026-03-28 --days 21 --format json --out made
+    /usr/bin/python3 "$here/read_work_sheet.py" made/work-sheet.html out work_sheet >told 2>err || fail "not the sheet"
+    run 0 pick-list book.gpkg --as-of 2025-09-28 --format json --out made
+    /usr/bin/python3 "$here/read_work_sheet.py" made/pick-list.html out pick_list >told 2>err || fail "not the list"
+}
+
 a_note_is_answered_in_one_line_and_can_be_taken_back() {
     need_sample
     run 0 note-bloom book.gpkg --tree LO-04-07 --stage 61 --as-of 2026-05-12

@@ -33,7 +33,7 @@ std::string complaint(const SampleCopy& sample, Form form) {
     try {
         run(sample, std::move(form));
     } catch (const Error& error) {
-        return to_text(error.findings().front());
+        return to_text(error.findings().back());
     }
     return "nothing";
 }

@@ -38,6 +38,7 @@ struct Request {
     std::string row;
     std::string crosses;
     PlantingOrder order = PlantingOrder::together;
+    Metres apart{0};
     int plot = 5;
     int blocks = 4;
     int check_every = 0;
@@ -55,7 +56,7 @@ std::vector<RowPosition> places_for(const Request& request, const Orchard& orcha
     std::erase_if(positions, [&](const RowPosition& p) {
         return p.block != request.block || (!request.row.empty() && p.row != request.row);
     });
-    return in_planting_order(std::move(positions));
+    return in_planting_order(keep_apart(std::move(positions), orchard.rows, request.apart));
 }
 
 Finding too_few_places(const Request& request, std::size_t needed, std::size_t there) {
@@ -239,6 +240,12 @@ std::unique_ptr<const Operation> row_assign() {
                         "and have "
                         "no place where none is named."),
               parameter(&Request::order, "families", "Families", "How families stand."),
+              parameter(
+                  &Request::apart, "apart-m", "Apart",
+                  "The least distance between two trees of a row, where its positions stand closer; 0 for "
+                  "every vacant position.")
+                  .in("m")
+                  .between(0.0, 50.0),
               parameter(&Request::plot, "plot", "Plot", "Seedlings of a family side by side, where mixed.")
                   .between(1, 1000),
               parameter(

@@ -5,6 +5,8 @@
 #include <charconv>
 #include <cmath>
 #include <limits>
+#include <map>
+#include <set>
 #include <tuple>
 
 namespace pipward {
@@ -51,6 +53,37 @@ std::vector<RowPosition> in_planting_order(std::vector<RowPosition> positions) {
         last = (end - 1)->at;
         row = end;
     }
+    return positions;
+}
+
+std::vector<RowPosition> keep_apart(std::vector<RowPosition> positions, std::span<const TreeRow> rows,
+                                    Metres apart) {
+    std::map<std::pair<std::string, std::string>, double> spacing;
+    for (const auto& row : rows) {
+        spacing.emplace(std::pair(row.block, row.name), row.spacing.value_or(Metres{}).value);
+    }
+    std::map<std::pair<std::string, std::string>, std::set<int>> used;
+    for (const auto& position : positions) {
+        if (position.state != PositionState::vacant) {
+            used[{position.block, position.row}].insert(position.position);
+        }
+    }
+    std::ranges::stable_sort(positions, {}, &RowPosition::position);
+    std::erase_if(positions, [&](const RowPosition& position) {
+        if (position.state != PositionState::vacant) {
+            return false;
+        }
+        const std::pair row(position.block, position.row);
+        auto& taken = used[row];
+        // A millimetre is no distance: spacings are often written rounded.
+        const bool near = std::ranges::any_of(taken, [&](int other) {
+            return std::abs(other - position.position) * spacing[row] < apart.value - 0.001;
+        });
+        if (!near) {
+            taken.insert(position.position);
+        }
+        return near && spacing[row] > 0;
+    });
     return positions;
 }
 
