@@ -29,7 +29,7 @@ struct SheetColumn {
 
 const std::vector<ColumnOf<SheetColumn>>& sheet_columns() {
     static const std::vector<ColumnOf<SheetColumn>> columns{
-        {{"column", text, "", "Column", "The heading in the sheet."},
+        {{"field", text, "", "Column", "The heading in the sheet."},
          [](const SheetColumn& c) { return text_cell(c.column->name); }},
         {{"holds", text, "", "What it holds", "What to write there."},
          [](const SheetColumn& c) { return text_cell(holds(*c.column)); }},
