@@ -201,10 +201,7 @@ Outcome run(const Request& request, const Run& lent) {
 std::vector<Bound<Request>> parameters() {
     const auto shared = season_parameters<Request>({method_parameter(&Request::method)});
     std::vector<Bound<Request>> all(shared.begin(), shared.end());
-    all.push_back(work_days_parameter(&Request::days));
-    all.push_back(walk_start_parameter(&Request::start));
-    all.push_back(orchard_parameter(&Request::orchard));
-    all.push_back(sheet_note_parameter(&Request::note));
+    add_sheet_parameters(all);
     return all;
 }
 

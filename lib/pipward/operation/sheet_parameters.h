@@ -2,8 +2,10 @@
 #pragma once
 
 #include <string>
+#include <vector>
 
 #include "pipward/operation/common_parameters.h"
+#include "pipward/operation/walk_end.h"
 
 namespace pipward {
 
@@ -27,6 +29,15 @@ Bound<Request> work_days_parameter(int Request::*field) {
     return parameter(field, "days", "Days", "Of how many days the work is wanted, from the as-of day on.")
         .in("days")
         .between(1, 60);
+}
+
+/// What every sheet to take along asks for.
+template <class Request>
+void add_sheet_parameters(std::vector<Bound<Request>>& all) {
+    all.push_back(work_days_parameter(&Request::days));
+    all.push_back(walk_start_parameter(&Request::start));
+    all.push_back(orchard_parameter(&Request::orchard));
+    all.push_back(sheet_note_parameter(&Request::note));
 }
 
 }  // namespace pipward

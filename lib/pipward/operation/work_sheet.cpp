@@ -200,10 +200,7 @@ std::vector<Bound<Request>> parameters() {
             all.emplace_back(shared);
         }
     }
-    all.push_back(work_days_parameter(&Request::days));
-    all.push_back(walk_start_parameter(&Request::start));
-    all.push_back(orchard_parameter(&Request::orchard));
-    all.push_back(sheet_note_parameter(&Request::note));
+    add_sheet_parameters(all);
     return all;
 }
 
