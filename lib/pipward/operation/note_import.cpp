@@ -50,7 +50,7 @@ std::string code_of(Verdict verdict) {
 
 const std::vector<ColumnOf<JudgedLine>>& row_columns() {
     static const std::vector<ColumnOf<JudgedLine>> columns{
-        {{"line", whole, "", "Line", "The line of the file, counted from 1."},
+        {{"line", whole, "", "File line", "The line of the file, counted from 1."},
          [](const JudgedLine& l) { return whole_cell(l.line.line); }},
         {{"says", text, "", "Says", "What the line notes, in words."},
          [](const JudgedLine& l) { return text_cell(in_words(l.line.entry)); }},
@@ -63,7 +63,7 @@ const std::vector<ColumnOf<JudgedLine>>& row_columns() {
 }
 
 TableShape row_shape() {
-    return shape_of<JudgedLine>({"note_rows", "Lines", "What becomes of each line of the file.", false, {}},
+    return shape_of<JudgedLine>({"note_rows", "Lines of the file", "What becomes of each line of the file.", false, {}},
                                 row_columns());
 }
 

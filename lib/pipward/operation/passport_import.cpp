@@ -29,7 +29,7 @@ std::string fate_code(PassportFate fate) {
 
 const std::vector<ColumnOf<JudgedPassport>>& columns() {
     static const std::vector<ColumnOf<JudgedPassport>> all{
-        {{"line", whole, "", "Line", "Line of the file."},
+        {{"line", whole, "", "File line", "Line of the file."},
          [](const JudgedPassport& p) { return whole_cell(p.line); }},
         {{"accession", text, "", "Accession", "Its name."},
          [](const JudgedPassport& p) { return text_cell(p.reading.accession.name); }},

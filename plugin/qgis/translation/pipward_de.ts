@@ -185,12 +185,43 @@
         <source>Tree</source>
         <translation>Baum</translation>
     </message>
+    <message>
+        <source>Line</source>
+        <translation>Abstammung</translation>
+    </message>
 </context>
 <context>
     <name>pipward::desktop::IndexTask</name>
     <message>
         <source>Gathering the trees&apos; names</source>
         <translation>Namen der Bäume werden gesammelt</translation>
+    </message>
+</context>
+<context>
+    <name>pipward::desktop::LineWindow</name>
+    <message>
+        <source>Line of %1</source>
+        <translation>Abstammung von %1</translation>
+    </message>
+    <message>
+        <source>Save as PDF…</source>
+        <translation>Als PDF sichern…</translation>
+    </message>
+    <message>
+        <source>Close</source>
+        <translation>Schließen</translation>
+    </message>
+    <message>
+        <source>Save as PDF</source>
+        <translation>Als PDF sichern</translation>
+    </message>
+    <message>
+        <source>PDF (*.pdf)</source>
+        <translation>PDF (*.pdf)</translation>
+    </message>
+    <message>
+        <source>%1 could not be written.</source>
+        <translation>%1 ließ sich nicht schreiben.</translation>
     </message>
 </context>
 <context>
@@ -605,6 +636,14 @@
     <message>
         <source>Place</source>
         <translation>Lage</translation>
+    </message>
+    <message>
+        <source>Line</source>
+        <translation>Abstammung</translation>
+    </message>
+    <message>
+        <source>Draws who it descends from and what descends from it.</source>
+        <translation>Zeichnet, wovon er abstammt und was von ihm abstammt.</translation>
     </message>
 </context>
 <context>
@@ -10365,7 +10404,7 @@
     </message>
     <message>
         <source>In which one plants, and sets up the trays.</source>
-        <translation>In der man pflanzt und die Schalen richtet.</translation>
+        <translation>In der man pflanzt und die Topfplatten richtet.</translation>
     </message>
     <message>
         <source>Initials</source>
@@ -11568,10 +11607,6 @@
         <translation>{} Quartiere</translation>
     </message>
     <message>
-        <source>{} crosses: {} wait for work, {} of it late. Seed left in {} lots.</source>
-        <translation>{} Kreuzungen: Bei {} steht Arbeit an, davon {} verspätet. In {} Partien ist noch Samen.</translation>
-    </message>
-    <message>
         <source>{} days or spans of work are in the calendar.</source>
         <translation>{} Tage oder Spannen mit Arbeit stehen im Kalender.</translation>
     </message>
@@ -11677,991 +11712,987 @@
     </message>
     <message>
         <source>% of a descendant: expected part of its genes that came from {}</source>
-        <translation type="unfinished"></translation>
+        <translation>% eines Nachkommen: erwarteter Anteil seiner Gene, der von {} stammt</translation>
     </message>
     <message>
         <source>% of an ancestor: expected part of the genes of {} that came from it</source>
-        <translation type="unfinished"></translation>
+        <translation>% eines Vorfahren: erwarteter Anteil der Gene von {}, der von ihm stammt</translation>
     </message>
     <message>
         <source>(see above)</source>
-        <translation type="unfinished"></translation>
+        <translation>(siehe oben)</translation>
     </message>
     <message>
         <source>1 accession is not listed: the scores tell nothing of it.</source>
-        <translation type="unfinished"></translation>
+        <translation>1 Akzession ist nicht aufgeführt: Die Noten sagen nichts über sie.</translation>
     </message>
     <message>
         <source>1 flower worked</source>
-        <translation type="unfinished"></translation>
+        <translation>1 Blüte bestäubt</translation>
     </message>
     <message>
         <source>1 for the highest value; where a low score is the good one, read from the end.</source>
-        <translation type="unfinished"></translation>
+        <translation>1 für den höchsten Wert; wo eine niedrige Note die gute ist, vom Ende her lesen.</translation>
     </message>
     <message>
         <source>1 line is wrong: as it is, nothing would be written.</source>
-        <translation type="unfinished"></translation>
+        <translation>1 Zeile ist falsch: So, wie es ist, würde nichts geschrieben.</translation>
     </message>
     <message>
         <source>1 piece of work</source>
-        <translation type="unfinished"></translation>
+        <translation>1 Arbeit</translation>
     </message>
     <message>
         <source>1 promises most.</source>
-        <translation type="unfinished"></translation>
+        <translation>1 verspricht am meisten.</translation>
     </message>
     <message>
         <source>1 row</source>
-        <translation type="unfinished"></translation>
+        <translation>1 Zeile</translation>
     </message>
     <message>
         <source>1 seedling</source>
-        <translation type="unfinished"></translation>
+        <translation>1 Sämling</translation>
     </message>
     <message>
         <source>1 tagged branch bears fruit</source>
-        <translation type="unfinished"></translation>
+        <translation>1 etikettierter Zweig trägt Früchte</translation>
     </message>
     <message>
         <source>3 % at most, gloves and goggles, a dark bottle that can vent; never with bleach, vinegar or metals. Stronger is for trained users.</source>
-        <translation type="unfinished"></translation>
+        <translation>Höchstens 3 %, Handschuhe und Schutzbrille, dunkle Flasche, aus der Gas entweichen kann; nie mit Bleiche, Essig oder Metallen. Stärkeres nur für Geschulte.</translation>
     </message>
     <message>
         <source>A CSV file in UTF-8, with commas or semicolons, whose header names descriptors.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine CSV-Datei in UTF-8, mit Kommas oder Semikolons, deren Kopfzeile Deskriptoren nennt.</translation>
     </message>
     <message>
         <source>A byte of zero stands here: the file is no plain text, or damaged.</source>
-        <translation type="unfinished"></translation>
+        <translation>Hier steht ein Nullbyte: Die Datei ist kein reiner Text oder beschädigt.</translation>
     </message>
     <message>
         <source>A column &quot;where&quot; only tells where to look; it is not read.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Spalte &quot;where&quot; sagt nur, wo zu suchen ist; sie wird nicht gelesen.</translation>
     </message>
     <message>
         <source>A cross needs two parents.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Kreuzung braucht zwei Eltern.</translation>
     </message>
     <message>
         <source>A cross of the number {} cannot be.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Kreuzung mit der Nummer {} kann es nicht geben.</translation>
     </message>
     <message>
         <source>A parent has no name.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Elter hat keinen Namen.</translation>
     </message>
     <message>
         <source>A sport: it has the parents of {}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Sport: Er hat die Eltern von {}.</translation>
     </message>
     <message>
         <source>A spreadsheet&apos;s error stands here instead of a value.</source>
-        <translation type="unfinished"></translation>
+        <translation>Hier steht ein Fehler der Tabellenkalkulation statt eines Werts.</translation>
     </message>
     <message>
         <source>A trait that each parent, or one of its own parents, must show, as in scab&lt;=3.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Merkmal, das jeder Elter oder einer von dessen Eltern zeigen muss, etwa scab&lt;=3.</translation>
     </message>
     <message>
         <source>ACQDATE: when the first tree of it was planted, YYYYMMDD.</source>
-        <translation type="unfinished"></translation>
+        <translation>ACQDATE: wann der erste Baum davon gepflanzt wurde, YYYYMMDD.</translation>
     </message>
     <message>
         <source>ANCEST: its parents in Purdy notation.</source>
-        <translation type="unfinished"></translation>
+        <translation>ANCEST: die Eltern in Purdy-Schreibweise.</translation>
     </message>
     <message>
         <source>Accessions added: {}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Hinzugefügte Akzessionen: {}.</translation>
     </message>
     <message>
         <source>Accessions are sports of each other in a circle: {}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Akzessionen sind im Kreis als Sport voneinander eingetragen: {}.</translation>
     </message>
     <message>
         <source>Accessions of the whole book whose alleles do not fit their recorded parents.</source>
-        <translation type="unfinished"></translation>
+        <translation>Akzessionen des ganzen Buchs, deren Allele nicht zu den eingetragenen Eltern passen.</translation>
     </message>
     <message>
         <source>Accessions that may be crossed, with commas between; every cultivar and selection with a living tree where none is named.</source>
-        <translation type="unfinished"></translation>
+        <translation>Akzessionen, die gekreuzt werden dürfen, durch Kommas getrennt; ohne Angabe jede Sorte und Auslese mit einem lebenden Baum.</translation>
     </message>
     <message>
         <source>Acquired</source>
-        <translation type="unfinished"></translation>
+        <translation>Erworben</translation>
     </message>
     <message>
         <source>Add a line for it to the file, or the parent to the book first.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Datei eine Zeile dafür hinzufügen oder den Elter zuerst ins Buch eintragen.</translation>
     </message>
     <message>
         <source>Add it, or give the day of all lines with day-if-blank.</source>
-        <translation type="unfinished"></translation>
+        <translation>Hinzufügen oder den Tag aller Zeilen mit day-if-blank angeben.</translation>
     </message>
     <message>
         <source>Add it: {}</source>
-        <translation type="unfinished"></translation>
+        <translation>Hinzufügen: {}</translation>
     </message>
     <message>
         <source>After that drop, rot or theft is more likely than not.</source>
-        <translation type="unfinished"></translation>
+        <translation>Danach sind Fruchtfall, Fäulnis oder Diebstahl wahrscheinlicher als nicht.</translation>
     </message>
     <message>
         <source>After that year few seedlings are still without fruit.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nach diesem Jahr sind nur noch wenige Sämlinge ohne Früchte.</translation>
     </message>
     <message>
         <source>All accessions of the book</source>
-        <translation type="unfinished"></translation>
+        <translation>Alle Akzessionen des Buchs</translation>
     </message>
     <message>
         <source>Alleles of the pollen parent</source>
-        <translation type="unfinished"></translation>
+        <translation>Allele des Pollenelters</translation>
     </message>
     <message>
         <source>Alleles of the seed parent</source>
-        <translation type="unfinished"></translation>
+        <translation>Allele des Samenelters</translation>
     </message>
     <message>
         <source>Allowed</source>
-        <translation type="unfinished"></translation>
+        <translation>Erlaubt</translation>
     </message>
     <message>
         <source>Allowed: {}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Erlaubt: {}.</translation>
     </message>
     <message>
         <source>An accession is recorded as a sport of itself, each the sport of the next.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Akzession ist als Sport ihrer selbst eingetragen, jede als Sport der nächsten.</translation>
     </message>
     <message>
         <source>An accession&apos;s name or a tree&apos;s label; everybody who is a parent where none is named.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Name einer Akzession oder die Bezeichnung eines Baums; ohne Angabe alle, die Eltern sind.</translation>
     </message>
     <message>
         <source>An accession.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Akzession.</translation>
     </message>
     <message>
         <source>An earlier row has a {} of this name.</source>
-        <translation type="unfinished"></translation>
+        <translation>In einer früheren Zeile steht unter diesem Namen schon ein Eintrag ({}).</translation>
     </message>
     <message>
         <source>An earlier row says the same.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine frühere Zeile sagt dasselbe.</translation>
     </message>
     <message>
         <source>Ancestor</source>
-        <translation type="unfinished"></translation>
+        <translation>Vorfahr</translation>
     </message>
     <message>
         <source>Ancestors farther back than generation {} are not drawn: {}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Vorfahren weiter zurück als Generation {} sind nicht gezeichnet: {}.</translation>
     </message>
     <message>
         <source>Ancestry</source>
-        <translation type="unfinished"></translation>
+        <translation>Abstammung</translation>
     </message>
     <message>
         <source>Another one.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine andere.</translation>
     </message>
     <message>
         <source>Apple: {} years to the first fruit as a rule, {} to {} are known.</source>
-        <translation type="unfinished"></translation>
+        <translation>Apfel: in der Regel {} Jahre bis zu den ersten Früchten, bekannt sind {} bis {}.</translation>
     </message>
     <message>
         <source>Apples with pears are left out.</source>
-        <translation type="unfinished"></translation>
+        <translation>Äpfel mit Birnen sind ausgelassen.</translation>
     </message>
     <message>
         <source>As it was noted.</source>
-        <translation type="unfinished"></translation>
+        <translation>Wie notiert.</translation>
     </message>
     <message>
         <source>As it would be written.</source>
-        <translation type="unfinished"></translation>
+        <translation>Wie es geschrieben würde.</translation>
     </message>
     <message>
         <source>As recorded.</source>
-        <translation type="unfinished"></translation>
+        <translation>Wie eingetragen.</translation>
     </message>
     <message>
         <source>As recorded: an accession or a blend.</source>
-        <translation type="unfinished"></translation>
+        <translation>Wie eingetragen: eine Akzession oder eine Pollenmischung.</translation>
     </message>
     <message>
         <source>Ask for a trait that was scored.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Merkmal angeben, für das Noten vorliegen.</translation>
     </message>
     <message>
         <source>Ask for more generations down; the table of descendants has them all.</source>
-        <translation type="unfinished"></translation>
+        <translation>Mehr Generationen abwärts verlangen; die Tabelle der Nachkommen enthält alle.</translation>
     </message>
     <message>
         <source>Ask for more generations up.</source>
-        <translation type="unfinished"></translation>
+        <translation>Mehr Generationen aufwärts verlangen.</translation>
     </message>
     <message>
         <source>At the trees</source>
-        <translation type="unfinished"></translation>
+        <translation>An den Bäumen</translation>
     </message>
     <message>
         <source>At this tag: no more fruit can hang there.</source>
-        <translation type="unfinished"></translation>
+        <translation>An diesem Etikett: Mehr Früchte können dort nicht hängen.</translation>
     </message>
     <message>
         <source>Better than</source>
-        <translation type="unfinished"></translation>
+        <translation>Besser als</translation>
     </message>
     <message>
         <source>Between two names there is no cross.</source>
-        <translation type="unfinished"></translation>
+        <translation>Zwischen zwei Namen fehlt die Kreuzung.</translation>
     </message>
     <message>
         <source>Bleach.</source>
-        <translation type="unfinished"></translation>
+        <translation>Bleiche.</translation>
     </message>
     <message>
         <source>Both parents of a cross have doses: only one can be the recurrent parent.</source>
-        <translation type="unfinished"></translation>
+        <translation>Beide Eltern einer Kreuzung haben Dosen: Nur einer kann der Rückkreuzungselter sein.</translation>
     </message>
     <message>
         <source>Breeding value</source>
-        <translation type="unfinished"></translation>
+        <translation>Zuchtwert</translation>
     </message>
     <message>
         <source>Breeding values</source>
-        <translation type="unfinished"></translation>
+        <translation>Zuchtwerte</translation>
     </message>
     <message>
         <source>By a blend of pollen, reckoned with its shares.</source>
-        <translation type="unfinished"></translation>
+        <translation>Durch eine Pollenmischung, nach deren Anteilen gerechnet.</translation>
     </message>
     <message>
         <source>By its alleles it can only come of pollen that the style should have turned away.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nach ihren Allelen kann sie nur aus Pollen stammen, den der Griffel hätte abweisen müssen.</translation>
     </message>
     <message>
         <source>By its parents&apos; alleles alone.</source>
-        <translation type="unfinished"></translation>
+        <translation>Allein nach den Allelen der Eltern.</translation>
     </message>
     <message>
         <source>By the parents&apos; alleles: {}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nach den Allelen der Eltern: {}.</translation>
     </message>
     <message>
         <source>By the wish, above the founders, in spreads of the scores.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nach dem Wunsch, über den Stammeltern, in Streuungen der Noten.</translation>
     </message>
     <message>
         <source>Cells of a tray from left to right, for the map of trays; 0 for no trays.</source>
-        <translation type="unfinished"></translation>
+        <translation>Zellen einer Topfplatte von links nach rechts, für den Plan der Topfplatten; 0 für keine Topfplatten.</translation>
     </message>
     <message>
         <source>Cells of a tray from top to bottom.</source>
-        <translation type="unfinished"></translation>
+        <translation>Zellen einer Topfplatte von oben nach unten.</translation>
     </message>
     <message>
         <source>Chance with the field</source>
-        <translation type="unfinished"></translation>
+        <translation>Chance mit Feldzählung</translation>
     </message>
     <message>
         <source>Check its parents and all three records; s_contradiction tells which allele is missing.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ihre Eltern und alle drei Einträge prüfen; s_contradiction nennt das fehlende Allel.</translation>
     </message>
     <message>
         <source>Clear its parents and write them with {}; or clear sport_of if it was raised from seed.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ihre Eltern leeren und bei {} eintragen; oder sport_of leeren, wenn sie aus Samen gezogen wurde.</translation>
     </message>
     <message>
         <source>Clear the field of the one that was there first.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Feld bei derjenigen leeren, die zuerst da war.</translation>
     </message>
     <message>
         <source>Clear this field of the one that the others came from.</source>
-        <translation type="unfinished"></translation>
+        <translation>Dieses Feld bei derjenigen leeren, von der die anderen abstammen.</translation>
     </message>
     <message>
         <source>Code of the cross; unknown where the book does not tell it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Kürzel der Kreuzung; leer, wenn das Buch es nicht nennt.</translation>
     </message>
     <message>
         <source>Coefficient of inbreeding, 0 to 1; unknown where it cannot be told.</source>
-        <translation type="unfinished"></translation>
+        <translation>Inzuchtkoeffizient, 0 bis 1; leer, wenn er sich nicht angeben lässt.</translation>
     </message>
     <message>
         <source>Coefficient of kinship, 0 to 1: the inbreeding that a child of the two would have; unknown where it cannot be told.</source>
-        <translation type="unfinished"></translation>
+        <translation>Verwandtschaftskoeffizient, 0 bis 1: die Inzucht, die ein Kind der beiden hätte; leer, wenn er sich nicht angeben lässt.</translation>
     </message>
     <message>
         <source>Column</source>
-        <translation type="unfinished"></translation>
+        <translation>Spalte</translation>
     </message>
     <message>
         <source>Column {} has cells, but no heading.</source>
-        <translation type="unfinished"></translation>
+        <translation>Spalte {} hat Zellen, aber keine Überschrift.</translation>
     </message>
     <message>
         <source>Columns of the sheet</source>
-        <translation type="unfinished"></translation>
+        <translation>Spalten des Blatts</translation>
     </message>
     <message>
         <source>Copy and paste the cells as values in the spreadsheet, or type the value.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Zellen in der Tabellenkalkulation kopieren und als Werte einfügen oder den Wert eintippen.</translation>
     </message>
     <message>
         <source>Correct the parent, or the day of planting.</source>
-        <translation type="unfinished"></translation>
+        <translation>Den Elter oder den Pflanztag berichtigen.</translation>
     </message>
     <message>
         <source>Correct the parent, the season of one of the crosses, or the parent&apos;s name.</source>
-        <translation type="unfinished"></translation>
+        <translation>Den Elter, die Saison einer der Kreuzungen oder den Namen des Elters berichtigen.</translation>
     </message>
     <message>
         <source>Correct the year or the month, if it is wrong.</source>
-        <translation type="unfinished"></translation>
+        <translation>Jahr oder Monat berichtigen, falls falsch.</translation>
     </message>
     <message>
         <source>Cross {} stands more than once, so that it cannot be seen which was made first.</source>
-        <translation type="unfinished"></translation>
+        <translation>Kreuzung {} steht mehrmals da, sodass nicht zu erkennen ist, welche zuerst gemacht wurde.</translation>
     </message>
     <message>
         <source>Cross {}: pick the fruit</source>
-        <translation type="unfinished"></translation>
+        <translation>Kreuzung {}: Früchte pflücken</translation>
     </message>
     <message>
         <source>Crosses a parent</source>
-        <translation type="unfinished"></translation>
+        <translation>Kreuzungen je Elter</translation>
     </message>
     <message>
         <source>Crosses left out</source>
-        <translation type="unfinished"></translation>
+        <translation>Ausgelassene Kreuzungen</translation>
     </message>
     <message>
         <source>Crosses to make, the most promising first.</source>
-        <translation type="unfinished"></translation>
+        <translation>Vorgeschlagene Kreuzungen, die aussichtsreichste zuerst.</translation>
     </message>
     <message>
         <source>Day of lines without one</source>
-        <translation type="unfinished"></translation>
+        <translation>Tag für Zeilen ohne Tag</translation>
     </message>
     <message>
         <source>Days as in 2026-05-12. Decimals with a point or a comma, thousands without anything.</source>
-        <translation type="unfinished"></translation>
+        <translation>Tage wie 2026-05-12. Dezimalzahlen mit Punkt oder Komma, Tausender ohne Trennzeichen.</translation>
     </message>
     <message>
         <source>Days from full bloom.</source>
-        <translation type="unfinished"></translation>
+        <translation>Tage ab der Vollblüte.</translation>
     </message>
     <message>
         <source>Descendant</source>
-        <translation type="unfinished"></translation>
+        <translation>Nachkomme</translation>
     </message>
     <message>
         <source>Descendants</source>
-        <translation type="unfinished"></translation>
+        <translation>Nachkommen</translation>
     </message>
     <message>
         <source>Descendants in the book: {}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nachkommen im Buch: {}.</translation>
     </message>
     <message>
         <source>Descendants of {}</source>
-        <translation type="unfinished"></translation>
+        <translation>Nachkommen von {}</translation>
     </message>
     <message>
         <source>Descendants that are not drawn: {}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nachkommen, die nicht gezeichnet sind: {}.</translation>
     </message>
     <message>
         <source>Did you mean {}?</source>
-        <translation type="unfinished"></translation>
+        <translation>War {} gemeint?</translation>
     </message>
     <message>
         <source>Did you mean {}? Rename it, or remove the column.</source>
-        <translation type="unfinished"></translation>
+        <translation>War {} gemeint? Umbenennen oder die Spalte entfernen.</translation>
     </message>
     <message>
         <source>Doubt</source>
-        <translation type="unfinished"></translation>
+        <translation>Unsicherheit</translation>
     </message>
     <message>
         <source>Doubts</source>
-        <translation type="unfinished"></translation>
+        <translation>Zweifel</translation>
     </message>
     <message>
         <source>Drawing the line</source>
-        <translation type="unfinished"></translation>
+        <translation>Abstammung wird gezeichnet</translation>
     </message>
     <message>
         <source>Draws who an accession descends from and what descends from it, as SVG and PDF on one page: the seed parent above the pollen parent, an ancestor that comes in more than once drawn once, blends with their members, unknown parents and sports as such. Writes the line in breeders&apos; notation and tells what part of the genes each ancestor is expected to have given.</source>
-        <translation type="unfinished"></translation>
+        <translation>Zeichnet auf einer Seite als SVG und PDF, von wem eine Akzession abstammt und was von ihr abstammt: der Samenelter über dem Pollenelter, ein mehrfach vorkommender Vorfahr nur einmal, Pollenmischungen mit ihren Bestandteilen, unbekannte Eltern und Sporte als solche. Schreibt die Abstammung in der Schreibweise der Züchter und nennt den Anteil der Gene, den jeder Vorfahr erwartungsgemäß gegeben hat.</translation>
     </message>
     <message>
         <source>Each of the accessions: how inbred it is itself.</source>
-        <translation type="unfinished"></translation>
+        <translation>Jede der Akzessionen: wie stark sie selbst ingezüchtet ist.</translation>
     </message>
     <message>
         <source>Earliest</source>
-        <translation type="unfinished"></translation>
+        <translation>Frühestens</translation>
     </message>
     <message>
         <source>Early fruit: it is ripe before its seed is full-grown. Let it stand two to four weeks before it is opened; open rotten fruit at once.</source>
-        <translation type="unfinished"></translation>
+        <translation>Frühe Frucht: Sie ist reif, bevor ihr Samen ausgewachsen ist. Vor dem Öffnen zwei bis vier Wochen liegen lassen; faule Früchte gleich öffnen.</translation>
     </message>
     <message>
         <source>Enter the accessions and their parents first.</source>
-        <translation type="unfinished"></translation>
+        <translation>Zuerst die Akzessionen und ihre Eltern eintragen.</translation>
     </message>
     <message>
         <source>Every other pair of the parents, and why.</source>
-        <translation type="unfinished"></translation>
+        <translation>Jedes andere Paar der Eltern und warum.</translation>
     </message>
     <message>
         <source>Every standing seedling, and the years in which it should first fruit.</source>
-        <translation type="unfinished"></translation>
+        <translation>Jeder stehende Sämling und die Jahre, in denen er erstmals Früchte tragen sollte.</translation>
     </message>
     <message>
         <source>Every two of the accessions both ways: what the alleles tell of the cross, and what the field does.</source>
-        <translation type="unfinished"></translation>
+        <translation>Je zwei der Akzessionen in beiden Richtungen: was die Allele zur Kreuzung sagen und was das Feld zeigt.</translation>
     </message>
     <message>
         <source>Every two of the accessions, the most closely related first.</source>
-        <translation type="unfinished"></translation>
+        <translation>Je zwei der Akzessionen, die am engsten verwandten zuerst.</translation>
     </message>
     <message>
         <source>Example</source>
-        <translation type="unfinished"></translation>
+        <translation>Beispiel</translation>
     </message>
     <message>
         <source>Expected</source>
-        <translation type="unfinished"></translation>
+        <translation>Erwartet</translation>
     </message>
     <message>
         <source>Expected part of the descendant&apos;s genes that came from it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Erwarteter Anteil der Gene des Nachkommen, der von ihr stammt.</translation>
     </message>
     <message>
         <source>Expected part of the genes that came from it; shares of those of whom no parent is known add up to 100.</source>
-        <translation type="unfinished"></translation>
+        <translation>Erwarteter Anteil der Gene, der von ihm stammt; die Anteile derer, von denen kein Elter bekannt ist, ergeben zusammen 100.</translation>
     </message>
     <message>
         <source>Expected: a pollen blend stands in the line.</source>
-        <translation type="unfinished"></translation>
+        <translation>Erwartet: In der Abstammung steht eine Pollenmischung.</translation>
     </message>
     <message>
         <source>Family</source>
-        <translation type="unfinished"></translation>
+        <translation>Familie</translation>
     </message>
     <message>
         <source>Farthest</source>
-        <translation type="unfinished"></translation>
+        <translation>Längster Weg</translation>
     </message>
     <message>
         <source>Fill in ACCENAME or ACCENUMB.</source>
-        <translation type="unfinished"></translation>
+        <translation>ACCENAME oder ACCENUMB ausfüllen.</translation>
     </message>
     <message>
         <source>Fill in beforehand</source>
-        <translation type="unfinished"></translation>
+        <translation>Vorab ausfüllen</translation>
     </message>
     <message>
         <source>Fill in the rest, or keep the remark elsewhere.</source>
-        <translation type="unfinished"></translation>
+        <translation>Den Rest ausfüllen oder die Bemerkung anderswo festhalten.</translation>
     </message>
     <message>
         <source>Fill it in, or give the day of such lines with day-if-blank.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ausfüllen oder den Tag solcher Zeilen mit day-if-blank angeben.</translation>
     </message>
     <message>
         <source>First and last year of its scores.</source>
-        <translation type="unfinished"></translation>
+        <translation>Erstes und letztes Jahr seiner Noten.</translation>
     </message>
     <message>
         <source>First day at the flowers.</source>
-        <translation type="unfinished"></translation>
+        <translation>Erster Tag an den Blüten.</translation>
     </message>
     <message>
         <source>First day; unknown for any day.</source>
-        <translation type="unfinished"></translation>
+        <translation>Erster Tag; leer, wenn jeder Tag recht ist.</translation>
     </message>
     <message>
         <source>First fruit</source>
-        <translation type="unfinished"></translation>
+        <translation>Erste Früchte</translation>
     </message>
     <message>
         <source>First fruit and families</source>
-        <translation type="unfinished"></translation>
+        <translation>Erste Früchte und Familien</translation>
     </message>
     <message>
         <source>First year in which it may fruit.</source>
-        <translation type="unfinished"></translation>
+        <translation>Erstes Jahr, in dem er Früchte tragen kann.</translation>
     </message>
     <message>
         <source>Flowers to work or to gather, pollen.</source>
-        <translation type="unfinished"></translation>
+        <translation>Zu bestäubende oder zu sammelnde Blüten, Pollen.</translation>
     </message>
     <message>
         <source>Following the line</source>
-        <translation type="unfinished"></translation>
+        <translation>Abstammung wird verfolgt</translation>
     </message>
     <message>
         <source>Following the traits</source>
-        <translation type="unfinished"></translation>
+        <translation>Merkmale werden verfolgt</translation>
     </message>
     <message>
         <source>For that many seedlings.</source>
-        <translation type="unfinished"></translation>
+        <translation>Für so viele Sämlinge.</translation>
     </message>
     <message>
         <source>Form</source>
-        <translation type="unfinished"></translation>
+        <translation>Form</translation>
     </message>
     <message>
         <source>Founder</source>
-        <translation type="unfinished"></translation>
+        <translation>Stammelter</translation>
     </message>
     <message>
         <source>From its relatives only.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nur aus ihren Verwandten.</translation>
     </message>
     <message>
         <source>From parents that are not known.</source>
-        <translation type="unfinished"></translation>
+        <translation>Von unbekannten Eltern.</translation>
     </message>
     <message>
         <source>From sowing to the year asked about.</source>
-        <translation type="unfinished"></translation>
+        <translation>Von der Aussaat bis zum gefragten Jahr.</translation>
     </message>
     <message>
         <source>From the alleles</source>
-        <translation type="unfinished"></translation>
+        <translation>Aus den Allelen</translation>
     </message>
     <message>
         <source>From the field</source>
-        <translation type="unfinished"></translation>
+        <translation>Aus dem Feld</translation>
     </message>
     <message>
         <source>From unknown parents: {:.3g} %.</source>
-        <translation type="unfinished"></translation>
+        <translation>Von unbekannten Eltern: {:.3g} %.</translation>
     </message>
     <message>
         <source>From what to what, where that is limited.</source>
-        <translation type="unfinished"></translation>
+        <translation>Von wo bis wo, falls begrenzt.</translation>
     </message>
     <message>
         <source>Fruit was expected</source>
-        <translation type="unfinished"></translation>
+        <translation>Früchte waren erwartet</translation>
     </message>
     <message>
         <source>Fruits of them, of a pear only such as had sound seed.</source>
-        <translation type="unfinished"></translation>
+        <translation>Früchte daraus, bei Birnen nur solche mit vollen Samen.</translation>
     </message>
     <message>
         <source>Full bloom from</source>
-        <translation type="unfinished"></translation>
+        <translation>Vollblüte ab</translation>
     </message>
     <message>
         <source>Full bloom to</source>
-        <translation type="unfinished"></translation>
+        <translation>Vollblüte bis</translation>
     </message>
     <message>
         <source>Full bloom {}, by the day of the work.</source>
-        <translation type="unfinished"></translation>
+        <translation>Vollblüte {}, nach dem Tag der Bestäubung.</translation>
     </message>
     <message>
         <source>Full bloom {}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Vollblüte {}.</translation>
     </message>
     <message>
         <source>GENUS.</source>
-        <translation type="unfinished"></translation>
+        <translation>GENUS.</translation>
     </message>
     <message>
         <source>Generation</source>
-        <translation type="unfinished"></translation>
+        <translation>Generation</translation>
     </message>
     <message>
         <source>Generations back by the longest way.</source>
-        <translation type="unfinished"></translation>
+        <translation>Generationen zurück auf dem längsten Weg.</translation>
     </message>
     <message>
         <source>Generations back by the shortest way: 1 for a parent.</source>
-        <translation type="unfinished"></translation>
+        <translation>Generationen zurück auf dem kürzesten Weg: 1 für einen Elter.</translation>
     </message>
     <message>
         <source>Generations down</source>
-        <translation type="unfinished"></translation>
+        <translation>Generationen abwärts</translation>
     </message>
     <message>
         <source>Generations of ancestors to draw.</source>
-        <translation type="unfinished"></translation>
+        <translation>Zu zeichnende Generationen von Vorfahren.</translation>
     </message>
     <message>
         <source>Generations of descendants to draw.</source>
-        <translation type="unfinished"></translation>
+        <translation>Zu zeichnende Generationen von Nachkommen.</translation>
     </message>
     <message>
         <source>Generations on by the shortest way: 1 for a child.</source>
-        <translation type="unfinished"></translation>
+        <translation>Generationen abwärts auf dem kürzesten Weg: 1 für ein Kind.</translation>
     </message>
     <message>
         <source>Generations up</source>
-        <translation type="unfinished"></translation>
+        <translation>Generationen aufwärts</translation>
     </message>
     <message>
         <source>Genus</source>
-        <translation type="unfinished"></translation>
+        <translation>Gattung</translation>
     </message>
     <message>
         <source>Give it a header of descriptors and a line an accession.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Kopfzeile mit Deskriptoren und je Akzession eine Zeile anlegen.</translation>
     </message>
     <message>
         <source>Give the file a header of descriptors; see passport-export.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Datei eine Kopfzeile mit Deskriptoren geben; siehe passport-export.</translation>
     </message>
     <message>
         <source>Give the name of an accession or the label of a tree as it stands in the book.</source>
-        <translation type="unfinished"></translation>
+        <translation>Den Namen einer Akzession oder die Bezeichnung eines Baums so angeben, wie sie im Buch stehen.</translation>
     </message>
     <message>
         <source>Give the traits with wish.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Merkmale mit wish angeben.</translation>
     </message>
     <message>
         <source>Give the tree its accession.</source>
-        <translation type="unfinished"></translation>
+        <translation>Dem Baum seine Akzession zuweisen.</translation>
     </message>
     <message>
         <source>Hangs late: guard it from frost, birds and wind, and pick before a hard frost. Open fruit with a rotten core at once and keep its seed apart.</source>
-        <translation type="unfinished"></translation>
+        <translation>Hängt lange: vor Frost, Vögeln und Wind schützen und vor strengem Frost pflücken. Früchte mit faulem Kernhaus gleich öffnen und ihren Samen gesondert halten.</translation>
     </message>
     <message>
         <source>Hardly a seedling surpasses {}: more than {} would have to be grown.</source>
-        <translation type="unfinished"></translation>
+        <translation>Kaum ein Sämling übertrifft {}: Mehr als {} müssten gezogen werden.</translation>
     </message>
     <message>
         <source>Has bloomed</source>
-        <translation type="unfinished"></translation>
+        <translation>Hat geblüht</translation>
     </message>
     <message>
         <source>Head it, or remove it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Mit einer Überschrift versehen oder entfernen.</translation>
     </message>
     <message>
         <source>Heritability</source>
-        <translation type="unfinished"></translation>
+        <translation>Erblichkeit</translation>
     </message>
     <message>
         <source>Holding alleles against each other</source>
-        <translation type="unfinished"></translation>
+        <translation>Allele werden verglichen</translation>
     </message>
     <message>
         <source>How far above the founders it is in what it hands on; a child of two parents is expected at the mean of their values.</source>
-        <translation type="unfinished"></translation>
+        <translation>Wie weit sie in dem, was sie vererbt, über den Stammeltern liegt; ein Kind zweier Eltern wird im Mittel von deren Werten erwartet.</translation>
     </message>
     <message>
         <source>How it may look.</source>
-        <translation type="unfinished"></translation>
+        <translation>Wie es aussehen kann.</translation>
     </message>
     <message>
         <source>How much of the truth the value holds, 0 for nothing to 1 for all: the squared accuracy.</source>
-        <translation type="unfinished"></translation>
+        <translation>Wie viel von der Wahrheit der Wert enthält, 0 für nichts bis 1 für alles: die quadrierte Genauigkeit.</translation>
     </message>
     <message>
         <source>How related the parents are is not known.</source>
-        <translation type="unfinished"></translation>
+        <translation>Wie verwandt die Eltern sind, ist nicht bekannt.</translation>
     </message>
     <message>
         <source>How the pollen would be had this spring.</source>
-        <translation type="unfinished"></translation>
+        <translation>Wie der Pollen in diesem Frühjahr zu bekommen wäre.</translation>
     </message>
     <message>
         <source>How the seedlings of each family have done so far, trait by trait.</source>
-        <translation type="unfinished"></translation>
+        <translation>Wie die Sämlinge jeder Familie bisher abgeschnitten haben, Merkmal für Merkmal.</translation>
     </message>
     <message>
         <source>Hydrogen peroxide.</source>
-        <translation type="unfinished"></translation>
+        <translation>Wasserstoffperoxid.</translation>
     </message>
     <message>
         <source>Import notes</source>
-        <translation type="unfinished"></translation>
+        <translation>Notizen einlesen</translation>
     </message>
     <message>
         <source>In block {} these have their places: {}. Print their labels with label-sheet and the map with field-map; undo takes them back as a whole.</source>
-        <translation type="unfinished"></translation>
+        <translation>In Quartier {} haben diese ihre Plätze: {}. Ihre Etiketten mit label-sheet und den Plan mit field-map drucken; undo nimmt sie als Ganzes zurück.</translation>
     </message>
     <message>
         <source>In block {} these would have places: {}; nothing was written.</source>
-        <translation type="unfinished"></translation>
+        <translation>In Quartier {} bekämen diese Plätze: {}; es wurde nichts geschrieben.</translation>
     </message>
     <message>
         <source>In how many ways it is an ancestor.</source>
-        <translation type="unfinished"></translation>
+        <translation>Auf wie vielen Wegen er Vorfahr ist.</translation>
     </message>
     <message>
         <source>In so many crosses one parent may stand, so that a favourite does not swamp the plan.</source>
-        <translation type="unfinished"></translation>
+        <translation>In so vielen Kreuzungen darf ein Elter stehen, damit kein Favorit den Plan beherrscht.</translation>
     </message>
     <message>
         <source>In walking order, about {:.0f} m along the alleys.</source>
-        <translation type="unfinished"></translation>
+        <translation>In der Folge des Rundgangs, etwa {:.0f} m durch die Fahrgassen.</translation>
     </message>
     <message>
         <source>In walking order, then the work on the bench.</source>
-        <translation type="unfinished"></translation>
+        <translation>In der Folge des Rundgangs, dann die Arbeiten am Tisch.</translation>
     </message>
     <message>
         <source>In walking order.</source>
-        <translation type="unfinished"></translation>
+        <translation>In der Folge des Rundgangs.</translation>
     </message>
     <message>
         <source>In which scores were made.</source>
-        <translation type="unfinished"></translation>
+        <translation>In denen Noten vergeben wurden.</translation>
     </message>
     <message>
         <source>Inbreeding</source>
-        <translation type="unfinished"></translation>
+        <translation>Inzucht</translation>
     </message>
     <message>
         <source>Institute</source>
-        <translation type="unfinished"></translation>
+        <translation>Institut</translation>
     </message>
     <message>
         <source>It is a sport of {}, which has other parents or none: its own are passed over.</source>
-        <translation type="unfinished"></translation>
+        <translation>Sie ist ein Sport von {}, mit anderen oder ohne Eltern: Ihre eigenen Eltern bleiben außer Acht.</translation>
     </message>
     <message>
         <source>It is kept as it stands.</source>
-        <translation type="unfinished"></translation>
+        <translation>Es bleibt, wie es ist.</translation>
     </message>
     <message>
         <source>It is not diploid: nothing is inferred.</source>
-        <translation type="unfinished"></translation>
+        <translation>Sie ist nicht diploid: Es wird nichts abgeleitet.</translation>
     </message>
     <message>
         <source>It is not recorded of which accession this tree is.</source>
-        <translation type="unfinished"></translation>
+        <translation>Es ist nicht eingetragen, von welcher Akzession dieser Baum ist.</translation>
     </message>
     <message>
         <source>It says the same as line {}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Sie sagt dasselbe wie Zeile {}.</translation>
     </message>
     <message>
         <source>It says there: {}. Correct it there, or give this one another name.</source>
-        <translation type="unfinished"></translation>
+        <translation>Dort steht: {}. Dort berichtigen oder diesem hier einen anderen Namen geben.</translation>
     </message>
     <message>
         <source>It should be: {}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Sie sollte lauten: {}.</translation>
     </message>
     <message>
         <source>Its alleles do not fit its recorded parents.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ihre Allele passen nicht zu den eingetragenen Eltern.</translation>
     </message>
     <message>
         <source>Its code, or several.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ihr Kürzel, oder mehrere.</translation>
     </message>
     <message>
         <source>Its kind becomes unknown; correct it in the book.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Art der Akzession wird unbekannt; im Buch berichtigen.</translation>
     </message>
     <message>
         <source>Its name in the book.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Name im Buch.</translation>
     </message>
     <message>
         <source>Its name.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Name.</translation>
     </message>
     <message>
         <source>Its pollen parent or blend.</source>
-        <translation type="unfinished"></translation>
+        <translation>Pollenelter oder Pollenmischung.</translation>
     </message>
     <message>
         <source>Its seed parent.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Samenelter.</translation>
     </message>
     <message>
         <source>Its tree {} was planted on {}, before its parent&apos;s cross {} of {} had borne seed.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ihr Baum {} wurde am {} gepflanzt, bevor die Kreuzung ihres Elters, {} von {}, Samen getragen hatte.</translation>
     </message>
     <message>
         <source>Kinship and inbreeding</source>
-        <translation type="unfinished"></translation>
+        <translation>Verwandtschaft und Inzucht</translation>
     </message>
     <message>
         <source>Last day; unknown where nothing tells it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Letzter Tag; leer, wenn nichts ihn angibt.</translation>
     </message>
     <message>
         <source>Last safe day to gather it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Letzter sicherer Tag, ihn zu sammeln.</translation>
     </message>
     <message>
         <source>Latest</source>
-        <translation type="unfinished"></translation>
+        <translation>Spätestens</translation>
     </message>
     <message>
         <source>Least</source>
-        <translation type="unfinished"></translation>
+        <translation>Kleinster Wert</translation>
     </message>
     <message>
         <source>Leave it out: the book has no scores.</source>
-        <translation type="unfinished"></translation>
+        <translation>Weglassen: Das Buch hat keine Noten.</translation>
     </message>
     <message>
         <source>Line</source>
-        <translation type="unfinished"></translation>
+        <translation>Abstammung</translation>
     </message>
     <message>
         <source>Line in one string</source>
-        <translation type="unfinished"></translation>
+        <translation>Abstammung in einer Zeile</translation>
     </message>
     <message>
         <source>Line of an accession</source>
-        <translation type="unfinished"></translation>
+        <translation>Abstammung einer Akzession</translation>
     </message>
     <message>
         <source>Line of the file.</source>
-        <translation type="unfinished"></translation>
+        <translation>Zeile der Datei.</translation>
     </message>
     <message>
         <source>Line of {}</source>
-        <translation type="unfinished"></translation>
+        <translation>Abstammung von {}</translation>
     </message>
     <message>
         <source>Line {} has the day first and line {} the month, so this may be {} or {}.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Lines</source>
-        <translation type="unfinished"></translation>
+        <translation>Zeile {} nennt zuerst den Tag und Zeile {} zuerst den Monat, dies kann also {} oder {} sein.</translation>
     </message>
     <message>
         <source>Lines of the file</source>
-        <translation type="unfinished"></translation>
+        <translation>Zeilen der Datei</translation>
     </message>
     <message>
         <source>Longer than most</source>
-        <translation type="unfinished"></translation>
+        <translation>Länger als die meisten</translation>
     </message>
     <message>
         <source>Look for scores that are far out of the way.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nach Noten suchen, die weit aus der Reihe fallen.</translation>
     </message>
     <message>
         <source>Look whether it has flowers; correct the parent or the season if it cannot be.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nachsehen, ob er Blüten hat; den Elter oder die Saison berichtigen, wenn es nicht sein kann.</translation>
     </message>
     <message>
         <source>Make a sheet with note-template and fill it in.</source>
-        <translation type="unfinished"></translation>
+        <translation>Mit note-template ein Blatt anlegen und ausfüllen.</translation>
     </message>
     <message>
         <source>Make the names different, with the number behind perhaps.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Namen unterscheiden, etwa mit der Nummer dahinter.</translation>
     </message>
     <message>
         <source>Makes a sheet to be filled in outdoors or at the bench, a note a line, with the lines that are likely: trees in the order of the walk, tags whose fruit is awaited, lots with seed left. A second file explains its columns; note-import takes the filled sheet in.</source>
-        <translation type="unfinished"></translation>
+        <translation>Legt ein Blatt an, das draußen oder am Tisch auszufüllen ist, je Notiz eine Zeile, mit den Zeilen, die wahrscheinlich gebraucht werden: Bäume in der Folge des Rundgangs, Etiketten, deren Früchte erwartet werden, Partien mit Restbestand an Samen. Eine zweite Datei erklärt die Spalten; note-import liest das ausgefüllte Blatt ein.</translation>
     </message>
     <message>
         <source>May fruit</source>
-        <translation type="unfinished"></translation>
+        <translation>Kann Früchte tragen</translation>
     </message>
     <message>
         <source>Mean</source>
-        <translation type="unfinished"></translation>
+        <translation>Mittel</translation>
     </message>
     <message>
         <source>Mean kinship</source>
-        <translation type="unfinished"></translation>
+        <translation>Mittlere Verwandtschaft</translation>
     </message>
     <message>
         <source>Mean of its known kinships with the others of this list, sports left out: the lower, the fresher its blood.</source>
-        <translation type="unfinished"></translation>
+        <translation>Mittel der bekannten Verwandtschaften mit den anderen dieser Liste, ohne Sporte: je niedriger, desto frischer das Blut.</translation>
     </message>
     <message>
         <source>Mean of that grandparent.</source>
-        <translation type="unfinished"></translation>
+        <translation>Mittel dieses Großelters.</translation>
     </message>
     <message>
         <source>Mean of the pollen parent; of a blend that of its scored members by their shares.</source>
-        <translation type="unfinished"></translation>
+        <translation>Mittel des Pollenelters; bei einer Pollenmischung das ihrer benoteten Bestandteile nach Anteilen.</translation>
     </message>
     <message>
         <source>Mean of the seed parent.</source>
-        <translation type="unfinished"></translation>
+        <translation>Mittel des Samenelters.</translation>
     </message>
     <message>
         <source>Mean over its trees, each tree&apos;s scores taken together first; in the trait&apos;s own unit.</source>
-        <translation type="unfinished"></translation>
+        <translation>Mittel über ihre Bäume, wobei die Noten jedes Baums zuerst zusammengefasst werden; in der Einheit des Merkmals.</translation>
     </message>
     <message>
         <source>Mend it in the spreadsheet, or type the value.</source>
-        <translation type="unfinished"></translation>
+        <translation>In der Tabellenkalkulation berichtigen oder den Wert eintippen.</translation>
     </message>
     <message>
         <source>Mind</source>
-        <translation type="unfinished"></translation>
+        <translation>Beachten</translation>
     </message>
     <message>
         <source>Most</source>
-        <translation type="unfinished"></translation>
+        <translation>Größter Wert</translation>
     </message>
     <message>
         <source>Most kinship</source>
-        <translation type="unfinished"></translation>
+        <translation>Höchste Verwandtschaft</translation>
     </message>
     <message>
         <source>Name accessions as they stand in the book.</source>
-        <translation type="unfinished"></translation>
+        <translation>Akzessionen so nennen, wie sie im Buch stehen.</translation>
     </message>
     <message>
         <source>Name at least two accessions.</source>
-        <translation type="unfinished"></translation>
+        <translation>Mindestens zwei Akzessionen nennen.</translation>
     </message>
     <message>
         <source>Name fewer.</source>
-        <translation type="unfinished"></translation>
+        <translation>Weniger nennen.</translation>
     </message>
     <message>
         <source>Name its accession in the book.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Akzession im Buch angeben.</translation>
     </message>
     <message>
         <source>Name one that was scored, or whose relatives were.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine nennen, die selbst benotet ist oder deren Verwandte es sind.</translation>
     </message>
     <message>
         <source>Name the accession that it came from, or clear the field.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Akzession nennen, aus der sie hervorging, oder das Feld leeren.</translation>
     </message>
     <message>
         <source>Names of accessions or blends, or labels of trees, with commas between; the parents of the season&apos;s crosses where left out.</source>
-        <translation type="unfinished"></translation>
+        <translation>Namen von Akzessionen oder Pollenmischungen oder Bezeichnungen von Bäumen, durch Kommas getrennt; ohne Angabe die Eltern der Kreuzungen der Saison.</translation>
     </message>
     <message>
         <source>Needed</source>
-        <translation type="unfinished"></translation>
+        <translation>Nötig</translation>
     </message>
     <message>
         <source>Neither it nor its parents have alleles on record.</source>
-        <translation type="unfinished"></translation>
+        <translation>Weder sie noch ihre Eltern haben eingetragene Allele.</translation>
     </message>
     <message>
         <source>Neither it nor its parents or grandparents were scored.</source>
-        <translation type="unfinished"></translation>
+        <translation>Weder sie noch ihre Eltern oder Großeltern sind benotet.</translation>
     </message>
     <message>
         <source>Neither the book nor the file has this parent of {}: it is left open.</source>
-        <translation type="unfinished"></translation>
+        <translation>Weder das Buch noch die Datei hat diesen Elter von {}: Er bleibt offen.</translation>
     </message>
     <message>
         <source>Never with acids or ammonia; rinse the seed well.</source>
@@ -13501,1083 +13532,1123 @@
     </message>
     <message>
         <source>The parent came from cross {} of {}: the earliest known first fruit is three years after sowing, in {}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Elter stammt aus Kreuzung {} von {}: Die früheste bekannte erste Frucht kommt drei Jahre nach der Aussaat, im Jahr {}.</translation>
     </message>
     <message>
         <source>The parent is younger than its child: it came from cross {} of {}, and this cross is of {}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Elter ist jünger als sein Kind: Er stammt aus Kreuzung {} von {}, und diese Kreuzung ist von {}.</translation>
     </message>
     <message>
         <source>The parents cannot be seen from this: they are left open.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Eltern sind daraus nicht zu erkennen: Sie bleiben offen.</translation>
     </message>
     <message>
         <source>The parents of 1 accession are contradicted by alleles.</source>
-        <translation type="unfinished"></translation>
+        <translation>Den Eltern von 1 Akzession widersprechen die Allele.</translation>
     </message>
     <message>
         <source>The parents of the crosses of {}</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Eltern der Kreuzungen von {}</translation>
     </message>
     <message>
         <source>The parents of {} accessions are contradicted by alleles.</source>
-        <translation type="unfinished"></translation>
+        <translation>Den Eltern von {} Akzessionen widersprechen die Allele.</translation>
     </message>
     <message>
         <source>The part of the differences between scores of one season that is handed on to children; a judgement, not an estimate.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Teil der Unterschiede zwischen den Bewertungen einer Saison, der an die Nachkommen weitergegeben wird; eine Einschätzung, keine Schätzung aus Daten.</translation>
     </message>
     <message>
         <source>The part that comes back in every score of an accession; the heritability and a quarter of what it leaves where not given.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Teil, der in jeder Bewertung einer Akzession wiederkehrt; ohne Angabe die Erblichkeit und ein Viertel dessen, was sie übrig lässt.</translation>
     </message>
     <message>
         <source>The passport of 1 accession.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Passdaten von 1 Akzession.</translation>
     </message>
     <message>
         <source>The passports of {} accessions.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Passdaten von {} Akzessionen.</translation>
     </message>
     <message>
         <source>The point or comma may part thousands or decimals.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Punkt oder das Komma kann Tausender oder Dezimalstellen trennen.</translation>
     </message>
     <message>
         <source>The pollen or the seed lot.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Pollen oder die Samenpartie.</translation>
     </message>
     <message>
         <source>The repeatability is lower than the heritability, {}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Wiederholbarkeit ist kleiner als die Erblichkeit, {}.</translation>
     </message>
     <message>
         <source>The same genes: one is a sport or clone of the other.</source>
-        <translation type="unfinished"></translation>
+        <translation>Dieselben Gene: Eine ist Sport oder Klon der anderen.</translation>
     </message>
     <message>
         <source>The same once the counts of its crosses are weighed; unknown where none were counted.</source>
-        <translation type="unfinished"></translation>
+        <translation>Dasselbe, nachdem die Zählungen ihrer Kreuzungen gewichtet sind; unbekannt, wo keine gezählt wurden.</translation>
     </message>
     <message>
         <source>The scores of this tree are left out: nobody wrote down which accession it is.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Bewertungen dieses Baums bleiben unberücksichtigt: Niemand hat notiert, welche Akzession er ist.</translation>
     </message>
     <message>
         <source>The scores tell nothing of this accession.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Bewertungen sagen über diese Akzession nichts aus.</translation>
     </message>
     <message>
         <source>The seed is ripe even if the tree bloomed late.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Samen ist reif, auch wenn der Baum spät geblüht hat.</translation>
     </message>
     <message>
         <source>The sheet as comma, semicolon or tab separated text in UTF-8, as note-template makes it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Blatt als Text in UTF-8, mit Komma, Semikolon oder Tabulator getrennt, wie note-template es anlegt.</translation>
     </message>
     <message>
         <source>The sort of accession by its status.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Art der Akzession nach ihrem Status.</translation>
     </message>
     <message>
         <source>The standard has no descriptor of this name: it is left out.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Standard hat keinen Deskriptor dieses Namens: Er wird ausgelassen.</translation>
     </message>
     <message>
         <source>The standard has no status of this code.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Standard hat keinen Status mit diesem Code.</translation>
     </message>
     <message>
         <source>The traits that were scored are: {}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Bewertet wurden diese Merkmale: {}.</translation>
     </message>
     <message>
         <source>The tree with the most, which is not always the best.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Baum mit dem höchsten Wert, der nicht immer der beste ist.</translation>
     </message>
     <message>
         <source>The tree&apos;s; unknown for work on the bench.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die des Baums; unbekannt bei Arbeit am Arbeitstisch.</translation>
     </message>
     <message>
         <source>The unit of its numbers.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Einheit seiner Zahlen.</translation>
     </message>
     <message>
         <source>The way of writing.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Schreibweise.</translation>
     </message>
     <message>
         <source>The wish cannot be read.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Wunsch ist nicht lesbar.</translation>
     </message>
     <message>
         <source>The work of a day or a week to take along: what is to be done at which tree, in walking order, with the address, the tags, the lot and the amount, a box to tick and room to write down what came of it; then the work on the bench, and the cautions that go with just this work.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Arbeit eines Tages oder einer Woche zum Mitnehmen: was an welchem Baum zu tun ist, in der Reihenfolge des Rundgangs, mit Ort, Etiketten, Partie und Menge, einem Kästchen zum Abhaken und Platz zum Aufschreiben des Ergebnisses; danach die Arbeit am Arbeitstisch und die Warnhinweise zu genau dieser Arbeit.</translation>
     </message>
     <message>
         <source>The year asked about.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Jahr, nach dem gefragt ist.</translation>
     </message>
     <message>
         <source>The year asked about; that of the as-of day where none is given.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Jahr, nach dem gefragt ist; ohne Angabe das des Stichtags.</translation>
     </message>
     <message>
         <source>Their S-alleles are not both known.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ihre S-Allele sind nicht beide bekannt.</translation>
     </message>
     <message>
         <source>There already: {}; not filled in: {}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Schon vorhanden: {}; nicht ausgefüllt: {}.</translation>
     </message>
     <message>
         <source>There is neither a column ACCENAME nor a column ACCENUMB.</source>
-        <translation type="unfinished"></translation>
+        <translation>Es gibt weder eine Spalte ACCENAME noch eine Spalte ACCENUMB.</translation>
     </message>
     <message>
         <source>There is nothing to write.</source>
-        <translation type="unfinished"></translation>
+        <translation>Es gibt nichts zu schreiben.</translation>
     </message>
     <message>
         <source>These are {} accessions; at most {} can be asked for at once.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das sind {} Akzessionen; höchstens {} lassen sich auf einmal abfragen.</translation>
     </message>
     <message>
         <source>This cannot be read.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das ist nicht lesbar.</translation>
     </message>
     <message>
         <source>This is a formula, not a value.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das ist eine Formel, kein Wert.</translation>
     </message>
     <message>
         <source>This is a spreadsheet&apos;s workbook (.xlsx, .ods) or a packed file, not CSV.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das ist eine Arbeitsmappe einer Tabellenkalkulation (.xlsx, .ods) oder eine gepackte Datei, kein CSV.</translation>
     </message>
     <message>
         <source>This is an old spreadsheet&apos;s workbook (.xls), not CSV.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das ist eine alte Arbeitsmappe einer Tabellenkalkulation (.xls), kein CSV.</translation>
     </message>
     <message>
         <source>This is no code of an institute, as in AAA999.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das ist kein Code einer Einrichtung wie AAA999.</translation>
     </message>
     <message>
         <source>This is no code of an institute.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das ist kein Code einer Einrichtung.</translation>
     </message>
     <message>
         <source>This is no day as YYYYMMDD.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das ist kein Tag in der Form YYYYMMDD.</translation>
     </message>
     <message>
         <source>This line and {} more hold letters that are not UTF-8, as umlauts in Windows-1252.</source>
-        <translation type="unfinished"></translation>
+        <translation>Diese Zeile und {} weitere enthalten Zeichen, die nicht UTF-8 sind, etwa Umlaute in Windows-1252.</translation>
     </message>
     <message>
         <source>Those of {}, whose sport it is.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die von {}, deren Sport sie ist.</translation>
     </message>
     <message>
         <source>Three parents stand in one cross: put the first cross in parentheses.</source>
-        <translation type="unfinished"></translation>
+        <translation>Drei Eltern stehen in einer Kreuzung: Die erste Kreuzung in Klammern setzen.</translation>
     </message>
     <message>
         <source>Ties, and what is not known.</source>
-        <translation type="unfinished"></translation>
+        <translation>Gleichstände und was nicht bekannt ist.</translation>
     </message>
     <message>
         <source>To see the wanted number of them with the stated confidence.</source>
-        <translation type="unfinished"></translation>
+        <translation>Um die gewünschte Zahl davon mit der angegebenen Sicherheit zu sehen.</translation>
     </message>
     <message>
         <source>Too few scores: {} of {} diploid accessions up to {}. Breeding values need {} scores of {} accessions, or they tell of chance.</source>
-        <translation type="unfinished"></translation>
+        <translation>Zu wenige Bewertungen: {} von {} diploiden Akzessionen bis {}. Zuchtwerte brauchen {} Bewertungen von {} Akzessionen, sonst zeigen sie nur den Zufall.</translation>
     </message>
     <message>
         <source>Too young</source>
-        <translation type="unfinished"></translation>
+        <translation>Zu jung</translation>
     </message>
     <message>
         <source>Took back {} entries of one import from {}: {} to {}.</source>
-        <translation type="unfinished"></translation>
+        <translation>{} Einträge eines Imports aus {} zurückgenommen: {} bis {}.</translation>
     </message>
     <message>
         <source>Traits in the boxes</source>
-        <translation type="unfinished"></translation>
+        <translation>Merkmale in den Kästen</translation>
     </message>
     <message>
         <source>Traits of</source>
-        <translation type="unfinished"></translation>
+        <translation>Merkmale von</translation>
     </message>
     <message>
         <source>Traits of parents</source>
-        <translation type="unfinished"></translation>
+        <translation>Merkmale der Eltern</translation>
     </message>
     <message>
         <source>Traits of parents that were scored: {}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Bewertete Merkmale der Eltern: {}.</translation>
     </message>
     <message>
         <source>Traits whose means stand in the boxes, with commas between, or all; none where left out.</source>
-        <translation type="unfinished"></translation>
+        <translation>Merkmale, deren Mittel in den Kästen stehen, durch Kommas getrennt, oder all für alle; ohne Angabe keine.</translation>
     </message>
     <message>
         <source>Traits with their weights, as in taste=2; scab=-1; below 0 where low scores are the good ones.</source>
-        <translation type="unfinished"></translation>
+        <translation>Merkmale mit ihren Gewichten, wie in taste=2; scab=-1; unter 0, wo niedrige Werte die guten sind.</translation>
     </message>
     <message>
         <source>Tray across</source>
-        <translation type="unfinished"></translation>
+        <translation>Topfplatte quer</translation>
     </message>
     <message>
         <source>Tray down</source>
-        <translation type="unfinished"></translation>
+        <translation>Topfplatte längs</translation>
     </message>
     <message>
         <source>Tray {}</source>
-        <translation type="unfinished"></translation>
+        <translation>Topfplatte {}</translation>
     </message>
     <message>
         <source>Trays</source>
-        <translation type="unfinished"></translation>
+        <translation>Topfplatten</translation>
     </message>
     <message>
         <source>Trees of it that were scored.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ihre Bäume, die bewertet wurden.</translation>
     </message>
     <message>
         <source>Trees scored</source>
-        <translation type="unfinished"></translation>
+        <translation>Bewertete Bäume</translation>
     </message>
     <message>
         <source>Two columns are headed {}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Zwei Spalten haben die Überschrift {}.</translation>
     </message>
     <message>
         <source>Two lines have this name; it must be one accession&apos;s alone.</source>
-        <translation type="unfinished"></translation>
+        <translation>Zwei Zeilen haben diesen Namen; er darf nur einer Akzession gehören.</translation>
     </message>
     <message>
         <source>Type it anew.</source>
-        <translation type="unfinished"></translation>
+        <translation>Neu eintippen.</translation>
     </message>
     <message>
         <source>Unit: {}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Einheit: {}.</translation>
     </message>
     <message>
         <source>Wanted</source>
-        <translation type="unfinished"></translation>
+        <translation>Gewünscht</translation>
     </message>
     <message>
         <source>Wanted ones</source>
-        <translation type="unfinished"></translation>
+        <translation>Gewünschte</translation>
     </message>
     <message>
         <source>Wanted seedlings surpass {}. Traits are taken as handed on independently of each other, and the heritability is a judgement.</source>
-        <translation type="unfinished"></translation>
+        <translation>Gewünschte Sämlinge übertreffen {}. Angenommen ist, dass Merkmale unabhängig voneinander weitergegeben werden; die Erblichkeit ist eine Einschätzung.</translation>
     </message>
     <message>
         <source>Ways</source>
-        <translation type="unfinished"></translation>
+        <translation>Wege</translation>
     </message>
     <message>
         <source>What becomes of each line of the file.</source>
-        <translation type="unfinished"></translation>
+        <translation>Was aus jeder Zeile der Datei wird.</translation>
     </message>
     <message>
         <source>What becomes of it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Was daraus wird.</translation>
     </message>
     <message>
         <source>What becomes of the line.</source>
-        <translation type="unfinished"></translation>
+        <translation>Was aus der Zeile wird.</translation>
     </message>
     <message>
         <source>What differs from the book, what is kept in the note, what is open.</source>
-        <translation type="unfinished"></translation>
+        <translation>Was vom Buch abweicht, was in der Notiz bleibt, was offen ist.</translation>
     </message>
     <message>
         <source>What each accession is expected to hand on of a trait, the highest first.</source>
-        <translation type="unfinished"></translation>
+        <translation>Was jede Akzession von einem Merkmal voraussichtlich weitergibt, die höchste zuerst.</translation>
     </message>
     <message>
         <source>What each column of the sheet holds.</source>
-        <translation type="unfinished"></translation>
+        <translation>Was jede Spalte des Blatts enthält.</translation>
     </message>
     <message>
         <source>What each is recorded to have, or may have by its parents.</source>
-        <translation type="unfinished"></translation>
+        <translation>Was für jede verzeichnet ist oder was sie nach ihren Eltern haben kann.</translation>
     </message>
     <message>
         <source>What hangs at the branch.</source>
-        <translation type="unfinished"></translation>
+        <translation>Was am Ast hängt.</translation>
     </message>
     <message>
         <source>What hangs at the branches.</source>
-        <translation type="unfinished"></translation>
+        <translation>Was an den Ästen hängt.</translation>
     </message>
     <message>
         <source>What is handed on comes back in every score: give at least that.</source>
-        <translation type="unfinished"></translation>
+        <translation>Was weitergegeben wird, kehrt in jeder Bewertung wieder: mindestens so viel angeben.</translation>
     </message>
     <message>
         <source>What is wrong or doubtful about it, or where the book has it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Was daran falsch oder zweifelhaft ist oder wo es im Buch steht.</translation>
     </message>
     <message>
         <source>What it has or may have; S? where one is not known.</source>
-        <translation type="unfinished"></translation>
+        <translation>Was sie hat oder haben kann; S? für ein unbekanntes.</translation>
     </message>
     <message>
         <source>What it is; unknown for a parent without a record.</source>
-        <translation type="unfinished"></translation>
+        <translation>Was sie ist; unbekannt bei einem Elter ohne Eintrag.</translation>
     </message>
     <message>
         <source>What part of the genes each ancestor is expected to have given.</source>
-        <translation type="unfinished"></translation>
+        <translation>Welchen Teil der Gene jeder Vorfahr voraussichtlich gegeben hat.</translation>
     </message>
     <message>
         <source>What speaks against these parents.</source>
-        <translation type="unfinished"></translation>
+        <translation>Was gegen diese Eltern spricht.</translation>
     </message>
     <message>
         <source>What the alleles tell.</source>
-        <translation type="unfinished"></translation>
+        <translation>Was die Allele sagen.</translation>
     </message>
     <message>
         <source>What the chance rests on.</source>
-        <translation type="unfinished"></translation>
+        <translation>Worauf die Chance beruht.</translation>
     </message>
     <message>
         <source>What the counts tell.</source>
-        <translation type="unfinished"></translation>
+        <translation>Was die Zählungen sagen.</translation>
     </message>
     <message>
         <source>What the descendant is a sport or clone of.</source>
-        <translation type="unfinished"></translation>
+        <translation>Wovon der Nachkomme ein Sport oder Klon ist.</translation>
     </message>
     <message>
         <source>What the line notes, in words.</source>
-        <translation type="unfinished"></translation>
+        <translation>Was die Zeile festhält, in Worten.</translation>
     </message>
     <message>
         <source>What the lines of the sheet note; note-import sees it from the header where it is not given.</source>
-        <translation type="unfinished"></translation>
+        <translation>Was die Zeilen des Blatts festhalten; ohne Angabe erkennt note-import es an der Kopfzeile.</translation>
     </message>
     <message>
         <source>What the numbers rest on.</source>
-        <translation type="unfinished"></translation>
+        <translation>Worauf die Zahlen beruhen.</translation>
     </message>
     <message>
         <source>What the one is to the other, by the nearest way.</source>
-        <translation type="unfinished"></translation>
+        <translation>Was die eine für die andere ist, auf dem nächsten Weg.</translation>
     </message>
     <message>
         <source>What to bear in mind.</source>
-        <translation type="unfinished"></translation>
+        <translation>Was zu bedenken ist.</translation>
     </message>
     <message>
         <source>What to know of it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Was dazu zu wissen ist.</translation>
     </message>
     <message>
         <source>What to take care of at this very piece.</source>
-        <translation type="unfinished"></translation>
+        <translation>Worauf bei genau dieser Arbeit zu achten ist.</translation>
     </message>
     <message>
         <source>What to write there.</source>
-        <translation type="unfinished"></translation>
+        <translation>Was dort einzutragen ist.</translation>
     </message>
     <message>
         <source>When every seedling should first fruit, by its kind, its stock and the year in which it was sown, so that the map shows where to look this year; and what the fruit of each family has been like so far, trait by trait.</source>
-        <translation type="unfinished"></translation>
+        <translation>Wann jeder Sämling erstmals fruchten sollte, nach Art, Unterlage und Jahr der Aussaat, damit die Karte zeigt, wo dieses Jahr nachzusehen ist; und wie die Früchte jeder Familie bisher waren, Merkmal für Merkmal.</translation>
     </message>
     <message>
         <source>When the crossed fruit of every tagged branch may be picked for its seed: from the tree&apos;s own full bloom, foretold or noted, and the days that its seed needs to ripen, which is often before the fruit is ripe to eat. What is to be picked stands in walking order, as a sheet to take along.</source>
-        <translation type="unfinished"></translation>
+        <translation>Wann die Früchte der Kreuzung an jedem etikettierten Ast für ihre Samen gepflückt werden dürfen: nach der eigenen Vollblüte des Baums, vorhergesagt oder notiert, und den Tagen, die die Samen zum Reifen brauchen, oft vor der Genussreife der Frucht. Was zu pflücken ist, steht in der Reihenfolge des Rundgangs, als Liste zum Mitnehmen.</translation>
     </message>
     <message>
         <source>Where it was scored itself.</source>
-        <translation type="unfinished"></translation>
+        <translation>Wo er selbst bewertet wurde.</translation>
     </message>
     <message>
         <source>Where that is from.</source>
-        <translation type="unfinished"></translation>
+        <translation>Woher das stammt.</translation>
     </message>
     <message>
         <source>Whether a line that is filled in must have it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ob eine ausgefüllte Zeile das enthalten muss.</translation>
     </message>
     <message>
         <source>Whether it should fruit in that year.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ob er in jenem Jahr fruchten sollte.</translation>
     </message>
     <message>
         <source>Whether no parent of it is known.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ob von ihr kein Elter bekannt ist.</translation>
     </message>
     <message>
         <source>Whether single seedlings are written as well.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ob auch einzelne Sämlinge geschrieben werden.</translation>
     </message>
     <message>
         <source>Whether the pollen can pass, by the alleles.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ob der Pollen nach den Allelen durchkommen kann.</translation>
     </message>
     <message>
         <source>Whether the sheet has lines for what is likely to be noted.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ob das Blatt Zeilen für das enthält, was voraussichtlich zu notieren ist.</translation>
     </message>
     <message>
         <source>Whether the style lets the pollen through.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ob der Griffel den Pollen durchlässt.</translation>
     </message>
     <message>
         <source>Whether their blooms meet was not asked.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ob ihre Blüten zusammentreffen, wurde nicht gefragt.</translation>
     </message>
     <message>
         <source>Which crosses to make</source>
-        <translation type="unfinished"></translation>
+        <translation>Welche Kreuzungen sich lohnen</translation>
     </message>
     <message>
         <source>Which scored trait was seen in which parent and grandparent.</source>
-        <translation type="unfinished"></translation>
+        <translation>Welches bewertete Merkmal bei welchem Elter und Großelter gesehen wurde.</translation>
     </message>
     <message>
         <source>Who</source>
-        <translation type="unfinished"></translation>
+        <translation>Wer</translation>
     </message>
     <message>
         <source>Who descends from it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Wer von ihr abstammt.</translation>
     </message>
     <message>
         <source>Who descends from the accession, and how much of it they have.</source>
-        <translation type="unfinished"></translation>
+        <translation>Wer von der Akzession abstammt und wie viel von ihr jeder hat.</translation>
     </message>
     <message>
         <source>Whose traits.</source>
-        <translation type="unfinished"></translation>
+        <translation>Wessen Merkmale.</translation>
     </message>
     <message>
         <source>Why it is not suggested.</source>
-        <translation type="unfinished"></translation>
+        <translation>Warum sie nicht vorgeschlagen wird.</translation>
     </message>
     <message>
         <source>Wish</source>
-        <translation type="unfinished"></translation>
+        <translation>Wunsch</translation>
     </message>
     <message>
         <source>With</source>
-        <translation type="unfinished"></translation>
+        <translation>Mit</translation>
     </message>
     <message>
         <source>With crosses in parentheses</source>
-        <translation type="unfinished"></translation>
+        <translation>Mit Kreuzungen in Klammern</translation>
     </message>
     <message>
         <source>With the day first this is {}, with the month first {}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Mit dem Tag vorn ist das {}, mit dem Monat vorn {}.</translation>
     </message>
     <message>
         <source>Work at the trees, in walking order</source>
-        <translation type="unfinished"></translation>
+        <translation>Arbeit an den Bäumen, in der Reihenfolge des Rundgangs</translation>
     </message>
     <message>
         <source>Work from</source>
-        <translation type="unfinished"></translation>
+        <translation>Bestäuben ab</translation>
     </message>
     <message>
         <source>Work of the days asked for, in walking order.</source>
-        <translation type="unfinished"></translation>
+        <translation>Arbeit der gefragten Tage, in der Reihenfolge des Rundgangs.</translation>
     </message>
     <message>
         <source>Work sheet</source>
-        <translation type="unfinished"></translation>
+        <translation>Arbeitsblatt</translation>
     </message>
     <message>
         <source>Work with pollen and seed indoors</source>
-        <translation type="unfinished"></translation>
+        <translation>Arbeit mit Pollen und Samen im Haus</translation>
     </message>
     <message>
         <source>Worked in this cross, where all its fruit was counted.</source>
-        <translation type="unfinished"></translation>
+        <translation>In dieser Kreuzung bestäubt, soweit alle ihre Früchte gezählt wurden.</translation>
     </message>
     <message>
         <source>Write 19750612, or 197506-- and 1975---- where day or month are not known.</source>
-        <translation type="unfinished"></translation>
+        <translation>19750612 schreiben, oder 197506-- und 1975----, wo Tag oder Monat nicht bekannt sind.</translation>
     </message>
     <message>
         <source>Write a trait and a bound, as in taste&gt;=7 or scab&lt;=3.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Merkmal und eine Grenze schreiben, wie in taste&gt;=7 oder scab&lt;=3.</translation>
     </message>
     <message>
         <source>Write figures alone, and anything else in a remark; leave the cell empty where nothing was counted.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nur Ziffern schreiben, alles andere in eine Bemerkung; die Zelle leer lassen, wo nichts gezählt wurde.</translation>
     </message>
     <message>
         <source>Write figures with a decimal point or comma, and anything else in a remark.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ziffern mit Dezimalpunkt oder Komma schreiben, alles andere in eine Bemerkung.</translation>
     </message>
     <message>
         <source>Write it as A/B or A x B, with a line of its own for each parent.</source>
-        <translation type="unfinished"></translation>
+        <translation>Als A/B oder A x B schreiben, mit einer eigenen Zeile für jeden Elter.</translation>
     </message>
     <message>
         <source>Write three capitals and three digits, as in AAA999, or leave it out.</source>
-        <translation type="unfinished"></translation>
+        <translation>Drei Großbuchstaben und drei Ziffern schreiben, wie in AAA999, oder weglassen.</translation>
     </message>
     <message>
         <source>Write traits with their weights, as in taste=2; scab=-1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Merkmale mit ihren Gewichten schreiben, wie in taste=2; scab=-1.</translation>
     </message>
     <message>
         <source>Write {} without it, or the decimals in another number of figures.</source>
-        <translation type="unfinished"></translation>
+        <translation>{} ohne Trennzeichen schreiben oder mit einer anderen Zahl von Dezimalstellen.</translation>
     </message>
     <message>
         <source>Writes the accessions as a CSV file of multi-crop passport descriptors (FAO and Bioversity, V2.1), as genebanks exchange them: name, genus and species, status, parents, first planting. What the standard has no descriptor for, such as S-alleles, stands in REMARKS. The place of collecting is left empty: the orchard is not where a variety was found.</source>
-        <translation type="unfinished"></translation>
+        <translation>Schreibt die Akzessionen als CSV-Datei mit Multi-Crop-Passport-Deskriptoren (FAO und Bioversity, V2.1), wie Genbanken sie austauschen: Name, Gattung und Art, Status, Eltern, erste Pflanzung. Wofür der Standard keinen Deskriptor hat, etwa S-Allele, steht in REMARKS. Der Sammelort bleibt leer: Der Obstgarten ist nicht der Fundort einer Sorte.</translation>
     </message>
     <message>
         <source>Writing the passports</source>
-        <translation type="unfinished"></translation>
+        <translation>Passdaten werden geschrieben</translation>
     </message>
     <message>
         <source>Written down</source>
-        <translation type="unfinished"></translation>
+        <translation>Aufgeschrieben</translation>
     </message>
     <message>
         <source>Written to {}: {}; note-undo takes all of it back at once.</source>
-        <translation type="unfinished"></translation>
+        <translation>In {} geschrieben: {}; note-undo nimmt alles auf einmal zurück.</translation>
     </message>
     <message>
         <source>Year</source>
-        <translation type="unfinished"></translation>
+        <translation>Jahr</translation>
     </message>
     <message>
         <source>Year in which it should first fruit.</source>
-        <translation type="unfinished"></translation>
+        <translation>Jahr, in dem er erstmals fruchten sollte.</translation>
     </message>
     <message>
         <source>Year of sowing.</source>
-        <translation type="unfinished"></translation>
+        <translation>Jahr der Aussaat.</translation>
     </message>
     <message>
         <source>Year of the first bloom or score noted at it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Jahr der ersten an ihm notierten Blüte oder Bewertung.</translation>
     </message>
     <message>
         <source>Years</source>
-        <translation type="unfinished"></translation>
+        <translation>Jahre</translation>
     </message>
     <message>
         <source>Your institute&apos;s code in FAO&apos;s list, as in AAA999; empty where you have none.</source>
-        <translation type="unfinished"></translation>
+        <translation>Code der eigenen Einrichtung in der Liste der FAO, wie in AAA999; leer, wo es keinen gibt.</translation>
     </message>
     <message>
         <source>a parent is not diploid: few sound seeds and weak seedlings</source>
-        <translation type="unfinished"></translation>
+        <translation>ein Elter ist nicht diploid: wenige gesunde Samen und schwache Sämlinge</translation>
     </message>
     <message>
         <source>as scored</source>
-        <translation type="unfinished"></translation>
+        <translation>wie bewertet</translation>
     </message>
     <message>
         <source>blend of pollen</source>
-        <translation type="unfinished"></translation>
+        <translation>Pollenmischung</translation>
     </message>
     <message>
         <source>by bloom and pollen it is {} this spring</source>
-        <translation type="unfinished"></translation>
+        <translation>nach Blüte und Pollen in diesem Frühjahr {}</translation>
     </message>
     <message>
         <source>by its pollen</source>
-        <translation type="unfinished"></translation>
+        <translation>über den Pollen</translation>
     </message>
     <message>
         <source>by its seed</source>
-        <translation type="unfinished"></translation>
+        <translation>über den Samen</translation>
     </message>
     <message>
         <source>check: {}</source>
-        <translation type="unfinished"></translation>
+        <translation>Vergleich: {}</translation>
     </message>
     <message>
         <source>child</source>
-        <translation type="unfinished"></translation>
+        <translation>Kind</translation>
     </message>
     <message>
         <source>child by selfing</source>
-        <translation type="unfinished"></translation>
+        <translation>Kind aus Selbstung</translation>
     </message>
     <message>
         <source>count, day</source>
-        <translation type="unfinished"></translation>
+        <translation>Zahl, Tag</translation>
     </message>
     <message>
         <source>flowers worked</source>
-        <translation type="unfinished"></translation>
+        <translation>bestäubte Blüten</translation>
     </message>
     <message>
         <source>flowers, tag, by whom</source>
-        <translation type="unfinished"></translation>
+        <translation>Blüten, Etikett, von wem</translation>
     </message>
     <message>
         <source>from its parents</source>
-        <translation type="unfinished"></translation>
+        <translation>von den Eltern</translation>
     </message>
     <message>
         <source>from {}</source>
-        <translation type="unfinished"></translation>
+        <translation>ab {}</translation>
     </message>
     <message>
         <source>fruit picked</source>
-        <translation type="unfinished"></translation>
+        <translation>gepflückte Früchte</translation>
     </message>
     <message>
         <source>fruit was expected</source>
-        <translation type="unfinished"></translation>
+        <translation>Frucht war erwartet</translation>
     </message>
     <message>
         <source>fruits, sound and empty seed</source>
-        <translation type="unfinished"></translation>
+        <translation>Früchte, gesunde und taube Samen</translation>
     </message>
     <message>
         <source>full</source>
-        <translation type="unfinished"></translation>
+        <translation>voll verträglich</translation>
     </message>
     <message>
         <source>full sibs</source>
-        <translation type="unfinished"></translation>
+        <translation>Vollgeschwister</translation>
     </message>
     <message>
         <source>further</source>
-        <translation type="unfinished"></translation>
+        <translation>weiter</translation>
     </message>
     <message>
         <source>germination tests of pollen</source>
-        <translation type="unfinished"></translation>
+        <translation>Keimtests von Pollen</translation>
     </message>
     <message>
         <source>grandchild</source>
-        <translation type="unfinished"></translation>
+        <translation>Enkel</translation>
     </message>
     <message>
         <source>grandparent</source>
-        <translation type="unfinished"></translation>
+        <translation>Großelter</translation>
     </message>
     <message>
         <source>half</source>
-        <translation type="unfinished"></translation>
+        <translation>halb verträglich</translation>
     </message>
     <message>
         <source>half sibs</source>
-        <translation type="unfinished"></translation>
+        <translation>Halbgeschwister</translation>
     </message>
     <message>
         <source>has bloomed</source>
-        <translation type="unfinished"></translation>
+        <translation>hat geblüht</translation>
     </message>
     <message>
         <source>in its note: {}</source>
-        <translation type="unfinished"></translation>
+        <translation>in der Notiz: {}</translation>
     </message>
     <message>
         <source>in the blend, {:.3g} %</source>
-        <translation type="unfinished"></translation>
+        <translation>in der Pollenmischung, {:.3g} %</translation>
     </message>
     <message>
         <source>its ancestry is not two names</source>
-        <translation type="unfinished"></translation>
+        <translation>die Abstammung besteht nicht aus zwei Namen</translation>
     </message>
     <message>
         <source>its sport</source>
-        <translation type="unfinished"></translation>
+        <translation>Sport davon</translation>
     </message>
     <message>
         <source>late</source>
-        <translation type="unfinished"></translation>
+        <translation>verspätet</translation>
     </message>
     <message>
         <source>late: pick at once what still hangs</source>
-        <translation type="unfinished"></translation>
+        <translation>verspätet: sofort pflücken, was noch hängt</translation>
     </message>
     <message>
         <source>let hang until {}</source>
-        <translation type="unfinished"></translation>
+        <translation>hängen lassen bis {}</translation>
     </message>
     <message>
         <source>longer than most</source>
-        <translation type="unfinished"></translation>
+        <translation>länger als die meisten</translation>
     </message>
     <message>
         <source>lot, flowers</source>
-        <translation type="unfinished"></translation>
+        <translation>Partie, Blüten</translation>
     </message>
     <message>
         <source>may fruit</source>
-        <translation type="unfinished"></translation>
+        <translation>kann fruchten</translation>
     </message>
     <message>
         <source>member of the blend</source>
-        <translation type="unfinished"></translation>
+        <translation>Bestandteil der Pollenmischung</translation>
     </message>
     <message>
         <source>no allele of the pollen parent</source>
-        <translation type="unfinished"></translation>
+        <translation>kein Allel des Pollenelters</translation>
     </message>
     <message>
         <source>no allele of the seed parent</source>
-        <translation type="unfinished"></translation>
+        <translation>kein Allel des Samenelters</translation>
     </message>
     <message>
         <source>nobody</source>
-        <translation type="unfinished"></translation>
+        <translation>keinem</translation>
     </message>
     <message>
         <source>not filled in</source>
-        <translation type="unfinished"></translation>
+        <translation>nicht ausgefüllt</translation>
     </message>
     <message>
         <source>not one allele of each parent</source>
-        <translation type="unfinished"></translation>
+        <translation>nicht von jedem Elter ein Allel</translation>
     </message>
     <message>
         <source>not related, as far as is known</source>
-        <translation type="unfinished"></translation>
+        <translation>nicht verwandt, soweit bekannt</translation>
     </message>
     <message>
         <source>not shown on both sides: {}</source>
-        <translation type="unfinished"></translation>
+        <translation>nicht auf beiden Seiten gezeigt: {}</translation>
     </message>
     <message>
         <source>of two genera: an apple and a pear, say, give no seedlings to count on</source>
-        <translation type="unfinished"></translation>
+        <translation>aus zwei Gattungen: Apfel und Birne etwa geben keine Sämlinge, mit denen zu rechnen ist</translation>
     </message>
     <message>
         <source>only by pollen that the style turns away</source>
-        <translation type="unfinished"></translation>
+        <translation>nur durch Pollen, den der Griffel abweist</translation>
     </message>
     <message>
         <source>parent by selfing</source>
-        <translation type="unfinished"></translation>
+        <translation>Elter durch Selbstung</translation>
     </message>
     <message>
         <source>pick from {} on</source>
-        <translation type="unfinished"></translation>
+        <translation>ab {} pflücken</translation>
     </message>
     <message>
         <source>pick now</source>
-        <translation type="unfinished"></translation>
+        <translation>jetzt pflücken</translation>
     </message>
     <message>
         <source>pollen parent unknown</source>
-        <translation type="unfinished"></translation>
+        <translation>Pollenelter unbekannt</translation>
     </message>
     <message>
         <source>possible child, by a blend</source>
-        <translation type="unfinished"></translation>
+        <translation>mögliches Kind, über eine Pollenmischung</translation>
     </message>
     <message>
         <source>possible parent, by a blend</source>
-        <translation type="unfinished"></translation>
+        <translation>möglicher Elter, über eine Pollenmischung</translation>
     </message>
     <message>
         <source>recorded</source>
-        <translation type="unfinished"></translation>
+        <translation>verzeichnet</translation>
     </message>
     <message>
         <source>related</source>
-        <translation type="unfinished"></translation>
+        <translation>verwandt</translation>
     </message>
     <message>
         <source>seed lots</source>
-        <translation type="unfinished"></translation>
+        <translation>Samenpartien</translation>
     </message>
     <message>
         <source>seed parent unknown</source>
-        <translation type="unfinished"></translation>
+        <translation>Samenelter unbekannt</translation>
     </message>
     <message>
         <source>seed taken out</source>
-        <translation type="unfinished"></translation>
+        <translation>entnommene Samen</translation>
     </message>
     <message>
         <source>should fruit this year</source>
-        <translation type="unfinished"></translation>
+        <translation>sollte dieses Jahr fruchten</translation>
     </message>
     <message>
         <source>sibs of one pollen blend</source>
-        <translation type="unfinished"></translation>
+        <translation>Geschwister aus einer Pollenmischung</translation>
     </message>
     <message>
         <source>sown {}, fruit expected {} ({} to {})</source>
-        <translation type="unfinished"></translation>
+        <translation>gesät {}, Frucht erwartet {} ({} bis {})</translation>
     </message>
     <message>
         <source>sport of</source>
-        <translation type="unfinished"></translation>
+        <translation>Sport von</translation>
     </message>
     <message>
         <source>spreads</source>
-        <translation type="unfinished"></translation>
+        <translation>Streuungen</translation>
     </message>
     <message>
         <source>sprout counts</source>
-        <translation type="unfinished"></translation>
+        <translation>Keimzählungen</translation>
     </message>
     <message>
         <source>stages of bloom</source>
-        <translation type="unfinished"></translation>
+        <translation>Blühstadien</translation>
     </message>
     <message>
         <source>the parents&apos; kinship is above {:.3f}</source>
-        <translation type="unfinished"></translation>
+        <translation>die Verwandtschaft der Eltern liegt über {:.3f}</translation>
     </message>
     <message>
         <source>the same S-alleles: no seed is to be expected, either way</source>
-        <translation type="unfinished"></translation>
+        <translation>dieselben S-Allele: in beiden Richtungen sind keine Samen zu erwarten</translation>
     </message>
     <message>
         <source>the same, or its sport</source>
-        <translation type="unfinished"></translation>
+        <translation>dieselbe oder ihr Sport</translation>
     </message>
     <message>
         <source>the scores tell nothing of one parent</source>
-        <translation type="unfinished"></translation>
+        <translation>die Bewertungen sagen über einen Elter nichts aus</translation>
     </message>
     <message>
         <source>there already</source>
-        <translation type="unfinished"></translation>
+        <translation>schon vorhanden</translation>
     </message>
     <message>
         <source>to a member of the blend</source>
-        <translation type="unfinished"></translation>
+        <translation>zu einem Bestandteil der Pollenmischung</translation>
     </message>
     <message>
         <source>to the pollen parent</source>
-        <translation type="unfinished"></translation>
+        <translation>zum Pollenelter</translation>
     </message>
     <message>
         <source>to the seed parent</source>
-        <translation type="unfinished"></translation>
+        <translation>zum Samenelter</translation>
     </message>
     <message>
         <source>to what it is a sport of</source>
-        <translation type="unfinished"></translation>
+        <translation>zu dem, wovon es ein Sport ist</translation>
     </message>
     <message>
         <source>too young</source>
-        <translation type="unfinished"></translation>
+        <translation>zu jung</translation>
     </message>
     <message>
         <source>trait scores</source>
-        <translation type="unfinished"></translation>
+        <translation>Bonituren</translation>
     </message>
     <message>
         <source>unknown {:.3g} %</source>
-        <translation type="unfinished"></translation>
+        <translation>unbekannt {:.3g} %</translation>
     </message>
     <message>
         <source>with {}</source>
-        <translation type="unfinished"></translation>
+        <translation>mit {}</translation>
     </message>
     <message>
         <source>would be written</source>
-        <translation type="unfinished"></translation>
+        <translation>würde geschrieben</translation>
     </message>
     <message>
         <source>wrong</source>
-        <translation type="unfinished"></translation>
+        <translation>falsch</translation>
     </message>
     <message>
         <source>years</source>
-        <translation type="unfinished"></translation>
+        <translation>Jahre</translation>
     </message>
     <message>
         <source>{:.3g} % of {}</source>
-        <translation type="unfinished"></translation>
+        <translation>{:.3g} % von {}</translation>
     </message>
     <message>
         <source>{:g} or more</source>
-        <translation type="unfinished"></translation>
+        <translation>{:g} oder mehr</translation>
     </message>
     <message>
         <source>{:g} to {:g}</source>
-        <translation type="unfinished"></translation>
+        <translation>{:g} bis {:g}</translation>
     </message>
     <message>
         <source>{} (needed): {}</source>
-        <translation type="unfinished"></translation>
+        <translation>{} (nötig): {}</translation>
     </message>
     <message>
         <source>{} accessions are not listed: the scores tell nothing of them.</source>
-        <translation type="unfinished"></translation>
+        <translation>{} Akzessionen sind nicht aufgeführt: Die Bewertungen sagen über sie nichts aus.</translation>
     </message>
     <message>
         <source>{} and 1 check tree</source>
-        <translation type="unfinished"></translation>
+        <translation>{} und 1 Vergleichsbaum</translation>
     </message>
     <message>
         <source>{} and {} check trees</source>
-        <translation type="unfinished"></translation>
+        <translation>{} und {} Vergleichsbäume</translation>
     </message>
     <message>
         <source>{} crosses promise more</source>
-        <translation type="unfinished"></translation>
+        <translation>{} Kreuzungen versprechen mehr</translation>
     </message>
     <message>
         <source>{} descends from 1 ancestor and is expected to have {}.</source>
-        <translation type="unfinished"></translation>
+        <translation>{} stammt von 1 Vorfahren ab und hat voraussichtlich {}.</translation>
     </message>
     <message>
         <source>{} descends from {} ancestors and is expected to have {}.</source>
-        <translation type="unfinished"></translation>
+        <translation>{} stammt von {} Vorfahren ab und hat voraussichtlich {}.</translation>
     </message>
     <message>
         <source>{} flowers worked</source>
-        <translation type="unfinished"></translation>
+        <translation>{} Blüten bestäubt</translation>
     </message>
     <message>
         <source>{} has 1 line to fill in.</source>
-        <translation type="unfinished"></translation>
+        <translation>{} hat 1 Zeile zum Ausfüllen.</translation>
     </message>
     <message>
         <source>{} has no lines yet.</source>
-        <translation type="unfinished"></translation>
+        <translation>{} hat noch keine Zeilen.</translation>
     </message>
     <message>
         <source>{} has {} lines to fill in.</source>
-        <translation type="unfinished"></translation>
+        <translation>{} hat {} Zeilen zum Ausfüllen.</translation>
     </message>
     <message>
         <source>{} is not known</source>
-        <translation type="unfinished"></translation>
+        <translation>{} ist nicht bekannt</translation>
     </message>
     <message>
         <source>{} lines are wrong: as it is, nothing would be written.</source>
-        <translation type="unfinished"></translation>
+        <translation>{} Zeilen sind falsch: So würde nichts geschrieben.</translation>
     </message>
     <message>
         <source>{} not scored</source>
-        <translation type="unfinished"></translation>
+        <translation>{} nicht bewertet</translation>
     </message>
     <message>
         <source>{} not scored, seen in: {}.</source>
-        <translation type="unfinished"></translation>
+        <translation>{} nicht bewertet, gesehen bei: {}.</translation>
     </message>
     <message>
         <source>{} of 1 flower set.</source>
-        <translation type="unfinished"></translation>
+        <translation>{} von 1 Blüte hat angesetzt.</translation>
     </message>
     <message>
         <source>{} of {} flowers set.</source>
-        <translation type="unfinished"></translation>
+        <translation>{} von {} Blüten haben angesetzt.</translation>
     </message>
     <message>
         <source>{} pieces of work</source>
-        <translation type="unfinished"></translation>
+        <translation>{} Arbeiten</translation>
     </message>
     <message>
         <source>{} rows</source>
-        <translation type="unfinished"></translation>
+        <translation>{} Zeilen</translation>
     </message>
     <message>
         <source>{} seedlings</source>
-        <translation type="unfinished"></translation>
+        <translation>{} Sämlinge</translation>
     </message>
     <message>
         <source>{} seedlings of 1 cross</source>
-        <translation type="unfinished"></translation>
+        <translation>{} Sämlinge aus 1 Kreuzung</translation>
     </message>
     <message>
         <source>{} seedlings of {} crosses</source>
-        <translation type="unfinished"></translation>
+        <translation>{} Sämlinge aus {} Kreuzungen</translation>
     </message>
     <message>
         <source>{} seedlings stand: {} have bloomed; of the others {} should fruit in {}, {} may, {} are waited for, {} too young.</source>
-        <translation type="unfinished"></translation>
+        <translation>{} Sämlinge stehen: {} haben geblüht; von den übrigen sollten {} im Jahr {} fruchten, {} können es, auf {} wird gewartet, {} sind zu jung.</translation>
     </message>
     <message>
         <source>{} stands in {} better crosses already</source>
-        <translation type="unfinished"></translation>
+        <translation>{} steht schon in {} besseren Kreuzungen</translation>
     </message>
     <message>
         <source>{} tagged branches bear fruit</source>
-        <translation type="unfinished"></translation>
+        <translation>{} etikettierte Äste tragen Früchte</translation>
     </message>
     <message>
         <source>{} until {}</source>
-        <translation type="unfinished"></translation>
+        <translation>{} bis {}</translation>
     </message>
     <message>
         <source>{} {:.3g} (1 tree)</source>
-        <translation type="unfinished"></translation>
+        <translation>{} {:.3g} (1 Baum)</translation>
     </message>
     <message>
         <source>{} {:.3g} (blend, by its shares)</source>
-        <translation type="unfinished"></translation>
+        <translation>{} {:.3g} (Pollenmischung, nach ihren Anteilen)</translation>
     </message>
     <message>
         <source>{} {:.3g} ({} trees)</source>
-        <translation type="unfinished"></translation>
+        <translation>{} {:.3g} ({} Bäume)</translation>
     </message>
     <message>
         <source>{} {:.3g}, seen in: {}.</source>
-        <translation type="unfinished"></translation>
+        <translation>{} {:.3g}, gesehen bei: {}.</translation>
     </message>
     <message>
         <source>{} × {}: {}</source>
-        <translation type="unfinished"></translation>
+        <translation>{} × {}: {}</translation>
     </message>
     <message>
         <source>{}, none at a tree.</source>
-        <translation type="unfinished"></translation>
+        <translation>{}, keine an einem Baum.</translation>
     </message>
     <message>
         <source>{}, {}</source>
-        <translation type="unfinished"></translation>
+        <translation>{}, {}</translation>
     </message>
     <message>
         <source>{}: kinship is known of {} of {} pairs.</source>
-        <translation type="unfinished"></translation>
+        <translation>{}: Verwandtschaft bei {} von {} Paaren bekannt.</translation>
     </message>
     <message>
         <source>{}: the match is known of {} of {} crosses.</source>
-        <translation type="unfinished"></translation>
+        <translation>{}: Verträglichkeit bei {} von {} Kreuzungen bekannt.</translation>
     </message>
     <message>
         <source>{}: {} in the file, {} in the book</source>
-        <translation type="unfinished"></translation>
+        <translation>{}: {} in der Datei, {} im Buch</translation>
     </message>
     <message>
         <source>{}: {} scores of {} accessions in {}. Heritability {:.2f} and repeatability {:.2f} are judgements; the reliabilities hang on them.</source>
-        <translation type="unfinished"></translation>
+        <translation>{}: {} Bewertungen von {} Akzessionen in {}. Erblichkeit {:.2f} und Wiederholbarkeit {:.2f} sind Einschätzungen; von ihnen hängen die Sicherheiten ab.</translation>
     </message>
     <message>
         <source>{}; none is to be picked yet.</source>
-        <translation type="unfinished"></translation>
+        <translation>{}; noch ist nichts zu pflücken.</translation>
     </message>
     <message>
         <source>{}; {:.0f} m to walk.</source>
-        <translation type="unfinished"></translation>
+        <translation>{}; {:.0f} m zu gehen.</translation>
     </message>
     <message>
         <source>{}; {} to pick, {:.0f} m to walk.</source>
-        <translation type="unfinished"></translation>
+        <translation>{}; {} zu pflücken, {:.0f} m zu gehen.</translation>
     </message>
     <message>
         <source>…: the line is known further</source>
-        <translation type="unfinished"></translation>
+        <translation>…: die Abstammung ist weiter bekannt</translation>
     </message>
     <message>
         <source>◆, double edge: stands in the line more than once, drawn once</source>
-        <translation type="unfinished"></translation>
+        <translation>◆, doppelter Rand: kommt in der Abstammung mehrmals vor, einmal gezeichnet</translation>
+    </message>
+    <message>
+        <source>1 cross</source>
+        <translation>1 Kreuzung</translation>
+    </message>
+    <message>
+        <source>1 waits for work</source>
+        <translation>1 wartet auf Arbeit</translation>
+    </message>
+    <message>
+        <source>Apart</source>
+        <translation>Abstand</translation>
+    </message>
+    <message>
+        <source>File line</source>
+        <translation>Zeile der Datei</translation>
+    </message>
+    <message>
+        <source>Seed is left in 1 lot.</source>
+        <translation>Samen sind in 1 Partie übrig.</translation>
+    </message>
+    <message>
+        <source>Seed is left in {} lots.</source>
+        <translation>Samen sind in {} Partien übrig.</translation>
+    </message>
+    <message>
+        <source>The least distance between two trees of a row, where its positions stand closer; 0 for every vacant position.</source>
+        <translation>Der kleinste Abstand zweier Bäume einer Reihe, wo ihre Plätze enger liegen; 0 für jeden freien Platz.</translation>
+    </message>
+    <message>
+        <source>{} crosses</source>
+        <translation>{} Kreuzungen</translation>
+    </message>
+    <message>
+        <source>{} wait for work</source>
+        <translation>{} warten auf Arbeit</translation>
+    </message>
+    <message>
+        <source>{}: {}, {} of it late. {}</source>
+        <translation>{}: {}, davon {} zu spät. {}</translation>
     </message>
 </context>
 </TS>
