@@ -32,10 +32,18 @@ Sentence care_words(const std::set<Hazard>& hazards) {
     return names.empty() ? Sentence{} : say("Take care: {}", joined(names, verbatim(" ")));
 }
 
+Sentence with_words(const FieldWorkItem& item) {
+    if (item.with.empty() || item.kind == WorkKind::seed) {
+        return {};  // the reason names the seed lot
+    }
+    return item.kind == WorkKind::pollen ? say("Keep the pollen {}.", item.with)
+                                         : say("Pollen: {}.", item.with);
+}
+
 /// What is told of the work below its title: with what, why, what to mind.
 Sentence text_of(const FieldWorkItem& item) {
-    std::vector<Sentence> parts{item.tags.empty() ? Sentence{} : say("Tags: {}.", item.tags), item.why,
-                                item.mind, care_words(item.hazards)};
+    std::vector<Sentence> parts{item.tags.empty() ? Sentence{} : say("Tags: {}.", item.tags),
+                                with_words(item), item.why, item.mind, care_words(item.hazards)};
     std::erase_if(parts, [](const Sentence& part) { return part.empty(); });
     return joined(parts, verbatim(" "));
 }
