@@ -12696,839 +12696,839 @@
     </message>
     <message>
         <source>Never with acids or ammonia; rinse the seed well.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nie mit Säuren oder Ammoniak; den Samen gut spülen.</translation>
     </message>
     <message>
         <source>No parent is recorded.</source>
-        <translation type="unfinished"></translation>
+        <translation>Es ist kein Elter verzeichnet.</translation>
     </message>
     <message>
         <source>No parent of either is recorded.</source>
-        <translation type="unfinished"></translation>
+        <translation>Von keiner der beiden ist ein Elter verzeichnet.</translation>
     </message>
     <message>
         <source>No parent of its parents is recorded: taken as unrelated.</source>
-        <translation type="unfinished"></translation>
+        <translation>Von ihren Eltern ist kein Elter verzeichnet: gelten als nicht verwandt.</translation>
     </message>
     <message>
         <source>No parent of {} is recorded.</source>
-        <translation type="unfinished"></translation>
+        <translation>Von {} ist kein Elter verzeichnet.</translation>
     </message>
     <message>
         <source>No recorded parents are contradicted by alleles.</source>
-        <translation type="unfinished"></translation>
+        <translation>Keine verzeichneten Eltern widersprechen den Allelen.</translation>
     </message>
     <message>
         <source>No trait was wished for, so the parents&apos; blood, alleles and bloom alone decide.</source>
-        <translation type="unfinished"></translation>
+        <translation>Kein Merkmal war gewünscht, so entscheiden Blut, Allele und Blüte der Eltern allein.</translation>
     </message>
     <message>
         <source>No tree was scored for this trait.</source>
-        <translation type="unfinished"></translation>
+        <translation>Kein Baum wurde auf dieses Merkmal bewertet.</translation>
     </message>
     <message>
         <source>Nobody has scored this trait.</source>
-        <translation type="unfinished"></translation>
+        <translation>Dieses Merkmal hat niemand bewertet.</translation>
     </message>
     <message>
         <source>None of {} flowers set.</source>
-        <translation type="unfinished"></translation>
+        <translation>Von {} Blüten setzte keine an.</translation>
     </message>
     <message>
         <source>Not for certain better than the next: the means differ by less than their doubt.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nicht sicher besser als die nächste: Die Mittel liegen näher beisammen als ihre Unsicherheit.</translation>
     </message>
     <message>
         <source>Not reckoned: {} comes of one that is not diploid.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nicht berechnet: {} stammt von einer ab, die nicht diploid ist.</translation>
     </message>
     <message>
         <source>Not reckoned: {} is not diploid.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nicht berechnet: {} ist nicht diploid.</translation>
     </message>
     <message>
         <source>Notes of this kind have no such column.</source>
-        <translation type="unfinished"></translation>
+        <translation>Notizen dieser Art haben keine solche Spalte.</translation>
     </message>
     <message>
         <source>Nothing fits: by the alleles of its parents the style turns all this pollen away.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nichts passt: Nach den Allelen ihrer Eltern weist der Griffel allen diesen Pollen ab.</translation>
     </message>
     <message>
         <source>Nothing is overwritten; change it in the book if the file is right.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nichts wird überschrieben; ändern Sie es im Buch, wenn die Datei recht hat.</translation>
     </message>
     <message>
         <source>Nothing is to be done at the trees.</source>
-        <translation type="unfinished"></translation>
+        <translation>An den Bäumen ist nichts zu tun.</translation>
     </message>
     <message>
         <source>Nothing is to be done.</source>
-        <translation type="unfinished"></translation>
+        <translation>Es ist nichts zu tun.</translation>
     </message>
     <message>
         <source>Nothing says in what the seedlings should be better.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nichts sagt, worin die Sämlinge besser sein sollen.</translation>
     </message>
     <message>
         <source>Nothing was scored of any parent.</source>
-        <translation type="unfinished"></translation>
+        <translation>Von keinem Elter wurde etwas bewertet.</translation>
     </message>
     <message>
         <source>Nothing was written; write yes would add accessions: {}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Es wurde nichts geschrieben; mit write yes kämen Akzessionen dazu: {}.</translation>
     </message>
     <message>
         <source>Nothing was written; write yes would write: {}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Es wurde nichts geschrieben; mit write yes würden geschrieben: {}.</translation>
     </message>
     <message>
         <source>Of a blend, those of all its members.</source>
-        <translation type="unfinished"></translation>
+        <translation>Bei einer Mischung die aller Glieder.</translation>
     </message>
     <message>
         <source>Of a compatible cross, where {} set on the mean, chance would do that less than once in a million times.</source>
-        <translation type="unfinished"></translation>
+        <translation>Bei einer verträglichen Kreuzung, wo im Mittel {} ansetzen, täte der Zufall das seltener als einmal in einer Million Fällen.</translation>
     </message>
     <message>
         <source>Of a compatible cross, where {} set on the mean, chance would do that once in {:.0f} times.</source>
-        <translation type="unfinished"></translation>
+        <translation>Bei einer verträglichen Kreuzung, wo im Mittel {} ansetzen, täte der Zufall das einmal in {:.0f} Fällen.</translation>
     </message>
     <message>
         <source>Of how many days the work is wanted, from the as-of day on.</source>
-        <translation type="unfinished"></translation>
+        <translation>Von wie vielen Tagen die Arbeit gewünscht ist, vom Stichtag an.</translation>
     </message>
     <message>
         <source>Of the family that were planted.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Familie, die gepflanzt wurden.</translation>
     </message>
     <message>
         <source>Of the parents; their seedlings&apos; inbreeding.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Eltern; die Inzucht ihrer Sämlinge.</translation>
     </message>
     <message>
         <source>Of the pollen parent</source>
-        <translation type="unfinished"></translation>
+        <translation>Des Pollenelters</translation>
     </message>
     <message>
         <source>Of the seed parent</source>
-        <translation type="unfinished"></translation>
+        <translation>Des Samenelters</translation>
     </message>
     <message>
         <source>Of the trees&apos; means.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Mittel der Bäume.</translation>
     </message>
     <message>
         <source>Of the walk; unknown for fruit that must hang on.</source>
-        <translation type="unfinished"></translation>
+        <translation>Des Rundgangs; unbekannt für Früchte, die noch hängen müssen.</translation>
     </message>
     <message>
         <source>Of them with a score of this trait.</source>
-        <translation type="unfinished"></translation>
+        <translation>Von ihnen mit einer Bewertung dieses Merkmals.</translation>
     </message>
     <message>
         <source>Of {} more nothing tells the year of sowing.</source>
-        <translation type="unfinished"></translation>
+        <translation>Von {} weiteren sagt nichts das Jahr der Aussaat.</translation>
     </message>
     <message>
         <source>Of {} pairs of {} parents {} are suggested.</source>
-        <translation type="unfinished"></translation>
+        <translation>Von {} Paaren aus {} Eltern sind {} vorgeschlagen.</translation>
     </message>
     <message>
         <source>Of {} seedlings at least {} should surpass {} with {:.0f} % confidence: the mean of the parents is {:.2f}, {} has {:.2f}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Von {} Sämlingen sollten mindestens {} besser sein als {}, mit {:.0f} % Sicherheit: Das Mittel der Eltern ist {:.2f}, {} hat {:.2f}.</translation>
     </message>
     <message>
         <source>On a dwarfing stock about {} years sooner.</source>
-        <translation type="unfinished"></translation>
+        <translation>Auf schwach wachsender Unterlage etwa {} Jahre früher.</translation>
     </message>
     <message>
         <source>On both sides</source>
-        <translation type="unfinished"></translation>
+        <translation>Auf beiden Seiten</translation>
     </message>
     <message>
         <source>On the bench</source>
-        <translation type="unfinished"></translation>
+        <translation>Am Arbeitstisch</translation>
     </message>
     <message>
         <source>One allele of each parent, of the pollen only such as the style lets through.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Allel von jedem Elter, vom Pollen nur solche, die der Griffel durchlässt.</translation>
     </message>
     <message>
         <source>One allele of each parent; the blend is one pool of pollen.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Allel von jedem Elter; die Mischung gilt als ein Vorrat an Pollen.</translation>
     </message>
     <message>
         <source>One note a line. Lines that nobody came to stay as they are: they are passed over.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Notiz je Zeile. Zeilen, zu denen niemand kam, bleiben, wie sie sind: Sie werden übergangen.</translation>
     </message>
     <message>
         <source>One of its parents is not known.</source>
-        <translation type="unfinished"></translation>
+        <translation>Einer ihrer Eltern ist nicht bekannt.</translation>
     </message>
     <message>
         <source>One parent</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Elter</translation>
     </message>
     <message>
         <source>One parent is not recorded: taken as unrelated to the other.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Elter ist nicht verzeichnet: gilt als nicht verwandt mit dem anderen.</translation>
     </message>
     <message>
         <source>Only these traits, with commas between; all where none is named.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nur diese Merkmale, mit Kommas dazwischen; alle, wo keines genannt ist.</translation>
     </message>
     <message>
         <source>Only traits</source>
-        <translation type="unfinished"></translation>
+        <translation>Nur Merkmale</translation>
     </message>
     <message>
         <source>Only whole ones are counted; correct it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nur ganze werden gezählt; berichtigen Sie es.</translation>
     </message>
     <message>
         <source>Open it in the spreadsheet and save the sheet as CSV in UTF-8.</source>
-        <translation type="unfinished"></translation>
+        <translation>Öffnen Sie die Datei in der Tabellenkalkulation und sichern Sie das Blatt als CSV in UTF-8.</translation>
     </message>
     <message>
         <source>Other parent</source>
-        <translation type="unfinished"></translation>
+        <translation>Anderer Elter</translation>
     </message>
     <message>
         <source>Over the trees, each by its own mean.</source>
-        <translation type="unfinished"></translation>
+        <translation>Über die Bäume, jeder mit seinem eigenen Mittel.</translation>
     </message>
     <message>
         <source>Own mean</source>
-        <translation type="unfinished"></translation>
+        <translation>Eigenes Mittel</translation>
     </message>
     <message>
         <source>P10 of the tree&apos;s full bloom.</source>
-        <translation type="unfinished"></translation>
+        <translation>P10 der Vollblüte des Baums.</translation>
     </message>
     <message>
         <source>P90 of the tree&apos;s full bloom.</source>
-        <translation type="unfinished"></translation>
+        <translation>P90 der Vollblüte des Baums.</translation>
     </message>
     <message>
         <source>Parents and grandparents in whom it was scored, and parents in whom it was not.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eltern und Großeltern, bei denen es bewertet wurde, und Eltern, bei denen nicht.</translation>
     </message>
     <message>
         <source>Parents that the alleles contradict</source>
-        <translation type="unfinished"></translation>
+        <translation>Eltern, denen die Allele widersprechen</translation>
     </message>
     <message>
         <source>Passport file</source>
-        <translation type="unfinished"></translation>
+        <translation>Passdatendatei</translation>
     </message>
     <message>
         <source>Passports</source>
-        <translation type="unfinished"></translation>
+        <translation>Passdaten</translation>
     </message>
     <message>
         <source>Passports of accessions</source>
-        <translation type="unfinished"></translation>
+        <translation>Passdaten der Akzessionen</translation>
     </message>
     <message>
         <source>Pear: {} years to the first fruit as a rule, {} to {} are known.</source>
-        <translation type="unfinished"></translation>
+        <translation>Birne: in der Regel {} Jahre bis zur ersten Frucht, bekannt sind {} bis {}.</translation>
     </message>
     <message>
         <source>Pick from</source>
-        <translation type="unfinished"></translation>
+        <translation>Pflücken ab</translation>
     </message>
     <message>
         <source>Pick now, late, or from when on.</source>
-        <translation type="unfinished"></translation>
+        <translation>Jetzt pflücken, zu spät, oder ab wann.</translation>
     </message>
     <message>
         <source>Pick the fruit of cross {} at {}</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Früchte der Kreuzung {} an {} pflücken</translation>
     </message>
     <message>
         <source>Pick to</source>
-        <translation type="unfinished"></translation>
+        <translation>Pflücken bis</translation>
     </message>
     <message>
         <source>Picking list</source>
-        <translation type="unfinished"></translation>
+        <translation>Pflückliste</translation>
     </message>
     <message>
         <source>Plain mean of them.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ihr einfaches Mittel.</translation>
     </message>
     <message>
         <source>Planting sheet, block {}</source>
-        <translation type="unfinished"></translation>
+        <translation>Pflanzblatt, Quartier {}</translation>
     </message>
     <message>
         <source>Pollen by</source>
-        <translation type="unfinished"></translation>
+        <translation>Pollen bis</translation>
     </message>
     <message>
         <source>Pollen let through</source>
-        <translation type="unfinished"></translation>
+        <translation>Pollen durchgelassen</translation>
     </message>
     <message>
         <source>Pollen parent&apos;s mean</source>
-        <translation type="unfinished"></translation>
+        <translation>Mittel des Pollenelters</translation>
     </message>
     <message>
         <source>Pollen parent&apos;s pollen parent</source>
-        <translation type="unfinished"></translation>
+        <translation>Pollenelter des Pollenelters</translation>
     </message>
     <message>
         <source>Pollen parent&apos;s seed parent</source>
-        <translation type="unfinished"></translation>
+        <translation>Samenelter des Pollenelters</translation>
     </message>
     <message>
         <source>Pollen, flowers, fruit or seed.</source>
-        <translation type="unfinished"></translation>
+        <translation>Pollen, Blüten, Früchte oder Samen.</translation>
     </message>
     <message>
         <source>Positions in the order of planting</source>
-        <translation type="unfinished"></translation>
+        <translation>Plätze in der Folge des Pflanzens</translation>
     </message>
     <message>
         <source>Purdy notation</source>
-        <translation type="unfinished"></translation>
+        <translation>Schreibweise nach Purdy</translation>
     </message>
     <message>
         <source>Put quotes around a text that holds the separator, and do not part decimals with it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Setzen Sie Text mit dem Trennzeichen in Anführungszeichen, und trennen Sie Dezimalen nicht damit ab.</translation>
     </message>
     <message>
         <source>Quote fields that hold the delimiter.</source>
-        <translation type="unfinished"></translation>
+        <translation>Setzen Sie Felder, die das Trennzeichen enthalten, in Anführungszeichen.</translation>
     </message>
     <message>
         <source>Ranks the crosses that can be made of the parents: what their seedlings should be like and how far apart, how many to grow to see the wanted ones, how related the parents are, whether pollen passes, whether their blooms meet this spring and how the pollen would be had. Each number says what it rests on; what is left out says why. Nothing is written.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ordnet die Kreuzungen, die sich aus den Eltern machen lassen: wie ihre Sämlinge sein sollten und wie weit auseinander, wie viele man zieht, um die gewünschten zu sehen, wie verwandt die Eltern sind, ob Pollen durchkommt, ob ihre Blüten sich in diesem Frühjahr treffen und wie man zum Pollen käme. Jede Zahl sagt, worauf sie beruht; was wegbleibt, sagt warum. Es wird nichts geschrieben.</translation>
     </message>
     <message>
         <source>Reads accessions from a CSV file of multi-crop passport descriptors (FAO and Bioversity, V2.1) and shows what would become of each line; writes them when told so, all at once or not at all. Parents are taken from ANCEST where they are two known names. What the book has no place for is kept in the accession&apos;s note. What the book has is never changed: differences are told.</source>
-        <translation type="unfinished"></translation>
+        <translation>Liest Akzessionen aus einer CSV-Datei mit Multi-Crop-Passdatendeskriptoren (FAO und Bioversity, V2.1) und zeigt, was aus jeder Zeile würde; schreibt sie, wenn man es sagt, alle zugleich oder gar nicht. Eltern kommen aus ANCEST, wo dort zwei bekannte Namen stehen. Wofür das Buch keinen Platz hat, bleibt in der Notiz der Akzession. Was das Buch hat, wird nie geändert: Unterschiede werden genannt.</translation>
     </message>
     <message>
         <source>Reason</source>
-        <translation type="unfinished"></translation>
+        <translation>Grund</translation>
     </message>
     <message>
         <source>Reckoning the breeding values</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Zuchtwerte werden berechnet</translation>
     </message>
     <message>
         <source>Reckoning the inbreeding</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Inzucht wird berechnet</translation>
     </message>
     <message>
         <source>Reckoning the kinship</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Verwandtschaft wird berechnet</translation>
     </message>
     <message>
         <source>Relationship</source>
-        <translation type="unfinished"></translation>
+        <translation>Verwandtschaftsgrad</translation>
     </message>
     <message>
         <source>Reliability</source>
-        <translation type="unfinished"></translation>
+        <translation>Sicherheit</translation>
     </message>
     <message>
         <source>Remarks</source>
-        <translation type="unfinished"></translation>
+        <translation>Bemerkungen</translation>
     </message>
     <message>
         <source>Remove it, or rename it; the columns are: {}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Entfernen Sie sie oder benennen Sie sie um; die Spalten sind: {}.</translation>
     </message>
     <message>
         <source>Remove one of them, if it was written twice by mistake.</source>
-        <translation type="unfinished"></translation>
+        <translation>Entfernen Sie eine davon, wenn sie versehentlich zweimal geschrieben wurde.</translation>
     </message>
     <message>
         <source>Remove one of them.</source>
-        <translation type="unfinished"></translation>
+        <translation>Entfernen Sie eine davon.</translation>
     </message>
     <message>
         <source>Remove or rename one of them.</source>
-        <translation type="unfinished"></translation>
+        <translation>Entfernen Sie eine davon oder benennen Sie sie um.</translation>
     </message>
     <message>
         <source>Rename the column if it is one.</source>
-        <translation type="unfinished"></translation>
+        <translation>Benennen Sie die Spalte um, wenn sie eine ist.</translation>
     </message>
     <message>
         <source>Repeatability</source>
-        <translation type="unfinished"></translation>
+        <translation>Wiederholbarkeit</translation>
     </message>
     <message>
         <source>S-allele match</source>
-        <translation type="unfinished"></translation>
+        <translation>Verträglichkeit nach S-Allelen</translation>
     </message>
     <message>
         <source>S-alleles and parentage</source>
-        <translation type="unfinished"></translation>
+        <translation>S-Allele und Abstammung</translation>
     </message>
     <message>
         <source>S-alleles of the accessions</source>
-        <translation type="unfinished"></translation>
+        <translation>S-Allele der Akzessionen</translation>
     </message>
     <message>
         <source>SAMPSTAT: the code of its biological status.</source>
-        <translation type="unfinished"></translation>
+        <translation>SAMPSTAT: der Kode ihres biologischen Status.</translation>
     </message>
     <message>
         <source>SPECIES.</source>
-        <translation type="unfinished"></translation>
+        <translation>SPECIES.</translation>
     </message>
     <message>
         <source>Save it as CSV UTF-8.</source>
-        <translation type="unfinished"></translation>
+        <translation>Sichern Sie sie als CSV UTF-8.</translation>
     </message>
     <message>
         <source>Save the sheet as CSV in UTF-8. Then &quot;note-import&quot; with {} shows what would be written.</source>
-        <translation type="unfinished"></translation>
+        <translation>Sichern Sie das Blatt als CSV in UTF-8. Dann zeigt &quot;note-import&quot; mit {}, was geschrieben würde.</translation>
     </message>
     <message>
         <source>Say otherwise with day-format, if that is wrong.</source>
-        <translation type="unfinished"></translation>
+        <translation>Sagen Sie es mit day-format anders, wenn das nicht stimmt.</translation>
     </message>
     <message>
         <source>Say with day-format which it is, or write it as in 2026-04-12.</source>
-        <translation type="unfinished"></translation>
+        <translation>Sagen Sie mit day-format, was gilt, oder schreiben Sie wie in 2026-04-12.</translation>
     </message>
     <message>
         <source>Say with kind which it is.</source>
-        <translation type="unfinished"></translation>
+        <translation>Sagen Sie mit kind, welche es ist.</translation>
     </message>
     <message>
         <source>Score more trees, or look at the scores themselves.</source>
-        <translation type="unfinished"></translation>
+        <translation>Bewerten Sie mehr Bäume, oder sehen Sie die Bewertungen selbst an.</translation>
     </message>
     <message>
         <source>Scores</source>
-        <translation type="unfinished"></translation>
+        <translation>Bewertungen</translation>
     </message>
     <message>
         <source>Scores of its own trees.</source>
-        <translation type="unfinished"></translation>
+        <translation>Bewertungen ihrer eigenen Bäume.</translation>
     </message>
     <message>
         <source>See book-check, and correct the wrong one of these parents.</source>
-        <translation type="unfinished"></translation>
+        <translation>Sehen Sie in book-check nach und berichtigen Sie den falschen dieser Eltern.</translation>
     </message>
     <message>
         <source>Seed of cross {} sprouted in {}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Samen der Kreuzung {} keimten {}.</translation>
     </message>
     <message>
         <source>Seed parent&apos;s mean</source>
-        <translation type="unfinished"></translation>
+        <translation>Mittel des Samenelters</translation>
     </message>
     <message>
         <source>Seed parent&apos;s pollen parent</source>
-        <translation type="unfinished"></translation>
+        <translation>Pollenelter des Samenelters</translation>
     </message>
     <message>
         <source>Seed parent&apos;s seed parent</source>
-        <translation type="unfinished"></translation>
+        <translation>Samenelter des Samenelters</translation>
     </message>
     <message>
         <source>Seed ripe about {} days later, the rule for all: the book has no days of its own for this seed parent.</source>
-        <translation type="unfinished"></translation>
+        <translation>Samen etwa {} Tage später reif, nach der Regel für alle: Das Buch hat für diesen Samenelter keine eigenen Tage.</translation>
     </message>
     <message>
         <source>Seed ripe about {} days later.</source>
-        <translation type="unfinished"></translation>
+        <translation>Samen etwa {} Tage später reif.</translation>
     </message>
     <message>
         <source>Seedlings</source>
-        <translation type="unfinished"></translation>
+        <translation>Sämlinge</translation>
     </message>
     <message>
         <source>Seedlings above the bar.</source>
-        <translation type="unfinished"></translation>
+        <translation>Sämlinge über der Schwelle.</translation>
     </message>
     <message>
         <source>Seedlings to grow</source>
-        <translation type="unfinished"></translation>
+        <translation>Sämlinge, die zu ziehen sind</translation>
     </message>
     <message>
         <source>Seedlings too</source>
-        <translation type="unfinished"></translation>
+        <translation>Auch Sämlinge</translation>
     </message>
     <message>
         <source>Seedlings&apos; mean</source>
-        <translation type="unfinished"></translation>
+        <translation>Mittel der Sämlinge</translation>
     </message>
     <message>
         <source>Seedlings&apos; spread</source>
-        <translation type="unfinished"></translation>
+        <translation>Streuung der Sämlinge</translation>
     </message>
     <message>
         <source>Seen</source>
-        <translation type="unfinished"></translation>
+        <translation>Gesehen</translation>
     </message>
     <message>
         <source>Seen in</source>
-        <translation type="unfinished"></translation>
+        <translation>Gesehen bei</translation>
     </message>
     <message>
         <source>Set up in the order of planting, from the upper left corner on.</source>
-        <translation type="unfinished"></translation>
+        <translation>In der Folge des Pflanzens aufgestellt, von der linken oberen Ecke an.</translation>
     </message>
     <message>
         <source>Share of the pollen, 0 to 1; 0 is none expected, not none possible: styles leak.</source>
-        <translation type="unfinished"></translation>
+        <translation>Anteil des Pollens, 0 bis 1; 0 heißt, dass keiner zu erwarten ist, nicht, dass keiner möglich ist: Griffel sind nicht dicht.</translation>
     </message>
     <message>
         <source>Shares of ancestors</source>
-        <translation type="unfinished"></translation>
+        <translation>Anteile der Vorfahren</translation>
     </message>
     <message>
         <source>Sheet for notes</source>
-        <translation type="unfinished"></translation>
+        <translation>Blatt für Notizen</translation>
     </message>
     <message>
         <source>Should fruit this year</source>
-        <translation type="unfinished"></translation>
+        <translation>Sollte dieses Jahr tragen</translation>
     </message>
     <message>
         <source>Shown on both sides: by {} and by {}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Auf beiden Seiten gezeigt: von {} und von {}.</translation>
     </message>
     <message>
         <source>So many crosses are suggested at the most.</source>
-        <translation type="unfinished"></translation>
+        <translation>So viele Kreuzungen werden höchstens vorgeschlagen.</translation>
     </message>
     <message>
         <source>So many of the wanted seedlings are to be seen at least.</source>
-        <translation type="unfinished"></translation>
+        <translation>So viele der gewünschten Sämlinge soll man mindestens sehen.</translation>
     </message>
     <message>
         <source>Sown</source>
-        <translation type="unfinished"></translation>
+        <translation>Gesät</translation>
     </message>
     <message>
         <source>Sport of</source>
-        <translation type="unfinished"></translation>
+        <translation>Sport von</translation>
     </message>
     <message>
         <source>Spread</source>
-        <translation type="unfinished"></translation>
+        <translation>Streuung</translation>
     </message>
     <message>
         <source>Standard deviation between them in what they hand on.</source>
-        <translation type="unfinished"></translation>
+        <translation>Standardabweichung zwischen ihnen in dem, was sie weitergeben.</translation>
     </message>
     <message>
         <source>Standard deviation between trees; of two or more.</source>
-        <translation type="unfinished"></translation>
+        <translation>Standardabweichung zwischen Bäumen; bei zweien oder mehr.</translation>
     </message>
     <message>
         <source>Standard error of that mean.</source>
-        <translation type="unfinished"></translation>
+        <translation>Standardfehler dieses Mittels.</translation>
     </message>
     <message>
         <source>Suggested crosses</source>
-        <translation type="unfinished"></translation>
+        <translation>Vorgeschlagene Kreuzungen</translation>
     </message>
     <message>
         <source>Tag {}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Etikett {}.</translation>
     </message>
     <message>
         <source>Tagged branches with fruit: those to pick in walking order, then the others by day.</source>
-        <translation type="unfinished"></translation>
+        <translation>Äste mit Etikett, an denen Früchte hängen: die zu pflückenden in der Folge des Rundgangs, dann die anderen nach Tagen.</translation>
     </message>
     <message>
         <source>Tags</source>
-        <translation type="unfinished"></translation>
+        <translation>Etiketten</translation>
     </message>
     <message>
         <source>Tags: {}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Etiketten: {}.</translation>
     </message>
     <message>
         <source>Take care: {}</source>
-        <translation type="unfinished"></translation>
+        <translation>Vorsicht: {}</translation>
     </message>
     <message>
         <source>Take fewer days at a time.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nehmen Sie weniger Tage auf einmal.</translation>
     </message>
     <message>
         <source>Take in passports</source>
-        <translation type="unfinished"></translation>
+        <translation>Passdaten übernehmen</translation>
     </message>
     <message>
         <source>Take the first line of a sheet made with note-template, and say with kind what the lines are.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nehmen Sie die erste Zeile eines Blatts von note-template, und sagen Sie mit kind, was die Zeilen sind.</translation>
     </message>
     <message>
         <source>Taken together with {}, whose sport it is.</source>
-        <translation type="unfinished"></translation>
+        <translation>Zusammen mit {} genommen, deren Sport sie ist.</translation>
     </message>
     <message>
         <source>Takes a sheet that was filled in outdoors into the book, a note a line. Every line is judged against the book with the lines before it, and shown with what would become of it; nothing is written until you say so. Then all lines are written at once, or none where one is wrong, and one note-undo takes them all back. A sheet read again adds nothing twice.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nimmt ein draußen ausgefülltes Blatt ins Buch, eine Notiz je Zeile. Jede Zeile wird gegen das Buch samt den Zeilen davor gehalten und mit dem gezeigt, was aus ihr würde; geschrieben wird erst, wenn Sie es sagen. Dann werden alle Zeilen zugleich geschrieben, oder keine, wo eine falsch ist, und ein note-undo nimmt alle zurück. Ein Blatt, das noch einmal gelesen wird, fügt nichts doppelt hinzu.</translation>
     </message>
     <message>
         <source>Takes back the last entry that was noted in the book, or the one that is named, if nobody changed it since and nothing refers to it. The rows of one import go together. Run again, it takes back the one before.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nimmt den letzten Eintrag zurück, der ins Buch notiert wurde, oder den genannten, wenn ihn seither niemand geändert hat und nichts auf ihn verweist. Die Zeilen einer Übernahme gehen zusammen. Noch einmal gerufen, nimmt es den davor zurück.</translation>
     </message>
     <message>
         <source>Tells of a scored trait what each accession is expected to hand on, from its own scores and those of all its relatives, with the seasons&apos; differences taken out. Unknown parents count as founders, a blend as a mixture of its members; triploids and what comes of them are left out. Where there are too few scores it says so.</source>
-        <translation type="unfinished"></translation>
+        <translation>Sagt zu einem bewerteten Merkmal, was jede Akzession voraussichtlich weitergibt, aus ihren eigenen Bewertungen und denen aller Verwandten, ohne die Unterschiede der Jahre. Unbekannte Eltern gelten als Stammeltern, eine Mischung als Gemisch ihrer Glieder; Triploide und was von ihnen kommt bleiben weg. Wo es zu wenige Bewertungen gibt, sagt es das.</translation>
     </message>
     <message>
         <source>Tells of every two accessions how much blood they share by their recorded parents, what they are to each other, and how inbred each is itself. Unknown parents count as unrelated, a blend as a mixture of its members, a sport as its original; triploids and what comes of them are not reckoned.</source>
-        <translation type="unfinished"></translation>
+        <translation>Sagt zu je zwei Akzessionen, wie viel Blut sie nach ihren verzeichneten Eltern gemeinsam haben, was sie einander sind und wie ingezüchtet jede selbst ist. Unbekannte Eltern gelten als nicht verwandt, eine Mischung als Gemisch ihrer Glieder, ein Sport als sein Original; Triploide und was von ihnen kommt werden nicht berechnet.</translation>
     </message>
     <message>
         <source>Tells of every two accessions whether one&apos;s style lets the other&apos;s pollen through, what S-alleles those may have that nobody has determined, and which recorded parents the alleles contradict. What the alleles tell and what the counts of worked crosses tell stand apart.</source>
-        <translation type="unfinished"></translation>
+        <translation>Sagt zu je zwei Akzessionen, ob der Griffel der einen den Pollen der anderen durchlässt, welche S-Allele solche haben können, die niemand bestimmt hat, und welchen verzeichneten Eltern die Allele widersprechen. Was die Allele sagen und was die Zählungen bestäubter Kreuzungen sagen, steht getrennt.</translation>
     </message>
     <message>
         <source>Tells which scored trait was seen in which parent and grandparent of an accession, or of all that are parents: means over trees, with how many trees and years. Blends are taken by the shares of their scored members, and what is unknown or was not scored is said.</source>
-        <translation type="unfinished"></translation>
+        <translation>Sagt, welches bewertete Merkmal bei welchem Elter und Großelter einer Akzession gesehen wurde, oder bei allen, die Eltern sind: Mittel über Bäume, mit der Zahl der Bäume und Jahre. Mischungen zählen nach den Anteilen ihrer bewerteten Glieder, und was unbekannt ist oder nicht bewertet wurde, wird gesagt.</translation>
     </message>
     <message>
         <source>That is against the alleles: look at both records, or foreign pollen came in.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das widerspricht den Allelen: Sehen Sie beide Einträge an, oder fremder Pollen kam hinein.</translation>
     </message>
     <message>
         <source>That it works this spring.</source>
-        <translation type="unfinished"></translation>
+        <translation>Dass es in diesem Frühjahr gelingt.</translation>
     </message>
     <message>
         <source>The 1 flower did not set.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die 1 Blüte setzte nicht an.</translation>
     </message>
     <message>
         <source>The accession has no name: it is left out.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Akzession hat keinen Namen: Sie bleibt weg.</translation>
     </message>
     <message>
         <source>The accession is its own ancestor, or descends from one that is.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Akzession ist ihr eigener Vorfahr oder stammt von einer ab, die es ist.</translation>
     </message>
     <message>
         <source>The accession is recorded as a sport of itself.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Akzession ist als Sport ihrer selbst verzeichnet.</translation>
     </message>
     <message>
         <source>The accession that the wanted seedlings are to surpass; the best of the parents where none is named.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Akzession, die die gewünschten Sämlinge übertreffen sollen; die beste der Eltern, wo keine genannt ist.</translation>
     </message>
     <message>
         <source>The accession whose flowers would be worked.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Akzession, deren Blüten bestäubt würden.</translation>
     </message>
     <message>
         <source>The accession whose pollen it would be.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Akzession, von der der Pollen käme.</translation>
     </message>
     <message>
         <source>The accessions of the file, with their main descriptors.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Akzessionen der Datei mit ihren wichtigsten Deskriptoren.</translation>
     </message>
     <message>
         <source>The alleles do not explain it: frost and dead pollen do that too.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Allele erklären es nicht: Frost und toter Pollen tun das auch.</translation>
     </message>
     <message>
         <source>The alleles of one of them are not known.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Allele der einen sind nicht bekannt.</translation>
     </message>
     <message>
         <source>The ancestor; unknown for parents that nobody noted.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Vorfahr; unbekannt für Eltern, die niemand notiert hat.</translation>
     </message>
     <message>
         <source>The better way round by bloom and pollen.</source>
-        <translation type="unfinished"></translation>
+        <translation>So herum, wie es nach Blüte und Pollen besser ist.</translation>
     </message>
     <message>
         <source>The book has it as {}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Buch hat dafür {}.</translation>
     </message>
     <message>
         <source>The book has its name only.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Buch hat nur ihren Namen.</translation>
     </message>
     <message>
         <source>The book has no accession and no tree of this name.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Buch hat keine Akzession und keinen Baum dieses Namens.</translation>
     </message>
     <message>
         <source>The book has no accession, blend or tree of this name.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Buch hat keine Akzession, keine Mischung und keinen Baum dieses Namens.</translation>
     </message>
     <message>
         <source>The book has no accessions yet.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Buch hat noch keine Akzessionen.</translation>
     </message>
     <message>
         <source>The book has no place for {}: it is kept in the note of {}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Buch hat keinen Platz für {}: Es bleibt in der Notiz von {}.</translation>
     </message>
     <message>
         <source>The book has no scores yet; note them with note-score.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Buch hat noch keine Bewertungen; notieren Sie sie mit note-score.</translation>
     </message>
     <message>
         <source>The book has scores of: {}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Buch hat Bewertungen von: {}.</translation>
     </message>
     <message>
         <source>The book has {} with another value: {}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Buch hat {} mit einem anderen Wert: {}.</translation>
     </message>
     <message>
         <source>The child.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Kind.</translation>
     </message>
     <message>
         <source>The closest are {} and {}, {:.3f}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Am nächsten sind {} und {}, {:.3f}.</translation>
     </message>
     <message>
         <source>The column {} is missing.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Spalte {} fehlt.</translation>
     </message>
     <message>
         <source>The columns fit several kinds of notes.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Spalten passen zu mehreren Arten von Notizen.</translation>
     </message>
     <message>
         <source>The counts that were weighed.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Zählungen, die gewogen wurden.</translation>
     </message>
     <message>
         <source>The cross is not known; it was planted in {}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Kreuzung ist nicht bekannt; gepflanzt wurde er {}.</translation>
     </message>
     <message>
         <source>The cross is of {}, its seed was sown the year after.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Kreuzung ist von {}, ihr Samen wurde im Jahr danach gesät.</translation>
     </message>
     <message>
         <source>The day after the full need is met.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Tag, nachdem der ganze Bedarf gedeckt ist.</translation>
     </message>
     <message>
         <source>The day after the least need is met.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Tag, nachdem der kleinste Bedarf gedeckt ist.</translation>
     </message>
     <message>
         <source>The day of lines that have none; without it they are wrong.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Tag der Zeilen, die keinen haben; ohne ihn sind sie falsch.</translation>
     </message>
     <message>
         <source>The days are read with the day first, as line {} shows.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Tage werden mit dem Tag zuerst gelesen, wie Zeile {} zeigt.</translation>
     </message>
     <message>
         <source>The days are read with the month first, as line {} shows.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Tage werden mit dem Monat zuerst gelesen, wie Zeile {} zeigt.</translation>
     </message>
     <message>
         <source>The descendant&apos;s pollen parent or blend.</source>
-        <translation type="unfinished"></translation>
+        <translation>Pollenelter oder Mischung des Nachkommen.</translation>
     </message>
     <message>
         <source>The descendant&apos;s seed parent.</source>
-        <translation type="unfinished"></translation>
+        <translation>Samenelter des Nachkommen.</translation>
     </message>
     <message>
         <source>The descriptor has two columns.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Deskriptor hat zwei Spalten.</translation>
     </message>
     <message>
         <source>The doses of {} cannot be read.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Dosen von {} sind nicht zu lesen.</translation>
     </message>
     <message>
         <source>The equations cannot be solved.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Gleichungen sind nicht zu lösen.</translation>
     </message>
     <message>
         <source>The file is empty.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Datei ist leer.</translation>
     </message>
     <message>
         <source>The file is in UTF-16, which spreadsheets call Unicode text.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Datei ist in UTF-16, was Tabellenkalkulationen Unicode-Text nennen.</translation>
     </message>
     <message>
         <source>The file is not written in UTF-8.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Datei ist nicht in UTF-8 geschrieben.</translation>
     </message>
     <message>
         <source>The first line does not name the columns of notes.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die erste Zeile nennt nicht die Spalten von Notizen.</translation>
     </message>
     <message>
         <source>The first {} accessions of the book</source>
-        <translation type="unfinished"></translation>
+        <translation>Die ersten {} Akzessionen des Buchs</translation>
     </message>
     <message>
         <source>The heading in the sheet.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Überschrift im Blatt.</translation>
     </message>
     <message>
         <source>The kinship of two parents that is still borne; 0.125 is that of half sibs.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Verwandtschaft zweier Eltern, die noch hingeht; 0.125 ist die von Halbgeschwistern.</translation>
     </message>
     <message>
         <source>The line has a remark, but nothing to note; it is passed over.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Zeile hat eine Bemerkung, aber nichts zu notieren; sie wird übergangen.</translation>
     </message>
     <message>
         <source>The line has more cells than the header.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Zeile hat mehr Zellen als die Kopfzeile.</translation>
     </message>
     <message>
         <source>The line has more fields than the header.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Zeile hat mehr Felder als die Kopfzeile.</translation>
     </message>
     <message>
         <source>The line holds letters that are not UTF-8, as an umlaut in Windows-1252.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Zeile enthält Buchstaben, die nicht UTF-8 sind, wie ein Umlaut in Windows-1252.</translation>
     </message>
     <message>
         <source>The line in the notations of breeders; generations that were not asked for are left out.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Abstammung in den Schreibweisen der Züchter; nicht gewünschte Generationen bleiben weg.</translation>
     </message>
     <message>
         <source>The line of the file, counted from 1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Zeile der Datei, von 1 an gezählt.</translation>
     </message>
     <message>
         <source>The line, seed parent first.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Abstammung, Samenelter zuerst.</translation>
     </message>
     <message>
         <source>The name of an accession, or the label of a tree.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Name einer Akzession oder die Bezeichnung eines Baums.</translation>
     </message>
     <message>
         <source>The number is far too large.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Zahl ist viel zu groß.</translation>
     </message>
     <message>
         <source>The other lines are of about {}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die anderen Zeilen sind etwa vom {}.</translation>
     </message>
     <message>
         <source>The page holds no more: take larger paper, or draw the line of one of the ancestors.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Seite fasst nicht mehr: Nehmen Sie größeres Papier, oder zeichnen Sie die Abstammung eines der Vorfahren.</translation>
     </message>
     <message>
         <source>The page holds no more: take larger paper; the table of descendants has them all.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Seite fasst nicht mehr: Nehmen Sie größeres Papier; die Tabelle der Nachkommen hat sie alle.</translation>
     </message>
     <message>
         <source>The parent came from cross {} of {}: the earliest known first fruit is three years after sowing, in {}.</source>
@@ -14649,6 +14649,14 @@
     <message>
         <source>{}: {}, {} of it late. {}</source>
         <translation>{}: {}, davon {} zu spät. {}</translation>
+    </message>
+    <message>
+        <source>Keep the pollen {}.</source>
+        <translation>Den Pollen aufbewahren: {}.</translation>
+    </message>
+    <message>
+        <source>Pollen: {}.</source>
+        <translation>Pollen: {}.</translation>
     </message>
 </context>
 </TS>
