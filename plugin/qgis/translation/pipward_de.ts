@@ -12708,7 +12708,7 @@
     </message>
     <message>
         <source>No parent of its parents is recorded: taken as unrelated.</source>
-        <translation>Von ihren Eltern ist kein Elter verzeichnet: gelten als nicht verwandt.</translation>
+        <translation>Zu ihren Eltern ist kein Elter verzeichnet: Sie gelten als nicht verwandt.</translation>
     </message>
     <message>
         <source>No parent of {} is recorded.</source>
@@ -12720,7 +12720,7 @@
     </message>
     <message>
         <source>No trait was wished for, so the parents&apos; blood, alleles and bloom alone decide.</source>
-        <translation>Kein Merkmal war gewünscht, so entscheiden Blut, Allele und Blüte der Eltern allein.</translation>
+        <translation>Es ist kein Merkmal gewünscht; so entscheiden allein Blut, Allele und Blüte der Eltern.</translation>
     </message>
     <message>
         <source>No tree was scored for this trait.</source>
@@ -12732,15 +12732,15 @@
     </message>
     <message>
         <source>None of {} flowers set.</source>
-        <translation>Von {} Blüten setzte keine an.</translation>
+        <translation>Keine von {} Blüten hat angesetzt.</translation>
     </message>
     <message>
         <source>Not for certain better than the next: the means differ by less than their doubt.</source>
-        <translation>Nicht sicher besser als die nächste: Die Mittel liegen näher beisammen als ihre Unsicherheit.</translation>
+        <translation>Nicht sicher besser als die nächste: Die Mittel unterscheiden sich um weniger als ihre Unsicherheit.</translation>
     </message>
     <message>
         <source>Not reckoned: {} comes of one that is not diploid.</source>
-        <translation>Nicht berechnet: {} stammt von einer ab, die nicht diploid ist.</translation>
+        <translation>Nicht berechnet: {} stammt von einer nicht diploiden Akzession ab.</translation>
     </message>
     <message>
         <source>Not reckoned: {} is not diploid.</source>
@@ -12748,15 +12748,15 @@
     </message>
     <message>
         <source>Notes of this kind have no such column.</source>
-        <translation>Notizen dieser Art haben keine solche Spalte.</translation>
+        <translation>Notizen dieser Art haben diese Spalte nicht.</translation>
     </message>
     <message>
         <source>Nothing fits: by the alleles of its parents the style turns all this pollen away.</source>
-        <translation>Nichts passt: Nach den Allelen ihrer Eltern weist der Griffel allen diesen Pollen ab.</translation>
+        <translation>Nichts passt: Nach den Allelen ihrer Eltern weist der Griffel diesen Pollen ganz ab.</translation>
     </message>
     <message>
         <source>Nothing is overwritten; change it in the book if the file is right.</source>
-        <translation>Nichts wird überschrieben; ändern Sie es im Buch, wenn die Datei recht hat.</translation>
+        <translation>Nichts wird überschrieben; im Buch ändern, wenn die Datei recht hat.</translation>
     </message>
     <message>
         <source>Nothing is to be done at the trees.</source>
@@ -12784,27 +12784,27 @@
     </message>
     <message>
         <source>Of a blend, those of all its members.</source>
-        <translation>Bei einer Mischung die aller Glieder.</translation>
+        <translation>Bei einer Pollenmischung die aller Bestandteile.</translation>
     </message>
     <message>
         <source>Of a compatible cross, where {} set on the mean, chance would do that less than once in a million times.</source>
-        <translation>Bei einer verträglichen Kreuzung, wo im Mittel {} ansetzen, täte der Zufall das seltener als einmal in einer Million Fällen.</translation>
+        <translation>Bei einer verträglichen Kreuzung, bei der im Mittel {} ansetzen, käme das durch Zufall seltener als einmal in einer Million Fällen vor.</translation>
     </message>
     <message>
         <source>Of a compatible cross, where {} set on the mean, chance would do that once in {:.0f} times.</source>
-        <translation>Bei einer verträglichen Kreuzung, wo im Mittel {} ansetzen, täte der Zufall das einmal in {:.0f} Fällen.</translation>
+        <translation>Bei einer verträglichen Kreuzung, bei der im Mittel {} ansetzen, käme das durch Zufall einmal in {:.0f} Fällen vor.</translation>
     </message>
     <message>
         <source>Of how many days the work is wanted, from the as-of day on.</source>
-        <translation>Von wie vielen Tagen die Arbeit gewünscht ist, vom Stichtag an.</translation>
+        <translation>Für wie viele Tage, vom Stichtag an, die Arbeit gewünscht ist.</translation>
     </message>
     <message>
         <source>Of the family that were planted.</source>
-        <translation>Der Familie, die gepflanzt wurden.</translation>
+        <translation>Gepflanzte Sämlinge der Familie.</translation>
     </message>
     <message>
         <source>Of the parents; their seedlings&apos; inbreeding.</source>
-        <translation>Der Eltern; die Inzucht ihrer Sämlinge.</translation>
+        <translation>Der Eltern; zugleich die Inzucht ihrer Sämlinge.</translation>
     </message>
     <message>
         <source>Of the pollen parent</source>
@@ -12820,7 +12820,7 @@
     </message>
     <message>
         <source>Of the walk; unknown for fruit that must hang on.</source>
-        <translation>Des Rundgangs; unbekannt für Früchte, die noch hängen müssen.</translation>
+        <translation>Im Rundgang; leer bei Früchten, die noch hängen müssen.</translation>
     </message>
     <message>
         <source>Of them with a score of this trait.</source>
@@ -12828,7 +12828,7 @@
     </message>
     <message>
         <source>Of {} more nothing tells the year of sowing.</source>
-        <translation>Von {} weiteren sagt nichts das Jahr der Aussaat.</translation>
+        <translation>Bei {} weiteren sagt nichts das Jahr der Aussaat.</translation>
     </message>
     <message>
         <source>Of {} pairs of {} parents {} are suggested.</source>
@@ -12852,11 +12852,11 @@
     </message>
     <message>
         <source>One allele of each parent, of the pollen only such as the style lets through.</source>
-        <translation>Ein Allel von jedem Elter, vom Pollen nur solche, die der Griffel durchlässt.</translation>
+        <translation>Von jedem Elter ein Allel, vom Pollen nur eines, das der Griffel durchlässt.</translation>
     </message>
     <message>
         <source>One allele of each parent; the blend is one pool of pollen.</source>
-        <translation>Ein Allel von jedem Elter; die Mischung gilt als ein Vorrat an Pollen.</translation>
+        <translation>Von jedem Elter ein Allel; die Pollenmischung gilt als ein gemeinsamer Vorrat an Pollen.</translation>
     </message>
     <message>
         <source>One note a line. Lines that nobody came to stay as they are: they are passed over.</source>
@@ -12872,11 +12872,11 @@
     </message>
     <message>
         <source>One parent is not recorded: taken as unrelated to the other.</source>
-        <translation>Ein Elter ist nicht verzeichnet: gilt als nicht verwandt mit dem anderen.</translation>
+        <translation>Ein Elter ist nicht verzeichnet: Er gilt als nicht verwandt mit dem anderen.</translation>
     </message>
     <message>
         <source>Only these traits, with commas between; all where none is named.</source>
-        <translation>Nur diese Merkmale, mit Kommas dazwischen; alle, wo keines genannt ist.</translation>
+        <translation>Nur diese Merkmale, durch Kommas getrennt; ohne Angabe alle.</translation>
     </message>
     <message>
         <source>Only traits</source>
@@ -12884,11 +12884,11 @@
     </message>
     <message>
         <source>Only whole ones are counted; correct it.</source>
-        <translation>Nur ganze werden gezählt; berichtigen Sie es.</translation>
+        <translation>Gezählt werden nur ganze; berichtigen.</translation>
     </message>
     <message>
         <source>Open it in the spreadsheet and save the sheet as CSV in UTF-8.</source>
-        <translation>Öffnen Sie die Datei in der Tabellenkalkulation und sichern Sie das Blatt als CSV in UTF-8.</translation>
+        <translation>Die Datei in der Tabellenkalkulation öffnen und das Blatt als CSV in UTF-8 speichern.</translation>
     </message>
     <message>
         <source>Other parent</source>
@@ -12920,7 +12920,7 @@
     </message>
     <message>
         <source>Passport file</source>
-        <translation>Passdatendatei</translation>
+        <translation>Datei mit Passdaten</translation>
     </message>
     <message>
         <source>Passports</source>
@@ -12968,7 +12968,7 @@
     </message>
     <message>
         <source>Pollen let through</source>
-        <translation>Pollen durchgelassen</translation>
+        <translation>Durchgelassener Pollen</translation>
     </message>
     <message>
         <source>Pollen parent&apos;s mean</source>
@@ -12996,19 +12996,19 @@
     </message>
     <message>
         <source>Put quotes around a text that holds the separator, and do not part decimals with it.</source>
-        <translation>Setzen Sie Text mit dem Trennzeichen in Anführungszeichen, und trennen Sie Dezimalen nicht damit ab.</translation>
+        <translation>Text, der das Trennzeichen enthält, in Anführungszeichen setzen und Dezimalstellen nicht damit abtrennen.</translation>
     </message>
     <message>
         <source>Quote fields that hold the delimiter.</source>
-        <translation>Setzen Sie Felder, die das Trennzeichen enthalten, in Anführungszeichen.</translation>
+        <translation>Felder, die das Trennzeichen enthalten, in Anführungszeichen setzen.</translation>
     </message>
     <message>
         <source>Ranks the crosses that can be made of the parents: what their seedlings should be like and how far apart, how many to grow to see the wanted ones, how related the parents are, whether pollen passes, whether their blooms meet this spring and how the pollen would be had. Each number says what it rests on; what is left out says why. Nothing is written.</source>
-        <translation>Ordnet die Kreuzungen, die sich aus den Eltern machen lassen: wie ihre Sämlinge sein sollten und wie weit auseinander, wie viele man zieht, um die gewünschten zu sehen, wie verwandt die Eltern sind, ob Pollen durchkommt, ob ihre Blüten sich in diesem Frühjahr treffen und wie man zum Pollen käme. Jede Zahl sagt, worauf sie beruht; was wegbleibt, sagt warum. Es wird nichts geschrieben.</translation>
+        <translation>Reiht die Kreuzungen, die sich aus den Eltern machen lassen: wie ihre Sämlinge ausfallen sollten und wie weit sie streuen, wie viele zu ziehen sind, um die gewünschten zu sehen, wie verwandt die Eltern sind, ob der Pollen durchkommt, ob ihre Blüten in diesem Frühjahr zusammentreffen und wie der Pollen zu bekommen wäre. Zu jeder Zahl steht, worauf sie beruht; zu allem, was weggelassen ist, warum. Geschrieben wird nichts.</translation>
     </message>
     <message>
         <source>Reads accessions from a CSV file of multi-crop passport descriptors (FAO and Bioversity, V2.1) and shows what would become of each line; writes them when told so, all at once or not at all. Parents are taken from ANCEST where they are two known names. What the book has no place for is kept in the accession&apos;s note. What the book has is never changed: differences are told.</source>
-        <translation>Liest Akzessionen aus einer CSV-Datei mit Multi-Crop-Passdatendeskriptoren (FAO und Bioversity, V2.1) und zeigt, was aus jeder Zeile würde; schreibt sie, wenn man es sagt, alle zugleich oder gar nicht. Eltern kommen aus ANCEST, wo dort zwei bekannte Namen stehen. Wofür das Buch keinen Platz hat, bleibt in der Notiz der Akzession. Was das Buch hat, wird nie geändert: Unterschiede werden genannt.</translation>
+        <translation>Liest Akzessionen aus einer CSV-Datei mit Multi-Crop-Passdatendeskriptoren (FAO und Bioversity, V2.1) und zeigt, was aus jeder Zeile würde; schreibt sie auf Verlangen, alle zugleich oder gar nicht. Eltern werden aus ANCEST übernommen, wenn dort zwei bekannte Namen stehen. Wofür das Buch keinen Platz hat, kommt in die Bemerkung der Akzession. Was im Buch steht, wird nie geändert: Unterschiede werden genannt.</translation>
     </message>
     <message>
         <source>Reason</source>
@@ -13040,23 +13040,23 @@
     </message>
     <message>
         <source>Remove it, or rename it; the columns are: {}.</source>
-        <translation>Entfernen Sie sie oder benennen Sie sie um; die Spalten sind: {}.</translation>
+        <translation>Entfernen oder umbenennen; die Spalten sind: {}.</translation>
     </message>
     <message>
         <source>Remove one of them, if it was written twice by mistake.</source>
-        <translation>Entfernen Sie eine davon, wenn sie versehentlich zweimal geschrieben wurde.</translation>
+        <translation>Eine davon entfernen, wenn sie versehentlich doppelt geschrieben wurde.</translation>
     </message>
     <message>
         <source>Remove one of them.</source>
-        <translation>Entfernen Sie eine davon.</translation>
+        <translation>Eine davon entfernen.</translation>
     </message>
     <message>
         <source>Remove or rename one of them.</source>
-        <translation>Entfernen Sie eine davon oder benennen Sie sie um.</translation>
+        <translation>Eine davon entfernen oder umbenennen.</translation>
     </message>
     <message>
         <source>Rename the column if it is one.</source>
-        <translation>Benennen Sie die Spalte um, wenn sie eine ist.</translation>
+        <translation>Die Spalte umbenennen, wenn sie ein Deskriptor ist.</translation>
     </message>
     <message>
         <source>Repeatability</source>
@@ -13068,7 +13068,7 @@
     </message>
     <message>
         <source>S-alleles and parentage</source>
-        <translation>S-Allele und Abstammung</translation>
+        <translation>S-Allele und Elternschaft</translation>
     </message>
     <message>
         <source>S-alleles of the accessions</source>
@@ -13076,7 +13076,7 @@
     </message>
     <message>
         <source>SAMPSTAT: the code of its biological status.</source>
-        <translation>SAMPSTAT: der Kode ihres biologischen Status.</translation>
+        <translation>SAMPSTAT: der Code ihres biologischen Status.</translation>
     </message>
     <message>
         <source>SPECIES.</source>
@@ -13084,27 +13084,27 @@
     </message>
     <message>
         <source>Save it as CSV UTF-8.</source>
-        <translation>Sichern Sie sie als CSV UTF-8.</translation>
+        <translation>Als CSV UTF-8 speichern.</translation>
     </message>
     <message>
         <source>Save the sheet as CSV in UTF-8. Then &quot;note-import&quot; with {} shows what would be written.</source>
-        <translation>Sichern Sie das Blatt als CSV in UTF-8. Dann zeigt &quot;note-import&quot; mit {}, was geschrieben würde.</translation>
+        <translation>Das Blatt als CSV in UTF-8 speichern. Dann zeigt &quot;note-import&quot; mit {}, was geschrieben würde.</translation>
     </message>
     <message>
         <source>Say otherwise with day-format, if that is wrong.</source>
-        <translation>Sagen Sie es mit day-format anders, wenn das nicht stimmt.</translation>
+        <translation>Mit day-format anders angeben, wenn das falsch ist.</translation>
     </message>
     <message>
         <source>Say with day-format which it is, or write it as in 2026-04-12.</source>
-        <translation>Sagen Sie mit day-format, was gilt, oder schreiben Sie wie in 2026-04-12.</translation>
+        <translation>Mit day-format angeben, was gilt, oder wie in 2026-04-12 schreiben.</translation>
     </message>
     <message>
         <source>Say with kind which it is.</source>
-        <translation>Sagen Sie mit kind, welche es ist.</translation>
+        <translation>Mit kind angeben, welche es ist.</translation>
     </message>
     <message>
         <source>Score more trees, or look at the scores themselves.</source>
-        <translation>Bewerten Sie mehr Bäume, oder sehen Sie die Bewertungen selbst an.</translation>
+        <translation>Mehr Bäume bewerten oder die Bewertungen selbst ansehen.</translation>
     </message>
     <message>
         <source>Scores</source>
@@ -13116,11 +13116,11 @@
     </message>
     <message>
         <source>See book-check, and correct the wrong one of these parents.</source>
-        <translation>Sehen Sie in book-check nach und berichtigen Sie den falschen dieser Eltern.</translation>
+        <translation>In book-check nachsehen und den falschen dieser Eltern berichtigen.</translation>
     </message>
     <message>
         <source>Seed of cross {} sprouted in {}.</source>
-        <translation>Samen der Kreuzung {} keimten {}.</translation>
+        <translation>Samen der Kreuzung {} keimten im Jahr {}.</translation>
     </message>
     <message>
         <source>Seed parent&apos;s mean</source>
@@ -13152,7 +13152,7 @@
     </message>
     <message>
         <source>Seedlings to grow</source>
-        <translation>Sämlinge, die zu ziehen sind</translation>
+        <translation>Zu ziehende Sämlinge</translation>
     </message>
     <message>
         <source>Seedlings too</source>
@@ -13176,11 +13176,11 @@
     </message>
     <message>
         <source>Set up in the order of planting, from the upper left corner on.</source>
-        <translation>In der Folge des Pflanzens aufgestellt, von der linken oberen Ecke an.</translation>
+        <translation>In der Folge des Pflanzens aufgestellt, ab der linken oberen Ecke.</translation>
     </message>
     <message>
         <source>Share of the pollen, 0 to 1; 0 is none expected, not none possible: styles leak.</source>
-        <translation>Anteil des Pollens, 0 bis 1; 0 heißt, dass keiner zu erwarten ist, nicht, dass keiner möglich ist: Griffel sind nicht dicht.</translation>
+        <translation>Anteil des Pollens, 0 bis 1; 0 heißt: keiner zu erwarten, nicht: keiner möglich. Griffel sind nicht dicht.</translation>
     </message>
     <message>
         <source>Shares of ancestors</source>
@@ -13192,7 +13192,7 @@
     </message>
     <message>
         <source>Should fruit this year</source>
-        <translation>Sollte dieses Jahr tragen</translation>
+        <translation>Sollte dieses Jahr fruchten</translation>
     </message>
     <message>
         <source>Shown on both sides: by {} and by {}.</source>
@@ -13200,11 +13200,11 @@
     </message>
     <message>
         <source>So many crosses are suggested at the most.</source>
-        <translation>So viele Kreuzungen werden höchstens vorgeschlagen.</translation>
+        <translation>Höchstens so viele Kreuzungen werden vorgeschlagen.</translation>
     </message>
     <message>
         <source>So many of the wanted seedlings are to be seen at least.</source>
-        <translation>So viele der gewünschten Sämlinge soll man mindestens sehen.</translation>
+        <translation>Mindestens so viele der gewünschten Sämlinge sollen zu sehen sein.</translation>
     </message>
     <message>
         <source>Sown</source>
@@ -13224,7 +13224,7 @@
     </message>
     <message>
         <source>Standard deviation between trees; of two or more.</source>
-        <translation>Standardabweichung zwischen Bäumen; bei zweien oder mehr.</translation>
+        <translation>Standardabweichung zwischen den Bäumen; ab zwei Bäumen.</translation>
     </message>
     <message>
         <source>Standard error of that mean.</source>
@@ -13240,7 +13240,7 @@
     </message>
     <message>
         <source>Tagged branches with fruit: those to pick in walking order, then the others by day.</source>
-        <translation>Äste mit Etikett, an denen Früchte hängen: die zu pflückenden in der Folge des Rundgangs, dann die anderen nach Tagen.</translation>
+        <translation>Etikettierte Äste mit Früchten: zuerst die zu pflückenden in der Folge des Rundgangs, dann die übrigen nach Tagen.</translation>
     </message>
     <message>
         <source>Tags</source>
@@ -13256,7 +13256,7 @@
     </message>
     <message>
         <source>Take fewer days at a time.</source>
-        <translation>Nehmen Sie weniger Tage auf einmal.</translation>
+        <translation>Weniger Tage auf einmal nehmen.</translation>
     </message>
     <message>
         <source>Take in passports</source>
@@ -13264,39 +13264,39 @@
     </message>
     <message>
         <source>Take the first line of a sheet made with note-template, and say with kind what the lines are.</source>
-        <translation>Nehmen Sie die erste Zeile eines Blatts von note-template, und sagen Sie mit kind, was die Zeilen sind.</translation>
+        <translation>Die erste Zeile eines Blatts von note-template nehmen und mit kind angeben, was die Zeilen sind.</translation>
     </message>
     <message>
         <source>Taken together with {}, whose sport it is.</source>
-        <translation>Zusammen mit {} genommen, deren Sport sie ist.</translation>
+        <translation>Zusammengefasst mit {}, deren Sport sie ist.</translation>
     </message>
     <message>
         <source>Takes a sheet that was filled in outdoors into the book, a note a line. Every line is judged against the book with the lines before it, and shown with what would become of it; nothing is written until you say so. Then all lines are written at once, or none where one is wrong, and one note-undo takes them all back. A sheet read again adds nothing twice.</source>
-        <translation>Nimmt ein draußen ausgefülltes Blatt ins Buch, eine Notiz je Zeile. Jede Zeile wird gegen das Buch samt den Zeilen davor gehalten und mit dem gezeigt, was aus ihr würde; geschrieben wird erst, wenn Sie es sagen. Dann werden alle Zeilen zugleich geschrieben, oder keine, wo eine falsch ist, und ein note-undo nimmt alle zurück. Ein Blatt, das noch einmal gelesen wird, fügt nichts doppelt hinzu.</translation>
+        <translation>Nimmt ein draußen ausgefülltes Blatt ins Buch auf, eine Notiz je Zeile. Jede Zeile wird am Buch samt den Zeilen davor geprüft und mit dem gezeigt, was aus ihr würde; geschrieben wird erst auf Verlangen. Dann werden alle Zeilen zugleich geschrieben, oder keine, wenn eine falsch ist, und ein note-undo nimmt sie alle zurück. Ein Blatt, das noch einmal gelesen wird, fügt nichts doppelt hinzu.</translation>
     </message>
     <message>
         <source>Takes back the last entry that was noted in the book, or the one that is named, if nobody changed it since and nothing refers to it. The rows of one import go together. Run again, it takes back the one before.</source>
-        <translation>Nimmt den letzten Eintrag zurück, der ins Buch notiert wurde, oder den genannten, wenn ihn seither niemand geändert hat und nichts auf ihn verweist. Die Zeilen einer Übernahme gehen zusammen. Noch einmal gerufen, nimmt es den davor zurück.</translation>
+        <translation>Nimmt den zuletzt ins Buch notierten Eintrag zurück, oder den genannten, sofern ihn seither niemand geändert hat und nichts auf ihn verweist. Die Zeilen eines Imports gehören zusammen. Erneut ausgeführt, nimmt es den davor zurück.</translation>
     </message>
     <message>
         <source>Tells of a scored trait what each accession is expected to hand on, from its own scores and those of all its relatives, with the seasons&apos; differences taken out. Unknown parents count as founders, a blend as a mixture of its members; triploids and what comes of them are left out. Where there are too few scores it says so.</source>
-        <translation>Sagt zu einem bewerteten Merkmal, was jede Akzession voraussichtlich weitergibt, aus ihren eigenen Bewertungen und denen aller Verwandten, ohne die Unterschiede der Jahre. Unbekannte Eltern gelten als Stammeltern, eine Mischung als Gemisch ihrer Glieder; Triploide und was von ihnen kommt bleiben weg. Wo es zu wenige Bewertungen gibt, sagt es das.</translation>
+        <translation>Sagt zu einem bewerteten Merkmal, was jede Akzession voraussichtlich weitergibt, aus ihren eigenen Bewertungen und denen aller Verwandten, bereinigt um die Unterschiede der Saisons. Unbekannte Eltern gelten als Stammeltern, eine Pollenmischung als Gemisch ihrer Bestandteile; Triploide und was von ihnen abstammt sind ausgelassen. Wo es zu wenige Bewertungen gibt, wird das gesagt.</translation>
     </message>
     <message>
         <source>Tells of every two accessions how much blood they share by their recorded parents, what they are to each other, and how inbred each is itself. Unknown parents count as unrelated, a blend as a mixture of its members, a sport as its original; triploids and what comes of them are not reckoned.</source>
-        <translation>Sagt zu je zwei Akzessionen, wie viel Blut sie nach ihren verzeichneten Eltern gemeinsam haben, was sie einander sind und wie ingezüchtet jede selbst ist. Unbekannte Eltern gelten als nicht verwandt, eine Mischung als Gemisch ihrer Glieder, ein Sport als sein Original; Triploide und was von ihnen kommt werden nicht berechnet.</translation>
+        <translation>Sagt zu je zwei Akzessionen, wie viel Blut sie nach ihren verzeichneten Eltern gemeinsam haben, was sie einander sind und wie ingezüchtet jede selbst ist. Unbekannte Eltern gelten als nicht verwandt, eine Pollenmischung als Gemisch ihrer Bestandteile, ein Sport als sein Original; Triploide und was von ihnen abstammt werden nicht berechnet.</translation>
     </message>
     <message>
         <source>Tells of every two accessions whether one&apos;s style lets the other&apos;s pollen through, what S-alleles those may have that nobody has determined, and which recorded parents the alleles contradict. What the alleles tell and what the counts of worked crosses tell stand apart.</source>
-        <translation>Sagt zu je zwei Akzessionen, ob der Griffel der einen den Pollen der anderen durchlässt, welche S-Allele solche haben können, die niemand bestimmt hat, und welchen verzeichneten Eltern die Allele widersprechen. Was die Allele sagen und was die Zählungen bestäubter Kreuzungen sagen, steht getrennt.</translation>
+        <translation>Sagt zu je zwei Akzessionen, ob der Griffel der einen den Pollen der anderen durchlässt, welche S-Allele jene haben können, bei denen sie niemand bestimmt hat, und welchen verzeichneten Eltern die Allele widersprechen. Was die Allele sagen und was die Zählungen bestäubter Kreuzungen sagen, steht getrennt.</translation>
     </message>
     <message>
         <source>Tells which scored trait was seen in which parent and grandparent of an accession, or of all that are parents: means over trees, with how many trees and years. Blends are taken by the shares of their scored members, and what is unknown or was not scored is said.</source>
-        <translation>Sagt, welches bewertete Merkmal bei welchem Elter und Großelter einer Akzession gesehen wurde, oder bei allen, die Eltern sind: Mittel über Bäume, mit der Zahl der Bäume und Jahre. Mischungen zählen nach den Anteilen ihrer bewerteten Glieder, und was unbekannt ist oder nicht bewertet wurde, wird gesagt.</translation>
+        <translation>Sagt, welches bewertete Merkmal bei welchem Elter und Großelter einer Akzession gesehen wurde, oder bei denen aller, die Eltern sind: Mittel über die Bäume, mit der Zahl der Bäume und Jahre. Pollenmischungen zählen nach den Anteilen ihrer bewerteten Bestandteile, und was unbekannt ist oder nicht bewertet wurde, wird genannt.</translation>
     </message>
     <message>
         <source>That is against the alleles: look at both records, or foreign pollen came in.</source>
-        <translation>Das widerspricht den Allelen: Sehen Sie beide Einträge an, oder fremder Pollen kam hinein.</translation>
+        <translation>Das widerspricht den Allelen: Beide Einträge ansehen, oder fremder Pollen kam hinein.</translation>
     </message>
     <message>
         <source>That it works this spring.</source>
@@ -13304,11 +13304,11 @@
     </message>
     <message>
         <source>The 1 flower did not set.</source>
-        <translation>Die 1 Blüte setzte nicht an.</translation>
+        <translation>Die 1 Blüte hat nicht angesetzt.</translation>
     </message>
     <message>
         <source>The accession has no name: it is left out.</source>
-        <translation>Die Akzession hat keinen Namen: Sie bleibt weg.</translation>
+        <translation>Die Akzession hat keinen Namen: Sie wird ausgelassen.</translation>
     </message>
     <message>
         <source>The accession is its own ancestor, or descends from one that is.</source>
@@ -13320,7 +13320,7 @@
     </message>
     <message>
         <source>The accession that the wanted seedlings are to surpass; the best of the parents where none is named.</source>
-        <translation>Die Akzession, die die gewünschten Sämlinge übertreffen sollen; die beste der Eltern, wo keine genannt ist.</translation>
+        <translation>Die Akzession, die die gewünschten Sämlinge übertreffen sollen; ohne Angabe die beste unter den Eltern.</translation>
     </message>
     <message>
         <source>The accession whose flowers would be worked.</source>
@@ -13348,11 +13348,11 @@
     </message>
     <message>
         <source>The better way round by bloom and pollen.</source>
-        <translation>So herum, wie es nach Blüte und Pollen besser ist.</translation>
+        <translation>In der nach Blüte und Pollen besseren Richtung.</translation>
     </message>
     <message>
         <source>The book has it as {}.</source>
-        <translation>Das Buch hat dafür {}.</translation>
+        <translation>Im Buch steht es als {}.</translation>
     </message>
     <message>
         <source>The book has its name only.</source>
@@ -13364,7 +13364,7 @@
     </message>
     <message>
         <source>The book has no accession, blend or tree of this name.</source>
-        <translation>Das Buch hat keine Akzession, keine Mischung und keinen Baum dieses Namens.</translation>
+        <translation>Das Buch hat keine Akzession, keine Pollenmischung und keinen Baum dieses Namens.</translation>
     </message>
     <message>
         <source>The book has no accessions yet.</source>
@@ -13372,11 +13372,11 @@
     </message>
     <message>
         <source>The book has no place for {}: it is kept in the note of {}.</source>
-        <translation>Das Buch hat keinen Platz für {}: Es bleibt in der Notiz von {}.</translation>
+        <translation>Das Buch hat keinen Platz für {}: Es kommt in die Bemerkung von {}.</translation>
     </message>
     <message>
         <source>The book has no scores yet; note them with note-score.</source>
-        <translation>Das Buch hat noch keine Bewertungen; notieren Sie sie mit note-score.</translation>
+        <translation>Das Buch hat noch keine Bewertungen; mit note-score notieren.</translation>
     </message>
     <message>
         <source>The book has scores of: {}.</source>
@@ -13404,23 +13404,23 @@
     </message>
     <message>
         <source>The counts that were weighed.</source>
-        <translation>Die Zählungen, die gewogen wurden.</translation>
+        <translation>Die berücksichtigten Zählungen.</translation>
     </message>
     <message>
         <source>The cross is not known; it was planted in {}.</source>
-        <translation>Die Kreuzung ist nicht bekannt; gepflanzt wurde er {}.</translation>
+        <translation>Die Kreuzung ist nicht bekannt; gepflanzt im Jahr {}.</translation>
     </message>
     <message>
         <source>The cross is of {}, its seed was sown the year after.</source>
-        <translation>Die Kreuzung ist von {}, ihr Samen wurde im Jahr danach gesät.</translation>
+        <translation>Die Kreuzung ist von {}, ihr Samen wurde im Jahr darauf gesät.</translation>
     </message>
     <message>
         <source>The day after the full need is met.</source>
-        <translation>Der Tag, nachdem der ganze Bedarf gedeckt ist.</translation>
+        <translation>Der Tag, nachdem der volle Bedarf gedeckt ist.</translation>
     </message>
     <message>
         <source>The day after the least need is met.</source>
-        <translation>Der Tag, nachdem der kleinste Bedarf gedeckt ist.</translation>
+        <translation>Der Tag, nachdem der Mindestbedarf gedeckt ist.</translation>
     </message>
     <message>
         <source>The day of lines that have none; without it they are wrong.</source>
@@ -13436,7 +13436,7 @@
     </message>
     <message>
         <source>The descendant&apos;s pollen parent or blend.</source>
-        <translation>Pollenelter oder Mischung des Nachkommen.</translation>
+        <translation>Pollenelter oder Pollenmischung des Nachkommen.</translation>
     </message>
     <message>
         <source>The descendant&apos;s seed parent.</source>
@@ -13448,11 +13448,11 @@
     </message>
     <message>
         <source>The doses of {} cannot be read.</source>
-        <translation>Die Dosen von {} sind nicht zu lesen.</translation>
+        <translation>Die Dosen von {} sind nicht lesbar.</translation>
     </message>
     <message>
         <source>The equations cannot be solved.</source>
-        <translation>Die Gleichungen sind nicht zu lösen.</translation>
+        <translation>Die Gleichungen sind nicht lösbar.</translation>
     </message>
     <message>
         <source>The file is empty.</source>
@@ -13460,7 +13460,7 @@
     </message>
     <message>
         <source>The file is in UTF-16, which spreadsheets call Unicode text.</source>
-        <translation>Die Datei ist in UTF-16, was Tabellenkalkulationen Unicode-Text nennen.</translation>
+        <translation>Die Datei ist in UTF-16, was in Tabellenkalkulationen Unicode-Text heißt.</translation>
     </message>
     <message>
         <source>The file is not written in UTF-8.</source>
@@ -13480,7 +13480,7 @@
     </message>
     <message>
         <source>The kinship of two parents that is still borne; 0.125 is that of half sibs.</source>
-        <translation>Die Verwandtschaft zweier Eltern, die noch hingeht; 0.125 ist die von Halbgeschwistern.</translation>
+        <translation>Die Verwandtschaft zweier Eltern, die noch hingenommen wird; 0.125 ist die von Halbgeschwistern.</translation>
     </message>
     <message>
         <source>The line has a remark, but nothing to note; it is passed over.</source>
@@ -13496,11 +13496,11 @@
     </message>
     <message>
         <source>The line holds letters that are not UTF-8, as an umlaut in Windows-1252.</source>
-        <translation>Die Zeile enthält Buchstaben, die nicht UTF-8 sind, wie ein Umlaut in Windows-1252.</translation>
+        <translation>Die Zeile enthält Zeichen, die nicht UTF-8 sind, etwa einen Umlaut in Windows-1252.</translation>
     </message>
     <message>
         <source>The line in the notations of breeders; generations that were not asked for are left out.</source>
-        <translation>Die Abstammung in den Schreibweisen der Züchter; nicht gewünschte Generationen bleiben weg.</translation>
+        <translation>Die Abstammung in den Schreibweisen der Züchter; nicht verlangte Generationen sind weggelassen.</translation>
     </message>
     <message>
         <source>The line of the file, counted from 1.</source>
@@ -13524,11 +13524,11 @@
     </message>
     <message>
         <source>The page holds no more: take larger paper, or draw the line of one of the ancestors.</source>
-        <translation>Die Seite fasst nicht mehr: Nehmen Sie größeres Papier, oder zeichnen Sie die Abstammung eines der Vorfahren.</translation>
+        <translation>Die Seite fasst nicht mehr: Größeres Papier nehmen oder die Abstammung eines der Vorfahren zeichnen.</translation>
     </message>
     <message>
         <source>The page holds no more: take larger paper; the table of descendants has them all.</source>
-        <translation>Die Seite fasst nicht mehr: Nehmen Sie größeres Papier; die Tabelle der Nachkommen hat sie alle.</translation>
+        <translation>Die Seite fasst nicht mehr: Größeres Papier nehmen; die Tabelle der Nachkommen hat sie alle.</translation>
     </message>
     <message>
         <source>The parent came from cross {} of {}: the earliest known first fruit is three years after sowing, in {}.</source>
