@@ -56,9 +56,9 @@ TEST(Passport, HasTheDescriptorsAndCodesOfTheStandard) {
 }
 
 TEST(Passport, KeepsInTheNoteWhatTheBookHasNoPlaceFor) {
-    const Passport kept{{"ACQDATE", "1975----"}, {"OTHERNUMB", "XXX001:7;XXX002:9"}, {"STORAGE", "20"}};
+    const Passport kept{{"ACQDATE", "1975----"}, {"OTHERNUMB", "ZZZ999:7;XXX002:9"}, {"STORAGE", "20"}};
     const auto note = note_with("Firm; sharp.", kept);
-    EXPECT_EQ(note, "Firm; sharp. [ACQDATE=1975----; OTHERNUMB=XXX001:7;XXX002:9; STORAGE=20]");
+    EXPECT_EQ(note, "Firm; sharp. [ACQDATE=1975----; OTHERNUMB=ZZZ999:7;XXX002:9; STORAGE=20]");
     EXPECT_EQ(kept_in(note).remark, "Firm; sharp.");
     EXPECT_EQ(kept_in(note).kept, kept);
     EXPECT_EQ(kept_in("From [somewhere]").remark, "From [somewhere]");
@@ -166,7 +166,7 @@ TEST_F(Import, TellsOfEverythingThatIsOdd) {
     const auto outcome = take(
         "ACCENAME,ACQDATES,ACQDATE,SAMPSTAT,INSTCODE,ANCEST\n"
         "One,x,1975-06-12,777,abc,Nobody/Wrenlea\n"
-        "Two,x,197506--,421,XXX001,sport of Wrenlea\n"
+        "Two,x,197506--,421,ZZZ999,sport of Wrenlea\n"
         "Three,x,,,,A/B//C\n"
         ",x,,500,,\n"
         "Four,x,,,,-/Wrenlea,too many\n");

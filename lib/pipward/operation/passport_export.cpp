@@ -132,7 +132,7 @@ std::unique_ptr<const Operation> passport_export() {
          .examples = {{"Every accession of the book.", {{"book", "BOOK"}, {"as-of", "2026-03-20"}}},
                       {"Without the seedlings, for an institute.",
                        {{"book", "BOOK"},
-                        {"institute", "XXX001"},
+                        {"institute", "ZZZ999"},
                         {"with-seedlings", "no"},
                         {"as-of", "2026-03-20"}}}},
          .check = check,
