@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: MIT
-// The same book on a database server. Runs where PIPWARD_SERVER names an empty PostGIS database, as
-// PIPWARD_SERVER="PG:host=127.0.0.1 dbname=scratch user=me" does.
+// The same book on a database server. Runs where PIPWARD_SERVER names an empty PostGIS database, which
+// tests/server/with_server.sh makes.
 #include <gtest/gtest.h>
 
 #include <array>

@@ -64,6 +64,19 @@ TEST(ReadChecked, CarriesEveryFindingWhereOneIsAnError) {
     }
 }
 
+TEST(ReadChecked, WorkWithoutWeatherIsNotStoppedByFaultsOfBloomNotes) {
+    NEED_SAMPLE();
+    const testing::SampleCopy sample;
+    add_note(sample, "Nobody's Apple", "2025-04-28");
+    EXPECT_THROW((void)read(sample), Error);
+    const auto reading = read_checked_without_weather({sample.book()}, spring, {});
+    for (const auto& finding : reading.findings) {
+        EXPECT_NE(finding.table, "bloom_note");
+        EXPECT_NE(finding.table, "weather_day");
+    }
+    EXPECT_FALSE(reading.orchard.goals.empty());
+}
+
 TEST(ReadChecked, LooksFromAPastDayWithoutWonderingAtWhatCameLater) {
     NEED_SAMPLE();
     const testing::SampleCopy sample;

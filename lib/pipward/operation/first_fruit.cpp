@@ -37,7 +37,7 @@ Sentence summary_of(const FirstFruits& fruits, int year) {
 
 Outcome run(const Request& request, const Run& lent) {
     lent.step(0, say("Reading the book"));
-    const auto reading = read_checked(request.book, request.as_of, lent);
+    const auto reading = read_checked_without_weather(request.book, request.as_of, lent);
     const int year = request.year.value_or(parts_of(request.as_of).year);
     const auto fruits = first_fruits(reading.orchard, year, request.as_of);
     Outcome outcome;

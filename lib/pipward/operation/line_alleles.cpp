@@ -83,7 +83,7 @@ Sentence summary_of(const ChosenAccessions& chosen, const Rows& rows) {
 }
 
 Outcome run(const Request& request, const Run& lent) {
-    const auto reading = read_checked(request.book, request.as_of, lent);
+    const auto reading = read_checked_without_weather(request.book, request.as_of, lent);
     const auto chosen = chosen_accessions(reading.orchard, request.accessions, request.as_of);
     lent.step(0.3, say("Holding alleles against each other"));
     const auto evidence = gathered_evidence(reading.orchard, request.as_of);

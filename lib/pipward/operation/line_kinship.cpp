@@ -235,7 +235,7 @@ Sentence summary_of(const ChosenAccessions& chosen, const std::vector<KinshipRow
 }
 
 Outcome run(const Request& request, const Run& lent) {
-    const auto reading = read_checked(request.book, request.as_of, lent);
+    const auto reading = read_checked_without_weather(request.book, request.as_of, lent);
     const auto chosen = chosen_accessions(reading.orchard, request.accessions, request.as_of);
     lent.step(0.3, say("Reckoning the kinship"));
     const auto line = reckoned(reading.orchard, chosen.names);

@@ -170,7 +170,7 @@ Findings check(const Request& request) {
 }
 
 Outcome run(const Request& request, const Run& lent) {
-    const auto reading = read_checked(request.book, request.as_of, lent);
+    const auto reading = read_checked_without_weather(request.book, request.as_of, lent);
     const auto& orchard = reading.orchard;
     const auto order = pedigree_order(orchard.accessions, orchard.blend_members);
     if (!order.loops.empty()) {

@@ -1,8 +1,11 @@
 // SPDX-License-Identifier: MIT
 #include "pipward/operation/read_checked.h"
 
+#include <algorithm>
+#include <array>
 #include <set>
 #include <string>
+#include <string_view>
 
 namespace pipward {
 
@@ -35,20 +38,46 @@ void leave_out_misdated(Orchard& orchard, Day present) {
     std::erase_if(orchard.bloom_notes, [&](const BloomNote& note) { return misdated.contains(note.fid); });
 }
 
-}  // namespace
+constexpr std::array<std::string_view, 3> weather_tables{"station", "weather_day", "bloom_note"};
 
-BookReading read_checked(const BookName& book, Day as_of, const Run& lent) {
+struct CheckedReading {
+    BookReading reading;
+    Day present;
+};
+
+CheckedReading read_and_check(const BookName& book, Day as_of, const Run& lent) {
     lent.step(0.0, say("Reading the book"));
     auto reading = read_book(book.location);
     lent.step(0.05, say("Checking the book"));
     const Day present = present_of(reading.orchard, as_of);
     const auto more = check_orchard(reading.orchard, present, unread_in(reading.findings));
     reading.findings.insert(reading.findings.end(), more.begin(), more.end());
+    return {std::move(reading), present};
+}
+
+void expect_no_errors(BookReading& reading) {
     if (has_errors(reading.findings)) {
         throw Error(Trouble::input, std::move(reading.findings));
     }
+}
+
+}  // namespace
+
+BookReading read_checked(const BookName& book, Day as_of, const Run& lent) {
+    auto [reading, present] = read_and_check(book, as_of, lent);
+    expect_no_errors(reading);
     leave_out_misdated(reading.orchard, present);
-    return reading;
+    return std::move(reading);
+}
+
+BookReading read_checked_without_weather(const BookName& book, Day as_of, const Run& lent) {
+    auto [reading, present] = read_and_check(book, as_of, lent);
+    std::erase_if(reading.findings, [](const Finding& finding) {
+        return std::ranges::find(weather_tables, finding.table) != weather_tables.end();
+    });
+    expect_no_errors(reading);
+    leave_out_misdated(reading.orchard, present);
+    return std::move(reading);
 }
 
 void write_results(const BookName& book, std::span<const Table> results, const Wording& wording) {

@@ -174,7 +174,7 @@ void keep(const Request& request, const std::vector<Planted>& planted, const Orc
 
 Outcome run(const Request& request, const Run& lent) {
     lent.step(0, say("Reading the book"));
-    const auto reading = read_checked(request.book, request.as_of, lent);
+    const auto reading = read_checked_without_weather(request.book, request.as_of, lent);
     if (request.undo) {
         return take_out(request, reading.orchard);
     }

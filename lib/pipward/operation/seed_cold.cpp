@@ -180,7 +180,7 @@ Finding not_in_cold(const LotCourse& course) {
 
 Outcome run(const Request& request, const Run& lent) {
     lent.step(0, say("Reading the book"));
-    const auto reading = read_checked(request.book, request.as_of, lent);
+    const auto reading = read_checked_without_weather(request.book, request.as_of, lent);
     const auto log = read_log(request);
     const auto courses = lot_courses(reading.orchard, request.as_of);
     Outcome outcome;

@@ -59,7 +59,7 @@ Sentence summary_of(const std::vector<CrossRow>& rows, const std::vector<LotRow>
 
 Outcome run(const Request& request, const Run& lent) {
     lent.step(0, say("Reading the book"));
-    const auto reading = read_checked(request.book, request.as_of, lent);
+    const auto reading = read_checked_without_weather(request.book, request.as_of, lent);
     const auto tallies = tally_crosses(reading.orchard, request.as_of);
     const auto courses = lot_courses(reading.orchard, request.as_of);
     const auto learned = learn(reading.orchard, request.as_of, {});

@@ -158,7 +158,7 @@ Finding not_counted_alike(const Trial& trial, const TrialPair& pair) {
 
 Outcome run(const Request& request, const Run& lent) {
     lent.step(0, say("Reading the book"));
-    const auto reading = read_checked(request.book, request.as_of, lent);
+    const auto reading = read_checked_without_weather(request.book, request.as_of, lent);
     auto trials = trials_of(reading.orchard, request.as_of);
     std::erase_if(trials,
                   [&](const Trial& trial) { return !request.cross.empty() && trial.cross != request.cross; });
