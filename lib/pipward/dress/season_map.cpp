@@ -20,7 +20,9 @@ const std::vector<GroupForm>& group_forms() {
     static const std::vector<GroupForm> forms{
         {say("Today's work"), true, {"field_task", "pollen_task", "cross_outlook"}},
         {say("Bloom"), true, {"bloom_window", "bloom_model", "bloom_skill"}},
-        {say("Trees"), true, {"tree_number", "first_fruit", "tree", "row_position", "tree_row", "block", "station"}},
+        {say("Trees"),
+         true,
+         {"tree_number", "first_fruit", "tree", "row_position", "tree_row", "block", "station"}},
     };
     return forms;
 }

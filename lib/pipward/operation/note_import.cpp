@@ -63,8 +63,9 @@ const std::vector<ColumnOf<JudgedLine>>& row_columns() {
 }
 
 TableShape row_shape() {
-    return shape_of<JudgedLine>({"note_rows", "Lines of the file", "What becomes of each line of the file.", false, {}},
-                                row_columns());
+    return shape_of<JudgedLine>(
+        {"note_rows", "Lines of the file", "What becomes of each line of the file.", false, {}},
+        row_columns());
 }
 
 std::ptrdiff_t count(const SheetImport& import, Verdict verdict) {

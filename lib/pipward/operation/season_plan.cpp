@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: MIT
 #include "pipward/operation/crossing_request.h"
 #include "pipward/operation/list.h"
-#include "pipward/operation/sheet_parameters.h"
 #include "pipward/operation/season_summary.h"
+#include "pipward/operation/sheet_parameters.h"
 #include "pipward/paper/season_sheet.h"
 
 namespace pipward {
