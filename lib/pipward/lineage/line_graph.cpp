@@ -4,44 +4,16 @@
 #include <algorithm>
 #include <set>
 
+#include "pipward/lineage/blend_mixtures.h"
+
 namespace pipward {
 namespace {
-
-using Members = std::map<std::string, std::map<std::string, double>>;  // shares by member by blend
-
-std::map<std::string, double> shares_of(const std::vector<const BlendMember*>& members) {
-    double told = 0;
-    double missing = 0;
-    for (const auto* member : members) {
-        told += member->share ? std::max(0.0, member->share->value) : 0;
-        missing += member->share ? 0 : 1;
-    }
-    const double each = missing > 0 ? std::max(0.0, 1 - told) / missing : 0;
-    std::map<std::string, double> shares;
-    for (const auto* member : members) {
-        const double share = member->share ? std::max(0.0, member->share->value) : each;
-        shares[member->member] += share / std::max(1.0, told);
-    }
-    return shares;
-}
-
-Members members_of(std::span<const BlendMember> blends) {
-    std::map<std::string, std::vector<const BlendMember*>> rows;
-    for (const auto& row : blends) {
-        rows[row.name].push_back(&row);
-    }
-    Members members;
-    for (const auto& [name, of_blend] : rows) {
-        members[name] = shares_of(of_blend);
-    }
-    return members;
-}
 
 // The graph in the order of the records, before it is sorted.
 class Written {
   public:
     Written(std::span<const Accession> accessions, std::span<const BlendMember> blends)
-        : members_(members_of(blends)) {
+        : members_(blend_mixtures(blends)) {
         for (const auto& accession : accessions) {
             if (number.try_emplace(accession.name, static_cast<int>(nodes.size())).second) {
                 nodes.push_back({accession.name, &accession, false});
@@ -87,7 +59,7 @@ class Written {
         return node;
     }
 
-    Members members_;
+    BlendMixtures members_;
 };
 
 // Places of the nodes with every parent before its children, founders in their own order; nodes on or behind

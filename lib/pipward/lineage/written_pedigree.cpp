@@ -5,43 +5,12 @@
 #include <optional>
 #include <set>
 
+#include "pipward/lineage/blend_mixtures.h"
+
 namespace pipward {
 namespace {
 
-using Mixture = std::map<std::string, double>;  // share of the gamete by name
-using Mixtures = std::map<std::string, Mixture>;
 using Records = std::map<std::string, const Accession*>;
-
-double share_of(const BlendMember& member, double when_missing) {
-    return member.share ? std::max(0.0, member.share->value) : when_missing;
-}
-
-Mixture mixture_of(const std::vector<const BlendMember*>& members) {
-    double told = 0;
-    int missing = 0;
-    for (const auto* member : members) {
-        told += share_of(*member, 0);
-        missing += member->share ? 0 : 1;
-    }
-    const double each = missing > 0 ? std::max(0.0, 1 - told) / missing : 0;
-    Mixture mixture;
-    for (const auto* member : members) {
-        mixture[member->member] += share_of(*member, each) / std::max(1.0, told);
-    }
-    return mixture;
-}
-
-Mixtures mixtures_of(std::span<const BlendMember> blends) {
-    std::map<std::string, std::vector<const BlendMember*>> members;
-    for (const auto& blend : blends) {
-        members[blend.name].push_back(&blend);
-    }
-    Mixtures mixtures;
-    for (const auto& [name, of_blend] : members) {
-        mixtures[name] = mixture_of(of_blend);
-    }
-    return mixtures;
-}
 
 bool is_diploid(const Accession& accession) {
     return accession.ploidy.value_or(2) == 2;
@@ -107,7 +76,7 @@ class Originals {
 class Writer {
   public:
     Writer(std::span<const Accession> accessions, std::span<const BlendMember> blends)
-        : blends_(mixtures_of(blends)), records_(records_of(accessions)), originals_(records_) {
+        : blends_(blend_mixtures(blends)), records_(records_of(accessions)), originals_(records_) {
         std::vector<const Accession*> first_records;
         for (const auto& accession : accessions) {
             if (records_.at(accession.name) == &accession) {
@@ -186,7 +155,7 @@ class Writer {
         return parents;
     }
 
-    Mixtures blends_;
+    BlendMixtures blends_;
     Records records_;
     Originals originals_;
 };

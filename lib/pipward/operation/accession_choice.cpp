@@ -7,6 +7,7 @@
 #include <set>
 
 #include "pipward/operation/complaint.h"
+#include "pipward/operation/listed_names.h"
 #include "pipward/operation/place_reading.h"
 #include "pipward/value/nearest.h"
 
@@ -15,23 +16,6 @@ namespace {
 
 constexpr std::size_t most_named = 500;
 constexpr std::size_t most_unnamed = 60;
-
-std::vector<std::string> listed(std::string_view text) {
-    constexpr std::string_view blank = " \t\r\n";
-    std::vector<std::string> names;
-    while (true) {
-        const auto end = text.find_first_of(",;\n");
-        const auto part = text.substr(0, end);
-        const auto first = part.find_first_not_of(blank);
-        if (first != std::string_view::npos) {
-            names.emplace_back(part.substr(first, part.find_last_not_of(blank) - first + 1));
-        }
-        if (end == std::string_view::npos) {
-            return names;
-        }
-        text.remove_prefix(end + 1);
-    }
-}
 
 // What a name of the list may stand for.
 class Names {
@@ -147,7 +131,7 @@ void refuse_too_many(const std::string& text, std::size_t count) {
 
 ChosenAccessions chosen_accessions(const Orchard& orchard, const std::string& text, Day as_of) {
     const Names names(orchard);
-    const auto asked = listed(text);
+    const auto asked = listed_names(text);
     if (asked.empty()) {
         auto chosen = unnamed(orchard, names, as_of);
         if (chosen.names.empty()) {

@@ -5,6 +5,9 @@
 #include <charconv>
 #include <set>
 
+#include "pipward/lineage/trait_descent.h"
+#include "pipward/operation/line_choice.h"
+
 namespace pipward {
 namespace {
 
@@ -66,24 +69,11 @@ std::optional<ShownTrait> parse_shown(std::string_view text) {
 }
 
 std::map<std::string, double> own_means(const Orchard& orchard, const std::string& trait, Day as_of) {
-    std::map<std::string_view, std::string> accession_of;
-    for (const auto& tree : orchard.trees) {
-        if (tree.accession) {
-            accession_of.emplace(tree.label, *tree.accession);
-        }
-    }
-    std::map<std::string, std::pair<double, int>> sums;
-    for (const auto& score : orchard.trait_scores) {
-        const auto found = accession_of.find(score.tree);
-        if (score.trait == trait && score.scored_on <= as_of && found != accession_of.end()) {
-            auto& [sum, number] = sums[found->second];
-            sum += score.score;
-            ++number;
-        }
-    }
     std::map<std::string, double> means;
-    for (const auto& [accession, sum] : sums) {
-        means.emplace(accession, sum.first / sum.second);
+    for (const auto& [accession, by_trait] : trait_means(orchard.trees, scores_until(orchard, as_of))) {
+        if (const auto found = by_trait.find(trait); found != by_trait.end()) {
+            means.emplace(accession, found->second.mean);
+        }
     }
     return means;
 }

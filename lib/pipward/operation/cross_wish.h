@@ -29,7 +29,7 @@ struct ShownTrait {
 /// "taste>=7" or "scab<=3".
 std::optional<ShownTrait> parse_shown(std::string_view text);
 
-/// Means of the scores of accessions' own trees, by accession.
+/// Means of the scores of accessions' own trees, by accession; each tree counts once.
 std::map<std::string, double> own_means(const Orchard& orchard, const std::string& trait, Day as_of);
 
 /// Who shows the trait: the accession itself, else its seed parent, else its pollen parent; nothing where

@@ -84,20 +84,6 @@ std::optional<std::string> accession_meant(const Orchard& orchard, const std::st
     return std::nullopt;
 }
 
-std::vector<std::string> listed_names(std::string_view text) {
-    std::vector<std::string> names;
-    while (!text.empty()) {
-        const auto end = std::min(text.find_first_of(",;"), text.size());
-        const auto part = text.substr(0, end);
-        const auto first = part.find_first_not_of(' ');
-        if (first != part.npos) {
-            names.emplace_back(part.substr(first, part.find_last_not_of(' ') - first + 1));
-        }
-        text.remove_prefix(std::min(end + 1, text.size()));
-    }
-    return names;
-}
-
 std::vector<TraitScore> scores_until(const Orchard& orchard, Day as_of) {
     std::vector<TraitScore> scores;
     std::ranges::copy_if(orchard.trait_scores, std::back_inserter(scores),

@@ -22,9 +22,6 @@ BookReading read_line(const std::string& location);
 std::optional<std::string> accession_meant(const Orchard& orchard, const std::string& who,
                                            const std::string& key, Findings& findings);
 
-/// "taste, scab" as names; none for empty text.
-std::vector<std::string> listed_names(std::string_view text);
-
 /// The scores given no later than a day.
 std::vector<TraitScore> scores_until(const Orchard& orchard, Day as_of);
 

@@ -9,6 +9,7 @@
 #include "pipward/operation/line_choice.h"
 #include "pipward/operation/line_tables.h"
 #include "pipward/operation/list.h"
+#include "pipward/operation/listed_names.h"
 #include "pipward/paper/line_drawing.h"
 #include "pipward/paper/page_svg.h"
 #include "pipward/paper/pdf.h"

@@ -6,6 +6,7 @@
 #include "pipward/operation/common_parameters.h"
 #include "pipward/operation/line_choice.h"
 #include "pipward/operation/list.h"
+#include "pipward/operation/listed_names.h"
 
 namespace pipward {
 namespace {

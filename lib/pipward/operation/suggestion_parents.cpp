@@ -8,6 +8,7 @@
 #include <set>
 
 #include "pipward/operation/complaint.h"
+#include "pipward/operation/listed_names.h"
 #include "pipward/operation/trait_values.h"
 #include "pipward/seed/cold_need.h"
 #include "pipward/value/nearest.h"
@@ -17,19 +18,6 @@ namespace {
 
 /// Less than this the scores tell nothing of an accession.
 constexpr double least_reliability = 0.005;
-
-std::vector<std::string> split_names(const std::string& text) {
-    std::vector<std::string> names;
-    for (std::size_t begin = 0; begin <= text.size();) {
-        const auto end = std::min(text.find(',', begin), text.size());
-        const auto first = text.find_first_not_of(' ', begin);
-        if (first < end) {
-            names.push_back(text.substr(first, text.find_last_not_of(' ', end - 1) - first + 1));
-        }
-        begin = end + 1;
-    }
-    return names;
-}
 
 std::set<std::string> living_accessions(const Orchard& orchard, Day as_of) {
     std::set<std::string> living;
@@ -78,7 +66,7 @@ std::string genus_of(const Accession& accession, const Orchard& orchard) {
 
 std::vector<ParentCandidate> candidates_of(const ParentWish& wish, const Orchard& orchard,
                                            Findings& findings) {
-    const auto names = wish.names.empty() ? usual_parents(orchard, wish.as_of) : split_names(wish.names);
+    const auto names = wish.names.empty() ? usual_parents(orchard, wish.as_of) : listed_names(wish.names);
     std::vector<ParentCandidate> candidates;
     std::set<std::string> taken;
     for (const auto& name : names) {
