@@ -84,6 +84,8 @@ Sentence say(fmt::format_string<const Fillings&...> form, const Fillings&... fil
 
 }  // namespace pipward::inline value
 
+// The reference knows no scope of another library.
+/// @cond
 template <>
 struct fmt::formatter<pipward::Sentence> : fmt::formatter<std::string_view> {
     template <class Context>
@@ -91,3 +93,4 @@ struct fmt::formatter<pipward::Sentence> : fmt::formatter<std::string_view> {
         return fmt::formatter<std::string_view>::format(sentence.text(), context);
     }
 };
+/// @endcond
