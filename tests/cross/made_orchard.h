@@ -17,11 +17,11 @@ inline Day day(const std::string& iso) {
 }
 
 /// A season at one temperature; chill gathers at half a portion a day.
-inline SeasonCurves even_curves(double mean_c) {
-    SeasonCurves curves;
+inline bloom::SeasonCurves even_curves(double mean_c) {
+    bloom::SeasonCurves curves;
     for (int i = 0; i < season_length; ++i) {
-        curves.ladder.push_back(i * (mean_c - ladder_base.degrees));
-        curves.degree_days.push_back(i * (mean_c - ladder_base.degrees));
+        curves.ladder.push_back(i * (mean_c - bloom::ladder_base.degrees));
+        curves.degree_days.push_back(i * (mean_c - bloom::ladder_base.degrees));
         curves.chill.push_back(0.5 * i);
         curves.mean_temperature.push_back(mean_c);
         curves.asymcur.push_back(i);
@@ -120,22 +120,22 @@ class MadeOrchard {
         throw std::runtime_error("no accession " + name);
     }
 
-    SeasonPlan plan(const CrossingAssumptions& assumptions = {}) {
+    cross::SeasonPlan plan(const cross::CrossingAssumptions& assumptions = {}) {
         forecast.trees.clear();
         for (std::size_t i = 0; i < orchard.trees.size(); ++i) {
             forecast.trees.push_back({&orchard.trees[i], window_of_tree_[i]});
         }
-        return plan_season(forecast, orchard, assumptions);
+        return cross::plan_season(forecast, orchard, assumptions);
     }
 
     Orchard orchard;
-    BloomForecast forecast;
+    bloom::BloomForecast forecast;
     double season_sd = 2;
     double own_sd = 1.5;
 
   private:
     void window(const std::string& name, double full_bloom, double offset) {
-        BloomWindow window;
+        bloom::BloomWindow window;
         window.accession = name;
         window.offset = {offset};
         window.full_bloom.assign(forecast.members.size(), full_bloom);
@@ -150,7 +150,7 @@ class MadeOrchard {
         forecast.windows.push_back(window);
     }
 
-    DayQuantiles quantiles(double middle, double spread) const {
+    bloom::DayQuantiles quantiles(double middle, double spread) const {
         return {forecast.day_of(middle - spread), forecast.day_of(middle), forecast.day_of(middle + spread)};
     }
 
@@ -168,17 +168,17 @@ class MadeOrchard {
 };
 
 /// Courses of one tree whose forecast is kept alive beside them.
-inline BloomCourses courses_at(double full_bloom, std::vector<double> mean_c = {11, 12, 13}) {
+inline cross::BloomCourses courses_at(double full_bloom, std::vector<double> mean_c = {11, 12, 13}) {
     static std::vector<std::unique_ptr<MadeOrchard>> kept;  // the courses point into the forecast
     kept.push_back(std::make_unique<MadeOrchard>("2026-03-01", std::move(mean_c)));
     kept.back()->accession({"Tree", full_bloom});
-    return bloom_courses(kept.back()->forecast, kept.back()->forecast.windows.front());
+    return cross::bloom_courses(kept.back()->forecast, kept.back()->forecast.windows.front());
 }
 
 /// The ways of one goal and donor, as the plan orders them.
-inline std::vector<CrossWay> ways_of(const SeasonPlan& plan, const std::string& cross,
-                                     const std::string& donor = {}) {
-    std::vector<CrossWay> found;
+inline std::vector<cross::CrossWay> ways_of(const cross::SeasonPlan& plan, const std::string& cross,
+                                            const std::string& donor = {}) {
+    std::vector<cross::CrossWay> found;
     for (const auto& way : plan.ways) {
         if (way.cross == cross && (donor.empty() || way.donor == donor)) {
             found.push_back(way);
@@ -187,8 +187,8 @@ inline std::vector<CrossWay> ways_of(const SeasonPlan& plan, const std::string& 
     return found;
 }
 
-inline CrossWay way_of(const SeasonPlan& plan, const std::string& cross, PollenWay way,
-                       const std::string& donor = {}) {
+inline cross::CrossWay way_of(const cross::SeasonPlan& plan, const std::string& cross, cross::PollenWay way,
+                              const std::string& donor = {}) {
     for (const auto& row : ways_of(plan, cross, donor)) {
         if (row.way == way) {
             return row;

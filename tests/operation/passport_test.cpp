@@ -13,7 +13,19 @@
 #include "pipward/operation/operation.h"
 #include "pipward/record/words.h"
 
-namespace pipward {
+namespace pipward::record {
+
+bool operator==(const Accession& a, const Accession& b) {
+    const auto key = [](const Accession& x) {
+        return std::tie(x.name, x.kind, x.seed_parent, x.pollen_parent, x.s_alleles, x.ploidy,
+                        x.seed_ripe_days, x.protected_until, x.species, x.sport_of);
+    };
+    return key(a) == key(b) && a.chill.has_value() == b.chill.has_value();
+}
+
+}  // namespace pipward::record
+
+namespace pipward::operation {
 namespace {
 
 using testing::SampleCopy;
@@ -74,26 +86,18 @@ Outcome exported(const std::string& book) {
     return run(book, "passport-export", {{"as-of", "2026-03-20"}});
 }
 
-bool operator==(const Accession& a, const Accession& b) {
-    const auto key = [](const Accession& x) {
-        return std::tie(x.name, x.kind, x.seed_parent, x.pollen_parent, x.s_alleles, x.ploidy,
-                        x.seed_ripe_days, x.protected_until, x.species, x.sport_of);
-    };
-    return key(a) == key(b) && a.chill.has_value() == b.chill.has_value();
-}
-
 TEST(Passport, OutOfABookAndIntoANewOneNothingIsLost) {
     NEED_SAMPLE();
     const SampleCopy sample;
     const auto csv = exported(sample.book()).files.at(0).content;
     const auto file = sample.put("passport.csv", csv);
     const auto fresh = sample.path("fresh.gpkg");
-    create_book(fresh, "EPSG:32632");
+    book::create_book(fresh, "EPSG:32632");
     const auto outcome = run(fresh, "passport-import", {{"passport-file", file}, {"write", "yes"}});
     EXPECT_FALSE(std::ranges::any_of(outcome.findings,
                                      [](const Finding& finding) { return finding.level != Level::note; }));
-    const auto before = read_book(sample.book()).orchard;
-    const auto after = read_tables(fresh, {"accession", "blend"}).orchard;
+    const auto before = book::read_book(sample.book()).orchard;
+    const auto after = book::read_tables(fresh, {"accession", "blend"}).orchard;
     ASSERT_EQ(after.accessions.size(), before.accessions.size());
     for (std::size_t i = 0; i < before.accessions.size(); ++i) {
         EXPECT_TRUE(after.accessions[i] == before.accessions[i]) << before.accessions[i].name;
@@ -144,7 +148,7 @@ TEST_F(Import, ShowsFirstAndWritesOnlyWhenToldSo) {
     EXPECT_EQ(sample.bytes(), before);
     const auto outcome = take(csv, true);
     EXPECT_TRUE(has(told(outcome), "no place for COLLSITE"));
-    const auto after = read_tables(sample.book(), {"accession"}).orchard.accessions.back();
+    const auto after = book::read_tables(sample.book(), {"accession"}).orchard.accessions.back();
     EXPECT_EQ(after.name, "Pellhurst");
     EXPECT_EQ(after.seed_parent, "Wrenlea");
     EXPECT_EQ(after.pollen_parent, "Owlcombe");
@@ -194,4 +198,4 @@ TEST_F(Import, RefusesAsAWhole) {
 }
 
 }  // namespace
-}  // namespace pipward
+}  // namespace pipward::operation

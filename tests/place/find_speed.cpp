@@ -9,7 +9,7 @@
 
 #include "pipward/place/tree_index.h"
 
-namespace pipward {
+namespace pipward::place {
 namespace {
 
 using Clock = std::chrono::steady_clock;
@@ -77,10 +77,11 @@ void measure(const TreeIndex& index, const Ask& ask) {
 }
 
 }  // namespace
-}  // namespace pipward
+}  // namespace pipward::place
 
 int main(int argc, char** argv) {
     using namespace pipward;
+    using namespace pipward::place;
     const int count = argc > 1 ? std::atoi(argv[1]) : 1'000'000;
     auto orchard = many_trees(count);
     const auto start = Clock::now();

@@ -3,10 +3,10 @@
 
 #include <array>
 
-namespace pipward {
+namespace pipward::book {
 namespace {
 
-std::vector<std::string_view> folded_words(const book::KnownWords& known) {
+std::vector<std::string_view> folded_words(const KnownWords& known) {
     std::vector<std::string_view> words;
     for (const auto& word : known) {
         words.emplace_back(word.folded);
@@ -63,4 +63,4 @@ std::span<const ChoiceWords> adopt_choices() {
     return choices;
 }
 
-}  // namespace pipward
+}  // namespace pipward::book

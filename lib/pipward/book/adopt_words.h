@@ -9,7 +9,7 @@
 #include "pipward/book/schema.h"
 
 /// The words by which people call what the book calls otherwise, as plain data.
-namespace pipward {
+namespace pipward::book {
 
 /// A column that a user's field may go to. The three of the table "place" are not the book's: they are the
 /// coordinates of layers that have no geometry.
@@ -36,6 +36,4 @@ struct ChoiceWords {
 };
 std::span<const ChoiceWords> adopt_choices();
 
-using book::field_word;
-
-}  // namespace pipward
+}  // namespace pipward::book

@@ -3,7 +3,7 @@
 
 #include <fmt/format.h>
 
-namespace pipward {
+namespace pipward::book {
 
 void add_record(Orchard& orchard, const BookTable& table, const BookRow& row) {
     table.records.add(orchard, row);
@@ -44,4 +44,4 @@ std::string name_of(const BookTable& table, const BookRow& row) {
     return name.empty() ? fmt::format("fid {}", row.fid) : name;
 }
 
-}  // namespace pipward
+}  // namespace pipward::book

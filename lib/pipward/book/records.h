@@ -9,7 +9,7 @@
 #include "pipward/record/orchard.h"
 
 /// Rows of the schema into records and back, by the fields that the columns are bound to. Pure.
-namespace pipward {
+namespace pipward::book {
 
 /// Adds a row to the orchard. Its required cells are known, and check_cell() has nothing against any.
 void add_record(Orchard& orchard, const BookTable& table, const BookRow& row);
@@ -32,4 +32,4 @@ std::map<std::string, Cell> known_cells(const BookTable& table, const BookRow& r
 /// The row as people name it: its key, or "fid 12" where it has none or a part of it is unknown.
 std::string name_of(const BookTable& table, const BookRow& row);
 
-}  // namespace pipward
+}  // namespace pipward::book

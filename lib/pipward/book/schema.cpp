@@ -6,10 +6,10 @@
 
 #include "pipward/book/detail/schema_groups.h"
 
-namespace pipward {
+namespace pipward::book {
 
 std::span<const BookTable> book_tables() {
-    using namespace book::detail;
+    using namespace detail;
     static const std::vector<BookTable> tables{block_table(),      tree_row_table(),    station_table(),
                                                accession_table(),  blend_table(),       tree_table(),
                                                bloom_note_table(), weather_day_table(), cross_goal_table(),
@@ -61,4 +61,4 @@ Sentence to_text(GeometryKind kind) {
     return say("none");
 }
 
-}  // namespace pipward
+}  // namespace pipward::book

@@ -17,7 +17,7 @@
 /// The schema of the orchard book as data, each column bound to the field of the record that it fills.
 /// Creation, reading and writing, checks, pick lists, adoption by heading and the documentation all come from
 /// these tables: a column is added in its group of tables (schema_*.cpp) and in its record, nowhere else.
-namespace pipward {
+namespace pipward::book {
 
 enum class GeometryKind { none, point, line, polygon };
 
@@ -27,7 +27,7 @@ Sentence to_text(GeometryKind kind);
 struct Choice {
     std::string value;
     std::string meaning;
-    book::KnownWords known_as{};  ///< what people write instead: "mother" for "parent"
+    KnownWords known_as{};  ///< what people write instead: "mother" for "parent"
 };
 
 inline constexpr double no_upper_end = 1e9;  ///< stands where the trade sets none
@@ -67,7 +67,7 @@ enum class ColumnRole {
 /// A value of an open column that people call otherwise: "Malus domestica" is "apple" to them.
 struct UsualValue {
     std::string value;
-    book::KnownWords known_as{};
+    KnownWords known_as{};
 };
 
 /// How one field of a record is read and filled. The record is one of the column's table.
@@ -88,7 +88,7 @@ struct BookColumn {
     std::vector<Reference> references{};  ///< the name must answer to one of these; empty where free
     std::string_view initial{};           ///< what a new row gets, as SQL text; empty for unknown
     ColumnRole role = ColumnRole::text;
-    book::KnownWords known_as{};      ///< headings of people's own files, besides name and label
+    KnownWords known_as{};            ///< headings of people's own files, besides name and label
     std::vector<UsualValue> usual{};  ///< of an open column
     Sentence refers_to{};             ///< what its names are names of, in a sentence: "accession or blend"
     std::string_view passport{};      ///< the MCPD descriptor that tells it, or a part of it; empty for none
@@ -164,4 +164,4 @@ std::span<const std::string_view> result_table_names();
 /// it; nothing where it is fine. `table` and `row` of the finding are left to the caller.
 std::optional<Finding> check_cell(const BookColumn& column, const Cell& value);
 
-}  // namespace pipward
+}  // namespace pipward::book

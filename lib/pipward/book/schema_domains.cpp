@@ -5,20 +5,20 @@
 #include "pipward/record/words.h"
 #include "pipward/value/bbch.h"
 
-namespace pipward {
+namespace pipward::book {
 namespace {
 
-using enum book::Language;
+using enum Language;
 
 /// The choices of a list, and what people write instead of them.
 struct Choices {
     std::vector<Choice> all;
 
-    Choices&& called(std::string_view value, book::Language language,
+    Choices&& called(std::string_view value, Language language,
                      const std::vector<std::string_view>& words) && {
         for (auto& choice : all) {
             if (choice.value == value) {
-                book::add_words(choice.known_as, language, words);
+                add_words(choice.known_as, language, words);
             }
         }
         return std::move(*this);
@@ -135,4 +135,4 @@ const FieldDomain* find_domain(std::string_view name) {
     return found == domains.end() ? nullptr : &*found;
 }
 
-}  // namespace pipward
+}  // namespace pipward::book

@@ -4,7 +4,7 @@
 
 #include "pipward/book/schema.h"
 
-namespace pipward {
+namespace pipward::book {
 namespace {
 
 template <class Matches>
@@ -15,12 +15,12 @@ const BookColumn* only_column(const BookTable& table, const Matches& matches) {
 
 template <class Values>
 const typename Values::value_type* value_called(const Values& values, std::string_view text) {
-    const auto wanted = book::field_word(text);
-    auto found = std::ranges::find_if(
-        values, [&](const auto& known) { return book::field_word(known.value) == wanted; });
+    const auto wanted = field_word(text);
+    auto found =
+        std::ranges::find_if(values, [&](const auto& known) { return field_word(known.value) == wanted; });
     if (found == values.end()) {
-        found = std::ranges::find_if(
-            values, [&](const auto& known) { return book::is_called(known.known_as, wanted); });
+        found = std::ranges::find_if(values,
+                                     [&](const auto& known) { return is_called(known.known_as, wanted); });
     }
     return found == values.end() ? nullptr : &*found;
 }
@@ -28,20 +28,19 @@ const typename Values::value_type* value_called(const Values& values, std::strin
 }  // namespace
 
 const BookColumn* column_headed(const BookTable& table, std::string_view heading) {
-    const auto wanted = book::heading_word(heading);
+    const auto wanted = heading_word(heading);
     if (wanted.empty()) {
         return nullptr;
     }
-    if (const auto* named = only_column(
-            table, [&](const BookColumn& column) { return book::field_word(column.name) == wanted; })) {
+    if (const auto* named =
+            only_column(table, [&](const BookColumn& column) { return field_word(column.name) == wanted; })) {
         return named;
     }
     if (const auto* labelled = only_column(
-            table, [&](const BookColumn& column) { return book::field_word(column.label) == wanted; })) {
+            table, [&](const BookColumn& column) { return field_word(column.label) == wanted; })) {
         return labelled;
     }
-    return only_column(table,
-                       [&](const BookColumn& column) { return book::is_called(column.known_as, wanted); });
+    return only_column(table, [&](const BookColumn& column) { return is_called(column.known_as, wanted); });
 }
 
 const Choice* choice_called(const FieldDomain& domain, std::string_view text) {
@@ -57,4 +56,4 @@ std::string as_stored(const BookColumn& column, std::string_view text) {
     return usual == nullptr ? std::string(text) : usual->value;
 }
 
-}  // namespace pipward
+}  // namespace pipward::book

@@ -2,12 +2,13 @@
 #include "pipward/clock/degree_day_rules.h"
 
 #include <fmt/format.h>
+#include <array>
 
 #include <algorithm>
 
 #include "pipward/value/finding.h"
 
-namespace pipward {
+namespace pipward::clock {
 namespace {
 
 [[noreturn]] void refuse(std::string field, Celsius lower, Celsius upper, Sentence message, Sentence remedy) {
@@ -71,4 +72,14 @@ DegreeDays double_degree_days_by(CurveMethod curve, DayRange today, Celsius next
            halved(degree_days_by(curve, {low, high}, thresholds));
 }
 
-}  // namespace pipward
+std::span<const Word<CutOff>> words(CutOff) {
+    static constexpr std::array table{
+        Word<CutOff>{CutOff::none, "none", "no upper threshold"},
+        Word<CutOff>{CutOff::horizontal, "horizontal", "above it the rate stays at its highest"},
+        Word<CutOff>{CutOff::intermediate, "intermediate", "above it the rate falls as fast as it rose"},
+        Word<CutOff>{CutOff::vertical, "vertical", "above it nothing develops"},
+    };
+    return table;
+}
+
+}  // namespace pipward::clock

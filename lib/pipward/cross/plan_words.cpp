@@ -1,7 +1,9 @@
 // SPDX-License-Identifier: MIT
 #include "pipward/cross/plan.h"
 
-namespace pipward {
+#include <array>
+
+namespace pipward::cross {
 
 std::string_view to_text(PollenWay way) {
     switch (way) {
@@ -71,4 +73,12 @@ std::string_view to_text(FieldWork work) {
     return "unbag";
 }
 
-}  // namespace pipward
+std::span<const Word<Urgency>> words(Urgency) {
+    static constexpr std::array<Word<Urgency>, 4> all{{{Urgency::today, "today", "today"},
+                                                       {Urgency::this_week, "this-week", "this week"},
+                                                       {Urgency::later, "later", "later"},
+                                                       {Urgency::too_late, "too-late", "too late"}}};
+    return all;
+}
+
+}  // namespace pipward::cross

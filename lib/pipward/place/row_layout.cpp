@@ -2,11 +2,12 @@
 #include "pipward/place/row_layout.h"
 
 #include <fmt/format.h>
+#include <array>
 
 #include <algorithm>
 #include <cmath>
 
-namespace pipward {
+namespace pipward::place {
 namespace {
 
 /// What a surveyor's tape may be short by: a position at the very end of a row is still one.
@@ -163,4 +164,12 @@ std::optional<MapPoint> to_map(const GroundPoint& point, const ToEarth& to_earth
     return on_map;
 }
 
-}  // namespace pipward
+std::span<const Word<Side>> words(Side) {
+    static constexpr std::array table{
+        Word<Side>{Side::right, "right", "to the right of the line"},
+        Word<Side>{Side::left, "left", "to the left of the line"},
+    };
+    return table;
+}
+
+}  // namespace pipward::place

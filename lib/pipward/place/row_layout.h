@@ -9,9 +9,10 @@
 #include "pipward/place/ground_line.h"
 #include "pipward/record/orchard.h"
 #include "pipward/value/finding.h"
+#include "pipward/value/word.h"
 
 /// Rows and their numbered positions, laid out from surveyed points.
-namespace pipward {
+namespace pipward::place {
 
 enum class Side { right, left };
 
@@ -62,4 +63,7 @@ std::vector<GroundPoint> to_ground(std::span<const MapPoint> points, const ToEar
 /// The way back; nothing where a point cannot be drawn in that system.
 std::optional<MapPoint> to_map(const GroundPoint& point, const ToEarth& to_earth);
 
-}  // namespace pipward
+/// The sides as they are typed.
+std::span<const Word<Side>> words(Side);
+
+}  // namespace pipward::place

@@ -2,9 +2,10 @@
 #include "pipward/seed/planting.h"
 
 #include <algorithm>
+#include <array>
 #include <random>
 
-namespace pipward {
+namespace pipward::seed {
 namespace {
 
 struct Plot {
@@ -88,4 +89,13 @@ std::size_t places_needed(int seedlings, int check_every) {
     return place;
 }
 
-}  // namespace pipward
+std::span<const Word<PlantingOrder>> words(PlantingOrder) {
+    static constexpr std::array table{
+        Word<PlantingOrder>{PlantingOrder::together, "together", "each family in one run"},
+        Word<PlantingOrder>{PlantingOrder::mixed, "mixed",
+                            "families in short plots, in chance order, alike in "
+                            "every part of the rows"}};
+    return table;
+}
+
+}  // namespace pipward::seed

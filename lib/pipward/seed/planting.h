@@ -1,12 +1,15 @@
 // SPDX-License-Identifier: MIT
 #pragma once
 
+#include <span>
+#include "pipward/value/word.h"
+
 #include <cstdint>
 #include <string>
 #include <vector>
 
 /// Seedlings put in numbered places.
-namespace pipward {
+namespace pipward::seed {
 
 /// Seedlings of one cross that wait to be planted.
 struct Family {
@@ -43,4 +46,7 @@ std::vector<PlantedPlace> plan_planting(const std::vector<Family>& families, std
 /// Places that so many seedlings need with their checks.
 std::size_t places_needed(int seedlings, int check_every);
 
-}  // namespace pipward
+/// The orders of planting as they are typed.
+std::span<const Word<PlantingOrder>> words(PlantingOrder);
+
+}  // namespace pipward::seed

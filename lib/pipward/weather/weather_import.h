@@ -2,15 +2,17 @@
 #pragma once
 
 #include <optional>
+#include <span>
 #include <string>
 #include <string_view>
 #include <vector>
 
 #include "pipward/record/orchard.h"
 #include "pipward/value/finding.h"
+#include "pipward/value/word.h"
 
 /// What every reader of foreign weather files takes and gives.
-namespace pipward {
+namespace pipward::weather {
 
 enum class TemperatureUnit { celsius, fahrenheit, tenths_celsius };
 
@@ -51,4 +53,10 @@ struct WeatherImport {
 inline constexpr Celsius coldest_believable{-60};
 inline constexpr Celsius hottest_believable{60};
 
-}  // namespace pipward
+/// The units as they are typed.
+std::span<const Word<TemperatureUnit>> words(TemperatureUnit);
+
+/// The orders of a day as they are typed.
+std::span<const Word<DayFormat>> words(DayFormat);
+
+}  // namespace pipward::weather

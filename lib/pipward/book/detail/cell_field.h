@@ -1,14 +1,13 @@
 // SPDX-License-Identifier: MIT
 #pragma once
 
-#include <concepts>
-#include <optional>
 #include <string>
-#include <type_traits>
+#include <utility>
 
 #include "pipward/book/schema.h"
 #include "pipward/record/words.h"
 #include "pipward/value/bbch.h"
+#include "pipward/value/field_type.h"
 #include "pipward/value/quantity.h"
 #include "pipward/value/season.h"
 
@@ -61,26 +60,6 @@ bool read_cell(const Cell& cell, Share& value);
 bool read_cell(const Cell& cell, Celsius& value);
 bool read_cell(const Cell& cell, ChillPortions& value);
 
-/// An enum with a word table `words(Enum)`, as in record/words.h.
-template <class Field>
-concept Worded = std::is_enum_v<Field> && requires(Field field) {
-    words(field).front().meaning;
-};
-
-template <class Field>
-struct OptionalOf : std::false_type {
-    using Value = Field;
-};
-template <class Inner>
-struct OptionalOf<std::optional<Inner>> : std::true_type {
-    using Value = Inner;
-};
-template <class Field>
-using ValueOf = typename OptionalOf<Field>::Value;
-
-/// Exactly one of the types above: no conversion sneaks a float or a long in.
-template <class Field, class... Allowed>
-concept OneOf = (std::same_as<Field, Allowed> || ...);
 template <class Field>
 concept CellField = OneOf < ValueOf<Field>,
         std::string,
