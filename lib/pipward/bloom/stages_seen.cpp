@@ -8,6 +8,7 @@
 #include <tuple>
 
 #include "pipward/bloom/observation.h"
+#include "pipward/record/presence.h"
 
 namespace pipward {
 namespace {
@@ -74,20 +75,16 @@ Trees index_trees(const Orchard& orchard) {
     return trees;
 }
 
-bool lives_on(const Tree& tree, Day day) {
-    return !tree.removed_on || *tree.removed_on > day;
-}
-
 CelsiusStep mean_offset(const std::vector<const Tree*>& trees, const Station& station, Day day) {
     double steps = 0;
-    int living = 0;
+    int standing = 0;
     for (const auto* tree : trees) {
-        if (lives_on(*tree, day)) {
+        if (stands_on(*tree, day)) {
             steps += std::round(tree_offset(*tree, station).degrees / offset_step.degrees);
-            ++living;
+            ++standing;
         }
     }
-    return living > 0 ? offset_step * (std::round(steps / living) + 0.0) : CelsiusStep{};
+    return standing > 0 ? offset_step * (std::round(steps / standing) + 0.0) : CelsiusStep{};
 }
 
 const Tree* noted_tree(const BloomNote& note, const Trees& trees) {

@@ -5,6 +5,7 @@
 #include <map>
 
 #include "pipward/book/check.h"
+#include "pipward/record/presence.h"
 #include "pipward/value/season.h"
 
 namespace pipward {
@@ -20,7 +21,7 @@ constexpr int many_seedlings = 20000;
 struct Pedigree {
     AccessionByName accessions;
     Members members;
-    std::set<std::string> with_trees;  ///< accessions that have a living tree
+    std::set<std::string> with_trees;  ///< accessions that have a tree or are to have one
 };
 
 // The accession itself, or a blend's members.
@@ -102,7 +103,7 @@ Pedigree pedigree_of(const Orchard& orchard, Day as_of) {
         pedigree.members[member.name].push_back(member.member);
     }
     for (const auto& tree : orchard.trees) {
-        if (tree.accession && (!tree.removed_on || *tree.removed_on > as_of)) {
+        if (tree.accession && !removed_by(tree, as_of)) {
             pedigree.with_trees.insert(*tree.accession);
         }
     }

@@ -2,6 +2,7 @@
 #include <map>
 
 #include "pipward/book/check.h"
+#include "pipward/record/presence.h"
 
 namespace pipward {
 namespace {
@@ -42,12 +43,13 @@ void check_day(const BloomNote& noted, const TreeByLabel& trees, Day as_of, Find
 }  // namespace
 
 void check_tree_stands(const Whereabouts& place, const Tree& tree, Day day, Findings& findings) {
-    if (tree.planted_on && day < *tree.planted_on) {
+    if (!planted_by(tree, day)) {
         findings.push_back(
             warning(place, say("Tree {} was planted only on {}.", tree.label, to_iso(*tree.planted_on)),
                     say("Correct one of the two days.")));
     }
-    if (tree.removed_on && day > *tree.removed_on) {
+    // On the very day of its removal a tree may still be looked at.
+    if (removed_by(tree, day - 1)) {
         findings.push_back(warning(place,
                                    say("Tree {} was removed on {}.", tree.label, to_iso(*tree.removed_on)),
                                    say("Correct one of the two days.")));

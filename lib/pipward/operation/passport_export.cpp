@@ -7,6 +7,7 @@
 #include "pipward/operation/line_choice.h"
 #include "pipward/operation/list.h"
 #include "pipward/operation/passport_file.h"
+#include "pipward/record/presence.h"
 
 namespace pipward {
 namespace {
@@ -54,10 +55,6 @@ TableShape shape() {
         columns());
 }
 
-bool stood_on(const Tree& tree, Day day) {
-    return (!tree.planted_on || *tree.planted_on <= day) && (!tree.removed_on || *tree.removed_on > day);
-}
-
 PassportFacts facts_of(const Accession& accession, const Orchard& orchard, const Request& request) {
     PassportFacts facts;
     facts.institute = request.institute;
@@ -65,8 +62,8 @@ PassportFacts facts_of(const Accession& accession, const Orchard& orchard, const
         if (tree.accession != accession.name) {
             continue;
         }
-        facts.stands = facts.stands || stood_on(tree, request.as_of);
-        if (tree.planted_on && *tree.planted_on <= request.as_of) {
+        facts.stands = facts.stands || stands_on(tree, request.as_of);
+        if (tree.planted_on && planted_by(tree, request.as_of)) {
             facts.earliest = std::min(facts.earliest.value_or(*tree.planted_on), *tree.planted_on);
         }
     }

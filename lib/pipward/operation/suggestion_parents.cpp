@@ -10,6 +10,7 @@
 #include "pipward/operation/complaint.h"
 #include "pipward/operation/listed_names.h"
 #include "pipward/operation/trait_values.h"
+#include "pipward/record/presence.h"
 #include "pipward/seed/cold_need.h"
 #include "pipward/value/nearest.h"
 
@@ -22,7 +23,7 @@ constexpr double least_reliability = 0.005;
 std::set<std::string> living_accessions(const Orchard& orchard, Day as_of) {
     std::set<std::string> living;
     for (const auto& tree : orchard.trees) {
-        if (tree.accession && (!tree.removed_on || *tree.removed_on > as_of)) {
+        if (tree.accession && stands_on(tree, as_of)) {
             living.insert(*tree.accession);
         }
     }

@@ -22,6 +22,7 @@ struct Request {
     std::string scrap;
     std::string at;
     int limit = 20;
+    Day as_of;
 };
 
 struct FoundRow {
@@ -29,6 +30,7 @@ struct FoundRow {
     double score = 0;
     const Tree* tree = nullptr;
     Sentence address{};
+    Sentence status{};
     std::string lineage{};
     Sentence matched{};
     std::optional<LonLat> place{};
@@ -54,7 +56,7 @@ const std::vector<ColumnOf<FoundRow>>& found_columns() {
         {{"address", text, "", "Address", "Block, row and position in words."},
          [](const FoundRow& r) { return text_cell(r.address); }},
         {{"status", text, "", "Status", "Whether it stands, or when it was removed and why."},
-         [](const FoundRow& r) { return text_cell(standing_of(*r.tree)); }},
+         [](const FoundRow& r) { return text_cell(r.status); }},
         {{"distance_m", number, "m", "Distance", "From the standpoint, over the ground as on a map."},
          [](const FoundRow& r) { return r.way ? number_cell(r.way->distance.value, 1) : Cell{}; }},
         {{"bearing_deg", number, "degrees", "Bearing", "From the standpoint, clockwise from true north."},
@@ -101,7 +103,7 @@ Findings check(const Request& request) {
 
 /// Rows of the table from what was found; needs the index to live on.
 std::vector<FoundRow> rows_of(const TreeIndex& index, const std::vector<FoundTree>& found,
-                              const std::optional<LonLat>& from) {
+                              const std::optional<LonLat>& from, Day as_of) {
     const auto& orchard = index.orchard();
     const LineText lineages(orchard.accessions, orchard.blend_members);
     const ToEarth to_earth(orchard.crs);
@@ -110,6 +112,7 @@ std::vector<FoundRow> rows_of(const TreeIndex& index, const std::vector<FoundTre
         const auto& tree = orchard.trees[one.tree];
         FoundRow row{static_cast<int>(rows.size()) + 1, one.score, &tree};
         row.address = address_of(tree, orchard.rows);
+        row.status = standing_of(tree, as_of);
         row.lineage = lineages.of(tree.accession.value_or(""));
         row.matched = to_text(one.match);
         row.place = tree.at ? to_earth(*tree.at) : std::nullopt;
@@ -172,10 +175,10 @@ Outcome run(const Request& request, const Run& lent) {
     const auto stand = standpoint_of(index, from, outcome.findings);
     const auto limit = static_cast<std::size_t>(request.limit);
     const bool by_place = is_blank(request.scrap);
-    const auto found = !by_place ? index.find(request.scrap, limit, stand)
+    const auto found = !by_place ? index.find(request.scrap, limit, stand, request.as_of)
                        : stand   ? index.nearest(*stand, limit)
                                  : std::vector<FoundTree>{};
-    const auto rows = rows_of(index, found, from);
+    const auto rows = rows_of(index, found, from, request.as_of);
     if (rows.empty() && !by_place) {
         outcome.findings.push_back(not_found(index, request.scrap));
     }
@@ -208,7 +211,8 @@ std::unique_ptr<const Operation> tree_find() {
                             "bearings are told from there, and nearer trees come first among equals."),
                         parameter(&Request::limit, "limit", "Most trees",
                                   "How many trees to tell at the most.")
-                            .between(1, 1000)},
+                            .between(1, 1000),
+                        as_of_parameter(&Request::as_of)},
          .results = {found_shape()},
          .examples = {{"The fourth seedling of a cross.",
                        {{"book", "BOOK"}, {"scrap", "Tansy Lane x Wrenlea no. 4"}}},

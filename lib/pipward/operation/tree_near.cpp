@@ -25,6 +25,7 @@ struct Request {
     int limit = 10;
     Metres beside{1};
     double gap_weight = 0.1;
+    Day as_of;
 };
 
 struct SpotRow {
@@ -188,17 +189,18 @@ Sentence after_words(const NearSpots& near, const std::vector<double>& shares, c
     return joined(named, verbatim(", "));
 }
 
-Table near_table(const NearSpots& near, const Orchard& orchard, const MetrePlane& plane, int limit) {
+Table near_table(const NearSpots& near, const Orchard& orchard, const MetrePlane& plane,
+                 const Request& request) {
     constexpr double least = 0.0005;
     Table table{near_shape(), {}};
     for (const auto& spot : near.spots) {
         const int rank = static_cast<int>(table.rows.size()) + 1;
-        if (rank > limit || spot.probability < least) {
+        if (rank > request.limit || spot.probability < least) {
             break;
         }
         SpotRow row{rank, &spot, spot.tree ? &orchard.trees[*spot.tree] : nullptr};
         row.address = address_at(spot, orchard);
-        row.status = row.tree == nullptr ? say("no tree on record") : standing_of(*row.tree);
+        row.status = row.tree == nullptr ? say("no tree on record") : standing_of(*row.tree, request.as_of);
         table.rows.push_back(row_of(row, near_columns()));
         table.rows.back().at = row.tree == nullptr ? plane.back(spot.at) : *row.tree->at;
     }
@@ -264,7 +266,8 @@ Outcome run(const Request& request, const Run& lent) {
     if (!at) {
         throw Error(Trouble::input, std::move(outcome.findings));
     }
-    auto near = near_spots(orchard, {*at, request.accuracy, request.beside, request.gap_weight});
+    auto near =
+        near_spots(orchard, request.as_of, {*at, request.accuracy, request.beside, request.gap_weight});
     warn_of_distance(near, request, outcome.findings);
     const auto answers = parse_answers(request.answers).value_or(Answers{});
     for (const auto& key : weigh_answers(near, orchard, answers.by_key)) {
@@ -274,7 +277,7 @@ Outcome run(const Request& request, const Run& lent) {
              say("Take keys from the table of questions of the same place.")});
     }
     const auto questions = questions_about(near, orchard, answers.keys);
-    outcome.tables = {near_table(near, orchard, MetrePlane(orchard.crs, *at), request.limit),
+    outcome.tables = {near_table(near, orchard, MetrePlane(orchard.crs, *at), request),
                       question_table(near, questions, orchard)};
     outcome.crs = orchard.crs;
     outcome.summary = summary_of(near, questions, orchard);
@@ -306,7 +309,8 @@ std::vector<Bound<Request>> parameters() {
                       "How likely you stand at a gap, against a standing tree at the same distance.")
                 .in("of a tree's")
                 .between(0.001, 1.0)
-                .advanced()};
+                .advanced(),
+            as_of_parameter(&Request::as_of)};
 }
 
 }  // namespace

@@ -7,6 +7,8 @@
 #include <set>
 #include <string_view>
 
+#include "pipward/record/presence.h"
+
 namespace pipward {
 namespace {
 
@@ -118,9 +120,8 @@ void add_seedlings(const ByCross& crosses, const Orchard& orchard, Day as_of) {
     std::map<std::string_view, bool> standing;
     for (const auto& tree : orchard.trees) {
         const bool is_known = tree.accession && seedlings.contains(*tree.accession);
-        if (is_known && (!tree.planted_on || *tree.planted_on <= as_of)) {
-            const bool stands = !tree.removed_on || *tree.removed_on > as_of;
-            standing[*tree.accession] = standing[*tree.accession] || stands;
+        if (is_known && planted_by(tree, as_of)) {
+            standing[*tree.accession] = standing[*tree.accession] || stands_on(tree, as_of);
         }
     }
     for (const auto& [name, stands] : standing) {

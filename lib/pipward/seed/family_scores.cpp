@@ -7,6 +7,8 @@
 #include <set>
 #include <tuple>
 
+#include "pipward/record/presence.h"
+
 namespace pipward {
 namespace {
 
@@ -95,9 +97,8 @@ std::optional<double> own_mean(const std::map<std::string, Gathered>& own, const
 std::map<Parents, int> family_sizes(const Orchard& orchard, const Names& names, Day as_of) {
     std::map<Parents, std::set<std::string>> members;
     for (const auto& tree : orchard.trees) {
-        const bool was_there = !tree.planted_on || *tree.planted_on <= as_of;
         const auto parents = names.parents_of.find(tree.accession.value_or(""));
-        if (was_there && parents != names.parents_of.end()) {
+        if (planted_by(tree, as_of) && parents != names.parents_of.end()) {
             members[parents->second].insert(parents->first);
         }
     }

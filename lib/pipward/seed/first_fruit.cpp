@@ -4,6 +4,7 @@
 #include <algorithm>
 #include <map>
 
+#include "pipward/record/presence.h"
 #include "pipward/seed/cold_need.h"
 #include "pipward/seed/cross_tally.h"
 
@@ -112,18 +113,13 @@ void tell_years(FirstFruit& fruit, int year) {
     fruit.state = state_in(year, fruit);
 }
 
-bool stands(const Tree& tree, Day as_of) {
-    return tree.purpose == TreePurpose::seedling && (!tree.removed_on || *tree.removed_on > as_of) &&
-           (!tree.planted_on || *tree.planted_on <= as_of);
-}
-
 }  // namespace
 
 FirstFruits first_fruits(const Orchard& orchard, int year, Day as_of) {
     const auto index = index_of(orchard, as_of);
     FirstFruits all;
     for (const auto& tree : orchard.trees) {
-        if (!stands(tree, as_of)) {
+        if (tree.purpose != TreePurpose::seedling || !stands_on(tree, as_of)) {
             continue;
         }
         FirstFruit fruit;
