@@ -53,5 +53,17 @@ TEST(Presence, OneTreeMayFollowAnotherOnTheDayOnWhichItGoes) {
     EXPECT_TRUE(stand_together(tree_of("", ""), tree_of("2026-11-09", "")));
 }
 
+TEST(Pollen, IsInHandFromGatheringUntilItIsUsedUp) {
+    PollenLot lot;
+    lot.gathered_on = day("2025-05-02");
+    lot.used_up_on = day("2026-04-30");
+    EXPECT_FALSE(in_hand(lot, day("2025-05-01")));
+    EXPECT_TRUE(in_hand(lot, day("2025-05-02")));
+    EXPECT_TRUE(in_hand(lot, day("2026-04-29")));
+    EXPECT_FALSE(in_hand(lot, day("2026-04-30")));
+    lot.used_up_on.reset();
+    EXPECT_TRUE(in_hand(lot, day("2036-04-30")));
+}
+
 }  // namespace
 }  // namespace pipward

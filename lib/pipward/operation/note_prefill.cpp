@@ -90,7 +90,7 @@ std::vector<KnownCells> pollination_lines(const Orchard& orchard, Day as_of) {
 std::vector<KnownCells> pollen_test_lines(const Orchard& orchard, Day as_of) {
     std::vector<KnownCells> lines;
     for (const auto& lot : orchard.pollen_lots) {
-        if (lot.gathered_on <= as_of && !(lot.used_up_on && *lot.used_up_on <= as_of)) {
+        if (in_hand(lot, as_of)) {
             lines.push_back({{"lot", lot.code}});
         }
     }

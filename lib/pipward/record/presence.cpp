@@ -22,6 +22,10 @@ bool stands_on(const Tree& tree, Day day) {
     return planted_by(tree, day) && !removed_by(tree, day);
 }
 
+bool in_hand(const PollenLot& lot, Day day) {
+    return lot.gathered_on <= day && (!lot.used_up_on || *lot.used_up_on > day);
+}
+
 bool stand_together(const Tree& one, const Tree& other) {
     return !is_gone_before(one, other) && !is_gone_before(other, one);
 }

@@ -7,6 +7,7 @@
 #include <set>
 #include <string_view>
 
+#include "pipward/record/descent.h"
 #include "pipward/record/presence.h"
 
 namespace pipward {
@@ -110,10 +111,11 @@ void add_lots(const ByCross& crosses, const Orchard& orchard, Day as_of) {
 }
 
 void add_seedlings(const ByCross& crosses, const Orchard& orchard, Day as_of) {
+    const OrchardIndex book(orchard);
     std::map<std::string_view, CrossTally*> seedlings;
     for (const auto& accession : orchard.accessions) {
-        if (auto* tally = find(crosses, cross_of_seedling(accession, orchard.goals)); tally != nullptr) {
-            seedlings.emplace(accession.name, tally);
+        if (const auto* goal = cross_of_seedling(book, accession)) {
+            seedlings.emplace(accession.name, find(crosses, goal->code));
         }
     }
     // A seedling that was grafted stands on several trees and is still one seedling.
@@ -172,18 +174,6 @@ std::optional<SeedStep> failed_at(const CrossTally& tally) {
         }
     }
     return std::nullopt;
-}
-
-std::string cross_of_seedling(const Accession& seedling, const std::vector<CrossGoal>& goals) {
-    for (const auto& goal : goals) {
-        const bool named = seedling.name.starts_with(goal.code) && seedling.name.size() > goal.code.size() &&
-                           seedling.name[goal.code.size()] == '-';
-        if (named && seedling.seed_parent == goal.seed_parent &&
-            seedling.pollen_parent == goal.pollen_parent) {
-            return goal.code;
-        }
-    }
-    return {};
 }
 
 }  // namespace pipward
