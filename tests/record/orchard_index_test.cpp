@@ -40,9 +40,7 @@ struct MadeIndex : ::testing::Test {
         orchard.stations = {{1, "Home", Metres{500}, {}, {}}};
         orchard.goals = {{1, "26-01", {2026}, "Red", "Mix", 100, {}, {}}};
         orchard.pollen_lots.emplace_back().code = "P1";
-        orchard.pollen_tests = {{1, "P1", day("2026-04-21"), 100, 60}, {2, "P1", day("2026-04-28"), 100, 50}};
         orchard.pollinations = {work("26-01-a", "2026-04-25"), work("26-01-a", "2026-04-27")};
-        orchard.fruits = {{1, "26-01-a", day("2026-09-01"), 12, {}, {}, {}}};
         orchard.seed_lots.emplace_back().code = "S1";
     }
     Orchard orchard;
@@ -69,22 +67,16 @@ TEST_F(MadeIndex, GivesNothingWhereTheBookHasNoSuchName) {
     EXPECT_EQ(index.row("Upper", "2"), nullptr);
     EXPECT_TRUE(index.trees_of("Blue").empty());
     EXPECT_TRUE(index.blend("Red").empty());
-    EXPECT_TRUE(index.pollinations_of("26-02-a").empty());
+    EXPECT_EQ(index.pollination("26-02-a"), nullptr);
 }
 
 TEST_F(MadeIndex, TakesTheFirstRowOfANameThatStandsTwice) {
     const OrchardIndex index(orchard);
     EXPECT_EQ(index.tree("T1"), orchard.trees.data());
     EXPECT_EQ(index.accession("Red"), orchard.accessions.data());
-}
-
-TEST_F(MadeIndex, GathersTheRowsOfAName) {
-    const OrchardIndex index(orchard);
-    EXPECT_EQ(index.pollinations_of("26-01-a").size(), 2U);
-    EXPECT_EQ(index.fruits_of("26-01-a").size(), 1U);
-    ASSERT_EQ(index.tests_of("P1").size(), 2U);
-    EXPECT_EQ(index.tests_of("P1")[1], &orchard.pollen_tests[1]);
-    EXPECT_EQ(index.trees_of("Red").size(), 2U);
+    EXPECT_EQ(index.pollination("26-01-a"), orchard.pollinations.data());
+    EXPECT_EQ(first_named(orchard.accessions, &Accession::name, "Red"), orchard.accessions.data());
+    EXPECT_EQ(first_named(orchard.accessions, &Accession::name, "Blue"), nullptr);
 }
 
 TEST_F(MadeIndex, TellsTheTreesThatStandOnTheDayAsked) {

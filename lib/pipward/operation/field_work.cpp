@@ -212,9 +212,10 @@ std::vector<FieldWorkItem> fruit_work(const std::vector<TagToPick>& tags, Day as
 }
 
 std::vector<FieldWorkItem> seed_work(const Orchard& orchard, Day as_of) {
+    const OrchardIndex book(orchard);
     std::vector<FieldWorkItem> items;
     for (const auto& tally : tally_crosses(orchard, as_of)) {
-        for (const auto& work : work_of_cross(tally, orchard, as_of)) {
+        for (const auto& work : work_of_cross(tally, book, as_of)) {
             if (work.work != SeedWork::pick) {
                 items.push_back(item_of(work, tally.goal->code));
             }

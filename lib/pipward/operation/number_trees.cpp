@@ -9,6 +9,7 @@
 #include <tuple>
 
 #include "pipward/operation/complaint.h"
+#include "pipward/record/name_index.h"
 #include "pipward/record/presence.h"
 
 namespace pipward {
@@ -216,7 +217,7 @@ Findings check_numbering(const NumberRequest& request) {
 }
 
 Numbering number_trees(const NumberRequest& request, const Orchard& orchard, Day as_of, Findings& findings) {
-    if (std::ranges::find(orchard.blocks, request.block, &Block::name) == orchard.blocks.end()) {
+    if (first_named(orchard.blocks, &Block::name, request.block) == nullptr) {
         throw Error(Trouble::input,
                     about_parameter("block", request.block, say("The book has no block of this name."),
                                     say("Correct it, or draw the block first.")));

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #pragma once
 
+#include <algorithm>
 #include <optional>
 #include <span>
 #include <string>
@@ -33,6 +34,14 @@ class ByName {
   private:
     std::unordered_map<std::string_view, const Row*> rows_;
 };
+
+/// The first row of a name, for somebody who asks once or whose rows grow as he asks. Null where there is
+/// none.
+template <class Row>
+const Row* first_named(const std::vector<Row>& rows, std::string Row::*name, std::string_view wanted) {
+    const auto found = std::ranges::find(rows, wanted, name);
+    return found == rows.end() ? nullptr : &*found;
+}
 
 /// Every row of a name, in the order of the table; rows without one are left out.
 template <class Row>

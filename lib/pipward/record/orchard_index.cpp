@@ -31,12 +31,10 @@ OrchardIndex::OrchardIndex(const Orchard& orchard)
       stations_(orchard.stations, &Station::name),
       goals_(orchard.goals, &CrossGoal::code),
       pollen_lots_(orchard.pollen_lots, &PollenLot::code),
+      pollinations_(orchard.pollinations, &Pollination::tag),
       seed_lots_(orchard.seed_lots, &SeedLot::code),
       trees_of_(orchard.trees, &Tree::accession),
-      blends_(orchard.blend_members, &BlendMember::name),
-      tests_(orchard.pollen_tests, &PollenTest::lot),
-      pollinations_(orchard.pollinations, &Pollination::tag),
-      fruits_(orchard.fruits, &Fruit::tag) {
+      blends_(orchard.blend_members, &BlendMember::name) {
     for (const auto& row : orchard.rows) {
         rows_.try_emplace({row.block, row.name}, &row);
     }
@@ -77,10 +75,6 @@ std::vector<DonorShare> OrchardIndex::donors(std::string_view name) const {
         donors.push_back({members[i]->member, shares[i]});
     }
     return donors;
-}
-
-std::span<const Pollination* const> OrchardIndex::pollinations_of(std::string_view tag) const {
-    return pollinations_.find(tag);
 }
 
 }  // namespace pipward::inline record

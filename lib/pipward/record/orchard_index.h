@@ -40,6 +40,8 @@ class OrchardIndex {
     const Station* station(std::string_view name) const { return stations_.find(name); }
     const CrossGoal* goal(std::string_view code) const { return goals_.find(code); }
     const PollenLot* pollen_lot(std::string_view code) const { return pollen_lots_.find(code); }
+    /// The first work on the flowers of a tag, which may be worked again.
+    const Pollination* pollination(std::string_view tag) const { return pollinations_.find(tag); }
     const SeedLot* seed_lot(std::string_view code) const { return seed_lots_.find(code); }
 
     /// Every tree that the accession ever had or is to have.
@@ -55,11 +57,6 @@ class OrchardIndex {
     /// Who the pollen of that name comes from: the members of a blend, else the name itself.
     std::vector<DonorShare> donors(std::string_view name) const;
 
-    std::span<const PollenTest* const> tests_of(std::string_view lot) const { return tests_.find(lot); }
-    /// Every time that the flowers of a tag were worked.
-    std::span<const Pollination* const> pollinations_of(std::string_view tag) const;
-    std::span<const Fruit* const> fruits_of(std::string_view tag) const { return fruits_.find(tag); }
-
   private:
     const Orchard* orchard_;
     ByName<Block> blocks_;
@@ -69,12 +66,10 @@ class OrchardIndex {
     ByName<Station> stations_;
     ByName<CrossGoal> goals_;
     ByName<PollenLot> pollen_lots_;
+    ByName<Pollination> pollinations_;
     ByName<SeedLot> seed_lots_;
     GroupedByName<Tree> trees_of_;
     GroupedByName<BlendMember> blends_;
-    GroupedByName<PollenTest> tests_;
-    GroupedByName<Pollination> pollinations_;
-    GroupedByName<Fruit> fruits_;
 };
 
 }  // namespace pipward::inline record
