@@ -11,7 +11,7 @@
 #include "pipward/book/book.h"
 #include "pipward/operation/operation.h"
 
-namespace pipward {
+namespace pipward::operation {
 namespace {
 
 const std::string tree = "LO-02-02";  // of Tansy Lane, between two others of it
@@ -98,7 +98,7 @@ std::string status_found(const Entered& book, const std::string& day) {
 }
 
 std::string status_near(const Entered& book, const std::string& day) {
-    const auto orchard = read_book(book.sample.book()).orchard;
+    const auto orchard = book::read_book(book.sample.book()).orchard;
     const auto at = *std::ranges::find(orchard.trees, tree, &Tree::label)->at;
     const auto table =
         book.run("tree-near",
@@ -170,7 +170,7 @@ TEST(SeasonPlan, SendsNobodyToTreesThatAreNotPlantedYet) {
             ->run({{"book", sample.book()}, {"as-of", "2026-03-20"}, {"method", "mean_day"}, {"write", "no"}},
                   {});
     std::set<std::string> to_come;
-    for (const auto& one : read_book(sample.book()).orchard.trees) {
+    for (const auto& one : book::read_book(sample.book()).orchard.trees) {
         if (one.accession == "Quillet" || one.accession == "Amberwell") {
             to_come.insert(one.label);
         }
@@ -195,4 +195,4 @@ TEST(SeasonPlan, SendsNobodyToTreesThatAreNotPlantedYet) {
 }
 
 }  // namespace
-}  // namespace pipward
+}  // namespace pipward::operation

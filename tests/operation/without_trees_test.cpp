@@ -9,7 +9,7 @@
 #include "pipward/book/book.h"
 #include "pipward/operation/operation.h"
 
-namespace pipward {
+namespace pipward::operation {
 namespace {
 
 /// The sample with its trees taken away and their notes written of their accessions.
@@ -45,7 +45,7 @@ TEST(ABookWithoutTrees, HasItsBloomForetoldFromItsNotesAtTheStationsHeight) {
     NEED_SAMPLE();
     const TreelessBook book;
     const auto table = book.run("bloom-forecast", {{"write", "no"}}).tables.front();
-    const auto accessions = read_book(book.sample.book()).orchard.accessions;
+    const auto accessions = book::read_book(book.sample.book()).orchard.accessions;
     EXPECT_EQ(table.rows.size(), accessions.size());
     int by_own_notes = 0;
     for (std::size_t row = 0; row < table.rows.size(); ++row) {
@@ -95,4 +95,4 @@ TEST(ABookWithoutTrees, IsPlannedForWithNoWay) {
 }
 
 }  // namespace
-}  // namespace pipward
+}  // namespace pipward::operation

@@ -9,7 +9,7 @@
 #include "pipward/place/row_stands.h"
 #include "place/made_trees.h"
 
-namespace pipward {
+namespace pipward::place {
 namespace {
 
 const Day today = make_day({2026, 3, 20}).value();
@@ -257,4 +257,4 @@ TEST(RowStands, FillMissingPositionsEvenlyAndTakeTheStandingTree) {
 }
 
 }  // namespace
-}  // namespace pipward
+}  // namespace pipward::place

@@ -8,7 +8,7 @@
 
 #include "place/made_trees.h"
 
-namespace pipward {
+namespace pipward::place {
 namespace {
 
 const TreeIndex& made_index() {
@@ -253,4 +253,4 @@ TEST(TreeIndex, GivesTheSameTwice) {
 }
 
 }  // namespace
-}  // namespace pipward
+}  // namespace pipward::place

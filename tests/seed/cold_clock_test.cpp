@@ -6,7 +6,7 @@
 #include "pipward/seed/cold_credit.h"
 #include "pipward/seed/cold_need.h"
 
-namespace pipward {
+namespace pipward::seed {
 namespace {
 
 Day day_of(const char* iso) {
@@ -91,4 +91,4 @@ TEST(ColdNeed, TakesTheGenusWhereTheSpeciesIsNotListed) {
 }
 
 }  // namespace
-}  // namespace pipward
+}  // namespace pipward::seed

@@ -10,7 +10,7 @@
 #include "pipward/bloom/observation.h"
 #include "pipward/record/orchard_index.h"
 
-namespace pipward {
+namespace pipward::bloom {
 namespace {
 
 CelsiusStep whole_steps(double degrees) {
@@ -137,4 +137,4 @@ StagesReport stages_seen(const Orchard& orchard, const Station& station, Hemisph
     return report;
 }
 
-}  // namespace pipward
+}  // namespace pipward::bloom

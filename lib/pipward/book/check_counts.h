@@ -6,7 +6,7 @@
 #include "pipward/book/check.h"
 
 /// Inside of the room: what the rules on pollen and on seed have in common.
-namespace pipward {
+namespace pipward::book {
 
 template <class Number>
 void check_not_negative(const Whereabouts& place, Number number, Findings& findings) {
@@ -33,4 +33,4 @@ inline void check_not_future(const Whereabouts& place, Day day, Day as_of, Findi
     }
 }
 
-}  // namespace pipward
+}  // namespace pipward::book

@@ -5,7 +5,7 @@
 #include "pipward/book/check.h"
 #include "pipward/record/descent.h"
 
-namespace pipward {
+namespace pipward::book {
 namespace {
 
 using Crossed = std::map<std::string, const CrossGoal*>;  // by accession: the cross that it came from
@@ -120,4 +120,4 @@ void check_descent(const OrchardIndex& book, Findings& findings) {
     check_sports(book, findings);
 }
 
-}  // namespace pipward
+}  // namespace pipward::book

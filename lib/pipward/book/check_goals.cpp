@@ -8,7 +8,7 @@
 #include "pipward/record/presence.h"
 #include "pipward/value/season.h"
 
-namespace pipward {
+namespace pipward::book {
 namespace {
 
 // No orchard raises so many seedlings of one cross: a slip of the pen is likelier. Common practice, no
@@ -109,4 +109,4 @@ void check_goals(const OrchardIndex& book, const Names& names, Day as_of, Findin
     }
 }
 
-}  // namespace pipward
+}  // namespace pipward::book

@@ -2,7 +2,7 @@
 #include "pipward/book/check.h"
 #include "pipward/record/presence.h"
 
-namespace pipward {
+namespace pipward::book {
 namespace {
 
 void check_subject(const BloomNote& noted, const OrchardIndex& book, Findings& findings) {
@@ -57,4 +57,4 @@ void check_bloom_notes(const OrchardIndex& book, Day as_of, Findings& findings) 
     }
 }
 
-}  // namespace pipward
+}  // namespace pipward::book

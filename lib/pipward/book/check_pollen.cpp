@@ -3,7 +3,7 @@
 
 #include "pipward/book/check_counts.h"
 
-namespace pipward {
+namespace pipward::book {
 namespace {
 
 void check_tests(const OrchardIndex& book, Day as_of, Findings& findings) {
@@ -98,4 +98,4 @@ void check_pollen(const OrchardIndex& book, Day as_of, Findings& findings) {
     check_work(book, as_of, findings);
 }
 
-}  // namespace pipward
+}  // namespace pipward::book

@@ -3,7 +3,7 @@
 
 #include "pipward/book/check_counts.h"
 
-namespace pipward {
+namespace pipward::book {
 namespace {
 
 void check_fruit(const OrchardIndex& book, Day as_of, Findings& findings) {
@@ -86,4 +86,4 @@ void check_seed(const OrchardIndex& book, Day as_of, Findings& findings) {
     check_out(book, findings);
 }
 
-}  // namespace pipward
+}  // namespace pipward::book

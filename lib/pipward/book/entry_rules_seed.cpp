@@ -9,7 +9,7 @@
 #include "pipward/book/entry_rules.h"
 #include "pipward/record/name_index.h"
 
-namespace pipward {
+namespace pipward::book {
 namespace {
 
 std::vector<std::string> words_in(const std::string& text) {
@@ -105,4 +105,4 @@ void judge(const SproutCount& count, const Orchard& orchard, Findings& findings)
     }
 }
 
-}  // namespace pipward
+}  // namespace pipward::book

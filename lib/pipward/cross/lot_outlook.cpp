@@ -4,7 +4,7 @@
 #include <algorithm>
 #include <vector>
 
-namespace pipward {
+namespace pipward::cross {
 namespace {
 
 std::optional<double> flowers_in(const Stock& stock, const PollenLot& lot,
@@ -63,4 +63,4 @@ std::optional<LotOutlook> best_lot(const Stock& stock, const LotQuestion& questi
     return best;
 }
 
-}  // namespace pipward
+}  // namespace pipward::cross

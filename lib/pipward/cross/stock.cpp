@@ -6,16 +6,16 @@
 
 #include "pipward/record/presence.h"
 
-namespace pipward {
+namespace pipward::cross {
 namespace {
 
 // Parents before other trees, then by label.
-bool stands_before(const TreeBloom& a, const TreeBloom& b) {
+bool stands_before(const bloom::TreeBloom& a, const bloom::TreeBloom& b) {
     return std::tuple(a.tree->purpose != TreePurpose::parent, a.tree->label, a.tree->fid) <
            std::tuple(b.tree->purpose != TreePurpose::parent, b.tree->label, b.tree->fid);
 }
 
-void take_trees(Stock& stock, const BloomForecast& forecast) {
+void take_trees(Stock& stock, const bloom::BloomForecast& forecast) {
     for (const auto& bloom : forecast.trees) {
         stock.trees[forecast.windows[bloom.window].accession].push_back(bloom);
     }
@@ -74,7 +74,7 @@ void weigh_pollen(Stock& stock, const Orchard& orchard) {
 
 }  // namespace
 
-Stock stock_of(const Orchard& orchard, const BloomForecast& forecast) {
+Stock stock_of(const Orchard& orchard, const bloom::BloomForecast& forecast) {
     Stock stock;
     stock.as_of = forecast.as_of;
     take_trees(stock, forecast);
@@ -92,4 +92,4 @@ Milligrams pollen_per_flower(const Stock& stock, const std::string& donor, Milli
     return {stock.usual_pollen_per_flower_mg.value_or(otherwise.value)};
 }
 
-}  // namespace pipward
+}  // namespace pipward::cross

@@ -5,7 +5,7 @@
 
 #include "pipward/record/orchard_index.h"
 
-namespace pipward {
+namespace pipward::lineage {
 
 BlendMixtures blend_mixtures(std::span<const BlendMember> blends) {
     std::map<std::string, std::vector<const BlendMember*>> members;
@@ -22,4 +22,4 @@ BlendMixtures blend_mixtures(std::span<const BlendMember> blends) {
     return mixtures;
 }
 
-}  // namespace pipward
+}  // namespace pipward::lineage

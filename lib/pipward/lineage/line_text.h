@@ -8,7 +8,7 @@
 #include "pipward/record/orchard.h"
 #include "pipward/value/sentence.h"
 
-namespace pipward {
+namespace pipward::lineage {
 
 /// Lineages in one line, as breeders write them: seed parent first.
 class LineText {
@@ -28,4 +28,4 @@ class LineText {
     GroupedByName<BlendMember> blends_;
 };
 
-}  // namespace pipward
+}  // namespace pipward::lineage

@@ -6,7 +6,7 @@
 
 #include "pipward/record/name_index.h"
 
-namespace pipward {
+namespace pipward::lineage {
 namespace {
 
 struct Scores {
@@ -143,4 +143,4 @@ std::vector<TraitDescent> trait_descent(const LineGraph& graph, int node, const 
     return found;
 }
 
-}  // namespace pipward
+}  // namespace pipward::lineage

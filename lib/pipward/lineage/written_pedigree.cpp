@@ -8,7 +8,7 @@
 #include "pipward/lineage/blend_mixtures.h"
 #include "pipward/record/name_index.h"
 
-namespace pipward {
+namespace pipward::lineage {
 namespace {
 
 using Records = ByName<Accession>;
@@ -159,4 +159,4 @@ WrittenPedigree written_pedigree(std::span<const Accession> accessions, std::spa
     return Writer(accessions, blends).written;
 }
 
-}  // namespace pipward
+}  // namespace pipward::lineage

@@ -12,7 +12,7 @@
 #include "pipward/record/orchard_index.h"
 #include "pipward/value/nearest.h"
 
-namespace pipward {
+namespace pipward::operation {
 namespace {
 
 constexpr std::size_t most_named = 500;
@@ -162,4 +162,4 @@ ChosenAccessions chosen_accessions(const Orchard& orchard, const std::string& te
     return chosen;
 }
 
-}  // namespace pipward
+}  // namespace pipward::operation

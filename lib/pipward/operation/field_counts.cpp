@@ -6,10 +6,10 @@
 #include "pipward/record/descent.h"
 #include "pipward/seed/cross_tally.h"
 
-namespace pipward {
+namespace pipward::operation {
 namespace {
 
-std::optional<CrossCount> count_of(const CrossTally& tally, bool pear) {
+std::optional<lineage::CrossCount> count_of(const seed::CrossTally& tally, bool pear) {
     if (!tally.flowers.count || !tally.fruits.count || !tally.fruits.whole) {
         return std::nullopt;
     }
@@ -19,15 +19,15 @@ std::optional<CrossCount> count_of(const CrossTally& tally, bool pear) {
         return std::nullopt;
     }
     const int set = fruits > 0 && seed_counted ? std::min(fruits, *tally.sound_seed.count) : fruits;
-    return CrossCount{*tally.flowers.count, set};
+    return lineage::CrossCount{*tally.flowers.count, set};
 }
 
 }  // namespace
 
-std::map<PairOfParents, CrossCount> field_counts(const Orchard& orchard, Day as_of) {
+std::map<PairOfParents, lineage::CrossCount> field_counts(const Orchard& orchard, Day as_of) {
     const OrchardIndex book(orchard);
-    std::map<PairOfParents, CrossCount> counts;
-    for (const auto& tally : tally_crosses(orchard, as_of)) {
+    std::map<PairOfParents, lineage::CrossCount> counts;
+    for (const auto& tally : seed::tally_crosses(orchard, as_of)) {
         const bool pear = genus_of(book, tally.goal->seed_parent) == "Pyrus";
         if (const auto count = count_of(tally, pear); count && count->flowers > 0) {
             auto& sum = counts[{tally.goal->seed_parent, tally.goal->pollen_parent}];
@@ -38,4 +38,4 @@ std::map<PairOfParents, CrossCount> field_counts(const Orchard& orchard, Day as_
     return counts;
 }
 
-}  // namespace pipward
+}  // namespace pipward::operation

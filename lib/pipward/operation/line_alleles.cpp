@@ -8,7 +8,7 @@
 #include "pipward/operation/read_checked.h"
 #include "pipward/record/descent.h"
 
-namespace pipward {
+namespace pipward::operation {
 namespace {
 
 struct Request {
@@ -28,7 +28,7 @@ Finding contradiction_finding(const ContradictionRow& row) {
             row.accession,
             "s_alleles",
             row.alleles,
-            row.verdict == SContradiction::rejected_pollen
+            row.verdict == lineage::SContradiction::rejected_pollen
                 ? say("By its alleles it can only come of pollen that the style should have turned away.")
                 : say("Its alleles do not fit its recorded parents."),
             say("Check its parents and all three records; s_contradiction tells which allele is missing.")};
@@ -68,7 +68,7 @@ Rows rows_of(const Evidence& evidence, const std::vector<std::string>& names) {
 }
 
 Sentence summary_of(const ChosenAccessions& chosen, const Rows& rows) {
-    const auto told = [](const MatchRow& row) { return row.match != SMatch::unknown; };
+    const auto told = [](const MatchRow& row) { return row.match != lineage::SMatch::unknown; };
     auto words = say("{}: the match is known of {} of {} crosses.", chosen.which,
                      std::ranges::count_if(rows.matches, told), rows.matches.size());
     if (rows.not_crossed > 0) {
@@ -120,4 +120,4 @@ std::unique_ptr<const Operation> line_alleles() {
          .run = run});
 }
 
-}  // namespace pipward
+}  // namespace pipward::operation

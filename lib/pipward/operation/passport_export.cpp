@@ -10,7 +10,7 @@
 #include "pipward/record/orchard_index.h"
 #include "pipward/record/presence.h"
 
-namespace pipward {
+namespace pipward::operation {
 namespace {
 
 using enum CellType;
@@ -131,4 +131,4 @@ std::unique_ptr<const Operation> passport_export() {
          .run = run});
 }
 
-}  // namespace pipward
+}  // namespace pipward::operation

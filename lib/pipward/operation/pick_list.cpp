@@ -11,7 +11,7 @@
 #include "pipward/place/address.h"
 #include "pipward/record/orchard_index.h"
 
-namespace pipward {
+namespace pipward::operation {
 namespace {
 
 using enum CellType;
@@ -26,7 +26,7 @@ struct Request : SeasonRequest {
 
 struct Picking {
     std::optional<int> order{};  ///< in the walk; nothing for fruit that is not to be picked yet
-    TagToPick tag;
+    seed::TagToPick tag;
     const Tree* tree = nullptr;
     Sentence address{};
     Sentence state{};
@@ -67,7 +67,7 @@ const std::vector<ColumnOf<Picking>>& pick_columns() {
         {{"walked_m", number, "m", "Walked", "How far the walk is up to here."},
          [](const Picking& p) { return number_cell(p.walked, 1); }},
         {{"mind", text, "", "Mind", "What to take care of at this very piece."},
-         [](const Picking& p) { return text_cell(picking_caution(p.tag)); }},
+         [](const Picking& p) { return text_cell(seed::picking_caution(p.tag)); }},
     };
     return columns;
 }
@@ -82,7 +82,7 @@ TableShape pick_shape() {
         pick_columns());
 }
 
-Sentence state_of(const TagToPick& tag, Day as_of, Day last) {
+Sentence state_of(const seed::TagToPick& tag, Day as_of, Day last) {
     if (tag.days.to < as_of) {
         return say("late: pick at once what still hangs");
     }
@@ -93,7 +93,7 @@ Sentence state_of(const TagToPick& tag, Day as_of, Day last) {
                                  : say("let hang until {}", to_iso(tag.days.from));
 }
 
-Picking picking_of(const TagToPick& tag, const Request& request) {
+Picking picking_of(const seed::TagToPick& tag, const Request& request) {
     const Day last = request.as_of + (request.days - 1);
     Picking picking;
     picking.tag = tag;
@@ -107,7 +107,7 @@ void place(std::vector<Picking>& pickings, const SheetWalk& walk, const Orchard&
     for (auto& picking : pickings) {
         picking.tree = book.tree(picking.tag.work->tree);
         if (picking.tree != nullptr) {
-            picking.address = address_of(*picking.tree, orchard.rows);
+            picking.address = place::address_of(*picking.tree, orchard.rows);
         }
         const auto stop = std::ranges::find(walk.stops, picking.tree, &SheetWalk::Stop::tree);
         if (picking.now && stop != walk.stops.end()) {
@@ -120,7 +120,7 @@ void place(std::vector<Picking>& pickings, const SheetWalk& walk, const Orchard&
     });
 }
 
-WorkLine line_of(const Picking& picking) {
+paper::WorkLine line_of(const Picking& picking) {
     return {.title = say("Cross {}: pick the fruit", picking.tag.work->cross),
             .from = picking.tag.days.from,
             .to = picking.tag.days.to,
@@ -130,12 +130,13 @@ WorkLine line_of(const Picking& picking) {
             .with = {},
             .amount = picking.tag.work->flowers == 1 ? say("1 flower worked")
                                                      : say("{} flowers worked", picking.tag.work->flowers),
-            .mind = picking_caution(picking.tag),
+            .mind = seed::picking_caution(picking.tag),
             .write_down = say("fruits, sound and empty seed")};
 }
 
-WorkSheet sheet_of(const Request& request, const std::vector<Picking>& pickings, const SheetWalk& walk) {
-    WorkSheet sheet;
+paper::WorkSheet sheet_of(const Request& request, const std::vector<Picking>& pickings,
+                          const SheetWalk& walk) {
+    paper::WorkSheet sheet;
     sheet.title = say("Picking list");
     sheet.orchard_name = orchard_name(request.orchard, request.book);
     sheet.from = request.as_of;
@@ -149,7 +150,7 @@ WorkSheet sheet_of(const Request& request, const std::vector<Picking>& pickings,
         }
     }
     if (!sheet.at_trees.empty()) {
-        sheet.hazards = {Hazard::ladders, Hazard::sprays, Hazard::seeds};
+        sheet.hazards = {paper::Hazard::ladders, paper::Hazard::sprays, paper::Hazard::seeds};
     }
     return sheet;
 }
@@ -191,8 +192,8 @@ Outcome run(const Request& request, const Run& lent) {
     place(pickings, walk, orchard);
     Outcome outcome;
     outcome.tables = {table_of_pickings(pickings)};
-    outcome.files = {
-        {"pick-list.html", "text/html", work_sheet_html(sheet_of(request, pickings, walk), lent.wording)}};
+    outcome.files = {{"pick-list.html", "text/html",
+                      paper::work_sheet_html(sheet_of(request, pickings, walk), lent.wording)}};
     outcome.crs = orchard.crs;
     outcome.summary = summary_of(pickings, walk);
     outcome.findings = std::move(orchard_place.findings);
@@ -225,4 +226,4 @@ std::unique_ptr<const Operation> pick_list() {
          .run = run});
 }
 
-}  // namespace pipward
+}  // namespace pipward::operation

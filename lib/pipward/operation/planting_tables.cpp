@@ -4,7 +4,7 @@
 #include "pipward/operation/column_of.h"
 #include "pipward/record/descent.h"
 
-namespace pipward {
+namespace pipward::operation {
 namespace {
 
 using enum CellType;
@@ -97,4 +97,4 @@ Table new_trees(const std::vector<Planted>& planted, Day planted_on, const std::
     return table;
 }
 
-}  // namespace pipward
+}  // namespace pipward::operation

@@ -13,7 +13,7 @@
 #include "pipward/record/descent.h"
 #include "pipward/value/nearest.h"
 
-namespace pipward {
+namespace pipward::operation {
 namespace {
 
 /// Less than this the scores tell nothing of an accession.
@@ -53,7 +53,7 @@ std::vector<ParentCandidate> candidates_of(const ParentWish& wish, const Orchard
         if (accession == nullptr) {
             findings.push_back(unknown_name("parents", name, book.orchard()));
         } else if (taken.insert(name).second) {
-            ParentCandidate candidate;
+            cross::ParentCandidate candidate;
             candidate.name = name;
             candidate.ploidy = accession->ploidy;
             candidate.alleles = accession->s_alleles ? parse_s_alleles(*accession->s_alleles) : std::nullopt;
@@ -76,8 +76,8 @@ class Merits {
     Merits(const ParentWish& wish, const Orchard& orchard)
         : wish_(wish),
           orchard_(orchard),
-          order_(pedigree_order(orchard.accessions, orchard.blend_members)),
-          factors_(kinship_factors(order_.members)),
+          order_(lineage::pedigree_order(orchard.accessions, orchard.blend_members)),
+          factors_(lineage::kinship_factors(order_.members)),
           merits_(order_.members.size()) {}
 
     void add(const TraitWeight& weight, Findings& findings) {
@@ -97,7 +97,7 @@ class Merits {
         additive_variance_ += weight.weight * weight.weight * wish_.heritability;
     }
 
-    void tell(ParentCandidate& candidate) const {
+    void tell(cross::ParentCandidate& candidate) const {
         const auto found = order_.number.find(candidate.name);
         if (found == order_.number.end()) {
             return;
@@ -113,8 +113,8 @@ class Merits {
   private:
     const ParentWish& wish_;
     const Orchard& orchard_;
-    PedigreeOrder order_;
-    KinshipFactors factors_;
+    lineage::PedigreeOrder order_;
+    lineage::KinshipFactors factors_;
     std::vector<Merit> merits_;
     double additive_variance_ = 0;
 };
@@ -122,7 +122,7 @@ class Merits {
 void set_bar(SuggestionParents& parents, const ParentWish& wish, const Merits& merits,
              const OrchardIndex& book, Findings& findings) {
     if (!wish.better_than.empty()) {
-        ParentCandidate bar;
+        cross::ParentCandidate bar;
         bar.name = wish.better_than;
         merits.tell(bar);
         if (book.accession(bar.name) == nullptr) {
@@ -169,4 +169,4 @@ SuggestionParents suggestion_parents(const ParentWish& wish, const Orchard& orch
     return parents;
 }
 
-}  // namespace pipward
+}  // namespace pipward::operation

@@ -7,7 +7,7 @@
 #include "pipward/record/orchard_index.h"
 #include "pipward/value/nearest.h"
 
-namespace pipward {
+namespace pipward::operation {
 namespace {
 
 void refuse_unknown_trait(const Orchard& orchard, const std::string& trait, std::string_view key) {
@@ -33,7 +33,7 @@ Finding left_out(const TraitScore& score, Sentence why, Sentence remedy) {
     return {Level::warning, "trait_score", score.tree, "tree", score.tree, std::move(why), std::move(remedy)};
 }
 
-void add_score(TraitScores& scores, const PedigreeOrder& order, const std::string& accession,
+void add_score(lineage::TraitScores& scores, const lineage::PedigreeOrder& order, const std::string& accession,
                const TraitScore& score) {
     scores.of[accession].push_back(score.score);
     const auto member = order.number.find(accession);
@@ -48,8 +48,8 @@ void add_score(TraitScores& scores, const PedigreeOrder& order, const std::strin
 
 }  // namespace
 
-TraitScores scores_of(const Orchard& orchard, const PedigreeOrder& order, const std::string& trait, Day as_of,
-                      std::string_view key) {
+TraitScores scores_of(const Orchard& orchard, const lineage::PedigreeOrder& order, const std::string& trait,
+                      Day as_of, std::string_view key) {
     refuse_unknown_trait(orchard, trait, key);
     TraitScores scores;
     const OrchardIndex book(orchard);
@@ -71,8 +71,9 @@ TraitScores scores_of(const Orchard& orchard, const PedigreeOrder& order, const 
     return scores;
 }
 
-BreedingValues values_of(const TraitScores& scores, const KinshipFactors& factors, ScoreVariance variance,
-                         const std::string& trait, Day as_of, std::string_view key) {
+lineage::BreedingValues values_of(const TraitScores& scores, const lineage::KinshipFactors& factors,
+                                  lineage::ScoreVariance variance, const std::string& trait, Day as_of,
+                                  std::string_view key) {
     if (scores.records.size() < least_scores || scores.members.size() < least_accessions) {
         throw Error(Trouble::input,
                     about_parameter(
@@ -83,7 +84,7 @@ BreedingValues values_of(const TraitScores& scores, const KinshipFactors& factor
                             least_accessions),
                         say("Score more trees, or look at the scores themselves.")));
     }
-    auto values = breeding_values(factors, scores.records, variance);
+    auto values = lineage::breeding_values(factors, scores.records, variance);
     if (!values) {
         throw Error(Trouble::input,
                     about_parameter(std::string(key), trait, say("The equations cannot be solved."),
@@ -109,4 +110,4 @@ double score_variance(const TraitScores& scores) {
     return free > 0 ? squares / free : 0;
 }
 
-}  // namespace pipward
+}  // namespace pipward::operation

@@ -7,7 +7,7 @@
 
 #include "pipward/record/presence.h"
 
-namespace pipward {
+namespace pipward::place {
 
 void Hits::add(const Hit& hit) {
     auto& best = best_[hit.tree];
@@ -57,4 +57,4 @@ std::vector<Hit> Hits::ranked(const Orchard& orchard, std::size_t limit,
     return sorted;
 }
 
-}  // namespace pipward
+}  // namespace pipward::place

@@ -9,7 +9,7 @@
 #include "pipward/place/row_stands.h"
 #include "pipward/record/presence.h"
 
-namespace pipward {
+namespace pipward::place {
 namespace {
 
 constexpr double row_reach = 12.0;  // metres: a row farther aside is not beside this one
@@ -219,4 +219,4 @@ NearSpots near_spots(const Orchard& orchard, Day as_of, const NearWish& wish) {
     return Surroundings(orchard, as_of, wish).spots();
 }
 
-}  // namespace pipward
+}  // namespace pipward::place

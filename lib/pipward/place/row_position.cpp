@@ -10,7 +10,7 @@
 #include "pipward/place/row_layout.h"
 #include "pipward/record/presence.h"
 
-namespace pipward {
+namespace pipward::place {
 namespace {
 
 using Spot = std::tuple<std::string, std::string, int>;
@@ -119,4 +119,4 @@ std::vector<RowPosition> row_positions(const Orchard& orchard, Day as_of, Findin
     return positions;
 }
 
-}  // namespace pipward
+}  // namespace pipward::place

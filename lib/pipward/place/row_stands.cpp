@@ -3,7 +3,7 @@
 
 #include "pipward/record/presence.h"
 
-namespace pipward {
+namespace pipward::place {
 namespace {
 
 constexpr int longest_gap = 200;  // positions: more is a slip in a number, not a gap
@@ -44,4 +44,4 @@ std::vector<RowStand> stands_of(const TreeLine& line, const Orchard& orchard, Da
     return stands;
 }
 
-}  // namespace pipward
+}  // namespace pipward::place

@@ -6,7 +6,7 @@
 
 #include "pipward/place/tree_line.h"
 
-namespace pipward {
+namespace pipward::place {
 
 /// Inside of the room: a place in a row, with or without a tree.
 struct RowStand {
@@ -20,4 +20,4 @@ struct RowStand {
 /// one lie evenly between them. A tree stands by the day asked.
 std::vector<RowStand> stands_of(const TreeLine& line, const Orchard& orchard, Day as_of);
 
-}  // namespace pipward
+}  // namespace pipward::place

@@ -8,7 +8,7 @@
 
 #include "pipward/record/presence.h"
 
-namespace pipward {
+namespace pipward::place {
 namespace {
 
 Sentence with_note(const Sentence& words, const std::optional<std::string>& note) {
@@ -83,4 +83,4 @@ std::vector<TreeEvent> story_of(const Orchard& orchard, const Tree& tree, std::s
     return events;
 }
 
-}  // namespace pipward
+}  // namespace pipward::place

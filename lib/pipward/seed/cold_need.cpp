@@ -4,7 +4,7 @@
 #include <algorithm>
 #include <array>
 
-namespace pipward {
+namespace pipward::seed {
 namespace {
 
 constexpr std::string_view manual =
@@ -56,4 +56,4 @@ std::optional<ColdNeed> cold_need_of(std::string_view species) {
     return kin == needs.end() ? std::nullopt : std::optional{*kin};
 }
 
-}  // namespace pipward
+}  // namespace pipward::seed

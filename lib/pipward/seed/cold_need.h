@@ -5,7 +5,7 @@
 #include <span>
 #include <string_view>
 
-namespace pipward {
+namespace pipward::seed {
 
 /// How long the seed of a species must lie moist and cold before it will sprout.
 struct ColdNeed {
@@ -22,4 +22,4 @@ std::span<const ColdNeed> cold_needs();
 /// not.
 std::optional<ColdNeed> cold_need_of(std::string_view species);
 
-}  // namespace pipward
+}  // namespace pipward::seed

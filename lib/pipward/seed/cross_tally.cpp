@@ -10,7 +10,7 @@
 #include "pipward/record/descent.h"
 #include "pipward/record/presence.h"
 
-namespace pipward {
+namespace pipward::seed {
 namespace {
 
 constexpr std::array all_steps{SeedStep::worked,   SeedStep::fruits,  SeedStep::sound_seed, SeedStep::in_cold,
@@ -176,4 +176,4 @@ std::optional<SeedStep> failed_at(const CrossTally& tally) {
     return std::nullopt;
 }
 
-}  // namespace pipward
+}  // namespace pipward::seed

@@ -9,7 +9,7 @@
 #include "pipward/seed/lot_course.h"
 
 /// What became of each cross, step by step, as far as the book tells up to a day.
-namespace pipward {
+namespace pipward::seed {
 
 enum class SeedStep { worked, fruits, sound_seed, in_cold, sprouted, planted, alive };
 
@@ -44,4 +44,4 @@ std::vector<CrossTally> tally_crosses(const Orchard& orchard, Day as_of);
 /// The step at which a cross is known to have come to nothing: the first whose whole count is zero.
 std::optional<SeedStep> failed_at(const CrossTally& tally);
 
-}  // namespace pipward
+}  // namespace pipward::seed

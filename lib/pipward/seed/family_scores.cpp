@@ -10,7 +10,7 @@
 #include "pipward/record/orchard_index.h"
 #include "pipward/record/presence.h"
 
-namespace pipward {
+namespace pipward::seed {
 namespace {
 
 struct TreeScore {
@@ -132,4 +132,4 @@ std::vector<FamilyScores> family_scores(const Orchard& orchard, Day as_of) {
     return all;
 }
 
-}  // namespace pipward
+}  // namespace pipward::seed

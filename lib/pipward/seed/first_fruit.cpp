@@ -6,7 +6,7 @@
 
 #include "pipward/record/presence.h"
 
-namespace pipward {
+namespace pipward::seed {
 namespace {
 
 int year_of(Day day) {
@@ -122,4 +122,4 @@ FirstFruits first_fruits(const Orchard& orchard, int year, Day as_of) {
     return all;
 }
 
-}  // namespace pipward
+}  // namespace pipward::seed

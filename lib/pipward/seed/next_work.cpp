@@ -7,7 +7,7 @@
 #include "pipward/seed/cold_need.h"
 #include "pipward/seed/picking.h"
 
-namespace pipward {
+namespace pipward::seed {
 namespace {
 
 constexpr int days_to_wash = 28;
@@ -139,4 +139,4 @@ NextWork next_work(const CrossTally& tally, const OrchardIndex& book, Day as_of)
     return works.empty() ? NextWork{} : std::move(works.front());
 }
 
-}  // namespace pipward
+}  // namespace pipward::seed

@@ -9,7 +9,7 @@
 #include "pipward/seed/cross_tally.h"
 #include "pipward/value/sentence.h"
 
-namespace pipward {
+namespace pipward::seed {
 
 enum class SeedWork {
     pick,        ///< fruit of tagged branches
@@ -49,4 +49,4 @@ struct CrossColdNeed {
 };
 CrossColdNeed cold_need_of_cross(const CrossGoal& goal, const OrchardIndex& book);
 
-}  // namespace pipward
+}  // namespace pipward::seed

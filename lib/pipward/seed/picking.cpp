@@ -8,7 +8,7 @@
 
 #include "pipward/record/orchard_index.h"
 
-namespace pipward {
+namespace pipward::seed {
 namespace {
 
 /// The last work on each tag that still hangs.
@@ -70,4 +70,4 @@ Sentence picking_caution(const TagToPick& tag) {
     return {};
 }
 
-}  // namespace pipward
+}  // namespace pipward::seed

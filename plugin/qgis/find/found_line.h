@@ -18,6 +18,6 @@ struct FoundLine {
 
 /// From any thread. Of equals those that stand today come first, then the nearer ones where `from` is known.
 std::vector<FoundLine> found_lines(const BookIndex& index, const QString& scrap,
-                                   const std::optional<LonLat>& from, std::size_t limit);
+                                   const std::optional<place::LonLat>& from, std::size_t limit);
 
 }  // namespace pipward::desktop
