@@ -17,8 +17,6 @@
 
 namespace pipward::operation {
 
-std::span<const Word<place::Side>> words(place::Side);
-
 namespace {
 
 using enum CellType;
@@ -269,14 +267,6 @@ std::vector<Bound<Request>> parameters() {
 }
 
 }  // namespace
-
-std::span<const Word<place::Side>> words(place::Side) {
-    static constexpr std::array table{
-        Word<place::Side>{place::Side::right, "right", "to the right of the line"},
-        Word<place::Side>{place::Side::left, "left", "to the left of the line"},
-    };
-    return table;
-}
 
 std::unique_ptr<const Operation> row_lay() {
     return declare<Request>(
