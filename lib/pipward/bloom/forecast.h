@@ -71,8 +71,8 @@ double ladder_day(const SeasonCurves& curves, double full_day, DegreeDays after_
 /// others by what they tell of the season. A missing note tells nothing. Throws Error (input) without any
 /// past season to lend its remainder.
 BloomForecast forecast_bloom(const BloomModel& model, const weather::CurrentSeason& current, Day as_of,
-                             std::span<const weather::SeasonWeather> past, Latitude latitude, const Station& station,
-                             std::span<const Tree> trees, std::span<const Accession> accessions,
-                             std::span<const StageSeen> seen = {});
+                             std::span<const weather::SeasonWeather> past, Latitude latitude,
+                             const Station& station, std::span<const Tree> trees,
+                             std::span<const Accession> accessions, std::span<const StageSeen> seen = {});
 
 }  // namespace pipward::bloom

@@ -139,7 +139,7 @@ Table table_of_pages(const paper::FieldPlan& plan, const paper::FieldPages& page
 
 /// The same points in the order of a walk.
 std::vector<paper::Waypoint> route_of(const Orchard& orchard, std::span<const std::uint32_t> trees, Day as_of,
-                               const std::function<void(double)>& tell, Findings& findings) {
+                                      const std::function<void(double)>& tell, Findings& findings) {
     place::WalkWish wish;
     std::ranges::copy_if(trees, std::back_inserter(wish.trees),
                          [&](std::uint32_t i) { return stands_on(orchard.trees[i], as_of); });

@@ -92,8 +92,8 @@ paper::FieldMap map_of(const Orchard& orchard, std::span<const std::uint32_t> tr
     return map;
 }
 
-std::vector<paper::Waypoint> waypoints_of(const Orchard& orchard, std::span<const std::uint32_t> trees, Day as_of,
-                                   Findings& findings) {
+std::vector<paper::Waypoint> waypoints_of(const Orchard& orchard, std::span<const std::uint32_t> trees,
+                                          Day as_of, Findings& findings) {
     const place::ToEarth to_earth(orchard.crs);
     std::vector<paper::Waypoint> points;
     int without = 0;

@@ -20,7 +20,7 @@ paper::FieldMap map_of(const Orchard& orchard, std::span<const std::uint32_t> tr
 
 /// Those of the trees that stand on `as_of` as waypoints: label, address and accession. Trees whose place is
 /// not of the earth are told as one warning.
-std::vector<paper::Waypoint> waypoints_of(const Orchard& orchard, std::span<const std::uint32_t> trees, Day as_of,
-                                   Findings& findings);
+std::vector<paper::Waypoint> waypoints_of(const Orchard& orchard, std::span<const std::uint32_t> trees,
+                                          Day as_of, Findings& findings);
 
 }  // namespace pipward::operation

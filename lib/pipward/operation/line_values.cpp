@@ -107,8 +107,8 @@ Sentence note_of(const lineage::PedigreeMember& member, const std::string& name,
 }
 
 // Every accession with a record, and parents with a name only.
-std::vector<ValueRow> rows_of(const Orchard& orchard, const lineage::PedigreeOrder& order, const lineage::TraitScores& scores,
-                              const BreedingValues& values) {
+std::vector<ValueRow> rows_of(const Orchard& orchard, const lineage::PedigreeOrder& order,
+                              const lineage::TraitScores& scores, const BreedingValues& values) {
     const OrchardIndex book(orchard);
     std::vector<ValueRow> rows;
     for (const auto& [name, number] : order.number) {

@@ -154,7 +154,7 @@ bool is_wanted(const seed::LotCourse& course, const Request& request) {
     return in_cold && (request.all || !done);
 }
 
-std::optional<StoreReadings> read_log(const Request& request) {
+std::optional<seed::StoreReadings> read_log(const Request& request) {
     if (!request.log) {
         return std::nullopt;
     }

@@ -43,10 +43,10 @@ Finding unknown_name(const std::string& key, const std::string& name, const Orch
                                : say("The nearest are: {}.", fmt::format("{}", fmt::join(near, ", "))));
 }
 
-std::vector<ParentCandidate> candidates_of(const ParentWish& wish, const OrchardIndex& book,
-                                           Findings& findings) {
+std::vector<cross::ParentCandidate> candidates_of(const ParentWish& wish, const OrchardIndex& book,
+                                                  Findings& findings) {
     const auto names = wish.names.empty() ? usual_parents(book, wish.as_of) : listed_names(wish.names);
-    std::vector<ParentCandidate> candidates;
+    std::vector<cross::ParentCandidate> candidates;
     std::set<std::string> taken;
     for (const auto& name : names) {
         const auto* accession = book.accession(name);
@@ -56,7 +56,8 @@ std::vector<ParentCandidate> candidates_of(const ParentWish& wish, const Orchard
             cross::ParentCandidate candidate;
             candidate.name = name;
             candidate.ploidy = accession->ploidy;
-            candidate.alleles = accession->s_alleles ? parse_s_alleles(*accession->s_alleles) : std::nullopt;
+            candidate.alleles =
+                accession->s_alleles ? lineage::parse_s_alleles(*accession->s_alleles) : std::nullopt;
             candidate.genus = genus_of(book, name);
             candidates.push_back(std::move(candidate));
         }

@@ -33,7 +33,7 @@ Finding left_out(const TraitScore& score, Sentence why, Sentence remedy) {
     return {Level::warning, "trait_score", score.tree, "tree", score.tree, std::move(why), std::move(remedy)};
 }
 
-void add_score(lineage::TraitScores& scores, const lineage::PedigreeOrder& order, const std::string& accession,
+void add_score(TraitScores& scores, const lineage::PedigreeOrder& order, const std::string& accession,
                const TraitScore& score) {
     scores.of[accession].push_back(score.score);
     const auto member = order.number.find(accession);

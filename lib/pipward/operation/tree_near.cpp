@@ -201,7 +201,8 @@ Table near_table(const place::NearSpots& near, const Orchard& orchard, const pla
         }
         SpotRow row{rank, &spot, spot.tree ? &orchard.trees[*spot.tree] : nullptr};
         row.address = address_at(spot, orchard);
-        row.status = row.tree == nullptr ? say("no tree on record") : place::standing_of(*row.tree, request.as_of);
+        row.status =
+            row.tree == nullptr ? say("no tree on record") : place::standing_of(*row.tree, request.as_of);
         table.rows.push_back(row_of(row, near_columns()));
         table.rows.back().at = row.tree == nullptr ? plane.back(spot.at) : *row.tree->at;
     }
@@ -268,8 +269,8 @@ Outcome run(const Request& request, const Run& lent) {
     if (!at) {
         throw Error(Trouble::input, std::move(outcome.findings));
     }
-    auto near =
-        place::near_spots(orchard, request.as_of, {*at, request.accuracy, request.beside, request.gap_weight});
+    auto near = place::near_spots(orchard, request.as_of,
+                                  {*at, request.accuracy, request.beside, request.gap_weight});
     warn_of_distance(near, request, outcome.findings);
     const auto answers = parse_answers(request.answers).value_or(Answers{});
     for (const auto& key : place::weigh_answers(near, orchard, answers.by_key)) {
