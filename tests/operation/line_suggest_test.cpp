@@ -145,8 +145,8 @@ TEST(CrossWish, FindsATraitInAParentToo) {
     score.score = 8;
     book.trait_scores = {score};
     const auto means = own_means(book, "taste", *parse_iso_day("2026-01-01"));
-    EXPECT_EQ(shown_by(book, means, {"taste", true, 7}, "Child"), "Father");
-    EXPECT_EQ(shown_by(book, means, {"taste", true, 7}, "Mother"), std::nullopt);
+    EXPECT_EQ(shown_by(OrchardIndex(book), means, {"taste", true, 7}, "Child"), "Father");
+    EXPECT_EQ(shown_by(OrchardIndex(book), means, {"taste", true, 7}, "Mother"), std::nullopt);
     EXPECT_TRUE(own_means(book, "taste", *parse_iso_day("2025-01-01")).empty());
 }
 

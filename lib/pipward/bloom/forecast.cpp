@@ -11,6 +11,7 @@
 #include "pipward/bloom/row_fit.h"
 #include "pipward/bloom/season_update.h"
 #include "pipward/bloom/window.h"
+#include "pipward/record/presence.h"
 
 namespace pipward::bloom {
 namespace {
@@ -63,16 +64,12 @@ void choose_seen(Work& work, std::span<const StageSeen> seen) {
                       [](const StageSeen* s) { return std::tie(s->accession, s->noted_on, s->fid); });
 }
 
-bool lives(const Tree& tree, Day as_of) {
-    return !tree.removed_on || *tree.removed_on > as_of;
-}
-
 std::set<Place> places_of(const Work& work, const Station& station, std::span<const Tree> trees,
                           std::span<const Accession> accessions) {
     std::set<Place> places;
     std::set<std::string> with_tree;
     for (const auto& tree : trees) {
-        if (tree.accession && lives(tree, work.as_of) && work.model.needs.contains(*tree.accession)) {
+        if (tree.accession && stands_on(tree, work.as_of) && work.model.needs.contains(*tree.accession)) {
             places.emplace(*tree.accession, tree_offset(tree, station).degrees);
             with_tree.insert(*tree.accession);
         }
@@ -207,7 +204,7 @@ std::map<Place, std::size_t> make_windows(Work& work, const std::set<Place>& pla
 void place_trees(Work& work, const Station& station, std::span<const Tree> trees,
                  const std::map<Place, std::size_t>& index) {
     for (const auto& tree : trees) {
-        if (!tree.accession || !lives(tree, work.as_of)) {
+        if (!tree.accession || !stands_on(tree, work.as_of)) {
             continue;
         }
         const auto found = index.find({*tree.accession, tree_offset(tree, station).degrees});

@@ -65,11 +65,11 @@ std::span<const double> residual_nodes();
 double ladder_day(const SeasonCurves& curves, double full_day, DegreeDays after_full);
 
 /// Observed days, forecast days, then each past season's remainder as one member; the model's spreads on top.
-/// Forecast days are taken as they stand. Living trees are those not removed by as_of; an accession without
-/// one stands at the station's height. `trees` must outlive the forecast.
-/// `seen`: stages noted in this very season up to as_of (others are passed over) move the windows, those of
-/// their own accession most and all others by what they tell of the season. A missing note tells nothing.
-/// Throws Error (input) without any past season to lend its remainder.
+/// Forecast days are taken as they stand. Living trees are those that stand on as_of; an accession without
+/// one stands at the station's height. `trees` must outlive the forecast. `seen`: stages noted in this very
+/// season up to as_of (others are passed over) move the windows, those of their own accession most and all
+/// others by what they tell of the season. A missing note tells nothing. Throws Error (input) without any
+/// past season to lend its remainder.
 BloomForecast forecast_bloom(const BloomModel& model, const weather::CurrentSeason& current, Day as_of,
                              std::span<const weather::SeasonWeather> past, Latitude latitude,
                              const Station& station, std::span<const Tree> trees,

@@ -9,6 +9,7 @@
 #include "pipward/operation/complaint.h"
 #include "pipward/operation/listed_names.h"
 #include "pipward/operation/place_reading.h"
+#include "pipward/record/orchard_index.h"
 #include "pipward/value/nearest.h"
 
 namespace pipward::operation {
@@ -20,9 +21,8 @@ constexpr std::size_t most_unnamed = 60;
 // What a name of the list may stand for.
 class Names {
   public:
-    explicit Names(const Orchard& orchard) : orchard_(orchard) {
+    explicit Names(const Orchard& orchard) : orchard_(orchard), book_(orchard) {
         for (const auto& member : orchard.blend_members) {
-            blends_[member.name].push_back(member.member);
             accessions_.insert(member.member);
         }
         for (const auto& accession : orchard.accessions) {
@@ -42,8 +42,10 @@ class Names {
         if (accessions_.contains(name)) {
             return {name};
         }
-        if (const auto blend = blends_.find(name); blend != blends_.end()) {
-            return blend->second;
+        if (const auto members = book_.blend(name); !members.empty()) {
+            std::vector<std::string> names;
+            std::ranges::transform(members, std::back_inserter(names), &BlendMember::member);
+            return names;
         }
         const auto tree = tree_labelled(orchard_, name);
         const auto& accession = tree ? orchard_.trees[*tree].accession : std::nullopt;
@@ -51,10 +53,12 @@ class Names {
     }
 
     Finding complaint(const std::string& name) const {
-        std::vector<std::string> known(accessions_.begin(), accessions_.end());
-        for (const auto& [blend, members] : blends_) {
-            known.push_back(blend);
+        std::set<std::string> blends;
+        for (const auto& member : orchard_.blend_members) {
+            blends.insert(member.name);
         }
+        std::vector<std::string> known(accessions_.begin(), accessions_.end());
+        known.insert(known.end(), blends.begin(), blends.end());
         const auto near = nearest_few(name, known);
         return about_parameter(
             "accessions", name, say("The book has no accession, blend or tree of this name."),
@@ -64,14 +68,14 @@ class Names {
 
   private:
     void add(const std::optional<std::string>& name) {
-        if (name && !name->empty() && !blends_.contains(*name)) {
+        if (name && !name->empty() && book_.blend(*name).empty()) {
             accessions_.insert(*name);
         }
     }
 
     const Orchard& orchard_;
+    OrchardIndex book_;
     std::set<std::string> accessions_;
-    std::map<std::string, std::vector<std::string>> blends_;
 };
 
 void add_each(std::vector<std::string>& names, const std::vector<std::string>& more) {

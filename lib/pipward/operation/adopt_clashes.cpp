@@ -10,6 +10,7 @@
 #include "pipward/operation/adopt_known.h"
 #include "pipward/operation/adopt_rows.h"
 #include "pipward/place/metre_plane.h"
+#include "pipward/record/presence.h"
 
 namespace pipward::operation {
 namespace {
@@ -165,7 +166,7 @@ std::vector<Standing> standing_trees(Adoption& adoption, const AdoptRequest& req
                                      const place::MetrePlane& plane) {
     std::vector<Standing> trees;
     for (const auto& tree : orchard.trees) {
-        if (tree.at && !(tree.removed_on && *tree.removed_on <= request.as_of)) {
+        if (tree.at && !removed_by(tree, request.as_of)) {
             trees.push_back({tree.label, plane(*tree.at), nullptr});
         }
     }

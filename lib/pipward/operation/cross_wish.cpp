@@ -79,16 +79,16 @@ std::map<std::string, double> own_means(const Orchard& orchard, const std::strin
     return means;
 }
 
-std::optional<std::string> shown_by(const Orchard& orchard, const std::map<std::string, double>& means,
+std::optional<std::string> shown_by(const OrchardIndex& book, const std::map<std::string, double>& means,
                                     const ShownTrait& wanted, const std::string& accession) {
     if (shows(means, wanted, accession)) {
         return accession;
     }
-    const auto found = std::ranges::find(orchard.accessions, accession, &Accession::name);
-    if (found == orchard.accessions.end()) {
+    const auto* record = book.accession(accession);
+    if (record == nullptr) {
         return std::nullopt;
     }
-    for (const auto& parent : {found->seed_parent, found->pollen_parent}) {
+    for (const auto& parent : {record->seed_parent, record->pollen_parent}) {
         if (shows(means, wanted, parent)) {
             return parent;
         }

@@ -7,7 +7,7 @@
 #include <string_view>
 #include <vector>
 
-#include "pipward/record/orchard.h"
+#include "pipward/record/orchard_index.h"
 
 /// What a breeder wants of a cross, as it is written down in a parameter.
 namespace pipward::operation {
@@ -34,7 +34,7 @@ std::map<std::string, double> own_means(const Orchard& orchard, const std::strin
 
 /// Who shows the trait: the accession itself, else its seed parent, else its pollen parent; nothing where
 /// none of them was scored so.
-std::optional<std::string> shown_by(const Orchard& orchard, const std::map<std::string, double>& means,
+std::optional<std::string> shown_by(const OrchardIndex& book, const std::map<std::string, double>& means,
                                     const ShownTrait& wanted, const std::string& accession);
 
 }  // namespace pipward::operation

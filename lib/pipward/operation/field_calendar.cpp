@@ -8,6 +8,7 @@
 #include "pipward/operation/work_to_come.h"
 #include "pipward/paper/calendar.h"
 #include "pipward/place/address.h"
+#include "pipward/record/orchard_index.h"
 
 namespace pipward::operation {
 namespace {
@@ -48,21 +49,22 @@ Sentence text_of(const FieldWorkItem& item) {
     return joined(parts, verbatim(" "));
 }
 
-Sentence place_of(const std::string& label, const Orchard& orchard) {
-    const auto tree = std::ranges::find(orchard.trees, label, &Tree::label);
-    return tree == orchard.trees.end() ? Sentence{} : place::address_of(*tree, orchard.rows);
+Sentence place_of(const std::string& label, const OrchardIndex& book) {
+    const auto* tree = book.tree(label);
+    return tree == nullptr ? Sentence{} : place::address_of(*tree, book.orchard().rows);
 }
 
-Event event_of(const FieldWorkItem& item, const Orchard& orchard) {
-    return {{item.key, *item.from, *item.to, item.title, text_of(item), place_of(item.tree, orchard)}, item};
+Event event_of(const FieldWorkItem& item, const OrchardIndex& book) {
+    return {{item.key, *item.from, *item.to, item.title, text_of(item), place_of(item.tree, book)}, item};
 }
 
 /// Work that has no day of its own yet stands in no calendar, nor does what is over.
 std::vector<Event> events_of(const std::vector<FieldWorkItem>& items, const Place& place) {
+    const OrchardIndex book(place.orchard);
     std::vector<Event> events;
     for (const auto& item : items) {
         if (item.from && *item.to >= place.as_of) {
-            events.push_back(event_of(item, place.orchard));
+            events.push_back(event_of(item, book));
         }
     }
     return events;

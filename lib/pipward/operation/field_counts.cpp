@@ -3,7 +3,7 @@
 
 #include <algorithm>
 
-#include "pipward/seed/cold_need.h"
+#include "pipward/record/descent.h"
 #include "pipward/seed/cross_tally.h"
 
 namespace pipward::operation {
@@ -24,15 +24,11 @@ std::optional<lineage::CrossCount> count_of(const seed::CrossTally& tally, bool 
 
 }  // namespace
 
-std::string genus_of(const Orchard& orchard, const std::string& accession) {
-    const auto species = seed::species_of_seed(orchard, accession).value_or("");
-    return species.substr(0, species.find(' '));
-}
-
 std::map<PairOfParents, lineage::CrossCount> field_counts(const Orchard& orchard, Day as_of) {
+    const OrchardIndex book(orchard);
     std::map<PairOfParents, lineage::CrossCount> counts;
     for (const auto& tally : seed::tally_crosses(orchard, as_of)) {
-        const bool pear = genus_of(orchard, tally.goal->seed_parent) == "Pyrus";
+        const bool pear = genus_of(book, tally.goal->seed_parent) == "Pyrus";
         if (const auto count = count_of(tally, pear); count && count->flowers > 0) {
             auto& sum = counts[{tally.goal->seed_parent, tally.goal->pollen_parent}];
             sum.flowers += count->flowers;

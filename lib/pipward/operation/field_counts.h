@@ -18,7 +18,4 @@ using PairOfParents = std::pair<std::string, std::string>;
 /// without a count of its seed nothing is known, for pears set fruit without any.
 std::map<PairOfParents, lineage::CrossCount> field_counts(const Orchard& orchard, Day as_of);
 
-/// The first word of a species, "Malus"; empty where it is not known.
-std::string genus_of(const Orchard& orchard, const std::string& accession);
-
 }  // namespace pipward::operation

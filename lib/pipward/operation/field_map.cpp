@@ -14,6 +14,7 @@
 #include "pipward/paper/field_pages.h"
 #include "pipward/paper/pdf.h"
 #include "pipward/place/walk.h"
+#include "pipward/record/presence.h"
 
 namespace pipward::operation {
 namespace {
@@ -82,7 +83,7 @@ std::string title_of(const Request& request) {
 std::vector<std::uint32_t> trees_of(const Request& request, const Orchard& orchard, Findings& findings) {
     std::vector<std::uint32_t> trees;
     for (const auto& chosen : chosen_trees(request.book.location, orchard, request, findings,
-                                           {.with_place = true, .removed_too = request.removed})) {
+                                           {.as_of = request.as_of, .removed_too = request.removed})) {
         trees.push_back(chosen.tree);
     }
     if (trees.empty() && !has_errors(findings)) {
@@ -137,11 +138,11 @@ Table table_of_pages(const paper::FieldPlan& plan, const paper::FieldPages& page
 }
 
 /// The same points in the order of a walk.
-std::vector<paper::Waypoint> route_of(const Orchard& orchard, std::span<const std::uint32_t> trees,
+std::vector<paper::Waypoint> route_of(const Orchard& orchard, std::span<const std::uint32_t> trees, Day as_of,
                                       const std::function<void(double)>& tell, Findings& findings) {
     place::WalkWish wish;
     std::ranges::copy_if(trees, std::back_inserter(wish.trees),
-                         [&](std::uint32_t i) { return !orchard.trees[i].removed_on; });
+                         [&](std::uint32_t i) { return stands_on(orchard.trees[i], as_of); });
     if (wish.trees.size() > most_stops) {
         throw Error(Trouble::input, about_table(Level::error, "tree",
                                                 say("{} trees are too many for one walk; {} is the most.",
@@ -154,7 +155,7 @@ std::vector<paper::Waypoint> route_of(const Orchard& orchard, std::span<const st
             order.push_back(*leg.tree);
         }
     }
-    return waypoints_of(orchard, order, findings);
+    return waypoints_of(orchard, order, as_of, findings);
 }
 
 void put_gps_files(const paper::GpsFile& file, Outcome& outcome) {
@@ -183,7 +184,7 @@ Outcome run(const Request& request, const Run& lent) {
         throw Error(Trouble::input, std::move(outcome.findings));
     }
     lent.step(0.2, say("Laying out the map"));
-    auto map = map_of(orchard, trees);
+    auto map = map_of(orchard, trees, request.as_of);
     map.title = title_of(request);
     map.made_on = say("as of {}", to_iso(request.as_of)).in(wording);
     map.turned = request.rows_across ? paper::turn_to_rows(map.rows) : 0.0;
@@ -196,11 +197,11 @@ Outcome run(const Request& request, const Run& lent) {
     auto pdf = paper::pdf_of(pages.pages, {map.title, request.as_of}, typesetter,
                              [&](double share) { lent.step(0.5 + 0.2 * share, say("Drawing the map")); });
     outcome.files.push_back({"field-map.pdf", "application/pdf", std::move(pdf)});
-    paper::GpsFile gps{map.title, waypoints_of(orchard, trees, outcome.findings), {}};
+    paper::GpsFile gps{map.title, waypoints_of(orchard, trees, request.as_of, outcome.findings), {}};
     if (request.walk) {
         gps.route = route_of(
-            orchard, trees, [&](double share) { lent.step(0.7 + 0.29 * share, say("Walking")); },
-            outcome.findings);
+            orchard, trees, request.as_of,
+            [&](double share) { lent.step(0.7 + 0.29 * share, say("Walking")); }, outcome.findings);
     }
     put_gps_files(gps, outcome);
     outcome.tables = {table_of_pages(plan, pages)};

@@ -8,6 +8,7 @@
 #include "pipward/place/address.h"
 #include "pipward/place/earth.h"
 #include "pipward/place/tree_line.h"
+#include "pipward/record/presence.h"
 #include "pipward/value/sentence.h"
 
 namespace pipward::operation {
@@ -25,9 +26,9 @@ MapPoint middle_of_trees(const Orchard& orchard, std::span<const std::uint32_t> 
     return place::middle_of(points);
 }
 
-paper::MapTree map_tree(const Tree& tree, const place::MetrePlane& plane) {
+paper::MapTree map_tree(const Tree& tree, const place::MetrePlane& plane, Day as_of) {
     return {ground(plane(*tree.at)), tree.position ? std::to_string(*tree.position) : tree.label,
-            tree.purpose, tree.removed_on.has_value(), tree.block.value_or("")};
+            tree.purpose, !stands_on(tree, as_of), tree.block.value_or("")};
 }
 
 std::set<place::RowName> rows_of(const Orchard& orchard, std::span<const std::uint32_t> trees) {
@@ -80,27 +81,28 @@ std::optional<Metres> elevation_of(const Tree& tree) {
 
 }  // namespace
 
-paper::FieldMap map_of(const Orchard& orchard, std::span<const std::uint32_t> trees) {
+paper::FieldMap map_of(const Orchard& orchard, std::span<const std::uint32_t> trees, Day as_of) {
     const place::MetrePlane plane(orchard.crs, middle_of_trees(orchard, trees));
     paper::FieldMap map;
     map.true_north = plane.on_earth();
     for (const auto i : trees) {
-        map.trees.push_back(map_tree(orchard.trees[i], plane));
+        map.trees.push_back(map_tree(orchard.trees[i], plane, as_of));
     }
     map.rows = map_rows(orchard, rows_of(orchard, trees), plane);
     return map;
 }
 
 std::vector<paper::Waypoint> waypoints_of(const Orchard& orchard, std::span<const std::uint32_t> trees,
-                                          Findings& findings) {
+                                          Day as_of, Findings& findings) {
     const place::ToEarth to_earth(orchard.crs);
     std::vector<paper::Waypoint> points;
     int without = 0;
     for (const auto i : trees) {
         const auto& tree = orchard.trees[i];
         const auto place = to_earth(*tree.at);
-        without += !place && !tree.removed_on ? 1 : 0;
-        if (place && !tree.removed_on) {
+        const bool stands = stands_on(tree, as_of);
+        without += !place && stands ? 1 : 0;
+        if (place && stands) {
             points.push_back({tree.label, description_of(tree, orchard), place->lat, place->lon,
                               elevation_of(tree), tree.purpose, tree.block.value_or("")});
         }

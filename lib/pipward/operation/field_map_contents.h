@@ -15,12 +15,12 @@
 namespace pipward::operation {
 
 /// The trees (into Orchard::trees; each has a place, at least one) and their rows on a plane in metres: rows
-/// as drawn, else as their trees stand.
-paper::FieldMap map_of(const Orchard& orchard, std::span<const std::uint32_t> trees);
+/// as drawn, else as their trees stand. Trees that do not stand on `as_of` are marked as removed.
+paper::FieldMap map_of(const Orchard& orchard, std::span<const std::uint32_t> trees, Day as_of);
 
-/// Standing trees as waypoints: label, address and accession. Trees whose place is not of the earth are told
-/// as one warning.
+/// Those of the trees that stand on `as_of` as waypoints: label, address and accession. Trees whose place is
+/// not of the earth are told as one warning.
 std::vector<paper::Waypoint> waypoints_of(const Orchard& orchard, std::span<const std::uint32_t> trees,
-                                          Findings& findings);
+                                          Day as_of, Findings& findings);
 
 }  // namespace pipward::operation

@@ -217,10 +217,11 @@ std::vector<FieldWorkItem> fruit_work(const std::vector<seed::TagToPick>& tags, 
 }
 
 std::vector<FieldWorkItem> seed_work(const Orchard& orchard, Day as_of) {
+    const OrchardIndex book(orchard);
     std::vector<FieldWorkItem> items;
     for (const auto& tally : seed::tally_crosses(orchard, as_of)) {
-        for (const auto& work : seed::work_of_cross(tally, orchard, as_of)) {
-            if (work.work != seed::SeedWork::pick) {
+        for (const auto& work : seed::work_of_cross(tally, book, as_of)) {
+            if (work.work != SeedWork::pick) {
                 items.push_back(item_of(work, tally.goal->code));
             }
         }

@@ -3,7 +3,6 @@
 
 #include <algorithm>
 #include <array>
-#include <map>
 #include <set>
 #include <string_view>
 
@@ -11,28 +10,22 @@
 #include "pipward/place/address.h"
 #include "pipward/place/earth.h"
 #include "pipward/place/geo_uri.h"
+#include "pipward/record/orchard_index.h"
 
 namespace pipward::operation {
 namespace {
 
 class Parents {
   public:
-    Parents(const Orchard& orchard, const Wording& wording) : wording_(wording) {
-        for (const auto& accession : orchard.accessions) {
-            accessions_.try_emplace(accession.name, &accession);
-        }
-        for (const auto& member : orchard.blend_members) {
-            blends_.insert(member.name);
-        }
-    }
+    Parents(const Orchard& orchard, const Wording& wording) : wording_(wording), book_(orchard) {}
 
     /// Empty where neither is known.
     std::string of(const std::string& accession) const {
-        const auto found = accessions_.find(accession);
-        if (found == accessions_.end() || (!found->second->seed_parent && !found->second->pollen_parent)) {
+        const auto* record = book_.accession(accession);
+        if (record == nullptr || (!record->seed_parent && !record->pollen_parent)) {
             return {};
         }
-        return crossed(found->second->seed_parent, found->second->pollen_parent);
+        return crossed(record->seed_parent, record->pollen_parent);
     }
     std::string crossed(const std::optional<std::string>& seed,
                         const std::optional<std::string>& pollen) const {
@@ -44,12 +37,11 @@ class Parents {
         if (!name) {
             return say("unknown").in(wording_);
         }
-        return blends_.contains(*name) ? say("{} (blend)", *name).in(wording_) : *name;
+        return book_.is_blend(*name) ? say("{} (blend)", *name).in(wording_) : *name;
     }
 
     const Wording& wording_;
-    std::map<std::string_view, const Accession*> accessions_;
-    std::set<std::string_view> blends_;
+    OrchardIndex book_;
 };
 
 void put_line(paper::LabelText& text, std::string line) {

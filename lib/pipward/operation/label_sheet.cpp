@@ -119,7 +119,8 @@ std::vector<paper::NamedLabel> labels_for_trees(const Request& request, const Or
                                                 const Wording& wording, Findings& findings) {
     std::vector<std::uint32_t> trees;
     for (const auto& chosen :
-         chosen_trees(request.book.location, orchard, request, findings, {.with_place = false})) {
+         chosen_trees(request.book.location, orchard, request, findings,
+                      {.as_of = request.as_of, .with_place = false, .to_come_too = true})) {
         trees.push_back(chosen.tree);
     }
     return tree_labels(orchard, in_order(orchard, std::move(trees), request.order), request.code, wording,

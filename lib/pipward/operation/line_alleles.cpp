@@ -6,6 +6,7 @@
 #include "pipward/operation/common_parameters.h"
 #include "pipward/operation/list.h"
 #include "pipward/operation/read_checked.h"
+#include "pipward/record/descent.h"
 
 namespace pipward::operation {
 namespace {
@@ -42,9 +43,10 @@ struct Rows {
 
 Rows rows_of(const Evidence& evidence, const std::vector<std::string>& names) {
     Rows rows;
+    const OrchardIndex book(evidence.orchard);
     std::vector<std::string> genera;
     for (const auto& name : names) {
-        genera.push_back(genus_of(evidence.orchard, name));
+        genera.push_back(genus_of(book, name));
     }
     for (std::size_t i = 0; i < names.size(); ++i) {
         for (std::size_t j = 0; j < names.size(); ++j) {

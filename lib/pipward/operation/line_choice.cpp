@@ -6,6 +6,7 @@
 
 #include "pipward/operation/complaint.h"
 #include "pipward/operation/place_reading.h"
+#include "pipward/record/name_index.h"
 #include "pipward/value/nearest.h"
 
 namespace pipward::operation {
@@ -66,7 +67,7 @@ book::BookReading read_line(const std::string& location) {
 
 std::optional<std::string> accession_meant(const Orchard& orchard, const std::string& who,
                                            const std::string& key, Findings& findings) {
-    if (std::ranges::find(orchard.accessions, who, &Accession::name) != orchard.accessions.end()) {
+    if (first_named(orchard.accessions, &Accession::name, who) != nullptr) {
         return who;
     }
     if (auto found = only_one_like(orchard, who)) {

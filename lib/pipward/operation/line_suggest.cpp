@@ -76,9 +76,10 @@ void expect_shown(const Request& request, const Orchard& orchard, const Suggesti
     if (!wanted) {
         return;
     }
+    const OrchardIndex book(orchard);
     const auto means = own_means(orchard, wanted->trait, request.as_of);
     const auto shown = [&](std::size_t parent) {
-        return shown_by(orchard, means, *wanted, parents.candidates[parent].name);
+        return shown_by(book, means, *wanted, parents.candidates[parent].name);
     };
     for (auto& cross : crosses) {
         cross.shown_by_one = shown(cross.cross.one);

@@ -11,6 +11,7 @@
 #include "pipward/operation/list.h"
 #include "pipward/operation/read_checked.h"
 #include "pipward/operation/trait_values.h"
+#include "pipward/record/orchard_index.h"
 #include "pipward/record/words.h"
 #include "pipward/value/nearest.h"
 
@@ -107,11 +108,8 @@ Sentence note_of(const lineage::PedigreeMember& member, const std::string& name,
 
 // Every accession with a record, and parents with a name only.
 std::vector<ValueRow> rows_of(const Orchard& orchard, const lineage::PedigreeOrder& order,
-                              const TraitScores& scores, const lineage::BreedingValues& values) {
-    std::map<std::string, AccessionKind> kinds;
-    for (const auto& accession : orchard.accessions) {
-        kinds.try_emplace(accession.name, accession.kind);
-    }
+                              const lineage::TraitScores& scores, const BreedingValues& values) {
+    const OrchardIndex book(orchard);
     std::vector<ValueRow> rows;
     for (const auto& [name, number] : order.number) {
         const auto& member = order.members[number];
@@ -126,8 +124,8 @@ std::vector<ValueRow> rows_of(const Orchard& orchard, const lineage::PedigreeOrd
             }
             row.mean = sum / row.scores;
         }
-        if (const auto kind = kinds.find(name); kind != kinds.end()) {
-            row.kind = kind->second;
+        if (const auto* record = book.accession(name)) {
+            row.kind = record->kind;
         }
         if (member.reckoned) {
             row.value = values.values[number];

@@ -6,6 +6,7 @@
 
 #include "pipward/operation/address_order.h"
 #include "pipward/place/address.h"
+#include "pipward/record/presence.h"
 #include "pipward/seed/lot_course.h"
 #include "pipward/value/season.h"
 
@@ -21,15 +22,11 @@ Hemisphere half_of(const Orchard& orchard) {
     return placed == orchard.stations.end() ? Hemisphere::north : hemisphere_of(*placed->latitude);
 }
 
-bool stands(const Tree& tree, Day as_of) {
-    return !tree.removed_on || *tree.removed_on > as_of;
-}
-
 template <class Wanted>
 std::vector<KnownCells> trees_in_order(const Orchard& orchard, Day as_of, const Wanted& wanted) {
     std::vector<std::uint32_t> trees;
     for (std::uint32_t i = 0; i < orchard.trees.size(); ++i) {
-        if (stands(orchard.trees[i], as_of) && wanted(orchard.trees[i])) {
+        if (stands_on(orchard.trees[i], as_of) && wanted(orchard.trees[i])) {
             trees.push_back(i);
         }
     }
@@ -93,7 +90,7 @@ std::vector<KnownCells> pollination_lines(const Orchard& orchard, Day as_of) {
 std::vector<KnownCells> pollen_test_lines(const Orchard& orchard, Day as_of) {
     std::vector<KnownCells> lines;
     for (const auto& lot : orchard.pollen_lots) {
-        if (lot.gathered_on <= as_of && !(lot.used_up_on && *lot.used_up_on <= as_of)) {
+        if (in_hand(lot, as_of)) {
             lines.push_back({{"lot", lot.code}});
         }
     }

@@ -9,6 +9,8 @@
 #include <tuple>
 
 #include "pipward/operation/complaint.h"
+#include "pipward/record/name_index.h"
+#include "pipward/record/presence.h"
 
 namespace pipward::operation {
 namespace {
@@ -41,12 +43,8 @@ Cloud cloud_of_layer(const NumberRequest& request, const Orchard& orchard, Findi
     return cloud;
 }
 
-bool stands(const Tree& tree, Day as_of) {
-    return !tree.removed_on || *tree.removed_on > as_of;
-}
-
 bool wants_number(const Tree& tree, const std::string& block, Day as_of) {
-    return stands(tree, as_of) && (!tree.row || !tree.position) && (!tree.block || *tree.block == block);
+    return !removed_by(tree, as_of) && (!tree.row || !tree.position) && (!tree.block || *tree.block == block);
 }
 
 Finding no_place(const Tree& tree) {
@@ -149,7 +147,7 @@ using Spot = std::pair<std::string, int>;
 void respect_book(Numbering& numbering, const NumberRequest& request, const Orchard& orchard, Day as_of) {
     std::map<Spot, std::string> taken;
     for (const auto& tree : orchard.trees) {
-        if (stands(tree, as_of) && tree.block == request.block && tree.row && tree.position) {
+        if (!removed_by(tree, as_of) && tree.block == request.block && tree.row && tree.position) {
             taken.emplace(Spot{*tree.row, *tree.position}, tree.label);
         }
     }
@@ -220,7 +218,7 @@ Findings check_numbering(const NumberRequest& request) {
 }
 
 Numbering number_trees(const NumberRequest& request, const Orchard& orchard, Day as_of, Findings& findings) {
-    if (std::ranges::find(orchard.blocks, request.block, &Block::name) == orchard.blocks.end()) {
+    if (first_named(orchard.blocks, &Block::name, request.block) == nullptr) {
         throw Error(Trouble::input,
                     about_parameter("block", request.block, say("The book has no block of this name."),
                                     say("Correct it, or draw the block first.")));

@@ -7,6 +7,8 @@
 #include "pipward/operation/line_choice.h"
 #include "pipward/operation/list.h"
 #include "pipward/operation/passport_file.h"
+#include "pipward/record/orchard_index.h"
+#include "pipward/record/presence.h"
 
 namespace pipward::operation {
 namespace {
@@ -54,28 +56,18 @@ TableShape shape() {
         columns());
 }
 
-bool stood_on(const Tree& tree, Day day) {
-    return (!tree.planted_on || *tree.planted_on <= day) && (!tree.removed_on || *tree.removed_on > day);
-}
-
-PassportFacts facts_of(const Accession& accession, const Orchard& orchard, const Request& request) {
+PassportFacts facts_of(const Accession& accession, const OrchardIndex& book, const Request& request) {
     PassportFacts facts;
     facts.institute = request.institute;
-    for (const auto& tree : orchard.trees) {
-        if (tree.accession != accession.name) {
-            continue;
-        }
-        facts.stands = facts.stands || stood_on(tree, request.as_of);
-        if (tree.planted_on && *tree.planted_on <= request.as_of) {
-            facts.earliest = std::min(facts.earliest.value_or(*tree.planted_on), *tree.planted_on);
+    facts.stands = book.has_tree(accession.name, request.as_of);
+    for (const auto* tree : book.trees_of(accession.name)) {
+        if (tree->planted_on && planted_by(*tree, request.as_of)) {
+            facts.earliest = std::min(facts.earliest.value_or(*tree->planted_on), *tree->planted_on);
         }
     }
-    const bool is_accession = std::ranges::find(orchard.accessions, accession.pollen_parent.value_or(""),
-                                                &Accession::name) != orchard.accessions.end();
-    for (const auto& member : orchard.blend_members) {
-        if (!is_accession && accession.pollen_parent == member.name) {
-            facts.blend.push_back(member);
-        }
+    if (const auto pollen = accession.pollen_parent.value_or(""); book.is_blend(pollen)) {
+        std::ranges::transform(book.blend(pollen), std::back_inserter(facts.blend),
+                               [](const BlendMember* member) { return *member; });
     }
     return facts;
 }
@@ -94,12 +86,12 @@ Outcome run(const Request& request, const Run& lent) {
     Outcome outcome;
     outcome.findings = reading.findings;
     lent.step(0.5, say("Writing the passports"));
+    const OrchardIndex book(reading.orchard);
     std::vector<ExportRow> rows;
     std::vector<Passport> passports;
     for (const auto& accession : reading.orchard.accessions) {
         if (request.seedlings || accession.kind != AccessionKind::seedling) {
-            rows.push_back(
-                {&accession, passport_of(accession, facts_of(accession, reading.orchard, request))});
+            rows.push_back({&accession, passport_of(accession, facts_of(accession, book, request))});
             passports.push_back(rows.back().passport);
         }
     }

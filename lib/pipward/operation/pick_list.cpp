@@ -9,6 +9,7 @@
 #include "pipward/operation/work_to_come.h"
 #include "pipward/paper/work_sheet.h"
 #include "pipward/place/address.h"
+#include "pipward/record/orchard_index.h"
 
 namespace pipward::operation {
 namespace {
@@ -102,11 +103,11 @@ Picking picking_of(const seed::TagToPick& tag, const Request& request) {
 }
 
 void place(std::vector<Picking>& pickings, const SheetWalk& walk, const Orchard& orchard) {
+    const OrchardIndex book(orchard);
     for (auto& picking : pickings) {
-        const auto tree = std::ranges::find(orchard.trees, picking.tag.work->tree, &Tree::label);
-        if (tree != orchard.trees.end()) {
-            picking.tree = &*tree;
-            picking.address = place::address_of(*tree, orchard.rows);
+        picking.tree = book.tree(picking.tag.work->tree);
+        if (picking.tree != nullptr) {
+            picking.address = place::address_of(*picking.tree, orchard.rows);
         }
         const auto stop = std::ranges::find(walk.stops, picking.tree, &SheetWalk::Stop::tree);
         if (picking.now && stop != walk.stops.end()) {

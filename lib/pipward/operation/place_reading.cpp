@@ -11,6 +11,7 @@
 #include "pipward/operation/complaint.h"
 #include "pipward/place/standpoint.h"
 #include "pipward/place/tree_index.h"
+#include "pipward/record/name_index.h"
 
 namespace pipward::operation {
 namespace {
@@ -118,9 +119,8 @@ Sentence labels_like(const Orchard& orchard, const std::string& name) {
 }
 
 std::optional<std::uint32_t> tree_labelled(const Orchard& orchard, const std::string& label) {
-    const auto exact = std::ranges::find(orchard.trees, label, &Tree::label);
-    if (exact != orchard.trees.end()) {
-        return static_cast<std::uint32_t>(exact - orchard.trees.begin());
+    if (const auto* exact = first_named(orchard.trees, &Tree::label, label)) {
+        return static_cast<std::uint32_t>(exact - orchard.trees.data());
     }
     const auto found = place::TreeIndex(orchard).find(label, 2);
     const auto fits = [&](std::size_t i) {

@@ -2,7 +2,7 @@
 #include "pipward/operation/planting_tables.h"
 
 #include "pipward/operation/column_of.h"
-#include "pipward/seed/cold_need.h"
+#include "pipward/record/descent.h"
 
 namespace pipward::operation {
 namespace {
@@ -60,11 +60,12 @@ Table new_accessions(const std::vector<Planted>& planted, const Orchard& orchard
     for (const auto* name : {"name", "kind", "species", "seed_parent", "pollen_parent", "note"}) {
         table.shape.columns.push_back({name, text, "", "", ""});
     }
+    const OrchardIndex book(orchard);
     for (const auto& tree : planted) {
         if (tree.goal != nullptr) {
-            table.rows.push_back({{tree.accession, std::string("seedling"),
-                                   cell(seed::species_of_seed(orchard, tree.goal->seed_parent)),
-                                   tree.goal->seed_parent, tree.goal->pollen_parent, note}});
+            table.rows.push_back(
+                {{tree.accession, std::string("seedling"), cell(species_of(book, tree.goal->seed_parent)),
+                  tree.goal->seed_parent, tree.goal->pollen_parent, note}});
         }
     }
     return table;

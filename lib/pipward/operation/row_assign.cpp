@@ -16,6 +16,7 @@
 #include "pipward/operation/waiting_families.h"
 #include "pipward/paper/planting_sheet.h"
 #include "pipward/place/planting_walk.h"
+#include "pipward/record/name_index.h"
 #include "pipward/seed/planting.h"
 
 namespace pipward::operation {
@@ -59,7 +60,7 @@ Finding too_few_places(const Request& request, std::size_t needed, std::size_t t
 
 void expect_check_is_known(const Request& request, const Orchard& orchard, Findings& findings) {
     if (request.check_every > 0 &&
-        std::ranges::find(orchard.accessions, request.check, &Accession::name) == orchard.accessions.end()) {
+        first_named(orchard.accessions, &Accession::name, request.check) == nullptr) {
         findings.push_back(about_parameter("check", request.check, say("The book has no such accession."),
                                            say("Name the accession that check trees are of.")));
     }

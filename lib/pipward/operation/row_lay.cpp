@@ -13,6 +13,7 @@
 #include "pipward/operation/row_courses.h"
 #include "pipward/operation/row_tables.h"
 #include "pipward/operation/tree_reading.h"
+#include "pipward/record/name_index.h"
 
 namespace pipward::operation {
 
@@ -88,8 +89,7 @@ void check_clashes(const Request& request, const std::vector<place::RowCourse>& 
 }
 
 void check_block(const Request& request, const Orchard& orchard, Findings& findings) {
-    const bool known = std::ranges::find(orchard.blocks, request.block, &Block::name) != orchard.blocks.end();
-    if (known || request.add_block) {
+    if (request.add_block || first_named(orchard.blocks, &Block::name, request.block) != nullptr) {
         return;
     }
     std::string names;
@@ -195,8 +195,7 @@ Outcome run(const Request& request, const Run& lent) {
     for (const auto& row : laid) {
         rows.push_back(record_of(row, request, to_earth));
     }
-    const bool new_block =
-        std::ranges::find(orchard.blocks, request.block, &Block::name) == orchard.blocks.end();
+    const bool new_block = first_named(orchard.blocks, &Block::name, request.block) == nullptr;
     orchard.rows.insert(orchard.rows.end(), rows.begin(), rows.end());
     const auto positions = place::row_positions(orchard, request.as_of, outcome.findings);
     outcome.tables = {table_of<place::LaidRow>(laid_shape(), laid, laid_columns()),

@@ -154,11 +154,6 @@ bool is_wanted(const seed::LotCourse& course, const Request& request) {
     return in_cold && (request.all || !done);
 }
 
-const CrossGoal* goal_of(const Orchard& orchard, const std::string& code) {
-    const auto found = std::ranges::find(orchard.goals, code, &CrossGoal::code);
-    return found == orchard.goals.end() ? nullptr : &*found;
-}
-
 std::optional<seed::StoreReadings> read_log(const Request& request) {
     if (!request.log) {
         return std::nullopt;
@@ -187,12 +182,13 @@ Outcome run(const Request& request, const Run& lent) {
     const auto courses = seed::lot_courses(reading.orchard, request.as_of);
     Outcome outcome;
     outcome.findings = reading.findings;
+    const OrchardIndex book(reading.orchard);
     std::vector<ColdRow> rows;
     for (const auto& course : courses) {
-        const auto* goal = goal_of(reading.orchard, course.lot->cross);
+        const auto* goal = book.goal(course.lot->cross);
         if (goal != nullptr && is_wanted(course, request)) {
-            rows.push_back(row_of(course, seed::cold_need_of_cross(*goal, reading.orchard),
-                                  log ? &*log : nullptr, request.as_of));
+            rows.push_back(
+                row_of(course, seed::cold_need_of_cross(*goal, book), log ? &*log : nullptr, request.as_of));
         } else if (!course.lot->cold_from && !course.sprouted && course.out < course.lot->seeds) {
             outcome.findings.push_back(not_in_cold(course));
         }

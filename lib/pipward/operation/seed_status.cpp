@@ -22,9 +22,10 @@ bool is_open(const seed::CrossTally& tally, const seed::NextWork& next) {
 
 std::vector<CrossRow> cross_rows(const Request& request, const std::vector<seed::CrossTally>& tallies,
                                  const Orchard& orchard) {
+    const OrchardIndex book(orchard);
     std::vector<CrossRow> rows;
     for (const auto& tally : tallies) {
-        const auto next = seed::next_work(tally, orchard, request.as_of);
+        const auto next = seed::next_work(tally, book, request.as_of);
         const bool wanted = request.cross.empty() || tally.goal->code == request.cross;
         if (wanted && (!request.open_only || is_open(tally, next))) {
             rows.push_back({&tally, next});

@@ -10,7 +10,7 @@
 #include "pipward/operation/complaint.h"
 #include "pipward/operation/listed_names.h"
 #include "pipward/operation/trait_values.h"
-#include "pipward/seed/cold_need.h"
+#include "pipward/record/descent.h"
 #include "pipward/value/nearest.h"
 
 namespace pipward::operation {
@@ -19,23 +19,12 @@ namespace {
 /// Less than this the scores tell nothing of an accession.
 constexpr double least_reliability = 0.005;
 
-std::set<std::string> living_accessions(const Orchard& orchard, Day as_of) {
-    std::set<std::string> living;
-    for (const auto& tree : orchard.trees) {
-        if (tree.accession && (!tree.removed_on || *tree.removed_on > as_of)) {
-            living.insert(*tree.accession);
-        }
-    }
-    return living;
-}
-
-std::vector<std::string> usual_parents(const Orchard& orchard, Day as_of) {
-    const auto living = living_accessions(orchard, as_of);
+std::vector<std::string> usual_parents(const OrchardIndex& book, Day as_of) {
     std::vector<std::string> names;
-    for (const auto& accession : orchard.accessions) {
+    for (const auto& accession : book.orchard().accessions) {
         const bool is_parent =
             accession.kind == AccessionKind::cultivar || accession.kind == AccessionKind::selection;
-        if (is_parent && living.contains(accession.name)) {
+        if (is_parent && book.has_tree(accession.name, as_of)) {
             names.push_back(accession.name);
         }
     }
@@ -54,33 +43,22 @@ Finding unknown_name(const std::string& key, const std::string& name, const Orch
                                : say("The nearest are: {}.", fmt::format("{}", fmt::join(near, ", "))));
 }
 
-const Accession* accession_named(const Orchard& orchard, const std::string& name) {
-    const auto found = std::ranges::find(orchard.accessions, name, &Accession::name);
-    return found == orchard.accessions.end() ? nullptr : &*found;
-}
-
-std::string genus_of(const Accession& accession, const Orchard& orchard) {
-    const auto species =
-        accession.species ? accession.species : seed::species_of_seed(orchard, accession.name);
-    return species ? species->substr(0, species->find(' ')) : std::string{};
-}
-
-std::vector<cross::ParentCandidate> candidates_of(const ParentWish& wish, const Orchard& orchard,
+std::vector<cross::ParentCandidate> candidates_of(const ParentWish& wish, const OrchardIndex& book,
                                                   Findings& findings) {
-    const auto names = wish.names.empty() ? usual_parents(orchard, wish.as_of) : listed_names(wish.names);
+    const auto names = wish.names.empty() ? usual_parents(book, wish.as_of) : listed_names(wish.names);
     std::vector<cross::ParentCandidate> candidates;
     std::set<std::string> taken;
     for (const auto& name : names) {
-        const auto* accession = accession_named(orchard, name);
+        const auto* accession = book.accession(name);
         if (accession == nullptr) {
-            findings.push_back(unknown_name("parents", name, orchard));
+            findings.push_back(unknown_name("parents", name, book.orchard()));
         } else if (taken.insert(name).second) {
             cross::ParentCandidate candidate;
             candidate.name = name;
             candidate.ploidy = accession->ploidy;
             candidate.alleles =
                 accession->s_alleles ? lineage::parse_s_alleles(*accession->s_alleles) : std::nullopt;
-            candidate.genus = genus_of(*accession, orchard);
+            candidate.genus = genus_of(book, name);
             candidates.push_back(std::move(candidate));
         }
     }
@@ -142,14 +120,14 @@ class Merits {
     double additive_variance_ = 0;
 };
 
-void set_bar(SuggestionParents& parents, const ParentWish& wish, const Merits& merits, const Orchard& orchard,
-             Findings& findings) {
+void set_bar(SuggestionParents& parents, const ParentWish& wish, const Merits& merits,
+             const OrchardIndex& book, Findings& findings) {
     if (!wish.better_than.empty()) {
         cross::ParentCandidate bar;
         bar.name = wish.better_than;
         merits.tell(bar);
-        if (accession_named(orchard, bar.name) == nullptr) {
-            findings.push_back(unknown_name("better-than", bar.name, orchard));
+        if (book.accession(bar.name) == nullptr) {
+            findings.push_back(unknown_name("better-than", bar.name, book.orchard()));
         } else if (!bar.merit) {
             findings.push_back(about_parameter("better-than", bar.name,
                                                say("The scores tell nothing of this accession."),
@@ -170,8 +148,9 @@ void set_bar(SuggestionParents& parents, const ParentWish& wish, const Merits& m
 }  // namespace
 
 SuggestionParents suggestion_parents(const ParentWish& wish, const Orchard& orchard, Findings& findings) {
+    const OrchardIndex book(orchard);
     SuggestionParents parents;
-    parents.candidates = candidates_of(wish, orchard, findings);
+    parents.candidates = candidates_of(wish, book, findings);
     if (parents.candidates.size() < 2 && !has_errors(findings)) {
         findings.push_back(about_parameter("parents", wish.names, say("A cross needs two parents."),
                                            say("Name at least two accessions.")));
@@ -187,7 +166,7 @@ SuggestionParents suggestion_parents(const ParentWish& wish, const Orchard& orch
         merits.tell(candidate);
     }
     parents.additive_variance = merits.additive_variance();
-    set_bar(parents, wish, merits, orchard, findings);
+    set_bar(parents, wish, merits, book, findings);
     return parents;
 }
 

@@ -4,6 +4,7 @@
 #include <fmt/format.h>
 
 #include "pipward/operation/complaint.h"
+#include "pipward/record/orchard_index.h"
 #include "pipward/value/nearest.h"
 
 namespace pipward::operation {
@@ -32,14 +33,6 @@ Finding left_out(const TraitScore& score, Sentence why, Sentence remedy) {
     return {Level::warning, "trait_score", score.tree, "tree", score.tree, std::move(why), std::move(remedy)};
 }
 
-std::map<std::string, const Tree*> trees_by_label(const Orchard& orchard) {
-    std::map<std::string, const Tree*> trees;
-    for (const auto& tree : orchard.trees) {
-        trees.try_emplace(tree.label, &tree);
-    }
-    return trees;
-}
-
 void add_score(TraitScores& scores, const lineage::PedigreeOrder& order, const std::string& accession,
                const TraitScore& score) {
     scores.of[accession].push_back(score.score);
@@ -59,15 +52,15 @@ TraitScores scores_of(const Orchard& orchard, const lineage::PedigreeOrder& orde
                       Day as_of, std::string_view key) {
     refuse_unknown_trait(orchard, trait, key);
     TraitScores scores;
-    const auto trees = trees_by_label(orchard);
+    const OrchardIndex book(orchard);
     std::set<std::string> told;
     for (const auto& score : orchard.trait_scores) {
         if (score.trait != trait || score.scored_on > as_of) {
             continue;
         }
-        const auto tree = trees.find(score.tree);
-        if (tree != trees.end() && tree->second->accession) {
-            add_score(scores, order, *tree->second->accession, score);
+        const auto* tree = book.tree(score.tree);
+        if (tree != nullptr && tree->accession) {
+            add_score(scores, order, *tree->accession, score);
         } else if (told.insert(score.tree).second) {
             scores.left_out.push_back(left_out(score,
                                                say("The scores of this tree are left out: nobody wrote down "

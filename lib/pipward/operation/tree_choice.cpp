@@ -9,6 +9,7 @@
 
 #include "pipward/operation/complaint.h"
 #include "pipward/operation/place_reading.h"
+#include "pipward/record/presence.h"
 #include "pipward/value/sentence.h"
 
 namespace pipward::operation {
@@ -55,6 +56,11 @@ std::vector<std::uint32_t> labelled(const Orchard& orchard, const TreeChoice& ch
     return trees;
 }
 
+bool is_there(const Tree& tree, const TreeDemand& demand) {
+    return (demand.removed_too || !removed_by(tree, demand.as_of)) &&
+           (demand.to_come_too || planted_by(tree, demand.as_of));
+}
+
 std::vector<std::uint32_t> candidates(const Orchard& orchard, const TreeChoice& choice,
                                       const TreeDemand& demand, Findings& findings) {
     if (!trimmed(choice.labels).empty()) {
@@ -62,7 +68,7 @@ std::vector<std::uint32_t> candidates(const Orchard& orchard, const TreeChoice& 
     }
     std::vector<std::uint32_t> trees;
     for (std::uint32_t i = 0; i < orchard.trees.size(); ++i) {
-        if (demand.removed_too || !orchard.trees[i].removed_on) {
+        if (is_there(orchard.trees[i], demand)) {
             trees.push_back(i);
         }
     }
@@ -70,15 +76,20 @@ std::vector<std::uint32_t> candidates(const Orchard& orchard, const TreeChoice& 
 }
 
 Finding left_out(const Tree& tree, const TreeDemand& demand) {
-    const bool gone = tree.removed_on && !demand.removed_too;
-    return {Level::warning,
-            "tree",
-            tree.label,
-            gone ? "removed_on" : "",
-            gone ? to_iso(*tree.removed_on) : "",
-            gone ? say("The tree was removed: it is left out.")
-                 : say("The tree has no place on the map: it is left out."),
-            gone ? Sentence{} : say("Draw it on the map.")};
+    Finding finding{Level::warning, "tree", tree.label};
+    if (is_there(tree, demand)) {
+        finding.message = say("The tree has no place on the map: it is left out.");
+        finding.remedy = say("Draw it on the map.");
+    } else if (removed_by(tree, demand.as_of)) {
+        finding.field = "removed_on";
+        finding.value = to_iso(*tree.removed_on);
+        finding.message = say("The tree was removed: it is left out.");
+    } else {
+        finding.field = "planted_on";
+        finding.value = to_iso(*tree.planted_on);
+        finding.message = say("The tree is not planted yet: it is left out.");
+    }
+    return finding;
 }
 
 // The text of a column of a result's row; empty where the table has none of that name.
@@ -163,7 +174,7 @@ std::vector<ChosenTree> chosen_trees(const std::string& location, const Orchard&
         if (!fits(tree, choice) || (by_task && work == works.end())) {
             continue;
         }
-        if ((tree.removed_on && !demand.removed_too) || (!tree.at && demand.with_place)) {
+        if (!is_there(tree, demand) || (!tree.at && demand.with_place)) {
             findings.push_back(left_out(tree, demand));
             continue;
         }

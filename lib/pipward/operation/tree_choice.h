@@ -29,10 +29,12 @@ struct TreeChoice {
 /// The parameters that fill a choice, for a request that extends it.
 std::vector<Bound<TreeChoice>> tree_choice_parameters();
 
-/// What the work with the trees asks of them.
+/// What the work with the trees asks of them. They are to stand on the day.
 struct TreeDemand {
+    Day as_of;
     bool with_place = true;    ///< trees without a place are left out
-    bool removed_too = false;  ///< removed trees are taken as well
+    bool removed_too = false;  ///< trees removed before are taken as well
+    bool to_come_too = false;  ///< trees planted later are taken as well
 };
 
 struct ChosenTree {
@@ -43,8 +45,7 @@ struct ChosenTree {
 /// The trees of a choice that meet the demand, in the order of the book. Labels that no tree has are errors
 /// that offer the nearest; trees that are left out though they were named or have no place are warnings.
 std::vector<ChosenTree> chosen_trees(const std::string& location, const Orchard& orchard,
-                                     const TreeChoice& choice, Findings& findings,
-                                     const TreeDemand& demand = {});
+                                     const TreeChoice& choice, Findings& findings, const TreeDemand& demand);
 
 /// What the season's plan asks for: works by label, of a day and of an urgency where these are given. Throws
 /// Error (input) where the book has no plan.

@@ -22,6 +22,7 @@ struct Request {
     std::string scrap;
     std::string at;
     int limit = 20;
+    Day as_of;
 };
 
 struct FoundRow {
@@ -29,6 +30,7 @@ struct FoundRow {
     double score = 0;
     const Tree* tree = nullptr;
     Sentence address{};
+    Sentence status{};
     std::string lineage{};
     Sentence matched{};
     std::optional<place::LonLat> place{};
@@ -54,7 +56,7 @@ const std::vector<ColumnOf<FoundRow>>& found_columns() {
         {{"address", text, "", "Address", "Block, row and position in words."},
          [](const FoundRow& r) { return text_cell(r.address); }},
         {{"status", text, "", "Status", "Whether it stands, or when it was removed and why."},
-         [](const FoundRow& r) { return text_cell(place::standing_of(*r.tree)); }},
+         [](const FoundRow& r) { return text_cell(r.status); }},
         {{"distance_m", number, "m", "Distance", "From the standpoint, over the ground as on a map."},
          [](const FoundRow& r) { return r.way ? number_cell(r.way->distance.value, 1) : Cell{}; }},
         {{"bearing_deg", number, "degrees", "Bearing", "From the standpoint, clockwise from true north."},
@@ -103,7 +105,7 @@ Findings check(const Request& request) {
 
 /// Rows of the table from what was found; needs the index to live on.
 std::vector<FoundRow> rows_of(const place::TreeIndex& index, const std::vector<place::FoundTree>& found,
-                              const std::optional<place::LonLat>& from) {
+                              const std::optional<place::LonLat>& from, Day as_of) {
     const auto& orchard = index.orchard();
     const lineage::LineText lineages(orchard.accessions, orchard.blend_members);
     const place::ToEarth to_earth(orchard.crs);
@@ -112,6 +114,7 @@ std::vector<FoundRow> rows_of(const place::TreeIndex& index, const std::vector<p
         const auto& tree = orchard.trees[one.tree];
         FoundRow row{static_cast<int>(rows.size()) + 1, one.score, &tree};
         row.address = place::address_of(tree, orchard.rows);
+        row.status = place::standing_of(tree, as_of);
         row.lineage = lineages.of(tree.accession.value_or(""));
         row.matched = place::to_text(one.match);
         row.place = tree.at ? to_earth(*tree.at) : std::nullopt;
@@ -174,10 +177,10 @@ Outcome run(const Request& request, const Run& lent) {
     const auto stand = standpoint_of(index, from, outcome.findings);
     const auto limit = static_cast<std::size_t>(request.limit);
     const bool by_place = is_blank(request.scrap);
-    const auto found = !by_place ? index.find(request.scrap, limit, stand)
+    const auto found = !by_place ? index.find(request.scrap, limit, stand, request.as_of)
                        : stand   ? index.nearest(*stand, limit)
                                  : std::vector<place::FoundTree>{};
-    const auto rows = rows_of(index, found, from);
+    const auto rows = rows_of(index, found, from, request.as_of);
     if (rows.empty() && !by_place) {
         outcome.findings.push_back(not_found(index, request.scrap));
     }
@@ -210,16 +213,23 @@ std::unique_ptr<const Operation> tree_find() {
                             "bearings are told from there, and nearer trees come first among equals."),
                         parameter(&Request::limit, "limit", "Most trees",
                                   "How many trees to tell at the most.")
-                            .between(1, 1000)},
+                            .between(1, 1000),
+                        as_of_parameter(&Request::as_of)},
          .results = {found_shape()},
-         .examples = {{"The fourth seedling of a cross.",
-                       {{"book", "BOOK"}, {"scrap", "Tansy Lane x Wrenlea no. 4"}}},
-                      {"Row and position.", {{"book", "BOOK"}, {"scrap", "Upper 3 12"}}},
-                      {"A name with a slip, the nearest tree first.",
-                       {{"book", "BOOK"}, {"scrap", "Wernlea"}, {"at", "48.1340,9.3010"}, {"limit", "5"}}},
-                      {"Trees that went because of a disease.", {{"book", "BOOK"}, {"scrap", "scab"}}},
-                      {"The three trees nearest to where I stand.",
-                       {{"book", "BOOK"}, {"at", "48.1340,9.3010"}, {"limit", "3"}}}},
+         .examples =
+             {{"The fourth seedling of a cross.",
+               {{"book", "BOOK"}, {"as-of", "2026-03-20"}, {"scrap", "Tansy Lane x Wrenlea no. 4"}}},
+              {"Row and position.", {{"book", "BOOK"}, {"as-of", "2026-03-20"}, {"scrap", "Upper 3 12"}}},
+              {"A name with a slip, the nearest tree first.",
+               {{"book", "BOOK"},
+                {"as-of", "2026-03-20"},
+                {"scrap", "Wernlea"},
+                {"at", "48.1340,9.3010"},
+                {"limit", "5"}}},
+              {"Trees that went because of a disease.",
+               {{"book", "BOOK"}, {"as-of", "2026-03-20"}, {"scrap", "scab"}}},
+              {"The three trees nearest to where I stand.",
+               {{"book", "BOOK"}, {"as-of", "2026-03-20"}, {"at", "48.1340,9.3010"}, {"limit", "3"}}}},
          .check = check,
          .run = run});
 }

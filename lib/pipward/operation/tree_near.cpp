@@ -25,6 +25,7 @@ struct Request {
     int limit = 10;
     Metres beside{1};
     double gap_weight = 0.1;
+    Day as_of;
 };
 
 struct SpotRow {
@@ -190,17 +191,18 @@ Sentence after_words(const place::NearSpots& near, const std::vector<double>& sh
 }
 
 Table near_table(const place::NearSpots& near, const Orchard& orchard, const place::MetrePlane& plane,
-                 int limit) {
+                 const Request& request) {
     constexpr double least = 0.0005;
     Table table{near_shape(), {}};
     for (const auto& spot : near.spots) {
         const int rank = static_cast<int>(table.rows.size()) + 1;
-        if (rank > limit || spot.probability < least) {
+        if (rank > request.limit || spot.probability < least) {
             break;
         }
         SpotRow row{rank, &spot, spot.tree ? &orchard.trees[*spot.tree] : nullptr};
         row.address = address_at(spot, orchard);
-        row.status = row.tree == nullptr ? say("no tree on record") : place::standing_of(*row.tree);
+        row.status =
+            row.tree == nullptr ? say("no tree on record") : place::standing_of(*row.tree, request.as_of);
         table.rows.push_back(row_of(row, near_columns()));
         table.rows.back().at = row.tree == nullptr ? plane.back(spot.at) : *row.tree->at;
     }
@@ -267,7 +269,8 @@ Outcome run(const Request& request, const Run& lent) {
     if (!at) {
         throw Error(Trouble::input, std::move(outcome.findings));
     }
-    auto near = place::near_spots(orchard, {*at, request.accuracy, request.beside, request.gap_weight});
+    auto near = place::near_spots(orchard, request.as_of,
+                                  {*at, request.accuracy, request.beside, request.gap_weight});
     warn_of_distance(near, request, outcome.findings);
     const auto answers = parse_answers(request.answers).value_or(Answers{});
     for (const auto& key : place::weigh_answers(near, orchard, answers.by_key)) {
@@ -276,8 +279,8 @@ Outcome run(const Request& request, const Run& lent) {
              say("This question is not asked at this place: the answer counts for nothing."),
              say("Take keys from the table of questions of the same place.")});
     }
-    const auto questions = place::questions_about(near, orchard, answers.keys);
-    outcome.tables = {near_table(near, orchard, place::MetrePlane(orchard.crs, *at), request.limit),
+    const auto questions = questions_about(near, orchard, answers.keys);
+    outcome.tables = {near_table(near, orchard, place::MetrePlane(orchard.crs, *at), request),
                       question_table(near, questions, orchard)};
     outcome.crs = orchard.crs;
     outcome.summary = summary_of(near, questions, orchard);
@@ -309,7 +312,8 @@ std::vector<Bound<Request>> parameters() {
                       "How likely you stand at a gap, against a standing tree at the same distance.")
                 .in("of a tree's")
                 .between(0.001, 1.0)
-                .advanced()};
+                .advanced(),
+            as_of_parameter(&Request::as_of)};
 }
 
 }  // namespace
@@ -324,14 +328,21 @@ std::unique_ptr<const Operation> tree_near() {
          .parameters = parameters(),
          .results = {near_shape(), question_shape()},
          .examples = {{"A telephone under the leaves.",
-                       {{"book", "BOOK"}, {"here", "48.13638,9.30025"}, {"accuracy-m", "5"}}},
+                       {{"book", "BOOK"},
+                        {"as-of", "2026-03-20"},
+                        {"here", "48.13638,9.30025"},
+                        {"accuracy-m", "5"}}},
                       {"The same place with an answer.",
                        {{"book", "BOOK"},
+                        {"as-of", "2026-03-20"},
                         {"here", "48.13638,9.30025"},
                         {"accuracy-m", "5"},
                         {"answers", "row-left=no"}}},
                       {"A surveyor's receiver, in the book's grid.",
-                       {{"book", "BOOK"}, {"grid", "522340.9,5331503.3"}, {"accuracy-m", "0.1"}}}},
+                       {{"book", "BOOK"},
+                        {"as-of", "2026-03-20"},
+                        {"grid", "522340.9,5331503.3"},
+                        {"accuracy-m", "0.1"}}}},
          .check = check,
          .run = run});
 }

@@ -26,6 +26,7 @@ struct Request : TreeChoice {
     bool alleys = true;
     Metres gap{0};
     Metres beside{1};
+    Day as_of;
 };
 
 struct StopRow {
@@ -181,7 +182,8 @@ Outcome run(const Request& request, const Run& lent) {
     lent.step(0.2, say("Choosing trees"));
     Outcome outcome;
     outcome.findings = reading.findings;
-    const auto chosen = chosen_trees(request.book.location, orchard, request, outcome.findings);
+    const auto chosen =
+        chosen_trees(request.book.location, orchard, request, outcome.findings, {.as_of = request.as_of});
     place::WalkWish wish;
     wish.start = walk_end(orchard, {"start", request.from}, outcome.findings);
     wish.end = request.back ? wish.start : walk_end(orchard, {"end", request.to}, outcome.findings);
@@ -222,7 +224,8 @@ std::vector<Bound<Request>> parameters() {
                   "How far from the trunks one walks; less where rows stand closer.")
             .in("m")
             .between(0.1, 10.0)
-            .advanced()};
+            .advanced(),
+        as_of_parameter(&Request::as_of)};
     std::ranges::copy(own, std::back_inserter(all));
     return all;
 }
@@ -239,13 +242,23 @@ std::unique_ptr<const Operation> walk_order() {
               "the way as lines. Nothing is written."},
          .parameters = parameters(),
          .results = {walk_shape(), leg_shape()},
-         .examples =
-             {{"Every tree of an accession, from the gate and back.",
-               {{"book", "BOOK"}, {"of-accession", "Wrenlea"}, {"start", "48.1335,9.3009"}, {"back", "yes"}}},
-              {"Three trees from the first to wherever.",
-               {{"book", "BOOK"}, {"trees", "UP-03-09, LO-02-08, LO-04-11"}, {"start", "UP-03-09"}}},
-              {"The seedlings of a block, rows walked through.",
-               {{"book", "BOOK"}, {"purpose", "seedling"}, {"of-block", "Upper"}, {"alleys", "no"}}}},
+         .examples = {{"Every tree of an accession, from the gate and back.",
+                       {{"book", "BOOK"},
+                        {"as-of", "2026-03-20"},
+                        {"of-accession", "Wrenlea"},
+                        {"start", "48.1335,9.3009"},
+                        {"back", "yes"}}},
+                      {"Three trees from the first to wherever.",
+                       {{"book", "BOOK"},
+                        {"as-of", "2026-03-20"},
+                        {"trees", "UP-03-09, LO-02-08, LO-04-11"},
+                        {"start", "UP-03-09"}}},
+                      {"The seedlings of a block, rows walked through.",
+                       {{"book", "BOOK"},
+                        {"as-of", "2026-03-20"},
+                        {"purpose", "seedling"},
+                        {"of-block", "Upper"},
+                        {"alleys", "no"}}}},
          .check = check,
          .run = run});
 }

@@ -7,6 +7,7 @@
 
 #include "pipward/place/row_barrier.h"
 #include "pipward/place/row_stands.h"
+#include "pipward/record/presence.h"
 
 namespace pipward::place {
 namespace {
@@ -55,8 +56,9 @@ struct Candidate {
 
 class Surroundings {
   public:
-    Surroundings(const Orchard& orchard, const NearWish& wish)
+    Surroundings(const Orchard& orchard, Day as_of, const NearWish& wish)
         : orchard_(orchard),
+          as_of_(as_of),
           wish_(wish),
           plane_(orchard.crs, wish.at),
           reach_(5 * std::hypot(wish.accuracy.value, wish.beside.value) + 5) {
@@ -64,7 +66,7 @@ class Surroundings {
         const auto names = rows_of(orchard, near);
         lines_ = tree_lines(orchard, plane_, &names);
         for (const auto& line : lines_) {
-            stands_.push_back(stands_of(line, orchard));
+            stands_.push_back(stands_of(line, orchard, as_of));
         }
         barriers_ = row_barriers(lines_, {});
         add_rows();
@@ -91,6 +93,12 @@ class Surroundings {
   private:
     static double probability(const Candidate& candidate) { return candidate.spot.probability; }
 
+    SpotKind kind_of(std::uint32_t tree) const {
+        return stands_on(orchard_.trees[tree], as_of_)    ? SpotKind::tree
+               : removed_by(orchard_.trees[tree], as_of_) ? SpotKind::removed
+                                                          : SpotKind::vacant;
+    }
+
     void add(NearSpot spot, std::size_t line, std::size_t stand) {
         if (length(spot.at) > reach_) {
             return;
@@ -106,9 +114,7 @@ class Surroundings {
         for (std::size_t line = 0; line < lines_.size(); ++line) {
             for (std::size_t i = 0; i < stands_[line].size(); ++i) {
                 const auto& stand = stands_[line][i];
-                const auto kind = stand.stands ? SpotKind::tree
-                                  : stand.tree ? SpotKind::removed
-                                               : SpotKind::vacant;
+                const auto kind = stand.tree ? kind_of(*stand.tree) : SpotKind::vacant;
                 add({kind, stand.tree, lines_[line].name, stand.position, stand.at}, line, i);
             }
         }
@@ -117,8 +123,7 @@ class Surroundings {
         for (const auto i : near) {
             const auto& tree = orchard_.trees[i];
             if (!tree.row) {
-                add({tree.removed_on ? SpotKind::removed : SpotKind::tree, i, {}, {}, plane_(*tree.at)}, 0,
-                    0);
+                add({kind_of(i), i, {}, {}, plane_(*tree.at)}, 0, 0);
             }
         }
     }
@@ -193,6 +198,7 @@ class Surroundings {
     }
 
     const Orchard& orchard_;
+    Day as_of_;
     const NearWish& wish_;
     MetrePlane plane_;
     double reach_;
@@ -209,8 +215,8 @@ double deviation_of(Metres radius) {
     return radius.value / radii;
 }
 
-NearSpots near_spots(const Orchard& orchard, const NearWish& wish) {
-    return Surroundings(orchard, wish).spots();
+NearSpots near_spots(const Orchard& orchard, Day as_of, const NearWish& wish) {
+    return Surroundings(orchard, as_of, wish).spots();
 }
 
 }  // namespace pipward::place

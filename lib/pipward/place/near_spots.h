@@ -19,6 +19,8 @@ struct NearWish {
     double gap_weight = 0.1;  ///< how likely one stands at a gap, against a tree: common practice, no source
 };
 
+/// By the day asked. Vacant is a place that no tree of the record ever had, or whose tree is yet to be
+/// planted.
 enum class SpotKind { tree, removed, vacant };
 
 /// What can be seen around a spot; `ahead` is the way of NearSpots::ahead, `left` a quarter turn from it.
@@ -51,8 +53,9 @@ struct NearSpots {
 };
 
 /// The receiver's error is taken for a Gaussian one, the same in all directions; the tree's own accuracy adds
-/// to it. Gaps are the places of removed trees, and positions between others of their row that no tree has.
-NearSpots near_spots(const Orchard& orchard, const NearWish& wish);
+/// to it. Gaps are the places of trees that do not stand on `as_of`, and positions between others of their
+/// row that no tree has.
+NearSpots near_spots(const Orchard& orchard, Day as_of, const NearWish& wish);
 
 /// The standard deviation in each direction of an error that is within a radius 68 times in 100.
 double deviation_of(Metres radius);

@@ -8,6 +8,7 @@
 #include <tuple>
 
 #include "pipward/place/row_layout.h"
+#include "pipward/record/presence.h"
 
 namespace pipward::place {
 namespace {
@@ -15,23 +16,15 @@ namespace {
 using Spot = std::tuple<std::string, std::string, int>;
 using Standing = std::map<Spot, const Tree*>;
 
-bool is_gone(const Tree& tree, Day as_of) {
-    return tree.removed_on && *tree.removed_on <= as_of;
-}
-
-bool is_to_come(const Tree& tree, Day as_of) {
-    return tree.planted_on && *tree.planted_on > as_of;
-}
-
 // Where one tree stands and another is to follow it, the one that stands counts.
 Standing standing_trees(const Orchard& orchard, Day as_of) {
     Standing standing;
     for (const auto& tree : orchard.trees) {
-        if (!tree.block || !tree.row || !tree.position || is_gone(tree, as_of)) {
+        if (!tree.block || !tree.row || !tree.position || removed_by(tree, as_of)) {
             continue;
         }
         auto& place = standing[{*tree.block, *tree.row, *tree.position}];
-        if (place == nullptr || (is_to_come(*place, as_of) && !is_to_come(tree, as_of))) {
+        if (place == nullptr || (!planted_by(*place, as_of) && planted_by(tree, as_of))) {
             place = &tree;
         }
     }
@@ -50,7 +43,7 @@ Finding about(const Tree& tree, Sentence message, Sentence remedy) {
 
 void occupy(RowPosition& position, const Tree& tree, const TreeRow& row, Day as_of, const ToEarth& to_earth,
             Findings& findings) {
-    position.state = is_to_come(tree, as_of) ? PositionState::reserved : PositionState::taken;
+    position.state = planted_by(tree, as_of) ? PositionState::taken : PositionState::reserved;
     position.tree = tree.label;
     const auto here = to_earth(position.at);
     const auto there = tree.at ? to_earth(*tree.at) : std::nullopt;

@@ -53,7 +53,8 @@ const Orchard& TreeIndex::orchard() const {
 }
 
 std::vector<FoundTree> TreeIndex::find(std::string_view scrap, std::size_t limit,
-                                       const std::optional<Standpoint>& from) const {
+                                       const std::optional<Standpoint>& from,
+                                       const std::optional<Day>& as_of) const {
     Hits hits(parts_->orchard.trees.size());
     if (folded_text(scrap).empty()) {
         return {};
@@ -66,7 +67,7 @@ std::vector<FoundTree> TreeIndex::find(std::string_view scrap, std::size_t limit
         parts_->names.find_like(scrap, hits);
     }
     parts_->notes.find(scrap, hits);
-    return parts_->found(std::move(hits).ranked(parts_->orchard, limit, from));
+    return parts_->found(std::move(hits).ranked(parts_->orchard, limit, from, as_of));
 }
 
 std::vector<FoundTree> TreeIndex::nearest(const Standpoint& from, std::size_t limit) const {

@@ -28,4 +28,7 @@ class TableView {
 
 QDate to_qt(Day day);
 
+/// By the clock of the desktop.
+Day today();
+
 }  // namespace pipward::desktop

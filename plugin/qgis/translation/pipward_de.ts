@@ -8863,6 +8863,10 @@
         <translation>entfernt am {}</translation>
     </message>
     <message>
+        <source>to be planted {}</source>
+        <translation>wird gepflanzt {}</translation>
+    </message>
+    <message>
         <source>removed {}</source>
         <translation>entfernt {}</translation>
     </message>
@@ -11241,6 +11245,10 @@
     <message>
         <source>The tree has no place on the map: it is left out.</source>
         <translation>Der Baum hat keinen Platz auf der Karte: er wird weggelassen.</translation>
+    </message>
+    <message>
+        <source>The tree is not planted yet: it is left out.</source>
+        <translation>Der Baum ist noch nicht gepflanzt: er wird weggelassen.</translation>
     </message>
     <message>
         <source>The tree was removed: it is left out.</source>

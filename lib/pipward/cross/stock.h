@@ -10,13 +10,12 @@
 
 namespace pipward::cross {
 
-/// The book as crossing asks it: by name, as it stood on the day of the plan. Points into the orchard and the
-/// forecast, which must outlive it. Everything is in an order of its own, whatever the order of the records.
-struct OrchardIndex {
+/// What there is to cross with on the day of the plan: trees that bloom, pollen in hand, flowers worked.
+/// Points into the orchard and the forecast, which must outlive it. Everything is in an order of its own,
+/// whatever the order of the records.
+struct Stock {
     Day as_of;
-    std::map<std::string, const Accession*> accessions;
-    std::map<std::string, std::vector<const BlendMember*>> blends;
-    std::map<std::string, std::vector<bloom::TreeBloom>> trees;  ///< living, by accession
+    std::map<std::string, std::vector<bloom::TreeBloom>> trees;  ///< standing, by accession
     std::map<std::string, std::vector<const PollenLot*>> lots;   ///< in hand, by donor
     std::map<std::string, std::vector<PollenTest>> tests;        ///< by lot
     std::map<std::string, double> worked_from_lot;               ///< flowers, by lot
@@ -25,12 +24,9 @@ struct OrchardIndex {
     std::optional<double> usual_pollen_per_flower_mg;            ///< by all lots together
 };
 
-OrchardIndex index_orchard(const Orchard& orchard, const bloom::BloomForecast& forecast);
+Stock stock_of(const Orchard& orchard, const bloom::BloomForecast& forecast);
 
 /// Raw pollen of one donor flower: of the donor's own lots, else of all lots, else `otherwise`.
-Milligrams pollen_per_flower(const OrchardIndex& index, const std::string& donor, Milligrams otherwise);
-
-/// The record of an accession, or nothing.
-const Accession* accession_named(const OrchardIndex& index, const std::string& name);
+Milligrams pollen_per_flower(const Stock& stock, const std::string& donor, Milligrams otherwise);
 
 }  // namespace pipward::cross
