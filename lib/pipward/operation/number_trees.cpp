@@ -201,8 +201,7 @@ void number_from_cloud(Numbering& numbering, const NumberRequest& request, const
     if (recovery.rows > 0) {
         numbering.understood =
             say("The rows run at {:.1f} degrees, {:.2f} m apart, with a tree every {:.3f} m; the points lie "
-                "about "
-                "{:.2f} m off across and {:.2f} m along.",
+                "about {:.2f} m off across and {:.2f} m along.",
                 recovery.bearing, recovery.row_distance.value, recovery.spacing.value,
                 recovery.noise_across.value, recovery.noise_along.value);
     }
