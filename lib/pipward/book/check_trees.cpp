@@ -1,6 +1,5 @@
 // SPDX-License-Identifier: MIT
 #include <map>
-#include <tuple>
 
 #include "pipward/book/check.h"
 
@@ -50,7 +49,13 @@ bool stands(const Tree& tree, Day as_of) {
     return !tree.removed_on || *tree.removed_on > as_of;
 }
 
-using Spot = std::tuple<std::string, std::string, int>;
+struct Spot {
+    std::string block;
+    std::string row;
+    int position = 0;
+
+    auto operator<=>(const Spot&) const = default;
+};
 
 }  // namespace
 

@@ -26,7 +26,14 @@ struct Month {
 };
 
 using Months = std::map<int, Month>;  // by year
-using MonthsOfPlaces = std::map<std::pair<std::string, int>, Months>;
+struct MonthOfStation {
+    std::string station;
+    int month = 0;
+
+    auto operator<=>(const MonthOfStation&) const = default;
+};
+
+using MonthsOfPlaces = std::map<MonthOfStation, Months>;
 
 MonthsOfPlaces months_of(const Orchard& orchard) {
     MonthsOfPlaces months;

@@ -6,7 +6,6 @@
 #include <algorithm>
 #include <cmath>
 #include <map>
-#include <tuple>
 
 #include "pipward/operation/complaint.h"
 
@@ -143,7 +142,12 @@ void fill(TreeDecision& decision, const place::NumberedTree& tree, const std::st
     }
 }
 
-using Spot = std::pair<std::string, int>;
+struct Spot {
+    std::string row;
+    int position = 0;
+
+    auto operator<=>(const Spot&) const = default;
+};
 
 /// What the book says already comes before what was reckoned.
 void respect_book(Numbering& numbering, const NumberRequest& request, const Orchard& orchard, Day as_of) {

@@ -5,14 +5,19 @@
 
 #include <map>
 #include <set>
-#include <tuple>
 
 #include "pipward/place/row_layout.h"
 
 namespace pipward::place {
 namespace {
 
-using Spot = std::tuple<std::string, std::string, int>;
+struct Spot {
+    std::string block;
+    std::string row;
+    int position = 0;
+
+    auto operator<=>(const Spot&) const = default;
+};
 using Standing = std::map<Spot, const Tree*>;
 
 bool is_gone(const Tree& tree, Day as_of) {
