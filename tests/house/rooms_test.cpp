@@ -133,6 +133,41 @@ TEST(House, OutsideLibrariesStayInTheirRooms) {
     }
 }
 
+// Ids as the golden catalogue has them.
+std::set<std::string> operation_ids() {
+    static const std::regex id_line(R"re(^    "id": "([a-z-]+)",$)re");
+    std::ifstream catalogue(fs::path(PIPWARD_SOURCE) / "tests" / "operation" / "catalogue.json");
+    std::set<std::string> ids;
+    for (std::string line; std::getline(catalogue, line);) {
+        if (std::smatch match; std::regex_match(line, match, id_line)) {
+            ids.insert(match[1]);
+        }
+    }
+    return ids;
+}
+
+// They ask for a role, or show the whole list.
+TEST(House, NoHostNamesAnOperation) {
+    static const std::set<std::string> endings{".h", ".cpp", ".py"};
+    static const std::regex literal(R"re(["']([a-z]+[-_][a-z_-]+)["'])re");
+    const auto ids = operation_ids();
+    ASSERT_GT(ids.size(), 40U);
+    int literals = 0;
+    for (const auto& entry : fs::recursive_directory_iterator(fs::path(PIPWARD_SOURCE) / "plugin")) {
+        if (!endings.contains(entry.path().extension().string())) {
+            continue;
+        }
+        std::ifstream file(entry.path());
+        for (std::string line; std::getline(file, line);) {
+            for (std::sregex_iterator at(line.begin(), line.end(), literal), end; at != end; ++at) {
+                ++literals;
+                EXPECT_FALSE(ids.contains((*at)[1])) << entry.path() << ": " << line;
+            }
+        }
+    }
+    EXPECT_GT(literals, 20);
+}
+
 TEST(House, EverySourceNamesItsLicence) {
     for (const auto* folder : {"lib", "plugin", "tests", "sample-gpkg"}) {
         for (const auto& entry : fs::recursive_directory_iterator(fs::path(PIPWARD_SOURCE) / folder)) {

@@ -185,11 +185,11 @@ void FindDesk::show_on_map(const ChosenTree& tree) {
 }
 
 void FindDesk::draw_line(const ChosenTree& tree) {
-    const auto* operation = operation::find_operation("line-show");
     const auto name = tree.tree().accession.value_or(tree.tree().label);
     const auto today = QDate::currentDate().toString(Qt::ISODate);
-    auto* task = new OperationTask(
-        *operation, {{"book", from_qt(tree.index->book)}, {"who", name}, {"as-of", from_qt(today)}});
+    auto* task =
+        new OperationTask(operation::operation_for(operation::Role::draw_line),
+                          {{"book", from_qt(tree.index->book)}, {"who", name}, {"as-of", from_qt(today)}});
     connect(task, &OperationTask::done, this,
             [this, name](const std::shared_ptr<const operation::Outcome>& outcome) {
                 (new LineWindow(to_qt(name), outcome, desktop_->mainWindow()))->show();
