@@ -10,7 +10,7 @@
 
 #include "paths.h"
 
-namespace pipward {
+namespace pipward::lineage {
 namespace {
 
 std::vector<std::string> parts(const std::string& line) {
@@ -169,4 +169,4 @@ TEST(CrossNotation, WritesALineOfTheBook) {
 }
 
 }  // namespace
-}  // namespace pipward
+}  // namespace pipward::lineage

@@ -11,7 +11,7 @@
 #include "paths.h"
 #include "pipward/value/finding.h"
 
-namespace pipward {
+namespace pipward::lineage {
 namespace {
 
 using testing::blends_in;
@@ -260,4 +260,4 @@ TEST(Kinship, StaysBetweenZeroAndOneAndIsHighestWithItself) {
 }
 
 }  // namespace
-}  // namespace pipward
+}  // namespace pipward::lineage

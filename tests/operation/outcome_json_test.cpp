@@ -11,7 +11,7 @@
 #include "paths.h"
 #include "pipward/operation/declare.h"
 
-namespace pipward {
+namespace pipward::operation {
 namespace {
 
 using Json = nlohmann::ordered_json;
@@ -150,4 +150,4 @@ TEST(Catalogue, EqualsTheGoldenFile) {
 }
 
 }  // namespace
-}  // namespace pipward
+}  // namespace pipward::operation

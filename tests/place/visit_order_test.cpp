@@ -13,7 +13,7 @@
 #include "place/tour_files.h"
 #include "testing.h"
 
-namespace pipward {
+namespace pipward::place {
 namespace {
 
 struct Spot {
@@ -240,4 +240,4 @@ TEST(VisitOrder, StopsWhenAskedWhileItSearches) {
 }
 
 }  // namespace
-}  // namespace pipward
+}  // namespace pipward::place
