@@ -7,12 +7,14 @@
 #include <string>
 #include <vector>
 
+#include "paths.h"
+
 /// Helpers shared by the tests: reading oracle files.
 namespace pipward::testing {
 
 /// The rows of tests/oracles/NAME: split at white space, comment and empty lines left out.
 inline std::vector<std::vector<std::string>> oracle_rows(const std::string& name) {
-    std::ifstream file(std::string(PIPWARD_ORACLES) + "/" + name);
+    std::ifstream file(oracle_file(name));
     if (!file) {
         throw std::runtime_error("no oracle file " + name);
     }

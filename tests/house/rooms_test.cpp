@@ -11,6 +11,8 @@
 #include <string>
 #include <vector>
 
+#include "paths.h"
+
 namespace {
 
 namespace fs = std::filesystem;
@@ -58,7 +60,7 @@ std::vector<Include> includes_of(const fs::path& room) {
     return found;
 }
 
-const fs::path library = fs::path(PIPWARD_SOURCE) / "lib" / "pipward";
+const fs::path library = pipward::testing::project_file("lib/pipward");
 
 TEST(House, EveryFolderOfTheLibraryIsARoomOfTheHouse) {
     std::set<std::string> known;
@@ -170,7 +172,7 @@ TEST(House, NoHostNamesAnOperation) {
 
 TEST(House, EverySourceNamesItsLicence) {
     for (const auto* folder : {"lib", "plugin", "tests", "sample-gpkg"}) {
-        for (const auto& entry : fs::recursive_directory_iterator(fs::path(PIPWARD_SOURCE) / folder)) {
+        for (const auto& entry : fs::recursive_directory_iterator(pipward::testing::project_file(folder))) {
             const auto ending = entry.path().extension();
             if (ending != ".h" && ending != ".cpp") {
                 continue;

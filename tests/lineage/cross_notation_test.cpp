@@ -8,6 +8,8 @@
 #include <map>
 #include <sstream>
 
+#include "paths.h"
+
 namespace pipward::lineage {
 namespace {
 
@@ -22,7 +24,7 @@ std::vector<std::string> parts(const std::string& line) {
 }
 
 std::vector<std::string> oracle(const std::string& kind) {
-    std::ifstream file(PIPWARD_ORACLES "/lineage-purdy.txt");
+    std::ifstream file(testing::oracle_file("lineage-purdy.txt"));
     std::vector<std::string> lines;
     for (std::string line; std::getline(file, line);) {
         if (line.starts_with(kind + " ")) {

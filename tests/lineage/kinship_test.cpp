@@ -8,6 +8,7 @@
 #include <sstream>
 
 #include "lineage/pedigree_maker.h"
+#include "paths.h"
 #include "pipward/value/finding.h"
 
 namespace pipward::lineage {
@@ -128,7 +129,7 @@ TEST(Kinship, OfTheParentsIsTheInbreedingOfTheChild) {
 }
 
 TEST(Kinship, AgreesWithAnInbredPedigreeOfFifteen) {
-    const std::string folder = std::string(PIPWARD_SHARED_DATA) + "/pedigree/dioecious-inbred-15";
+    const std::string folder = testing::shared_file("pedigree/dioecious-inbred-15");
     std::ifstream parents(folder + ".csv");
     std::ifstream values(folder + ".kinship.tsv");
     if (!parents || !values) {
