@@ -138,7 +138,7 @@ TEST(House, OutsideLibrariesStayInTheirRooms) {
 // Ids as the golden catalogue has them.
 std::set<std::string> operation_ids() {
     static const std::regex id_line(R"re(^    "id": "([a-z-]+)",$)re");
-    std::ifstream catalogue(fs::path(PIPWARD_SOURCE) / "tests" / "operation" / "catalogue.json");
+    std::ifstream catalogue(pipward::testing::project_file("tests/operation/catalogue.json"));
     std::set<std::string> ids;
     for (std::string line; std::getline(catalogue, line);) {
         if (std::smatch match; std::regex_match(line, match, id_line)) {
@@ -155,7 +155,7 @@ TEST(House, NoHostNamesAnOperation) {
     const auto ids = operation_ids();
     ASSERT_GT(ids.size(), 40U);
     int literals = 0;
-    for (const auto& entry : fs::recursive_directory_iterator(fs::path(PIPWARD_SOURCE) / "plugin")) {
+    for (const auto& entry : fs::recursive_directory_iterator(pipward::testing::project_file("plugin"))) {
         if (!endings.contains(entry.path().extension().string())) {
             continue;
         }

@@ -9,8 +9,6 @@
 
 namespace pipward::operation {
 
-std::span<const Word<weather::DayFormat>> words(weather::DayFormat);
-
 namespace {
 
 book::BookReading read_book_for(const std::string& location) {

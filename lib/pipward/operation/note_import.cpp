@@ -12,8 +12,6 @@
 
 namespace pipward::operation {
 
-std::span<const Word<weather::DayFormat>> words(weather::DayFormat);
-
 namespace {
 
 using enum CellType;

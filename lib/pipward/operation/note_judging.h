@@ -11,7 +11,7 @@ enum class Verdict { would_be_written, written, there_already, not_filled_in, wr
 
 struct JudgedLine {
     NoteLine line;
-    cross::Verdict verdict = Verdict::would_be_written;
+    Verdict verdict = Verdict::would_be_written;
     Sentence why{};
 };
 

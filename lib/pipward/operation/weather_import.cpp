@@ -17,9 +17,6 @@
 
 namespace pipward::operation {
 
-std::span<const Word<weather::TemperatureUnit>> words(weather::TemperatureUnit);
-std::span<const Word<weather::DayFormat>> words(weather::DayFormat);
-
 namespace {
 
 using enum CellType;
@@ -189,28 +186,6 @@ std::vector<Bound<Request>> parameters() {
 }
 
 }  // namespace
-
-std::span<const Word<weather::TemperatureUnit>> words(weather::TemperatureUnit) {
-    static constexpr std::array table{
-        Word<weather::TemperatureUnit>{weather::TemperatureUnit::celsius, "celsius", "degrees Celsius"},
-        Word<weather::TemperatureUnit>{weather::TemperatureUnit::fahrenheit, "fahrenheit",
-                                       "degrees Fahrenheit"},
-        Word<weather::TemperatureUnit>{weather::TemperatureUnit::tenths_celsius, "tenths_celsius",
-                                       "tenths of a degree Celsius"},
-    };
-    return table;
-}
-
-std::span<const Word<weather::DayFormat>> words(weather::DayFormat) {
-    static constexpr std::array table{
-        Word<weather::DayFormat>{weather::DayFormat::year_month_day, "year-month-day",
-                                 "2026-04-12 or 20260412"},
-        Word<weather::DayFormat>{weather::DayFormat::day_month_year, "day-month-year",
-                                 "12/04/2026 or 12.4.2026"},
-        Word<weather::DayFormat>{weather::DayFormat::month_day_year, "month-day-year", "4/12/2026"},
-    };
-    return table;
-}
 
 std::unique_ptr<const Operation> weather_import() {
     return declare<Request>(

@@ -2,12 +2,14 @@
 #pragma once
 
 #include <optional>
+#include <span>
 #include <string>
 #include <string_view>
 #include <vector>
 
 #include "pipward/record/orchard.h"
 #include "pipward/value/finding.h"
+#include "pipward/value/word.h"
 
 /// What every reader of foreign weather files takes and gives.
 namespace pipward::weather {
@@ -50,5 +52,11 @@ struct WeatherImport {
 /// Readings outside these cannot be air temperatures of an orchard: they are typing errors or another unit.
 inline constexpr Celsius coldest_believable{-60};
 inline constexpr Celsius hottest_believable{60};
+
+/// The units as they are typed.
+std::span<const Word<TemperatureUnit>> words(TemperatureUnit);
+
+/// The orders of a day as they are typed.
+std::span<const Word<DayFormat>> words(DayFormat);
 
 }  // namespace pipward::weather
