@@ -11,6 +11,10 @@ std::string oracle_file(const std::string& name) {
     return project_file("tests/oracles/" + name);
 }
 
+std::string regression_file(const std::string& name) {
+    return project_file("tests/regression/" + name);
+}
+
 std::string sample_book() {
     return project_file("sample-gpkg/larkfold.gpkg");
 }

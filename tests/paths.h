@@ -11,6 +11,8 @@ namespace pipward::testing {
 std::string project_file(const std::string& path);
 /// tests/oracles/NAME
 std::string oracle_file(const std::string& name);
+/// tests/regression/NAME
+std::string regression_file(const std::string& name);
 /// The made-up orchard's book.
 std::string sample_book();
 /// A fixture that lies beside the project; a test that needs it is skipped where it is absent.
