@@ -11,6 +11,8 @@
 #include <string>
 #include <vector>
 
+#include "paths.h"
+
 namespace {
 
 namespace fs = std::filesystem;
@@ -58,7 +60,7 @@ std::vector<Include> includes_of(const fs::path& room) {
     return found;
 }
 
-const fs::path library = fs::path(PIPWARD_SOURCE) / "lib" / "pipward";
+const fs::path library = pipward::testing::project_file("lib/pipward");
 
 TEST(House, EveryFolderOfTheLibraryIsARoomOfTheHouse) {
     std::set<std::string> known;
@@ -133,9 +135,44 @@ TEST(House, OutsideLibrariesStayInTheirRooms) {
     }
 }
 
+// Ids as the golden catalogue has them.
+std::set<std::string> operation_ids() {
+    static const std::regex id_line(R"re(^    "id": "([a-z-]+)",$)re");
+    std::ifstream catalogue(pipward::testing::project_file("tests/operation/catalogue.json"));
+    std::set<std::string> ids;
+    for (std::string line; std::getline(catalogue, line);) {
+        if (std::smatch match; std::regex_match(line, match, id_line)) {
+            ids.insert(match[1]);
+        }
+    }
+    return ids;
+}
+
+// They ask for a role, or show the whole list.
+TEST(House, NoHostNamesAnOperation) {
+    static const std::set<std::string> endings{".h", ".cpp", ".py"};
+    static const std::regex literal(R"re(["']([a-z]+[-_][a-z_-]+)["'])re");
+    const auto ids = operation_ids();
+    ASSERT_GT(ids.size(), 40U);
+    int literals = 0;
+    for (const auto& entry : fs::recursive_directory_iterator(pipward::testing::project_file("plugin"))) {
+        if (!endings.contains(entry.path().extension().string())) {
+            continue;
+        }
+        std::ifstream file(entry.path());
+        for (std::string line; std::getline(file, line);) {
+            for (std::sregex_iterator at(line.begin(), line.end(), literal), end; at != end; ++at) {
+                ++literals;
+                EXPECT_FALSE(ids.contains((*at)[1])) << entry.path() << ": " << line;
+            }
+        }
+    }
+    EXPECT_GT(literals, 20);
+}
+
 TEST(House, EverySourceNamesItsLicence) {
     for (const auto* folder : {"lib", "plugin", "tests", "sample-gpkg"}) {
-        for (const auto& entry : fs::recursive_directory_iterator(fs::path(PIPWARD_SOURCE) / folder)) {
+        for (const auto& entry : fs::recursive_directory_iterator(pipward::testing::project_file(folder))) {
             const auto ending = entry.path().extension();
             if (ending != ".h" && ending != ".cpp") {
                 continue;

@@ -9,6 +9,7 @@
 #include <sstream>
 
 #include "operation/sample_copy.h"
+#include "paths.h"
 #include "pipward/book/book.h"
 #include "pipward/operation/operation.h"
 #include "pipward/record/words.h"
@@ -32,7 +33,7 @@ using testing::SampleCopy;
 using Words = std::vector<std::string>;
 
 std::vector<Words> oracle(const std::string& kind) {
-    std::ifstream file(PIPWARD_ORACLES "/operation-passport.txt");
+    std::ifstream file(testing::oracle_file("operation-passport.txt"));
     std::vector<Words> lines;
     for (std::string line; std::getline(file, line);) {
         std::istringstream text(line);

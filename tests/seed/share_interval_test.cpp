@@ -9,7 +9,7 @@ namespace pipward::seed {
 namespace {
 
 TEST(WilsonInterval, AgreesWithTheTable) {
-    for (const auto& row : testing::oracle_rows("seed-wilson.txt")) {
+    for (const auto& row : testing::all_rows("seed-wilson.txt")) {
         const auto interval = wilson_interval(std::stoi(row[0]), std::stoi(row[1]));
         EXPECT_NEAR(interval.low, std::stod(row[2]), 0.00005) << row[0] << " of " << row[1];
         EXPECT_NEAR(interval.high, std::stod(row[3]), 0.00005) << row[0] << " of " << row[1];

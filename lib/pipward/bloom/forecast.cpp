@@ -16,7 +16,12 @@
 namespace pipward::bloom {
 namespace {
 
-using Place = std::pair<std::string, double>;  // accession, offset
+struct Place {
+    std::string accession;
+    double offset = 0;  // from the station, kelvin
+
+    auto operator<=>(const Place&) const = default;
+};
 
 // The structures of the model in every member's season, by offset.
 using MemberRuns = std::map<double, std::vector<std::vector<StructureRun>>>;
@@ -70,13 +75,13 @@ std::set<Place> places_of(const Work& work, const Station& station, std::span<co
     std::set<std::string> with_tree;
     for (const auto& tree : trees) {
         if (tree.accession && stands_on(tree, work.as_of) && work.model.needs.contains(*tree.accession)) {
-            places.emplace(*tree.accession, tree_offset(tree, station).degrees);
+            places.insert({*tree.accession, tree_offset(tree, station).degrees});
             with_tree.insert(*tree.accession);
         }
     }
     for (const auto& accession : accessions) {
         if (!with_tree.contains(accession.name) && work.model.needs.contains(accession.name)) {
-            places.emplace(accession.name, 0.0);
+            places.insert({accession.name, 0.0});
         }
     }
     return places;
@@ -178,13 +183,13 @@ std::vector<Sentence> warnings_of(const Work& work, const BloomWindow& window, c
 }
 
 BloomWindow window_at(const Work& work, const Place& place, const std::vector<SeasonUpdate>& updates) {
-    const auto& need = work.model.needs.at(place.first);
+    const auto& need = work.model.needs.at(place.accession);
     BloomWindow window;
-    window.accession = place.first;
-    window.offset = {place.second};
-    window.full_bloom = member_days(work, need, place.second);
+    window.accession = place.accession;
+    window.offset = {place.offset};
+    window.full_bloom = member_days(work, need, place.offset);
     window.source = need.source;
-    window.notes_used = need.notes + notes_seen(work, place.first);
+    window.notes_used = need.notes + notes_seen(work, place.accession);
     move_window(window, updates, own_spread(work, need));
     fill_quantiles(window, work.forecast);
     window.warnings = warnings_of(work, window, need);
@@ -216,11 +221,15 @@ void place_trees(Work& work, const Station& station, std::span<const Tree> trees
 
 // The window nearest to the mean offset of the accession's trees stands for it.
 void choose_standing(BloomForecast& forecast) {
-    std::map<std::string, std::pair<double, int>> sums;
+    struct Sum {
+        double degrees = 0;
+        int trees = 0;
+    };
+    std::map<std::string, Sum> sums;
     for (const auto& tree : forecast.trees) {
-        auto& [degrees, count] = sums[forecast.windows[tree.window].accession];
-        degrees += forecast.windows[tree.window].offset.degrees;
-        ++count;
+        auto& sum = sums[forecast.windows[tree.window].accession];
+        sum.degrees += forecast.windows[tree.window].offset.degrees;
+        ++sum.trees;
     }
     for (std::size_t i = 0; i < forecast.windows.size(); ++i) {
         const auto& window = forecast.windows[i];
@@ -228,8 +237,8 @@ void choose_standing(BloomForecast& forecast) {
         if (added) {
             continue;
         }
-        const auto& [degrees, count] = sums[window.accession];
-        const double mean = degrees / std::max(1, count);
+        const auto& sum = sums[window.accession];
+        const double mean = sum.degrees / std::max(1, sum.trees);
         const double before = forecast.windows[entry->second].offset.degrees;
         if (std::abs(window.offset.degrees - mean) < std::abs(before - mean)) {
             entry->second = i;
@@ -257,7 +266,7 @@ BloomForecast forecast_bloom(const BloomModel& model, const weather::CurrentSeas
     choose_seen(work, seen);
     const auto places = places_of(work, station, trees, accessions);
     for (const auto& place : places) {
-        make_curves(work, place.second);
+        make_curves(work, place.offset);
     }
     for (const auto* stage : work.seen) {
         make_curves(work, stage->offset.degrees);

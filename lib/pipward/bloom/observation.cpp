@@ -6,7 +6,6 @@
 #include <algorithm>
 #include <cmath>
 #include <set>
-#include <tuple>
 
 #include "pipward/bloom/observation_findings.h"
 #include "pipward/bloom/robust.h"
@@ -30,7 +29,13 @@ struct Told {
     double full_bloom = 0;
 };
 
-using GroupKey = std::tuple<std::string, Season, double>;  // accession, season, offset
+struct GroupKey {
+    std::string accession;
+    Season season;
+    double offset = 0;  // from the station, kelvin
+
+    auto operator<=>(const GroupKey&) const = default;
+};
 
 std::vector<double> days_of(const std::vector<Told>& group) {
     std::vector<double> days;

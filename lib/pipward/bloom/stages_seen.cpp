@@ -87,8 +87,16 @@ std::optional<LadderPlace> noted_place(const BloomNote& note) {
     return place;
 }
 
+struct SeasonOfTree {
+    std::string tree;
+    std::string accession;
+    Season season;
+
+    auto operator<=>(const SeasonOfTree&) const = default;
+};
+
 void add_backwards(Findings& findings, const std::vector<StageSeen>& stages) {
-    std::map<std::tuple<std::string, std::string, Season>, const StageSeen*> farthest;
+    std::map<SeasonOfTree, const StageSeen*> farthest;
     for (const auto& seen : stages) {
         auto& before = farthest[{seen.tree, seen.accession, seen.season}];
         if (before != nullptr && before->noted_on < seen.noted_on && seen.stage < before->stage) {

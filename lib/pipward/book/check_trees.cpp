@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: MIT
 #include <algorithm>
 #include <map>
-#include <tuple>
 
 #include "pipward/book/check.h"
 #include "pipward/record/presence.h"
@@ -48,7 +47,13 @@ void check_meaning(const Tree& tree, Findings& findings) {
     }
 }
 
-using Spot = std::tuple<std::string, std::string, int>;
+struct Spot {
+    std::string block;
+    std::string row;
+    int position = 0;
+
+    auto operator<=>(const Spot&) const = default;
+};
 using Holders = std::map<Spot, std::vector<const Tree*>>;
 
 // A tree may be entered that is to follow another once that one has gone.

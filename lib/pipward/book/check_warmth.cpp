@@ -26,7 +26,14 @@ struct Month {
 };
 
 using Months = std::map<int, Month>;  // by year
-using MonthsOfPlaces = std::map<std::pair<std::string, int>, Months>;
+struct MonthOfStation {
+    std::string station;
+    int month = 0;
+
+    auto operator<=>(const MonthOfStation&) const = default;
+};
+
+using MonthsOfPlaces = std::map<MonthOfStation, Months>;
 
 MonthsOfPlaces months_of(const Orchard& orchard) {
     MonthsOfPlaces months;
@@ -76,7 +83,7 @@ void check_warmth(const Orchard& orchard, Findings& findings) {
             const double warmer = month.mean() - median(others);
             if (std::abs(warmer) > far_off) {
                 findings.push_back(warning(
-                    {"weather_day", fmt::format("{} {}-{:02}", place.first, year, place.second), "t_max_c",
+                    {"weather_day", fmt::format("{} {}-{:02}", place.station, year, place.month), "t_max_c",
                      fmt::format("{:.1f}", month.sum_of_highs / month.days)},
                     how_warm(warmer),
                     say("Check its temperatures: perhaps they are in degrees Fahrenheit or of another "

@@ -11,7 +11,14 @@
 namespace pipward::cross {
 namespace {
 
-using TaskKey = std::tuple<std::string, int, PollenWork, std::string>;  // donor, season, work, lot
+struct TaskKey {
+    std::string donor;
+    int season = 0;
+    PollenWork work = PollenWork::gather;
+    std::string lot;
+
+    auto operator<=>(const TaskKey&) const = default;
+};
 
 struct Draft {
     PollenTask task;

@@ -112,25 +112,30 @@ void judge_doubles(Adoption& adoption) {
 
 // Names that people would take for the same.
 void judge_likeness(Adoption& adoption, const Orchard& orchard) {
-    std::map<std::string, std::pair<std::string, std::string>> seen;  // loose -> key, where
+    struct Seen {
+        std::string key;
+        std::string feature;  // empty where it is the book's
+    };
+    std::map<std::string, Seen> by_loose_key;
     for (const auto& [key, thing] : known_things(adoption.table, orchard)) {
-        seen.emplace(loose(key), std::pair{key, std::string{}});
+        by_loose_key.emplace(loose(key), Seen{key, {}});
     }
     for (auto& row : adoption.rows) {
         if (!counts(adoption, row)) {
             continue;
         }
         const auto key = key_of(adoption, row);
-        const auto [other, is_new] = seen.emplace(loose(key), std::pair{key, row.feature});
-        if (is_new || other->second.first == key) {
+        const auto [entry, is_new] = by_loose_key.emplace(loose(key), Seen{key, row.feature});
+        const auto& other = entry->second;
+        if (is_new || other.key == key) {
             continue;
         }
-        const auto name = other->second.first.substr(other->second.first.find('\n') + 1);
+        const auto name = other.key.substr(other.key.find('\n') + 1);
         adoption.complain(
             Level::warning, row, field_of_key(adoption), row.text(adoption.key()),
-            other->second.second.empty()
+            other.feature.empty()
                 ? say("It differs from \"{}\" of the book only by capitals or spaces.", name)
-                : say("It differs from \"{}\" of {} only by capitals or spaces.", name, other->second.second),
+                : say("It differs from \"{}\" of {} only by capitals or spaces.", name, other.feature),
             say("If they are the same, keep one; else make them more different."));
     }
 }

@@ -5,7 +5,6 @@
 #include <algorithm>
 #include <cctype>
 #include <set>
-#include <tuple>
 
 #include "pipward/book/adopt_words.h"
 #include "pipward/operation/adopt.h"
@@ -192,10 +191,19 @@ void judge_accessions(Adoption& adoption, const AdoptRequest& request, const Orc
     tell_unknown_species(adoption);
 }
 
+struct OtherFact {
+    std::string name;
+    std::string column;
+    std::string of_layer;
+    std::string of_book;
+
+    auto operator<=>(const OtherFact&) const = default;
+};
+
 // What a layer of trees says of accessions that the book has is compared, never written.
 void tell_other_facts(Adoption& adoption, const Orchard& orchard) {
     const auto known = known_things("accession", orchard);
-    std::set<std::tuple<std::string, std::string, std::string, std::string>> told;
+    std::set<OtherFact> told;
     for (const auto& row : adoption.rows) {
         const auto accession = known.find(row.text("accession"));
         if (accession == known.end() || row.accession.empty()) {
@@ -203,7 +211,7 @@ void tell_other_facts(Adoption& adoption, const Orchard& orchard) {
         }
         for (const auto& difference :
              differences({.feature = {}, .cells = row.accession}, accession->second)) {
-            told.emplace(accession->first, difference.column, difference.of_layer, difference.of_book);
+            told.insert({accession->first, difference.column, difference.of_layer, difference.of_book});
         }
     }
     for (const auto& [name, column, of_layer, of_book] : told) {

@@ -29,26 +29,24 @@ std::vector<CodeWord> column_words() {
 }
 
 constexpr std::array guess_words{
-    std::pair{book::GuessedBy::nothing, std::pair{"none", "goes nowhere"}},
-    std::pair{book::GuessedBy::same_name, std::pair{"same_name", "same name"}},
-    std::pair{book::GuessedBy::word, std::pair{"trade_word", "trade word"}},
-    std::pair{book::GuessedBy::cut_short, std::pair{"cut_short", "name cut short"}},
-    std::pair{book::GuessedBy::near_word, std::pair{"near_word", "name some letters off"}},
-    std::pair{book::GuessedBy::values, std::pair{"values", "its values are accessions of the book"}},
-    std::pair{book::GuessedBy::given, std::pair{"given", "as you said"}}};
+    Word<book::GuessedBy>{book::GuessedBy::nothing, "none", "goes nowhere"},
+    Word<book::GuessedBy>{book::GuessedBy::same_name, "same_name", "same name"},
+    Word<book::GuessedBy>{book::GuessedBy::word, "trade_word", "trade word"},
+    Word<book::GuessedBy>{book::GuessedBy::cut_short, "cut_short", "name cut short"},
+    Word<book::GuessedBy>{book::GuessedBy::near_word, "near_word", "name some letters off"},
+    Word<book::GuessedBy>{book::GuessedBy::values, "values", "its values are accessions of the book"},
+    Word<book::GuessedBy>{book::GuessedBy::given, "given", "as you said"}};
 
 std::vector<CodeWord> guesses_as_codes() {
     std::vector<CodeWord> codes;
-    for (const auto& [guess, words] : guess_words) {
-        codes.push_back({words.first, words.second});
+    for (const auto& word : guess_words) {
+        codes.push_back({std::string(word.word), std::string(word.meaning)});
     }
     return codes;
 }
 
 std::string guess_code(book::GuessedBy by) {
-    const auto* const found =
-        std::ranges::find(guess_words, by, [](const auto& entry) { return entry.first; });
-    return found->second.first;
+    return std::string(std::ranges::find(guess_words, by, &Word<book::GuessedBy>::value)->word);
 }
 
 const std::vector<ColumnOf<FieldRow>>& field_columns() {
@@ -96,21 +94,20 @@ struct FateRow {
     std::string name{};
 };
 
-constexpr std::array fate_words{std::pair{Fate::added, std::pair{"added", "added"}},
-                                std::pair{Fate::known, std::pair{"known", "in the book already"}},
-                                std::pair{Fate::left_out, std::pair{"left_out", "left out"}},
-                                std::pair{Fate::refused, std::pair{"refused", "refused"}}};
+constexpr std::array fate_words{
+    Word<Fate>{Fate::added, "added", "added"}, Word<Fate>{Fate::known, "known", "in the book already"},
+    Word<Fate>{Fate::left_out, "left_out", "left out"}, Word<Fate>{Fate::refused, "refused", "refused"}};
 
 std::vector<CodeWord> fates_as_codes() {
     std::vector<CodeWord> codes;
-    for (const auto& [fate, words] : fate_words) {
-        codes.push_back({words.first, words.second});
+    for (const auto& word : fate_words) {
+        codes.push_back({std::string(word.word), std::string(word.meaning)});
     }
     return codes;
 }
 
 std::string fate_code(Fate fate) {
-    return std::ranges::find(fate_words, fate, [](const auto& entry) { return entry.first; })->second.first;
+    return std::string(std::ranges::find(fate_words, fate, &Word<Fate>::value)->word);
 }
 
 const std::vector<ColumnOf<FateRow>>& row_columns() {

@@ -30,18 +30,17 @@ Outcome run(const Request& request, const Run& lent) {
 }  // namespace
 
 std::unique_ptr<const Operation> bloom_fit() {
-    return declare<Request>({.about = {"bloom-fit", "Fit bloom needs", "Bloom",
-                                       "Learns from the bloom notes and the temperatures of past seasons "
-                                       "what each accession needs before "
-                                       "it blooms. Accessions with few notes lean on the orchard's mean; "
-                                       "those without any borrow from "
-                                       "their parents or from it."},
-                             .parameters = season_parameters<Request>(
-                                 {method_parameter(&Request::method), write_parameter(&Request::write)}),
-                             .results = {bloom_model_shape()},
-                             .examples = {{"What each accession needs, as known in March 2026.",
-                                           {{"book", "BOOK"}, {"as-of", "2026-03-20"}, {"write", "no"}}}},
-                             .run = run});
+    return declare<Request>(
+        {.about = {"bloom-fit", "Fit bloom needs", "Bloom",
+                   "Learns from the bloom notes and the temperatures of past seasons what each accession "
+                   "needs before it blooms. Accessions with few notes lean on the orchard's mean; those "
+                   "without any borrow from their parents or from it."},
+         .parameters = season_parameters<Request>(
+             {method_parameter(&Request::method), write_parameter(&Request::write)}),
+         .results = {bloom_model_shape()},
+         .examples = {{"What each accession needs, as known in March 2026.",
+                       {{"book", "BOOK"}, {"as-of", "2026-03-20"}, {"write", "no"}}}},
+         .run = run});
 }
 
 }  // namespace pipward::operation

@@ -29,12 +29,11 @@ Outcome run(const Request& request, const Run& lent) {
 
 std::unique_ptr<const Operation> bloom_forecast() {
     return declare<Request>(
-        {.about = {"bloom-forecast", "Bloom forecast", "Bloom",
-                   "Foretells first bloom, full bloom and end of bloom of every living tree this season, "
-                   "with the odds: "
-                   "from the temperatures so far, the forecast days in the book, and every past season's "
-                   "remainder as "
-                   "one way that the spring may go on. Trees higher up the slope bloom later."},
+        {.about =
+             {"bloom-forecast", "Bloom forecast", "Bloom",
+              "Foretells first bloom, full bloom and end of bloom of every living tree this season, with the "
+              "odds: from the temperatures so far, the forecast days in the book, and every past season's "
+              "remainder as one way that the spring may go on. Trees higher up the slope bloom later."},
          .parameters = season_parameters<Request>(
              {method_parameter(&Request::method), write_parameter(&Request::write)}),
          .results = {bloom_window_shape()},

@@ -22,10 +22,8 @@ Sentence summary_of(const std::vector<bloom::SkillScore>& scores) {
     if (chosen == scores.end()) {
         return say("No method was chosen: too few seasons could be scored.");
     }
-    return say(
-        "Used: {}, off by {:.1f} days (RMSE) on {} seasons that it had not seen, weather "
-        "known.",
-        paper::method_words(chosen->method), chosen->rmse, chosen->seasons);
+    return say("Used: {}, off by {:.1f} days (RMSE) on {} seasons that it had not seen, weather known.",
+               paper::method_words(chosen->method), chosen->rmse, chosen->seasons);
 }
 
 Outcome run(const Request& request, const Run& lent) {
@@ -47,8 +45,7 @@ std::unique_ptr<const Operation> bloom_skill() {
     return declare<Request>(
         {.about = {"bloom-skill", "Skill of bloom forecasts", "Bloom",
                    "Tells how well each way of foretelling full bloom does on this orchard: every past "
-                   "season is left "
-                   "out in turn, foretold from the others and compared with what was noted."},
+                   "season is left out in turn, foretold from the others and compared with what was noted."},
          .parameters = season_parameters<Request>(
              {parameter(&Request::lead, "lead", "Leads",
                         "Score true forecasts as well, issued so many days before bloom.")

@@ -43,8 +43,7 @@ std::unique_ptr<const Operation> book_check() {
     return declare<Request>(
         {.about = {"book-check", "Check book", "Book",
                    "Reads the whole book and tells everything that is wrong, doubtful or impossible in it: "
-                   "where it "
-                   "stands and what to do about it. Errors prevent results, warnings weaken them."},
+                   "where it stands and what to do about it. Errors prevent results, warnings weaken them."},
          .parameters = {book_parameter(&Request::book), as_of_parameter(&Request::as_of)},
          .results = {finding_shape()},
          .examples = {{"Everything found in the book.", {{"book", "BOOK"}, {"as-of", "2026-03-20"}}}},

@@ -99,12 +99,11 @@ Outcome run(const Request& request, const Run& lent) {
 
 std::unique_ptr<const Operation> book_dress() {
     return declare<Request>(
-        {.about =
-             {"book-dress", "Dress book", "Book",
-              "Writes into the book how it looks in a desktop: symbols, labels, forms and pick lists for "
-              "every "
-              "layer, and a map of them all, stored under the name Season map. What somebody changed since, "
-              "and styles of one's own, are left alone."},
+        {.about = {"book-dress", "Dress book", "Book",
+                   "Writes into the book how it looks in a desktop: symbols, labels, forms and pick lists "
+                   "for every layer, and a map of them all, stored under the name Season map. What somebody "
+                   "changed since, and styles of one's own, are left alone.",
+                   Role::dress_book},
          .parameters = {book_parameter(&Request::book)},
          .results = {dress_shape()},
          .examples = {{"A book that opens well in any desktop.", {{"book", "BOOK"}}}},

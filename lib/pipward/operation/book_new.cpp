@@ -22,11 +22,10 @@ Outcome run(const Request& request, const Run& lent) {
         dress_book(request.book.path, lent.wording);
     }
     Outcome outcome;
-    outcome.summary = say(
-        "Made the empty book {} in {}. Fill in its trees, accessions, station and bloom notes in any GIS, "
-        "then "
-        "import the weather.",
-        request.book.path, request.crs);
+    outcome.summary =
+        say("Made the empty book {} in {}. Fill in its trees, accessions, station and bloom notes in any "
+            "GIS, then import the weather.",
+            request.book.path, request.crs);
     return outcome;
 }
 

@@ -27,9 +27,8 @@ std::unique_ptr<const Operation> cross_outlook() {
     return declare<CrossingRequest>(
         {.about = {"cross-outlook", "Outlook of crosses", "Cross",
                    "Tells for every cross goal of the season whether its pollen can be on hand while the "
-                   "seed parent's "
-                   "flowers take it, by each way of having it, with dates, amounts, S-alleles, kinship and "
-                   "the reasons."},
+                   "seed parent's flowers take it, by each way of having it, with dates, amounts, S-alleles, "
+                   "kinship and the reasons."},
          .parameters = crossing_parameters(),
          .results = {cross_outlook_shape()},
          .examples = {{"The outlook of this season's crosses as seen on 20 March.",

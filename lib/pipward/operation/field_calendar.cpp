@@ -131,8 +131,7 @@ std::unique_ptr<const Operation> field_calendar() {
         {.about = {"field-calendar", "Field calendar", "Season",
                    "Puts the season's work and the seed's into a calendar file that any calendar can read: "
                    "gathering, bagging, pollinating, picking, cold, sowing, each with its span of days. Read "
-                   "again "
-                   "after a new plan, it moves what is there already."},
+                   "again after a new plan, it moves what is there already."},
          .parameters = parameters(),
          .results = {event_shape()},
          .examples = {{"The work to come as seen on 20 March.", {{"book", "BOOK"}, {"as-of", "2026-03-20"}}}},

@@ -240,12 +240,10 @@ std::unique_ptr<const Operation> field_map() {
     return declare<Request>(
         {.about = {"field-map", "Map for the field", "Paper",
                    "Makes a PDF map of a block or of the whole orchard at a round scale: trees by purpose in "
-                   "shape and "
-                   "colour, rows and positions with their numbers, scale bar and north arrow, on several "
-                   "pages with "
-                   "an overview where one would be too small. It also makes a GPX and a KML file, so that a "
-                   "hand-held "
-                   "receiver or a telephone leads to the trees. Nothing is written to the book."},
+                   "shape and colour, rows and positions with their numbers, scale bar and north arrow, on "
+                   "several pages with an overview where one would be too small. It also makes a GPX and a "
+                   "KML file, so that a hand-held receiver or a telephone leads to the trees. Nothing is "
+                   "written to the book."},
          .parameters = parameters(),
          .results = {page_shape()},
          .examples =

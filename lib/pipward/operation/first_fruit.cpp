@@ -57,10 +57,8 @@ std::unique_ptr<const Operation> first_fruit() {
     return declare<Request>(
         {.about = {"first-fruit", "First fruit and families", "Seed",
                    "When every seedling should first fruit, by its kind, its stock and the year in which it "
-                   "was sown, so "
-                   "that the map shows where to look this year; and what the fruit of each family has been "
-                   "like so far, "
-                   "trait by trait."},
+                   "was sown, so that the map shows where to look this year; and what the fruit of each "
+                   "family has been like so far, trait by trait."},
          .parameters = {book_parameter(&Request::book),
                         parameter(&Request::year, "year", "Year",
                                   "The year asked about; that of the as-of day where none is given.")

@@ -273,10 +273,8 @@ std::unique_ptr<const Operation> label_sheet() {
              {"label-sheet", "Labels and tags", "Paper",
               "Makes a PDF of labels for trees, of tags for the flowers of a season's crosses, or of tags to "
               "fill in by hand, in true millimetres on sheets or rolls. A label holds what stands on the "
-              "tree, "
-              "its accession and parents, its address, the year of planting and a QR code. Text that is too "
-              "long "
-              "is made smaller and wrapped, never cut. Nothing is written to the book."},
+              "tree, its accession and parents, its address, the year of planting and a QR code. Text that "
+              "is too long is made smaller and wrapped, never cut. Nothing is written to the book."},
          .parameters = parameters(),
          .results = {label_shape()},
          .examples = {{"Labels for the seedlings of a block, in the order in which one walks.",

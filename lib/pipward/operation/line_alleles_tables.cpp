@@ -104,14 +104,13 @@ const std::vector<ColumnOf<ContradictionRow>>& contradiction_columns() {
 }  // namespace
 
 TableShape match_shape() {
-    return shape_of<MatchRow>(
-        {"s_match",
-         "S-allele match",
-         "Every two of the accessions both ways: what the alleles tell of the cross, and "
-         "what the field does.",
-         false,
-         {}},
-        match_columns());
+    return shape_of<MatchRow>({"s_match",
+                               "S-allele match",
+                               "Every two of the accessions both ways: what the alleles tell of the cross, "
+                               "and what the field does.",
+                               false,
+                               {}},
+                              match_columns());
 }
 
 TableShape genotype_shape() {

@@ -238,7 +238,8 @@ std::unique_ptr<const Operation> line_show() {
                    "page: the seed parent above the pollen parent, an ancestor that comes in more than once "
                    "drawn once, blends with their members, unknown parents and sports as such. Writes the "
                    "line in breeders' notation and tells what part of the genes each ancestor is expected to "
-                   "have given."},
+                   "have given.",
+                   Role::draw_line},
          .parameters = parameters(),
          .results = {line_text_shape(), ancestor_share_shape(), descendant_shape()},
          .examples = {{"The line of a selection.",

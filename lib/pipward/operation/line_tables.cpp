@@ -132,8 +132,7 @@ TableShape line_text_shape() {
     return shape_of<TextRow>(
         {"line_text",
          "Line in one string",
-         "The line in the notations of breeders; generations that were not asked for are "
-         "left out.",
+         "The line in the notations of breeders; generations that were not asked for are left out.",
          false,
          {}},
         text_columns());

@@ -27,23 +27,22 @@ struct Request {
 };
 
 constexpr std::array verdict_words{
-    std::pair{Verdict::would_be_written, std::pair{"would_be_written", "would be written"}},
-    std::pair{Verdict::written, std::pair{"written", "written"}},
-    std::pair{Verdict::there_already, std::pair{"there_already", "there already"}},
-    std::pair{Verdict::not_filled_in, std::pair{"not_filled_in", "not filled in"}},
-    std::pair{Verdict::wrong, std::pair{"wrong", "wrong"}}};
+    Word<Verdict>{Verdict::would_be_written, "would_be_written", "would be written"},
+    Word<Verdict>{Verdict::written, "written", "written"},
+    Word<Verdict>{Verdict::there_already, "there_already", "there already"},
+    Word<Verdict>{Verdict::not_filled_in, "not_filled_in", "not filled in"},
+    Word<Verdict>{Verdict::wrong, "wrong", "wrong"}};
 
 std::vector<CodeWord> verdicts_as_codes() {
     std::vector<CodeWord> codes;
-    for (const auto& [verdict, words] : verdict_words) {
-        codes.push_back({words.first, words.second});
+    for (const auto& word : verdict_words) {
+        codes.push_back({std::string(word.word), std::string(word.meaning)});
     }
     return codes;
 }
 
 std::string code_of(Verdict verdict) {
-    return std::ranges::find(verdict_words, verdict, [](const auto& entry) { return entry.first; })
-        ->second.first;
+    return std::string(std::ranges::find(verdict_words, verdict, &Word<Verdict>::value)->word);
 }
 
 const std::vector<ColumnOf<JudgedLine>>& row_columns() {

@@ -6,7 +6,6 @@
 #include <algorithm>
 #include <cmath>
 #include <map>
-#include <tuple>
 
 #include "pipward/operation/complaint.h"
 #include "pipward/record/name_index.h"
@@ -141,7 +140,12 @@ void fill(TreeDecision& decision, const place::NumberedTree& tree, const std::st
     }
 }
 
-using Spot = std::pair<std::string, int>;
+struct Spot {
+    std::string row;
+    int position = 0;
+
+    auto operator<=>(const Spot&) const = default;
+};
 
 /// What the book says already comes before what was reckoned.
 void respect_book(Numbering& numbering, const NumberRequest& request, const Orchard& orchard, Day as_of) {
@@ -199,8 +203,7 @@ void number_from_cloud(Numbering& numbering, const NumberRequest& request, const
     if (recovery.rows > 0) {
         numbering.understood =
             say("The rows run at {:.1f} degrees, {:.2f} m apart, with a tree every {:.3f} m; the points lie "
-                "about "
-                "{:.2f} m off across and {:.2f} m along.",
+                "about {:.2f} m off across and {:.2f} m along.",
                 recovery.bearing, recovery.row_distance.value, recovery.spacing.value,
                 recovery.noise_across.value, recovery.noise_along.value);
     }

@@ -213,11 +213,9 @@ std::unique_ptr<const Operation> pick_list() {
     return declare<Request>(
         {.about = {"pick-list", "Picking list", "Seed",
                    "When the crossed fruit of every tagged branch may be picked for its seed: from the "
-                   "tree's own full "
-                   "bloom, foretold or noted, and the days that its seed needs to ripen, which is often "
-                   "before the "
-                   "fruit is ripe to eat. What is to be picked stands in walking order, as a sheet to take "
-                   "along."},
+                   "tree's own full bloom, foretold or noted, and the days that its seed needs to ripen, "
+                   "which is often before the fruit is ripe to eat. What is to be picked stands in walking "
+                   "order, as a sheet to take along."},
          .parameters = parameters(),
          .results = {pick_shape()},
          .examples = {{"The last week of September 2025.",

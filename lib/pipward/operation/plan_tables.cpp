@@ -79,8 +79,7 @@ const std::vector<ColumnOf<Planned<cross::CrossWay>>>& cross_outlook_columns() {
          [](Way w) { return text_cell(lineage::to_text(w->s_match)); }},
         {{"kinship", number, "share", "Kinship",
           "Coefficient of kinship of the parents: the inbreeding of a seedling; unknown where no parent of "
-          "either "
-          "is recorded."},
+          "either is recorded."},
          [](Way w) { return number_cell(w->kinship, 5); }},
         {{"verdict", text, "", "Verdict", "The outlook in one word."},
          [](Way w) { return text_cell(cross::to_text(w->verdict)); }},

@@ -122,8 +122,7 @@ Sentence seedlings_words(const std::vector<Planted>& planted, std::size_t famili
 Sentence summary_of(const Request& request, const std::vector<Planted>& planted, std::size_t families) {
     const auto seedlings = seedlings_words(planted, families);
     return request.write ? say("In block {} these have their places: {}. Print their labels with label-sheet "
-                               "and the map "
-                               "with field-map; undo takes them back as a whole.",
+                               "and the map with field-map; undo takes them back as a whole.",
                                request.block, seedlings)
                          : say("In block {} these would have places: {}; nothing was written.", request.block,
                                seedlings);
@@ -216,13 +215,11 @@ Findings check(const Request& request) {
 
 std::unique_ptr<const Operation> row_assign() {
     return declare<Request>(
-        {.about =
-             {"row-assign", "Places for seedlings", "Rows",
-              "Gives sprouted seedlings numbered places in the vacant positions of a block: family by family "
-              "or "
-              "mixed in chance order with check trees between, none left out, row by row as one walks. Makes "
-              "their accessions, with both parents, and their trees; the whole planting "
-              "can be taken back."},
+        {.about = {"row-assign", "Places for seedlings", "Rows",
+                   "Gives sprouted seedlings numbered places in the vacant positions of a block: family by "
+                   "family or mixed in chance order with check trees between, none left out, row by row as "
+                   "one walks. Makes their accessions, with both parents, and their trees; the whole "
+                   "planting can be taken back."},
          .parameters =
              {book_parameter(&Request::book),
               parameter(&Request::block, "plant-in", "Plant in", "The block to plant in.").required(),
@@ -230,8 +227,7 @@ std::unique_ptr<const Operation> row_assign() {
                         "Only this row of it; all its rows where none is named."),
               parameter(&Request::crosses, "crosses", "Crosses",
                         "Which, and how many of each, as in 24-01=12; 24-02=8. All seedlings that sprouted "
-                        "and have "
-                        "no place where none is named."),
+                        "and have no place where none is named."),
               parameter(&Request::order, "families", "Families", "How families stand."),
               parameter(
                   &Request::apart, "apart-m", "Apart",

@@ -275,8 +275,7 @@ std::unique_ptr<const Operation> row_lay() {
                    "block from one base line, and adds them to the book. The spacing is true on the ground "
                    "to a centimetre, whatever the coordinate system. Rows that the book has are never "
                    "changed. The positions of all rows, vacant, taken or reserved, are written as a layer. A "
-                   "layer "
-                   "file may hold a line a row, or two or more points a row."},
+                   "layer file may hold a line a row, or two or more points a row."},
          .parameters = parameters(),
          .results = {laid_shape(), row_position_shape()},
          .examples = {{"One row between two surveyed points, shown but not written.",

@@ -59,8 +59,7 @@ TableShape tree_number_shape() {
     return shape_of<TreeDecision>(
         {"tree_number",
          "Tree numbers",
-         "Row and position of each tree as found from its place on the map, and how "
-         "sure that is.",
+         "Row and position of each tree as found from its place on the map, and how sure that is.",
          true,
          {}},
         decision_columns());
@@ -217,13 +216,12 @@ std::unique_ptr<const Operation> row_number() {
     return declare<Request>(
         {.about =
              {"row-number", "Number trees", "Trees",
-              "Finds rows and positions of trees from their places on the map, however roughly measured: "
-              "the trees of the book that have no row or position yet, or the points of a layer. Where "
-              "the block has rows in the book, the trees are held against them; otherwise the rows are "
-              "made out from the trees; spacing, row distance and bearing, where given, need only be rough. "
-              "Gaps stay gaps. Each decision tells its distance and how sure it "
-              "is; doubtful trees are listed and left open, never forced. Trees that have a number are "
-              "never changed."},
+              "Finds rows and positions of trees from their places on the map, however roughly measured: the "
+              "trees of the book that have no row or position yet, or the points of a layer. Where the block "
+              "has rows in the book, the trees are held against them; otherwise the rows are made out from "
+              "the trees; spacing, row distance and bearing, where given, need only be rough. Gaps stay "
+              "gaps. Each decision tells its distance and how sure it is; doubtful trees are listed and left "
+              "open, never forced. Trees that have a number are never changed."},
          .parameters = parameters(),
          .results = {tree_number_shape()},
          .examples =

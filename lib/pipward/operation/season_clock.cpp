@@ -198,10 +198,10 @@ Outcome run(const Request& request, const Run& lent) {
 
 std::unique_ptr<const Operation> season_clock() {
     return declare<Request>(
-        {.about = {"season-clock", "Season clock", "Season",
-                   "Counts chill and heat day by day at a station, by every clock in use: chilling hours, "
-                   "Utah units, "
-                   "chill portions, growing degree-days and growing degree-hours. Nothing is written."},
+        {.about =
+             {"season-clock", "Season clock", "Season",
+              "Counts chill and heat day by day at a station, by every clock in use: chilling hours, Utah "
+              "units, chill portions, growing degree-days and growing degree-hours. Nothing is written."},
          .parameters = season_parameters<Request>(
              {parameter(
                   &Request::from, "from", "From",

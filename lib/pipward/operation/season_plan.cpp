@@ -65,10 +65,9 @@ std::unique_ptr<const Operation> season_plan() {
     return declare<Request>(
         {.about = {"season-plan", "Season plan", "Season",
                    "The main job: learns from past springs, foretells this one, weighs every wanted cross "
-                   "and lists the "
-                   "pollen work and the field work with last safe days. Replaces the result tables of the "
-                   "book in one "
-                   "step and makes a sheet to print."},
+                   "and lists the pollen work and the field work with last safe days. Replaces the result "
+                   "tables of the book in one step and makes a sheet to print.",
+                   Role::plan_season},
          .parameters = parameters(),
          .results = {pollen_task_shape(), field_task_shape(), cross_outlook_shape(), bloom_window_shape(),
                      bloom_skill_shape(), bloom_model_shape()},

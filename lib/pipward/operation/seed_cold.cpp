@@ -205,12 +205,10 @@ Outcome run(const Request& request, const Run& lent) {
 
 std::unique_ptr<const Operation> seed_cold() {
     return declare<Request>(
-        {.about =
-             {"seed-cold", "Seed in the cold", "Seed",
-              "Counts the moist cold of every seed lot, in days that count and in chill portions, from the "
-              "store's one temperature or a thermometer's log; flags warm spells and frost, and tells when "
-              "each "
-              "lot will be ready and by when to sow it."},
+        {.about = {"seed-cold", "Seed in the cold", "Seed",
+                   "Counts the moist cold of every seed lot, in days that count and in chill portions, from "
+                   "the store's one temperature or a thermometer's log; flags warm spells and frost, and "
+                   "tells when each lot will be ready and by when to sow it."},
          .parameters = {book_parameter(&Request::book),
                         parameter(
                             &Request::log, "log", "Thermometer log",

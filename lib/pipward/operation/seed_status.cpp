@@ -81,10 +81,10 @@ Outcome run(const Request& request, const Run& lent) {
 
 std::unique_ptr<const Operation> seed_status() {
     return declare<Request>(
-        {.about = {"seed-status", "Crosses at a glance", "Seed",
-                   "Follows every cross from the flowers worked to the seedlings standing, with what is to "
-                   "be done "
-                   "next and what is late; tells the seed on hand and what this orchard's own counts teach."},
+        {.about =
+             {"seed-status", "Crosses at a glance", "Seed",
+              "Follows every cross from the flowers worked to the seedlings standing, with what is to be "
+              "done next and what is late; tells the seed on hand and what this orchard's own counts teach."},
          .parameters = {book_parameter(&Request::book),
                         parameter(&Request::cross, "only-cross", "Cross",
                                   "Only this cross; all where none is named."),

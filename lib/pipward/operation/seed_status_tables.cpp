@@ -165,8 +165,7 @@ const std::vector<ColumnOf<LotRow>>& lot_columns() {
          }},
         {{"expected_percent", number, "%", "Should sprout",
           "Of the seed left, by the handbook and this orchard's own counts; dry seed keeps about two years "
-          "cold "
-          "and sealed."},
+          "cold and sealed."},
          [](const LotRow& r) { return number_cell(100 * r.expected_share, 0); }},
     };
     return columns;

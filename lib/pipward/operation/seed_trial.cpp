@@ -88,8 +88,7 @@ const std::vector<ColumnOf<PairRow>>& pair_columns() {
          [](const PairRow& r) { return Cell{r.pair->words}; }},
         {{"p_share", number, "of 1", "Chance p, shares",
           "How often chance alone would part the shares as far: Fisher's exact test, made good for the "
-          "number of "
-          "pairs (Holm)."},
+          "number of pairs (Holm)."},
          [](const PairRow& r) { return significant_cell(r.pair->p_share, 3); }},
         {{"p_time", number, "of 1", "Chance p, pace",
           "The same of the whole course: log-rank test; only where both were counted on the same days."},
@@ -150,9 +149,8 @@ Sentence summary_of(const std::vector<seed::Trial>& trials) {
 Finding not_counted_alike(const seed::Trial& trial, const seed::TrialPair& pair) {
     return about_table(
         Level::note, "sprout_count",
-        say("The courses of {} and {} of cross {} are not compared: they were counted on "
-            "other days after their "
-            "beginning, or too little sprouted.",
+        say("The courses of {} and {} of cross {} are not compared: they were counted on other days after "
+            "their beginning, or too little sprouted.",
             seed::arm_words(trial.arms[pair.a]), seed::arm_words(trial.arms[pair.b]), trial.cross),
         say("Count lots of one trial on the same days."));
 }
@@ -185,11 +183,10 @@ Outcome run(const Request& request, const Run& lent) {
 
 std::unique_ptr<const Operation> seed_trial() {
     return declare<Request>(
-        {.about =
-             {"seed-trial", "Seed treatments compared", "Seed",
-              "Compares what was done to the seed of one cross as the trial that it is: how much sprouted, "
-              "how "
-              "soon, how sure that is, and whether the seeds are enough to say anything. Draws the courses."},
+        {.about = {"seed-trial", "Seed treatments compared", "Seed",
+                   "Compares what was done to the seed of one cross as the trial that it is: how much "
+                   "sprouted, how soon, how sure that is, and whether the seeds are enough to say anything. "
+                   "Draws the courses."},
          .parameters = {book_parameter(&Request::book),
                         parameter(&Request::cross, "only-cross", "Cross",
                                   "Only this cross; all where none is named."),

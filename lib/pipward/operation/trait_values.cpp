@@ -94,16 +94,20 @@ lineage::BreedingValues values_of(const TraitScores& scores, const lineage::Kins
 }
 
 double score_variance(const TraitScores& scores) {
-    std::map<int, std::pair<double, int>> sums;
+    struct Sum {
+        double score = 0;
+        int records = 0;
+    };
+    std::map<int, Sum> sums;
     for (const auto& record : scores.records) {
-        auto& [sum, number] = sums[record.group];
-        sum += record.score;
-        ++number;
+        auto& sum = sums[record.group];
+        sum.score += record.score;
+        ++sum.records;
     }
     double squares = 0;
     for (const auto& record : scores.records) {
-        const auto& [sum, number] = sums.at(record.group);
-        const double off = record.score - sum / number;
+        const auto& sum = sums.at(record.group);
+        const double off = record.score - sum.score / sum.records;
         squares += off * off;
     }
     const auto free = static_cast<double>(scores.records.size()) - static_cast<double>(sums.size());

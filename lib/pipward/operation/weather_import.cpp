@@ -160,8 +160,7 @@ std::vector<Bound<Request>> parameters() {
         parameter(&Request::source, "source", "Source", "Where the temperatures come from."),
         parameter(&Request::replace_existing, "replace-existing", "Replace existing",
                   "Whether days that the book already has take the file's temperatures; a forecast always "
-                  "gives way to "
-                  "what was measured."),
+                  "gives way to what was measured."),
         parameter(&Request::station_in_file, "station-in-file", "Station in the file",
                   "Which station to take, where the file holds several.")
             .advanced(),
@@ -189,18 +188,17 @@ std::vector<Bound<Request>> parameters() {
 }  // namespace
 
 std::unique_ptr<const Operation> weather_import() {
-    return declare<Request>({.about = {"weather-import", "Import weather", "Book",
-                                       "Takes the daily lowest and highest temperatures of a station from a "
-                                       "file into the book, and tells "
-                                       "how it understood the file. What the file does not make plain is "
-                                       "asked for, never guessed; days "
-                                       "that the book has already are left alone unless told otherwise."},
-                             .parameters = parameters(),
-                             .results = {import_shape()},
-                             .examples = {{"Two days of April from a spreadsheet.",
-                                           {{"book", "BOOK"}, {"file", "FILE"}, {"unit", "celsius"}},
-                                           "date,t_min,t_max\n2026-04-21,3.5,14.0\n2026-04-22,5.0,16.5\n"}},
-                             .run = run});
+    return declare<Request>(
+        {.about = {"weather-import", "Import weather", "Book",
+                   "Takes the daily lowest and highest temperatures of a station from a file into the book, "
+                   "and tells how it understood the file. What the file does not make plain is asked for, "
+                   "never guessed; days that the book has already are left alone unless told otherwise."},
+         .parameters = parameters(),
+         .results = {import_shape()},
+         .examples = {{"Two days of April from a spreadsheet.",
+                       {{"book", "BOOK"}, {"file", "FILE"}, {"unit", "celsius"}},
+                       "date,t_min,t_max\n2026-04-21,3.5,14.0\n2026-04-22,5.0,16.5\n"}},
+         .run = run});
 }
 
 }  // namespace pipward::operation

@@ -210,10 +210,9 @@ std::unique_ptr<const Operation> work_sheet() {
     return declare<Request>(
         {.about = {"work-sheet", "Work sheet", "Season",
                    "The work of a day or a week to take along: what is to be done at which tree, in walking "
-                   "order, "
-                   "with the address, the tags, the lot and the amount, a box to tick and room to write down "
-                   "what came "
-                   "of it; then the work on the bench, and the cautions that go with just this work."},
+                   "order, with the address, the tags, the lot and the amount, a box to tick and room to "
+                   "write down what came of it; then the work on the bench, and the cautions that go with "
+                   "just this work."},
          .parameters = parameters(),
          .results = {work_shape()},
          .examples =

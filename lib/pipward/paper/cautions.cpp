@@ -22,8 +22,7 @@ std::vector<Caution> all_cautions() {
         {Hazard::bleach, say("Bleach."), say("Never with acids or ammonia; rinse the seed well.")},
         {Hazard::ladders, say("Ladders."),
          say("A tripod on firm ground, never the top steps, three points of contact, the pollen kit not in "
-             "the "
-             "climbing hand. Stay down in wind and near wires.")},
+             "the climbing hand. Stay down in wind and near wires.")},
         {Hazard::allergy, say("Allergy."),
          say("Pollen and carrier dust irritate: mask and glasses, no flame near carrier dust.")},
         {Hazard::sprays, say("Sprays and bees."),
@@ -37,8 +36,7 @@ std::vector<Caution> all_cautions() {
              "ammonia.")},
         {Hazard::protected_parents, say("Protected parents."),
          say("Breeding from a protected variety is often allowed, selling what is essentially derived from "
-             "it "
-             "is not; patents, contracts and club terms can forbid either. Ask before crossing.")},
+             "it is not; patents, contracts and club terms can forbid either. Ask before crossing.")},
         {Hazard::moving, say("Moving material."),
          say("Budwood, and in places pollen and seed, can carry disease and may need a permit, a health "
              "certificate or quarantine. Note giver, day and permit of all that comes in.")},

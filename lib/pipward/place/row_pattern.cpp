@@ -191,31 +191,35 @@ double pairs_in(std::span<const std::vector<double>> rows) {
 std::optional<FoundSpacing> find_spacing(std::span<const std::vector<double>> rows, double least,
                                          double most) {
     const double step = 1 / (8 * longest_of(rows));
-    std::vector<std::pair<double, double>> tried;  // frequency, coherence
+    struct Trial {
+        double frequency = 0;  // 1 / m
+        double coherence = 0;
+    };
+    std::vector<Trial> tried;
     for (double frequency = 1 / most; frequency <= 1 / least + step; frequency += step) {
-        tried.emplace_back(frequency, coherence_at(rows, frequency));
+        tried.push_back({frequency, coherence_at(rows, frequency)});
     }
     if (tried.empty()) {
         return std::nullopt;
     }
-    const auto best = std::ranges::max_element(tried, {}, &std::pair<double, double>::second);
-    if (best->second < 5 / std::sqrt(std::max(pairs_in(rows), 1.0))) {
+    const auto best = std::ranges::max_element(tried, {}, &Trial::coherence);
+    if (best->coherence < 5 / std::sqrt(std::max(pairs_in(rows), 1.0))) {
         return std::nullopt;
     }
     // Halves and thirds of the spacing fit nearly as well: the longest that does is the spacing.
-    auto chosen =
-        *std::ranges::find_if(tried, [&](const auto& one) { return one.second >= 0.75 * best->second; });
+    auto chosen = *std::ranges::find_if(
+        tried, [&](const auto& one) { return one.coherence >= 0.75 * best->coherence; });
     for (double width = step; width > 1e-7;) {
-        const double low = coherence_at(rows, chosen.first - width);
-        const double high = coherence_at(rows, chosen.first + width);
-        if (std::max(low, high) > chosen.second) {
+        const double low = coherence_at(rows, chosen.frequency - width);
+        const double high = coherence_at(rows, chosen.frequency + width);
+        if (std::max(low, high) > chosen.coherence) {
             chosen =
-                low > high ? std::pair{chosen.first - width, low} : std::pair{chosen.first + width, high};
+                low > high ? Trial{chosen.frequency - width, low} : Trial{chosen.frequency + width, high};
         } else {
             width /= 2;
         }
     }
-    return FoundSpacing{1 / chosen.first, std::min(chosen.second, 1.0)};
+    return FoundSpacing{1 / chosen.frequency, std::min(chosen.coherence, 1.0)};
 }
 
 double origin_of(std::span<const double> along, double spacing) {

@@ -5,7 +5,6 @@
 
 #include <map>
 #include <set>
-#include <tuple>
 
 #include "pipward/place/row_layout.h"
 #include "pipward/record/presence.h"
@@ -13,7 +12,13 @@
 namespace pipward::place {
 namespace {
 
-using Spot = std::tuple<std::string, std::string, int>;
+struct Spot {
+    std::string block;
+    std::string row;
+    int position = 0;
+
+    auto operator<=>(const Spot&) const = default;
+};
 using Standing = std::map<Spot, const Tree*>;
 
 // Where one tree stands and another is to follow it, the one that stands counts.

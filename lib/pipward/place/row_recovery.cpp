@@ -160,8 +160,7 @@ void find_starts(std::vector<DecodedRow>& rows, const RecoveryRule& rule, Recove
     }
     recovery.findings.push_back(told(Level::warning,
                                      say("The rows do not begin at a common edge, or are too few to show "
-                                         "one: where first trees are missing "
-                                         "the numbers cannot be known."),
+                                         "one: where first trees are missing the numbers cannot be known."),
                                      say("Count each row from its first tree with begin first_tree, or lay "
                                          "the rows with row-lay first.")));
 }

@@ -68,10 +68,15 @@ struct WalkGround::Graph {
     Reached reach(std::uint32_t from) const {
         Reached reached{std::vector<double>(points.size(), endless),
                         std::vector<std::uint32_t>(points.size(), from)};
-        using Entry = std::pair<double, std::uint32_t>;
+        struct Entry {
+            double metres = 0;
+            std::uint32_t place = 0;
+
+            auto operator<=>(const Entry&) const = default;
+        };
         std::priority_queue<Entry, std::vector<Entry>, std::greater<>> open;
         reached.metres[from] = 0;
-        open.emplace(0.0, from);
+        open.push({0.0, from});
         while (!open.empty()) {
             const auto [metres, at] = open.top();
             open.pop();
@@ -83,7 +88,7 @@ struct WalkGround::Graph {
                 if (metres + way.metres < reached.metres[way.to]) {
                     reached.metres[way.to] = metres + way.metres;
                     reached.before[way.to] = at;
-                    open.emplace(reached.metres[way.to], way.to);
+                    open.push({reached.metres[way.to], way.to});
                 }
             }
         }

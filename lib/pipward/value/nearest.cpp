@@ -3,7 +3,6 @@
 
 #include <algorithm>
 #include <numeric>
-#include <utility>
 
 namespace pipward::inline value {
 namespace {
@@ -57,10 +56,16 @@ std::vector<std::string> nearest_few(std::string_view word, const std::vector<st
                                      std::size_t most) {
     const auto wanted = small(word);
     const int farthest = std::max(2, static_cast<int>(word.size()) / 3);
-    std::vector<std::pair<int, std::string>> near;
+    struct Near {
+        int distance = 0;
+        std::string candidate;
+
+        auto operator<=>(const Near&) const = default;
+    };
+    std::vector<Near> near;
     for (const auto& candidate : candidates) {
         if (const int distance = distance_without_capitals(wanted, small(candidate)); distance <= farthest) {
-            near.emplace_back(distance, candidate);
+            near.push_back({distance, candidate});
         }
     }
     std::ranges::sort(near);

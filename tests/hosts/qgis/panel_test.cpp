@@ -16,6 +16,8 @@
 #include "panel/bloom_chart.h"
 #include "panel/season_panel.h"
 #include "panel/task_tree.h"
+#include "paths.h"
+#include "text.h"
 
 namespace pipward::desktop {
 namespace {
@@ -54,7 +56,7 @@ struct Book {
     QTemporaryDir folder;
     QString path = folder.filePath(QStringLiteral("book.gpkg"));
 
-    Book() { QFile::copy(QStringLiteral(PIPWARD_SAMPLE), path); }
+    Book() { QFile::copy(to_qt(testing::sample_book()), path); }
 };
 
 TEST(BloomBars, PutParentsOfWantedCrossesFirstThenGoByMedianFullBloom) {
