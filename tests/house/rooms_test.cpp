@@ -27,13 +27,15 @@ const std::vector<std::pair<std::string, std::set<std::string>>> house{
     {"lineage", {"value", "record"}},
     {"place", {"value", "record"}},
     {"cross", {"value", "record", "weather", "clock", "bloom", "lineage"}},
-    {"seed", {"value", "record", "weather", "clock", "bloom", "lineage", "cross"}},
+    {"seed", {"value", "record", "weather", "clock", "bloom", "lineage", "place", "cross"}},
+    {"season", {"value", "record", "weather", "clock", "bloom", "lineage", "place", "cross", "seed"}},
     {"book", {"value", "record"}},
     {"dress", {"value", "record", "book"}},
-    {"paper", {"value", "record", "weather", "clock", "bloom", "lineage", "cross", "seed"}},
+    {"paper",
+     {"value", "record", "weather", "clock", "bloom", "lineage", "place", "cross", "seed", "season"}},
     {"operation",
-     {"value", "record", "weather", "clock", "bloom", "lineage", "place", "cross", "seed", "book", "dress",
-      "paper"}},
+     {"value", "record", "weather", "clock", "bloom", "lineage", "place", "cross", "seed", "season", "book",
+      "dress", "paper"}},
 };
 
 struct Include {

@@ -7,8 +7,8 @@
 #include "operation/sample_copy.h"
 #include "paper/printing.h"
 #include "pipward/book/book.h"
-#include "pipward/operation/label_contents.h"
 #include "pipward/operation/operation.h"
+#include "pipward/paper/label_contents.h"
 #include "pipward/paper/label_grid.h"
 
 namespace pipward::operation {

@@ -8,8 +8,7 @@
 #include <nlohmann/json.hpp>
 #include <sstream>
 
-#include "paths.h"
-#include "pipward/operation/declare.h"
+#include "pipward/operation/declare/declare.h"
 
 namespace pipward::operation {
 namespace {

@@ -11,7 +11,7 @@
 #include "paths.h"
 #include "pipward/book/schema.h"
 #include "pipward/operation/operation.h"
-#include "pipward/operation/result_tables.h"
+#include "pipward/operation/season/result_tables.h"
 
 namespace pipward::operation {
 namespace {

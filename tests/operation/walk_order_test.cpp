@@ -8,7 +8,7 @@
 #include "operation/sample_copy.h"
 #include "pipward/book/book.h"
 #include "pipward/operation/operation.h"
-#include "pipward/operation/table_text.h"
+#include "pipward/record/table_text.h"
 
 namespace pipward::operation {
 namespace {

@@ -252,26 +252,23 @@ Day BloomForecast::day_of(double season_day) const {
     return anchor_of(season, hemisphere) + static_cast<int>(std::floor(season_day + 0.5));
 }
 
-BloomForecast forecast_bloom(const BloomModel& model, const weather::CurrentSeason& current, Day as_of,
-                             std::span<const weather::SeasonWeather> past, Latitude latitude,
-                             const Station& station, std::span<const Tree> trees,
-                             std::span<const Accession> accessions, std::span<const StageSeen> seen) {
-    Work work{model, current, as_of, latitude, {}, {}, {}, {}};
-    work.forecast.season = current.weather.season;
-    work.forecast.hemisphere = hemisphere_of(latitude);
-    work.forecast.as_of = as_of;
+BloomForecast forecast_bloom(const BloomModel& model, const ForecastGround& ground) {
+    Work work{model, ground.current, ground.as_of, ground.latitude, {}, {}, {}, {}};
+    work.forecast.season = ground.current.weather.season;
+    work.forecast.hemisphere = hemisphere_of(ground.latitude);
+    work.forecast.as_of = ground.as_of;
     work.forecast.method = model.method;
-    choose_members(work, past);
+    choose_members(work, ground.past);
     require_members(work);
-    choose_seen(work, seen);
-    const auto places = places_of(work, station, trees, accessions);
+    choose_seen(work, ground.seen);
+    const auto places = places_of(work, ground.station, ground.trees, ground.accessions);
     for (const auto& place : places) {
         make_curves(work, place.offset);
     }
     for (const auto* stage : work.seen) {
         make_curves(work, stage->offset.degrees);
     }
-    place_trees(work, station, trees, make_windows(work, places));
+    place_trees(work, ground.station, ground.trees, make_windows(work, places));
     choose_standing(work.forecast);
     return std::move(work.forecast);
 }

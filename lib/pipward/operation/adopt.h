@@ -9,7 +9,7 @@
 #include "pipward/book/adopt_mapping.h"
 #include "pipward/book/book.h"
 #include "pipward/book/user_layer.h"
-#include "pipward/operation/request_field.h"
+#include "pipward/operation/declare/request_field.h"
 #include "pipward/place/earth.h"
 #include "pipward/record/words.h"
 #include "pipward/value/sentence.h"

@@ -2,8 +2,8 @@
 #include <algorithm>
 
 #include "pipward/operation/adopt.h"
-#include "pipward/operation/complaint.h"
 #include "pipward/operation/input_file.h"
+#include "pipward/value/complaint.h"
 #include "pipward/weather/csv_text.h"
 #include "pipward/weather/text_cells.h"
 

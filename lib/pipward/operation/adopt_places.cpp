@@ -8,9 +8,9 @@
 #include "pipward/book/adopt_words.h"
 #include "pipward/operation/adopt.h"
 #include "pipward/operation/adopt_ground.h"
-#include "pipward/operation/complaint.h"
-#include "pipward/operation/user_places.h"
+#include "pipward/operation/place/user_places.h"
 #include "pipward/place/transformation.h"
+#include "pipward/value/complaint.h"
 
 namespace pipward::operation {
 namespace {
@@ -183,7 +183,7 @@ void read_places(Adoption& adoption, const book::UserLayer& layer, const AdoptRe
     if (request.exchange_axes) {
         exchange(adoption);
     }
-    const auto known = known_places(orchard);
+    const auto known = place::known_places(orchard);
     const bool sound = judge_whereabouts(adoption, known);
     const place::Transformation transformation(adoption.crs, orchard.crs, all_points(adoption));
     if (!transformation.is_possible()) {

@@ -4,7 +4,7 @@
 
 #include "pipward/book/adopt_words.h"
 #include "pipward/operation/adopt.h"
-#include "pipward/operation/column_of.h"
+#include "pipward/operation/declare/column_of.h"
 #include "pipward/value/utf8.h"
 
 namespace pipward::operation {

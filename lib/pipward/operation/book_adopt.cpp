@@ -3,8 +3,8 @@
 
 #include "pipward/book/change.h"
 #include "pipward/operation/adopt.h"
-#include "pipward/operation/common_parameters.h"
-#include "pipward/operation/dress_book.h"
+#include "pipward/operation/book/dress_book.h"
+#include "pipward/operation/declare/common_parameters.h"
 #include "pipward/operation/list.h"
 
 namespace pipward::operation {

@@ -5,7 +5,7 @@
 #include <fstream>
 #include <iterator>
 
-#include "pipward/operation/complaint.h"
+#include "pipward/value/complaint.h"
 
 namespace pipward::operation {
 namespace {

@@ -4,7 +4,7 @@
 #include <algorithm>
 
 #include "pipward/book/adopt_value.h"
-#include "pipward/operation/complaint.h"
+#include "pipward/value/complaint.h"
 
 namespace pipward::operation {
 namespace {

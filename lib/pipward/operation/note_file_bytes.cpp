@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: MIT
 #include <algorithm>
 
-#include "pipward/operation/complaint.h"
 #include "pipward/operation/note_file.h"
+#include "pipward/value/complaint.h"
 #include "pipward/value/utf8.h"
 
 namespace pipward::operation {

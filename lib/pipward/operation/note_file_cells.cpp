@@ -3,7 +3,7 @@
 #include <cmath>
 
 #include "pipward/book/adopt_value.h"
-#include "pipward/operation/note.h"
+#include "pipward/operation/field/note.h"
 #include "pipward/operation/note_file.h"
 #include "pipward/value/utf8.h"
 

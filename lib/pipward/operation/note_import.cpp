@@ -3,12 +3,12 @@
 #include <array>
 #include <set>
 
-#include "pipward/operation/column_of.h"
-#include "pipward/operation/common_parameters.h"
-#include "pipward/operation/complaint.h"
+#include "pipward/operation/declare/column_of.h"
+#include "pipward/operation/declare/common_parameters.h"
 #include "pipward/operation/input_file.h"
 #include "pipward/operation/list.h"
 #include "pipward/operation/note_judging.h"
+#include "pipward/value/complaint.h"
 
 namespace pipward::operation {
 

@@ -7,7 +7,7 @@
 #include <vector>
 
 #include "pipward/book/schema.h"
-#include "pipward/operation/common_parameters.h"
+#include "pipward/operation/declare/common_parameters.h"
 #include "pipward/record/words.h"
 
 /// The kinds of notes that are written down by the sheet: one for each table that takes entries.

@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: MIT
+#include "pipward/operation/field/note.h"
 #include "pipward/operation/list.h"
-#include "pipward/operation/note.h"
 
 namespace pipward::operation {
 namespace {

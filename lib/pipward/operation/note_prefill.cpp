@@ -4,8 +4,8 @@
 #include <algorithm>
 #include <set>
 
-#include "pipward/operation/address_order.h"
 #include "pipward/place/address.h"
+#include "pipward/place/address_order.h"
 #include "pipward/record/presence.h"
 #include "pipward/seed/lot_course.h"
 #include "pipward/value/season.h"
@@ -31,7 +31,7 @@ std::vector<KnownCells> trees_in_order(const Orchard& orchard, Day as_of, const 
         }
     }
     std::vector<KnownCells> lines;
-    for (const auto i : in_order(orchard, std::move(trees), LabelOrder::to_and_fro)) {
+    for (const auto i : place::in_order(orchard, std::move(trees), place::LabelOrder::to_and_fro)) {
         const auto& tree = orchard.trees[i];
         lines.push_back({{"tree", tree.label},
                          {std::string(where_column), place::address_of(tree, orchard.rows).text()}});

@@ -1,13 +1,13 @@
 // SPDX-License-Identifier: MIT
 #include <algorithm>
 
-#include "pipward/operation/column_of.h"
+#include "pipward/operation/declare/column_of.h"
+#include "pipward/operation/field/note.h"
+#include "pipward/operation/field/note_explained.h"
 #include "pipward/operation/list.h"
-#include "pipward/operation/note.h"
-#include "pipward/operation/note_explained.h"
 #include "pipward/operation/note_prefill.h"
-#include "pipward/operation/table_text.h"
-#include "pipward/operation/tree_reading.h"
+#include "pipward/operation/place/tree_reading.h"
+#include "pipward/record/table_text.h"
 
 namespace pipward::operation {
 namespace {

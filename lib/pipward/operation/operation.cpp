@@ -4,7 +4,7 @@
 #include <algorithm>
 #include <stdexcept>
 
-#include "pipward/operation/complaint.h"
+#include "pipward/value/complaint.h"
 
 namespace pipward::operation {
 

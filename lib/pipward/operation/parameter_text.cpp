@@ -8,7 +8,7 @@
 #include <cmath>
 #include <cstdlib>
 
-#include "pipward/operation/complaint.h"
+#include "pipward/value/complaint.h"
 #include "pipward/value/nearest.h"
 
 namespace pipward::operation {

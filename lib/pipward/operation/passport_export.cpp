@@ -1,14 +1,14 @@
 // SPDX-License-Identifier: MIT
 #include <algorithm>
 
-#include "pipward/operation/column_of.h"
-#include "pipward/operation/common_parameters.h"
-#include "pipward/operation/complaint.h"
-#include "pipward/operation/line_choice.h"
+#include "pipward/operation/declare/column_of.h"
+#include "pipward/operation/declare/common_parameters.h"
+#include "pipward/operation/lineage/line_choice.h"
 #include "pipward/operation/list.h"
 #include "pipward/operation/passport_file.h"
 #include "pipward/record/orchard_index.h"
 #include "pipward/record/presence.h"
+#include "pipward/value/complaint.h"
 
 namespace pipward::operation {
 namespace {

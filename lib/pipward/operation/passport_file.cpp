@@ -6,7 +6,7 @@
 #include <algorithm>
 #include <set>
 
-#include "pipward/operation/complaint.h"
+#include "pipward/value/complaint.h"
 #include "pipward/value/nearest.h"
 #include "pipward/value/utf8.h"
 #include "pipward/weather/csv_text.h"

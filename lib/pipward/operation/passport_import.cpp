@@ -1,9 +1,9 @@
 // SPDX-License-Identifier: MIT
 #include <algorithm>
 
-#include "pipward/operation/column_of.h"
-#include "pipward/operation/common_parameters.h"
-#include "pipward/operation/dress_book.h"
+#include "pipward/operation/book/dress_book.h"
+#include "pipward/operation/declare/column_of.h"
+#include "pipward/operation/declare/common_parameters.h"
 #include "pipward/operation/input_file.h"
 #include "pipward/operation/list.h"
 #include "pipward/operation/passport_judging.h"

@@ -6,8 +6,8 @@
 #include <set>
 
 #include "pipward/lineage/line_graph.h"
-#include "pipward/operation/complaint.h"
 #include "pipward/record/words.h"
+#include "pipward/value/complaint.h"
 
 namespace pipward::operation {
 namespace {

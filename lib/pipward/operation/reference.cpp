@@ -8,7 +8,7 @@
 #include "pipward/book/schema.h"
 #include "pipward/operation/operation.h"
 #include "pipward/operation/parameter_text.h"
-#include "pipward/operation/result_tables.h"
+#include "pipward/operation/season/result_tables.h"
 
 namespace pipward::operation {
 namespace {

@@ -1,15 +1,15 @@
 // SPDX-License-Identifier: MIT
 #include <algorithm>
 
-#include "pipward/operation/column_of.h"
-#include "pipward/operation/common_parameters.h"
-#include "pipward/operation/complaint.h"
+#include "pipward/operation/declare/column_of.h"
+#include "pipward/operation/declare/common_parameters.h"
+#include "pipward/operation/declare/read_checked.h"
 #include "pipward/operation/input_file.h"
 #include "pipward/operation/list.h"
-#include "pipward/operation/read_checked.h"
 #include "pipward/seed/lot_course.h"
 #include "pipward/seed/next_work.h"
 #include "pipward/seed/store_log.h"
+#include "pipward/value/complaint.h"
 
 namespace pipward::operation {
 namespace {

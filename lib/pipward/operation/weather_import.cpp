@@ -7,13 +7,13 @@
 #include <array>
 
 #include "pipward/book/book.h"
-#include "pipward/operation/column_of.h"
-#include "pipward/operation/complaint.h"
+#include "pipward/operation/declare/column_of.h"
 #include "pipward/operation/input_file.h"
 #include "pipward/operation/list.h"
-#include "pipward/operation/station_choice.h"
+#include "pipward/value/complaint.h"
 #include "pipward/weather/import_csv.h"
 #include "pipward/weather/import_ghcn.h"
+#include "pipward/weather/named_station.h"
 
 namespace pipward::operation {
 
@@ -73,7 +73,7 @@ TableShape import_shape() {
 std::string station_for(const Request& request) {
     const auto stations = book::read_book(request.book.location).orchard.stations;
     if (!request.station.empty() || stations.size() != 1) {
-        return named_station(stations, request.station).name;
+        return weather::named_station(stations, request.station).name;
     }
     return stations.front().name;
 }

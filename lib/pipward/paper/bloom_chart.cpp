@@ -7,7 +7,6 @@
 
 #include "pipward/paper/bloom_chart_axis.h"
 #include "pipward/paper/bloom_chart_rows.h"
-#include "pipward/paper/season_words.h"
 #include "pipward/paper/text.h"
 
 namespace pipward::paper {

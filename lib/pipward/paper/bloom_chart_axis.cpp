@@ -6,7 +6,7 @@
 #include <algorithm>
 
 #include "pipward/paper/bloom_chart_marks.h"
-#include "pipward/paper/season_words.h"
+#include "pipward/paper/day_words.h"
 #include "pipward/paper/text.h"
 
 namespace pipward::paper {

@@ -6,7 +6,6 @@
 #include <algorithm>
 
 #include "pipward/paper/bloom_chart_axis.h"
-#include "pipward/paper/season_words.h"
 #include "pipward/paper/text.h"
 
 namespace pipward::paper {

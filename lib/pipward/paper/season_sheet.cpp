@@ -6,8 +6,8 @@
 #include <array>
 #include <string_view>
 
+#include "pipward/paper/day_words.h"
 #include "pipward/paper/html.h"
-#include "pipward/paper/season_words.h"
 #include "pipward/paper/sheet_sections.h"
 #include "pipward/paper/text.h"
 

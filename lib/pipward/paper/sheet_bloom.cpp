@@ -5,9 +5,9 @@
 
 #include "pipward/paper/bloom_chart.h"
 #include "pipward/paper/html.h"
-#include "pipward/paper/season_words.h"
 #include "pipward/paper/sheet_sections.h"
 #include "pipward/paper/text.h"
+#include "pipward/season/words.h"
 
 namespace pipward::paper {
 namespace {
@@ -78,7 +78,7 @@ std::string warnings_html(const bloom::BloomForecast& forecast, const std::strin
 }
 
 std::string source_html(const BloomBar& bar, const Speech& speech) {
-    const auto words = speech.around(source_words(bar.source));
+    const auto words = speech.around(season::source_words(bar.source));
     return bar.source == bloom::NeedSource::own_notes ? fmt::format("● {} ({})", words, bar.notes)
                                                       : "○ " + words;
 }

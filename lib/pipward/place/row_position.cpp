@@ -6,6 +6,7 @@
 #include <map>
 #include <set>
 
+#include "pipward/place/address.h"
 #include "pipward/place/row_layout.h"
 #include "pipward/record/presence.h"
 
@@ -122,6 +123,14 @@ std::vector<RowPosition> row_positions(const Orchard& orchard, Day as_of, Findin
     }
     tell_trees_without_position(orchard, laid, standing, seen, findings);
     return positions;
+}
+
+Sentence address_of_position(const RowPosition& position, std::span<const TreeRow> rows) {
+    Tree there;
+    there.block = position.block;
+    there.row = position.row;
+    there.position = position.position;
+    return address_of(there, rows);
 }
 
 }  // namespace pipward::place

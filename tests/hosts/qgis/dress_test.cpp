@@ -22,7 +22,7 @@
 #include "dress/result_dress.h"
 #include "paths.h"
 #include "pipward/dress/project_dress.h"
-#include "pipward/operation/dress_book.h"
+#include "pipward/operation/book/dress_book.h"
 #include "pipward/operation/operation.h"
 #include "text.h"
 

@@ -1,0 +1,14 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include <string>
+#include <string_view>
+#include <vector>
+
+namespace pipward::inline value {
+
+/// "taste, scab" as names: commas, semicolons and line ends part them, blanks around them do not count. None
+/// for blank text.
+std::vector<std::string> listed_names(std::string_view text);
+
+}  // namespace pipward::inline value
