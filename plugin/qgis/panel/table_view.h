@@ -27,5 +27,6 @@ class TableView {
 };
 
 QDate to_qt(Day day);
+Day from_qt(const QDate& day);
 
 }  // namespace pipward::desktop
