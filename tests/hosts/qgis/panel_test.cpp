@@ -123,6 +123,19 @@ TEST(BloomChart, IsDrawnOnLightAndOnDark) {
     EXPECT_GT(inked, 1000);
 }
 
+TEST(BloomChart, ShowsABorrowedWindowOtherwiseThanOneOfItsOwnNotes) {
+    const auto drawn = [](bool borrowed) {
+        BloomChart chart;
+        chart.resize(500, 200);
+        auto only = bar("Only", 10, true);
+        only.borrowed = borrowed;
+        chart.show_bars({only}, QDate(2026, 3, 28));
+        return chart.grab().toImage();
+    };
+    EXPECT_NE(drawn(true), drawn(false));
+    EXPECT_EQ(drawn(true), drawn(true));
+}
+
 TEST(TaskTree, GroupsTheWorkAndTellsWhichTreeIsMeant) {
     const Book book;
     TaskTree tasks;
