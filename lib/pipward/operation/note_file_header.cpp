@@ -16,7 +16,7 @@ std::string heading_word(std::string_view heading) {
     return book::field_word(heading.substr(0, heading.find_first_of("([")));
 }
 
-const book::BookColumn* column_headed(const book::BookTable& table, std::string_view heading) {
+const book::BookColumn* column_titled(const book::BookTable& table, std::string_view heading) {
     const auto wanted = heading_word(heading);
     const auto by_name = std::ranges::find_if(table.columns, [&](const book::BookColumn& column) {
         return book::field_word(column.name) == wanted;
@@ -49,7 +49,7 @@ struct Fit {
 Fit fit_of(NoteKind kind, const std::vector<std::string>& headings) {
     Fit fit{kind};
     for (const auto& heading : headings) {
-        if (const auto* column = column_headed(table_of(kind), heading)) {
+        if (const auto* column = column_titled(table_of(kind), heading)) {
             fit.required += column->required ? 1 : 0;
             ++fit.all;
         }
@@ -104,7 +104,7 @@ class HeaderReader {
     const book::BookColumn* column_at(std::size_t i) {
         const auto& heading = headings_[i];
         const auto& table = table_of(header_.kind);
-        const auto* column = column_headed(table, heading);
+        const auto* column = column_titled(table, heading);
         if (column != nullptr && std::ranges::find(header_.columns, column) != header_.columns.end()) {
             tell(heading, say("Two columns are headed {}.", column->name),
                  say("Remove or rename one of them."));

@@ -4,6 +4,7 @@
 #include <algorithm>
 #include <cctype>
 
+#include "pipward/place/row_layout.h"
 #include "pipward/place/whereabouts_check.h"
 
 namespace pipward::place {

@@ -6,6 +6,7 @@
 #include "pipward/operation/declare/column_of.h"
 #include "pipward/operation/declare/sheet_parameters.h"
 #include "pipward/operation/list.h"
+#include "pipward/operation/season/crossing_request.h"
 #include "pipward/place/address.h"
 #include "pipward/place/sheet_walk.h"
 #include "pipward/place/walk_end.h"

@@ -4,6 +4,7 @@
 #include "pipward/operation/declare/common_parameters.h"
 #include "pipward/operation/declare/read_checked.h"
 #include "pipward/operation/lineage/accessions_parameter.h"
+#include "pipward/operation/lineage/line_alleles_tables.h"
 #include "pipward/operation/list.h"
 #include "pipward/record/descent.h"
 #include "pipward/seed/allele_evidence.h"

@@ -58,7 +58,8 @@ std::vector<std::uint32_t> candidates(const Orchard& orchard, const TreeChoice& 
 }
 
 Finding left_out(const Tree& tree, const TreeDemand& demand) {
-    Finding finding{Level::warning, "tree", tree.label};
+    auto finding = about_table(Level::warning, "tree", {}, {});
+    finding.row = tree.label;
     if (is_there(tree, demand)) {
         finding.message = say("The tree has no place on the map: it is left out.");
         finding.remedy = say("Draw it on the map.");

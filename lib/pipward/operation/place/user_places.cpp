@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "pipward/operation/place/user_places.h"
 
+#include "pipward/place/row_layout.h"
 #include "pipward/place/whereabouts_check.h"
 #include "pipward/value/complaint.h"
 
