@@ -27,11 +27,13 @@ const std::vector<std::pair<std::string, std::set<std::string>>> house{
     {"cross", {"value", "record", "weather", "clock", "bloom", "lineage"}},
     {"seed", {"value", "record", "weather", "clock", "bloom", "lineage", "cross"}},
     {"book", {"value", "record"}},
+    {"intake",
+     {"value", "record", "weather", "clock", "bloom", "lineage", "place", "cross", "seed", "book"}},
     {"dress", {"value", "record", "book"}},
     {"paper", {"value", "record", "weather", "clock", "bloom", "lineage", "cross", "seed"}},
     {"operation",
-     {"value", "record", "weather", "clock", "bloom", "lineage", "place", "cross", "seed", "book", "dress",
-      "paper"}},
+     {"value", "record", "weather", "clock", "bloom", "lineage", "place", "cross", "seed", "book", "intake",
+      "dress", "paper"}},
 };
 
 struct Include {
