@@ -254,7 +254,7 @@ std::vector<Table> record_tables(const Orchard& orchard) {
 }
 
 std::vector<Table> ground_tables() {
-    const std::string wkt(wkt_column);
+    const std::string wkt(book::wkt_column);
     return {table_of<BlockPlan>("block", block_plans(),
                                 {{"name", [](auto& r) { return text(r.name); }},
                                  {wkt, [](auto& r) { return text(block_wkt(r)); }}}),

@@ -65,14 +65,14 @@ void work(Orchard& orchard, TrueBloom& bloom) {
 
 void write_book(const std::string& path, const Orchard& orchard) {
     std::filesystem::remove(path);
-    create_book(path, site_crs);
+    book::create_book(path, site_crs);
     for (const auto& table : ground_tables()) {
-        append_rows(path, table);
+        book::append_rows(path, table);
     }
     for (const auto& table : record_tables(orchard)) {
-        append_rows(path, table);
+        book::append_rows(path, table);
     }
-    dress_book(path);
+    operation::dress_book(path);
 }
 
 void write_later_days(const std::string& path, const TrueWeather& weather) {

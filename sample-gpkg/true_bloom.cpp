@@ -23,8 +23,8 @@ Day new_year(int year) {
     return *make_day({year, 1, 1});
 }
 
-std::vector<DayExtremes> days_of(const TrueWeather& weather, int year, double warmer) {
-    std::vector<DayExtremes> days;
+std::vector<weather::DayExtremes> days_of(const TrueWeather& weather, int year, double warmer) {
+    std::vector<weather::DayExtremes> days;
     for (Day day = *make_day({year - 1, 10, 1}); day <= *make_day({year, 6, 30}); day = day + 1) {
         const CelsiusStep step{warmer};
         days.push_back({weather.at(day).t_min + step, weather.at(day).t_max + step});
@@ -36,19 +36,19 @@ Spring spring_of(const TrueWeather& weather, int year, double warmer) {
     Spring spring;
     spring.first = *make_day({year - 1, 10, 1});
     const auto days = days_of(weather, year, warmer);
-    const auto hours = hourly_temperatures(days, spring.first, site_latitude);
-    DynamicModel chill;
+    const auto hours = weather::hourly_temperatures(days, spring.first, site_latitude);
+    clock::DynamicModel chill;
     double heat = 0;
     double open = 0;
     for (std::size_t hour = 0; hour < hours.size(); ++hour) {
-        if (hour % hours_a_day == hours_a_day / 2) {
+        if (hour % weather::hours_a_day == weather::hours_a_day / 2) {
             spring.chill.push_back(chill.total().value);
             spring.heat.push_back(heat);
             spring.open.push_back(open);
         }
         chill.hour(hours[hour]);
-        heat += asymcur(hours[hour]).value;
-        open += std::max(0.0, hours[hour].degrees - flower_base) / static_cast<double>(hours_a_day);
+        heat += clock::asymcur(hours[hour]).value;
+        open += std::max(0.0, hours[hour].degrees - flower_base) / static_cast<double>(weather::hours_a_day);
     }
     return spring;
 }

@@ -110,11 +110,11 @@ double range_factor(double chance_part, double departure, double usual_range) {
     return std::clamp(1 + range_spread * chance_part + sun, 0.25, 1.75);
 }
 
-DayExtremes extremes_of(double mean, double range) {
+weather::DayExtremes extremes_of(double mean, double range) {
     return {{rounded(mean - range / 2, 10)}, {rounded(mean + range / 2, 10)}};
 }
 
-WeatherDay row_of(Day day, const DayExtremes& extremes, WeatherSource source) {
+WeatherDay row_of(Day day, const weather::DayExtremes& extremes, WeatherSource source) {
     WeatherDay row;
     row.station = larkfold_station().name;
     row.day = day;
@@ -132,7 +132,7 @@ bool is_missing(Day day) {
 }
 
 /// Half a degree wrong tomorrow, two and a half on the tenth day.
-DayExtremes forecast_of(const DayExtremes& truth, int lead, RandomSource& source) {
+weather::DayExtremes forecast_of(const weather::DayExtremes& truth, int lead, RandomSource& source) {
     const double error = (0.3 + 0.22 * lead) * source.normal();
     const double range = (truth.t_max - truth.t_min).degrees * (1 + 0.08 * source.normal());
     const double mean = (truth.t_min.degrees + truth.t_max.degrees) / 2 + error;

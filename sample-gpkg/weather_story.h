@@ -15,9 +15,9 @@ Day demonstration_day();
 /// What the air really did, day by day without gaps. Bloom follows this, whatever the station missed.
 struct TrueWeather {
     Day first;
-    std::vector<DayExtremes> days;  ///< to the tenth of a degree
+    std::vector<weather::DayExtremes> days;  ///< to the tenth of a degree
 
-    const DayExtremes& at(Day day) const { return days[static_cast<std::size_t>(day - first)]; }
+    const weather::DayExtremes& at(Day day) const { return days[static_cast<std::size_t>(day - first)]; }
     Day end() const { return first + static_cast<int>(days.size()); }
 };
 

@@ -32,17 +32,18 @@ Sentence meant_or(const std::optional<std::string>& meant, const Sentence& other
     return meant ? say("Did you mean {}?", *meant) : otherwise;
 }
 
-bool names_a_place(const ParameterKind& kind) {
-    return std::holds_alternative<BookKind>(kind) || std::holds_alternative<NewBookKind>(kind) ||
-           std::holds_alternative<FileKind>(kind);
+bool names_a_place(const operation::ParameterKind& kind) {
+    return std::holds_alternative<operation::BookKind>(kind) ||
+           std::holds_alternative<operation::NewBookKind>(kind) ||
+           std::holds_alternative<operation::FileKind>(kind);
 }
 
-const Operation& operation_named(const std::string& id) {
-    if (const auto* found = find_operation(id)) {
+const operation::Operation& operation_named(const std::string& id) {
+    if (const auto* found = operation::find_operation(id)) {
         return *found;
     }
     std::vector<std::string> ids;
-    for (const auto& operation : operations()) {
+    for (const auto& operation : operation::operations()) {
         ids.push_back(operation->about().id);
     }
     throw Error(Trouble::usage, usage(say("There is no operation '{}'.", id),
@@ -87,11 +88,11 @@ class Reader {
 
     void read_parameter(const std::string& key, std::optional<std::string> value) {
         const auto& parameters = call_.operation->parameters();
-        const auto found = std::ranges::find(parameters, key, &Parameter::key);
+        const auto found = std::ranges::find(parameters, key, &operation::Parameter::key);
         if (found == parameters.end()) {
             findings.push_back(unknown(key));
             skip_value();
-        } else if (std::holds_alternative<YesNoKind>(found->kind)) {
+        } else if (std::holds_alternative<operation::YesNoKind>(found->kind)) {
             call_.form[key] = value ? *value : yes_or_next();
         } else if (auto given = value ? value : next_value(key)) {
             call_.form[key] = *given;
@@ -103,7 +104,7 @@ class Reader {
         if (at_ == words_.size() || words_[at_].starts_with("--")) {
             return "yes";
         }
-        const bool is_answer = yes_no_from(words_[at_]) || !place_is_open();
+        const bool is_answer = operation::yes_no_from(words_[at_]) || !place_is_open();
         return is_answer ? words_[at_++] : "yes";
     }
 
@@ -190,7 +191,7 @@ class Reader {
 
 void fill_in_today(Call& call, const std::string& today) {
     for (const auto& parameter : call.operation->parameters()) {
-        const auto* day = std::get_if<DayKind>(&parameter.kind);
+        const auto* day = std::get_if<operation::DayKind>(&parameter.kind);
         if (day != nullptr && day->today_if_absent) {
             call.form.try_emplace(parameter.key, today);
         }
@@ -219,9 +220,9 @@ void check_output(const Call& call, Findings& findings) {
 
 }  // namespace
 
-const Parameter* positional_of(const Operation& operation) {
+const operation::Parameter* positional_of(const operation::Operation& operation) {
     const auto& parameters = operation.parameters();
-    const auto found = std::ranges::find_if(parameters, [](const Parameter& parameter) {
+    const auto found = std::ranges::find_if(parameters, [](const operation::Parameter& parameter) {
         return parameter.required && names_a_place(parameter.kind);
     });
     return found == parameters.end() ? nullptr : &*found;

@@ -24,8 +24,8 @@ enum class Wish { run, help, operation_help, version, list, reference, schema, c
 
 struct Call {
     Wish wish = Wish::run;
-    const Operation* operation = nullptr;
-    Form form;
+    const operation::Operation* operation = nullptr;
+    operation::Form form;
     Output output;
 };
 
@@ -35,6 +35,6 @@ Call read_call(const std::vector<std::string>& words, const std::string& today);
 
 /// The parameter that is given without its key: the first that must be given and names a place; null where
 /// none.
-const Parameter* positional_of(const Operation& operation);
+const operation::Parameter* positional_of(const operation::Operation& operation);
 
 }  // namespace pipward::console

@@ -46,51 +46,51 @@ std::string entry(const std::string& left, const std::string& right) {
 
 /// What stands for a value in usage lines. Every kind must be met here.
 struct ValueWord {
-    std::string operator()(const YesNoKind&) const { return "yes|no"; }
-    std::string operator()(const WholeKind&) const { return "NUMBER"; }
-    std::string operator()(const WholeListKind&) const { return "N,N,..."; }
-    std::string operator()(const NumberKind&) const { return "NUMBER"; }
-    std::string operator()(const DayKind&) const { return "DAY"; }
-    std::string operator()(const ChoiceKind&) const { return "WORD"; }
-    std::string operator()(const TextKind&) const { return "TEXT"; }
-    std::string operator()(const BookKind&) const { return "BOOK"; }
-    std::string operator()(const NewBookKind&) const { return "BOOK"; }
-    std::string operator()(const FileKind&) const { return "FILE"; }
+    std::string operator()(const operation::YesNoKind&) const { return "yes|no"; }
+    std::string operator()(const operation::WholeKind&) const { return "NUMBER"; }
+    std::string operator()(const operation::WholeListKind&) const { return "N,N,..."; }
+    std::string operator()(const operation::NumberKind&) const { return "NUMBER"; }
+    std::string operator()(const operation::DayKind&) const { return "DAY"; }
+    std::string operator()(const operation::ChoiceKind&) const { return "WORD"; }
+    std::string operator()(const operation::TextKind&) const { return "TEXT"; }
+    std::string operator()(const operation::BookKind&) const { return "BOOK"; }
+    std::string operator()(const operation::NewBookKind&) const { return "BOOK"; }
+    std::string operator()(const operation::FileKind&) const { return "FILE"; }
 };
 
-std::string value_word(const Parameter& parameter) {
+std::string value_word(const operation::Parameter& parameter) {
     return std::visit(ValueWord{}, parameter.kind);
 }
 
-std::string default_words(const Parameter& parameter) {
-    const auto* day = std::get_if<DayKind>(&parameter.kind);
+std::string default_words(const operation::Parameter& parameter) {
+    const auto* day = std::get_if<operation::DayKind>(&parameter.kind);
     if (day != nullptr && day->today_if_absent) {
         return " Default: today.";
     }
     return parameter.default_text.empty() ? "" : fmt::format(" Default: {}.", parameter.default_text);
 }
 
-std::string right_words(const Parameter& parameter) {
+std::string right_words(const operation::Parameter& parameter) {
     auto text = parameter.help;
-    if (const auto* choice = std::get_if<ChoiceKind>(&parameter.kind)) {
+    if (const auto* choice = std::get_if<operation::ChoiceKind>(&parameter.kind)) {
         for (const auto& option : choice->options) {
             text += fmt::format("{} {} ({})", &option == &choice->options.front() ? "" : ",", option.word,
                                 option.meaning);
         }
         text += ".";
-    } else if (std::holds_alternative<WholeKind>(parameter.kind) ||
-               std::holds_alternative<WholeListKind>(parameter.kind) ||
-               std::holds_alternative<NumberKind>(parameter.kind)) {
-        text += fmt::format(" Give {}.", what_fits(parameter.kind));
+    } else if (std::holds_alternative<operation::WholeKind>(parameter.kind) ||
+               std::holds_alternative<operation::WholeListKind>(parameter.kind) ||
+               std::holds_alternative<operation::NumberKind>(parameter.kind)) {
+        text += fmt::format(" Give {}.", operation::what_fits(parameter.kind));
     }
     return text + default_words(parameter);
 }
 
-std::string option_entry(const Parameter& parameter) {
+std::string option_entry(const operation::Parameter& parameter) {
     return entry(fmt::format("--{} {}", parameter.key, value_word(parameter)), right_words(parameter));
 }
 
-std::string options_of(const Operation& operation, bool advanced) {
+std::string options_of(const operation::Operation& operation, bool advanced) {
     const auto* place = positional_of(operation);
     std::string text;
     for (const auto& parameter : operation.parameters()) {
@@ -116,7 +116,7 @@ std::string output_options() {
            entry("--help", "This help.");
 }
 
-std::string usage_line(const Operation& operation) {
+std::string usage_line(const operation::Operation& operation) {
     const auto* place = positional_of(operation);
     std::string line = "pipward " + operation.about().id;
     if (place != nullptr) {
@@ -130,7 +130,7 @@ std::string usage_line(const Operation& operation) {
     return line + " [--option value ...]";
 }
 
-std::string tables_of(const Operation& operation) {
+std::string tables_of(const operation::Operation& operation) {
     std::string text;
     for (const auto& shape : operation.results()) {
         text += entry(shape.name, shape.description);
@@ -142,7 +142,7 @@ std::string tables_of(const Operation& operation) {
 
 std::string operation_list() {
     std::string text;
-    for (const auto& operation : operations()) {
+    for (const auto& operation : operation::operations()) {
         text += entry(operation->about().id, operation->about().title);
     }
     return text;
@@ -169,7 +169,7 @@ std::string overview() {
            "\nResults go to standard output, everything else to standard error.\n";
 }
 
-std::string operation_help(const Operation& operation) {
+std::string operation_help(const operation::Operation& operation) {
     const auto& about = operation.about();
     const auto* place = positional_of(operation);
     auto text =

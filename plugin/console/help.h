@@ -10,6 +10,6 @@ namespace pipward::console {
 
 std::string overview();
 std::string operation_list();
-std::string operation_help(const Operation& operation);
+std::string operation_help(const operation::Operation& operation);
 
 }  // namespace pipward::console

@@ -68,7 +68,7 @@ std::string refusal_summary(const Findings& findings) {
                        : fmt::format("{} errors prevent the result; nothing was written.", errors);
 }
 
-void tell_files(const std::vector<MadeFile>& files, const Output& output) {
+void tell_files(const std::vector<operation::MadeFile>& files, const Output& output) {
     for (const auto& file : files) {
         tell(output.out.empty()
                  ? fmt::format("{} was made but not kept: --out FOLDER says where to write it.", file.name)
@@ -76,9 +76,9 @@ void tell_files(const std::vector<MadeFile>& files, const Output& output) {
     }
 }
 
-Outcome worked(const Call& call) {
+operation::Outcome worked(const Call& call) {
     ProgressBar bar(!call.output.quiet);
-    Run lent;
+    operation::Run lent;
     lent.progress = [&](double share, std::string_view step) { bar.show(share, step); };
     lent.cancelled = interrupted;
     lent.note = [&](std::string_view line) {
@@ -93,11 +93,11 @@ Outcome worked(const Call& call) {
 /// Scripts read JSON even where the book prevents a result: empty tables, and why.
 void print_refusal(const Call& call, const Findings& findings) {
     if (call.output.format == Format::json) {
-        print(printed(call, refused_outcome(*call.operation, findings)));
+        print(printed(call, operation::refused_outcome(*call.operation, findings)));
     }
 }
 
-Outcome worked_or_refused(const Call& call) {
+operation::Outcome worked_or_refused(const Call& call) {
     try {
         return worked(call);
     } catch (const Error& error) {
@@ -110,10 +110,10 @@ Outcome worked_or_refused(const Call& call) {
 }
 
 /// Where the findings are the result, people have them before their eyes already.
-bool shows_findings(const Call& call, const Outcome& outcome) {
+bool shows_findings(const Call& call, const operation::Outcome& outcome) {
     return call.output.format == Format::table &&
            std::ranges::any_of(outcome.tables, [&](const Table& table) {
-               return table.shape.name == finding_shape().name &&
+               return table.shape.name == operation::finding_shape().name &&
                       (call.output.table.empty() || call.output.table == table.shape.name);
            });
 }
@@ -148,11 +148,11 @@ void answer(const Call& call) {
         case Wish::list:
             return print(operation_list());
         case Wish::reference:
-            return print(operation_reference());
+            return print(operation::operation_reference());
         case Wish::schema:
-            return print(book_reference());
+            return print(operation::book_reference());
         case Wish::catalogue:
-            return print(catalogue_json());
+            return print(operation::catalogue_json());
     }
 }
 

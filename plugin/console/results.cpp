@@ -18,7 +18,7 @@ Error cannot_write(const std::string& path, const Sentence& why, const Sentence&
     return {Trouble::access, Finding{Level::error, path, "", "", "", why, remedy}};
 }
 
-void keep(const MadeFile& file, const QDir& folder) {
+void keep(const operation::MadeFile& file, const QDir& folder) {
     QSaveFile target(folder.filePath(QString::fromStdString(file.name)));
     const auto size = static_cast<qint64>(file.content.size());
     const bool written = target.open(QIODevice::WriteOnly) && target.write(file.content.data(), size) == size;
@@ -29,7 +29,7 @@ void keep(const MadeFile& file, const QDir& folder) {
     }
 }
 
-std::vector<Table> wanted_tables(const Call& call, const Outcome& outcome) {
+std::vector<Table> wanted_tables(const Call& call, const operation::Outcome& outcome) {
     std::vector<Table> tables;
     std::ranges::copy_if(outcome.tables, std::back_inserter(tables), [&](const Table& table) {
         return call.output.table.empty() || table.shape.name == call.output.table;
@@ -39,13 +39,13 @@ std::vector<Table> wanted_tables(const Call& call, const Outcome& outcome) {
 
 std::string csv_text(const Call& call, const std::vector<Table>& tables) {
     const bool in_files = call.output.table.empty() && !call.output.out.empty();
-    return in_files || tables.empty() ? "" : to_csv(tables.front());
+    return in_files || tables.empty() ? "" : operation::to_csv(tables.front());
 }
 
 std::string terminal_text(const std::vector<Table>& tables) {
     std::string text;
     for (const auto& table : tables) {
-        text += (text.empty() ? "" : "\n") + to_terminal(table);
+        text += (text.empty() ? "" : "\n") + operation::to_terminal(table);
     }
     return text;
 }
@@ -63,29 +63,29 @@ void prepare_folder(const Output& output) {
     }
 }
 
-std::vector<MadeFile> files_to_keep(const Call& call, const Outcome& outcome) {
+std::vector<operation::MadeFile> files_to_keep(const Call& call, const operation::Outcome& outcome) {
     auto files = outcome.files;
     if (call.output.format == Format::csv && !call.output.out.empty()) {
         for (const auto& table : wanted_tables(call, outcome)) {
-            files.push_back({table.shape.name + ".csv", "text/csv", to_csv(table)});
+            files.push_back({table.shape.name + ".csv", "text/csv", operation::to_csv(table)});
         }
     }
     return files;
 }
 
-void keep(const std::vector<MadeFile>& files, const std::string& folder) {
+void keep(const std::vector<operation::MadeFile>& files, const std::string& folder) {
     const QDir directory(QString::fromStdString(folder));
     for (const auto& file : files) {
         keep(file, directory);
     }
 }
 
-std::string printed(const Call& call, const Outcome& outcome) {
+std::string printed(const Call& call, const operation::Outcome& outcome) {
     auto shown = outcome;
     shown.tables = wanted_tables(call, outcome);
     switch (call.output.format) {
         case Format::json:
-            return outcome_json(*call.operation, call.form, shown);
+            return operation::outcome_json(*call.operation, call.form, shown);
         case Format::csv:
             return csv_text(call, shown.tables);
         case Format::table:

@@ -13,12 +13,12 @@ namespace pipward::console {
 void prepare_folder(const Output& output);
 
 /// Everything that goes to the folder: made files, and with CSV every table.
-std::vector<MadeFile> files_to_keep(const Call& call, const Outcome& outcome);
+std::vector<operation::MadeFile> files_to_keep(const Call& call, const operation::Outcome& outcome);
 /// Each file wholly or not at all. Throws Error (access).
-void keep(const std::vector<MadeFile>& files, const std::string& folder);
+void keep(const std::vector<operation::MadeFile>& files, const std::string& folder);
 
 /// What goes to standard output.
-std::string printed(const Call& call, const Outcome& outcome);
+std::string printed(const Call& call, const operation::Outcome& outcome);
 /// Throws Error (access) where standard output takes no more.
 void print(const std::string& text);
 

@@ -8,9 +8,9 @@ namespace pipward::desktop {
 
 QString finding_line(const Finding& finding) {
     auto told = finding;
-    if (const auto* table = find_book_table(finding.table)) {
+    if (const auto* table = book::find_book_table(finding.table)) {
         told.table = host_wording(table->title);
-        if (const auto* column = find_column(*table, finding.field)) {
+        if (const auto* column = book::find_column(*table, finding.field)) {
             told.field = host_wording(column->label);
         }
     }

@@ -9,7 +9,7 @@
 
 #include "springs.h"
 
-namespace pipward {
+namespace pipward::bloom {
 namespace {
 
 using testing::apple;
@@ -36,7 +36,7 @@ Tree tree(const std::string& label, const std::string& accession, double height 
 }
 
 struct World {
-    std::vector<SeasonWeather> past = springs(2011, 12);
+    std::vector<weather::SeasonWeather> past = springs(2011, 12);
     CurvesOf curves = curves_of_springs(past);
     std::vector<Accession> accessions{apple("Apple A"), apple("Apple B"), apple("Apple C"),
                                       apple("Seedling", "Apple A", "Apple C"), apple("Stranger")};
@@ -45,7 +45,7 @@ struct World {
     std::vector<Tree> trees{tree("T1", "Apple A"), tree("T2", "Apple B"),  tree("T3", "Apple B", 200),
                             tree("T4", "Apple C"), tree("T5", "Seedling"), tree("T6", "Apple B")};
 
-    CurrentSeason current(int as_of, int forecast_days = 0) const {
+    weather::CurrentSeason current(int as_of, int forecast_days = 0) const {
         const int observed = as_of - season_first + 1;
         return {spring_weather(this_year, 0, Hemisphere::north, observed + forecast_days), observed, {}};
     }
@@ -140,7 +140,8 @@ TEST(Forecast, MostSpringsBloomInsideTheirWindow) {
     for (int year = 2026; year < 2026 + count; ++year) {
         const auto whole = spring_weather(year);
         const auto truth = season_curves(whole.days, whole.first, orchard_latitude, {});
-        CurrentSeason current{spring_weather(year, 0, Hemisphere::north, 85 - season_first + 1), 0, {}};
+        weather::CurrentSeason current{
+            spring_weather(year, 0, Hemisphere::north, 85 - season_first + 1), 0, {}};
         const Day anchor = anchor_of({year}, Hemisphere::north);
         const auto forecast = forecast_bloom(world.model, current, anchor + 85, world.past, orchard_latitude,
                                              station, world.trees, world.accessions);
@@ -267,7 +268,7 @@ TEST(Forecast, WithoutAPastSeasonThereIsNoEnsemble) {
 
 TEST(Forecast, TheSouthMirrorsTheNorth) {
     World north;
-    std::vector<SeasonWeather> past = north.past;
+    std::vector<weather::SeasonWeather> past = north.past;
     for (auto& season : past) {
         season.first = anchor_of(season.season, Hemisphere::south) + season_first;
     }
@@ -291,4 +292,4 @@ TEST(Forecast, TheSouthMirrorsTheNorth) {
 }
 
 }  // namespace
-}  // namespace pipward
+}  // namespace pipward::bloom

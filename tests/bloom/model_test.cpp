@@ -11,7 +11,7 @@
 #include "springs.h"
 #include "testing.h"
 
-namespace pipward {
+namespace pipward::bloom {
 namespace {
 
 using testing::apple;
@@ -25,7 +25,7 @@ using testing::true_observations;
 const std::vector<double> needs{5800, 6600, 7400};
 
 struct World {
-    std::vector<SeasonWeather> seasons = springs(2011, 12);
+    std::vector<weather::SeasonWeather> seasons = springs(2011, 12);
     CurvesOf curves = curves_of_springs(seasons);
     std::vector<Observation> observations = true_observations(curves, needs);
 
@@ -309,4 +309,4 @@ TEST(Words, EveryMethodAndSourceHasItsWord) {
 }
 
 }  // namespace
-}  // namespace pipward
+}  // namespace pipward::bloom

@@ -8,7 +8,7 @@
 
 #include "springs.h"
 
-namespace pipward {
+namespace pipward::bloom {
 namespace {
 
 using testing::curves_of_springs;
@@ -255,4 +255,4 @@ TEST(CurvesForNotes, CoverEverySeasonAtEveryNotedOffset) {
 }
 
 }  // namespace
-}  // namespace pipward
+}  // namespace pipward::bloom

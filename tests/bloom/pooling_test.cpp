@@ -9,7 +9,7 @@
 #include "pipward/bloom/robust.h"
 #include "pipward/bloom/spread.h"
 
-namespace pipward {
+namespace pipward::bloom {
 namespace {
 
 struct Dated {
@@ -125,4 +125,4 @@ TEST(Robust, WeightsFallAwayAndLossesStraighten) {
 }
 
 }  // namespace
-}  // namespace pipward
+}  // namespace pipward::bloom

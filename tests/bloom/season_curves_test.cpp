@@ -6,13 +6,13 @@
 #include "pipward/clock/dynamic_model.h"
 #include "springs.h"
 
-namespace pipward {
+namespace pipward::bloom {
 namespace {
 
 using testing::orchard_latitude;
 using testing::spring_weather;
 
-SeasonCurves curves_with(const SeasonWeather& weather, double offset = 0) {
+SeasonCurves curves_with(const weather::SeasonWeather& weather, double offset = 0) {
     return season_curves(weather.days, weather.first, orchard_latitude, {offset});
 }
 
@@ -31,8 +31,8 @@ TEST(SeasonCurves, EverySumIsWholeAndNeverFalls) {
 
 TEST(SeasonCurves, ChillAtNoonIsThatOfTheHoursBefore) {
     const auto weather = spring_weather(2020);
-    const auto hours = hourly_temperatures(weather.days, weather.first, orchard_latitude);
-    const auto portions = chill_portions(hours);
+    const auto hours = weather::hourly_temperatures(weather.days, weather.first, orchard_latitude);
+    const auto portions = clock::chill_portions(hours);
     const auto curves = curves_with(weather);
     for (const int day : {1, 50, 120, 200}) {
         EXPECT_DOUBLE_EQ(curves.chill[day], portions[24 * day + 11].value);
@@ -40,7 +40,7 @@ TEST(SeasonCurves, ChillAtNoonIsThatOfTheHoursBefore) {
 }
 
 TEST(SeasonCurves, ConstantWarmthGathersInProportionToTime) {
-    const std::vector<DayExtremes> days(season_length, {{14.5}, {14.5}});
+    const std::vector<weather::DayExtremes> days(season_length, {{14.5}, {14.5}});
     const auto curves =
         season_curves(days, anchor_of({2020}, Hemisphere::north) + season_first, orchard_latitude, {0});
     EXPECT_NEAR(value_at(curves.ladder, season_first + 10), 10.5 * 10, 1e-9);
@@ -136,4 +136,4 @@ TEST(SeasonCurves, TheSouthReadsTheSameWeatherTheSameWay) {
 }
 
 }  // namespace
-}  // namespace pipward
+}  // namespace pipward::bloom

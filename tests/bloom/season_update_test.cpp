@@ -5,7 +5,7 @@
 
 #include <cmath>
 
-namespace pipward {
+namespace pipward::bloom {
 namespace {
 
 TEST(SeasonUpdate, WithoutNotesNothingMoves) {
@@ -64,4 +64,4 @@ TEST(SeasonUpdate, ASlipOfThePenIsTakenForOne) {
 }
 
 }  // namespace
-}  // namespace pipward
+}  // namespace pipward::bloom

@@ -8,7 +8,7 @@
 
 #include "springs.h"
 
-namespace pipward {
+namespace pipward::bloom {
 namespace {
 
 using testing::curves_of_springs;
@@ -17,7 +17,7 @@ using testing::springs;
 using testing::true_observations;
 
 struct World {
-    std::vector<SeasonWeather> seasons = springs(2011, 10);
+    std::vector<weather::SeasonWeather> seasons = springs(2011, 10);
     CurvesOf curves = curves_of_springs(seasons);
     std::vector<Observation> observations = true_observations(curves, {5800, 6600, 7400});
 
@@ -171,4 +171,4 @@ TEST(BestMethod, LooksOnlyAtKnownWeatherAndAllAccessions) {
 }
 
 }  // namespace
-}  // namespace pipward
+}  // namespace pipward::bloom

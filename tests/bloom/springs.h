@@ -35,9 +35,10 @@ class Noise {
 };
 
 /// A temperate season: cold in mid January, restless from day to day, `warmer` than usual throughout.
-inline SeasonWeather spring_weather(int year, double warmer = 0, Hemisphere hemisphere = Hemisphere::north,
-                                    int days = whole_season) {
-    SeasonWeather weather{{year}, anchor_of({year}, hemisphere) + season_first, {}};
+inline weather::SeasonWeather spring_weather(int year, double warmer = 0,
+                                             Hemisphere hemisphere = Hemisphere::north,
+                                             int days = whole_season) {
+    weather::SeasonWeather weather{{year}, anchor_of({year}, hemisphere) + season_first, {}};
     Noise noise(year);
     double restless = 0;
     for (int i = 0; i < days; ++i) {
@@ -51,16 +52,16 @@ inline SeasonWeather spring_weather(int year, double warmer = 0, Hemisphere hemi
     return weather;
 }
 
-inline std::vector<SeasonWeather> springs(int first_year, int count,
-                                          Hemisphere hemisphere = Hemisphere::north) {
-    std::vector<SeasonWeather> seasons;
+inline std::vector<weather::SeasonWeather> springs(int first_year, int count,
+                                                   Hemisphere hemisphere = Hemisphere::north) {
+    std::vector<weather::SeasonWeather> seasons;
     for (int i = 0; i < count; ++i) {
         seasons.push_back(spring_weather(first_year + i, 0, hemisphere));
     }
     return seasons;
 }
 
-inline CurvesOf curves_of_springs(const std::vector<SeasonWeather>& seasons,
+inline CurvesOf curves_of_springs(const std::vector<weather::SeasonWeather>& seasons,
                                   Latitude latitude = orchard_latitude, std::vector<double> offsets = {0.0}) {
     CurvesOf curves;
     for (const auto& weather : seasons) {

@@ -8,7 +8,7 @@
 #include "springs.h"
 #include "testing.h"
 
-namespace pipward {
+namespace pipward::bloom {
 namespace {
 
 TEST(StageLadder, RisesFromStageToStage) {
@@ -74,4 +74,4 @@ TEST(StageLadder, SharesOutsideTheScaleAreHeldAtItsEnds) {
 }
 
 }  // namespace
-}  // namespace pipward
+}  // namespace pipward::bloom

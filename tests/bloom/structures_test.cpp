@@ -7,7 +7,7 @@
 
 #include "springs.h"
 
-namespace pipward {
+namespace pipward::bloom {
 namespace {
 
 using testing::orchard_latitude;
@@ -116,4 +116,4 @@ TEST(Structures, TheMeanDayKnowsHeightOnlyByTheOffset) {
 }
 
 }  // namespace
-}  // namespace pipward
+}  // namespace pipward::bloom

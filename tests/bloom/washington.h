@@ -16,11 +16,11 @@ namespace pipward::testing {
 inline constexpr Latitude washington_latitude{38.85};
 
 struct Washington {
-    std::vector<SeasonWeather> seasons;
+    std::vector<weather::SeasonWeather> seasons;
     std::vector<int> bloom_day_of_year;  ///< peak bloom, 70 % of the flowers open
 };
 
-inline DayExtremes extremes_from(const std::string& pair) {
+inline weather::DayExtremes extremes_from(const std::string& pair) {
     const auto slash = pair.find('/');
     return {from_fahrenheit(std::stod(pair.substr(0, slash))),
             from_fahrenheit(std::stod(pair.substr(slash + 1)))};
@@ -38,7 +38,7 @@ inline std::optional<Washington> read_washington() {
             continue;
         }
         std::istringstream words(line);
-        SeasonWeather weather;
+        weather::SeasonWeather weather;
         int bloom = 0;
         words >> weather.season.year >> bloom;
         weather.first = anchor_of(weather.season, Hemisphere::north) + season_first;
@@ -51,7 +51,7 @@ inline std::optional<Washington> read_washington() {
     return read;
 }
 
-inline CurvesOf curves_of(const std::vector<SeasonWeather>& seasons, Latitude latitude) {
+inline CurvesOf curves_of(const std::vector<weather::SeasonWeather>& seasons, Latitude latitude) {
     CurvesOf curves;
     for (const auto& weather : seasons) {
         curves.emplace(CurvesKey{weather.season, 0.0},

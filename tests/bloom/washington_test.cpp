@@ -11,7 +11,7 @@
 #include "pipward/bloom/skill.h"
 #include "testing.h"
 
-namespace pipward {
+namespace pipward::bloom {
 namespace {
 
 using testing::read_washington;
@@ -91,4 +91,4 @@ TEST_F(WashingtonCherries, WindowsKeepTheirWordAtEveryLead) {
 }
 
 }  // namespace
-}  // namespace pipward
+}  // namespace pipward::bloom

@@ -8,7 +8,7 @@
 #include "pipward/book/adopt_words.h"
 #include "pipward/book/schema.h"
 
-namespace pipward {
+namespace pipward::book {
 namespace {
 
 FieldSample field(const std::string& name, std::vector<std::string> texts = {"7"}) {
@@ -171,4 +171,4 @@ TEST(CorrectMapping, TellsEverythingThatCannotBe) {
 }
 
 }  // namespace
-}  // namespace pipward
+}  // namespace pipward::book

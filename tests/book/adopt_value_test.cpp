@@ -3,7 +3,7 @@
 
 #include <gtest/gtest.h>
 
-namespace pipward {
+namespace pipward::book {
 namespace {
 
 ReadValue read(const std::string& table, const std::string& column, const std::string& text) {
@@ -47,4 +47,4 @@ TEST(ReadValue, TakesTextAsItIsButForBlanksAroundIt) {
 }
 
 }  // namespace
-}  // namespace pipward
+}  // namespace pipward::book

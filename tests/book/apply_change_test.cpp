@@ -5,7 +5,7 @@
 
 #include "book/book_testing.h"
 
-namespace pipward {
+namespace pipward::book {
 namespace {
 
 using testing::text;
@@ -74,4 +74,4 @@ TEST_F(ApplyChange, RefusesANameThatIsTakenAndTakesBackTheRest) {
 }
 
 }  // namespace
-}  // namespace pipward
+}  // namespace pipward::book

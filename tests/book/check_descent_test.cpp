@@ -5,7 +5,7 @@
 #include "book/book_testing.h"
 #include "pipward/book/check.h"
 
-namespace pipward {
+namespace pipward::book {
 namespace {
 
 using testing::day;
@@ -138,4 +138,4 @@ TEST_F(CheckDescent, ASportWithOtherParentsThanItsOriginal) {
 }
 
 }  // namespace
-}  // namespace pipward
+}  // namespace pipward::book

@@ -4,7 +4,7 @@
 
 #include "book/book_testing.h"
 
-namespace pipward {
+namespace pipward::book {
 namespace {
 
 using testing::day;
@@ -708,4 +708,4 @@ TEST_F(CheckOrchard, SaysTheSameTwice) {
 }
 
 }  // namespace
-}  // namespace pipward
+}  // namespace pipward::book

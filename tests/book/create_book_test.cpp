@@ -4,7 +4,7 @@
 #include "book/book_testing.h"
 #include "pipward/book/schema.h"
 
-namespace pipward {
+namespace pipward::book {
 namespace {
 
 using testing::RawBook;
@@ -147,4 +147,4 @@ TEST_F(CreateBook, IsTheSameToTheByteWhenTheCallerFixesTheDate) {
 }
 
 }  // namespace
-}  // namespace pipward
+}  // namespace pipward::book

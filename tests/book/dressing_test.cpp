@@ -4,7 +4,7 @@
 
 #include "book_testing.h"
 
-namespace pipward {
+namespace pipward::book {
 namespace {
 
 using namespace pipward::testing;
@@ -127,4 +127,4 @@ TEST_F(Dressing, SeesTheLayersTheirPlaceAndTheirSystem) {
 }
 
 }  // namespace
-}  // namespace pipward
+}  // namespace pipward::book

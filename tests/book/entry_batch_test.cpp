@@ -5,7 +5,7 @@
 #include "book/book_testing.h"
 #include "pipward/book/entry.h"
 
-namespace pipward {
+namespace pipward::book {
 namespace {
 
 using testing::day;
@@ -184,4 +184,4 @@ TEST_F(EntryBatches, OnlyTheLatestAreRememberedAndLargeOnesWhole) {
 }
 
 }  // namespace
-}  // namespace pipward
+}  // namespace pipward::book

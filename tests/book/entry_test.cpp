@@ -6,7 +6,7 @@
 
 #include "book/book_testing.h"
 
-namespace pipward {
+namespace pipward::book {
 namespace {
 
 using testing::day;
@@ -295,4 +295,4 @@ TEST_F(Entries, RefusesForeignTriggersOnTheTable) {
 }
 
 }  // namespace
-}  // namespace pipward
+}  // namespace pipward::book

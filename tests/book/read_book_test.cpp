@@ -6,7 +6,7 @@
 #include "bad-books/spoil.h"
 #include "book/book_testing.h"
 
-namespace pipward {
+namespace pipward::book {
 namespace {
 
 using testing::error_of;
@@ -390,4 +390,4 @@ TEST_F(ReadBook, AWriteAheadLogIsNeverPassedOver) {
 }
 
 }  // namespace
-}  // namespace pipward
+}  // namespace pipward::book

@@ -7,7 +7,7 @@
 
 #include "book/book_testing.h"
 
-namespace pipward {
+namespace pipward::book {
 namespace {
 
 using testing::error_of;
@@ -296,4 +296,4 @@ TEST_F(ReplaceResults, IsWhollyOldOrWhollyNewWhereverItIsKilled) {
 }
 
 }  // namespace
-}  // namespace pipward
+}  // namespace pipward::book

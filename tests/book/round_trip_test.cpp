@@ -6,7 +6,7 @@
 
 #include "book/book_testing.h"
 
-namespace pipward {
+namespace pipward::book {
 namespace {
 
 using testing::add;
@@ -342,4 +342,4 @@ TEST_F(AppendRows, RefusesUnknownTablesColumnsAndGeometries) {
 }
 
 }  // namespace
-}  // namespace pipward
+}  // namespace pipward::book

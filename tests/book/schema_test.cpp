@@ -5,7 +5,7 @@
 
 #include <set>
 
-namespace pipward {
+namespace pipward::book {
 namespace {
 
 TEST(Schema, NamesEveryTableOnceAndEveryColumnOnceInItsTable) {
@@ -114,4 +114,4 @@ TEST(CellCheck, RefusesMissingEmptyAndWronglyTypedValues) {
 }
 
 }  // namespace
-}  // namespace pipward
+}  // namespace pipward::book

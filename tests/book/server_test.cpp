@@ -8,7 +8,7 @@
 
 #include "book/book_testing.h"
 
-namespace pipward {
+namespace pipward::book {
 namespace {
 
 using testing::day;
@@ -69,4 +69,4 @@ TEST(Server, HoldsABookLikeAFileDoes) {
 }
 
 }  // namespace
-}  // namespace pipward
+}  // namespace pipward::book

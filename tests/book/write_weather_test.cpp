@@ -3,7 +3,7 @@
 
 #include "book/book_testing.h"
 
-namespace pipward {
+namespace pipward::book {
 namespace {
 
 using testing::day;
@@ -97,4 +97,4 @@ TEST_F(WriteWeather, RefusesForeignTriggersOnTheTable) {
 }
 
 }  // namespace
-}  // namespace pipward
+}  // namespace pipward::book

@@ -7,7 +7,7 @@
 #include "pipward/clock/dynamic_model.h"
 #include "pipward/value/finding.h"
 
-namespace pipward {
+namespace pipward::clock {
 namespace {
 
 const std::vector<DayRange> three_days{
@@ -70,4 +70,4 @@ TEST(ClockSums, RefuseHoursThatDoNotFitTheDays) {
 }
 
 }  // namespace
-}  // namespace pipward
+}  // namespace pipward::clock

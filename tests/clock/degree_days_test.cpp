@@ -13,7 +13,7 @@
 #include "clock/oracle_table.h"
 #include "pipward/value/finding.h"
 
-namespace pipward {
+namespace pipward::clock {
 namespace {
 
 using testing::oracle_number;
@@ -251,4 +251,4 @@ TEST(DegreeDays, TheUpperThresholdIsIdleWithoutACutOff) {
 }
 
 }  // namespace
-}  // namespace pipward
+}  // namespace pipward::clock

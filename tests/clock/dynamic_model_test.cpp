@@ -9,7 +9,7 @@
 
 #include "clock/oracle_table.h"
 
-namespace pipward {
+namespace pipward::clock {
 namespace {
 
 using testing::oracle_numbers;
@@ -175,4 +175,4 @@ TEST(DynamicModel, NoHoursGiveNoTotals) {
 }
 
 }  // namespace
-}  // namespace pipward
+}  // namespace pipward::clock

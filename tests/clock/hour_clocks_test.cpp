@@ -13,7 +13,7 @@
 #include "pipward/clock/sigmoid_forcing.h"
 #include "pipward/clock/utah_units.h"
 
-namespace pipward {
+namespace pipward::clock {
 namespace {
 
 using testing::oracle_numbers;
@@ -152,4 +152,4 @@ TEST(PearDevelopment, ChillStageTakesSevenHundredAndFiftyHoursInTheCold) {
 }
 
 }  // namespace
-}  // namespace pipward
+}  // namespace pipward::clock

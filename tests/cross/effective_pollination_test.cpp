@@ -8,7 +8,7 @@
 #include "pipward/cross/pollen_tube.h"
 #include "testing.h"
 
-namespace pipward {
+namespace pipward::cross {
 namespace {
 
 double period_at(double mean_c) {
@@ -76,4 +76,4 @@ TEST(OvuleLife, RisesSlowlyInTheCoolAndIsHeldInTheCold) {
 }
 
 }  // namespace
-}  // namespace pipward
+}  // namespace pipward::cross

@@ -7,7 +7,7 @@
 
 #include "testing.h"
 
-namespace pipward {
+namespace pipward::cross {
 namespace {
 
 FlowerFate fate_in(const std::vector<std::string>& row) {
@@ -61,4 +61,4 @@ TEST(PlantsNeeded, IsRoundedUpBecauseOneLessMissesTheTarget) {
 }
 
 }  // namespace
-}  // namespace pipward
+}  // namespace pipward::cross

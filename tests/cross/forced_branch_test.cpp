@@ -6,7 +6,7 @@
 #include "cross/made_orchard.h"
 #include "pipward/cross/forcing.h"
 
-namespace pipward {
+namespace pipward::cross {
 namespace {
 
 using testing::courses_at;
@@ -85,4 +85,4 @@ TEST(ForcedBranch, IsOfNoUseToASeedParentThatIsOver) {
 }
 
 }  // namespace
-}  // namespace pipward
+}  // namespace pipward::cross

@@ -6,7 +6,7 @@
 #include "pipward/bloom/stage_ladder.h"
 #include "testing.h"
 
-namespace pipward {
+namespace pipward::cross {
 namespace {
 
 TEST(Forcing, TakesTheDaysOfTheHandbookByStage) {
@@ -37,7 +37,8 @@ TEST(Forcing, CountsBackFromTheWantedDayToTheCut) {
 
 TEST(Forcing, MeetsTheLongerLineOfTheTableWhereAStageStandsOnTheLadder) {
     for (const int stage : {51, 55, 57, 59, 60}) {
-        EXPECT_NEAR(forcing_days_at(ladder_place({stage})->after_full), forcing_days({stage}).most, 1e-9);
+        EXPECT_NEAR(forcing_days_at(bloom::ladder_place({stage})->after_full), forcing_days({stage}).most,
+                    1e-9);
     }
 }
 
@@ -52,4 +53,4 @@ TEST(Forcing, NeverTakesLongerTheFurtherTheTreeIs) {
 }
 
 }  // namespace
-}  // namespace pipward
+}  // namespace pipward::cross

@@ -17,11 +17,11 @@ inline Day day(const std::string& iso) {
 }
 
 /// A season at one temperature; chill gathers at half a portion a day.
-inline SeasonCurves even_curves(double mean_c) {
-    SeasonCurves curves;
+inline bloom::SeasonCurves even_curves(double mean_c) {
+    bloom::SeasonCurves curves;
     for (int i = 0; i < season_length; ++i) {
-        curves.ladder.push_back(i * (mean_c - ladder_base.degrees));
-        curves.degree_days.push_back(i * (mean_c - ladder_base.degrees));
+        curves.ladder.push_back(i * (mean_c - bloom::ladder_base.degrees));
+        curves.degree_days.push_back(i * (mean_c - bloom::ladder_base.degrees));
         curves.chill.push_back(0.5 * i);
         curves.mean_temperature.push_back(mean_c);
         curves.asymcur.push_back(i);
@@ -129,13 +129,13 @@ class MadeOrchard {
     }
 
     Orchard orchard;
-    BloomForecast forecast;
+    bloom::BloomForecast forecast;
     double season_sd = 2;
     double own_sd = 1.5;
 
   private:
     void window(const std::string& name, double full_bloom, double offset) {
-        BloomWindow window;
+        bloom::BloomWindow window;
         window.accession = name;
         window.offset = {offset};
         window.full_bloom.assign(forecast.members.size(), full_bloom);
@@ -150,7 +150,7 @@ class MadeOrchard {
         forecast.windows.push_back(window);
     }
 
-    DayQuantiles quantiles(double middle, double spread) const {
+    bloom::DayQuantiles quantiles(double middle, double spread) const {
         return {forecast.day_of(middle - spread), forecast.day_of(middle), forecast.day_of(middle + spread)};
     }
 

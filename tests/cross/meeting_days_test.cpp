@@ -5,7 +5,7 @@
 
 #include "cross/made_orchard.h"
 
-namespace pipward {
+namespace pipward::cross {
 namespace {
 
 using testing::MadeOrchard;
@@ -74,4 +74,4 @@ TEST(MeetingDays, AreNothingWhereTheTwoNeverMeet) {
 }
 
 }  // namespace
-}  // namespace pipward
+}  // namespace pipward::cross

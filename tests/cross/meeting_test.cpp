@@ -8,14 +8,15 @@
 
 #include "cross/made_orchard.h"
 
-namespace pipward {
+namespace pipward::cross {
 namespace {
 
 using testing::courses_at;
 using testing::MadeOrchard;
 
 TEST(BloomCourses, StandForEveryMemberAndEveryNode) {
-    EXPECT_EQ(courses_at(120).each.size(), 3 * residual_nodes().size() * residual_nodes().size());
+    EXPECT_EQ(courses_at(120).each.size(),
+              3 * bloom::residual_nodes().size() * bloom::residual_nodes().size());
 }
 
 TEST(BloomCourses, PutBalloonBeforeBloomAndWorkAroundIt) {
@@ -32,9 +33,9 @@ TEST(BloomCourses, HoldAtLeastATenthAtBalloonOnEachGatheringDay) {
     const auto courses = courses_at(120, {12});
     for (const auto& course : courses.each) {
         for (SeasonDay day = course.balloon.first - 1; day <= course.balloon.last + 1; ++day) {
-            const double place = (day - course.full_bloom) * (12 - ladder_base.degrees);
+            const double place = (day - course.full_bloom) * (12 - bloom::ladder_base.degrees);
             const double at_balloon =
-                share_opened({place + balloon_lasts.value}).value - share_opened({place}).value;
+                bloom::share_opened({place + balloon_lasts.value}).value - bloom::share_opened({place}).value;
             const bool inside = day >= course.balloon.first && day <= course.balloon.last;
             EXPECT_EQ(at_balloon >= least_at_once.value, inside) << day;
         }
@@ -143,4 +144,4 @@ TEST(Meeting, ChancesAgreeWithRandomDrawsFromTheSpreads) {
 }
 
 }  // namespace
-}  // namespace pipward
+}  // namespace pipward::cross

@@ -3,7 +3,7 @@
 
 #include <gtest/gtest.h>
 
-namespace pipward {
+namespace pipward::cross {
 namespace {
 
 TEST(Normal, HasTheQuantilesOfEveryTextbook) {
@@ -29,4 +29,4 @@ TEST(Quantile, IsTheSmallestValueThatEnoughDoNotExceed) {
 }
 
 }  // namespace
-}  // namespace pipward
+}  // namespace pipward::cross

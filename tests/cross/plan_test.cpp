@@ -7,7 +7,7 @@
 
 #include "cross/made_orchard.h"
 
-namespace pipward {
+namespace pipward::cross {
 namespace {
 
 using testing::day;
@@ -60,7 +60,7 @@ TEST(Plan, UsesFreshPollenWhereTheDonorBloomsTogether) {
     const auto best = best_way(plan, "C1");
     EXPECT_EQ(best.way, PollenWay::same_day);
     EXPECT_EQ(best.verdict, Verdict::good);
-    EXPECT_EQ(best.s_match, SMatch::full);
+    EXPECT_EQ(best.s_match, lineage::SMatch::full);
     EXPECT_EQ(best.flowers, 126);
     EXPECT_EQ(best.donor_flowers, 34);  // 126 / (5 x 0.76), rounded up
     EXPECT_DOUBLE_EQ(best.pollen.value, 34);
@@ -223,7 +223,7 @@ TEST(Plan, AsksForMorePollenWhereHalfOfItIsRefused) {
     made.goal("C1", "Red", "Mate").goal("C2", "Red", "Half");
     const auto plan = made.plan();
     const auto half = best_way(plan, "C2");
-    EXPECT_EQ(half.s_match, SMatch::half);
+    EXPECT_EQ(half.s_match, lineage::SMatch::half);
     EXPECT_EQ(half.flowers, best_way(plan, "C1").flowers);
     EXPECT_EQ(half.donor_flowers, 67);  // 126 / (5 x 0.76 x 0.5), rounded up
     EXPECT_TRUE(says(half.why, "takes 50 % of the pollen"));
@@ -238,7 +238,7 @@ TEST(Plan, ExpectsNoSeedWhereTheStyleRefusesAllPollen) {
     for (const auto& way : plan.ways) {
         EXPECT_EQ(way.chance.value, 0);
         EXPECT_EQ(way.verdict, Verdict::impossible);
-        EXPECT_EQ(way.s_match, SMatch::none);
+        EXPECT_EQ(way.s_match, lineage::SMatch::none);
         EXPECT_TRUE(says(way.why, "expect no seed"));
     }
     EXPECT_TRUE(plan.pollen.empty());
@@ -249,7 +249,7 @@ TEST(Plan, SaysWhoseAllelesAreNotKnown) {
     auto made = springtime("2026-04-10");
     made.accession({"Wild", 121, "?"}).goal("C1", "Red", "Wild");
     const auto best = best_way(made.plan(), "C1");
-    EXPECT_EQ(best.s_match, SMatch::unknown);
+    EXPECT_EQ(best.s_match, lineage::SMatch::unknown);
     EXPECT_TRUE(says(best.why, "S-alleles of Wild are not known"));
 }
 
@@ -446,7 +446,7 @@ TEST(Plan, SaysWhoseBloomIsAGuessAndNeverCallsItGood) {
     auto made = springtime("2026-04-10");
     for (auto& window : made.forecast.windows) {
         if (window.accession == "Red") {
-            window.source = NeedSource::mid_parent;
+            window.source = bloom::NeedSource::mid_parent;
         }
     }
     made.goal("C1", "Red", "Early").goal("C2", "Mate", "Late");
@@ -645,4 +645,4 @@ TEST(Plan, KeepsItsPromisesOnEveryDayOfTheSeason) {
 }
 
 }  // namespace
-}  // namespace pipward
+}  // namespace pipward::cross

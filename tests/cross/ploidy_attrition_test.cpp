@@ -5,7 +5,7 @@
 
 #include "testing.h"
 
-namespace pipward {
+namespace pipward::cross {
 namespace {
 
 TEST(PloidyAttrition, ScalesTheDiploidCrossIntoTheMeasuredRanges) {
@@ -30,4 +30,4 @@ TEST(PloidyAttrition, TakesUnknownPloidyForDiploidAndSaysWhatNobodyMeasured) {
 }
 
 }  // namespace
-}  // namespace pipward
+}  // namespace pipward::cross

@@ -10,7 +10,7 @@
 #include "pipward/record/words.h"
 #include "testing.h"
 
-namespace pipward {
+namespace pipward::cross {
 namespace {
 
 constexpr std::array stores{Store::room, Store::refrigerator, Store::freezer, Store::deep_freezer};
@@ -155,4 +155,4 @@ TEST(ChanceUsable, IsHalfAtTheLimitAndGrowsWithGermination) {
 }
 
 }  // namespace
-}  // namespace pipward
+}  // namespace pipward::cross

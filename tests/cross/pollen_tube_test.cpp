@@ -8,7 +8,7 @@
 
 #include "testing.h"
 
-namespace pipward {
+namespace pipward::cross {
 namespace {
 
 TEST(TubeIndex, IsWilliamsTableAtWholeDegrees) {
@@ -84,4 +84,4 @@ TEST(TubeJourney, RemembersThatADayLayOutsideTheTable) {
 }
 
 }  // namespace
-}  // namespace pipward
+}  // namespace pipward::cross

@@ -7,7 +7,7 @@
 
 #include "pipward/cross/flowers_needed.h"
 
-namespace pipward {
+namespace pipward::cross {
 namespace {
 
 ParentCandidate parent(std::string name, double merit, const char* alleles = "", double doubt = 0.3) {
@@ -15,7 +15,7 @@ ParentCandidate parent(std::string name, double merit, const char* alleles = "",
     made.name = std::move(name);
     made.merit = merit;
     made.doubt = doubt;
-    made.alleles = *alleles == '\0' ? std::nullopt : parse_s_alleles(alleles);
+    made.alleles = *alleles == '\0' ? std::nullopt : lineage::parse_s_alleles(alleles);
     made.genus = "Malus";
     return made;
 }
@@ -114,4 +114,4 @@ TEST(Suggestion, ABetterParentNeverAsksForMoreSeedlings) {
 }
 
 }  // namespace
-}  // namespace pipward
+}  // namespace pipward::cross

@@ -10,24 +10,24 @@
 
 #include "pipward/dress/orchard_dress.h"
 
-namespace pipward {
+namespace pipward::dress {
 namespace {
 
 ProjectDress map_of(const std::vector<std::string_view>& tables) {
     std::vector<LayerDress> layers;
-    BookLook look;
+    book::BookLook look;
     look.crs_wkt = "PROJCRS[\"made up\"]";
     look.crs_code = "EPSG:25832";
     for (const auto table : tables) {
-        layers.push_back(dress_of(*find_book_table(table)));
-        look.layers.push_back({std::string(table), "geom", MapBox{10, 20, 30, 60}});
+        layers.push_back(dress_of(*book::find_book_table(table)));
+        look.layers.push_back({std::string(table), "geom", book::MapBox{10, 20, 30, 60}});
     }
     return season_map(look, layers, std::nullopt, "my & orchard.gpkg");
 }
 
 std::vector<std::string_view> all_tables() {
     std::vector<std::string_view> names;
-    for (const auto& table : book_tables()) {
+    for (const auto& table : book::book_tables()) {
         names.push_back(table.name);
     }
     return names;
@@ -63,7 +63,7 @@ TEST(SeasonMap, PutsEveryLayerIntoExactlyOneGroup) {
             placed.insert(layer.dress.table);
         }
     }
-    for (const auto& table : book_tables()) {
+    for (const auto& table : book::book_tables()) {
         EXPECT_EQ(placed.count(std::string(table.name)), 1U) << table.name;
     }
     EXPECT_EQ(map.groups.front().title, "Trees") << "groups without a layer are left out";
@@ -102,7 +102,7 @@ TEST(ProjectText, PointsAtTheBookBesideItAndAtLayersThatAreThere) {
         EXPECT_TRUE(
             std::string(layer.node().child("datasource").text().get()).starts_with("./my & orchard.gpkg|"));
     }
-    EXPECT_EQ(ids.size(), book_tables().size());
+    EXPECT_EQ(ids.size(), book::book_tables().size());
     for (const auto* path : {"//layer-tree-layer/@id", "//relation/@referencingLayer",
                              "//relation/@referencedLayer", "//Option[@name='Layer']/@value"}) {
         const auto found = document.select_nodes(path);
@@ -144,4 +144,4 @@ TEST(PackedProject, HoldsTheTextAndIsTheSameBytesEachTime) {
 }
 
 }  // namespace
-}  // namespace pipward
+}  // namespace pipward::dress

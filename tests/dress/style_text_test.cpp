@@ -10,7 +10,7 @@
 #include "pipward/dress/orchard_dress.h"
 #include "pipward/dress/palette.h"
 
-namespace pipward {
+namespace pipward::dress {
 namespace {
 
 pugi::xml_document parsed(const std::string& text) {
@@ -46,7 +46,7 @@ std::string widget(const pugi::xml_node& root, const std::string& column) {
 }
 
 TEST(StyleText, GivesEveryColumnOfTheSchemaAnAliasAndAWidget) {
-    for (const auto& table : book_tables()) {
+    for (const auto& table : book::book_tables()) {
         const auto root = parsed(style_text(dress_of(table)));
         for (const auto& column : table.columns) {
             const auto alias =
@@ -59,7 +59,7 @@ TEST(StyleText, GivesEveryColumnOfTheSchemaAnAliasAndAWidget) {
 }
 
 TEST(StyleText, ShowsEveryColumnOnceInTheFormAndTheRowNumberNowhere) {
-    for (const auto& table : book_tables()) {
+    for (const auto& table : book::book_tables()) {
         const auto root = parsed(style_text(dress_of(table)));
         std::multiset<std::string> shown;
         for (const auto& field : root.select_nodes("//attributeEditorField/@name")) {
@@ -74,10 +74,10 @@ TEST(StyleText, ShowsEveryColumnOnceInTheFormAndTheRowNumberNowhere) {
 }
 
 TEST(StyleText, OffersEveryChoiceOfAClosedListInWords) {
-    for (const auto& table : book_tables()) {
+    for (const auto& table : book::book_tables()) {
         const auto root = parsed(style_text(dress_of(table)));
         for (const auto& column : table.columns) {
-            const auto* domain = column.domain.empty() ? nullptr : find_domain(column.domain);
+            const auto* domain = column.domain.empty() ? nullptr : book::find_domain(column.domain);
             if (domain == nullptr || domain->choices.empty()) {
                 continue;
             }
@@ -96,7 +96,7 @@ TEST(StyleText, OffersEveryChoiceOfAClosedListInWords) {
 }
 
 TEST(StyleText, TellsInWordsWhatANeededColumnNeeds) {
-    for (const auto& table : book_tables()) {
+    for (const auto& table : book::book_tables()) {
         const auto root = parsed(style_text(dress_of(table)));
         for (const auto& column : table.columns) {
             if (column.required) {
@@ -112,7 +112,7 @@ TEST(StyleText, TellsInWordsWhatANeededColumnNeeds) {
 }
 
 TEST(StyleText, TellsEveryPurposeOfATreeByShapeAndByColour) {
-    const auto root = parsed(style_text(dress_of(*find_book_table("tree"))));
+    const auto root = parsed(style_text(dress_of(*book::find_book_table("tree"))));
     std::set<std::string> shapes;
     std::set<std::string> colours;
     std::string filters;
@@ -123,7 +123,7 @@ TEST(StyleText, TellsEveryPurposeOfATreeByShapeAndByColour) {
     for (const auto& rule : root.select_nodes("//rule/@filter")) {
         filters += rule.attribute().value();
     }
-    const auto& purposes = find_domain("tree_purpose")->choices;
+    const auto& purposes = book::find_domain("tree_purpose")->choices;
     EXPECT_EQ(shapes.size(), purposes.size() + 1) << "and one for trees that were removed";
     EXPECT_EQ(colours.size(), purposes.size() + 1);
     for (const auto& purpose : purposes) {
@@ -153,13 +153,13 @@ TEST(StyleText, ShowsBloomWithoutDaysInOneColour) {
 }
 
 TEST(StyleText, KeepsWhatXmlGivesAMeaning) {
-    LayerDress dress = dress_of(*find_book_table("block"));
+    LayerDress dress = dress_of(*book::find_book_table("block"));
     dress.map_tip = "<b>a & b</b> \"c\"";
     EXPECT_STREQ(parsed(style_text(dress)).child("qgis").child("mapTip").text().get(), dress.map_tip.c_str());
 }
 
 TEST(StyleText, IsTheSameTextForTheSameTable) {
-    for (const auto& table : book_tables()) {
+    for (const auto& table : book::book_tables()) {
         EXPECT_EQ(style_text(dress_of(table)), style_text(dress_of(table)));
     }
 }
@@ -189,4 +189,4 @@ TEST(BloomSpan, SpansTheRowsThatHaveAllTheirDays) {
 }
 
 }  // namespace
-}  // namespace pipward
+}  // namespace pipward::dress

@@ -9,7 +9,7 @@
 #include "pipward/dress/phrase.h"
 #include "pipward/dress/project_dress.h"
 
-namespace pipward {
+namespace pipward::dress {
 namespace {
 
 using testing::bracketed;
@@ -41,7 +41,7 @@ void expect_some_brackets(const std::string& text) {
 }
 
 TEST(DressInAnotherLanguage, SaysTitlesAliasesTabsLegendsAndRulesInIt) {
-    for (const auto& table : book_tables()) {
+    for (const auto& table : book::book_tables()) {
         const auto dress = dress_of(table, bracketed);
         expect_in_brackets(dress.title);
         for (const auto& field : dress.fields) {
@@ -58,7 +58,7 @@ TEST(DressInAnotherLanguage, SaysTitlesAliasesTabsLegendsAndRulesInIt) {
 }
 
 TEST(DressInAnotherLanguage, KeepsColumnsFiltersAndStoredValues) {
-    for (const auto& table : book_tables()) {
+    for (const auto& table : book::book_tables()) {
         const auto english = dress_of(table);
         const auto other = dress_of(table, bracketed);
         ASSERT_EQ(other.fields.size(), english.fields.size());
@@ -73,7 +73,7 @@ TEST(DressInAnotherLanguage, KeepsColumnsFiltersAndStoredValues) {
 }
 
 TEST(DressInAnotherLanguage, SaysChoicesInItAndStoresTheirCodes) {
-    const auto dress = dress_of(*find_book_table("tree"), bracketed);
+    const auto dress = dress_of(*book::find_book_table("tree"), bracketed);
     const auto purpose = std::ranges::find(dress.fields, "purpose", &FieldDress::column);
     const auto& choices = std::get<PickList>(purpose->widget).choices;
     ASSERT_FALSE(choices.empty());
@@ -84,9 +84,9 @@ TEST(DressInAnotherLanguage, SaysChoicesInItAndStoresTheirCodes) {
 }
 
 TEST(DressInAnotherLanguage, NamesTheGroupsAndTheTitleOfTheMap) {
-    BookLook look;
+    book::BookLook look;
     std::vector<LayerDress> layers;
-    for (const auto& table : book_tables()) {
+    for (const auto& table : book::book_tables()) {
         look.layers.push_back({std::string(table.name), ""});
         layers.push_back(dress_of(table, bracketed));
     }
@@ -127,17 +127,19 @@ TEST(CodeWords, StandInTheLabelsOfWork) {
 }
 
 TEST(SchemaTexts, HoldEveryLabelAsItStandsInASentence) {
-    const auto texts = schema_texts();
-    for (const auto& table : book_tables()) {
+    const auto texts = book::schema_texts();
+    for (const auto& table : book::book_tables()) {
         EXPECT_TRUE(texts.contains(std::string(table.title))) << table.title;
         for (const auto& column : table.columns) {
             EXPECT_TRUE(texts.contains(std::string(column.label))) << column.label;
-            EXPECT_TRUE(texts.contains(inside_label(column))) << inside_label(column).text();
+            EXPECT_TRUE(texts.contains(book::inside_label(column))) << book::inside_label(column).text();
         }
     }
-    EXPECT_EQ(inside_label(*find_column(*find_book_table("bloom_note"), "noted_on")), "noted on");
-    EXPECT_EQ(inside_label(*find_column(*find_book_table("bloom_note"), "bbch")), "BBCH stage");
+    EXPECT_EQ(book::inside_label(*book::find_column(*book::find_book_table("bloom_note"), "noted_on")),
+              "noted on");
+    EXPECT_EQ(book::inside_label(*book::find_column(*book::find_book_table("bloom_note"), "bbch")),
+              "BBCH stage");
 }
 
 }  // namespace
-}  // namespace pipward
+}  // namespace pipward::dress

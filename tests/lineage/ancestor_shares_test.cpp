@@ -6,7 +6,7 @@
 
 #include "lineage/pedigrees.h"
 
-namespace pipward {
+namespace pipward::lineage {
 namespace {
 
 using testing::Pedigree;
@@ -127,4 +127,4 @@ TEST(LineGraph, RefusesAccessionsThatAreTheirOwnAncestors) {
 }
 
 }  // namespace
-}  // namespace pipward
+}  // namespace pipward::lineage

@@ -9,7 +9,7 @@
 #include "lineage/pedigree_maker.h"
 #include "pipward/lineage/selected_inverse.h"
 
-namespace pipward {
+namespace pipward::lineage {
 namespace {
 
 using testing::child_of;
@@ -168,4 +168,4 @@ TEST_P(MadeScores, AgreeWithTheSameModelWrittenOutInFull) {
 INSTANTIATE_TEST_SUITE_P(Seeds, MadeScores, ::testing::Range(1U, 6U));
 
 }  // namespace
-}  // namespace pipward
+}  // namespace pipward::lineage

@@ -8,7 +8,7 @@
 #include <map>
 #include <sstream>
 
-namespace pipward {
+namespace pipward::lineage {
 namespace {
 
 std::vector<std::string> parts(const std::string& line) {
@@ -167,4 +167,4 @@ TEST(CrossNotation, WritesALineOfTheBook) {
 }
 
 }  // namespace
-}  // namespace pipward
+}  // namespace pipward::lineage

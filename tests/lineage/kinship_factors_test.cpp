@@ -8,7 +8,7 @@
 #include "lineage/pedigree_maker.h"
 #include "pipward/lineage/kinship.h"
 
-namespace pipward {
+namespace pipward::lineage {
 namespace {
 
 using testing::blends_in;
@@ -315,4 +315,4 @@ TEST(PedigreeOrder, FindsAnAccessionThatIsTheChildOfItsOwnSport) {
 }
 
 }  // namespace
-}  // namespace pipward
+}  // namespace pipward::lineage

@@ -10,7 +10,7 @@
 #include "lineage/pedigree_maker.h"
 #include "pipward/value/finding.h"
 
-namespace pipward {
+namespace pipward::lineage {
 namespace {
 
 using testing::blends_in;
@@ -259,4 +259,4 @@ TEST(Kinship, StaysBetweenZeroAndOneAndIsHighestWithItself) {
 }
 
 }  // namespace
-}  // namespace pipward
+}  // namespace pipward::lineage

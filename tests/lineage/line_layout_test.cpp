@@ -9,7 +9,7 @@
 
 #include "lineage/pedigrees.h"
 
-namespace pipward {
+namespace pipward::lineage {
 namespace {
 
 using testing::Pedigree;
@@ -250,4 +250,4 @@ TEST(LineLayout, GivesTheSameTwice) {
 }
 
 }  // namespace
-}  // namespace pipward
+}  // namespace pipward::lineage

@@ -3,7 +3,7 @@
 
 #include <gtest/gtest.h>
 
-namespace pipward {
+namespace pipward::lineage {
 namespace {
 
 Accession bred(const std::string& name, std::optional<std::string> seed, std::optional<std::string> pollen) {
@@ -38,4 +38,4 @@ TEST(LineText, EndsWhereAnAccessionIsItsOwnAncestor) {
 }
 
 }  // namespace
-}  // namespace pipward
+}  // namespace pipward::lineage

@@ -6,7 +6,7 @@
 #include "lineage/pedigree_maker.h"
 #include "pipward/lineage/kinship_factors.h"
 
-namespace pipward {
+namespace pipward::lineage {
 namespace {
 
 using testing::child_of;
@@ -58,4 +58,4 @@ TEST(Relation, OfATriploidIsWhatItsParentsTellAndNoMore) {
 }
 
 }  // namespace
-}  // namespace pipward
+}  // namespace pipward::lineage

@@ -7,7 +7,7 @@
 
 #include "testing.h"
 
-namespace pipward {
+namespace pipward::lineage {
 namespace {
 
 const SAlleles two_three{"2", "3"};
@@ -107,4 +107,4 @@ TEST(SMatch, HasAWordForEachCase) {
 }
 
 }  // namespace
-}  // namespace pipward
+}  // namespace pipward::lineage

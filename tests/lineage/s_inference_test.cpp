@@ -10,7 +10,7 @@
 #include "pipward/lineage/s_field.h"
 #include "pipward/lineage/s_parentage.h"
 
-namespace pipward {
+namespace pipward::lineage {
 namespace {
 
 using testing::child_of;
@@ -157,4 +157,4 @@ TEST(SAlleles, AreWrittenByTheSizeOfTheirNumbers) {
 }
 
 }  // namespace
-}  // namespace pipward
+}  // namespace pipward::lineage

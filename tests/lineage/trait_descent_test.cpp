@@ -5,7 +5,7 @@
 
 #include "lineage/pedigrees.h"
 
-namespace pipward {
+namespace pipward::lineage {
 namespace {
 
 TraitScore scored(const char* tree, const char* day, const char* trait, double score) {
@@ -65,4 +65,4 @@ TEST(TraitDescent, FollowsParentsBlendsSportsAndGrandparents) {
 }
 
 }  // namespace
-}  // namespace pipward
+}  // namespace pipward::lineage

@@ -5,7 +5,7 @@
 
 #include <algorithm>
 
-namespace pipward {
+namespace pipward::operation {
 namespace {
 
 Tree tree(const std::string& label, const std::string& block, const std::string& row,
@@ -68,4 +68,4 @@ TEST(AddressOrder, GoesByBlockRowAndPositionAndPutsTheRestLast) {
 }
 
 }  // namespace
-}  // namespace pipward
+}  // namespace pipward::operation

@@ -12,7 +12,7 @@
 #include "pipward/operation/operation.h"
 #include "pipward/place/earth.h"
 
-namespace pipward {
+namespace pipward::operation {
 namespace {
 
 using testing::make_layer;
@@ -97,7 +97,7 @@ TEST(BookAdopt, ShowsFirstAndWritesNothing) {
 }
 
 void expect_two_trees(const SampleCopy& sample, double tolerance) {
-    const auto orchard = read_book(sample.book()).orchard;
+    const auto orchard = book::read_book(sample.book()).orchard;
     const auto& tree = tree_of(orchard, "N-02");
     EXPECT_EQ(tree.accession, "Owlcombe");
     EXPECT_EQ(tree.planted_on, parse_iso_day("2019-04-04"));
@@ -127,8 +127,8 @@ TEST(BookAdopt, TakesAShapefileInAnotherSystemAndTellsHowAccurately) {
     const SampleCopy sample;
     // The same two places by PROJ, in UTM zone 33 of the same datum: no accuracy is lost.
     auto trees = two_trees();
-    const ToEarth there("EPSG:25833");
-    const ToEarth here("EPSG:25832");
+    const place::ToEarth there("EPSG:25833");
+    const place::ToEarth here("EPSG:25832");
     for (auto* tree : {&trees[0], &trees[1]}) {
         const bool first = tree == &trees[0];
         const auto at = there.back(*here({first ? 522500 : 522503.5, first ? 5331400.0 : 5331401.0, {}}));
@@ -151,7 +151,7 @@ TEST(BookAdopt, TakesAGeoJsonAndDoubtsItsHeights) {
     EXPECT_SAID(outcome.findings, Level::note, "Its accuracy is 1 m.");
     EXPECT_SAID(outcome.findings, Level::warning, "feature 2: It is a line. It was left out.");
     EXPECT_SAID(outcome.findings, Level::warning, "feature 3 (J-3): It has no place on the map.");
-    const auto orchard = read_book(sample.book()).orchard;
+    const auto orchard = book::read_book(sample.book()).orchard;
     EXPECT_NEAR(tree_of(orchard, "J-1").at->x, 522500, 0.1);
     EXPECT_FALSE(tree_of(orchard, "J-3").at);
     EXPECT_EQ(tree_of(orchard, "J-1").elevation->value, 495);
@@ -168,7 +168,7 @@ TEST(BookAdopt, TakesACsvWithCommasInItsNumbers) {
     const auto outcome = adopt(sample, own, {{"write", "yes"}, {"tree-purpose", "parent"}});
     EXPECT_SAID(outcome.findings, Level::note, "taken for those of GNSS receivers");
     EXPECT_SAID(outcome.findings, Level::warning, "The book writes it \"Wrenlea\"");
-    const auto orchard = read_book(sample.book()).orchard;
+    const auto orchard = book::read_book(sample.book()).orchard;
     EXPECT_EQ(tree_of(orchard, "N-1").accession, "Wrenlea");
     EXPECT_EQ(tree_of(orchard, "N-2").planted_on, parse_iso_day("2019-05-04"));
     EXPECT_EQ(tree_of(orchard, "N-2").purpose, TreePurpose::parent);
@@ -183,7 +183,7 @@ TEST(BookAdopt, RefusesDaysThatCanBeReadTwoWays) {
                                                "N-2;Wrenlea;9.3024665;48.1354649;5/6/2019\n");
     EXPECT_SAID(refused(sample, own), Level::error, "with the day first and with the month first");
     adopt(sample, own, {{"write", "yes"}, {"day-format", "month-day-year"}});
-    EXPECT_EQ(tree_of(read_book(sample.book()).orchard, "N-1").planted_on, parse_iso_day("2019-03-04"));
+    EXPECT_EQ(tree_of(book::read_book(sample.book()).orchard, "N-1").planted_on, parse_iso_day("2019-03-04"));
 }
 
 TEST(BookAdopt, TellsDaysThatContradictEachOtherAndYearsAlone) {
@@ -197,7 +197,7 @@ TEST(BookAdopt, TellsDaysThatContradictEachOtherAndYearsAlone) {
         sample.put("own.csv", std::string(csv_head) + "N-1;Wrenlea;9.3024194;48.1354560;2019\n");
     EXPECT_SAID(refused(sample, years), Level::error, "1 value is a year alone");
     adopt(sample, years, {{"write", "yes"}, {"map", "Planted=note"}});
-    EXPECT_EQ(tree_of(read_book(sample.book()).orchard, "N-1").note, "2019");
+    EXPECT_EQ(tree_of(book::read_book(sample.book()).orchard, "N-1").note, "2019");
 }
 
 TEST(BookAdopt, TellsExchangedCoordinatesAndTakesThemTheOtherWayRound) {
@@ -206,7 +206,7 @@ TEST(BookAdopt, TellsExchangedCoordinatesAndTakesThemTheOtherWayRound) {
     const auto own = sample.put("own.csv", std::string(csv_head) + "N-1;Wrenlea;48.1354560;9.3024194;\n");
     EXPECT_SAID(refused(sample, own), Level::error, "Latitude and longitude are exchanged");
     adopt(sample, own, {{"write", "yes"}, {"exchange-axes", "yes"}});
-    EXPECT_NEAR(tree_of(read_book(sample.book()).orchard, "N-1").at->x, 522500, 0.1);
+    EXPECT_NEAR(tree_of(book::read_book(sample.book()).orchard, "N-1").at->x, 522500, 0.1);
 }
 
 TEST(BookAdopt, AsksForASystemThatTheLayerDoesNotTell) {
@@ -218,7 +218,7 @@ TEST(BookAdopt, AsksForASystemThatTheLayerDoesNotTell) {
     EXPECT_SAID(adopt(sample, own, {{"layer-crs", "EPSG:3857"}}).findings, Level::warning,
                 "km from everything else in the book");
     adopt(sample, own, {{"layer-crs", "EPSG:25832"}, {"write", "yes"}});
-    EXPECT_NEAR(tree_of(read_book(sample.book()).orchard, "N-1").at->x, 522500, 1e-6);
+    EXPECT_NEAR(tree_of(book::read_book(sample.book()).orchard, "N-1").at->x, 522500, 1e-6);
 }
 
 TEST(BookAdopt, TellsEverythingThatIsWrongAtOnce) {
@@ -272,7 +272,7 @@ TEST(BookAdopt, AddsAccessionsRowsAndBlocksOnlyWhenTold) {
     const auto outcome = adopt(sample, own, with_kind);
     EXPECT_EQ(std::string(outcome.summary).substr(0, 51),
               "Added: 2 trees, 1 accession, 1 tree row, 1 block. I");
-    const auto reading = read_book(sample.book());
+    const auto reading = book::read_book(sample.book());
     const auto accession = std::ranges::find(reading.orchard.accessions, "Heron Down", &Accession::name);
     ASSERT_NE(accession, reading.orchard.accessions.end());
     EXPECT_EQ(accession->s_alleles, "S2 S7");
@@ -283,18 +283,18 @@ TEST(BookAdopt, AddsAccessionsRowsAndBlocksOnlyWhenTold) {
     EXPECT_EQ(row->first_position, 3);
     ASSERT_EQ(row->line.size(), 2U);
     EXPECT_NEAR(row->line.back().x, 522520, 1e-6);
-    EXPECT_FALSE(has_errors(check_orchard(reading.orchard, make_day({2026, 3, 20}).value())));
+    EXPECT_FALSE(has_errors(book::check_orchard(reading.orchard, make_day({2026, 3, 20}).value())));
 }
 
 TEST(BookAdopt, NeverChangesWhatTheBookHas) {
     NEED_SAMPLE();
     const SampleCopy sample;
-    const auto before = tree_of(read_book(sample.book()).orchard, "LO-04-07");
+    const auto before = tree_of(book::read_book(sample.book()).orchard, "LO-04-07");
     const auto own =
         sample.put("own.csv", fmt::format("Label,Accession,Rootstock,X,Y\nLO-04-07,Wrenlea,M9,{},{}\n",
                                           before.at->x + 0.5, before.at->y));
     const auto outcome = adopt(sample, own, {{"layer-crs", "EPSG:25832"}, {"write", "yes"}});
-    const auto after = tree_of(read_book(sample.book()).orchard, "LO-04-07");
+    const auto after = tree_of(book::read_book(sample.book()).orchard, "LO-04-07");
     EXPECT_EQ(after.accession, before.accession);
     EXPECT_EQ(after.rootstock, before.rootstock);
     EXPECT_EQ(after.at->x, before.at->x);
@@ -317,7 +317,7 @@ TEST(BookAdopt, TakesAMappingFileAsItMadeIt) {
     file.replace(file.find(",-"), 2, ",Note");
     const auto map = sample.put("map.csv", file);
     adopt(sample, own, {{"map-file", map}, {"write", "yes"}});
-    EXPECT_EQ(tree_of(read_book(sample.book()).orchard, "N-2").note, "b");
+    EXPECT_EQ(tree_of(book::read_book(sample.book()).orchard, "N-2").note, "b");
 }
 
 TEST(BookAdopt, KeepsLabelsOfAnyWriting) {
@@ -334,7 +334,7 @@ TEST(BookAdopt, KeepsLabelsOfAnyWriting) {
                 {"POINT (522520 5331400)", {quotes}},
                 {"POINT (522530 5331400)", {std::string(250, 'y')}}});
     adopt(sample, sample.path("own.gpkg"), {{"write", "yes"}});
-    const auto orchard = read_book(sample.book()).orchard;
+    const auto orchard = book::read_book(sample.book()).orchard;
     for (const auto& label : {sql, pear, quotes, std::string(250, 'y')}) {
         EXPECT_EQ(tree_of(orchard, label).label, label);
     }
@@ -369,7 +369,7 @@ TEST(BookAdopt, TakesRowsAndBlocks) {
     make_layer("GPKG", sample.path("one.gpkg"), 25832, {"row", "block", "spacing"},
                {{"LINESTRING (522500 5331400,522550 5331410)", {"1", "far", "2.5"}}});
     adopt(sample, sample.path("one.gpkg"), {{"write", "yes"}});
-    const auto orchard = read_book(sample.book()).orchard;
+    const auto orchard = book::read_book(sample.book()).orchard;
     const auto row = std::ranges::find(orchard.rows, "Far", &TreeRow::block);
     ASSERT_NE(row, orchard.rows.end());
     EXPECT_EQ(row->name, "1");
@@ -388,7 +388,7 @@ TEST(BookAdopt, TakesAccessionsWithoutAPlace) {
     EXPECT_EQ(said(findings, Level::error).size(), 1U);
     EXPECT_SAID(findings, Level::error, "The book has no accession or blend of this name");
     adopt(sample, own, {{"map", "Father=-"}, {"write", "yes"}});
-    const auto orchard = read_book(sample.book()).orchard;
+    const auto orchard = book::read_book(sample.book()).orchard;
     const auto plover = std::ranges::find(orchard.accessions, "Ploverfield", &Accession::name);
     ASSERT_NE(plover, orchard.accessions.end());
     EXPECT_EQ(plover->seed_parent, "Heron Down");
@@ -425,4 +425,4 @@ TEST(BookAdopt, TakesALayerOfADatabaseServer) {
 }
 
 }  // namespace
-}  // namespace pipward
+}  // namespace pipward::operation

@@ -13,7 +13,7 @@
 #include "pipward/operation/operation.h"
 #include "pipward/seed/trial.h"
 
-namespace pipward {
+namespace pipward::operation {
 namespace {
 
 constexpr int seeds = 180;  // inferred, as the oracle's head tells
@@ -44,7 +44,7 @@ int sprouted(double percent) {
 /// A book with a tree and a cross of two invented accessions, and nothing else.
 std::string fresh_book(const testing::SampleCopy& folder) {
     const auto path = folder.path("fresh.gpkg");
-    create_book(path, "EPSG:25832");
+    book::create_book(path, "EPSG:25832");
     const auto add = [&](const std::string& table, const std::vector<std::string>& names,
                          std::vector<Row> rows) {
         Table made;
@@ -54,7 +54,7 @@ std::string fresh_book(const testing::SampleCopy& folder) {
                 {.name = name, .type = {}, .unit = {}, .label = {}, .description = {}});
         }
         made.rows = std::move(rows);
-        append_rows(path, made);
+        book::append_rows(path, made);
     };
     const auto text = [](const char* words) { return Cell{std::string(words)}; };
     add("accession", {"name", "kind"},
@@ -97,7 +97,7 @@ class DouglasFir : public ::testing::Test {
         lots.erase(lots.begin());
         EXPECT_TRUE(take_in(sheet_of_lots(lots)).findings.empty());
         EXPECT_TRUE(take_in(sheet_of_counts(lots)).findings.empty());
-        return read_book(book).orchard;
+        return book::read_book(book).orchard;
     }
 
     testing::SampleCopy folder;
@@ -116,7 +116,7 @@ TEST_F(DouglasFir, EveryPrintedPercentageIsAWholeCountOfTheInferredSeeds) {
 TEST_F(DouglasFir, TheTrialOfTheEnteredLotsHasThePrintedMeans) {
     const auto orchard = entered();
     const auto printed = published().front();
-    const auto trials = trials_of(orchard, *parse_iso_day("1998-07-01"));
+    const auto trials = seed::trials_of(orchard, *parse_iso_day("1998-07-01"));
     ASSERT_EQ(trials.size(), 1U);
     ASSERT_EQ(trials[0].arms.size(), 2U);
     for (const auto& arm : trials[0].arms) {
@@ -126,8 +126,8 @@ TEST_F(DouglasFir, TheTrialOfTheEnteredLotsHasThePrintedMeans) {
         EXPECT_NEAR(share, arm.treatment.empty() ? printed.control : printed.treated, 0.05);
         EXPECT_NEAR(share, arm.treatment.empty() ? 79.72 : 79.88, 0.01);
     }
-    EXPECT_NE(trials[0].pairs.at(0).verdict, TrialVerdict::more_sprout);
+    EXPECT_NE(trials[0].pairs.at(0).verdict, seed::TrialVerdict::more_sprout);
 }
 
 }  // namespace
-}  // namespace pipward
+}  // namespace pipward::operation

@@ -9,7 +9,7 @@
 #include "pipward/operation/operation.h"
 #include "pipward/operation/result_tables.h"
 
-namespace pipward {
+namespace pipward::operation {
 namespace {
 
 Outcome run(const std::string& id, const Form& form) {
@@ -21,7 +21,7 @@ TEST(BookDress, SaysOfEveryLayerWhatWasDone) {
     const testing::SampleCopy sample;
     const auto outcome = run("book-dress", {{"book", sample.book()}});
     ASSERT_EQ(outcome.tables.size(), 1U);
-    EXPECT_EQ(outcome.tables[0].rows.size(), book_tables().size() + 1);
+    EXPECT_EQ(outcome.tables[0].rows.size(), book::book_tables().size() + 1);
     const auto again = run("book-dress", {{"book", sample.book()}});
     EXPECT_TRUE(again.summary.text().starts_with("0 written")) << again.summary.text();
 }
@@ -29,7 +29,7 @@ TEST(BookDress, SaysOfEveryLayerWhatWasDone) {
 TEST(BookDress, ANewBookIsDressedAtOnce) {
     const testing::SampleCopy folder;
     run("book-new", {{"book", folder.path("new.gpkg")}, {"crs", "EPSG:25832"}});
-    EXPECT_TRUE(look_at_book(folder.path("new.gpkg")).dressed);
+    EXPECT_TRUE(book::look_at_book(folder.path("new.gpkg")).dressed);
     EXPECT_TRUE(dress_book(folder.path("new.gpkg")).written.empty());
 }
 
@@ -49,9 +49,9 @@ TEST(BookDress, APlanBringsItsLayersIntoTheMapOfADressedBook) {
 TEST(BookDress, APlanLeavesABookUndressedThatNeverWas) {
     NEED_SAMPLE();
     const testing::SampleCopy sample;
-    create_book(sample.path("plain.gpkg"), "EPSG:25832");
+    book::create_book(sample.path("plain.gpkg"), "EPSG:25832");
     EXPECT_TRUE(refresh_dress(sample.path("plain.gpkg")).empty());
-    EXPECT_FALSE(look_at_book(sample.path("plain.gpkg")).dressed);
+    EXPECT_FALSE(book::look_at_book(sample.path("plain.gpkg")).dressed);
 }
 
 TEST(BookDress, ABookThatCannotBeDressedAnewOnlyWarns) {
@@ -74,4 +74,4 @@ TEST(BookDress, NoAliasOfAResultIsACodeWord) {
 }
 
 }  // namespace
-}  // namespace pipward
+}  // namespace pipward::operation

@@ -8,7 +8,7 @@
 #include "pipward/book/book.h"
 #include "pipward/operation/operation.h"
 
-namespace pipward {
+namespace pipward::operation {
 
 bool operator==(const Column& a, const Column& b) {
     return a.name == b.name && a.type == b.type && a.unit == b.unit && a.label == b.label &&
@@ -139,7 +139,7 @@ TEST_P(EveryExample, TellsProgressForwardsAndStopsWhenAsked) {
     const testing::SampleCopy sample;
     const auto& [operation, example] = GetParam();
     std::vector<double> shares;
-    pipward::Run lent;
+    pipward::operation::Run lent;
     lent.progress = [&](double share, std::string_view) { shares.push_back(share); };
     const auto form = form_of(sample, *example);
     (void)operation->run(form, lent);
@@ -158,4 +158,4 @@ TEST_P(EveryExample, TellsProgressForwardsAndStopsWhenAsked) {
 INSTANTIATE_TEST_SUITE_P(Operations, EveryExample, ::testing::ValuesIn(all_examples()), name_of);
 
 }  // namespace
-}  // namespace pipward
+}  // namespace pipward::operation

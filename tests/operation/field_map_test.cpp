@@ -12,7 +12,7 @@
 #include "pipward/operation/field_map_contents.h"
 #include "pipward/operation/operation.h"
 
-namespace pipward {
+namespace pipward::operation {
 namespace {
 
 Outcome mapped(const testing::SampleCopy& sample, Form form) {
@@ -51,7 +51,7 @@ TEST(FieldMap, ShowsTheOrchardOnOnePageOfARoundScaleWithEveryRowAndPosition) {
 TEST(FieldMap, DistancesOnPaperAreThoseOnTheGround) {
     NEED_SAMPLE();
     const testing::SampleCopy sample;
-    const auto orchard = read_book(sample.book()).orchard;
+    const auto orchard = book::read_book(sample.book()).orchard;
     std::vector<std::uint32_t> trees;
     for (std::uint32_t i = 0; i < orchard.trees.size(); ++i) {
         trees.push_back(i);
@@ -72,10 +72,10 @@ TEST(FieldMap, DistancesOnPaperAreThoseOnTheGround) {
 TEST(FieldMap, GivesTheSameMapForABookInDegrees) {
     NEED_SAMPLE();
     const testing::SampleCopy sample;
-    auto orchard = read_book(sample.book()).orchard;
+    auto orchard = book::read_book(sample.book()).orchard;
     std::vector<std::uint32_t> trees{0, 10, 40, 80, 100};
     const auto metres = map_of(orchard, trees);
-    const ToEarth to_earth(orchard.crs);
+    const place::ToEarth to_earth(orchard.crs);
     for (auto& tree : orchard.trees) {
         const auto place = to_earth(*tree.at);
         tree.at = MapPoint{place->lon, place->lat, {}};
@@ -83,7 +83,7 @@ TEST(FieldMap, GivesTheSameMapForABookInDegrees) {
     orchard.crs = "EPSG:4326";
     const auto degrees = map_of(orchard, trees);
     for (std::size_t i = 1; i < trees.size(); ++i) {
-        const auto way = [&](const FieldMap& map) {
+        const auto way = [&](const paper::FieldMap& map) {
             return std::pair{map.trees[i].at.east - map.trees[0].at.east,
                              map.trees[i].at.north - map.trees[0].at.north};
         };
@@ -108,7 +108,7 @@ TEST(FieldMap, GivesReceiversEveryStandingTreeWithItsAddress) {
     const auto outcome = mapped(sample, {});
     pugi::xml_document gpx;
     ASSERT_TRUE(gpx.load_string(outcome.files[1].content.c_str()));
-    const auto orchard = read_book(sample.book()).orchard;
+    const auto orchard = book::read_book(sample.book()).orchard;
     std::set<std::string> standing;
     for (const auto& tree : orchard.trees) {
         if (!tree.removed_on) {
@@ -116,14 +116,14 @@ TEST(FieldMap, GivesReceiversEveryStandingTreeWithItsAddress) {
         }
     }
     std::set<std::string> points;
-    const ToEarth to_earth(orchard.crs);
+    const place::ToEarth to_earth(orchard.crs);
     for (const auto point : gpx.child("gpx").children("wpt")) {
         const std::string name = point.child_value("name");
         points.insert(name);
         const auto tree = std::ranges::find(orchard.trees, name, &Tree::label);
         ASSERT_NE(tree, orchard.trees.end());
-        const LonLat there{point.attribute("lon").as_double(), point.attribute("lat").as_double()};
-        EXPECT_LT(way_between(*to_earth(*tree->at), there).distance.value, 0.02);
+        const place::LonLat there{point.attribute("lon").as_double(), point.attribute("lat").as_double()};
+        EXPECT_LT(place::way_between(*to_earth(*tree->at), there).distance.value, 0.02);
         EXPECT_NE(std::string(point.child_value("desc")).find("block "), std::string::npos);
     }
     EXPECT_EQ(points, standing);
@@ -163,4 +163,4 @@ TEST(FieldMap, TheSameBookOnTheSameDayIsTheSameFile) {
 }
 
 }  // namespace
-}  // namespace pipward
+}  // namespace pipward::operation

@@ -7,14 +7,14 @@
 #include "pipward/book/book.h"
 #include "pipward/operation/operation.h"
 
-namespace pipward {
+namespace pipward::operation {
 namespace {
 
 using testing::bracketed;
 using testing::without_brackets;
 
 Outcome run_in(const Wording& wording, const std::string& id, const Form& form) {
-    pipward::Run lent;
+    pipward::operation::Run lent;
     lent.wording = wording;
     return find_operation(id)->run(form, lent);
 }
@@ -43,7 +43,7 @@ std::optional<Table> positions_kept(const Wording& wording) {
             {"points", "522400 5331200, 522440 5331210"},
             {"row", "77"},
             {"as-of", "2026-03-20"}});
-    return read_result(sample.book(), "row_position");
+    return book::read_result(sample.book(), "row_position");
 }
 
 TEST(KeptLanguage, SentencesOfAResultAreKeptInTheWordsOfTheHostAndCodesStay) {
@@ -72,4 +72,4 @@ TEST(KeptLanguage, ADressOfOursIsPutIntoTheLanguageOfWhoDresses) {
 }
 
 }  // namespace
-}  // namespace pipward
+}  // namespace pipward::operation

@@ -11,7 +11,7 @@
 #include "pipward/operation/operation.h"
 #include "pipward/paper/label_grid.h"
 
-namespace pipward {
+namespace pipward::operation {
 namespace {
 
 Outcome ran(const std::string& operation, const testing::SampleCopy& sample, Form form) {
@@ -70,7 +70,8 @@ TEST(LabelSheet, TheCodeOfALabelLeadsBackToItsTree) {
     const auto& table = outcome.tables[0];
     EXPECT_EQ(table.rows.size(), 56U);  // 60 trees, 4 of them removed
     for (const std::size_t row : {0U, 23U, 24U, 41U}) {
-        const auto box = label_box(grid_of(LabelSheet::a4_70x37), std::stoi(value(table, row, "place")) - 1);
+        const auto box = paper::label_box(paper::grid_of(paper::LabelSheet::a4_70x37),
+                                          std::stoi(value(table, row, "place")) - 1);
         auto code = testing::codes_in(file, std::stoi(value(table, row, "page")), 300, {box});
         ASSERT_EQ(code, value(table, row, "label") + "\n");
         code.pop_back();
@@ -82,7 +83,7 @@ TEST(LabelSheet, TheCodeOfALabelLeadsBackToItsTree) {
 TEST(LabelSheet, SaysAccessionParentsAddressAndYear) {
     NEED_SAMPLE();
     const testing::SampleCopy sample;
-    const auto orchard = read_book(sample.book()).orchard;
+    const auto orchard = book::read_book(sample.book()).orchard;
     const auto outcome = printed(sample, {{"purpose", "seedling"}});
     const auto& table = outcome.tables[0];
     bool with_blend = false;
@@ -167,7 +168,7 @@ TEST(LabelSheet, AStrangeLabelIsPrintedAndItsCodeReadBack) {
     const std::vector<std::string> strange{"O'Hara \"9\" <b>&amp;", "'); DROP TABLE tree; --", "🍎 りんご 12",
                                            "Яблоня № 5", long_label};
     for (const auto& label : strange) {
-        append_rows(sample.book(), tree_named(label));
+        book::append_rows(sample.book(), tree_named(label));
     }
     const auto outcome =
         printed(sample, {{"purpose", "seedling"}, {"order", "book"}, {"sheet", "roll-100x50"}});
@@ -190,7 +191,7 @@ TEST(LabelSheet, AStrangeLabelIsPrintedAndItsCodeReadBack) {
 TEST(LabelSheet, ATreeWithoutAPlaceKeepsItsLabelInTheCode) {
     NEED_SAMPLE();
     const testing::SampleCopy sample;
-    append_rows(sample.book(), tree_named("NEW-1"));
+    book::append_rows(sample.book(), tree_named("NEW-1"));
     const auto outcome = printed(sample, {{"trees", "NEW-1, UP-05-04, LO-01-03"}, {"code", "place"}});
     const auto& table = outcome.tables[0];
     ASSERT_EQ(table.rows.size(), 2U);
@@ -223,4 +224,4 @@ TEST(LabelSheet, TheSameBookOnTheSameDayIsTheSameFile) {
 }
 
 }  // namespace
-}  // namespace pipward
+}  // namespace pipward::operation

@@ -9,7 +9,7 @@
 #include "pipward/book/book.h"
 #include "pipward/operation/operation.h"
 
-namespace pipward {
+namespace pipward::operation {
 namespace {
 
 using testing::SampleCopy;
@@ -87,7 +87,7 @@ TEST(LineKinship, TellsOfTheParentsOfTheSeasonsCrosses) {
 TEST(LineKinship, TakesATreesLabelForItsAccessionAndABlendForItsMembers) {
     NEED_SAMPLE();
     const SampleCopy sample;
-    const auto orchard = read_book(sample.book()).orchard;
+    const auto orchard = book::read_book(sample.book()).orchard;
     const auto tree =
         std::ranges::find(orchard.trees, std::optional<std::string>("17-01-01"), &Tree::accession);
     ASSERT_NE(tree, orchard.trees.end());
@@ -181,7 +181,7 @@ TEST(LineAlleles, LetAFailedCrossNarrowAGenotype) {
     change(sample,
            "INSERT INTO cross_goal (code, season, seed_parent, pollen_parent, seedlings_wanted) "
            "VALUES ('25-77', 2025, '16-01-01', 'Dapplestead', 10)");
-    const auto orchard = read_book(sample.book()).orchard;
+    const auto orchard = book::read_book(sample.book()).orchard;
     const auto tree =
         std::ranges::find(orchard.trees, std::optional<std::string>("16-01-01"), &Tree::accession);
     change(sample,
@@ -215,4 +215,4 @@ TEST(LineAlleles, FlagParentsThatTheAllelesContradict) {
 }
 
 }  // namespace
-}  // namespace pipward
+}  // namespace pipward::operation

@@ -8,7 +8,7 @@
 #include "paper/markup_check.h"
 #include "pipward/operation/operation.h"
 
-namespace pipward {
+namespace pipward::operation {
 namespace {
 
 using testing::SampleCopy;
@@ -128,4 +128,4 @@ TEST(LineTraits, TellsInWhomATraitWasSeen) {
 }
 
 }  // namespace
-}  // namespace pipward
+}  // namespace pipward::operation

@@ -9,7 +9,7 @@
 #include "pipward/operation/cross_wish.h"
 #include "pipward/operation/operation.h"
 
-namespace pipward {
+namespace pipward::operation {
 namespace {
 
 using testing::SampleCopy;
@@ -151,4 +151,4 @@ TEST(CrossWish, FindsATraitInAParentToo) {
 }
 
 }  // namespace
-}  // namespace pipward
+}  // namespace pipward::operation

@@ -9,7 +9,7 @@
 #include "pipward/operation/parameter_text.h"
 #include "pipward/operation/result_tables.h"
 
-namespace pipward {
+namespace pipward::operation {
 namespace {
 
 bool is_sentence(const std::string& text) {
@@ -213,4 +213,4 @@ TEST(ResultTables, BloomSkillHasExactlyThePromisedColumns) {
 }
 
 }  // namespace
-}  // namespace pipward
+}  // namespace pipward::operation

@@ -6,7 +6,7 @@
 #include "pipward/book/book.h"
 #include "pipward/operation/operation.h"
 
-namespace pipward {
+namespace pipward::operation {
 namespace {
 
 class NoteImport : public ::testing::Test {
@@ -38,7 +38,7 @@ class NoteImport : public ::testing::Test {
         return findings;
     }
     void undo() { find_operation("note-undo")->run({{"book", sample.book()}}, {}); }
-    Orchard orchard() { return read_book(sample.book()).orchard; }
+    Orchard orchard() { return book::read_book(sample.book()).orchard; }
 
     testing::SampleCopy sample;
 };
@@ -269,4 +269,4 @@ TEST_F(NoteImport, AChangedRowKeepsTheWholeImport) {
 }
 
 }  // namespace
-}  // namespace pipward
+}  // namespace pipward::operation

@@ -8,7 +8,7 @@
 #include "pipward/book/entry.h"
 #include "pipward/operation/operation.h"
 
-namespace pipward {
+namespace pipward::operation {
 namespace {
 
 Form example_of(const Operation& operation, const testing::SampleCopy& sample) {
@@ -31,7 +31,7 @@ std::vector<const Operation*> noting() {
 }
 
 TEST(NoteOperations, ThereIsOneForEveryTableThatTakesEntries) {
-    EXPECT_EQ(noting().size(), entry_tables().size());
+    EXPECT_EQ(noting().size(), book::entry_tables().size());
 }
 
 TEST(NoteOperations, EachWritesOneRowThatIsTakenBackByName) {
@@ -40,14 +40,15 @@ TEST(NoteOperations, EachWritesOneRowThatIsTakenBackByName) {
     std::set<std::string> tables;
     for (const auto* operation : noting()) {
         const auto outcome = operation->run(example_of(*operation, sample), {});
-        const auto row = remembered_entries(sample.book()).at(0);
-        EXPECT_NE(outcome.summary.text().find(name_of(row)), std::string::npos) << outcome.summary.text();
+        const auto row = book::remembered_entries(sample.book()).at(0);
+        EXPECT_NE(outcome.summary.text().find(book::name_of(row)), std::string::npos)
+            << outcome.summary.text();
         EXPECT_TRUE(outcome.findings.empty()) << operation->about().id;
         tables.insert(row.table);
-        find_operation("note-undo")->run({{"book", sample.book()}, {"entry", name_of(row)}}, {});
-        EXPECT_TRUE(remembered_entries(sample.book()).empty());
+        find_operation("note-undo")->run({{"book", sample.book()}, {"entry", book::name_of(row)}}, {});
+        EXPECT_TRUE(book::remembered_entries(sample.book()).empty());
     }
-    EXPECT_EQ(tables.size(), entry_tables().size());
+    EXPECT_EQ(tables.size(), book::entry_tables().size());
 }
 
 TEST(NoteOperations, TakeBackTheLastFirstAndThenTheOneBefore) {
@@ -55,14 +56,14 @@ TEST(NoteOperations, TakeBackTheLastFirstAndThenTheOneBefore) {
     const testing::SampleCopy sample;
     const Form undo{{"book", sample.book()}};
     const auto& bloom = *find_operation("note-bloom");
-    const auto before = read_book(sample.book()).orchard.bloom_notes.size();
+    const auto before = book::read_book(sample.book()).orchard.bloom_notes.size();
     for (const auto* stage : {"60", "61"}) {
         bloom.run({{"book", sample.book()}, {"tree", "LO-04-07"}, {"stage", stage}, {"as-of", "2026-05-12"}},
                   {});
     }
     EXPECT_NE(find_operation("note-undo")->run(undo, {}).summary.text().find("stage 61"), std::string::npos);
     EXPECT_NE(find_operation("note-undo")->run(undo, {}).summary.text().find("stage 60"), std::string::npos);
-    EXPECT_EQ(read_book(sample.book()).orchard.bloom_notes.size(), before);
+    EXPECT_EQ(book::read_book(sample.book()).orchard.bloom_notes.size(), before);
 }
 
 TEST(NoteOperations, AnEntryThatTheBookDoesNotRememberIsToldWithTheLatest) {
@@ -87,4 +88,4 @@ TEST(NoteOperations, AStageThatTheScaleLacksIsAWrongCallWithTheNearest) {
 }
 
 }  // namespace
-}  // namespace pipward
+}  // namespace pipward::operation

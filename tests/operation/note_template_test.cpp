@@ -9,7 +9,7 @@
 #include "pipward/operation/note_kind.h"
 #include "pipward/operation/operation.h"
 
-namespace pipward {
+namespace pipward::operation {
 namespace {
 
 Outcome made(const testing::SampleCopy& sample, const std::string& kind, Form more = {}) {
@@ -86,4 +86,4 @@ TEST(NoteTemplate, NoCellOfASheetIsAFormula) {
 }
 
 }  // namespace
-}  // namespace pipward
+}  // namespace pipward::operation

@@ -10,7 +10,7 @@
 
 #include "pipward/operation/declare.h"
 
-namespace pipward {
+namespace pipward::operation {
 namespace {
 
 using Json = nlohmann::ordered_json;
@@ -149,4 +149,4 @@ TEST(Catalogue, EqualsTheGoldenFile) {
 }
 
 }  // namespace
-}  // namespace pipward
+}  // namespace pipward::operation

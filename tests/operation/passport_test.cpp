@@ -13,7 +13,7 @@
 #include "pipward/operation/operation.h"
 #include "pipward/record/words.h"
 
-namespace pipward {
+namespace pipward::operation {
 namespace {
 
 using testing::SampleCopy;
@@ -88,12 +88,12 @@ TEST(Passport, OutOfABookAndIntoANewOneNothingIsLost) {
     const auto csv = exported(sample.book()).files.at(0).content;
     const auto file = sample.put("passport.csv", csv);
     const auto fresh = sample.path("fresh.gpkg");
-    create_book(fresh, "EPSG:32632");
+    book::create_book(fresh, "EPSG:32632");
     const auto outcome = run(fresh, "passport-import", {{"passport-file", file}, {"write", "yes"}});
     EXPECT_FALSE(std::ranges::any_of(outcome.findings,
                                      [](const Finding& finding) { return finding.level != Level::note; }));
-    const auto before = read_book(sample.book()).orchard;
-    const auto after = read_tables(fresh, {"accession", "blend"}).orchard;
+    const auto before = book::read_book(sample.book()).orchard;
+    const auto after = book::read_tables(fresh, {"accession", "blend"}).orchard;
     ASSERT_EQ(after.accessions.size(), before.accessions.size());
     for (std::size_t i = 0; i < before.accessions.size(); ++i) {
         EXPECT_TRUE(after.accessions[i] == before.accessions[i]) << before.accessions[i].name;
@@ -144,7 +144,7 @@ TEST_F(Import, ShowsFirstAndWritesOnlyWhenToldSo) {
     EXPECT_EQ(sample.bytes(), before);
     const auto outcome = take(csv, true);
     EXPECT_TRUE(has(told(outcome), "no place for COLLSITE"));
-    const auto after = read_tables(sample.book(), {"accession"}).orchard.accessions.back();
+    const auto after = book::read_tables(sample.book(), {"accession"}).orchard.accessions.back();
     EXPECT_EQ(after.name, "Pellhurst");
     EXPECT_EQ(after.seed_parent, "Wrenlea");
     EXPECT_EQ(after.pollen_parent, "Owlcombe");
@@ -194,4 +194,4 @@ TEST_F(Import, RefusesAsAWhole) {
 }
 
 }  // namespace
-}  // namespace pipward
+}  // namespace pipward::operation

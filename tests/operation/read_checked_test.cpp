@@ -7,18 +7,18 @@
 
 #include "operation/sample_copy.h"
 
-namespace pipward {
+namespace pipward::operation {
 namespace {
 
 const Day spring = *parse_iso_day("2026-03-20");
 
-BookReading read(const testing::SampleCopy& sample, Day as_of = spring) {
+book::BookReading read(const testing::SampleCopy& sample, Day as_of = spring) {
     return read_checked({sample.book()}, as_of, {});
 }
 
 void add_note(const testing::SampleCopy& sample, const std::string& accession, const std::string& noted_on) {
     using enum CellType;
-    append_rows(
+    book::append_rows(
         sample.book(),
         {{"bloom_note",
           "",
@@ -94,7 +94,7 @@ TEST(ReadChecked, FindsANoteFarBeyondTheRecord) {
 TEST(ReadChecked, StopsWhenAsked) {
     NEED_SAMPLE();
     const testing::SampleCopy sample;
-    pipward::Run lent;
+    pipward::operation::Run lent;
     lent.cancelled = [] { return true; };
     EXPECT_THROW((void)read_checked({sample.book()}, spring, lent), Error);
 }
@@ -110,4 +110,4 @@ TEST(WriteResults, TellHowToLookWhereTheBookCannotBeWritten) {
 }
 
 }  // namespace
-}  // namespace pipward
+}  // namespace pipward::operation

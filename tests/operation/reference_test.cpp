@@ -12,7 +12,7 @@
 #include "pipward/operation/operation.h"
 #include "pipward/operation/result_tables.h"
 
-namespace pipward {
+namespace pipward::operation {
 namespace {
 
 bool has(const std::string& text, const std::string& part) {
@@ -38,7 +38,7 @@ TEST(Reference, ShowsAnExampleAsACallOfTheConsole) {
 
 TEST(BookReference, NamesEveryTableAndColumn) {
     const auto text = book_reference();
-    for (const auto& table : book_tables()) {
+    for (const auto& table : book::book_tables()) {
         EXPECT_TRUE(has(text, "### `" + std::string(table.name) + "`"));
         for (const auto& column : table.columns) {
             EXPECT_TRUE(has(text, "| `" + std::string(column.name) + "` |")) << column.name;
@@ -50,7 +50,7 @@ TEST(BookReference, NamesEveryTableAndColumn) {
 }
 
 TEST(BookReference, EveryResultTableMayBeWrittenToABook) {
-    const auto names = result_table_names();
+    const auto names = book::result_table_names();
     for (const auto& shape : book_result_shapes()) {
         EXPECT_NE(std::find(names.begin(), names.end(), shape.name), names.end()) << shape.name;
     }
@@ -76,4 +76,4 @@ TEST(BookReference, EqualsItsPageInDocs) {
 }
 
 }  // namespace
-}  // namespace pipward
+}  // namespace pipward::operation

@@ -5,7 +5,7 @@
 
 #include "pipward/operation/declare.h"
 
-namespace pipward {
+namespace pipward::operation {
 
 enum class Colour { red, dark_red };
 
@@ -216,7 +216,7 @@ TEST(RequestCheck, ARunRefusesWhatTheCheckRefuses) {
 }
 
 TEST(Run, AStepThrowsOnceTheUserHasStoppedTheWork) {
-    pipward::Run lent;
+    pipward::operation::Run lent;
     lent.cancelled = [] { return true; };
     try {
         lent.step(0.5, say("Fitting"));
@@ -227,7 +227,7 @@ TEST(Run, AStepThrowsOnceTheUserHasStoppedTheWork) {
 }
 
 TEST(Run, AStepTellsProgress) {
-    pipward::Run lent;
+    pipward::operation::Run lent;
     std::string told;
     lent.progress = [&](double share, std::string_view step) {
         told = show_field(share) + " " + std::string(step);
@@ -250,4 +250,4 @@ TEST(Request, OnlyTheNamedTypesMayBeFields) {
 }
 
 }  // namespace
-}  // namespace pipward
+}  // namespace pipward::operation

@@ -14,7 +14,7 @@
 #include "pipward/operation/operation.h"
 #include "pipward/paper/label_grid.h"
 
-namespace pipward {
+namespace pipward::operation {
 namespace {
 
 using testing::SampleCopy;
@@ -69,7 +69,7 @@ TEST(RoundTrip, FromTheLaidRowOverTheScannedLabelBackToTheTree) {
          {"row-distance", "4"},
          {"rows", "4"},
          {"points", "522460 5331330, 522520 5331347.5"}});
-    append_rows(sample.book(), measured_trees(*read_result(sample.book(), "row_position")));
+    book::append_rows(sample.book(), measured_trees(*book::read_result(sample.book(), "row_position")));
     run(sample, "row-number",
         {{"block", "Trial"}, {"number-trees", "yes"}, {"spacing", "2"}, {"row-distance", "4"}});
 
@@ -78,7 +78,8 @@ TEST(RoundTrip, FromTheLaidRowOverTheScannedLabelBackToTheTree) {
     ASSERT_GT(table.rows.size(), 90U);
     const testing::PrintedFile file(labels.files.at(0).content);
     const std::size_t row = 57;
-    const auto box = label_box(grid_of(LabelSheet::a4_70x37), std::stoi(value(table, row, "place")) - 1);
+    const auto box = paper::label_box(paper::grid_of(paper::LabelSheet::a4_70x37),
+                                      std::stoi(value(table, row, "place")) - 1);
     auto scanned = testing::codes_in(file, std::stoi(value(table, row, "page")), 300, {box});
     ASSERT_FALSE(scanned.empty());
     scanned.pop_back();
@@ -99,4 +100,4 @@ TEST(RoundTrip, FromTheLaidRowOverTheScannedLabelBackToTheTree) {
 }
 
 }  // namespace
-}  // namespace pipward
+}  // namespace pipward::operation

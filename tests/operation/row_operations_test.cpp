@@ -10,7 +10,7 @@
 #include "pipward/book/book.h"
 #include "pipward/operation/operation.h"
 
-namespace pipward {
+namespace pipward::operation {
 namespace {
 
 using testing::SampleCopy;
@@ -83,14 +83,14 @@ Table trees_on(const Table& positions, double off, const std::string& block) {
 TEST(RowLayOperation, AddsRowsAndWritesThePositionsOfAllRows) {
     NEED_SAMPLE();
     const SampleCopy sample;
-    const auto before = read_book(sample.book()).orchard;
+    const auto before = book::read_book(sample.book()).orchard;
     const auto outcome = run(sample, "row-lay", new_block);
-    const auto after = read_book(sample.book());
+    const auto after = book::read_book(sample.book());
     EXPECT_FALSE(has_errors(after.findings));
     EXPECT_EQ(after.orchard.rows.size(), before.rows.size() + 6);
     EXPECT_EQ(after.orchard.blocks.size(), before.blocks.size() + 1);
     EXPECT_EQ(after.orchard.trees.size(), before.trees.size());
-    const auto positions = read_result(sample.book(), "row_position");
+    const auto positions = book::read_result(sample.book(), "row_position");
     ASSERT_TRUE(positions);
     std::map<std::string, int> states;
     for (std::size_t i = 0; i < positions->rows.size(); ++i) {
@@ -98,7 +98,7 @@ TEST(RowLayOperation, AddsRowsAndWritesThePositionsOfAllRows) {
     }
     EXPECT_EQ(states["Trial vacant"], 192);
     EXPECT_EQ(states["Lower taken"] + states["Upper taken"], 115);
-    EXPECT_FALSE(has_errors(check_orchard(after.orchard, make_day({2026, 3, 20}).value())));
+    EXPECT_FALSE(has_errors(book::check_orchard(after.orchard, make_day({2026, 3, 20}).value())));
 }
 
 TEST(RowLayOperation, TellsAPositionThatIsReservedForATreeToCome) {
@@ -112,7 +112,7 @@ TEST(RowLayOperation, TellsAPositionThatIsReservedForATreeToCome) {
     }
     tree.rows.push_back({{std::string("N1"), std::string("Trial"), std::string("2"), std::int64_t{3},
                           make_day({2026, 11, 1}).value()}});
-    append_rows(sample.book(), tree);
+    book::append_rows(sample.book(), tree);
     const auto outcome = run(sample, "row-lay",
                              {{"block", "Trial"},
                               {"spacing", "2"},
@@ -171,7 +171,7 @@ TEST(RowLayOperation, TakesPointsInAnotherSystemAndWithHeights) {
                               {"points-crs", "EPSG:4326"},
                               {"points", "9.3020 48.1340 440, 9.3026 48.1340 444"}});
     EXPECT_EQ(to_text(cell_of(outcome.tables[0], 0, "positions")), "23");
-    const auto rows = read_book(sample.book()).orchard.rows;
+    const auto rows = book::read_book(sample.book()).orchard.rows;
     const auto row = std::ranges::find(rows, "G1", &TreeRow::name);
     ASSERT_NE(row, rows.end());
     ASSERT_TRUE(row->line.front().height);
@@ -187,7 +187,7 @@ TEST(RowLayOperation, TakesStrangeRowNames) {
         form["rows"] = "1";
         form["row"] = name;
         run(sample, "row-lay", form);
-        const auto rows = read_book(sample.book()).orchard.rows;
+        const auto rows = book::read_book(sample.book()).orchard.rows;
         EXPECT_NE(std::ranges::find(rows, name, &TreeRow::name), rows.end()) << name;
     }
 }
@@ -219,10 +219,10 @@ TEST(RowNumberOperation, FindsTheNumbersOfTreesAgainInTheRowsThatWereLaid) {
     const SampleCopy sample;
     const auto laid = run(sample, "row-lay", new_block);
     const auto trees = trees_on(laid.tables.at(1), 0.4, "Trial");
-    append_rows(sample.book(), trees);
+    book::append_rows(sample.book(), trees);
     const auto outcome = run(sample, "row-number", {{"block", "Trial"}, {"number-trees", "yes"}});
     std::size_t right = 0;
-    for (const auto& tree : read_book(sample.book()).orchard.trees) {
+    for (const auto& tree : book::read_book(sample.book()).orchard.trees) {
         if (tree.label.starts_with("T") && tree.row) {
             EXPECT_EQ(tree.label, fmt::format("T{}-{}", *tree.row, *tree.position));
             EXPECT_EQ(tree.block, "Trial");
@@ -240,19 +240,19 @@ TEST(RowNumberOperation, FindsTheRowsFromTheTreesAloneAndAddsThem) {
     dry["write"] = "no";
     const auto laid = run(made, "row-lay", dry);
     const auto trees = trees_on(laid.tables.at(1), 0.3, "Trial");
-    append_rows(made.book(), trees);
+    book::append_rows(made.book(), trees);
     Table block;
     block.shape.name = "block";
     block.shape.columns = {{"name", CellType::text, "", "", ""}};
     block.rows.push_back({{std::string("Trial")}});
-    append_rows(made.book(), block);
+    book::append_rows(made.book(), block);
     const auto shown = run(made, "row-number", {{"block", "Trial"}});
-    EXPECT_EQ(read_result(made.book(), "tree_number")->rows.size(), trees.rows.size());
-    EXPECT_TRUE(std::ranges::none_of(read_book(made.book()).orchard.trees, [](const Tree& tree) {
+    EXPECT_EQ(book::read_result(made.book(), "tree_number")->rows.size(), trees.rows.size());
+    EXPECT_TRUE(std::ranges::none_of(book::read_book(made.book()).orchard.trees, [](const Tree& tree) {
         return tree.label.starts_with("T") && tree.row;
     })) << "without number-trees no tree is changed";
     run(made, "row-number", {{"block", "Trial"}, {"number-trees", "yes"}});
-    const auto after = read_book(made.book()).orchard;
+    const auto after = book::read_book(made.book()).orchard;
     int right = 0;
     for (const auto& tree : after.trees) {
         right += tree.label.starts_with("T") && tree.row &&
@@ -275,7 +275,7 @@ TEST(RowNumberOperation, FindsTheRowsFromTheTreesAloneAndAddsThem) {
 TEST(RowNumberOperation, LeavesOpenWhatTheBookSaysOtherwiseAndTellsEachTree) {
     NEED_SAMPLE();
     const SampleCopy sample;
-    const auto orchard = read_book(sample.book()).orchard;
+    const auto orchard = book::read_book(sample.book()).orchard;
     const auto standing = std::ranges::find_if(orchard.trees, [](const Tree& tree) {
         return tree.block == "Lower" && tree.row && !tree.removed_on;
     });
@@ -283,12 +283,12 @@ TEST(RowNumberOperation, LeavesOpenWhatTheBookSaysOtherwiseAndTellsEachTree) {
     twin.shape.name = "tree";
     twin.shape.columns = {{"label", CellType::text, "", "", ""}};
     twin.rows.push_back({{std::string("Twin")}, standing->at});
-    append_rows(sample.book(), twin);
+    book::append_rows(sample.book(), twin);
     const auto outcome = run(sample, "row-number", {{"block", "Lower"}, {"number-trees", "yes"}});
     ASSERT_EQ(outcome.findings.size(), 1u);
     EXPECT_EQ(outcome.findings[0].row, "Twin");
     EXPECT_TRUE(has(outcome.findings[0].message, standing->label)) << outcome.findings[0].message.text();
-    const auto after = read_book(sample.book()).orchard.trees;
+    const auto after = book::read_book(sample.book()).orchard.trees;
     EXPECT_FALSE(std::ranges::find(after, "Twin", &Tree::label)->row);
 }
 
@@ -307,4 +307,4 @@ TEST(RowNumberOperation, NeverChangesTreesThatHaveANumberAndWritesNothingWhenDry
 }
 
 }  // namespace
-}  // namespace pipward
+}  // namespace pipward::operation

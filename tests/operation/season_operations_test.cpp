@@ -9,7 +9,7 @@
 #include "pipward/operation/operation.h"
 #include "pipward/operation/result_tables.h"
 
-namespace pipward {
+namespace pipward::operation {
 namespace {
 
 Outcome run(const std::string& id, Form form) {
@@ -56,7 +56,7 @@ TEST(SeasonPlanOperation, LeavesItsTablesInTheBookAsItReturnsThem) {
     const testing::SampleCopy sample;
     const auto outcome = run("season-plan", {{"book", sample.book()}});
     for (const auto& shape : find_operation("season-plan")->results()) {
-        const auto kept = read_result(sample.book(), shape.name);
+        const auto kept = book::read_result(sample.book(), shape.name);
         ASSERT_TRUE(kept) << shape.name;
         EXPECT_EQ(as_text(*kept), as_text(table_named(outcome, shape.name))) << shape.name;
     }
@@ -100,7 +100,7 @@ TEST(SeasonOperations, EveryLivingTreeHasAWindowWithItsPoint) {
     NEED_SAMPLE();
     const testing::SampleCopy sample;
     const auto outcome = run("bloom-forecast", {{"book", sample.book()}, {"write", "no"}});
-    const auto orchard = read_book(sample.book()).orchard;
+    const auto orchard = book::read_book(sample.book()).orchard;
     const Day as_of = *parse_iso_day("2026-03-20");
     const auto living = std::ranges::count_if(orchard.trees, [&](const Tree& tree) {
         return tree.accession && (!tree.removed_on || *tree.removed_on > as_of);
@@ -178,14 +178,14 @@ TEST(BookCheckOperation, CarriesEveryFindingOfABookWithErrors) {
                   {"seedlings_wanted", CellType::whole, "", "", ""}}},
                 {{{"26-98", std::int64_t{2026}, "Nobody", "No one", std::int64_t{10}}},
                  {{"26-99", std::int64_t{2026}, "Nowhere", "No one", std::int64_t{10}}}}};
-    append_rows(sample.book(), goals);
+    book::append_rows(sample.book(), goals);
     for (const auto* id : {"book-check", "season-plan"}) {
         const auto refused = refusal(id, {{"book", sample.book()}});
         EXPECT_EQ(refused.trouble, Trouble::input) << id;
         EXPECT_TRUE(says(refused, "Nobody")) << id;
         EXPECT_TRUE(says(refused, "Nowhere")) << id;
     }
-    EXPECT_FALSE(read_result(sample.book(), "bloom_window"));
+    EXPECT_FALSE(book::read_result(sample.book(), "bloom_window"));
 }
 
 TEST(SeasonClockOperation, CountsFromTheSeasonsFirstDayToAsOf) {
@@ -288,4 +288,4 @@ TEST(WeatherImportOperation, ReadsNoFileThatIsNotThere) {
 }
 
 }  // namespace
-}  // namespace pipward
+}  // namespace pipward::operation

@@ -9,7 +9,7 @@
 #include "pipward/book/book.h"
 #include "pipward/operation/operation.h"
 
-namespace pipward {
+namespace pipward::operation {
 namespace {
 
 using testing::SampleCopy;
@@ -61,7 +61,7 @@ TEST(SeedStatus, FollowsACrossFromFlowersToStandingTrees) {
     EXPECT_EQ(to_text(cell_of(crosses, *row, "fruits")), "32");
     EXPECT_EQ(to_text(cell_of(crosses, *row, "set")), "29 % (21 to 38)");
     EXPECT_EQ(to_text(cell_of(crosses, *row, "sprouted")), "127");
-    EXPECT_EQ(crosses.rows.size(), read_book(sample.book()).orchard.goals.size());
+    EXPECT_EQ(crosses.rows.size(), book::read_book(sample.book()).orchard.goals.size());
 }
 
 TEST(SeedStatus, LeavesWhatNobodyCountedUnknown) {
@@ -133,9 +133,9 @@ const Form small_planting{{"plant-in", "Trial"}, {"crosses", "24-01=30; 24-02=15
 TEST(RowAssign, GivesEverySeedlingANumberAParentageAndAPlace) {
     const SampleCopy sample;
     run(sample, "row-lay", trial_block);
-    const auto before = read_book(sample.book()).orchard;
+    const auto before = book::read_book(sample.book()).orchard;
     const auto outcome = run(sample, "row-assign", small_planting);
-    const auto after = read_book(sample.book()).orchard;
+    const auto after = book::read_book(sample.book()).orchard;
     ASSERT_EQ(after.trees.size(), before.trees.size() + 45);
     ASSERT_EQ(after.accessions.size(), before.accessions.size() + 45);
     const auto& first = after.trees[before.trees.size()];
@@ -150,7 +150,7 @@ TEST(RowAssign, GivesEverySeedlingANumberAParentageAndAPlace) {
     for (auto i = before.trees.size(); i < after.trees.size(); ++i) {
         EXPECT_TRUE(places.emplace(*after.trees[i].row, *after.trees[i].position).second);
     }
-    EXPECT_FALSE(has_errors(check_orchard(after, *parse_iso_day("2026-03-20"))));
+    EXPECT_FALSE(has_errors(book::check_orchard(after, *parse_iso_day("2026-03-20"))));
 }
 
 TEST(RowAssign, NumbersOnWhereAnEarlierPlantingEnded) {
@@ -165,10 +165,10 @@ TEST(RowAssign, NumbersOnWhereAnEarlierPlantingEnded) {
 TEST(RowAssign, IsTakenBackAsAWhole) {
     const SampleCopy sample;
     run(sample, "row-lay", trial_block);
-    const auto before = read_book(sample.book()).orchard;
+    const auto before = book::read_book(sample.book()).orchard;
     run(sample, "row-assign", small_planting);
     run(sample, "row-assign", {{"plant-in", "Trial"}, {"undo", "yes"}});
-    const auto after = read_book(sample.book()).orchard;
+    const auto after = book::read_book(sample.book()).orchard;
     EXPECT_EQ(after.trees.size(), before.trees.size());
     EXPECT_EQ(after.accessions.size(), before.accessions.size());
     EXPECT_TRUE(has(complaint(sample, "row-assign", {{"plant-in", "Trial"}, {"undo", "yes"}}), "no trees"));
@@ -217,4 +217,4 @@ TEST(RowAssign, MixesFamiliesTheSameWayForTheSameChance) {
 }
 
 }  // namespace
-}  // namespace pipward
+}  // namespace pipward::operation

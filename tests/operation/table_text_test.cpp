@@ -3,7 +3,7 @@
 
 #include <gtest/gtest.h>
 
-namespace pipward {
+namespace pipward::operation {
 namespace {
 
 Table sample() {
@@ -90,4 +90,4 @@ TEST(TerminalWidth, CountsCharactersAsATerminalShowsThem) {
 }
 
 }  // namespace
-}  // namespace pipward
+}  // namespace pipward::operation

@@ -8,7 +8,7 @@
 #include "pipward/book/book.h"
 #include "pipward/operation/operation.h"
 
-namespace pipward {
+namespace pipward::operation {
 namespace {
 
 Outcome found_with(const testing::SampleCopy& sample, Form form) {
@@ -43,7 +43,7 @@ TEST(TreeFindOperation, FindsATreeOfTheSampleFromEachKindOfScrap) {
 TEST(TreeFindOperation, FindsEveryTreeByItsOwnLabel) {
     NEED_SAMPLE();
     const testing::SampleCopy sample;
-    for (const auto& tree : read_book(sample.book()).orchard.trees) {
+    for (const auto& tree : book::read_book(sample.book()).orchard.trees) {
         const auto outcome = found_with(sample, {{"scrap", tree.label}, {"limit", "1"}});
         EXPECT_EQ(value(outcome, 0, "label"), tree.label);
         EXPECT_EQ(value(outcome, 0, "score"), "1") << tree.label;
@@ -116,7 +116,7 @@ TEST(TreeFindOperation, WorksOnABookThatCannotBePlannedWith) {
                        {"pollen_parent", CellType::text, "", "", ""},
                        {"seedlings_wanted", CellType::whole, "", "", ""}}},
                      {{{"26-98", std::int64_t{2026}, "Nobody", "No one", std::int64_t{10}}}}};
-    append_rows(sample.book(), goal);
+    book::append_rows(sample.book(), goal);
     EXPECT_THROW(
         (void)find_operation("season-plan")->run({{"book", sample.book()}, {"as-of", "2026-03-20"}}, {}),
         Error);
@@ -149,4 +149,4 @@ TEST(TreeFindOperation, RefusesACallWithoutAnythingToLookFor) {
 }
 
 }  // namespace
-}  // namespace pipward
+}  // namespace pipward::operation

@@ -9,7 +9,7 @@
 #include "pipward/book/book.h"
 #include "pipward/operation/operation.h"
 
-namespace pipward {
+namespace pipward::operation {
 namespace {
 
 Outcome near(const testing::SampleCopy& sample, Form form) {
@@ -27,7 +27,7 @@ std::string value(const Table& table, std::size_t row, const std::string& column
 TEST(TreeNear, FindsEveryStandingTreeByASurveyorsReceiver) {
     NEED_SAMPLE();
     const testing::SampleCopy sample;
-    for (const auto& tree : read_book(sample.book()).orchard.trees) {
+    for (const auto& tree : book::read_book(sample.book()).orchard.trees) {
         if (tree.removed_on) {
             continue;
         }
@@ -121,4 +121,4 @@ TEST(TreeNear, RefusesCallsThatMeanNothing) {
 }
 
 }  // namespace
-}  // namespace pipward
+}  // namespace pipward::operation

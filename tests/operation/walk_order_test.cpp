@@ -10,7 +10,7 @@
 #include "pipward/operation/operation.h"
 #include "pipward/operation/table_text.h"
 
-namespace pipward {
+namespace pipward::operation {
 namespace {
 
 const std::string gate = "48.1335,9.3009";
@@ -57,7 +57,7 @@ TEST(WalkOrder, VisitsEveryStandingTreeOfAnAccessionOnceAndDrawsTheWay) {
     const testing::SampleCopy sample;
     const auto outcome = walked(sample, {{"of-accession", "Wrenlea"}, {"start", gate}, {"back", "yes"}});
     std::vector<std::string> wanted;
-    for (const auto& tree : read_book(sample.book()).orchard.trees) {
+    for (const auto& tree : book::read_book(sample.book()).orchard.trees) {
         if (tree.accession == "Wrenlea" && !tree.removed_on) {
             wanted.push_back(tree.label);
         }
@@ -99,7 +99,7 @@ TEST(WalkOrder, TakesTheTreesThatThePlanHasWorkFor) {
     ASSERT_EQ(before.size(), 1U);
     EXPECT_EQ(before[0].remedy, "Make one with season-plan, then ask again.");
     (void)find_operation("season-plan")->run({{"book", sample.book()}, {"as-of", "2026-04-16"}}, {});
-    const auto tasks = read_result(sample.book(), "field_task");
+    const auto tasks = book::read_result(sample.book(), "field_task");
     ASSERT_TRUE(tasks && !tasks->rows.empty());
     const auto day = value(*tasks, 0, "do_from");
     const auto outcome = walked(sample, {{"tasks-on", day}});
@@ -149,7 +149,7 @@ TEST(WalkOrder, LeavesOutRemovedTreesAndTreesWithoutAPlaceAndSaysSo) {
          false,
          {{"label", CellType::text, "", "", ""}, {"purpose", CellType::text, "", "", ""}}},
         {{{"NEW-1", "seedling"}}}};
-    append_rows(sample.book(), without_place);
+    book::append_rows(sample.book(), without_place);
     const auto outcome = walked(sample, {{"trees", "NEW-1, LO-01-03, LO-01-04"}});
     EXPECT_EQ(labels(outcome), std::vector<std::string>{"LO-01-04"});
     int said = 0;
@@ -180,4 +180,4 @@ TEST(WalkOrder, LeavesEveryByteOfTheBook) {
 }
 
 }  // namespace
-}  // namespace pipward
+}  // namespace pipward::operation

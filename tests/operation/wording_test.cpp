@@ -8,7 +8,7 @@
 #include "operation/every_example.h"
 #include "pipward/book/book.h"
 
-namespace pipward {
+namespace pipward::operation {
 namespace {
 
 using testing::all_examples;
@@ -23,7 +23,7 @@ using testing::without_brackets;
 // What somebody wrote into the book stays as it is written.
 std::vector<std::string> remarks_of_sample() {
     std::vector<std::string> remarks;
-    for (const auto& tree : read_tables(PIPWARD_SAMPLE, {"tree"}).orchard.trees) {
+    for (const auto& tree : book::read_tables(PIPWARD_SAMPLE, {"tree"}).orchard.trees) {
         if (tree.note) {
             remarks.push_back(*tree.note);
         }
@@ -55,7 +55,8 @@ const std::regex words_of_rows("season|line|row|header|more");
 void expect_translated(const Findings& findings) {
     for (const auto& finding : findings) {
         expect_translated(finding.message, finding.table + " message");
-        EXPECT_FALSE(std::regex_search(outside_brackets(finding.row.text()), words_of_rows)) << finding.row.text();
+        EXPECT_FALSE(std::regex_search(outside_brackets(finding.row.text()), words_of_rows))
+            << finding.row.text();
         expect_translated(finding.remedy, finding.table + " remedy");
     }
 }
@@ -98,7 +99,7 @@ TEST_P(InAnotherLanguage, EveryExampleSaysEverythingInIt) {
 TEST_P(InAnotherLanguage, ItSaysTheSameAsInEnglish) {
     NEED_SAMPLE();
     const auto& [operation, example] = GetParam();
-    const auto told = [&](const pipward::Run& lent) {
+    const auto told = [&](const pipward::operation::Run& lent) {
         const testing::SampleCopy sample;
         return operation->run(form_of(sample, *example), lent).summary.text();
     };
@@ -134,4 +135,4 @@ TEST(Refusals, AreSaidInTheWordsOfTheHost) {
 }
 
 }  // namespace
-}  // namespace pipward
+}  // namespace pipward::operation

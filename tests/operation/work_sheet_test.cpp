@@ -10,7 +10,7 @@
 #include "pipward/book/book.h"
 #include "pipward/operation/operation.h"
 
-namespace pipward {
+namespace pipward::operation {
 namespace {
 
 using testing::MarkupCheck;
@@ -121,7 +121,7 @@ TEST(PickList, AgreesWithTheDaysOnWhichTheSamplesFruitWasPicked) {
     const auto tags = column(table, "tag");
     const auto from = column(table, "pick_from");
     const auto to = column(table, "pick_to");
-    for (const auto& fruit : read_book(sample.book()).orchard.fruits) {
+    for (const auto& fruit : book::read_book(sample.book()).orchard.fruits) {
         const auto at = static_cast<std::size_t>(std::ranges::find(tags, fruit.tag) - tags.begin());
         if (at < tags.size()) {
             EXPECT_GE(fruit.picked_on + 10, *parse_iso_day(from[at])) << fruit.tag;
@@ -135,7 +135,7 @@ TEST(FirstFruit, IsKeptAsALayerAndTellsOfEveryStandingSeedling) {
     const SampleCopy sample;
     const auto outcome = run(sample, "first-fruit", {{"as-of", "2026-03-20"}});
     EXPECT_EQ(outcome.tables.at(0).rows.size(), 19U);
-    const auto kept = read_result(sample.book(), "first_fruit");
+    const auto kept = book::read_result(sample.book(), "first_fruit");
     ASSERT_TRUE(kept);
     EXPECT_EQ(kept->rows.size(), 19U);
     const auto traits = column(outcome.tables.at(1), "trait");
@@ -156,4 +156,4 @@ TEST(RowAssign, PrintsTheSheetOfThePlantingAndItsTrays) {
 }
 
 }  // namespace
-}  // namespace pipward
+}  // namespace pipward::operation

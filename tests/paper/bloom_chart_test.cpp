@@ -44,7 +44,7 @@ BloomChart chart_of_medians(const std::vector<int>& days_of_april) {
     for (const int of_month : days_of_april) {
         add_window(forecast, window_about(fmt::format("Tree {:02}", of_month), april(of_month)));
     }
-    SeasonPlan plan;
+    cross::SeasonPlan plan;
     return bloom_chart_of(forecast, plan);
 }
 
@@ -123,7 +123,7 @@ TEST(BloomChart, KeepsAWindowOfOneDayVisible) {
                                              add_window(forecast, window);
                                              return forecast;
                                          }(),
-                                         SeasonPlan{}),
+                                         cross::SeasonPlan{}),
                                      {ChartShape::wide, "t", true, false});
     EXPECT_GT(numbers_in(svg, "rect class=\"band", "width").front(), 3);
 }
@@ -176,14 +176,14 @@ TEST(BloomChart, IsWellFormedForNamesMadeOfMarkup) {
 TEST(BloomChart, ShowsTheBeginningOfAnEndlessNameAndKeepsItWholeForWhoeverAsks) {
     auto forecast = empty_forecast();
     add_window(forecast, window_about(std::string(300, 'W'), april(21)));
-    const auto svg = bloom_chart_svg(bloom_chart_of(forecast, SeasonPlan{}));
+    const auto svg = bloom_chart_svg(bloom_chart_of(forecast, cross::SeasonPlan{}));
     EXPECT_EQ(count_of(svg, std::string(300, 'W')), 3) << "twice described, once in the row's title";
     EXPECT_EQ(count_of(svg, "W…</text>"), 1);
 }
 
 TEST(BloomChart, SaysSoWhenThereIsNothingToShow) {
     auto forecast = empty_forecast();
-    const auto chart = bloom_chart_of(forecast, SeasonPlan{});
+    const auto chart = bloom_chart_of(forecast, cross::SeasonPlan{});
     EXPECT_TRUE(chart.bars.empty());
     const auto svg = bloom_chart_svg(chart);
     EXPECT_EQ(MarkupCheck(svg).trouble, "");

@@ -3,7 +3,7 @@
 
 #include <gtest/gtest.h>
 
-namespace pipward {
+namespace pipward::paper {
 namespace {
 
 Day day_of(const char* iso) {
@@ -85,4 +85,4 @@ TEST(Calendar, GivesDifferentWorkDifferentUids) {
 }
 
 }  // namespace
-}  // namespace pipward
+}  // namespace pipward::paper

@@ -11,7 +11,7 @@
 #include "pipward/paper/field_pages.h"
 #include "pipward/paper/map_furniture.h"
 
-namespace pipward {
+namespace pipward::paper {
 namespace {
 
 // Rows from west to east, 4 m apart.
@@ -223,4 +223,4 @@ TEST(Clipped, KeepsThePartsOfALineThatLieInABox) {
 }
 
 }  // namespace
-}  // namespace pipward
+}  // namespace pipward::paper

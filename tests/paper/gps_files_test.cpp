@@ -9,7 +9,7 @@
 #include <cstring>
 #include <pugixml.hpp>
 
-namespace pipward {
+namespace pipward::paper {
 namespace {
 
 GpsFile sample() {
@@ -106,4 +106,4 @@ TEST(GpsFiles, EveryKmlStyleThatIsUsedIsThere) {
 }
 
 }  // namespace
-}  // namespace pipward
+}  // namespace pipward::paper

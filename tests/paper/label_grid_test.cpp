@@ -3,7 +3,7 @@
 
 #include <gtest/gtest.h>
 
-namespace pipward {
+namespace pipward::paper {
 namespace {
 
 TEST(LabelGrid, EveryKnownSheetLiesOnItsPageWithoutLabelsOnOneAnother) {
@@ -67,4 +67,4 @@ TEST(LabelGrid, TellsEverythingThatIsWrongWithASheetOfOnesOwn) {
 }
 
 }  // namespace
-}  // namespace pipward
+}  // namespace pipward::paper

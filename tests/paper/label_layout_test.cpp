@@ -7,7 +7,7 @@
 #include <algorithm>
 #include <cmath>
 
-namespace pipward {
+namespace pipward::paper {
 namespace {
 
 TextSize half_an_em(const std::string& text, const Face& face, std::optional<Millimetres> wrap) {
@@ -142,4 +142,4 @@ TEST(LabelLayout, LegibleIsWhatTheRuleForFoodLabelsAsksFor) {
 }
 
 }  // namespace
-}  // namespace pipward
+}  // namespace pipward::paper

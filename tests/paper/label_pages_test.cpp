@@ -9,7 +9,7 @@
 #include "paper/printing.h"
 #include "pipward/paper/pdf.h"
 
-namespace pipward {
+namespace pipward::paper {
 namespace {
 
 NamedLabel tree(const std::string& label, const std::string& code) {
@@ -196,4 +196,4 @@ TEST(LabelPages, ALabelThatCannotFitIsAnErrorThatNamesIt) {
 }
 
 }  // namespace
-}  // namespace pipward
+}  // namespace pipward::paper

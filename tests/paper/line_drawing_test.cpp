@@ -9,29 +9,29 @@
 #include "pipward/lineage/ancestor_shares.h"
 #include "pipward/paper/page_svg.h"
 
-namespace pipward {
+namespace pipward::paper {
 namespace {
 
 using testing::Pedigree;
 
 struct Sheet {
-    LineGraph graph;
+    lineage::LineGraph graph;
     LineDrawing drawing;
     std::string svg;
 
     bool says(const std::string& text) const { return svg.find(">" + text + "<") != std::string::npos; }
 };
 
-Sheet drawn(const Pedigree& pedigree, const std::string& who, const LineLimits& limits,
+Sheet drawn(const Pedigree& pedigree, const std::string& who, const lineage::LineLimits& limits,
             PageSize size = turned(a4_page)) {
-    Sheet made{line_graph(pedigree.accessions, pedigree.blends), {}, {}};
+    Sheet made{lineage::line_graph(pedigree.accessions, pedigree.blends), {}, {}};
     const int subject = made.graph.number.at(who);
     LineFacts facts{&made.graph,
                     subject,
                     std::vector<double>(made.graph.nodes.size()),
-                    shares_of_ancestor(made.graph, subject),
+                    lineage::shares_of_ancestor(made.graph, subject),
                     {}};
-    for (const auto& share : ancestor_shares(made.graph, subject)) {
+    for (const auto& share : lineage::ancestor_shares(made.graph, subject)) {
         facts.of_ancestor[share.node] = share.share;
     }
     facts.more[subject] = {say("taste {:.3g}", 6.1)};
@@ -126,4 +126,4 @@ TEST(LineDrawing, LongNamesAreWrapped) {
 }
 
 }  // namespace
-}  // namespace pipward
+}  // namespace pipward::paper

@@ -18,8 +18,8 @@ inline Day april(int of_month) {
     return day(2026, 4, 1) + (of_month - 1);
 }
 
-inline BloomWindow window_about(const std::string& accession, Day median, int half_width = 4) {
-    BloomWindow window;
+inline bloom::BloomWindow window_about(const std::string& accession, Day median, int half_width = 4) {
+    bloom::BloomWindow window;
     window.accession = accession;
     window.first = {median - 6, median - 5, median - 3};
     window.full = {median - half_width, median, median + half_width};
@@ -28,13 +28,13 @@ inline BloomWindow window_about(const std::string& accession, Day median, int ha
     return window;
 }
 
-inline void add_window(BloomForecast& forecast, BloomWindow window) {
+inline void add_window(bloom::BloomForecast& forecast, bloom::BloomWindow window) {
     forecast.of_accession[window.accession] = forecast.windows.size();
     forecast.windows.push_back(std::move(window));
 }
 
-inline BloomForecast empty_forecast() {
-    BloomForecast forecast;
+inline bloom::BloomForecast empty_forecast() {
+    bloom::BloomForecast forecast;
     forecast.season = {2026};
     forecast.as_of = april(9);
     for (int year = 2012; year < 2026; ++year) {
@@ -43,7 +43,7 @@ inline BloomForecast empty_forecast() {
     return forecast;
 }
 
-inline BloomForecast larkfold_forecast() {
+inline bloom::BloomForecast larkfold_forecast() {
     auto forecast = empty_forecast();
     add_window(forecast, window_about("Larkfold Red", april(24)));
     add_window(forecast, window_about("Ember", april(19), 3));
@@ -51,20 +51,20 @@ inline BloomForecast larkfold_forecast() {
     add_window(forecast, window_about("Tansy Gold", april(14), 5));
     add_window(forecast, window_about("Quarry Pear 7", april(12)));
     auto lent = window_about("LF 12-047", april(22), 7);
-    lent.source = NeedSource::mid_parent;
+    lent.source = bloom::NeedSource::mid_parent;
     lent.notes_used = 0;
     lent.warnings = {say("No bloom notes of its own: one note this spring would narrow its window.")};
     add_window(forecast, lent);
     auto wild = window_about("Mill Crab", april(10), 8);
-    wild.source = NeedSource::orchard_mean;
+    wild.source = bloom::NeedSource::orchard_mean;
     wild.notes_used = 0;
     add_window(forecast, wild);
     return forecast;
 }
 
-inline CrossWay way(const std::string& cross, const std::string& seed, const std::string& donor,
-                    PollenWay kind, double chance) {
-    CrossWay way;
+inline cross::CrossWay way(const std::string& cross, const std::string& seed, const std::string& donor,
+                           cross::PollenWay kind, double chance) {
+    cross::CrossWay way;
     way.cross = cross;
     way.seed_parent = seed;
     way.pollen_parent = donor;
@@ -74,18 +74,20 @@ inline CrossWay way(const std::string& cross, const std::string& seed, const std
     way.use_from = april(22);
     way.use_to = april(25);
     way.flowers = 115;
-    way.verdict = chance > 0.7 ? Verdict::good : chance > 0.4 ? Verdict::fair : Verdict::unlikely;
+    way.verdict = chance > 0.7   ? cross::Verdict::good
+                  : chance > 0.4 ? cross::Verdict::fair
+                                 : cross::Verdict::unlikely;
     return way;
 }
 
-inline CrossWay best(CrossWay chosen) {
+inline cross::CrossWay best(cross::CrossWay chosen) {
     chosen.best = true;
     chosen.gather_from = april(16);
     chosen.gather_to = april(18);
     chosen.store = Store::refrigerator;
     chosen.donor_flowers = 24;
     chosen.pollen = {24};
-    chosen.s_match = SMatch::half;
+    chosen.s_match = lineage::SMatch::half;
     chosen.kinship = 0.125;
     chosen.why =
         say("The donor is at balloon stage about five days before the seed parent opens, so its pollen is "
@@ -93,32 +95,34 @@ inline CrossWay best(CrossWay chosen) {
     return chosen;
 }
 
-inline std::vector<CrossWay> larkfold_ways() {
-    auto blend = best(way("LF26-03", "Wold Russet", "Tansy Gold", PollenWay::kept_this_spring, 0.64));
+inline std::vector<cross::CrossWay> larkfold_ways() {
+    auto blend = best(way("LF26-03", "Wold Russet", "Tansy Gold", cross::PollenWay::kept_this_spring, 0.64));
     blend.pollen_parent = "Early blend";
-    auto from_store = best(way("LF26-04", "Ember", "Wold Russet", PollenWay::kept_from_last_year, 0.47));
+    auto from_store =
+        best(way("LF26-04", "Ember", "Wold Russet", cross::PollenWay::kept_from_last_year, 0.47));
     from_store.gather_from.reset();
     from_store.gather_to.reset();
     from_store.lot = "P-2025-03";
     from_store.store = Store::freezer;
     from_store.why = say("The donor blooms twelve days too late; lot P-2025-03 was tested at 41 % in March.");
-    return {best(way("LF26-01", "Larkfold Red", "Ember", PollenWay::kept_this_spring, 0.83)),
-            way("LF26-01", "Larkfold Red", "Ember", PollenWay::same_day, 0.31),
-            way("LF26-01", "Larkfold Red", "Ember", PollenWay::forced_branch, 0.12),
+    return {best(way("LF26-01", "Larkfold Red", "Ember", cross::PollenWay::kept_this_spring, 0.83)),
+            way("LF26-01", "Larkfold Red", "Ember", cross::PollenWay::same_day, 0.31),
+            way("LF26-01", "Larkfold Red", "Ember", cross::PollenWay::forced_branch, 0.12),
             blend,
-            way("LF26-03", "Wold Russet", "Tansy Gold", PollenWay::same_day, 0.02),
+            way("LF26-03", "Wold Russet", "Tansy Gold", cross::PollenWay::same_day, 0.02),
             from_store,
-            way("LF26-04", "Ember", "Wold Russet", PollenWay::same_day, 0)};
+            way("LF26-04", "Ember", "Wold Russet", cross::PollenWay::same_day, 0)};
 }
 
-inline PollenTask pollen_task(PollenWork work, const std::string& donor, Day from, Day to, Urgency urgency) {
-    PollenTask task;
+inline cross::PollenTask pollen_task(cross::PollenWork work, const std::string& donor, Day from, Day to,
+                                     cross::Urgency urgency) {
+    cross::PollenTask task;
     task.work = work;
     task.donor = donor;
     task.tree = "A-03";
     task.do_from = from;
     task.do_to = to;
-    task.flowers = work == PollenWork::gather ? 24 : 0;
+    task.flowers = work == cross::PollenWork::gather ? 24 : 0;
     task.mass = {24};
     task.keep_until = april(27);
     task.season_of_use = {2026};
@@ -130,9 +134,9 @@ inline PollenTask pollen_task(PollenWork work, const std::string& donor, Day fro
     return task;
 }
 
-inline FieldTask field_task(FieldWork work, const std::string& cross, const std::string& seed,
-                            const std::string& donor, Day from, Day to, Urgency urgency) {
-    FieldTask task;
+inline cross::FieldTask field_task(cross::FieldWork work, const std::string& cross, const std::string& seed,
+                                   const std::string& donor, Day from, Day to, cross::Urgency urgency) {
+    cross::FieldTask task;
     task.work = work;
     task.cross = cross;
     task.seed_parent = seed;
@@ -141,43 +145,46 @@ inline FieldTask field_task(FieldWork work, const std::string& cross, const std:
     task.do_from = from;
     task.do_to = to;
     task.flowers = 115;
-    task.pollen = work == FieldWork::pollinate ? say("gathered this spring, refrigerator") : Sentence{};
+    task.pollen =
+        work == cross::FieldWork::pollinate ? say("gathered this spring, refrigerator") : Sentence{};
     task.urgency = urgency;
-    task.why =
-        work == FieldWork::bag ? say("Before the first flower opens, so that no bee is faster.") : Sentence{};
+    task.why = work == cross::FieldWork::bag ? say("Before the first flower opens, so that no bee is faster.")
+                                             : Sentence{};
     return task;
 }
 
-inline SeasonPlan larkfold_plan() {
-    SeasonPlan plan;
+inline cross::SeasonPlan larkfold_plan() {
+    cross::SeasonPlan plan;
     plan.season = {2026};
     plan.as_of = april(9);
     plan.ways = larkfold_ways();
-    auto next_spring = pollen_task(PollenWork::gather, "Wold Russet", april(26), april(29), Urgency::later);
+    auto next_spring =
+        pollen_task(cross::PollenWork::gather, "Wold Russet", april(26), april(29), cross::Urgency::later);
     next_spring.season_of_use = {2027};
     next_spring.store = Store::freezer;
     next_spring.keep_until = day(2027, 5, 2);
     next_spring.for_crosses = {"LF27-02"};
-    plan.pollen = {pollen_task(PollenWork::test_lot, "Wold Russet", april(1), april(7), Urgency::too_late),
-                   pollen_task(PollenWork::gather, "Tansy Gold", april(8), april(9), Urgency::today),
-                   pollen_task(PollenWork::gather, "Ember", april(13), april(15), Urgency::this_week),
-                   next_spring};
-    plan.field = {
-        field_task(FieldWork::bag, "LF26-04", "Ember", "Wold Russet", april(11), april(13),
-                   Urgency::this_week),
-        field_task(FieldWork::bag, "LF26-01", "Larkfold Red", "Ember", april(16), april(19), Urgency::later),
-        field_task(FieldWork::pollinate, "LF26-01", "Larkfold Red", "Ember", april(22), april(25),
-                   Urgency::later),
-        field_task(FieldWork::unbag, "LF26-01", "Larkfold Red", "Ember", april(36), april(40),
-                   Urgency::later)};
+    plan.pollen = {
+        pollen_task(cross::PollenWork::test_lot, "Wold Russet", april(1), april(7), cross::Urgency::too_late),
+        pollen_task(cross::PollenWork::gather, "Tansy Gold", april(8), april(9), cross::Urgency::today),
+        pollen_task(cross::PollenWork::gather, "Ember", april(13), april(15), cross::Urgency::this_week),
+        next_spring};
+    plan.field = {field_task(cross::FieldWork::bag, "LF26-04", "Ember", "Wold Russet", april(11), april(13),
+                             cross::Urgency::this_week),
+                  field_task(cross::FieldWork::bag, "LF26-01", "Larkfold Red", "Ember", april(16), april(19),
+                             cross::Urgency::later),
+                  field_task(cross::FieldWork::pollinate, "LF26-01", "Larkfold Red", "Ember", april(22),
+                             april(25), cross::Urgency::later),
+                  field_task(cross::FieldWork::unbag, "LF26-01", "Larkfold Red", "Ember", april(36),
+                             april(40), cross::Urgency::later)};
     plan.findings = {{Level::warning, "accession", "Mill Crab", "s_alleles", "",
                       say("Its S-alleles are not known."), say("Enter them, or keep the cross doubtful.")}};
     return plan;
 }
 
-inline SkillScore score(BloomMethod method, std::optional<int> lead, double mae, double within_3,
-                        bool chosen) {
-    SkillScore score;
+inline bloom::SkillScore score(bloom::BloomMethod method, std::optional<int> lead, double mae,
+                               double within_3, bool chosen) {
+    bloom::SkillScore score;
     score.method = method;
     score.lead_days = lead;
     score.seasons = 14;
@@ -192,17 +199,17 @@ inline SkillScore score(BloomMethod method, std::optional<int> lead, double mae,
 
 /// Everything a sheet needs, kept alive together.
 struct MadeUpSeason {
-    BloomForecast forecast = larkfold_forecast();
-    SeasonPlan plan = larkfold_plan();
+    bloom::BloomForecast forecast = larkfold_forecast();
+    cross::SeasonPlan plan = larkfold_plan();
 
     SeasonSheet sheet() const {
         SeasonSheet sheet;
         sheet.orchard_name = "Larkfold Orchard";
         sheet.plan = &plan;
         sheet.forecast = &forecast;
-        sheet.skill = {score(BloomMethod::averaged, std::nullopt, 2.1, 0.76, true),
-                       score(BloomMethod::averaged, 14, 2.9, 0.62, true),
-                       score(BloomMethod::mean_day, std::nullopt, 6.4, 0.31, false)};
+        sheet.skill = {score(bloom::BloomMethod::averaged, std::nullopt, 2.1, 0.76, true),
+                       score(bloom::BloomMethod::averaged, 14, 2.9, 0.62, true),
+                       score(bloom::BloomMethod::mean_day, std::nullopt, 6.4, 0.31, false)};
         sheet.findings = {{Level::note, "bloom_note", "fid 12", "bbch", "66",
                            say("The pome-fruit scale has no such stage, so the note was passed over."),
                            say("Write 65 or 67.")}};
@@ -212,7 +219,7 @@ struct MadeUpSeason {
 };
 
 /// `count` more accessions, a day apart.
-inline void add_accessions(BloomForecast& forecast, int count) {
+inline void add_accessions(bloom::BloomForecast& forecast, int count) {
     for (int i = 0; i < count; ++i) {
         add_window(forecast, window_about(fmt::format("Seedling {:02}", i + 1), april(8 + i / 2)));
     }

@@ -6,7 +6,7 @@
 #include "paper/printing.h"
 #include "pipward/paper/pdf.h"
 
-namespace pipward {
+namespace pipward::paper {
 namespace {
 
 // A code alone, its free zone at the page's edge.
@@ -60,4 +60,4 @@ TEST(QrCode, TheFreeZoneCountsForTheModule) {
 }
 
 }  // namespace
-}  // namespace pipward
+}  // namespace pipward::paper

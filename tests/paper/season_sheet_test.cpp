@@ -103,7 +103,7 @@ TEST(DoNow, StaysShort) {
     MadeUpSeason season;
     for (int i = 0; i < 40; ++i) {
         season.plan.pollen.push_back(
-            pollen_task(PollenWork::gather, "Ember", april(10), april(12), Urgency::this_week));
+            pollen_task(cross::PollenWork::gather, "Ember", april(10), april(12), cross::Urgency::this_week));
     }
     const auto now = section_of(season_sheet_html(season.sheet()), "now");
     EXPECT_TRUE(has(now, "and 34 more in the tables below"));
@@ -136,7 +136,7 @@ TEST(BloomPart, LeavesOutAThrongOfSeedlingsThatOnlyBorrowAndSaysHowMany) {
     MadeUpSeason season;
     for (int number = 1; number <= 40; ++number) {
         auto seedling = window_about("Row 9 no. " + std::to_string(number), april(20));
-        seedling.source = NeedSource::mid_parent;
+        seedling.source = bloom::NeedSource::mid_parent;
         seedling.notes_used = 0;
         add_window(season.forecast, seedling);
     }
@@ -191,8 +191,8 @@ TEST(CrossesPart, FollowsTheMarkedWayWhereverItStands) {
 
 TEST(CrossesPart, ShowsACrossThatHasNoGoodWay) {
     MadeUpSeason season;
-    auto hopeless = way("LF26-09", "Ember", "Mill Crab", PollenWay::same_day, 0);
-    hopeless.verdict = Verdict::impossible;
+    auto hopeless = way("LF26-09", "Ember", "Mill Crab", cross::PollenWay::same_day, 0);
+    hopeless.verdict = cross::Verdict::impossible;
     season.plan.ways = {hopeless};
     const auto crosses = section_of(season_sheet_html(season.sheet()), "crosses");
     EXPECT_TRUE(has(crosses, "<strong>no chance</strong>, impossible"));
@@ -306,7 +306,7 @@ TEST(Cautions, SpeakOfEveryHazardAndDeferToTheLabel) {
 }
 
 TEST(SeasonSheet, StandsWithAnEmptyPlan) {
-    SeasonPlan plan;
+    cross::SeasonPlan plan;
     plan.season = {2026};
     plan.as_of = april(9);
     SeasonSheet sheet;
@@ -331,17 +331,18 @@ TEST(SeasonSheet, LetsNoTextOfTheBookBecomeMarkup) {
     MadeUpSeason season;
     add_window(season.forecast, window_about(nasty, april(16)));
     season.forecast.windows.back().warnings = {verbatim(nasty)};
-    auto chosen = best(way(nasty, nasty, nasty, PollenWay::kept_this_spring, 0.5));
+    auto chosen = best(way(nasty, nasty, nasty, cross::PollenWay::kept_this_spring, 0.5));
     chosen.pollen_parent = nasty + " blend";
     chosen.why = verbatim(nasty);
     chosen.lot = nasty;
     season.plan.ways.push_back(chosen);
-    auto pollen = pollen_task(PollenWork::gather, nasty, april(9), april(9), Urgency::today);
+    auto pollen = pollen_task(cross::PollenWork::gather, nasty, april(9), april(9), cross::Urgency::today);
     pollen.tree = nasty;
     pollen.why = verbatim(nasty);
     pollen.for_crosses = {nasty, nasty};
     season.plan.pollen.push_back(pollen);
-    auto field = field_task(FieldWork::pollinate, nasty, nasty, nasty, april(9), april(9), Urgency::today);
+    auto field = field_task(cross::FieldWork::pollinate, nasty, nasty, nasty, april(9), april(9),
+                            cross::Urgency::today);
     field.tree = nasty;
     field.why = field.pollen = verbatim(nasty);
     season.plan.field.push_back(field);
@@ -360,7 +361,7 @@ TEST(SeasonSheet, CarriesNamesOfThreeHundredCharactersWhole) {
     MadeUpSeason season;
     const std::string endless(300, 'W');
     add_window(season.forecast, window_about(endless, april(16)));
-    season.plan.ways.push_back(best(way("LF26-08", endless, endless, PollenWay::same_day, 0.5)));
+    season.plan.ways.push_back(best(way("LF26-08", endless, endless, cross::PollenWay::same_day, 0.5)));
     const auto html = season_sheet_html(season.sheet());
     EXPECT_EQ(MarkupCheck(html).trouble, "");
     EXPECT_TRUE(has(section_of(html, "crosses"), endless));

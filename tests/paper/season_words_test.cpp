@@ -57,16 +57,16 @@ TEST(Counted, KnowsOneFromMany) {
 
 TEST(SeasonWords, HaveWordsForEveryValue) {
     for (int i = 0; i < 4; ++i) {
-        EXPECT_FALSE(way_words(static_cast<PollenWay>(i)).empty());
-        EXPECT_FALSE(s_match_words(static_cast<SMatch>(i)).empty());
-        EXPECT_FALSE(urgency_words(static_cast<Urgency>(i)).empty());
-        EXPECT_FALSE(source_words(static_cast<NeedSource>(i)).empty());
+        EXPECT_FALSE(way_words(static_cast<cross::PollenWay>(i)).empty());
+        EXPECT_FALSE(s_match_words(static_cast<lineage::SMatch>(i)).empty());
+        EXPECT_FALSE(urgency_words(static_cast<cross::Urgency>(i)).empty());
+        EXPECT_FALSE(source_words(static_cast<bloom::NeedSource>(i)).empty());
         EXPECT_FALSE(store_words(static_cast<Store>(i)).empty());
-        EXPECT_FALSE(method_words(static_cast<BloomMethod>(i)).empty());
+        EXPECT_FALSE(method_words(static_cast<bloom::BloomMethod>(i)).empty());
     }
-    EXPECT_EQ(way_words(PollenWay::forced_branch), "force a cut branch indoors");
-    EXPECT_EQ(verdict_words(Verdict::impossible), "impossible");
-    EXPECT_EQ(urgency_words(Urgency::too_late), "too late");
+    EXPECT_EQ(way_words(cross::PollenWay::forced_branch), "force a cut branch indoors");
+    EXPECT_EQ(verdict_words(cross::Verdict::impossible), "impossible");
+    EXPECT_EQ(urgency_words(cross::Urgency::too_late), "too late");
     EXPECT_EQ(store_words(Store::deep_freezer), "deep freezer");
 }
 

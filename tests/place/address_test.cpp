@@ -3,7 +3,7 @@
 
 #include <gtest/gtest.h>
 
-namespace pipward {
+namespace pipward::place {
 namespace {
 
 Tree tree_at(std::optional<std::string> block, std::optional<std::string> row, std::optional<int> position) {
@@ -55,4 +55,4 @@ TEST(Ordinal, HasTheEndingThatIsSpoken) {
 }
 
 }  // namespace
-}  // namespace pipward
+}  // namespace pipward::place

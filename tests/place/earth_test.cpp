@@ -9,7 +9,7 @@
 #include "pipward/place/standpoint.h"
 #include "testing.h"
 
-namespace pipward {
+namespace pipward::place {
 namespace {
 
 double turned(double azimuth) {
@@ -115,4 +115,4 @@ TEST(GeoUri, HasNoExponentNoNegativeZeroAndOneNameForAPole) {
 }
 
 }  // namespace
-}  // namespace pipward
+}  // namespace pipward::place

@@ -9,7 +9,7 @@
 
 #include "pipward/place/tree_index.h"
 
-namespace pipward {
+namespace pipward::place {
 namespace {
 
 using Clock = std::chrono::steady_clock;
@@ -77,7 +77,7 @@ void measure(const TreeIndex& index, const Ask& ask) {
 }
 
 }  // namespace
-}  // namespace pipward
+}  // namespace pipward::place
 
 int main(int argc, char** argv) {
     using namespace pipward;

@@ -8,7 +8,7 @@
 
 #include "testing.h"
 
-namespace pipward {
+namespace pipward::place {
 namespace {
 
 double metres_between(const GroundPoint& a, const GroundPoint& b) {
@@ -87,4 +87,4 @@ TEST(GroundLine, ToldOfAPartItHasTheCornersBetween) {
 }
 
 }  // namespace
-}  // namespace pipward
+}  // namespace pipward::place

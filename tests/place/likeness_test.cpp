@@ -9,7 +9,7 @@
 
 #include "pipward/place/scrap_text.h"
 
-namespace pipward {
+namespace pipward::place {
 namespace {
 
 // The plain table of distances with neighbours swapped, filled cell by cell; `whole` or the best part of b.
@@ -107,4 +107,4 @@ TEST(NameParts, SplitWhereLettersMeetDigitsAndDropLeadingZeros) {
 }
 
 }  // namespace
-}  // namespace pipward
+}  // namespace pipward::place

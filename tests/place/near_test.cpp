@@ -9,7 +9,7 @@
 #include "pipward/place/row_stands.h"
 #include "place/made_trees.h"
 
-namespace pipward {
+namespace pipward::place {
 namespace {
 
 constexpr double row_distance = 4;
@@ -235,4 +235,4 @@ TEST(RowStands, FillMissingPositionsEvenlyAndTakeTheStandingTree) {
 }
 
 }  // namespace
-}  // namespace pipward
+}  // namespace pipward::place

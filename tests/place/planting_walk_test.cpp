@@ -6,7 +6,7 @@
 #include <algorithm>
 #include <set>
 
-namespace pipward {
+namespace pipward::place {
 namespace {
 
 RowPosition at(std::string row, int position, PositionState state = PositionState::vacant) {
@@ -94,4 +94,4 @@ TEST(PlantingOrder, GoesToAndFroThroughTheRows) {
 }
 
 }  // namespace
-}  // namespace pipward
+}  // namespace pipward::place

@@ -3,7 +3,7 @@
 
 #include <gtest/gtest.h>
 
-namespace pipward {
+namespace pipward::place {
 namespace {
 
 std::vector<PlacedPoint> decoded(const std::vector<double>& along, double noise = 0.2) {
@@ -48,4 +48,4 @@ TEST(DecodeRow, NumbersNothingBeyondTheRowsEnds) {
 }
 
 }  // namespace
-}  // namespace pipward
+}  // namespace pipward::place

@@ -6,7 +6,7 @@
 #include <algorithm>
 #include <cmath>
 
-namespace pipward {
+namespace pipward::place {
 namespace {
 
 constexpr double a_centimetre = 0.01;
@@ -173,4 +173,4 @@ TEST(NextName, CountsOn) {
 }
 
 }  // namespace
-}  // namespace pipward
+}  // namespace pipward::place

@@ -7,7 +7,7 @@
 
 #include "place/made_orchard.h"
 
-namespace pipward {
+namespace pipward::place {
 namespace {
 
 using testing::made_orchard;
@@ -215,4 +215,4 @@ TEST(MatchRows, LeavesTreesOpenThatStandNearNoRow) {
 }
 
 }  // namespace
-}  // namespace pipward
+}  // namespace pipward::place

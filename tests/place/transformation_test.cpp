@@ -8,7 +8,7 @@
 #include "pipward/place/whereabouts_check.h"
 #include "testing.h"
 
-namespace pipward {
+namespace pipward::place {
 namespace {
 
 TEST(Transformation, AgreesWithPublishedPoints) {
@@ -79,4 +79,4 @@ TEST(PlaceJudge, TellsExchangedNumbersFromMereDistance) {
 }
 
 }  // namespace
-}  // namespace pipward
+}  // namespace pipward::place

@@ -8,7 +8,7 @@
 
 #include "place/made_trees.h"
 
-namespace pipward {
+namespace pipward::place {
 namespace {
 
 const TreeIndex& made_index() {
@@ -247,4 +247,4 @@ TEST(TreeIndex, GivesTheSameTwice) {
 }
 
 }  // namespace
-}  // namespace pipward
+}  // namespace pipward::place

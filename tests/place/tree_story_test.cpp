@@ -5,7 +5,7 @@
 
 #include "place/made_trees.h"
 
-namespace pipward {
+namespace pipward::place {
 namespace {
 
 Day on(int year, int month, int day) {
@@ -66,4 +66,4 @@ TEST(StoryOf, StopsAtTheLimit) {
 }
 
 }  // namespace
-}  // namespace pipward
+}  // namespace pipward::place

@@ -12,7 +12,7 @@
 #include "place/tour_files.h"
 #include "testing.h"
 
-namespace pipward {
+namespace pipward::place {
 namespace {
 
 struct Spot {
@@ -239,4 +239,4 @@ TEST(VisitOrder, StopsWhenAskedWhileItSearches) {
 }
 
 }  // namespace
-}  // namespace pipward
+}  // namespace pipward::place

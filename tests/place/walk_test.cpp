@@ -12,7 +12,7 @@
 #include "pipward/place/walk_ground.h"
 #include "place/made_trees.h"
 
-namespace pipward {
+namespace pipward::place {
 namespace {
 
 constexpr double row_distance = 4;
@@ -311,4 +311,4 @@ TEST(MetrePlane, KeepsDistancesAndComesBack) {
 }
 
 }  // namespace
-}  // namespace pipward
+}  // namespace pipward::place

@@ -6,7 +6,7 @@
 #include "pipward/seed/cold_credit.h"
 #include "pipward/seed/cold_need.h"
 
-namespace pipward {
+namespace pipward::seed {
 namespace {
 
 Day day_of(const char* iso) {
@@ -105,4 +105,4 @@ TEST(ColdNeed, FollowsTheSeedSideToAKnownSpecies) {
 }
 
 }  // namespace
-}  // namespace pipward
+}  // namespace pipward::seed

@@ -5,7 +5,7 @@
 
 #include "pipward/seed/learning.h"
 
-namespace pipward {
+namespace pipward::seed {
 namespace {
 
 Day day_of(const char* iso) {
@@ -128,10 +128,10 @@ TEST(Learning, MovesTheHandbooksFiguresByTheOrchardsCounts) {
 
 TEST(Learning, LeavesTheHandbookWhereNothingWasCounted) {
     const auto used = with_learned({}, learn({}, end, {}));
-    EXPECT_EQ(used.fruit_set.value, CrossingAssumptions{}.fruit_set.value);
-    EXPECT_EQ(used.seeds_per_fruit, CrossingAssumptions{}.seeds_per_fruit);
-    EXPECT_NEAR(used.seeds_per_fruit_variance, CrossingAssumptions{}.seeds_per_fruit_variance, 1e-12);
-    EXPECT_NEAR(used.seed_to_seedling.value, CrossingAssumptions{}.seed_to_seedling.value, 1e-12);
+    EXPECT_EQ(used.fruit_set.value, cross::CrossingAssumptions{}.fruit_set.value);
+    EXPECT_EQ(used.seeds_per_fruit, cross::CrossingAssumptions{}.seeds_per_fruit);
+    EXPECT_NEAR(used.seeds_per_fruit_variance, cross::CrossingAssumptions{}.seeds_per_fruit_variance, 1e-12);
+    EXPECT_NEAR(used.seed_to_seedling.value, cross::CrossingAssumptions{}.seed_to_seedling.value, 1e-12);
 }
 
 TEST(Learning, DoesNotLearnFromALotThatStillSprouts) {
@@ -140,4 +140,4 @@ TEST(Learning, DoesNotLearnFromALotThatStillSprouts) {
 }
 
 }  // namespace
-}  // namespace pipward
+}  // namespace pipward::seed

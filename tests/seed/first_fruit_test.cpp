@@ -6,7 +6,7 @@
 
 #include "pipward/seed/family_scores.h"
 
-namespace pipward {
+namespace pipward::seed {
 namespace {
 
 Day day_of(const char* iso) {
@@ -163,4 +163,4 @@ TEST(FamilyScores, HaveNoSpreadOfOneTree) {
 }
 
 }  // namespace
-}  // namespace pipward
+}  // namespace pipward::seed

@@ -5,7 +5,7 @@
 
 #include "testing.h"
 
-namespace pipward {
+namespace pipward::seed {
 namespace {
 
 SproutTimes lot_of(const std::string& name) {
@@ -46,4 +46,4 @@ TEST(LogRank, SaysNothingWhereNothingSprouted) {
 }
 
 }  // namespace
-}  // namespace pipward
+}  // namespace pipward::seed

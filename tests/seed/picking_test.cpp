@@ -5,7 +5,7 @@
 
 #include "pipward/seed/next_work.h"
 
-namespace pipward {
+namespace pipward::seed {
 namespace {
 
 Day day_of(const char* iso) {
@@ -133,4 +133,4 @@ TEST(WorkOfACross, IsToldLotByLotTheEarliestStepFirst) {
 }
 
 }  // namespace
-}  // namespace pipward
+}  // namespace pipward::seed

@@ -5,7 +5,7 @@
 
 #include <map>
 
-namespace pipward {
+namespace pipward::seed {
 namespace {
 
 const std::vector<Family> three{{"25-01", 17}, {"25-02", 8}, {"25-03", 31}};
@@ -73,4 +73,4 @@ TEST(Planting, StopsWhereThePlacesEnd) {
 }
 
 }  // namespace
-}  // namespace pipward
+}  // namespace pipward::seed

@@ -5,7 +5,7 @@
 
 #include "testing.h"
 
-namespace pipward {
+namespace pipward::seed {
 namespace {
 
 TEST(WilsonInterval, AgreesWithTheTable) {
@@ -41,4 +41,4 @@ TEST(WilsonInterval, KnowsNothingOfNothing) {
 }
 
 }  // namespace
-}  // namespace pipward
+}  // namespace pipward::seed

@@ -7,7 +7,7 @@
 
 #include "testing.h"
 
-namespace pipward {
+namespace pipward::seed {
 namespace {
 
 std::vector<SproutPoint> counted(const std::string& new_a_day) {
@@ -52,4 +52,4 @@ TEST(DaysToHalf, LiesBetweenTheFirstAndTheLastSprout) {
 }
 
 }  // namespace
-}  // namespace pipward
+}  // namespace pipward::seed

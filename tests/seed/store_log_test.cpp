@@ -3,7 +3,7 @@
 
 #include <gtest/gtest.h>
 
-namespace pipward {
+namespace pipward::seed {
 namespace {
 
 TEST(StoreLog, ReadsDaysAndTimesWithTheFirstNumberOfALine) {
@@ -32,4 +32,4 @@ TEST(StoreLog, RefusesALogWithoutReadings) {
 }
 
 }  // namespace
-}  // namespace pipward
+}  // namespace pipward::seed

@@ -3,7 +3,7 @@
 
 #include <gtest/gtest.h>
 
-namespace pipward {
+namespace pipward::seed {
 namespace {
 
 Day day_of(const char* iso) {
@@ -118,4 +118,4 @@ TEST(LotCourse, KnowsNothingBeforeTheFirstCount) {
 }
 
 }  // namespace
-}  // namespace pipward
+}  // namespace pipward::seed

@@ -5,7 +5,7 @@
 
 #include <random>
 
-namespace pipward {
+namespace pipward::seed {
 namespace {
 
 // The lady tasting tea, three of four right: Fisher 1935, The Design of Experiments, ch. 2: 34 of 140.
@@ -69,4 +69,4 @@ TEST(HolmAdjusted, FollowsTheRule) {
 }
 
 }  // namespace
-}  // namespace pipward
+}  // namespace pipward::seed

@@ -13,11 +13,11 @@ namespace {
 
 constexpr auto march_day = "2026-03-20";
 
-Outcome plan(const std::string& book, const std::string& as_of) {
+operation::Outcome plan(const std::string& book, const std::string& as_of) {
     return run("season-plan", {{"book", book}, {"as-of", as_of}});
 }
 
-double mean_width_of_full_bloom(const Outcome& outcome) {
+double mean_width_of_full_bloom(const operation::Outcome& outcome) {
     const auto& windows = table_of(outcome, "bloom_window");
     double days = 0;
     for (const auto& row : windows.rows) {
@@ -121,14 +121,14 @@ TEST(SeasonOfTheSample, PollenForNextSpringIsGatheredThisOneWithALastSafeDay) {
 TEST(SeasonOfTheSample, ResultsStandInTheBookAndNothingElseHasChanged) {
     const Scratch scratch;
     const auto book = scratch.sample();
-    const auto before = read_book(book);
+    const auto before = book::read_book(book);
     const auto outcome = plan(book, march_day);
     for (const auto& table : outcome.tables) {
-        const auto kept = read_result(book, table.shape.name);
+        const auto kept = book::read_result(book, table.shape.name);
         ASSERT_TRUE(kept) << table.shape.name;
         EXPECT_EQ(kept->rows.size(), table.rows.size()) << table.shape.name;
     }
-    const auto after = read_book(book);
+    const auto after = book::read_book(book);
     EXPECT_EQ(before.findings, after.findings);
     EXPECT_EQ(before.orchard.trees.size(), after.orchard.trees.size());
     EXPECT_EQ(before.orchard.bloom_notes.size(), after.orchard.bloom_notes.size());

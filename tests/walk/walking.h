@@ -38,15 +38,15 @@ class Scratch {
     std::filesystem::path folder_;
 };
 
-inline Outcome run(const std::string& id, const Form& form) {
-    const auto* operation = find_operation(id);
+inline operation::Outcome run(const std::string& id, const operation::Form& form) {
+    const auto* operation = operation::find_operation(id);
     if (operation == nullptr) {
         throw std::runtime_error("no operation " + id);
     }
-    return operation->run(form, Run{});
+    return operation->run(form, operation::Run{});
 }
 
-inline const Table& table_of(const Outcome& outcome, const std::string& name) {
+inline const Table& table_of(const operation::Outcome& outcome, const std::string& name) {
     const auto found =
         std::ranges::find_if(outcome.tables, [&](const Table& table) { return table.shape.name == name; });
     if (found == outcome.tables.end()) {

@@ -61,14 +61,15 @@ Table rows_for(const std::string& name, std::vector<Column> columns, std::vector
 
 std::string book_of_springs(const Scratch& scratch, const std::vector<Spring>& springs) {
     const auto book = scratch.path("washington.gpkg");
-    create_book(book, "EPSG:4326");
-    append_rows(book, rows_for("station", {column("name"), column("elevation_m", CellType::number)},
+    book::create_book(book, "EPSG:4326");
+    book::append_rows(book,
+                      rows_for("station", {column("name"), column("elevation_m", CellType::number)},
                                {{{std::string("National Airport"), 3.0}, MapPoint{-77.03, 38.85, {}}}}));
-    append_rows(book, rows_for("accession", {column("name"), column("kind")},
-                               {{{std::string("Yoshino"), std::string("cultivar")}, {}}}));
-    append_rows(book, rows_for("tree", {column("label"), column("accession"), column("purpose")},
-                               {{{std::string("TB-1"), std::string("Yoshino"), std::string("other")},
-                                 MapPoint{-77.04, 38.88, {}}}}));
+    book::append_rows(book, rows_for("accession", {column("name"), column("kind")},
+                                     {{{std::string("Yoshino"), std::string("cultivar")}, {}}}));
+    book::append_rows(book, rows_for("tree", {column("label"), column("accession"), column("purpose")},
+                                     {{{std::string("TB-1"), std::string("Yoshino"), std::string("other")},
+                                       MapPoint{-77.04, 38.88, {}}}}));
     std::vector<Row> notes;
     std::vector<WeatherDay> weather;
     for (const auto& spring : springs) {
@@ -76,15 +77,15 @@ std::string book_of_springs(const Scratch& scratch, const std::vector<Spring>& s
         notes.push_back({{std::string("Yoshino"), peak, std::int64_t{65}}, {}});
         weather.insert(weather.end(), spring.days.begin(), spring.days.end());
     }
-    append_rows(book, rows_for("bloom_note",
-                               {column("accession"), column("noted_on", CellType::day),
-                                column("bbch", CellType::whole)},
-                               std::move(notes)));
-    write_weather(book, weather, false);
+    book::append_rows(book, rows_for("bloom_note",
+                                     {column("accession"), column("noted_on", CellType::day),
+                                      column("bbch", CellType::whole)},
+                                     std::move(notes)));
+    book::write_weather(book, weather, false);
     return book;
 }
 
-double rmse_of(const Outcome& outcome, const std::string& method) {
+double rmse_of(const operation::Outcome& outcome, const std::string& method) {
     const auto& scores = table_of(outcome, "bloom_skill");
     for (const auto& row : scores.rows) {
         if (text_of(scores, row, "method") == method && text_of(scores, row, "lead_days").empty()) {
@@ -94,7 +95,7 @@ double rmse_of(const Outcome& outcome, const std::string& method) {
     throw std::runtime_error("no score of " + method);
 }
 
-double coverage_of(const Outcome& outcome, const std::string& method) {
+double coverage_of(const operation::Outcome& outcome, const std::string& method) {
     const auto& scores = table_of(outcome, "bloom_skill");
     for (const auto& row : scores.rows) {
         if (text_of(scores, row, "method") == method && text_of(scores, row, "lead_days").empty()) {

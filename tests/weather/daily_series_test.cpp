@@ -5,7 +5,7 @@
 
 #include "pipward/weather/gaps.h"
 
-namespace pipward {
+namespace pipward::weather {
 namespace {
 
 Day day(int of_march) {
@@ -96,4 +96,4 @@ TEST(Gaps, EndsAreNeverExtended) {
 }
 
 }  // namespace
-}  // namespace pipward
+}  // namespace pipward::weather

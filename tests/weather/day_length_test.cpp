@@ -8,7 +8,7 @@
 
 #include "testing.h"
 
-namespace pipward {
+namespace pipward::weather {
 namespace {
 
 using testing::oracle_rows;
@@ -110,4 +110,4 @@ TEST(DayLength, DeclinationTurnsAtTheTropics) {
 }
 
 }  // namespace
-}  // namespace pipward
+}  // namespace pipward::weather

@@ -9,7 +9,7 @@
 #include "pipward/weather/hours.h"
 #include "weather/hourly_file.h"
 
-namespace pipward {
+namespace pipward::weather {
 namespace {
 
 using testing::extremes_by_day;
@@ -154,4 +154,4 @@ TEST(HourlyCalibration, RealExtremesFallWhereTheCurveHasThem) {
 }
 
 }  // namespace
-}  // namespace pipward
+}  // namespace pipward::weather

@@ -9,7 +9,7 @@
 #include "pipward/weather/day_length.h"
 #include "testing.h"
 
-namespace pipward {
+namespace pipward::weather {
 namespace {
 
 Day day(int year, int month, int of_month) {
@@ -134,4 +134,4 @@ TEST(Hours, TheNightCurveIsContinuousAtSunsetAndSunrise) {
 }
 
 }  // namespace
-}  // namespace pipward
+}  // namespace pipward::weather

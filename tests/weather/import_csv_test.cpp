@@ -7,7 +7,7 @@
 #include <algorithm>
 #include <cmath>
 
-namespace pipward {
+namespace pipward::weather {
 namespace {
 
 WeatherFileOptions barn() {
@@ -384,4 +384,4 @@ TEST(ImportCsv, AnyMangledTextIsReadOrRefusedButNeverBreaksTheRules) {
 }
 
 }  // namespace
-}  // namespace pipward
+}  // namespace pipward::weather

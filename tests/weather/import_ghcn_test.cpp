@@ -6,7 +6,7 @@
 
 #include <algorithm>
 
-namespace pipward {
+namespace pipward::weather {
 namespace {
 
 WeatherFileOptions hill() {
@@ -133,4 +133,4 @@ TEST(ImportGhcn, EmptyTextIsRefused) {
 }
 
 }  // namespace
-}  // namespace pipward
+}  // namespace pipward::weather

@@ -9,7 +9,7 @@
 #include "pipward/weather/import_csv.h"
 #include "weather/hourly_file.h"
 
-namespace pipward {
+namespace pipward::weather {
 namespace {
 
 using testing::shared_weather;
@@ -156,4 +156,4 @@ TEST(ImportRealFiles, MonthlyNormalsAreRefused) {
 }
 
 }  // namespace
-}  // namespace pipward
+}  // namespace pipward::weather

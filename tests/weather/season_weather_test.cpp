@@ -9,7 +9,7 @@
 #include "pipward/weather/gaps.h"
 #include "weather/hourly_file.h"
 
-namespace pipward {
+namespace pipward::weather {
 namespace {
 
 Day day(int year, int month, int of_month) {
@@ -231,4 +231,4 @@ TEST(CurrentSeason, NeverHasMoreDaysThanASeason) {
 }
 
 }  // namespace
-}  // namespace pipward
+}  // namespace pipward::weather

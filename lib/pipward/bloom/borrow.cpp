@@ -5,7 +5,7 @@
 #include <cmath>
 #include <optional>
 
-namespace pipward {
+namespace pipward::bloom {
 namespace {
 
 // Seedlings about the mid-parent: most within 3 to 4 days, progeny means follow the parents with r = 0.93
@@ -131,4 +131,4 @@ void borrow_needs(std::map<std::string, Need>& needs, std::span<const Accession>
     }
 }
 
-}  // namespace pipward
+}  // namespace pipward::bloom

@@ -8,7 +8,7 @@
 
 #include "pipward/bloom/model.h"
 
-namespace pipward {
+namespace pipward::bloom {
 
 /// What an accession without notes can lean on when its parents are no help.
 struct OrchardMean {
@@ -24,4 +24,4 @@ struct OrchardMean {
 void borrow_needs(std::map<std::string, Need>& needs, std::span<const Accession> accessions,
                   const OrchardMean& orchard);
 
-}  // namespace pipward
+}  // namespace pipward::bloom

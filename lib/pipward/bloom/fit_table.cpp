@@ -4,7 +4,7 @@
 #include <algorithm>
 #include <tuple>
 
-namespace pipward {
+namespace pipward::bloom {
 namespace {
 
 // What one accession departs by from its model in one spring, beside the noting: so a note good to half a
@@ -83,4 +83,4 @@ FitTable fit_table(BloomMethod method, std::span<const Observation> observations
     return table;
 }
 
-}  // namespace pipward
+}  // namespace pipward::bloom

@@ -11,7 +11,7 @@
 #include "pipward/bloom/structures.h"
 
 /// The observations as numbers, ready for any number of fits on parts of them.
-namespace pipward {
+namespace pipward::bloom {
 
 struct FitRow {
     int accession = 0;  ///< into FitTable::accessions
@@ -35,4 +35,4 @@ struct FitTable {
 /// outlive the table.
 FitTable fit_table(BloomMethod method, std::span<const Observation> observations, const CurvesOf& curves);
 
-}  // namespace pipward
+}  // namespace pipward::bloom

@@ -12,7 +12,7 @@
 #include "pipward/bloom/season_update.h"
 #include "pipward/bloom/window.h"
 
-namespace pipward {
+namespace pipward::bloom {
 namespace {
 
 using Place = std::pair<std::string, double>;  // accession, offset
@@ -22,10 +22,10 @@ using MemberRuns = std::map<double, std::vector<std::vector<StructureRun>>>;
 
 struct Work {
     const BloomModel& model;
-    const CurrentSeason& current;
+    const weather::CurrentSeason& current;
     Day as_of;
     Latitude latitude;
-    std::vector<const SeasonWeather*> past;
+    std::vector<const weather::SeasonWeather*> past;
     std::vector<const StageSeen*> seen;
     MemberRuns runs;
     BloomForecast forecast;
@@ -40,13 +40,13 @@ void require_members(const Work& work) {
     }
 }
 
-void choose_members(Work& work, std::span<const SeasonWeather> past) {
+void choose_members(Work& work, std::span<const weather::SeasonWeather> past) {
     for (const auto& season : past) {
         if (season.season != work.current.weather.season) {
             work.past.push_back(&season);
         }
     }
-    std::ranges::sort(work.past, {}, &SeasonWeather::season);
+    std::ranges::sort(work.past, {}, &weather::SeasonWeather::season);
     for (const auto* season : work.past) {
         work.forecast.members.push_back(season->season);
     }
@@ -246,10 +246,10 @@ Day BloomForecast::day_of(double season_day) const {
     return anchor_of(season, hemisphere) + static_cast<int>(std::floor(season_day + 0.5));
 }
 
-BloomForecast forecast_bloom(const BloomModel& model, const CurrentSeason& current, Day as_of,
-                             std::span<const SeasonWeather> past, Latitude latitude, const Station& station,
-                             std::span<const Tree> trees, std::span<const Accession> accessions,
-                             std::span<const StageSeen> seen) {
+BloomForecast forecast_bloom(const BloomModel& model, const weather::CurrentSeason& current, Day as_of,
+                             std::span<const weather::SeasonWeather> past, Latitude latitude,
+                             const Station& station, std::span<const Tree> trees,
+                             std::span<const Accession> accessions, std::span<const StageSeen> seen) {
     Work work{model, current, as_of, latitude, {}, {}, {}, {}};
     work.forecast.season = current.weather.season;
     work.forecast.hemisphere = hemisphere_of(latitude);
@@ -270,4 +270,4 @@ BloomForecast forecast_bloom(const BloomModel& model, const CurrentSeason& curre
     return std::move(work.forecast);
 }
 
-}  // namespace pipward
+}  // namespace pipward::bloom

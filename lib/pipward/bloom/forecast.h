@@ -10,7 +10,7 @@
 #include "pipward/bloom/model.h"
 #include "pipward/weather/season_weather.h"
 
-namespace pipward {
+namespace pipward::bloom {
 
 /// Three days of a distribution.
 struct DayQuantiles {
@@ -70,9 +70,9 @@ double ladder_day(const SeasonCurves& curves, double full_day, DegreeDays after_
 /// `seen`: stages noted in this very season up to as_of (others are passed over) move the windows, those of
 /// their own accession most and all others by what they tell of the season. A missing note tells nothing.
 /// Throws Error (input) without any past season to lend its remainder.
-BloomForecast forecast_bloom(const BloomModel& model, const CurrentSeason& current, Day as_of,
-                             std::span<const SeasonWeather> past, Latitude latitude, const Station& station,
-                             std::span<const Tree> trees, std::span<const Accession> accessions,
-                             std::span<const StageSeen> seen = {});
+BloomForecast forecast_bloom(const BloomModel& model, const weather::CurrentSeason& current, Day as_of,
+                             std::span<const weather::SeasonWeather> past, Latitude latitude,
+                             const Station& station, std::span<const Tree> trees,
+                             std::span<const Accession> accessions, std::span<const StageSeen> seen = {});
 
-}  // namespace pipward
+}  // namespace pipward::bloom

@@ -10,7 +10,7 @@
 #include "pipward/bloom/model_findings.h"
 #include "pipward/bloom/row_fit.h"
 
-namespace pipward {
+namespace pipward::bloom {
 namespace {
 
 void require_rows(const FitTable& table) {
@@ -90,4 +90,4 @@ double predict(const BloomModel& model, const Need& need, const SeasonCurves& cu
     return weighted_day(model.weights, need.amount, runs_of(model.method, curves, offset));
 }
 
-}  // namespace pipward
+}  // namespace pipward::bloom

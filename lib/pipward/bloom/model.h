@@ -9,7 +9,7 @@
 
 #include "pipward/bloom/observation.h"
 
-namespace pipward {
+namespace pipward::bloom {
 
 /// The ways of foretelling full bloom that are compared; the averaged one is the tool's own.
 enum class BloomMethod {
@@ -55,4 +55,4 @@ double predict(const BloomModel& model, const Need& need, const SeasonCurves& cu
 /// "sigmoid heat from 60 chill portions": the structure's name in words, for tables and sheets.
 Sentence structure_name(BloomMethod method, int structure);
 
-}  // namespace pipward
+}  // namespace pipward::bloom

@@ -7,7 +7,7 @@
 
 #include "pipward/bloom/robust.h"
 
-namespace pipward {
+namespace pipward::bloom {
 namespace {
 
 Finding unlikely_note(const Observation& observation, std::size_t which, double departure) {
@@ -106,4 +106,4 @@ Findings model_findings(const FitTable& table, const RowFit& fitted,
     return findings;
 }
 
-}  // namespace pipward
+}  // namespace pipward::bloom

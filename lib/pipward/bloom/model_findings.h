@@ -4,7 +4,7 @@
 #include "pipward/bloom/model.h"
 #include "pipward/bloom/row_fit.h"
 
-namespace pipward {
+namespace pipward::bloom {
 
 /// Departures beyond so many days look like a slip of the pen, whatever is usual.
 inline constexpr double unlikely_days = 8;
@@ -15,4 +15,4 @@ inline constexpr int few_seasons = 5;
 Findings model_findings(const FitTable& table, const RowFit& fitted,
                         const std::map<std::string, Need>& needs);
 
-}  // namespace pipward
+}  // namespace pipward::bloom

@@ -11,7 +11,7 @@
 #include "pipward/bloom/observation_findings.h"
 #include "pipward/bloom/robust.h"
 
-namespace pipward {
+namespace pipward::bloom {
 namespace {
 
 // Notes of one spring on one accession share the observer and the trees: however many, they are not better
@@ -136,7 +136,7 @@ double full_bloom_from(const LadderPlace& place, double season_day, const Season
     return day_reaching(curves.ladder, noted - place.after_full.value);
 }
 
-CurvesOf curves_for_notes(std::span<const StageSeen> stages, std::span<const SeasonWeather> seasons,
+CurvesOf curves_for_notes(std::span<const StageSeen> stages, std::span<const weather::SeasonWeather> seasons,
                           Latitude latitude) {
     std::set<double> offsets;
     for (const auto& seen : stages) {
@@ -180,4 +180,4 @@ ObservationsReport observe(const Orchard& orchard, const Station& station, Hemis
     return report;
 }
 
-}  // namespace pipward
+}  // namespace pipward::bloom

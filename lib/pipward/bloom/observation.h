@@ -13,7 +13,7 @@
 #include "pipward/value/finding.h"
 #include "pipward/weather/season_weather.h"
 
-namespace pipward {
+namespace pipward::bloom {
 
 /// Trees within this of each other share one temperature: 0.05 kelvin is 8 m of height, a tenth of a day of
 /// bloom.
@@ -75,7 +75,7 @@ StagesReport stages_seen(const Orchard& orchard, const Station& station, Hemisph
 double full_bloom_from(const LadderPlace& place, double season_day, const SeasonCurves& curves);
 
 /// The curves that fitting and scoring ask for: every season at every offset at which a note stands.
-CurvesOf curves_for_notes(std::span<const StageSeen> stages, std::span<const SeasonWeather> seasons,
+CurvesOf curves_for_notes(std::span<const StageSeen> stages, std::span<const weather::SeasonWeather> seasons,
                           Latitude latitude);
 
 /// Turns notes of any stage into full-bloom days by the stage ladder and the season's own warmth.
@@ -85,4 +85,4 @@ CurvesOf curves_for_notes(std::span<const StageSeen> stages, std::span<const Sea
 ObservationsReport observe(const Orchard& orchard, const Station& station, Hemisphere hemisphere, Day as_of,
                            const CurvesOf& curves);
 
-}  // namespace pipward
+}  // namespace pipward::bloom

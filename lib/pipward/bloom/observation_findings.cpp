@@ -3,7 +3,7 @@
 
 #include <fmt/format.h>
 
-namespace pipward {
+namespace pipward::bloom {
 namespace {
 
 Sentence not_learned_from(int notes, bool under_way) {
@@ -68,4 +68,4 @@ Finding out_of_season(const StageSeen& seen) {
             say("Check the date and the stage; the note is not used.")};
 }
 
-}  // namespace pipward
+}  // namespace pipward::bloom

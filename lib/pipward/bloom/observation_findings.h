@@ -6,7 +6,7 @@
 #include "pipward/bloom/observation.h"
 
 /// Inside of the room: why notes teach nothing.
-namespace pipward {
+namespace pipward::bloom {
 
 using NotesOfSeasons = std::map<Season, int>;
 
@@ -14,4 +14,4 @@ using NotesOfSeasons = std::map<Season, int>;
 void add_without_weather(Findings& findings, NotesOfSeasons without, Season under_way);
 Finding out_of_season(const StageSeen& seen);
 
-}  // namespace pipward
+}  // namespace pipward::bloom

@@ -4,7 +4,7 @@
 #include <algorithm>
 #include <cmath>
 
-namespace pipward {
+namespace pipward::bloom {
 namespace {
 
 constexpr int rounds = 8;
@@ -185,4 +185,4 @@ PoolStrength pool_strength(std::span<const PoolRow> rows, PoolShape shape) {
             std::clamp(within / between, weakest_pull, strongest_pull)};
 }
 
-}  // namespace pipward
+}  // namespace pipward::bloom

@@ -6,7 +6,7 @@
 
 /// Partial pooling: what each accession needs, allowing for the season's luck and drawn to the orchard's
 /// mean.
-namespace pipward {
+namespace pipward::bloom {
 
 /// Correlation of the departures of two accessions in one spring: they share the weather, its measurement
 /// and whatever the model has wrong about that spring. Common practice, no source; it makes twenty accessions
@@ -52,4 +52,4 @@ struct PoolStrength {
 /// book as far as its numbers go.
 PoolStrength pool_strength(std::span<const PoolRow> rows, PoolShape shape);
 
-}  // namespace pipward
+}  // namespace pipward::bloom

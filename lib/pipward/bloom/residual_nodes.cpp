@@ -4,7 +4,7 @@
 
 #include "pipward/bloom/forecast.h"
 
-namespace pipward {
+namespace pipward::bloom {
 namespace {
 
 constexpr int node_count = 9;
@@ -40,4 +40,4 @@ std::span<const double> residual_nodes() {
     return nodes;
 }
 
-}  // namespace pipward
+}  // namespace pipward::bloom

@@ -4,7 +4,7 @@
 #include <algorithm>
 #include <cmath>
 
-namespace pipward {
+namespace pipward::bloom {
 
 double median_of(std::vector<double> values) {
     if (values.empty()) {
@@ -39,4 +39,4 @@ double huber_loss(double residual, double bend) {
     return size <= bend ? size * size : bend * (2 * size - bend);
 }
 
-}  // namespace pipward
+}  // namespace pipward::bloom

@@ -5,7 +5,7 @@
 #include <vector>
 
 /// Keeping one typing error from ruling an answer.
-namespace pipward {
+namespace pipward::bloom {
 
 double median_of(std::vector<double> values);  ///< 0 for none
 
@@ -26,4 +26,4 @@ double slip_weight(double standardised);
 /// Huber's loss: the square up to `bend`, a straight line beyond.
 double huber_loss(double residual, double bend);
 
-}  // namespace pipward
+}  // namespace pipward::bloom

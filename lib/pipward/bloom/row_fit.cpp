@@ -8,7 +8,7 @@
 #include "pipward/bloom/robust.h"
 #include "pipward/bloom/spread.h"
 
-namespace pipward {
+namespace pipward::bloom {
 namespace {
 
 constexpr double weight_sigma = 5;     // days; blunter than the residuals are, as few springs are seen
@@ -225,4 +225,4 @@ double need_sd_days(const RowFit& fitted, double worth) {
     return std::sqrt(own + luck);
 }
 
-}  // namespace pipward
+}  // namespace pipward::bloom

@@ -7,7 +7,7 @@
 #include "pipward/bloom/fit_table.h"
 #include "pipward/bloom/pooling.h"
 
-namespace pipward {
+namespace pipward::bloom {
 
 /// A method fitted on some rows of a table: numbers only, no names.
 struct RowFit {
@@ -34,4 +34,4 @@ double weighted_day(std::span<const double> weights, std::span<const double> amo
 /// The spread of an accession's need: parameter uncertainty of one with notes worth `worth`.
 double need_sd_days(const RowFit& fitted, double worth);
 
-}  // namespace pipward
+}  // namespace pipward::bloom

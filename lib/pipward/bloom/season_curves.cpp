@@ -12,20 +12,20 @@
 #include "pipward/clock/linear_forcing.h"
 #include "pipward/clock/sigmoid_forcing.h"
 
-namespace pipward {
+namespace pipward::bloom {
 namespace {
 
 constexpr int hours_a_day = 24;
 constexpr int pace_days = 7;
 
 std::array<double, heat_curve_count> heat_of(Celsius hour) {
-    return {sigmoid_forcing(hour).value, arrhenius_forcing(hour).value, linear_forcing(hour, {4}, {25}).value,
-            linear_forcing(hour, {6}, {25}).value};
+    return {clock::sigmoid_forcing(hour).value, clock::arrhenius_forcing(hour).value,
+            clock::linear_forcing(hour, {4}, {25}).value, clock::linear_forcing(hour, {6}, {25}).value};
 }
 
 // The sums that grow hour by hour.
 struct HourlySums {
-    DynamicModel chill;
+    clock::DynamicModel chill;
     std::array<double, heat_curve_count> heat{};
     double ladder = 0;
     double asymcur = 0;
@@ -37,7 +37,7 @@ struct HourlySums {
             heat[curve] += heat_now[curve];
         }
         ladder += std::max(0.0, (hour - ladder_base).degrees) / hours_a_day;
-        asymcur += pipward::asymcur(hour).value;
+        asymcur += pipward::clock::asymcur(hour).value;
     }
 
     void write_noon(SeasonCurves& curves) const {
@@ -60,18 +60,19 @@ void add_hourly_sums(SeasonCurves& curves, std::span<const Celsius> hours) {
     }
 }
 
-void add_daily_sums(SeasonCurves& curves, std::span<const DayExtremes> days) {
+void add_daily_sums(SeasonCurves& curves, std::span<const weather::DayExtremes> days) {
     double before = 0;
     for (const auto& day : days) {
-        const double today = single_sine_degree_days({day.t_min, day.t_max}, {.lower = ladder_base}).value;
+        const double today =
+            clock::single_sine_degree_days({day.t_min, day.t_max}, {.lower = ladder_base}).value;
         curves.degree_days.push_back(before + today / 2);
         before += today;
         curves.mean_temperature.push_back((day.t_min.degrees + day.t_max.degrees) / 2);
     }
 }
 
-std::vector<DayExtremes> moved(std::span<const DayExtremes> days, CelsiusStep offset) {
-    std::vector<DayExtremes> colder;
+std::vector<weather::DayExtremes> moved(std::span<const weather::DayExtremes> days, CelsiusStep offset) {
+    std::vector<weather::DayExtremes> colder;
     for (const auto& day : days.first(std::min<std::size_t>(days.size(), season_length))) {
         colder.push_back({day.t_min + offset, day.t_max + offset});
     }
@@ -118,14 +119,14 @@ std::array<const std::vector<double>*, running_sum_count> running_sums(const Sea
             &above_6,      &curves.ladder, &curves.asymcur, &curves.degree_days};
 }
 
-SeasonCurves season_curves(std::span<const DayExtremes> days, Day first, Latitude latitude,
+SeasonCurves season_curves(std::span<const weather::DayExtremes> days, Day first, Latitude latitude,
                            CelsiusStep offset) {
     const auto here = moved(days, offset);
     SeasonCurves curves;
     reserve_all(curves);
     curves.known_days = static_cast<int>(here.size());
     if (!here.empty()) {
-        add_hourly_sums(curves, hourly_temperatures(here, first, latitude));
+        add_hourly_sums(curves, weather::hourly_temperatures(here, first, latitude));
         add_daily_sums(curves, here);
     }
     for (auto* sums : running_sums(curves)) {
@@ -180,4 +181,4 @@ double day_reaching(std::span<const double> sums, double target) {
     return season_first + above - 1 + (target - before) / (*reached - before);
 }
 
-}  // namespace pipward
+}  // namespace pipward::bloom

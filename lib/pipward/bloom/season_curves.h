@@ -9,7 +9,7 @@
 #include "pipward/value/season.h"
 #include "pipward/weather/hours.h"
 
-namespace pipward {
+namespace pipward::bloom {
 
 /// The four heat curves of the averaged model.
 enum class HeatCurve { sigmoid, arrhenius, linear_4_25, linear_6_25 };
@@ -31,7 +31,7 @@ struct SeasonCurves {
 
 /// `days` starts at season day season_first and may be shorter than a season.
 /// `offset` is added to both extremes of every day (a tree higher up is colder).
-SeasonCurves season_curves(std::span<const DayExtremes> days, Day first, Latitude latitude,
+SeasonCurves season_curves(std::span<const weather::DayExtremes> days, Day first, Latitude latitude,
                            CelsiusStep offset);
 
 /// Every running sum of a season's curves, in a fixed order: chill, the heat curves, ladder, asymcur,
@@ -52,4 +52,4 @@ double value_at(std::span<const double> sums, double season_day);
 /// from the start: season_first.
 double day_reaching(std::span<const double> sums, double target);
 
-}  // namespace pipward
+}  // namespace pipward::bloom

@@ -6,7 +6,7 @@
 
 #include "pipward/bloom/robust.h"
 
-namespace pipward {
+namespace pipward::bloom {
 namespace {
 
 // However many notes stand on one accession, they are one observer's in one spring.
@@ -69,4 +69,4 @@ SeasonUpdate update_season(std::span<const NoteDeparture> notes, double season_s
     return update;
 }
 
-}  // namespace pipward
+}  // namespace pipward::bloom

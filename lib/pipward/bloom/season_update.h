@@ -8,7 +8,7 @@
 
 /// What this spring's own notes say of this spring: the season's luck, shared by all, and each noted
 /// accession's own departure.
-namespace pipward {
+namespace pipward::bloom {
 
 struct NoteDeparture {
     std::string accession;
@@ -38,4 +38,4 @@ struct SeasonUpdate {
 /// taken for a slip and counts for little.
 SeasonUpdate update_season(std::span<const NoteDeparture> notes, double season_sd);
 
-}  // namespace pipward
+}  // namespace pipward::bloom

@@ -8,7 +8,7 @@
 #include "pipward/bloom/model_findings.h"
 #include "pipward/bloom/skill_case.h"
 
-namespace pipward {
+namespace pipward::bloom {
 namespace {
 
 constexpr double near_tie_days = 0.05;
@@ -112,7 +112,7 @@ bool counts_for_choice(const SkillScore& score) {
 }  // namespace
 
 std::vector<SkillScore> score_methods(std::span<const Observation> observations, const CurvesOf& curves,
-                                      std::span<const SeasonWeather> seasons, Latitude latitude,
+                                      std::span<const weather::SeasonWeather> seasons, Latitude latitude,
                                       std::span<const Accession> /*accessions*/, const SkillRequest& request,
                                       const std::function<bool(double)>& progress) {
     Work work{{}, CurveStore(curves, seasons, latitude), request, progress, 0, 1, {}};
@@ -155,4 +155,4 @@ BloomMethod best_method(std::span<const SkillScore> scores) {
     return best->method;
 }
 
-}  // namespace pipward
+}  // namespace pipward::bloom

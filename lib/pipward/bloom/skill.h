@@ -10,7 +10,7 @@
 #include "pipward/bloom/model.h"
 #include "pipward/weather/season_weather.h"
 
-namespace pipward {
+namespace pipward::bloom {
 
 /// How well one method foretold full bloom of seasons it had not seen. Days; bias is predicted less observed.
 struct SkillScore {
@@ -42,7 +42,7 @@ struct SkillRequest {
 /// other seasons foretold by each, weather known. No scores where the observations cover fewer than two
 /// seasons. `progress` is told 0..1 and returns false to stop (Error, cancelled).
 std::vector<SkillScore> score_methods(std::span<const Observation> observations, const CurvesOf& curves,
-                                      std::span<const SeasonWeather> seasons, Latitude latitude,
+                                      std::span<const weather::SeasonWeather> seasons, Latitude latitude,
                                       std::span<const Accession> accessions, const SkillRequest& request,
                                       const std::function<bool(double)>& progress = {});
 
@@ -50,4 +50,4 @@ std::vector<SkillScore> score_methods(std::span<const Observation> observations,
 /// seasons.
 BloomMethod best_method(std::span<const SkillScore> scores);
 
-}  // namespace pipward
+}  // namespace pipward::bloom

@@ -7,7 +7,7 @@
 
 #include "pipward/bloom/window.h"
 
-namespace pipward {
+namespace pipward::bloom {
 namespace {
 
 double own_spread(const RowFit& fitted, const FitRow& row) {
@@ -65,7 +65,8 @@ void add_to(std::map<GroupKey, Group>& groups, const SkillCase& scored, const st
 
 }  // namespace
 
-CurveStore::CurveStore(const CurvesOf& given, std::span<const SeasonWeather> seasons, Latitude latitude)
+CurveStore::CurveStore(const CurvesOf& given, std::span<const weather::SeasonWeather> seasons,
+                       Latitude latitude)
     : given_(given), latitude_(latitude) {
     for (const auto& weather : seasons) {
         weather_.emplace(weather.season, &weather);
@@ -154,4 +155,4 @@ std::vector<SkillScore> scores_of(std::span<const SkillCase> cases, bool per_acc
     return scores;
 }
 
-}  // namespace pipward
+}  // namespace pipward::bloom

@@ -11,7 +11,7 @@
 #include "pipward/bloom/row_fit.h"
 #include "pipward/bloom/skill.h"
 
-namespace pipward {
+namespace pipward::bloom {
 
 /// One bloom foretold by one method, beside the bloom that came.
 struct SkillCase {
@@ -27,7 +27,7 @@ struct SkillCase {
 /// The curves a test asks for: those given, and those made from the seasons' weather when first wanted.
 class CurveStore {
   public:
-    CurveStore(const CurvesOf& given, std::span<const SeasonWeather> seasons, Latitude latitude);
+    CurveStore(const CurvesOf& given, std::span<const weather::SeasonWeather> seasons, Latitude latitude);
 
     /// Nothing for a season without weather.
     const SeasonCurves* at(Season season, double offset);
@@ -36,7 +36,7 @@ class CurveStore {
 
   private:
     const CurvesOf& given_;
-    std::map<Season, const SeasonWeather*> weather_;
+    std::map<Season, const weather::SeasonWeather*> weather_;
     std::vector<Season> seasons_;
     Latitude latitude_;
     CurvesOf made_;
@@ -68,4 +68,4 @@ std::vector<int> rows_in(const FitTable& table, const std::vector<bool>& seasons
 /// One score a group of method, lead, training seasons and (when asked) accession.
 std::vector<SkillScore> scores_of(std::span<const SkillCase> cases, bool per_accession);
 
-}  // namespace pipward
+}  // namespace pipward::bloom

@@ -7,7 +7,7 @@
 
 #include "pipward/bloom/pooling.h"
 
-namespace pipward {
+namespace pipward::bloom {
 namespace {
 
 constexpr double prior_sd = 3.5;
@@ -72,4 +72,4 @@ Spread season_and_own_spread(std::span<const SpreadRow> rows, int season_count) 
     return {std::sqrt(season_variance(means, own)), std::sqrt(own), static_cast<int>(seasons)};
 }
 
-}  // namespace pipward
+}  // namespace pipward::bloom

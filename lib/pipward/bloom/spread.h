@@ -3,7 +3,7 @@
 
 #include <span>
 
-namespace pipward {
+namespace pipward::bloom {
 
 struct SpreadRow {
     int season = 0;
@@ -22,4 +22,4 @@ struct Spread {
 /// that a short record does not promise more than it knows. Seasons are numbered below `season_count`.
 Spread season_and_own_spread(std::span<const SpreadRow> rows, int season_count);
 
-}  // namespace pipward
+}  // namespace pipward::bloom

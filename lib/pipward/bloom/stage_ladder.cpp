@@ -5,7 +5,7 @@
 #include <array>
 #include <cmath>
 
-namespace pipward {
+namespace pipward::bloom {
 namespace {
 
 // From 10 % open at -35 degree-days to half open at 0: 35 / ln 9.
@@ -64,4 +64,4 @@ std::optional<LadderPlace> ladder_place(Bbch stage) {
     return stage < first_bloom ? place_on(early_rungs, stage) : place_on(late_rungs, stage);
 }
 
-}  // namespace pipward
+}  // namespace pipward::bloom

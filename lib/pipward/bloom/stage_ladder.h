@@ -6,7 +6,7 @@
 #include "pipward/value/bbch.h"
 #include "pipward/value/quantity.h"
 
-namespace pipward {
+namespace pipward::bloom {
 
 /// One curve ties the stages of bloom together: the share of flowers that have opened is a logistic in
 /// degree-days above 4.5 degrees C (the shape: Whiting, Salazar & Hoogenboom 2015, Acta Hort. 1068), with 10
@@ -28,4 +28,4 @@ DegreeDays ladder_place_of_share(Share open);
 /// The share of flowers that have opened so far.
 Share share_opened(DegreeDays after_full);
 
-}  // namespace pipward
+}  // namespace pipward::bloom

@@ -9,7 +9,7 @@
 
 #include "pipward/bloom/observation.h"
 
-namespace pipward {
+namespace pipward::bloom {
 namespace {
 
 CelsiusStep whole_steps(double degrees) {
@@ -167,4 +167,4 @@ StagesReport stages_seen(const Orchard& orchard, const Station& station, Hemisph
     return report;
 }
 
-}  // namespace pipward
+}  // namespace pipward::bloom

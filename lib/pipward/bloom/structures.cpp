@@ -7,7 +7,7 @@
 #include <array>
 #include <cmath>
 
-namespace pipward {
+namespace pipward::bloom {
 namespace {
 
 constexpr std::array heat_curves{Summed::sigmoid, Summed::arrhenius, Summed::linear_4_25,
@@ -196,4 +196,4 @@ Sentence structure_name(BloomMethod method, int structure) {
     return named.overlap > 0 ? say("{}, overlap {:.2f}", name, named.overlap) : name;
 }
 
-}  // namespace pipward
+}  // namespace pipward::bloom

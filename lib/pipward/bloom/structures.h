@@ -9,7 +9,7 @@
 
 /// The structures that the methods are made of: each says what is summed and from when, and leaves one
 /// number free, the amount an accession needs.
-namespace pipward {
+namespace pipward::bloom {
 
 enum class Summed { sigmoid, arrhenius, linear_4_25, linear_6_25, degree_days, calendar };
 enum class StartBy { season_day, chill };
@@ -50,4 +50,4 @@ double amount_by(const StructureRun& run, double season_day);
 /// The season day on which `amount` is gathered.
 double day_of(const StructureRun& run, double amount);
 
-}  // namespace pipward
+}  // namespace pipward::bloom

@@ -6,7 +6,7 @@
 
 #include "pipward/bloom/stage_ladder.h"
 
-namespace pipward {
+namespace pipward::bloom {
 namespace {
 
 // Reorders the values: finding three quantiles asks for no full sort.
@@ -73,4 +73,4 @@ double ladder_day(const SeasonCurves& curves, double full_day, DegreeDays after_
     return day_reaching(curves.ladder, value_at(curves.ladder, full_day) + after_full.value);
 }
 
-}  // namespace pipward
+}  // namespace pipward::bloom

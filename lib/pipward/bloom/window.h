@@ -6,7 +6,7 @@
 
 #include "pipward/bloom/forecast.h"
 
-namespace pipward {
+namespace pipward::bloom {
 
 /// Three points of a distribution, as fractional season days.
 struct SeasonDayQuantiles {
@@ -25,4 +25,4 @@ std::vector<double> spread_days(std::span<const double> members, double season_s
 /// The window's first, full and end, from its members and spreads, each by its member's own warmth.
 void fill_quantiles(BloomWindow& window, const BloomForecast& forecast);
 
-}  // namespace pipward
+}  // namespace pipward::bloom

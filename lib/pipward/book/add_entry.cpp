@@ -12,7 +12,7 @@
 #include "pipward/book/schema.h"
 #include "pipward/book/transaction.h"
 
-namespace pipward {
+namespace pipward::book {
 namespace {
 
 void expect_columns(const OGRLayer& layer, const std::string& location, const Entry& entry) {
@@ -100,4 +100,4 @@ std::vector<AddedRow> rows_of_entries(const std::string& location, const std::st
     return rows;
 }
 
-}  // namespace pipward
+}  // namespace pipward::book

@@ -6,7 +6,7 @@
 #include "pipward/book/check.h"
 #include "pipward/book/records.h"
 
-namespace pipward {
+namespace pipward::book {
 namespace {
 
 BookRow row_of(const AddedRecord& record, const BookTable& table) {
@@ -59,4 +59,4 @@ Findings check_added(const Orchard& before, const std::vector<AddedRecord>& rows
     return findings;
 }
 
-}  // namespace pipward
+}  // namespace pipward::book

@@ -9,7 +9,7 @@
 #include "pipward/record/table.h"
 #include "pipward/value/finding.h"
 
-namespace pipward {
+namespace pipward::book {
 
 /// A row that is to be added to a table of the schema, by column name. Columns that are not given are
 /// unknown.
@@ -25,4 +25,4 @@ struct AddedRecord {
 /// names look alike is not told. Pure.
 Findings check_added(const Orchard& before, const std::vector<AddedRecord>& rows, Day as_of);
 
-}  // namespace pipward
+}  // namespace pipward::book

@@ -7,7 +7,7 @@
 #include "pipward/value/nearest.h"
 #include "pipward/value/sentence.h"
 
-namespace pipward {
+namespace pipward::book {
 namespace {
 
 std::string full_name(const AdoptColumn& column) {
@@ -135,4 +135,4 @@ void correct(FieldMapping& mapping, const Corrections& corrections, const std::s
     }
 }
 
-}  // namespace pipward
+}  // namespace pipward::book

@@ -11,7 +11,7 @@
 #include "pipward/book/adopt_words.h"
 #include "pipward/value/nearest.h"
 
-namespace pipward {
+namespace pipward::book {
 namespace {
 
 constexpr std::size_t shapefile_name = 10;  // dBASE keeps so many letters of a field's name
@@ -215,4 +215,4 @@ FieldMapping guess_mapping(const std::string& table, const std::vector<FieldSamp
     return mapping;
 }
 
-}  // namespace pipward
+}  // namespace pipward::book

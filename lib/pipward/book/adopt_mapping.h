@@ -10,7 +10,7 @@
 #include "pipward/value/finding.h"
 
 /// Which field of a user's layer goes to which column of the book. Pure: needs no file.
-namespace pipward {
+namespace pipward::book {
 
 /// A field of a layer as far as guessing looks at it.
 struct FieldSample {
@@ -75,4 +75,4 @@ std::string column_meant(const std::string& table, std::string_view words);
 /// The column's name for people: "Planted on".
 std::string column_label(std::string_view column);
 
-}  // namespace pipward
+}  // namespace pipward::book

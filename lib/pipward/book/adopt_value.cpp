@@ -9,7 +9,7 @@
 #include "pipward/book/adopt_words.h"
 #include "pipward/value/sentence.h"
 
-namespace pipward {
+namespace pipward::book {
 namespace {
 
 std::string_view trimmed(std::string_view text) {
@@ -121,4 +121,4 @@ ReadValue read_value(const BookColumn& column, std::string_view text) {
     return wrong ? ReadValue{{}, std::move(wrong)} : read;
 }
 
-}  // namespace pipward
+}  // namespace pipward::book

@@ -9,7 +9,7 @@
 #include "pipward/value/finding.h"
 
 /// Texts of a user's layer as values of the book. Pure.
-namespace pipward {
+namespace pipward::book {
 
 /// Nothing, in the ways in which people write it: empty, "-", "?", "n/a", "NA", "null", "none".
 bool says_nothing(std::string_view text);
@@ -26,4 +26,4 @@ struct ReadValue {
 /// with a comma. Days must be ISO 8601 already. What the schema does not allow is wrong.
 ReadValue read_value(const BookColumn& column, std::string_view text);
 
-}  // namespace pipward
+}  // namespace pipward::book

@@ -6,7 +6,7 @@
 
 #include "pipward/value/utf8.h"
 
-namespace pipward {
+namespace pipward::book {
 namespace {
 
 // U+00C0 to U+00FF, a letter each; a blank for those without a plain one.
@@ -199,4 +199,4 @@ std::string field_word(std::string_view name) {
     return to_utf8(kept);
 }
 
-}  // namespace pipward
+}  // namespace pipward::book

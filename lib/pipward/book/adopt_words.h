@@ -9,7 +9,7 @@
 #include "pipward/book/schema.h"
 
 /// The words by which people call what the book calls otherwise, as plain data.
-namespace pipward {
+namespace pipward::book {
 
 /// A column that a user's field may go to. The three of the table "place" are not the book's: they are the
 /// coordinates of layers that have no geometry.
@@ -40,4 +40,4 @@ std::span<const ChoiceWords> adopt_choices();
 /// dots and the like are gone; accents of the Latin letters too. "Tree_No." is "treeno".
 std::string field_word(std::string_view name);
 
-}  // namespace pipward
+}  // namespace pipward::book

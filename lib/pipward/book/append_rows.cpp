@@ -10,7 +10,7 @@
 #include "pipward/book/schema.h"
 #include "pipward/book/transaction.h"
 
-namespace pipward {
+namespace pipward::book {
 namespace {
 
 Finding about(const Table& rows, std::size_t row, std::string field, std::string value, Sentence message,
@@ -196,4 +196,4 @@ void append_rows(const std::string& location, const Table& rows) {
                 [&](Session& session) { append_in(session, location, rows); });
 }
 
-}  // namespace pipward
+}  // namespace pipward::book

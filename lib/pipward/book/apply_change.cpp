@@ -8,7 +8,7 @@
 #include "pipward/book/schema.h"
 #include "pipward/book/transaction.h"
 
-namespace pipward {
+namespace pipward::book {
 namespace {
 
 template <class Change>
@@ -156,4 +156,4 @@ void apply_change(const std::string& location, const BookChange& change, Patienc
     });
 }
 
-}  // namespace pipward
+}  // namespace pipward::book

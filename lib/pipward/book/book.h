@@ -15,7 +15,7 @@
 
 /// The orchard book: one GeoPackage (OGC 12-128r18), or a PostGIS database named "PG:...", read and written
 /// through one OGR code path. The only room that knows OGR.
-namespace pipward {
+namespace pipward::book {
 
 /// How long a write waits for another program that is writing the same book.
 using Patience = std::chrono::milliseconds;
@@ -84,4 +84,4 @@ inline constexpr std::string_view wkt_column = "geom_wkt";
 /// (access) where the book cannot be written. For makers of sample books and imports.
 void append_rows(const std::string& location, const Table& rows);
 
-}  // namespace pipward
+}  // namespace pipward::book

@@ -8,7 +8,7 @@
 
 #include "pipward/book/book.h"
 
-namespace pipward {
+namespace pipward::book {
 
 /// Cells of one row that stands in a user's table already, by column name. They are changed only while they
 /// still hold what was read of them.
@@ -43,4 +43,4 @@ struct BookChange {
 void apply_change(const std::string& location, const BookChange& change,
                   Patience patience = default_patience);
 
-}  // namespace pipward
+}  // namespace pipward::book

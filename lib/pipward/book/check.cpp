@@ -8,7 +8,7 @@
 
 #include "pipward/book/book.h"
 
-namespace pipward {
+namespace pipward::book {
 namespace {
 
 Finding finding(Level level, Whereabouts place, Sentence message, Sentence remedy) {
@@ -170,4 +170,4 @@ Findings check_orchard(const Orchard& orchard, Day as_of, const UnreadRows& unre
     return findings;
 }
 
-}  // namespace pipward
+}  // namespace pipward::book

@@ -11,7 +11,7 @@
 #include "pipward/value/season.h"
 
 /// Inside of the room: the rules of check_orchard(), one file a subject. Each adds what it finds.
-namespace pipward {
+namespace pipward::book {
 
 /// The names that references may answer to.
 struct Names {
@@ -79,4 +79,4 @@ std::string fid_name(std::int64_t fid);
 /// Warns where `day` lies before the tree's planting or after its removal.
 void check_tree_stands(const Whereabouts& place, const Tree& tree, Day day, Findings& findings);
 
-}  // namespace pipward
+}  // namespace pipward::book

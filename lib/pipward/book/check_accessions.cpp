@@ -7,7 +7,7 @@
 
 #include "pipward/book/check.h"
 
-namespace pipward {
+namespace pipward::book {
 namespace {
 
 // The number of alleles in "S2 S3", "s2/s3", "2,3", "S2S3"; nothing where the text has another form. Which
@@ -235,4 +235,4 @@ void check_blends(const Orchard& orchard, const Names& names, Findings& findings
     }
 }
 
-}  // namespace pipward
+}  // namespace pipward::book

@@ -10,7 +10,7 @@
 #include "pipward/book/check.h"
 
 /// Inside of the room: what the rules on pollen and on seed have in common.
-namespace pipward {
+namespace pipward::book {
 
 template <class Row, class Member>
 std::map<std::string, const Row*> index_by(const std::vector<Row>& rows, Member member) {
@@ -46,4 +46,4 @@ inline void check_not_future(const Whereabouts& place, Day day, Day as_of, Findi
     }
 }
 
-}  // namespace pipward
+}  // namespace pipward::book

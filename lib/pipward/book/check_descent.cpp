@@ -6,7 +6,7 @@
 
 #include "pipward/book/check.h"
 
-namespace pipward {
+namespace pipward::book {
 namespace {
 
 /// Sown the year after the cross, an apple or pear rarely flowers before its third year in the ground
@@ -155,4 +155,4 @@ void check_descent(const Orchard& orchard, Findings& findings) {
     check_sports(orchard, findings);
 }
 
-}  // namespace pipward
+}  // namespace pipward::book

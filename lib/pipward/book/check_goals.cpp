@@ -7,7 +7,7 @@
 #include "pipward/book/check.h"
 #include "pipward/value/season.h"
 
-namespace pipward {
+namespace pipward::book {
 namespace {
 
 using AccessionByName = std::map<std::string, const Accession*>;
@@ -133,4 +133,4 @@ void check_goals(const Orchard& orchard, const Names& names, Day as_of, Findings
     }
 }
 
-}  // namespace pipward
+}  // namespace pipward::book

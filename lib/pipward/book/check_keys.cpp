@@ -7,7 +7,7 @@
 #include "pipward/book/check.h"
 #include "pipward/value/utf8.h"
 
-namespace pipward {
+namespace pipward::book {
 namespace {
 
 // Nobody writes more on a tag. Common practice, no source.
@@ -93,4 +93,4 @@ void check_keys(const Orchard& orchard, Findings& findings) {
     check_key("tree_row", "name", rows, findings);
 }
 
-}  // namespace pipward
+}  // namespace pipward::book

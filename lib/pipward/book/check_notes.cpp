@@ -3,7 +3,7 @@
 
 #include "pipward/book/check.h"
 
-namespace pipward {
+namespace pipward::book {
 namespace {
 
 using TreeByLabel = std::map<std::string, const Tree*>;
@@ -65,4 +65,4 @@ void check_bloom_notes(const Orchard& orchard, Day as_of, Findings& findings) {
     }
 }
 
-}  // namespace pipward
+}  // namespace pipward::book

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "pipward/book/check_counts.h"
 
-namespace pipward {
+namespace pipward::book {
 namespace {
 
 void check_tests(const Orchard& orchard, Day as_of, Findings& findings) {
@@ -116,4 +116,4 @@ void check_pollen(const Orchard& orchard, Day as_of, Findings& findings) {
     check_work(orchard, as_of, findings);
 }
 
-}  // namespace pipward
+}  // namespace pipward::book

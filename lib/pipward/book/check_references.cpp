@@ -6,7 +6,7 @@
 #include "pipward/book/check.h"
 #include "pipward/book/missing_names.h"
 
-namespace pipward {
+namespace pipward::book {
 namespace {
 
 // The text of a required or of an optional column, or nothing.
@@ -127,4 +127,4 @@ void check_references(const Orchard& orchard, const Names& names, Findings& find
     tell_of_empty_tables(unanswered, findings);
 }
 
-}  // namespace pipward
+}  // namespace pipward::book

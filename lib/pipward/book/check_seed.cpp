@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "pipward/book/check_counts.h"
 
-namespace pipward {
+namespace pipward::book {
 namespace {
 
 void check_fruit(const Orchard& orchard, Day as_of, Findings& findings) {
@@ -90,4 +90,4 @@ void check_seed(const Orchard& orchard, Day as_of, Findings& findings) {
     check_out(orchard, findings);
 }
 
-}  // namespace pipward
+}  // namespace pipward::book

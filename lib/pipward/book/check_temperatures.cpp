@@ -6,7 +6,7 @@
 
 #include "pipward/book/check.h"
 
-namespace pipward {
+namespace pipward::book {
 namespace {
 
 using Days = std::vector<const WeatherDay*>;
@@ -134,4 +134,4 @@ void check_days(const std::vector<const WeatherDay*>& days, Day as_of, Findings&
     check_not_future(days, as_of, findings);
 }
 
-}  // namespace pipward
+}  // namespace pipward::book

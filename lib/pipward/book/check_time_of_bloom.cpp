@@ -9,7 +9,7 @@
 #include "pipward/book/check.h"
 #include "pipward/value/season.h"
 
-namespace pipward {
+namespace pipward::book {
 namespace {
 
 // The earliest and the latest bloom of one kind of fruit in one orchard lie some six weeks apart over all its
@@ -121,4 +121,4 @@ void check_time_of_bloom(const Orchard& orchard, Day as_of, Findings& findings) 
     check_work(orchard, as_of, findings);
 }
 
-}  // namespace pipward
+}  // namespace pipward::book

@@ -4,7 +4,7 @@
 
 #include "pipward/book/check.h"
 
-namespace pipward {
+namespace pipward::book {
 namespace {
 
 void check_row_of(const Tree& tree, const std::set<std::pair<std::string, std::string>>& rows,
@@ -77,4 +77,4 @@ void check_trees(const Orchard& orchard, Day as_of, Findings& findings) {
     }
 }
 
-}  // namespace pipward
+}  // namespace pipward::book

@@ -8,7 +8,7 @@
 
 #include "pipward/book/check.h"
 
-namespace pipward {
+namespace pipward::book {
 namespace {
 
 // Months differ from the same month of other years by some degrees; temperatures in another unit, or of
@@ -86,4 +86,4 @@ void check_warmth(const Orchard& orchard, Findings& findings) {
     }
 }
 
-}  // namespace pipward
+}  // namespace pipward::book

@@ -7,7 +7,7 @@
 #include "pipward/book/check.h"
 #include "pipward/value/season.h"
 
-namespace pipward {
+namespace pipward::book {
 namespace {
 
 // No place on earth has half of its daily highest temperatures above this; readings in degrees Fahrenheit do.
@@ -145,4 +145,4 @@ void check_weather(const Orchard& orchard, Day as_of, Findings& findings) {
     }
 }
 
-}  // namespace pipward
+}  // namespace pipward::book

@@ -12,7 +12,7 @@
 #include "pipward/book/relations.h"
 #include "pipward/book/schema.h"
 
-namespace pipward {
+namespace pipward::book {
 namespace {
 
 namespace fs = std::filesystem;
@@ -200,4 +200,4 @@ void create_book(const std::string& path, const std::string& crs) {
     }
 }
 
-}  // namespace pipward
+}  // namespace pipward::book

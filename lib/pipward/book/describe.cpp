@@ -5,7 +5,7 @@
 #include <ogr_core.h>
 #include <ogrsf_frmts.h>
 
-namespace pipward {
+namespace pipward::book {
 namespace {
 
 // GeoPackage 1.2 wanted the short name to be unique in the whole file, later versions only within a table.
@@ -164,4 +164,4 @@ std::map<std::string, ColumnWords> read_descriptions(Session& session, const std
     return found;
 }
 
-}  // namespace pipward
+}  // namespace pipward::book

@@ -10,7 +10,7 @@
 
 /// Inside of the room: the words for people about a table's columns, kept by the GeoPackage Schema extension
 /// (gpkg_data_columns) or as a server's comments.
-namespace pipward {
+namespace pipward::book {
 
 struct ColumnWords {
     std::string name;
@@ -32,4 +32,4 @@ void describe_columns(Session& session, const std::string& table, const std::vec
 /// Column name to words, as far as the book has any.
 std::map<std::string, ColumnWords> read_descriptions(Session& session, const std::string& table);
 
-}  // namespace pipward
+}  // namespace pipward::book

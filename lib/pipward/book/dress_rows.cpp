@@ -7,7 +7,7 @@
 
 #include "pipward/book/dressing.h"
 
-namespace pipward {
+namespace pipward::book {
 namespace {
 
 constexpr std::string_view style_sentence =
@@ -54,4 +54,4 @@ bool carries_our_dress(Session& session) {
            any("qgis_projects", "CAST(metadata AS TEXT) LIKE '%\"last_modified_user\":\"Pipward\"%'");
 }
 
-}  // namespace pipward
+}  // namespace pipward::book

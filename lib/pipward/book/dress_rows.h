@@ -7,7 +7,7 @@
 #include "pipward/book/ogr_session.h"
 
 /// Inside of the room: how rows that we wrote for a desktop are told from rows that a user made or changed.
-namespace pipward {
+namespace pipward::book {
 
 /// A short fingerprint of a text, to notice that somebody has changed it: FNV-1a of 64 bits in hexadecimal.
 /// Guards against oversight, not against malice.
@@ -25,4 +25,4 @@ bool is_our_project(std::string_view metadata, std::string_view content);
 /// Whether the book holds a style or project that we wrote, even if somebody changed it since.
 bool carries_our_dress(Session& session);
 
-}  // namespace pipward
+}  // namespace pipward::book

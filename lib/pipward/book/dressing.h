@@ -10,7 +10,7 @@
 /// How a book looks in a desktop: named styles in its table `layer_styles` and a stored project in
 /// `qgis_projects`, both where the desktop itself keeps them. This room writes the texts and knows nothing of
 /// what stands in them.
-namespace pipward {
+namespace pipward::book {
 
 /// A rectangle in the book's coordinate system.
 struct MapBox {
@@ -66,4 +66,4 @@ inline constexpr std::string_view style_name = "Pipward";
 DressReport write_dressing(const std::string& location, const std::vector<StyleText>& styles,
                            const ProjectText& project, Patience patience = default_patience);
 
-}  // namespace pipward
+}  // namespace pipward::book

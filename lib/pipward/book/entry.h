@@ -13,7 +13,7 @@
 
 /// Single entries into the tables that people fill in: a stage seen at a tree, a branch worked, fruit picked
 /// ... Each is judged against the whole book before it is written, and can be taken back.
-namespace pipward {
+namespace pipward::book {
 
 /// A row to be written: its cells by column name. Columns that are not given stay unknown.
 struct Entry {
@@ -94,4 +94,4 @@ void take_back(const std::string& location, const AddedRow& row, Patience patien
 void take_back(const std::string& location, std::span<const AddedRow> rows,
                Patience patience = default_patience);
 
-}  // namespace pipward
+}  // namespace pipward::book

@@ -7,7 +7,7 @@
 #include "pipward/book/entry_rules.h"
 #include "pipward/book/records.h"
 
-namespace pipward {
+namespace pipward::book {
 namespace {
 
 // Entries have no number yet; in the book that they are judged with they have one below zero.
@@ -188,4 +188,4 @@ Findings check_entry(const BookReading& book, const Entry& entry, Day as_of) {
     return check_entries(book, std::span(&entry, 1), as_of).front();
 }
 
-}  // namespace pipward
+}  // namespace pipward::book

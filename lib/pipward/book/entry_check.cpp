@@ -7,7 +7,7 @@
 #include "pipward/book/entry_judgement.h"
 #include "pipward/book/entry_rules.h"
 
-namespace pipward {
+namespace pipward::book {
 namespace {
 
 Error misused(const Entry& entry, std::string field, Sentence message, Sentence remedy) {
@@ -97,4 +97,4 @@ void judge_day(Judgement& judgement) {
     }
 }
 
-}  // namespace pipward
+}  // namespace pipward::book

@@ -5,7 +5,7 @@
 
 #include <cstdlib>
 
-namespace pipward {
+namespace pipward::book {
 namespace {
 
 constexpr int kept_batches = 500;
@@ -110,4 +110,4 @@ std::vector<std::vector<AddedRow>> remembered(Session& session) {
     return batches;
 }
 
-}  // namespace pipward
+}  // namespace pipward::book

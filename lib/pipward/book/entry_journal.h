@@ -9,7 +9,7 @@
 
 /// Inside of the room: what the book remembers of its latest entries, so that they can be taken back another
 /// day. A small table beside the book's own; nobody need look at it, and a book without it is whole.
-namespace pipward {
+namespace pipward::book {
 
 inline constexpr const char* journal_table = "entry_journal";
 
@@ -19,4 +19,4 @@ void forget(Session& session, const AddedRow& row);
 /// The newest batch first, its rows in the order of writing. Empty where the book has no journal.
 std::vector<std::vector<AddedRow>> remembered(Session& session);
 
-}  // namespace pipward
+}  // namespace pipward::book

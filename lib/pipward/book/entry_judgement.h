@@ -11,7 +11,7 @@
 #include "pipward/book/schema.h"
 
 /// Inside of the room: an entry while it is judged, and the judging of its cells, its day and its names.
-namespace pipward {
+namespace pipward::book {
 
 /// The entry's cell, unknown where it gives none.
 Cell value_of(const Entry& entry, std::string_view column);
@@ -60,4 +60,4 @@ void add_key(const Judgement& judgement, KnownNames& known);
 /// Fills `folds` for entries of this table.
 void fold_names(const BookTable& table, KnownNames& known);
 
-}  // namespace pipward
+}  // namespace pipward::book

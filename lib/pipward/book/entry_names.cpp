@@ -9,7 +9,7 @@
 #include "pipward/book/entry_judgement.h"
 #include "pipward/value/nearest.h"
 
-namespace pipward {
+namespace pipward::book {
 namespace {
 
 struct Named {
@@ -127,4 +127,4 @@ void fold_names(const BookTable& table, KnownNames& known) {
     }
 }
 
-}  // namespace pipward
+}  // namespace pipward::book

@@ -6,7 +6,7 @@
 #include "pipward/book/layers.h"
 #include "pipward/book/schema.h"
 
-namespace pipward {
+namespace pipward::book {
 
 OGRLayer& entry_layer(Session& session, const std::string& location, const std::string& table) {
     OGRLayer* layer = session.dataset->GetLayerByName(table.c_str());
@@ -37,4 +37,4 @@ std::optional<std::string> content_of(OGRLayer& layer, const AddedRow& row) {
     return content_of(*feature, row.table);
 }
 
-}  // namespace pipward
+}  // namespace pipward::book

@@ -10,7 +10,7 @@
 #include "pipward/book/ogr_session.h"
 
 /// Inside of the room: rows that were entered, as the book has them now.
-namespace pipward {
+namespace pipward::book {
 
 /// The layer of an entry's table. Throws Error (access) where the book has none.
 OGRLayer& entry_layer(Session& session, const std::string& location, const std::string& table);
@@ -21,4 +21,4 @@ std::string content_of(const OGRFeature& feature, const std::string& table);
 /// What stands in the row now, in the form of AddedRow::content; nothing where the row is gone.
 std::optional<std::string> content_of(OGRLayer& layer, const AddedRow& row);
 
-}  // namespace pipward
+}  // namespace pipward::book

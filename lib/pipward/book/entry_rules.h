@@ -7,7 +7,7 @@
 /// Inside of the room: rules for one new row that the checks of a whole book do not know, one file a subject.
 /// Each takes the book without the row, and the row. Rows of the book that are entries themselves, not yet
 /// written, have numbers below zero.
-namespace pipward {
+namespace pipward::book {
 
 void judge(const BloomNote& noted, const Orchard& orchard, Findings& findings);
 void judge(const Pollination& work, const Orchard& orchard, Findings& findings);
@@ -19,4 +19,4 @@ void judge(const TraitScore& score, const Orchard& orchard, Findings& findings);
 /// How findings name a row that has no name of its own and no number yet.
 inline constexpr const char* new_row = "new entry";
 
-}  // namespace pipward
+}  // namespace pipward::book

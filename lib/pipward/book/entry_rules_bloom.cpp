@@ -4,7 +4,7 @@
 #include "pipward/book/check.h"
 #include "pipward/book/entry_rules.h"
 
-namespace pipward {
+namespace pipward::book {
 namespace {
 
 constexpr int ladder_begins = 51;  // BBCH principal stage 5, inflorescence emergence
@@ -60,4 +60,4 @@ void judge(const BloomNote& noted, const Orchard& orchard, Findings& findings) {
     }
 }
 
-}  // namespace pipward
+}  // namespace pipward::book

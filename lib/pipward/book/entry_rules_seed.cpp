@@ -8,7 +8,7 @@
 #include "pipward/book/check.h"
 #include "pipward/book/entry_rules.h"
 
-namespace pipward {
+namespace pipward::book {
 namespace {
 
 std::vector<std::string> words_in(const std::string& text) {
@@ -104,4 +104,4 @@ void judge(const SproutCount& count, const Orchard& orchard, Findings& findings)
     }
 }
 
-}  // namespace pipward
+}  // namespace pipward::book

@@ -7,7 +7,7 @@
 #include "pipward/book/entry_rules.h"
 #include "pipward/value/season.h"
 
-namespace pipward {
+namespace pipward::book {
 namespace {
 
 // Most apples have 5 cells of 2 ovules, some cultivars up to 30 seeds (Jackson, Biology of Apples and Pears,
@@ -107,4 +107,4 @@ void judge(const TraitScore& score, const Orchard& orchard, Findings& findings) 
                    score.scored_on, orchard, findings);
 }
 
-}  // namespace pipward
+}  // namespace pipward::book

@@ -9,7 +9,7 @@
 #include "pipward/book/entry.h"
 #include "pipward/book/schema_words.h"
 
-namespace pipward {
+namespace pipward::book {
 namespace {
 
 struct EntryKind {
@@ -95,4 +95,4 @@ std::string name_of(const AddedRow& row) {
     return fmt::format("{}/{}", row.table, row.fid);
 }
 
-}  // namespace pipward
+}  // namespace pipward::book

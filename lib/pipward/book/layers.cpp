@@ -5,7 +5,7 @@
 
 #include <cmath>
 
-namespace pipward {
+namespace pipward::book {
 namespace {
 
 OGRwkbGeometryType geometry_type(GeometryKind kind) {
@@ -189,4 +189,4 @@ std::vector<MapPoint> to_map_line(const OGRGeometry* geometry) {
     return line;
 }
 
-}  // namespace pipward
+}  // namespace pipward::book

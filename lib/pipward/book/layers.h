@@ -9,7 +9,7 @@
 #include "pipward/book/schema.h"
 
 /// Inside of the room: layers and features of OGR in terms of our tables and cells.
-namespace pipward {
+namespace pipward::book {
 
 struct LayerForm {
     std::string name;
@@ -47,4 +47,4 @@ std::optional<MapPoint> to_map_point(const OGRGeometry* geometry);
 /// The points of a line, or nothing where the geometry is no line or has a point that is not finite.
 std::vector<MapPoint> to_map_line(const OGRGeometry* geometry);
 
-}  // namespace pipward
+}  // namespace pipward::book

@@ -7,7 +7,7 @@
 #include "pipward/book/schema.h"
 #include "pipward/book/transaction.h"
 
-namespace pipward {
+namespace pipward::book {
 namespace {
 
 std::optional<MapBox> extent_of(OGRLayer& layer) {
@@ -69,4 +69,4 @@ BookLook look_at_book(const std::string& location) {
     return look;
 }
 
-}  // namespace pipward
+}  // namespace pipward::book

@@ -5,7 +5,7 @@
 
 #include "pipward/book/check.h"
 
-namespace pipward {
+namespace pipward::book {
 namespace {
 
 Sentence remedy_for(const std::string& name, const Named& named) {
@@ -76,4 +76,4 @@ void tell_of_empty_tables(const UnansweredTables& unanswered, Findings& findings
     }
 }
 
-}  // namespace pipward
+}  // namespace pipward::book

@@ -9,7 +9,7 @@
 #include "pipward/value/finding.h"
 
 /// Inside of the room: names that nothing in the book answers to, told so that one trouble is one line.
-namespace pipward {
+namespace pipward::book {
 
 /// What a column's names are names of: `what` for people, the rows of `table`.
 struct Named {
@@ -39,4 +39,4 @@ void tell(const MissingNames& missing, std::string_view table, std::string_view 
           UnansweredTables& unanswered, Findings& findings);
 void tell_of_empty_tables(const UnansweredTables& unanswered, Findings& findings);
 
-}  // namespace pipward
+}  // namespace pipward::book

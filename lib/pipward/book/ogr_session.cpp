@@ -6,7 +6,7 @@
 
 #include <algorithm>
 
-namespace pipward {
+namespace pipward::book {
 namespace {
 
 void CPL_STDCALL keep_message(CPLErr kind, CPLErrorNum, const char* message) {
@@ -133,4 +133,4 @@ std::string quoted_text(std::string_view text) {
     return doubled(text, '\'');
 }
 
-}  // namespace pipward
+}  // namespace pipward::book

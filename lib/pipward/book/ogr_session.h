@@ -15,7 +15,7 @@
 
 /// Inside of the room: OGR data sources, their messages and SQL, made safe to use. Nothing here changes
 /// anything of OGR beyond the calling thread.
-namespace pipward {
+namespace pipward::book {
 
 /// What OGR or the database said when a call failed. Does not leave the room: it becomes an Error.
 class OgrTrouble : public std::runtime_error {
@@ -87,4 +87,4 @@ std::string quoted_text(std::string_view text);
 /// Throws OgrTrouble with the failures since `first`, if there are any or if `failed`.
 void expect_success(const Session& session, std::size_t first, bool failed, std::string_view what);
 
-}  // namespace pipward
+}  // namespace pipward::book

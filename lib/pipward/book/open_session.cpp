@@ -9,7 +9,7 @@
 
 #include "pipward/book/ogr_session.h"
 
-namespace pipward {
+namespace pipward::book {
 namespace {
 
 std::optional<VSIStatBufL> status_of(const std::string& path) {
@@ -204,4 +204,4 @@ Error may_not_write(const std::string& location) {
         say("Make the file and its folder writable, or work on a copy. Nothing was changed."));
 }
 
-}  // namespace pipward
+}  // namespace pipward::book

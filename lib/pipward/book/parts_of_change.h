@@ -8,7 +8,7 @@
 
 /// Inside of the room: what a transaction of change_book() is put together from. The checks come before the
 /// transaction, the rest within it.
-namespace pipward {
+namespace pipward::book {
 
 /// Throws Error as append_rows() does for rows that the schema does not allow.
 void check_appended(const Table& rows);
@@ -18,4 +18,4 @@ void append_in(Session& session, const std::string& location, const Table& rows)
 void check_results(std::span<const Table> results);
 void replace_in(Session& session, std::span<const Table> results);
 
-}  // namespace pipward
+}  // namespace pipward::book

@@ -13,7 +13,7 @@
 #include "pipward/book/schema.h"
 #include "pipward/book/transaction.h"
 
-namespace pipward {
+namespace pipward::book {
 namespace {
 
 Finding about_layer(std::string table, Level level, std::string row, Sentence message, Sentence remedy) {
@@ -161,4 +161,4 @@ BookReading read_book(const std::string& location) {
     return reading;
 }
 
-}  // namespace pipward
+}  // namespace pipward::book

@@ -7,7 +7,7 @@
 #include "pipward/book/results.h"
 #include "pipward/book/transaction.h"
 
-namespace pipward {
+namespace pipward::book {
 namespace {
 
 std::vector<Column> columns_of(Session& session, OGRLayer& layer) {
@@ -70,4 +70,4 @@ std::optional<Table> read_result(const std::string& location, const std::string&
     return result;
 }
 
-}  // namespace pipward
+}  // namespace pipward::book

@@ -11,7 +11,7 @@
 #include "pipward/book/layers.h"
 #include "pipward/book/strange_cells.h"
 
-namespace pipward {
+namespace pipward::book {
 namespace {
 
 Finding about_table(const BookTable& table, Level level, Sentence message, Sentence remedy) {
@@ -349,4 +349,4 @@ void read_table(Session& session, const BookTable& table, Findings& findings,
     TableReader(session, table, findings, *layer).read(use);
 }
 
-}  // namespace pipward
+}  // namespace pipward::book

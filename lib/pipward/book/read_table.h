@@ -11,7 +11,7 @@
 /// Inside of the room: reads one table of a book, trusting nothing. OGR turns text in a number column into 0,
 /// cuts 3.7 to 3, wraps numbers that are too large, accepts 31 June and may stop early on a damaged page
 /// without a word; each of these becomes a finding here.
-namespace pipward {
+namespace pipward::book {
 
 /// A row whose every cell has the type and domain of the schema; what could not be read is unknown.
 struct BookRow {
@@ -29,4 +29,4 @@ std::string name_of(const BookTable& table, const BookRow& row);
 void read_table(Session& session, const BookTable& table, Findings& findings,
                 const std::function<void(const BookRow&)>& use);
 
-}  // namespace pipward
+}  // namespace pipward::book

@@ -5,7 +5,7 @@
 
 #include "pipward/record/words.h"
 
-namespace pipward {
+namespace pipward::book {
 namespace {
 
 // A row's cells by column name, in the types of the records.
@@ -260,4 +260,4 @@ void add_record(Orchard& orchard, const BookTable& table, const BookRow& row) {
     }
 }
 
-}  // namespace pipward
+}  // namespace pipward::book

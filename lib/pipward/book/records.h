@@ -5,9 +5,9 @@
 #include "pipward/record/orchard.h"
 
 /// Inside of the room: rows of the schema into records.
-namespace pipward {
+namespace pipward::book {
 
 /// Adds a row of any table of the schema to the orchard. The row's required values are all there.
 void add_record(Orchard& orchard, const BookTable& table, const BookRow& row);
 
-}  // namespace pipward
+}  // namespace pipward::book

@@ -5,7 +5,7 @@
 
 #include "pipward/book/schema.h"
 
-namespace pipward {
+namespace pipward::book {
 namespace {
 
 constexpr auto relations_form =
@@ -66,4 +66,4 @@ void write_relations(Session& session) {
     }
 }
 
-}  // namespace pipward
+}  // namespace pipward::book

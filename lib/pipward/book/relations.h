@@ -8,7 +8,7 @@
 
 /// Inside of the room: which rows belong together, declared by the OGC Related Tables Extension (OGC 18-000)
 /// so that any program can follow them.
-namespace pipward {
+namespace pipward::book {
 
 /// Rows of `related` name a row of `base`. The mapping is a view over the human keys, so it is never stale
 /// and nobody has to keep two sets of keys.
@@ -24,4 +24,4 @@ std::vector<Relation> book_relations();
 /// Makes the views and registers them. GeoPackage only.
 void write_relations(Session& session);
 
-}  // namespace pipward
+}  // namespace pipward::book

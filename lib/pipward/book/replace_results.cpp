@@ -12,7 +12,7 @@
 #include "pipward/book/schema.h"
 #include "pipward/book/transaction.h"
 
-namespace pipward {
+namespace pipward::book {
 namespace {
 
 Error refused(const std::string& table, const Sentence& message, const Sentence& remedy) {
@@ -154,4 +154,4 @@ void replace_results(const std::string& location, std::span<const Table> results
     change_book(location, names, patience, [&](Session& session) { replace_in(session, results); });
 }
 
-}  // namespace pipward
+}  // namespace pipward::book

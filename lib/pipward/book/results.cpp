@@ -3,7 +3,7 @@
 
 #include <ogrsf_frmts.h>
 
-namespace pipward {
+namespace pipward::book {
 namespace {
 
 constexpr std::string_view mark = "Result of Pipward, replaced when it is computed anew. ";
@@ -28,4 +28,4 @@ bool is_result(Session& session, const std::string& name) {
     return description_of(session, name).starts_with(mark);
 }
 
-}  // namespace pipward
+}  // namespace pipward::book

@@ -6,7 +6,7 @@
 #include "pipward/book/ogr_session.h"
 
 /// Inside of the room: how a result table of ours is told from a table of the same name that is not.
-namespace pipward {
+namespace pipward::book {
 
 /// The mark is the beginning of the table's description: it is seen by people, kept by every program and
 /// every backend, and travels with copies.
@@ -17,4 +17,4 @@ bool is_result(Session& session, const std::string& name);
 /// The layer's description as stored.
 std::string description_of(Session& session, const std::string& name);
 
-}  // namespace pipward
+}  // namespace pipward::book

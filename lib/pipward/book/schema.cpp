@@ -4,7 +4,7 @@
 #include <algorithm>
 #include <array>
 
-namespace pipward {
+namespace pipward::book {
 namespace {
 
 using enum CellType;
@@ -411,4 +411,4 @@ Sentence to_text(GeometryKind kind) {
     return say("none");
 }
 
-}  // namespace pipward
+}  // namespace pipward::book

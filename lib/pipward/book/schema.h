@@ -12,7 +12,7 @@
 
 /// The schema of the orchard book as data. Creation, reading, checks, pick lists and the documentation all
 /// come from these tables: a column is added here and in its record, nowhere else.
-namespace pipward {
+namespace pipward::book {
 
 enum class GeometryKind { none, point, line, polygon };
 
@@ -82,4 +82,4 @@ std::span<const std::string_view> result_table_names();
 /// it; nothing where it is fine. `table` and `row` of the finding are left to the caller.
 std::optional<Finding> check_cell(const BookColumn& column, const Cell& value);
 
-}  // namespace pipward
+}  // namespace pipward::book

@@ -6,7 +6,7 @@
 
 #include "pipward/book/schema_words.h"
 
-namespace pipward {
+namespace pipward::book {
 namespace {
 
 Finding wrong(const BookColumn& column, const Cell& value, Sentence message, Sentence remedy) {
@@ -147,4 +147,4 @@ std::optional<Finding> check_cell(const BookColumn& column, const Cell& value) {
     return domain == nullptr ? std::nullopt : check_domain(column, *domain, value);
 }
 
-}  // namespace pipward
+}  // namespace pipward::book

@@ -5,7 +5,7 @@
 #include "pipward/record/words.h"
 #include "pipward/value/bbch.h"
 
-namespace pipward {
+namespace pipward::book {
 namespace {
 
 template <class Enum>
@@ -76,4 +76,4 @@ const FieldDomain* find_domain(std::string_view name) {
     return found == domains.end() ? nullptr : &*found;
 }
 
-}  // namespace pipward
+}  // namespace pipward::book

@@ -4,7 +4,7 @@
 #include <algorithm>
 #include <map>
 
-namespace pipward {
+namespace pipward::book {
 namespace {
 
 // "Noted on" is "noted on", but "BBCH stage" stays.
@@ -74,4 +74,4 @@ std::set<std::string> schema_texts() {
     return texts;
 }
 
-}  // namespace pipward
+}  // namespace pipward::book

@@ -5,7 +5,7 @@
 
 #include <cstdlib>
 
-namespace pipward {
+namespace pipward::book {
 namespace {
 
 constexpr int longest_text = 100000;  // characters; a note is not a book
@@ -81,4 +81,4 @@ std::map<std::int64_t, StrangeRow> find_strange_cells(Session& session, OGRLayer
     return found;
 }
 
-}  // namespace pipward
+}  // namespace pipward::book

@@ -11,7 +11,7 @@
 #include "pipward/book/schema.h"
 #include "pipward/book/transaction.h"
 
-namespace pipward {
+namespace pipward::book {
 namespace {
 
 Finding kept(const AddedRow& row, Sentence message, Sentence remedy) {
@@ -121,4 +121,4 @@ void take_back(const std::string& location, std::span<const AddedRow> rows, Pati
                 [&](Session& session) { take_back_all(session, location, rows); });
 }
 
-}  // namespace pipward
+}  // namespace pipward::book

@@ -9,7 +9,7 @@
 
 #include "pipward/book/triggers.h"
 
-namespace pipward {
+namespace pipward::book {
 namespace {
 
 using Clock = std::chrono::steady_clock;
@@ -130,4 +130,4 @@ void look_into_book(const std::string& location, Patience patience,
         [&](const OgrTrouble& trouble) { return not_read(location, trouble); });
 }
 
-}  // namespace pipward
+}  // namespace pipward::book

@@ -9,7 +9,7 @@
 #include "pipward/book/ogr_session.h"
 
 /// Inside of the room: the one way in which a book is changed.
-namespace pipward {
+namespace pipward::book {
 
 /// Runs `work` in one transaction: wholly done or not at all. While another program holds the lock, the whole
 /// is tried again until `patience` is spent. `tables` are those that `work` writes; the book is refused when
@@ -22,4 +22,4 @@ void change_book(const std::string& location, const std::vector<std::string>& ta
 void look_into_book(const std::string& location, Patience patience,
                     const std::function<void(Session&)>& work);
 
-}  // namespace pipward
+}  // namespace pipward::book

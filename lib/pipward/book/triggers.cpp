@@ -5,7 +5,7 @@
 #include <array>
 #include <cctype>
 
-namespace pipward {
+namespace pipward::book {
 namespace {
 
 constexpr std::array every_write_touches{
@@ -104,4 +104,4 @@ void refuse_foreign_triggers(Session& session, const std::string& location,
     }
 }
 
-}  // namespace pipward
+}  // namespace pipward::book

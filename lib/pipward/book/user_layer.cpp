@@ -12,7 +12,7 @@
 #include "pipward/book/layers.h"
 #include "pipward/value/sentence.h"
 
-namespace pipward {
+namespace pipward::book {
 namespace {
 
 /// What is wanted of a layer: places alone, or all that its rows hold.
@@ -270,4 +270,4 @@ UserLayer user_layer_of(const std::string& text, const std::string& parameter) {
     return layer;
 }
 
-}  // namespace pipward
+}  // namespace pipward::book

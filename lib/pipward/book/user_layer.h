@@ -8,7 +8,7 @@
 #include "pipward/record/orchard.h"
 #include "pipward/value/finding.h"
 
-namespace pipward {
+namespace pipward::book {
 
 /// A point or a line of a user's own layer.
 struct UserFeature {
@@ -44,4 +44,4 @@ UserLayer read_user_rows(const std::string& file, const std::string& layer = {})
 /// `parameter`.
 UserLayer user_layer_of(const std::string& text, const std::string& parameter);
 
-}  // namespace pipward
+}  // namespace pipward::book

@@ -8,7 +8,7 @@
 #include "pipward/book/dressing.h"
 #include "pipward/book/transaction.h"
 
-namespace pipward {
+namespace pipward::book {
 namespace {
 
 // The forms that the desktop itself gives to these tables.
@@ -151,4 +151,4 @@ DressReport write_dressing(const std::string& location, const std::vector<StyleT
     return report;
 }
 
-}  // namespace pipward
+}  // namespace pipward::book

@@ -10,7 +10,7 @@
 #include "pipward/book/transaction.h"
 #include "pipward/record/words.h"
 
-namespace pipward {
+namespace pipward::book {
 namespace {
 
 Finding about(const WeatherDay& day, std::string field, std::string value, Sentence message,
@@ -169,4 +169,4 @@ WeatherWritten write_weather(const std::string& location, const std::vector<Weat
     return written;
 }
 
-}  // namespace pipward
+}  // namespace pipward::book

@@ -3,7 +3,7 @@
 
 #include <cmath>
 
-namespace pipward {
+namespace pipward::clock {
 namespace {
 
 constexpr double activation_energy = 70000;  // J/mol
@@ -19,4 +19,4 @@ HeatSum arrhenius_forcing(Celsius hour) {
         std::exp(activation_energy * (kelvin - standard_kelvin) / (gas_constant * kelvin * standard_kelvin))};
 }
 
-}  // namespace pipward
+}  // namespace pipward::clock

@@ -4,7 +4,7 @@
 #include <cmath>
 #include <numbers>
 
-namespace pipward {
+namespace pipward::clock {
 namespace {
 
 constexpr double pi = std::numbers::pi;
@@ -26,4 +26,4 @@ DegreeHours asymcur(Celsius hour) {
     return {amplitude * (1 + std::cos(pi / 2 + pi / 2 * (t - optimum) / (critical - optimum)))};
 }
 
-}  // namespace pipward
+}  // namespace pipward::clock

@@ -3,7 +3,7 @@
 
 #include "pipward/value/quantity.h"
 
-namespace pipward {
+namespace pipward::clock {
 
 /// One where the hour lies between 0 and 7.2 degrees C, both included, else none. Weinberger 1950, Proc.
 /// Amer. Soc. Hort. Sci. 56:122-128, Bennett 1949 (from memory); the definition in Xue et al. 2016, Am. J.
@@ -14,4 +14,4 @@ ChillingHours chilling_hours(Celsius hour);
 /// California note on chill portions). Not comparable with the count above where winters freeze.
 ChillingHours chilling_hours_below_45f(Celsius hour);
 
-}  // namespace pipward
+}  // namespace pipward::clock

@@ -10,7 +10,7 @@
 #include "pipward/clock/utah_units.h"
 #include "pipward/value/finding.h"
 
-namespace pipward {
+namespace pipward::clock {
 namespace {
 
 constexpr std::size_t hours_each = 24;
@@ -73,4 +73,4 @@ std::vector<ClockSums> clock_sums(std::span<const DayRange> days, std::span<cons
     return results;
 }
 
-}  // namespace pipward
+}  // namespace pipward::clock

@@ -8,7 +8,7 @@
 #include "pipward/clock/degree_days.h"
 #include "pipward/value/quantity.h"
 
-namespace pipward {
+namespace pipward::clock {
 
 /// Every clock's running sum at the end of one day, counted from the first day given.
 struct ClockSums {
@@ -28,4 +28,4 @@ struct ClockSums {
 std::vector<ClockSums> clock_sums(std::span<const DayRange> days, std::span<const Celsius> hours,
                                   const Thresholds& thresholds);
 
-}  // namespace pipward
+}  // namespace pipward::clock

@@ -7,7 +7,7 @@
 
 #include "pipward/value/finding.h"
 
-namespace pipward {
+namespace pipward::clock {
 namespace {
 
 [[noreturn]] void refuse(std::string field, Celsius lower, Celsius upper, Sentence message, Sentence remedy) {
@@ -71,4 +71,4 @@ DegreeDays double_degree_days_by(CurveMethod curve, DayRange today, Celsius next
            halved(degree_days_by(curve, {low, high}, thresholds));
 }
 
-}  // namespace pipward
+}  // namespace pipward::clock

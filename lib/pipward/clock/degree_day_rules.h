@@ -4,7 +4,7 @@
 #include "pipward/clock/degree_days.h"
 
 /// What the degree-day methods share.
-namespace pipward {
+namespace pipward::clock {
 
 void require_order(DayRange day);
 void require_order(const Thresholds& thresholds);
@@ -24,4 +24,4 @@ DegreeDays degree_days_by(CurveMethod curve, DayRange day, const Thresholds& thr
 DegreeDays double_degree_days_by(CurveMethod curve, DayRange today, Celsius next_low,
                                  const Thresholds& thresholds);
 
-}  // namespace pipward
+}  // namespace pipward::clock

@@ -6,7 +6,7 @@
 /// Degree-days of one day from its extremes, by every method the trade uses. Unit: degrees C x days.
 /// Every function throws Error (input) where a minimum lies above its maximum or a lower threshold above its
 /// upper one, or where any of them is not a number.
-namespace pipward {
+namespace pipward::clock {
 
 /// The extremes of one day.
 struct DayRange {
@@ -52,4 +52,4 @@ DegreeDays double_sine_degree_days(DayRange today, Celsius next_low, const Thres
 /// The four-case rule of the meteorological services (Met Eireann, degree-day note).
 DegreeDays four_case_degree_days(DayRange day, Celsius lower);
 
-}  // namespace pipward
+}  // namespace pipward::clock

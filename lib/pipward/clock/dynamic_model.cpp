@@ -3,7 +3,7 @@
 
 #include <cmath>
 
-namespace pipward {
+namespace pipward::clock {
 namespace {
 
 // Rate constants of the model's two-step scheme: energies divided by the gas constant, in kelvin, and
@@ -56,4 +56,4 @@ std::vector<ChillPortions> chill_portions(std::span<const Celsius> hours) {
     return totals;
 }
 
-}  // namespace pipward
+}  // namespace pipward::clock

@@ -6,7 +6,7 @@
 
 #include "pipward/value/quantity.h"
 
-namespace pipward {
+namespace pipward::clock {
 
 /// The Dynamic Model of chill (Fishman, Erez & Couvillon 1987, J. Theor. Biol. 124:473 and 126:309;
 /// Erez, Fishman, Linsley-Noakes & Allan 1990, Acta Hort. 276:165).
@@ -29,4 +29,4 @@ class DynamicModel {
 /// The running total after each hour. Shape: as many as `hours`.
 std::vector<ChillPortions> chill_portions(std::span<const Celsius> hours);
 
-}  // namespace pipward
+}  // namespace pipward::clock

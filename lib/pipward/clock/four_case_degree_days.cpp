@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "pipward/clock/degree_day_rules.h"
 
-namespace pipward {
+namespace pipward::clock {
 
 DegreeDays four_case_degree_days(DayRange day, Celsius lower) {
     require_order(day);
@@ -17,4 +17,4 @@ DegreeDays four_case_degree_days(DayRange day, Celsius lower) {
     return {mean > lower.degrees ? above / 2 - below / 4 : above / 4};
 }
 
-}  // namespace pipward
+}  // namespace pipward::clock

@@ -3,10 +3,10 @@
 
 #include "pipward/clock/linear_forcing.h"
 
-namespace pipward {
+namespace pipward::clock {
 
 DegreeHours gdh_richardson(Celsius hour) {
     return linear_forcing(hour, Celsius{4.5}, Celsius{25});
 }
 
-}  // namespace pipward
+}  // namespace pipward::clock

@@ -3,11 +3,11 @@
 
 #include <algorithm>
 
-namespace pipward {
+namespace pipward::clock {
 
 DegreeHours linear_forcing(Celsius hour, Celsius lower, Celsius upper) {
     const CelsiusStep above = std::min(hour, upper) - lower;
     return {std::max(0.0, above.degrees)};
 }
 
-}  // namespace pipward
+}  // namespace pipward::clock

@@ -3,7 +3,7 @@
 
 #include "pipward/clock/degree_day_rules.h"
 
-namespace pipward {
+namespace pipward::clock {
 namespace {
 
 double mean_of(DayRange day) {
@@ -24,4 +24,4 @@ DegreeDays modified_mean_degree_days(DayRange day, Celsius lower, Celsius upper)
     return {mean_of(within) - lower.degrees};
 }
 
-}  // namespace pipward
+}  // namespace pipward::clock

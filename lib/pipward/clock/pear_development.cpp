@@ -4,7 +4,7 @@
 #include <algorithm>
 #include <cmath>
 
-namespace pipward {
+namespace pipward::clock {
 
 Share pear_chill_rate(Celsius hour) {
     const double t = hour.degrees;
@@ -26,4 +26,4 @@ Share pear_heat_rate(Celsius hour) {
     return {hour.degrees <= 20 ? std::exp(35.27 - 12094 / kelvin) : std::exp(5.82 - 3474 / kelvin)};
 }
 
-}  // namespace pipward
+}  // namespace pipward::clock

@@ -3,7 +3,7 @@
 
 #include <cmath>
 
-namespace pipward {
+namespace pipward::clock {
 
 HeatSum sigmoid_forcing(Celsius hour) {
     if (hour.degrees <= 0) {
@@ -12,4 +12,4 @@ HeatSum sigmoid_forcing(Celsius hour) {
     return {28.4 / (1.0 + std::exp(-0.185 * (hour.degrees - 18.4)))};
 }
 
-}  // namespace pipward
+}  // namespace pipward::clock

@@ -4,7 +4,7 @@
 
 #include "pipward/clock/degree_day_rules.h"
 
-namespace pipward {
+namespace pipward::clock {
 namespace {
 
 CurveAbove sine_above(DayRange day, double threshold) {
@@ -34,4 +34,4 @@ DegreeDays double_sine_degree_days(DayRange today, Celsius next_low, const Thres
     return double_degree_days_by(sine_above, today, next_low, thresholds);
 }
 
-}  // namespace pipward
+}  // namespace pipward::clock

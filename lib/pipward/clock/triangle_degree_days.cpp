@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "pipward/clock/degree_day_rules.h"
 
-namespace pipward {
+namespace pipward::clock {
 namespace {
 
 CurveAbove triangle_above(DayRange day, double threshold) {
@@ -27,4 +27,4 @@ DegreeDays double_triangle_degree_days(DayRange today, Celsius next_low, const T
     return double_degree_days_by(triangle_above, today, next_low, thresholds);
 }
 
-}  // namespace pipward
+}  // namespace pipward::clock

@@ -4,7 +4,7 @@
 #include <algorithm>
 #include <array>
 
-namespace pipward {
+namespace pipward::clock {
 namespace {
 
 struct UtahClass {
@@ -37,4 +37,4 @@ std::vector<UtahUnits> utah_units_from_minimum(std::span<const Celsius> hours) {
     return sums;
 }
 
-}  // namespace pipward
+}  // namespace pipward::clock

@@ -6,7 +6,7 @@
 
 #include "pipward/value/quantity.h"
 
-namespace pipward {
+namespace pipward::clock {
 
 /// Chill units of one hour, -1..1. Richardson, Seeley & Walker 1974, HortScience 9:331-332 (from memory).
 /// Classes hold their lower edge, not their upper one: below 1.4 degrees C none, from 1.4 a half, from 2.5
@@ -20,4 +20,4 @@ UtahUnits utah_units(Celsius hour);
 /// negative.
 std::vector<UtahUnits> utah_units_from_minimum(std::span<const Celsius> hours);
 
-}  // namespace pipward
+}  // namespace pipward::clock

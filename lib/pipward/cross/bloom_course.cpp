@@ -8,11 +8,11 @@
 #include "pipward/cross/effective_pollination.h"
 #include "pipward/cross/normal.h"
 
-namespace pipward {
+namespace pipward::cross {
 namespace {
 
 // How old, in days, a flower may be that still sets seed when pollinated on a season day. One a day.
-std::vector<double> effective_days(const SeasonCurves& curves) {
+std::vector<double> effective_days(const bloom::SeasonCurves& curves) {
     const std::span<const double> means(curves.mean_temperature);
     std::vector<double> days;
     days.reserve(means.size());
@@ -23,7 +23,8 @@ std::vector<double> effective_days(const SeasonCurves& curves) {
 }
 
 double share_at_balloon(double after_full) {
-    return share_opened({after_full + balloon_lasts.value}).value - share_opened({after_full}).value;
+    return bloom::share_opened({after_full + balloon_lasts.value}).value -
+           bloom::share_opened({after_full}).value;
 }
 
 // The first place on the ladder with least_at_once at balloon; the last lies as far beyond the middle.
@@ -37,11 +38,11 @@ double first_balloon_place() {
     return within;
 }
 
-DayRun balloon_days(const SeasonCurves& curves, double full_bloom) {
+DayRun balloon_days(const bloom::SeasonCurves& curves, double full_bloom) {
     static const double first_place = first_balloon_place();
     const double last_place = -balloon_lasts.value - first_place;
-    return {static_cast<SeasonDay>(std::ceil(ladder_day(curves, full_bloom, {first_place}))),
-            static_cast<SeasonDay>(std::floor(ladder_day(curves, full_bloom, {last_place})))};
+    return {static_cast<SeasonDay>(std::ceil(bloom::ladder_day(curves, full_bloom, {first_place}))),
+            static_cast<SeasonDay>(std::floor(bloom::ladder_day(curves, full_bloom, {last_place})))};
 }
 
 int bit_of(SeasonDay day) {
@@ -72,24 +73,26 @@ DayRun run_of(const SeasonDays& days, DayRun within) {
 }
 
 // From a tenth open to a tenth unopened, and as long after as a flower can last.
-DayRun open_days(const SeasonCurves& curves, double full_bloom) {
-    static const double tenth = ladder_place_of_share(least_at_once).value;
-    const auto first = static_cast<SeasonDay>(std::floor(ladder_day(curves, full_bloom, {tenth})));
+DayRun open_days(const bloom::SeasonCurves& curves, double full_bloom) {
+    static const double tenth = bloom::ladder_place_of_share(least_at_once).value;
+    const auto first = static_cast<SeasonDay>(std::floor(bloom::ladder_day(curves, full_bloom, {tenth})));
     const auto last =
-        static_cast<SeasonDay>(std::ceil(ladder_day(curves, full_bloom, {-tenth}) + stigma_days));
+        static_cast<SeasonDay>(std::ceil(bloom::ladder_day(curves, full_bloom, {-tenth}) + stigma_days));
     return {std::max(first, season_first), std::min(last, season_last)};
 }
 
-double receptive_share(const SeasonCurves& curves, double ladder_at_full, SeasonDay day, double effective) {
-    const double now = value_at(curves.ladder, day) - ladder_at_full;
-    const double then = value_at(curves.ladder, day - effective) - ladder_at_full;
-    return share_opened({now}).value - share_opened({then}).value;
+double receptive_share(const bloom::SeasonCurves& curves, double ladder_at_full, SeasonDay day,
+                       double effective) {
+    const double now = bloom::value_at(curves.ladder, day) - ladder_at_full;
+    const double then = bloom::value_at(curves.ladder, day - effective) - ladder_at_full;
+    return bloom::share_opened({now}).value - bloom::share_opened({then}).value;
 }
 
-BloomCourse course_of(const SeasonCurves& curves, const std::vector<double>& effective, double full_bloom) {
+BloomCourse course_of(const bloom::SeasonCurves& curves, const std::vector<double>& effective,
+                      double full_bloom) {
     BloomCourse course;
     course.full_bloom = full_bloom;
-    const double ladder_at_full = value_at(curves.ladder, full_bloom);
+    const double ladder_at_full = bloom::value_at(curves.ladder, full_bloom);
     const auto open = open_days(curves, full_bloom);
     for (SeasonDay day = open.first; day <= open.last; ++day) {
         const double days = effective[bit_of(day)];
@@ -121,10 +124,10 @@ std::optional<SeasonDay> day_of_runs(const BloomCourses& courses, DayRun BloomCo
 
 }  // namespace
 
-BloomCourses bloom_courses(const BloomForecast& forecast, const BloomWindow& window) {
+BloomCourses bloom_courses(const bloom::BloomForecast& forecast, const bloom::BloomWindow& window) {
     BloomCourses courses;
     courses.curves = &forecast.curves.at(window.offset.degrees);
-    const auto nodes = residual_nodes();
+    const auto nodes = bloom::residual_nodes();
     courses.each.reserve(window.full_bloom.size() * nodes.size() * nodes.size());
     for (std::size_t member = 0; member < window.full_bloom.size(); ++member) {
         const auto& curves = (*courses.curves)[member];
@@ -167,4 +170,4 @@ double share_with(const BloomCourses& courses, DayRun BloomCourse::*run) {
     return static_cast<double>(count) / static_cast<double>(std::max<std::size_t>(1, courses.each.size()));
 }
 
-}  // namespace pipward
+}  // namespace pipward::cross

@@ -9,7 +9,7 @@
 #include "pipward/value/season.h"
 
 /// The courses that one accession's spring may take, day by day, for crossing.
-namespace pipward {
+namespace pipward::cross {
 
 /// Days of a season as bits; bit 0 is season_first.
 using SeasonDays = std::bitset<season_length>;
@@ -49,14 +49,14 @@ struct BloomCourse {
 /// Shape: members x residual nodes of the season x residual nodes of the window's own, the last changing
 /// fastest: two windows of a forecast share weather and season where the first two agree.
 struct BloomCourses {
-    const std::vector<SeasonCurves>* curves = nullptr;  ///< one a member
-    SeasonDay from = season_first;                      ///< earlier days are over and left out
+    const std::vector<bloom::SeasonCurves>* curves = nullptr;  ///< one a member
+    SeasonDay from = season_first;                             ///< earlier days are over and left out
     std::vector<BloomCourse> each;
     double too_cold = 0;  ///< share of the courses in which no flower could set seed, for cold alone
 };
 
 /// `forecast` must outlive the result.
-BloomCourses bloom_courses(const BloomForecast& forecast, const BloomWindow& window);
+BloomCourses bloom_courses(const bloom::BloomForecast& forecast, const bloom::BloomWindow& window);
 
 /// The same courses with what lies before `from` left out.
 BloomCourses from_day(BloomCourses courses, SeasonDay from);
@@ -67,4 +67,4 @@ std::optional<SeasonDay> last_day(const BloomCourses& courses, DayRun BloomCours
 /// Share of the courses in which the run is not empty.
 double share_with(const BloomCourses& courses, DayRun BloomCourse::*run);
 
-}  // namespace pipward
+}  // namespace pipward::cross

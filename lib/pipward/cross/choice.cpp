@@ -9,7 +9,7 @@
 
 #include "pipward/cross/why.h"
 
-namespace pipward {
+namespace pipward::cross {
 namespace {
 
 bool freezes_for_next_season(const WayOutlook& way) {
@@ -256,4 +256,4 @@ void choose_ways(std::vector<WayOutlook>& ways, const PollenNeed& need, const Lo
     }
 }
 
-}  // namespace pipward
+}  // namespace pipward::cross

@@ -7,7 +7,7 @@
 
 #include "pipward/cross/way_outlook.h"
 
-namespace pipward {
+namespace pipward::cross {
 
 /// Verdicts by the chance of a way: good from 0.80, fair from 0.50, doubtful from 0.20, unlikely from 0.02.
 /// Common practice, no source: four springs in five is what a breeder plans on. A triploid parent is doubtful
@@ -50,4 +50,4 @@ using LotLedger = std::map<std::string, double>;
 void choose_ways(std::vector<WayOutlook>& ways, const PollenNeed& need, const LotLedger& before,
                  LotLedger& taken);
 
-}  // namespace pipward
+}  // namespace pipward::cross

@@ -6,24 +6,24 @@
 
 #include "pipward/cross/forcing.h"
 
-namespace pipward {
+namespace pipward::cross {
 namespace {
 
-double mean_full_bloom(const BloomWindow& window) {
+double mean_full_bloom(const bloom::BloomWindow& window) {
     return std::accumulate(window.full_bloom.begin(), window.full_bloom.end(), 0.0) /
            static_cast<double>(std::max<std::size_t>(1, window.full_bloom.size()));
 }
 
-std::optional<SAlleles> alleles_of(const Accession* accession) {
-    return accession != nullptr && accession->s_alleles ? parse_s_alleles(*accession->s_alleles)
+std::optional<lineage::SAlleles> alleles_of(const Accession* accession) {
+    return accession != nullptr && accession->s_alleles ? lineage::parse_s_alleles(*accession->s_alleles)
                                                         : std::nullopt;
 }
 
-SCompatibility compatibility_of(const Accession* seed, const Accession* donor, bool selfed) {
+lineage::SCompatibility compatibility_of(const Accession* seed, const Accession* donor, bool selfed) {
     if (selfed) {
-        return {SMatch::none, {0}};
+        return {lineage::SMatch::none, {0}};
     }
-    return s_compatibility(alleles_of(seed), alleles_of(donor));
+    return lineage::s_compatibility(alleles_of(seed), alleles_of(donor));
 }
 
 std::optional<int> ploidy_of(const Accession* accession) {
@@ -31,21 +31,24 @@ std::optional<int> ploidy_of(const Accession* accession) {
 }
 
 // The tree that stands for the accession, then the earliest and the latest where they bloom apart from it.
-std::vector<TreeBloom> telling_trees(const BloomForecast& forecast, const std::vector<TreeBloom>& trees,
-                                     std::size_t standing) {
-    const auto full_bloom = [&](const TreeBloom& t) { return mean_full_bloom(forecast.windows[t.window]); };
+std::vector<bloom::TreeBloom> telling_trees(const bloom::BloomForecast& forecast,
+                                            const std::vector<bloom::TreeBloom>& trees,
+                                            std::size_t standing) {
+    const auto full_bloom = [&](const bloom::TreeBloom& t) {
+        return mean_full_bloom(forecast.windows[t.window]);
+    };
     const auto [earliest, latest] = std::ranges::minmax_element(trees, {}, full_bloom);
-    const auto stands = std::ranges::find(trees, standing, &TreeBloom::window);
-    std::vector<TreeBloom> telling{stands == trees.end() ? trees.front() : *stands};
+    const auto stands = std::ranges::find(trees, standing, &bloom::TreeBloom::window);
+    std::vector<bloom::TreeBloom> telling{stands == trees.end() ? trees.front() : *stands};
     for (const auto& tree : {*earliest, *latest}) {
-        if (std::ranges::find(telling, tree.window, &TreeBloom::window) == telling.end()) {
+        if (std::ranges::find(telling, tree.window, &bloom::TreeBloom::window) == telling.end()) {
             telling.push_back(tree);
         }
     }
     return telling;
 }
 
-std::vector<TreeBloom> telling_trees(const Bench& bench, const std::string& accession) {
+std::vector<bloom::TreeBloom> telling_trees(const Bench& bench, const std::string& accession) {
     const auto trees = bench.index.trees.find(accession);
     if (trees == bench.index.trees.end()) {
         return {};
@@ -73,7 +76,7 @@ void place_donors(Bench& bench, Crossing& crossing) {
     }
 }
 
-void place_in_time(const BloomForecast& forecast, Crossing& crossing) {
+void place_in_time(const bloom::BloomForecast& forecast, Crossing& crossing) {
     const auto& goal = *crossing.goal;
     crossing.next_season = goal.season.year == forecast.season.year + 1;
     crossing.anchor = anchor_of(goal.season, forecast.hemisphere);
@@ -150,4 +153,4 @@ Crossing crossing_of(Bench& bench, const CrossGoal& goal, const DonorShare& dono
     return crossing;
 }
 
-}  // namespace pipward
+}  // namespace pipward::cross

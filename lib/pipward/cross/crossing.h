@@ -14,29 +14,29 @@
 #include "pipward/lineage/s_alleles.h"
 
 /// One goal and one donor, with all that the four ways ask of them.
-namespace pipward {
+namespace pipward::cross {
 
 /// The courses of the forecast's windows, each worked out when first asked for.
 class CourseShelf {
   public:
-    explicit CourseShelf(const BloomForecast& forecast) : forecast_(&forecast) {}
+    explicit CourseShelf(const bloom::BloomForecast& forecast) : forecast_(&forecast) {}
 
     const BloomCourses& whole(std::size_t window);
     const BloomCourses& left(std::size_t window);  ///< from the day of the forecast on
 
   private:
-    const BloomForecast* forecast_;
+    const bloom::BloomForecast* forecast_;
     std::map<std::size_t, BloomCourses> whole_;
     std::map<std::size_t, BloomCourses> left_;
 };
 
 /// Everything that a plan is made from.
 struct Bench {
-    const BloomForecast* forecast = nullptr;
+    const bloom::BloomForecast* forecast = nullptr;
     const Orchard* orchard = nullptr;
     CrossingAssumptions assumptions;
     OrchardIndex index;
-    std::optional<Kinship> kinship;  ///< nothing where the pedigree runs in a circle
+    std::optional<lineage::Kinship> kinship;  ///< nothing where the pedigree runs in a circle
     CourseShelf shelf;
 };
 
@@ -59,7 +59,7 @@ struct Crossing {
     const BloomCourses* seed_left = nullptr;   ///< from `from` on
     std::vector<DonorTree> donors;  ///< the tree that stands for the accession first; empty: none lives
     ChillPortions donor_chill;
-    SCompatibility compatibility;
+    lineage::SCompatibility compatibility;
     bool selfed = false;
     PloidyAttrition ploidy;
     std::optional<double> kinship;
@@ -78,4 +78,4 @@ bool is_blend(const OrchardIndex& index, const std::string& pollen_parent);
 
 Crossing crossing_of(Bench& bench, const CrossGoal& goal, const DonorShare& donor);
 
-}  // namespace pipward
+}  // namespace pipward::cross

@@ -6,7 +6,7 @@
 
 #include "pipward/cross/pollen_tube.h"
 
-namespace pipward {
+namespace pipward::cross {
 namespace {
 
 // 'Comice', Tromp & Borsboom 1994: middle of the period, plus the tubes' journey at that temperature.
@@ -48,4 +48,4 @@ double effective_pollination_days(std::span<const double> daily_means_c) {
     return effective_pollination_days(ovule_life_days({mean_of(early)}), journey->days);
 }
 
-}  // namespace pipward
+}  // namespace pipward::cross

@@ -5,7 +5,7 @@
 
 #include "pipward/value/quantity.h"
 
-namespace pipward {
+namespace pipward::cross {
 
 /// The stigma takes pollen for so many days from opening. Common practice, no source: flowers are worked from
 /// balloon to some three days open; 3 to 5 days is said of good apple flowers in England.
@@ -28,4 +28,4 @@ double ovule_life_days(Celsius daily_mean);
 /// the stigma's days, tubes by each day. 0 where the tubes are not home within the days given.
 double effective_pollination_days(std::span<const double> daily_means_c);
 
-}  // namespace pipward
+}  // namespace pipward::cross

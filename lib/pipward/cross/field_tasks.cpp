@@ -7,7 +7,7 @@
 #include "pipward/cross/tasks.h"
 #include "pipward/cross/why.h"
 
-namespace pipward {
+namespace pipward::cross {
 namespace {
 
 // So many flowers are worked on one tree before a second is taken; bags are hung within so many days before
@@ -17,7 +17,7 @@ constexpr int bagging_days = 7;
 constexpr int unbagging_days = 14;
 
 struct WorkedTree {
-    TreeBloom bloom;
+    bloom::TreeBloom bloom;
     int flowers = 0;
 };
 
@@ -89,7 +89,7 @@ int flowers_of(const GoalPlan& plan) {
     return most;
 }
 
-std::vector<WorkedTree> worked_trees(const std::vector<TreeBloom>& trees, int flowers) {
+std::vector<WorkedTree> worked_trees(const std::vector<bloom::TreeBloom>& trees, int flowers) {
     const int wanted = (flowers + flowers_a_tree - 1) / flowers_a_tree;
     const int count = std::clamp(wanted, 1, static_cast<int>(trees.size()));
     std::vector<WorkedTree> worked;
@@ -232,4 +232,4 @@ std::vector<FieldTask> field_tasks(const Bench& bench, const std::vector<GoalPla
     return tasks;
 }
 
-}  // namespace pipward
+}  // namespace pipward::cross

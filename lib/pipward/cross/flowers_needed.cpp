@@ -6,7 +6,7 @@
 
 #include "pipward/cross/normal.h"
 
-namespace pipward {
+namespace pipward::cross {
 namespace {
 
 double squared(double value) {
@@ -68,4 +68,4 @@ int plants_needed(int wanted, double frequency, double confidence) {
     return enough;
 }
 
-}  // namespace pipward
+}  // namespace pipward::cross

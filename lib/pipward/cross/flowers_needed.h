@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: MIT
 #pragma once
 
-namespace pipward {
+namespace pipward::cross {
 
 /// What becomes of one worked flower.
 struct FlowerFate {
@@ -24,4 +24,4 @@ int flowers_needed(int wanted, const FlowerFate& fate, double confidence);
 /// and confidence: above 0, below 1; wanted 1..1000.
 int plants_needed(int wanted, double frequency, double confidence);
 
-}  // namespace pipward
+}  // namespace pipward::cross

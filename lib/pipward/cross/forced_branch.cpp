@@ -9,7 +9,7 @@
 #include "pipward/cross/normal.h"
 #include "pipward/cross/scenarios.h"
 
-namespace pipward {
+namespace pipward::cross {
 namespace {
 
 constexpr double never = season_last + 1000;
@@ -18,25 +18,26 @@ constexpr double half = 0.5;
 constexpr int cutting_days = 14;
 
 // Dormant wood waits for its chill; wood that has begun to swell has had it.
-double first_useful_cut(const SeasonCurves& curves, double full_bloom, Cutting cutting) {
-    const double swelling = ladder_day(curves, full_bloom, ladder_place(Bbch{51})->after_full);
-    const double chilled = day_reaching(curves.chill, cutting.chill.value);
+double first_useful_cut(const bloom::SeasonCurves& curves, double full_bloom, Cutting cutting) {
+    const double swelling = bloom::ladder_day(curves, full_bloom, bloom::ladder_place(Bbch{51})->after_full);
+    const double chilled = bloom::day_reaching(curves.chill, cutting.chill.value);
     return std::max<double>(cutting.cut, std::min(swelling, chilled));
 }
 
-double open_anthers(const SeasonCurves& curves, const BloomCourse& course, Cutting cutting) {
+double open_anthers(const bloom::SeasonCurves& curves, const BloomCourse& course, Cutting cutting) {
     const double cut = first_useful_cut(curves, course.full_bloom, cutting);
     if (course.balloon.first <= cut) {
         return never;
     }
-    const double place = value_at(curves.ladder, cut) - value_at(curves.ladder, course.full_bloom);
+    const double place =
+        bloom::value_at(curves.ladder, cut) - bloom::value_at(curves.ladder, course.full_bloom);
     return cut + forcing_days_at({place});
 }
 
 std::vector<double> open_anthers_of_all(const BloomCourses& donor, Cutting cutting) {
     std::vector<double> days;
     days.reserve(donor.each.size());
-    const std::size_t a_member = residual_nodes().size() * residual_nodes().size();
+    const std::size_t a_member = bloom::residual_nodes().size() * bloom::residual_nodes().size();
     for (std::size_t i = 0; i < donor.each.size(); ++i) {
         days.push_back(open_anthers((*donor.curves)[i / a_member], donor.each[i], cutting));
     }
@@ -101,7 +102,7 @@ std::optional<SeasonDay> last_cut(const BloomCourses& seed_parent, const BloomCo
 }
 
 SeasonDay median_useful_cut(const BloomCourses& donor, Cutting cutting) {
-    const std::size_t a_member = residual_nodes().size() * residual_nodes().size();
+    const std::size_t a_member = bloom::residual_nodes().size() * bloom::residual_nodes().size();
     std::vector<int> days;
     for (std::size_t i = 0; i < donor.each.size(); ++i) {
         const auto& curves = (*donor.curves)[i / a_member];
@@ -130,4 +131,4 @@ std::optional<ForcedDays> forced_days(const BloomCourses& seed_parent, const Blo
     return days;
 }
 
-}  // namespace pipward
+}  // namespace pipward::cross

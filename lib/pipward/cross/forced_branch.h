@@ -7,7 +7,7 @@
 
 /// A donor's branch, cut and forced, against a seed parent's days. Both sides must come from one forecast;
 /// chances are shares of its scenarios, as in meeting.h, and hold neither germination nor forcing_success.
-namespace pipward {
+namespace pipward::cross {
 
 /// A branch cut on `cut` or later: dormant wood must first have its chill.
 struct Cutting {
@@ -40,4 +40,4 @@ struct ForcedDays {
 std::optional<ForcedDays> forced_days(const BloomCourses& seed_parent, const BloomCourses& donor,
                                       Cutting from, double risk);
 
-}  // namespace pipward
+}  // namespace pipward::cross

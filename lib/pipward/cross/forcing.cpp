@@ -6,7 +6,7 @@
 
 #include "pipward/bloom/stage_ladder.h"
 
-namespace pipward {
+namespace pipward::cross {
 namespace {
 
 struct StageForcing {
@@ -27,7 +27,7 @@ struct Knot {
 // Dormant wood is taken to stand as far before bud swelling on the ladder as a warm room would make up in the
 // twelve days between the two lines of the table: 12 days x (20 - 4.5) degrees.
 std::array<Knot, 6> make_knots() {
-    const auto at = [](int stage) { return ladder_place({stage})->after_full.value; };
+    const auto at = [](int stage) { return bloom::ladder_place({stage})->after_full.value; };
     const auto most = [](int stage) { return static_cast<double>(forcing_days({stage}).most); };
     return {Knot{at(51) - 12 * 15.5, most(0)},
             Knot{at(51), most(51)},
@@ -57,4 +57,4 @@ double forcing_days_at(DegreeDays after_full) {
     return left->days + part * (right->days - left->days);
 }
 
-}  // namespace pipward
+}  // namespace pipward::cross

@@ -6,7 +6,7 @@
 #include "pipward/value/quantity.h"
 
 /// Cut branches forced indoors at about 20 degrees C, for pollen before its time.
-namespace pipward {
+namespace pipward::cross {
 
 /// Anthers dry for 12 to 48 hours before they shed. Common practice, no source.
 inline constexpr int drying_days = 2;
@@ -38,4 +38,4 @@ constexpr Day cut_by(Day wanted, int days_to_open_anthers) {
     return wanted - drying_days - days_to_open_anthers;
 }
 
-}  // namespace pipward
+}  // namespace pipward::cross

@@ -8,7 +8,7 @@
 #include "pipward/cross/flowers_needed.h"
 #include "pipward/cross/why.h"
 
-namespace pipward {
+namespace pipward::cross {
 namespace {
 
 double best_chance(const std::vector<WayOutlook>& ways) {
@@ -92,7 +92,7 @@ void say_who_stands_in(std::vector<DonorPlan>& donors) {
 // The same goal a year on: only where keeping pollen from now is what it takes.
 std::optional<WayOutlook> next_spring(Bench& bench, const DonorPlan& donor) {
     const auto& crossing = donor.crossing;
-    const bool refused = crossing.compatibility.match == SMatch::none;
+    const bool refused = crossing.compatibility.match == lineage::SMatch::none;
     if (crossing.next_season || refused || crossing.donors.empty() ||
         best_chance(donor.ways) >= doubtful_chance) {
         return std::nullopt;
@@ -149,4 +149,4 @@ GoalPlan plan_goal(Bench& bench, const CrossGoal& goal, LotLedger& ledger) {
     return plan;
 }
 
-}  // namespace pipward
+}  // namespace pipward::cross

@@ -8,7 +8,7 @@
 #include "pipward/cross/crossing.h"
 #include "pipward/cross/way_outlook.h"
 
-namespace pipward {
+namespace pipward::cross {
 
 struct DonorPlan {
     Crossing crossing;
@@ -31,4 +31,4 @@ GoalPlan plan_goal(Bench& bench, const CrossGoal& goal, LotLedger& ledger);
 /// Whether the plan follows this way in the field: chosen, with a chance and with flowers left to work.
 bool worth_doing(const WayOutlook& way);
 
-}  // namespace pipward
+}  // namespace pipward::cross

@@ -4,7 +4,7 @@
 #include <algorithm>
 #include <vector>
 
-namespace pipward {
+namespace pipward::cross {
 namespace {
 
 std::optional<double> flowers_in(const OrchardIndex& index, const PollenLot& lot,
@@ -63,4 +63,4 @@ std::optional<LotOutlook> best_lot(const OrchardIndex& index, const LotQuestion&
     return best;
 }
 
-}  // namespace pipward
+}  // namespace pipward::cross

@@ -9,7 +9,7 @@
 #include "pipward/cross/plan.h"
 #include "pipward/cross/pollen_life.h"
 
-namespace pipward {
+namespace pipward::cross {
 
 /// One pollen lot in hand, as it will be on the day of use.
 struct LotOutlook {
@@ -35,4 +35,4 @@ struct LotQuestion {
 std::optional<LotOutlook> best_lot(const OrchardIndex& index, const LotQuestion& question,
                                    const CrossingAssumptions& assumptions);
 
-}  // namespace pipward
+}  // namespace pipward::cross

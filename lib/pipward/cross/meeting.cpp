@@ -4,7 +4,7 @@
 #include "pipward/cross/forcing.h"
 #include "pipward/cross/scenarios.h"
 
-namespace pipward {
+namespace pipward::cross {
 
 double chance_same_day(const BloomCourses& seed_parent, const BloomCourses& donor) {
     return share_of_scenarios(seed_parent, [&](std::size_t s, std::size_t d) {
@@ -19,4 +19,4 @@ double chance_kept(const BloomCourses& seed_parent, const BloomCourses& donor) {
     });
 }
 
-}  // namespace pipward
+}  // namespace pipward::cross

@@ -6,7 +6,7 @@
 /// How two windows of one forecast meet. Every chance is the share of the scenarios: members x the season's
 /// spread, which both feel alike, x the own spread of each. Both sides must come from one forecast.
 /// Germination is not in these chances.
-namespace pipward {
+namespace pipward::cross {
 
 /// Fresh pollen on a day on which the seed parent can be worked.
 double chance_same_day(const BloomCourses& seed_parent, const BloomCourses& donor);
@@ -14,4 +14,4 @@ double chance_same_day(const BloomCourses& seed_parent, const BloomCourses& dono
 /// Balloon flowers can be gathered and dried before the seed parent's last workable day.
 double chance_kept(const BloomCourses& seed_parent, const BloomCourses& donor);
 
-}  // namespace pipward
+}  // namespace pipward::cross

@@ -8,7 +8,7 @@
 #include "pipward/cross/forcing.h"
 #include "pipward/cross/scenarios.h"
 
-namespace pipward {
+namespace pipward::cross {
 namespace {
 
 constexpr double half = 0.5;
@@ -120,4 +120,4 @@ std::optional<MeetingDays> kept_days(const BloomCourses& seed_parent, const Bloo
     return summed_up(counted, risk, risk);
 }
 
-}  // namespace pipward
+}  // namespace pipward::cross

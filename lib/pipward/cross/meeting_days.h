@@ -6,7 +6,7 @@
 #include "pipward/cross/bloom_course.h"
 
 /// The days of a meeting, over those scenarios in which it comes about.
-namespace pipward {
+namespace pipward::cross {
 
 /// `gather.last` and `use.last` leave `risk` of being too late, `use.first` is a median. Where the risk
 /// leaves less than two days, as it may early in the year, the last days are medians too, and `by_median`
@@ -25,4 +25,4 @@ std::optional<MeetingDays> same_day_days(const BloomCourses& seed_parent, const 
 /// Kept pollen: gathered from the first balloon flowers on; `gather.first` is early at the risk.
 std::optional<MeetingDays> kept_days(const BloomCourses& seed_parent, const BloomCourses& donor, double risk);
 
-}  // namespace pipward
+}  // namespace pipward::cross

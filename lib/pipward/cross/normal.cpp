@@ -5,7 +5,7 @@
 #include <cmath>
 #include <numbers>
 
-namespace pipward {
+namespace pipward::cross {
 
 double normal_below(double z) {
     return std::erfc(-z / std::numbers::sqrt2) / 2;
@@ -33,4 +33,4 @@ std::optional<int> quantile(std::vector<int> values, double chance) {
     return *at;
 }
 
-}  // namespace pipward
+}  // namespace pipward::cross

@@ -5,7 +5,7 @@
 #include <vector>
 
 /// The little of statistics that the sums of crossing need.
-namespace pipward {
+namespace pipward::cross {
 
 /// The chance that a standard normal value lies below `z`.
 double normal_below(double z);
@@ -17,4 +17,4 @@ double normal_quantile(double chance);
 /// Nothing for none.
 std::optional<int> quantile(std::vector<int> values, double chance);
 
-}  // namespace pipward
+}  // namespace pipward::cross

@@ -4,16 +4,16 @@
 #include <algorithm>
 #include <tuple>
 
-namespace pipward {
+namespace pipward::cross {
 namespace {
 
 // Parents before other trees, then by label.
-bool stands_before(const TreeBloom& a, const TreeBloom& b) {
+bool stands_before(const bloom::TreeBloom& a, const bloom::TreeBloom& b) {
     return std::tuple(a.tree->purpose != TreePurpose::parent, a.tree->label, a.tree->fid) <
            std::tuple(b.tree->purpose != TreePurpose::parent, b.tree->label, b.tree->fid);
 }
 
-void index_trees(OrchardIndex& index, const BloomForecast& forecast) {
+void index_trees(OrchardIndex& index, const bloom::BloomForecast& forecast) {
     for (const auto& bloom : forecast.trees) {
         index.trees[forecast.windows[bloom.window].accession].push_back(bloom);
     }
@@ -88,7 +88,7 @@ void weigh_pollen(OrchardIndex& index, const Orchard& orchard) {
 
 }  // namespace
 
-OrchardIndex index_orchard(const Orchard& orchard, const BloomForecast& forecast) {
+OrchardIndex index_orchard(const Orchard& orchard, const bloom::BloomForecast& forecast) {
     OrchardIndex index;
     index.as_of = forecast.as_of;
     index_names(index, orchard);
@@ -112,4 +112,4 @@ const Accession* accession_named(const OrchardIndex& index, const std::string& n
     return found == index.accessions.end() ? nullptr : found->second;
 }
 
-}  // namespace pipward
+}  // namespace pipward::cross

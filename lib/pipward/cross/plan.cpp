@@ -9,7 +9,7 @@
 #include "pipward/cross/goal_plan.h"
 #include "pipward/cross/tasks.h"
 
-namespace pipward {
+namespace pipward::cross {
 namespace {
 
 // Runs of digits count as numbers: C2 stands before C10. ASCII only.
@@ -75,9 +75,9 @@ void note_unknown_parent(Findings& findings, const OrchardIndex& index, const Cr
     }
 }
 
-std::optional<Kinship> kinship_of(const Orchard& orchard, Findings& findings) {
+std::optional<lineage::Kinship> kinship_of(const Orchard& orchard, Findings& findings) {
     try {
-        return Kinship(orchard.accessions, orchard.blend_members);
+        return lineage::Kinship(orchard.accessions, orchard.blend_members);
     } catch (const Error& error) {
         for (auto finding : error.findings()) {
             finding.level = Level::warning;
@@ -109,7 +109,7 @@ void note_about_goals(SeasonPlan& plan, const Bench& bench, const std::vector<co
 
 }  // namespace
 
-SeasonPlan plan_season(const BloomForecast& forecast, const Orchard& orchard,
+SeasonPlan plan_season(const bloom::BloomForecast& forecast, const Orchard& orchard,
                        const CrossingAssumptions& assumptions) {
     SeasonPlan plan{forecast.season, forecast.as_of, {}, {}, {}, {}};
     Bench bench{&forecast,
@@ -132,4 +132,4 @@ SeasonPlan plan_season(const BloomForecast& forecast, const Orchard& orchard,
     return plan;
 }
 
-}  // namespace pipward
+}  // namespace pipward::cross

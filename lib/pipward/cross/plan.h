@@ -12,7 +12,7 @@
 #include "pipward/record/orchard.h"
 #include "pipward/value/sentence.h"
 
-namespace pipward {
+namespace pipward::cross {
 
 /// The four ways of having a donor's pollen when the seed parent is ready for it.
 enum class PollenWay { same_day, kept_this_spring, kept_from_last_year, forced_branch };
@@ -39,7 +39,7 @@ struct CrossWay {
     int flowers = 0;        ///< of the seed parent, to be worked for the wanted seedlings
     int donor_flowers = 0;  ///< of the donor, to be gathered
     Milligrams pollen;
-    SMatch s_match = SMatch::unknown;
+    lineage::SMatch s_match = lineage::SMatch::unknown;
     std::optional<double> kinship;
     std::optional<std::string> lot;  ///< a lot in hand that this way uses
     Verdict verdict = Verdict::doubtful;
@@ -118,7 +118,7 @@ struct SeasonPlan {
 
 /// Meets the windows of every goal of the forecast's season, and of the next season where pollen must be
 /// gathered now for it. Throws nothing for a cross that cannot work: its ways say why.
-SeasonPlan plan_season(const BloomForecast& forecast, const Orchard& orchard,
+SeasonPlan plan_season(const bloom::BloomForecast& forecast, const Orchard& orchard,
                        const CrossingAssumptions& assumptions);
 
-}  // namespace pipward
+}  // namespace pipward::cross

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "pipward/cross/plan.h"
 
-namespace pipward {
+namespace pipward::cross {
 
 std::string_view to_text(PollenWay way) {
     switch (way) {
@@ -71,4 +71,4 @@ std::string_view to_text(FieldWork work) {
     return "unbag";
 }
 
-}  // namespace pipward
+}  // namespace pipward::cross

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "pipward/cross/ploidy_attrition.h"
 
-namespace pipward {
+namespace pipward::cross {
 namespace {
 
 constexpr double diploids = (456 + 772) / 2.0;
@@ -21,4 +21,4 @@ PloidyAttrition ploidy_attrition(std::optional<int> seed_parent, std::optional<i
     return result;
 }
 
-}  // namespace pipward
+}  // namespace pipward::cross

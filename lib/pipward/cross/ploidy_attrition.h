@@ -3,7 +3,7 @@
 
 #include <optional>
 
-namespace pipward {
+namespace pipward::cross {
 
 /// Seedlings from a cross as a part of what a cross of two diploids gives, by the parents' chromosome sets.
 struct PloidyAttrition {
@@ -18,4 +18,4 @@ struct PloidyAttrition {
 /// diploid.
 PloidyAttrition ploidy_attrition(std::optional<int> seed_parent, std::optional<int> donor);
 
-}  // namespace pipward
+}  // namespace pipward::cross

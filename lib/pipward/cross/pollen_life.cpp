@@ -8,7 +8,7 @@
 
 #include "pipward/cross/normal.h"
 
-namespace pipward {
+namespace pipward::cross {
 namespace {
 
 struct Decay {
@@ -113,4 +113,4 @@ double chance_usable(Germination germination, Share usable) {
     return normal_below((germination.mean - usable.value) / germination.sd);
 }
 
-}  // namespace pipward
+}  // namespace pipward::cross

@@ -8,7 +8,7 @@
 #include "pipward/value/day.h"
 #include "pipward/value/quantity.h"
 
-namespace pipward {
+namespace pipward::cross {
 
 /// Months of the pollen figures are this many days.
 inline constexpr double days_a_month = 30.44;
@@ -46,4 +46,4 @@ double chance_usable(Germination germination, Share usable);
 /// The latest test of the pollen up to `as_of`; nothing without one.
 std::optional<Day> last_tested(Day gathered_on, std::span<const PollenTest> tests, Day as_of);
 
-}  // namespace pipward
+}  // namespace pipward::cross

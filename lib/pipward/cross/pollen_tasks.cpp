@@ -8,7 +8,7 @@
 #include "pipward/cross/tasks.h"
 #include "pipward/cross/why.h"
 
-namespace pipward {
+namespace pipward::cross {
 namespace {
 
 using TaskKey = std::tuple<std::string, int, PollenWork, std::string>;  // donor, season, work, lot
@@ -240,4 +240,4 @@ std::vector<PollenTask> pollen_tasks(const Bench& bench, const std::vector<GoalP
     return sorted;
 }
 
-}  // namespace pipward
+}  // namespace pipward::cross

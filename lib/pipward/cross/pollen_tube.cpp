@@ -4,7 +4,7 @@
 #include <array>
 #include <cmath>
 
-namespace pipward {
+namespace pipward::cross {
 namespace {
 
 constexpr double coldest = 5;
@@ -44,4 +44,4 @@ std::optional<TubeJourney> tube_journey(std::span<const double> daily_means_c) {
     return std::nullopt;
 }
 
-}  // namespace pipward
+}  // namespace pipward::cross

@@ -6,7 +6,7 @@
 
 #include "pipward/value/quantity.h"
 
-namespace pipward {
+namespace pipward::cross {
 
 /// How far pollen tubes get in one day: one hundred brings them home. Whole degrees C from 5 to 15.
 struct TubeIndex {
@@ -29,4 +29,4 @@ struct TubeJourney {
 /// hundred. Nothing where the days run out before.
 std::optional<TubeJourney> tube_journey(std::span<const double> daily_means_c);
 
-}  // namespace pipward
+}  // namespace pipward::cross

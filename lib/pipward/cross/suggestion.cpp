@@ -9,7 +9,7 @@
 #include "pipward/cross/flowers_needed.h"
 #include "pipward/cross/normal.h"
 
-namespace pipward {
+namespace pipward::cross {
 namespace {
 
 /// Below this share the wanted seedlings are more than can be grown, and the binomial need not be asked.
@@ -48,7 +48,7 @@ LeftOut left_out(const SuggestedCross& cross, const ParentCandidate& one, const 
     if (is_not_diploid(one) || is_not_diploid(other)) {
         return LeftOut::triploid;
     }
-    if (cross.by_one.match == SMatch::none && cross.by_other.match == SMatch::none) {
+    if (cross.by_one.match == lineage::SMatch::none && cross.by_other.match == lineage::SMatch::none) {
         return LeftOut::no_seed;
     }
     if (cross.kinship && *cross.kinship > rules.most_kinship + 1e-9) {
@@ -78,8 +78,8 @@ SuggestedCross weigh_cross(const std::vector<ParentCandidate>& candidates, std::
     cross.one = one;
     cross.other = other;
     cross.kinship = kinship;
-    cross.by_one = s_compatibility(a.alleles, b.alleles);
-    cross.by_other = s_compatibility(b.alleles, a.alleles);
+    cross.by_one = lineage::s_compatibility(a.alleles, b.alleles);
+    cross.by_other = lineage::s_compatibility(b.alleles, a.alleles);
     foretell(cross, a, b, rules);
     cross.left_out = left_out(cross, a, b, rules);
     return cross;
@@ -98,4 +98,4 @@ std::vector<SuggestedCross> suggest_crosses(const std::vector<ParentCandidate>& 
     return crosses;
 }
 
-}  // namespace pipward
+}  // namespace pipward::cross

@@ -10,7 +10,7 @@
 #include "pipward/lineage/s_alleles.h"
 
 /// Which of all possible crosses promise most, before bloom is asked.
-namespace pipward {
+namespace pipward::cross {
 
 /// An accession that may be crossed.
 struct ParentCandidate {
@@ -20,7 +20,7 @@ struct ParentCandidate {
     double doubt = 0;  ///< standard error of the merit
     double inbreeding = 0;
     std::optional<int> ploidy;
-    std::optional<SAlleles> alleles;
+    std::optional<lineage::SAlleles> alleles;
     std::string genus{};  ///< "Malus"; empty where the book does not tell it
 };
 
@@ -51,8 +51,8 @@ struct SuggestedCross {
     std::optional<double> share;   ///< of the seedlings above the bar
     std::optional<int> plants;     ///< to see `wanted` of them; nothing where that is more than can be grown
     std::optional<double> kinship;
-    SCompatibility by_one;    ///< `one` bears the seed
-    SCompatibility by_other;  ///< `other` bears the seed
+    lineage::SCompatibility by_one;    ///< `one` bears the seed
+    lineage::SCompatibility by_other;  ///< `other` bears the seed
     LeftOut left_out = LeftOut::no;
 };
 
@@ -71,4 +71,4 @@ std::vector<SuggestedCross> suggest_crosses(const std::vector<ParentCandidate>& 
 SuggestedCross weigh_cross(const std::vector<ParentCandidate>& candidates, std::size_t one, std::size_t other,
                            std::optional<double> kinship, const SuggestionRules& rules);
 
-}  // namespace pipward
+}  // namespace pipward::cross

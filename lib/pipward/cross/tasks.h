@@ -6,7 +6,7 @@
 #include "pipward/cross/goal_plan.h"
 #include "pipward/cross/plan.h"
 
-namespace pipward {
+namespace pipward::cross {
 
 /// A lot that will be used is tested when its last test is older than this on the day of use. Common
 /// practice, no source.
@@ -25,4 +25,4 @@ std::vector<PollenTask> pollen_tasks(const Bench& bench, const std::vector<GoalP
 /// What the goals of this season ask of the seed parents' trees. By first day.
 std::vector<FieldTask> field_tasks(const Bench& bench, const std::vector<GoalPlan>& goals);
 
-}  // namespace pipward
+}  // namespace pipward::cross

@@ -6,7 +6,7 @@
 #include "pipward/cross/way_view.h"
 #include "pipward/cross/why.h"
 
-namespace pipward {
+namespace pipward::cross {
 namespace {
 
 void cut(WayOutlook& outlook, const WayView& view, const DonorTree& donor, const ForcedDays& days) {
@@ -66,4 +66,4 @@ WayOutlook forced_branch_way(const WayView& view) {
     return outlook;
 }
 
-}  // namespace pipward
+}  // namespace pipward::cross

@@ -9,7 +9,7 @@
 #include "pipward/cross/way_view.h"
 #include "pipward/cross/why.h"
 
-namespace pipward {
+namespace pipward::cross {
 namespace {
 
 constexpr std::array every_way{PollenWay::same_day, PollenWay::kept_this_spring,
@@ -107,4 +107,4 @@ std::vector<WayOutlook> way_outlooks(const Bench& bench, const Crossing& crossin
     return ways;
 }
 
-}  // namespace pipward
+}  // namespace pipward::cross

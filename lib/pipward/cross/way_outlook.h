@@ -9,7 +9,7 @@
 #include "pipward/cross/lot_outlook.h"
 #include "pipward/cross/plan.h"
 
-namespace pipward {
+namespace pipward::cross {
 
 /// A way in the making: its row, and what the plan still asks of it.
 struct WayOutlook {
@@ -36,4 +36,4 @@ struct WorkingDays {
 };
 WorkingDays working_days(const BloomCourses& seed_parent, double risk);
 
-}  // namespace pipward
+}  // namespace pipward::cross

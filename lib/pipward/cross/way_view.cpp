@@ -3,7 +3,7 @@
 
 #include <fmt/format.h>
 
-namespace pipward {
+namespace pipward::cross {
 
 WayOutlook begin_way(const WayView& view, PollenWay way) {
     WayOutlook outlook;
@@ -39,4 +39,4 @@ void gather_at(WayOutlook& outlook, const Crossing& crossing, const DonorTree& d
     outlook.early_tree = donor.tree != standing.tree && usual && here && *here < *usual;
 }
 
-}  // namespace pipward
+}  // namespace pipward::cross

@@ -6,7 +6,7 @@
 #include "pipward/cross/way_outlook.h"
 
 /// The ways one by one, and what they have in common.
-namespace pipward {
+namespace pipward::cross {
 
 /// A crossing seen on the days on which its seed parent can be worked.
 struct WayView {
@@ -66,4 +66,4 @@ DayRun balloon_gathering(const BloomCourses& donor, double risk);
 /// Notes the tree to gather at.
 void gather_at(WayOutlook& outlook, const Crossing& crossing, const DonorTree& donor);
 
-}  // namespace pipward
+}  // namespace pipward::cross

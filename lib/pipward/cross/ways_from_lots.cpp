@@ -4,7 +4,7 @@
 #include "pipward/cross/way_view.h"
 #include "pipward/cross/why.h"
 
-namespace pipward {
+namespace pipward::cross {
 namespace {
 
 std::optional<WayOutlook> lot_way(const WayView& view, PollenWay way, LotQuestion question) {
@@ -77,4 +77,4 @@ WayOutlook kept_for_next_season_way(const WayView& view) {
     return outlook;
 }
 
-}  // namespace pipward
+}  // namespace pipward::cross

@@ -10,7 +10,7 @@
 #include "pipward/cross/way_view.h"
 #include "pipward/cross/why.h"
 
-namespace pipward {
+namespace pipward::cross {
 namespace {
 
 // The refrigerator will do where it keeps pollen usable with this chance.
@@ -112,4 +112,4 @@ WayOutlook kept_this_spring_way(const WayView& view) {
     return outlook;
 }
 
-}  // namespace pipward
+}  // namespace pipward::cross

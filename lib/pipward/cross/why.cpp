@@ -7,7 +7,7 @@
 
 #include "pipward/cross/forcing.h"
 
-namespace pipward {
+namespace pipward::cross {
 namespace {
 
 constexpr double half_sibs = 0.125;
@@ -57,7 +57,7 @@ std::string alleles_text(const Bench& bench, const std::string& name) {
 Sentence unknown_alleles_text(const Bench& bench, const Crossing& crossing) {
     std::vector<Sentence> names;
     for (const auto& name : {crossing.goal->seed_parent, crossing.donor}) {
-        const auto alleles = parse_s_alleles(alleles_text(bench, name));
+        const auto alleles = lineage::parse_s_alleles(alleles_text(bench, name));
         if (!alleles || alleles->size() < 2) {
             names.push_back(verbatim(name));
         }
@@ -91,14 +91,14 @@ void add_kinship(std::vector<Sentence>& sentences, const Crossing& crossing) {
     }
 }
 
-Sentence lent_text(const std::string& name, NeedSource source) {
+Sentence lent_text(const std::string& name, bloom::NeedSource source) {
     switch (source) {
-        case NeedSource::mid_parent:
+        case bloom::NeedSource::mid_parent:
             return say("{} (from its parents)", name);
-        case NeedSource::one_parent:
+        case bloom::NeedSource::one_parent:
             return say("{} (from one parent)", name);
-        case NeedSource::own_notes:
-        case NeedSource::orchard_mean:
+        case bloom::NeedSource::own_notes:
+        case bloom::NeedSource::orchard_mean:
             break;
     }
     return say("{} (from the orchard's mean)", name);
@@ -108,7 +108,7 @@ std::optional<Sentence> refused_text(const Bench& bench, const Crossing& crossin
     if (crossing.selfed) {
         return say("{} on itself: the style refuses its own pollen, expect no seed.", crossing.donor);
     }
-    if (crossing.compatibility.match != SMatch::none) {
+    if (crossing.compatibility.match != lineage::SMatch::none) {
         return std::nullopt;
     }
     return say("Every S-allele of {} ({}) stands in {} ({}) too: expect no seed. Choose another donor.",
@@ -238,7 +238,7 @@ std::optional<Sentence> borrowed_text(const Bench& bench, const Crossing& crossi
     for (const auto& name : {crossing.goal->seed_parent, crossing.donor}) {
         const auto standing = forecast.of_accession.find(name);
         const bool own = standing == forecast.of_accession.end() ||
-                         forecast.windows[standing->second].source == NeedSource::own_notes;
+                         forecast.windows[standing->second].source == bloom::NeedSource::own_notes;
         if (!own) {
             texts.push_back(lent_text(name, forecast.windows[standing->second].source));
         }
@@ -255,9 +255,9 @@ Sentence no_lot_text(const Bench& bench, const Crossing& crossing) {
 
 std::vector<Sentence> parentage_sentences(const Bench& bench, const Crossing& crossing) {
     std::vector<Sentence> sentences;
-    if (crossing.compatibility.match == SMatch::half) {
+    if (crossing.compatibility.match == lineage::SMatch::half) {
         sentences.push_back(half_text(crossing));
-    } else if (crossing.compatibility.match == SMatch::unknown) {
+    } else if (crossing.compatibility.match == lineage::SMatch::unknown) {
         sentences.push_back(unknown_alleles_text(bench, crossing));
     }
     add_ploidy(sentences, crossing);
@@ -273,4 +273,4 @@ std::vector<Sentence> parentage_sentences(const Bench& bench, const Crossing& cr
     return sentences;
 }
 
-}  // namespace pipward
+}  // namespace pipward::cross

@@ -9,7 +9,7 @@
 #include "pipward/cross/lot_outlook.h"
 
 /// The plan's reasons, in sentences for people in an orchard.
-namespace pipward {
+namespace pipward::cross {
 
 Sentence days_text(int days);         ///< "1 day", "9 days"
 Sentence percent_text(double share);  ///< "58 %"
@@ -32,4 +32,4 @@ Sentence no_lot_text(const Bench& bench, const Crossing& crossing);
 /// What is true of the cross by every way: S-alleles, ploidy, kinship, cold, the guide to a season to come.
 std::vector<Sentence> parentage_sentences(const Bench& bench, const Crossing& crossing);
 
-}  // namespace pipward
+}  // namespace pipward::cross

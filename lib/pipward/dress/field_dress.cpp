@@ -7,7 +7,7 @@
 #include <array>
 #include <span>
 
-namespace pipward {
+namespace pipward::dress {
 namespace {
 
 std::string spaced(std::string_view word) {
@@ -22,7 +22,7 @@ bool is_long(std::string_view column) {
     return std::ranges::find(long_ones, column) != long_ones.end();
 }
 
-PickList pick_list(const FieldDomain& domain, const Wording& wording) {
+PickList pick_list(const book::FieldDomain& domain, const Wording& wording) {
     PickList list;
     for (const auto& choice : domain.choices) {
         list.choices.push_back({choice.value, choice_words(choice, wording)});
@@ -31,7 +31,7 @@ PickList pick_list(const FieldDomain& domain, const Wording& wording) {
 }
 
 /// Names that may answer to one of two tables cannot be picked from one.
-Widget text_widget(const BookColumn& column) {
+Widget text_widget(const book::BookColumn& column) {
     if (column.references.size() == 1) {
         const auto& to = column.references.front();
         return PickFrom{std::string(to.table), std::string(to.column), std::string(to.within)};
@@ -39,8 +39,8 @@ Widget text_widget(const BookColumn& column) {
     return PlainText{.long_text = is_long(column.name), .offers_known = column.references.size() > 1};
 }
 
-Widget widget_of(const BookColumn& column, const Wording& wording) {
-    const auto* domain = column.domain.empty() ? nullptr : find_domain(column.domain);
+Widget widget_of(const book::BookColumn& column, const Wording& wording) {
+    const auto* domain = column.domain.empty() ? nullptr : book::find_domain(column.domain);
     if (domain != nullptr && !domain->choices.empty()) {
         return pick_list(*domain, wording);
     }
@@ -53,20 +53,20 @@ Widget widget_of(const BookColumn& column, const Wording& wording) {
     return column.type == CellType::text ? text_widget(column) : Widget{PlainText{}};
 }
 
-std::string range_rule(const BookColumn& column, const FieldDomain& domain) {
+std::string range_rule(const book::BookColumn& column, const book::FieldDomain& domain) {
     return fmt::format("\"{0}\" IS NULL OR (\"{0}\" >= {1:.15g} AND \"{0}\" <= {2:.15g})", column.name,
                        domain.low, domain.high);
 }
 
-Sentence range_words(const BookColumn& column, const FieldDomain& domain) {
+Sentence range_words(const book::BookColumn& column, const book::FieldDomain& domain) {
     const auto high = column.unit.empty()
                           ? verbatim(fmt::format("{:.15g}", domain.high))
                           : verbatim(fmt::format("{:.15g} ", domain.high)) + filled(column.unit, {});
     return say("{}: from {:.15g} to {}.", filled(column.label, {}), domain.low, high);
 }
 
-void set_rules(FieldDress& field, const BookColumn& column, const Wording& wording) {
-    const auto* domain = column.domain.empty() ? nullptr : find_domain(column.domain);
+void set_rules(FieldDress& field, const book::BookColumn& column, const Wording& wording) {
+    const auto* domain = column.domain.empty() ? nullptr : book::find_domain(column.domain);
     const bool ranged = domain != nullptr && domain->choices.empty();
     if (column.required) {
         field.rule =
@@ -115,7 +115,7 @@ Widget widget_of(const Column& column, const Wording& wording) {
         return DayBox{};
     }
     if (column.name == "store") {
-        return pick_list(*find_domain("pollen_store"), wording);
+        return pick_list(*book::find_domain("pollen_store"), wording);
     }
     if (column.name == "method") {
         return words_of(methods, wording);
@@ -136,11 +136,11 @@ std::string alias_of(std::string_view label, std::string_view unit, const Wordin
                                           : fmt::format("{} ({})", wording(label), wording(unit));
 }
 
-std::string choice_words(const Choice& choice, const Wording& wording) {
+std::string choice_words(const book::Choice& choice, const Wording& wording) {
     return fmt::format("{}: {}", wording(spaced(choice.value)), wording(choice.meaning));
 }
 
-std::vector<FieldDress> field_dresses(const BookTable& table, const Wording& wording) {
+std::vector<FieldDress> field_dresses(const book::BookTable& table, const Wording& wording) {
     std::vector<FieldDress> fields{row_number(wording)};
     for (const auto& column : table.columns) {
         FieldDress field{.column = std::string(column.name),
@@ -164,4 +164,4 @@ std::vector<FieldDress> field_dresses(const TableShape& result, const Wording& w
     return fields;
 }
 
-}  // namespace pipward
+}  // namespace pipward::dress

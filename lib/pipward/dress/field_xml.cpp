@@ -3,7 +3,7 @@
 
 #include "pipward/dress/parts_xml.h"
 
-namespace pipward {
+namespace pipward::dress {
 namespace {
 
 pugi::xml_node add_widget(pugi::xml_node field, const char* kind) {
@@ -156,4 +156,4 @@ void write_fields(pugi::xml_node layer, const LayerDress& dress, const Surroundi
     write_table_columns(layer, dress);
 }
 
-}  // namespace pipward
+}  // namespace pipward::dress

@@ -3,7 +3,7 @@
 
 #include <algorithm>
 
-namespace pipward {
+namespace pipward::dress {
 namespace {
 
 struct Tab {
@@ -80,4 +80,4 @@ std::vector<FormGroup> form_groups(std::string_view table, std::string_view titl
     return groups;
 }
 
-}  // namespace pipward
+}  // namespace pipward::dress

@@ -6,7 +6,7 @@
 
 #include "pipward/dress/layer_dress.h"
 
-namespace pipward {
+namespace pipward::dress {
 
 /// How the form of a wide table is cut into tabs. A column that the table below does not name stands in the
 /// first tab, so that none is lost; a table that it does not know has one tab.
@@ -14,4 +14,4 @@ std::vector<FormGroup> form_groups(std::string_view table, std::string_view titl
                                    const std::vector<FieldDress>& fields,
                                    const Wording& wording = in_english);
 
-}  // namespace pipward
+}  // namespace pipward::dress

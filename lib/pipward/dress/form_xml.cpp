@@ -3,7 +3,7 @@
 
 #include "pipward/dress/parts_xml.h"
 
-namespace pipward {
+namespace pipward::dress {
 namespace {
 
 pugi::xml_node add_tab(pugi::xml_node form, const std::string& title) {
@@ -60,4 +60,4 @@ void write_form(pugi::xml_node layer, const LayerDress& dress, const Surrounding
     }
 }
 
-}  // namespace pipward
+}  // namespace pipward::dress

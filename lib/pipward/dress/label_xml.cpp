@@ -3,7 +3,7 @@
 
 #include "pipward/dress/parts_xml.h"
 
-namespace pipward {
+namespace pipward::dress {
 namespace {
 
 // The desktop's own numbers for where a label stands.
@@ -81,4 +81,4 @@ void write_labels(pugi::xml_node layer, const LayerDress& dress) {
     write_rendering(settings, *dress.label);
 }
 
-}  // namespace pipward
+}  // namespace pipward::dress

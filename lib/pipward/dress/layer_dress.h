@@ -11,7 +11,7 @@
 
 /// How one layer of a book looks and is filled in, as plain data: no file format stands in here.
 /// Sizes in metres grow with the map, between a least and a most size in millimetres on the page or screen.
-namespace pipward {
+namespace pipward::dress {
 
 struct Ink {
     int red = 0;
@@ -91,7 +91,7 @@ struct NumberBox {
 };
 struct DayBox {};
 struct PickList {
-    std::vector<Choice> choices;  ///< `meaning` is what people see
+    std::vector<book::Choice> choices;  ///< `meaning` is what people see
 };
 /// A pick list of another table's names.
 struct PickFrom {
@@ -120,7 +120,7 @@ struct FormGroup {
 struct LayerDress {
     std::string table;
     std::string title;
-    GeometryKind geometry = GeometryKind::none;
+    book::GeometryKind geometry = book::GeometryKind::none;
     bool read_only = false;  ///< a result, replaced as a whole
     std::vector<FieldDress> fields;
     std::vector<FormGroup> groups;
@@ -131,4 +131,4 @@ struct LayerDress {
     std::string map_tip{};   ///< HTML with expressions in [% %]; empty for none
 };
 
-}  // namespace pipward
+}  // namespace pipward::dress

@@ -7,7 +7,7 @@
 #include "pipward/dress/palette.h"
 #include "pipward/dress/phrase.h"
 
-namespace pipward {
+namespace pipward::dress {
 namespace {
 
 constexpr int week = 7;
@@ -97,4 +97,4 @@ void dress_bloom(LayerDress& layer, const std::optional<BloomSpan>& span, const 
     layer.map_tip = bloom_tip(wording).in(wording);
 }
 
-}  // namespace pipward
+}  // namespace pipward::dress

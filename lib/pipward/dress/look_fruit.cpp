@@ -5,7 +5,7 @@
 #include "pipward/dress/palette.h"
 #include "pipward/dress/phrase.h"
 
-namespace pipward {
+namespace pipward::dress {
 namespace {
 
 // Below its tree: bloom and work stand above and beside it.
@@ -39,4 +39,4 @@ void dress_first_fruit(LayerDress& layer, const Wording& wording) {
                         .in(wording);
 }
 
-}  // namespace pipward
+}  // namespace pipward::dress

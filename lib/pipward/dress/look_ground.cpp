@@ -5,7 +5,7 @@
 #include "pipward/dress/palette.h"
 #include "pipward/dress/phrase.h"
 
-namespace pipward {
+namespace pipward::dress {
 namespace {
 
 void dress_blocks(LayerDress& layer, const Wording& wording) {
@@ -77,4 +77,4 @@ void dress_ground(LayerDress& layer, const Wording& wording) {
     }
 }
 
-}  // namespace pipward
+}  // namespace pipward::dress

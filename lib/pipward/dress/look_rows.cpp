@@ -5,7 +5,7 @@
 #include "pipward/dress/palette.h"
 #include "pipward/dress/phrase.h"
 
-namespace pipward {
+namespace pipward::dress {
 namespace {
 
 // Smaller than the trees, which stand on most of them.
@@ -57,4 +57,4 @@ void dress_tree_numbers(LayerDress& layer, const Wording& wording) {
             .in(wording);
 }
 
-}  // namespace pipward
+}  // namespace pipward::dress

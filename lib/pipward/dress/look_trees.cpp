@@ -5,7 +5,7 @@
 #include "pipward/dress/palette.h"
 #include "pipward/dress/phrase.h"
 
-namespace pipward {
+namespace pipward::dress {
 namespace {
 
 // Today, or the frame that is shown while the map plays through time.
@@ -71,4 +71,4 @@ void dress_trees(LayerDress& layer, const Wording& wording) {
     layer.map_tip = tree_tip(wording);
 }
 
-}  // namespace pipward
+}  // namespace pipward::dress

@@ -5,7 +5,7 @@
 #include "pipward/dress/palette.h"
 #include "pipward/dress/phrase.h"
 
-namespace pipward {
+namespace pipward::dress {
 namespace {
 
 /// Field work stands to the upper left of its tree, pollen work to the upper right: one tree may have both.
@@ -86,4 +86,4 @@ void dress_work(LayerDress& layer, const Wording& wording) {
     layer.map_tip = work_tip(words, wording).in(wording);
 }
 
-}  // namespace pipward
+}  // namespace pipward::dress

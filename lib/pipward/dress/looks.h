@@ -8,7 +8,7 @@
 #include "pipward/dress/orchard_dress.h"
 
 /// Inside of the room: symbols, labels and tips of the tables that stand on the map.
-namespace pipward {
+namespace pipward::dress {
 
 void dress_ground(LayerDress& layer, const Wording& wording);
 void dress_trees(LayerDress& layer, const Wording& wording);
@@ -18,4 +18,4 @@ void dress_positions(LayerDress& layer, const Wording& wording);
 void dress_tree_numbers(LayerDress& layer, const Wording& wording);
 void dress_first_fruit(LayerDress& layer, const Wording& wording);
 
-}  // namespace pipward
+}  // namespace pipward::dress

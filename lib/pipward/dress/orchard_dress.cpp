@@ -8,7 +8,7 @@
 #include "pipward/dress/looks.h"
 #include "pipward/dress/phrase.h"
 
-namespace pipward {
+namespace pipward::dress {
 namespace {
 
 struct RowName {
@@ -58,7 +58,7 @@ std::string row_name_of(std::string_view table, std::string_view key, const Word
 
 }  // namespace
 
-LayerDress dress_of(const BookTable& table, const Wording& wording) {
+LayerDress dress_of(const book::BookTable& table, const Wording& wording) {
     LayerDress layer{.table = std::string(table.name),
                      .title = wording(table.title),
                      .geometry = table.geometry,
@@ -70,7 +70,7 @@ LayerDress dress_of(const BookTable& table, const Wording& wording) {
     layer.row_name = row_name_of(table.name, table.key.empty() ? "fid" : table.key.front(), wording);
     if (table.name == "tree") {
         dress_trees(layer, wording);
-    } else if (table.geometry != GeometryKind::none) {
+    } else if (table.geometry != book::GeometryKind::none) {
         dress_ground(layer, wording);
     }
     return layer;
@@ -79,7 +79,7 @@ LayerDress dress_of(const BookTable& table, const Wording& wording) {
 LayerDress dress_of(const TableShape& result, const std::optional<BloomSpan>& bloom, const Wording& wording) {
     LayerDress layer{.table = result.name,
                      .title = wording(result.title),
-                     .geometry = result.has_points ? GeometryKind::point : GeometryKind::none,
+                     .geometry = result.has_points ? book::GeometryKind::point : book::GeometryKind::none,
                      .read_only = true,
                      .fields = field_dresses(result, wording),
                      .groups = {},
@@ -100,4 +100,4 @@ LayerDress dress_of(const TableShape& result, const std::optional<BloomSpan>& bl
     return layer;
 }
 
-}  // namespace pipward
+}  // namespace pipward::dress

@@ -10,7 +10,7 @@
 #include "pipward/value/day.h"
 
 /// What each layer of a book looks like.
-namespace pipward {
+namespace pipward::dress {
 
 /// The days that a table of bloom windows spans.
 struct BloomSpan {
@@ -23,9 +23,9 @@ struct BloomSpan {
 std::optional<BloomSpan> bloom_span(const Table& bloom_window);
 
 /// In the words of a host, as all that follows from it.
-LayerDress dress_of(const BookTable& table, const Wording& wording = in_english);
+LayerDress dress_of(const book::BookTable& table, const Wording& wording = in_english);
 /// `bloom` gives the weeks of a layer of bloom windows; it is not asked for others.
 LayerDress dress_of(const TableShape& result, const std::optional<BloomSpan>& bloom,
                     const Wording& wording = in_english);
 
-}  // namespace pipward
+}  // namespace pipward::dress

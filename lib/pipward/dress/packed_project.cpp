@@ -7,7 +7,7 @@
 #include "pipward/dress/project_text.h"
 #include "pipward/value/finding.h"
 
-namespace pipward {
+namespace pipward::dress {
 namespace {
 
 // The earliest time that a zip archive can hold, 1 January 1980: the same text gives the same bytes.
@@ -92,4 +92,4 @@ std::string hexadecimal(std::string_view bytes) {
     return text;
 }
 
-}  // namespace pipward
+}  // namespace pipward::dress

@@ -5,7 +5,7 @@
 #include <array>
 #include <cmath>
 
-namespace pipward::ink {
+namespace pipward::dress::ink {
 namespace {
 
 constexpr std::array anchors{Ink{68, 1, 84},    Ink{65, 68, 135},  Ink{42, 120, 142},
@@ -27,4 +27,4 @@ Ink ordered(double share) {
             between(from.blue, to.blue, rest)};
 }
 
-}  // namespace pipward::ink
+}  // namespace pipward::dress::ink

@@ -5,7 +5,7 @@
 
 /// The colours of the map. Told apart by people who see colours otherwise too: Okabe & Ito (2008), "Color
 /// Universal Design"; shapes and legend words always tell the same as colours do.
-namespace pipward::ink {
+namespace pipward::dress::ink {
 
 inline constexpr Ink orange{230, 159, 0};
 inline constexpr Ink sky_blue{86, 180, 233};
@@ -23,4 +23,4 @@ inline constexpr Ink clear{255, 255, 255, 0};
 /// van der Walt 2015, public domain).
 Ink ordered(double share);
 
-}  // namespace pipward::ink
+}  // namespace pipward::dress::ink

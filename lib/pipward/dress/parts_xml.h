@@ -10,7 +10,7 @@
 
 /// Inside of the room: the parts of a layer in the desktop's XML. A style holds them under its root, a
 /// project under each layer.
-namespace pipward {
+namespace pipward::dress {
 
 /// A relation that ends at a layer, as its form shows it.
 struct ShownRelation {
@@ -32,4 +32,4 @@ void write_lasting(pugi::xml_node layer, const LayerDress& dress);
 /// All of the above, and what names and explains a row.
 void write_layer_parts(pugi::xml_node layer, const LayerDress& dress, const Surroundings& around);
 
-}  // namespace pipward
+}  // namespace pipward::dress

@@ -5,7 +5,7 @@
 
 #include <algorithm>
 
-namespace pipward {
+namespace pipward::dress {
 namespace {
 
 // A character that no text holds parts words from expressions.
@@ -63,4 +63,4 @@ Sentence tip(const std::string& expression) {
     return verbatim("[% " + expression + " %]");
 }
 
-}  // namespace pipward
+}  // namespace pipward::dress

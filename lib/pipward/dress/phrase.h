@@ -8,7 +8,7 @@
 #include "pipward/value/sentence.h"
 
 /// Inside of the room: sentences as the desktop's expressions.
-namespace pipward {
+namespace pipward::dress {
 
 /// A filling that is itself an expression: say("row {}", computed(column("name"))).
 Sentence computed(const std::string& expression);
@@ -27,4 +27,4 @@ std::string code_words(std::string_view name, const std::vector<Sentence>& codes
 /// An expression in a tip.
 Sentence tip(const std::string& expression);
 
-}  // namespace pipward
+}  // namespace pipward::dress

@@ -11,11 +11,11 @@
 #include "pipward/dress/orchard_dress.h"
 
 /// A whole map of a book as plain data: which layers in which groups, over which ground and days.
-namespace pipward {
+namespace pipward::dress {
 
 struct ProjectLayer {
     LayerDress dress;
-    std::optional<MapBox> extent{};
+    std::optional<book::MapBox> extent{};
 };
 
 struct ProjectGroup {
@@ -39,7 +39,7 @@ struct ProjectDress {
     std::string crs_wkt;
     std::string crs_code;
     bool geographic = false;
-    std::optional<MapBox> extent{};
+    std::optional<book::MapBox> extent{};
     std::optional<BloomSpan> bloom{};
     std::vector<ProjectGroup> groups;  ///< the first is drawn on top
     std::vector<ProjectRelation> relations;
@@ -49,11 +49,11 @@ struct ProjectDress {
 inline constexpr std::string_view season_map_name = "Season map";
 
 /// Puts a book's layers into groups. Layers that the book does not have are left out, and groups without any.
-ProjectDress season_map(const BookLook& look, const std::vector<LayerDress>& layers,
+ProjectDress season_map(const book::BookLook& look, const std::vector<LayerDress>& layers,
                         const std::optional<BloomSpan>& bloom, const std::string& book_file,
                         const Wording& wording = in_english);
 
 /// A layer's id in a project of ours.
 std::string layer_id(std::string_view table);
 
-}  // namespace pipward
+}  // namespace pipward::dress

@@ -8,7 +8,7 @@
 #include "pipward/dress/host_form.h"
 #include "pipward/dress/parts_xml.h"
 
-namespace pipward {
+namespace pipward::dress {
 namespace {
 
 void write_crs(pugi::xml_node parent, const char* name, const ProjectDress& project) {
@@ -18,7 +18,7 @@ void write_crs(pugi::xml_node parent, const char* name, const ProjectDress& proj
     xml::text_child(crs, "geographicflag", project.geographic ? "true" : "false");
 }
 
-void write_box(pugi::xml_node parent, const MapBox& box) {
+void write_box(pugi::xml_node parent, const book::MapBox& box) {
     const auto extent = xml::child(parent, "extent");
     xml::text_child(extent, "xmin", xml::number(box.left));
     xml::text_child(extent, "ymin", xml::number(box.bottom));
@@ -27,7 +27,7 @@ void write_box(pugi::xml_node parent, const MapBox& box) {
 }
 
 // Some ground around the trees, so that the outermost do not stand at the edge.
-MapBox with_margin(const MapBox& box) {
+book::MapBox with_margin(const book::MapBox& box) {
     const double across = std::max((box.right - box.left) * 0.08, 1e-5);
     const double along = std::max((box.top - box.bottom) * 0.08, 1e-5);
     return {box.left - across, box.bottom - along, box.right + across, box.top + along};
@@ -77,15 +77,15 @@ void write_relations(pugi::xml_node root, const ProjectDress& project) {
     }
 }
 
-const char* geometry_name(GeometryKind kind) {
+const char* geometry_name(book::GeometryKind kind) {
     switch (kind) {
-        case GeometryKind::point:
+        case book::GeometryKind::point:
             return "Point";
-        case GeometryKind::line:
+        case book::GeometryKind::line:
             return "Line";
-        case GeometryKind::polygon:
+        case book::GeometryKind::polygon:
             return "Polygon";
-        case GeometryKind::none:
+        case book::GeometryKind::none:
             break;
     }
     return "No geometry";
@@ -119,7 +119,7 @@ void write_layer(pugi::xml_node layers, const ProjectDress& project, const Proje
     xml::text_child(node, "id", layer_id(dress.table));
     xml::text_child(node, "datasource", source_of(project, dress.table));
     xml::text_child(node, "layername", dress.title);
-    if (dress.geometry != GeometryKind::none) {
+    if (dress.geometry != book::GeometryKind::none) {
         write_crs(node, "srs", project);
     }
     const auto provider = xml::child(node, "provider");
@@ -191,4 +191,4 @@ std::string project_text(const ProjectDress& project) {
     return xml::text_of(document);
 }
 
-}  // namespace pipward
+}  // namespace pipward::dress

@@ -5,7 +5,7 @@
 
 #include "pipward/dress/project_dress.h"
 
-namespace pipward {
+namespace pipward::dress {
 
 /// A map as the desktop's project text (QGS). The same map gives the same bytes.
 std::string project_text(const ProjectDress& project);
@@ -17,4 +17,4 @@ std::string packed_project(const std::string& text);
 /// Bytes as lower-case hexadecimal digits: how a GeoPackage keeps a packed project.
 std::string hexadecimal(std::string_view bytes);
 
-}  // namespace pipward
+}  // namespace pipward::dress

@@ -6,7 +6,7 @@
 #include "pipward/dress/phrase.h"
 #include "pipward/dress/project_dress.h"
 
-namespace pipward {
+namespace pipward::dress {
 namespace {
 
 struct GroupForm {
@@ -33,8 +33,8 @@ bool stands_in_a_group(std::string_view table) {
     });
 }
 
-std::optional<MapBox> extent_of(const BookLook& look, std::string_view table) {
-    const auto found = std::ranges::find(look.layers, table, &LayerSeen::table);
+std::optional<book::MapBox> extent_of(const book::BookLook& look, std::string_view table) {
+    const auto found = std::ranges::find(look.layers, table, &book::LayerSeen::table);
     return found == look.layers.end() ? std::nullopt : found->extent;
 }
 
@@ -44,7 +44,7 @@ void add_group(ProjectDress& project, ProjectGroup group) {
     }
 }
 
-std::vector<ProjectGroup> filled_groups(const BookLook& look, const std::vector<LayerDress>& layers,
+std::vector<ProjectGroup> filled_groups(const book::BookLook& look, const std::vector<LayerDress>& layers,
                                         const Wording& wording) {
     std::vector<ProjectGroup> groups;
     for (const auto& form : group_forms()) {
@@ -86,27 +86,27 @@ bool has(const std::vector<LayerDress>& layers, std::string_view table) {
     return std::ranges::find(layers, table, &LayerDress::table) != layers.end();
 }
 
-bool refers_twice(const BookTable& table, std::string_view parent) {
-    return std::ranges::count_if(table.columns, [&](const BookColumn& column) {
-               return std::ranges::find(column.references, parent, &Reference::table) !=
+bool refers_twice(const book::BookTable& table, std::string_view parent) {
+    return std::ranges::count_if(table.columns, [&](const book::BookColumn& column) {
+               return std::ranges::find(column.references, parent, &book::Reference::table) !=
                       column.references.end();
            }) > 1;
 }
 
 // Thousands of days of weather in a station's form would help nobody.
-bool is_shown(const BookTable& table) {
+bool is_shown(const book::BookTable& table) {
     return table.name != "weather_day";
 }
 
 // A blend is several rows of one name, which no relation can point at.
-bool names_one_row(const Reference& to) {
-    const auto* parent = find_book_table(to.table);
+bool names_one_row(const book::Reference& to) {
+    const auto* parent = book::find_book_table(to.table);
     const std::size_t columns = to.within.empty() ? 1 : 2;
     return parent != nullptr && parent->key.size() == columns;
 }
 
-ProjectRelation relation(const BookTable& table, const BookColumn& column, const Reference& to,
-                         const Wording& wording) {
+ProjectRelation relation(const book::BookTable& table, const book::BookColumn& column,
+                         const book::Reference& to, const Wording& wording) {
     const auto title = refers_twice(table, to.table)
                            ? fmt::format("{} ({})", wording(table.title), wording(column.label))
                            : wording(table.title);
@@ -123,7 +123,7 @@ ProjectRelation relation(const BookTable& table, const BookColumn& column, const
 
 std::vector<ProjectRelation> relations_of(const std::vector<LayerDress>& layers, const Wording& wording) {
     std::vector<ProjectRelation> relations;
-    for (const auto& table : book_tables()) {
+    for (const auto& table : book::book_tables()) {
         for (const auto& column : table.columns) {
             for (const auto& to : column.references) {
                 if (is_shown(table) && has(layers, table.name) && has(layers, to.table) &&
@@ -142,7 +142,7 @@ std::string layer_id(std::string_view table) {
     return fmt::format("pipward_{}", table);
 }
 
-ProjectDress season_map(const BookLook& look, const std::vector<LayerDress>& layers,
+ProjectDress season_map(const book::BookLook& look, const std::vector<LayerDress>& layers,
                         const std::optional<BloomSpan>& bloom, const std::string& book_file,
                         const Wording& wording) {
     ProjectDress project{.title = say("Season map").in(wording),
@@ -163,4 +163,4 @@ ProjectDress season_map(const BookLook& look, const std::vector<LayerDress>& lay
     return project;
 }
 
-}  // namespace pipward
+}  // namespace pipward::dress

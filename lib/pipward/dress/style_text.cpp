@@ -4,7 +4,7 @@
 #include "pipward/dress/host_form.h"
 #include "pipward/dress/parts_xml.h"
 
-namespace pipward {
+namespace pipward::dress {
 
 std::string style_text(const LayerDress& dress) {
     pugi::xml_document document;
@@ -18,4 +18,4 @@ std::string style_text(const LayerDress& dress) {
     return xml::text_of(document);
 }
 
-}  // namespace pipward
+}  // namespace pipward::dress

@@ -5,9 +5,9 @@
 
 #include "pipward/dress/layer_dress.h"
 
-namespace pipward {
+namespace pipward::dress {
 
 /// A layer's dress as the desktop's style text (QML). The same dress gives the same bytes.
 std::string style_text(const LayerDress& dress);
 
-}  // namespace pipward
+}  // namespace pipward::dress

@@ -3,7 +3,7 @@
 
 #include "pipward/dress/parts_xml.h"
 
-namespace pipward {
+namespace pipward::dress {
 namespace {
 
 std::string colour(const Ink& ink) {
@@ -187,4 +187,4 @@ void write_renderer(pugi::xml_node layer, const LayerDress& dress) {
     write_symbols(renderer, dress.rules);
 }
 
-}  // namespace pipward
+}  // namespace pipward::dress

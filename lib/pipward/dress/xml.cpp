@@ -3,7 +3,7 @@
 
 #include <fmt/format.h>
 
-namespace pipward::xml {
+namespace pipward::dress::xml {
 namespace {
 
 struct StringWriter : pugi::xml_writer {
@@ -64,4 +64,4 @@ std::string text_of(const pugi::xml_document& document) {
     return std::move(writer.text);
 }
 
-}  // namespace pipward::xml
+}  // namespace pipward::dress::xml

@@ -7,7 +7,7 @@
 #include <string_view>
 
 /// Inside of the room: small helpers over the XML library.
-namespace pipward::xml {
+namespace pipward::dress::xml {
 
 pugi::xml_node child(pugi::xml_node parent, const char* name);
 /// A child that holds only text.
@@ -29,4 +29,4 @@ std::string number(double value);
 /// The whole document as UTF-8 text.
 std::string text_of(const pugi::xml_document& document);
 
-}  // namespace pipward::xml
+}  // namespace pipward::dress::xml

@@ -4,7 +4,7 @@
 #include <algorithm>
 #include <limits>
 
-namespace pipward {
+namespace pipward::lineage {
 namespace {
 
 constexpr double rounding = 1e-9;
@@ -74,4 +74,4 @@ std::vector<double> shares_of_ancestor(const LineGraph& graph, int ancestor) {
     return share;
 }
 
-}  // namespace pipward
+}  // namespace pipward::lineage

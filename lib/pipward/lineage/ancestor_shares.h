@@ -6,7 +6,7 @@
 
 #include "pipward/lineage/line_graph.h"
 
-namespace pipward {
+namespace pipward::lineage {
 
 /// What an accession has of an ancestor.
 struct AncestorShare {
@@ -30,4 +30,4 @@ std::vector<AncestorShare> ancestor_shares(const LineGraph& graph, int subject);
 /// What every node has of `ancestor`: 1 for itself, 0 where it does not descend from it.
 std::vector<double> shares_of_ancestor(const LineGraph& graph, int ancestor);
 
-}  // namespace pipward
+}  // namespace pipward::lineage

@@ -4,7 +4,7 @@
 #include <algorithm>
 #include <vector>
 
-namespace pipward {
+namespace pipward::lineage {
 namespace {
 
 double share_of(const BlendMember& member, double when_missing) {
@@ -40,4 +40,4 @@ BlendMixtures blend_mixtures(std::span<const BlendMember> blends) {
     return mixtures;
 }
 
-}  // namespace pipward
+}  // namespace pipward::lineage

@@ -7,7 +7,7 @@
 
 #include "pipward/record/orchard.h"
 
-namespace pipward {
+namespace pipward::lineage {
 
 /// Shares of a blend's pollen by member, 0..1.
 using BlendMixture = std::map<std::string, double>;
@@ -17,4 +17,4 @@ using BlendMixtures = std::map<std::string, BlendMixture>;
 /// shares above 1 are scaled down.
 BlendMixtures blend_mixtures(std::span<const BlendMember> blends);
 
-}  // namespace pipward
+}  // namespace pipward::lineage

@@ -9,7 +9,7 @@
 
 #include "pipward/lineage/selected_inverse.h"
 
-namespace pipward {
+namespace pipward::lineage {
 namespace {
 
 using Sparse = Eigen::SparseMatrix<double>;
@@ -131,4 +131,4 @@ std::optional<BreedingValues> breeding_values(const KinshipFactors& factors,
     return result;
 }
 
-}  // namespace pipward
+}  // namespace pipward::lineage

@@ -9,7 +9,7 @@
 #include "pipward/lineage/kinship_factors.h"
 
 /// What an accession hands on to its children, from its own scores and those of its relatives.
-namespace pipward {
+namespace pipward::lineage {
 
 /// One score of a member of the pedigree.
 struct ScoreRecord {
@@ -42,4 +42,4 @@ struct BreedingValues {
 std::optional<BreedingValues> breeding_values(const KinshipFactors& factors,
                                               std::span<const ScoreRecord> scores, ScoreVariance variance);
 
-}  // namespace pipward
+}  // namespace pipward::lineage

@@ -6,7 +6,7 @@
 #include <algorithm>
 #include <optional>
 
-namespace pipward {
+namespace pipward::lineage {
 namespace {
 
 // A repeated backcross: the recurrent parent, its doses, and the plant that it was first crossed with.
@@ -133,4 +133,4 @@ CrossTree cross_tree(const LineGraph& graph, int node, int generations, const st
     return crossed(side(seed), side(pollen));
 }
 
-}  // namespace pipward
+}  // namespace pipward::lineage

@@ -9,7 +9,7 @@
 
 /// Lines in one string: the notation of Purdy, Loegering, Konzak, Peterson & Allan 1968, Crop Sci. 8:405, and
 /// the breeder's "A × B".
-namespace pipward {
+namespace pipward::lineage {
 
 /// A cross of crosses. A leaf has a name and no parents; a cross has two, the seed parent first, and no name.
 struct CrossTree {
@@ -50,4 +50,4 @@ std::vector<std::string> leaves_of(const CrossTree& tree);
 /// parent is called `unknown`, a blend is a leaf.
 CrossTree cross_tree(const LineGraph& graph, int node, int generations, const std::string& unknown);
 
-}  // namespace pipward
+}  // namespace pipward::lineage

@@ -10,7 +10,7 @@
 #include "pipward/lineage/pedigree_order.h"
 #include "pipward/value/finding.h"
 
-namespace pipward {
+namespace pipward::lineage {
 namespace {
 
 // Two members, the later in the order first: its parents all stand before it.
@@ -116,4 +116,4 @@ std::optional<double> Kinship::between(const std::string& a, const std::string& 
     return pedigree_->between(first->second, second->second);
 }
 
-}  // namespace pipward
+}  // namespace pipward::lineage

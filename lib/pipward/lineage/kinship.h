@@ -8,7 +8,7 @@
 
 #include "pipward/record/orchard.h"
 
-namespace pipward {
+namespace pipward::lineage {
 
 /// Malecot's coefficient of kinship of accessions by their recorded parents: the chance that one allele drawn
 /// from each is the same by descent. Unknown parents are unrelated founders, and so is a parent that has a
@@ -35,4 +35,4 @@ class Kinship {
     std::shared_ptr<const Pedigree> pedigree_;
 };
 
-}  // namespace pipward
+}  // namespace pipward::lineage

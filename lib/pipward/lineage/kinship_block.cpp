@@ -5,7 +5,7 @@
 #include "pipward/lineage/kinship_factors.h"
 #include "pipward/lineage/kinship_sweep.h"
 
-namespace pipward {
+namespace pipward::lineage {
 namespace {
 
 std::vector<bool> with_ancestors(const GeneFlow& flow, std::span<const int> rows,
@@ -88,4 +88,4 @@ std::vector<MatrixEntry> relationship_inverse(const KinshipFactors& factors) {
     return merged;
 }
 
-}  // namespace pipward
+}  // namespace pipward::lineage

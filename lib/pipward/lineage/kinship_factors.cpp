@@ -8,7 +8,7 @@
 
 #include "pipward/lineage/kinship_sweep.h"
 
-namespace pipward {
+namespace pipward::lineage {
 namespace {
 
 using Gamete = std::vector<ParentShare>;
@@ -215,4 +215,4 @@ KinshipFactors kinship_factors(std::span<const PedigreeMember> members) {
     return Factoring(members).run();
 }
 
-}  // namespace pipward
+}  // namespace pipward::lineage

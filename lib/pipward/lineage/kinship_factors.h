@@ -13,7 +13,7 @@
 /// the pedigree (Colleau 2002, Genet. Sel. Evol. 34:409). A blend is a mixture of gametes: row of a child =
 /// half the mean row of its seed parents + half the mean row of its pollen parents (average relationship,
 /// Henderson 1988, J. Anim. Sci. 66:1614).
-namespace pipward {
+namespace pipward::lineage {
 
 /// What a member has of each parent's genes: the entries `first[i]` to `first[i + 1]` of `parents`, each
 /// parent once. Selfed: one entry of share 1.
@@ -57,4 +57,4 @@ struct MatrixEntry {
 std::vector<MatrixEntry> relationship_inverse(const KinshipFactors& factors);
 inline constexpr double least_sampling = 1e-9;
 
-}  // namespace pipward
+}  // namespace pipward::lineage

@@ -3,7 +3,7 @@
 
 #include <algorithm>
 
-namespace pipward {
+namespace pipward::lineage {
 namespace {
 
 constexpr unsigned char source = 1;  // a mixture's member or its ancestor
@@ -108,4 +108,4 @@ GeneFlow marked_part(const GeneFlow& flow, const std::vector<bool>& marked, std:
     return part;
 }
 
-}  // namespace pipward
+}  // namespace pipward::lineage

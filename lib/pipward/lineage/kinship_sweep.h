@@ -8,7 +8,7 @@
 #include "pipward/lineage/kinship_factors.h"
 
 /// The walk up and down a pedigree that gives columns of A, eight at a time.
-namespace pipward {
+namespace pipward::lineage {
 
 inline constexpr std::size_t sweep_lanes = 8;
 using Lanes = std::array<double, sweep_lanes>;
@@ -43,4 +43,4 @@ class KinshipSweep {
 /// of each, -1 for the others.
 GeneFlow marked_part(const GeneFlow& flow, const std::vector<bool>& marked, std::vector<int>& place);
 
-}  // namespace pipward
+}  // namespace pipward::lineage

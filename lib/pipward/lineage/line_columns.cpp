@@ -4,7 +4,7 @@
 #include <algorithm>
 #include <map>
 
-namespace pipward {
+namespace pipward::lineage {
 namespace {
 
 void join(LineColumns& columns, int younger, int older) {
@@ -84,4 +84,4 @@ double column_height(const LineColumns& columns, const std::vector<int>& column,
     return height;
 }
 
-}  // namespace pipward
+}  // namespace pipward::lineage

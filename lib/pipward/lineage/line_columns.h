@@ -6,7 +6,7 @@
 #include "pipward/lineage/line_layout.h"
 
 /// Inside of the layout of lines: what stands in each column, in which order and how high.
-namespace pipward {
+namespace pipward::lineage {
 
 /// A box, or the lane of a link that passes a column.
 struct ColumnItem {
@@ -34,4 +34,4 @@ double column_height(const LineColumns& columns, const std::vector<int>& column,
 /// height: as near to the middle of what it is joined to as the others let it.
 void order_columns(const LineView& view, LineColumns& columns, const LineSpace& space);
 
-}  // namespace pipward
+}  // namespace pipward::lineage

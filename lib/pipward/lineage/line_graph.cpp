@@ -6,7 +6,7 @@
 
 #include "pipward/lineage/blend_mixtures.h"
 
-namespace pipward {
+namespace pipward::lineage {
 namespace {
 
 // The graph in the order of the records, before it is sorted.
@@ -143,4 +143,4 @@ LineGraph line_graph(std::span<const Accession> accessions, std::span<const Blen
     return graph;
 }
 
-}  // namespace pipward
+}  // namespace pipward::lineage

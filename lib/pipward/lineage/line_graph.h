@@ -10,7 +10,7 @@
 #include "pipward/value/finding.h"
 
 /// Who descends from whom, as a graph: what drawings, shares and notations of a line are made from.
-namespace pipward {
+namespace pipward::lineage {
 
 enum class LineRole { seed, pollen, member, sport };
 
@@ -48,4 +48,4 @@ int generations_of(const LineLink& link);
 /// they fall short of 1 is unknown pollen. Throws Error (input) where accessions are their own ancestors.
 LineGraph line_graph(std::span<const Accession> accessions, std::span<const BlendMember> blends);
 
-}  // namespace pipward
+}  // namespace pipward::lineage

@@ -6,7 +6,7 @@
 #include "pipward/lineage/line_columns.h"
 #include "pipward/lineage/line_tracks.h"
 
-namespace pipward {
+namespace pipward::lineage {
 namespace {
 
 class Routing {
@@ -159,4 +159,4 @@ std::optional<LineLayout> line_layout(const LineView& view, const std::vector<do
     return layout;
 }
 
-}  // namespace pipward
+}  // namespace pipward::lineage

@@ -8,7 +8,7 @@
 
 /// Where the boxes of a line stand, in columns, and how its links run. Lengths are millimetres or whatever
 /// the caller measures in.
-namespace pipward {
+namespace pipward::lineage {
 
 /// What a page gives.
 struct LineSpace {
@@ -58,4 +58,4 @@ double height_needed(const LineView& view, const std::vector<double>& heights, c
 std::optional<LineLayout> line_layout(const LineView& view, const std::vector<double>& heights,
                                       const LineSpace& space);
 
-}  // namespace pipward
+}  // namespace pipward::lineage

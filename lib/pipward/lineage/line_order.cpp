@@ -7,7 +7,7 @@
 
 #include "pipward/lineage/line_columns.h"
 
-namespace pipward {
+namespace pipward::lineage {
 namespace {
 
 constexpr int sorting_sweeps = 16;
@@ -195,4 +195,4 @@ void order_columns(const LineView& view, LineColumns& columns, const LineSpace& 
     centre(columns, space);
 }
 
-}  // namespace pipward
+}  // namespace pipward::lineage

@@ -3,7 +3,7 @@
 
 #include <fmt/format.h>
 
-namespace pipward {
+namespace pipward::lineage {
 
 LineText::LineText(std::span<const Accession> accessions, std::span<const BlendMember> blends) {
     for (const auto& accession : accessions) {
@@ -43,4 +43,4 @@ Sentence LineText::parent_text(const std::optional<std::string>& name, bool with
     return theirs.empty() ? verbatim(*name) : joined({verbatim(*name + " ("), theirs, verbatim(")")}, {});
 }
 
-}  // namespace pipward
+}  // namespace pipward::lineage

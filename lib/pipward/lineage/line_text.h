@@ -10,7 +10,7 @@
 #include "pipward/record/orchard.h"
 #include "pipward/value/sentence.h"
 
-namespace pipward {
+namespace pipward::lineage {
 
 /// Lineages in one line, as breeders write them: seed parent first.
 class LineText {
@@ -30,4 +30,4 @@ class LineText {
     std::map<std::string_view, std::vector<std::string_view>> blends_;
 };
 
-}  // namespace pipward
+}  // namespace pipward::lineage

@@ -5,7 +5,7 @@
 #include <cmath>
 #include <numeric>
 
-namespace pipward {
+namespace pipward::lineage {
 namespace {
 
 constexpr double apart = 0.7;  // nearer lines could not be told from each other
@@ -69,4 +69,4 @@ int give_tracks(std::vector<LinkRun>& runs) {
     return tracks;
 }
 
-}  // namespace pipward
+}  // namespace pipward::lineage

@@ -4,7 +4,7 @@
 #include <vector>
 
 /// Inside of the layout of lines: where links turn between two columns.
-namespace pipward {
+namespace pipward::lineage {
 
 /// How a link runs through one gap between columns: level, upright on a track, level.
 struct LinkRun {
@@ -18,4 +18,4 @@ struct LinkRun {
 /// Sorts the runs; how many tracks there are.
 int give_tracks(std::vector<LinkRun>& runs);
 
-}  // namespace pipward
+}  // namespace pipward::lineage

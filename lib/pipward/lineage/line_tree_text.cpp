@@ -4,7 +4,7 @@
 #include <algorithm>
 #include <set>
 
-namespace pipward {
+namespace pipward::lineage {
 namespace {
 
 class Writing {
@@ -133,4 +133,4 @@ std::string line_tree_text(const LineGraph& graph, int subject, const LineLimits
     return writing.text;
 }
 
-}  // namespace pipward
+}  // namespace pipward::lineage

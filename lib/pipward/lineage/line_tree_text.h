@@ -5,7 +5,7 @@
 
 #include "pipward/lineage/line_view.h"
 
-namespace pipward {
+namespace pipward::lineage {
 
 /// A line as indented text for a terminal or a letter: ancestors below their children, the seed parent
 /// first; then descendants. What stands there already is named again and not followed twice. Ends with a
@@ -16,4 +16,4 @@ std::string line_tree_text(const LineGraph& graph, int subject, const LineLimits
 /// "seed parent", "pollen parent", "in the blend, 40 %", "sport of".
 Sentence role_words(const LineLink& link);
 
-}  // namespace pipward
+}  // namespace pipward::lineage

@@ -6,7 +6,7 @@
 #include <numeric>
 #include <optional>
 
-namespace pipward {
+namespace pipward::lineage {
 namespace {
 
 constexpr int unrelated = -1;
@@ -272,4 +272,4 @@ LineView line_view(const LineGraph& graph, int subject, const LineLimits& limits
     return Viewing(graph, subject, limits).view;
 }
 
-}  // namespace pipward
+}  // namespace pipward::lineage

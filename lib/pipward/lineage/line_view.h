@@ -7,7 +7,7 @@
 #include "pipward/lineage/line_graph.h"
 
 /// What of a line is drawn: boxes and links, every accession once.
-namespace pipward {
+namespace pipward::lineage {
 
 struct LineLimits {
     int up = 4;             ///< generations of ancestors
@@ -48,4 +48,4 @@ inline constexpr int family_of_seedlings = 3;
 /// unknown parent of a cross whose other parent is known has a box of its own.
 LineView line_view(const LineGraph& graph, int subject, const LineLimits& limits);
 
-}  // namespace pipward
+}  // namespace pipward::lineage

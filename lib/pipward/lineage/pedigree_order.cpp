@@ -7,7 +7,7 @@
 
 #include "pipward/lineage/written_pedigree.h"
 
-namespace pipward {
+namespace pipward::lineage {
 namespace {
 
 Finding loop_finding(const std::vector<PedigreeMember>& members, std::span<const int> loop) {
@@ -134,4 +134,4 @@ PedigreeOrder pedigree_order(std::span<const Accession> accessions, std::span<co
     return result;
 }
 
-}  // namespace pipward
+}  // namespace pipward::lineage

@@ -10,7 +10,7 @@
 #include "pipward/value/finding.h"
 
 /// The recorded parents as numbers, parents before children.
-namespace pipward {
+namespace pipward::lineage {
 
 struct ParentShare {
     int parent = 0;    ///< into PedigreeOrder::members
@@ -38,4 +38,4 @@ struct PedigreeOrder {
 /// nothing but the order of unrelated members.
 PedigreeOrder pedigree_order(std::span<const Accession> accessions, std::span<const BlendMember> blends);
 
-}  // namespace pipward
+}  // namespace pipward::lineage

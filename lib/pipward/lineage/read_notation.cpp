@@ -6,7 +6,7 @@
 
 #include "pipward/lineage/cross_notation.h"
 
-namespace pipward {
+namespace pipward::lineage {
 namespace {
 
 constexpr int most_doses = 20;  // more backcrosses than anybody lives to make
@@ -237,4 +237,4 @@ ReadCross read_cross(std::string_view text) {
     return read;
 }
 
-}  // namespace pipward
+}  // namespace pipward::lineage

@@ -4,7 +4,7 @@
 #include <algorithm>
 #include <array>
 
-namespace pipward {
+namespace pipward::lineage {
 namespace {
 
 using Gamete = std::vector<ParentShare>;
@@ -127,4 +127,4 @@ Relation relation_of(const PedigreeOrder& order, int one, int other, std::option
     return !kinship || (is_founder(a) && is_founder(b)) ? Relation::unknown : Relation::unrelated;
 }
 
-}  // namespace pipward
+}  // namespace pipward::lineage

@@ -8,7 +8,7 @@
 #include "pipward/lineage/pedigree_order.h"
 #include "pipward/record/words.h"
 
-namespace pipward {
+namespace pipward::lineage {
 
 /// What one accession is to another by the recorded parents, the closest that holds. How much blood they
 /// share is the kinship: inbred sibs share more than others.
@@ -36,4 +36,4 @@ std::span<const Word<Relation>> words(Relation);
 /// cases apart.
 Relation relation_of(const PedigreeOrder& order, int one, int other, std::optional<double> kinship);
 
-}  // namespace pipward
+}  // namespace pipward::lineage

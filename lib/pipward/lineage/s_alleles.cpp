@@ -4,7 +4,7 @@
 #include <algorithm>
 #include <vector>
 
-namespace pipward {
+namespace pipward::lineage {
 namespace {
 
 // ASCII only, so that no locale has a say.
@@ -179,4 +179,4 @@ SCompatibility s_compatibility(const std::optional<SAlleles>& seed_parent,
     return {share == 1 ? SMatch::full : SMatch::half, {share}};
 }
 
-}  // namespace pipward
+}  // namespace pipward::lineage

@@ -8,7 +8,7 @@
 
 #include "pipward/value/quantity.h"
 
-namespace pipward {
+namespace pipward::lineage {
 
 /// The self-incompatibility alleles of one accession, as a set of names without the leading S ("2", "3",
 /// "j"). Names are in small letters, numbers without leading zeros.
@@ -39,4 +39,4 @@ struct SCompatibility {
 SCompatibility s_compatibility(const std::optional<SAlleles>& seed_parent,
                                const std::optional<SAlleles>& donor);
 
-}  // namespace pipward
+}  // namespace pipward::lineage

@@ -4,7 +4,7 @@
 #include <algorithm>
 #include <cmath>
 
-namespace pipward {
+namespace pipward::lineage {
 
 double chance_of_none(int flowers, double set) {
     return std::pow(1 - set, flowers);
@@ -30,4 +30,4 @@ FieldLikelihood field_likelihood(CrossCount count, const SetChances& chances) {
     return {1, chance_by_leak(count, chances.leak)};
 }
 
-}  // namespace pipward
+}  // namespace pipward::lineage

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: MIT
 #pragma once
 
-namespace pipward {
+namespace pipward::lineage {
 
 /// What came of a worked cross: of so many flowers so many gave a fruit with seed.
 struct CrossCount {
@@ -30,4 +30,4 @@ struct FieldLikelihood {
 };
 FieldLikelihood field_likelihood(CrossCount count, const SetChances& chances);
 
-}  // namespace pipward
+}  // namespace pipward::lineage

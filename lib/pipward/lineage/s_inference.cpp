@@ -5,7 +5,7 @@
 #include <map>
 #include <string>
 
-namespace pipward {
+namespace pipward::lineage {
 namespace {
 
 using Pool = std::map<std::string, double>;  // weight by allele
@@ -173,4 +173,4 @@ SMatchChances s_match_chances(const SKnowledge& seed_parent, const SKnowledge& d
     return chances;
 }
 
-}  // namespace pipward
+}  // namespace pipward::lineage

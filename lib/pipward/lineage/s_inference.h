@@ -9,7 +9,7 @@
 #include "pipward/lineage/s_alleles.h"
 
 /// S-genotypes that nobody has determined, from those of the parents.
-namespace pipward {
+namespace pipward::lineage {
 
 /// Stands for an allele that is not known.
 inline constexpr std::string_view unknown_allele = "?";
@@ -49,4 +49,4 @@ struct SMatchChances {
 };
 SMatchChances s_match_chances(const SKnowledge& seed_parent, const SKnowledge& donor);
 
-}  // namespace pipward
+}  // namespace pipward::lineage

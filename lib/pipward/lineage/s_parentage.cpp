@@ -4,7 +4,7 @@
 #include <algorithm>
 #include <array>
 
-namespace pipward {
+namespace pipward::lineage {
 namespace {
 
 bool share_one(const SAlleles& a, const SAlleles& b) {
@@ -49,4 +49,4 @@ std::optional<SContradiction> s_contradiction(const SAlleles& child, const std::
     return let_through ? std::nullopt : std::optional{SContradiction::rejected_pollen};
 }
 
-}  // namespace pipward
+}  // namespace pipward::lineage

@@ -7,7 +7,7 @@
 #include "pipward/lineage/s_alleles.h"
 #include "pipward/record/words.h"
 
-namespace pipward {
+namespace pipward::lineage {
 
 /// What speaks against recorded parents.
 enum class SContradiction {
@@ -25,4 +25,4 @@ std::span<const Word<SContradiction>> words(SContradiction);
 std::optional<SContradiction> s_contradiction(const SAlleles& child, const std::optional<SAlleles>& seed,
                                               const std::optional<SAlleles>& pollen);
 
-}  // namespace pipward
+}  // namespace pipward::lineage

@@ -5,7 +5,7 @@
 
 #include <algorithm>
 
-namespace pipward {
+namespace pipward::lineage {
 namespace {
 
 class Selected {
@@ -60,4 +60,4 @@ std::vector<double> inverse_diagonal(const LowerColumns& lower, std::span<const 
     return std::move(selected).diagonal();
 }
 
-}  // namespace pipward
+}  // namespace pipward::lineage

@@ -4,7 +4,7 @@
 #include <span>
 #include <vector>
 
-namespace pipward {
+namespace pipward::lineage {
 
 /// A unit lower triangular matrix by columns, its ones left out: the rows of column j, rising, and their
 /// values stand from first[j] to first[j + 1].
@@ -19,4 +19,4 @@ struct LowerColumns {
 /// with the filling of L, not with its size squared. The pattern of L must be that of a factorisation.
 std::vector<double> inverse_diagonal(const LowerColumns& lower, std::span<const double> diagonal);
 
-}  // namespace pipward
+}  // namespace pipward::lineage

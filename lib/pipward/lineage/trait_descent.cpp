@@ -4,7 +4,7 @@
 #include <algorithm>
 #include <set>
 
-namespace pipward {
+namespace pipward::lineage {
 namespace {
 
 struct Scores {
@@ -146,4 +146,4 @@ std::vector<TraitDescent> trait_descent(const LineGraph& graph, int node, const 
     return found;
 }
 
-}  // namespace pipward
+}  // namespace pipward::lineage

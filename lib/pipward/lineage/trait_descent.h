@@ -11,7 +11,7 @@
 #include "pipward/lineage/line_graph.h"
 
 /// Which noted trait stands with whom in a line.
-namespace pipward {
+namespace pipward::lineage {
 
 /// Scores of one trait over the trees of an accession: each tree counts once, however often it was scored.
 struct TraitMean {
@@ -48,4 +48,4 @@ struct TraitDescent {
 /// original's parents and its own scores.
 std::vector<TraitDescent> trait_descent(const LineGraph& graph, int node, const TraitMeans& means);
 
-}  // namespace pipward
+}  // namespace pipward::lineage

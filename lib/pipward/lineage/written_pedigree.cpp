@@ -7,7 +7,7 @@
 
 #include "pipward/lineage/blend_mixtures.h"
 
-namespace pipward {
+namespace pipward::lineage {
 namespace {
 
 using Records = std::map<std::string, const Accession*>;
@@ -166,4 +166,4 @@ WrittenPedigree written_pedigree(std::span<const Accession> accessions, std::spa
     return Writer(accessions, blends).written;
 }
 
-}  // namespace pipward
+}  // namespace pipward::lineage

@@ -8,7 +8,7 @@
 
 #include "pipward/lineage/pedigree_order.h"
 
-namespace pipward {
+namespace pipward::lineage {
 
 /// The pedigree as the records have it: numbered in their order, then names without a record.
 struct WrittenPedigree {
@@ -22,4 +22,4 @@ struct WrittenPedigree {
 /// those of its first sport with parents are taken.
 WrittenPedigree written_pedigree(std::span<const Accession> accessions, std::span<const BlendMember> blends);
 
-}  // namespace pipward
+}  // namespace pipward::lineage

@@ -11,7 +11,7 @@
 #include "pipward/operation/place_reading.h"
 #include "pipward/value/nearest.h"
 
-namespace pipward {
+namespace pipward::operation {
 namespace {
 
 constexpr std::size_t most_named = 500;
@@ -158,4 +158,4 @@ ChosenAccessions chosen_accessions(const Orchard& orchard, const std::string& te
     return chosen;
 }
 
-}  // namespace pipward
+}  // namespace pipward::operation

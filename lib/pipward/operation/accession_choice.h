@@ -8,7 +8,7 @@
 #include "pipward/record/orchard.h"
 
 /// Which accessions somebody asks about.
-namespace pipward {
+namespace pipward::operation {
 
 template <class Request>
 Bound<Request> accessions_parameter(std::string Request::*field) {
@@ -30,4 +30,4 @@ struct ChosenAccessions {
 /// and where more than 500 are asked for or the book has none.
 ChosenAccessions chosen_accessions(const Orchard& orchard, const std::string& text, Day as_of);
 
-}  // namespace pipward
+}  // namespace pipward::operation

@@ -7,7 +7,7 @@
 #include <set>
 #include <string>
 
-namespace pipward {
+namespace pipward::operation {
 namespace {
 
 bool is_digit(char c) {
@@ -128,4 +128,4 @@ std::vector<std::uint32_t> in_order(const Orchard& orchard, std::vector<std::uin
     return trees;
 }
 
-}  // namespace pipward
+}  // namespace pipward::operation

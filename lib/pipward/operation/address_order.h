@@ -8,7 +8,7 @@
 #include "pipward/record/words.h"
 
 /// Trees in the order in which one comes to them.
-namespace pipward {
+namespace pipward::operation {
 
 enum class LabelOrder { address, to_and_fro, label, book };
 std::span<const Word<LabelOrder>> words(LabelOrder);
@@ -20,4 +20,4 @@ bool counts_before(std::string_view a, std::string_view b);
 std::vector<std::uint32_t> in_order(const Orchard& orchard, std::vector<std::uint32_t> trees,
                                     LabelOrder order);
 
-}  // namespace pipward
+}  // namespace pipward::operation

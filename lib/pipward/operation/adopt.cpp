@@ -7,7 +7,7 @@
 
 #include "pipward/value/utf8.h"
 
-namespace pipward {
+namespace pipward::operation {
 
 std::span<const Word<AdoptTable>> words(AdoptTable) {
     static constexpr std::array table{
@@ -59,4 +59,4 @@ void Adoption::tell(Level level, std::string field, std::string value, Sentence 
         {level, layer, {}, std::move(field), std::move(value), std::move(message), std::move(remedy)});
 }
 
-}  // namespace pipward
+}  // namespace pipward::operation

@@ -16,7 +16,7 @@
 #include "pipward/weather/weather_import.h"
 
 /// How a user's own layer comes into a book: read, mapped, carried to the book's coordinates, judged.
-namespace pipward {
+namespace pipward::operation {
 
 enum class AdoptTable { trees, accessions, rows, blocks };
 std::span<const Word<AdoptTable>> words(AdoptTable);
@@ -37,7 +37,7 @@ struct AdoptRequest {
     bool add_rows = false;
     std::string block;
     std::optional<TreePurpose> purpose;
-    std::optional<DayFormat> day_format;
+    std::optional<weather::DayFormat> day_format;
     Metres same_place{2};
     bool write = false;
 };
@@ -73,8 +73,8 @@ struct MadeRow {
 struct Adoption {
     std::string layer;  ///< its name, for findings
     std::string table;  ///< "tree"
-    FieldMapping mapping{};
-    std::vector<FieldSample> fields{};
+    book::FieldMapping mapping{};
+    std::vector<book::FieldSample> fields{};
     std::map<std::string, int> unreadable{};  ///< values by field
     std::vector<AdoptRow> rows{};
     std::vector<MadeRow> made{};
@@ -94,27 +94,27 @@ struct Adoption {
 
 /// Reads the layer and says where each of its fields goes. Throws Error (usage, access).
 struct AdoptSource {
-    UserLayer layer;
+    book::UserLayer layer;
     Adoption adoption;
 };
 AdoptSource open_adoption(const AdoptRequest& request, const Orchard& orchard);
 
 /// "FIELD=column; FIELD2=-" and a file of two columns as corrections. Throws Error (usage, access).
-Corrections corrections_in(const std::string& map);
-Corrections corrections_of_file(const std::string& path);
+book::Corrections corrections_in(const std::string& map);
+book::Corrections corrections_of_file(const std::string& path);
 /// The mapping as such a file.
-std::string mapping_file(const FieldMapping& mapping);
+std::string mapping_file(const book::FieldMapping& mapping);
 
 /// Kind and species of an accession's cells, where they do not tell it and the user does.
 void fill_in_accession(std::map<std::string, Cell>& cells, const AdoptRequest& request);
 /// Leaves out what is no row of the table by its shape, and tells rows of several parts.
 void judge_shapes(Adoption& adoption);
 /// Texts into values of the book.
-void read_values(Adoption& adoption, const UserLayer& layer, const AdoptRequest& request);
+void read_values(Adoption& adoption, const book::UserLayer& layer, const AdoptRequest& request);
 /// Every day of the layer as ISO 8601, where a column's writing leaves no doubt.
-void read_days(Adoption& adoption, UserLayer& layer, std::optional<DayFormat> format);
+void read_days(Adoption& adoption, book::UserLayer& layer, std::optional<weather::DayFormat> format);
 /// Where the rows lie, in the book's coordinates.
-void read_places(Adoption& adoption, const UserLayer& layer, const AdoptRequest& request,
+void read_places(Adoption& adoption, const book::UserLayer& layer, const AdoptRequest& request,
                  const Orchard& orchard);
 /// Names that refer to other rows: written as in the book, added, or told.
 void judge_names(Adoption& adoption, const AdoptRequest& request, const Orchard& orchard);
@@ -131,4 +131,4 @@ Table adopt_field_table(const Adoption& adoption);
 TableShape adopt_row_shape();
 Table adopt_row_table(const Adoption& adoption);
 
-}  // namespace pipward
+}  // namespace pipward::operation

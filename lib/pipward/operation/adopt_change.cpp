@@ -7,14 +7,14 @@
 #include "pipward/book/schema.h"
 #include "pipward/operation/adopt.h"
 
-namespace pipward {
+namespace pipward::operation {
 namespace {
 
-GeometryKind geometry_of(const std::string& table) {
-    return find_book_table(table)->geometry;
+book::GeometryKind geometry_of(const std::string& table) {
+    return book::find_book_table(table)->geometry;
 }
 
-std::string wkt_of(GeometryKind kind, const std::vector<MapPoint>& points) {
+std::string wkt_of(book::GeometryKind kind, const std::vector<MapPoint>& points) {
     const bool high =
         std::ranges::all_of(points, [](const MapPoint& point) { return point.height.has_value(); });
     std::string text;
@@ -22,8 +22,8 @@ std::string wkt_of(GeometryKind kind, const std::vector<MapPoint>& points) {
         text += fmt::format("{}{} {}", text.empty() ? "" : ", ", point.x, point.y);
         text += high ? fmt::format(" {}", point.height->value) : "";
     }
-    return kind == GeometryKind::polygon ? fmt::format("POLYGON {}(({}))", high ? "Z " : "", text)
-                                         : fmt::format("LINESTRING {}({})", high ? "Z " : "", text);
+    return kind == book::GeometryKind::polygon ? fmt::format("POLYGON {}(({}))", high ? "Z " : "", text)
+                                               : fmt::format("LINESTRING {}({})", high ? "Z " : "", text);
 }
 
 MadeRow made_of(const AdoptRow& row, const std::string& table) {
@@ -49,9 +49,9 @@ Row cells_of(const MadeRow& made, const TableShape& shape) {
         const auto cell = made.cells.find(column.name);
         row.cells.push_back(cell == made.cells.end() ? Cell{} : cell->second);
     }
-    if (kind == GeometryKind::point && !made.points.empty()) {
+    if (kind == book::GeometryKind::point && !made.points.empty()) {
         row.at = made.points.front();
-    } else if (!made.points.empty() && kind != GeometryKind::none) {
+    } else if (!made.points.empty() && kind != book::GeometryKind::none) {
         row.cells.back() = wkt_of(kind, made.points);
     }
     return row;
@@ -60,12 +60,12 @@ Row cells_of(const MadeRow& made, const TableShape& shape) {
 Table table_for(const std::string& name, const std::vector<MadeRow>& rows) {
     Table table;
     table.shape.name = name;
-    for (const auto& column : find_book_table(name)->columns) {
+    for (const auto& column : book::find_book_table(name)->columns) {
         table.shape.columns.push_back({std::string(column.name), column.type, "", "", ""});
     }
     const auto kind = geometry_of(name);
-    if (kind == GeometryKind::line || kind == GeometryKind::polygon) {
-        table.shape.columns.push_back({std::string(wkt_column), CellType::text, "", "", ""});
+    if (kind == book::GeometryKind::line || kind == book::GeometryKind::polygon) {
+        table.shape.columns.push_back({std::string(book::wkt_column), CellType::text, "", "", ""});
     }
     for (const auto& row : rows) {
         table.rows.push_back(cells_of(row, table.shape));
@@ -87,4 +87,4 @@ std::vector<Table> added_tables(const Adoption& adoption) {
     return tables;
 }
 
-}  // namespace pipward
+}  // namespace pipward::operation

@@ -11,7 +11,7 @@
 #include "pipward/operation/adopt_rows.h"
 #include "pipward/place/metre_plane.h"
 
-namespace pipward {
+namespace pipward::operation {
 namespace {
 
 constexpr double one_spot = 0.3;  // metres: no two trees stand so near
@@ -31,23 +31,25 @@ std::string field_of_key(const Adoption& adoption) {
 }
 
 /// Nothing where one of the two has no place.
-std::optional<double> metres_between(const AdoptRow& row, const KnownThing& known, const ToEarth& to_earth) {
+std::optional<double> metres_between(const AdoptRow& row, const KnownThing& known,
+                                     const place::ToEarth& to_earth) {
     const auto here = row.points.empty() ? std::nullopt : to_earth(row.points.front());
     const auto there = known.at ? to_earth(*known.at) : std::nullopt;
-    return here && there ? std::optional{way_between(*here, *there).distance.value} : std::nullopt;
+    return here && there ? std::optional{place::way_between(*here, *there).distance.value} : std::nullopt;
 }
 
 Sentence in_words(const std::vector<Difference>& differences, const Adoption& adoption) {
     std::vector<Sentence> words;
     for (const auto& difference : differences) {
-        words.push_back(say("{} \"{}\", not \"{}\"", column_label(adoption.table + "." + difference.column),
-                            difference.of_book, difference.of_layer));
+        words.push_back(say("{} \"{}\", not \"{}\"",
+                            book::column_label(adoption.table + "." + difference.column), difference.of_book,
+                            difference.of_layer));
     }
     return joined(words, verbatim(", "));
 }
 
 void judge_known(Adoption& adoption, AdoptRow& row, const KnownThing& known, const AdoptRequest& request,
-                 const ToEarth& to_earth) {
+                 const place::ToEarth& to_earth) {
     const double metres = metres_between(row, known, to_earth).value_or(0);
     if (metres > request.same_place.value + adoption.accuracy.value) {
         adoption.complain(Level::error, row, field_of_key(adoption), row.text(adoption.key()),
@@ -74,7 +76,7 @@ void judge_known(Adoption& adoption, AdoptRow& row, const KnownThing& known, con
 
 void judge_book(Adoption& adoption, const AdoptRequest& request, const Orchard& orchard) {
     const auto known = known_things(adoption.table, orchard);
-    const ToEarth to_earth(orchard.crs);
+    const place::ToEarth to_earth(orchard.crs);
     int skipped = 0;
     for (auto& row : adoption.rows) {
         const auto found = counts(adoption, row) ? known.find(key_of(adoption, row)) : known.end();
@@ -134,13 +136,13 @@ void judge_likeness(Adoption& adoption, const Orchard& orchard) {
 
 struct Standing {
     std::string label;
-    PlanePoint at;
+    place::PlanePoint at;
     AdoptRow* row;  // null where it is the book's
 };
 
 using Cells = std::map<std::pair<long, long>, std::vector<Standing>>;
 
-std::pair<long, long> cell_of(PlanePoint at) {
+std::pair<long, long> cell_of(place::PlanePoint at) {
     return {std::lround(std::floor(at.east / one_spot)), std::lround(std::floor(at.north / one_spot))};
 }
 
@@ -150,7 +152,7 @@ std::optional<Standing> neighbour_of(const Cells& cells, const Standing& tree) {
         for (long y = north - 1; y <= north + 1; ++y) {
             const auto cell = cells.find({x, y});
             for (const auto& other : cell == cells.end() ? std::vector<Standing>{} : cell->second) {
-                if (length(other.at - tree.at) < one_spot && other.label != tree.label) {
+                if (place::length(other.at - tree.at) < one_spot && other.label != tree.label) {
                     return other;
                 }
             }
@@ -160,7 +162,7 @@ std::optional<Standing> neighbour_of(const Cells& cells, const Standing& tree) {
 }
 
 std::vector<Standing> standing_trees(Adoption& adoption, const AdoptRequest& request, const Orchard& orchard,
-                                     const MetrePlane& plane) {
+                                     const place::MetrePlane& plane) {
     std::vector<Standing> trees;
     for (const auto& tree : orchard.trees) {
         if (tree.at && !(tree.removed_on && *tree.removed_on <= request.as_of)) {
@@ -184,7 +186,7 @@ void judge_spots(Adoption& adoption, const AdoptRequest& request, const Orchard&
     if (adoption.table != "tree" || points.empty()) {
         return;
     }
-    const MetrePlane plane(orchard.crs, middle_of(points));
+    const place::MetrePlane plane(orchard.crs, place::middle_of(points));
     Cells cells;
     for (const auto& tree : standing_trees(adoption, request, orchard, plane)) {
         const auto other = tree.row == nullptr ? std::nullopt : neighbour_of(cells, tree);
@@ -208,4 +210,4 @@ void judge_clashes(Adoption& adoption, const AdoptRequest& request, const Orchar
     judge_spots(adoption, request, orchard);
 }
 
-}  // namespace pipward
+}  // namespace pipward::operation

@@ -3,25 +3,26 @@
 
 #include "pipward/place/whereabouts_check.h"
 
-namespace pipward {
+namespace pipward::operation {
 namespace {
 
-void tell_doubt(Adoption& adoption, AdoptRow& row, const MapPoint& point, PlaceDoubt doubt,
-                const PlaceJudge& judge) {
+void tell_doubt(Adoption& adoption, AdoptRow& row, const MapPoint& point, place::PlaceDoubt doubt,
+                const place::PlaceJudge& judge) {
     switch (doubt) {
-        case PlaceDoubt::none:
+        case place::PlaceDoubt::none:
             return;
-        case PlaceDoubt::far:
+        case place::PlaceDoubt::far:
             return adoption.complain(Level::warning, row, {}, {},
                                      say("It lies {:.0f} km from everything else in the book.",
                                          judge.away(point).value_or(Metres{}).value / 1000),
                                      say("Check the coordinates and their system."));
-        case PlaceDoubt::degrees:
+        case place::PlaceDoubt::degrees:
             return adoption.complain(
                 Level::error, row, {}, {},
-                say("These numbers look like degrees, but {} counts metres.", system_name(adoption.crs)),
+                say("These numbers look like degrees, but {} counts metres.",
+                    place::system_name(adoption.crs)),
                 say("Say which system they are in: for GNSS degrees, layer-crs EPSG:4326."));
-        case PlaceDoubt::exchanged:
+        case place::PlaceDoubt::exchanged:
             return adoption.complain(
                 Level::error, row, {}, {},
                 judge.in_degrees() ? say("Latitude and longitude are exchanged: the other way round it lies "
@@ -29,23 +30,24 @@ void tell_doubt(Adoption& adoption, AdoptRow& row, const MapPoint& point, PlaceD
                                    : say("East and north are exchanged: the other way round it lies among "
                                          "the book's places."),
                 say("If all of them are, give exchange-axes yes; else correct it in the layer."));
-        case PlaceDoubt::nowhere:
-            return adoption.complain(Level::error, row, {}, {},
-                                     say("This is no place on the earth in {}.", system_name(adoption.crs)),
-                                     say("Check the coordinates and their system."));
+        case place::PlaceDoubt::nowhere:
+            return adoption.complain(
+                Level::error, row, {}, {},
+                say("This is no place on the earth in {}.", place::system_name(adoption.crs)),
+                say("Check the coordinates and their system."));
     }
 }
 
 }  // namespace
 
-bool judge_whereabouts(Adoption& adoption, std::span<const LonLat> known) {
-    const PlaceJudge judge(adoption.crs, known);
+bool judge_whereabouts(Adoption& adoption, std::span<const place::LonLat> known) {
+    const place::PlaceJudge judge(adoption.crs, known);
     bool sound = true;
     for (auto& row : adoption.rows) {
         for (const auto& point : row.fate == Fate::left_out ? std::vector<MapPoint>{} : row.points) {
-            if (const auto doubt = judge(point); doubt != PlaceDoubt::none) {
+            if (const auto doubt = judge(point); doubt != place::PlaceDoubt::none) {
                 tell_doubt(adoption, row, point, doubt, judge);
-                sound = sound && doubt == PlaceDoubt::far;
+                sound = sound && doubt == place::PlaceDoubt::far;
                 break;
             }
         }
@@ -61,12 +63,13 @@ Sentence accuracy_words(const std::optional<Metres>& accuracy) {
 
 }  // namespace
 
-void tell_transformation(Adoption& adoption, const TransformationFacts& facts, const std::string& book_crs) {
+void tell_transformation(Adoption& adoption, const place::TransformationFacts& facts,
+                         const std::string& book_crs) {
     if (facts.name.empty()) {
         return;
     }
-    const auto way = say("Carried from {} to {} by the transformation \"{}\".", system_name(adoption.crs),
-                         system_name(book_crs), facts.name);
+    const auto way = say("Carried from {} to {} by the transformation \"{}\".",
+                         place::system_name(adoption.crs), place::system_name(book_crs), facts.name);
     if (facts.ballpark) {
         adoption.tell(Level::warning, {}, {},
                       way + verbatim(" ") +
@@ -89,4 +92,4 @@ void tell_transformation(Adoption& adoption, const TransformationFacts& facts, c
     }
 }
 
-}  // namespace pipward
+}  // namespace pipward::operation

@@ -3,7 +3,7 @@
 
 #include <cmath>
 
-namespace pipward {
+namespace pipward::operation {
 namespace {
 
 template <class Quantity>
@@ -104,4 +104,4 @@ std::vector<Difference> differences(const AdoptRow& row, const KnownThing& known
     return found;
 }
 
-}  // namespace pipward
+}  // namespace pipward::operation

@@ -9,7 +9,7 @@
 #include "pipward/operation/adopt.h"
 
 /// What the book has already of the kind that a layer brings.
-namespace pipward {
+namespace pipward::operation {
 
 struct KnownThing {
     std::map<std::string, Cell> cells{};
@@ -28,4 +28,4 @@ struct Difference {
 /// Columns in which both say something, and not the same. A purpose of "other" says nothing.
 std::vector<Difference> differences(const AdoptRow& row, const KnownThing& known);
 
-}  // namespace pipward
+}  // namespace pipward::operation

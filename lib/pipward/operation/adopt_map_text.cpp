@@ -7,13 +7,13 @@
 #include "pipward/weather/csv_text.h"
 #include "pipward/weather/text_cells.h"
 
-namespace pipward {
+namespace pipward::operation {
 namespace {
 
 constexpr std::string_view file_head = "field,goes to\r\n";
 
 std::string quoted(const std::string& text) {
-    if (text.find_first_of(",;\t\"\r\n#") == std::string::npos && text == trimmed(text)) {
+    if (text.find_first_of(",;\t\"\r\n#") == std::string::npos && text == weather::trimmed(text)) {
         return text;
     }
     std::string result = "\"";
@@ -30,17 +30,18 @@ Error misread(const std::string& parameter, const std::string& text) {
 
 }  // namespace
 
-Corrections corrections_in(const std::string& map) {
-    Corrections corrections;
+book::Corrections corrections_in(const std::string& map) {
+    book::Corrections corrections;
     std::string_view rest = map;
-    while (!trimmed(rest).empty()) {
+    while (!weather::trimmed(rest).empty()) {
         const auto end = std::min(rest.find(';'), rest.size());
-        const auto part = trimmed(rest.substr(0, end));
+        const auto part = weather::trimmed(rest.substr(0, end));
         rest.remove_prefix(std::min(end + 1, rest.size()));
         // The last one: columns of the book have none in their names.
         const auto equals = part.rfind('=');
-        const auto field = trimmed(part.substr(0, std::min(equals, part.size())));
-        const auto column = equals == part.npos ? part.substr(0, 0) : trimmed(part.substr(equals + 1));
+        const auto field = weather::trimmed(part.substr(0, std::min(equals, part.size())));
+        const auto column =
+            equals == part.npos ? part.substr(0, 0) : weather::trimmed(part.substr(equals + 1));
         if (part.empty()) {
             continue;
         }
@@ -52,14 +53,15 @@ Corrections corrections_in(const std::string& map) {
     return corrections;
 }
 
-Corrections corrections_of_file(const std::string& path) {
-    const auto csv = read_csv(read_input_file(path), path);
+book::Corrections corrections_of_file(const std::string& path) {
+    const auto csv = weather::read_csv(read_input_file(path), path);
     if (has_errors(csv.findings)) {
         throw Error(Trouble::usage, csv.findings);
     }
-    Corrections corrections;
+    book::Corrections corrections;
     for (const auto& record : csv.records) {
-        const bool is_head = &record == &csv.records.front() && lower_case(record.fields.front()) == "field";
+        const bool is_head =
+            &record == &csv.records.front() && weather::lower_case(record.fields.front()) == "field";
         if (is_head) {
             continue;
         }
@@ -71,7 +73,7 @@ Corrections corrections_of_file(const std::string& path) {
     return corrections;
 }
 
-std::string mapping_file(const FieldMapping& mapping) {
+std::string mapping_file(const book::FieldMapping& mapping) {
     std::string text(file_head);
     for (const auto& goal : mapping.goals) {
         text += quoted(goal.field) + "," + quoted(goal.column.empty() ? "-" : goal.column) + "\r\n";
@@ -79,4 +81,4 @@ std::string mapping_file(const FieldMapping& mapping) {
     return text;
 }
 
-}  // namespace pipward
+}  // namespace pipward::operation

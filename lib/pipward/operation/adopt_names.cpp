@@ -13,7 +13,7 @@
 #include "pipward/operation/adopt_rows.h"
 #include "pipward/value/nearest.h"
 
-namespace pipward {
+namespace pipward::operation {
 namespace {
 
 std::vector<AdoptRow*> rows_with(Adoption& adoption, const std::string& column, const std::string& name) {
@@ -100,7 +100,7 @@ std::optional<Cell> told_of(const std::vector<AdoptRow*>& rows, const std::strin
 MadeRow accession_of(Adoption& adoption, const std::string& name, const AdoptRequest& request) {
     MadeRow made{"accession", {{"name", name}}};
     const auto rows = rows_with(adoption, "accession", name);
-    for (const auto& column : find_book_table("accession")->columns) {
+    for (const auto& column : book::find_book_table("accession")->columns) {
         bool differs = false;
         if (auto told = told_of(rows, std::string(column.name), differs)) {
             made.cells[std::string(column.name)] = *told;
@@ -125,7 +125,7 @@ std::string digits_of(const std::string& name) {
 std::optional<std::string> perhaps_meant(const std::string& name, const std::vector<std::string>& known) {
     const auto wanted = loose(name);
     for (const auto& other : known) {
-        if (edit_distance(wanted, loose(other)) <= farthest_slip(wanted) &&
+        if (edit_distance(wanted, loose(other)) <= book::farthest_slip(wanted) &&
             digits_of(name) == digits_of(other)) {
             return other;
         }
@@ -260,4 +260,4 @@ void judge_names(Adoption& adoption, const AdoptRequest& request, const Orchard&
     }
 }
 
-}  // namespace pipward
+}  // namespace pipward::operation

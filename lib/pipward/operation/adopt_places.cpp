@@ -12,11 +12,11 @@
 #include "pipward/operation/user_places.h"
 #include "pipward/place/transformation.h"
 
-namespace pipward {
+namespace pipward::operation {
 namespace {
 
 // Coordinates that stand in columns.
-void take_coordinates(Adoption& adoption, const UserLayer& layer) {
+void take_coordinates(Adoption& adoption, const book::UserLayer& layer) {
     const auto* x = adoption.mapping.to("place.x");
     const auto* y = adoption.mapping.to("place.y");
     if (x == nullptr || y == nullptr) {
@@ -34,10 +34,10 @@ void take_coordinates(Adoption& adoption, const UserLayer& layer) {
         int found = 0;
         for (const auto* goal : {x, y}) {
             const auto text = layer.features[i].texts.find(goal->field);
-            if (text == layer.features[i].texts.end() || says_nothing(text->second)) {
+            if (text == layer.features[i].texts.end() || book::says_nothing(text->second)) {
                 continue;
             }
-            const auto number = read_number(text->second);
+            const auto number = book::read_number(text->second);
             if (!number) {
                 ++adoption.unreadable[goal->field];
                 adoption.complain(Level::error, row, goal->field, text->second, say("This is no coordinate."),
@@ -53,11 +53,11 @@ void take_coordinates(Adoption& adoption, const UserLayer& layer) {
     }
 }
 
-bool is_lon_lat(const FieldMapping& mapping) {
+bool is_lon_lat(const book::FieldMapping& mapping) {
     const auto* x = mapping.to("place.x");
     const auto* y = mapping.to("place.y");
-    const auto says = [](const FieldGoal* goal, std::string_view part) {
-        return goal != nullptr && field_word(goal->field).find(part) != std::string::npos;
+    const auto says = [](const book::FieldGoal* goal, std::string_view part) {
+        return goal != nullptr && book::field_word(goal->field).find(part) != std::string::npos;
     };
     return (says(x, "lon") || says(x, "lng")) && says(y, "lat");
 }
@@ -70,11 +70,11 @@ std::vector<MapPoint> all_points(const Adoption& adoption) {
     return points;
 }
 
-std::string system_of(Adoption& adoption, const UserLayer& layer, const AdoptRequest& request) {
+std::string system_of(Adoption& adoption, const book::UserLayer& layer, const AdoptRequest& request) {
     if (!request.crs.empty()) {
-        if (!layer.crs.empty() && system_name(layer.crs) != system_name(request.crs)) {
+        if (!layer.crs.empty() && place::system_name(layer.crs) != place::system_name(request.crs)) {
             adoption.tell(Level::warning, "layer-crs", request.crs,
-                          say("The layer says of itself that it is in {}.", system_name(layer.crs)),
+                          say("The layer says of itself that it is in {}.", place::system_name(layer.crs)),
                           say("The one given was used; leave it out to use the layer's own."));
         }
         return request.crs;
@@ -111,7 +111,7 @@ double rounded(double metres) {
 
 // A point's height is kept where heights are looked for: in the tree's own column.
 void take_heights(Adoption& adoption) {
-    const auto* column = find_column(*find_book_table("tree"), "elevation_m");
+    const auto* column = book::find_column(*book::find_book_table("tree"), "elevation_m");
     int taken = 0;
     for (auto& row : adoption.rows) {
         if (adoption.table != "tree" || row.points.size() != 1 || !row.points.front().height) {
@@ -122,7 +122,7 @@ void take_heights(Adoption& adoption) {
         if (row.cells.contains("elevation_m")) {
             continue;
         }
-        if (check_cell(*column, height)) {
+        if (book::check_cell(*column, height)) {
             adoption.complain(Level::warning, row, {}, to_text(height),
                               say("The point's height cannot be one above the sea."),
                               say("It was left out."));
@@ -131,7 +131,7 @@ void take_heights(Adoption& adoption) {
         row.cells["elevation_m"] = height;
         ++taken;
     }
-    if (taken > 0 && has_ellipsoidal_heights(adoption.crs)) {
+    if (taken > 0 && place::has_ellipsoidal_heights(adoption.crs)) {
         adoption.tell(
             Level::warning, "elevation_m", {},
             say("The heights of {} points are counted from the ellipsoid, not from the sea: some "
@@ -145,7 +145,7 @@ std::string shown(const MapPoint& point) {
     return fmt::format("{} {}", point.x, point.y);
 }
 
-void carry(Adoption& adoption, const Transformation& transformation) {
+void carry(Adoption& adoption, const place::Transformation& transformation) {
     for (auto& row : adoption.rows) {
         for (auto& point : row.points) {
             if (const auto there = transformation(point)) {
@@ -161,7 +161,7 @@ void carry(Adoption& adoption, const Transformation& transformation) {
 
 }  // namespace
 
-void read_places(Adoption& adoption, const UserLayer& layer, const AdoptRequest& request,
+void read_places(Adoption& adoption, const book::UserLayer& layer, const AdoptRequest& request,
                  const Orchard& orchard) {
     take_coordinates(adoption, layer);
     tell_placeless(adoption);
@@ -175,7 +175,7 @@ void read_places(Adoption& adoption, const UserLayer& layer, const AdoptRequest&
                       say("Say which it is, as in EPSG:25832; for GNSS degrees, EPSG:4326."));
         return;
     }
-    if (system_name(adoption.crs).empty()) {
+    if (place::system_name(adoption.crs).empty()) {
         throw Error(Trouble::usage,
                     about_parameter("layer-crs", adoption.crs, say("This coordinate system is not known."),
                                     say("Give one by its EPSG number, as in EPSG:4326.")));
@@ -185,11 +185,12 @@ void read_places(Adoption& adoption, const UserLayer& layer, const AdoptRequest&
     }
     const auto known = known_places(orchard);
     const bool sound = judge_whereabouts(adoption, known);
-    const Transformation transformation(adoption.crs, orchard.crs, all_points(adoption));
+    const place::Transformation transformation(adoption.crs, orchard.crs, all_points(adoption));
     if (!transformation.is_possible()) {
-        adoption.tell(Level::error, "layer-crs", {},
-                      say("There is no way from {} to the book's coordinates.", system_name(adoption.crs)),
-                      say("Transform the layer first."));
+        adoption.tell(
+            Level::error, "layer-crs", {},
+            say("There is no way from {} to the book's coordinates.", place::system_name(adoption.crs)),
+            say("Transform the layer first."));
         return;
     }
     if (sound) {
@@ -200,4 +201,4 @@ void read_places(Adoption& adoption, const UserLayer& layer, const AdoptRequest&
     take_heights(adoption);
 }
 
-}  // namespace pipward
+}  // namespace pipward::operation

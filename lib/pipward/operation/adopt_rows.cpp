@@ -9,7 +9,7 @@
 
 #include "pipward/place/metre_plane.h"
 
-namespace pipward {
+namespace pipward::operation {
 namespace {
 
 constexpr double margin = 3;  // metres around the outermost trees
@@ -93,19 +93,19 @@ MadeRow made_block(const Adoption& adoption, const std::string& name, const std:
     if (points.empty()) {
         return made;
     }
-    const MetrePlane plane(crs, middle_of(points));
-    PlanePoint low = plane(points.front());
-    PlanePoint high = low;
+    const place::MetrePlane plane(crs, place::middle_of(points));
+    place::PlanePoint low = plane(points.front());
+    place::PlanePoint high = low;
     for (const auto& point : points) {
         const auto at = plane(point);
         low = {std::min(low.east, at.east), std::min(low.north, at.north)};
         high = {std::max(high.east, at.east), std::max(high.north, at.north)};
     }
-    for (const auto& corner : {PlanePoint{low.east - margin, low.north - margin},
-                               PlanePoint{high.east + margin, low.north - margin},
-                               PlanePoint{high.east + margin, high.north + margin},
-                               PlanePoint{low.east - margin, high.north + margin},
-                               PlanePoint{low.east - margin, low.north - margin}}) {
+    for (const auto& corner : {place::PlanePoint{low.east - margin, low.north - margin},
+                               place::PlanePoint{high.east + margin, low.north - margin},
+                               place::PlanePoint{high.east + margin, high.north + margin},
+                               place::PlanePoint{low.east - margin, high.north + margin},
+                               place::PlanePoint{low.east - margin, low.north - margin}}) {
         made.points.push_back(plane.back(corner));
     }
     return made;
@@ -121,4 +121,4 @@ void judge_tree_rows(Adoption& adoption, const AdoptRequest& request, const Orch
     }
 }
 
-}  // namespace pipward
+}  // namespace pipward::operation

@@ -7,7 +7,7 @@
 #include "pipward/operation/adopt.h"
 
 /// Blocks and rows that trees name and the book lacks.
-namespace pipward {
+namespace pipward::operation {
 
 /// A name without its blanks and capitals.
 std::string loose(std::string_view name);
@@ -18,4 +18,4 @@ MadeRow made_block(const Adoption& adoption, const std::string& name, const std:
 /// Rows that trees name: told, or drawn through their trees in the order of their positions.
 void judge_tree_rows(Adoption& adoption, const AdoptRequest& request, const Orchard& orchard);
 
-}  // namespace pipward
+}  // namespace pipward::operation

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "pipward/operation/adopt.h"
 
-namespace pipward {
+namespace pipward::operation {
 namespace {
 
 bool is_of_table(const std::string& table, const AdoptRow& row) {
@@ -40,4 +40,4 @@ void judge_shapes(Adoption& adoption) {
     }
 }
 
-}  // namespace pipward
+}  // namespace pipward::operation

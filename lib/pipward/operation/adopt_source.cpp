@@ -6,7 +6,7 @@
 #include "pipward/book/adopt_words.h"
 #include "pipward/operation/adopt.h"
 
-namespace pipward {
+namespace pipward::operation {
 namespace {
 
 std::string table_of(AdoptTable table) {
@@ -23,13 +23,13 @@ std::string table_of(AdoptTable table) {
     return "block";
 }
 
-std::vector<FieldSample> fields_of(const UserLayer& layer) {
-    std::vector<FieldSample> fields;
+std::vector<book::FieldSample> fields_of(const book::UserLayer& layer) {
+    std::vector<book::FieldSample> fields;
     for (const auto& column : layer.columns) {
-        FieldSample field{column, {}};
+        book::FieldSample field{column, {}};
         for (const auto& feature : layer.features) {
             const auto text = feature.texts.find(column);
-            if (text != feature.texts.end() && !says_nothing(text->second)) {
+            if (text != feature.texts.end() && !book::says_nothing(text->second)) {
                 field.texts.push_back(text->second);
             }
         }
@@ -39,7 +39,7 @@ std::vector<FieldSample> fields_of(const UserLayer& layer) {
 }
 
 // The commonest geometry tells; what differs from it is left out later.
-LayerShape shape_of_layer(const UserLayer& layer) {
+book::LayerShape shape_of_layer(const book::UserLayer& layer) {
     std::ptrdiff_t points = 0;
     std::ptrdiff_t lines = 0;
     std::ptrdiff_t areas = 0;
@@ -47,25 +47,25 @@ LayerShape shape_of_layer(const UserLayer& layer) {
         (feature.is_area ? areas : feature.is_line ? lines : points) += feature.points.empty() ? 0 : 1;
     }
     if (points + lines + areas == 0) {
-        return LayerShape::none;
+        return book::LayerShape::none;
     }
-    return points >= std::max(lines, areas) ? LayerShape::points
-           : lines >= areas                 ? LayerShape::lines
-                                            : LayerShape::areas;
+    return points >= std::max(lines, areas) ? book::LayerShape::points
+           : lines >= areas                 ? book::LayerShape::lines
+                                            : book::LayerShape::areas;
 }
 
 std::vector<std::string> accessions_of(const Orchard& orchard) {
     std::vector<std::string> names;
     for (const auto& accession : orchard.accessions) {
-        names.push_back(field_word(accession.name));
+        names.push_back(book::field_word(accession.name));
     }
     return names;
 }
 
-std::set<std::string> given_fields(const FieldMapping& mapping) {
+std::set<std::string> given_fields(const book::FieldMapping& mapping) {
     std::set<std::string> fields;
     for (const auto& goal : mapping.goals) {
-        if (goal.by == GuessedBy::given) {
+        if (goal.by == book::GuessedBy::given) {
             fields.insert(goal.field);
         }
     }
@@ -76,15 +76,15 @@ std::set<std::string> given_fields(const FieldMapping& mapping) {
 void correct_by_user(Adoption& adoption, const AdoptRequest& request) {
     auto& mapping = adoption.mapping;
     if (request.map_file) {
-        correct(mapping, corrections_of_file(request.map_file->path), "map-file", adoption.findings);
+        book::correct(mapping, corrections_of_file(request.map_file->path), "map-file", adoption.findings);
     }
     const auto by_file = given_fields(mapping);
     for (auto& goal : mapping.goals) {
-        goal.by = goal.by == GuessedBy::given ? GuessedBy::same_name : goal.by;
+        goal.by = goal.by == book::GuessedBy::given ? book::GuessedBy::same_name : goal.by;
     }
-    correct(mapping, corrections_in(request.map), "map", adoption.findings);
+    book::correct(mapping, corrections_in(request.map), "map", adoption.findings);
     for (auto& goal : mapping.goals) {
-        goal.by = by_file.contains(goal.field) && goal.instead.empty() ? GuessedBy::given : goal.by;
+        goal.by = by_file.contains(goal.field) && goal.instead.empty() ? book::GuessedBy::given : goal.by;
     }
 }
 
@@ -115,13 +115,13 @@ void expect_key(Adoption& adoption) {
 }  // namespace
 
 AdoptSource open_adoption(const AdoptRequest& request, const Orchard& orchard) {
-    AdoptSource source{read_user_rows(request.file.path, request.layer), {}};
+    AdoptSource source{book::read_user_rows(request.file.path, request.layer), {}};
     auto& adoption = source.adoption;
     adoption.layer = source.layer.name;
     adoption.findings = source.layer.findings;
     adoption.fields = fields_of(source.layer);
     const auto shape = shape_of_layer(source.layer);
-    adoption.table = request.table ? table_of(*request.table) : guess_table(adoption.fields, shape);
+    adoption.table = request.table ? table_of(*request.table) : book::guess_table(adoption.fields, shape);
     for (const auto& feature : source.layer.features) {
         adoption.rows.push_back({.feature = feature.name,
                                  .points = feature.points,
@@ -129,11 +129,11 @@ AdoptSource open_adoption(const AdoptRequest& request, const Orchard& orchard) {
                                  .is_area = feature.is_area,
                                  .has_holes = feature.has_holes});
     }
-    adoption.mapping = guess_mapping(adoption.table, adoption.fields, accessions_of(orchard),
-                                     adoption.table == "tree" && shape == LayerShape::none);
+    adoption.mapping = book::guess_mapping(adoption.table, adoption.fields, accessions_of(orchard),
+                                           adoption.table == "tree" && shape == book::LayerShape::none);
     correct_by_user(adoption, request);
     expect_key(adoption);
     return source;
 }
 
-}  // namespace pipward
+}  // namespace pipward::operation

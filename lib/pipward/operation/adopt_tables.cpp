@@ -7,13 +7,13 @@
 #include "pipward/operation/column_of.h"
 #include "pipward/value/utf8.h"
 
-namespace pipward {
+namespace pipward::operation {
 namespace {
 
 using enum CellType;
 
 struct FieldRow {
-    const FieldGoal* goal = nullptr;
+    const book::FieldGoal* goal = nullptr;
     std::string samples{};
     int known = 0;
     int unreadable = 0;
@@ -21,21 +21,21 @@ struct FieldRow {
 
 std::vector<CodeWord> column_words() {
     std::vector<CodeWord> codes;
-    for (const auto& column : adopt_columns()) {
+    for (const auto& column : book::adopt_columns()) {
         const auto code = std::string(column.table) + "." + std::string(column.column);
-        codes.push_back({code, column_label(code)});
+        codes.push_back({code, book::column_label(code)});
     }
     return codes;
 }
 
 constexpr std::array guess_words{
-    std::pair{GuessedBy::nothing, std::pair{"none", "goes nowhere"}},
-    std::pair{GuessedBy::same_name, std::pair{"same_name", "same name"}},
-    std::pair{GuessedBy::word, std::pair{"trade_word", "trade word"}},
-    std::pair{GuessedBy::cut_short, std::pair{"cut_short", "name cut short"}},
-    std::pair{GuessedBy::near_word, std::pair{"near_word", "name some letters off"}},
-    std::pair{GuessedBy::values, std::pair{"values", "its values are accessions of the book"}},
-    std::pair{GuessedBy::given, std::pair{"given", "as you said"}}};
+    std::pair{book::GuessedBy::nothing, std::pair{"none", "goes nowhere"}},
+    std::pair{book::GuessedBy::same_name, std::pair{"same_name", "same name"}},
+    std::pair{book::GuessedBy::word, std::pair{"trade_word", "trade word"}},
+    std::pair{book::GuessedBy::cut_short, std::pair{"cut_short", "name cut short"}},
+    std::pair{book::GuessedBy::near_word, std::pair{"near_word", "name some letters off"}},
+    std::pair{book::GuessedBy::values, std::pair{"values", "its values are accessions of the book"}},
+    std::pair{book::GuessedBy::given, std::pair{"given", "as you said"}}};
 
 std::vector<CodeWord> guesses_as_codes() {
     std::vector<CodeWord> codes;
@@ -45,7 +45,7 @@ std::vector<CodeWord> guesses_as_codes() {
     return codes;
 }
 
-std::string guess_code(GuessedBy by) {
+std::string guess_code(book::GuessedBy by) {
     const auto* const found =
         std::ranges::find(guess_words, by, [](const auto& entry) { return entry.first; });
     return found->second.first;
@@ -74,7 +74,7 @@ const std::vector<ColumnOf<FieldRow>>& field_columns() {
     return columns;
 }
 
-std::string samples_of(const FieldSample& field) {
+std::string samples_of(const book::FieldSample& field) {
     constexpr std::size_t enough = 3;
     constexpr std::size_t longest = 24;
     std::vector<std::string> seen;
@@ -172,4 +172,4 @@ Table adopt_row_table(const Adoption& adoption) {
     return table;
 }
 
-}  // namespace pipward
+}  // namespace pipward::operation

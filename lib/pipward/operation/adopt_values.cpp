@@ -4,25 +4,25 @@
 #include "pipward/book/adopt_value.h"
 #include "pipward/operation/adopt.h"
 
-namespace pipward {
+namespace pipward::operation {
 namespace {
 
 struct Goal {
-    const FieldGoal* goal;
-    const BookColumn* column;
+    const book::FieldGoal* goal;
+    const book::BookColumn* column;
     bool own;        // of the rows' own table
     bool with_name;  // several fields go to it: each says what it was
 };
 
-std::vector<Goal> goals_of(const FieldMapping& mapping) {
+std::vector<Goal> goals_of(const book::FieldMapping& mapping) {
     std::vector<Goal> goals;
     for (const auto& goal : mapping.goals) {
         const auto point = goal.column.find('.');
         const auto table = goal.column.substr(0, std::min(point, goal.column.size()));
-        const auto* known = find_book_table(table);
+        const auto* known = book::find_book_table(table);
         if (known != nullptr) {
-            const auto others = std::ranges::count(mapping.goals, goal.column, &FieldGoal::column);
-            goals.push_back({&goal, find_column(*known, goal.column.substr(point + 1)),
+            const auto others = std::ranges::count(mapping.goals, goal.column, &book::FieldGoal::column);
+            goals.push_back({&goal, book::find_column(*known, goal.column.substr(point + 1)),
                              table == mapping.table, others > 1});
         }
     }
@@ -41,7 +41,7 @@ void put(std::map<std::string, Cell>& cells, const Goal& goal, const Cell& value
 
 void read_cell(Adoption& adoption, AdoptRow& row, const Goal& goal, const std::string& text) {
     const auto& field = goal.goal->field;
-    auto read = read_value(*goal.column, text);
+    auto read = book::read_value(*goal.column, text);
     if (read.wrong) {
         ++adoption.unreadable[field];
         read.wrong->field = field;
@@ -104,13 +104,14 @@ void fill_in_accession(std::map<std::string, Cell>& cells, const AdoptRequest& r
         cells.try_emplace("kind", std::string(to_word(*request.accession_kind)));
     }
     const auto species =
-        read_value(*find_column(*find_book_table("accession"), "species"), request.species).cell;
+        book::read_value(*book::find_column(*book::find_book_table("accession"), "species"), request.species)
+            .cell;
     if (!std::holds_alternative<std::monostate>(species)) {
         cells.try_emplace("species", species);
     }
 }
 
-void read_values(Adoption& adoption, const UserLayer& layer, const AdoptRequest& request) {
+void read_values(Adoption& adoption, const book::UserLayer& layer, const AdoptRequest& request) {
     const auto goals = goals_of(adoption.mapping);
     for (std::size_t i = 0; i < adoption.rows.size(); ++i) {
         auto& row = adoption.rows[i];
@@ -134,4 +135,4 @@ void read_values(Adoption& adoption, const UserLayer& layer, const AdoptRequest&
     expect_required(adoption);
 }
 
-}  // namespace pipward
+}  // namespace pipward::operation

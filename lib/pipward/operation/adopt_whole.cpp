@@ -9,32 +9,33 @@
 #include "pipward/operation/adopt_known.h"
 #include "pipward/value/utf8.h"
 
-namespace pipward {
+namespace pipward::operation {
 namespace {
 
-GeometryKind geometry_of(const std::string& table) {
-    return find_book_table(table)->geometry;
+book::GeometryKind geometry_of(const std::string& table) {
+    return book::find_book_table(table)->geometry;
 }
 
 MadeRow made_of(const AdoptRow& row, const std::string& table) {
     return {table, row.cells, row.points};
 }
 
-AddedRecord record_of(const MadeRow& made) {
-    AddedRecord record{made.table, made.cells};
+book::AddedRecord record_of(const MadeRow& made) {
+    book::AddedRecord record{made.table, made.cells};
     const auto kind = geometry_of(made.table);
-    if (kind == GeometryKind::point && !made.points.empty()) {
+    if (kind == book::GeometryKind::point && !made.points.empty()) {
         record.at = made.points.front();
-    } else if (kind == GeometryKind::line) {
+    } else if (kind == book::GeometryKind::line) {
         record.line = made.points;
     }
     return record;
 }
 
 bool has_required(const MadeRow& row) {
-    return std::ranges::all_of(find_book_table(row.table)->columns, [&](const BookColumn& column) {
-        return !column.required || row.cells.contains(std::string(column.name));
-    });
+    return std::ranges::all_of(book::find_book_table(row.table)->columns,
+                               [&](const book::BookColumn& column) {
+                                   return !column.required || row.cells.contains(std::string(column.name));
+                               });
 }
 
 constexpr std::array<const char*, 4> parents_first{"block", "tree_row", "accession", "tree"};
@@ -48,8 +49,8 @@ bool stands_alone(const Adoption& adoption, const AdoptRow& row, std::set<std::s
 }
 
 // Refused rows are looked at as well: everything that is wrong with them is to be told at once.
-std::vector<AddedRecord> records_of(const Adoption& adoption, const Orchard& orchard) {
-    std::vector<AddedRecord> records;
+std::vector<book::AddedRecord> records_of(const Adoption& adoption, const Orchard& orchard) {
+    std::vector<book::AddedRecord> records;
     for (const auto* table : parents_first) {
         for (const auto& row : adoption.made) {
             if (row.table == table && has_required(row)) {
@@ -127,8 +128,8 @@ bool is_named(const Adoption& adoption, const AdoptRow& row, const std::string& 
 }  // namespace
 
 void judge_whole(Adoption& adoption, const AdoptRequest& request, const Orchard& orchard) {
-    for (auto& finding :
-         check_added(with_missing_names(adoption, orchard), records_of(adoption, orchard), request.as_of)) {
+    for (auto& finding : book::check_added(with_missing_names(adoption, orchard),
+                                           records_of(adoption, orchard), request.as_of)) {
         const auto row = std::ranges::find_if(adoption.rows, [&](const AdoptRow& candidate) {
             return finding.table == adoption.table && is_named(adoption, candidate, finding.row);
         });
@@ -140,4 +141,4 @@ void judge_whole(Adoption& adoption, const AdoptRequest& request, const Orchard&
     }
 }
 
-}  // namespace pipward
+}  // namespace pipward::operation

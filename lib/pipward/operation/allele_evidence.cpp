@@ -5,7 +5,7 @@
 
 #include "pipward/seed/learning.h"
 
-namespace pipward {
+namespace pipward::operation {
 namespace {
 
 // A count that chance alone explains more rarely than this is told as a sign.
@@ -16,17 +16,18 @@ std::string percent(double share) {
     return fmt::format("{:.3g} %", 100 * share);
 }
 
-bool is_recorded(const SKnowledge& knowledge) {
-    return knowledge.source == SSource::recorded;
+bool is_recorded(const lineage::SKnowledge& knowledge) {
+    return knowledge.source == lineage::SSource::recorded;
 }
 
-Sentence match_words(const SMatchChances& chances, const SKnowledge& style, const SKnowledge& donor) {
+Sentence match_words(const lineage::SMatchChances& chances, const lineage::SKnowledge& style,
+                     const lineage::SKnowledge& donor) {
     if (style.genotypes.empty() || donor.genotypes.empty()) {
         return say("The alleles of one of them are not known.");
     }
     if (is_recorded(style) && is_recorded(donor)) {
-        return verbatim(to_text(style.genotypes.front().alleles) + " × " +
-                        to_text(donor.genotypes.front().alleles));
+        return verbatim(lineage::to_text(style.genotypes.front().alleles) + " × " +
+                        lineage::to_text(donor.genotypes.front().alleles));
     }
     std::vector<Sentence> parts;
     const auto add = [&](double chance, const Sentence& word) {
@@ -41,21 +42,23 @@ Sentence match_words(const SMatchChances& chances, const SKnowledge& style, cons
     return say("By the parents' alleles: {}.", joined(parts, verbatim(", ")));
 }
 
-SMatch certain_match(const SMatchChances& chances) {
-    return chances.full > certain   ? SMatch::full
-           : chances.half > certain ? SMatch::half
-           : chances.none > certain ? SMatch::none
-                                    : SMatch::unknown;
+lineage::SMatch certain_match(const lineage::SMatchChances& chances) {
+    return chances.full > certain   ? lineage::SMatch::full
+           : chances.half > certain ? lineage::SMatch::half
+           : chances.none > certain ? lineage::SMatch::none
+                                    : lineage::SMatch::unknown;
 }
 
-Sentence field_words(const CrossCount& count, SMatch match, const SetChances& chances) {
+Sentence field_words(const lineage::CrossCount& count, lineage::SMatch match,
+                     const lineage::SetChances& chances) {
     auto words = count.set == 0 ? none_words(count, chances) : count_words(count);
-    if (match == SMatch::none && count.set > 0 && chance_by_leak(count, chances.leak) < rare) {
+    if (match == lineage::SMatch::none && count.set > 0 &&
+        lineage::chance_by_leak(count, chances.leak) < rare) {
         words += verbatim(" ");
         words += say("That is against the alleles: look at both records, or foreign pollen came in.");
     }
-    if ((match == SMatch::full || match == SMatch::half) && count.set == 0 &&
-        chance_of_none(count.flowers, chances.set) < rare) {
+    if ((match == lineage::SMatch::full || match == lineage::SMatch::half) && count.set == 0 &&
+        lineage::chance_of_none(count.flowers, chances.set) < rare) {
         words += verbatim(" ");
         words += say("The alleles do not explain it: frost and dead pollen do that too.");
     }
@@ -65,25 +68,26 @@ Sentence field_words(const CrossCount& count, SMatch match, const SetChances& ch
 }  // namespace
 
 Evidence gathered_evidence(const Orchard& orchard, Day as_of) {
-    Evidence evidence{orchard, pedigree_order(orchard.accessions, orchard.blend_members), {}, {}, {}, {}};
+    Evidence evidence{orchard, lineage::pedigree_order(orchard.accessions, orchard.blend_members), {}, {}, {},
+                      {}};
     if (!evidence.order.loops.empty()) {
         throw Error(Trouble::input, evidence.order.loops);
     }
-    evidence.recorded = recorded_s_alleles(orchard.accessions, evidence.order);
-    evidence.knowledge = s_knowledge(evidence.order, evidence.recorded);
+    evidence.recorded = lineage::recorded_s_alleles(orchard.accessions, evidence.order);
+    evidence.knowledge = lineage::s_knowledge(evidence.order, evidence.recorded);
     evidence.counts = field_counts(orchard, as_of);
-    evidence.chances.set = learn(orchard, as_of, CrossingAssumptions{}).fruit_set.used;
+    evidence.chances.set = seed::learn(orchard, as_of, cross::CrossingAssumptions{}).fruit_set.used;
     return evidence;
 }
 
-Sentence count_words(const CrossCount& count) {
+Sentence count_words(const lineage::CrossCount& count) {
     return count.flowers == 1 ? say("{} of 1 flower set.", count.set)
                               : say("{} of {} flowers set.", count.set, count.flowers);
 }
 
-Sentence none_words(const CrossCount& count, const SetChances& chances) {
+Sentence none_words(const lineage::CrossCount& count, const lineage::SetChances& chances) {
     constexpr double very_rare = 1e-6;
-    const double chance = chance_of_none(count.flowers, chances.set);
+    const double chance = lineage::chance_of_none(count.flowers, chances.set);
     const auto none =
         count.flowers == 1 ? say("The 1 flower did not set.") : say("None of {} flowers set.", count.flowers);
     const auto by_chance =
@@ -100,7 +104,7 @@ Sentence none_words(const CrossCount& count, const SetChances& chances) {
 MatchRow match_row(const Evidence& evidence, const std::string& seed, const std::string& pollen) {
     const auto style = evidence.of(seed);
     const auto donor = evidence.of(pollen);
-    const auto chances = s_match_chances(style, donor);
+    const auto chances = lineage::s_match_chances(style, donor);
     MatchRow row{seed, pollen, certain_match(chances), std::nullopt, {}, std::nullopt, std::nullopt, {}};
     if (chances.unknown == 0) {
         row.share = chances.share;
@@ -114,4 +118,4 @@ MatchRow match_row(const Evidence& evidence, const std::string& seed, const std:
     return row;
 }
 
-}  // namespace pipward
+}  // namespace pipward::operation

@@ -10,22 +10,22 @@
 #include "pipward/operation/line_alleles_tables.h"
 
 /// What alleles and worked crosses tell, gathered once and told row by row.
-namespace pipward {
+namespace pipward::operation {
 
 /// All that is known of the alleles and of the crosses that were worked.
 struct Evidence {
     const Orchard& orchard;
-    PedigreeOrder order;
-    std::vector<std::optional<SAlleles>> recorded;
-    std::vector<SKnowledge> knowledge;
-    std::map<PairOfParents, CrossCount> counts;
-    SetChances chances;
+    lineage::PedigreeOrder order;
+    std::vector<std::optional<lineage::SAlleles>> recorded;
+    std::vector<lineage::SKnowledge> knowledge;
+    std::map<PairOfParents, lineage::CrossCount> counts;
+    lineage::SetChances chances;
 
-    SKnowledge of(const std::string& name) const {
+    lineage::SKnowledge of(const std::string& name) const {
         const auto member = order.number.find(name);
-        return member == order.number.end() ? SKnowledge{} : knowledge[member->second];
+        return member == order.number.end() ? lineage::SKnowledge{} : knowledge[member->second];
     }
-    std::optional<SAlleles> recorded_of(const std::string& name) const {
+    std::optional<lineage::SAlleles> recorded_of(const std::string& name) const {
         const auto member = order.number.find(name);
         return member == order.number.end() ? std::nullopt : recorded[member->second];
     }
@@ -35,9 +35,9 @@ struct Evidence {
 Evidence gathered_evidence(const Orchard& orchard, Day as_of);
 
 /// "5 of 60 flowers set."
-Sentence count_words(const CrossCount& count);
+Sentence count_words(const lineage::CrossCount& count);
 /// Of a cross that set nothing, with how rarely chance would do that.
-Sentence none_words(const CrossCount& count, const SetChances& chances);
+Sentence none_words(const lineage::CrossCount& count, const lineage::SetChances& chances);
 
 MatchRow match_row(const Evidence& evidence, const std::string& seed, const std::string& pollen);
 /// A row for every genotype that the accession may have; one without alleles where nothing is known.
@@ -45,4 +45,4 @@ std::vector<GenotypeRow> genotype_rows(const Evidence& evidence, const std::stri
 /// Nothing where its recorded alleles fit its parents', or too little is recorded.
 std::optional<ContradictionRow> contradiction_of(const Evidence& evidence, const Accession& accession);
 
-}  // namespace pipward
+}  // namespace pipward::operation

@@ -3,14 +3,14 @@
 
 #include "pipward/operation/allele_evidence.h"
 
-namespace pipward {
+namespace pipward::operation {
 namespace {
 
 // A cross of the accession with a partner whose alleles are recorded.
 struct Trial {
     const PairOfParents* parents = nullptr;
-    const CrossCount* count = nullptr;
-    SAlleles partner;
+    const lineage::CrossCount* count = nullptr;
+    lineage::SAlleles partner;
     bool as_seed = false;  // the accession is the seed parent
 };
 
@@ -28,18 +28,19 @@ std::vector<Trial> trials_of(const Evidence& evidence, const std::string& name) 
     return trials;
 }
 
-double likelihood(const std::vector<Trial>& trials, const SAlleles& alleles, const SetChances& chances) {
+double likelihood(const std::vector<Trial>& trials, const lineage::SAlleles& alleles,
+                  const lineage::SetChances& chances) {
     double product = 1;
     for (const auto& trial : trials) {
-        const auto met =
-            trial.as_seed ? s_compatibility(alleles, trial.partner) : s_compatibility(trial.partner, alleles);
-        const auto likely = field_likelihood(*trial.count, chances);
-        product *= met.match == SMatch::none ? likely.incompatible : likely.compatible;
+        const auto met = trial.as_seed ? lineage::s_compatibility(alleles, trial.partner)
+                                       : lineage::s_compatibility(trial.partner, alleles);
+        const auto likely = lineage::field_likelihood(*trial.count, chances);
+        product *= met.match == lineage::SMatch::none ? likely.incompatible : likely.compatible;
     }
     return product;
 }
 
-Sentence trial_words(const std::vector<Trial>& trials, const SetChances& chances) {
+Sentence trial_words(const std::vector<Trial>& trials, const lineage::SetChances& chances) {
     std::vector<Sentence> words;
     for (const auto& trial : trials) {
         const auto& count = *trial.count;
@@ -49,8 +50,8 @@ Sentence trial_words(const std::vector<Trial>& trials, const SetChances& chances
     return joined(words, verbatim(" "));
 }
 
-Sentence nothing_words(const Evidence& evidence, const PedigreeMember& member) {
-    const auto tells = [&](const ParentShare& parent) {
+Sentence nothing_words(const Evidence& evidence, const lineage::PedigreeMember& member) {
+    const auto tells = [&](const lineage::ParentShare& parent) {
         return !evidence.knowledge[parent.parent].genotypes.empty();
     };
     if (!member.diploid) {
@@ -62,19 +63,20 @@ Sentence nothing_words(const Evidence& evidence, const PedigreeMember& member) {
                : say("Neither it nor its parents have alleles on record.");
 }
 
-Sentence source_words(const Evidence& evidence, const std::string& name, const SKnowledge& knowledge) {
+Sentence source_words(const Evidence& evidence, const std::string& name,
+                      const lineage::SKnowledge& knowledge) {
     const auto member = evidence.order.number.find(name);
     if (member == evidence.order.number.end()) {
         return say("Neither it nor its parents have alleles on record.");
     }
     const auto& of = evidence.order.members[member->second];
-    if (knowledge.source == SSource::nothing) {
+    if (knowledge.source == lineage::SSource::nothing) {
         return nothing_words(evidence, of);
     }
     if (of.name != name) {
         return say("Those of {}, whose sport it is.", of.name);
     }
-    if (knowledge.source == SSource::recorded) {
+    if (knowledge.source == lineage::SSource::recorded) {
         return {};
     }
     return of.expected ? say("One allele of each parent; the blend is one pool of pollen.")
@@ -89,7 +91,7 @@ std::vector<GenotypeRow> genotype_rows(const Evidence& evidence, const std::stri
     if (knowledge.genotypes.empty()) {
         return {{name, std::nullopt, knowledge.source, std::nullopt, std::nullopt, source, {}}};
     }
-    const bool guessed = knowledge.source == SSource::parents;
+    const bool guessed = knowledge.source == lineage::SSource::parents;
     const auto trials = guessed ? trials_of(evidence, name) : std::vector<Trial>{};
     double sum = 0;
     for (const auto& genotype : knowledge.genotypes) {
@@ -110,4 +112,4 @@ std::vector<GenotypeRow> genotype_rows(const Evidence& evidence, const std::stri
     return rows;
 }
 
-}  // namespace pipward
+}  // namespace pipward::operation

@@ -1,14 +1,15 @@
 // SPDX-License-Identifier: MIT
 #include "pipward/operation/allele_evidence.h"
 
-namespace pipward {
+namespace pipward::operation {
 namespace {
 
 constexpr double certain = 1 - 1e-9;
 
 // Of a parent by name; of a blend all that its members have, nothing where one of them is not known.
-std::optional<SAlleles> parent_alleles(const Evidence& evidence, const std::vector<ParentShare>& parents) {
-    SAlleles all;
+std::optional<lineage::SAlleles> parent_alleles(const Evidence& evidence,
+                                                const std::vector<lineage::ParentShare>& parents) {
+    lineage::SAlleles all;
     double told = 0;
     for (const auto& parent : parents) {
         const auto& recorded = evidence.recorded[parent.parent];
@@ -31,17 +32,17 @@ std::optional<ContradictionRow> contradiction_of(const Evidence& evidence, const
     }
     const auto seed = parent_alleles(evidence, member.seed);
     const auto pollen = parent_alleles(evidence, member.pollen);
-    const auto verdict = s_contradiction(*evidence.recorded[number], seed, pollen);
+    const auto verdict = lineage::s_contradiction(*evidence.recorded[number], seed, pollen);
     if (!verdict) {
         return std::nullopt;
     }
     return ContradictionRow{accession.name,
-                            to_text(*evidence.recorded[number]),
+                            lineage::to_text(*evidence.recorded[number]),
                             accession.seed_parent.value_or(""),
-                            seed ? to_text(*seed) : "",
+                            seed ? lineage::to_text(*seed) : "",
                             accession.pollen_parent.value_or(""),
-                            pollen ? to_text(*pollen) : "",
+                            pollen ? lineage::to_text(*pollen) : "",
                             *verdict};
 }
 
-}  // namespace pipward
+}  // namespace pipward::operation

@@ -5,7 +5,7 @@
 #include "pipward/operation/season_pipeline.h"
 #include "pipward/paper/season_words.h"
 
-namespace pipward {
+namespace pipward::operation {
 namespace {
 
 struct Request : SeasonRequest {
@@ -22,7 +22,7 @@ Outcome run(const Request& request, const Run& lent) {
     outcome.findings = std::move(place.findings);
     outcome.summary =
         say("{} needs fitted ({}) from {} full-bloom days in {} seasons.", fitted.model.needs.size(),
-            method_words(fitted.model.method), past.observations.size(), past.seasons.size());
+            paper::method_words(fitted.model.method), past.observations.size(), past.seasons.size());
     keep_results(request.book, request.write, outcome, lent);
     return outcome;
 }
@@ -44,4 +44,4 @@ std::unique_ptr<const Operation> bloom_fit() {
                              .run = run});
 }
 
-}  // namespace pipward
+}  // namespace pipward::operation

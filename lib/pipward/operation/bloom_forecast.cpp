@@ -3,7 +3,7 @@
 #include "pipward/operation/season_pipeline.h"
 #include "pipward/operation/season_summary.h"
 
-namespace pipward {
+namespace pipward::operation {
 namespace {
 
 struct Request : SeasonRequest {
@@ -46,4 +46,4 @@ std::unique_ptr<const Operation> bloom_forecast() {
          .run = run});
 }
 
-}  // namespace pipward
+}  // namespace pipward::operation

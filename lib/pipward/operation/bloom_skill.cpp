@@ -5,7 +5,7 @@
 #include "pipward/operation/season_pipeline.h"
 #include "pipward/paper/season_words.h"
 
-namespace pipward {
+namespace pipward::operation {
 namespace {
 
 struct Request : SeasonRequest {
@@ -15,8 +15,8 @@ struct Request : SeasonRequest {
     bool write = true;
 };
 
-Sentence summary_of(const std::vector<SkillScore>& scores) {
-    const auto chosen = std::ranges::find_if(scores, [](const SkillScore& score) {
+Sentence summary_of(const std::vector<bloom::SkillScore>& scores) {
+    const auto chosen = std::ranges::find_if(scores, [](const bloom::SkillScore& score) {
         return score.chosen && score.accession.empty() && !score.lead_days;
     });
     if (chosen == scores.end()) {
@@ -25,7 +25,7 @@ Sentence summary_of(const std::vector<SkillScore>& scores) {
     return say(
         "Used: {}, off by {:.1f} days (RMSE) on {} seasons that it had not seen, weather "
         "known.",
-        method_words(chosen->method), chosen->rmse, chosen->seasons);
+        paper::method_words(chosen->method), chosen->rmse, chosen->seasons);
 }
 
 Outcome run(const Request& request, const Run& lent) {
@@ -73,4 +73,4 @@ std::unique_ptr<const Operation> bloom_skill() {
          .run = run});
 }
 
-}  // namespace pipward
+}  // namespace pipward::operation

@@ -7,7 +7,7 @@
 #include "pipward/operation/column_of.h"
 #include "pipward/operation/result_tables.h"
 
-namespace pipward {
+namespace pipward::operation {
 namespace {
 
 using enum CellType;
@@ -37,15 +37,17 @@ CodeWord code_word(Enum value, std::string plain) {
 }
 
 std::vector<CodeWord> methods_as_codes() {
-    return {code_word(BloomMethod::averaged, "averaged"), code_word(BloomMethod::mean_day, "mean day"),
-            code_word(BloomMethod::degree_days, "degree-days"),
-            code_word(BloomMethod::chill_then_heat, "chill then heat")};
+    return {code_word(bloom::BloomMethod::averaged, "averaged"),
+            code_word(bloom::BloomMethod::mean_day, "mean day"),
+            code_word(bloom::BloomMethod::degree_days, "degree-days"),
+            code_word(bloom::BloomMethod::chill_then_heat, "chill then heat")};
 }
 
 std::vector<CodeWord> sources_as_codes() {
-    return {code_word(NeedSource::own_notes, "own notes"), code_word(NeedSource::mid_parent, "mid-parent"),
-            code_word(NeedSource::one_parent, "one parent"),
-            code_word(NeedSource::orchard_mean, "orchard mean")};
+    return {code_word(bloom::NeedSource::own_notes, "own notes"),
+            code_word(bloom::NeedSource::mid_parent, "mid-parent"),
+            code_word(bloom::NeedSource::one_parent, "one parent"),
+            code_word(bloom::NeedSource::orchard_mean, "orchard mean")};
 }
 
 std::vector<CodeWord> models_as_codes() {
@@ -54,7 +56,7 @@ std::vector<CodeWord> models_as_codes() {
     return words;
 }
 
-std::size_t weightiest(const BloomModel& model) {
+std::size_t weightiest(const bloom::BloomModel& model) {
     return static_cast<std::size_t>(std::ranges::max_element(model.weights) - model.weights.begin());
 }
 
@@ -64,9 +66,9 @@ Cell leading_amount(const NeedRow& row) {
 }
 
 Cell leading_structure(const NeedRow& row) {
-    return row.model->weights.empty()
-               ? Cell{}
-               : text_cell(structure_name(row.model->method, static_cast<int>(weightiest(*row.model))));
+    return row.model->weights.empty() ? Cell{}
+                                      : text_cell(bloom::structure_name(
+                                            row.model->method, static_cast<int>(weightiest(*row.model))));
 }
 
 const std::vector<ColumnOf<NeedRow>>& bloom_model_columns() {
@@ -74,10 +76,10 @@ const std::vector<ColumnOf<NeedRow>>& bloom_model_columns() {
         {{"accession", text, "", "Accession", "The accession."},
          [](const NeedRow& r) { return text_cell(r.need->accession); }},
         {{"method", text, "", "Method", "The way of foretelling that was fitted.", methods_as_codes()},
-         [](const NeedRow& r) { return text_cell(to_text(r.model->method)); }},
+         [](const NeedRow& r) { return text_cell(bloom::to_text(r.model->method)); }},
         {{"need_source", text, "", "Known from", "Whether its need comes from its own notes or was borrowed.",
           sources_as_codes()},
-         [](const NeedRow& r) { return text_cell(to_text(r.need->source)); }},
+         [](const NeedRow& r) { return text_cell(bloom::to_text(r.need->source)); }},
         {{"seasons", whole, "", "Seasons", "Seasons with notes of its own."},
          [](const NeedRow& r) { return whole_cell(r.need->seasons); }},
         {{"notes", whole, "", "Notes", "Notes of its own."},
@@ -110,46 +112,46 @@ const std::vector<ColumnOf<NeedRow>>& bloom_model_columns() {
     return columns;
 }
 
-const std::vector<ColumnOf<SkillScore>>& bloom_skill_columns() {
-    static const std::vector<ColumnOf<SkillScore>> columns{
+const std::vector<ColumnOf<bloom::SkillScore>>& bloom_skill_columns() {
+    static const std::vector<ColumnOf<bloom::SkillScore>> columns{
         {{"method", text, "", "Method", "The way of foretelling.", methods_as_codes()},
-         [](const SkillScore& s) { return text_cell(to_text(s.method)); }},
+         [](const bloom::SkillScore& s) { return text_cell(bloom::to_text(s.method)); }},
         {{"stage", whole, "BBCH", "Stage", "The stage foretold: full bloom."},
-         [](const SkillScore&) { return whole_cell(full_bloom.code); }},
+         [](const bloom::SkillScore&) { return whole_cell(full_bloom.code); }},
         {{"accession", text, "", "Accession", "The accession; unknown where all are scored together."},
-         [](const SkillScore& s) { return text_cell(s.accession); }},
+         [](const bloom::SkillScore& s) { return text_cell(s.accession); }},
         {{"lead_days", whole, "days", "Lead",
           "Days before bloom that the forecast was issued; unknown where the weather was known."},
-         [](const SkillScore& s) { return whole_cell(s.lead_days); }},
+         [](const bloom::SkillScore& s) { return whole_cell(s.lead_days); }},
         {{"training_seasons", whole, "", "Training seasons",
           "Seasons learnt from; unknown where all but the one foretold."},
-         [](const SkillScore& s) { return whole_cell(s.training_seasons); }},
+         [](const bloom::SkillScore& s) { return whole_cell(s.training_seasons); }},
         {{"seasons", whole, "", "Seasons", "Seasons foretold without having been seen."},
-         [](const SkillScore& s) { return whole_cell(s.seasons); }},
+         [](const bloom::SkillScore& s) { return whole_cell(s.seasons); }},
         {{"notes", whole, "", "Scored", "Full-bloom days scored, one an accession and season."},
-         [](const SkillScore& s) { return whole_cell(s.notes); }},
+         [](const bloom::SkillScore& s) { return whole_cell(s.notes); }},
         {{"rmse_days", number, "days", "RMSE", "Root mean square error."},
-         [](const SkillScore& s) { return number_cell(s.rmse, 3); }},
+         [](const bloom::SkillScore& s) { return number_cell(s.rmse, 3); }},
         {{"mae_days", number, "days", "MAE", "Mean absolute error."},
-         [](const SkillScore& s) { return number_cell(s.mae, 3); }},
+         [](const bloom::SkillScore& s) { return number_cell(s.mae, 3); }},
         {{"bias_days", number, "days", "Bias", "Mean of foretold less observed: above zero is too late."},
-         [](const SkillScore& s) { return number_cell(s.bias, 3); }},
+         [](const bloom::SkillScore& s) { return number_cell(s.bias, 3); }},
         {{"within_3_days", number, "share", "Within 3 days", "Share of days foretold within 3 days, 0 to 1."},
-         [](const SkillScore& s) { return number_cell(s.within_3_days, 3); }},
+         [](const bloom::SkillScore& s) { return number_cell(s.within_3_days, 3); }},
         {{"within_5_days", number, "share", "Within 5 days", "Share of days foretold within 5 days, 0 to 1."},
-         [](const SkillScore& s) { return number_cell(s.within_5_days, 3); }},
+         [](const bloom::SkillScore& s) { return number_cell(s.within_5_days, 3); }},
         {{"coverage_80", number, "share", "Inside 80 % window",
           "Share of observed days inside the p10 to p90 window; 0.8 is right."},
-         [](const SkillScore& s) { return number_cell(s.coverage_80, 3); }},
+         [](const bloom::SkillScore& s) { return number_cell(s.coverage_80, 3); }},
         {{"chosen", yes_no, "", "Chosen", "Whether this is the method that forecasts use."},
-         [](const SkillScore& s) { return Cell{s.chosen}; }},
+         [](const bloom::SkillScore& s) { return Cell{s.chosen}; }},
     };
     return columns;
 }
 
 struct WindowRow {
-    const BloomForecast* forecast;
-    const BloomWindow* window;
+    const bloom::BloomForecast* forecast;
+    const bloom::BloomWindow* window;
     const Tree* tree;  ///< null for an accession without a living tree
 };
 
@@ -194,7 +196,8 @@ const std::vector<ColumnOf<WindowRow>>& bloom_window_columns() {
         {{"model", text, "", "Model", "The way of foretelling, and where the accession's need is known from.",
           models_as_codes()},
          [](Window r) {
-             return Cell{fmt::format("{}, {}", to_text(r.forecast->method), to_text(r.window->source))};
+             return Cell{
+                 fmt::format("{}, {}", bloom::to_text(r.forecast->method), bloom::to_text(r.window->source))};
          }},
         {{"notes_used", whole, "", "Notes used",
           "Bloom notes of the accession's own that the need rests on."},
@@ -247,7 +250,7 @@ TableShape bloom_skill_shape() {
                     bloom_skill_columns());
 }
 
-Table bloom_skill_table(std::span<const SkillScore> scores) {
+Table bloom_skill_table(std::span<const bloom::SkillScore> scores) {
     return table_of(bloom_skill_shape(), scores, bloom_skill_columns());
 }
 
@@ -260,7 +263,7 @@ TableShape bloom_window_shape() {
                     bloom_window_columns());
 }
 
-Table bloom_window_table(const BloomForecast& forecast) {
+Table bloom_window_table(const bloom::BloomForecast& forecast) {
     Table table{bloom_window_shape(), {}};
     std::set<std::string> standing;
     for (const auto& bloom : forecast.trees) {
@@ -276,4 +279,4 @@ Table bloom_window_table(const BloomForecast& forecast) {
     return table;
 }
 
-}  // namespace pipward
+}  // namespace pipward::operation

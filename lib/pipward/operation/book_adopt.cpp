@@ -7,14 +7,15 @@
 #include "pipward/operation/dress_book.h"
 #include "pipward/operation/list.h"
 
-namespace pipward {
+namespace pipward::operation {
 
-std::span<const Word<DayFormat>> words(DayFormat);
+std::span<const Word<weather::DayFormat>> words(weather::DayFormat);
 
 namespace {
 
-BookReading read_book_for(const std::string& location) {
-    auto reading = read_tables(location, {"block", "tree_row", "tree", "accession", "blend", "station"});
+book::BookReading read_book_for(const std::string& location) {
+    auto reading =
+        book::read_tables(location, {"block", "tree_row", "tree", "accession", "blend", "station"});
     for (auto& finding : reading.findings) {
         finding.level = finding.level == Level::error ? Level::warning : finding.level;
     }
@@ -84,12 +85,12 @@ Sentence summary_of(const AdoptRequest& request, const Adoption& adoption) {
 }
 
 void write(const AdoptRequest& request, const Adoption& adoption, Findings& findings) {
-    BookChange change;
+    book::BookChange change;
     change.added = added_tables(adoption);
     if (change.added.empty()) {
         return;
     }
-    apply_change(request.book.location, change);
+    book::apply_change(request.book.location, change);
     const auto dress = refresh_dress(request.book.location);
     findings.insert(findings.end(), dress.begin(), dress.end());
 }
@@ -188,4 +189,4 @@ std::unique_ptr<const Operation> book_adopt() {
          .run = run});
 }
 
-}  // namespace pipward
+}  // namespace pipward::operation

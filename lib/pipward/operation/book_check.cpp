@@ -8,7 +8,7 @@
 #include "pipward/operation/read_checked.h"
 #include "pipward/operation/result_tables.h"
 
-namespace pipward {
+namespace pipward::operation {
 namespace {
 
 struct Request {
@@ -51,4 +51,4 @@ std::unique_ptr<const Operation> book_check() {
          .run = run});
 }
 
-}  // namespace pipward
+}  // namespace pipward::operation

@@ -8,7 +8,7 @@
 #include "pipward/operation/dress_book.h"
 #include "pipward/operation/list.h"
 
-namespace pipward {
+namespace pipward::operation {
 namespace {
 
 struct Request {
@@ -51,7 +51,7 @@ void add_rows(std::vector<DressRow>& rows, const std::vector<std::string>& names
     }
 }
 
-std::vector<DressRow> rows_of(const DressReport& report, const Wording& wording) {
+std::vector<DressRow> rows_of(const book::DressReport& report, const Wording& wording) {
     std::vector<DressRow> rows;
     add_rows(rows, report.written, say("written"), wording);
     add_rows(rows, report.unchanged, say("as it was"), wording);
@@ -63,7 +63,7 @@ Finding note(const std::string& name, Sentence message, Sentence remedy) {
     return {Level::note, name, {}, {}, {}, std::move(message), std::move(remedy)};
 }
 
-Findings notes_of(const DressReport& report) {
+Findings notes_of(const book::DressReport& report) {
     Findings notes;
     for (const auto& name : report.changed_by_user) {
         notes.push_back(
@@ -78,7 +78,7 @@ Findings notes_of(const DressReport& report) {
     return notes;
 }
 
-Sentence summary_of(const DressReport& report) {
+Sentence summary_of(const book::DressReport& report) {
     const auto summary = say("{} written, {} as they were, {} of yours left alone.", report.written.size(),
                              report.unchanged.size(), report.changed_by_user.size());
     return report.written.empty() ? summary
@@ -111,4 +111,4 @@ std::unique_ptr<const Operation> book_dress() {
          .run = run});
 }
 
-}  // namespace pipward
+}  // namespace pipward::operation

@@ -4,7 +4,7 @@
 #include "pipward/operation/dress_book.h"
 #include "pipward/operation/list.h"
 
-namespace pipward {
+namespace pipward::operation {
 namespace {
 
 constexpr double dress_begins = 0.7;
@@ -16,7 +16,7 @@ struct Request {
 
 Outcome run(const Request& request, const Run& lent) {
     lent.step(0, say("Making the book"));
-    create_book(request.book.path, request.crs);
+    book::create_book(request.book.path, request.crs);
     if (can_be_dressed(request.book.path)) {
         lent.step(dress_begins, say("Dressing its layers"));
         dress_book(request.book.path, lent.wording);
@@ -52,4 +52,4 @@ std::unique_ptr<const Operation> book_new() {
          .run = run});
 }
 
-}  // namespace pipward
+}  // namespace pipward::operation

@@ -13,7 +13,7 @@
 
 #include "pipward/record/table.h"
 
-namespace pipward {
+namespace pipward::operation {
 
 /// A column and how its cell is read off a record: a shape and its rows cannot get out of step.
 template <class Record>
@@ -78,4 +78,4 @@ inline Cell significant_cell(double number, int digits) {
     return number_cell(number, std::max(0, digits - whole));
 }
 
-}  // namespace pipward
+}  // namespace pipward::operation

@@ -4,7 +4,7 @@
 #include "pipward/operation/declare.h"
 
 /// Parameters that many operations have: made once, so the same word means the same everywhere.
-namespace pipward {
+namespace pipward::operation {
 
 template <class Request>
 Bound<Request> book_parameter(BookName Request::*field) {
@@ -45,4 +45,4 @@ BoundField<Request, std::string> layer_parameter(std::string Request::*field) {
     return parameter(field, "layer", "Layer", "The layer to take, where the file has several.");
 }
 
-}  // namespace pipward
+}  // namespace pipward::operation

@@ -7,7 +7,7 @@
 #include "pipward/value/finding.h"
 
 /// Findings as operations make them.
-namespace pipward {
+namespace pipward::operation {
 
 inline Finding about_parameter(std::string key, std::string value, Sentence message, Sentence remedy) {
     return {Level::error, "", "", std::move(key), std::move(value), std::move(message), std::move(remedy)};
@@ -17,4 +17,4 @@ inline Finding about_table(Level level, std::string table, Sentence message, Sen
     return {level, std::move(table), "", "", "", std::move(message), std::move(remedy)};
 }
 
-}  // namespace pipward
+}  // namespace pipward::operation

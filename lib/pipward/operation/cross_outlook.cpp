@@ -3,7 +3,7 @@
 #include "pipward/operation/list.h"
 #include "pipward/operation/season_summary.h"
 
-namespace pipward {
+namespace pipward::operation {
 namespace {
 
 Outcome run(const CrossingRequest& request, const Run& lent) {
@@ -37,4 +37,4 @@ std::unique_ptr<const Operation> cross_outlook() {
          .run = run});
 }
 
-}  // namespace pipward
+}  // namespace pipward::operation

@@ -8,7 +8,7 @@
 #include "pipward/lineage/trait_descent.h"
 #include "pipward/operation/line_choice.h"
 
-namespace pipward {
+namespace pipward::operation {
 namespace {
 
 std::string_view trimmed(std::string_view text) {
@@ -70,7 +70,8 @@ std::optional<ShownTrait> parse_shown(std::string_view text) {
 
 std::map<std::string, double> own_means(const Orchard& orchard, const std::string& trait, Day as_of) {
     std::map<std::string, double> means;
-    for (const auto& [accession, by_trait] : trait_means(orchard.trees, scores_until(orchard, as_of))) {
+    for (const auto& [accession, by_trait] :
+         lineage::trait_means(orchard.trees, scores_until(orchard, as_of))) {
         if (const auto found = by_trait.find(trait); found != by_trait.end()) {
             means.emplace(accession, found->second.mean);
         }
@@ -95,4 +96,4 @@ std::optional<std::string> shown_by(const Orchard& orchard, const std::map<std::
     return std::nullopt;
 }
 
-}  // namespace pipward
+}  // namespace pipward::operation

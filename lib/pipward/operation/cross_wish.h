@@ -10,7 +10,7 @@
 #include "pipward/record/orchard.h"
 
 /// What a breeder wants of a cross, as it is written down in a parameter.
-namespace pipward {
+namespace pipward::operation {
 
 /// A trait and how much it counts; below 0 where low scores are the good ones.
 struct TraitWeight {
@@ -37,4 +37,4 @@ std::map<std::string, double> own_means(const Orchard& orchard, const std::strin
 std::optional<std::string> shown_by(const Orchard& orchard, const std::map<std::string, double>& means,
                                     const ShownTrait& wanted, const std::string& accession);
 
-}  // namespace pipward
+}  // namespace pipward::operation

@@ -3,11 +3,11 @@
 
 #include "pipward/seed/learning.h"
 
-namespace pipward {
+namespace pipward::operation {
 
 namespace {
 
-CrossingAssumptions stated(const CrossingRequest& request) {
+cross::CrossingAssumptions stated(const CrossingRequest& request) {
     return {.risk = request.risk.value,
             .confidence = request.confidence.value,
             .fruit_set = request.fruit_set,
@@ -21,10 +21,11 @@ CrossingAssumptions stated(const CrossingRequest& request) {
 
 }  // namespace
 
-CrossingAssumptions assumptions_of(const CrossingRequest& request, const Orchard& orchard) {
+cross::CrossingAssumptions assumptions_of(const CrossingRequest& request, const Orchard& orchard) {
     const auto assumptions = stated(request);
-    return request.own_counts ? with_learned(assumptions, learn(orchard, request.as_of, assumptions))
-                              : assumptions;
+    return request.own_counts
+               ? seed::with_learned(assumptions, seed::learn(orchard, request.as_of, assumptions))
+               : assumptions;
 }
 
 std::vector<Bound<CrossingRequest>> crossing_parameters() {
@@ -74,4 +75,4 @@ std::vector<Bound<CrossingRequest>> crossing_parameters() {
     });
 }
 
-}  // namespace pipward
+}  // namespace pipward::operation

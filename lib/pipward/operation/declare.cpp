@@ -9,7 +9,7 @@
 #include "pipward/operation/parameter_text.h"
 #include "pipward/value/nearest.h"
 
-namespace pipward {
+namespace pipward::operation {
 namespace {
 
 bool must_be_given(const Parameter& words) {
@@ -115,4 +115,4 @@ std::unique_ptr<const Operation> make_operation(ErasedDeclaration declaration) {
     return std::make_unique<DeclaredOperation>(std::move(declaration));
 }
 
-}  // namespace pipward
+}  // namespace pipward::operation

@@ -29,7 +29,7 @@
 ///     }
 ///
 /// The field's type picks the kind (operation/request_field.h); its initialiser is the only default.
-namespace pipward {
+namespace pipward::operation {
 
 /// A parameter and the field of a request that it fills.
 template <class Request>
@@ -165,4 +165,4 @@ std::unique_ptr<const Operation> declare(Declaration<Request> declaration) {
     return make_operation(std::move(erased));
 }
 
-}  // namespace pipward
+}  // namespace pipward::operation

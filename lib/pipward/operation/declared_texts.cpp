@@ -4,7 +4,7 @@
 #include "pipward/book/schema_words.h"
 #include "pipward/operation/operation.h"
 
-namespace pipward {
+namespace pipward::operation {
 namespace {
 
 using Texts = std::set<std::string>;
@@ -52,7 +52,7 @@ void add(Texts& texts, const TableShape& shape) {
 }  // namespace
 
 std::set<std::string> declared_texts() {
-    auto texts = schema_texts();
+    auto texts = book::schema_texts();
     for (const auto& operation : operations()) {
         add(texts, operation->about().title);
         add(texts, operation->about().group);
@@ -67,4 +67,4 @@ std::set<std::string> declared_texts() {
     return texts;
 }
 
-}  // namespace pipward
+}  // namespace pipward::operation

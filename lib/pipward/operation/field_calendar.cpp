@@ -9,7 +9,7 @@
 #include "pipward/paper/calendar.h"
 #include "pipward/place/address.h"
 
-namespace pipward {
+namespace pipward::operation {
 namespace {
 
 using enum CellType;
@@ -19,14 +19,14 @@ struct Request : CrossingRequest {
 };
 
 struct Event {
-    CalendarEvent words;
+    paper::CalendarEvent words;
     FieldWorkItem item;
 };
 
 /// In a calendar there is room for the names of the hazards only; sheets tell them in full.
-Sentence care_words(const std::set<Hazard>& hazards) {
+Sentence care_words(const std::set<paper::Hazard>& hazards) {
     std::vector<Sentence> names;
-    for (const auto& caution : cautions_about(hazards)) {
+    for (const auto& caution : paper::cautions_about(hazards)) {
         names.push_back(caution.about);
     }
     return names.empty() ? Sentence{} : say("Take care: {}", joined(names, verbatim(" ")));
@@ -50,7 +50,7 @@ Sentence text_of(const FieldWorkItem& item) {
 
 Sentence place_of(const std::string& label, const Orchard& orchard) {
     const auto tree = std::ranges::find(orchard.trees, label, &Tree::label);
-    return tree == orchard.trees.end() ? Sentence{} : address_of(*tree, orchard.rows);
+    return tree == orchard.trees.end() ? Sentence{} : place::address_of(*tree, orchard.rows);
 }
 
 Event event_of(const FieldWorkItem& item, const Orchard& orchard) {
@@ -89,8 +89,8 @@ TableShape event_shape() {
                            event_columns());
 }
 
-std::vector<CalendarEvent> words_of(const std::vector<Event>& events) {
-    std::vector<CalendarEvent> words;
+std::vector<paper::CalendarEvent> words_of(const std::vector<Event>& events) {
+    std::vector<paper::CalendarEvent> words;
     for (const auto& event : events) {
         words.push_back(event.words);
     }
@@ -103,8 +103,8 @@ Outcome run(const Request& request, const Run& lent) {
     Outcome outcome;
     outcome.tables = {table_of<Event>(event_shape(), events, event_columns())};
     outcome.files = {{"field-calendar.ics", "text/calendar",
-                      calendar_text(words_of(events), orchard_name(request.orchard, request.book),
-                                    request.as_of, lent.wording)}};
+                      paper::calendar_text(words_of(events), orchard_name(request.orchard, request.book),
+                                           request.as_of, lent.wording)}};
     outcome.findings = std::move(place.findings);
     outcome.summary = say("{} days or spans of work are in the calendar.", events.size());
     return outcome;
@@ -137,4 +137,4 @@ std::unique_ptr<const Operation> field_calendar() {
          .run = run});
 }
 
-}  // namespace pipward
+}  // namespace pipward::operation

@@ -6,10 +6,10 @@
 #include "pipward/seed/cold_need.h"
 #include "pipward/seed/cross_tally.h"
 
-namespace pipward {
+namespace pipward::operation {
 namespace {
 
-std::optional<CrossCount> count_of(const CrossTally& tally, bool pear) {
+std::optional<lineage::CrossCount> count_of(const seed::CrossTally& tally, bool pear) {
     if (!tally.flowers.count || !tally.fruits.count || !tally.fruits.whole) {
         return std::nullopt;
     }
@@ -19,19 +19,19 @@ std::optional<CrossCount> count_of(const CrossTally& tally, bool pear) {
         return std::nullopt;
     }
     const int set = fruits > 0 && seed_counted ? std::min(fruits, *tally.sound_seed.count) : fruits;
-    return CrossCount{*tally.flowers.count, set};
+    return lineage::CrossCount{*tally.flowers.count, set};
 }
 
 }  // namespace
 
 std::string genus_of(const Orchard& orchard, const std::string& accession) {
-    const auto species = species_of_seed(orchard, accession).value_or("");
+    const auto species = seed::species_of_seed(orchard, accession).value_or("");
     return species.substr(0, species.find(' '));
 }
 
-std::map<PairOfParents, CrossCount> field_counts(const Orchard& orchard, Day as_of) {
-    std::map<PairOfParents, CrossCount> counts;
-    for (const auto& tally : tally_crosses(orchard, as_of)) {
+std::map<PairOfParents, lineage::CrossCount> field_counts(const Orchard& orchard, Day as_of) {
+    std::map<PairOfParents, lineage::CrossCount> counts;
+    for (const auto& tally : seed::tally_crosses(orchard, as_of)) {
         const bool pear = genus_of(orchard, tally.goal->seed_parent) == "Pyrus";
         if (const auto count = count_of(tally, pear); count && count->flowers > 0) {
             auto& sum = counts[{tally.goal->seed_parent, tally.goal->pollen_parent}];
@@ -42,4 +42,4 @@ std::map<PairOfParents, CrossCount> field_counts(const Orchard& orchard, Day as_
     return counts;
 }
 
-}  // namespace pipward
+}  // namespace pipward::operation

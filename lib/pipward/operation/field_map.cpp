@@ -15,7 +15,7 @@
 #include "pipward/paper/pdf.h"
 #include "pipward/place/walk.h"
 
-namespace pipward {
+namespace pipward::operation {
 namespace {
 
 enum class Paper { a4, a3, letter };
@@ -27,8 +27,8 @@ std::span<const Word<Paper>> words(Paper) {
     return all;
 }
 
-PageSize size_of(Paper paper) {
-    return paper == Paper::a4 ? a4_page : paper == Paper::a3 ? a3_page : letter_page;
+paper::PageSize size_of(Paper paper) {
+    return paper == Paper::a4 ? paper::a4_page : paper == Paper::a3 ? paper::a3_page : paper::letter_page;
 }
 
 struct Request : TreeChoice {
@@ -98,8 +98,8 @@ std::vector<std::uint32_t> trees_of(const Request& request, const Orchard& orcha
     return in_order(orchard, std::move(trees), LabelOrder::address);
 }
 
-FieldPlan planned(const FieldMap& map, const Request& request) {
-    auto plan = plan_map(map, size_of(request.paper), request.scale);
+paper::FieldPlan planned(const paper::FieldMap& map, const Request& request) {
+    auto plan = paper::plan_map(map, size_of(request.paper), request.scale);
     if (!plan) {
         throw Error(
             Trouble::input,
@@ -113,7 +113,7 @@ FieldPlan planned(const FieldMap& map, const Request& request) {
     return *plan;
 }
 
-void judge(const FieldPlan& plan, const FieldPages& pages, Findings& findings) {
+void judge(const paper::FieldPlan& plan, const paper::FieldPages& pages, Findings& findings) {
     if (!plan.is_legible) {
         findings.push_back(about_table(Level::warning, "tree",
                                        say("At this scale neighbours are less than 3 mm apart: marks touch."),
@@ -126,7 +126,7 @@ void judge(const FieldPlan& plan, const FieldPages& pages, Findings& findings) {
     }
 }
 
-Table table_of_pages(const FieldPlan& plan, const FieldPages& pages) {
+Table table_of_pages(const paper::FieldPlan& plan, const paper::FieldPages& pages) {
     Table table{page_shape(), {}};
     for (std::size_t i = 0; i < pages.pages.size(); ++i) {
         table.rows.push_back(row_of(MapPage{static_cast<int>(i) + 1, pages.denominators[i], pages.trees[i],
@@ -137,9 +137,9 @@ Table table_of_pages(const FieldPlan& plan, const FieldPages& pages) {
 }
 
 /// The same points in the order of a walk.
-std::vector<Waypoint> route_of(const Orchard& orchard, std::span<const std::uint32_t> trees,
-                               const std::function<void(double)>& tell, Findings& findings) {
-    WalkWish wish;
+std::vector<paper::Waypoint> route_of(const Orchard& orchard, std::span<const std::uint32_t> trees,
+                                      const std::function<void(double)>& tell, Findings& findings) {
+    place::WalkWish wish;
     std::ranges::copy_if(trees, std::back_inserter(wish.trees),
                          [&](std::uint32_t i) { return !orchard.trees[i].removed_on; });
     if (wish.trees.size() > most_stops) {
@@ -149,7 +149,7 @@ std::vector<Waypoint> route_of(const Orchard& orchard, std::span<const std::uint
                                                 say("Choose a block, an accession or fewer labels.")));
     }
     std::vector<std::uint32_t> order;
-    for (const auto& leg : plan_walk(orchard, wish, tell).legs) {
+    for (const auto& leg : place::plan_walk(orchard, wish, tell).legs) {
         if (leg.tree) {
             order.push_back(*leg.tree);
         }
@@ -157,13 +157,13 @@ std::vector<Waypoint> route_of(const Orchard& orchard, std::span<const std::uint
     return waypoints_of(orchard, order, findings);
 }
 
-void put_gps_files(const GpsFile& file, Outcome& outcome) {
-    outcome.files.push_back({"trees.gpx", "application/gpx+xml", gpx_text(file)});
-    outcome.files.push_back({"trees.kml", "application/vnd.google-earth.kml+xml", kml_text(file)});
+void put_gps_files(const paper::GpsFile& file, Outcome& outcome) {
+    outcome.files.push_back({"trees.gpx", "application/gpx+xml", paper::gpx_text(file)});
+    outcome.files.push_back({"trees.kml", "application/vnd.google-earth.kml+xml", paper::kml_text(file)});
 }
 
-Sentence summary_of(const FieldPlan& plan, const FieldPages& pages, std::size_t waypoints) {
-    const int largest = std::ranges::min(plan.windows, {}, &MapWindow::denominator).denominator;
+Sentence summary_of(const paper::FieldPlan& plan, const paper::FieldPages& pages, std::size_t waypoints) {
+    const int largest = std::ranges::min(plan.windows, {}, &paper::MapWindow::denominator).denominator;
     const auto map = pages.pages.size() == 1 ? say("A map at 1:{} on 1 page.", largest)
                                              : say("A map at 1:{} on {} pages.", largest, pages.pages.size());
     const auto points =
@@ -186,17 +186,17 @@ Outcome run(const Request& request, const Run& lent) {
     auto map = map_of(orchard, trees);
     map.title = title_of(request);
     map.made_on = say("as of {}", to_iso(request.as_of)).in(wording);
-    map.turned = request.rows_across ? turn_to_rows(map.rows) : 0.0;
+    map.turned = request.rows_across ? paper::turn_to_rows(map.rows) : 0.0;
     const auto plan = planned(map, request);
-    const Typesetter typesetter;
-    const auto pages = field_pages(map, plan, typesetter.ruler(), wording, [&](double share) {
+    const paper::Typesetter typesetter;
+    const auto pages = paper::field_pages(map, plan, typesetter.ruler(), wording, [&](double share) {
         lent.step(0.2 + 0.3 * share, say("Laying out the map"));
     });
     judge(plan, pages, outcome.findings);
-    auto pdf = pdf_of(pages.pages, {map.title, request.as_of}, typesetter,
-                      [&](double share) { lent.step(0.5 + 0.2 * share, say("Drawing the map")); });
+    auto pdf = paper::pdf_of(pages.pages, {map.title, request.as_of}, typesetter,
+                             [&](double share) { lent.step(0.5 + 0.2 * share, say("Drawing the map")); });
     outcome.files.push_back({"field-map.pdf", "application/pdf", std::move(pdf)});
-    GpsFile gps{map.title, waypoints_of(orchard, trees, outcome.findings), {}};
+    paper::GpsFile gps{map.title, waypoints_of(orchard, trees, outcome.findings), {}};
     if (request.walk) {
         gps.route = route_of(
             orchard, trees, [&](double share) { lent.step(0.7 + 0.29 * share, say("Walking")); },
@@ -261,4 +261,4 @@ std::unique_ptr<const Operation> field_map() {
          .run = run});
 }
 
-}  // namespace pipward
+}  // namespace pipward::operation

@@ -10,10 +10,10 @@
 #include "pipward/place/tree_line.h"
 #include "pipward/value/sentence.h"
 
-namespace pipward {
+namespace pipward::operation {
 namespace {
 
-GroundSpot ground(PlanePoint point) {
+paper::GroundSpot ground(place::PlanePoint point) {
     return {point.east, point.north};
 }
 
@@ -22,41 +22,42 @@ MapPoint middle_of_trees(const Orchard& orchard, std::span<const std::uint32_t> 
     for (const auto i : trees) {
         points.push_back(*orchard.trees[i].at);
     }
-    return middle_of(points);
+    return place::middle_of(points);
 }
 
-MapTree map_tree(const Tree& tree, const MetrePlane& plane) {
+paper::MapTree map_tree(const Tree& tree, const place::MetrePlane& plane) {
     return {ground(plane(*tree.at)), tree.position ? std::to_string(*tree.position) : tree.label,
             tree.purpose, tree.removed_on.has_value(), tree.block.value_or("")};
 }
 
-std::set<RowName> rows_of(const Orchard& orchard, std::span<const std::uint32_t> trees) {
-    std::set<RowName> names;
+std::set<place::RowName> rows_of(const Orchard& orchard, std::span<const std::uint32_t> trees) {
+    std::set<place::RowName> names;
     for (const auto i : trees) {
-        if (const auto name = row_name(orchard.trees[i])) {
+        if (const auto name = place::row_name(orchard.trees[i])) {
             names.insert(*name);
         }
     }
     return names;
 }
 
-std::vector<GroundSpot> drawn_line(const TreeRow& row, const MetrePlane& plane) {
-    std::vector<GroundSpot> line;
+std::vector<paper::GroundSpot> drawn_line(const TreeRow& row, const place::MetrePlane& plane) {
+    std::vector<paper::GroundSpot> line;
     for (const auto& point : row.line) {
         line.push_back(ground(plane(point)));
     }
     return line;
 }
 
-std::vector<MapRow> map_rows(const Orchard& orchard, std::set<RowName> names, const MetrePlane& plane) {
-    std::vector<MapRow> rows;
+std::vector<paper::MapRow> map_rows(const Orchard& orchard, std::set<place::RowName> names,
+                                    const place::MetrePlane& plane) {
+    std::vector<paper::MapRow> rows;
     for (const auto& row : orchard.rows) {
         if (row.line.size() > 1 && names.erase({row.block, row.name}) > 0) {
             rows.push_back({row.name, drawn_line(row, plane), row.block});
         }
     }
-    for (const auto& line : tree_lines(orchard, plane, &names)) {
-        MapRow row{line.name.second, {}, line.name.first};
+    for (const auto& line : place::tree_lines(orchard, plane, &names)) {
+        paper::MapRow row{line.name.second, {}, line.name.first};
         for (const auto& point : line.at) {
             row.line.push_back(ground(point));
         }
@@ -68,7 +69,7 @@ std::vector<MapRow> map_rows(const Orchard& orchard, std::set<RowName> names, co
 }
 
 std::string description_of(const Tree& tree, const Orchard& orchard) {
-    const std::string address = address_of(tree, orchard.rows);
+    const std::string address = place::address_of(tree, orchard.rows);
     const auto accession = tree.accession.value_or("");
     return address.empty() || accession.empty() ? address + accession : address + "; " + accession;
 }
@@ -79,9 +80,9 @@ std::optional<Metres> elevation_of(const Tree& tree) {
 
 }  // namespace
 
-FieldMap map_of(const Orchard& orchard, std::span<const std::uint32_t> trees) {
-    const MetrePlane plane(orchard.crs, middle_of_trees(orchard, trees));
-    FieldMap map;
+paper::FieldMap map_of(const Orchard& orchard, std::span<const std::uint32_t> trees) {
+    const place::MetrePlane plane(orchard.crs, middle_of_trees(orchard, trees));
+    paper::FieldMap map;
     map.true_north = plane.on_earth();
     for (const auto i : trees) {
         map.trees.push_back(map_tree(orchard.trees[i], plane));
@@ -90,10 +91,10 @@ FieldMap map_of(const Orchard& orchard, std::span<const std::uint32_t> trees) {
     return map;
 }
 
-std::vector<Waypoint> waypoints_of(const Orchard& orchard, std::span<const std::uint32_t> trees,
-                                   Findings& findings) {
-    const ToEarth to_earth(orchard.crs);
-    std::vector<Waypoint> points;
+std::vector<paper::Waypoint> waypoints_of(const Orchard& orchard, std::span<const std::uint32_t> trees,
+                                          Findings& findings) {
+    const place::ToEarth to_earth(orchard.crs);
+    std::vector<paper::Waypoint> points;
     int without = 0;
     for (const auto i : trees) {
         const auto& tree = orchard.trees[i];
@@ -112,4 +113,4 @@ std::vector<Waypoint> waypoints_of(const Orchard& orchard, std::span<const std::
     return points;
 }
 
-}  // namespace pipward
+}  // namespace pipward::operation

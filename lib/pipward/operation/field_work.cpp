@@ -9,83 +9,86 @@
 #include "pipward/paper/season_words.h"
 #include "pipward/seed/next_work.h"
 
-namespace pipward {
+namespace pipward::operation {
 namespace {
 
-Sentence pollen_title(const PollenTask& task) {
+Sentence pollen_title(const cross::PollenTask& task) {
     const auto where = task.tree.empty() ? task.donor : task.tree;
     switch (task.work) {
-        case PollenWork::gather:
-            return say("Gather pollen of {} at {}: {}", task.donor, where, flowers_words(task.flowers));
-        case PollenWork::cut_branch:
+        case cross::PollenWork::gather:
+            return say("Gather pollen of {} at {}: {}", task.donor, where,
+                       paper::flowers_words(task.flowers));
+        case cross::PollenWork::cut_branch:
             return say("Cut branches of {} at {} to force", task.donor, where);
-        case PollenWork::test_lot:
+        case cross::PollenWork::test_lot:
             break;
     }
     return say("Test stored pollen of {}", task.donor);
 }
 
-Sentence flower_title(const FieldTask& task) {
+Sentence flower_title(const cross::FieldTask& task) {
     switch (task.work) {
-        case FieldWork::bag:
+        case cross::FieldWork::bag:
             return say("Bag flowers of {} for cross {}", task.tree, task.cross);
-        case FieldWork::pollinate:
-            return say("Pollinate {} for cross {}: {}", task.tree, task.cross, flowers_words(task.flowers));
-        case FieldWork::unbag:
+        case cross::FieldWork::pollinate:
+            return say("Pollinate {} for cross {}: {}", task.tree, task.cross,
+                       paper::flowers_words(task.flowers));
+        case cross::FieldWork::unbag:
             break;
     }
     return say("Take the bags off {}, cross {}", task.tree, task.cross);
 }
 
-Sentence seed_title(SeedWork work, const std::string& cross) {
+Sentence seed_title(seed::SeedWork work, const std::string& cross) {
     switch (work) {
-        case SeedWork::pick:
+        case seed::SeedWork::pick:
             return say("Pick the fruit of cross {}", cross);
-        case SeedWork::wash:
+        case seed::SeedWork::wash:
             return say("Wash the seed of cross {}", cross);
-        case SeedWork::start_cold:
+        case seed::SeedWork::start_cold:
             return say("Put the seed of cross {} in the cold", cross);
-        case SeedWork::sow:
+        case seed::SeedWork::sow:
             return say("Look for sprouts of cross {}", cross);
-        case SeedWork::pot:
+        case seed::SeedWork::pot:
             return say("Pot the sprouts of cross {}", cross);
-        case SeedWork::plant:
+        case seed::SeedWork::plant:
             return say("Plant the seedlings of cross {}", cross);
-        case SeedWork::nothing:
+        case seed::SeedWork::nothing:
             break;
     }
     return {};
 }
 
-std::set<Hazard> hazards_of(SeedWork work) {
-    using enum Hazard;
-    return work == SeedWork::wash || work == SeedWork::start_cold ? std::set{seeds, peroxide, bleach}
-                                                                  : std::set{seeds};
+std::set<paper::Hazard> hazards_of(seed::SeedWork work) {
+    using enum paper::Hazard;
+    return work == seed::SeedWork::wash || work == seed::SeedWork::start_cold
+               ? std::set{seeds, peroxide, bleach}
+               : std::set{seeds};
 }
 
-std::set<Hazard> hazards_of(PollenWork work) {
-    using enum Hazard;
+std::set<paper::Hazard> hazards_of(cross::PollenWork work) {
+    using enum paper::Hazard;
     switch (work) {
-        case PollenWork::gather:
+        case cross::PollenWork::gather:
             return {allergy, ladders, sprays, fire_blight};
-        case PollenWork::cut_branch:
+        case cross::PollenWork::cut_branch:
             return {ladders, tools, moving};
-        case PollenWork::test_lot:
+        case cross::PollenWork::test_lot:
             break;
     }
     return {allergy};
 }
 
-std::set<Hazard> hazards_of(FieldWork work) {
-    using enum Hazard;
-    return work == FieldWork::pollinate
+std::set<paper::Hazard> hazards_of(cross::FieldWork work) {
+    using enum paper::Hazard;
+    return work == cross::FieldWork::pollinate
                ? std::set{ladders, allergy, sprays, fire_blight, tools, protected_parents}
                : std::set{ladders, sprays, fire_blight};
 }
 
-Sentence mass_and_flowers(const PollenTask& task) {
-    const auto mass = milligram_words(task.mass);
-    const auto flowers = task.flowers > 0 ? flowers_words(task.flowers) : Sentence{};
+Sentence mass_and_flowers(const cross::PollenTask& task) {
+    const auto mass = paper::milligram_words(task.mass);
+    const auto flowers = task.flowers > 0 ? paper::flowers_words(task.flowers) : Sentence{};
     return flowers.empty() || mass.empty() ? flowers + mass : say("{}, {}", flowers, mass);
 }
 
@@ -93,42 +96,44 @@ std::string together(const std::vector<std::string>& names) {
     return fmt::format("{}", fmt::join(names, ", "));
 }
 
-FieldWorkItem item_of(const PollenTask& task) {
+FieldWorkItem item_of(const cross::PollenTask& task) {
     FieldWorkItem item;
     item.kind = WorkKind::pollen;
-    item.key = fmt::format("{}-{}-{}-{}", to_text(task.work), task.season_of_use.year, task.donor, task.tree);
+    item.key =
+        fmt::format("{}-{}-{}-{}", cross::to_text(task.work), task.season_of_use.year, task.donor, task.tree);
     item.from = task.do_from;
     item.to = std::max(task.do_from, task.do_to);
-    item.tree = task.work == PollenWork::test_lot ? std::string{} : task.tree;
+    item.tree = task.work == cross::PollenWork::test_lot ? std::string{} : task.tree;
     item.title = pollen_title(task);
     item.cross = together(task.for_crosses);
-    item.with = task.keep_until ? say("{} until {}", in_store_words(task.store), to_iso(*task.keep_until))
-                                : in_store_words(task.store);
+    item.with = task.keep_until
+                    ? say("{} until {}", paper::in_store_words(task.store), to_iso(*task.keep_until))
+                    : paper::in_store_words(task.store);
     item.amount = mass_and_flowers(task);
     item.why = task.why;
     item.hazards = hazards_of(task.work);
-    item.possible = task.urgency != Urgency::too_late;
+    item.possible = task.urgency != cross::Urgency::too_late;
     return item;
 }
 
-FieldWorkItem item_of(const FieldTask& task, Season season) {
+FieldWorkItem item_of(const cross::FieldTask& task, Season season) {
     FieldWorkItem item;
     item.kind = WorkKind::flowers;
-    item.key = fmt::format("{}-{}-{}-{}", to_text(task.work), season.year, task.cross, task.tree);
+    item.key = fmt::format("{}-{}-{}-{}", cross::to_text(task.work), season.year, task.cross, task.tree);
     item.from = task.do_from;
     item.to = std::max(task.do_from, task.do_to);
     item.tree = task.tree;
     item.title = flower_title(task);
     item.cross = task.cross;
-    item.with = task.work == FieldWork::pollinate ? task.pollen : Sentence{};
-    item.amount = task.flowers > 0 ? flowers_words(task.flowers) : Sentence{};
+    item.with = task.work == cross::FieldWork::pollinate ? task.pollen : Sentence{};
+    item.amount = task.flowers > 0 ? paper::flowers_words(task.flowers) : Sentence{};
     item.why = task.why;
     item.hazards = hazards_of(task.work);
-    item.possible = task.urgency != Urgency::too_late;
+    item.possible = task.urgency != cross::Urgency::too_late;
     return item;
 }
 
-Sentence pick_reason(const TagToPick& tag) {
+Sentence pick_reason(const seed::TagToPick& tag) {
     const auto bloom = tag.bloom.early == tag.bloom.late
                            ? verbatim(to_iso(tag.bloom.early))
                            : say("{} to {}", to_iso(tag.bloom.early), to_iso(tag.bloom.late));
@@ -143,7 +148,7 @@ Sentence pick_reason(const TagToPick& tag) {
     return why;
 }
 
-FieldWorkItem item_of(const TagToPick& tag, Day as_of) {
+FieldWorkItem item_of(const seed::TagToPick& tag, Day as_of) {
     FieldWorkItem item;
     item.kind = WorkKind::fruit;
     item.key = fmt::format("pick-{}-{}", tag.work->cross, tag.work->tree);
@@ -154,13 +159,13 @@ FieldWorkItem item_of(const TagToPick& tag, Day as_of) {
     item.cross = tag.work->cross;
     item.tags = tag.work->tag;
     item.why = pick_reason(tag);
-    item.mind = picking_caution(tag);
-    item.hazards = {Hazard::ladders, Hazard::sprays, Hazard::seeds};
+    item.mind = seed::picking_caution(tag);
+    item.hazards = {paper::Hazard::ladders, paper::Hazard::sprays, paper::Hazard::seeds};
     item.late = tag.days.to < as_of;
     return item;
 }
 
-FieldWorkItem item_of(const NextWork& work, const std::string& cross) {
+FieldWorkItem item_of(const seed::NextWork& work, const std::string& cross) {
     FieldWorkItem item;
     item.kind = WorkKind::seed;
     item.key = fmt::format("seed-{}-{}{}{}", static_cast<int>(work.work), cross, work.lot.empty() ? "" : "-",
@@ -185,7 +190,7 @@ void join(FieldWorkItem& all, const FieldWorkItem& more) {
 
 }  // namespace
 
-std::vector<FieldWorkItem> flower_work(const SeasonPlan& plan) {
+std::vector<FieldWorkItem> flower_work(const cross::SeasonPlan& plan) {
     std::vector<FieldWorkItem> items;
     for (const auto& task : plan.pollen) {
         items.push_back(item_of(task));
@@ -196,7 +201,7 @@ std::vector<FieldWorkItem> flower_work(const SeasonPlan& plan) {
     return items;
 }
 
-std::vector<FieldWorkItem> fruit_work(const std::vector<TagToPick>& tags, Day as_of) {
+std::vector<FieldWorkItem> fruit_work(const std::vector<seed::TagToPick>& tags, Day as_of) {
     std::vector<FieldWorkItem> items;
     std::map<std::string, std::size_t> by_key;
     for (const auto& tag : tags) {
@@ -213,9 +218,9 @@ std::vector<FieldWorkItem> fruit_work(const std::vector<TagToPick>& tags, Day as
 
 std::vector<FieldWorkItem> seed_work(const Orchard& orchard, Day as_of) {
     std::vector<FieldWorkItem> items;
-    for (const auto& tally : tally_crosses(orchard, as_of)) {
-        for (const auto& work : work_of_cross(tally, orchard, as_of)) {
-            if (work.work != SeedWork::pick) {
+    for (const auto& tally : seed::tally_crosses(orchard, as_of)) {
+        for (const auto& work : seed::work_of_cross(tally, orchard, as_of)) {
+            if (work.work != seed::SeedWork::pick) {
                 items.push_back(item_of(work, tally.goal->code));
             }
         }
@@ -237,4 +242,4 @@ Sentence kind_words(WorkKind kind) {
     return say("seed");
 }
 
-}  // namespace pipward
+}  // namespace pipward::operation

@@ -11,7 +11,7 @@
 #include "pipward/seed/picking.h"
 
 /// The work of the breeder's year in one form, whatever it is done to: for calendars and sheets.
-namespace pipward {
+namespace pipward::operation {
 
 enum class WorkKind { pollen, flowers, fruit, seed };
 
@@ -28,18 +28,18 @@ struct FieldWorkItem {
     Sentence amount;        ///< "40 flowers"
     Sentence why;
     Sentence mind;  ///< what to take care of at this very piece
-    std::set<Hazard> hazards;
+    std::set<paper::Hazard> hazards;
     bool late = false;     ///< its last day is past and it is still to do
     bool possible = true;  ///< false where it was missed and cannot be done any more
 };
 
 /// Pollen work and work at the flowers.
-std::vector<FieldWorkItem> flower_work(const SeasonPlan& plan);
+std::vector<FieldWorkItem> flower_work(const cross::SeasonPlan& plan);
 /// Fruit to pick, by tree and cross.
-std::vector<FieldWorkItem> fruit_work(const std::vector<TagToPick>& tags, Day as_of);
+std::vector<FieldWorkItem> fruit_work(const std::vector<seed::TagToPick>& tags, Day as_of);
 /// Seed to wash, cool, look at, pot and plant, by lot.
 std::vector<FieldWorkItem> seed_work(const Orchard& orchard, Day as_of);
 
 Sentence kind_words(WorkKind kind);
 
-}  // namespace pipward
+}  // namespace pipward::operation

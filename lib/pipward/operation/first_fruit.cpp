@@ -8,7 +8,7 @@
 #include "pipward/operation/read_checked.h"
 #include "pipward/operation/season_pipeline.h"
 
-namespace pipward {
+namespace pipward::operation {
 namespace {
 
 struct Request {
@@ -18,16 +18,17 @@ struct Request {
     bool write = true;
 };
 
-Sentence summary_of(const FirstFruits& fruits, int year) {
-    const auto number = [&](FruitState state) {
-        return std::ranges::count(fruits.seedlings, state, &FirstFruit::state);
+Sentence summary_of(const seed::FirstFruits& fruits, int year) {
+    const auto number = [&](seed::FruitState state) {
+        return std::ranges::count(fruits.seedlings, state, &seed::FirstFruit::state);
     };
     auto summary =
         say("{} seedlings stand: {} have bloomed; of the others {} should fruit in {}, {} may, {} are "
             "waited for, {} too young.",
-            fruits.seedlings.size(), number(FruitState::bloomed), number(FruitState::due), year,
-            number(FruitState::possible), number(FruitState::waiting) + number(FruitState::overdue),
-            number(FruitState::young));
+            fruits.seedlings.size(), number(seed::FruitState::bloomed), number(seed::FruitState::due), year,
+            number(seed::FruitState::possible),
+            number(seed::FruitState::waiting) + number(seed::FruitState::overdue),
+            number(seed::FruitState::young));
     if (fruits.unknown > 0) {
         summary += verbatim(" ");
         summary += say("Of {} more nothing tells the year of sowing.", fruits.unknown);
@@ -39,13 +40,13 @@ Outcome run(const Request& request, const Run& lent) {
     lent.step(0, say("Reading the book"));
     const auto reading = read_checked_without_weather(request.book, request.as_of, lent);
     const int year = request.year.value_or(parts_of(request.as_of).year);
-    const auto fruits = first_fruits(reading.orchard, year, request.as_of);
+    const auto fruits = seed::first_fruits(reading.orchard, year, request.as_of);
     Outcome outcome;
     outcome.findings = reading.findings;
     outcome.tables = {first_fruit_table(fruits, year, reading.orchard.rows)};
     outcome.crs = reading.orchard.crs;
     keep_results(request.book, request.write, outcome, lent);
-    outcome.tables.push_back(family_table(family_scores(reading.orchard, request.as_of)));
+    outcome.tables.push_back(family_table(seed::family_scores(reading.orchard, request.as_of)));
     outcome.summary = summary_of(fruits, year);
     return outcome;
 }
@@ -70,4 +71,4 @@ std::unique_ptr<const Operation> first_fruit() {
          .run = run});
 }
 
-}  // namespace pipward
+}  // namespace pipward::operation

@@ -6,18 +6,18 @@
 #include "pipward/operation/column_of.h"
 #include "pipward/place/address.h"
 
-namespace pipward {
+namespace pipward::operation {
 namespace {
 
 using enum CellType;
 
 struct FruitRow {
-    const FirstFruit* fruit = nullptr;
+    const seed::FirstFruit* fruit = nullptr;
     int year = 0;
     Sentence address{};
 };
 
-std::string_view state_code(FruitState state) {
+std::string_view state_code(seed::FruitState state) {
     static constexpr std::array<std::string_view, 6> codes{"bloomed", "young",   "possible",
                                                            "due",     "waiting", "overdue"};
     return codes[static_cast<std::size_t>(state)];
@@ -29,28 +29,28 @@ std::vector<CodeWord> state_words() {
             {"waiting", "fruit was expected"}, {"overdue", "longer than most"}};
 }
 
-Sentence sown_words(const FirstFruit& fruit) {
+Sentence sown_words(const seed::FirstFruit& fruit) {
     switch (fruit.sown_by) {
-        case SownBy::lot_counts:
+        case seed::SownBy::lot_counts:
             return say("Seed of cross {} sprouted in {}.", fruit.cross, fruit.sown);
-        case SownBy::cross:
+        case seed::SownBy::cross:
             return say("The cross is of {}, its seed was sown the year after.", fruit.sown - 1);
-        case SownBy::planting:
+        case seed::SownBy::planting:
             break;
     }
     return say("The cross is not known; it was planted in {}.", fruit.sown);
 }
 
-Sentence why_of(const FirstFruit& fruit) {
+Sentence why_of(const seed::FirstFruit& fruit) {
     auto why = sown_words(fruit);
     why += verbatim(" ");
-    why += fruit.pear ? say("Pear: {} years to the first fruit as a rule, {} to {} are known.", pear_years,
-                            fewest_years, most_years)
-                      : say("Apple: {} years to the first fruit as a rule, {} to {} are known.", apple_years,
-                            fewest_years, most_years);
+    why += fruit.pear ? say("Pear: {} years to the first fruit as a rule, {} to {} are known.",
+                            seed::pear_years, seed::fewest_years, seed::most_years)
+                      : say("Apple: {} years to the first fruit as a rule, {} to {} are known.",
+                            seed::apple_years, seed::fewest_years, seed::most_years);
     if (fruit.dwarfed) {
         why += verbatim(" ");
-        why += say("On a dwarfing stock about {} years sooner.", years_off_on_dwarfing_stock);
+        why += say("On a dwarfing stock about {} years sooner.", seed::years_off_on_dwarfing_stock);
     }
     return why;
 }
@@ -87,36 +87,36 @@ const std::vector<ColumnOf<FruitRow>>& fruit_columns() {
     return columns;
 }
 
-const std::vector<ColumnOf<FamilyScores>>& family_columns() {
-    static const std::vector<ColumnOf<FamilyScores>> columns{
+const std::vector<ColumnOf<seed::FamilyScores>>& family_columns() {
+    static const std::vector<ColumnOf<seed::FamilyScores>> columns{
         {{"seed_parent", text, "", "Seed parent", "Its accession."},
-         [](const FamilyScores& f) { return text_cell(f.seed_parent); }},
+         [](const seed::FamilyScores& f) { return text_cell(f.seed_parent); }},
         {{"pollen_parent", text, "", "Pollen parent", "Its accession or blend."},
-         [](const FamilyScores& f) { return text_cell(f.pollen_parent); }},
+         [](const seed::FamilyScores& f) { return text_cell(f.pollen_parent); }},
         {{"trait", text, "", "Trait", "As it was noted."},
-         [](const FamilyScores& f) { return text_cell(f.trait); }},
+         [](const seed::FamilyScores& f) { return text_cell(f.trait); }},
         {{"seedlings", whole, "", "Seedlings", "Of the family that were planted."},
-         [](const FamilyScores& f) { return whole_cell(f.seedlings); }},
+         [](const seed::FamilyScores& f) { return whole_cell(f.seedlings); }},
         {{"scored", whole, "", "Trees scored", "Of them with a score of this trait."},
-         [](const FamilyScores& f) { return whole_cell(f.scored); }},
+         [](const seed::FamilyScores& f) { return whole_cell(f.scored); }},
         {{"years", whole, "", "Years", "In which scores were made."},
-         [](const FamilyScores& f) { return whole_cell(f.years); }},
+         [](const seed::FamilyScores& f) { return whole_cell(f.years); }},
         {{"mean", number, "as scored", "Mean", "Over the trees, each by its own mean."},
-         [](const FamilyScores& f) { return significant_cell(f.mean, 3); }},
+         [](const seed::FamilyScores& f) { return significant_cell(f.mean, 3); }},
         {{"spread", number, "as scored", "Spread", "Standard deviation between trees; of two or more."},
-         [](const FamilyScores& f) { return f.spread ? significant_cell(*f.spread, 3) : Cell{}; }},
+         [](const seed::FamilyScores& f) { return f.spread ? significant_cell(*f.spread, 3) : Cell{}; }},
         {{"least", number, "as scored", "Least", "Of the trees' means."},
-         [](const FamilyScores& f) { return significant_cell(f.least, 3); }},
+         [](const seed::FamilyScores& f) { return significant_cell(f.least, 3); }},
         {{"most", number, "as scored", "Most", "Of the trees' means."},
-         [](const FamilyScores& f) { return significant_cell(f.most, 3); }},
+         [](const seed::FamilyScores& f) { return significant_cell(f.most, 3); }},
         {{"highest", text, "", "Highest", "The tree with the most, which is not always the best."},
-         [](const FamilyScores& f) { return text_cell(f.highest); }},
+         [](const seed::FamilyScores& f) { return text_cell(f.highest); }},
         {{"seed_parent_mean", number, "as scored", "Seed parent's mean", "Where it was scored itself."},
-         [](const FamilyScores& f) {
+         [](const seed::FamilyScores& f) {
              return f.seed_parent_mean ? significant_cell(*f.seed_parent_mean, 3) : Cell{};
          }},
         {{"pollen_parent_mean", number, "as scored", "Pollen parent's mean", "Where it was scored itself."},
-         [](const FamilyScores& f) {
+         [](const seed::FamilyScores& f) {
              return f.pollen_parent_mean ? significant_cell(*f.pollen_parent_mean, 3) : Cell{};
          }},
     };
@@ -134,10 +134,10 @@ TableShape first_fruit_shape() {
                               fruit_columns());
 }
 
-Table first_fruit_table(const FirstFruits& fruits, int year, std::span<const TreeRow> rows) {
+Table first_fruit_table(const seed::FirstFruits& fruits, int year, std::span<const TreeRow> rows) {
     Table table{first_fruit_shape(), {}};
     for (const auto& fruit : fruits.seedlings) {
-        const FruitRow record{&fruit, year, address_of(*fruit.tree, rows)};
+        const FruitRow record{&fruit, year, place::address_of(*fruit.tree, rows)};
         table.rows.push_back(row_of(record, fruit_columns()));
         table.rows.back().at = fruit.tree->at;
     }
@@ -145,16 +145,16 @@ Table first_fruit_table(const FirstFruits& fruits, int year, std::span<const Tre
 }
 
 TableShape family_shape() {
-    return shape_of<FamilyScores>({"family_summary",
-                                   "Families",
-                                   "How the seedlings of each family have done so far, trait by trait.",
-                                   false,
-                                   {}},
-                                  family_columns());
+    return shape_of<seed::FamilyScores>({"family_summary",
+                                         "Families",
+                                         "How the seedlings of each family have done so far, trait by trait.",
+                                         false,
+                                         {}},
+                                        family_columns());
 }
 
-Table family_table(const std::vector<FamilyScores>& families) {
-    return table_of<FamilyScores>(family_shape(), families, family_columns());
+Table family_table(const std::vector<seed::FamilyScores>& families) {
+    return table_of<seed::FamilyScores>(family_shape(), families, family_columns());
 }
 
-}  // namespace pipward
+}  // namespace pipward::operation

@@ -9,12 +9,12 @@
 #include "pipward/seed/first_fruit.h"
 
 /// The wait for fruit, and what it was like, as tables.
-namespace pipward {
+namespace pipward::operation {
 
 TableShape first_fruit_shape();
-Table first_fruit_table(const FirstFruits& fruits, int year, std::span<const TreeRow> rows);
+Table first_fruit_table(const seed::FirstFruits& fruits, int year, std::span<const TreeRow> rows);
 
 TableShape family_shape();
-Table family_table(const std::vector<FamilyScores>& families);
+Table family_table(const std::vector<seed::FamilyScores>& families);
 
-}  // namespace pipward
+}  // namespace pipward::operation

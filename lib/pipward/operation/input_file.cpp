@@ -7,7 +7,7 @@
 
 #include "pipward/operation/complaint.h"
 
-namespace pipward {
+namespace pipward::operation {
 namespace {
 
 constexpr std::size_t most_bytes = 200'000'000;  // a century of hourly readings is a tenth of this
@@ -46,4 +46,4 @@ std::string read_input_file(const std::string& path) {
     return text;
 }
 
-}  // namespace pipward
+}  // namespace pipward::operation

@@ -12,7 +12,7 @@
 #include "pipward/place/earth.h"
 #include "pipward/place/geo_uri.h"
 
-namespace pipward {
+namespace pipward::operation {
 namespace {
 
 class Parents {
@@ -52,32 +52,33 @@ class Parents {
     std::set<std::string_view> blends_;
 };
 
-void put_line(LabelText& text, std::string line) {
+void put_line(paper::LabelText& text, std::string line) {
     if (!line.empty()) {
         text.lines.push_back(std::move(line));
     }
 }
 
-LabelText text_of(const Tree& tree, const Orchard& orchard, const Parents& parents, const Wording& wording) {
-    LabelText text;
+paper::LabelText text_of(const Tree& tree, const Orchard& orchard, const Parents& parents,
+                         const Wording& wording) {
+    paper::LabelText text;
     text.headline = tree.label;
     if (tree.accession && *tree.accession != tree.label) {
         put_line(text, *tree.accession);
     }
     put_line(text, tree.accession ? parents.of(*tree.accession) : "");
-    put_line(text, address_of(tree, orchard.rows));
+    put_line(text, place::address_of(tree, orchard.rows));
     if (tree.planted_on) {
         put_line(text, say("planted {}", parts_of(*tree.planted_on).year).in(wording));
     }
     return text;
 }
 
-std::string code_of(const Tree& tree, CodeSays code, const ToEarth& to_earth, Findings& findings) {
+std::string code_of(const Tree& tree, CodeSays code, const place::ToEarth& to_earth, Findings& findings) {
     if (code == CodeSays::label) {
         return tree.label;
     }
     if (const auto place = tree.at ? to_earth(*tree.at) : std::nullopt) {
-        return geo_uri(*place, tree.accuracy);
+        return place::geo_uri(*place, tree.accuracy);
     }
     findings.push_back({Level::warning, "tree", tree.label, "", "",
                         say("The tree has no place on the earth: its code says its label instead."),
@@ -85,7 +86,7 @@ std::string code_of(const Tree& tree, CodeSays code, const ToEarth& to_earth, Fi
     return tree.label;
 }
 
-std::vector<Blank> tag_blanks(const Wording& wording) {
+std::vector<paper::Blank> tag_blanks(const Wording& wording) {
     return {{say("Day").in(wording)}, {say("Flowers").in(wording)}, {say("Initials").in(wording)}};
 }
 
@@ -142,14 +143,14 @@ std::span<const Word<CodeSays>> words(CodeSays) {
     return all;
 }
 
-std::vector<NamedLabel> tree_labels(const Orchard& orchard, std::span<const std::uint32_t> trees,
-                                    CodeSays code, const Wording& wording, Findings& findings) {
+std::vector<paper::NamedLabel> tree_labels(const Orchard& orchard, std::span<const std::uint32_t> trees,
+                                           CodeSays code, const Wording& wording, Findings& findings) {
     const Parents parents(orchard, wording);
-    const ToEarth to_earth(orchard.crs);
-    std::vector<NamedLabel> labels;
+    const place::ToEarth to_earth(orchard.crs);
+    std::vector<paper::NamedLabel> labels;
     for (const auto i : trees) {
         const auto& tree = orchard.trees[i];
-        NamedLabel label{"tree", tree.label, text_of(tree, orchard, parents, wording)};
+        paper::NamedLabel label{"tree", tree.label, text_of(tree, orchard, parents, wording)};
         if (code != CodeSays::nothing) {
             label.text.qr = code_of(tree, code, to_earth, findings);
         }
@@ -158,13 +159,13 @@ std::vector<NamedLabel> tree_labels(const Orchard& orchard, std::span<const std:
     return labels;
 }
 
-std::vector<NamedLabel> cross_tags(const Orchard& orchard, const TagWish& wish, const Wording& wording,
-                                   Findings& findings) {
+std::vector<paper::NamedLabel> cross_tags(const Orchard& orchard, const TagWish& wish, const Wording& wording,
+                                          Findings& findings) {
     const Parents parents(orchard, wording);
-    std::vector<NamedLabel> labels;
+    std::vector<paper::NamedLabel> labels;
     for (const auto* goal : goals_of(orchard, wish.season)) {
         for (auto& tag : tags_of(orchard, *goal, wish, findings)) {
-            LabelText text{
+            paper::LabelText text{
                 tag, {parents.crossed(goal->seed_parent, goal->pollen_parent)}, tag_blanks(wording)};
             if (wish.with_code) {
                 text.qr = tag;
@@ -175,8 +176,8 @@ std::vector<NamedLabel> cross_tags(const Orchard& orchard, const TagWish& wish, 
     return labels;
 }
 
-NamedLabel blank_tag(const Wording& wording) {
-    NamedLabel tag;
+paper::NamedLabel blank_tag(const Wording& wording) {
+    paper::NamedLabel tag;
     tag.text.blanks = {{say("Tag").in(wording), true},
                        {say("Seed parent").in(wording), true},
                        {say("Pollen parent").in(wording), true}};
@@ -184,4 +185,4 @@ NamedLabel blank_tag(const Wording& wording) {
     return tag;
 }
 
-}  // namespace pipward
+}  // namespace pipward::operation

@@ -9,15 +9,15 @@
 #include "pipward/record/words.h"
 
 /// What stands on the labels of a book's trees and crosses.
-namespace pipward {
+namespace pipward::operation {
 
 enum class CodeSays { label, place, nothing };
 std::span<const Word<CodeSays>> words(CodeSays);
 
 /// Label large; accession, "seed parent × pollen parent", address, year of planting as far as they are known.
 /// A code that should say the place of a tree that has none says its label instead, and a warning tells.
-std::vector<NamedLabel> tree_labels(const Orchard& orchard, std::span<const std::uint32_t> trees,
-                                    CodeSays code, const Wording& wording, Findings& findings);
+std::vector<paper::NamedLabel> tree_labels(const Orchard& orchard, std::span<const std::uint32_t> trees,
+                                           CodeSays code, const Wording& wording, Findings& findings);
 
 /// Tags for the flowers of a season's crosses, so many each, in the order of their codes: tag or code, "seed
 /// parent × pollen parent", and lines for day, flowers and initials. With letters every tag has a code of its
@@ -28,10 +28,10 @@ struct TagWish {
     bool letters = true;
     bool with_code = true;
 };
-std::vector<NamedLabel> cross_tags(const Orchard& orchard, const TagWish& wish, const Wording& wording,
-                                   Findings& findings);
+std::vector<paper::NamedLabel> cross_tags(const Orchard& orchard, const TagWish& wish, const Wording& wording,
+                                          Findings& findings);
 
 /// A tag to fill in by hand.
-NamedLabel blank_tag(const Wording& wording);
+paper::NamedLabel blank_tag(const Wording& wording);
 
-}  // namespace pipward
+}  // namespace pipward::operation

@@ -14,7 +14,7 @@
 #include "pipward/paper/pdf.h"
 #include "pipward/place/earth.h"
 
-namespace pipward {
+namespace pipward::operation {
 namespace {
 
 enum class LabelsOf { trees, crosses, blank };
@@ -56,8 +56,8 @@ Findings check(const Request& request) {
 
 struct PrintedLabel {
     int number = 0;
-    const PlacedLabel* placed = nullptr;
-    const NamedLabel* label = nullptr;
+    const paper::PlacedLabel* placed = nullptr;
+    const paper::NamedLabel* label = nullptr;
 };
 
 using enum CellType;
@@ -88,7 +88,7 @@ const std::vector<ColumnOf<PrintedLabel>>& columns() {
         {{"letters_mm", number, "mm", "Small letters",
           "How high the small letters of its smallest text are."},
          [](const PrintedLabel& p) {
-             return number_cell(small_letters(p.placed->laid.smallest_points).value, 2);
+             return number_cell(paper::small_letters(p.placed->laid.smallest_points).value, 2);
          }},
         {{"module_mm", number, "mm", "Dots of the code", "How large one square of the QR code is."},
          [](const PrintedLabel& p) {
@@ -106,7 +106,7 @@ TableShape label_shape() {
 }
 
 Hemisphere hemisphere_of(const Orchard& orchard) {
-    const ToEarth to_earth(orchard.crs);
+    const place::ToEarth to_earth(orchard.crs);
     for (const auto& tree : orchard.trees) {
         if (const auto place = tree.at ? to_earth(*tree.at) : std::nullopt) {
             return hemisphere_of(Latitude{place->lat});
@@ -115,8 +115,8 @@ Hemisphere hemisphere_of(const Orchard& orchard) {
     return Hemisphere::north;
 }
 
-std::vector<NamedLabel> labels_for_trees(const Request& request, const Orchard& orchard,
-                                         const Wording& wording, Findings& findings) {
+std::vector<paper::NamedLabel> labels_for_trees(const Request& request, const Orchard& orchard,
+                                                const Wording& wording, Findings& findings) {
     std::vector<std::uint32_t> trees;
     for (const auto& chosen :
          chosen_trees(request.book.location, orchard, request, findings, {.with_place = false})) {
@@ -126,8 +126,8 @@ std::vector<NamedLabel> labels_for_trees(const Request& request, const Orchard& 
                        findings);
 }
 
-std::vector<NamedLabel> tags_for_crosses(const Request& request, const Orchard& orchard,
-                                         const Wording& wording, Findings& findings) {
+std::vector<paper::NamedLabel> tags_for_crosses(const Request& request, const Orchard& orchard,
+                                                const Wording& wording, Findings& findings) {
     const Season season =
         request.season ? Season{*request.season} : season_of(request.as_of, hemisphere_of(orchard));
     auto tags =
@@ -142,13 +142,15 @@ std::vector<NamedLabel> tags_for_crosses(const Request& request, const Orchard& 
 }
 
 /// So many sheets full, the first from its first free label on.
-std::vector<NamedLabel> blank_tags(const Request& request, const LabelGrid& grid, const Wording& wording) {
+std::vector<paper::NamedLabel> blank_tags(const Request& request, const paper::LabelGrid& grid,
+                                          const Wording& wording) {
     const int count = grid.labels_a_page() * request.copies - (request.first - 1);
-    return std::vector<NamedLabel>(static_cast<std::size_t>(count), blank_tag(wording));
+    return std::vector<paper::NamedLabel>(static_cast<std::size_t>(count), blank_tag(wording));
 }
 
-std::vector<NamedLabel> labels_for(const Request& request, const Orchard& orchard, const LabelGrid& grid,
-                                   const Wording& wording, Findings& findings) {
+std::vector<paper::NamedLabel> labels_for(const Request& request, const Orchard& orchard,
+                                          const paper::LabelGrid& grid, const Wording& wording,
+                                          Findings& findings) {
     switch (request.labels_of) {
         case LabelsOf::trees:
             return labels_for_trees(request, orchard, wording, findings);
@@ -160,13 +162,13 @@ std::vector<NamedLabel> labels_for(const Request& request, const Orchard& orchar
     return blank_tags(request, grid, wording);
 }
 
-void warn_of_font(const Typesetter& typesetter, Findings& findings) {
+void warn_of_font(const paper::Typesetter& typesetter, Findings& findings) {
     if (!typesetter.has_print_font()) {
         findings.push_back(
-            {Level::warning, "", "", "", print_font,
+            {Level::warning, "", "", "", paper::print_font,
              say("The font {} is not on this machine: another takes its place, and text is wider or "
                  "narrower than it should be.",
-                 print_font),
+                 paper::print_font),
              say("Install it (Debian: fonts-dejavu-core).")});
     }
 }
@@ -180,7 +182,7 @@ void refuse_too_many(std::size_t labels) {
     }
 }
 
-Table table_of_labels(const LabelPages& pages, const std::vector<NamedLabel>& labels) {
+Table table_of_labels(const paper::LabelPages& pages, const std::vector<paper::NamedLabel>& labels) {
     Table table{label_shape(), {}};
     for (const auto& placed : pages.labels) {
         const PrintedLabel printed{static_cast<int>(table.rows.size()) + 1, &placed, &labels[placed.label]};
@@ -189,7 +191,7 @@ Table table_of_labels(const LabelPages& pages, const std::vector<NamedLabel>& la
     return table;
 }
 
-Sentence summary_of(const LabelPages& pages, const LabelGrid& grid) {
+Sentence summary_of(const paper::LabelPages& pages, const paper::LabelGrid& grid) {
     if (pages.labels.empty()) {
         return say("Nothing is to be printed.");
     }
@@ -214,16 +216,17 @@ Outcome run(const Request& request, const Run& lent) {
     const auto labels = labels_for(request, reading.orchard, grid, wording, outcome.findings);
     const int copies = request.labels_of == LabelsOf::trees ? request.copies : 1;
     refuse_too_many(labels.size() * static_cast<std::size_t>(copies));
-    const Typesetter typesetter;
+    const paper::Typesetter typesetter;
     warn_of_font(typesetter, outcome.findings);
-    const auto pages = label_pages(
+    const auto pages = paper::label_pages(
         labels, {grid, request.first - 1, copies, request.outline}, typesetter, wording, outcome.findings,
         [&](double share) { lent.step(0.2 + 0.5 * share, say("Writing the labels")); });
     if (has_errors(outcome.findings)) {
         throw Error(Trouble::input, std::move(outcome.findings));
     }
     if (!pages.pages.empty()) {
-        auto pdf = pdf_of(pages.pages, {say("Labels").in(wording), request.as_of}, typesetter,
+        auto pdf =
+            paper::pdf_of(pages.pages, {say("Labels").in(wording), request.as_of}, typesetter,
                           [&](double share) { lent.step(0.7 + 0.3 * share, say("Drawing the sheets")); });
         outcome.files.push_back({"labels.pdf", "application/pdf", std::move(pdf)});
     }
@@ -310,4 +313,4 @@ std::unique_ptr<const Operation> label_sheet() {
          .run = run});
 }
 
-}  // namespace pipward
+}  // namespace pipward::operation

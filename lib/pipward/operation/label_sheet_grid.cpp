@@ -4,17 +4,17 @@
 #include "pipward/operation/complaint.h"
 #include "pipward/value/sentence.h"
 
-namespace pipward {
+namespace pipward::operation {
 namespace {
 
-void take(Millimetres& dimension, const std::optional<double>& wished) {
+void take(paper::Millimetres& dimension, const std::optional<double>& wished) {
     dimension.value = wished.value_or(dimension.value);
 }
 
-LabelGrid known_grid(LabelSheet sheet) {
-    auto grid = grid_of(sheet);
-    if (sheet == LabelSheet::own) {
-        grid.page = a4_page;
+paper::LabelGrid known_grid(paper::LabelSheet sheet) {
+    auto grid = paper::grid_of(sheet);
+    if (sheet == paper::LabelSheet::own) {
+        grid.page = paper::a4_page;
     }
     return grid;
 }
@@ -53,7 +53,7 @@ std::vector<Bound<SheetWish>> sheet_parameters() {
                   "From a label to the next one below it.", 0, 500)};
 }
 
-LabelGrid grid_of(const SheetWish& wish) {
+paper::LabelGrid grid_of(const SheetWish& wish) {
     auto grid = known_grid(wish.sheet);
     take(grid.page.width, wish.page_width);
     take(grid.page.height, wish.page_height);
@@ -69,11 +69,11 @@ LabelGrid grid_of(const SheetWish& wish) {
 }
 
 Findings problems_of(const SheetWish& wish) {
-    if (wish.sheet == LabelSheet::own && (!wish.label_width || !wish.label_height)) {
+    if (wish.sheet == paper::LabelSheet::own && (!wish.label_width || !wish.label_height)) {
         return {about_parameter("sheet", "own", say("A sheet of your own needs the size of its labels."),
                                 say("Give label-width and label-height, or take one of the sheets named."))};
     }
-    return problems_of(grid_of(wish));
+    return paper::problems_of(grid_of(wish));
 }
 
-}  // namespace pipward
+}  // namespace pipward::operation

@@ -7,11 +7,11 @@
 #include "pipward/operation/declare.h"
 #include "pipward/paper/label_grid.h"
 
-namespace pipward {
+namespace pipward::operation {
 
 /// The sheet that a user names, and what differs from it.
 struct SheetWish {
-    LabelSheet sheet = LabelSheet::a4_70x37;
+    paper::LabelSheet sheet = paper::LabelSheet::a4_70x37;
     std::optional<double> page_width;  // millimetres, all of them
     std::optional<double> page_height;
     std::optional<double> label_width;
@@ -26,7 +26,7 @@ struct SheetWish {
 
 std::vector<Bound<SheetWish>> sheet_parameters();
 /// A sheet of one's own lies on A4 and has no margins and gaps where nothing else is said.
-LabelGrid grid_of(const SheetWish& wish);
+paper::LabelGrid grid_of(const SheetWish& wish);
 Findings problems_of(const SheetWish& wish);
 
-}  // namespace pipward
+}  // namespace pipward::operation

@@ -7,7 +7,7 @@
 #include "pipward/operation/list.h"
 #include "pipward/operation/read_checked.h"
 
-namespace pipward {
+namespace pipward::operation {
 namespace {
 
 struct Request {
@@ -27,7 +27,7 @@ Finding contradiction_finding(const ContradictionRow& row) {
             row.accession,
             "s_alleles",
             row.alleles,
-            row.verdict == SContradiction::rejected_pollen
+            row.verdict == lineage::SContradiction::rejected_pollen
                 ? say("By its alleles it can only come of pollen that the style should have turned away.")
                 : say("Its alleles do not fit its recorded parents."),
             say("Check its parents and all three records; s_contradiction tells which allele is missing.")};
@@ -66,7 +66,7 @@ Rows rows_of(const Evidence& evidence, const std::vector<std::string>& names) {
 }
 
 Sentence summary_of(const ChosenAccessions& chosen, const Rows& rows) {
-    const auto told = [](const MatchRow& row) { return row.match != SMatch::unknown; };
+    const auto told = [](const MatchRow& row) { return row.match != lineage::SMatch::unknown; };
     auto words = say("{}: the match is known of {} of {} crosses.", chosen.which,
                      std::ranges::count_if(rows.matches, told), rows.matches.size());
     if (rows.not_crossed > 0) {
@@ -118,4 +118,4 @@ std::unique_ptr<const Operation> line_alleles() {
          .run = run});
 }
 
-}  // namespace pipward
+}  // namespace pipward::operation

@@ -3,7 +3,7 @@
 
 #include "pipward/operation/column_of.h"
 
-namespace pipward {
+namespace pipward::operation {
 namespace {
 
 using enum CellType;
@@ -16,13 +16,13 @@ std::vector<CodeWord> sources_as_codes() {
     return {{"recorded", "recorded"}, {"parents", "from its parents"}, {"nothing", "not known"}};
 }
 
-std::string source_word(SSource source) {
+std::string source_word(lineage::SSource source) {
     switch (source) {
-        case SSource::recorded:
+        case lineage::SSource::recorded:
             return "recorded";
-        case SSource::parents:
+        case lineage::SSource::parents:
             return "parents";
-        case SSource::nothing:
+        case lineage::SSource::nothing:
             break;
     }
     return "nothing";
@@ -30,7 +30,7 @@ std::string source_word(SSource source) {
 
 std::vector<CodeWord> verdicts_as_codes() {
     std::vector<CodeWord> codes;
-    for (const auto& entry : words(SContradiction{})) {
+    for (const auto& entry : lineage::words(lineage::SContradiction{})) {
         codes.push_back({std::string(entry.word), std::string(entry.meaning)});
     }
     return codes;
@@ -43,7 +43,7 @@ const std::vector<ColumnOf<MatchRow>>& match_columns() {
         {{"pollen_parent", text, "", "Pollen parent", "The accession whose pollen it would be."},
          [](const MatchRow& r) { return text_cell(r.pollen_parent); }},
         {{"match", text, "", "S-alleles", "Whether the style lets the pollen through.", matches_as_codes()},
-         [](const MatchRow& r) { return text_cell(to_text(r.match)); }},
+         [](const MatchRow& r) { return text_cell(lineage::to_text(r.match)); }},
         {{"pollen_share", number, "share", "Pollen let through",
           "Share of the pollen, 0 to 1; 0 is none expected, not none possible: styles leak."},
          [](const MatchRow& r) { return number_cell(r.share, 3); }},
@@ -64,7 +64,7 @@ const std::vector<ColumnOf<GenotypeRow>>& genotype_columns() {
         {{"accession", text, "", "Accession", "Its name."},
          [](const GenotypeRow& r) { return text_cell(r.accession); }},
         {{"alleles", text, "", "S-alleles", "What it has or may have; S? where one is not known."},
-         [](const GenotypeRow& r) { return r.alleles ? text_cell(to_text(*r.alleles)) : Cell{}; }},
+         [](const GenotypeRow& r) { return r.alleles ? text_cell(lineage::to_text(*r.alleles)) : Cell{}; }},
         {{"source", text, "", "Source", "Where that is from.", sources_as_codes()},
          [](const GenotypeRow& r) { return text_cell(source_word(r.source)); }},
         {{"chance", number, "of 1", "Chance", "By its parents' alleles alone."},
@@ -145,4 +145,4 @@ Table contradiction_table(const std::vector<ContradictionRow>& rows) {
     return table_of<ContradictionRow>(contradiction_shape(), rows, contradiction_columns());
 }
 
-}  // namespace pipward
+}  // namespace pipward::operation

@@ -9,12 +9,12 @@
 #include "pipward/record/table.h"
 
 /// The tables of line-alleles: what one row holds.
-namespace pipward {
+namespace pipward::operation {
 
 struct MatchRow {
     std::string seed_parent;
     std::string pollen_parent;
-    SMatch match = SMatch::unknown;
+    lineage::SMatch match = lineage::SMatch::unknown;
     std::optional<double> share;
     Sentence from_alleles;
     std::optional<int> flowers;
@@ -24,8 +24,8 @@ struct MatchRow {
 
 struct GenotypeRow {
     std::string accession;
-    std::optional<SAlleles> alleles;
-    SSource source = SSource::nothing;
+    std::optional<lineage::SAlleles> alleles;
+    lineage::SSource source = lineage::SSource::nothing;
     std::optional<double> chance;        ///< by the parents
     std::optional<double> field_chance;  ///< with the field's counts; nothing where it has none
     Sentence from_alleles;
@@ -39,7 +39,7 @@ struct ContradictionRow {
     std::string seed_alleles;
     std::string pollen_parent;
     std::string pollen_alleles;
-    SContradiction verdict = SContradiction::no_pair;
+    lineage::SContradiction verdict = lineage::SContradiction::no_pair;
 };
 
 TableShape match_shape();
@@ -49,4 +49,4 @@ Table match_table(const std::vector<MatchRow>& rows);
 Table genotype_table(const std::vector<GenotypeRow>& rows);
 Table contradiction_table(const std::vector<ContradictionRow>& rows);
 
-}  // namespace pipward
+}  // namespace pipward::operation

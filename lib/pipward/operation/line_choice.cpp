@@ -8,7 +8,7 @@
 #include "pipward/operation/place_reading.h"
 #include "pipward/value/nearest.h"
 
-namespace pipward {
+namespace pipward::operation {
 namespace {
 
 std::string plain(std::string_view name) {
@@ -53,8 +53,8 @@ Sentence offer(const Orchard& orchard, const std::string& who) {
 
 }  // namespace
 
-BookReading read_line(const std::string& location) {
-    auto reading = read_tables(location, {"tree", "accession", "blend", "cross_goal", "trait_score"});
+book::BookReading read_line(const std::string& location) {
+    auto reading = book::read_tables(location, {"tree", "accession", "blend", "cross_goal", "trait_score"});
     if (reading.orchard.accessions.empty() && has_errors(reading.findings)) {
         throw Error(Trouble::input, std::move(reading.findings));
     }
@@ -99,9 +99,9 @@ std::vector<std::string> traits_of(const Orchard& orchard) {
     return {traits.begin(), traits.end()};
 }
 
-Sentence mean_words(const std::string& trait, const TraitMean& mean) {
+Sentence mean_words(const std::string& trait, const lineage::TraitMean& mean) {
     return mean.trees == 1 ? say("{} {:.3g} (1 tree)", trait, mean.mean)
                            : say("{} {:.3g} ({} trees)", trait, mean.mean, mean.trees);
 }
 
-}  // namespace pipward
+}  // namespace pipward::operation

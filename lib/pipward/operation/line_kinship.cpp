@@ -10,7 +10,7 @@
 #include "pipward/operation/list.h"
 #include "pipward/operation/read_checked.h"
 
-namespace pipward {
+namespace pipward::operation {
 namespace {
 
 using enum CellType;
@@ -25,7 +25,7 @@ struct KinshipRow {
     std::string a;
     std::string b;
     std::optional<double> kinship;
-    Relation relation = Relation::unknown;
+    lineage::Relation relation = lineage::Relation::unknown;
     Sentence note;
 };
 
@@ -38,7 +38,7 @@ struct InbreedingRow {
 
 std::vector<CodeWord> relations_as_codes() {
     std::vector<CodeWord> codes;
-    for (const auto& entry : words(Relation{})) {
+    for (const auto& entry : lineage::words(lineage::Relation{})) {
         codes.push_back({std::string(entry.word), std::string(entry.meaning)});
     }
     return codes;
@@ -92,19 +92,20 @@ TableShape inbreeding_shape() {
 
 // The chosen accessions with all that is reckoned of them.
 struct Line {
-    PedigreeOrder order;
-    KinshipFactors factors;
+    lineage::PedigreeOrder order;
+    lineage::KinshipFactors factors;
     std::vector<std::string> names;
     std::vector<int> numbers;
     std::vector<double> block;
     std::set<std::string> sports;
 
-    const PedigreeMember& member(std::size_t i) const { return order.members[numbers[i]]; }
+    const lineage::PedigreeMember& member(std::size_t i) const { return order.members[numbers[i]]; }
     double kinship(std::size_t i, std::size_t j) const { return block[i * names.size() + j]; }
 };
 
 Line reckoned(const Orchard& orchard, std::vector<std::string> names) {
-    Line line{pedigree_order(orchard.accessions, orchard.blend_members), {}, std::move(names), {}, {}, {}};
+    Line line{
+        lineage::pedigree_order(orchard.accessions, orchard.blend_members), {}, std::move(names), {}, {}, {}};
     if (!line.order.loops.empty()) {
         throw Error(Trouble::input, line.order.loops);
     }
@@ -122,24 +123,24 @@ Line reckoned(const Orchard& orchard, std::vector<std::string> names) {
             line.sports.insert(accession.name);
         }
     }
-    line.factors = kinship_factors(line.order.members);
-    line.block = kinship_block(line.factors, line.numbers, line.numbers);
+    line.factors = lineage::kinship_factors(line.order.members);
+    line.block = lineage::kinship_block(line.factors, line.numbers, line.numbers);
     return line;
 }
 
-Sentence why_not_reckoned(const std::string& name, const PedigreeMember& member) {
+Sentence why_not_reckoned(const std::string& name, const lineage::PedigreeMember& member) {
     return member.diploid ? say("Not reckoned: {} comes of one that is not diploid.", name)
                           : say("Not reckoned: {} is not diploid.", name);
 }
 
-Sentence pair_note(const Line& line, std::size_t i, std::size_t j, Relation relation) {
+Sentence pair_note(const Line& line, std::size_t i, std::size_t j, lineage::Relation relation) {
     if (!line.member(i).reckoned) {
         return why_not_reckoned(line.names[i], line.member(i));
     }
     if (!line.member(j).reckoned) {
         return why_not_reckoned(line.names[j], line.member(j));
     }
-    if (relation == Relation::unknown) {
+    if (relation == lineage::Relation::unknown) {
         return say("No parent of either is recorded.");
     }
     if (line.kinship(i, j) > 0 && (line.member(i).expected || line.member(j).expected)) {
@@ -151,20 +152,20 @@ Sentence pair_note(const Line& line, std::size_t i, std::size_t j, Relation rela
 KinshipRow pair_row(const Line& line, std::size_t i, std::size_t j) {
     const bool reckoned_both = line.member(i).reckoned && line.member(j).reckoned;
     auto kinship = reckoned_both ? std::optional{line.kinship(i, j)} : std::nullopt;
-    const auto relation = relation_of(line.order, line.numbers[i], line.numbers[j], kinship);
+    const auto relation = lineage::relation_of(line.order, line.numbers[i], line.numbers[j], kinship);
     auto note = pair_note(line, i, j, relation);
-    if (relation == Relation::unknown) {
+    if (relation == lineage::Relation::unknown) {
         kinship.reset();
     }
     return {line.names[i], line.names[j], kinship, relation, std::move(note)};
 }
 
-bool is_founder(const PedigreeMember& member) {
+bool is_founder(const lineage::PedigreeMember& member) {
     return member.seed.empty() && member.pollen.empty();
 }
 
-bool all_founders(const Line& line, const PedigreeMember& member) {
-    const auto founder = [&](const ParentShare& parent) {
+bool all_founders(const Line& line, const lineage::PedigreeMember& member) {
+    const auto founder = [&](const lineage::ParentShare& parent) {
         return is_founder(line.order.members[parent.parent]);
     };
     return std::ranges::all_of(member.seed, founder) && std::ranges::all_of(member.pollen, founder);
@@ -221,7 +222,7 @@ Sentence summary_of(const ChosenAccessions& chosen, const std::vector<KinshipRow
     std::size_t known = 0;
     for (const auto& pair : pairs) {
         known += pair.kinship ? 1 : 0;
-        if (pair.kinship && pair.relation != Relation::same &&
+        if (pair.kinship && pair.relation != lineage::Relation::same &&
             (closest == nullptr || *pair.kinship > *closest->kinship)) {
             closest = &pair;
         }
@@ -244,7 +245,7 @@ Outcome run(const Request& request, const Run& lent) {
     for (std::size_t i = 0; i < line.names.size(); ++i) {
         for (std::size_t j = i + 1; j < line.names.size(); ++j) {
             pairs.push_back(pair_row(line, i, j));
-            if (pairs.back().relation != Relation::same) {
+            if (pairs.back().relation != lineage::Relation::same) {
                 add_to(means[i], pairs.back().kinship);
                 add_to(means[j], pairs.back().kinship);
             }
@@ -285,4 +286,4 @@ std::unique_ptr<const Operation> line_kinship() {
          .run = run});
 }
 
-}  // namespace pipward
+}  // namespace pipward::operation

@@ -14,7 +14,7 @@
 #include "pipward/paper/page_svg.h"
 #include "pipward/paper/pdf.h"
 
-namespace pipward {
+namespace pipward::operation {
 namespace {
 
 enum class LinePaper { a4, a3, letter };
@@ -27,8 +27,10 @@ std::span<const Word<LinePaper>> words(LinePaper) {
     return all;
 }
 
-PageSize size_of(LinePaper paper) {
-    return turned(paper == LinePaper::a4 ? a4_page : paper == LinePaper::a3 ? a3_page : letter_page);
+paper::PageSize size_of(LinePaper paper) {
+    return paper::turned(paper == LinePaper::a4   ? paper::a4_page
+                         : paper == LinePaper::a3 ? paper::a3_page
+                                                  : paper::letter_page);
 }
 
 struct Request {
@@ -66,11 +68,11 @@ std::vector<std::string> wanted_traits(const Request& request, const Orchard& or
     return wanted;
 }
 
-std::map<int, std::vector<Sentence>> trait_lines(const LineGraph& graph, const Orchard& orchard,
+std::map<int, std::vector<Sentence>> trait_lines(const lineage::LineGraph& graph, const Orchard& orchard,
                                                  const Request& request,
                                                  const std::vector<std::string>& traits) {
     std::map<int, std::vector<Sentence>> lines;
-    const auto means = trait_means(orchard.trees, scores_until(orchard, request.as_of));
+    const auto means = lineage::trait_means(orchard.trees, scores_until(orchard, request.as_of));
     for (const auto& trait : traits) {
         for (const auto& [accession, of_accession] : means) {
             const auto mean = of_accession.find(trait);
@@ -83,16 +85,20 @@ std::map<int, std::vector<Sentence>> trait_lines(const LineGraph& graph, const O
     return lines;
 }
 
-LineFacts facts_of(const LineGraph& graph, int subject, const std::vector<AncestorShare>& shares) {
-    LineFacts facts{
-        &graph, subject, std::vector<double>(graph.nodes.size()), shares_of_ancestor(graph, subject), {}};
+paper::LineFacts facts_of(const lineage::LineGraph& graph, int subject,
+                          const std::vector<lineage::AncestorShare>& shares) {
+    paper::LineFacts facts{&graph,
+                           subject,
+                           std::vector<double>(graph.nodes.size()),
+                           lineage::shares_of_ancestor(graph, subject),
+                           {}};
     for (const auto& share : shares) {
         facts.of_ancestor[share.node] = share.share;
     }
     return facts;
 }
 
-void tell_left_out(const Request& request, const LineDrawing& drawing, Findings& findings) {
+void tell_left_out(const Request& request, const paper::LineDrawing& drawing, Findings& findings) {
     const auto& view = drawing.view;
     if (view.ancestors_left_out > 0) {
         findings.push_back(about_table(
@@ -113,7 +119,7 @@ void tell_left_out(const Request& request, const LineDrawing& drawing, Findings&
     }
 }
 
-Sentence founders_of(const LineGraph& graph, const std::vector<AncestorShare>& shares) {
+Sentence founders_of(const lineage::LineGraph& graph, const std::vector<lineage::AncestorShare>& shares) {
     std::vector<Sentence> parts;
     std::size_t founders = 0;
     for (const auto& share : shares) {
@@ -127,7 +133,7 @@ Sentence founders_of(const LineGraph& graph, const std::vector<AncestorShare>& s
     return joined(parts, verbatim(", "));
 }
 
-double unknown_of(const std::vector<AncestorShare>& shares) {
+double unknown_of(const std::vector<lineage::AncestorShare>& shares) {
     double unknown = 0;
     for (const auto& share : shares) {
         unknown += share.unknown_share;
@@ -135,8 +141,8 @@ double unknown_of(const std::vector<AncestorShare>& shares) {
     return unknown;
 }
 
-Sentence ancestors_of(const LineGraph& graph, const std::string& name,
-                      const std::vector<AncestorShare>& shares) {
+Sentence ancestors_of(const lineage::LineGraph& graph, const std::string& name,
+                      const std::vector<lineage::AncestorShare>& shares) {
     const auto founders = founders_of(graph, shares);
     if (shares.size() == 1) {
         return say("No parent of {} is recorded.", name);
@@ -146,8 +152,8 @@ Sentence ancestors_of(const LineGraph& graph, const std::string& name,
                                     shares.size() - 1, founders);
 }
 
-Sentence summary_of(const LineGraph& graph, int subject, const std::vector<AncestorShare>& shares,
-                    std::size_t descendants) {
+Sentence summary_of(const lineage::LineGraph& graph, int subject,
+                    const std::vector<lineage::AncestorShare>& shares, std::size_t descendants) {
     std::vector<Sentence> parts{ancestors_of(graph, graph.nodes[subject].name, shares)};
     if (const double unknown = unknown_of(shares); unknown > 0) {
         parts.push_back(say("From unknown parents: {:.3g} %.", 100 * unknown));
@@ -156,28 +162,29 @@ Sentence summary_of(const LineGraph& graph, int subject, const std::vector<Ances
     return joined(parts, verbatim(" "));
 }
 
-void add_files(const Request& request, const LineDrawing& drawing, const Sentence& title, const Run& lent,
-               Outcome& outcome) {
+void add_files(const Request& request, const paper::LineDrawing& drawing, const Sentence& title,
+               const Run& lent, Outcome& outcome) {
     const auto words = title.in(lent.wording);
-    const Typesetter typesetter;
-    outcome.files.push_back({"line.svg", "image/svg+xml", page_svg(drawing.page, words)});
+    const paper::Typesetter typesetter;
+    outcome.files.push_back({"line.svg", "image/svg+xml", paper::page_svg(drawing.page, words)});
     outcome.files.push_back({"line.pdf", "application/pdf",
-                             pdf_of(std::vector{drawing.page}, {words, request.as_of}, typesetter)});
+                             paper::pdf_of(std::vector{drawing.page}, {words, request.as_of}, typesetter)});
 }
 
-void draw(const Request& request, const LineGraph& graph, const LineFacts& facts, const Run& lent,
-          Outcome& outcome) {
-    const LineLimits limits{request.up, request.down, 0};
+void draw(const Request& request, const lineage::LineGraph& graph, const paper::LineFacts& facts,
+          const Run& lent, Outcome& outcome) {
+    const lineage::LineLimits limits{request.up, request.down, 0};
     const auto title = say("Line of {}", graph.nodes[facts.subject].name);
     const auto cross =
-        cross_tree(graph, facts.subject, std::min(request.up, 2), say("unknown").in(lent.wording));
-    const auto subtitle = cross.parents.empty() ? Sentence{} : verbatim(times_text(cross));
-    const auto drawing = line_drawing(facts, {size_of(request.paper), title, subtitle, limits}, lent.wording);
+        lineage::cross_tree(graph, facts.subject, std::min(request.up, 2), say("unknown").in(lent.wording));
+    const auto subtitle = cross.parents.empty() ? Sentence{} : verbatim(lineage::times_text(cross));
+    const auto drawing =
+        paper::line_drawing(facts, {size_of(request.paper), title, subtitle, limits}, lent.wording);
     tell_left_out(request, drawing, outcome.findings);
     lent.step(0.7, say("Drawing the line"));
     add_files(request, drawing, title, lent, outcome);
     outcome.files.push_back(
-        {"line.txt", "text/plain", line_tree_text(graph, facts.subject, limits, lent.wording)});
+        {"line.txt", "text/plain", lineage::line_tree_text(graph, facts.subject, limits, lent.wording)});
 }
 
 Outcome run(const Request& request, const Run& lent) {
@@ -192,9 +199,9 @@ Outcome run(const Request& request, const Run& lent) {
         throw Error(Trouble::input, std::move(outcome.findings));
     }
     lent.step(0.3, say("Following the line"));
-    const auto graph = line_graph(orchard.accessions, orchard.blend_members);
+    const auto graph = lineage::line_graph(orchard.accessions, orchard.blend_members);
     const int subject = graph.number.at(*who);
-    const auto shares = ancestor_shares(graph, subject);
+    const auto shares = lineage::ancestor_shares(graph, subject);
     auto facts = facts_of(graph, subject, shares);
     facts.more = trait_lines(graph, orchard, request, traits);
     draw(request, graph, facts, lent, outcome);
@@ -251,4 +258,4 @@ std::unique_ptr<const Operation> line_show() {
          .run = run});
 }
 
-}  // namespace pipward
+}  // namespace pipward::operation

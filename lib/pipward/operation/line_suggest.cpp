@@ -15,7 +15,7 @@
 #include "pipward/operation/suggestion_tables.h"
 #include "pipward/operation/trait_values.h"
 
-namespace pipward {
+namespace pipward::operation {
 namespace {
 
 struct Request : CrossingRequest {
@@ -61,7 +61,7 @@ SuggestionParents parents_of(const Request& request, const Orchard& orchard, Fin
                               orchard, findings);
 }
 
-SuggestionRules rules_of(const Request& request, const SuggestionParents& parents) {
+cross::SuggestionRules rules_of(const Request& request, const SuggestionParents& parents) {
     return {.additive_variance = parents.additive_variance,
             .bar = parents.bar,
             .wanted = request.wanted,
@@ -91,10 +91,11 @@ void expect_shown(const Request& request, const Orchard& orchard, const Suggesti
 
 std::vector<WeighedCross> weigh(const Request& request, const Orchard& orchard,
                                 const SuggestionParents& parents) {
-    const Kinship kinship(orchard.accessions, orchard.blend_members);
+    const lineage::Kinship kinship(orchard.accessions, orchard.blend_members);
     std::vector<WeighedCross> crosses;
-    for (auto& cross : suggest_crosses(parents.candidates, rules_of(request, parents),
-                                       [&](const auto&a, const auto&b) { return kinship.between(a, b); })) {
+    for (auto& cross :
+         cross::suggest_crosses(parents.candidates, rules_of(request, parents),
+                                [&](const auto&a, const auto&b) { return kinship.between(a, b); })) {
         crosses.push_back({cross});
         crosses.back().reason = reason_of(cross.left_out, request.most_kinship);
     }
@@ -124,8 +125,9 @@ void hold_against_season(const Request& request, Place& place, const SuggestionP
     for (std::size_t i = 0; i < shortlist.size(); ++i) {
         shortlist[i]->meeting = meetings[i];
         const auto& way = meetings[i].way;
-        if (way && way->verdict >= Verdict::unlikely) {
-            shortlist[i]->reason = say("by bloom and pollen it is {} this spring", to_text(way->verdict));
+        if (way && way->verdict >= cross::Verdict::unlikely) {
+            shortlist[i]->reason =
+                say("by bloom and pollen it is {} this spring", cross::to_text(way->verdict));
         }
     }
 }
@@ -136,7 +138,7 @@ void sort_without_a_wish(std::vector<WeighedCross>& crosses) {
         const auto* way = cross.meeting && cross.meeting->way ? &*cross.meeting->way : nullptr;
         constexpr double unknown_kinship = 2;  // after all that is known
         return std::tuple(!cross.reason.empty(), cross.cross.kinship.value_or(unknown_kinship),
-                          way == nullptr ? Verdict::impossible : way->verdict,
+                          way == nullptr ? cross::Verdict::impossible : way->verdict,
                           way == nullptr ? 0.0 : -way->chance.value, way == nullptr ? 0 : way->flowers);
     };
     std::ranges::stable_sort(crosses, {}, key);
@@ -257,4 +259,4 @@ std::unique_ptr<const Operation> line_suggest() {
          .run = run});
 }
 
-}  // namespace pipward
+}  // namespace pipward::operation

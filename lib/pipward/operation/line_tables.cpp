@@ -6,18 +6,18 @@
 #include "pipward/lineage/cross_notation.h"
 #include "pipward/operation/column_of.h"
 
-namespace pipward {
+namespace pipward::operation {
 namespace {
 
 using enum CellType;
 
 struct ShareRow {
-    const LineGraph* graph = nullptr;
-    const AncestorShare* share = nullptr;  // null: what came from nobody known
+    const lineage::LineGraph* graph = nullptr;
+    const lineage::AncestorShare* share = nullptr;  // null: what came from nobody known
     double unknown = 0;
 };
 
-Sentence note_of(const LineGraph& graph, const AncestorShare& share) {
+Sentence note_of(const lineage::LineGraph& graph, const lineage::AncestorShare& share) {
     std::vector<Sentence> notes;
     if (share.nearest == 0) {
         notes.push_back(say("The same genes: one is a sport or clone of the other."));
@@ -64,13 +64,13 @@ const std::vector<ColumnOf<ShareRow>>& share_columns() {
 }
 
 struct ChildRow {
-    const LineGraph* graph = nullptr;
+    const lineage::LineGraph* graph = nullptr;
     int node = 0;
     double share = 0;
     int generation = 0;
 };
 
-std::string parent_name(const ChildRow& row, LineRole role) {
+std::string parent_name(const ChildRow& row, lineage::LineRole role) {
     const auto* link = row.graph->parent(row.node, role);
     return link == nullptr ? std::string{} : row.graph->nodes[link->parent].name;
 }
@@ -84,11 +84,11 @@ const std::vector<ColumnOf<ChildRow>>& child_columns() {
         {{"generation", whole, "", "Generation", "Generations on by the shortest way: 1 for a child."},
          [](const ChildRow& r) { return whole_cell(r.generation); }},
         {{"seed_parent", text, "", "Seed parent", "The descendant's seed parent."},
-         [](const ChildRow& r) { return text_cell(parent_name(r, LineRole::seed)); }},
+         [](const ChildRow& r) { return text_cell(parent_name(r, lineage::LineRole::seed)); }},
         {{"pollen_parent", text, "", "Pollen parent", "The descendant's pollen parent or blend."},
-         [](const ChildRow& r) { return text_cell(parent_name(r, LineRole::pollen)); }},
+         [](const ChildRow& r) { return text_cell(parent_name(r, lineage::LineRole::pollen)); }},
         {{"sport_of", text, "", "Sport of", "What the descendant is a sport or clone of."},
-         [](const ChildRow& r) { return text_cell(parent_name(r, LineRole::sport)); }},
+         [](const ChildRow& r) { return text_cell(parent_name(r, lineage::LineRole::sport)); }},
     };
     return columns;
 }
@@ -139,7 +139,8 @@ TableShape line_text_shape() {
         text_columns());
 }
 
-Table ancestor_share_table(const LineGraph& graph, const std::vector<AncestorShare>& shares) {
+Table ancestor_share_table(const lineage::LineGraph& graph,
+                           const std::vector<lineage::AncestorShare>& shares) {
     std::vector<ShareRow> rows;
     double unknown = 0;
     for (const auto& share : shares) {
@@ -154,14 +155,14 @@ Table ancestor_share_table(const LineGraph& graph, const std::vector<AncestorSha
     return table_of<ShareRow>(ancestor_share_shape(), rows, share_columns());
 }
 
-Table descendant_table(const LineGraph& graph, int subject) {
-    const auto shares = shares_of_ancestor(graph, subject);
+Table descendant_table(const lineage::LineGraph& graph, int subject) {
+    const auto shares = lineage::shares_of_ancestor(graph, subject);
     std::vector<int> generation(graph.nodes.size(), -1);
     generation[subject] = 0;
     std::vector<ChildRow> rows;
     for (std::size_t node = static_cast<std::size_t>(subject) + 1; node < graph.nodes.size(); ++node) {
         for (const auto& link : graph.parents[node]) {
-            const int there = generation[link.parent] + generations_of(link);
+            const int there = generation[link.parent] + lineage::generations_of(link);
             if (generation[link.parent] >= 0 && (generation[node] < 0 || there < generation[node])) {
                 generation[node] = there;
             }
@@ -175,11 +176,11 @@ Table descendant_table(const LineGraph& graph, int subject) {
     return table_of<ChildRow>(descendant_shape(), rows, child_columns());
 }
 
-Table line_text_table(const LineGraph& graph, int subject, int generations, const Wording& wording) {
-    const auto tree = cross_tree(graph, subject, generations, say("unknown").in(wording));
-    const std::vector<TextRow> rows{{say("Purdy notation"), purdy_text(tree)},
-                                    {say("With crosses in parentheses"), times_text(tree)}};
+Table line_text_table(const lineage::LineGraph& graph, int subject, int generations, const Wording& wording) {
+    const auto tree = lineage::cross_tree(graph, subject, generations, say("unknown").in(wording));
+    const std::vector<TextRow> rows{{say("Purdy notation"), lineage::purdy_text(tree)},
+                                    {say("With crosses in parentheses"), lineage::times_text(tree)}};
     return table_of<TextRow>(line_text_shape(), rows, text_columns());
 }
 
-}  // namespace pipward
+}  // namespace pipward::operation

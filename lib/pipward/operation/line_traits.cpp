@@ -8,7 +8,7 @@
 #include "pipward/operation/list.h"
 #include "pipward/operation/listed_names.h"
 
-namespace pipward {
+namespace pipward::operation {
 namespace {
 
 using enum CellType;
@@ -21,24 +21,24 @@ struct Request {
 };
 
 struct TraitRow {
-    const LineGraph* graph = nullptr;
-    const TraitDescent* descent = nullptr;
+    const lineage::LineGraph* graph = nullptr;
+    const lineage::TraitDescent* descent = nullptr;
 };
 
-Cell mean_cell(const std::optional<TraitMean>& mean) {
+Cell mean_cell(const std::optional<lineage::TraitMean>& mean) {
     return mean ? number_cell(mean->mean, 2) : Cell{};
 }
 
-Cell kin_cell(const TraitRow& row, Relative who) {
+Cell kin_cell(const TraitRow& row, lineage::Relative who) {
     return mean_cell(row.descent->of(who).mean);
 }
 
-Cell name_cell(const TraitRow& row, Relative who) {
+Cell name_cell(const TraitRow& row, lineage::Relative who) {
     const int node = row.descent->of(who).node;
     return node < 0 ? Cell{} : text_cell(row.graph->nodes[node].name);
 }
 
-Sentence seen_words(const LineGraph& graph, const KinTrait& kin) {
+Sentence seen_words(const lineage::LineGraph& graph, const lineage::KinTrait& kin) {
     const auto& name = graph.nodes[kin.node].name;
     if (kin.mean->by_blend) {
         return say("{} {:.3g} (blend, by its shares)", name, kin.mean->mean);
@@ -58,28 +58,28 @@ Sentence seen_in(const TraitRow& row) {
     if (parts.empty()) {
         parts.push_back(say("nobody"));
     }
-    for (const auto who : {Relative::seed, Relative::pollen}) {
+    for (const auto who : {lineage::Relative::seed, lineage::Relative::pollen}) {
         const auto& kin = row.descent->of(who);
         if (kin.node >= 0 && !kin.mean && told.insert(kin.node).second) {
             parts.push_back(say("{} not scored", row.graph->nodes[kin.node].name));
         }
     }
-    if (row.descent->of(Relative::seed).node < 0) {
+    if (row.descent->of(lineage::Relative::seed).node < 0) {
         parts.push_back(say("seed parent unknown"));
     }
-    if (row.descent->of(Relative::pollen).node < 0) {
+    if (row.descent->of(lineage::Relative::pollen).node < 0) {
         parts.push_back(say("pollen parent unknown"));
     }
     return joined(parts, verbatim("; "));
 }
 
-Sentence years_of(const TraitMean& mean) {
+Sentence years_of(const lineage::TraitMean& mean) {
     return mean.first_year == mean.last_year ? verbatim(std::to_string(mean.first_year))
                                              : say("{} to {}", mean.first_year, mean.last_year);
 }
 
 const std::vector<ColumnOf<TraitRow>>& columns() {
-    using enum Relative;
+    using enum lineage::Relative;
     static const std::vector<ColumnOf<TraitRow>> all{
         {{"accession", text, "", "Accession", "Whose traits."},
          [](const TraitRow& r) { return text_cell(r.graph->nodes[r.descent->node].name); }},
@@ -127,7 +127,7 @@ TableShape shape() {
 
 // The one that is named; else everybody who is a parent, and what is crossed.
 std::vector<int> wanted_nodes(const std::optional<std::string>& who, const Orchard& orchard,
-                              const LineGraph& graph) {
+                              const lineage::LineGraph& graph) {
     if (who) {
         return {graph.number.at(*who)};
     }
@@ -145,7 +145,8 @@ std::vector<int> wanted_nodes(const std::optional<std::string>& who, const Orcha
     return nodes;
 }
 
-Sentence summary_of(const std::vector<TraitDescent>& descents, const LineGraph& graph, bool is_one) {
+Sentence summary_of(const std::vector<lineage::TraitDescent>& descents, const lineage::LineGraph& graph,
+                    bool is_one) {
     if (descents.empty()) {
         return is_one ? say("Neither it nor its parents or grandparents were scored.")
                       : say("Nothing was scored of any parent.");
@@ -177,14 +178,14 @@ Outcome run(const Request& request, const Run& lent) {
     }
     lent.step(0.5, say("Following the traits"));
     const auto& orchard = reading.orchard;
-    const auto graph = line_graph(orchard.accessions, orchard.blend_members);
-    const auto means = trait_means(orchard.trees, scores_until(orchard, request.as_of));
-    std::vector<TraitDescent> descents;
+    const auto graph = lineage::line_graph(orchard.accessions, orchard.blend_members);
+    const auto means = lineage::trait_means(orchard.trees, scores_until(orchard, request.as_of));
+    std::vector<lineage::TraitDescent> descents;
     for (const int node : wanted_nodes(who, orchard, graph)) {
-        std::ranges::move(trait_descent(graph, node, means), std::back_inserter(descents));
+        std::ranges::move(lineage::trait_descent(graph, node, means), std::back_inserter(descents));
     }
     const auto wanted = listed_names(request.traits);
-    std::erase_if(descents, [&](const TraitDescent& descent) {
+    std::erase_if(descents, [&](const lineage::TraitDescent& descent) {
         return !wanted.empty() && std::ranges::find(wanted, descent.trait) == wanted.end();
     });
     std::vector<TraitRow> rows;
@@ -223,4 +224,4 @@ std::unique_ptr<const Operation> line_traits() {
          .run = run});
 }
 
-}  // namespace pipward
+}  // namespace pipward::operation

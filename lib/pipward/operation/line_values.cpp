@@ -14,7 +14,7 @@
 #include "pipward/record/words.h"
 #include "pipward/value/nearest.h"
 
-namespace pipward {
+namespace pipward::operation {
 namespace {
 
 using enum CellType;
@@ -34,7 +34,7 @@ struct ValueRow {
     std::optional<AccessionKind> kind;
     int scores = 0;
     std::optional<double> mean;
-    std::optional<BreedingValue> value;
+    std::optional<lineage::BreedingValue> value;
     std::optional<int> rank;
     Sentence note;
 };
@@ -82,13 +82,13 @@ TableShape shape() {
                               columns());
 }
 
-ScoreVariance variance_of(const Request& request) {
+lineage::ScoreVariance variance_of(const Request& request) {
     auto variance = usual_variance(request.heritability);
     variance.repeatability = request.repeatability.value_or(variance.repeatability);
     return variance;
 }
 
-Sentence note_of(const PedigreeMember& member, const std::string& name, int own_scores) {
+Sentence note_of(const lineage::PedigreeMember& member, const std::string& name, int own_scores) {
     if (!member.reckoned) {
         return member.diploid ? say("Not reckoned: {} comes of one that is not diploid.", name)
                               : say("Not reckoned: {} is not diploid.", name);
@@ -106,8 +106,8 @@ Sentence note_of(const PedigreeMember& member, const std::string& name, int own_
 }
 
 // Every accession with a record, and parents with a name only.
-std::vector<ValueRow> rows_of(const Orchard& orchard, const PedigreeOrder& order, const TraitScores& scores,
-                              const BreedingValues& values) {
+std::vector<ValueRow> rows_of(const Orchard& orchard, const lineage::PedigreeOrder& order,
+                              const TraitScores& scores, const lineage::BreedingValues& values) {
     std::map<std::string, AccessionKind> kinds;
     for (const auto& accession : orchard.accessions) {
         kinds.try_emplace(accession.name, accession.kind);
@@ -172,14 +172,14 @@ Findings check(const Request& request) {
 Outcome run(const Request& request, const Run& lent) {
     const auto reading = read_checked_without_weather(request.book, request.as_of, lent);
     const auto& orchard = reading.orchard;
-    const auto order = pedigree_order(orchard.accessions, orchard.blend_members);
+    const auto order = lineage::pedigree_order(orchard.accessions, orchard.blend_members);
     if (!order.loops.empty()) {
         throw Error(Trouble::input, order.loops);
     }
     const auto scores = scores_of(orchard, order, request.trait, request.as_of, "trait");
     lent.step(0.3, say("Reckoning the breeding values"));
-    const auto values = values_of(scores, kinship_factors(order.members), variance_of(request), request.trait,
-                                  request.as_of, "trait");
+    const auto values = values_of(scores, lineage::kinship_factors(order.members), variance_of(request),
+                                  request.trait, request.as_of, "trait");
     auto rows = rows_of(orchard, order, scores, values);
     const auto dropped = std::erase_if(rows, [](const ValueRow& row) {
         return row.scores == 0 && (!row.value || row.value->reliability < least_reliability);
@@ -228,4 +228,4 @@ std::unique_ptr<const Operation> line_values() {
          .run = run});
 }
 
-}  // namespace pipward
+}  // namespace pipward::operation

@@ -3,7 +3,7 @@
 
 #include <array>
 
-namespace pipward {
+namespace pipward::operation {
 
 std::span<const std::unique_ptr<const Operation>> operations() {
     static const std::array all{
@@ -20,4 +20,4 @@ std::span<const std::unique_ptr<const Operation>> operations() {
     return all;
 }
 
-}  // namespace pipward
+}  // namespace pipward::operation

@@ -6,7 +6,7 @@
 #include "pipward/operation/operation.h"
 
 /// The maker of each operation; each stands in the file of its name.
-namespace pipward {
+namespace pipward::operation {
 
 std::unique_ptr<const Operation> book_new();
 std::unique_ptr<const Operation> book_dress();
@@ -54,4 +54,4 @@ std::unique_ptr<const Operation> walk_order();
 std::unique_ptr<const Operation> field_map();
 std::unique_ptr<const Operation> label_sheet();
 
-}  // namespace pipward
+}  // namespace pipward::operation

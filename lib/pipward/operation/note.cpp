@@ -3,16 +3,16 @@
 
 #include <fmt/format.h>
 
-namespace pipward {
+namespace pipward::operation {
 
-Outcome noted(const NoteRequest& request, const Entry& entry, const Run& lent) {
+Outcome noted(const NoteRequest& request, const book::Entry& entry, const Run& lent) {
     lent.step(0, say("Reading the book"));
-    auto added = add_entry(request.book.location, entry, request.as_of);
+    auto added = book::add_entry(request.book.location, entry, request.as_of);
     Outcome outcome;
     outcome.findings = std::move(added.findings);
-    outcome.summary = say("{}. Written to {} as {}; note-undo takes it back.", in_words(entry),
-                          shown_location(request.book.location), name_of(added.row));
+    outcome.summary = say("{}. Written to {} as {}; note-undo takes it back.", book::in_words(entry),
+                          book::shown_location(request.book.location), book::name_of(added.row));
     return outcome;
 }
 
-}  // namespace pipward
+}  // namespace pipward::operation

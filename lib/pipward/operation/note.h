@@ -9,7 +9,7 @@
 #include "pipward/operation/common_parameters.h"
 
 /// What the operations that write single entries have in common.
-namespace pipward {
+namespace pipward::operation {
 
 /// The fields that every such request has.
 struct NoteRequest {
@@ -75,6 +75,6 @@ BoundField<Request, Field> count_parameter(Field Request::*field, std::string ke
 }
 
 /// Writes the entry and says what was written, where, and how it is taken back.
-Outcome noted(const NoteRequest& request, const Entry& entry, const Run& lent);
+Outcome noted(const NoteRequest& request, const book::Entry& entry, const Run& lent);
 
-}  // namespace pipward
+}  // namespace pipward::operation

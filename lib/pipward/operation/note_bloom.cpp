@@ -6,7 +6,7 @@
 #include "pipward/operation/list.h"
 #include "pipward/operation/note.h"
 
-namespace pipward {
+namespace pipward::operation {
 
 /// A stage as a form offers it; its number is the BBCH code.
 enum class NotedStage : int {};
@@ -97,4 +97,4 @@ std::unique_ptr<const Operation> note_bloom() {
          .run = run});
 }
 
-}  // namespace pipward
+}  // namespace pipward::operation

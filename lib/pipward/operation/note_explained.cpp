@@ -7,7 +7,7 @@
 
 #include "pipward/book/schema_words.h"
 
-namespace pipward {
+namespace pipward::operation {
 namespace {
 
 std::vector<Sentence> general_rules(const std::string& sheet) {
@@ -18,7 +18,7 @@ std::vector<Sentence> general_rules(const std::string& sheet) {
                 sheet)};
 }
 
-Sentence explained(const BookColumn& column) {
+Sentence explained(const book::BookColumn& column) {
     const auto allowed = allowed_in(column);
     auto line = column.required ? say("{} (needed): {}", column.name, holds(column))
                                 : say("{}: {}", column.name, holds(column));
@@ -33,24 +33,24 @@ Sentence explained(const BookColumn& column) {
 
 }  // namespace
 
-Sentence holds(const BookColumn& column) {
+Sentence holds(const book::BookColumn& column) {
     return filled(column.description, {});
 }
 
 // A stage list would fill the page; it stands in the file of explanations.
-Sentence allowed_in(const BookColumn& column) {
-    const auto* domain = find_domain(column.domain);
+Sentence allowed_in(const book::BookColumn& column) {
+    const auto* domain = book::find_domain(column.domain);
     if (domain == nullptr) {
         return {};
     }
     if (!domain->choices.empty()) {
         return say("{} to {}", domain->choices.front().value, domain->choices.back().value);
     }
-    return domain->high < no_upper_end ? say("{:g} to {:g}", domain->low, domain->high)
-                                       : say("{:g} or more", domain->low);
+    return domain->high < book::no_upper_end ? say("{:g} to {:g}", domain->low, domain->high)
+                                             : say("{:g} or more", domain->low);
 }
 
-std::string explanations_of(const BookTable& table, const std::string& sheet, const Wording& wording) {
+std::string explanations_of(const book::BookTable& table, const std::string& sheet, const Wording& wording) {
     std::string content = filled(table.title, {}).in(wording) + "\n\n";
     for (const auto& rule : general_rules(sheet)) {
         content += rule.in(wording) + "\n";
@@ -58,12 +58,12 @@ std::string explanations_of(const BookTable& table, const std::string& sheet, co
     content += "\n";
     for (const auto& column : table.columns) {
         content += explained(column).in(wording) + "\n";
-        const auto* domain = find_domain(column.domain);
-        for (const auto& choice : domain == nullptr ? std::vector<Choice>{} : domain->choices) {
-            content += fmt::format("    {}  {}\n", choice.value, meaning_of(choice).in(wording));
+        const auto* domain = book::find_domain(column.domain);
+        for (const auto& choice : domain == nullptr ? std::vector<book::Choice>{} : domain->choices) {
+            content += fmt::format("    {}  {}\n", choice.value, book::meaning_of(choice).in(wording));
         }
     }
     return content;
 }
 
-}  // namespace pipward
+}  // namespace pipward::operation

@@ -7,13 +7,13 @@
 #include "pipward/value/sentence.h"
 
 /// What the columns of a sheet of notes hold, for people.
-namespace pipward {
+namespace pipward::operation {
 
-Sentence holds(const BookColumn& column);
+Sentence holds(const book::BookColumn& column);
 /// From what to what; empty where anything goes.
-Sentence allowed_in(const BookColumn& column);
+Sentence allowed_in(const book::BookColumn& column);
 
 /// A page that explains every column of `sheet`, words of closed lists with their meanings.
-std::string explanations_of(const BookTable& table, const std::string& sheet, const Wording& wording);
+std::string explanations_of(const book::BookTable& table, const std::string& sheet, const Wording& wording);
 
-}  // namespace pipward
+}  // namespace pipward::operation

@@ -6,12 +6,12 @@
 #include "pipward/book/adopt_value.h"
 #include "pipward/operation/complaint.h"
 
-namespace pipward {
+namespace pipward::operation {
 namespace {
 
 class NoteReader {
   public:
-    NoteReader(const CsvText& csv, NoteHeader header, const NoteFileOptions& options)
+    NoteReader(const weather::CsvText& csv, NoteHeader header, const NoteFileOptions& options)
         : csv_(csv), columns_(std::move(header.columns)), table_(table_of(header.kind)), options_(options) {
         file_.kind = header.kind;
         file_.findings = csv.findings;
@@ -48,11 +48,11 @@ class NoteReader {
         line.findings.push_back(std::move(finding));
     }
 
-    const std::string& heading_of(const BookColumn& column) const {
+    const std::string& heading_of(const book::BookColumn& column) const {
         return file_.headings.find(column.name)->second;
     }
 
-    void read_line(const CsvRecord& record) {
+    void read_line(const weather::CsvRecord& record) {
         auto& line = file_.lines.emplace_back(
             NoteLine{.line = record.line, .entry = {std::string(table_.name), {}}, .filled = false});
         for (std::size_t i = 0; i < record.fields.size(); ++i) {
@@ -73,22 +73,22 @@ class NoteReader {
         }
     }
 
-    void read_cell(NoteLine& line, const BookColumn& column, const std::string& text) const {
+    void read_cell(NoteLine& line, const book::BookColumn& column, const std::string& text) const {
         auto read = read_note_cell(column, text);
         if (read.wrong) {
             tell(line, heading_of(column), std::move(*read.wrong));
         } else if (!std::holds_alternative<std::monostate>(read.cell)) {
             line.entry.values.emplace(column.name, std::move(read.cell));
         }
-        line.filled = line.filled || (is_the_note_itself(column) && !says_nothing(text));
+        line.filled = line.filled || (is_the_note_itself(column) && !book::says_nothing(text));
     }
 
-    void read_days(const BookColumn& column, std::size_t at) {
+    void read_days(const book::BookColumn& column, std::size_t at) {
         std::vector<NoteDayText> days;
         std::vector<NoteLine*> lines;
         for (std::size_t i = 0; i < file_.lines.size(); ++i) {
             const auto& fields = csv_.records[i + 1].fields;
-            if (at < fields.size() && !says_nothing(fields[at])) {
+            if (at < fields.size() && !book::says_nothing(fields[at])) {
                 days.push_back({file_.lines[i].line, fields[at]});
                 lines.push_back(&file_.lines[i]);
             }
@@ -135,16 +135,16 @@ class NoteReader {
         }
         const auto remark = line.entry.values.find("note");
         if (!line.filled && remark != line.entry.values.end()) {
-            tell(line, heading_of(*find_column(table_, "note")),
+            tell(line, heading_of(*book::find_column(table_, "note")),
                  {Level::warning, "", "", "", to_text(remark->second),
                   say("The line has a remark, but nothing to note; it is passed over."),
                   say("Fill in the rest, or keep the remark elsewhere.")});
         }
     }
 
-    const CsvText& csv_;
-    std::vector<const BookColumn*> columns_;
-    const BookTable& table_;
+    const weather::CsvText& csv_;
+    std::vector<const book::BookColumn*> columns_;
+    const book::BookTable& table_;
     const NoteFileOptions& options_;
     NoteFile file_{};
 };
@@ -161,7 +161,7 @@ NoteFile read_note_file(std::string_view text, const NoteFileOptions& options) {
     if (auto findings = judge_note_bytes(text, options.file); !findings.empty()) {
         return refused(std::move(findings));
     }
-    const auto csv = read_csv(text, options.file);
+    const auto csv = weather::read_csv(text, options.file);
     if (csv.records.empty()) {
         return refused({about_table(Level::error, options.file, say("The file is empty."),
                                     say("Make a sheet with note-template and fill it in."))});
@@ -175,4 +175,4 @@ NoteFile read_note_file(std::string_view text, const NoteFileOptions& options) {
     return NoteReader(csv, std::move(header), options).file();
 }
 
-}  // namespace pipward
+}  // namespace pipward::operation

@@ -13,21 +13,21 @@
 #include "pipward/weather/weather_import.h"
 
 /// A sheet of notes, filled in by people, as entries. Pure.
-namespace pipward {
+namespace pipward::operation {
 
 /// One line of the sheet.
 struct NoteLine {
     int line = 0;  ///< in the file, counted from 1
-    Entry entry;
+    book::Entry entry;
     bool filled = false;  ///< something was counted, staged or scored
     Findings findings{};  ///< cells that cannot be read
 };
 
 struct NoteFileOptions {
-    std::string file;                       ///< how findings name it
-    std::optional<NoteKind> kind{};         ///< seen from the header where not given
-    std::optional<Day> day_if_blank{};      ///< of lines without a day
-    std::optional<DayFormat> day_format{};  ///< found out where not given
+    std::string file;                                ///< how findings name it
+    std::optional<NoteKind> kind{};                  ///< seen from the header where not given
+    std::optional<Day> day_if_blank{};               ///< of lines without a day
+    std::optional<weather::DayFormat> day_format{};  ///< found out where not given
 };
 
 struct NoteFile {
@@ -49,17 +49,17 @@ Findings judge_note_bytes(std::string_view text, const std::string& file);
 /// Where each column of the file goes: into Row::fields by position. Null for a column that is not read.
 struct NoteHeader {
     NoteKind kind = NoteKind::bloom;
-    std::vector<const BookColumn*> columns{};
+    std::vector<const book::BookColumn*> columns{};
     Findings findings{};
 };
-NoteHeader read_note_header(const CsvText& csv, const NoteFileOptions& options);
+NoteHeader read_note_header(const weather::CsvText& csv, const NoteFileOptions& options);
 
 /// A cell as the column holds it; what people write that cannot be read is wrong. Days are left as they are.
 struct NoteCell {
     Cell cell{};
     std::optional<Finding> wrong{};
 };
-NoteCell read_note_cell(const BookColumn& column, std::string_view text);
+NoteCell read_note_cell(const book::BookColumn& column, std::string_view text);
 
 /// Days of one column, in whatever order they are written.
 struct NoteDayText {
@@ -69,6 +69,6 @@ struct NoteDayText {
     std::optional<Finding> wrong{};
 };
 /// Finds the days. A note where the order had to be found out from other lines.
-Findings read_note_days(std::vector<NoteDayText>& days, std::optional<DayFormat> format);
+Findings read_note_days(std::vector<NoteDayText>& days, std::optional<weather::DayFormat> format);
 
-}  // namespace pipward
+}  // namespace pipward::operation

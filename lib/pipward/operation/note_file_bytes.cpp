@@ -5,7 +5,7 @@
 #include "pipward/operation/note_file.h"
 #include "pipward/value/utf8.h"
 
-namespace pipward {
+namespace pipward::operation {
 namespace {
 
 constexpr std::string_view zip_begins = "PK\x03\x04";
@@ -88,4 +88,4 @@ Findings judge_note_bytes(std::string_view text, const std::string& file) {
     return {};
 }
 
-}  // namespace pipward
+}  // namespace pipward::operation

@@ -7,7 +7,7 @@
 #include "pipward/operation/note_file.h"
 #include "pipward/value/utf8.h"
 
-namespace pipward {
+namespace pipward::operation {
 namespace {
 
 bool is_figure(char c) {
@@ -68,25 +68,25 @@ std::string only_figures(std::string_view text) {
     return figures;
 }
 
-NoteCell in_range(const BookColumn& column, std::string_view text, double number) {
+NoteCell in_range(const book::BookColumn& column, std::string_view text, double number) {
     const bool is_counted = column.domain == "count";
     if (is_counted && number < 0) {
         return wrong(text, say("The number is below zero."),
                      say("Correct it, or clear it if it is not known."));
     }
-    if (std::abs(number) > (is_counted ? double{most_counted} : no_upper_end)) {
+    if (std::abs(number) > (is_counted ? double{most_counted} : book::no_upper_end)) {
         return wrong(text, say("The number is far too large."), say("Correct it."));
     }
     return {column.type == CellType::whole ? Cell{static_cast<std::int64_t>(number)} : Cell{number}};
 }
 
-NoteCell read_note_number(const BookColumn& column, std::string_view text) {
+NoteCell read_note_number(const book::BookColumn& column, std::string_view text) {
     if (may_have_thousands(text)) {
         return wrong(
             text, say("The point or comma may part thousands or decimals."),
             say("Write {} without it, or the decimals in another number of figures.", only_figures(text)));
     }
-    const auto number = read_number(text, column.unit);
+    const auto number = book::read_number(text, column.unit);
     if (!number) {
         return column.type == CellType::whole
                    ? wrong(
@@ -104,7 +104,7 @@ NoteCell read_note_number(const BookColumn& column, std::string_view text) {
 }
 
 // A name that holds a tab or a line end looks like another and is never found again.
-NoteCell read_note_text(const BookColumn& column, std::string_view text) {
+NoteCell read_note_text(const book::BookColumn& column, std::string_view text) {
     const bool is_name = column.required || !column.references.empty();
     if (is_name && has_unseen_characters(text)) {
         return wrong(text, say("The name holds characters that are not seen, a line end perhaps."),
@@ -115,7 +115,7 @@ NoteCell read_note_text(const BookColumn& column, std::string_view text) {
 
 }  // namespace
 
-NoteCell read_note_cell(const BookColumn& column, std::string_view text) {
+NoteCell read_note_cell(const book::BookColumn& column, std::string_view text) {
     if (is_error_value(text)) {
         return wrong(text, say("A spreadsheet's error stands here instead of a value."),
                      say("Mend it in the spreadsheet, or type the value."));
@@ -125,7 +125,7 @@ NoteCell read_note_cell(const BookColumn& column, std::string_view text) {
                      say("Copy and paste the cells as values in the spreadsheet, or type the value."));
     }
     text = without_apostrophe(text);
-    if (says_nothing(text)) {
+    if (book::says_nothing(text)) {
         return {};
     }
     switch (column.type) {
@@ -137,4 +137,4 @@ NoteCell read_note_cell(const BookColumn& column, std::string_view text) {
     }
 }
 
-}  // namespace pipward
+}  // namespace pipward::operation

@@ -5,7 +5,7 @@
 #include "pipward/value/utf8.h"
 #include "pipward/weather/text_cells.h"
 
-namespace pipward {
+namespace pipward::operation {
 namespace {
 
 /// A day as each order reads it.
@@ -18,9 +18,10 @@ struct Readings {
 };
 
 Readings readings_of(const std::string& text) {
-    const auto date = split_day(trimmed(text)).date;
-    return {parse_day(date, DayFormat::year_month_day), parse_day(date, DayFormat::day_month_year),
-            parse_day(date, DayFormat::month_day_year)};
+    const auto date = weather::split_day(weather::trimmed(text)).date;
+    return {weather::parse_day(date, weather::DayFormat::year_month_day),
+            weather::parse_day(date, weather::DayFormat::day_month_year),
+            weather::parse_day(date, weather::DayFormat::month_day_year)};
 }
 
 void tell(NoteDayText& day, Sentence message, Sentence remedy) {
@@ -54,12 +55,12 @@ void ask(NoteDayText& day, const Readings& readings, const Order& order) {
          say("Say with day-format which it is, or write it as in 2026-04-12."));
 }
 
-void read_one(NoteDayText& day, std::optional<DayFormat> format, const Order& order) {
+void read_one(NoteDayText& day, std::optional<weather::DayFormat> format, const Order& order) {
     const auto readings = readings_of(day.text);
     if (readings.year_first) {
         day.day = readings.year_first;
     } else if (format) {
-        day.day = *format == DayFormat::month_day_year ? readings.month_first : readings.day_first;
+        day.day = *format == weather::DayFormat::month_day_year ? readings.month_first : readings.day_first;
     } else if (!readings.in_doubt()) {
         day.day = readings.day_first ? readings.day_first : readings.month_first;
     } else if ((order.day_first == nullptr) == (order.month_first == nullptr)) {
@@ -74,7 +75,7 @@ void read_one(NoteDayText& day, std::optional<DayFormat> format, const Order& or
 
 }  // namespace
 
-Findings read_note_days(std::vector<NoteDayText>& days, std::optional<DayFormat> format) {
+Findings read_note_days(std::vector<NoteDayText>& days, std::optional<weather::DayFormat> format) {
     const Order order{proof(days, &Readings::day_first, &Readings::month_first),
                       proof(days, &Readings::month_first, &Readings::day_first)};
     const bool in_doubt = std::ranges::any_of(days, [](const NoteDayText& day) {
@@ -95,4 +96,4 @@ Findings read_note_days(std::vector<NoteDayText>& days, std::optional<DayFormat>
              say("Say otherwise with day-format, if that is wrong.")}};
 }
 
-}  // namespace pipward
+}  // namespace pipward::operation

@@ -8,29 +8,30 @@
 #include "pipward/operation/note_file.h"
 #include "pipward/value/nearest.h"
 
-namespace pipward {
+namespace pipward::operation {
 namespace {
 
 // "Cold at (degrees C)" is "Cold at".
 std::string heading_word(std::string_view heading) {
-    return field_word(heading.substr(0, heading.find_first_of("([")));
+    return book::field_word(heading.substr(0, heading.find_first_of("([")));
 }
 
-const BookColumn* column_headed(const BookTable& table, std::string_view heading) {
+const book::BookColumn* column_headed(const book::BookTable& table, std::string_view heading) {
     const auto wanted = heading_word(heading);
-    const auto by_name = std::ranges::find_if(
-        table.columns, [&](const BookColumn& column) { return field_word(column.name) == wanted; });
+    const auto by_name = std::ranges::find_if(table.columns, [&](const book::BookColumn& column) {
+        return book::field_word(column.name) == wanted;
+    });
     const auto found = by_name != table.columns.end()
                            ? by_name
-                           : std::ranges::find_if(table.columns, [&](const BookColumn& column) {
-                                 return field_word(column.label) == wanted;
+                           : std::ranges::find_if(table.columns, [&](const book::BookColumn& column) {
+                                 return book::field_word(column.label) == wanted;
                              });
     return wanted.empty() || found == table.columns.end() ? nullptr : &*found;
 }
 
-std::string columns_of(const BookTable& table) {
+std::string columns_of(const book::BookTable& table) {
     std::vector<std::string_view> names;
-    std::ranges::transform(table.columns, std::back_inserter(names), &BookColumn::name);
+    std::ranges::transform(table.columns, std::back_inserter(names), &book::BookColumn::name);
     return fmt::format("{}", fmt::join(names, ","));
 }
 
@@ -58,7 +59,7 @@ Fit fit_of(NoteKind kind, const std::vector<std::string>& headings) {
 
 class HeaderReader {
   public:
-    HeaderReader(const CsvText& csv, const NoteFileOptions& options)
+    HeaderReader(const weather::CsvText& csv, const NoteFileOptions& options)
         : csv_(csv), headings_(csv.records.front().fields), options_(options) {}
 
     NoteHeader header() {
@@ -100,7 +101,7 @@ class HeaderReader {
         return true;
     }
 
-    const BookColumn* column_at(std::size_t i) {
+    const book::BookColumn* column_at(std::size_t i) {
         const auto& heading = headings_[i];
         const auto& table = table_of(header_.kind);
         const auto* column = column_headed(table, heading);
@@ -111,19 +112,19 @@ class HeaderReader {
         }
         if (heading.empty() && has_cells(i)) {
             tell({}, say("Column {} has cells, but no heading.", i + 1), say("Head it, or remove it."));
-        } else if (!heading.empty() && column == nullptr && field_word(heading) != where_column) {
+        } else if (!heading.empty() && column == nullptr && book::field_word(heading) != where_column) {
             tell(heading, say("Notes of this kind have no such column."), instead_of(heading, table));
         }
         return column;
     }
 
     bool has_cells(std::size_t i) const {
-        return std::ranges::any_of(csv_.records, [&](const CsvRecord& record) {
+        return std::ranges::any_of(csv_.records, [&](const weather::CsvRecord& record) {
             return record.fields.size() > i && !record.fields[i].empty();
         });
     }
 
-    Sentence instead_of(const std::string& heading, const BookTable& table) const {
+    Sentence instead_of(const std::string& heading, const book::BookTable& table) const {
         std::vector<std::string> names;
         for (const auto& column : table.columns) {
             names.emplace_back(column.name);
@@ -147,7 +148,7 @@ class HeaderReader {
         }
     }
 
-    const CsvText& csv_;
+    const weather::CsvText& csv_;
     const std::vector<std::string>& headings_;
     const NoteFileOptions& options_;
     NoteHeader header_{};
@@ -155,8 +156,8 @@ class HeaderReader {
 
 }  // namespace
 
-NoteHeader read_note_header(const CsvText& csv, const NoteFileOptions& options) {
+NoteHeader read_note_header(const weather::CsvText& csv, const NoteFileOptions& options) {
     return HeaderReader(csv, options).header();
 }
 
-}  // namespace pipward
+}  // namespace pipward::operation

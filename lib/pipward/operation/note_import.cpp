@@ -10,9 +10,9 @@
 #include "pipward/operation/list.h"
 #include "pipward/operation/note_judging.h"
 
-namespace pipward {
+namespace pipward::operation {
 
-std::span<const Word<DayFormat>> words(DayFormat);
+std::span<const Word<weather::DayFormat>> words(weather::DayFormat);
 
 namespace {
 
@@ -23,7 +23,7 @@ struct Request {
     InputFile file;
     std::optional<NoteKind> kind;
     std::optional<Day> day_if_blank;
-    std::optional<DayFormat> day_format;
+    std::optional<weather::DayFormat> day_format;
     Day as_of;
     bool write = false;
 };
@@ -53,7 +53,7 @@ const std::vector<ColumnOf<JudgedLine>>& row_columns() {
         {{"line", whole, "", "File line", "The line of the file, counted from 1."},
          [](const JudgedLine& l) { return whole_cell(l.line.line); }},
         {{"says", text, "", "Says", "What the line notes, in words."},
-         [](const JudgedLine& l) { return text_cell(in_words(l.line.entry)); }},
+         [](const JudgedLine& l) { return text_cell(book::in_words(l.line.entry)); }},
         {{"verdict", text, "", "Verdict", "What becomes of it.", verdicts_as_codes()},
          [](const JudgedLine& l) { return text_cell(code_of(l.verdict)); }},
         {{"why", text, "", "Why", "What is wrong or doubtful about it, or where the book has it."},
@@ -72,13 +72,13 @@ std::ptrdiff_t count(const SheetImport& import, Verdict verdict) {
     return std::ranges::count(import.lines, verdict, &JudgedLine::verdict);
 }
 
-void judge_and_write(SheetImport& import, const Request& request, const BookReading& book) {
+void judge_and_write(SheetImport& import, const Request& request, const book::BookReading& book) {
     const auto entries = entries_of(import);
     if (!request.write || !is_without_errors(import)) {
-        take_findings(import, check_entries(book, entries, request.as_of), request.file.path);
+        take_findings(import, book::check_entries(book, entries, request.as_of), request.file.path);
         return;
     }
-    const auto added = add_entries(request.book.location, book, entries, request.as_of);
+    const auto added = book::add_entries(request.book.location, book, entries, request.as_of);
     take_findings(import, added.findings, request.file.path);
     if (!added.rows.empty()) {
         std::ranges::for_each(import.lines, [](JudgedLine& judged) {
@@ -89,13 +89,13 @@ void judge_and_write(SheetImport& import, const Request& request, const BookRead
     }
 }
 
-BookReading read_without_weather(const std::string& location) {
+book::BookReading read_without_weather(const std::string& location) {
     std::set<std::string> tables;
-    for (const auto& table : book_tables()) {
+    for (const auto& table : book::book_tables()) {
         tables.emplace(table.name);
     }
     tables.erase("weather_day");
-    return read_tables(location, tables);
+    return book::read_tables(location, tables);
 }
 
 SheetImport import_of(const Request& request, const Run& lent) {
@@ -108,7 +108,8 @@ SheetImport import_of(const Request& request, const Run& lent) {
     lent.step(0.2, say("Reading the book"));
     const std::string table(table_of(file.kind).name);
     const auto book = read_without_weather(request.book.location);
-    SheetImport import{std::move(file), KnownRows(table, rows_of_entries(request.book.location, table))};
+    SheetImport import{std::move(file),
+                       KnownRows(table, book::rows_of_entries(request.book.location, table))};
     import.findings = import.file.findings;
     pass_over(import);
     tell_repeated(import, request.file.path);
@@ -134,7 +135,7 @@ Sentence summary_of(const SheetImport& import, const Request& request) {
                            : say("{} lines are wrong: as it is, nothing would be written.", wrong);
     } else if (written > 0) {
         first = say("Written to {}: {}; note-undo takes all of it back at once.",
-                    shown_location(request.book.location), counted(written));
+                    book::shown_location(request.book.location), counted(written));
     } else if (coming > 0) {
         first = say("Nothing was written; write yes would write: {}.", counted(coming));
     }
@@ -188,4 +189,4 @@ std::unique_ptr<const Operation> note_import() {
          .run = run});
 }
 
-}  // namespace pipward
+}  // namespace pipward::operation

@@ -5,7 +5,7 @@
 #include <cstdlib>
 #include <map>
 
-namespace pipward {
+namespace pipward::operation {
 namespace {
 
 // The book's findings name its table, "new entry" and its column; people look for the line and the heading.
@@ -27,8 +27,8 @@ void mend_remedy(Finding& finding, std::string_view column, const SheetImport& i
     }
     if (finding.level == Level::error && !table.key.empty() && column == table.key.front()) {
         if (const auto* row = import.known.named(finding.value)) {
-            finding.remedy =
-                say("It says there: {}. Correct it there, or give this one another name.", in_words(*row));
+            finding.remedy = say("It says there: {}. Correct it there, or give this one another name.",
+                                 book::in_words(*row));
         }
     }
 }
@@ -67,7 +67,7 @@ constexpr int far_days = 180;
 constexpr std::size_t enough_days = 3;
 
 /// The day of a line that is to be written.
-std::optional<Day> day_in(const JudgedLine& judged, const BookColumn& column) {
+std::optional<Day> day_in(const JudgedLine& judged, const book::BookColumn& column) {
     const auto value = judged.line.entry.values.find(std::string(column.name));
     const auto* day = judged.verdict != Verdict::would_be_written || value == judged.line.entry.values.end()
                           ? nullptr
@@ -75,7 +75,7 @@ std::optional<Day> day_in(const JudgedLine& judged, const BookColumn& column) {
     return day == nullptr ? std::nullopt : std::optional{*day};
 }
 
-std::string heading_of(const BookColumn& column, const SheetImport& import) {
+std::string heading_of(const book::BookColumn& column, const SheetImport& import) {
     const auto heading = import.file.headings.find(column.name);
     return heading == import.file.headings.end() ? std::string(column.name) : heading->second;
 }
@@ -141,8 +141,8 @@ void tell_strange_days(SheetImport& import, const std::string& file) {
     }
 }
 
-std::vector<Entry> entries_of(const SheetImport& import) {
-    std::vector<Entry> entries;
+std::vector<book::Entry> entries_of(const SheetImport& import) {
+    std::vector<book::Entry> entries;
     for (const auto& judged : import.lines) {
         if (judged.verdict == Verdict::would_be_written) {
             entries.push_back(judged.line.entry);
@@ -171,4 +171,4 @@ bool is_without_errors(const SheetImport& import) {
     });
 }
 
-}  // namespace pipward
+}  // namespace pipward::operation

@@ -5,13 +5,13 @@
 #include "pipward/operation/note_known.h"
 
 /// A sheet of notes against the book: what becomes of each line.
-namespace pipward {
+namespace pipward::operation {
 
 enum class Verdict { would_be_written, written, there_already, not_filled_in, wrong };
 
 struct JudgedLine {
     NoteLine line;
-    Verdict verdict = Verdict::would_be_written;
+    cross::Verdict verdict = Verdict::would_be_written;
     Sentence why{};
 };
 
@@ -33,11 +33,11 @@ void tell_repeated(SheetImport& import, const std::string& file);
 void tell_strange_days(SheetImport& import, const std::string& file);
 
 /// The lines that are left, to be held against the book.
-std::vector<Entry> entries_of(const SheetImport& import);
+std::vector<book::Entry> entries_of(const SheetImport& import);
 
 /// Takes what was said of entries_of(), and concludes on every line.
 void take_findings(SheetImport& import, const std::vector<Findings>& said, const std::string& file);
 
 bool is_without_errors(const SheetImport& import);
 
-}  // namespace pipward
+}  // namespace pipward::operation

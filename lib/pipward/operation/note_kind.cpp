@@ -4,7 +4,7 @@
 #include <algorithm>
 #include <array>
 
-namespace pipward {
+namespace pipward::operation {
 namespace {
 
 // Spreadsheets take text that begins with one of these for a formula, or for the end of a cell.
@@ -29,21 +29,21 @@ std::span<const Word<NoteKind>> words(NoteKind) {
     return table;
 }
 
-const BookTable& table_of(NoteKind kind) {
+const book::BookTable& table_of(NoteKind kind) {
     static constexpr std::array<std::string_view, 8> tables{"bloom_note", "pollination", "pollen_test",
                                                             "fruit",      "seed_lot",    "sprout_count",
                                                             "seed_out",   "trait_score"};
-    return *find_book_table(tables.at(static_cast<std::size_t>(kind)));
+    return *book::find_book_table(tables.at(static_cast<std::size_t>(kind)));
 }
 
-const BookColumn* day_column_of(const BookTable& table) {
-    const auto found = std::ranges::find_if(table.columns, [](const BookColumn& column) {
+const book::BookColumn* day_column_of(const book::BookTable& table) {
+    const auto found = std::ranges::find_if(table.columns, [](const book::BookColumn& column) {
         return column.type == CellType::day && column.required;
     });
     return found == table.columns.end() ? nullptr : &*found;
 }
 
-bool is_the_note_itself(const BookColumn& column) {
+bool is_the_note_itself(const book::BookColumn& column) {
     return column.required && (column.type == CellType::whole || column.type == CellType::number);
 }
 
@@ -55,4 +55,4 @@ std::string_view without_apostrophe(std::string_view text) {
     return text.starts_with('\'') && begins_as_formula(text.substr(1)) ? text.substr(1) : text;
 }
 
-}  // namespace pipward
+}  // namespace pipward::operation

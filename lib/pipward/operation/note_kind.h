@@ -11,19 +11,19 @@
 #include "pipward/record/words.h"
 
 /// The kinds of notes that are written down by the sheet: one for each table that takes entries.
-namespace pipward {
+namespace pipward::operation {
 
 enum class NoteKind { bloom, pollination, pollen_test, pick, seed_lot, sprouts, seed_out, score };
 
 std::span<const Word<NoteKind>> words(NoteKind);
 
-const BookTable& table_of(NoteKind kind);
+const book::BookTable& table_of(NoteKind kind);
 
 /// The column of the day on which it was seen or done; null where no day is needed (seed lots).
-const BookColumn* day_column_of(const BookTable& table);
+const book::BookColumn* day_column_of(const book::BookTable& table);
 
 /// Whether a sheet's line is blank without it: what is counted, staged or scored.
-bool is_the_note_itself(const BookColumn& column);
+bool is_the_note_itself(const book::BookColumn& column);
 
 template <class Request, class Field>
 BoundField<Request, Field> note_kind_parameter(Field Request::*field) {
@@ -41,4 +41,4 @@ std::string harmless(const std::string& text);
 /// Such an apostrophe taken off.
 std::string_view without_apostrophe(std::string_view text);
 
-}  // namespace pipward
+}  // namespace pipward::operation

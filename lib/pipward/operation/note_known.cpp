@@ -7,7 +7,7 @@
 
 #include "pipward/book/schema.h"
 
-namespace pipward {
+namespace pipward::operation {
 namespace {
 
 bool holds(const std::string& content, const std::string& line) {
@@ -32,9 +32,9 @@ bool says_all(const std::string& content, const std::vector<std::string>& lines)
 
 }  // namespace
 
-std::vector<std::string> lines_of(const Entry& entry) {
+std::vector<std::string> lines_of(const book::Entry& entry) {
     std::vector<std::string> lines;
-    for (const auto& column : find_book_table(entry.table)->columns) {
+    for (const auto& column : book::find_book_table(entry.table)->columns) {
         const auto value = entry.values.find(std::string(column.name));
         if (value != entry.values.end() && !std::holds_alternative<std::monostate>(value->second)) {
             lines.push_back(fmt::format("{}: {}\n", column.name, to_text(value->second)));
@@ -43,8 +43,8 @@ std::vector<std::string> lines_of(const Entry& entry) {
     return lines;
 }
 
-KnownRows::KnownRows(const std::string& table, const std::vector<AddedRow>& rows) : table_(table) {
-    const auto& key = find_book_table(table)->key;
+KnownRows::KnownRows(const std::string& table, const std::vector<book::AddedRow>& rows) : table_(table) {
+    const auto& key = book::find_book_table(table)->key;
     for (const auto& row : rows) {
         rows_.emplace(required_part(row.content), row);
         if (!key.empty()) {
@@ -53,14 +53,14 @@ KnownRows::KnownRows(const std::string& table, const std::vector<AddedRow>& rows
     }
 }
 
-const AddedRow* KnownRows::named(const std::string& name) const {
+const book::AddedRow* KnownRows::named(const std::string& name) const {
     const auto found = names_.find(name);
     return found == names_.end() ? nullptr : &found->second;
 }
 
 std::string KnownRows::required_part(const std::string& content) const {
     std::string part;
-    for (const auto& column : find_book_table(table_)->columns) {
+    for (const auto& column : book::find_book_table(table_)->columns) {
         if (column.required) {
             part += value_of(content, column.name) + '\n';
         }
@@ -68,7 +68,7 @@ std::string KnownRows::required_part(const std::string& content) const {
     return part;
 }
 
-std::optional<std::string> KnownRows::take(const Entry& entry) {
+std::optional<std::string> KnownRows::take(const book::Entry& entry) {
     std::string content;
     const auto lines = lines_of(entry);
     for (const auto& line : lines) {
@@ -77,7 +77,7 @@ std::optional<std::string> KnownRows::take(const Entry& entry) {
     auto [row, end] = rows_.equal_range(required_part(content));
     for (; row != end; ++row) {
         if (says_all(row->second.content, lines)) {
-            auto name = name_of(row->second);
+            auto name = book::name_of(row->second);
             rows_.erase(row);
             return name;
         }
@@ -85,4 +85,4 @@ std::optional<std::string> KnownRows::take(const Entry& entry) {
     return std::nullopt;
 }
 
-}  // namespace pipward
+}  // namespace pipward::operation

@@ -2,7 +2,7 @@
 #include "pipward/operation/list.h"
 #include "pipward/operation/note.h"
 
-namespace pipward {
+namespace pipward::operation {
 namespace {
 
 struct Request : NoteRequest {
@@ -47,4 +47,4 @@ std::unique_ptr<const Operation> note_pick() {
          .run = run});
 }
 
-}  // namespace pipward
+}  // namespace pipward::operation

@@ -2,7 +2,7 @@
 #include "pipward/operation/list.h"
 #include "pipward/operation/note.h"
 
-namespace pipward {
+namespace pipward::operation {
 namespace {
 
 struct Request : NoteRequest {
@@ -45,4 +45,4 @@ std::unique_ptr<const Operation> note_pollen_test() {
          .run = run});
 }
 
-}  // namespace pipward
+}  // namespace pipward::operation

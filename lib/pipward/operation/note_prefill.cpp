@@ -9,7 +9,7 @@
 #include "pipward/seed/lot_course.h"
 #include "pipward/value/season.h"
 
-namespace pipward {
+namespace pipward::operation {
 namespace {
 
 // Fruit and seed of work longer ago than this are not waited for any more. Common practice, no source.
@@ -36,8 +36,8 @@ std::vector<KnownCells> trees_in_order(const Orchard& orchard, Day as_of, const 
     std::vector<KnownCells> lines;
     for (const auto i : in_order(orchard, std::move(trees), LabelOrder::to_and_fro)) {
         const auto& tree = orchard.trees[i];
-        lines.push_back(
-            {{"tree", tree.label}, {std::string(where_column), address_of(tree, orchard.rows).text()}});
+        lines.push_back({{"tree", tree.label},
+                         {std::string(where_column), place::address_of(tree, orchard.rows).text()}});
     }
     return lines;
 }
@@ -143,7 +143,7 @@ std::vector<KnownCells> seed_lot_lines(const Orchard& orchard, Day as_of) {
 
 std::vector<KnownCells> lots_with_seed_left(const Orchard& orchard, Day as_of, bool in_cold) {
     std::vector<KnownCells> lines;
-    for (const auto& course : lot_courses(orchard, as_of)) {
+    for (const auto& course : seed::lot_courses(orchard, as_of)) {
         const bool waits = !in_cold || (course.from && course.sprouted.value_or(0) < course.lot->seeds);
         if (waits && course.out < course.lot->seeds) {
             lines.push_back({{"lot", course.lot->code}});
@@ -177,4 +177,4 @@ std::vector<KnownCells> likely_lines(NoteKind kind, const Orchard& orchard, Day 
     return {};
 }
 
-}  // namespace pipward
+}  // namespace pipward::operation

@@ -8,7 +8,7 @@
 #include "pipward/operation/note_kind.h"
 #include "pipward/record/orchard.h"
 
-namespace pipward {
+namespace pipward::operation {
 
 /// The cells of a sheet's line that are known beforehand, by column; also the column where_column.
 using KnownCells = std::map<std::string, std::string, std::less<>>;
@@ -18,4 +18,4 @@ using KnownCells = std::map<std::string, std::string, std::less<>>;
 std::vector<KnownCells> likely_lines(NoteKind kind, const Orchard& orchard, Day as_of,
                                      const std::string& trait);
 
-}  // namespace pipward
+}  // namespace pipward::operation

@@ -2,7 +2,7 @@
 #include "pipward/operation/list.h"
 #include "pipward/operation/note.h"
 
-namespace pipward {
+namespace pipward::operation {
 namespace {
 
 struct Request : NoteRequest {
@@ -40,4 +40,4 @@ std::unique_ptr<const Operation> note_seed_out() {
          .run = run});
 }
 
-}  // namespace pipward
+}  // namespace pipward::operation

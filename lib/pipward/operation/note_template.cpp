@@ -9,7 +9,7 @@
 #include "pipward/operation/table_text.h"
 #include "pipward/operation/tree_reading.h"
 
-namespace pipward {
+namespace pipward::operation {
 namespace {
 
 using enum CellType;
@@ -23,7 +23,7 @@ struct Request {
 };
 
 struct SheetColumn {
-    const BookColumn* column = nullptr;
+    const book::BookColumn* column = nullptr;
     std::string example{};
 };
 
@@ -77,7 +77,8 @@ std::string name_in(const Orchard& orchard, std::string_view table) {
     return last_name(orchard.seed_lots, &SeedLot::code);
 }
 
-std::string example_of(const BookColumn& column, const BookTable& table, const Orchard& orchard, Day as_of) {
+std::string example_of(const book::BookColumn& column, const book::BookTable& table, const Orchard& orchard,
+                       Day as_of) {
     if (!column.references.empty()) {
         return name_in(orchard, column.references.front().table);
     }
@@ -138,7 +139,7 @@ Sentence summary_of(const std::string& sheet, std::size_t lines) {
 
 Outcome run(const Request& request, const Run& lent) {
     lent.step(0.0, say("Reading the book"));
-    auto book = read_book(request.book.location);
+    auto book = book::read_book(request.book.location);
     const auto lines = request.prefill
                            ? likely_lines(request.kind, book.orchard, request.as_of, request.trait)
                            : std::vector<KnownCells>{};
@@ -178,4 +179,4 @@ std::unique_ptr<const Operation> note_template() {
          .run = run});
 }
 
-}  // namespace pipward
+}  // namespace pipward::operation

@@ -6,7 +6,7 @@
 #include "pipward/operation/complaint.h"
 #include "pipward/operation/list.h"
 
-namespace pipward {
+namespace pipward::operation {
 namespace {
 
 struct Request {
@@ -14,22 +14,22 @@ struct Request {
     std::string entry;
 };
 
-using Batches = std::vector<std::vector<AddedRow>>;
+using Batches = std::vector<std::vector<book::AddedRow>>;
 
 std::string names_of(const Batches& batches) {
     constexpr std::size_t enough = 5;
     std::string names;
     for (std::size_t i = 0; i < std::min(batches.size(), enough); ++i) {
-        names += (i == 0 ? "" : ", ") + name_of(batches[i].back());
+        names += (i == 0 ? "" : ", ") + book::name_of(batches[i].back());
     }
     return names;
 }
 
 // A row that came with others may be taken back alone by its name.
-std::vector<AddedRow> named(const Batches& batches, const std::string& name) {
+std::vector<book::AddedRow> named(const Batches& batches, const std::string& name) {
     for (const auto& batch : batches) {
-        const auto found =
-            std::ranges::find_if(batch, [&](const AddedRow& row) { return name_of(row) == name; });
+        const auto found = std::ranges::find_if(
+            batch, [&](const book::AddedRow& row) { return book::name_of(row) == name; });
         if (found != batch.end()) {
             return {*found};
         }
@@ -40,16 +40,16 @@ std::vector<AddedRow> named(const Batches& batches, const std::string& name) {
                                                 : say("The latest are: {}.", names_of(batches))));
 }
 
-Sentence taken_back(const std::vector<AddedRow>& rows, const std::string& book) {
-    return rows.size() == 1
-               ? say("Took back {} from {}: {}.", name_of(rows.front()), book, in_words(rows.front()))
-               : say("Took back {} entries of one import from {}: {} to {}.", rows.size(), book,
-                     name_of(rows.front()), name_of(rows.back()));
+Sentence taken_back(const std::vector<book::AddedRow>& rows, const std::string& book) {
+    return rows.size() == 1 ? say("Took back {} from {}: {}.", book::name_of(rows.front()), book,
+                                  book::in_words(rows.front()))
+                            : say("Took back {} entries of one import from {}: {} to {}.", rows.size(), book,
+                                  book::name_of(rows.front()), book::name_of(rows.back()));
 }
 
 Outcome run(const Request& request, const Run& lent) {
     lent.step(0, say("Reading the book"));
-    const auto batches = remembered_batches(request.book.location);
+    const auto batches = book::remembered_batches(request.book.location);
     if (batches.empty() && request.entry.empty()) {
         return {.tables = {},
                 .files = {},
@@ -58,11 +58,11 @@ Outcome run(const Request& request, const Run& lent) {
     }
     const auto rows = request.entry.empty() ? batches.front() : named(batches, request.entry);
     lent.step(0.5, say("Taking it back"));
-    take_back(request.book.location, rows);
+    book::take_back(request.book.location, rows);
     return {.tables = {},
             .files = {},
             .findings = {},
-            .summary = taken_back(rows, shown_location(request.book.location))};
+            .summary = taken_back(rows, book::shown_location(request.book.location))};
 }
 
 }  // namespace
@@ -82,4 +82,4 @@ std::unique_ptr<const Operation> note_undo() {
          .run = run});
 }
 
-}  // namespace pipward
+}  // namespace pipward::operation

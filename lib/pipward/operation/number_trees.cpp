@@ -10,13 +10,13 @@
 
 #include "pipward/operation/complaint.h"
 
-namespace pipward {
+namespace pipward::operation {
 namespace {
 
 /// The trees or points to number, and where they stand on the earth.
 struct Cloud {
     std::vector<TreeDecision> decisions{};
-    std::vector<LonLat> places{};
+    std::vector<place::LonLat> places{};
 };
 
 bool is_of_layer(const NumberRequest& request) {
@@ -26,7 +26,7 @@ bool is_of_layer(const NumberRequest& request) {
 Cloud cloud_of_layer(const NumberRequest& request, const Orchard& orchard, Findings& findings) {
     const auto layer = read_places(request, orchard.crs, known_places(orchard), findings);
     const auto names = column_like(layer, {"label", "tree", "name", "id"});
-    const ToEarth to_earth(orchard.crs);
+    const place::ToEarth to_earth(orchard.crs);
     Cloud cloud;
     for (const auto& feature : layer.features) {
         if (feature.is_line || feature.points.empty()) {
@@ -34,7 +34,7 @@ Cloud cloud_of_layer(const NumberRequest& request, const Orchard& orchard, Findi
         }
         const auto named = feature.texts.find(names);
         TreeDecision decision{named == feature.texts.end() ? feature.name : named->second};
-        decision.at = to_map(feature.points.front(), to_earth);
+        decision.at = place::to_map(feature.points.front(), to_earth);
         cloud.decisions.push_back(std::move(decision));
         cloud.places.push_back(feature.points.front().at);
     }
@@ -60,7 +60,7 @@ Finding no_place(const Tree& tree) {
 }
 
 Cloud cloud_of_book(const NumberRequest& request, const Orchard& orchard, Day as_of, Findings& findings) {
-    const ToEarth to_earth(orchard.crs);
+    const place::ToEarth to_earth(orchard.crs);
     Cloud cloud;
     for (std::size_t i = 0; i < orchard.trees.size(); ++i) {
         const auto& tree = orchard.trees[i];
@@ -82,25 +82,26 @@ Cloud cloud_of_book(const NumberRequest& request, const Orchard& orchard, Day as
 
 struct BookRows {
     std::vector<const TreeRow*> records{};
-    std::vector<KnownRow> rows{};
+    std::vector<place::KnownRow> rows{};
 };
 
 BookRows rows_of_block(const std::string& block, const Orchard& orchard) {
-    const ToEarth to_earth(orchard.crs);
+    const place::ToEarth to_earth(orchard.crs);
     BookRows known;
     for (const auto& row : orchard.rows) {
-        const auto positions = row.block == block ? positions_on(row, to_earth) : std::vector<GroundPoint>{};
+        const auto positions =
+            row.block == block ? place::positions_on(row, to_earth) : std::vector<place::GroundPoint>{};
         if (!positions.empty()) {
             known.records.push_back(&row);
             known.rows.push_back(
-                {to_ground(row.line, to_earth), *row.spacing, static_cast<int>(positions.size())});
+                {place::to_ground(row.line, to_earth), *row.spacing, static_cast<int>(positions.size())});
         }
     }
     return known;
 }
 
-RecoveryRule rule_of(const NumberRequest& request) {
-    RecoveryRule rule;
+place::RecoveryRule rule_of(const NumberRequest& request) {
+    place::RecoveryRule rule;
     rule.bearing = request.bearing;
     rule.row_distance = request.row_distance;
     rule.spacing = request.spacing;
@@ -121,13 +122,13 @@ std::vector<std::string> names_from(const std::string& first, int rows) {
                                 say("Give a first row that ends in a number, as in 1 or B01.")));
         }
         names.push_back(*name);
-        name = next_name(*name);
+        name = place::next_name(*name);
     }
     return names;
 }
 
-void fill(TreeDecision& decision, const NumberedTree& tree, const std::string& block, const std::string& row,
-          int first_position) {
+void fill(TreeDecision& decision, const place::NumberedTree& tree, const std::string& block,
+          const std::string& row, int first_position) {
     decision.block = block;
     decision.confidence = tree.confidence;
     decision.off_row = tree.off_row;
@@ -170,7 +171,7 @@ void respect_book(Numbering& numbering, const NumberRequest& request, const Orch
 
 void number_in_known_rows(Numbering& numbering, const NumberRequest& request, const Cloud& cloud,
                           const BookRows& known) {
-    const auto recovery = match_rows(cloud.places, known.rows, rule_of(request));
+    const auto recovery = place::match_rows(cloud.places, known.rows, rule_of(request));
     for (std::size_t i = 0; i < numbering.decisions.size(); ++i) {
         const auto& tree = recovery.trees[i];
         const auto& row = *known.records[static_cast<std::size_t>(tree.row)];
@@ -186,7 +187,7 @@ void number_in_known_rows(Numbering& numbering, const NumberRequest& request, co
 
 void number_from_cloud(Numbering& numbering, const NumberRequest& request, const Cloud& cloud,
                        Findings& findings) {
-    auto recovery = recover_rows(cloud.places, rule_of(request));
+    auto recovery = place::recover_rows(cloud.places, rule_of(request));
     findings.insert(findings.end(), recovery.findings.begin(), recovery.findings.end());
     numbering.row_names = names_from(request.row, recovery.rows);
     for (std::size_t i = 0; i < numbering.decisions.size(); ++i) {
@@ -246,7 +247,7 @@ Numbering number_trees(const NumberRequest& request, const Orchard& orchard, Day
 
 std::vector<TreeRow> new_rows(const NumberRequest& request, const Numbering& numbering,
                               const Orchard& orchard) {
-    const ToEarth to_earth(orchard.crs);
+    const place::ToEarth to_earth(orchard.crs);
     std::vector<TreeRow> rows;
     for (std::size_t i = 0; i < numbering.made_out.size(); ++i) {
         const auto& made = numbering.made_out[i];
@@ -275,12 +276,12 @@ std::vector<TreeRow> new_rows(const NumberRequest& request, const Numbering& num
     return rows;
 }
 
-CellEdit edit_of(const TreeDecision& decision, const Orchard& orchard) {
+book::CellEdit edit_of(const TreeDecision& decision, const Orchard& orchard) {
     const auto& tree = orchard.trees[*decision.tree];
     const auto whole = [](const std::optional<int>& number) {
         return number ? Cell{std::int64_t{*number}} : Cell{};
     };
-    CellEdit edit{"tree", tree.fid, tree.label};
+    book::CellEdit edit{"tree", tree.fid, tree.label};
     edit.before = {{"label", tree.label},
                    {"block", cell(tree.block)},
                    {"row", cell(tree.row)},
@@ -289,4 +290,4 @@ CellEdit edit_of(const TreeDecision& decision, const Orchard& orchard) {
     return edit;
 }
 
-}  // namespace pipward
+}  // namespace pipward::operation

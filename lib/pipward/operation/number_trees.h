@@ -9,7 +9,7 @@
 #include "pipward/operation/user_places.h"
 #include "pipward/place/row_recovery.h"
 
-namespace pipward {
+namespace pipward::operation {
 
 enum class RowBegin { edge, first_tree };
 
@@ -19,7 +19,7 @@ struct NumberRequest : PlacesRequest {
     std::optional<Metres> spacing;
     std::optional<Metres> row_distance;
     std::optional<double> bearing;
-    Side rows_to = Side::right;
+    place::Side rows_to = place::Side::right;
     std::string row = "1";
     int first_position = 1;
     RowBegin begin = RowBegin::edge;
@@ -47,7 +47,7 @@ struct Numbering {
     int rows = 0;
     bool rows_known = false;               ///< held against the block's rows in the book
     std::vector<std::string> row_names{};  ///< of the rows made out
-    std::vector<RecoveredRow> made_out{};
+    std::vector<place::RecoveredRow> made_out{};
     Sentence understood{};  ///< a sentence: what was found of the rows
 };
 
@@ -62,6 +62,6 @@ std::vector<TreeRow> new_rows(const NumberRequest& request, const Numbering& num
                               const Orchard& orchard);
 
 /// Block, row and position for a decided tree of the book that had none.
-CellEdit edit_of(const TreeDecision& decision, const Orchard& orchard);
+book::CellEdit edit_of(const TreeDecision& decision, const Orchard& orchard);
 
-}  // namespace pipward
+}  // namespace pipward::operation

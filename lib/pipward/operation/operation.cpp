@@ -5,7 +5,7 @@
 
 #include "pipward/operation/complaint.h"
 
-namespace pipward {
+namespace pipward::operation {
 
 void Run::step(double share, const Sentence& what) const {
     if (cancelled()) {
@@ -22,4 +22,4 @@ const Operation* find_operation(std::string_view id) {
     return found == all.end() ? nullptr : found->get();
 }
 
-}  // namespace pipward
+}  // namespace pipward::operation

@@ -16,7 +16,7 @@
 
 /// What the tool can do, as every host sees it: described, filled in as text, run. No templates, no host, no
 /// printing.
-namespace pipward {
+namespace pipward::operation {
 
 // The closed set of parameter kinds. A host visits the variant whole: a new kind breaks its build until it is
 // handled.
@@ -130,4 +130,4 @@ std::span<const std::unique_ptr<const Operation>> operations();
 /// Null where there is none of that id.
 const Operation* find_operation(std::string_view id);
 
-}  // namespace pipward
+}  // namespace pipward::operation

@@ -6,7 +6,7 @@
 #include "pipward/book/book.h"
 #include "pipward/operation/parameter_text.h"
 
-namespace pipward {
+namespace pipward::operation {
 namespace {
 
 using Json = nlohmann::ordered_json;
@@ -67,7 +67,7 @@ Json value_of(const Operation& operation, const Form& form, bool (*is_wanted)(co
     for (const auto& parameter : operation.parameters()) {
         const auto given = form.find(parameter.key);
         if (is_wanted(parameter.kind) && given != form.end()) {
-            return shown_location(given->second);
+            return book::shown_location(given->second);
         }
     }
     return nullptr;
@@ -184,4 +184,4 @@ std::string catalogue_json() {
     return written(list, 2);
 }
 
-}  // namespace pipward
+}  // namespace pipward::operation

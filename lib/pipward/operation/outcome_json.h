@@ -5,7 +5,7 @@
 
 #include "pipward/operation/operation.h"
 
-namespace pipward {
+namespace pipward::operation {
 
 /// The contract with scripts, in this key order:
 /// {"operation", "book", "as_of", "tables": {NAME: {"columns": [{"name", "type", "unit", "description"}],
@@ -21,4 +21,4 @@ Outcome refused_outcome(const Operation& operation, const Findings& findings);
 /// Every operation with its parameters, examples and results, for documentation and tests.
 std::string catalogue_json();
 
-}  // namespace pipward
+}  // namespace pipward::operation

@@ -11,7 +11,7 @@
 #include "pipward/operation/complaint.h"
 #include "pipward/value/nearest.h"
 
-namespace pipward {
+namespace pipward::operation {
 namespace {
 
 template <class Number>
@@ -245,4 +245,4 @@ std::string_view unit_of(const ParameterKind& kind) {
         kind);
 }
 
-}  // namespace pipward
+}  // namespace pipward::operation

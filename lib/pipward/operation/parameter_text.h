@@ -9,7 +9,7 @@
 #include "pipward/operation/operation.h"
 
 /// Parameter values as text: read, judged by kind, and described. No locale.
-namespace pipward {
+namespace pipward::operation {
 
 /// The unit of parts of a whole; a value is written without it.
 inline constexpr std::string_view share_unit = "share";
@@ -31,4 +31,4 @@ Sentence what_fits(const ParameterKind& kind);
 std::string_view kind_word(const ParameterKind& kind);
 std::string_view unit_of(const ParameterKind& kind);
 
-}  // namespace pipward
+}  // namespace pipward::operation

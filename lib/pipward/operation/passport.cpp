@@ -7,7 +7,7 @@
 #include <array>
 #include <cctype>
 
-namespace pipward {
+namespace pipward::operation {
 namespace {
 
 constexpr std::array<std::string_view, 41> descriptors{
@@ -143,4 +143,4 @@ std::string note_with(const std::string& remark, const Passport& kept) {
     return list.empty() ? remark : fmt::format("{}{}[{}]", remark, remark.empty() ? "" : " ", list);
 }
 
-}  // namespace pipward
+}  // namespace pipward::operation

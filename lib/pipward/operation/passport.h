@@ -13,7 +13,7 @@
 
 /// Accessions as multi-crop passport descriptors (FAO & Bioversity International, MCPD V2.1, 2015): what
 /// genebanks exchange. Pure: needs no file.
-namespace pipward {
+namespace pipward::operation {
 
 /// The names of the descriptors in the order of the standard.
 std::span<const std::string_view> passport_descriptors();
@@ -65,4 +65,4 @@ struct KeptNote {
 KeptNote kept_in(const std::string& note);
 std::string note_with(const std::string& remark, const Passport& kept);
 
-}  // namespace pipward
+}  // namespace pipward::operation

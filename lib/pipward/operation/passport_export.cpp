@@ -8,7 +8,7 @@
 #include "pipward/operation/list.h"
 #include "pipward/operation/passport_file.h"
 
-namespace pipward {
+namespace pipward::operation {
 namespace {
 
 using enum CellType;
@@ -139,4 +139,4 @@ std::unique_ptr<const Operation> passport_export() {
          .run = run});
 }
 
-}  // namespace pipward
+}  // namespace pipward::operation

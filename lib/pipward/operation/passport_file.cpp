@@ -11,7 +11,7 @@
 #include "pipward/value/utf8.h"
 #include "pipward/weather/csv_text.h"
 
-namespace pipward {
+namespace pipward::operation {
 namespace {
 
 std::string quoted(const std::string& text) {
@@ -31,7 +31,8 @@ Finding about_column(const std::string& file, const std::string& column, Level l
 }
 
 // The descriptor of each column; empty for one that is left out.
-std::vector<std::string> columns_of(const CsvRecord& header, const std::string& file, Findings& findings) {
+std::vector<std::string> columns_of(const weather::CsvRecord& header, const std::string& file,
+                                    Findings& findings) {
     const auto all = passport_descriptors();
     const std::vector<std::string> known(all.begin(), all.end());
     std::vector<std::string> columns;
@@ -59,7 +60,7 @@ std::vector<std::string> columns_of(const CsvRecord& header, const std::string& 
     return columns;
 }
 
-Passport passport_in(const CsvRecord& record, const std::vector<std::string>& columns) {
+Passport passport_in(const weather::CsvRecord& record, const std::vector<std::string>& columns) {
     Passport passport;
     for (std::size_t i = 0; i < std::min(record.fields.size(), columns.size()); ++i) {
         if (!columns[i].empty() && !record.fields[i].empty()) {
@@ -69,7 +70,8 @@ Passport passport_in(const CsvRecord& record, const std::vector<std::string>& co
     return passport;
 }
 
-Finding about_line(const std::string& file, const CsvRecord& record, Sentence message, Sentence remedy) {
+Finding about_line(const std::string& file, const weather::CsvRecord& record, Sentence message,
+                   Sentence remedy) {
     return {Level::warning, file, say("line {}", record.line), "", "", std::move(message), std::move(remedy)};
 }
 
@@ -87,7 +89,7 @@ PassportFile read_passport_file(const std::string& text, const std::string& file
                                             say("Save it as CSV UTF-8.")));
         return read;
     }
-    const auto csv = read_csv(text, file);
+    const auto csv = weather::read_csv(text, file);
     read.findings = csv.findings;
     if (csv.records.empty()) {
         read.findings.push_back(about_table(Level::error, file, say("The file is empty."),
@@ -133,4 +135,4 @@ std::string passport_file(const std::vector<Passport>& passports) {
     return text;
 }
 
-}  // namespace pipward
+}  // namespace pipward::operation

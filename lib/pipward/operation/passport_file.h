@@ -6,7 +6,7 @@
 
 #include "pipward/operation/passport.h"
 
-namespace pipward {
+namespace pipward::operation {
 
 struct PassportLine {
     int line = 0;  ///< of the file, counted from 1
@@ -26,4 +26,4 @@ PassportFile read_passport_file(const std::string& text, const std::string& file
 /// Every descriptor as a column, in the order of the standard; commas, UTF-8, RFC 4180.
 std::string passport_file(const std::vector<Passport>& passports);
 
-}  // namespace pipward
+}  // namespace pipward::operation

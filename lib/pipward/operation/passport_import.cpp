@@ -8,7 +8,7 @@
 #include "pipward/operation/list.h"
 #include "pipward/operation/passport_judging.h"
 
-namespace pipward {
+namespace pipward::operation {
 namespace {
 
 using enum CellType;
@@ -71,8 +71,8 @@ Sentence summary_of(const Request& request, const PassportJudgement& judgement) 
     return first + verbatim(" ") + others;
 }
 
-BookReading read_book_for(const std::string& location) {
-    auto reading = read_tables(location, {"accession", "blend"});
+book::BookReading read_book_for(const std::string& location) {
+    auto reading = book::read_tables(location, {"accession", "blend"});
     if (has_errors(reading.findings)) {
         throw Error(Trouble::input, std::move(reading.findings));
     }
@@ -98,7 +98,7 @@ Outcome run(const Request& request, const Run& lent) {
         }
         lent.step(0.8, say("Writing to the book"));
         if (const auto change = change_of(judgement); !change.added.empty()) {
-            apply_change(request.book.location, change);
+            book::apply_change(request.book.location, change);
             const auto dress = refresh_dress(request.book.location, lent.wording);
             outcome.findings.insert(outcome.findings.end(), dress.begin(), dress.end());
         }
@@ -137,4 +137,4 @@ std::unique_ptr<const Operation> passport_import() {
          .run = run});
 }
 
-}  // namespace pipward
+}  // namespace pipward::operation

@@ -9,7 +9,7 @@
 #include "pipward/operation/complaint.h"
 #include "pipward/record/words.h"
 
-namespace pipward {
+namespace pipward::operation {
 namespace {
 
 class Judging {
@@ -170,7 +170,7 @@ class Judging {
         }
         blends.insert(blends.end(), judged.blends.begin(), judged.blends.end());
         try {
-            (void)line_graph(accessions, blends);
+            (void)lineage::line_graph(accessions, blends);
         } catch (const Error& error) {
             const auto& found = error.findings();
             judged.findings.insert(judged.findings.end(), found.begin(), found.end());
@@ -228,8 +228,8 @@ PassportJudgement judge_passports(const PassportFile& file, const std::string& n
     return Judging(file, name, orchard).judged;
 }
 
-BookChange change_of(const PassportJudgement& judgement) {
-    BookChange change;
+book::BookChange change_of(const PassportJudgement& judgement) {
+    book::BookChange change;
     auto accessions = rows_for(
         "accession", {"name", "kind", "species", "seed_parent", "pollen_parent", "sport_of", "s_alleles",
                       "ploidy", "seed_ripe_days", "chill_portions", "protected_until", "note"});
@@ -252,4 +252,4 @@ BookChange change_of(const PassportJudgement& judgement) {
     return change;
 }
 
-}  // namespace pipward
+}  // namespace pipward::operation

@@ -9,7 +9,7 @@
 #include "pipward/operation/passport_file.h"
 
 /// Passports held against a book.
-namespace pipward {
+namespace pipward::operation {
 
 enum class PassportFate { added, known, left_out };
 
@@ -31,6 +31,6 @@ struct PassportJudgement {
 PassportJudgement judge_passports(const PassportFile& file, const std::string& name, const Orchard& orchard);
 
 /// The rows to add.
-BookChange change_of(const PassportJudgement& judgement);
+book::BookChange change_of(const PassportJudgement& judgement);
 
-}  // namespace pipward
+}  // namespace pipward::operation

@@ -7,7 +7,7 @@
 #include "pipward/lineage/cross_notation.h"
 #include "pipward/operation/passport.h"
 
-namespace pipward {
+namespace pipward::operation {
 namespace {
 
 constexpr std::array<std::string_view, 5> words_for_unknown{"unknown", "unk", "?", "-", "open pollinated"};
@@ -90,13 +90,13 @@ class OwnRemarks {
     Accession& accession_;
 };
 
-std::optional<std::string> parent_named(const CrossTree& leaf) {
+std::optional<std::string> parent_named(const lineage::CrossTree& leaf) {
     const bool is_unknown = std::ranges::find(words_for_unknown, lower(leaf.name)) != words_for_unknown.end();
     return is_unknown ? std::nullopt : std::optional{leaf.name};
 }
 
 bool read_parents(std::string_view text, Accession& accession) {
-    const auto read = read_cross(text);
+    const auto read = lineage::read_cross(text);
     const bool are_names = read.trouble.empty() && read.tree.parents.size() == 2 &&
                            read.tree.parents[0].parents.empty() && read.tree.parents[1].parents.empty();
     if (are_names) {
@@ -218,4 +218,4 @@ PassportReading read_passport(const Passport& passport) {
     return Reading(passport).reading;
 }
 
-}  // namespace pipward
+}  // namespace pipward::operation

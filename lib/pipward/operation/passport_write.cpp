@@ -7,20 +7,20 @@
 #include "pipward/lineage/cross_notation.h"
 #include "pipward/operation/passport.h"
 
-namespace pipward {
+namespace pipward::operation {
 namespace {
 
 constexpr std::string_view unknown_parent = "unknown";
 
-CrossTree leaf_of(const std::optional<std::string>& parent) {
+lineage::CrossTree leaf_of(const std::optional<std::string>& parent) {
     return {parent.value_or(std::string(unknown_parent)), {}};
 }
 
 std::string ancestry_of(const Accession& accession) {
     const bool has_parent = accession.seed_parent || accession.pollen_parent;
-    const auto cross =
-        has_parent ? purdy_text(crossed(leaf_of(accession.seed_parent), leaf_of(accession.pollen_parent)))
-                   : std::string{};
+    const auto cross = has_parent ? lineage::purdy_text(lineage::crossed(leaf_of(accession.seed_parent),
+                                                                         leaf_of(accession.pollen_parent)))
+                                  : std::string{};
     if (!accession.sport_of) {
         return cross;
     }
@@ -102,4 +102,4 @@ Passport passport_of(const Accession& accession, const PassportFacts& facts) {
     return passport;
 }
 
-}  // namespace pipward
+}  // namespace pipward::operation

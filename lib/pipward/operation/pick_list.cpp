@@ -10,7 +10,7 @@
 #include "pipward/paper/work_sheet.h"
 #include "pipward/place/address.h"
 
-namespace pipward {
+namespace pipward::operation {
 namespace {
 
 using enum CellType;
@@ -25,7 +25,7 @@ struct Request : SeasonRequest {
 
 struct Picking {
     std::optional<int> order{};  ///< in the walk; nothing for fruit that is not to be picked yet
-    TagToPick tag;
+    seed::TagToPick tag;
     const Tree* tree = nullptr;
     Sentence address{};
     Sentence state{};
@@ -66,7 +66,7 @@ const std::vector<ColumnOf<Picking>>& pick_columns() {
         {{"walked_m", number, "m", "Walked", "How far the walk is up to here."},
          [](const Picking& p) { return number_cell(p.walked, 1); }},
         {{"mind", text, "", "Mind", "What to take care of at this very piece."},
-         [](const Picking& p) { return text_cell(picking_caution(p.tag)); }},
+         [](const Picking& p) { return text_cell(seed::picking_caution(p.tag)); }},
     };
     return columns;
 }
@@ -81,7 +81,7 @@ TableShape pick_shape() {
         pick_columns());
 }
 
-Sentence state_of(const TagToPick& tag, Day as_of, Day last) {
+Sentence state_of(const seed::TagToPick& tag, Day as_of, Day last) {
     if (tag.days.to < as_of) {
         return say("late: pick at once what still hangs");
     }
@@ -92,7 +92,7 @@ Sentence state_of(const TagToPick& tag, Day as_of, Day last) {
                                  : say("let hang until {}", to_iso(tag.days.from));
 }
 
-Picking picking_of(const TagToPick& tag, const Request& request) {
+Picking picking_of(const seed::TagToPick& tag, const Request& request) {
     const Day last = request.as_of + (request.days - 1);
     Picking picking;
     picking.tag = tag;
@@ -106,7 +106,7 @@ void place(std::vector<Picking>& pickings, const SheetWalk& walk, const Orchard&
         const auto tree = std::ranges::find(orchard.trees, picking.tag.work->tree, &Tree::label);
         if (tree != orchard.trees.end()) {
             picking.tree = &*tree;
-            picking.address = address_of(*tree, orchard.rows);
+            picking.address = place::address_of(*tree, orchard.rows);
         }
         const auto stop = std::ranges::find(walk.stops, picking.tree, &SheetWalk::Stop::tree);
         if (picking.now && stop != walk.stops.end()) {
@@ -119,7 +119,7 @@ void place(std::vector<Picking>& pickings, const SheetWalk& walk, const Orchard&
     });
 }
 
-WorkLine line_of(const Picking& picking) {
+paper::WorkLine line_of(const Picking& picking) {
     return {.title = say("Cross {}: pick the fruit", picking.tag.work->cross),
             .from = picking.tag.days.from,
             .to = picking.tag.days.to,
@@ -129,12 +129,13 @@ WorkLine line_of(const Picking& picking) {
             .with = {},
             .amount = picking.tag.work->flowers == 1 ? say("1 flower worked")
                                                      : say("{} flowers worked", picking.tag.work->flowers),
-            .mind = picking_caution(picking.tag),
+            .mind = seed::picking_caution(picking.tag),
             .write_down = say("fruits, sound and empty seed")};
 }
 
-WorkSheet sheet_of(const Request& request, const std::vector<Picking>& pickings, const SheetWalk& walk) {
-    WorkSheet sheet;
+paper::WorkSheet sheet_of(const Request& request, const std::vector<Picking>& pickings,
+                          const SheetWalk& walk) {
+    paper::WorkSheet sheet;
     sheet.title = say("Picking list");
     sheet.orchard_name = orchard_name(request.orchard, request.book);
     sheet.from = request.as_of;
@@ -148,7 +149,7 @@ WorkSheet sheet_of(const Request& request, const std::vector<Picking>& pickings,
         }
     }
     if (!sheet.at_trees.empty()) {
-        sheet.hazards = {Hazard::ladders, Hazard::sprays, Hazard::seeds};
+        sheet.hazards = {paper::Hazard::ladders, paper::Hazard::sprays, paper::Hazard::seeds};
     }
     return sheet;
 }
@@ -190,8 +191,8 @@ Outcome run(const Request& request, const Run& lent) {
     place(pickings, walk, orchard);
     Outcome outcome;
     outcome.tables = {table_of_pickings(pickings)};
-    outcome.files = {
-        {"pick-list.html", "text/html", work_sheet_html(sheet_of(request, pickings, walk), lent.wording)}};
+    outcome.files = {{"pick-list.html", "text/html",
+                      paper::work_sheet_html(sheet_of(request, pickings, walk), lent.wording)}};
     outcome.crs = orchard.crs;
     outcome.summary = summary_of(pickings, walk);
     outcome.findings = std::move(orchard_place.findings);
@@ -224,4 +225,4 @@ std::unique_ptr<const Operation> pick_list() {
          .run = run});
 }
 
-}  // namespace pipward
+}  // namespace pipward::operation

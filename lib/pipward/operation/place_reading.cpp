@@ -12,13 +12,13 @@
 #include "pipward/place/standpoint.h"
 #include "pipward/place/tree_index.h"
 
-namespace pipward {
+namespace pipward::operation {
 namespace {
 
 // To the tree that is nearest on the map, or any tree where the place cannot be on that map; endless where no
 // tree has a place on the earth.
-double metres_to_trees(const LonLat& place, const Orchard& orchard, const ToEarth& to_earth) {
-    const auto stand = standpoint(place, orchard.crs);
+double metres_to_trees(const place::LonLat& place, const Orchard& orchard, const place::ToEarth& to_earth) {
+    const auto stand = place::standpoint(place, orchard.crs);
     const MapPoint* nearest = nullptr;
     double shortest = std::numeric_limits<double>::infinity();
     for (const auto& tree : orchard.trees) {
@@ -29,7 +29,7 @@ double metres_to_trees(const LonLat& place, const Orchard& orchard, const ToEart
         }
     }
     const auto there = nearest == nullptr ? std::nullopt : to_earth(*nearest);
-    return there ? way_between(place, *there).distance.value : std::numeric_limits<double>::infinity();
+    return there ? place::way_between(place, *there).distance.value : std::numeric_limits<double>::infinity();
 }
 
 std::string distance_words(double metres) {
@@ -37,13 +37,13 @@ std::string distance_words(double metres) {
 }
 
 // As people write it: "48.1337,9.3001".
-std::string lat_lon_text(const LonLat& place) {
+std::string lat_lon_text(const place::LonLat& place) {
     return fmt::format("{:.6g},{:.6g}", place.lat, place.lon);
 }
 
-Finding far_away(const LonLat& place, double metres, const Orchard& orchard, const ToEarth& to_earth,
-                 const NamedPlace& named) {
-    const LonLat swapped{place.lat, place.lon};
+Finding far_away(const place::LonLat& place, double metres, const Orchard& orchard,
+                 const place::ToEarth& to_earth, const NamedPlace& named) {
+    const place::LonLat swapped{place.lat, place.lon};
     const bool can_swap = std::abs(swapped.lat) <= 90;
     const bool swap_fits = can_swap && metres_to_trees(swapped, orchard, to_earth) <= too_far.value;
     auto message = say("This place is {} from the nearest tree.", distance_words(metres));
@@ -58,9 +58,9 @@ Finding far_away(const LonLat& place, double metres, const Orchard& orchard, con
 
 }  // namespace
 
-std::optional<MapPoint> place_on_map(const LonLat& place, const Orchard& orchard, const NamedPlace& named,
-                                     Findings& findings) {
-    const ToEarth to_earth(orchard.crs);
+std::optional<MapPoint> place_on_map(const place::LonLat& place, const Orchard& orchard,
+                                     const NamedPlace& named, Findings& findings) {
+    const place::ToEarth to_earth(orchard.crs);
     const double metres = metres_to_trees(place, orchard, to_earth);
     if (std::isfinite(metres) && metres > too_far.value) {
         findings.push_back(far_away(place, metres, orchard, to_earth, named));
@@ -80,14 +80,14 @@ std::optional<MapPoint> parse_grid(std::string_view text) {
     if (comma == std::string_view::npos) {
         return std::nullopt;
     }
-    const auto x = parse_coordinate(text.substr(0, comma));
-    const auto y = parse_coordinate(text.substr(comma + 1));
+    const auto x = place::parse_coordinate(text.substr(0, comma));
+    const auto y = place::parse_coordinate(text.substr(comma + 1));
     return x && y ? std::optional{MapPoint{*x, *y, {}}} : std::nullopt;
 }
 
 std::optional<MapPoint> grid_on_map(const Orchard& orchard, const NamedPlace& named, Findings& findings) {
     const auto at = parse_grid(named.text);
-    const ToEarth to_earth(orchard.crs);
+    const place::ToEarth to_earth(orchard.crs);
     const auto place = at ? to_earth(*at) : std::nullopt;
     if (at && place) {
         const double metres = metres_to_trees(*place, orchard, to_earth);
@@ -110,7 +110,7 @@ Sentence labels_like(const Orchard& orchard, const std::string& name) {
     if (labels.empty()) {
         return say("The book has no trees yet.");
     }
-    auto names = TreeIndex(orchard).names_like(name, 20);
+    auto names = place::TreeIndex(orchard).names_like(name, 20);
     std::erase_if(names, [&](const std::string& like) { return !labels.contains(like); });
     names.resize(std::min<std::size_t>(names.size(), 3));
     return names.empty() ? say("Look for it with tree-find.")
@@ -122,12 +122,12 @@ std::optional<std::uint32_t> tree_labelled(const Orchard& orchard, const std::st
     if (exact != orchard.trees.end()) {
         return static_cast<std::uint32_t>(exact - orchard.trees.begin());
     }
-    const auto found = TreeIndex(orchard).find(label, 2);
+    const auto found = place::TreeIndex(orchard).find(label, 2);
     const auto fits = [&](std::size_t i) {
-        return found.size() > i && found[i].match.kind == MatchKind::label &&
-               found[i].match.extent == Extent::whole;
+        return found.size() > i && found[i].match.kind == place::MatchKind::label &&
+               found[i].match.extent == place::Extent::whole;
     };
     return fits(0) && !fits(1) ? std::optional{static_cast<std::uint32_t>(found[0].tree)} : std::nullopt;
 }
 
-}  // namespace pipward
+}  // namespace pipward::operation

@@ -9,7 +9,7 @@
 #include "pipward/value/finding.h"
 
 /// Places that a user names, held against the orchard.
-namespace pipward {
+namespace pipward::operation {
 
 /// Farther from every tree than this a place is a slip, not a walk.
 inline constexpr Metres too_far{5000};
@@ -22,8 +22,8 @@ struct NamedPlace {
 
 /// The map's point of a place on the earth. Findings (errors) where the book's system is not of the earth,
 /// where the orchard is too far away, and then whether latitude and longitude stand the wrong way round.
-std::optional<MapPoint> place_on_map(const LonLat& place, const Orchard& orchard, const NamedPlace& named,
-                                     Findings& findings);
+std::optional<MapPoint> place_on_map(const place::LonLat& place, const Orchard& orchard,
+                                     const NamedPlace& named, Findings& findings);
 
 /// Two coordinates of the book's own system: "522341.5,5331497". The same findings.
 std::optional<MapPoint> grid_on_map(const Orchard& orchard, const NamedPlace& named, Findings& findings);
@@ -38,4 +38,4 @@ Sentence labels_like(const Orchard& orchard, const std::string& name);
 /// more than one.
 std::optional<std::uint32_t> tree_labelled(const Orchard& orchard, const std::string& label);
 
-}  // namespace pipward
+}  // namespace pipward::operation

@@ -8,7 +8,7 @@
 #include "pipward/paper/season_words.h"
 #include "pipward/record/words.h"
 
-namespace pipward {
+namespace pipward::operation {
 namespace {
 
 using enum CellType;
@@ -16,7 +16,7 @@ using enum CellType;
 /// One result with the plan it stands in: every row tells the day it was reckoned for.
 template <class Result>
 struct Planned {
-    const SeasonPlan* plan;
+    const cross::SeasonPlan* plan;
     const Result* of;
 
     const Result* operator->() const { return of; }
@@ -25,7 +25,7 @@ struct Planned {
 std::vector<CodeWord> stores_as_codes() {
     std::vector<CodeWord> codes;
     for (const auto& entry : words(Store{})) {
-        codes.push_back({std::string(entry.word), std::string(store_words(entry.value))});
+        codes.push_back({std::string(entry.word), std::string(paper::store_words(entry.value))});
     }
     return codes;
 }
@@ -34,9 +34,9 @@ Column as_of_column() {
     return {"as_of", day, "", "As of", "The day the plan looks from."};
 }
 
-const std::vector<ColumnOf<Planned<CrossWay>>>& cross_outlook_columns() {
-    using Way = const Planned<CrossWay>&;
-    static const std::vector<ColumnOf<Planned<CrossWay>>> columns{
+const std::vector<ColumnOf<Planned<cross::CrossWay>>>& cross_outlook_columns() {
+    using Way = const Planned<cross::CrossWay>&;
+    static const std::vector<ColumnOf<Planned<cross::CrossWay>>> columns{
         {{"cross", text, "", "Cross", "Code of the cross goal."}, [](Way w) { return text_cell(w->cross); }},
         {{"season", whole, "year", "Season", "The bloom season of the goal."},
          [](Way w) { return whole_cell(w->season.year); }},
@@ -48,7 +48,7 @@ const std::vector<ColumnOf<Planned<CrossWay>>>& cross_outlook_columns() {
           "The accession whose pollen it is: the pollen parent, or a member of the blend."},
          [](Way w) { return text_cell(w->donor); }},
         {{"way", text, "", "Way", "How the pollen comes to be on hand."},
-         [](Way w) { return text_cell(to_text(w->way)); }},
+         [](Way w) { return text_cell(cross::to_text(w->way)); }},
         {{"best", yes_no, "", "Best way",
           "Whether this is the best of the ways, the one that the plan follows."},
          [](Way w) { return Cell{w->best}; }},
@@ -76,25 +76,25 @@ const std::vector<ColumnOf<Planned<CrossWay>>>& cross_outlook_columns() {
         {{"lot", text, "", "Lot", "Pollen lot in hand that this way uses."},
          [](Way w) { return cell(w->lot); }},
         {{"s_match", text, "", "S-alleles", "Whether the style lets the donor's pollen through."},
-         [](Way w) { return text_cell(to_text(w->s_match)); }},
+         [](Way w) { return text_cell(lineage::to_text(w->s_match)); }},
         {{"kinship", number, "share", "Kinship",
           "Coefficient of kinship of the parents: the inbreeding of a seedling; unknown where no parent of "
           "either "
           "is recorded."},
          [](Way w) { return number_cell(w->kinship, 5); }},
         {{"verdict", text, "", "Verdict", "The outlook in one word."},
-         [](Way w) { return text_cell(to_text(w->verdict)); }},
+         [](Way w) { return text_cell(cross::to_text(w->verdict)); }},
         {{"why", text, "", "Why", "The reasons, in sentences."}, [](Way w) { return text_cell(w->why); }},
         {as_of_column(), [](Way w) { return Cell{w.plan->as_of}; }},
     };
     return columns;
 }
 
-const std::vector<ColumnOf<Planned<PollenTask>>>& pollen_task_columns() {
-    using Task = const Planned<PollenTask>&;
-    static const std::vector<ColumnOf<Planned<PollenTask>>> columns{
+const std::vector<ColumnOf<Planned<cross::PollenTask>>>& pollen_task_columns() {
+    using Task = const Planned<cross::PollenTask>&;
+    static const std::vector<ColumnOf<Planned<cross::PollenTask>>> columns{
         {{"work", text, "", "Work", "What is to be done."},
-         [](Task t) { return text_cell(to_text(t->work)); }},
+         [](Task t) { return text_cell(cross::to_text(t->work)); }},
         {{"donor", text, "", "Donor", "The accession whose pollen it is."},
          [](Task t) { return text_cell(t->donor); }},
         {{"label", text, "", "Tree", "The donor tree; unknown where the donor has no living tree."},
@@ -115,18 +115,18 @@ const std::vector<ColumnOf<Planned<PollenTask>>>& pollen_task_columns() {
         {{"for_crosses", text, "", "For crosses", "Codes of the cross goals it serves."},
          [](Task t) { return text_cell(fmt::format("{}", fmt::join(t->for_crosses, ", "))); }},
         {{"urgency", text, "", "Urgency", "How soon it must be done."},
-         [](Task t) { return text_cell(to_text(t->urgency)); }},
+         [](Task t) { return text_cell(cross::to_text(t->urgency)); }},
         {{"why", text, "", "Why", "The reasons, in sentences."}, [](Task t) { return text_cell(t->why); }},
         {as_of_column(), [](Task t) { return Cell{t.plan->as_of}; }},
     };
     return columns;
 }
 
-const std::vector<ColumnOf<Planned<FieldTask>>>& field_task_columns() {
-    using Task = const Planned<FieldTask>&;
-    static const std::vector<ColumnOf<Planned<FieldTask>>> columns{
+const std::vector<ColumnOf<Planned<cross::FieldTask>>>& field_task_columns() {
+    using Task = const Planned<cross::FieldTask>&;
+    static const std::vector<ColumnOf<Planned<cross::FieldTask>>> columns{
         {{"work", text, "", "Work", "What is to be done."},
-         [](Task t) { return text_cell(to_text(t->work)); }},
+         [](Task t) { return text_cell(cross::to_text(t->work)); }},
         {{"cross", text, "", "Cross", "Code of the cross goal."}, [](Task t) { return text_cell(t->cross); }},
         {{"seed_parent", text, "", "Seed parent", "The accession whose flowers are worked."},
          [](Task t) { return text_cell(t->seed_parent); }},
@@ -140,7 +140,7 @@ const std::vector<ColumnOf<Planned<FieldTask>>>& field_task_columns() {
         {{"pollen", text, "", "Pollen", "Which pollen to bring."},
          [](Task t) { return text_cell(t->pollen); }},
         {{"urgency", text, "", "Urgency", "How soon it must be done."},
-         [](Task t) { return text_cell(to_text(t->urgency)); }},
+         [](Task t) { return text_cell(cross::to_text(t->urgency)); }},
         {{"why", text, "", "Why", "The reasons, in sentences."}, [](Task t) { return text_cell(t->why); }},
         {as_of_column(), [](Task t) { return Cell{t.plan->as_of}; }},
     };
@@ -148,7 +148,7 @@ const std::vector<ColumnOf<Planned<FieldTask>>>& field_task_columns() {
 }
 
 template <class Result>
-Table planned_table(TableShape shape, const SeasonPlan& plan, const std::vector<Result>& results,
+Table planned_table(TableShape shape, const cross::SeasonPlan& plan, const std::vector<Result>& results,
                     const std::vector<ColumnOf<Planned<Result>>>& columns) {
     Table table{std::move(shape), {}};
     for (const auto& result : results) {
@@ -172,7 +172,7 @@ TableShape cross_outlook_shape() {
                     cross_outlook_columns());
 }
 
-Table cross_outlook_table(const SeasonPlan& plan) {
+Table cross_outlook_table(const cross::SeasonPlan& plan) {
     return planned_table(cross_outlook_shape(), plan, plan.ways, cross_outlook_columns());
 }
 
@@ -185,7 +185,7 @@ TableShape pollen_task_shape() {
                     pollen_task_columns());
 }
 
-Table pollen_task_table(const SeasonPlan& plan) {
+Table pollen_task_table(const cross::SeasonPlan& plan) {
     return planned_table(pollen_task_shape(), plan, plan.pollen, pollen_task_columns());
 }
 
@@ -198,7 +198,7 @@ TableShape field_task_shape() {
                     field_task_columns());
 }
 
-Table field_task_table(const SeasonPlan& plan) {
+Table field_task_table(const cross::SeasonPlan& plan) {
     return planned_table(field_task_shape(), plan, plan.field, field_task_columns());
 }
 
@@ -208,4 +208,4 @@ std::vector<TableShape> book_result_shapes() {
             row_position_shape(),  tree_number_shape(), first_fruit_shape()};
 }
 
-}  // namespace pipward
+}  // namespace pipward::operation

@@ -6,7 +6,7 @@
 #include <algorithm>
 #include <charconv>
 
-namespace pipward {
+namespace pipward::operation {
 namespace {
 
 /// The digits after "24-01-"; empty where the name is no seedling of the cross.
@@ -45,4 +45,4 @@ std::string SeedlingNumbers::next() {
     return fmt::format("{}-{:0{}}", cross_, ++last_, digits_);
 }
 
-}  // namespace pipward
+}  // namespace pipward::operation

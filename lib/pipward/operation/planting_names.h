@@ -5,7 +5,7 @@
 
 #include "pipward/record/orchard.h"
 
-namespace pipward {
+namespace pipward::operation {
 
 /// The seedlings of a cross numbered on from the highest that the book has: "24-01-007". At least three
 /// digits, or as many as the cross's seedlings have already. A number is never given twice.
@@ -21,4 +21,4 @@ class SeedlingNumbers {
     int last_ = 0;
 };
 
-}  // namespace pipward
+}  // namespace pipward::operation

@@ -4,7 +4,7 @@
 #include "pipward/operation/column_of.h"
 #include "pipward/seed/cold_need.h"
 
-namespace pipward {
+namespace pipward::operation {
 namespace {
 
 using enum CellType;
@@ -63,7 +63,7 @@ Table new_accessions(const std::vector<Planted>& planted, const Orchard& orchard
     for (const auto& tree : planted) {
         if (tree.goal != nullptr) {
             table.rows.push_back({{tree.accession, std::string("seedling"),
-                                   cell(species_of_seed(orchard, tree.goal->seed_parent)),
+                                   cell(seed::species_of_seed(orchard, tree.goal->seed_parent)),
                                    tree.goal->seed_parent, tree.goal->pollen_parent, note}});
         }
     }
@@ -96,4 +96,4 @@ Table new_trees(const std::vector<Planted>& planted, Day planted_on, const std::
     return table;
 }
 
-}  // namespace pipward
+}  // namespace pipward::operation

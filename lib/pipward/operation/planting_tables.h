@@ -8,14 +8,14 @@
 #include "pipward/record/table.h"
 
 /// A planting as tables: for people, and as the book takes it.
-namespace pipward {
+namespace pipward::operation {
 
 struct Planted {
     int order = 0;
     std::string label;
     std::string accession;
     const CrossGoal* goal = nullptr;  ///< null for a check
-    const RowPosition* place = nullptr;
+    const place::RowPosition* place = nullptr;
     Sentence address{};
 };
 
@@ -26,4 +26,4 @@ Table planting_table(const std::vector<Planted>& planted);
 Table new_accessions(const std::vector<Planted>& planted, const Orchard& orchard, const std::string& note);
 Table new_trees(const std::vector<Planted>& planted, Day planted_on, const std::string& note);
 
-}  // namespace pipward
+}  // namespace pipward::operation

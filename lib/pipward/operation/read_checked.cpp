@@ -7,7 +7,7 @@
 #include <string>
 #include <string_view>
 
-namespace pipward {
+namespace pipward::operation {
 
 namespace {
 
@@ -34,28 +34,28 @@ Day present_of(const Orchard& orchard, Day as_of) {
 }
 
 void leave_out_misdated(Orchard& orchard, Day present) {
-    const auto misdated = misdated_notes(orchard, present);
+    const auto misdated = book::misdated_notes(orchard, present);
     std::erase_if(orchard.bloom_notes, [&](const BloomNote& note) { return misdated.contains(note.fid); });
 }
 
 constexpr std::array<std::string_view, 3> weather_tables{"station", "weather_day", "bloom_note"};
 
 struct CheckedReading {
-    BookReading reading;
+    book::BookReading reading;
     Day present;
 };
 
 CheckedReading read_and_check(const BookName& book, Day as_of, const Run& lent) {
     lent.step(0.0, say("Reading the book"));
-    auto reading = read_book(book.location);
+    auto reading = book::read_book(book.location);
     lent.step(0.05, say("Checking the book"));
     const Day present = present_of(reading.orchard, as_of);
-    const auto more = check_orchard(reading.orchard, present, unread_in(reading.findings));
+    const auto more = book::check_orchard(reading.orchard, present, book::unread_in(reading.findings));
     reading.findings.insert(reading.findings.end(), more.begin(), more.end());
     return {std::move(reading), present};
 }
 
-void expect_no_errors(BookReading& reading) {
+void expect_no_errors(book::BookReading& reading) {
     if (has_errors(reading.findings)) {
         throw Error(Trouble::input, std::move(reading.findings));
     }
@@ -63,14 +63,14 @@ void expect_no_errors(BookReading& reading) {
 
 }  // namespace
 
-BookReading read_checked(const BookName& book, Day as_of, const Run& lent) {
+book::BookReading read_checked(const BookName& book, Day as_of, const Run& lent) {
     auto [reading, present] = read_and_check(book, as_of, lent);
     expect_no_errors(reading);
     leave_out_misdated(reading.orchard, present);
     return std::move(reading);
 }
 
-BookReading read_checked_without_weather(const BookName& book, Day as_of, const Run& lent) {
+book::BookReading read_checked_without_weather(const BookName& book, Day as_of, const Run& lent) {
     auto [reading, present] = read_and_check(book, as_of, lent);
     std::erase_if(reading.findings, [](const Finding& finding) {
         return std::ranges::find(weather_tables, finding.table) != weather_tables.end();
@@ -86,7 +86,7 @@ void write_results(const BookName& book, std::span<const Table> results, const W
         told.push_back(spoken(table, wording));
     }
     try {
-        replace_results(book.location, told);
+        book::replace_results(book.location, told);
     } catch (const Error& error) {
         auto findings = error.findings();
         if (error.trouble() == Trouble::access) {
@@ -98,4 +98,4 @@ void write_results(const BookName& book, std::span<const Table> results, const W
     }
 }
 
-}  // namespace pipward
+}  // namespace pipward::operation

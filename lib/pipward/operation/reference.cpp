@@ -10,7 +10,7 @@
 #include "pipward/operation/parameter_text.h"
 #include "pipward/operation/result_tables.h"
 
-namespace pipward {
+namespace pipward::operation {
 namespace {
 
 /// A table cell: a bar would end it.
@@ -125,7 +125,7 @@ std::string section_of(const Operation& operation) {
     return text;
 }
 
-std::string reference_words(const BookColumn& column) {
+std::string reference_words(const book::BookColumn& column) {
     std::string text;
     for (const auto& reference : column.references) {
         text += fmt::format("{}`{}.{}`", text.empty() ? "" : " or ", reference.table, reference.column);
@@ -133,8 +133,8 @@ std::string reference_words(const BookColumn& column) {
     return text.empty() ? text : " Must answer to " + text + ".";
 }
 
-std::string domain_words(const BookColumn& column) {
-    const auto* domain = find_domain(column.domain);
+std::string domain_words(const book::BookColumn& column) {
+    const auto* domain = book::find_domain(column.domain);
     if (domain == nullptr) {
         return {};
     }
@@ -142,16 +142,16 @@ std::string domain_words(const BookColumn& column) {
                                    : fmt::format(" One of [{0}](#{0}).", domain->name);
 }
 
-std::string book_column_row(const BookColumn& column) {
+std::string book_column_row(const book::BookColumn& column) {
     return fmt::format("| `{}` | {} | {} | {} | {}{}{} |\n", column.name, to_text(column.type),
                        cell_text(column.unit), column.required ? "yes" : "", cell_text(column.description),
                        domain_words(column), reference_words(column));
 }
 
-std::string book_table_section(const BookTable& table) {
+std::string book_table_section(const book::BookTable& table) {
     auto text = fmt::format("\n### `{}`: {}\n\n{}", table.name, table.title, table.description);
-    if (table.geometry != GeometryKind::none) {
-        text += fmt::format(" One {} a row.", to_text(table.geometry));
+    if (table.geometry != book::GeometryKind::none) {
+        text += fmt::format(" One {} a row.", book::to_text(table.geometry));
     }
     if (!table.key.empty()) {
         text += fmt::format(" A row is known by its `{}`.", fmt::join(table.key, "` and `"));
@@ -163,7 +163,7 @@ std::string book_table_section(const BookTable& table) {
     return text;
 }
 
-std::string domain_section(const FieldDomain& domain) {
+std::string domain_section(const book::FieldDomain& domain) {
     auto text = fmt::format("\n### {}\n\n{}\n\n", domain.name, domain.description);
     for (const auto& choice : domain.choices) {
         text += fmt::format("- `{}`: {}\n", choice.value, choice.meaning);
@@ -191,11 +191,11 @@ std::string book_reference() {
         "# The orchard book\n\nWritten by `pipward --schema`; not edited by hand. Unknown is NULL, never 0 "
         "or an "
         "empty text. Days are ISO 8601.\n\n## Tables that you fill in\n";
-    for (const auto& table : book_tables()) {
+    for (const auto& table : book::book_tables()) {
         text += book_table_section(table);
     }
     text += "\n## Closed lists\n";
-    for (const auto& domain : field_domains()) {
+    for (const auto& domain : book::field_domains()) {
         text += domain.choices.empty() ? "" : domain_section(domain);
     }
     text += "\n## Result tables\n\nReplaced whole by the operations that make them; never edited by hand.\n";
@@ -206,4 +206,4 @@ std::string book_reference() {
     return text;
 }
 
-}  // namespace pipward
+}  // namespace pipward::operation

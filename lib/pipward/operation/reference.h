@@ -3,7 +3,7 @@
 
 #include <string>
 
-namespace pipward {
+namespace pipward::operation {
 
 /// The operation reference in Markdown, from the declarations.
 std::string operation_reference();
@@ -11,4 +11,4 @@ std::string operation_reference();
 /// The book's tables, field domains and result tables in Markdown, from the schema and the result shapes.
 std::string book_reference();
 
-}  // namespace pipward
+}  // namespace pipward::operation

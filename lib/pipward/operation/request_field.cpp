@@ -6,7 +6,7 @@
 
 #include "pipward/operation/parameter_text.h"
 
-namespace pipward {
+namespace pipward::operation {
 
 ParameterKind kind_of(bool) {
     return YesNoKind{};
@@ -137,4 +137,4 @@ std::string show_field(const InputFile& field) {
     return field.path;
 }
 
-}  // namespace pipward
+}  // namespace pipward::operation

@@ -14,7 +14,7 @@
 
 /// The types that a field of a request may have. Each has three overloads: the parameter kind it makes, how a
 /// text that passed the kind's check is read into it, and how its value is shown as a default.
-namespace pipward {
+namespace pipward::operation {
 
 /// An orchard book to work on: a file path or "PG:...".
 struct BookName {
@@ -141,4 +141,4 @@ std::string default_of(const Field& field) {
     }
 }
 
-}  // namespace pipward
+}  // namespace pipward::operation

@@ -11,35 +11,35 @@
 #include "pipward/value/finding.h"
 
 /// The result tables: what each looks like, and how plain results become its rows. The one place.
-namespace pipward {
+namespace pipward::operation {
 
 TableShape finding_shape();
 Table finding_table(const Findings& findings);
 
 /// One accession's need, and when it usually blooms by it at the station: the mean over the past seasons.
 struct NeedRow {
-    const BloomModel* model = nullptr;
-    const Need* need = nullptr;
+    const bloom::BloomModel* model = nullptr;
+    const bloom::Need* need = nullptr;
     std::optional<Day> usual_full_bloom;  ///< its day and month; the year is the last past season's
 };
 TableShape bloom_model_shape();
 Table bloom_model_table(std::span<const NeedRow> needs);
 
 TableShape bloom_skill_shape();
-Table bloom_skill_table(std::span<const SkillScore> scores);
+Table bloom_skill_table(std::span<const bloom::SkillScore> scores);
 
 /// One row and point a living tree, then one row without a point for each accession without a living tree.
 TableShape bloom_window_shape();
-Table bloom_window_table(const BloomForecast& forecast);
+Table bloom_window_table(const bloom::BloomForecast& forecast);
 
 TableShape cross_outlook_shape();
-Table cross_outlook_table(const SeasonPlan& plan);
+Table cross_outlook_table(const cross::SeasonPlan& plan);
 TableShape pollen_task_shape();
-Table pollen_task_table(const SeasonPlan& plan);
+Table pollen_task_table(const cross::SeasonPlan& plan);
 TableShape field_task_shape();
-Table field_task_table(const SeasonPlan& plan);
+Table field_task_table(const cross::SeasonPlan& plan);
 
 /// Every table that a book keeps results in.
 std::vector<TableShape> book_result_shapes();
 
-}  // namespace pipward
+}  // namespace pipward::operation

@@ -18,14 +18,14 @@
 #include "pipward/place/planting_walk.h"
 #include "pipward/seed/planting.h"
 
-namespace pipward {
+namespace pipward::operation {
 
-std::span<const Word<PlantingOrder>> words(PlantingOrder) {
+std::span<const Word<seed::PlantingOrder>> words(seed::PlantingOrder) {
     static constexpr std::array table{
-        Word<PlantingOrder>{PlantingOrder::together, "together", "each family in one run"},
-        Word<PlantingOrder>{PlantingOrder::mixed, "mixed",
-                            "families in short plots, in chance order, alike in "
-                            "every part of the rows"}};
+        Word<seed::PlantingOrder>{seed::PlantingOrder::together, "together", "each family in one run"},
+        Word<seed::PlantingOrder>{seed::PlantingOrder::mixed, "mixed",
+                                  "families in short plots, in chance order, alike in "
+                                  "every part of the rows"}};
     return table;
 }
 
@@ -37,7 +37,7 @@ struct Request {
     std::string block;
     std::string row;
     std::string crosses;
-    PlantingOrder order = PlantingOrder::together;
+    seed::PlantingOrder order = seed::PlantingOrder::together;
     Metres apart{0};
     int plot = 5;
     int blocks = 4;
@@ -51,12 +51,13 @@ struct Request {
     bool write = false;
 };
 
-std::vector<RowPosition> places_for(const Request& request, const Orchard& orchard, Findings& findings) {
-    auto positions = row_positions(orchard, request.as_of, findings);
-    std::erase_if(positions, [&](const RowPosition& p) {
+std::vector<place::RowPosition> places_for(const Request& request, const Orchard& orchard,
+                                           Findings& findings) {
+    auto positions = place::row_positions(orchard, request.as_of, findings);
+    std::erase_if(positions, [&](const place::RowPosition& p) {
         return p.block != request.block || (!request.row.empty() && p.row != request.row);
     });
-    return in_planting_order(keep_apart(std::move(positions), orchard.rows, request.apart));
+    return place::in_planting_order(place::keep_apart(std::move(positions), orchard.rows, request.apart));
 }
 
 Finding too_few_places(const Request& request, std::size_t needed, std::size_t there) {
@@ -73,8 +74,8 @@ void expect_check_is_known(const Request& request, const Orchard& orchard, Findi
     }
 }
 
-Planted planted_at(const PlantedPlace& planned, const std::vector<Waiting>& families,
-                   const std::vector<RowPosition>& places, std::vector<SeedlingNumbers>& numbers,
+Planted planted_at(const seed::PlantedPlace& planned, const std::vector<Waiting>& families,
+                   const std::vector<place::RowPosition>& places, std::vector<SeedlingNumbers>& numbers,
                    const Request& request) {
     Planted planted;
     planted.order = static_cast<int>(planned.place) + 1;
@@ -92,17 +93,17 @@ Planted planted_at(const PlantedPlace& planned, const std::vector<Waiting>& fami
 }
 
 std::vector<Planted> plan(const Request& request, const std::vector<Waiting>& waiting,
-                          const std::vector<RowPosition>& places, const Orchard& orchard) {
-    std::vector<Family> families;
+                          const std::vector<place::RowPosition>& places, const Orchard& orchard) {
+    std::vector<seed::Family> families;
     std::vector<SeedlingNumbers> numbers;
     for (const auto& family : waiting) {
         families.push_back({family.goal->code, family.seedlings});
         numbers.emplace_back(orchard, family.goal->code);
     }
-    const PlantingWish wish{request.order, request.plot, request.blocks, request.check_every,
-                            static_cast<std::uint32_t>(request.chance)};
+    const seed::PlantingWish wish{request.order, request.plot, request.blocks, request.check_every,
+                                  static_cast<std::uint32_t>(request.chance)};
     std::vector<Planted> planted;
-    for (const auto& planned : plan_planting(families, places.size(), wish)) {
+    for (const auto& planned : seed::plan_planting(families, places.size(), wish)) {
         planted.push_back(planted_at(planned, waiting, places, numbers, request));
         planted.back().address = address_of_position(*planted.back().place, orchard.rows);
     }
@@ -136,8 +137,8 @@ Sentence summary_of(const Request& request, const std::vector<Planted>& planted,
                                seedlings);
 }
 
-PlantingSheet sheet_of(const Request& request, const std::vector<Planted>& planted) {
-    PlantingSheet sheet;
+paper::PlantingSheet sheet_of(const Request& request, const std::vector<Planted>& planted) {
+    paper::PlantingSheet sheet;
     sheet.orchard_name = orchard_name({}, request.book);
     sheet.block = request.block;
     sheet.day = request.as_of;
@@ -154,7 +155,7 @@ PlantingSheet sheet_of(const Request& request, const std::vector<Planted>& plant
 
 Outcome take_out(const Request& request, const Orchard& orchard) {
     const auto change = planting_taken_out(orchard, note_of(request));
-    apply_change(request.book.location, change);
+    book::apply_change(request.book.location, change);
     return {.tables = {},
             .files = {},
             .findings = {},
@@ -164,10 +165,10 @@ Outcome take_out(const Request& request, const Orchard& orchard) {
 
 void keep(const Request& request, const std::vector<Planted>& planted, const Orchard& orchard,
           Outcome& outcome, const Run& lent) {
-    BookChange change;
+    book::BookChange change;
     change.added = {new_accessions(planted, orchard, note_of(request)),
                     new_trees(planted, request.as_of, note_of(request))};
-    apply_change(request.book.location, change);
+    book::apply_change(request.book.location, change);
     const auto dress = refresh_dress(request.book.location, lent.wording);
     outcome.findings.insert(outcome.findings.end(), dress.begin(), dress.end());
 }
@@ -187,7 +188,7 @@ Outcome run(const Request& request, const Run& lent) {
     for (const auto& family : families) {
         seedlings += family.seedlings;
     }
-    if (const auto needed = places_needed(seedlings, request.check_every); needed > places.size()) {
+    if (const auto needed = seed::places_needed(seedlings, request.check_every); needed > places.size()) {
         outcome.findings.push_back(too_few_places(request, needed, places.size()));
     }
     if (has_errors(outcome.findings)) {
@@ -195,8 +196,8 @@ Outcome run(const Request& request, const Run& lent) {
     }
     const auto planted = plan(request, families, places, reading.orchard);
     outcome.tables = {planting_table(planted)};
-    outcome.files = {
-        {"planting-sheet.html", "text/html", planting_sheet_html(sheet_of(request, planted), lent.wording)}};
+    outcome.files = {{"planting-sheet.html", "text/html",
+                      paper::planting_sheet_html(sheet_of(request, planted), lent.wording)}};
     outcome.crs = reading.orchard.crs;
     if (request.write && !planted.empty()) {
         keep(request, planted, reading.orchard, outcome, lent);
@@ -284,4 +285,4 @@ std::unique_ptr<const Operation> row_assign() {
          .run = run});
 }
 
-}  // namespace pipward
+}  // namespace pipward::operation

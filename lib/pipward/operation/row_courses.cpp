@@ -6,7 +6,7 @@
 
 #include "pipward/operation/complaint.h"
 
-namespace pipward {
+namespace pipward::operation {
 namespace {
 
 bool is_blank(const std::string& text) {
@@ -44,8 +44,8 @@ std::string text_in(const GroundFeature& feature, const std::string& column) {
     return found == feature.texts.end() ? std::string{} : found->second;
 }
 
-std::vector<RowCourse> courses_of_lines(const GroundLayer& layer, const std::string& column) {
-    std::vector<RowCourse> courses;
+std::vector<place::RowCourse> courses_of_lines(const GroundLayer& layer, const std::string& column) {
+    std::vector<place::RowCourse> courses;
     for (const auto& feature : layer.features) {
         if (feature.is_line) {
             courses.push_back({text_in(feature, column), feature.points});
@@ -55,8 +55,8 @@ std::vector<RowCourse> courses_of_lines(const GroundLayer& layer, const std::str
 }
 
 /// Points of one name make one row, in the order of the layer.
-std::vector<RowCourse> courses_of_points(const GroundLayer& layer, const std::string& column) {
-    std::vector<RowCourse> courses;
+std::vector<place::RowCourse> courses_of_points(const GroundLayer& layer, const std::string& column) {
+    std::vector<place::RowCourse> courses;
     std::map<std::string, std::size_t> index;
     for (const auto& feature : layer.features) {
         const auto name = text_in(feature, column);
@@ -70,18 +70,18 @@ std::vector<RowCourse> courses_of_points(const GroundLayer& layer, const std::st
     return courses;
 }
 
-void name_courses(std::vector<RowCourse>& courses, const std::string& first) {
+void name_courses(std::vector<place::RowCourse>& courses, const std::string& first) {
     std::optional<std::string> name = first;
     for (auto& course : courses) {
         if (is_blank(course.name)) {
             course.name = name.value_or("");
-            name = name ? next_name(*name) : std::nullopt;
+            name = name ? place::next_name(*name) : std::nullopt;
         }
     }
 }
 
-void expect_names(const std::vector<RowCourse>& courses, const std::string& first) {
-    if (std::ranges::any_of(courses, [](const RowCourse& course) { return is_blank(course.name); })) {
+void expect_names(const std::vector<place::RowCourse>& courses, const std::string& first) {
+    if (std::ranges::any_of(courses, [](const place::RowCourse& course) { return is_blank(course.name); })) {
         throw Error(
             Trouble::usage,
             about_parameter("row", first, say("The names of the further rows do not follow from this one."),
@@ -89,7 +89,7 @@ void expect_names(const std::vector<RowCourse>& courses, const std::string& firs
     }
 }
 
-std::vector<RowCourse> block_of(const CoursesRequest& request, std::vector<RowCourse> courses) {
+std::vector<place::RowCourse> block_of(const CoursesRequest& request, std::vector<place::RowCourse> courses) {
     if (courses.size() != 1) {
         throw Error(
             Trouble::usage,
@@ -97,8 +97,8 @@ std::vector<RowCourse> block_of(const CoursesRequest& request, std::vector<RowCo
                             say("A block is laid from one base line; there are {} lines.", courses.size()),
                             say("Give one line, or leave rows out to lay each line as a row.")));
     }
-    return block_courses(courses.front(),
-                         {request.rows, *request.row_distance, request.side, request.alternate});
+    return place::block_courses(courses.front(),
+                                {request.rows, *request.row_distance, request.side, request.alternate});
 }
 
 }  // namespace
@@ -122,7 +122,8 @@ Findings check_courses(const CoursesRequest& request) {
     return findings;
 }
 
-std::vector<RowCourse> courses_of(const CoursesRequest& request, const Orchard& orchard, Findings& findings) {
+std::vector<place::RowCourse> courses_of(const CoursesRequest& request, const Orchard& orchard,
+                                         Findings& findings) {
     const auto layer = read_places(request, orchard.crs, known_places(orchard), findings);
     const bool lines = std::ranges::any_of(layer.features, &GroundFeature::is_line);
     const auto column = row_column(request, layer, lines);
@@ -144,4 +145,4 @@ std::vector<RowCourse> courses_of(const CoursesRequest& request, const Orchard& 
     return courses;
 }
 
-}  // namespace pipward
+}  // namespace pipward::operation

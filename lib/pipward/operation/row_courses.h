@@ -4,7 +4,7 @@
 #include "pipward/operation/user_places.h"
 #include "pipward/place/row_layout.h"
 
-namespace pipward {
+namespace pipward::operation {
 
 /// How the rows of a row-lay are told.
 struct CoursesRequest : PlacesRequest {
@@ -13,7 +13,7 @@ struct CoursesRequest : PlacesRequest {
     std::string row_column;
     int rows = 1;
     std::optional<Metres> row_distance;
-    Side side = Side::right;
+    place::Side side = place::Side::right;
     bool alternate = false;
 };
 
@@ -21,6 +21,7 @@ struct CoursesRequest : PlacesRequest {
 Findings check_courses(const CoursesRequest& request);
 
 /// The rows to lay, named. Throws Error (usage, input, access).
-std::vector<RowCourse> courses_of(const CoursesRequest& request, const Orchard& orchard, Findings& findings);
+std::vector<place::RowCourse> courses_of(const CoursesRequest& request, const Orchard& orchard,
+                                         Findings& findings);
 
-}  // namespace pipward
+}  // namespace pipward::operation

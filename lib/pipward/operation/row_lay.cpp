@@ -14,9 +14,9 @@
 #include "pipward/operation/row_tables.h"
 #include "pipward/operation/tree_reading.h"
 
-namespace pipward {
+namespace pipward::operation {
 
-std::span<const Word<Side>> words(Side);
+std::span<const Word<place::Side>> words(place::Side);
 
 namespace {
 
@@ -33,33 +33,33 @@ struct Request : CoursesRequest {
     bool write = true;
 };
 
-const std::vector<ColumnOf<LaidRow>>& laid_columns() {
-    static const std::vector<ColumnOf<LaidRow>> columns{
+const std::vector<ColumnOf<place::LaidRow>>& laid_columns() {
+    static const std::vector<ColumnOf<place::LaidRow>> columns{
         {{"row", text, "", "Tree row", "The row's name within its block."},
-         [](const LaidRow& r) { return text_cell(r.name); }},
+         [](const place::LaidRow& r) { return text_cell(r.name); }},
         {{"positions", whole, "", "Positions", "How many positions it has."},
-         [](const LaidRow& r) { return whole_cell(static_cast<int>(r.positions.size())); }},
+         [](const place::LaidRow& r) { return whole_cell(static_cast<int>(r.positions.size())); }},
         {{"first_position", whole, "", "First position", "The number of its first position."},
-         [](const LaidRow& r) { return whole_cell(r.first_position); }},
+         [](const place::LaidRow& r) { return whole_cell(r.first_position); }},
         {{"last_position", whole, "", "Last position", "The number of its last position."},
-         [](const LaidRow& r) {
+         [](const place::LaidRow& r) {
              return whole_cell(r.first_position + static_cast<int>(r.positions.size()) - 1);
          }},
         {{"length_m", number, "m", "Length", "Over the ground, from the first position to the last."},
-         [](const LaidRow& r) { return number_cell(r.length.value, 3); }},
+         [](const place::LaidRow& r) { return number_cell(r.length.value, 3); }},
         {{"bearing_deg", number, "degrees", "Bearing",
           "Direction of the numbering, clockwise from true north."},
-         [](const LaidRow& r) { return number_cell(r.bearing, 2); }},
+         [](const place::LaidRow& r) { return number_cell(r.bearing, 2); }},
         {{"first_lon", number, "degrees", "Longitude of the first", "East of Greenwich, WGS 84."},
-         [](const LaidRow& r) { return number_cell(r.positions.front().at.lon, 8); }},
+         [](const place::LaidRow& r) { return number_cell(r.positions.front().at.lon, 8); }},
         {{"first_lat", number, "degrees", "Latitude of the first", "North of the equator, WGS 84."},
-         [](const LaidRow& r) { return number_cell(r.positions.front().at.lat, 8); }},
+         [](const place::LaidRow& r) { return number_cell(r.positions.front().at.lat, 8); }},
     };
     return columns;
 }
 
 TableShape laid_shape() {
-    return shape_of<LaidRow>(
+    return shape_of<place::LaidRow>(
         {"row_lay", "Rows laid", "The rows that were laid out, each with its numbered positions.", false, {}},
         laid_columns());
 }
@@ -68,8 +68,8 @@ Finding about_row(const std::string& name, Sentence message, Sentence remedy) {
     return {Level::error, "tree_row", name, "name", name, std::move(message), std::move(remedy)};
 }
 
-void check_clashes(const Request& request, const std::vector<RowCourse>& courses, const Orchard& orchard,
-                   Findings& findings) {
+void check_clashes(const Request& request, const std::vector<place::RowCourse>& courses,
+                   const Orchard& orchard, Findings& findings) {
     std::set<std::string> taken;
     for (const auto& row : orchard.rows) {
         if (row.block == request.block) {
@@ -104,26 +104,27 @@ void check_block(const Request& request, const Orchard& orchard, Findings& findi
                                       : say("Correct it (there is: {}), or let add-block make it.", names)));
 }
 
-std::vector<LaidRow> lay(const Request& request, const std::vector<RowCourse>& courses, Findings& findings) {
-    std::vector<LaidRow> laid;
+std::vector<place::LaidRow> lay(const Request& request, const std::vector<place::RowCourse>& courses,
+                                Findings& findings) {
+    std::vector<place::LaidRow> laid;
     for (const auto& course : courses) {
-        if (auto row =
-                lay_row(course, {request.spacing, request.first_position, request.headland, request.count},
-                        findings)) {
+        if (auto row = place::lay_row(
+                course, {request.spacing, request.first_position, request.headland, request.count},
+                findings)) {
             laid.push_back(std::move(*row));
         }
     }
     return laid;
 }
 
-TreeRow record_of(const LaidRow& laid, const Request& request, const ToEarth& to_earth) {
+TreeRow record_of(const place::LaidRow& laid, const Request& request, const place::ToEarth& to_earth) {
     TreeRow row;
     row.block = request.block;
     row.name = laid.name;
     row.spacing = request.spacing;
     row.first_position = laid.first_position;
     for (const auto& corner : laid.course) {
-        if (const auto point = to_map(corner, to_earth)) {
+        if (const auto point = place::to_map(corner, to_earth)) {
             row.line.push_back(*point);
         }
     }
@@ -131,15 +132,15 @@ TreeRow record_of(const LaidRow& laid, const Request& request, const ToEarth& to
 }
 
 /// The smallest upright rectangle that holds the rows, half a row distance wider: an area to be redrawn.
-Table block_table(const Request& request, std::span<const TreeRow> rows, const ToEarth& to_earth) {
+Table block_table(const Request& request, std::span<const TreeRow> rows, const place::ToEarth& to_earth) {
     const double metres = std::max(request.row_distance.value_or(request.spacing).value / 2, 1.0);
     auto low = rows.front().line.front();
     auto high = low;
     for (const auto& row : rows) {
         for (const auto& corner : row.line) {
             for (const double bearing : {225.0, 45.0}) {
-                const auto out =
-                    to_map({way_from(*to_earth(corner), bearing, Metres{metres * 1.5}), {}}, to_earth);
+                const auto out = place::to_map(
+                    {place::way_from(*to_earth(corner), bearing, Metres{metres * 1.5}), {}}, to_earth);
                 low = {std::min(low.x, out->x), std::min(low.y, out->y), {}};
                 high = {std::max(high.x, out->x), std::max(high.y, out->y), {}};
             }
@@ -147,7 +148,7 @@ Table block_table(const Request& request, std::span<const TreeRow> rows, const T
     }
     Table table;
     table.shape.name = "block";
-    table.shape.columns = {{"name", text, "", "", ""}, {std::string(wkt_column), text, "", "", ""}};
+    table.shape.columns = {{"name", text, "", "", ""}, {std::string(book::wkt_column), text, "", "", ""}};
     table.rows.push_back(
         {{request.block, fmt::format("POLYGON (({0} {1}, {2} {1}, {2} {3}, {0} {3}, {0} {1}))", low.x, low.y,
                                      high.x, high.y)}});
@@ -166,13 +167,13 @@ Sentence laid_words(const Request& request, std::size_t rows, std::size_t positi
                      request.block);
 }
 
-Sentence summary_of(const Request& request, const std::vector<LaidRow>& laid,
-                    std::span<const RowPosition> positions) {
+Sentence summary_of(const Request& request, const std::vector<place::LaidRow>& laid,
+                    std::span<const place::RowPosition> positions) {
     std::size_t count = 0;
     for (const auto& row : laid) {
         count += row.positions.size();
     }
-    const auto taken = std::ranges::count(positions, PositionState::taken, &RowPosition::state);
+    const auto taken = std::ranges::count(positions, place::PositionState::taken, &place::RowPosition::state);
     const auto added = laid_words(request, laid.size(), count);
     return say("{} The book's rows have {} positions, {} taken.", added, positions.size(), taken);
 }
@@ -191,7 +192,7 @@ Outcome run(const Request& request, const Run& lent) {
     if (has_errors(outcome.findings)) {
         throw Error(Trouble::input, std::move(outcome.findings));
     }
-    const ToEarth to_earth(orchard.crs);
+    const place::ToEarth to_earth(orchard.crs);
     std::vector<TreeRow> rows;
     for (const auto& row : laid) {
         rows.push_back(record_of(row, request, to_earth));
@@ -199,18 +200,18 @@ Outcome run(const Request& request, const Run& lent) {
     const bool new_block =
         std::ranges::find(orchard.blocks, request.block, &Block::name) == orchard.blocks.end();
     orchard.rows.insert(orchard.rows.end(), rows.begin(), rows.end());
-    const auto positions = row_positions(orchard, request.as_of, outcome.findings);
-    outcome.tables = {table_of<LaidRow>(laid_shape(), laid, laid_columns()),
+    const auto positions = place::row_positions(orchard, request.as_of, outcome.findings);
+    outcome.tables = {table_of<place::LaidRow>(laid_shape(), laid, laid_columns()),
                       row_position_table(positions, orchard.rows)};
     if (request.write) {
         lent.step(0.8, say("Writing the rows"));
-        BookChange change;
+        book::BookChange change;
         if (new_block) {
             change.added.push_back(block_table(request, rows, to_earth));
         }
         change.added.push_back(tree_row_table(rows));
         change.results.push_back(spoken(outcome.tables[1], lent.wording));
-        apply_change(request.book.location, change);
+        book::apply_change(request.book.location, change);
         const auto dress = refresh_dress(request.book.location, lent.wording);
         outcome.findings.insert(outcome.findings.end(), dress.begin(), dress.end());
     }
@@ -270,10 +271,10 @@ std::vector<Bound<Request>> parameters() {
 
 }  // namespace
 
-std::span<const Word<Side>> words(Side) {
+std::span<const Word<place::Side>> words(place::Side) {
     static constexpr std::array table{
-        Word<Side>{Side::right, "right", "to the right of the line"},
-        Word<Side>{Side::left, "left", "to the left of the line"},
+        Word<place::Side>{place::Side::right, "right", "to the right of the line"},
+        Word<place::Side>{place::Side::left, "left", "to the left of the line"},
     };
     return table;
 }
@@ -321,4 +322,4 @@ std::unique_ptr<const Operation> row_lay() {
          .run = run});
 }
 
-}  // namespace pipward
+}  // namespace pipward::operation

@@ -13,9 +13,9 @@
 #include "pipward/operation/row_tables.h"
 #include "pipward/operation/tree_reading.h"
 
-namespace pipward {
+namespace pipward::operation {
 
-std::span<const Word<Side>> words(Side);
+std::span<const Word<place::Side>> words(place::Side);
 std::span<const Word<RowBegin>> words(RowBegin);
 
 namespace {
@@ -88,9 +88,9 @@ Finding left_open(const TreeDecision& decision, const Sentence& message) {
 }
 
 /// Trees get their numbers; what is open, or would share a position with a tree of the book, is told.
-BookChange change_of(const Request& request, const Numbering& numbering, const Orchard& orchard,
-                     Findings& findings) {
-    BookChange change;
+book::BookChange change_of(const Request& request, const Numbering& numbering, const Orchard& orchard,
+                           Findings& findings) {
+    book::BookChange change;
     if (request.number_trees) {
         auto rows = new_rows(request, numbering, orchard);
         if (!rows.empty()) {
@@ -142,7 +142,7 @@ Outcome run(const Request& request, const Run& lent) {
     if (request.write) {
         lent.step(0.8, say("Writing the numbers"));
         change.results = {spoken(outcome.tables.front(), lent.wording)};
-        apply_change(request.book.location, change);
+        book::apply_change(request.book.location, change);
         const auto dress = refresh_dress(request.book.location, lent.wording);
         outcome.findings.insert(outcome.findings.end(), dress.begin(), dress.end());
     }
@@ -241,4 +241,4 @@ std::unique_ptr<const Operation> row_number() {
          .run = run});
 }
 
-}  // namespace pipward
+}  // namespace pipward::operation

@@ -7,13 +7,13 @@
 #include "pipward/operation/column_of.h"
 #include "pipward/place/address.h"
 
-namespace pipward {
+namespace pipward::operation {
 namespace {
 
 using enum CellType;
 
 struct PositionRow {
-    const RowPosition* place = nullptr;
+    const place::RowPosition* place = nullptr;
     Sentence address{};
 };
 
@@ -27,7 +27,7 @@ const std::vector<ColumnOf<PositionRow>>& position_columns() {
          [](const PositionRow& p) { return whole_cell(p.place->position); }},
         {{"state", text, "", "State",
           "taken: a tree stands there; reserved: one is to be planted; vacant: none."},
-         [](const PositionRow& p) { return text_cell(to_text(p.place->state)); }},
+         [](const PositionRow& p) { return text_cell(place::to_text(p.place->state)); }},
         {{"tree", text, "", "Tree", "The label of the tree that stands or is to stand there."},
          [](const PositionRow& p) { return text_cell(p.place->tree); }},
         {{"off_m", number, "m", "Off", "How far the tree's point on the map lies from the position."},
@@ -50,12 +50,12 @@ std::string line_wkt(const TreeRow& row) {
 
 }  // namespace
 
-Sentence address_of_position(const RowPosition& position, std::span<const TreeRow> rows) {
+Sentence address_of_position(const place::RowPosition& position, std::span<const TreeRow> rows) {
     Tree there;
     there.block = position.block;
     there.row = position.row;
     there.position = position.position;
-    return address_of(there, rows);
+    return place::address_of(there, rows);
 }
 
 TableShape row_position_shape() {
@@ -67,7 +67,7 @@ TableShape row_position_shape() {
                                  position_columns());
 }
 
-Table row_position_table(std::span<const RowPosition> positions, std::span<const TreeRow> rows) {
+Table row_position_table(std::span<const place::RowPosition> positions, std::span<const TreeRow> rows) {
     Table table{row_position_shape(), {}};
     for (const auto& position : positions) {
         const PositionRow record{&position, address_of_position(position, rows)};
@@ -80,9 +80,10 @@ Table row_position_table(std::span<const RowPosition> positions, std::span<const
 Table tree_row_table(std::span<const TreeRow> rows) {
     Table table;
     table.shape.name = "tree_row";
-    table.shape.columns = {{"block", text, "", "", ""},        {"name", text, "", "", ""},
-                           {"spacing_m", number, "m", "", ""}, {"first_position", whole, "", "", ""},
-                           {"note", text, "", "", ""},         {std::string(wkt_column), text, "", "", ""}};
+    table.shape.columns = {
+        {"block", text, "", "", ""},        {"name", text, "", "", ""},
+        {"spacing_m", number, "m", "", ""}, {"first_position", whole, "", "", ""},
+        {"note", text, "", "", ""},         {std::string(book::wkt_column), text, "", "", ""}};
     for (const auto& row : rows) {
         Row made;
         made.cells.resize(table.shape.columns.size());
@@ -101,4 +102,4 @@ Table tree_row_table(std::span<const TreeRow> rows) {
     return table;
 }
 
-}  // namespace pipward
+}  // namespace pipward::operation

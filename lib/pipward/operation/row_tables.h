@@ -8,16 +8,16 @@
 #include "pipward/record/table.h"
 
 /// Rows and positions as tables.
-namespace pipward {
+namespace pipward::operation {
 
 TableShape row_position_shape();
 TableShape tree_number_shape();
 /// A numbered place in words, as address_of() says a tree's.
-Sentence address_of_position(const RowPosition& position, std::span<const TreeRow> rows);
+Sentence address_of_position(const place::RowPosition& position, std::span<const TreeRow> rows);
 /// `rows` tell how positions are spoken of.
-Table row_position_table(std::span<const RowPosition> positions, std::span<const TreeRow> rows);
+Table row_position_table(std::span<const place::RowPosition> positions, std::span<const TreeRow> rows);
 
 /// Rows as append_rows() takes them, with their lines.
 Table tree_row_table(std::span<const TreeRow> rows);
 
-}  // namespace pipward
+}  // namespace pipward::operation

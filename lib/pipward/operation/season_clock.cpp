@@ -13,9 +13,9 @@
 #include "pipward/weather/gaps.h"
 #include "pipward/weather/hours.h"
 
-namespace pipward {
+namespace pipward::operation {
 
-std::span<const Word<CutOff>> words(CutOff);
+std::span<const Word<clock::CutOff>> words(clock::CutOff);
 
 namespace {
 
@@ -26,15 +26,15 @@ struct Request : SeasonRequest {
     std::optional<Day> to;
     Celsius base{4.5};
     Celsius upper{30};
-    CutOff cut_off = CutOff::none;
+    clock::CutOff cut_off = clock::CutOff::none;
 };
 
 /// One day with its sums.
 struct ClockDay {
     std::string_view station;
     Day day;
-    DailyTemperature temperature;
-    ClockSums sums;
+    weather::DailyTemperature temperature;
+    clock::ClockSums sums;
     double day_length = 0;
 };
 
@@ -82,18 +82,18 @@ TableShape clock_day_shape() {
 }
 
 /// What is known on as_of: nothing observed later.
-DailySeries known_days(const Place& place) {
+weather::DailySeries known_days(const Place& place) {
     auto known = place.series;
     for (Day day = known.first; day < known.end(); day = day + 1) {
         auto& reading = known.days[static_cast<std::size_t>(day - known.first)];
-        if (day > place.as_of && reading && reading->origin == DayOrigin::observed) {
+        if (day > place.as_of && reading && reading->origin == weather::DayOrigin::observed) {
             reading.reset();
         }
     }
     return known;
 }
 
-Day last_known(const DailySeries& series, Day until) {
+Day last_known(const weather::DailySeries& series, Day until) {
     Day last = std::min(until, series.end() - 1);
     while (last > series.first && !series.at(last)) {
         last = last - 1;
@@ -116,11 +116,12 @@ Error nothing_between(Day first, Day last) {
                             say("Give from as well, or a later to."))};
 }
 
-std::vector<DailyTemperature> unbroken(const Place& place, const DailySeries& series, Day first, Day last) {
+std::vector<weather::DailyTemperature> unbroken(const Place& place, const weather::DailySeries& series,
+                                                Day first, Day last) {
     if (last < first) {
         throw nothing_between(first, last);
     }
-    std::vector<DailyTemperature> days;
+    std::vector<weather::DailyTemperature> days;
     for (Day day = first; day <= last; day = day + 1) {
         const auto reading = series.at(day);
         if (!reading) {
@@ -132,26 +133,27 @@ std::vector<DailyTemperature> unbroken(const Place& place, const DailySeries& se
 }
 
 std::vector<ClockDay> clock_days(const Place& place, const Request& request, Day first,
-                                 const std::vector<DailyTemperature>& days) {
-    std::vector<DayExtremes> extremes;
-    std::vector<DayRange> ranges;
+                                 const std::vector<weather::DailyTemperature>& days) {
+    std::vector<weather::DayExtremes> extremes;
+    std::vector<clock::DayRange> ranges;
     for (const auto& one : days) {
         extremes.push_back({one.t_min, one.t_max});
         ranges.push_back({one.t_min, one.t_max});
     }
-    const auto hours = hourly_temperatures(extremes, first, place.latitude);
-    const auto sums = clock_sums(ranges, hours, {request.base, request.upper, request.cut_off});
+    const auto hours = weather::hourly_temperatures(extremes, first, place.latitude);
+    const auto sums = clock::clock_sums(ranges, hours, {request.base, request.upper, request.cut_off});
     std::vector<ClockDay> result;
     for (std::size_t i = 0; i < days.size(); ++i) {
         const Day day = first + static_cast<int>(i);
-        result.push_back(
-            {place.station.name, day, days[i], sums[i], sun_times(day, place.latitude).day_length()});
+        result.push_back({place.station.name, day, days[i], sums[i],
+                          weather::sun_times(day, place.latitude).day_length()});
     }
     return result;
 }
 
-void note_filled_days(const std::vector<DailyTemperature>& days, Findings& findings) {
-    const auto filled = std::ranges::count(days, DayOrigin::interpolated, &DailyTemperature::origin);
+void note_filled_days(const std::vector<weather::DailyTemperature>& days, Findings& findings) {
+    const auto filled =
+        std::ranges::count(days, weather::DayOrigin::interpolated, &weather::DailyTemperature::origin);
     if (filled > 0) {
         findings.push_back(about_table(
             Level::note, "weather_day",
@@ -170,7 +172,7 @@ Findings check(const Request& request) {
         findings.push_back(about_parameter("to", to_iso(*request.to), say("to is before from."),
                                            say("Give a last day that is not before the first.")));
     }
-    if (request.cut_off != CutOff::none && request.upper <= request.base) {
+    if (request.cut_off != clock::CutOff::none && request.upper <= request.base) {
         findings.push_back(about_parameter("upper-c", fmt::format("{}", request.upper.degrees),
                                            say("upper-c is not above base-c."),
                                            say("Give a higher upper-c.")));
@@ -181,7 +183,7 @@ Findings check(const Request& request) {
 Outcome run(const Request& request, const Run& lent) {
     auto place = read_place(request, lent);
     lent.step(0.5, say("Counting chill and heat"));
-    const auto series = fill_gaps(known_days(place)).series;
+    const auto series = weather::fill_gaps(known_days(place)).series;
     const Day first = request.from.value_or(anchor_of(place.season, place.hemisphere) + season_first);
     const Day last = request.to.value_or(std::max(first, last_known(series, place.as_of)));
     const auto days = unbroken(place, series, first, last);
@@ -196,12 +198,14 @@ Outcome run(const Request& request, const Run& lent) {
 
 }  // namespace
 
-std::span<const Word<CutOff>> words(CutOff) {
+std::span<const Word<clock::CutOff>> words(clock::CutOff) {
     static constexpr std::array table{
-        Word<CutOff>{CutOff::none, "none", "no upper threshold"},
-        Word<CutOff>{CutOff::horizontal, "horizontal", "above it the rate stays at its highest"},
-        Word<CutOff>{CutOff::intermediate, "intermediate", "above it the rate falls as fast as it rose"},
-        Word<CutOff>{CutOff::vertical, "vertical", "above it nothing develops"},
+        Word<clock::CutOff>{clock::CutOff::none, "none", "no upper threshold"},
+        Word<clock::CutOff>{clock::CutOff::horizontal, "horizontal",
+                            "above it the rate stays at its highest"},
+        Word<clock::CutOff>{clock::CutOff::intermediate, "intermediate",
+                            "above it the rate falls as fast as it rose"},
+        Word<clock::CutOff>{clock::CutOff::vertical, "vertical", "above it nothing develops"},
     };
     return table;
 }
@@ -238,4 +242,4 @@ std::unique_ptr<const Operation> season_clock() {
          .run = run});
 }
 
-}  // namespace pipward
+}  // namespace pipward::operation

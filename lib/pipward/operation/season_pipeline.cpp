@@ -11,7 +11,7 @@
 #include "pipward/operation/read_checked.h"
 #include "pipward/operation/station_choice.h"
 
-namespace pipward {
+namespace pipward::operation {
 namespace {
 
 // Shares of the whole work at which each step begins; skill is the long one.
@@ -47,7 +47,7 @@ Error stopped(const Place& place, Finding why) {
     return {Trouble::input, std::move(all)};
 }
 
-std::optional<Day> last_reading(const DailySeries& series, Day until) {
+std::optional<Day> last_reading(const weather::DailySeries& series, Day until) {
     for (Day day = std::min(until, series.end() - 1); day >= series.first; day = day - 1) {
         if (series.at(day)) {
             return day;
@@ -89,30 +89,30 @@ void need_a_season_in_progress(const Place& place) {
     }
 }
 
-BloomMethod method_of(MethodChoice choice, const std::vector<SkillScore>& scores) {
+bloom::BloomMethod method_of(MethodChoice choice, const std::vector<bloom::SkillScore>& scores) {
     switch (choice) {
         case MethodChoice::mean_day:
-            return BloomMethod::mean_day;
+            return bloom::BloomMethod::mean_day;
         case MethodChoice::degree_days:
-            return BloomMethod::degree_days;
+            return bloom::BloomMethod::degree_days;
         case MethodChoice::chill_then_heat:
-            return BloomMethod::chill_then_heat;
+            return bloom::BloomMethod::chill_then_heat;
         case MethodChoice::best:
-            return best_method(scores);
+            return bloom::best_method(scores);
         case MethodChoice::averaged:
             break;
     }
-    return BloomMethod::averaged;
+    return bloom::BloomMethod::averaged;
 }
 
-std::optional<Day> mean_day(const BloomModel& model, const Need& need, std::span<const SeasonCurves> curves,
-                            const Place& place, Season latest) {
+std::optional<Day> mean_day(const bloom::BloomModel& model, const bloom::Need& need,
+                            std::span<const bloom::SeasonCurves> curves, const Place& place, Season latest) {
     if (curves.empty()) {
         return std::nullopt;
     }
     double sum = 0;
     for (const auto& season : curves) {
-        sum += predict(model, need, season, CelsiusStep{0});
+        sum += bloom::predict(model, need, season, CelsiusStep{0});
     }
     const double mean = sum / static_cast<double>(curves.size());
     return anchor_of(latest, place.hemisphere) + static_cast<int>(std::floor(mean + 0.5));
@@ -145,20 +145,20 @@ Place read_place(const SeasonRequest& request, const Run& lent) {
 
 Past read_past(Place& place, const Run& lent) {
     lent.step(past_begins, say("Reading past seasons"));
-    auto report = past_seasons(place.series, place.hemisphere, place.as_of);
+    auto report = weather::past_seasons(place.series, place.hemisphere, place.as_of);
     add(place.findings, report.findings);
     Past past;
     past.seasons = std::move(report.seasons);
-    past.stages = stages_seen(place.orchard, place.station, place.hemisphere, place.as_of).stages;
-    past.curves = curves_for_notes(past.stages, past.seasons, place.latitude);
-    auto seen = observe(place.orchard, place.station, place.hemisphere, place.as_of, past.curves);
+    past.stages = bloom::stages_seen(place.orchard, place.station, place.hemisphere, place.as_of).stages;
+    past.curves = bloom::curves_for_notes(past.stages, past.seasons, place.latitude);
+    auto seen = bloom::observe(place.orchard, place.station, place.hemisphere, place.as_of, past.curves);
     add(place.findings, seen.findings);
     past.observations = std::move(seen.observations);
     return past;
 }
 
-std::vector<SkillScore> score_past(Place& place, const Past& past, const SkillRequest& request,
-                                   const Run& lent) {
+std::vector<bloom::SkillScore> score_past(Place& place, const Past& past, const bloom::SkillRequest& request,
+                                          const Run& lent) {
     lent.step(skill_begins, say("Foretelling past seasons"));
     const auto doing = say("Foretelling past seasons").in(lent.wording);
     const auto progress = [&](double share) {
@@ -166,8 +166,8 @@ std::vector<SkillScore> score_past(Place& place, const Past& past, const SkillRe
         return !lent.cancelled();
     };
     return carrying(place.findings, [&] {
-        return score_methods(past.observations, past.curves, past.seasons, place.latitude,
-                             place.orchard.accessions, request, progress);
+        return bloom::score_methods(past.observations, past.curves, past.seasons, place.latitude,
+                                    place.orchard.accessions, request, progress);
     });
 }
 
@@ -178,17 +178,17 @@ Fitted fit_past(Place& place, const Past& past, MethodChoice choice, const Run& 
     }
     lent.step(fit_begins, say("Fitting the needs"));
     fitted.model = carrying(place.findings, [&] {
-        return fit(method_of(choice, fitted.scores), past.observations, past.curves,
-                   place.orchard.accessions);
+        return bloom::fit(method_of(choice, fitted.scores), past.observations, past.curves,
+                          place.orchard.accessions);
     });
     add(place.findings, fitted.model.findings);
     return fitted;
 }
 
-std::vector<NeedRow> need_rows(const Place& place, const Past& past, const BloomModel& model) {
-    std::vector<SeasonCurves> curves;
+std::vector<NeedRow> need_rows(const Place& place, const Past& past, const bloom::BloomModel& model) {
+    std::vector<bloom::SeasonCurves> curves;
     for (const auto& season : past.seasons) {
-        curves.push_back(season_curves(season.days, season.first, place.latitude, CelsiusStep{0}));
+        curves.push_back(bloom::season_curves(season.days, season.first, place.latitude, CelsiusStep{0}));
     }
     const Season latest = past.seasons.empty() ? place.season : past.seasons.back().season;
     std::vector<NeedRow> rows;
@@ -198,14 +198,15 @@ std::vector<NeedRow> need_rows(const Place& place, const Past& past, const Bloom
     return rows;
 }
 
-BloomForecast forecast_season(Place& place, const Past& past, const BloomModel& model, const Run& lent) {
+bloom::BloomForecast forecast_season(Place& place, const Past& past, const bloom::BloomModel& model,
+                                     const Run& lent) {
     lent.step(forecast_begins, say("Foretelling this season"));
     need_a_season_in_progress(place);
     return carrying(place.findings, [&] {
-        auto current = current_season(place.series, place.season, place.hemisphere, place.as_of);
+        auto current = weather::current_season(place.series, place.season, place.hemisphere, place.as_of);
         add(place.findings, current.findings);
-        return forecast_bloom(model, current, place.as_of, past.seasons, place.latitude, place.station,
-                              place.orchard.trees, place.orchard.accessions, past.stages);
+        return bloom::forecast_bloom(model, current, place.as_of, past.seasons, place.latitude, place.station,
+                                     place.orchard.trees, place.orchard.accessions, past.stages);
     });
 }
 
@@ -213,17 +214,17 @@ bool is_in_progress(const Place& place) {
     return place.as_of <= anchor_of(place.season, place.hemisphere) + season_last;
 }
 
-std::map<std::string, FullBloomSpan> full_bloom_of(const BloomForecast& forecast) {
-    std::map<std::string, FullBloomSpan> full;
+std::map<std::string, seed::FullBloomSpan> full_bloom_of(const bloom::BloomForecast& forecast) {
+    std::map<std::string, seed::FullBloomSpan> full;
     for (const auto& bloom : forecast.trees) {
         const auto& days = forecast.windows[bloom.window].full;
-        full.emplace(bloom.tree->label, FullBloomSpan{days.p10, days.p90});
+        full.emplace(bloom.tree->label, seed::FullBloomSpan{days.p10, days.p90});
     }
     return full;
 }
 
-std::map<std::string, FullBloomSpan> full_bloom_known(Place place, Season season, MethodChoice method,
-                                                      const Run& lent) {
+std::map<std::string, seed::FullBloomSpan> full_bloom_known(Place place, Season season, MethodChoice method,
+                                                            const Run& lent) {
     place.season = season;
     place.as_of = std::min(place.as_of, anchor_of(season, place.hemisphere) + season_last);
     const auto past = read_past(place, lent);
@@ -231,10 +232,11 @@ std::map<std::string, FullBloomSpan> full_bloom_known(Place place, Season season
     return full_bloom_of(forecast_season(place, past, fitted.model, lent));
 }
 
-SeasonPlan plan_crosses(Place& place, const BloomForecast& forecast, const CrossingAssumptions& assumptions,
-                        const Run& lent) {
+cross::SeasonPlan plan_crosses(Place& place, const bloom::BloomForecast& forecast,
+                               const cross::CrossingAssumptions& assumptions, const Run& lent) {
     lent.step(plan_begins, say("Planning the crosses"));
-    auto plan = carrying(place.findings, [&] { return plan_season(forecast, place.orchard, assumptions); });
+    auto plan =
+        carrying(place.findings, [&] { return cross::plan_season(forecast, place.orchard, assumptions); });
     add(place.findings, plan.findings);
     return plan;
 }
@@ -247,4 +249,4 @@ void keep_results(const BookName& book, bool write, Outcome& outcome, const Run&
     }
 }
 
-}  // namespace pipward
+}  // namespace pipward::operation

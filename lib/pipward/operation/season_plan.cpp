@@ -5,7 +5,7 @@
 #include "pipward/operation/sheet_parameters.h"
 #include "pipward/paper/season_sheet.h"
 
-namespace pipward {
+namespace pipward::operation {
 namespace {
 
 struct Request : CrossingRequest {
@@ -13,18 +13,18 @@ struct Request : CrossingRequest {
     std::string note;
 };
 
-MadeFile sheet_of(const Request& request, const SeasonPlan& plan, const BloomForecast& forecast,
-                  const CrossingAssumptions& assumptions, const std::vector<SkillScore>& skill,
+MadeFile sheet_of(const Request& request, const cross::SeasonPlan& plan, const bloom::BloomForecast& forecast,
+                  const cross::CrossingAssumptions& assumptions, const std::vector<bloom::SkillScore>& skill,
                   const Findings& findings, const Wording& wording) {
     return {"season-sheet.html", "text/html",
-            season_sheet_html({.orchard_name = orchard_name(request.orchard, request.book),
-                               .plan = &plan,
-                               .forecast = &forecast,
-                               .skill = skill,
-                               .assumptions = assumptions,
-                               .findings = findings,
-                               .note = request.note},
-                              wording)};
+            paper::season_sheet_html({.orchard_name = orchard_name(request.orchard, request.book),
+                                      .plan = &plan,
+                                      .forecast = &forecast,
+                                      .skill = skill,
+                                      .assumptions = assumptions,
+                                      .findings = findings,
+                                      .note = request.note},
+                                     wording)};
 }
 
 std::vector<Bound<Request>> parameters() {
@@ -78,4 +78,4 @@ std::unique_ptr<const Operation> season_plan() {
          .run = run});
 }
 
-}  // namespace pipward
+}  // namespace pipward::operation

@@ -11,7 +11,7 @@
 #include "pipward/seed/next_work.h"
 #include "pipward/seed/store_log.h"
 
-namespace pipward {
+namespace pipward::operation {
 namespace {
 
 using enum CellType;
@@ -29,16 +29,16 @@ struct Request {
 };
 
 struct ColdRow {
-    const LotCourse* course = nullptr;
-    CrossColdNeed need{};
-    ColdSum sum{};
+    const seed::LotCourse* course = nullptr;
+    seed::CrossColdNeed need{};
+    seed::ColdSum sum{};
     std::optional<Day> first_ready{};  ///< the least need is met, that day or foretold
     std::optional<Day> ready{};        ///< the full need
     bool assumed_store = false;
     Sentence state{};
 };
 
-Cell need_cell(const CrossColdNeed& need) {
+Cell need_cell(const seed::CrossColdNeed& need) {
     return need.least_days == need.full_days ? Cell{std::to_string(need.full_days)}
                                              : Cell{say("{} to {}", need.least_days, need.full_days)};
 }
@@ -80,7 +80,7 @@ TableShape cold_shape() {
         cold_columns());
 }
 
-Sentence spell_words(const Spell& spell, bool warm) {
+Sentence spell_words(const seed::Spell& spell, bool warm) {
     return warm ? say("Warm from {} to {}, up to {:.1f} degrees C.", to_iso(spell.from), to_iso(spell.to),
                       spell.extreme.degrees)
                 : say("Frost from {} to {}, down to {:.1f} degrees C: look at the seed.", to_iso(spell.from),
@@ -120,7 +120,8 @@ Sentence state_words(const ColdRow& row, Day as_of) {
 
 /// The morning after the last cold day that was needed: 90 days from 25 November end on 23 February. What is
 /// left to come is foretold as if the store kept a steady, right cold.
-std::optional<Day> ready_on(const ColdSum& sum, std::size_t which, double need, Day last, bool goes_on) {
+std::optional<Day> ready_on(const seed::ColdSum& sum, std::size_t which, double need, Day last,
+                            bool goes_on) {
     if (sum.reached[which]) {
         return *sum.reached[which] + 1;
     }
@@ -128,16 +129,17 @@ std::optional<Day> ready_on(const ColdSum& sum, std::size_t which, double need, 
                    : std::nullopt;
 }
 
-ColdRow row_of(const LotCourse& course, const CrossColdNeed& need, const StoreReadings* log, Day as_of) {
+ColdRow row_of(const seed::LotCourse& course, const seed::CrossColdNeed& need, const seed::StoreReadings* log,
+               Day as_of) {
     const auto& lot = *course.lot;
     const Day last = lot.cold_to ? std::min(*lot.cold_to, as_of) : as_of;
     ColdRow row{&course, need};
     row.assumed_store = log == nullptr && !lot.cold;
-    const auto store =
-        log != nullptr ? log_of(*log) : steady_store(lot.cold.value_or(Celsius{usual_store_degrees}));
+    const auto store = log != nullptr ? seed::log_of(*log)
+                                      : seed::steady_store(lot.cold.value_or(Celsius{usual_store_degrees}));
     const double least = need.least_days;
     const double full = need.full_days;
-    row.sum = count_cold(*lot.cold_from, last, store, {least, full});
+    row.sum = seed::count_cold(*lot.cold_from, last, store, {least, full});
     const bool goes_on = !lot.cold_to || *lot.cold_to > as_of;
     row.first_ready = ready_on(row.sum, 0, least, last, goes_on);
     row.ready = ready_on(row.sum, 1, full, last, goes_on);
@@ -145,7 +147,7 @@ ColdRow row_of(const LotCourse& course, const CrossColdNeed& need, const StoreRe
     return row;
 }
 
-bool is_wanted(const LotCourse& course, const Request& request) {
+bool is_wanted(const seed::LotCourse& course, const Request& request) {
     const bool in_cold = course.lot->cold_from && *course.lot->cold_from <= request.as_of;
     const bool done =
         (course.lot->cold_to && *course.lot->cold_to < request.as_of) || course.out >= course.lot->seeds;
@@ -157,18 +159,18 @@ const CrossGoal* goal_of(const Orchard& orchard, const std::string& code) {
     return found == orchard.goals.end() ? nullptr : &*found;
 }
 
-std::optional<StoreReadings> read_log(const Request& request) {
+std::optional<seed::StoreReadings> read_log(const Request& request) {
     if (!request.log) {
         return std::nullopt;
     }
-    auto readings = read_store_log(read_input_file(request.log->path), request.log->path);
+    auto readings = seed::read_store_log(read_input_file(request.log->path), request.log->path);
     if (has_errors(readings.findings)) {
         throw Error(Trouble::input, readings.findings);
     }
     return readings;
 }
 
-Finding not_in_cold(const LotCourse& course) {
+Finding not_in_cold(const seed::LotCourse& course) {
     return {Level::note,
             "seed_lot",
             course.lot->code,
@@ -182,15 +184,15 @@ Outcome run(const Request& request, const Run& lent) {
     lent.step(0, say("Reading the book"));
     const auto reading = read_checked_without_weather(request.book, request.as_of, lent);
     const auto log = read_log(request);
-    const auto courses = lot_courses(reading.orchard, request.as_of);
+    const auto courses = seed::lot_courses(reading.orchard, request.as_of);
     Outcome outcome;
     outcome.findings = reading.findings;
     std::vector<ColdRow> rows;
     for (const auto& course : courses) {
         const auto* goal = goal_of(reading.orchard, course.lot->cross);
         if (goal != nullptr && is_wanted(course, request)) {
-            rows.push_back(row_of(course, cold_need_of_cross(*goal, reading.orchard), log ? &*log : nullptr,
-                                  request.as_of));
+            rows.push_back(row_of(course, seed::cold_need_of_cross(*goal, reading.orchard),
+                                  log ? &*log : nullptr, request.as_of));
         } else if (!course.lot->cold_from && !course.sprouted && course.out < course.lot->seeds) {
             outcome.findings.push_back(not_in_cold(course));
         }
@@ -230,4 +232,4 @@ std::unique_ptr<const Operation> seed_cold() {
          .run = run});
 }
 
-}  // namespace pipward
+}  // namespace pipward::operation

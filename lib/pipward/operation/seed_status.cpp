@@ -6,7 +6,7 @@
 #include "pipward/operation/read_checked.h"
 #include "pipward/operation/seed_status_tables.h"
 
-namespace pipward {
+namespace pipward::operation {
 namespace {
 
 struct Request {
@@ -16,15 +16,15 @@ struct Request {
     bool open_only = false;
 };
 
-bool is_open(const CrossTally& tally, const NextWork& next) {
-    return next.work != SeedWork::nothing || !tally.flowers.count;
+bool is_open(const seed::CrossTally& tally, const seed::NextWork& next) {
+    return next.work != seed::SeedWork::nothing || !tally.flowers.count;
 }
 
-std::vector<CrossRow> cross_rows(const Request& request, const std::vector<CrossTally>& tallies,
+std::vector<CrossRow> cross_rows(const Request& request, const std::vector<seed::CrossTally>& tallies,
                                  const Orchard& orchard) {
     std::vector<CrossRow> rows;
     for (const auto& tally : tallies) {
-        const auto next = next_work(tally, orchard, request.as_of);
+        const auto next = seed::next_work(tally, orchard, request.as_of);
         const bool wanted = request.cross.empty() || tally.goal->code == request.cross;
         if (wanted && (!request.open_only || is_open(tally, next))) {
             rows.push_back({&tally, next});
@@ -33,7 +33,8 @@ std::vector<CrossRow> cross_rows(const Request& request, const std::vector<Cross
     return rows;
 }
 
-std::vector<LotRow> lot_rows(const Request& request, const std::vector<LotCourse>& courses, double expected) {
+std::vector<LotRow> lot_rows(const Request& request, const std::vector<seed::LotCourse>& courses,
+                             double expected) {
     std::vector<LotRow> rows;
     for (const auto& course : courses) {
         const auto day = born(course);
@@ -48,8 +49,8 @@ std::vector<LotRow> lot_rows(const Request& request, const std::vector<LotCourse
 
 Sentence summary_of(const std::vector<CrossRow>& rows, const std::vector<LotRow>& lots) {
     const auto late = std::ranges::count_if(rows, [](const CrossRow& row) { return row.next.late; });
-    const auto open =
-        std::ranges::count_if(rows, [](const CrossRow& row) { return row.next.work != SeedWork::nothing; });
+    const auto open = std::ranges::count_if(
+        rows, [](const CrossRow& row) { return row.next.work != seed::SeedWork::nothing; });
     const auto crosses = rows.size() == 1 ? say("1 cross") : say("{} crosses", rows.size());
     const auto waiting = open == 1 ? say("1 waits for work") : say("{} wait for work", open);
     const auto left =
@@ -60,9 +61,9 @@ Sentence summary_of(const std::vector<CrossRow>& rows, const std::vector<LotRow>
 Outcome run(const Request& request, const Run& lent) {
     lent.step(0, say("Reading the book"));
     const auto reading = read_checked_without_weather(request.book, request.as_of, lent);
-    const auto tallies = tally_crosses(reading.orchard, request.as_of);
-    const auto courses = lot_courses(reading.orchard, request.as_of);
-    const auto learned = learn(reading.orchard, request.as_of, {});
+    const auto tallies = seed::tally_crosses(reading.orchard, request.as_of);
+    const auto courses = seed::lot_courses(reading.orchard, request.as_of);
+    const auto learned = seed::learn(reading.orchard, request.as_of, {});
     const auto crosses = cross_rows(request, tallies, reading.orchard);
     const auto lots = lot_rows(request, courses, learned.sprouting.used);
     const std::vector<FigureRow> figures{{say("fruit set of worked flowers"), &learned.fruit_set},
@@ -94,4 +95,4 @@ std::unique_ptr<const Operation> seed_status() {
          .run = run});
 }
 
-}  // namespace pipward
+}  // namespace pipward::operation

@@ -6,74 +6,74 @@
 #include "pipward/operation/column_of.h"
 #include "pipward/seed/share_interval.h"
 
-namespace pipward {
+namespace pipward::operation {
 namespace {
 
 using enum CellType;
 
-Sentence step_words(SeedStep step) {
+Sentence step_words(seed::SeedStep step) {
     switch (step) {
-        case SeedStep::worked:
+        case seed::SeedStep::worked:
             return say("no flower was worked");
-        case SeedStep::fruits:
+        case seed::SeedStep::fruits:
             return say("no fruit set");
-        case SeedStep::sound_seed:
+        case seed::SeedStep::sound_seed:
             return say("no sound seed");
-        case SeedStep::in_cold:
+        case seed::SeedStep::in_cold:
             return say("no seed for the cold");
-        case SeedStep::sprouted:
+        case seed::SeedStep::sprouted:
             return say("no seed sprouted");
-        case SeedStep::planted:
+        case seed::SeedStep::planted:
             return say("no seedling was planted");
-        case SeedStep::alive:
+        case seed::SeedStep::alive:
             break;
     }
     return say("no seedling is left");
 }
 
-Sentence work_words(SeedWork work) {
+Sentence work_words(seed::SeedWork work) {
     switch (work) {
-        case SeedWork::pick:
+        case seed::SeedWork::pick:
             return say("pick the fruit");
-        case SeedWork::wash:
+        case seed::SeedWork::wash:
             return say("wash the seed");
-        case SeedWork::start_cold:
+        case seed::SeedWork::start_cold:
             return say("put the seed in the cold");
-        case SeedWork::sow:
+        case seed::SeedWork::sow:
             return say("look for sprouts");
-        case SeedWork::pot:
+        case seed::SeedWork::pot:
             return say("pot the sprouts");
-        case SeedWork::plant:
+        case seed::SeedWork::plant:
             return say("plant the seedlings");
-        case SeedWork::nothing:
+        case seed::SeedWork::nothing:
             break;
     }
     return {};
 }
 
 /// "12", "12 or more" where not all were counted.
-Cell count_cell(const StepCount& step) {
+Cell count_cell(const seed::StepCount& step) {
     if (!step.count) {
         return {};
     }
     return step.whole ? Cell{std::to_string(*step.count)} : Cell{say("{} or more", *step.count)};
 }
 
-bool comparable(const StepCount& of, const StepCount& hits) {
+bool comparable(const seed::StepCount& of, const seed::StepCount& hits) {
     return of.count && hits.count && of.whole && hits.whole && *of.count > 0 && *hits.count <= *of.count;
 }
 
 /// "30 % (18 to 45)".
-Cell share_cell(const StepCount& of, const StepCount& hits) {
+Cell share_cell(const seed::StepCount& of, const seed::StepCount& hits) {
     if (!comparable(of, hits)) {
         return {};
     }
-    const auto interval = wilson_interval(*hits.count, *of.count);
+    const auto interval = seed::wilson_interval(*hits.count, *of.count);
     return Cell{say("{:.0f} % ({:.0f} to {:.0f})", 100.0 * *hits.count / *of.count, 100 * interval.low,
                     100 * interval.high)};
 }
 
-Cell seeds_per_fruit(const CrossTally& tally) {
+Cell seeds_per_fruit(const seed::CrossTally& tally) {
     const bool known = tally.fruits.count.value_or(0) > 0 && tally.fruits.whole && tally.sound_seed.count &&
                        tally.sound_seed.whole;
     return known ? number_cell(static_cast<double>(*tally.sound_seed.count) / *tally.fruits.count, 1)
@@ -114,19 +114,21 @@ const std::vector<ColumnOf<CrossRow>>& cross_columns() {
          [](const CrossRow& r) { return share_cell(r.tally->planted, r.tally->alive); }},
         {{"failed", text, "", "Came to nothing", "The step at which it is known to have failed."},
          [](const CrossRow& r) {
-             const auto step = failed_at(*r.tally);
+             const auto step = seed::failed_at(*r.tally);
              return step ? Cell{step_words(*step)} : Cell{};
          }},
         {{"next", text, "", "Next", "What is to be done next."},
          [](const CrossRow& r) {
-             return r.next.work == SeedWork::nothing ? Cell{} : Cell{work_words(r.next.work)};
+             return r.next.work == seed::SeedWork::nothing ? Cell{} : Cell{work_words(r.next.work)};
          }},
         {{"next_from", day, "", "From", "First day for it."},
          [](const CrossRow& r) { return cell(r.next.from); }},
         {{"next_to", day, "", "To", "After that it is late."},
          [](const CrossRow& r) { return cell(r.next.to); }},
         {{"late", yes_no, "", "Late", "Whether that day is past."},
-         [](const CrossRow& r) { return r.next.work == SeedWork::nothing ? Cell{} : Cell{r.next.late}; }},
+         [](const CrossRow& r) {
+             return r.next.work == seed::SeedWork::nothing ? Cell{} : Cell{r.next.late};
+         }},
         {{"why", text, "", "Why", "What that is reckoned from."},
          [](const CrossRow& r) { return r.next.why.empty() ? Cell{} : Cell{r.next.why}; }},
     };
@@ -134,7 +136,7 @@ const std::vector<ColumnOf<CrossRow>>& cross_columns() {
 }
 
 /// Seed that sprouted and was not taken out yet is no seed to give.
-int not_sprouted(const LotCourse& course) {
+int not_sprouted(const seed::LotCourse& course) {
     return std::max(0, course.lot->seeds - std::max(course.out, course.sprouted.value_or(0)));
 }
 
@@ -191,11 +193,11 @@ const std::vector<ColumnOf<FigureRow>>& figure_columns() {
 
 }  // namespace
 
-int on_hand(const LotCourse& course) {
+int on_hand(const seed::LotCourse& course) {
     return std::max(0, course.lot->seeds - course.out);
 }
 
-std::optional<Day> born(const LotCourse& course) {
+std::optional<Day> born(const seed::LotCourse& course) {
     return course.lot->washed_on ? course.lot->washed_on : course.lot->cold_from;
 }
 
@@ -236,4 +238,4 @@ Table seed_figures_table(const std::vector<FigureRow>& rows) {
     return table_of<FigureRow>(seed_figures_shape(), rows, figure_columns());
 }
 
-}  // namespace pipward
+}  // namespace pipward::operation

@@ -10,7 +10,7 @@
 #include "pipward/seed/trial.h"
 #include "pipward/seed/two_shares.h"
 
-namespace pipward {
+namespace pipward::operation {
 namespace {
 
 using enum CellType;
@@ -22,20 +22,20 @@ struct Request {
 };
 
 struct ArmRow {
-    const Trial* trial = nullptr;
-    const TrialArm* arm = nullptr;
+    const seed::Trial* trial = nullptr;
+    const seed::TrialArm* arm = nullptr;
 };
 
 struct PairRow {
-    const Trial* trial = nullptr;
-    const TrialPair* pair = nullptr;
+    const seed::Trial* trial = nullptr;
+    const seed::TrialPair* pair = nullptr;
 };
 
 Cell percent_cell(double share) {
     return number_cell(100 * share, 1);
 }
 
-std::string lots_of(const TrialArm& arm) {
+std::string lots_of(const seed::TrialArm& arm) {
     std::string lots;
     for (const auto* lot : arm.lots) {
         lots += (lots.empty() ? "" : " ") + lot->code;
@@ -59,7 +59,7 @@ const std::vector<ColumnOf<ArmRow>>& arm_columns() {
          [](const ArmRow& r) { return whole_cell(r.arm->sprouted); }},
         {{"share", number, "%", "Share", "Of the seeds that sprouted."},
          [](const ArmRow& r) {
-             return percent_cell(HitsOf{r.arm->sprouted, r.arm->seeds}.share());
+             return percent_cell(seed::HitsOf{r.arm->sprouted, r.arm->seeds}.share());
          }},
         {{"share_low", number, "%", "At least", "Lower end of the share's 95 % interval (Wilson)."},
          [](const ArmRow& r) { return percent_cell(r.arm->interval.low); }},
@@ -81,9 +81,9 @@ const std::vector<ColumnOf<PairRow>>& pair_columns() {
         {{"cross", text, "", "Cross", "Code of the cross."},
          [](const PairRow& r) { return text_cell(r.trial->cross); }},
         {{"one", text, "", "One", "The one that did better, where one did."},
-         [](const PairRow& r) { return Cell{arm_words(r.trial->arms[r.pair->a])}; }},
+         [](const PairRow& r) { return Cell{seed::arm_words(r.trial->arms[r.pair->a])}; }},
         {{"other", text, "", "Other", "The other."},
-         [](const PairRow& r) { return Cell{arm_words(r.trial->arms[r.pair->b])}; }},
+         [](const PairRow& r) { return Cell{seed::arm_words(r.trial->arms[r.pair->b])}; }},
         {{"verdict", text, "", "Verdict", "What the seeds show, in plain words."},
          [](const PairRow& r) { return Cell{r.pair->words}; }},
         {{"p_share", number, "of 1", "Chance p, shares",
@@ -119,7 +119,7 @@ TableShape pair_shape() {
                              pair_columns());
 }
 
-std::vector<Table> tables_of(const std::vector<Trial>& trials) {
+std::vector<Table> tables_of(const std::vector<seed::Trial>& trials) {
     std::vector<ArmRow> arms;
     std::vector<PairRow> pairs;
     for (const auto& trial : trials) {
@@ -134,7 +134,7 @@ std::vector<Table> tables_of(const std::vector<Trial>& trials) {
             table_of<PairRow>(pair_shape(), pairs, pair_columns())};
 }
 
-Sentence summary_of(const std::vector<Trial>& trials) {
+Sentence summary_of(const std::vector<seed::Trial>& trials) {
     if (trials.empty()) {
         return say("Nothing to compare: no cross has counted lots of two treatments or media.");
     }
@@ -147,21 +147,23 @@ Sentence summary_of(const std::vector<Trial>& trials) {
     return joined(verdicts, verbatim("\n"));
 }
 
-Finding not_counted_alike(const Trial& trial, const TrialPair& pair) {
-    return about_table(Level::note, "sprout_count",
-                       say("The courses of {} and {} of cross {} are not compared: they were counted on "
-                           "other days after their "
-                           "beginning, or too little sprouted.",
-                           arm_words(trial.arms[pair.a]), arm_words(trial.arms[pair.b]), trial.cross),
-                       say("Count lots of one trial on the same days."));
+Finding not_counted_alike(const seed::Trial& trial, const seed::TrialPair& pair) {
+    return about_table(
+        Level::note, "sprout_count",
+        say("The courses of {} and {} of cross {} are not compared: they were counted on "
+            "other days after their "
+            "beginning, or too little sprouted.",
+            seed::arm_words(trial.arms[pair.a]), seed::arm_words(trial.arms[pair.b]), trial.cross),
+        say("Count lots of one trial on the same days."));
 }
 
 Outcome run(const Request& request, const Run& lent) {
     lent.step(0, say("Reading the book"));
     const auto reading = read_checked_without_weather(request.book, request.as_of, lent);
-    auto trials = trials_of(reading.orchard, request.as_of);
-    std::erase_if(trials,
-                  [&](const Trial& trial) { return !request.cross.empty() && trial.cross != request.cross; });
+    auto trials = seed::trials_of(reading.orchard, request.as_of);
+    std::erase_if(trials, [&](const seed::Trial& trial) {
+        return !request.cross.empty() && trial.cross != request.cross;
+    });
     Outcome outcome;
     outcome.findings = reading.findings;
     outcome.tables = tables_of(trials);
@@ -173,7 +175,7 @@ Outcome run(const Request& request, const Run& lent) {
         }
     }
     if (!trials.empty()) {
-        outcome.files = {{"seed-trial.svg", "image/svg+xml", sprout_chart_svg(trials, lent.wording)}};
+        outcome.files = {{"seed-trial.svg", "image/svg+xml", paper::sprout_chart_svg(trials, lent.wording)}};
     }
     outcome.summary = summary_of(trials);
     return outcome;
@@ -197,4 +199,4 @@ std::unique_ptr<const Operation> seed_trial() {
          .run = run});
 }
 
-}  // namespace pipward
+}  // namespace pipward::operation

@@ -3,7 +3,7 @@
 
 #include <filesystem>
 
-namespace pipward {
+namespace pipward::operation {
 
 std::string orchard_name(const std::string& given, const BookName& book) {
     if (!given.empty() || book.location.starts_with("PG:")) {
@@ -12,4 +12,4 @@ std::string orchard_name(const std::string& given, const BookName& book) {
     return std::filesystem::path(book.location).stem().string();
 }
 
-}  // namespace pipward
+}  // namespace pipward::operation

@@ -7,7 +7,7 @@
 #include "pipward/operation/common_parameters.h"
 #include "pipward/operation/walk_end.h"
 
-namespace pipward {
+namespace pipward::operation {
 
 /// What a sheet or a calendar calls the orchard: the given name, else the name of the book's file. Empty for
 /// a database without a given name: its location may hold a password.
@@ -40,4 +40,4 @@ void add_sheet_parameters(std::vector<Bound<Request>>& all) {
     all.push_back(sheet_note_parameter(&Request::note));
 }
 
-}  // namespace pipward
+}  // namespace pipward::operation

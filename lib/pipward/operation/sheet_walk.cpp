@@ -5,7 +5,7 @@
 
 #include "pipward/operation/complaint.h"
 
-namespace pipward {
+namespace pipward::operation {
 namespace {
 
 constexpr double walk_begins = 0.95;
@@ -22,8 +22,8 @@ void expect_a_days_walk(std::size_t stops) {
 }  // namespace
 
 SheetWalk walk_to(const std::set<std::string>& labels, const Orchard& orchard,
-                  const std::optional<WalkEnd>& start, const Run& lent) {
-    WalkWish wish;
+                  const std::optional<place::WalkEnd>& start, const Run& lent) {
+    place::WalkWish wish;
     std::vector<const Tree*> without_place;
     for (std::size_t i = 0; i < orchard.trees.size(); ++i) {
         const auto& tree = orchard.trees[i];
@@ -36,7 +36,7 @@ SheetWalk walk_to(const std::set<std::string>& labels, const Orchard& orchard,
     wish.rules = {Metres{1}, Metres{0}};
     SheetWalk walk;
     if (!wish.trees.empty()) {
-        const auto planned = plan_walk(
+        const auto planned = place::plan_walk(
             orchard, wish, [&](double share) { lent.step(walk_begins + 0.04 * share, say("Walking")); });
         for (const auto& leg : planned.legs) {
             walk.metres += leg.metres;
@@ -52,4 +52,4 @@ SheetWalk walk_to(const std::set<std::string>& labels, const Orchard& orchard,
     return walk;
 }
 
-}  // namespace pipward
+}  // namespace pipward::operation

@@ -10,7 +10,7 @@
 #include "pipward/operation/operation.h"
 #include "pipward/place/walk.h"
 
-namespace pipward {
+namespace pipward::operation {
 
 /// The trees of a sheet in the order in which to come to them.
 struct SheetWalk {
@@ -25,9 +25,9 @@ struct SheetWalk {
 /// Labels that no tree has are passed over; trees without a place come last, by label. Throws Error (input)
 /// for more stops than a walk can have.
 SheetWalk walk_to(const std::set<std::string>& labels, const Orchard& orchard,
-                  const std::optional<WalkEnd>& start, const Run& lent);
+                  const std::optional<place::WalkEnd>& start, const Run& lent);
 
 /// So many stops take some seconds; more are no walk of a day.
 inline constexpr std::size_t most_stops = 1500;
 
-}  // namespace pipward
+}  // namespace pipward::operation

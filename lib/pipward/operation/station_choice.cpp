@@ -9,7 +9,7 @@
 #include "pipward/operation/complaint.h"
 #include "pipward/value/nearest.h"
 
-namespace pipward {
+namespace pipward::operation {
 namespace {
 
 Error no_such_station(const std::string& wanted, const std::vector<std::string>& names) {
@@ -80,7 +80,7 @@ void choose_station(Place& place, const std::string& wanted) {
     }
     place.latitude = *place.station.latitude;
     place.hemisphere = hemisphere_of(place.latitude);
-    place.series = daily_series(place.orchard.weather, place.station.name);
+    place.series = weather::daily_series(place.orchard.weather, place.station.name);
     place.season = season_of(place.as_of, place.hemisphere);
     if (place.series.days.empty()) {
         throw unusable("weather_day", say("Station {} has no temperatures.", place.station.name),
@@ -88,4 +88,4 @@ void choose_station(Place& place, const std::string& wanted) {
     }
 }
 
-}  // namespace pipward
+}  // namespace pipward::operation

@@ -6,7 +6,7 @@
 
 #include "pipward/operation/season_pipeline.h"
 
-namespace pipward {
+namespace pipward::operation {
 
 /// The station of that name. Throws Error (usage) with the nearest name, or all of them.
 const Station& named_station(const std::vector<Station>& stations, const std::string& wanted);
@@ -16,4 +16,4 @@ const Station& named_station(const std::vector<Station>& stations, const std::st
 /// not have, input where no station will do.
 void choose_station(Place& place, const std::string& wanted);
 
-}  // namespace pipward
+}  // namespace pipward::operation

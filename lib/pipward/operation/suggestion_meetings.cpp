@@ -5,7 +5,7 @@
 
 #include <algorithm>
 
-namespace pipward {
+namespace pipward::operation {
 namespace {
 
 std::string code_of(std::size_t pair, bool turned) {
@@ -23,13 +23,13 @@ CrossGoal goal_of(const std::string& code, Season season, const std::string& see
     return goal;
 }
 
-const CrossWay* way_of(const SeasonPlan& plan, const std::string& code) {
-    const auto found =
-        std::ranges::find_if(plan.ways, [&](const CrossWay& way) { return way.best && way.cross == code; });
+const cross::CrossWay* way_of(const cross::SeasonPlan& plan, const std::string& code) {
+    const auto found = std::ranges::find_if(
+        plan.ways, [&](const cross::CrossWay& way) { return way.best && way.cross == code; });
     return found == plan.ways.end() ? nullptr : &*found;
 }
 
-bool is_better(const CrossWay* a, const CrossWay* b) {
+bool is_better(const cross::CrossWay* a, const cross::CrossWay* b) {
     if (a == nullptr || b == nullptr) {
         return a != nullptr;
     }
@@ -55,7 +55,8 @@ class OtherGoals {
 
 std::vector<CrossMeeting> meetings_of(const std::vector<std::pair<std::string, std::string>>& pairs,
                                       const std::vector<int>& seedlings, Place& place,
-                                      const BloomForecast& forecast, const CrossingAssumptions& assumptions) {
+                                      const bloom::BloomForecast& forecast,
+                                      const cross::CrossingAssumptions& assumptions) {
     std::vector<CrossGoal> goals;
     for (std::size_t i = 0; i < pairs.size(); ++i) {
         const auto& [one, other] = pairs[i];
@@ -63,7 +64,7 @@ std::vector<CrossMeeting> meetings_of(const std::vector<std::pair<std::string, s
         goals.push_back(goal_of(code_of(i, true), place.season, other, one, seedlings[i]));
     }
     const OtherGoals lent(place.orchard, std::move(goals));
-    const auto plan = plan_season(forecast, place.orchard, assumptions);
+    const auto plan = cross::plan_season(forecast, place.orchard, assumptions);
     std::vector<CrossMeeting> meetings;
     for (std::size_t i = 0; i < pairs.size(); ++i) {
         const auto* straight = way_of(plan, code_of(i, false));
@@ -77,4 +78,4 @@ std::vector<CrossMeeting> meetings_of(const std::vector<std::pair<std::string, s
     return meetings;
 }
 
-}  // namespace pipward
+}  // namespace pipward::operation

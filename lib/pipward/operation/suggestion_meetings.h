@@ -8,19 +8,20 @@
 
 #include "pipward/operation/season_pipeline.h"
 
-namespace pipward {
+namespace pipward::operation {
 
 /// How a cross would be made this spring, the better way round.
 struct CrossMeeting {
     std::string seed_parent;
     std::string pollen_parent;
-    std::optional<CrossWay> way;  ///< the likeliest; nothing where nothing can be told
+    std::optional<cross::CrossWay> way;  ///< the likeliest; nothing where nothing can be told
 };
 
 /// Of every pair, as if each were a goal of the season with so many seedlings wanted. The place's own goals
 /// stand aside meanwhile and are there again afterwards.
 std::vector<CrossMeeting> meetings_of(const std::vector<std::pair<std::string, std::string>>& pairs,
                                       const std::vector<int>& seedlings, Place& place,
-                                      const BloomForecast& forecast, const CrossingAssumptions& assumptions);
+                                      const bloom::BloomForecast& forecast,
+                                      const cross::CrossingAssumptions& assumptions);
 
-}  // namespace pipward
+}  // namespace pipward::operation

@@ -13,7 +13,7 @@
 #include "pipward/seed/cold_need.h"
 #include "pipward/value/nearest.h"
 
-namespace pipward {
+namespace pipward::operation {
 namespace {
 
 /// Less than this the scores tell nothing of an accession.
@@ -60,24 +60,26 @@ const Accession* accession_named(const Orchard& orchard, const std::string& name
 }
 
 std::string genus_of(const Accession& accession, const Orchard& orchard) {
-    const auto species = accession.species ? accession.species : species_of_seed(orchard, accession.name);
+    const auto species =
+        accession.species ? accession.species : seed::species_of_seed(orchard, accession.name);
     return species ? species->substr(0, species->find(' ')) : std::string{};
 }
 
-std::vector<ParentCandidate> candidates_of(const ParentWish& wish, const Orchard& orchard,
-                                           Findings& findings) {
+std::vector<cross::ParentCandidate> candidates_of(const ParentWish& wish, const Orchard& orchard,
+                                                  Findings& findings) {
     const auto names = wish.names.empty() ? usual_parents(orchard, wish.as_of) : listed_names(wish.names);
-    std::vector<ParentCandidate> candidates;
+    std::vector<cross::ParentCandidate> candidates;
     std::set<std::string> taken;
     for (const auto& name : names) {
         const auto* accession = accession_named(orchard, name);
         if (accession == nullptr) {
             findings.push_back(unknown_name("parents", name, orchard));
         } else if (taken.insert(name).second) {
-            ParentCandidate candidate;
+            cross::ParentCandidate candidate;
             candidate.name = name;
             candidate.ploidy = accession->ploidy;
-            candidate.alleles = accession->s_alleles ? parse_s_alleles(*accession->s_alleles) : std::nullopt;
+            candidate.alleles =
+                accession->s_alleles ? lineage::parse_s_alleles(*accession->s_alleles) : std::nullopt;
             candidate.genus = genus_of(*accession, orchard);
             candidates.push_back(std::move(candidate));
         }
@@ -97,8 +99,8 @@ class Merits {
     Merits(const ParentWish& wish, const Orchard& orchard)
         : wish_(wish),
           orchard_(orchard),
-          order_(pedigree_order(orchard.accessions, orchard.blend_members)),
-          factors_(kinship_factors(order_.members)),
+          order_(lineage::pedigree_order(orchard.accessions, orchard.blend_members)),
+          factors_(lineage::kinship_factors(order_.members)),
           merits_(order_.members.size()) {}
 
     void add(const TraitWeight& weight, Findings& findings) {
@@ -118,7 +120,7 @@ class Merits {
         additive_variance_ += weight.weight * weight.weight * wish_.heritability;
     }
 
-    void tell(ParentCandidate& candidate) const {
+    void tell(cross::ParentCandidate& candidate) const {
         const auto found = order_.number.find(candidate.name);
         if (found == order_.number.end()) {
             return;
@@ -134,8 +136,8 @@ class Merits {
   private:
     const ParentWish& wish_;
     const Orchard& orchard_;
-    PedigreeOrder order_;
-    KinshipFactors factors_;
+    lineage::PedigreeOrder order_;
+    lineage::KinshipFactors factors_;
     std::vector<Merit> merits_;
     double additive_variance_ = 0;
 };
@@ -143,7 +145,7 @@ class Merits {
 void set_bar(SuggestionParents& parents, const ParentWish& wish, const Merits& merits, const Orchard& orchard,
              Findings& findings) {
     if (!wish.better_than.empty()) {
-        ParentCandidate bar;
+        cross::ParentCandidate bar;
         bar.name = wish.better_than;
         merits.tell(bar);
         if (accession_named(orchard, bar.name) == nullptr) {
@@ -189,4 +191,4 @@ SuggestionParents suggestion_parents(const ParentWish& wish, const Orchard& orch
     return parents;
 }
 
-}  // namespace pipward
+}  // namespace pipward::operation

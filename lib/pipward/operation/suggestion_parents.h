@@ -9,7 +9,7 @@
 #include "pipward/operation/cross_wish.h"
 #include "pipward/value/finding.h"
 
-namespace pipward {
+namespace pipward::operation {
 
 struct ParentWish {
     std::string names;  ///< with commas between; empty: every cultivar and selection with a living tree
@@ -23,7 +23,7 @@ struct ParentWish {
 /// scores, each trait's deviation divided by the standard deviation of its scores and weighted, so that
 /// traits of different units add up; traits are taken as handed on independently of each other.
 struct SuggestionParents {
-    std::vector<ParentCandidate> candidates;
+    std::vector<cross::ParentCandidate> candidates;
     double additive_variance = 0;
     std::optional<double> bar;
     std::string bar_name;
@@ -33,4 +33,4 @@ struct SuggestionParents {
 /// too few scores.
 SuggestionParents suggestion_parents(const ParentWish& wish, const Orchard& orchard, Findings& findings);
 
-}  // namespace pipward
+}  // namespace pipward::operation

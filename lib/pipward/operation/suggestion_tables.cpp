@@ -7,7 +7,7 @@
 #include "pipward/operation/column_of.h"
 #include "pipward/paper/season_words.h"
 
-namespace pipward {
+namespace pipward::operation {
 namespace {
 
 using enum CellType;
@@ -16,13 +16,13 @@ struct Suggested {
     const WeighedCross* weighed = nullptr;
     std::string seed_parent;
     std::string pollen_parent;
-    SCompatibility alleles{};
+    lineage::SCompatibility alleles{};
     Sentence why{};
     Sentence doubts{};
 };
 
-const std::optional<CrossWay>& way_of(const Suggested& s) {
-    static const std::optional<CrossWay> none;
+const std::optional<cross::CrossWay>& way_of(const Suggested& s) {
+    static const std::optional<cross::CrossWay> none;
     return s.weighed->meeting ? s.weighed->meeting->way : none;
 }
 
@@ -52,9 +52,9 @@ const std::vector<ColumnOf<Suggested>>& suggestion_columns() {
         {{"kinship", number, "of 1", "Kinship", "Of the parents; their seedlings' inbreeding."},
          [](const Suggested& s) { return number_cell(s.weighed->cross.kinship, 3); }},
         {{"s_match", text, "", "S-alleles", "Whether the pollen can pass, by the alleles."},
-         [](const Suggested& s) { return Cell{s_match_words(s.alleles.match)}; }},
+         [](const Suggested& s) { return Cell{paper::s_match_words(s.alleles.match)}; }},
         {{"way", text, "", "Way", "How the pollen would be had this spring."},
-         [](const Suggested& s) { return way_of(s) ? text_cell(way_words(way_of(s)->way)) : Cell{}; }},
+         [](const Suggested& s) { return way_of(s) ? text_cell(paper::way_words(way_of(s)->way)) : Cell{}; }},
         {{"chance_percent", number, "%", "Chance", "That it works this spring."},
          [](const Suggested& s) {
              return way_of(s) ? number_cell(100 * way_of(s)->chance.value, 0) : Cell{};
@@ -73,14 +73,14 @@ const std::vector<ColumnOf<Suggested>>& suggestion_columns() {
     return columns;
 }
 
-Sentence seedlings_words(const SuggestedCross& cross, const SuggestionParents& parents,
-                         const SuggestionRules& rules) {
+Sentence seedlings_words(const cross::SuggestedCross& cross, const SuggestionParents& parents,
+                         const cross::SuggestionRules& rules) {
     if (!cross.mean) {
         return say("No trait was wished for, so the parents' blood, alleles and bloom alone decide.");
     }
     if (!cross.plants) {
         return say("Hardly a seedling surpasses {}: more than {} would have to be grown.", parents.bar_name,
-                   most_plants);
+                   cross::most_plants);
     }
     return say(
         "Of {} seedlings at least {} should surpass {} with {:.0f} % confidence: the mean of the parents is "
@@ -100,7 +100,7 @@ Sentence sentences(std::vector<Sentence> parts) {
     return joined(parts, verbatim(" "));
 }
 
-Sentence why_of(const Suggested& s, const SuggestionParents& parents, const SuggestionRules& rules) {
+Sentence why_of(const Suggested& s, const SuggestionParents& parents, const cross::SuggestionRules& rules) {
     const auto& way = way_of(s);
     return sentences({seedlings_words(s.weighed->cross, parents, rules), shown_words(*s.weighed),
                       way ? way->why : Sentence{}});
@@ -112,7 +112,7 @@ Sentence doubts_of(const Suggested& s, const WeighedCross* next) {
     if (!cross.kinship) {
         doubts.push_back(say("How related the parents are is not known."));
     }
-    if (s.alleles.match == SMatch::unknown) {
+    if (s.alleles.match == lineage::SMatch::unknown) {
         doubts.push_back(say("Their S-alleles are not both known."));
     }
     if (!way_of(s)) {
@@ -164,19 +164,19 @@ const std::vector<ColumnOf<LeftOutRow>>& left_out_columns() {
 
 }  // namespace
 
-Sentence reason_of(LeftOut why, double most_kinship) {
+Sentence reason_of(cross::LeftOut why, double most_kinship) {
     switch (why) {
-        case LeftOut::related:
+        case cross::LeftOut::related:
             return say("the parents' kinship is above {:.3f}", most_kinship);
-        case LeftOut::no_seed:
+        case cross::LeftOut::no_seed:
             return say("the same S-alleles: no seed is to be expected, either way");
-        case LeftOut::triploid:
+        case cross::LeftOut::triploid:
             return say("a parent is not diploid: few sound seeds and weak seedlings");
-        case LeftOut::other_genus:
+        case cross::LeftOut::other_genus:
             return say("of two genera: an apple and a pear, say, give no seedlings to count on");
-        case LeftOut::not_foretold:
+        case cross::LeftOut::not_foretold:
             return say("the scores tell nothing of one parent");
-        case LeftOut::no:
+        case cross::LeftOut::no:
             break;
     }
     return {};
@@ -189,7 +189,7 @@ TableShape suggestion_shape() {
 }
 
 Table suggestion_table(const std::vector<WeighedCross>& crosses, const SuggestionParents& parents,
-                       const SuggestionRules& rules) {
+                       const cross::SuggestionRules& rules) {
     std::vector<const WeighedCross*> chosen;
     for (const auto& cross : crosses) {
         if (cross.rank) {
@@ -223,7 +223,7 @@ Table left_out_table(const std::vector<WeighedCross>& crosses, const SuggestionP
 }
 
 Sentence suggestion_summary(const std::vector<WeighedCross>& crosses, const SuggestionParents& parents,
-                            const SuggestionRules& rules) {
+                            const cross::SuggestionRules& rules) {
     const auto chosen =
         std::ranges::count_if(crosses, [](const auto& cross) { return cross.rank.has_value(); });
     auto summary =
@@ -238,4 +238,4 @@ Sentence suggestion_summary(const std::vector<WeighedCross>& crosses, const Sugg
     return summary;
 }
 
-}  // namespace pipward
+}  // namespace pipward::operation

@@ -9,11 +9,11 @@
 #include "pipward/operation/suggestion_parents.h"
 #include "pipward/record/table.h"
 
-namespace pipward {
+namespace pipward::operation {
 
 /// A pair with all that was found out about it.
 struct WeighedCross {
-    SuggestedCross cross;
+    cross::SuggestedCross cross;
     Sentence reason{};  ///< why it is left out; empty: it is not
     std::optional<int> rank{};
     std::optional<CrossMeeting> meeting{};
@@ -22,15 +22,15 @@ struct WeighedCross {
 };
 
 /// Empty for one that is not left out.
-Sentence reason_of(LeftOut why, double most_kinship);
+Sentence reason_of(cross::LeftOut why, double most_kinship);
 
 TableShape suggestion_shape();
 Table suggestion_table(const std::vector<WeighedCross>& crosses, const SuggestionParents& parents,
-                       const SuggestionRules& rules);
+                       const cross::SuggestionRules& rules);
 TableShape left_out_shape();
 Table left_out_table(const std::vector<WeighedCross>& crosses, const SuggestionParents& parents);
 
 Sentence suggestion_summary(const std::vector<WeighedCross>& crosses, const SuggestionParents& parents,
-                            const SuggestionRules& rules);
+                            const cross::SuggestionRules& rules);
 
-}  // namespace pipward
+}  // namespace pipward::operation

@@ -10,7 +10,7 @@
 
 #include "pipward/value/utf8.h"
 
-namespace pipward {
+namespace pipward::operation {
 namespace {
 
 std::string csv_field(const std::string& text) {
@@ -145,4 +145,4 @@ std::string to_terminal(const Table& table) {
     return table.rows.empty() ? text + "(nothing)\n" : text;
 }
 
-}  // namespace pipward
+}  // namespace pipward::operation

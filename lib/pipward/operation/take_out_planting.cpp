@@ -5,7 +5,7 @@
 
 #include "pipward/operation/complaint.h"
 
-namespace pipward {
+namespace pipward::operation {
 namespace {
 
 struct Names {
@@ -81,7 +81,7 @@ std::string planting_note(const std::string& name) {
     return "planting " + name;
 }
 
-BookChange planting_taken_out(const Orchard& orchard, const std::string& note) {
+book::BookChange planting_taken_out(const Orchard& orchard, const std::string& note) {
     const auto names = names_in(orchard, note);
     if (names.trees.empty()) {
         throw Error(
@@ -92,7 +92,7 @@ BookChange planting_taken_out(const Orchard& orchard, const std::string& note) {
     if (auto findings = what_refers(orchard, names); !findings.empty()) {
         throw Error(Trouble::input, std::move(findings));
     }
-    BookChange change;
+    book::BookChange change;
     for (const auto& tree : orchard.trees) {
         if (tree.note == note) {
             change.removed.push_back({"tree", tree.fid, tree.label, {{"label", tree.label}, {"note", note}}});
@@ -107,4 +107,4 @@ BookChange planting_taken_out(const Orchard& orchard, const std::string& note) {
     return change;
 }
 
-}  // namespace pipward
+}  // namespace pipward::operation

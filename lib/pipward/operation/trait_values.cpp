@@ -6,7 +6,7 @@
 #include "pipward/operation/complaint.h"
 #include "pipward/value/nearest.h"
 
-namespace pipward {
+namespace pipward::operation {
 namespace {
 
 void refuse_unknown_trait(const Orchard& orchard, const std::string& trait, std::string_view key) {
@@ -40,7 +40,7 @@ std::map<std::string, const Tree*> trees_by_label(const Orchard& orchard) {
     return trees;
 }
 
-void add_score(TraitScores& scores, const PedigreeOrder& order, const std::string& accession,
+void add_score(TraitScores& scores, const lineage::PedigreeOrder& order, const std::string& accession,
                const TraitScore& score) {
     scores.of[accession].push_back(score.score);
     const auto member = order.number.find(accession);
@@ -55,8 +55,8 @@ void add_score(TraitScores& scores, const PedigreeOrder& order, const std::strin
 
 }  // namespace
 
-TraitScores scores_of(const Orchard& orchard, const PedigreeOrder& order, const std::string& trait, Day as_of,
-                      std::string_view key) {
+TraitScores scores_of(const Orchard& orchard, const lineage::PedigreeOrder& order, const std::string& trait,
+                      Day as_of, std::string_view key) {
     refuse_unknown_trait(orchard, trait, key);
     TraitScores scores;
     const auto trees = trees_by_label(orchard);
@@ -78,8 +78,9 @@ TraitScores scores_of(const Orchard& orchard, const PedigreeOrder& order, const 
     return scores;
 }
 
-BreedingValues values_of(const TraitScores& scores, const KinshipFactors& factors, ScoreVariance variance,
-                         const std::string& trait, Day as_of, std::string_view key) {
+lineage::BreedingValues values_of(const TraitScores& scores, const lineage::KinshipFactors& factors,
+                                  lineage::ScoreVariance variance, const std::string& trait, Day as_of,
+                                  std::string_view key) {
     if (scores.records.size() < least_scores || scores.members.size() < least_accessions) {
         throw Error(Trouble::input,
                     about_parameter(
@@ -90,7 +91,7 @@ BreedingValues values_of(const TraitScores& scores, const KinshipFactors& factor
                             least_accessions),
                         say("Score more trees, or look at the scores themselves.")));
     }
-    auto values = breeding_values(factors, scores.records, variance);
+    auto values = lineage::breeding_values(factors, scores.records, variance);
     if (!values) {
         throw Error(Trouble::input,
                     about_parameter(std::string(key), trait, say("The equations cannot be solved."),
@@ -116,4 +117,4 @@ double score_variance(const TraitScores& scores) {
     return free > 0 ? squares / free : 0;
 }
 
-}  // namespace pipward
+}  // namespace pipward::operation

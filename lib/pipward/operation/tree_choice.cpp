@@ -11,7 +11,7 @@
 #include "pipward/operation/place_reading.h"
 #include "pipward/value/sentence.h"
 
-namespace pipward {
+namespace pipward::operation {
 namespace {
 
 std::string trimmed(std::string_view text) {
@@ -90,7 +90,7 @@ std::string text_in(const Table& table, const Row& row, std::string_view column)
 }
 
 bool is_due(const Table& table, const Row& row, const TreeChoice& choice) {
-    const std::string urgency(choice.urgency ? to_text(*choice.urgency) : "");
+    const std::string urgency(choice.urgency ? cross::to_text(*choice.urgency) : "");
     const auto day = choice.tasks_on ? to_iso(*choice.tasks_on) : std::string{};
     return (urgency.empty() || text_in(table, row, "urgency") == urgency) &&
            (day.empty() || (text_in(table, row, "do_from") <= day && day <= text_in(table, row, "do_to")));
@@ -113,11 +113,12 @@ Sentence work_of(const Table& table, const Row& row) {
 
 }  // namespace
 
-std::span<const Word<Urgency>> words(Urgency) {
-    static constexpr std::array<Word<Urgency>, 4> all{{{Urgency::today, "today", "today"},
-                                                       {Urgency::this_week, "this-week", "this week"},
-                                                       {Urgency::later, "later", "later"},
-                                                       {Urgency::too_late, "too-late", "too late"}}};
+std::span<const Word<cross::Urgency>> words(cross::Urgency) {
+    static constexpr std::array<Word<cross::Urgency>, 4> all{
+        {{cross::Urgency::today, "today", "today"},
+         {cross::Urgency::this_week, "this-week", "this week"},
+         {cross::Urgency::later, "later", "later"},
+         {cross::Urgency::too_late, "too-late", "too late"}}};
     return all;
 }
 
@@ -141,7 +142,7 @@ std::map<std::string, Sentence> planned_works(const std::string& location, const
     std::map<std::string, Sentence> works;
     bool planned = false;
     for (const auto* name : {"field_task", "pollen_task"}) {
-        const auto table = read_result(location, name);
+        const auto table = book::read_result(location, name);
         planned = planned || table.has_value();
         for (const auto& row : table ? table->rows : std::vector<Row>{}) {
             const auto label = text_in(*table, row, "label");
@@ -180,4 +181,4 @@ std::vector<ChosenTree> chosen_trees(const std::string& location, const Orchard&
     return chosen;
 }
 
-}  // namespace pipward
+}  // namespace pipward::operation

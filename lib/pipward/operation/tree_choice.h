@@ -12,9 +12,9 @@
 #include "pipward/record/words.h"
 
 /// Which trees somebody wants to go to.
-namespace pipward {
+namespace pipward::operation {
 
-std::span<const Word<Urgency>> words(Urgency);
+std::span<const Word<cross::Urgency>> words(cross::Urgency);
 
 /// All that is given must hold.
 struct TreeChoice {
@@ -23,7 +23,7 @@ struct TreeChoice {
     std::string block;
     std::optional<TreePurpose> purpose;
     std::optional<Day> tasks_on;
-    std::optional<Urgency> urgency;
+    std::optional<cross::Urgency> urgency;
 
     bool is_empty() const;
 };
@@ -52,4 +52,4 @@ std::vector<ChosenTree> chosen_trees(const std::string& location, const Orchard&
 /// Error (input) where the book has no plan.
 std::map<std::string, Sentence> planned_works(const std::string& location, const TreeChoice& choice);
 
-}  // namespace pipward
+}  // namespace pipward::operation

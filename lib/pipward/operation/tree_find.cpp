@@ -14,7 +14,7 @@
 #include "pipward/place/tree_index.h"
 #include "pipward/place/tree_story.h"
 
-namespace pipward {
+namespace pipward::operation {
 namespace {
 
 struct Request {
@@ -31,8 +31,8 @@ struct FoundRow {
     Sentence address{};
     std::string lineage{};
     Sentence matched{};
-    std::optional<LonLat> place{};
-    std::optional<WayTo> way{};
+    std::optional<place::LonLat> place{};
+    std::optional<place::WayTo> way{};
 };
 
 using enum CellType;
@@ -54,13 +54,15 @@ const std::vector<ColumnOf<FoundRow>>& found_columns() {
         {{"address", text, "", "Address", "Block, row and position in words."},
          [](const FoundRow& r) { return text_cell(r.address); }},
         {{"status", text, "", "Status", "Whether it stands, or when it was removed and why."},
-         [](const FoundRow& r) { return text_cell(standing_of(*r.tree)); }},
+         [](const FoundRow& r) { return text_cell(place::standing_of(*r.tree)); }},
         {{"distance_m", number, "m", "Distance", "From the standpoint, over the ground as on a map."},
          [](const FoundRow& r) { return r.way ? number_cell(r.way->distance.value, 1) : Cell{}; }},
         {{"bearing_deg", number, "degrees", "Bearing", "From the standpoint, clockwise from true north."},
          [](const FoundRow& r) { return r.way ? number_cell(r.way->bearing, 0) : Cell{}; }},
         {{"geo_uri", text, "", "Place as a link", "A geo: URI, which telephones open on a map (RFC 5870)."},
-         [](const FoundRow& r) { return r.place ? text_cell(geo_uri(*r.place, r.tree->accuracy)) : Cell{}; }},
+         [](const FoundRow& r) {
+             return r.place ? text_cell(place::geo_uri(*r.place, r.tree->accuracy)) : Cell{};
+         }},
         {{"block", text, "", "Block", "The part of the orchard."},
          [](const FoundRow& r) { return cell(r.tree->block); }},
         {{"row", text, "", "Tree row", "The row within the block."},
@@ -91,7 +93,7 @@ Findings check(const Request& request) {
         findings.push_back(about_parameter("scrap", request.scrap, say("There is nothing to look for."),
                                            say("Give a scrap of the tree's record, or a place with at.")));
     }
-    if (!is_blank(request.at) && !parse_lat_lon(request.at)) {
+    if (!is_blank(request.at) && !place::parse_lat_lon(request.at)) {
         findings.push_back(
             about_parameter("at", request.at, say("This is no place on the earth."),
                             say("Give latitude and longitude in degrees, as in 48.1340,9.3010.")));
@@ -100,28 +102,28 @@ Findings check(const Request& request) {
 }
 
 /// Rows of the table from what was found; needs the index to live on.
-std::vector<FoundRow> rows_of(const TreeIndex& index, const std::vector<FoundTree>& found,
-                              const std::optional<LonLat>& from) {
+std::vector<FoundRow> rows_of(const place::TreeIndex& index, const std::vector<place::FoundTree>& found,
+                              const std::optional<place::LonLat>& from) {
     const auto& orchard = index.orchard();
-    const LineText lineages(orchard.accessions, orchard.blend_members);
-    const ToEarth to_earth(orchard.crs);
+    const lineage::LineText lineages(orchard.accessions, orchard.blend_members);
+    const place::ToEarth to_earth(orchard.crs);
     std::vector<FoundRow> rows;
     for (const auto& one : found) {
         const auto& tree = orchard.trees[one.tree];
         FoundRow row{static_cast<int>(rows.size()) + 1, one.score, &tree};
-        row.address = address_of(tree, orchard.rows);
+        row.address = place::address_of(tree, orchard.rows);
         row.lineage = lineages.of(tree.accession.value_or(""));
-        row.matched = to_text(one.match);
+        row.matched = place::to_text(one.match);
         row.place = tree.at ? to_earth(*tree.at) : std::nullopt;
         if (from && row.place) {
-            row.way = way_between(*from, *row.place);
+            row.way = place::way_between(*from, *row.place);
         }
         rows.push_back(std::move(row));
     }
     return rows;
 }
 
-Finding not_found(const TreeIndex& index, const std::string& scrap) {
+Finding not_found(const place::TreeIndex& index, const std::string& scrap) {
     const auto names = index.names_like(scrap);
     return {Level::note,
             "",
@@ -148,9 +150,9 @@ Sentence summary_of(const std::vector<FoundRow>& rows, const Request& request) {
                                    : say("{} trees found; the best: {}.", rows.size(), where);
 }
 
-std::optional<Standpoint> standpoint_of(const TreeIndex& index, const std::optional<LonLat>& from,
-                                        Findings& findings) {
-    const auto stand = from ? standpoint(*from, index.orchard().crs) : std::nullopt;
+std::optional<place::Standpoint> standpoint_of(const place::TreeIndex& index,
+                                               const std::optional<place::LonLat>& from, Findings& findings) {
+    const auto stand = from ? place::standpoint(*from, index.orchard().crs) : std::nullopt;
     if (from && !stand) {
         findings.push_back(
             about_table(Level::warning, "tree",
@@ -164,17 +166,17 @@ Outcome run(const Request& request, const Run& lent) {
     lent.step(0.0, say("Reading the book"));
     auto reading = read_trees(request.book.location);
     lent.step(0.6, say("Gathering names"));
-    const TreeIndex index(std::move(reading.orchard));
+    const place::TreeIndex index(std::move(reading.orchard));
     lent.step(0.9, say("Looking"));
     Outcome outcome;
     outcome.findings = std::move(reading.findings);
-    const auto from = parse_lat_lon(request.at);
+    const auto from = place::parse_lat_lon(request.at);
     const auto stand = standpoint_of(index, from, outcome.findings);
     const auto limit = static_cast<std::size_t>(request.limit);
     const bool by_place = is_blank(request.scrap);
     const auto found = !by_place ? index.find(request.scrap, limit, stand)
                        : stand   ? index.nearest(*stand, limit)
-                                 : std::vector<FoundTree>{};
+                                 : std::vector<place::FoundTree>{};
     const auto rows = rows_of(index, found, from);
     if (rows.empty() && !by_place) {
         outcome.findings.push_back(not_found(index, request.scrap));
@@ -222,4 +224,4 @@ std::unique_ptr<const Operation> tree_find() {
          .run = run});
 }
 
-}  // namespace pipward
+}  // namespace pipward::operation

@@ -13,7 +13,7 @@
 #include "pipward/place/near_question.h"
 #include "pipward/place/tree_story.h"
 
-namespace pipward {
+namespace pipward::operation {
 namespace {
 
 struct Request {
@@ -29,7 +29,7 @@ struct Request {
 
 struct SpotRow {
     int rank = 0;
-    const NearSpot* spot = nullptr;
+    const place::NearSpot* spot = nullptr;
     const Tree* tree = nullptr;
     Sentence address{};
     Sentence status{};
@@ -37,7 +37,7 @@ struct SpotRow {
 
 struct QuestionRow {
     int rank = 0;
-    const NearQuestion* question = nullptr;
+    const place::NearQuestion* question = nullptr;
     Sentence if_yes{};
     Sentence if_no{};
 };
@@ -59,9 +59,9 @@ const std::vector<ColumnOf<SpotRow>>& near_columns() {
         {{"status", text, "", "Status", "Whether a tree stands there, or when and why it was removed."},
          [](const SpotRow& r) { return text_cell(r.status); }},
         {{"distance_m", number, "m", "Distance", "From the receiver's place."},
-         [](const SpotRow& r) { return number_cell(length(r.spot->at), 1); }},
+         [](const SpotRow& r) { return number_cell(place::length(r.spot->at), 1); }},
         {{"bearing_deg", number, "degrees", "Bearing", "From there, clockwise from true north."},
-         [](const SpotRow& r) { return number_cell(bearing_of(r.spot->at), 0); }},
+         [](const SpotRow& r) { return number_cell(place::bearing_of(r.spot->at), 0); }},
     };
     return columns;
 }
@@ -137,7 +137,7 @@ Findings check(const Request& request) {
                                            say("Give either here, as in 48.1340,9.3010, or grid, as in "
                                                "522341.5,5331497.")));
     }
-    if (!request.here.empty() && !parse_lat_lon(request.here)) {
+    if (!request.here.empty() && !place::parse_lat_lon(request.here)) {
         findings.push_back(
             about_parameter("here", request.here, say("This is no place on the earth."),
                             say("Give latitude and longitude in degrees, as in 48.1340,9.3010.")));
@@ -155,26 +155,27 @@ Findings check(const Request& request) {
     return findings;
 }
 
-Sentence address_at(const NearSpot& spot, const Orchard& orchard) {
+Sentence address_at(const place::NearSpot& spot, const Orchard& orchard) {
     if (spot.tree) {
-        return address_of(orchard.trees[*spot.tree], orchard.rows);
+        return place::address_of(orchard.trees[*spot.tree], orchard.rows);
     }
     Tree place;
     place.block = spot.row && !spot.row->first.empty() ? std::optional{spot.row->first} : std::nullopt;
     place.row = spot.row ? std::optional{spot.row->second} : std::nullopt;
     place.position = spot.position;
-    return address_of(place, orchard.rows);
+    return place::address_of(place, orchard.rows);
 }
 
 // "UP-05-04", or the address of a place without a tree's record.
-Sentence name_at(const NearSpot& spot, const Orchard& orchard) {
-    if (spot.kind == SpotKind::tree) {
+Sentence name_at(const place::NearSpot& spot, const Orchard& orchard) {
+    if (spot.kind == place::SpotKind::tree) {
         return verbatim(orchard.trees[*spot.tree].label);
     }
     return say("the gap at {}", address_at(spot, orchard));
 }
 
-Sentence after_words(const NearSpots& near, const std::vector<double>& shares, const Orchard& orchard) {
+Sentence after_words(const place::NearSpots& near, const std::vector<double>& shares,
+                     const Orchard& orchard) {
     std::vector<std::size_t> order(shares.size());
     for (std::size_t i = 0; i < order.size(); ++i) {
         order[i] = i;
@@ -188,7 +189,8 @@ Sentence after_words(const NearSpots& near, const std::vector<double>& shares, c
     return joined(named, verbatim(", "));
 }
 
-Table near_table(const NearSpots& near, const Orchard& orchard, const MetrePlane& plane, int limit) {
+Table near_table(const place::NearSpots& near, const Orchard& orchard, const place::MetrePlane& plane,
+                 int limit) {
     constexpr double least = 0.0005;
     Table table{near_shape(), {}};
     for (const auto& spot : near.spots) {
@@ -198,14 +200,14 @@ Table near_table(const NearSpots& near, const Orchard& orchard, const MetrePlane
         }
         SpotRow row{rank, &spot, spot.tree ? &orchard.trees[*spot.tree] : nullptr};
         row.address = address_at(spot, orchard);
-        row.status = row.tree == nullptr ? say("no tree on record") : standing_of(*row.tree);
+        row.status = row.tree == nullptr ? say("no tree on record") : place::standing_of(*row.tree);
         table.rows.push_back(row_of(row, near_columns()));
         table.rows.back().at = row.tree == nullptr ? plane.back(spot.at) : *row.tree->at;
     }
     return table;
 }
 
-Table question_table(const NearSpots& near, const std::vector<NearQuestion>& questions,
+Table question_table(const place::NearSpots& near, const std::vector<place::NearQuestion>& questions,
                      const Orchard& orchard) {
     constexpr std::size_t most = 5;
     Table table{question_shape(), {}};
@@ -218,7 +220,7 @@ Table question_table(const NearSpots& near, const std::vector<NearQuestion>& que
     return table;
 }
 
-void warn_of_distance(const NearSpots& near, const Request& request, Findings& findings) {
+void warn_of_distance(const place::NearSpots& near, const Request& request, Findings& findings) {
     const std::string key = request.here.empty() ? "grid" : "here";
     const std::string& value = request.here.empty() ? request.grid : request.here;
     if (near.spots.empty()) {
@@ -232,20 +234,21 @@ void warn_of_distance(const NearSpots& near, const Request& request, Findings& f
         findings.push_back(
             {Level::warning, "", "", key, value,
              say("No tree is as near as the accuracy would have it: the likeliest is {:.1f} m away.",
-                 length(near.spots.front().at)),
+                 place::length(near.spots.front().at)),
              say("See whether the place is right, or give a larger accuracy-m.")});
     }
 }
 
-Sentence summary_of(const NearSpots& near, const std::vector<NearQuestion>& questions,
+Sentence summary_of(const place::NearSpots& near, const std::vector<place::NearQuestion>& questions,
                     const Orchard& orchard) {
     if (near.spots.empty()) {
         return say("No tree is near.");
     }
     const auto& best = near.spots.front();
     constexpr double sure = 0.95;
-    const auto where = say("{:.0f} % for {}, {:.1f} m to the {}.", 100 * best.probability,
-                           name_at(best, orchard), length(best.at), compass_words(bearing_of(best.at)));
+    const auto where =
+        say("{:.0f} % for {}, {:.1f} m to the {}.", 100 * best.probability, name_at(best, orchard),
+            place::length(best.at), place::compass_words(place::bearing_of(best.at)));
     return best.probability >= sure || questions.empty()
                ? where
                : say("Ask yourself: {} As yet {}", questions.front().words, where);
@@ -258,23 +261,23 @@ Outcome run(const Request& request, const Run& lent) {
     lent.step(0.8, say("Weighing the trees"));
     Outcome outcome;
     outcome.findings = reading.findings;
-    const auto place = parse_lat_lon(request.here);
+    const auto place = place::parse_lat_lon(request.here);
     const auto at = place ? place_on_map(*place, orchard, {"here", request.here}, outcome.findings)
                           : grid_on_map(orchard, {"grid", request.grid}, outcome.findings);
     if (!at) {
         throw Error(Trouble::input, std::move(outcome.findings));
     }
-    auto near = near_spots(orchard, {*at, request.accuracy, request.beside, request.gap_weight});
+    auto near = place::near_spots(orchard, {*at, request.accuracy, request.beside, request.gap_weight});
     warn_of_distance(near, request, outcome.findings);
     const auto answers = parse_answers(request.answers).value_or(Answers{});
-    for (const auto& key : weigh_answers(near, orchard, answers.by_key)) {
+    for (const auto& key : place::weigh_answers(near, orchard, answers.by_key)) {
         outcome.findings.push_back(
             {Level::warning, "", "", "answers", key,
              say("This question is not asked at this place: the answer counts for nothing."),
              say("Take keys from the table of questions of the same place.")});
     }
-    const auto questions = questions_about(near, orchard, answers.keys);
-    outcome.tables = {near_table(near, orchard, MetrePlane(orchard.crs, *at), request.limit),
+    const auto questions = place::questions_about(near, orchard, answers.keys);
+    outcome.tables = {near_table(near, orchard, place::MetrePlane(orchard.crs, *at), request.limit),
                       question_table(near, questions, orchard)};
     outcome.crs = orchard.crs;
     outcome.summary = summary_of(near, questions, orchard);
@@ -333,4 +336,4 @@ std::unique_ptr<const Operation> tree_near() {
          .run = run});
 }
 
-}  // namespace pipward
+}  // namespace pipward::operation

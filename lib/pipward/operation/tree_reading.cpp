@@ -1,11 +1,11 @@
 // SPDX-License-Identifier: MIT
 #include "pipward/operation/tree_reading.h"
 
-namespace pipward {
+namespace pipward::operation {
 namespace {
 
-BookReading read_leniently(const std::string& location, const std::set<std::string>& tables) {
-    auto reading = read_tables(location, tables);
+book::BookReading read_leniently(const std::string& location, const std::set<std::string>& tables) {
+    auto reading = book::read_tables(location, tables);
     if (reading.orchard.trees.empty() && has_errors(reading.findings)) {
         throw Error(Trouble::input, std::move(reading.findings));
     }
@@ -17,13 +17,13 @@ BookReading read_leniently(const std::string& location, const std::set<std::stri
 
 }  // namespace
 
-BookReading read_trees(const std::string& location) {
+book::BookReading read_trees(const std::string& location) {
     return read_leniently(location, {"block", "tree_row", "tree", "accession", "blend", "bloom_note",
                                      "cross_goal", "pollination", "trait_score"});
 }
 
-BookReading read_stands(const std::string& location) {
+book::BookReading read_stands(const std::string& location) {
     return read_leniently(location, {"block", "tree_row", "tree"});
 }
 
-}  // namespace pipward
+}  // namespace pipward::operation

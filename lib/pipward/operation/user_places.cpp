@@ -8,24 +8,24 @@
 #include "pipward/place/row_layout.h"
 #include "pipward/place/whereabouts_check.h"
 
-namespace pipward {
+namespace pipward::operation {
 namespace {
 
-UserLayer given_layer(const PlacesRequest& request) {
+book::UserLayer given_layer(const PlacesRequest& request) {
     if (request.file && !request.points.empty()) {
         throw Error(Trouble::usage,
                     about_parameter("points", request.points, say("Points and a file are given."),
                                     say("Give one of the two.")));
     }
-    return request.file ? read_user_layer(request.file->path, request.layer)
-                        : user_layer_of(request.points, "points");
+    return request.file ? book::read_user_layer(request.file->path, request.layer)
+                        : book::user_layer_of(request.points, "points");
 }
 
 std::string where_told(const PlacesRequest& request) {
     return request.file ? "layer-file" : "points";
 }
 
-std::string crs_for(const PlacesRequest& request, const UserLayer& layer, const std::string& book_crs,
+std::string crs_for(const PlacesRequest& request, const book::UserLayer& layer, const std::string& book_crs,
                     Findings& findings) {
     if (!request.crs.empty()) {
         if (!layer.crs.empty() && layer.crs != request.crs) {
@@ -45,7 +45,7 @@ std::string crs_for(const PlacesRequest& request, const UserLayer& layer, const 
     return layer.crs.empty() ? book_crs : layer.crs;
 }
 
-std::vector<MapPoint> all_points(const UserLayer& layer) {
+std::vector<MapPoint> all_points(const book::UserLayer& layer) {
     std::vector<MapPoint> points;
     for (const auto& feature : layer.features) {
         points.insert(points.end(), feature.points.begin(), feature.points.end());
@@ -53,14 +53,14 @@ std::vector<MapPoint> all_points(const UserLayer& layer) {
     return points;
 }
 
-void check_places(const UserLayer& layer, const std::string& crs, std::span<const LonLat> known,
+void check_places(const book::UserLayer& layer, const std::string& crs, std::span<const place::LonLat> known,
                   const std::string& field, Findings& findings) {
-    if (!ToEarth(crs).is_known()) {
+    if (!place::ToEarth(crs).is_known()) {
         throw Error(Trouble::usage,
                     about_parameter("points-crs", crs, say("This coordinate system is not known."),
                                     say("Give one by its EPSG number, as in EPSG:4326.")));
     }
-    if (auto wrong = check_whereabouts(all_points(layer), crs, known, field)) {
+    if (auto wrong = place::check_whereabouts(all_points(layer), crs, known, field)) {
         if (wrong->level == Level::error) {
             throw Error(Trouble::input, std::move(*wrong));
         }
@@ -78,16 +78,16 @@ std::string lower(std::string_view text) {
 }  // namespace
 
 GroundLayer read_places(const PlacesRequest& request, const std::string& book_crs,
-                        std::span<const LonLat> known, Findings& findings) {
+                        std::span<const place::LonLat> known, Findings& findings) {
     auto layer = given_layer(request);
     findings.insert(findings.end(), layer.findings.begin(), layer.findings.end());
     const auto crs = crs_for(request, layer, book_crs, findings);
     check_places(layer, crs, known, where_told(request), findings);
-    const ToEarth to_earth(crs);
+    const place::ToEarth to_earth(crs);
     GroundLayer ground{{}, std::move(layer.columns)};
     for (auto& feature : layer.features) {
         ground.features.push_back({std::move(feature.name), feature.is_line,
-                                   to_ground(feature.points, to_earth), std::move(feature.texts)});
+                                   place::to_ground(feature.points, to_earth), std::move(feature.texts)});
     }
     return ground;
 }
@@ -103,13 +103,13 @@ std::string column_like(const GroundLayer& layer, std::initializer_list<std::str
     return {};
 }
 
-std::vector<LonLat> known_places(const Orchard& orchard) {
-    const ToEarth to_earth(orchard.crs);
-    std::vector<LonLat> known;
-    for (const auto& point : to_ground(places_in(orchard), to_earth)) {
+std::vector<place::LonLat> known_places(const Orchard& orchard) {
+    const place::ToEarth to_earth(orchard.crs);
+    std::vector<place::LonLat> known;
+    for (const auto& point : place::to_ground(place::places_in(orchard), to_earth)) {
         known.push_back(point.at);
     }
     return known;
 }
 
-}  // namespace pipward
+}  // namespace pipward::operation

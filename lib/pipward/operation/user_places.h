@@ -9,7 +9,7 @@
 #include "pipward/place/ground_line.h"
 
 /// Points and lines that the user gives with an operation, brought to the ground.
-namespace pipward {
+namespace pipward::operation {
 
 /// The fields that such a request has.
 struct PlacesRequest {
@@ -35,7 +35,7 @@ inline Bound<PlacesRequest> places_crs_parameter() {
 struct GroundFeature {
     std::string name;
     bool is_line = false;
-    std::vector<GroundPoint> points{};
+    std::vector<place::GroundPoint> points{};
     std::map<std::string, std::string> texts{};
 };
 
@@ -47,12 +47,12 @@ struct GroundLayer {
 /// Reads what the request gives. `known` are the book's places on the earth, to judge by whether the
 /// coordinates make sense. Warnings and notes go to `findings`; throws Error (usage, input, access).
 GroundLayer read_places(const PlacesRequest& request, const std::string& book_crs,
-                        std::span<const LonLat> known, Findings& findings);
+                        std::span<const place::LonLat> known, Findings& findings);
 
 /// The first of `names` that is a column, whatever its case; empty where none is.
 std::string column_like(const GroundLayer& layer, std::initializer_list<std::string_view> names);
 
 /// The book's places on the earth.
-std::vector<LonLat> known_places(const Orchard& orchard);
+std::vector<place::LonLat> known_places(const Orchard& orchard);
 
-}  // namespace pipward
+}  // namespace pipward::operation

@@ -9,7 +9,7 @@
 #include "pipward/operation/complaint.h"
 #include "pipward/seed/cross_tally.h"
 
-namespace pipward {
+namespace pipward::operation {
 namespace {
 
 /// "24-01=12; 24-02": so many of each, or all that sprouted and have no place.
@@ -39,11 +39,11 @@ std::optional<std::map<std::string, std::optional<int>>> parse_crosses(std::stri
     return wanted;
 }
 
-int without_place(const CrossTally& tally) {
+int without_place(const seed::CrossTally& tally) {
     return std::max(0, tally.sprouted.count.value_or(0) - tally.planted.count.value_or(0));
 }
 
-Finding more_than_sprouted(const CrossTally& tally, int wanted) {
+Finding more_than_sprouted(const seed::CrossTally& tally, int wanted) {
     return about_parameter("crosses", fmt::format("{}={}", tally.goal->code, wanted),
                            say("Only {} seeds of cross {} sprouted and have no place yet.",
                                without_place(tally), tally.goal->code),
@@ -61,7 +61,7 @@ std::vector<Waiting> waiting_families(const std::string& crosses, const Orchard&
     auto wanted = *parse_crosses(crosses);
     const bool all = wanted.empty();
     std::vector<Waiting> families;
-    for (const auto& tally : tally_crosses(orchard, as_of)) {
+    for (const auto& tally : seed::tally_crosses(orchard, as_of)) {
         const auto found = wanted.find(tally.goal->code);
         if (found == wanted.end() && !all) {
             continue;
@@ -82,4 +82,4 @@ std::vector<Waiting> waiting_families(const std::string& crosses, const Orchard&
     return families;
 }
 
-}  // namespace pipward
+}  // namespace pipward::operation

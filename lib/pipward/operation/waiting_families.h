@@ -8,7 +8,7 @@
 #include "pipward/value/finding.h"
 
 /// Seedlings that sprouted and have no numbered place yet.
-namespace pipward {
+namespace pipward::operation {
 
 struct Waiting {
     const CrossGoal* goal = nullptr;
@@ -23,4 +23,4 @@ bool is_wish_of_crosses(std::string_view text);
 std::vector<Waiting> waiting_families(const std::string& crosses, const Orchard& orchard, Day as_of,
                                       Findings& findings);
 
-}  // namespace pipward
+}  // namespace pipward::operation

@@ -3,9 +3,9 @@
 
 #include "pipward/operation/complaint.h"
 
-namespace pipward {
+namespace pipward::operation {
 
-std::optional<WalkEnd> walk_end(const Orchard& orchard, const NamedPlace& named, Findings& findings) {
+std::optional<place::WalkEnd> walk_end(const Orchard& orchard, const NamedPlace& named, Findings& findings) {
     if (named.text.empty()) {
         return std::nullopt;
     }
@@ -16,11 +16,11 @@ std::optional<WalkEnd> walk_end(const Orchard& orchard, const NamedPlace& named,
                 about_parameter(named.key, named.text, say("This tree has no place on the map."),
                                 say("Give latitude and longitude instead, or draw the tree.")));
         }
-        return at ? std::optional{WalkEnd{*at, tree}} : std::nullopt;
+        return at ? std::optional{place::WalkEnd{*at, tree}} : std::nullopt;
     }
-    if (const auto place = parse_lat_lon(named.text)) {
+    if (const auto place = place::parse_lat_lon(named.text)) {
         const auto at = place_on_map(*place, orchard, named, findings);
-        return at ? std::optional{WalkEnd{*at, {}}} : std::nullopt;
+        return at ? std::optional{place::WalkEnd{*at, {}}} : std::nullopt;
     }
     findings.push_back(about_parameter(
         named.key, named.text, say("This is neither a tree's label nor latitude and longitude."),
@@ -28,4 +28,4 @@ std::optional<WalkEnd> walk_end(const Orchard& orchard, const NamedPlace& named,
     return std::nullopt;
 }
 
-}  // namespace pipward
+}  // namespace pipward::operation

@@ -7,11 +7,11 @@
 #include "pipward/operation/place_reading.h"
 #include "pipward/place/walk.h"
 
-namespace pipward {
+namespace pipward::operation {
 
 /// Where a walk begins or ends: a tree's label, or latitude and longitude. Nothing where none was named; an
 /// error finding where it cannot be found.
-std::optional<WalkEnd> walk_end(const Orchard& orchard, const NamedPlace& named, Findings& findings);
+std::optional<place::WalkEnd> walk_end(const Orchard& orchard, const NamedPlace& named, Findings& findings);
 
 template <class Request>
 Bound<Request> walk_start_parameter(std::string Request::*field) {
@@ -21,4 +21,4 @@ Bound<Request> walk_start_parameter(std::string Request::*field) {
         "label; wherever is best where left out.");
 }
 
-}  // namespace pipward
+}  // namespace pipward::operation

@@ -15,7 +15,7 @@
 #include "pipward/place/address.h"
 #include "pipward/place/walk.h"
 
-namespace pipward {
+namespace pipward::operation {
 namespace {
 
 struct Request : TreeChoice {
@@ -31,7 +31,7 @@ struct Request : TreeChoice {
 struct StopRow {
     int order = 0;
     const Tree* tree = nullptr;
-    const WalkLeg* leg = nullptr;
+    const place::WalkLeg* leg = nullptr;
     double walked = 0;
     Sentence address{};
     Sentence work{};
@@ -120,7 +120,7 @@ void refuse_too_many(std::size_t trees) {
     }
 }
 
-void warn_of_barred(const Walk& walk, const Orchard& orchard, Findings& findings) {
+void warn_of_barred(const place::Walk& walk, const Orchard& orchard, Findings& findings) {
     for (const auto& leg : walk.legs) {
         if (leg.through_rows) {
             findings.push_back(
@@ -131,7 +131,7 @@ void warn_of_barred(const Walk& walk, const Orchard& orchard, Findings& findings
     }
 }
 
-std::vector<StopRow> rows_of(const Walk& walk, const Orchard& orchard,
+std::vector<StopRow> rows_of(const place::Walk& walk, const Orchard& orchard,
                              const std::vector<ChosenTree>& chosen) {
     std::vector<StopRow> rows;
     double walked = 0;
@@ -141,7 +141,7 @@ std::vector<StopRow> rows_of(const Walk& walk, const Orchard& orchard,
         row.from = rows.empty() ? say("start") : verbatim(rows.back().tree->label);
         if (leg.tree) {
             row.tree = &orchard.trees[*leg.tree];
-            row.address = address_of(*row.tree, orchard.rows);
+            row.address = place::address_of(*row.tree, orchard.rows);
             row.work = std::ranges::find(chosen, *leg.tree, &ChosenTree::tree)->work;
         }
         rows.push_back(std::move(row));
@@ -165,7 +165,7 @@ std::vector<Table> tables_of(const std::vector<StopRow>& rows) {
     return {std::move(stops), std::move(legs)};
 }
 
-Sentence summary_of(const Walk& walk, std::size_t trees) {
+Sentence summary_of(const place::Walk& walk, std::size_t trees) {
     if (trees == 0) {
         return say("No tree is to be visited.");
     }
@@ -182,7 +182,7 @@ Outcome run(const Request& request, const Run& lent) {
     Outcome outcome;
     outcome.findings = reading.findings;
     const auto chosen = chosen_trees(request.book.location, orchard, request, outcome.findings);
-    WalkWish wish;
+    place::WalkWish wish;
     wish.start = walk_end(orchard, {"start", request.from}, outcome.findings);
     wish.end = request.back ? wish.start : walk_end(orchard, {"end", request.to}, outcome.findings);
     if (has_errors(outcome.findings)) {
@@ -193,7 +193,7 @@ Outcome run(const Request& request, const Run& lent) {
     wish.rules = {request.beside, request.gap};
     wish.rows_bar = request.alleys;
     const auto walk =
-        plan_walk(orchard, wish, [&](double share) { lent.step(0.3 + 0.65 * share, say("Walking")); });
+        place::plan_walk(orchard, wish, [&](double share) { lent.step(0.3 + 0.65 * share, say("Walking")); });
     warn_of_barred(walk, orchard, outcome.findings);
     outcome.tables = tables_of(rows_of(walk, orchard, chosen));
     outcome.crs = orchard.crs;
@@ -250,4 +250,4 @@ std::unique_ptr<const Operation> walk_order() {
          .run = run});
 }
 
-}  // namespace pipward
+}  // namespace pipward::operation

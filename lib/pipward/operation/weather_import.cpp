@@ -15,10 +15,10 @@
 #include "pipward/weather/import_csv.h"
 #include "pipward/weather/import_ghcn.h"
 
-namespace pipward {
+namespace pipward::operation {
 
-std::span<const Word<TemperatureUnit>> words(TemperatureUnit);
-std::span<const Word<DayFormat>> words(DayFormat);
+std::span<const Word<weather::TemperatureUnit>> words(weather::TemperatureUnit);
+std::span<const Word<weather::DayFormat>> words(weather::DayFormat);
 
 namespace {
 
@@ -35,8 +35,8 @@ struct Request {
     std::optional<std::string> t_min_column;
     std::optional<std::string> t_max_column;
     std::optional<std::string> station_column;
-    std::optional<TemperatureUnit> unit;
-    std::optional<DayFormat> day_format;
+    std::optional<weather::TemperatureUnit> unit;
+    std::optional<weather::DayFormat> day_format;
 };
 
 struct Imported {
@@ -44,7 +44,7 @@ struct Imported {
     Day first;
     Day last;
     int days = 0;
-    WeatherWritten written;
+    book::WeatherWritten written;
 };
 
 const std::vector<ColumnOf<Imported>>& import_columns() {
@@ -74,14 +74,14 @@ TableShape import_shape() {
 }
 
 std::string station_for(const Request& request) {
-    const auto stations = read_book(request.book.location).orchard.stations;
+    const auto stations = book::read_book(request.book.location).orchard.stations;
     if (!request.station.empty() || stations.size() != 1) {
         return named_station(stations, request.station).name;
     }
     return stations.front().name;
 }
 
-WeatherFileOptions options_of(const Request& request, const std::string& station) {
+weather::WeatherFileOptions options_of(const Request& request, const std::string& station) {
     return {.file = request.file.path,
             .station = station,
             .source = request.source,
@@ -117,11 +117,12 @@ void speak_of_parameters(Findings& findings, const Wording& wording) {
     }
 }
 
-WeatherImport read_weather(const Request& request, const std::string& station, const Run& lent) {
+weather::WeatherImport read_weather(const Request& request, const std::string& station, const Run& lent) {
     const auto content = read_input_file(request.file.path);
     lent.step(0.3, say("Understanding the file"));
     const auto options = options_of(request, station);
-    auto import = looks_like_ghcn(content) ? import_ghcn(content, options) : import_csv(content, options);
+    auto import = weather::looks_like_ghcn(content) ? weather::import_ghcn(content, options)
+                                                    : weather::import_csv(content, options);
     speak_of_parameters(import.findings, lent.wording);
     if (!has_errors(import.findings) && import.days.empty()) {
         import.findings.push_back(about_table(Level::error, request.file.path,
@@ -139,7 +140,7 @@ Outcome run(const Request& request, const Run& lent) {
     const auto station = station_for(request);
     auto import = read_weather(request, station, lent);
     lent.step(0.5, say("Writing the days"));
-    const auto written = write_weather(request.book.location, import.days, request.replace_existing);
+    const auto written = book::write_weather(request.book.location, import.days, request.replace_existing);
     const std::array imported{Imported{station, import.days.front().day, import.days.back().day,
                                        static_cast<int>(import.days.size()), written}};
     Outcome outcome;
@@ -190,21 +191,24 @@ std::vector<Bound<Request>> parameters() {
 
 }  // namespace
 
-std::span<const Word<TemperatureUnit>> words(TemperatureUnit) {
+std::span<const Word<weather::TemperatureUnit>> words(weather::TemperatureUnit) {
     static constexpr std::array table{
-        Word<TemperatureUnit>{TemperatureUnit::celsius, "celsius", "degrees Celsius"},
-        Word<TemperatureUnit>{TemperatureUnit::fahrenheit, "fahrenheit", "degrees Fahrenheit"},
-        Word<TemperatureUnit>{TemperatureUnit::tenths_celsius, "tenths_celsius",
-                              "tenths of a degree Celsius"},
+        Word<weather::TemperatureUnit>{weather::TemperatureUnit::celsius, "celsius", "degrees Celsius"},
+        Word<weather::TemperatureUnit>{weather::TemperatureUnit::fahrenheit, "fahrenheit",
+                                       "degrees Fahrenheit"},
+        Word<weather::TemperatureUnit>{weather::TemperatureUnit::tenths_celsius, "tenths_celsius",
+                                       "tenths of a degree Celsius"},
     };
     return table;
 }
 
-std::span<const Word<DayFormat>> words(DayFormat) {
+std::span<const Word<weather::DayFormat>> words(weather::DayFormat) {
     static constexpr std::array table{
-        Word<DayFormat>{DayFormat::year_month_day, "year-month-day", "2026-04-12 or 20260412"},
-        Word<DayFormat>{DayFormat::day_month_year, "day-month-year", "12/04/2026 or 12.4.2026"},
-        Word<DayFormat>{DayFormat::month_day_year, "month-day-year", "4/12/2026"},
+        Word<weather::DayFormat>{weather::DayFormat::year_month_day, "year-month-day",
+                                 "2026-04-12 or 20260412"},
+        Word<weather::DayFormat>{weather::DayFormat::day_month_year, "day-month-year",
+                                 "12/04/2026 or 12.4.2026"},
+        Word<weather::DayFormat>{weather::DayFormat::month_day_year, "month-day-year", "4/12/2026"},
     };
     return table;
 }
@@ -224,4 +228,4 @@ std::unique_ptr<const Operation> weather_import() {
                              .run = run});
 }
 
-}  // namespace pipward
+}  // namespace pipward::operation

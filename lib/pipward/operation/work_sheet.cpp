@@ -11,7 +11,7 @@
 #include "pipward/operation/work_to_come.h"
 #include "pipward/place/address.h"
 
-namespace pipward {
+namespace pipward::operation {
 namespace {
 
 using enum CellType;
@@ -81,7 +81,7 @@ std::vector<Work> in_walking_order(const std::vector<FieldWorkItem>& items, cons
     std::vector<Work> works;
     const auto add = [&](const FieldWorkItem& item, const SheetWalk::Stop& stop) {
         works.push_back({static_cast<int>(works.size()) + 1, item, stop,
-                         stop.tree == nullptr ? Sentence{} : address_of(*stop.tree, orchard.rows)});
+                         stop.tree == nullptr ? Sentence{} : place::address_of(*stop.tree, orchard.rows)});
     };
     std::set<std::string> visited;
     for (const auto& stop : walk.stops) {
@@ -114,7 +114,7 @@ Sentence to_write_down(const FieldWorkItem& item) {
     return say("count, day");
 }
 
-WorkLine line_of(const Work& work) {
+paper::WorkLine line_of(const Work& work) {
     const auto& item = work.item;
     return {.title = item.title,
             .from = item.from,
@@ -129,9 +129,9 @@ WorkLine line_of(const Work& work) {
             .write_down = to_write_down(item)};
 }
 
-WorkSheet sheet_of(const Request& request, const std::vector<Work>& works, const SheetWalk& walk,
-                   const Findings& findings) {
-    WorkSheet sheet;
+paper::WorkSheet sheet_of(const Request& request, const std::vector<Work>& works, const SheetWalk& walk,
+                          const Findings& findings) {
+    paper::WorkSheet sheet;
     sheet.title = say("Work sheet");
     sheet.orchard_name = orchard_name(request.orchard, request.book);
     sheet.from = request.as_of;
@@ -186,7 +186,7 @@ Outcome run(const Request& request, const Run& lent) {
     Outcome outcome;
     outcome.tables = {table_of_works(works)};
     outcome.files = {{"work-sheet.html", "text/html",
-                      work_sheet_html(sheet_of(request, works, walk, place.findings), lent.wording)}};
+                      paper::work_sheet_html(sheet_of(request, works, walk, place.findings), lent.wording)}};
     outcome.crs = place.orchard.crs;
     outcome.summary = summary_of(works, walk);
     outcome.findings = std::move(place.findings);
@@ -224,4 +224,4 @@ std::unique_ptr<const Operation> work_sheet() {
          .run = run});
 }
 
-}  // namespace pipward
+}  // namespace pipward::operation

@@ -3,10 +3,10 @@
 
 #include <algorithm>
 
-namespace pipward {
+namespace pipward::operation {
 namespace {
 
-using FullBlooms = std::map<Season, std::map<std::string, FullBloomSpan>>;
+using FullBlooms = std::map<Season, std::map<std::string, seed::FullBloomSpan>>;
 
 /// Does a step; where the book holds too little for it, tells that and goes on without.
 template <class Step>
@@ -43,11 +43,11 @@ std::vector<FieldWorkItem> flower_work_to_come(const CrossingRequest& request, P
     return items;
 }
 
-std::vector<TagToPick> tags_with_bloom(MethodChoice method, Place& place, FullBlooms& known,
-                                       const Run& lent) {
-    const auto nothing_told = [](const std::string&) { return std::optional<FullBloomSpan>{}; };
+std::vector<seed::TagToPick> tags_with_bloom(MethodChoice method, Place& place, FullBlooms& known,
+                                             const Run& lent) {
+    const auto nothing_told = [](const std::string&) { return std::optional<seed::FullBloomSpan>{}; };
     std::map<std::string, Season> season_of_tree;
-    for (const auto& tag : tags_to_pick(place.orchard, place.as_of, nothing_told)) {
+    for (const auto& tag : seed::tags_to_pick(place.orchard, place.as_of, nothing_told)) {
         const auto season = season_of(tag.work->worked_on, place.hemisphere);
         season_of_tree.emplace(tag.work->tree, season);
         if (!known.contains(season)) {
@@ -56,12 +56,12 @@ std::vector<TagToPick> tags_with_bloom(MethodChoice method, Place& place, FullBl
                            [&] { known[season] = full_bloom_known(place, season, method, lent); });
         }
     }
-    return tags_to_pick(place.orchard, place.as_of,
-                        [&](const std::string& tree) -> std::optional<FullBloomSpan> {
-                            const auto& blooms = known[season_of_tree[tree]];
-                            const auto found = blooms.find(tree);
-                            return found == blooms.end() ? std::nullopt : std::optional{found->second};
-                        });
+    return seed::tags_to_pick(place.orchard, place.as_of,
+                              [&](const std::string& tree) -> std::optional<seed::FullBloomSpan> {
+                                  const auto& blooms = known[season_of_tree[tree]];
+                                  const auto found = blooms.find(tree);
+                                  return found == blooms.end() ? std::nullopt : std::optional{found->second};
+                              });
 }
 
 bool is_open(const FieldWorkItem& item, Day as_of) {
@@ -71,7 +71,7 @@ bool is_open(const FieldWorkItem& item, Day as_of) {
 
 }  // namespace
 
-std::vector<TagToPick> picking_to_come(MethodChoice method, Place& place, const Run& lent) {
+std::vector<seed::TagToPick> picking_to_come(MethodChoice method, Place& place, const Run& lent) {
     FullBlooms known;
     return tags_with_bloom(method, place, known, lent);
 }
@@ -89,4 +89,4 @@ std::vector<FieldWorkItem> work_to_come(const CrossingRequest& request, Place& p
     return items;
 }
 
-}  // namespace pipward
+}  // namespace pipward::operation

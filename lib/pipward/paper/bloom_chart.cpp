@@ -10,7 +10,7 @@
 #include "pipward/paper/season_words.h"
 #include "pipward/paper/text.h"
 
-namespace pipward {
+namespace pipward::paper {
 namespace {
 
 std::string key_svg(const ChartMeasures& m, const Speech& speech, double& y) {
@@ -93,4 +93,4 @@ Sentence day_range_text(Day from, Day to) {
     return joined({to_short_text(from), to_short_text(to)}, verbatim(" – "));
 }
 
-}  // namespace pipward
+}  // namespace pipward::paper

@@ -7,15 +7,15 @@
 
 #include "pipward/cross/plan.h"
 
-namespace pipward {
+namespace pipward::paper {
 
 /// One accession's bloom, as the chart shows it.
 struct BloomBar {
     std::string name;
     Day first;  ///< first bloom, median
-    DayQuantiles full;
+    bloom::DayQuantiles full;
     Day end;  ///< end of bloom, median
-    NeedSource source = NeedSource::own_notes;
+    bloom::NeedSource source = bloom::NeedSource::own_notes;
     int notes = 0;
     bool seed_parent = false;    ///< of a wanted cross
     bool pollen_parent = false;  ///< of a wanted cross, or a donor of pollen work
@@ -38,7 +38,7 @@ struct BloomChart {
 /// median full bloom and name. Accessions that only borrow their window and are wanted for no cross are left
 /// out where they are more than `few_borrowed`: an orchard may hold a thousand such seedlings. Without
 /// windows there are no bars and the chart shows as_of's week.
-BloomChart bloom_chart_of(const BloomForecast& forecast, const SeasonPlan& plan);
+BloomChart bloom_chart_of(const bloom::BloomForecast& forecast, const cross::SeasonPlan& plan);
 
 enum class ChartShape {
     wide,     ///< name, bar and days side by side: desktop and paper
@@ -73,4 +73,4 @@ inline constexpr int chart_sign_width = 44;
 inline constexpr int chart_sign_height = 20;
 std::vector<ChartSign> bloom_chart_signs();
 
-}  // namespace pipward
+}  // namespace pipward::paper

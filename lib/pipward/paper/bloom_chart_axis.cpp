@@ -9,7 +9,7 @@
 #include "pipward/paper/season_words.h"
 #include "pipward/paper/text.h"
 
-namespace pipward {
+namespace pipward::paper {
 namespace {
 
 // Weeks from one labelled Monday to the next, so that two-digit days do not touch.
@@ -105,4 +105,4 @@ std::string grid_svg(const DayAxis& axis, Day as_of, double from_y, double to_y)
     return svg + month_lines(axis, from_y, to_y) + as_of_line(axis, as_of, from_y, to_y);
 }
 
-}  // namespace pipward
+}  // namespace pipward::paper

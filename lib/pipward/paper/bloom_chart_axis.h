@@ -6,7 +6,7 @@
 #include "pipward/paper/day_axis.h"
 #include "pipward/paper/speech.h"
 
-namespace pipward {
+namespace pipward::paper {
 
 /// What the axis of a bloom chart needs besides its days, in drawing units.
 struct AxisFrame {
@@ -24,4 +24,4 @@ std::string axis_svg(const DayAxis& axis, const AxisFrame& frame, const Speech& 
 /// The thin grid and the line of the forecast's day, from one height to another.
 std::string grid_svg(const DayAxis& axis, Day as_of, double from_y, double to_y);
 
-}  // namespace pipward
+}  // namespace pipward::paper

@@ -5,7 +5,7 @@
 
 #include "pipward/paper/text.h"
 
-namespace pipward {
+namespace pipward::paper {
 namespace {
 
 constexpr double cap_half = 4;
@@ -21,7 +21,7 @@ std::string life_line(const DayAxis& axis, const BloomBar& bar, double y) {
 std::string band(const DayAxis& axis, const BloomBar& bar, double y) {
     const double x = axis.start_of(bar.full.p10);
     return fmt::format(R"(<rect class="{}" x="{:.1f}" y="{:.1f}" width="{:.1f}" height="{:.1f}" rx="2"/>)",
-                       bar.source == NeedSource::own_notes ? "band" : "band lent", x, y - band_half,
+                       bar.source == bloom::NeedSource::own_notes ? "band" : "band lent", x, y - band_half,
                        axis.end_of(bar.full.p90) - x, 2 * band_half);
 }
 
@@ -30,7 +30,7 @@ std::string median_tick(const DayAxis& axis, const BloomBar& bar, double y) {
     return svg_line({x, y - tick_half}, {x, y + tick_half}, "median");
 }
 
-std::string sign_of_bar(NeedSource source) {
+std::string sign_of_bar(bloom::NeedSource source) {
     const DayAxis axis{{0}, {10}, 0, chart_sign_width};
     return bar_marks(axis, {{}, {1}, {{3}, {5}, {7}}, {9}, source}, chart_sign_height / 2.0);
 }
@@ -57,14 +57,14 @@ std::string bar_marks(const DayAxis& axis, const BloomBar& bar, double y) {
 }
 
 std::vector<ChartSign> bloom_chart_signs() {
-    return {{sign_of_bar(NeedSource::own_notes),
+    return {{sign_of_bar(bloom::NeedSource::own_notes),
              say("From its own notes. Box: full bloom falls in it 8 times in 10; tick: its median; thin "
                  "line: first bloom to end of bloom, medians.")},
-            {sign_of_bar(NeedSource::orchard_mean),
+            {sign_of_bar(bloom::NeedSource::orchard_mean),
              say("Dashed box: no notes of its own, borrowed from its parents or the orchard's mean.")},
             {sign_of_as_of(), say("The day this was reckoned; later weather is not known yet.")},
             {"", say("● own notes, and how many; ○\u00a0borrowed. Seed, pollen: its part in the wanted "
                      "crosses. Days on the axis are Mondays.")}};
 }
 
-}  // namespace pipward
+}  // namespace pipward::paper

@@ -8,7 +8,7 @@
 #include "pipward/paper/day_axis.h"
 
 /// The strokes a bloom chart is drawn with.
-namespace pipward {
+namespace pipward::paper {
 
 struct Spot {
     double x = 0;
@@ -26,4 +26,4 @@ inline constexpr double band_half = 8;
 /// The thin line, the box and the tick of one accession, about the height `y`.
 std::string bar_marks(const DayAxis& axis, const BloomBar& bar, double y);
 
-}  // namespace pipward
+}  // namespace pipward::paper

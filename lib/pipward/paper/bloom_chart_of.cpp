@@ -6,7 +6,7 @@
 #include "pipward/paper/bloom_chart.h"
 #include "pipward/paper/day_axis.h"
 
-namespace pipward {
+namespace pipward::paper {
 namespace {
 
 // The day of the forecast is drawn when it is this near; farther away it would squeeze the bars.
@@ -17,7 +17,7 @@ struct Parents {
     std::set<std::string> pollen;
 };
 
-Parents parents_of(const SeasonPlan& plan) {
+Parents parents_of(const cross::SeasonPlan& plan) {
     Parents parents;
     for (const auto& way : plan.ways) {
         parents.seed.insert(way.seed_parent);
@@ -29,7 +29,7 @@ Parents parents_of(const SeasonPlan& plan) {
     return parents;
 }
 
-BloomBar bar_of(const std::string& accession, const BloomWindow& window, const Parents& parents) {
+BloomBar bar_of(const std::string& accession, const bloom::BloomWindow& window, const Parents& parents) {
     return {accession,
             window.first.p50,
             window.full,
@@ -59,7 +59,7 @@ void span_bars(BloomChart& chart) {
 
 void leave_out_seedlings(BloomChart& chart) {
     const auto only_borrows = [](const BloomBar& bar) {
-        return !bar.is_wanted() && bar.source != NeedSource::own_notes;
+        return !bar.is_wanted() && bar.source != bloom::NeedSource::own_notes;
     };
     const auto borrowers = static_cast<int>(std::ranges::count_if(chart.bars, only_borrows));
     if (borrowers > few_borrowed) {
@@ -70,7 +70,7 @@ void leave_out_seedlings(BloomChart& chart) {
 
 }  // namespace
 
-BloomChart bloom_chart_of(const BloomForecast& forecast, const SeasonPlan& plan) {
+BloomChart bloom_chart_of(const bloom::BloomForecast& forecast, const cross::SeasonPlan& plan) {
     BloomChart chart;
     chart.title = say("Bloom {} as foretold on {}", forecast.season.year, to_iso(forecast.as_of));
     chart.as_of = forecast.as_of;
@@ -89,4 +89,4 @@ BloomChart bloom_chart_of(const BloomForecast& forecast, const SeasonPlan& plan)
     return chart;
 }
 
-}  // namespace pipward
+}  // namespace pipward::paper

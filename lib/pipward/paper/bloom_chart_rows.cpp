@@ -9,7 +9,7 @@
 #include "pipward/paper/season_words.h"
 #include "pipward/paper/text.h"
 
-namespace pipward {
+namespace pipward::paper {
 namespace {
 
 // A stacked chart is as wide as a small phone's page, so that a unit is about a pixel there.
@@ -17,7 +17,7 @@ constexpr ChartMeasures wide{760, 14, 18, 200, 210, 618, 0};
 constexpr ChartMeasures stacked{358, 16, 20, 232, 2, 356, 30};
 
 Sentence source_text(const BloomBar& bar) {
-    if (bar.source != NeedSource::own_notes) {
+    if (bar.source != bloom::NeedSource::own_notes) {
         return verbatim("○ ") + say("borrowed");
     }
     return verbatim("● ") + (bar.notes == 1 ? say("1 note") : say("{} notes", bar.notes));
@@ -106,4 +106,4 @@ std::string text_block(Spot at, std::string_view kind, const std::vector<std::st
     return svg;
 }
 
-}  // namespace pipward
+}  // namespace pipward::paper

@@ -9,7 +9,7 @@
 #include "pipward/paper/day_axis.h"
 #include "pipward/paper/speech.h"
 
-namespace pipward {
+namespace pipward::paper {
 
 /// Where things stand in a bloom chart, in drawing units.
 struct ChartMeasures {
@@ -34,4 +34,4 @@ std::string rows_svg(const BloomChart& chart, const ChartMeasures& measures, con
 /// Lines of text one below the other, the first at `at`.
 std::string text_block(Spot at, std::string_view kind, const std::vector<std::string>& lines, double step);
 
-}  // namespace pipward
+}  // namespace pipward::paper

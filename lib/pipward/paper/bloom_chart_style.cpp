@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "pipward/paper/bloom_chart.h"
 
-namespace pipward {
+namespace pipward::paper {
 
 // Plum and ochre stay apart for every common kind of colour blindness and differ in lightness; each mark also
 // has a shape of its own, so a copy in black and white reads the same.
@@ -27,4 +27,4 @@ font:14px system-ui,-apple-system,"Segoe UI",Roboto,"Noto Sans",sans-serif;fill:
 )";
 }
 
-}  // namespace pipward
+}  // namespace pipward::paper

@@ -5,7 +5,7 @@
 
 #include "pipward/paper/text.h"
 
-namespace pipward {
+namespace pipward::paper {
 namespace {
 
 constexpr std::size_t longest_line = 75;  ///< octets, without the line end
@@ -96,4 +96,4 @@ std::string calendar_text(std::span<const CalendarEvent> events, const std::stri
     return text + property("END", "VCALENDAR");
 }
 
-}  // namespace pipward
+}  // namespace pipward::paper

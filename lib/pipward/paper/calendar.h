@@ -7,7 +7,7 @@
 #include "pipward/value/day.h"
 #include "pipward/value/sentence.h"
 
-namespace pipward {
+namespace pipward::paper {
 
 /// Work on one or several whole days.
 struct CalendarEvent {
@@ -26,4 +26,4 @@ struct CalendarEvent {
 std::string calendar_text(std::span<const CalendarEvent> events, const std::string& orchard, Day as_of,
                           const Wording& wording = in_english);
 
-}  // namespace pipward
+}  // namespace pipward::paper

@@ -3,7 +3,7 @@
 
 #include "pipward/paper/html.h"
 
-namespace pipward {
+namespace pipward::paper {
 namespace {
 
 // Amygdalin: Bolarinwa et al. 2015, Food Chemistry 170:437. Fire blight temperatures: WSU Tree Fruit, Fire
@@ -70,4 +70,4 @@ std::string cautions_html(const std::set<Hazard>& hazards, const Speech& speech)
         paragraph_html(who_comes_first(), speech) + "<ul class=\"care\">\n" + items + "</ul>\n", speech);
 }
 
-}  // namespace pipward
+}  // namespace pipward::paper

@@ -8,7 +8,7 @@
 #include "pipward/paper/speech.h"
 
 /// What can hurt at the work of a sheet, told once and shortly on it.
-namespace pipward {
+namespace pipward::paper {
 
 enum class Hazard {
     seeds,
@@ -37,4 +37,4 @@ Sentence who_comes_first();
 /// A section of a page with them.
 std::string cautions_html(const std::set<Hazard>& hazards, const Speech& speech);
 
-}  // namespace pipward
+}  // namespace pipward::paper

@@ -8,7 +8,7 @@
 #include "pipward/paper/typesetter.h"
 #include "pipward/value/sentence.h"
 
-namespace pipward {
+namespace pipward::paper {
 
 /// A line of exactly 50 mm with words that say so, to measure whether the printer kept the size.
 std::vector<PagePiece> check_line(PaperSpot left_end, const TextRuler& ruler, const Wording& wording);
@@ -17,4 +17,4 @@ std::vector<PagePiece> check_line(PaperSpot left_end, const TextRuler& ruler, co
 std::vector<PagePiece> check_line_in_margin(const LabelGrid& grid, const TextRuler& ruler,
                                             const Wording& wording);
 
-}  // namespace pipward
+}  // namespace pipward::paper

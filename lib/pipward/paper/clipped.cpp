@@ -6,7 +6,7 @@
 #include <optional>
 #include <utility>
 
-namespace pipward {
+namespace pipward::paper {
 namespace {
 
 PaperSpot between(PaperSpot from, PaperSpot to, double share) {
@@ -57,4 +57,4 @@ std::vector<std::vector<PaperSpot>> clipped(const std::vector<PaperSpot>& line, 
     return parts;
 }
 
-}  // namespace pipward
+}  // namespace pipward::paper

@@ -5,9 +5,9 @@
 
 #include "pipward/paper/millimetres.h"
 
-namespace pipward {
+namespace pipward::paper {
 
 /// The parts of a line that lie in a box, each of at least two spots, in the direction of the line.
 std::vector<std::vector<PaperSpot>> clipped(const std::vector<PaperSpot>& line, const Box& box);
 
-}  // namespace pipward
+}  // namespace pipward::paper

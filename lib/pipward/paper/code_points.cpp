@@ -4,7 +4,7 @@
 #include <algorithm>
 #include <array>
 
-namespace pipward {
+namespace pipward::paper {
 namespace {
 
 struct Range {
@@ -71,4 +71,4 @@ std::vector<Cluster> clusters_of(std::string_view text) {
     return clusters;
 }
 
-}  // namespace pipward
+}  // namespace pipward::paper

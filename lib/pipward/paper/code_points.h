@@ -7,7 +7,7 @@
 
 #include "pipward/value/utf8.h"
 
-namespace pipward {
+namespace pipward::paper {
 
 /// Whether HTML and XML both allow the code point in text.
 bool is_markup_character(char32_t c);
@@ -19,4 +19,4 @@ struct Cluster {
 };
 std::vector<Cluster> clusters_of(std::string_view text);
 
-}  // namespace pipward
+}  // namespace pipward::paper

@@ -3,7 +3,7 @@
 
 #include <algorithm>
 
-namespace pipward {
+namespace pipward::paper {
 namespace {
 
 Sentence month_name(Day day) {
@@ -105,4 +105,4 @@ std::vector<MonthSpan> months_of(const DayAxis& axis) {
     return months;
 }
 
-}  // namespace pipward
+}  // namespace pipward::paper

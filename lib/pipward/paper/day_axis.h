@@ -5,7 +5,7 @@
 
 #include "pipward/value/day.h"
 
-namespace pipward {
+namespace pipward::paper {
 
 /// 0 is Sunday, 6 Saturday.
 int weekday_of(Day day);
@@ -40,4 +40,4 @@ struct MonthSpan {
 };
 std::vector<MonthSpan> months_of(const DayAxis& axis);
 
-}  // namespace pipward
+}  // namespace pipward::paper

@@ -6,7 +6,7 @@
 #include "pipward/paper/map_drawing.h"
 #include "pipward/paper/map_furniture.h"
 
-namespace pipward {
+namespace pipward::paper {
 namespace {
 
 // Marks keep apart from their neighbours in the row.
@@ -80,4 +80,4 @@ FieldPages field_pages(const FieldMap& map, const FieldPlan& plan, const TextRul
     return maker.take();
 }
 
-}  // namespace pipward
+}  // namespace pipward::paper

@@ -7,7 +7,7 @@
 #include "pipward/paper/typesetter.h"
 #include "pipward/value/sentence.h"
 
-namespace pipward {
+namespace pipward::paper {
 
 struct FieldPages {
     std::vector<Page> pages;           ///< the overview first, where there is one
@@ -23,4 +23,4 @@ FieldPages field_pages(
     const FieldMap& map, const FieldPlan& plan, const TextRuler& ruler, const Wording& wording,
     const std::function<void(double share)>& tell = [](double) {});
 
-}  // namespace pipward
+}  // namespace pipward::paper

@@ -7,7 +7,7 @@
 #include <limits>
 #include <numbers>
 
-namespace pipward {
+namespace pipward::paper {
 namespace {
 
 constexpr std::array scales{100, 200, 250, 500, 1000, 2000, 2500, 5000, 10000, 20000, 25000, 50000, 100000};
@@ -304,4 +304,4 @@ double turn_to_rows(std::span<const MapRow> rows) {
     return rows.empty() ? 0.0 : std::atan2(across, along) / 2 * 180 / std::numbers::pi;
 }
 
-}  // namespace pipward
+}  // namespace pipward::paper

@@ -10,7 +10,7 @@
 #include "pipward/record/orchard.h"
 
 /// Which scale a map has, and on how many pages it stands.
-namespace pipward {
+namespace pipward::paper {
 
 /// Metres to the east and to the north of the map's origin.
 struct GroundSpot {
@@ -81,4 +81,4 @@ std::optional<FieldPlan> plan_map(const FieldMap& map, const PageSize& paper, st
 /// The degrees clockwise to turn a map by so that its rows lie across the page.
 double turn_to_rows(std::span<const MapRow> rows);
 
-}  // namespace pipward
+}  // namespace pipward::paper

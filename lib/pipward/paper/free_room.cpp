@@ -4,7 +4,7 @@
 #include <algorithm>
 #include <cmath>
 
-namespace pipward {
+namespace pipward::paper {
 namespace {
 
 constexpr Millimetres cell_side{10};
@@ -40,4 +40,4 @@ void FreeRoom::take(const Box& box) {
     each_cell(box, [&](const Cell& cell) { taken_[cell].push_back(box); });
 }
 
-}  // namespace pipward
+}  // namespace pipward::paper

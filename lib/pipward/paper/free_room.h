@@ -7,7 +7,7 @@
 
 #include "pipward/paper/millimetres.h"
 
-namespace pipward {
+namespace pipward::paper {
 
 /// What of a page is taken already, so that texts do not lie on one another.
 class FreeRoom {
@@ -23,4 +23,4 @@ class FreeRoom {
     std::map<Cell, std::vector<Box>> taken_;
 };
 
-}  // namespace pipward
+}  // namespace pipward::paper

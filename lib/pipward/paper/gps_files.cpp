@@ -11,7 +11,7 @@
 #include "pipward/paper/text.h"
 #include "pipward/record/words.h"
 
-namespace pipward {
+namespace pipward::paper {
 namespace {
 
 // Seven decimals of a degree are about a centimetre.
@@ -148,4 +148,4 @@ std::string kml_text(const GpsFile& file) {
     return written(document);
 }
 
-}  // namespace pipward
+}  // namespace pipward::paper

@@ -8,7 +8,7 @@
 #include "pipward/record/orchard.h"
 
 /// Trees for hand-held receivers and map programs.
-namespace pipward {
+namespace pipward::paper {
 
 /// A tree's place on WGS 84, in degrees.
 struct Waypoint {
@@ -32,4 +32,4 @@ std::string gpx_text(const GpsFile& file);
 /// KML 2.2, a folder a block in their order of appearance; the route as a line.
 std::string kml_text(const GpsFile& file);
 
-}  // namespace pipward
+}  // namespace pipward::paper

@@ -7,7 +7,7 @@
 #include "pipward/paper/season_words.h"
 #include "pipward/paper/text.h"
 
-namespace pipward {
+namespace pipward::paper {
 namespace {
 
 // One word this short is a code or a tag: "B-11" broken at its hyphen is read wrongly.
@@ -108,4 +108,4 @@ std::string paragraph_html(const Sentence& sentence, const Speech& speech) {
     return element("p", "", speech.around(sentence)) + "\n";
 }
 
-}  // namespace pipward
+}  // namespace pipward::paper

@@ -9,7 +9,7 @@
 #include "pipward/value/day.h"
 
 /// Pieces of HTML. Parameters called `html` hold markup; all others are plain text and escaped here.
-namespace pipward {
+namespace pipward::paper {
 
 /// <tag class="kind">html</tag>; no class attribute where `kind` is empty.
 std::string element(std::string_view tag, std::string_view kind, std::string_view html);
@@ -49,4 +49,4 @@ std::string sheet_table(const Sentence& caption, const std::vector<SheetColumn>&
 /// A paragraph; fillings of the sentence are markup.
 std::string paragraph_html(const Sentence& sentence, const Speech& speech);
 
-}  // namespace pipward
+}  // namespace pipward::paper

@@ -4,7 +4,7 @@
 #include <algorithm>
 #include <array>
 
-namespace pipward {
+namespace pipward::paper {
 namespace {
 
 constexpr Millimetres label_edge{1.5};
@@ -130,4 +130,4 @@ Findings problems_of(const LabelGrid& grid) {
     return findings;
 }
 
-}  // namespace pipward
+}  // namespace pipward::paper

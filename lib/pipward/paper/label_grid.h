@@ -9,7 +9,7 @@
 #include "pipward/value/sentence.h"
 
 /// Where labels lie on a sheet.
-namespace pipward {
+namespace pipward::paper {
 
 /// Equal labels in columns and rows. On a roll the page is one label.
 struct LabelGrid {
@@ -56,4 +56,4 @@ Box printable_box(const LabelGrid& grid, int place);
 /// on.
 Findings problems_of(const LabelGrid& grid);
 
-}  // namespace pipward
+}  // namespace pipward::paper

@@ -6,7 +6,7 @@
 
 #include "pipward/paper/text.h"
 
-namespace pipward {
+namespace pipward::paper {
 namespace {
 
 constexpr double comfortable_points = 6.5;
@@ -250,4 +250,4 @@ LaidLabel lay_label(const LabelText& label, const Box& room, const TextRuler& ru
     return laid;
 }
 
-}  // namespace pipward
+}  // namespace pipward::paper

@@ -8,7 +8,7 @@
 #include "pipward/paper/typesetter.h"
 
 /// What a label says, fitted into its room: pure, so that it can be looked at without a printer.
-namespace pipward {
+namespace pipward::paper {
 
 /// A word with a line behind it to write on.
 struct Blank {
@@ -41,4 +41,4 @@ struct LaidLabel {
 /// wrapped, and where all of it is still too much, all of it shrinks. Nothing is cut.
 LaidLabel lay_label(const LabelText& label, const Box& room, const TextRuler& ruler);
 
-}  // namespace pipward
+}  // namespace pipward::paper

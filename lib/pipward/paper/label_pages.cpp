@@ -7,7 +7,7 @@
 #include "pipward/paper/text.h"
 #include "pipward/value/utf8.h"
 
-namespace pipward {
+namespace pipward::paper {
 namespace {
 
 Finding about(const NamedLabel& label, Level level, Sentence message, Sentence remedy) {
@@ -126,4 +126,4 @@ LabelPages label_pages(std::span<const NamedLabel> labels, const LabelJob& job, 
     return filler.take();
 }
 
-}  // namespace pipward
+}  // namespace pipward::paper

@@ -9,7 +9,7 @@
 #include "pipward/value/finding.h"
 #include "pipward/value/sentence.h"
 
-namespace pipward {
+namespace pipward::paper {
 
 struct LabelJob {
     LabelGrid grid;
@@ -46,4 +46,4 @@ LabelPages label_pages(
     const Wording& wording, Findings& findings,
     const std::function<void(double share)>& tell = [](double) {});
 
-}  // namespace pipward
+}  // namespace pipward::paper

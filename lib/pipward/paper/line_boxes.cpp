@@ -8,7 +8,7 @@
 #include "pipward/paper/millimetres.h"
 #include "pipward/paper/text.h"
 
-namespace pipward {
+namespace pipward::paper {
 namespace {
 
 constexpr double side_padding = 1.2;   // millimetres, on either side
@@ -38,8 +38,8 @@ Sentence kind_words(AccessionKind kind) {
 
 class BoxText {
   public:
-    BoxText(const LineBox& box, const LineView& view, const LineFacts& facts, const BoxFace& face,
-            const Wording& wording)
+    BoxText(const lineage::LineBox& box, const lineage::LineView& view, const LineFacts& facts,
+            const BoxFace& face, const Wording& wording)
         : box_(box), view_(view), facts_(facts), graph_(*facts.graph), face_(face), wording_(wording) {
         if (box.is_unknown()) {
             add(say("unknown"));
@@ -72,10 +72,10 @@ class BoxText {
 
     // With dots where the line is known further: behind it on the way to ancestors, else before it.
     std::string share() const {
-        if (box_.side == LineSide::subject) {
+        if (box_.side == lineage::LineSide::subject) {
             return box_.goes_on ? "…" : "";
         }
-        const bool is_ancestor = box_.side == LineSide::ancestor;
+        const bool is_ancestor = box_.side == lineage::LineSide::ancestor;
         const auto& shares = is_ancestor ? facts_.of_ancestor : facts_.of_subject;
         return fmt::format("{}{}{:.3g} %{}", box_.goes_on && !is_ancestor ? "… " : "",
                            box_.is_shared ? "◆ " : "", 100 * shares[box_.node],
@@ -115,13 +115,13 @@ class BoxText {
 
     // Of a descendant, who is not drawn.
     void add_other_parent() {
-        if (box_.side != LineSide::descendant) {
+        if (box_.side != lineage::LineSide::descendant) {
             return;
         }
         for (const auto& link : graph_.parents[box_.node]) {
             const bool is_drawn = std::ranges::any_of(
-                view_.boxes, [&](const LineBox& other) { return other.node == link.parent; });
-            if (!is_drawn && generations_of(link) == 1) {
+                view_.boxes, [&](const lineage::LineBox& other) { return other.node == link.parent; });
+            if (!is_drawn && lineage::generations_of(link) == 1) {
                 add(say("with {}", graph_.nodes[link.parent].name));
             }
         }
@@ -141,18 +141,18 @@ class BoxText {
         }
     }
 
-    const LineBox& box_;
-    const LineView& view_;
+    const lineage::LineBox& box_;
+    const lineage::LineView& view_;
     const LineFacts& facts_;
-    const LineGraph& graph_;
+    const lineage::LineGraph& graph_;
     const BoxFace& face_;
     const Wording& wording_;
 };
 
 }  // namespace
 
-std::vector<BoxLine> box_lines(const LineBox& box, const LineView& view, const LineFacts& facts,
-                               const BoxFace& face, const Wording& wording) {
+std::vector<BoxLine> box_lines(const lineage::LineBox& box, const lineage::LineView& view,
+                               const LineFacts& facts, const BoxFace& face, const Wording& wording) {
     return BoxText(box, view, facts, face, wording).lines;
 }
 
@@ -165,4 +165,4 @@ double box_height(const std::vector<BoxLine>& lines, double points) {
     return static_cast<double>(lines.size()) * line_height(points) + 2 * box_padding;
 }
 
-}  // namespace pipward
+}  // namespace pipward::paper

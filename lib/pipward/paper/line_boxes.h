@@ -7,11 +7,11 @@
 
 #include "pipward/lineage/line_view.h"
 
-namespace pipward {
+namespace pipward::paper {
 
 /// What a drawing of a line tells in each box beside the name.
 struct LineFacts {
-    const LineGraph* graph = nullptr;
+    const lineage::LineGraph* graph = nullptr;
     int subject = 0;
     std::vector<double> of_ancestor;            ///< by node: what the subject has of it, 0..1
     std::vector<double> of_subject;             ///< by node: what it has of the subject, 0..1
@@ -33,9 +33,9 @@ struct BoxFace {
 inline constexpr double box_padding = 0.6;  ///< millimetres, above and below the text
 
 /// The text of a box, line by line, in the words of a host.
-std::vector<BoxLine> box_lines(const LineBox& box, const LineView& view, const LineFacts& facts,
-                               const BoxFace& face, const Wording& wording);
+std::vector<BoxLine> box_lines(const lineage::LineBox& box, const lineage::LineView& view,
+                               const LineFacts& facts, const BoxFace& face, const Wording& wording);
 double line_height(double points);  ///< millimetres
 double box_height(const std::vector<BoxLine>& lines, double points);
 
-}  // namespace pipward
+}  // namespace pipward::paper

@@ -6,7 +6,7 @@
 
 #include "pipward/paper/line_marks.h"
 
-namespace pipward {
+namespace pipward::paper {
 namespace {
 
 constexpr double margin = 10;       // millimetres, all of them
@@ -21,20 +21,20 @@ constexpr double small_text = 7;
 constexpr double nearest_lines = 0.8;  // millimetres; nearer ones could not be followed
 
 // Few columns stand wider apart.
-LineSpace space_of(PageSize size, int columns) {
+lineage::LineSpace space_of(PageSize size, int columns) {
     return {.width = size.width.value - 2 * margin,
             .height = size.height.value - 2 * margin - title_room - legend_room,
             .between_columns = columns > 4 ? 9.0 : 14.0};
 }
 
 struct Fitted {
-    LineLayout layout;
+    lineage::LineLayout layout;
     std::vector<std::vector<BoxLine>> texts;
     double points = 0;
 };
 
-std::optional<Fitted> fitted_at(const LineView& view, const LineFacts& facts, LineSpace space,
-                                const BoxFace& face, const Wording& wording) {
+std::optional<Fitted> fitted_at(const lineage::LineView& view, const LineFacts& facts,
+                                lineage::LineSpace space, const BoxFace& face, const Wording& wording) {
     const double narrowest = face.points > small_text ? wide_in_em : narrowest_in_em;
     if (face.width < narrowest * from_points(face.points).value) {
         return std::nullopt;
@@ -47,7 +47,7 @@ std::optional<Fitted> fitted_at(const LineView& view, const LineFacts& facts, Li
     }
     for (const double gap : gaps) {
         space.between_boxes = gap;
-        auto layout = line_layout(view, heights, space);
+        auto layout = lineage::line_layout(view, heights, space);
         if (layout && layout->between_tracks >= nearest_lines) {
             fitted.layout = std::move(*layout);
             return fitted;
@@ -56,13 +56,13 @@ std::optional<Fitted> fitted_at(const LineView& view, const LineFacts& facts, Li
     return std::nullopt;
 }
 
-std::optional<Fitted> fitted(const LineView& view, const LineFacts& facts, PageSize size,
+std::optional<Fitted> fitted(const lineage::LineView& view, const LineFacts& facts, PageSize size,
                              const Wording& wording) {
     if (view.boxes.size() > most_boxes) {
         return std::nullopt;
     }
     const auto space = space_of(size, view.column_count);
-    const double width = column_width(view, space);
+    const double width = lineage::column_width(view, space);
     for (const double points : sizes) {
         for (const bool is_compact : {false, true}) {
             if (auto found = fitted_at(view, facts, space, {points, width, is_compact}, wording)) {
@@ -73,7 +73,7 @@ std::optional<Fitted> fitted(const LineView& view, const LineFacts& facts, PageS
     return std::nullopt;
 }
 
-int farthest(const LineView& view, LineSide side) {
+int farthest(const lineage::LineView& view, lineage::LineSide side) {
     int generation = 0;
     for (const auto& box : view.boxes) {
         generation = box.side == side ? std::max(generation, box.generation) : generation;
@@ -82,7 +82,7 @@ int farthest(const LineView& view, LineSide side) {
 }
 
 // The side whose fullest column has more boxes has to give way.
-bool ancestors_are_more(const LineView& view) {
+bool ancestors_are_more(const lineage::LineView& view) {
     std::vector<int> boxes(static_cast<std::size_t>(view.column_count));
     for (const int column : view.columns) {
         ++boxes[column];
@@ -92,11 +92,11 @@ bool ancestors_are_more(const LineView& view) {
     return *std::max_element(subject, boxes.end()) >= younger;
 }
 
-void give_way(const LineView& view, LineLimits& limits) {
-    const int up = farthest(view, LineSide::ancestor);
-    const int down = farthest(view, LineSide::descendant);
-    const auto children =
-        static_cast<int>(std::ranges::count(view.boxes, LineSide::descendant, &LineBox::side));
+void give_way(const lineage::LineView& view, lineage::LineLimits& limits) {
+    const int up = farthest(view, lineage::LineSide::ancestor);
+    const int down = farthest(view, lineage::LineSide::descendant);
+    const auto children = static_cast<int>(
+        std::ranges::count(view.boxes, lineage::LineSide::descendant, &lineage::LineBox::side));
     if (up > 0 && (ancestors_are_more(view) || children == 0)) {
         limits.up = up - 1;
     } else if (down > 1) {
@@ -112,11 +112,11 @@ void give_way(const LineView& view, LineLimits& limits) {
 
 LineDrawing line_drawing(const LineFacts& facts, const LineSheet& sheet, const Wording& wording) {
     auto limits = sheet.limits;
-    auto view = line_view(*facts.graph, facts.subject, limits);
+    auto view = lineage::line_view(*facts.graph, facts.subject, limits);
     auto found = fitted(view, facts, sheet.size, wording);
     while (!found && view.boxes.size() > 1) {
         give_way(view, limits);
-        view = line_view(*facts.graph, facts.subject, limits);
+        view = lineage::line_view(*facts.graph, facts.subject, limits);
         found = fitted(view, facts, sheet.size, wording);
     }
     LineDrawing drawing{{sheet.size, {}}, std::move(view), {}, limits, 0};
@@ -132,4 +132,4 @@ LineDrawing line_drawing(const LineFacts& facts, const LineSheet& sheet, const W
     return drawing;
 }
 
-}  // namespace pipward
+}  // namespace pipward::paper

@@ -10,24 +10,24 @@
 
 /// The line of one accession on one page: descendants to the left, ancestors to the right, one column a
 /// generation where nobody is shared. Lines tell by their dashes what they are and boxes by their edges.
-namespace pipward {
+namespace pipward::paper {
 
 struct LineSheet {
     PageSize size = turned(a4_page);
     Sentence title;
-    Sentence subtitle;  ///< one line below it; what is too long ends in "…"
-    LineLimits limits;  ///< what is wanted
+    Sentence subtitle;           ///< one line below it; what is too long ends in "…"
+    lineage::LineLimits limits;  ///< what is wanted
 };
 
 struct LineDrawing {
     Page page;
-    LineView view;      ///< what is drawn
-    LineLayout layout;  ///< in millimetres of the page
-    LineLimits limits;  ///< what came on the page: at most what was wanted
-    double points = 0;  ///< size of the text in the boxes
+    lineage::LineView view;      ///< what is drawn
+    lineage::LineLayout layout;  ///< in millimetres of the page
+    lineage::LineLimits limits;  ///< what came on the page: at most what was wanted
+    double points = 0;           ///< size of the text in the boxes
 };
 
 /// Smaller text and briefer boxes first, then fewer generations, until everything can be read on the page.
 LineDrawing line_drawing(const LineFacts& facts, const LineSheet& sheet, const Wording& wording = in_english);
 
-}  // namespace pipward
+}  // namespace pipward::paper

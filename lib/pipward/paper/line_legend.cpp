@@ -5,21 +5,21 @@
 #include "pipward/paper/line_marks.h"
 #include "pipward/paper/text.h"
 
-namespace pipward {
+namespace pipward::paper {
 namespace {
 
 constexpr double margin = 10;  // millimetres, all of them
 constexpr double words_points = 7;
 
-Sentence words_of(LineRole role) {
+Sentence words_of(lineage::LineRole role) {
     switch (role) {
-        case LineRole::seed:
+        case lineage::LineRole::seed:
             return say("to the seed parent");
-        case LineRole::pollen:
+        case lineage::LineRole::pollen:
             return say("to the pollen parent");
-        case LineRole::member:
+        case lineage::LineRole::member:
             return say("to a member of the blend");
-        case LineRole::sport:
+        case lineage::LineRole::sport:
             break;
     }
     return say("to what it is a sport of");
@@ -31,7 +31,7 @@ class Legend {
     Legend(Page& page, const Wording& wording)
         : page_(page), wording_(wording), y_(page.size.height.value - margin - 12) {}
 
-    void sample(LineRole role) {
+    void sample(lineage::LineRole role) {
         const auto words = words_of(role).in(wording_);
         constexpr double length = 9;
         break_before(length + 2 + width_of(words));
@@ -87,34 +87,35 @@ void put_title(const LineSheet& sheet, const Wording& wording, Page& page) {
     }
 }
 
-bool any_of(const LineView& view, bool (*is_so)(const LineBox&)) {
+bool any_of(const lineage::LineView& view, bool (*is_so)(const lineage::LineBox&)) {
     return std::ranges::any_of(view.boxes, is_so);
 }
 
 }  // namespace
 
-void put_words(const LineSheet& sheet, const LineView& view, const LineFacts& facts, const Wording& wording,
-               Page& page) {
+void put_words(const LineSheet& sheet, const lineage::LineView& view, const LineFacts& facts,
+               const Wording& wording, Page& page) {
     put_title(sheet, wording, page);
     Legend legend(page, wording);
-    for (const auto role : {LineRole::seed, LineRole::pollen, LineRole::member, LineRole::sport}) {
-        if (std::ranges::find(view.links, role, &BoxLink::role) != view.links.end()) {
+    for (const auto role : {lineage::LineRole::seed, lineage::LineRole::pollen, lineage::LineRole::member,
+                            lineage::LineRole::sport}) {
+        if (std::ranges::find(view.links, role, &lineage::BoxLink::role) != view.links.end()) {
             legend.sample(role);
         }
     }
     const auto& name = facts.graph->nodes[facts.subject].name;
-    if (any_of(view, [](const LineBox& box) { return box.is_shared; })) {
+    if (any_of(view, [](const lineage::LineBox& box) { return box.is_shared; })) {
         legend.say_it(say("◆, double edge: stands in the line more than once, drawn once"));
     }
-    if (any_of(view, [](const LineBox& box) { return box.goes_on; })) {
+    if (any_of(view, [](const lineage::LineBox& box) { return box.goes_on; })) {
         legend.say_it(say("…: the line is known further"));
     }
-    if (any_of(view, [](const LineBox& box) { return box.side == LineSide::ancestor; })) {
+    if (any_of(view, [](const lineage::LineBox& box) { return box.side == lineage::LineSide::ancestor; })) {
         legend.say_it(say("% of an ancestor: expected part of the genes of {} that came from it", name));
     }
-    if (any_of(view, [](const LineBox& box) { return box.side == LineSide::descendant; })) {
+    if (any_of(view, [](const lineage::LineBox& box) { return box.side == lineage::LineSide::descendant; })) {
         legend.say_it(say("% of a descendant: expected part of its genes that came from {}", name));
     }
 }
 
-}  // namespace pipward
+}  // namespace pipward::paper

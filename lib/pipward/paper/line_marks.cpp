@@ -5,13 +5,13 @@
 
 #include "pipward/paper/text.h"
 
-namespace pipward {
+namespace pipward::paper {
 namespace {
 
 constexpr double side_padding = 1.2;  // millimetres
 constexpr Paint pale_paint{236, 236, 236};
 
-Box box_of(const PlacedBox& placed) {
+Box box_of(const lineage::PlacedBox& placed) {
     return {{placed.left}, {placed.top}, {placed.width}, {placed.height}};
 }
 
@@ -29,7 +29,7 @@ std::vector<PaperSpot> cut_corners_of(const Box& box) {
             {box.left, box.bottom() - cut},    {box.left, box.top + cut}};
 }
 
-void put_frame(const LineBox& box, const LineInk& ink, const Box& at, Page& page) {
+void put_frame(const lineage::LineBox& box, const LineInk& ink, const Box& at, Page& page) {
     const bool is_blend = box.node >= 0 && ink.facts.graph->nodes[box.node].is_blend;
     if (!box.family.empty()) {  // a sheet behind the sheet
         const Millimetres by{0.5};
@@ -43,7 +43,7 @@ void put_frame(const LineBox& box, const LineInk& ink, const Box& at, Page& page
         page.pieces.push_back(outline);
         return;
     }
-    const Millimetres edge{box.side == LineSide::subject ? 0.7 : 0.25};
+    const Millimetres edge{box.side == lineage::LineSide::subject ? 0.7 : 0.25};
     page.pieces.push_back(ShapePiece{is_blend ? cut_corners_of(at) : corners_of(at),
                                      box.is_shared ? pale_paint : white_paint, black_paint, edge});
     if (box.is_shared) {
@@ -74,21 +74,21 @@ void put_text(const std::vector<BoxLine>& lines, const Box& at, double points, c
 }  // namespace
 
 // Dark tones that stay apart for every common kind of colour blindness; dashes tell the same without any.
-LinePiece line_pen(LineRole role) {
+LinePiece line_pen(lineage::LineRole role) {
     switch (role) {
-        case LineRole::seed:
+        case lineage::LineRole::seed:
             return {{}, {0.5}, {52, 16, 45}, {}};
-        case LineRole::pollen:
+        case lineage::LineRole::pollen:
             return {{}, {0.5}, {138, 80, 0}, {{1.8}, {1.0}}};
-        case LineRole::member:
+        case lineage::LineRole::member:
             return {{}, {0.4}, {31, 111, 139}, {{0.5}, {0.9}}};
-        case LineRole::sport:
+        case lineage::LineRole::sport:
             break;
     }
     return {{}, {0.4}, {80, 80, 80}, {{3.0}, {0.8}, {0.6}, {0.8}}};
 }
 
-void move_layout(LineLayout& layout, LineSpot by) {
+void move_layout(lineage::LineLayout& layout, lineage::LineSpot by) {
     for (auto& box : layout.boxes) {
         box.left += by.x;
         box.top += by.y;
@@ -120,4 +120,4 @@ void put_boxes(const LineInk& ink, const std::vector<std::vector<BoxLine>>& text
     }
 }
 
-}  // namespace pipward
+}  // namespace pipward::paper

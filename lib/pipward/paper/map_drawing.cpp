@@ -10,7 +10,7 @@
 #include "pipward/paper/map_marks.h"
 #include "pipward/paper/text.h"
 
-namespace pipward {
+namespace pipward::paper {
 namespace {
 
 constexpr Paint row_paint{150, 150, 150};
@@ -198,4 +198,4 @@ void MapDrawing::put_page_frames(const std::vector<MapWindow>& windows, int firs
     }
 }
 
-}  // namespace pipward
+}  // namespace pipward::paper

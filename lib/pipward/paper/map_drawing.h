@@ -9,7 +9,7 @@
 #include "pipward/paper/typesetter.h"
 #include "pipward/value/sentence.h"
 
-namespace pipward {
+namespace pipward::paper {
 
 /// One page's part of a map, drawn piece by piece from the back to the front.
 class MapDrawing {
@@ -48,4 +48,4 @@ class MapDrawing {
     std::size_t left_out_ = 0;
 };
 
-}  // namespace pipward
+}  // namespace pipward::paper

@@ -10,7 +10,7 @@
 #include "pipward/paper/map_marks.h"
 #include "pipward/paper/text.h"
 
-namespace pipward {
+namespace pipward::paper {
 namespace {
 
 constexpr Millimetres page_edge{10};
@@ -166,4 +166,4 @@ std::vector<PagePiece> map_furniture(const FieldMap& map, const MapWindow& windo
     return furniture.take();
 }
 
-}  // namespace pipward
+}  // namespace pipward::paper

@@ -9,7 +9,7 @@
 #include "pipward/value/sentence.h"
 
 /// What stands around a map.
-namespace pipward {
+namespace pipward::paper {
 
 /// A length of 1, 2 or 5 times a power of ten metres that is 30 to 75 mm long on paper.
 struct ScaleBar {
@@ -28,4 +28,4 @@ struct PageNumber {
 std::vector<PagePiece> map_furniture(const FieldMap& map, const MapWindow& window, const PageNumber& number,
                                      const TextRuler& ruler, const Wording& wording);
 
-}  // namespace pipward
+}  // namespace pipward::paper

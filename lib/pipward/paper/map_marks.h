@@ -7,7 +7,7 @@
 #include "pipward/paper/page.h"
 #include "pipward/record/orchard.h"
 
-namespace pipward {
+namespace pipward::paper {
 
 /// The colour of a purpose, of those that people who see colours otherwise tell apart too: Okabe & Ito
 /// (2008), "Color Universal Design". The shape says the same.
@@ -17,4 +17,4 @@ Paint fill_of(TreePurpose purpose);
 /// where the tree was removed.
 std::vector<PagePiece> tree_mark(TreePurpose purpose, bool removed, PaperSpot middle, Millimetres size);
 
-}  // namespace pipward
+}  // namespace pipward::paper

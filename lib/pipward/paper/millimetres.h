@@ -3,7 +3,7 @@
 
 #include <compare>
 
-namespace pipward {
+namespace pipward::paper {
 
 /// A length on paper.
 struct Millimetres {
@@ -84,4 +84,4 @@ constexpr bool holds(const Box& outer, const Box& inner) {
            inner.bottom() <= outer.bottom();
 }
 
-}  // namespace pipward
+}  // namespace pipward::paper

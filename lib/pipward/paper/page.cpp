@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "pipward/paper/page.h"
 
-namespace pipward {
+namespace pipward::paper {
 
 LinePiece outline_of(const Box& box, Millimetres width, Paint paint) {
     const PaperSpot start{box.left, box.top};
@@ -11,4 +11,4 @@ LinePiece outline_of(const Box& box, Millimetres width, Paint paint) {
             {}};
 }
 
-}  // namespace pipward
+}  // namespace pipward::paper

@@ -10,7 +10,7 @@
 #include "pipward/paper/qr_code.h"
 
 /// What stands on a page, as plain data: layouts make it, the writer draws it, tests look at it.
-namespace pipward {
+namespace pipward::paper {
 
 struct Paint {
     int red = 0;
@@ -80,4 +80,4 @@ struct Page {
 
 LinePiece outline_of(const Box& box, Millimetres width, Paint paint);
 
-}  // namespace pipward
+}  // namespace pipward::paper

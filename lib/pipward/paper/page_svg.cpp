@@ -6,7 +6,7 @@
 #include "pipward/paper/text.h"
 #include "pipward/paper/typesetter.h"
 
-namespace pipward {
+namespace pipward::paper {
 namespace {
 
 // From the top of a line of print_font to the feet of its letters, in em (read off the font).
@@ -89,4 +89,4 @@ std::string page_svg(const Page& page, const std::string& title) {
            R"(<rect width="100%" height="100%" fill="#ffffff"/>)" + "\n" + writer.svg + "</svg>\n";
 }
 
-}  // namespace pipward
+}  // namespace pipward::paper

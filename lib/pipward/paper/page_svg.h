@@ -5,10 +5,10 @@
 
 #include "pipward/paper/page.h"
 
-namespace pipward {
+namespace pipward::paper {
 
 /// A page as an SVG file in true millimetres, its text as text. Text stands on one line each and QR codes are
 /// left out: layouts for this writer break their lines themselves.
 std::string page_svg(const Page& page, const std::string& title);
 
-}  // namespace pipward
+}  // namespace pipward::paper

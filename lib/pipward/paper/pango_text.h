@@ -8,7 +8,7 @@
 #include "pipward/paper/typesetter.h"
 
 /// For the typesetter and the PDF writer only: text as the layout library sees it.
-namespace pipward {
+namespace pipward::paper {
 
 struct ObjectEnd {
     void operator()(gpointer object) const { g_object_unref(object); }
@@ -24,4 +24,4 @@ struct Typesetter::Parts {
 Layout laid_out(const Typesetter::Parts& parts, const std::string& text, const Face& face, Align side,
                 std::optional<Millimetres> wrap);
 
-}  // namespace pipward
+}  // namespace pipward::paper

@@ -10,7 +10,7 @@
 #include "pipward/value/finding.h"
 #include "pipward/value/sentence.h"
 
-namespace pipward {
+namespace pipward::paper {
 namespace {
 
 using Surface = std::unique_ptr<cairo_surface_t, decltype(&cairo_surface_destroy)>;
@@ -164,4 +164,4 @@ std::string pdf_of(std::span<const Page> pages, const PdfAbout& about, const Typ
     return text;
 }
 
-}  // namespace pipward
+}  // namespace pipward::paper

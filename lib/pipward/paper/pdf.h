@@ -8,7 +8,7 @@
 #include "pipward/paper/typesetter.h"
 #include "pipward/value/day.h"
 
-namespace pipward {
+namespace pipward::paper {
 
 struct PdfAbout {
     std::string title;
@@ -21,4 +21,4 @@ std::string pdf_of(
     std::span<const Page> pages, const PdfAbout& about, const Typesetter& typesetter,
     const std::function<void(double share)>& tell = [](double) {});
 
-}  // namespace pipward
+}  // namespace pipward::paper

@@ -12,7 +12,7 @@
 #include "pipward/paper/task_html.h"
 #include "pipward/paper/text.h"
 
-namespace pipward {
+namespace pipward::paper {
 namespace {
 
 std::string row_section(const std::vector<PlantingPlace>& places, std::size_t number, const Speech& speech) {
@@ -97,4 +97,4 @@ std::string planting_sheet_html(const PlantingSheet& sheet, const Wording& wordi
                       speech);
 }
 
-}  // namespace pipward
+}  // namespace pipward::paper

@@ -7,7 +7,7 @@
 #include "pipward/value/day.h"
 #include "pipward/value/sentence.h"
 
-namespace pipward {
+namespace pipward::paper {
 
 /// What is planted where.
 struct PlantingPlace {
@@ -38,4 +38,4 @@ struct PlantingSheet {
 /// first seedling in the upper left corner. For A4 paper in black and white and for a phone.
 std::string planting_sheet_html(const PlantingSheet& sheet, const Wording& wording = in_english);
 
-}  // namespace pipward
+}  // namespace pipward::paper

@@ -6,7 +6,7 @@
 #include <algorithm>
 #include <memory>
 
-namespace pipward {
+namespace pipward::paper {
 namespace {
 
 using Input = std::unique_ptr<QRinput, decltype(&QRinput_free)>;
@@ -55,4 +55,4 @@ Millimetres module_in(const QrCode& code, Millimetres side) {
     return side / (code.size + 2 * qr_free_zone);
 }
 
-}  // namespace pipward
+}  // namespace pipward::paper

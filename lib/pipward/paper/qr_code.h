@@ -7,7 +7,7 @@
 
 #include "pipward/paper/millimetres.h"
 
-namespace pipward {
+namespace pipward::paper {
 
 /// A QR code as ISO/IEC 18004 has it, without the free zone around it.
 struct QrCode {
@@ -32,4 +32,4 @@ std::optional<QrCode> qr_code(const std::string& text);
 /// The side of a module when the code and its free zone fill a square.
 Millimetres module_in(const QrCode& code, Millimetres side);
 
-}  // namespace pipward
+}  // namespace pipward::paper

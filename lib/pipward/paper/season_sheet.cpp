@@ -12,7 +12,7 @@
 #include "pipward/paper/sheet_sections.h"
 #include "pipward/paper/text.h"
 
-namespace pipward {
+namespace pipward::paper {
 namespace {
 
 void require_plan(const SeasonSheet& sheet) {
@@ -91,4 +91,4 @@ std::string season_sheet_html(const SeasonSheet& sheet, const Wording& wording) 
                       speech);
 }
 
-}  // namespace pipward
+}  // namespace pipward::paper

@@ -8,16 +8,16 @@
 #include "pipward/cross/plan.h"
 #include "pipward/value/finding.h"
 
-namespace pipward {
+namespace pipward::paper {
 
 /// What the season's sheet is made from.
 struct SeasonSheet {
-    std::string orchard_name;                 ///< of the orchard or its book
-    const SeasonPlan* plan = nullptr;         ///< needed
-    const BloomForecast* forecast = nullptr;  ///< without it the sheet has no bloom chart and says so
-    std::vector<SkillScore> skill;            ///< the chosen method's lines are told; may be empty
-    CrossingAssumptions assumptions;          ///< those the plan was made with
-    Findings findings;                        ///< of the book; shown with the plan's own, each once
+    std::string orchard_name;                        ///< of the orchard or its book
+    const cross::SeasonPlan* plan = nullptr;         ///< needed
+    const bloom::BloomForecast* forecast = nullptr;  ///< without it the sheet has no bloom chart and says so
+    std::vector<bloom::SkillScore> skill;            ///< the chosen method's lines are told; may be empty
+    cross::CrossingAssumptions assumptions;          ///< those the plan was made with
+    Findings findings;                               ///< of the book; shown with the plan's own, each once
     std::string note;  ///< printed under the title: "Made-up data ..." for a sample book
 };
 
@@ -27,4 +27,4 @@ struct SeasonSheet {
 /// Throws Error (usage) without a plan. Its words are those of the host; names, dates and figures stay.
 std::string season_sheet_html(const SeasonSheet& sheet, const Wording& wording = in_english);
 
-}  // namespace pipward
+}  // namespace pipward::paper

@@ -8,74 +8,74 @@
 
 #include "pipward/paper/day_axis.h"
 
-namespace pipward {
-Sentence way_words(PollenWay value) {
+namespace pipward::paper {
+Sentence way_words(cross::PollenWay value) {
     switch (value) {
-        case PollenWay::same_day:
+        case cross::PollenWay::same_day:
             return say("gather and use fresh, the same day");
-        case PollenWay::kept_this_spring:
+        case cross::PollenWay::kept_this_spring:
             return say("gather this spring, dry and keep");
-        case PollenWay::kept_from_last_year:
+        case cross::PollenWay::kept_from_last_year:
             return say("pollen kept from last year");
-        case PollenWay::forced_branch:
+        case cross::PollenWay::forced_branch:
             break;
     }
     return say("force a cut branch indoors");
 }
 
-Sentence verdict_words(Verdict value) {
+Sentence verdict_words(cross::Verdict value) {
     switch (value) {
-        case Verdict::good:
+        case cross::Verdict::good:
             return say("good");
-        case Verdict::fair:
+        case cross::Verdict::fair:
             return say("fair");
-        case Verdict::doubtful:
+        case cross::Verdict::doubtful:
             return say("doubtful");
-        case Verdict::unlikely:
+        case cross::Verdict::unlikely:
             return say("unlikely");
-        case Verdict::impossible:
+        case cross::Verdict::impossible:
             break;
     }
     return say("impossible");
 }
 
-Sentence s_match_words(SMatch value) {
+Sentence s_match_words(lineage::SMatch value) {
     switch (value) {
-        case SMatch::full:
+        case lineage::SMatch::full:
             return say("full: all its pollen can grow");
-        case SMatch::half:
+        case lineage::SMatch::half:
             return say("half: part of its pollen can grow");
-        case SMatch::none:
+        case lineage::SMatch::none:
             return say("none: its pollen is refused");
-        case SMatch::unknown:
+        case lineage::SMatch::unknown:
             break;
     }
     return say("not known: S-alleles missing");
 }
 
-Sentence urgency_words(Urgency value) {
+Sentence urgency_words(cross::Urgency value) {
     switch (value) {
-        case Urgency::today:
+        case cross::Urgency::today:
             return say("today");
-        case Urgency::this_week:
+        case cross::Urgency::this_week:
             return say("this week");
-        case Urgency::later:
+        case cross::Urgency::later:
             return say("later");
-        case Urgency::too_late:
+        case cross::Urgency::too_late:
             break;
     }
     return say("too late");
 }
 
-Sentence source_words(NeedSource value) {
+Sentence source_words(bloom::NeedSource value) {
     switch (value) {
-        case NeedSource::own_notes:
+        case bloom::NeedSource::own_notes:
             return say("own notes");
-        case NeedSource::mid_parent:
+        case bloom::NeedSource::mid_parent:
             return say("borrowed from both parents");
-        case NeedSource::one_parent:
+        case bloom::NeedSource::one_parent:
             return say("borrowed from one parent and the orchard");
-        case NeedSource::orchard_mean:
+        case bloom::NeedSource::orchard_mean:
             break;
     }
     return say("borrowed from the orchard's mean");
@@ -109,15 +109,15 @@ Sentence in_store_words(Store value) {
     return say("in deep freezer");
 }
 
-Sentence method_words(BloomMethod value) {
+Sentence method_words(bloom::BloomMethod value) {
     switch (value) {
-        case BloomMethod::averaged:
+        case bloom::BloomMethod::averaged:
             return say("average of many chill-and-heat clocks");
-        case BloomMethod::mean_day:
+        case bloom::BloomMethod::mean_day:
             return say("long-run mean day");
-        case BloomMethod::degree_days:
+        case bloom::BloomMethod::degree_days:
             return say("degree-days from a fixed day");
-        case BloomMethod::chill_then_heat:
+        case bloom::BloomMethod::chill_then_heat:
             break;
     }
     return say("chill first, then heat");
@@ -199,4 +199,4 @@ Sentence work_day(Day day) {
     return joined({weekday_name(day), to_short_text(day)}, verbatim(" "));
 }
 
-}  // namespace pipward
+}  // namespace pipward::paper

@@ -7,15 +7,15 @@
 #include "pipward/cross/plan.h"
 
 /// The plan's enums and numbers as people say them. Not escaped.
-namespace pipward {
+namespace pipward::paper {
 
-Sentence way_words(PollenWay way);
-Sentence verdict_words(Verdict verdict);
-Sentence s_match_words(SMatch match);
-Sentence urgency_words(Urgency urgency);
-Sentence source_words(NeedSource source);
+Sentence way_words(cross::PollenWay way);
+Sentence verdict_words(cross::Verdict verdict);
+Sentence s_match_words(lineage::SMatch match);
+Sentence urgency_words(cross::Urgency urgency);
+Sentence source_words(bloom::NeedSource source);
 Sentence store_words(Store store);
-Sentence method_words(BloomMethod method);
+Sentence method_words(bloom::BloomMethod method);
 
 /// "8 in 10"; "over 19 in 20" and "under 1 in 20" at the ends, "no chance" for none, "not known" for NaN.
 Sentence chance_words(Share chance);
@@ -36,4 +36,4 @@ Sentence long_day(Day day);
 /// "Fri 20 Mar".
 Sentence work_day(Day day);
 
-}  // namespace pipward
+}  // namespace pipward::paper

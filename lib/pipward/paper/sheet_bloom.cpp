@@ -9,7 +9,7 @@
 #include "pipward/paper/sheet_sections.h"
 #include "pipward/paper/text.h"
 
-namespace pipward {
+namespace pipward::paper {
 namespace {
 
 // So many bars fit one sheet of paper; a page break would cut a taller picture.
@@ -68,7 +68,8 @@ std::string figures_html(const BloomChart& whole, const Speech& speech) {
     return html;
 }
 
-std::string warnings_html(const BloomForecast& forecast, const std::string& accession, const Speech& speech) {
+std::string warnings_html(const bloom::BloomForecast& forecast, const std::string& accession,
+                          const Speech& speech) {
     std::string html;
     for (const auto& warning : forecast.windows[forecast.of_accession.at(accession)].warnings) {
         html += element("p", "", speech.plain(warning));
@@ -78,17 +79,19 @@ std::string warnings_html(const BloomForecast& forecast, const std::string& acce
 
 std::string source_html(const BloomBar& bar, const Speech& speech) {
     const auto words = speech.around(source_words(bar.source));
-    return bar.source == NeedSource::own_notes ? fmt::format("● {} ({})", words, bar.notes) : "○ " + words;
+    return bar.source == bloom::NeedSource::own_notes ? fmt::format("● {} ({})", words, bar.notes)
+                                                      : "○ " + words;
 }
 
-SheetRow number_row(const BloomForecast& forecast, const BloomBar& bar, const Speech& speech) {
+SheetRow number_row(const bloom::BloomForecast& forecast, const BloomBar& bar, const Speech& speech) {
     return {{name_html(bar.name), element("strong", "", iso_day_html(bar.full.p50)),
              span_html(iso_day_html(bar.full.p10), iso_day_html(bar.full.p90)), iso_day_html(bar.first),
              iso_day_html(bar.end), source_html(bar, speech)},
             warnings_html(forecast, bar.name, speech)};
 }
 
-std::string numbers_html(const BloomForecast& forecast, const BloomChart& chart, const Speech& speech) {
+std::string numbers_html(const bloom::BloomForecast& forecast, const BloomChart& chart,
+                         const Speech& speech) {
     static const std::vector<SheetColumn> columns{{say("Accession"), 20, true}, {say("Full bloom"), 13},
                                                   {say("8 in 10"), 25},         {say("First bloom"), 13},
                                                   {say("Bloom end"), 13},       {say("Source"), 16}};
@@ -132,4 +135,4 @@ std::string bloom_section(const SeasonSheet& sheet, const Speech& speech) {
                         speech);
 }
 
-}  // namespace pipward
+}  // namespace pipward::paper

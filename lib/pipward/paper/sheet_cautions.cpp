@@ -2,7 +2,7 @@
 #include "pipward/paper/cautions.h"
 #include "pipward/paper/sheet_sections.h"
 
-namespace pipward {
+namespace pipward::paper {
 
 std::string cautions_section(const Speech& speech) {
     using enum Hazard;
@@ -10,4 +10,4 @@ std::string cautions_section(const Speech& speech) {
                          speech);
 }
 
-}  // namespace pipward
+}  // namespace pipward::paper

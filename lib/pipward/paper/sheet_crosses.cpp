@@ -9,20 +9,20 @@
 #include "pipward/paper/sheet_sections.h"
 #include "pipward/paper/text.h"
 
-namespace pipward {
+namespace pipward::paper {
 namespace {
 
 // What is done about one cross (and, of a blend, one donor), and what else could be.
 struct Choice {
-    const CrossWay* chosen = nullptr;
-    std::vector<const CrossWay*> others;
+    const cross::CrossWay* chosen = nullptr;
+    std::vector<const cross::CrossWay*> others;
 };
 
-bool same_question(const CrossWay& a, const CrossWay& b) {
+bool same_question(const cross::CrossWay& a, const cross::CrossWay& b) {
     return a.cross == b.cross && a.season == b.season && a.seed_parent == b.seed_parent && a.donor == b.donor;
 }
 
-void add_way(Choice& choice, const CrossWay& way) {
+void add_way(Choice& choice, const cross::CrossWay& way) {
     if (way.best && !choice.chosen->best) {
         choice.others.insert(choice.others.begin(), choice.chosen);
         choice.chosen = &way;
@@ -31,7 +31,7 @@ void add_way(Choice& choice, const CrossWay& way) {
     choice.others.push_back(&way);
 }
 
-std::vector<Choice> choices_of(const SeasonPlan& plan) {
+std::vector<Choice> choices_of(const cross::SeasonPlan& plan) {
     std::vector<Choice> choices;
     for (const auto& way : plan.ways) {
         const auto at = std::ranges::find_if(
@@ -45,7 +45,7 @@ std::vector<Choice> choices_of(const SeasonPlan& plan) {
     return choices;
 }
 
-std::string parents_html(const CrossWay& way, const Speech& speech) {
+std::string parents_html(const cross::CrossWay& way, const Speech& speech) {
     auto html = element("strong", "code", name_html(way.cross)) +
                 element("span", "pair", name_html(way.seed_parent) + " × " + name_html(way.pollen_parent));
     if (way.donor != way.pollen_parent) {
@@ -62,12 +62,12 @@ std::string pips_html(Share chance) {
     return "<span class=\"pips\" aria-hidden=\"true\">" + pips + "</span>";
 }
 
-std::string chance_html(const CrossWay& way, const Speech& speech) {
+std::string chance_html(const cross::CrossWay& way, const Speech& speech) {
     return pips_html(way.chance) + " " + element("strong", "", speech.around(chance_words(way.chance))) +
            ", " + speech.around(verdict_words(way.verdict));
 }
 
-std::string best_html(const CrossWay& way, const Speech& speech) {
+std::string best_html(const cross::CrossWay& way, const Speech& speech) {
     return element("span", "way", speech.around(way_words(way.way))) + chance_html(way, speech);
 }
 
@@ -76,7 +76,7 @@ std::string last_day_html(Day from, Day to) {
     return from == to ? last : span_html(iso_day_html(from), last);
 }
 
-std::string gather_html(const CrossWay& way, const Speech& speech) {
+std::string gather_html(const cross::CrossWay& way, const Speech& speech) {
     std::string html;
     if (way.gather_from && way.gather_to) {
         html += last_day_html(*way.gather_from, *way.gather_to);
@@ -90,7 +90,7 @@ std::string gather_html(const CrossWay& way, const Speech& speech) {
     return html;
 }
 
-std::string use_html(const CrossWay& way) {
+std::string use_html(const cross::CrossWay& way) {
     return way.use_from && way.use_to ? last_day_html(*way.use_from, *way.use_to) : "";
 }
 
@@ -98,7 +98,7 @@ Sentence donor_flowers_words(int number) {
     return number == 1 ? say("1 donor flower") : say("{} donor flowers", number);
 }
 
-std::string amounts_html(const CrossWay& way, const Speech& speech) {
+std::string amounts_html(const cross::CrossWay& way, const Speech& speech) {
     std::string html;
     if (way.flowers > 0) {
         html += element("span", "pair", speech.around(flowers_words(way.flowers)));
@@ -112,7 +112,7 @@ std::string amounts_html(const CrossWay& way, const Speech& speech) {
     return html;
 }
 
-std::string match_html(const CrossWay& way, const Speech& speech) {
+std::string match_html(const cross::CrossWay& way, const Speech& speech) {
     return speech.around(s_match_words(way.s_match)) +
            element("span", "pair", speech.around(kinship_words(way.kinship)));
 }
@@ -172,7 +172,7 @@ std::string next_season_html(const std::vector<Choice>& choices, Season season, 
 
 }  // namespace
 
-std::string crosses_section(const SeasonPlan& plan, const Speech& speech) {
+std::string crosses_section(const cross::SeasonPlan& plan, const Speech& speech) {
     auto now = choices_of(plan);
     const auto later = std::stable_partition(
         now.begin(), now.end(), [&](const Choice& choice) { return choice.chosen->season <= plan.season; });
@@ -188,4 +188,4 @@ std::string crosses_section(const SeasonPlan& plan, const Speech& speech) {
                         this_season + next_season_html(next, Season{plan.season.year + 1}, speech), speech);
 }
 
-}  // namespace pipward
+}  // namespace pipward::paper

@@ -10,14 +10,14 @@
 #include "pipward/paper/sheet_sections.h"
 #include "pipward/paper/task_html.h"
 
-namespace pipward {
+namespace pipward::paper {
 namespace {
 
 // A longer list is no longer looked at; the tables below hold the rest.
 constexpr std::size_t most_shown = 8;
 
 struct Due {
-    Urgency urgency;
+    cross::Urgency urgency;
     Day from;
     Day to;
     std::string html;
@@ -28,7 +28,7 @@ std::string counted_html(const std::string& work, int flowers, const Speech& spe
     return flowers > 0 ? work + ": " + speech.around(flowers_words(flowers)) : work;
 }
 
-Due due(const PollenTask& task, const Speech& speech) {
+Due due(const cross::PollenTask& task, const Speech& speech) {
     auto html = counted_html(work_html(task, speech), task.flowers, speech);
     if (!task.for_crosses.empty()) {
         html += " · " + speech.around(say("for {}", names_html(task.for_crosses)));
@@ -36,13 +36,13 @@ Due due(const PollenTask& task, const Speech& speech) {
     return {task.urgency, task.do_from, task.do_to, html};
 }
 
-Due due(const FieldTask& task, const Speech& speech) {
+Due due(const cross::FieldTask& task, const Speech& speech) {
     const auto html = counted_html(work_html(task, speech), task.flowers, speech);
     return {task.urgency, task.do_from, task.do_to,
             html + " · " + speech.around(say("cross {}", name_html(task.cross)))};
 }
 
-std::vector<Due> all_due(const SeasonPlan& plan, const Speech& speech) {
+std::vector<Due> all_due(const cross::SeasonPlan& plan, const Speech& speech) {
     std::vector<Due> all;
     for (const auto& task : plan.pollen) {
         all.push_back(due(task, speech));
@@ -64,7 +64,7 @@ std::string item_html(const Due& task, const Speech& speech) {
            element("span", "what", task.html) + "</li>\n";
 }
 
-std::string group_html(const std::vector<Due>& all, Urgency urgency, const Sentence& title,
+std::string group_html(const std::vector<Due>& all, cross::Urgency urgency, const Sentence& title,
                        const Sentence& remark, const Speech& speech) {
     std::string items;
     std::size_t found = 0;
@@ -88,7 +88,7 @@ std::string group_html(const std::vector<Due>& all, Urgency urgency, const Sente
 std::string nothing_due(const std::vector<Due>& all, const Speech& speech) {
     const Due* next = nullptr;
     for (const auto& task : all) {
-        if (task.urgency == Urgency::later && (!next || task.from < next->from)) {
+        if (task.urgency == cross::Urgency::later && (!next || task.from < next->from)) {
             next = &task;
         }
     }
@@ -99,16 +99,16 @@ std::string nothing_due(const std::vector<Due>& all, const Speech& speech) {
 
 }  // namespace
 
-std::string do_now_section(const SeasonPlan& plan, const Speech& speech) {
+std::string do_now_section(const cross::SeasonPlan& plan, const Speech& speech) {
     const auto all = all_due(plan, speech);
     const auto missed = group_html(
-        all, Urgency::too_late, say("Last safe day has passed"),
+        all, cross::Urgency::too_late, say("Last safe day has passed"),
         say("The last safe day is in bold. Look at the cross below for another way before giving it up."),
         speech);
-    const auto soon = group_html(all, Urgency::today, say("Can be done now"), {}, speech) +
-                      group_html(all, Urgency::this_week, say("Within seven days"), {}, speech);
+    const auto soon = group_html(all, cross::Urgency::today, say("Can be done now"), {}, speech) +
+                      group_html(all, cross::Urgency::this_week, say("Within seven days"), {}, speech);
     return section_html("now", say("Do now"), missed + (soon.empty() ? nothing_due(all, speech) : soon),
                         speech);
 }
 
-}  // namespace pipward
+}  // namespace pipward::paper

@@ -8,10 +8,10 @@
 #include "pipward/paper/task_html.h"
 #include "pipward/paper/text.h"
 
-namespace pipward {
+namespace pipward::paper {
 namespace {
 
-SheetRow row_of(const FieldTask& task, const Speech& speech) {
+SheetRow row_of(const cross::FieldTask& task, const Speech& speech) {
     return {{tick_box(say("cross {} on {}", task.cross, task.seed_parent), speech),
              days_html(task.do_from, task.do_to, speech) + " " + urgency_tag(task.urgency, speech),
              work_html(task, speech), task.flowers > 0 ? std::to_string(task.flowers) : "",
@@ -19,12 +19,12 @@ SheetRow row_of(const FieldTask& task, const Speech& speech) {
             task.why.empty() ? "" : element("p", "", speech.plain(task.why))};
 }
 
-std::vector<SheetRow> rows_of(const SeasonPlan& plan, const Speech& speech) {
-    std::vector<const FieldTask*> tasks;
+std::vector<SheetRow> rows_of(const cross::SeasonPlan& plan, const Speech& speech) {
+    std::vector<const cross::FieldTask*> tasks;
     for (const auto& task : plan.field) {
         tasks.push_back(&task);
     }
-    std::ranges::stable_sort(tasks, {}, &FieldTask::do_from);
+    std::ranges::stable_sort(tasks, {}, &cross::FieldTask::do_from);
     std::vector<SheetRow> rows;
     for (const auto* task : tasks) {
         rows.push_back(row_of(*task, speech));
@@ -34,7 +34,7 @@ std::vector<SheetRow> rows_of(const SeasonPlan& plan, const Speech& speech) {
 
 }  // namespace
 
-std::string field_section(const SeasonPlan& plan, const Speech& speech) {
+std::string field_section(const cross::SeasonPlan& plan, const Speech& speech) {
     if (plan.field.empty()) {
         return section_html("field", say("Field work"),
                             paragraph_html(say("No work waits at the seed parents."), speech), speech);
@@ -52,4 +52,4 @@ std::string field_section(const SeasonPlan& plan, const Speech& speech) {
         speech);
 }
 
-}  // namespace pipward
+}  // namespace pipward::paper

@@ -7,7 +7,7 @@
 #include "pipward/paper/sheet_sections.h"
 #include "pipward/paper/text.h"
 
-namespace pipward {
+namespace pipward::paper {
 namespace {
 
 constexpr std::size_t most_shown = 40;
@@ -79,4 +79,4 @@ std::string findings_section(const SeasonSheet& sheet, const Speech& speech) {
     return section_html("findings", say("Warnings"), "<ul class=\"findings\">\n" + items + "</ul>\n", speech);
 }
 
-}  // namespace pipward
+}  // namespace pipward::paper

@@ -2,7 +2,7 @@
 #include "pipward/paper/sheet_sections.h"
 #include "pipward/paper/text.h"
 
-namespace pipward {
+namespace pipward::paper {
 
 std::string sheet_page(const std::string& title, const std::string& body_html, const Speech& speech) {
     // The form is the language's own tag.
@@ -15,4 +15,4 @@ std::string sheet_page(const std::string& title, const std::string& body_html, c
            body_html + "</body>\n</html>\n";
 }
 
-}  // namespace pipward
+}  // namespace pipward::paper

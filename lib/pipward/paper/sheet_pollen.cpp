@@ -8,10 +8,10 @@
 #include "pipward/paper/task_html.h"
 #include "pipward/paper/text.h"
 
-namespace pipward {
+namespace pipward::paper {
 namespace {
 
-std::string amount_html(const PollenTask& task, const Speech& speech) {
+std::string amount_html(const cross::PollenTask& task, const Speech& speech) {
     std::string html;
     if (task.flowers > 0) {
         html += element("span", "pair", speech.around(flowers_words(task.flowers)));
@@ -22,7 +22,7 @@ std::string amount_html(const PollenTask& task, const Speech& speech) {
     return html;
 }
 
-std::string keep_html(const PollenTask& task, const Speech& speech) {
+std::string keep_html(const cross::PollenTask& task, const Speech& speech) {
     auto html = speech.around(store_words(task.store));
     if (task.keep_until) {
         html += element("span", "pair", speech.around(say("until {}", iso_day_html(*task.keep_until))));
@@ -30,7 +30,7 @@ std::string keep_html(const PollenTask& task, const Speech& speech) {
     return html;
 }
 
-SheetRow row_of(const PollenTask& task, Season season, const Speech& speech) {
+SheetRow row_of(const cross::PollenTask& task, Season season, const Speech& speech) {
     const auto later = later_season_tag(task, season, speech);
     return {{tick_box(say("pollen of {}", task.donor), speech),
              days_html(task.do_from, task.do_to, speech) + " " + urgency_tag(task.urgency, speech),
@@ -39,12 +39,12 @@ SheetRow row_of(const PollenTask& task, Season season, const Speech& speech) {
             task.why.empty() ? "" : element("p", "", speech.plain(task.why))};
 }
 
-std::vector<SheetRow> rows_of(const SeasonPlan& plan, const Speech& speech) {
-    std::vector<const PollenTask*> tasks;
+std::vector<SheetRow> rows_of(const cross::SeasonPlan& plan, const Speech& speech) {
+    std::vector<const cross::PollenTask*> tasks;
     for (const auto& task : plan.pollen) {
         tasks.push_back(&task);
     }
-    std::ranges::stable_sort(tasks, {}, &PollenTask::do_to);
+    std::ranges::stable_sort(tasks, {}, &cross::PollenTask::do_to);
     std::vector<SheetRow> rows;
     for (const auto* task : tasks) {
         rows.push_back(row_of(*task, plan.season, speech));
@@ -54,7 +54,7 @@ std::vector<SheetRow> rows_of(const SeasonPlan& plan, const Speech& speech) {
 
 }  // namespace
 
-std::string pollen_section(const SeasonPlan& plan, const Speech& speech) {
+std::string pollen_section(const cross::SeasonPlan& plan, const Speech& speech) {
     if (plan.pollen.empty()) {
         return section_html("pollen", say("Pollen work"),
                             paragraph_html(say("No pollen needs to be gathered, forced or tested."), speech),
@@ -70,4 +70,4 @@ std::string pollen_section(const SeasonPlan& plan, const Speech& speech) {
         speech);
 }
 
-}  // namespace pipward
+}  // namespace pipward::paper

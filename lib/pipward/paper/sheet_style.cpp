@@ -2,7 +2,7 @@
 #include "pipward/paper/bloom_chart.h"
 #include "pipward/paper/sheet_sections.h"
 
-namespace pipward {
+namespace pipward::paper {
 namespace {
 
 constexpr std::string_view colours =
@@ -120,4 +120,4 @@ std::string sheet_style() {
     return style;
 }
 
-}  // namespace pipward
+}  // namespace pipward::paper

@@ -8,23 +8,23 @@
 #include "pipward/paper/season_words.h"
 #include "pipward/paper/sheet_sections.h"
 
-namespace pipward {
+namespace pipward::paper {
 namespace {
 
-bool is_overall(const SkillScore& score) {
+bool is_overall(const bloom::SkillScore& score) {
     return score.accession.empty() && !score.training_seasons;
 }
 
-const SkillScore* long_run_mean(const SeasonSheet& sheet, const SkillScore& beside) {
-    const auto at = std::ranges::find_if(sheet.skill, [&](const SkillScore& score) {
-        return is_overall(score) && score.method == BloomMethod::mean_day &&
+const bloom::SkillScore* long_run_mean(const SeasonSheet& sheet, const bloom::SkillScore& beside) {
+    const auto at = std::ranges::find_if(sheet.skill, [&](const bloom::SkillScore& score) {
+        return is_overall(score) && score.method == bloom::BloomMethod::mean_day &&
                score.lead_days == beside.lead_days;
     });
-    return at == sheet.skill.end() || beside.method == BloomMethod::mean_day ? nullptr : &*at;
+    return at == sheet.skill.end() || beside.method == bloom::BloomMethod::mean_day ? nullptr : &*at;
 }
 
 /// How good the forecast was, told so many days before bloom, or with the season's weather known.
-Sentence score_text(const SkillScore& score) {
+Sentence score_text(const bloom::SkillScore& score) {
     const auto in_3 = of_hundred(score.within_3_days);
     const auto in_5 = of_hundred(score.within_5_days);
     if (!score.lead_days) {
@@ -42,7 +42,7 @@ Sentence score_text(const SkillScore& score) {
                      *score.lead_days, in_3, in_5, score.mae);
 }
 
-std::string score_html(const SeasonSheet& sheet, const SkillScore& score, const Speech& speech) {
+std::string score_html(const SeasonSheet& sheet, const bloom::SkillScore& score, const Speech& speech) {
     std::vector<Sentence> sentences{
         score_text(score),
         say("Its 8-in-10 box held the day in {} (80 would be exact).", of_hundred(score.coverage_80))};
@@ -53,7 +53,7 @@ std::string score_html(const SeasonSheet& sheet, const SkillScore& score, const 
     return element("li", "", speech.around(joined(sentences, verbatim(" ")))) + "\n";
 }
 
-Sentence method_text(const SkillScore& score) {
+Sentence method_text(const bloom::SkillScore& score) {
     const auto seasons = score.seasons == 1 ? say("1 past season") : say("{} past seasons", score.seasons);
     const auto cases = score.notes == 1 ? say("1 case") : say("{} cases", score.notes);
     return say("Method: {}. Each of {} was left out in turn and foretold from the others ({}):",
@@ -62,7 +62,7 @@ Sentence method_text(const SkillScore& score) {
 
 std::string skill_html(const SeasonSheet& sheet, const Speech& speech) {
     std::string items;
-    const SkillScore* first = nullptr;
+    const bloom::SkillScore* first = nullptr;
     for (const auto& score : sheet.skill) {
         if (score.chosen && is_overall(score)) {
             items += score_html(sheet, score, speech);
@@ -76,7 +76,7 @@ std::string skill_html(const SeasonSheet& sheet, const Speech& speech) {
     return paragraph_html(method_text(*first), speech) + "<ul>\n" + items + "</ul>\n";
 }
 
-Sentence weather_text(const BloomForecast& forecast) {
+Sentence weather_text(const bloom::BloomForecast& forecast) {
     const auto after = long_day(forecast.as_of);
     return forecast.members.size() == 1
                ? say("Weather after {} is not known: one past season stands in for it, so bloom is given as "
@@ -87,7 +87,7 @@ Sentence weather_text(const BloomForecast& forecast) {
                      after, forecast.members.size());
 }
 
-Sentence assumptions_text(const CrossingAssumptions& a) {
+Sentence assumptions_text(const cross::CrossingAssumptions& a) {
     return say(
         "A chance of 8 in 10 means: of ten springs such as this may become, in eight there is live, "
         "compatible pollen on hand while the flowers can take it. Fruit set and seed come on top: the flower "
@@ -108,4 +108,4 @@ std::string sureness_section(const SeasonSheet& sheet, const Speech& speech) {
         speech);
 }
 
-}  // namespace pipward
+}  // namespace pipward::paper

@@ -3,7 +3,7 @@
 
 #include "pipward/paper/text.h"
 
-namespace pipward {
+namespace pipward::paper {
 namespace {
 
 // A form is the project's or a translator's: its quotation marks are left as they stand.
@@ -33,4 +33,4 @@ std::string Speech::around(const Sentence& sentence) const {
     return sentence.in([this](std::string_view form) { return form_markup(wording_(form)); });
 }
 
-}  // namespace pipward
+}  // namespace pipward::paper

@@ -5,7 +5,7 @@
 
 #include "pipward/value/sentence.h"
 
-namespace pipward {
+namespace pipward::paper {
 
 /// Says a page's sentences in the words of a host. Lives no longer than the wording it was made from.
 class Speech {
@@ -24,4 +24,4 @@ class Speech {
     const Wording& wording_;
 };
 
-}  // namespace pipward
+}  // namespace pipward::paper

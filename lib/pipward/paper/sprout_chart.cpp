@@ -9,7 +9,7 @@
 
 #include "pipward/paper/text.h"
 
-namespace pipward {
+namespace pipward::paper {
 namespace {
 
 constexpr double width = 860;
@@ -79,7 +79,7 @@ std::string stroke_of(std::size_t which) {
     return fmt::format(R"(fill="none" stroke="{}" stroke-width="2.2"{})", line.colour, dash);
 }
 
-double last_day_of(const Trial& trial) {
+double last_day_of(const seed::Trial& trial) {
     double last = 0;
     for (const auto& arm : trial.arms) {
         last = std::max(last, arm.points.empty() ? 0 : arm.points.back().day);
@@ -110,7 +110,7 @@ std::string axes(const Frame& frame, const Wording& wording) {
                          say("days since the seed was put in the cold, else washed").in(wording));
 }
 
-std::string course(const TrialArm& arm, std::size_t which, const Frame& frame) {
+std::string course(const seed::TrialArm& arm, std::size_t which, const Frame& frame) {
     if (arm.points.empty()) {
         return {};
     }
@@ -125,16 +125,16 @@ std::string course(const TrialArm& arm, std::size_t which, const Frame& frame) {
     return fmt::format(R"(<path d="{}" {}/>)", path, stroke_of(which)) + marks + "\n";
 }
 
-std::string interval(const TrialArm& arm, std::size_t which, const Frame& frame) {
+std::string interval(const seed::TrialArm& arm, std::size_t which, const Frame& frame) {
     const double x = right + 14 + 12 * static_cast<double>(which);
     return fmt::format(R"(<path d="M{:.1f} {:.1f}V{:.1f}" {}/>)", x, frame.y_of(arm.interval.high),
                        frame.y_of(arm.interval.low), stroke_of(which)) +
            mark_at(x, frame.y_of(std::min(1.0, static_cast<double>(arm.sprouted) / arm.seeds)), which) + "\n";
 }
 
-std::string label(const TrialArm& arm, std::size_t which, double y, double x, const Wording& wording) {
+std::string label(const seed::TrialArm& arm, std::size_t which, double y, double x, const Wording& wording) {
     auto svg = mark_at(x, y - 5, which);
-    for (const auto& line : wrap_lines(arm_words(arm).in(wording), 16, 2)) {
+    for (const auto& line : wrap_lines(seed::arm_words(arm).in(wording), 16, 2)) {
         svg += text_at(x + 12, y, "name", "start", line);
         y += line_height;
     }
@@ -143,11 +143,11 @@ std::string label(const TrialArm& arm, std::size_t which, double y, double x, co
     return svg + text_at(x + 12, y, "quiet", "start", counts.in(wording));
 }
 
-double height_of(const Trial& trial) {
+double height_of(const seed::Trial& trial) {
     return above + std::max(plot_height, label_step * static_cast<double>(trial.arms.size())) + below;
 }
 
-std::string panel(const Trial& trial, double top, const Wording& wording) {
+std::string panel(const seed::Trial& trial, double top, const Wording& wording) {
     const Frame frame{top + above, last_day_of(trial)};
     auto svg = text_at(left, top + 32, "title", "start", say("Cross {}", trial.cross).in(wording));
     svg += axes(frame, wording);
@@ -166,7 +166,7 @@ constexpr std::string_view style = R"(<style>text{font:14px system-ui,sans-serif
 
 }  // namespace
 
-std::string sprout_chart_svg(const std::vector<Trial>& trials, const Wording& wording) {
+std::string sprout_chart_svg(const std::vector<seed::Trial>& trials, const Wording& wording) {
     if (trials.empty()) {
         return {};
     }
@@ -184,4 +184,4 @@ std::string sprout_chart_svg(const std::vector<Trial>& trials, const Wording& wo
            "\n" + panels + "</svg>\n";
 }
 
-}  // namespace pipward
+}  // namespace pipward::paper

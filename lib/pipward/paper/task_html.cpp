@@ -7,7 +7,7 @@
 #include "pipward/paper/season_words.h"
 #include "pipward/paper/text.h"
 
-namespace pipward {
+namespace pipward::paper {
 namespace {
 
 std::string strong_name(const std::string& name) {
@@ -21,15 +21,15 @@ Sentence placed(const std::string& name, const std::string& tree) {
                         : say("{}, tree {}", strong, name_html(tree));
 }
 
-std::string_view kind_of(Urgency urgency) {
+std::string_view kind_of(cross::Urgency urgency) {
     switch (urgency) {
-        case Urgency::too_late:
+        case cross::Urgency::too_late:
             return "tag missed";
-        case Urgency::today:
+        case cross::Urgency::today:
             return "tag now";
-        case Urgency::this_week:
+        case cross::Urgency::this_week:
             return "tag soon";
-        case Urgency::later:
+        case cross::Urgency::later:
             break;
     }
     return "tag";
@@ -37,36 +37,36 @@ std::string_view kind_of(Urgency urgency) {
 
 }  // namespace
 
-std::string work_html(const PollenTask& task, const Speech& speech) {
+std::string work_html(const cross::PollenTask& task, const Speech& speech) {
     switch (task.work) {
-        case PollenWork::gather:
+        case cross::PollenWork::gather:
             return speech.around(say("Gather balloon flowers of {}", placed(task.donor, task.tree)));
-        case PollenWork::cut_branch:
+        case cross::PollenWork::cut_branch:
             return speech.around(say("Cut a branch of {}, to force indoors", placed(task.donor, task.tree)));
-        case PollenWork::test_lot:
+        case cross::PollenWork::test_lot:
             break;
     }
     return speech.around(say("Test the kept pollen of {}", strong_name(task.donor)));
 }
 
-std::string work_html(const FieldTask& task, const Speech& speech) {
+std::string work_html(const cross::FieldTask& task, const Speech& speech) {
     const auto place = placed(task.seed_parent, task.tree);
     switch (task.work) {
-        case FieldWork::bag:
+        case cross::FieldWork::bag:
             return speech.around(say("Bag the blossom of {}", place));
-        case FieldWork::pollinate:
+        case cross::FieldWork::pollinate:
             return speech.around(say("Pollinate {}, with {}", place, strong_name(task.donor)));
-        case FieldWork::unbag:
+        case cross::FieldWork::unbag:
             break;
     }
     return speech.around(say("Take the bags off {}", place));
 }
 
-std::string urgency_tag(Urgency urgency, const Speech& speech) {
+std::string urgency_tag(cross::Urgency urgency, const Speech& speech) {
     return element("span", kind_of(urgency), speech.plain(urgency_words(urgency)));
 }
 
-std::string later_season_tag(const PollenTask& task, Season season, const Speech& speech) {
+std::string later_season_tag(const cross::PollenTask& task, Season season, const Speech& speech) {
     return task.season_of_use > season
                ? element("span", "tag soon", speech.plain(say("for spring {}", task.season_of_use.year)))
                : "";
@@ -81,4 +81,4 @@ std::string tick_box(const Sentence& what, const Speech& speech) {
     return fmt::format("<input type=\"checkbox\" aria-label=\"{}\">", speech.plain(say("Done: {}", what)));
 }
 
-}  // namespace pipward
+}  // namespace pipward::paper

@@ -6,7 +6,7 @@
 
 #include "pipward/paper/code_points.h"
 
-namespace pipward {
+namespace pipward::paper {
 namespace {
 
 constexpr std::string_view ellipsis = "…";
@@ -126,4 +126,4 @@ std::vector<std::string> wrap_lines(std::string_view text, double max_em, int ma
     return lines.empty() ? std::vector<std::string>{""} : lines;
 }
 
-}  // namespace pipward
+}  // namespace pipward::paper

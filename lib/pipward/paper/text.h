@@ -6,7 +6,7 @@
 #include <vector>
 
 /// User text made fit for markup and for places that cannot wrap by themselves.
-namespace pipward {
+namespace pipward::paper {
 
 /// Valid UTF-8 that HTML and XML may hold: broken bytes, control characters, turns of direction and
 /// non-characters become U+FFFD, line ends and tabs become spaces.
@@ -24,4 +24,4 @@ double estimated_width(std::string_view text);
 /// Shape: at least one line, each clean but not escaped.
 std::vector<std::string> wrap_lines(std::string_view text, double max_em, int max_lines);
 
-}  // namespace pipward
+}  // namespace pipward::paper

@@ -6,7 +6,7 @@
 
 #include "pipward/paper/pango_text.h"
 
-namespace pipward {
+namespace pipward::paper {
 namespace {
 
 using Font = std::unique_ptr<PangoFontDescription, decltype(&pango_font_description_free)>;
@@ -99,4 +99,4 @@ bool Typesetter::can_show(const std::string& text) const {
     return pango_layout_get_unknown_glyphs_count(layout.get()) == 0;
 }
 
-}  // namespace pipward
+}  // namespace pipward::paper

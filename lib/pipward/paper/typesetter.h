@@ -9,7 +9,7 @@
 #include "pipward/paper/page.h"
 
 /// How much room text takes, as it will be printed.
-namespace pipward {
+namespace pipward::paper {
 
 /// The face of every page, whose widths the layouts are made for. Characters that it lacks come from other
 /// fonts of the machine.
@@ -54,4 +54,4 @@ class Typesetter {
     std::unique_ptr<Parts> parts_;
 };
 
-}  // namespace pipward
+}  // namespace pipward::paper

@@ -9,7 +9,7 @@
 #include "pipward/paper/task_html.h"
 #include "pipward/paper/text.h"
 
-namespace pipward {
+namespace pipward::paper {
 namespace {
 
 std::string days_of(const WorkLine& line, const Speech& speech) {
@@ -133,4 +133,4 @@ std::string work_sheet_html(const WorkSheet& sheet, const Wording& wording) {
                       speech);
 }
 
-}  // namespace pipward
+}  // namespace pipward::paper

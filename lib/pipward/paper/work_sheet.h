@@ -9,7 +9,7 @@
 #include "pipward/paper/cautions.h"
 #include "pipward/value/day.h"
 
-namespace pipward {
+namespace pipward::paper {
 
 /// One piece of work, with a box to tick and room to write down what came of it.
 struct WorkLine {
@@ -44,4 +44,4 @@ struct WorkSheet {
 /// itself.
 std::string work_sheet_html(const WorkSheet& sheet, const Wording& wording = in_english);
 
-}  // namespace pipward
+}  // namespace pipward::paper

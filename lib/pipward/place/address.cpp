@@ -5,7 +5,7 @@
 
 #include "pipward/place/scrap_text.h"
 
-namespace pipward {
+namespace pipward::place {
 namespace {
 
 bool begins_with(const std::string& name, std::string_view word) {
@@ -63,4 +63,4 @@ Sentence address_of(const Tree& tree, std::span<const TreeRow> rows) {
     return joined(parts, verbatim(", "));
 }
 
-}  // namespace pipward
+}  // namespace pipward::place

@@ -6,7 +6,7 @@
 #include "pipward/record/orchard.h"
 #include "pipward/value/sentence.h"
 
-namespace pipward {
+namespace pipward::place {
 
 /// Where a tree stands, in plain words: "block Upper, row 3, position 12". What the record does not tell is
 /// left out; empty where it tells nothing. Where the tree's row does not begin with position 1 the place in
@@ -17,4 +17,4 @@ Sentence address_of(const Tree& tree, std::span<const TreeRow> rows);
 /// "1st", "2nd", "3rd", "11th".
 Sentence ordinal(int number);
 
-}  // namespace pipward
+}  // namespace pipward::place

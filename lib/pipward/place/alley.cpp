@@ -3,7 +3,7 @@
 
 #include <limits>
 
-namespace pipward {
+namespace pipward::place {
 namespace {
 
 constexpr double widest_alley = 12.0;  // metres: beyond that it is a lane or a field
@@ -37,4 +37,4 @@ Sentence alley_words(std::span<const TreeLine> lines, std::span<const Barrier> b
                                                  facing->name.second, facing->name.first);
 }
 
-}  // namespace pipward
+}  // namespace pipward::place

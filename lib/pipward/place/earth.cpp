@@ -10,7 +10,7 @@
 
 #include "pipward/place/standpoint.h"
 
-namespace pipward {
+namespace pipward::place {
 namespace {
 
 struct ContextCloser {
@@ -142,4 +142,4 @@ Sentence compass_words(double bearing) {
     return words[eighth % words.size()];
 }
 
-}  // namespace pipward
+}  // namespace pipward::place

@@ -10,7 +10,7 @@
 #include "pipward/value/sentence.h"
 
 /// From the book's coordinates to the earth: longitude and latitude, distance and bearing.
-namespace pipward {
+namespace pipward::place {
 
 /// On WGS 84, in degrees: longitude -180..180 to the east, latitude -90..90 to the north.
 struct LonLat {
@@ -61,4 +61,4 @@ WayTo way_between(const LonLat& from, const LonLat& to);
 /// "north-east" for 30..60 degrees and so on: the nearest of eight.
 Sentence compass_words(double bearing);
 
-}  // namespace pipward
+}  // namespace pipward::place

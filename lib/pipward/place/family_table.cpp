@@ -10,7 +10,7 @@
 #include "pipward/place/name_pool.h"
 #include "pipward/place/scrap_text.h"
 
-namespace pipward {
+namespace pipward::place {
 namespace {
 
 bool is_digit(char c) {
@@ -204,4 +204,4 @@ std::string_view sibling_number(const Accession& accession, const Tree& tree, st
     return number.empty() && accession.kind == AccessionKind::seedling ? digits_at_end(tree.label) : number;
 }
 
-}  // namespace pipward
+}  // namespace pipward::place

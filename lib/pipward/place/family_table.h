@@ -11,7 +11,7 @@
 #include "pipward/place/hits.h"
 
 /// Inside of the room: seedlings by their parents and their number in the family.
-namespace pipward {
+namespace pipward::place {
 
 struct Sibling {
     std::uint32_t tree = 0;
@@ -50,4 +50,4 @@ class FamilyTable {
 /// none.
 std::string_view sibling_number(const Accession& accession, const Tree& tree, std::string_view code);
 
-}  // namespace pipward
+}  // namespace pipward::place

@@ -3,7 +3,7 @@
 
 #include <fmt/format.h>
 
-namespace pipward {
+namespace pipward::place {
 namespace {
 
 // The URI's numbers have digits and a point only: no exponent, no "-0".
@@ -28,4 +28,4 @@ std::string geo_uri(const LonLat& place, const std::optional<Metres>& accuracy) 
     return uri;
 }
 
-}  // namespace pipward
+}  // namespace pipward::place

@@ -6,7 +6,7 @@
 #include <algorithm>
 #include <cmath>
 
-namespace pipward {
+namespace pipward::place {
 namespace {
 
 constexpr double degree = 3.14159265358979323846 / 180;
@@ -124,4 +124,4 @@ std::vector<GroundPoint> GroundLine::beside(Metres distance) const {
     return points;
 }
 
-}  // namespace pipward
+}  // namespace pipward::place

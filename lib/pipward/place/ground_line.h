@@ -8,7 +8,7 @@
 #include "pipward/place/earth.h"
 
 /// Lines as they are measured in the field: in metres over the ground, whatever the map's coordinates are.
-namespace pipward {
+namespace pipward::place {
 
 struct GroundPoint {
     LonLat at;
@@ -53,4 +53,4 @@ class GroundLine {
     std::vector<Leg> legs_;
 };
 
-}  // namespace pipward
+}  // namespace pipward::place

@@ -5,7 +5,7 @@
 #include <limits>
 #include <utility>
 
-namespace pipward {
+namespace pipward::place {
 
 void Hits::add(const Hit& hit) {
     auto& best = best_[hit.tree];
@@ -54,4 +54,4 @@ std::vector<Hit> Hits::ranked(const Orchard& orchard, std::size_t limit,
     return sorted;
 }
 
-}  // namespace pipward
+}  // namespace pipward::place

@@ -9,7 +9,7 @@
 #include "pipward/place/standpoint.h"
 #include "pipward/record/orchard.h"
 
-namespace pipward {
+namespace pipward::place {
 
 /// Inside of the room: a tree that a scrap led to. `source` says by which name, family or note.
 struct Hit {
@@ -40,4 +40,4 @@ class Hits {
     std::vector<Hit> hits_;
 };
 
-}  // namespace pipward
+}  // namespace pipward::place

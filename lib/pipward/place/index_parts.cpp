@@ -8,7 +8,7 @@
 
 #include "pipward/place/scrap_text.h"
 
-namespace pipward {
+namespace pipward::place {
 namespace {
 
 using Trees = std::vector<std::uint32_t>;
@@ -226,4 +226,4 @@ void fill_index(const Orchard& orchard, NamePool& names, FamilyTable& families, 
     Filler(orchard, names, families, notes).fill();
 }
 
-}  // namespace pipward
+}  // namespace pipward::place

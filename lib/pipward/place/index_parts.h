@@ -6,9 +6,9 @@
 #include "pipward/place/note_pool.h"
 #include "pipward/place/stand_table.h"
 
-namespace pipward {
+namespace pipward::place {
 
 /// Inside of the room: fills the tables of a TreeIndex from the records, which must outlive them.
 void fill_index(const Orchard& orchard, NamePool& names, FamilyTable& families, NotePool& notes);
 
-}  // namespace pipward
+}  // namespace pipward::place

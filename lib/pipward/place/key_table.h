@@ -7,7 +7,7 @@
 #include <utility>
 #include <vector>
 
-namespace pipward {
+namespace pipward::place {
 
 /// Inside of the room: numbers by text, several to a text, in sixteen bytes each. Only a sum of the text is
 /// kept: whoever looks up checks what was found where a false one would matter.
@@ -73,4 +73,4 @@ class Lists {
     std::vector<std::uint32_t> numbers_;
 };
 
-}  // namespace pipward
+}  // namespace pipward::place

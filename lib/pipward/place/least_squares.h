@@ -6,7 +6,7 @@
 #include <cstddef>
 #include <utility>
 
-namespace pipward {
+namespace pipward::place {
 
 /// Weighted least squares with a mild pull of each coefficient towards zero, so that few points cannot bend a
 /// line. Terms are added one equation at a time.
@@ -64,4 +64,4 @@ inline double huber(double off, double scale) {
     return std::abs(off) <= bound ? 1.0 : bound / std::abs(off);
 }
 
-}  // namespace pipward
+}  // namespace pipward::place

@@ -4,7 +4,7 @@
 #include <algorithm>
 #include <bit>
 
-namespace pipward {
+namespace pipward::place {
 
 Likeness::Likeness(std::string_view scrap) {
     scrap = scrap.substr(0, longest);
@@ -94,4 +94,4 @@ int LettersSought::lacking(std::uint64_t name) const {
     return lacking;
 }
 
-}  // namespace pipward
+}  // namespace pipward::place

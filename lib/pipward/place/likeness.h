@@ -5,7 +5,7 @@
 #include <cstdint>
 #include <string_view>
 
-namespace pipward {
+namespace pipward::place {
 
 /// How many slips of the hand lie between a scrap and a name: letters added, left out, changed, or two
 /// neighbours swapped (Damerau 1964; no letter is touched twice). Reckoned 64 letters at a time, after
@@ -48,4 +48,4 @@ class LettersSought {
     std::array<int, 64> times_{};  // how often the scrap has the letters of a bit
 };
 
-}  // namespace pipward
+}  // namespace pipward::place

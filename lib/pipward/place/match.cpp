@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "pipward/place/match.h"
 
-namespace pipward {
+namespace pipward::place {
 namespace {
 
 Sentence thing_of(const Match& match) {
@@ -42,4 +42,4 @@ Sentence to_text(const Match& match) {
     return match.extent == Extent::part && name ? say("part of {}", thing) : thing;
 }
 
-}  // namespace pipward
+}  // namespace pipward::place

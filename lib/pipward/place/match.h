@@ -6,7 +6,7 @@
 #include "pipward/value/sentence.h"
 
 /// How a scrap led to a tree.
-namespace pipward {
+namespace pipward::place {
 
 enum class MatchKind : std::uint8_t {
     label,
@@ -33,4 +33,4 @@ struct Match {
 /// "label", "part of accession Larkfold Red", "accession Wrenlea, 1 letter off".
 Sentence to_text(const Match& match);
 
-}  // namespace pipward
+}  // namespace pipward::place

@@ -6,7 +6,7 @@
 
 #include "pipward/place/ground_line.h"
 
-namespace pipward {
+namespace pipward::place {
 namespace {
 
 constexpr double degree = 3.14159265358979323846 / 180;
@@ -60,4 +60,4 @@ MapPoint middle_of(std::span<const MapPoint> points) {
     return {(low.x + high.x) / 2, (low.y + high.y) / 2, {}};
 }
 
-}  // namespace pipward
+}  // namespace pipward::place

@@ -8,7 +8,7 @@
 #include "pipward/place/earth.h"
 #include "pipward/record/orchard.h"
 
-namespace pipward {
+namespace pipward::place {
 
 /// Metres to the east and to the north of the plane's origin.
 struct PlanePoint {
@@ -62,4 +62,4 @@ class MetrePlane {
 /// The middle of the box around points, of which there is at least one.
 MapPoint middle_of(std::span<const MapPoint> points);
 
-}  // namespace pipward
+}  // namespace pipward::place

@@ -10,7 +10,7 @@
 #include "pipward/place/likeness.h"
 #include "pipward/place/scrap_text.h"
 
-namespace pipward {
+namespace pipward::place {
 namespace {
 
 // How much the whole name and a part of it are worth: what stands on the tree comes first.
@@ -172,4 +172,4 @@ std::vector<std::string> NamePool::most_like(std::string_view scrap, std::size_t
     return names;
 }
 
-}  // namespace pipward
+}  // namespace pipward::place

@@ -11,7 +11,7 @@
 
 /// Inside of the room: every name that leads to trees, end to end in one text, so that a million are looked
 /// through in some hundredths of a second.
-namespace pipward {
+namespace pipward::place {
 
 class NamePool {
   public:
@@ -65,4 +65,4 @@ std::string name_key(std::string_view folded);
 /// The parts of a folded name as one text: "up 3 12".
 std::string parts_key(std::string_view folded);
 
-}  // namespace pipward
+}  // namespace pipward::place

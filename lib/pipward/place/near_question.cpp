@@ -8,7 +8,7 @@
 #include <functional>
 #include <set>
 
-namespace pipward {
+namespace pipward::place {
 namespace {
 
 // How likely the answer at a spot is yes: 1, 0, or a half where nobody knows.
@@ -215,4 +215,4 @@ std::vector<std::string> weigh_answers(NearSpots& near, const Orchard& orchard,
     return unknown;
 }
 
-}  // namespace pipward
+}  // namespace pipward::place

@@ -7,7 +7,7 @@
 
 #include "pipward/place/near_spots.h"
 
-namespace pipward {
+namespace pipward::place {
 
 /// A question that can be answered by looking round, and what each answer would say.
 struct NearQuestion {
@@ -29,4 +29,4 @@ std::vector<NearQuestion> questions_about(const NearSpots& near, const Orchard& 
 std::vector<std::string> weigh_answers(NearSpots& near, const Orchard& orchard,
                                        const std::map<std::string, bool>& answers);
 
-}  // namespace pipward
+}  // namespace pipward::place

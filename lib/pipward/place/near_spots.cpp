@@ -8,7 +8,7 @@
 #include "pipward/place/row_barrier.h"
 #include "pipward/place/row_stands.h"
 
-namespace pipward {
+namespace pipward::place {
 namespace {
 
 constexpr double row_reach = 12.0;  // metres: a row farther aside is not beside this one
@@ -213,4 +213,4 @@ NearSpots near_spots(const Orchard& orchard, const NearWish& wish) {
     return Surroundings(orchard, wish).spots();
 }
 
-}  // namespace pipward
+}  // namespace pipward::place

@@ -10,7 +10,7 @@
 #include "pipward/place/tree_line.h"
 
 /// Which tree somebody stands at, as far as a receiver's place can tell.
-namespace pipward {
+namespace pipward::place {
 
 struct NearWish {
     MapPoint at;
@@ -57,4 +57,4 @@ NearSpots near_spots(const Orchard& orchard, const NearWish& wish);
 /// The standard deviation in each direction of an error that is within a radius 68 times in 100.
 double deviation_of(Metres radius);
 
-}  // namespace pipward
+}  // namespace pipward::place

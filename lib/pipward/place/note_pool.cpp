@@ -7,7 +7,7 @@
 
 #include "pipward/place/scrap_text.h"
 
-namespace pipward {
+namespace pipward::place {
 namespace {
 
 constexpr float together = 0.55F;
@@ -77,4 +77,4 @@ std::string NotePool::shown(std::uint32_t note) const {
     return fmt::format("\"{} …\"", text.substr(0, end));
 }
 
-}  // namespace pipward
+}  // namespace pipward::place

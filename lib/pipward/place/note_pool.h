@@ -10,7 +10,7 @@
 #include "pipward/place/key_table.h"
 
 /// Inside of the room: the words of every note, and the trees that each is about.
-namespace pipward {
+namespace pipward::place {
 
 class NotePool {
   public:
@@ -40,4 +40,4 @@ class NotePool {
     Lists trees_;
 };
 
-}  // namespace pipward
+}  // namespace pipward::place

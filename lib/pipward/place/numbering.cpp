@@ -7,7 +7,7 @@
 #include "pipward/place/ground_line.h"
 #include "pipward/place/least_squares.h"
 
-namespace pipward {
+namespace pipward::place {
 namespace {
 
 constexpr double hardly = 0.5;
@@ -133,4 +133,4 @@ LonLat from_plane(const PlanePoint& point, const LonLat& middle) {
     return way_from(middle, std::atan2(point.x, point.y) / degree, Metres{std::hypot(point.x, point.y)});
 }
 
-}  // namespace pipward
+}  // namespace pipward::place

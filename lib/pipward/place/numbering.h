@@ -10,7 +10,7 @@
 #include "pipward/place/row_pattern.h"
 
 /// Inside of the room: what numbering trees in found rows and in known rows have in common.
-namespace pipward {
+namespace pipward::place {
 
 struct RowMember {
     std::size_t tree = 0;
@@ -44,4 +44,4 @@ LonLat middle_of(std::span<const LonLat> places);
 std::vector<PlanePoint> to_plane(std::span<const LonLat> places, const LonLat& middle);
 LonLat from_plane(const PlanePoint& point, const LonLat& middle);
 
-}  // namespace pipward
+}  // namespace pipward::place

@@ -4,7 +4,7 @@
 #include <algorithm>
 #include <cmath>
 
-namespace pipward {
+namespace pipward::place {
 namespace {
 
 constexpr double closest_share = 0.6;  // of the distance at which one turns
@@ -106,4 +106,4 @@ bool PieceGrid::blocks(PlanePoint a, PlanePoint b) const {
     return true;
 }
 
-}  // namespace pipward
+}  // namespace pipward::place

@@ -6,7 +6,7 @@
 
 #include "pipward/place/row_barrier.h"
 
-namespace pipward {
+namespace pipward::place {
 
 /// Inside of the room: the pieces of rows by where they lie, to see quickly whether one stands in the way.
 class PieceGrid {
@@ -35,4 +35,4 @@ class PieceGrid {
     std::vector<std::vector<std::uint32_t>> cells_;
 };
 
-}  // namespace pipward
+}  // namespace pipward::place

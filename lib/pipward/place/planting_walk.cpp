@@ -9,7 +9,7 @@
 #include <set>
 #include <tuple>
 
-namespace pipward {
+namespace pipward::place {
 namespace {
 
 /// "2" before "10", and both before "north".
@@ -87,4 +87,4 @@ std::vector<RowPosition> keep_apart(std::vector<RowPosition> positions, std::spa
     return positions;
 }
 
-}  // namespace pipward
+}  // namespace pipward::place

@@ -6,7 +6,7 @@
 
 #include "pipward/place/row_position.h"
 
-namespace pipward {
+namespace pipward::place {
 
 /// The vacant positions in the order in which one plants: block by block, row by row, each row from the end
 /// that is nearer to where the last one ended. Rows go by their names, numbers by their size.
@@ -18,4 +18,4 @@ std::vector<RowPosition> in_planting_order(std::vector<RowPosition> positions);
 std::vector<RowPosition> keep_apart(std::vector<RowPosition> positions, std::span<const TreeRow> rows,
                                     Metres apart);
 
-}  // namespace pipward
+}  // namespace pipward::place

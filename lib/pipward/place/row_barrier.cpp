@@ -4,7 +4,7 @@
 #include <algorithm>
 #include <limits>
 
-namespace pipward {
+namespace pipward::place {
 namespace {
 
 PlanePoint foot_on(PlanePoint point, PlanePoint a, PlanePoint b) {
@@ -156,4 +156,4 @@ Sides sides_of(const Barrier& barrier, PlanePoint tree) {
     return sides;
 }
 
-}  // namespace pipward
+}  // namespace pipward::place

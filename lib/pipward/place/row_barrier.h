@@ -9,7 +9,7 @@
 #include "pipward/place/tree_line.h"
 
 /// Rows as what they are to somebody on foot: in the way.
-namespace pipward {
+namespace pipward::place {
 
 struct BarrierRules {
     Metres beside{1.0};  ///< how far from the trunks one walks and works; less where rows stand closer
@@ -50,4 +50,4 @@ Sides sides_of(const Barrier& barrier, PlanePoint tree);
 double distance_between(PlanePoint a, PlanePoint b, PlanePoint c, PlanePoint d);
 double distance_to(PlanePoint point, PlanePoint a, PlanePoint b);
 
-}  // namespace pipward
+}  // namespace pipward::place

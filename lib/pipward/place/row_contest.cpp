@@ -6,7 +6,7 @@
 #include <map>
 #include <utility>
 
-namespace pipward {
+namespace pipward::place {
 namespace {
 
 constexpr double surely = 0.995;
@@ -84,4 +84,4 @@ std::vector<RowOfPoint> weigh_rows(std::span<const PlanePoint> points, const Fit
     return result;
 }
 
-}  // namespace pipward
+}  // namespace pipward::place

@@ -8,7 +8,7 @@
 #include "pipward/place/row_lines.h"
 
 /// Inside of the room: trees between two rows that might belong to either.
-namespace pipward {
+namespace pipward::place {
 
 /// A row with the numbers of its trees.
 struct TakenRow {
@@ -24,4 +24,4 @@ struct TakenRow {
 std::vector<RowOfPoint> weigh_rows(std::span<const PlanePoint> points, const FittedRows& fit,
                                    std::span<const TakenRow> rows);
 
-}  // namespace pipward
+}  // namespace pipward::place

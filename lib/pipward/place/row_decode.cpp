@@ -4,7 +4,7 @@
 #include <algorithm>
 #include <cmath>
 
-namespace pipward {
+namespace pipward::place {
 namespace {
 
 // How often two trees are recorded on one spot, and points in a row that belong to no position.
@@ -219,4 +219,4 @@ std::vector<PlacedPoint> decode_row(std::span<const double> along, const Positio
     return points;
 }
 
-}  // namespace pipward
+}  // namespace pipward::place

@@ -7,7 +7,7 @@
 #include <vector>
 
 /// Inside of the room: which tree of a row stands at which position, with what certainty.
-namespace pipward {
+namespace pipward::place {
 
 /// A row's positions lie at origin + step * number.
 struct PositionScale {
@@ -31,4 +31,4 @@ struct PlacedPoint {
 /// neighbours that may have changed places lower each other's certainty.
 std::vector<PlacedPoint> decode_row(std::span<const double> along, const PositionScale& scale);
 
-}  // namespace pipward
+}  // namespace pipward::place

@@ -6,7 +6,7 @@
 #include <algorithm>
 #include <cmath>
 
-namespace pipward {
+namespace pipward::place {
 namespace {
 
 /// What a surveyor's tape may be short by: a position at the very end of a row is still one.
@@ -163,4 +163,4 @@ std::optional<MapPoint> to_map(const GroundPoint& point, const ToEarth& to_earth
     return on_map;
 }
 
-}  // namespace pipward
+}  // namespace pipward::place

@@ -11,7 +11,7 @@
 #include "pipward/value/finding.h"
 
 /// Rows and their numbered positions, laid out from surveyed points.
-namespace pipward {
+namespace pipward::place {
 
 enum class Side { right, left };
 
@@ -62,4 +62,4 @@ std::vector<GroundPoint> to_ground(std::span<const MapPoint> points, const ToEar
 /// The way back; nothing where a point cannot be drawn in that system.
 std::optional<MapPoint> to_map(const GroundPoint& point, const ToEarth& to_earth);
 
-}  // namespace pipward
+}  // namespace pipward::place

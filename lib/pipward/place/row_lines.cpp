@@ -10,7 +10,7 @@
 
 #include "pipward/place/least_squares.h"
 
-namespace pipward {
+namespace pipward::place {
 namespace {
 
 constexpr double pi = 3.14159265358979323846;
@@ -221,4 +221,4 @@ FittedRows fit_rows(std::span<const PlanePoint> points, double distance) {
     return rows;
 }
 
-}  // namespace pipward
+}  // namespace pipward::place

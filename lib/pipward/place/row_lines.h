@@ -9,7 +9,7 @@
 #include "pipward/place/row_pattern.h"
 
 /// Inside of the room: a line for each row, and each point's row.
-namespace pipward {
+namespace pipward::place {
 
 struct RowOfPoint {
     int row = 0;           ///< counted in the direction of y
@@ -46,4 +46,4 @@ inline double bell(double off, double noise) {
 /// The median of absolute values, times what makes it a standard deviation.
 double median_noise(std::span<const double> offs);
 
-}  // namespace pipward
+}  // namespace pipward::place

@@ -7,7 +7,7 @@
 #include "pipward/place/row_lines.h"
 #include "pipward/place/row_recovery.h"
 
-namespace pipward {
+namespace pipward::place {
 namespace {
 
 /// How often a tree of the cloud belongs to no row at all.
@@ -167,4 +167,4 @@ Recovery match_rows(std::span<const LonLat> trees, std::span<const KnownRow> row
     return recovery;
 }
 
-}  // namespace pipward
+}  // namespace pipward::place

@@ -6,7 +6,7 @@
 #include <complex>
 #include <tuple>
 
-namespace pipward {
+namespace pipward::place {
 namespace {
 
 constexpr double pi = 3.14159265358979323846;
@@ -227,4 +227,4 @@ double origin_of(std::span<const double> along, double spacing) {
     return origin < 0 ? origin + spacing : origin;
 }
 
-}  // namespace pipward
+}  // namespace pipward::place

@@ -6,7 +6,7 @@
 #include <vector>
 
 /// Inside of the room: finding what repeats in a cloud of points.
-namespace pipward {
+namespace pipward::place {
 
 /// Metres east and north of some middle, or along and across.
 struct PlanePoint {
@@ -47,4 +47,4 @@ std::optional<FoundSpacing> find_spacing(std::span<const std::vector<double>> ro
 /// Where positions of this spacing lie best: 0..spacing.
 double origin_of(std::span<const double> along, double spacing);
 
-}  // namespace pipward
+}  // namespace pipward::place

@@ -9,7 +9,7 @@
 
 #include "pipward/place/row_layout.h"
 
-namespace pipward {
+namespace pipward::place {
 namespace {
 
 using Spot = std::tuple<std::string, std::string, int>;
@@ -126,4 +126,4 @@ std::vector<RowPosition> row_positions(const Orchard& orchard, Day as_of, Findin
     return positions;
 }
 
-}  // namespace pipward
+}  // namespace pipward::place

@@ -8,7 +8,7 @@
 #include "pipward/record/orchard.h"
 #include "pipward/value/finding.h"
 
-namespace pipward {
+namespace pipward::place {
 
 enum class PositionState { vacant, taken, reserved };
 
@@ -30,4 +30,4 @@ struct RowPosition {
 /// position for, or that stand more than half a spacing away from it, are told.
 std::vector<RowPosition> row_positions(const Orchard& orchard, Day as_of, Findings& findings);
 
-}  // namespace pipward
+}  // namespace pipward::place

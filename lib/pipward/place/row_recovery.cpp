@@ -13,7 +13,7 @@
 #include "pipward/place/row_lines.h"
 #include "pipward/place/row_starts.h"
 
-namespace pipward {
+namespace pipward::place {
 namespace {
 
 constexpr double pi = 3.14159265358979323846;
@@ -292,4 +292,4 @@ Recovery recover_rows(std::span<const LonLat> trees, const RecoveryRule& rule) {
     return recovery;
 }
 
-}  // namespace pipward
+}  // namespace pipward::place

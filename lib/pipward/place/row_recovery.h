@@ -9,7 +9,7 @@
 #include "pipward/place/row_layout.h"
 
 /// Rows and positions recovered from a cloud of tree points: docs/method.md tells how and how well.
-namespace pipward {
+namespace pipward::place {
 
 struct RecoveryRule {
     std::optional<double>
@@ -66,4 +66,4 @@ struct KnownRow {
 };
 Recovery match_rows(std::span<const LonLat> trees, std::span<const KnownRow> rows, const RecoveryRule& rule);
 
-}  // namespace pipward
+}  // namespace pipward::place

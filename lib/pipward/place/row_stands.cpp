@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "pipward/place/row_stands.h"
 
-namespace pipward {
+namespace pipward::place {
 namespace {
 
 constexpr int longest_gap = 200;  // positions: more is a slip in a number, not a gap
@@ -42,4 +42,4 @@ std::vector<RowStand> stands_of(const TreeLine& line, const Orchard& orchard) {
     return stands;
 }
 
-}  // namespace pipward
+}  // namespace pipward::place

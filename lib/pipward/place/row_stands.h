@@ -6,7 +6,7 @@
 
 #include "pipward/place/tree_line.h"
 
-namespace pipward {
+namespace pipward::place {
 
 /// Inside of the room: a place in a row, with or without a tree.
 struct RowStand {
@@ -20,4 +20,4 @@ struct RowStand {
 /// one lie evenly between them.
 std::vector<RowStand> stands_of(const TreeLine& line, const Orchard& orchard);
 
-}  // namespace pipward
+}  // namespace pipward::place

@@ -6,7 +6,7 @@
 
 #include "pipward/place/least_squares.h"
 
-namespace pipward {
+namespace pipward::place {
 namespace {
 
 constexpr double at_the_edge = 0.25;  // spacings
@@ -98,4 +98,4 @@ bool find_edge(std::vector<RowStart>& rows) {
     return true;
 }
 
-}  // namespace pipward
+}  // namespace pipward::place

@@ -5,7 +5,7 @@
 #include <vector>
 
 /// Inside of the room: where the rows of a block begin, although first trees may be missing.
-namespace pipward {
+namespace pipward::place {
 
 struct RowStart {
     double across = 0;  ///< the row's place across the block
@@ -22,4 +22,4 @@ struct RowStart {
 /// rows or fewer than half of them agree on an edge.
 bool find_edge(std::vector<RowStart>& rows);
 
-}  // namespace pipward
+}  // namespace pipward::place

@@ -6,7 +6,7 @@
 #include <iterator>
 #include <utility>
 
-namespace pipward {
+namespace pipward::place {
 namespace {
 
 struct Letter {
@@ -190,4 +190,4 @@ bool is_number(std::string_view text) {
     return !text.empty() && std::ranges::all_of(text, is_digit);
 }
 
-}  // namespace pipward
+}  // namespace pipward::place

@@ -7,7 +7,7 @@
 
 /// Inside of the room: texts made alike, so that case, accents, blanks and dashes do not matter. Any bytes
 /// are taken; what is no UTF-8 stays as it is.
-namespace pipward {
+namespace pipward::place {
 
 /// Small letters without accents, typographic signs made plain ("×" is "x", "–" is "-"), blanks at the ends
 /// dropped and others single. Letters beyond Latin, Greek and Cyrillic stay as they are.
@@ -24,4 +24,4 @@ std::vector<std::string> folded_words(std::string_view text);
 
 bool is_number(std::string_view text);
 
-}  // namespace pipward
+}  // namespace pipward::place

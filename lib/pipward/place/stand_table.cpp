@@ -10,7 +10,7 @@
 
 #include "pipward/place/scrap_text.h"
 
-namespace pipward {
+namespace pipward::place {
 namespace {
 
 using Parts = std::vector<std::string>;
@@ -111,4 +111,4 @@ void StandTable::find(std::string_view scrap, Hits& hits) const {
     }
 }
 
-}  // namespace pipward
+}  // namespace pipward::place

@@ -9,7 +9,7 @@
 #include "pipward/place/key_table.h"
 
 /// Inside of the room: trees by block, row and position as people write them.
-namespace pipward {
+namespace pipward::place {
 
 class StandTable {
   public:
@@ -30,4 +30,4 @@ class StandTable {
     KeyTable by_row_;
 };
 
-}  // namespace pipward
+}  // namespace pipward::place

@@ -8,7 +8,7 @@
 #include "pipward/place/earth.h"
 #include "pipward/record/orchard.h"
 
-namespace pipward {
+namespace pipward::place {
 
 /// Where somebody stands, in the book's coordinate system.
 struct Standpoint {
@@ -24,4 +24,4 @@ struct Standpoint {
 /// Nothing where the book's system is not of the earth.
 std::optional<Standpoint> standpoint(const LonLat& place, const std::string& crs);
 
-}  // namespace pipward
+}  // namespace pipward::place

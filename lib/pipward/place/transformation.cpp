@@ -9,7 +9,7 @@
 
 #include "pipward/place/earth.h"
 
-namespace pipward {
+namespace pipward::place {
 namespace {
 
 struct ContextCloser {
@@ -188,4 +188,4 @@ bool has_ellipsoidal_heights(const std::string& crs) {
     return system != nullptr && proj_get_type(system.get()) == PJ_TYPE_GEOGRAPHIC_3D_CRS;
 }
 
-}  // namespace pipward
+}  // namespace pipward::place

@@ -9,7 +9,7 @@
 #include "pipward/record/orchard.h"
 
 /// From one coordinate system to another, and how true that is.
-namespace pipward {
+namespace pipward::place {
 
 /// What is published of a transformation, as PROJ knows it.
 struct TransformationFacts {
@@ -48,4 +48,4 @@ std::string system_name(const std::string& crs);
 /// by some ten metres.
 bool has_ellipsoidal_heights(const std::string& crs);
 
-}  // namespace pipward
+}  // namespace pipward::place

@@ -9,7 +9,7 @@
 #include "pipward/place/index_parts.h"
 #include "pipward/place/scrap_text.h"
 
-namespace pipward {
+namespace pipward::place {
 
 struct TreeIndex::Parts {
     explicit Parts(Orchard book) : orchard(std::move(book)), stands(orchard.trees) {
@@ -90,4 +90,4 @@ std::vector<std::string> TreeIndex::names_like(std::string_view scrap, std::size
     return parts_->names.most_like(scrap, how_many);
 }
 
-}  // namespace pipward
+}  // namespace pipward::place

@@ -11,7 +11,7 @@
 #include "pipward/place/standpoint.h"
 #include "pipward/record/orchard.h"
 
-namespace pipward {
+namespace pipward::place {
 
 struct FoundTree {
     std::size_t tree = 0;  ///< into Orchard::trees
@@ -45,4 +45,4 @@ class TreeIndex {
     std::shared_ptr<const Parts> parts_;
 };
 
-}  // namespace pipward
+}  // namespace pipward::place

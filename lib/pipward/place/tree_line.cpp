@@ -6,7 +6,7 @@
 #include <map>
 #include <tuple>
 
-namespace pipward {
+namespace pipward::place {
 namespace {
 
 PlanePoint mean_of(const std::vector<PlanePoint>& points) {
@@ -88,4 +88,4 @@ std::vector<TreeLine> tree_lines(const Orchard& orchard, const MetrePlane& plane
     return lines;
 }
 
-}  // namespace pipward
+}  // namespace pipward::place

@@ -9,7 +9,7 @@
 
 #include "pipward/place/metre_plane.h"
 
-namespace pipward {
+namespace pipward::place {
 
 /// A block's name and a row's.
 using RowName = std::pair<std::string, std::string>;
@@ -33,4 +33,4 @@ std::optional<RowName> row_name(const Tree& tree);
 /// rather than the first.
 PlanePoint main_direction(const std::vector<PlanePoint>& points);
 
-}  // namespace pipward
+}  // namespace pipward::place

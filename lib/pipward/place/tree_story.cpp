@@ -6,7 +6,7 @@
 #include <algorithm>
 #include <map>
 
-namespace pipward {
+namespace pipward::place {
 namespace {
 
 Sentence with_note(const Sentence& words, const std::optional<std::string>& note) {
@@ -78,4 +78,4 @@ std::vector<TreeEvent> story_of(const Orchard& orchard, const Tree& tree, std::s
     return events;
 }
 
-}  // namespace pipward
+}  // namespace pipward::place

@@ -8,7 +8,7 @@
 #include "pipward/value/sentence.h"
 
 /// What a book tells of one tree, in plain words.
-namespace pipward {
+namespace pipward::place {
 
 /// "standing", or "removed 2024-11-16: Culled: scab every year.": when it went and, as far as its note tells,
 /// why.
@@ -26,4 +26,4 @@ struct TreeEvent {
 /// tree was noted; its pollinations; its scores, those of a day as one.
 std::vector<TreeEvent> story_of(const Orchard& orchard, const Tree& tree, std::size_t limit);
 
-}  // namespace pipward
+}  // namespace pipward::place

@@ -4,7 +4,7 @@
 #include <algorithm>
 #include <limits>
 
-namespace pipward {
+namespace pipward::place {
 namespace {
 
 constexpr double far = std::numeric_limits<double>::infinity();
@@ -146,4 +146,4 @@ std::vector<Visit> visit_order(const PlaceDistances& distances, const Round& rou
                                              : searched_order(distances, round, tell);
 }
 
-}  // namespace pipward
+}  // namespace pipward::place

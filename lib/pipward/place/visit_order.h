@@ -6,7 +6,7 @@
 #include <vector>
 
 /// In which order to make a round of stops so that the way is short.
-namespace pipward {
+namespace pipward::place {
 
 /// Metres between any two places: as far there as back.
 class PlaceDistances {
@@ -59,4 +59,4 @@ double round_length(const PlaceDistances& distances, const Round& round, const s
 /// Inside of the room: from the nearest of `places`, or nothing where there is none.
 double nearest_of(const PlaceDistances& distances, const StopPlaces& places, std::uint32_t to);
 
-}  // namespace pipward
+}  // namespace pipward::place

@@ -13,7 +13,7 @@
 // stops moved elsewhere (Or-opt: Or 1976, from memory), sides changed; begun again and again from the best
 // round with two neighbouring stretches exchanged (double bridge: Martin, Otto & Felten 1991, Complex Systems
 // 5:299).
-namespace pipward {
+namespace pipward::place {
 namespace {
 
 using Place = std::uint32_t;
@@ -486,4 +486,4 @@ std::vector<Visit> searched_order(const PlaceDistances& distances, const Round& 
     return search.best();
 }
 
-}  // namespace pipward
+}  // namespace pipward::place

@@ -11,7 +11,7 @@
 #include "pipward/place/visit_order.h"
 #include "pipward/place/walk_ground.h"
 
-namespace pipward {
+namespace pipward::place {
 namespace {
 
 // Added to a way through rows, so that it is taken only where there is no other.
@@ -270,4 +270,4 @@ Walk plan_walk(const Orchard& orchard, const WalkWish& wish, const std::function
     return walk;
 }
 
-}  // namespace pipward
+}  // namespace pipward::place

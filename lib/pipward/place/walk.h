@@ -9,7 +9,7 @@
 #include "pipward/place/row_barrier.h"
 
 /// A walk to a set of trees that keeps to the alleys.
-namespace pipward {
+namespace pipward::place {
 
 /// A gate, or a tree.
 struct WalkEnd {
@@ -46,4 +46,4 @@ struct Walk {
 /// work.
 Walk plan_walk(const Orchard& orchard, const WalkWish& wish, const std::function<void(double)>& tell = {});
 
-}  // namespace pipward
+}  // namespace pipward::place

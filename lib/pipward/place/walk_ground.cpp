@@ -7,7 +7,7 @@
 
 #include "pipward/place/piece_grid.h"
 
-namespace pipward {
+namespace pipward::place {
 namespace {
 
 constexpr double endless = std::numeric_limits<double>::infinity();
@@ -128,4 +128,4 @@ bool WalkGround::is_open(std::uint32_t place) const {
     return !graph_->grid.blocks(graph_->points[place], graph_->points[place]);
 }
 
-}  // namespace pipward
+}  // namespace pipward::place

@@ -11,7 +11,7 @@
 /// The ground between rows as a graph of the straight ways that no row crosses: along the alleys, across
 /// them, and round the ends of rows along the headlands. Shortest paths in it are the shortest walks (Lozano-
 /// Pérez & Wesley 1979, Commun. ACM 22:560).
-namespace pipward {
+namespace pipward::place {
 
 class WalkGround {
   public:
@@ -35,4 +35,4 @@ class WalkGround {
     std::unique_ptr<const Graph> graph_;
 };
 
-}  // namespace pipward
+}  // namespace pipward::place

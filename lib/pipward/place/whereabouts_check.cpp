@@ -8,7 +8,7 @@
 
 #include "pipward/value/sentence.h"
 
-namespace pipward {
+namespace pipward::place {
 namespace {
 
 /// An orchard and its outlying fields lie within it.
@@ -126,4 +126,4 @@ std::optional<Finding> check_whereabouts(std::span<const MapPoint> points, const
     return doubt;
 }
 
-}  // namespace pipward
+}  // namespace pipward::place

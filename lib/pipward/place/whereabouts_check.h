@@ -9,7 +9,7 @@
 #include "pipward/record/orchard.h"
 #include "pipward/value/finding.h"
 
-namespace pipward {
+namespace pipward::place {
 
 /// Places that the book has already: its trees, rows and stations. At most some hundreds of them, spread.
 std::vector<MapPoint> places_in(const Orchard& orchard);
@@ -45,4 +45,4 @@ class PlaceJudge {
 std::optional<Finding> check_whereabouts(std::span<const MapPoint> points, const std::string& crs,
                                          std::span<const LonLat> known, const std::string& field);
 
-}  // namespace pipward
+}  // namespace pipward::place

@@ -13,7 +13,7 @@
 
 /// What the breeder's book holds, as plain values. One struct a table, fields named as its columns;
 /// an absent optional is an unknown, never zero. `fid` is the row's number in its table.
-namespace pipward {
+namespace pipward::inline record {
 
 /// A point in the book's coordinate system. `height` is the third coordinate where the geometry has one.
 struct MapPoint {
@@ -232,4 +232,4 @@ struct Orchard {
     std::vector<TraitScore> trait_scores;
 };
 
-}  // namespace pipward
+}  // namespace pipward::inline record

@@ -12,7 +12,7 @@
 #include "pipward/value/sentence.h"
 
 /// A result as any host can show it and the book can keep it: typed, described columns and rows of cells.
-namespace pipward {
+namespace pipward::inline record {
 
 enum class CellType { text, whole, number, day, yes_no };
 
@@ -86,4 +86,4 @@ std::string to_text(const Cell& cell);
 /// The same for people: words of a closed list plain, everything else as it stands.
 std::string to_plain_text(const Column& column, const Cell& cell);
 
-}  // namespace pipward
+}  // namespace pipward::inline record

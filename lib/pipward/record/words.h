@@ -9,7 +9,7 @@
 
 /// The closed word lists of the book: each enum's word as stored, and its meaning for people.
 /// The book's field domains, the readers and the hosts' pick lists all come from these tables.
-namespace pipward {
+namespace pipward::inline record {
 
 template <class Enum>
 struct Word {
@@ -44,4 +44,4 @@ std::optional<Enum> from_word(std::string_view word) {
     return std::nullopt;
 }
 
-}  // namespace pipward
+}  // namespace pipward::inline record

@@ -8,7 +8,7 @@
 #include "pipward/seed/cold_credit.h"
 #include "pipward/weather/hours.h"
 
-namespace pipward {
+namespace pipward::seed {
 namespace {
 
 double credit_of(const StoreDay& readings) {
@@ -18,9 +18,9 @@ double credit_of(const StoreDay& readings) {
 }
 
 /// The Dynamic Model wants every hour: a day with gaps gives its readings in turn, each held for its share.
-void feed(DynamicModel& model, const StoreDay& readings) {
-    for (std::size_t hour = 0; hour < hours_a_day; ++hour) {
-        model.hour(readings[hour * readings.size() / hours_a_day]);
+void feed(clock::DynamicModel& model, const StoreDay& readings) {
+    for (std::size_t hour = 0; hour < weather::hours_a_day; ++hour) {
+        model.hour(readings[hour * readings.size() / weather::hours_a_day]);
     }
 }
 
@@ -47,13 +47,13 @@ void note_spells(ColdSum& sum, Day day, const StoreDay& readings) {
 }  // namespace
 
 StoreLog steady_store(Celsius temperature) {
-    return [temperature](Day) { return StoreDay(hours_a_day, temperature); };
+    return [temperature](Day) { return StoreDay(weather::hours_a_day, temperature); };
 }
 
 ColdSum count_cold(Day from, Day to, const StoreLog& store, const std::vector<double>& needs) {
     ColdSum sum;
     sum.reached.resize(needs.size());
-    DynamicModel model;
+    clock::DynamicModel model;
     for (Day day = from; day <= to; day = day + 1) {
         const auto readings = store(day);
         if (!readings || readings->empty()) {
@@ -73,4 +73,4 @@ ColdSum count_cold(Day from, Day to, const StoreLog& store, const std::vector<do
     return sum;
 }
 
-}  // namespace pipward
+}  // namespace pipward::seed

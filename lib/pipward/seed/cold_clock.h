@@ -8,7 +8,7 @@
 #include "pipward/value/day.h"
 #include "pipward/value/quantity.h"
 
-namespace pipward {
+namespace pipward::seed {
 
 /// A cold store's hourly readings of one day; fewer than 24 where some are missing, none where all are.
 using StoreDay = std::vector<Celsius>;
@@ -38,4 +38,4 @@ struct ColdSum {
 /// Counts from the first to the last day, both whole days in the cold. Shape of `reached`: as `needs`.
 ColdSum count_cold(Day from, Day to, const StoreLog& store, const std::vector<double>& needs);
 
-}  // namespace pipward
+}  // namespace pipward::seed

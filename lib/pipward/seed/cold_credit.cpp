@@ -4,7 +4,7 @@
 #include <algorithm>
 #include <array>
 
-namespace pipward {
+namespace pipward::seed {
 namespace {
 
 struct Knot {
@@ -31,4 +31,4 @@ double cold_credit(Celsius temperature) {
            (above->credit - below.credit) * (degrees - below.degrees) / (above->degrees - below.degrees);
 }
 
-}  // namespace pipward
+}  // namespace pipward::seed

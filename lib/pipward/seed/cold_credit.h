@@ -3,7 +3,7 @@
 
 #include "pipward/value/quantity.h"
 
-namespace pipward {
+namespace pipward::seed {
 
 /// What a day at a temperature counts towards the moist cold that a seed needs: a whole day from 0.5 to 5
 /// degrees C, falling to nothing at 9.5, none to 15; frost counts nothing, and from 15 up a day undoes one.
@@ -17,4 +17,4 @@ inline constexpr Celsius warm_for_seed{9.5};
 /// Below this a frost is told: moist seed may be hurt (common practice, no source).
 inline constexpr Celsius frost_for_seed{0};
 
-}  // namespace pipward
+}  // namespace pipward::seed

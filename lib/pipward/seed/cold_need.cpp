@@ -5,7 +5,7 @@
 #include <array>
 #include <set>
 
-namespace pipward {
+namespace pipward::seed {
 namespace {
 
 constexpr std::string_view manual =
@@ -73,4 +73,4 @@ std::optional<std::string> species_of_seed(const Orchard& orchard, const std::st
     return std::nullopt;
 }
 
-}  // namespace pipward
+}  // namespace pipward::seed

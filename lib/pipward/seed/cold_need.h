@@ -8,7 +8,7 @@
 
 #include "pipward/record/orchard.h"
 
-namespace pipward {
+namespace pipward::seed {
 
 /// How long the seed of a species must lie moist and cold before it will sprout.
 struct ColdNeed {
@@ -29,4 +29,4 @@ std::optional<ColdNeed> cold_need_of(std::string_view species);
 /// one, nothing where none has.
 std::optional<std::string> species_of_seed(const Orchard& orchard, const std::string& seed_parent);
 
-}  // namespace pipward
+}  // namespace pipward::seed

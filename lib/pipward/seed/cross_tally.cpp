@@ -7,7 +7,7 @@
 #include <set>
 #include <string_view>
 
-namespace pipward {
+namespace pipward::seed {
 namespace {
 
 constexpr std::array all_steps{SeedStep::worked,   SeedStep::fruits,  SeedStep::sound_seed, SeedStep::in_cold,
@@ -185,4 +185,4 @@ std::string cross_of_seedling(const Accession& seedling, const std::vector<Cross
     return {};
 }
 
-}  // namespace pipward
+}  // namespace pipward::seed

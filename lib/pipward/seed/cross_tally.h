@@ -9,7 +9,7 @@
 #include "pipward/seed/lot_course.h"
 
 /// What became of each cross, step by step, as far as the book tells up to a day.
-namespace pipward {
+namespace pipward::seed {
 
 enum class SeedStep { worked, fruits, sound_seed, in_cold, sprouted, planted, alive };
 
@@ -48,4 +48,4 @@ std::optional<SeedStep> failed_at(const CrossTally& tally);
 /// made of one of the book's crosses with the same parents.
 std::string cross_of_seedling(const Accession& seedling, const std::vector<CrossGoal>& goals);
 
-}  // namespace pipward
+}  // namespace pipward::seed

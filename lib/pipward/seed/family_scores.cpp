@@ -7,7 +7,7 @@
 #include <set>
 #include <tuple>
 
-namespace pipward {
+namespace pipward::seed {
 namespace {
 
 struct TreeScore {
@@ -145,4 +145,4 @@ std::vector<FamilyScores> family_scores(const Orchard& orchard, Day as_of) {
     return all;
 }
 
-}  // namespace pipward
+}  // namespace pipward::seed

@@ -7,7 +7,7 @@
 
 #include "pipward/record/orchard.h"
 
-namespace pipward {
+namespace pipward::seed {
 
 /// How the seedlings of one family do in one trait. Scores of a tree are averaged first, so that a tree that
 /// was scored often counts as one.
@@ -31,4 +31,4 @@ struct FamilyScores {
 /// pollen parent like another.
 std::vector<FamilyScores> family_scores(const Orchard& orchard, Day as_of);
 
-}  // namespace pipward
+}  // namespace pipward::seed

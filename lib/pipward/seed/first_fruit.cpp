@@ -7,7 +7,7 @@
 #include "pipward/seed/cold_need.h"
 #include "pipward/seed/cross_tally.h"
 
-namespace pipward {
+namespace pipward::seed {
 namespace {
 
 int year_of(Day day) {
@@ -146,4 +146,4 @@ FirstFruits first_fruits(const Orchard& orchard, int year, Day as_of) {
     return all;
 }
 
-}  // namespace pipward
+}  // namespace pipward::seed

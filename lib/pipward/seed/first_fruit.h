@@ -9,7 +9,7 @@
 #include "pipward/value/season.h"
 
 /// How long a seedling keeps its breeder waiting.
-namespace pipward {
+namespace pipward::seed {
 
 /// Years from sowing to the first fruit that a planner counts with, and between which years it comes: apple
 /// 5, pear 7, 3 to 10 (common practice, no source; juvenile periods of 4.2 years for apple and 6.0 for pear
@@ -57,4 +57,4 @@ struct FirstFruits {
 };
 FirstFruits first_fruits(const Orchard& orchard, int year, Day as_of);
 
-}  // namespace pipward
+}  // namespace pipward::seed

@@ -5,7 +5,7 @@
 
 #include "pipward/seed/cross_tally.h"
 
-namespace pipward {
+namespace pipward::seed {
 namespace {
 
 constexpr double flowers_of_handbook = 50;
@@ -63,7 +63,7 @@ Counted sprouts(const Orchard& orchard, Day as_of) {
 
 }  // namespace
 
-Learned learn(const Orchard& orchard, Day as_of, const CrossingAssumptions& handbook) {
+Learned learn(const Orchard& orchard, Day as_of, const cross::CrossingAssumptions& handbook) {
     Counted set;
     for (const auto& tally : tally_crosses(orchard, as_of)) {
         add_set(set, tally);
@@ -79,7 +79,7 @@ Learned learn(const Orchard& orchard, Day as_of, const CrossingAssumptions& hand
     return all;
 }
 
-CrossingAssumptions with_learned(CrossingAssumptions assumptions, const Learned& learned) {
+cross::CrossingAssumptions with_learned(cross::CrossingAssumptions assumptions, const Learned& learned) {
     assumptions.fruit_set = {learned.fruit_set.used};
     assumptions.seeds_per_fruit = learned.seeds_per_fruit.used;
     assumptions.seeds_per_fruit_variance = learned.seeds_variance;
@@ -87,4 +87,4 @@ CrossingAssumptions with_learned(CrossingAssumptions assumptions, const Learned&
     return assumptions;
 }
 
-}  // namespace pipward
+}  // namespace pipward::seed

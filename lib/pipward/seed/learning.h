@@ -6,7 +6,7 @@
 
 /// The orchard's own counts put to use: the handbook's figure is where one begins, and every flower, fruit
 /// and seed counted moves it.
-namespace pipward {
+namespace pipward::seed {
 
 /// One figure: the handbook's, the orchard's own and the one to use.
 struct LearnedFigure {
@@ -32,9 +32,9 @@ inline constexpr double handbook_sprouting = 0.8;
 /// counted, seeds where a tag's were, sprouting from lots that are done: all their seed has left, or nobody
 /// has counted for two months. A handbook figure is worth 50 flowers, 10 fruits or 50 seeds: common practice,
 /// no source. Crosses differ in truth more than chance; the figures are for the orchard as a whole.
-Learned learn(const Orchard& orchard, Day as_of, const CrossingAssumptions& handbook);
+Learned learn(const Orchard& orchard, Day as_of, const cross::CrossingAssumptions& handbook);
 
 /// The assumptions with what was learned in the handbook's place.
-CrossingAssumptions with_learned(CrossingAssumptions assumptions, const Learned& learned);
+cross::CrossingAssumptions with_learned(cross::CrossingAssumptions assumptions, const Learned& learned);
 
-}  // namespace pipward
+}  // namespace pipward::seed

@@ -4,7 +4,7 @@
 #include <boost/math/distributions/chi_squared.hpp>
 #include <map>
 
-namespace pipward {
+namespace pipward::seed {
 namespace {
 
 struct AtDay {
@@ -66,4 +66,4 @@ std::optional<LogRank> log_rank(const SproutTimes& a, const SproutTimes& b) {
     return test;
 }
 
-}  // namespace pipward
+}  // namespace pipward::seed

@@ -4,7 +4,7 @@
 #include <optional>
 #include <vector>
 
-namespace pipward {
+namespace pipward::seed {
 
 /// So many seeds on a day.
 struct SeedsOnDay {
@@ -30,4 +30,4 @@ struct LogRank {
 /// or none ever did while both lots had seeds left.
 std::optional<LogRank> log_rank(const SproutTimes& a, const SproutTimes& b);
 
-}  // namespace pipward
+}  // namespace pipward::seed

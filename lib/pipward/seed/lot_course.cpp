@@ -4,7 +4,7 @@
 #include <algorithm>
 #include <map>
 
-namespace pipward {
+namespace pipward::seed {
 namespace {
 
 struct OfLot {
@@ -100,4 +100,4 @@ std::vector<LotCourse> lot_courses(const Orchard& orchard, Day as_of) {
     return courses;
 }
 
-}  // namespace pipward
+}  // namespace pipward::seed

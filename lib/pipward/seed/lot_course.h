@@ -8,7 +8,7 @@
 #include "pipward/seed/log_rank.h"
 #include "pipward/seed/sprouting.h"
 
-namespace pipward {
+namespace pipward::seed {
 
 /// What the book tells of one seed lot up to a day. Counts that were not made are unknown, never zero.
 struct LotCourse {
@@ -25,4 +25,4 @@ struct LotCourse {
 /// Of every seed lot of the book, in its order.
 std::vector<LotCourse> lot_courses(const Orchard& orchard, Day as_of);
 
-}  // namespace pipward
+}  // namespace pipward::seed

@@ -6,7 +6,7 @@
 #include "pipward/seed/cold_need.h"
 #include "pipward/seed/picking.h"
 
-namespace pipward {
+namespace pipward::seed {
 namespace {
 
 constexpr int days_to_wash = 28;
@@ -143,4 +143,4 @@ NextWork next_work(const CrossTally& tally, const Orchard& orchard, Day as_of) {
     return works.empty() ? NextWork{} : std::move(works.front());
 }
 
-}  // namespace pipward
+}  // namespace pipward::seed

@@ -8,7 +8,7 @@
 #include "pipward/seed/cross_tally.h"
 #include "pipward/value/sentence.h"
 
-namespace pipward {
+namespace pipward::seed {
 
 enum class SeedWork {
     pick,        ///< fruit of tagged branches
@@ -48,4 +48,4 @@ struct CrossColdNeed {
 };
 CrossColdNeed cold_need_of_cross(const CrossGoal& goal, const Orchard& orchard);
 
-}  // namespace pipward
+}  // namespace pipward::seed

@@ -6,7 +6,7 @@
 #include <set>
 #include <tuple>
 
-namespace pipward {
+namespace pipward::seed {
 namespace {
 
 const Accession* accession_of(const Orchard& orchard, const std::string& name) {
@@ -77,4 +77,4 @@ Sentence picking_caution(const TagToPick& tag) {
     return {};
 }
 
-}  // namespace pipward
+}  // namespace pipward::seed

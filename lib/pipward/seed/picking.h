@@ -10,7 +10,7 @@
 #include "pipward/seed/ripeness.h"
 
 /// Which tagged branches still bear crossed fruit, and when each may be picked for its seed.
-namespace pipward {
+namespace pipward::seed {
 
 /// Between these days a tree's full bloom lies.
 struct FullBloomSpan {
@@ -52,4 +52,4 @@ std::vector<TagToPick> tags_to_pick(const Orchard& orchard, Day as_of, const Ful
 /// What to mind at the fruit; empty where nothing.
 Sentence picking_caution(const TagToPick& tag);
 
-}  // namespace pipward
+}  // namespace pipward::seed

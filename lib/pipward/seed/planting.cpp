@@ -4,7 +4,7 @@
 #include <algorithm>
 #include <random>
 
-namespace pipward {
+namespace pipward::seed {
 namespace {
 
 struct Plot {
@@ -88,4 +88,4 @@ std::size_t places_needed(int seedlings, int check_every) {
     return place;
 }
 
-}  // namespace pipward
+}  // namespace pipward::seed

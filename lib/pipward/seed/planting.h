@@ -6,7 +6,7 @@
 #include <vector>
 
 /// Seedlings put in numbered places.
-namespace pipward {
+namespace pipward::seed {
 
 /// Seedlings of one cross that wait to be planted.
 struct Family {
@@ -43,4 +43,4 @@ std::vector<PlantedPlace> plan_planting(const std::vector<Family>& families, std
 /// Places that so many seedlings need with their checks.
 std::size_t places_needed(int seedlings, int check_every);
 
-}  // namespace pipward
+}  // namespace pipward::seed

@@ -3,7 +3,7 @@
 
 #include <algorithm>
 
-namespace pipward {
+namespace pipward::seed {
 
 PickDays pick_days(const Accession& seed_parent, Day full_early, Day full_late) {
     const int ripe = seed_parent.seed_ripe_days.value_or(usual_seed_ripe_days);
@@ -11,4 +11,4 @@ PickDays pick_days(const Accession& seed_parent, Day full_early, Day full_late) 
     return {from, std::max(from, full_early + ripe + fruit_may_hang_days), ripe, !seed_parent.seed_ripe_days};
 }
 
-}  // namespace pipward
+}  // namespace pipward::seed

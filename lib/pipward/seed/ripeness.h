@@ -5,7 +5,7 @@
 
 #include "pipward/record/orchard.h"
 
-namespace pipward {
+namespace pipward::seed {
 
 /// Days from full bloom until the seed is full-grown and its coat turns brown, where the accession does not
 /// tell: the embryo is full-size by about 90 to 110 days (Tukey; Janick et al. 1996, from memory).
@@ -25,4 +25,4 @@ struct PickDays {
 /// From the full bloom's early and late end (the same day where it was noted).
 PickDays pick_days(const Accession& seed_parent, Day full_early, Day full_late);
 
-}  // namespace pipward
+}  // namespace pipward::seed

@@ -5,7 +5,7 @@
 #include <boost/math/distributions/normal.hpp>
 #include <cmath>
 
-namespace pipward {
+namespace pipward::seed {
 
 ShareInterval wilson_interval(int hits, int of, double confidence) {
     if (of <= 0) {
@@ -20,4 +20,4 @@ ShareInterval wilson_interval(int hits, int of, double confidence) {
     return {std::max(0.0, (middle - half) / whole), std::min(1.0, (middle + half) / whole)};
 }
 
-}  // namespace pipward
+}  // namespace pipward::seed

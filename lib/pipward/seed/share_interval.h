@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: MIT
 #pragma once
 
-namespace pipward {
+namespace pipward::seed {
 
 struct ShareInterval {
     double low = 0;
@@ -13,4 +13,4 @@ struct ShareInterval {
 /// all of them. Range: 0 <= hits <= of; confidence above 0, below 1. Of nothing: 0 to 1.
 ShareInterval wilson_interval(int hits, int of, double confidence = 0.95);
 
-}  // namespace pipward
+}  // namespace pipward::seed

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "pipward/seed/sprouting.h"
 
-namespace pipward {
+namespace pipward::seed {
 namespace {
 
 double half_of(int sprouted, HalfRule rule) {
@@ -36,4 +36,4 @@ std::optional<double> mean_days_to_sprout(std::span<const SproutPoint> points) {
     return before == 0 ? std::nullopt : std::optional{days / before};
 }
 
-}  // namespace pipward
+}  // namespace pipward::seed

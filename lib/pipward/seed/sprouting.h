@@ -4,7 +4,7 @@
 #include <optional>
 #include <span>
 
-namespace pipward {
+namespace pipward::seed {
 
 /// A count of a lot: seeds sprouted in all, up to a day.
 struct SproutPoint {
@@ -26,4 +26,4 @@ std::optional<double> days_to_half(std::span<const SproutPoint> points, HalfRule
 /// Mean days to sprouting, each seed taken to have sprouted on the day it was counted. Nothing for none.
 std::optional<double> mean_days_to_sprout(std::span<const SproutPoint> points);
 
-}  // namespace pipward
+}  // namespace pipward::seed

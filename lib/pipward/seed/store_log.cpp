@@ -4,31 +4,31 @@
 #include "pipward/weather/csv_text.h"
 #include "pipward/weather/text_cells.h"
 
-namespace pipward {
+namespace pipward::seed {
 namespace {
 
 constexpr double coldest_store = -40;
 constexpr double warmest_store = 50;
 
-Finding wrong_line(std::string_view file, const CsvRecord& record, std::string field, std::string value,
-                   Sentence message, Sentence remedy) {
+Finding wrong_line(std::string_view file, const weather::CsvRecord& record, std::string field,
+                   std::string value, Sentence message, Sentence remedy) {
     return {Level::error,     std::string(file), "line " + std::to_string(record.line),
             std::move(field), std::move(value),  std::move(message),
             std::move(remedy)};
 }
 
-std::optional<Celsius> temperature_of(const CsvRecord& record) {
+std::optional<Celsius> temperature_of(const weather::CsvRecord& record) {
     for (std::size_t i = 1; i < record.fields.size(); ++i) {
-        if (const auto number = parse_number(record.fields[i]); number.value) {
+        if (const auto number = weather::parse_number(record.fields[i]); number.value) {
             return Celsius{*number.value};
         }
     }
     return std::nullopt;
 }
 
-void take(StoreReadings& readings, const CsvRecord& record, std::string_view file) {
+void take(StoreReadings& readings, const weather::CsvRecord& record, std::string_view file) {
     const auto& text = record.fields.front();
-    const auto day = parse_iso_day(std::string(trimmed(text).substr(0, 10)));
+    const auto day = parse_iso_day(std::string(weather::trimmed(text).substr(0, 10)));
     if (!day) {
         readings.findings.push_back(wrong_line(file, record, "day", text, say("This is no day."),
                                                say("Write days as 2026-11-25; a time of day may follow.")));
@@ -51,7 +51,7 @@ void take(StoreReadings& readings, const CsvRecord& record, std::string_view fil
 }  // namespace
 
 StoreReadings read_store_log(std::string_view text, std::string_view file) {
-    const auto csv = read_csv(text, file);
+    const auto csv = weather::read_csv(text, file);
     StoreReadings readings;
     readings.findings = csv.findings;
     for (std::size_t i = 1; i < csv.records.size(); ++i) {
@@ -72,4 +72,4 @@ StoreLog log_of(const StoreReadings& readings) {
     };
 }
 
-}  // namespace pipward
+}  // namespace pipward::seed

@@ -8,7 +8,7 @@
 #include "pipward/seed/cold_clock.h"
 #include "pipward/value/finding.h"
 
-namespace pipward {
+namespace pipward::seed {
 
 /// Readings of a cold store, by day, in the order of the file.
 struct StoreReadings {
@@ -23,4 +23,4 @@ StoreReadings read_store_log(std::string_view text, std::string_view file);
 /// The log as the cold clock wants it: a day without readings is not known.
 StoreLog log_of(const StoreReadings& readings);
 
-}  // namespace pipward
+}  // namespace pipward::seed

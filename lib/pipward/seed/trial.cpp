@@ -6,7 +6,7 @@
 
 #include "pipward/seed/trial_pair.h"
 
-namespace pipward {
+namespace pipward::seed {
 namespace {
 
 struct ArmKey {
@@ -76,4 +76,4 @@ Sentence arm_words(const TrialArm& arm) {
     return arm.medium.empty() ? treatment : say("{} in {}", treatment, arm.medium);
 }
 
-}  // namespace pipward
+}  // namespace pipward::seed

@@ -10,7 +10,7 @@
 #include "pipward/value/sentence.h"
 
 /// Treatments and media of seed compared as the trials that they are.
-namespace pipward {
+namespace pipward::seed {
 
 /// The seed of one cross that had one treatment in one medium.
 struct TrialArm {
@@ -61,4 +61,4 @@ std::vector<Trial> trials_of(const Orchard& orchard, Day as_of);
 /// "“water, 24 h” in moist sand", "untreated": how people call it.
 Sentence arm_words(const TrialArm& arm);
 
-}  // namespace pipward
+}  // namespace pipward::seed

@@ -3,7 +3,7 @@
 
 #include <algorithm>
 
-namespace pipward {
+namespace pipward::seed {
 namespace {
 
 HitsOf hits_of(const TrialArm& arm) {
@@ -136,4 +136,4 @@ std::vector<TrialPair> compare_arms(const std::vector<TrialArm>& arms) {
     return pairs;
 }
 
-}  // namespace pipward
+}  // namespace pipward::seed

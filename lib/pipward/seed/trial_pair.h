@@ -4,9 +4,9 @@
 #include "pipward/seed/trial.h"
 #include "pipward/seed/two_shares.h"
 
-namespace pipward {
+namespace pipward::seed {
 
 /// Every two arms compared. Shape: n (n - 1) / 2, by their order in `arms`.
 std::vector<TrialPair> compare_arms(const std::vector<TrialArm>& arms);
 
-}  // namespace pipward
+}  // namespace pipward::seed

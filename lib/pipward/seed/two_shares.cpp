@@ -7,7 +7,7 @@
 #include <cmath>
 #include <numeric>
 
-namespace pipward {
+namespace pipward::seed {
 
 double fisher_exact(HitsOf a, HitsOf b) {
     if (a.of == 0 || b.of == 0) {
@@ -54,4 +54,4 @@ std::vector<double> holm_adjusted(std::span<const double> p) {
     return adjusted;
 }
 
-}  // namespace pipward
+}  // namespace pipward::seed

@@ -4,7 +4,7 @@
 #include <span>
 #include <vector>
 
-namespace pipward {
+namespace pipward::seed {
 
 struct HitsOf {
     int hits = 0;
@@ -29,4 +29,4 @@ int seeds_to_settle(double share, double other, double alpha = 0.05, double powe
 /// Each p made good for having looked at all of them (Holm 1979, Scand. J. Stat. 6:65), in the same order.
 std::vector<double> holm_adjusted(std::span<const double> p);
 
-}  // namespace pipward
+}  // namespace pipward::seed

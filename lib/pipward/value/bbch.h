@@ -6,7 +6,7 @@
 #include <span>
 #include <string_view>
 
-namespace pipward {
+namespace pipward::inline value {
 
 /// A principal-and-secondary growth stage of pome fruit, 00 to 99, on the BBCH scale
 /// (Meier et al. 1994; Meier, Growth stages of mono- and dicotyledonous plants, BBCH Monograph).
@@ -32,4 +32,4 @@ std::span<const BbchWords> bbch_stages();
 std::optional<Bbch> make_bbch(int code);
 std::string_view words_of(Bbch stage);
 
-}  // namespace pipward
+}  // namespace pipward::inline value

@@ -9,7 +9,7 @@
 
 #include "pipward/value/sentence.h"
 
-namespace pipward {
+namespace pipward::inline value {
 
 /// A calendar day of the proleptic Gregorian calendar, without time or zone.
 /// Shape: days since 1970-01-01. Range of text: years 0001 to 9999.
@@ -49,4 +49,4 @@ std::string to_iso(Day day);
 /// "12 Apr": for charts and sheets.
 Sentence to_short_text(Day day);
 
-}  // namespace pipward
+}  // namespace pipward::inline value

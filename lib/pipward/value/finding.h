@@ -7,7 +7,7 @@
 
 #include "pipward/value/sentence.h"
 
-namespace pipward {
+namespace pipward::inline value {
 
 enum class Level { note, warning, error };
 
@@ -73,4 +73,4 @@ class Error : public std::runtime_error {
     Findings findings_;
 };
 
-}  // namespace pipward
+}  // namespace pipward::inline value

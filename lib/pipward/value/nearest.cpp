@@ -5,7 +5,7 @@
 #include <numeric>
 #include <utility>
 
-namespace pipward {
+namespace pipward::inline value {
 namespace {
 
 std::string small(std::string_view word) {
@@ -73,4 +73,4 @@ std::vector<std::string> nearest_few(std::string_view word, const std::vector<st
     return few;
 }
 
-}  // namespace pipward
+}  // namespace pipward::inline value

@@ -6,7 +6,7 @@
 #include <string_view>
 #include <vector>
 
-namespace pipward {
+namespace pipward::inline value {
 
 /// Letters to add, drop or change to make `a` of `b` (Levenshtein 1966).
 int edit_distance(std::string_view a, std::string_view b);
@@ -19,4 +19,4 @@ std::optional<std::string> nearest(std::string_view word, const std::vector<std:
 std::vector<std::string> nearest_few(std::string_view word, const std::vector<std::string>& candidates,
                                      std::size_t most = 3);
 
-}  // namespace pipward
+}  // namespace pipward::inline value

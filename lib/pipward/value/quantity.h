@@ -3,7 +3,7 @@
 
 #include <compare>
 
-namespace pipward {
+namespace pipward::inline value {
 
 /// A temperature reading in degrees Celsius. Two readings cannot be added: their difference is a step.
 struct Celsius {
@@ -83,4 +83,4 @@ struct Latitude {
     auto operator<=>(const Latitude&) const = default;
 };
 
-}  // namespace pipward
+}  // namespace pipward::inline value

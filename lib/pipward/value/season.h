@@ -6,7 +6,7 @@
 #include "pipward/value/day.h"
 #include "pipward/value/quantity.h"
 
-namespace pipward {
+namespace pipward::inline value {
 
 enum class Hemisphere { north, south };
 
@@ -33,4 +33,4 @@ Day anchor_of(Season season, Hemisphere hemisphere);
 /// days from 1 October (north) belong to the coming year's season.
 Season season_of(Day day, Hemisphere hemisphere);
 
-}  // namespace pipward
+}  // namespace pipward::inline value

@@ -12,7 +12,7 @@
 #include <utility>
 #include <vector>
 
-namespace pipward {
+namespace pipward::inline value {
 
 /// How a host says a form in its language: "{} blooms on {}." gives "{} blüht am {}.". A form it has no words
 /// for comes back as it is. "{0}", "{1}" name the fillings where another language turns them round.
@@ -82,7 +82,7 @@ Sentence say(fmt::format_string<const Fillings&...> form, const Fillings&... fil
     return filled(literal, {as_filling(literal, number++, fillings)...});
 }
 
-}  // namespace pipward
+}  // namespace pipward::inline value
 
 template <>
 struct fmt::formatter<pipward::Sentence> : fmt::formatter<std::string_view> {

@@ -10,7 +10,7 @@
 #include "pipward/weather/header_words.h"
 #include "pipward/weather/text_cells.h"
 
-namespace pipward {
+namespace pipward::weather {
 namespace {
 
 /// One column that the table must or may have.
@@ -187,4 +187,4 @@ std::optional<CsvColumns> find_columns(const std::vector<std::string>& header,
     return columns;
 }
 
-}  // namespace pipward
+}  // namespace pipward::weather

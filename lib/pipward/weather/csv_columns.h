@@ -8,7 +8,7 @@
 
 #include "pipward/weather/weather_import.h"
 
-namespace pipward {
+namespace pipward::weather {
 
 /// Where a daily table has what: indices into its records.
 struct CsvColumns {
@@ -29,4 +29,4 @@ struct CsvColumns {
 std::optional<CsvColumns> find_columns(const std::vector<std::string>& header,
                                        const WeatherFileOptions& options, Findings& findings);
 
-}  // namespace pipward
+}  // namespace pipward::weather

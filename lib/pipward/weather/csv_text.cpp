@@ -8,7 +8,7 @@
 
 #include "pipward/weather/text_cells.h"
 
-namespace pipward {
+namespace pipward::weather {
 namespace {
 
 constexpr std::string_view byte_order_mark = "\xEF\xBB\xBF";
@@ -164,4 +164,4 @@ CsvText read_csv(std::string_view text, std::string_view file) {
     return csv;
 }
 
-}  // namespace pipward
+}  // namespace pipward::weather

@@ -7,7 +7,7 @@
 
 #include "pipward/value/finding.h"
 
-namespace pipward {
+namespace pipward::weather {
 
 struct CsvRecord {
     int line = 0;  ///< of its first character, counted from 1
@@ -25,4 +25,4 @@ struct CsvText {
 /// and lines that begin with # before the header are left out; spaces around a field are taken off.
 CsvText read_csv(std::string_view text, std::string_view file);
 
-}  // namespace pipward
+}  // namespace pipward::weather

@@ -3,7 +3,7 @@
 
 #include <algorithm>
 
-namespace pipward {
+namespace pipward::weather {
 namespace {
 
 DayOrigin origin_of(WeatherSource source) {
@@ -50,4 +50,4 @@ DailySeries daily_series(const std::vector<WeatherDay>& weather, const std::stri
     return series;
 }
 
-}  // namespace pipward
+}  // namespace pipward::weather

@@ -6,7 +6,7 @@
 
 #include "pipward/record/orchard.h"
 
-namespace pipward {
+namespace pipward::weather {
 
 enum class DayOrigin { observed, forecast, interpolated, past_season };
 
@@ -31,4 +31,4 @@ struct DailySeries {
 /// (the book's check reports true doubles).
 DailySeries daily_series(const std::vector<WeatherDay>& weather, const std::string& station);
 
-}  // namespace pipward
+}  // namespace pipward::weather

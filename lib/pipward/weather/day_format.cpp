@@ -7,7 +7,7 @@
 #include "pipward/weather/file_conventions.h"
 #include "pipward/weather/text_cells.h"
 
-namespace pipward {
+namespace pipward::weather {
 namespace {
 
 constexpr std::array formats{DayFormat::year_month_day, DayFormat::day_month_year, DayFormat::month_day_year};
@@ -79,4 +79,4 @@ DayFormatChoice choose_day_format(std::span<const LineText> dates, const Weather
     return between_day_and_month_first(dates, options);
 }
 
-}  // namespace pipward
+}  // namespace pipward::weather

@@ -5,7 +5,7 @@
 #include <cmath>
 #include <numbers>
 
-namespace pipward {
+namespace pipward::weather {
 namespace {
 
 constexpr double pi = std::numbers::pi;
@@ -50,4 +50,4 @@ double fao56_day_length(int day_of_year, Latitude latitude) {
     return 24.0 / pi * fao56_sunset_angle(day_of_year, latitude);
 }
 
-}  // namespace pipward
+}  // namespace pipward::weather

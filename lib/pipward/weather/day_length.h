@@ -4,7 +4,7 @@
 #include "pipward/value/day.h"
 #include "pipward/value/quantity.h"
 
-namespace pipward {
+namespace pipward::weather {
 
 /// Sunrise and sunset in hours of local solar time (noon is 12), so sunrise + sunset = 24.
 /// Polar day: 0 and 24. Polar night: 12 and 12.
@@ -26,4 +26,4 @@ double fao56_declination(int day_of_year);
 double fao56_sunset_angle(int day_of_year, Latitude latitude);  ///< radians
 double fao56_day_length(int day_of_year, Latitude latitude);    ///< hours
 
-}  // namespace pipward
+}  // namespace pipward::weather

@@ -8,7 +8,7 @@
 
 #include "pipward/weather/text_cells.h"
 
-namespace pipward {
+namespace pipward::weather {
 
 DayText day_text(const CsvRecord& record, const CsvColumns& columns) {
     if (columns.day) {
@@ -39,4 +39,4 @@ Finding hourly_file(const DayText& where, const std::string& file) {
             .remedy = say("Give each day's minimum and maximum, one line a day.")};
 }
 
-}  // namespace pipward
+}  // namespace pipward::weather

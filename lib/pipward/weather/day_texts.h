@@ -9,7 +9,7 @@
 #include "pipward/weather/csv_columns.h"
 #include "pipward/weather/csv_text.h"
 
-namespace pipward {
+namespace pipward::weather {
 
 /// What one record says about its day, not yet read as a day.
 struct DayText {
@@ -25,4 +25,4 @@ DayText day_text(const CsvRecord& record, const CsvColumns& columns);
 std::optional<DayText> repeated_with_clock_time(std::span<const DayText> days);
 Finding hourly_file(const DayText& where, const std::string& file);
 
-}  // namespace pipward
+}  // namespace pipward::weather

@@ -10,7 +10,7 @@
 #include "pipward/weather/weather_import.h"
 
 /// What a whole file says about how its days and temperatures are written.
-namespace pipward {
+namespace pipward::weather {
 
 struct LineText {
     int line = 0;
@@ -50,4 +50,4 @@ struct UnitChoice {
 UnitChoice choose_unit(std::span<const RawReading> readings, std::optional<TemperatureUnit> header_unit,
                        bool tenths_possible, const WeatherFileOptions& options);
 
-}  // namespace pipward
+}  // namespace pipward::weather

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "pipward/weather/gaps.h"
 
-namespace pipward {
+namespace pipward::weather {
 namespace {
 
 using Days = std::vector<std::optional<DailyTemperature>>;
@@ -46,4 +46,4 @@ GapReport fill_gaps(const DailySeries& series, int longest) {
     return report;
 }
 
-}  // namespace pipward
+}  // namespace pipward::weather

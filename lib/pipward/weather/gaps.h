@@ -5,7 +5,7 @@
 
 #include "pipward/weather/daily_series.h"
 
-namespace pipward {
+namespace pipward::weather {
 
 /// Gaps of at most this many days are interpolated between their neighbours; longer ones are left open.
 /// Common practice, no source.
@@ -25,4 +25,4 @@ struct GapReport {
 /// Fills short gaps inside the series linearly, minimum and maximum each on its own. Ends are never extended.
 GapReport fill_gaps(const DailySeries& series, int longest = longest_filled_gap);
 
-}  // namespace pipward
+}  // namespace pipward::weather

@@ -10,7 +10,7 @@
 #include "pipward/weather/table_import.h"
 #include "pipward/weather/text_cells.h"
 
-namespace pipward {
+namespace pipward::weather {
 namespace {
 
 struct LongDay {
@@ -142,4 +142,4 @@ WeatherImport import_ghcn_long(std::vector<CsvRecord> records, const WeatherFile
     return LongImport(options).run(std::move(records));
 }
 
-}  // namespace pipward
+}  // namespace pipward::weather

@@ -7,7 +7,7 @@
 #include "pipward/weather/csv_text.h"
 #include "pipward/weather/weather_import.h"
 
-namespace pipward {
+namespace pipward::weather {
 
 /// Places of the long form's fields.
 namespace ghcn_long {
@@ -19,4 +19,4 @@ WeatherImport import_ghcn_long(std::vector<CsvRecord> records, const WeatherFile
 
 void note_rejected(int rejected, const WeatherFileOptions& options, Findings& findings);
 
-}  // namespace pipward
+}  // namespace pipward::weather

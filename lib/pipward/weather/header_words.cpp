@@ -7,7 +7,7 @@
 
 #include "pipward/weather/text_cells.h"
 
-namespace pipward {
+namespace pipward::weather {
 namespace {
 
 constexpr std::array<std::string_view, 19> days{
@@ -136,4 +136,4 @@ std::span<const std::string_view> station_names() {
     return stations;
 }
 
-}  // namespace pipward
+}  // namespace pipward::weather

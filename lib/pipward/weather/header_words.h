@@ -8,7 +8,7 @@
 
 #include "pipward/weather/weather_import.h"
 
-namespace pipward {
+namespace pipward::weather {
 
 /// A column's header taken apart: "Max Temp (°F)" is the name "max" in degrees Fahrenheit.
 struct HeaderWords {
@@ -28,4 +28,4 @@ std::span<const std::string_view> minimum_names();
 std::span<const std::string_view> maximum_names();
 std::span<const std::string_view> station_names();
 
-}  // namespace pipward
+}  // namespace pipward::weather

@@ -6,7 +6,7 @@
 
 #include "pipward/weather/day_length.h"
 
-namespace pipward {
+namespace pipward::weather {
 namespace {
 
 /// Between solar noon and the warmest moment, so the sine's half wave is this much longer on each side.
@@ -118,4 +118,4 @@ Celsius temperature_at(double solar_hour, const DayExtremes& previous, const Day
                    night_share(solar_hour - sunset, night_length));
 }
 
-}  // namespace pipward
+}  // namespace pipward::weather

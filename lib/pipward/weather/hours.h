@@ -9,7 +9,7 @@
 #include "pipward/value/day.h"
 #include "pipward/value/quantity.h"
 
-namespace pipward {
+namespace pipward::weather {
 
 /// One day's extremes, nothing else.
 struct DayExtremes {
@@ -49,4 +49,4 @@ std::vector<Celsius> hourly_temperatures(std::span<const DayExtremes> days, std:
 Celsius temperature_at(double solar_hour, const DayExtremes& previous, const DayExtremes& today,
                        const DayExtremes& next, double sunrise, double sunset);
 
-}  // namespace pipward
+}  // namespace pipward::weather

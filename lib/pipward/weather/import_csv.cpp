@@ -3,10 +3,10 @@
 
 #include "pipward/weather/table_import.h"
 
-namespace pipward {
+namespace pipward::weather {
 
 WeatherImport import_csv(std::string_view text, const WeatherFileOptions& options) {
     return import_table(read_csv(text, options.file), options, false);
 }
 
-}  // namespace pipward
+}  // namespace pipward::weather

@@ -5,7 +5,7 @@
 
 #include "pipward/weather/weather_import.h"
 
-namespace pipward {
+namespace pipward::weather {
 
 /// Reads a table of daily extremes with a header line: comma, semicolon or tab, decimal point or comma,
 /// columns in any order and under many names, days in any order of their parts, Celsius or Fahrenheit. What
@@ -14,4 +14,4 @@ namespace pipward {
 /// file was read.
 WeatherImport import_csv(std::string_view text, const WeatherFileOptions& options);
 
-}  // namespace pipward
+}  // namespace pipward::weather

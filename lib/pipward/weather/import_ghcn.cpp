@@ -9,7 +9,7 @@
 #include "pipward/weather/table_import.h"
 #include "pipward/weather/text_cells.h"
 
-namespace pipward {
+namespace pipward::weather {
 namespace {
 
 bool is_long_data(const std::vector<std::string>& fields) {
@@ -104,4 +104,4 @@ WeatherImport import_ghcn(std::string_view text, const WeatherFileOptions& optio
                         : import_wide(std::move(csv), options);
 }
 
-}  // namespace pipward
+}  // namespace pipward::weather

@@ -5,7 +5,7 @@
 
 #include "pipward/weather/weather_import.h"
 
-namespace pipward {
+namespace pipward::weather {
 
 /// Whether the first line is one that NOAA's GHCN-Daily files have, in any of the forms below.
 bool looks_like_ghcn(std::string_view text);
@@ -23,4 +23,4 @@ bool looks_like_ghcn(std::string_view text);
 /// Of the options the long form knows file, station, station_in_file and source.
 WeatherImport import_ghcn(std::string_view text, const WeatherFileOptions& options);
 
-}  // namespace pipward
+}  // namespace pipward::weather

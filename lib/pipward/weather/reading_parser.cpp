@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "pipward/weather/reading_parser.h"
 
-namespace pipward {
+namespace pipward::weather {
 
 void ReadingParser::take(const CsvRecord& record, std::optional<Day> day, const std::string& date) {
     const NumberCell t_min = number(record, columns_.t_min, "t_min");
@@ -28,4 +28,4 @@ NumberCell ReadingParser::number(const CsvRecord& record, std::size_t column, st
     return cell;
 }
 
-}  // namespace pipward
+}  // namespace pipward::weather

@@ -10,7 +10,7 @@
 #include "pipward/weather/reading_rows.h"
 #include "pipward/weather/text_cells.h"
 
-namespace pipward {
+namespace pipward::weather {
 
 /// Parses records into readings; counts the lines that have none and finds fault with those that are spoilt.
 class ReadingParser {
@@ -34,4 +34,4 @@ class ReadingParser {
     int first_missing_line_ = 0;
 };
 
-}  // namespace pipward
+}  // namespace pipward::weather

@@ -6,7 +6,7 @@
 #include <algorithm>
 #include <utility>
 
-namespace pipward {
+namespace pipward::weather {
 namespace {
 
 constexpr int findings_of_a_kind = 20;
@@ -154,4 +154,4 @@ void take_readings(std::span<const RawReading> readings, TemperatureUnit unit,
     import.understood += verbatim(" ") + days_sentence(import.days);
 }
 
-}  // namespace pipward
+}  // namespace pipward::weather

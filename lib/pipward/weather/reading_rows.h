@@ -7,7 +7,7 @@
 
 #include "pipward/weather/file_conventions.h"
 
-namespace pipward {
+namespace pipward::weather {
 
 /// Findings about single lines: after twenty of one kind the rest are only counted.
 class LineFindings {
@@ -40,4 +40,4 @@ class LineFindings {
 void take_readings(std::span<const RawReading> readings, TemperatureUnit unit,
                    const WeatherFileOptions& options, LineFindings& lines, WeatherImport& import);
 
-}  // namespace pipward
+}  // namespace pipward::weather

@@ -8,7 +8,7 @@
 
 #include "pipward/weather/gaps.h"
 
-namespace pipward {
+namespace pipward::weather {
 namespace {
 
 struct SeasonSpan {
@@ -192,4 +192,4 @@ CurrentSeason current_season(const DailySeries& station, Season season, Hemisphe
     return current;
 }
 
-}  // namespace pipward
+}  // namespace pipward::weather

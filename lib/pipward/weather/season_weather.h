@@ -9,7 +9,7 @@
 #include "pipward/weather/daily_series.h"
 #include "pipward/weather/hours.h"
 
-namespace pipward {
+namespace pipward::weather {
 
 /// The days of one season at a station, from season day `season_first` on, without holes.
 /// Shape: at most season_length days; fewer where the record stops earlier.
@@ -44,4 +44,4 @@ struct CurrentSeason {
 /// A record that stops before as_of gives fewer days and a warning that says how many are missing.
 CurrentSeason current_season(const DailySeries& station, Season season, Hemisphere hemisphere, Day as_of);
 
-}  // namespace pipward
+}  // namespace pipward::weather

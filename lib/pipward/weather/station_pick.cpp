@@ -7,7 +7,7 @@
 
 #include "pipward/weather/table_import.h"
 
-namespace pipward {
+namespace pipward::weather {
 namespace {
 
 constexpr std::size_t stations_listed = 20;
@@ -65,4 +65,4 @@ StationRecords pick_station(std::vector<CsvRecord> records, std::size_t station_
     return {stations.empty() ? std::string{} : *stations.begin(), std::move(records)};
 }
 
-}  // namespace pipward
+}  // namespace pipward::weather

@@ -12,7 +12,7 @@
 #include "pipward/weather/reading_rows.h"
 #include "pipward/weather/text_cells.h"
 
-namespace pipward {
+namespace pipward::weather {
 namespace {
 
 Finding about_file(const WeatherFileOptions& options, Level level, RowWords row, std::string field,
@@ -216,4 +216,4 @@ WeatherImport import_table(const CsvText& csv, const WeatherFileOptions& options
     return TableImport(csv, options, tenths_possible).run();
 }
 
-}  // namespace pipward
+}  // namespace pipward::weather

@@ -7,7 +7,7 @@
 #include "pipward/weather/csv_text.h"
 #include "pipward/weather/weather_import.h"
 
-namespace pipward {
+namespace pipward::weather {
 
 /// What import_csv does once the text is split. `tenths_possible`: see choose_unit.
 WeatherImport import_table(const CsvText& csv, const WeatherFileOptions& options, bool tenths_possible);
@@ -22,4 +22,4 @@ struct StationRecords {
 StationRecords pick_station(std::vector<CsvRecord> records, std::size_t station_column,
                             const WeatherFileOptions& options, Findings& findings);
 
-}  // namespace pipward
+}  // namespace pipward::weather

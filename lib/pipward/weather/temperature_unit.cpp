@@ -6,7 +6,7 @@
 
 #include "pipward/weather/file_conventions.h"
 
-namespace pipward {
+namespace pipward::weather {
 namespace {
 
 constexpr double hottest_in_fahrenheit = 130;
@@ -81,4 +81,4 @@ UnitChoice choose_unit(std::span<const RawReading> readings, std::optional<Tempe
                         say("The temperatures of this short file could be Celsius or Fahrenheit."));
 }
 
-}  // namespace pipward
+}  // namespace pipward::weather

@@ -6,7 +6,7 @@
 #include <charconv>
 #include <cmath>
 
-namespace pipward {
+namespace pipward::weather {
 namespace {
 
 constexpr std::array<std::string_view, 16> words_for_nothing{
@@ -154,4 +154,4 @@ std::optional<Day> parse_day(std::string_view date, DayFormat format) {
     return std::nullopt;
 }
 
-}  // namespace pipward
+}  // namespace pipward::weather

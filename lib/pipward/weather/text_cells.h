@@ -9,7 +9,7 @@
 #include "pipward/weather/weather_import.h"
 
 /// Single cells of foreign tables. ASCII throughout, whatever the locale.
-namespace pipward {
+namespace pipward::weather {
 
 std::string_view trimmed(std::string_view text);
 std::string lower_case(std::string_view text);
@@ -36,4 +36,4 @@ DayCell split_day(std::string_view text);
 /// all. With dots only day-month-year and year-month-day are ever meant.
 std::optional<Day> parse_day(std::string_view date, DayFormat format);
 
-}  // namespace pipward
+}  // namespace pipward::weather

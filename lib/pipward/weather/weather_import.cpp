@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "pipward/weather/weather_import.h"
 
-namespace pipward {
+namespace pipward::weather {
 
 Sentence to_text(TemperatureUnit unit) {
     switch (unit) {
@@ -39,4 +39,4 @@ Sentence to_text(DayFormat format) {
     return {};
 }
 
-}  // namespace pipward
+}  // namespace pipward::weather

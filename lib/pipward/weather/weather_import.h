@@ -10,7 +10,7 @@
 #include "pipward/value/finding.h"
 
 /// What every reader of foreign weather files takes and gives.
-namespace pipward {
+namespace pipward::weather {
 
 enum class TemperatureUnit { celsius, fahrenheit, tenths_celsius };
 
@@ -51,4 +51,4 @@ struct WeatherImport {
 inline constexpr Celsius coldest_believable{-60};
 inline constexpr Celsius hottest_believable{60};
 
-}  // namespace pipward
+}  // namespace pipward::weather

@@ -32,7 +32,7 @@ QString stored_map_address(const QString& book) {
     address.setScheme(QStringLiteral("geopackage"));
     address.setPath(QFileInfo(book).absoluteFilePath());
     QUrlQuery query;
-    query.addQueryItem(QStringLiteral("projectName"), to_qt(season_map_name));
+    query.addQueryItem(QStringLiteral("projectName"), to_qt(dress::season_map_name));
     address.setQuery(query);
     return QString::fromUtf8(address.toEncoded());
 }
@@ -64,7 +64,7 @@ void BookOpener::choose() {
 }
 
 void BookOpener::open(const QString& book) {
-    auto* task = new OperationTask(*find_operation("book-dress"), {{"book", from_qt(book)}});
+    auto* task = new OperationTask(*operation::find_operation("book-dress"), {{"book", from_qt(book)}});
     connect(task, &OperationTask::done, this, [this, book] { show(book); });
     connect(task, &OperationTask::failed, this,
             [this, book](const QString& trouble) { show_as_it_is(book, trouble); });
@@ -82,7 +82,7 @@ void BookOpener::show(const QString& book) {
 void BookOpener::show_as_it_is(const QString& book, const QString& trouble) {
     bool dressed = false;
     try {
-        dressed = look_at_book(from_qt(book)).dressed;
+        dressed = book::look_at_book(from_qt(book)).dressed;
     } catch (const Error&) {
         dressed = false;
     }

@@ -14,7 +14,7 @@ namespace pipward::desktop {
 namespace {
 
 bool may_last(const QgsVectorLayer& layer) {
-    const auto dress = find_dress(from_qt(book_table_of(layer)), std::nullopt);
+    const auto dress = operation::find_dress(from_qt(book_table_of(layer)), std::nullopt);
     return dress && dress->lasting;
 }
 

@@ -14,8 +14,8 @@ namespace pipward::desktop {
 namespace {
 
 std::optional<std::string> style_of(const Table& table) {
-    const auto dress = find_dress(table.shape.name, bloom_span(table), host_wording);
-    return dress ? std::optional(style_text(*dress)) : std::nullopt;
+    const auto dress = operation::find_dress(table.shape.name, dress::bloom_span(table), host_wording);
+    return dress ? std::optional(dress::style_text(*dress)) : std::nullopt;
 }
 
 bool dress_with(QgsVectorLayer& layer, const std::string& text) {

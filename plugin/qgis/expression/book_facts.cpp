@@ -28,7 +28,7 @@ QString stamp_of(const QString& book) {
 }
 
 void add_bloom(BookFacts& facts, const QString& book) {
-    const auto windows = read_result(from_qt(book), "bloom_window");
+    const auto windows = book::read_result(from_qt(book), "bloom_window");
     if (!windows) {
         return;
     }
@@ -54,13 +54,13 @@ void insert_text(QHash<QString, QString>& texts, const std::string& name, const 
 }
 
 void add_records(BookFacts& facts, const QString& book) {
-    const auto orchard = read_tables(from_qt(book), {"tree", "tree_row", "accession", "blend"}).orchard;
-    const LineText lines(orchard.accessions, orchard.blend_members);
+    const auto orchard = book::read_tables(from_qt(book), {"tree", "tree_row", "accession", "blend"}).orchard;
+    const lineage::LineText lines(orchard.accessions, orchard.blend_members);
     for (const auto& accession : orchard.accessions) {
         insert_text(facts.lineage, accession.name, lines.of(accession.name));
     }
     for (const auto& tree : orchard.trees) {
-        insert_text(facts.address, tree.label, address_of(tree, orchard.rows));
+        insert_text(facts.address, tree.label, place::address_of(tree, orchard.rows));
         insert_text(facts.lineage, tree.label, tree.accession ? lines.of(*tree.accession) : Sentence());
     }
 }

@@ -11,7 +11,7 @@ IndexTask::IndexTask(const QString& book)
 
 bool IndexTask::run() {
     try {
-        auto reading = read_trees(from_qt(book_));
+        auto reading = operation::read_trees(from_qt(book_));
         if (!isCanceled()) {
             index_ = std::make_shared<const BookIndex>(book_, std::move(reading.orchard));
         }

@@ -19,8 +19,8 @@ struct BookIndex {
           lineages(trees.orchard().accessions, trees.orchard().blend_members) {}
 
     QString book;
-    TreeIndex trees;
-    LineText lineages;
+    place::TreeIndex trees;
+    lineage::LineText lineages;
 };
 using SharedIndex = std::shared_ptr<const BookIndex>;
 

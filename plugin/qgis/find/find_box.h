@@ -19,7 +19,7 @@ namespace pipward::desktop {
 class TreeFinder;
 
 /// Where somebody looks from: the desktop's map centre or its GPS.
-using Whereabouts = std::function<std::optional<LonLat>()>;
+using Whereabouts = std::function<std::optional<place::LonLat>()>;
 
 /// A line to type a scrap of a tree's record into, and under it what it leads to, as one types. Enter takes
 /// the first, or the one that the arrow keys chose. Looking up goes on in a thread of its own.

@@ -30,13 +30,13 @@
 namespace pipward::desktop {
 namespace {
 
-std::optional<LonLat> middle_of(const QgsMapCanvas& map) {
+std::optional<place::LonLat> middle_of(const QgsMapCanvas& map) {
     const QgsCoordinateTransform to_earth(map.mapSettings().destinationCrs(),
                                           QgsCoordinateReferenceSystem(QStringLiteral("EPSG:4326")),
                                           QgsProject::instance());
     try {
         const auto middle = to_earth.transform(map.center());
-        return LonLat{middle.x(), middle.y()};
+        return place::LonLat{middle.x(), middle.y()};
     } catch (const QgsCsException&) {
         return std::nullopt;  // the map shows a place beyond the earth
     }
@@ -185,14 +185,15 @@ void FindDesk::show_on_map(const ChosenTree& tree) {
 }
 
 void FindDesk::draw_line(const ChosenTree& tree) {
-    const auto* operation = find_operation("line-show");
+    const auto* operation = operation::find_operation("line-show");
     const auto name = tree.tree().accession.value_or(tree.tree().label);
     const auto today = QDate::currentDate().toString(Qt::ISODate);
     auto* task = new OperationTask(
         *operation, {{"book", from_qt(tree.index->book)}, {"who", name}, {"as-of", from_qt(today)}});
-    connect(task, &OperationTask::done, this, [this, name](const std::shared_ptr<const Outcome>& outcome) {
-        (new LineWindow(to_qt(name), outcome, desktop_->mainWindow()))->show();
-    });
+    connect(task, &OperationTask::done, this,
+            [this, name](const std::shared_ptr<const operation::Outcome>& outcome) {
+                (new LineWindow(to_qt(name), outcome, desktop_->mainWindow()))->show();
+            });
     connect(task, &OperationTask::failed, this, [this](const QString& what) {
         desktop_->messageBar()->pushMessage(tr("Line"), what, Qgis::MessageLevel::Warning);
     });

@@ -18,18 +18,19 @@ QString titled(const Tree& tree) {
 }
 
 // Of whole labels nothing is told: the title says it.
-QString detailed(const Orchard& orchard, const Tree& tree, const Match& match) {
+QString detailed(const Orchard& orchard, const Tree& tree, const place::Match& match) {
     QStringList parts;
     if (tree.removed_on) {
         parts << QCoreApplication::translate("pipward::desktop::FindBox", "removed %1")
                      .arg(QLocale().toString(to_qt(*tree.removed_on), QLocale::ShortFormat));
     }
-    parts << said(address_of(tree, orchard.rows));
-    const bool said_already = match.kind == MatchKind::address ||
-                              (match.extent == Extent::whole &&
-                               (match.kind == MatchKind::label || match.kind == MatchKind::accession));
+    parts << said(place::address_of(tree, orchard.rows));
+    const bool said_already =
+        match.kind == place::MatchKind::address ||
+        (match.extent == place::Extent::whole &&
+         (match.kind == place::MatchKind::label || match.kind == place::MatchKind::accession));
     if (!said_already) {
-        parts << said(to_text(match));
+        parts << said(place::to_text(match));
     }
     parts.removeAll(QString());
     return parts.join(QStringLiteral(" · "));
@@ -38,9 +39,9 @@ QString detailed(const Orchard& orchard, const Tree& tree, const Match& match) {
 }  // namespace
 
 std::vector<FoundLine> found_lines(const BookIndex& index, const QString& scrap,
-                                   const std::optional<LonLat>& from, std::size_t limit) {
+                                   const std::optional<place::LonLat>& from, std::size_t limit) {
     const auto& orchard = index.trees.orchard();
-    const auto stand = from ? standpoint(*from, orchard.crs) : std::nullopt;
+    const auto stand = from ? place::standpoint(*from, orchard.crs) : std::nullopt;
     std::vector<FoundLine> lines;
     for (const auto& found : index.trees.find(from_qt(scrap), limit, stand)) {
         const auto& tree = orchard.trees[found.tree];

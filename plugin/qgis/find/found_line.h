@@ -18,6 +18,6 @@ struct FoundLine {
 
 /// From any thread. Nearer trees come first among equals where `from` is known.
 std::vector<FoundLine> found_lines(const BookIndex& index, const QString& scrap,
-                                   const std::optional<LonLat>& from, std::size_t limit);
+                                   const std::optional<place::LonLat>& from, std::size_t limit);
 
 }  // namespace pipward::desktop

@@ -7,11 +7,11 @@
 
 namespace pipward::desktop {
 
-std::optional<LonLat> gps_position() {
+std::optional<place::LonLat> gps_position() {
     for (const auto* connection : QgsApplication::gpsConnectionRegistry()->connectionList()) {
         const auto position = connection->currentGPSInformation();
         if (connection->status() == QgsGpsConnection::GPSDataReceived && position.isValid()) {
-            return LonLat{position.longitude, position.latitude};
+            return place::LonLat{position.longitude, position.latitude};
         }
     }
     return std::nullopt;

@@ -8,6 +8,6 @@
 namespace pipward::desktop {
 
 /// Where the desktop's GPS says that one stands; nothing where none is connected or it has no fix.
-std::optional<LonLat> gps_position();
+std::optional<place::LonLat> gps_position();
 
 }  // namespace pipward::desktop

@@ -19,12 +19,12 @@ namespace {
 
 constexpr int usual_width = 1100;
 
-const MadeFile* file_named(const Outcome& outcome, std::string_view name) {
-    const auto found = std::ranges::find(outcome.files, name, &MadeFile::name);
+const operation::MadeFile* file_named(const operation::Outcome& outcome, std::string_view name) {
+    const auto found = std::ranges::find(outcome.files, name, &operation::MadeFile::name);
     return found == outcome.files.end() ? nullptr : &*found;
 }
 
-QByteArray bytes_of(const MadeFile* file) {
+QByteArray bytes_of(const operation::MadeFile* file) {
     return file == nullptr ? QByteArray()
                            : QByteArray(file->content.data(), static_cast<int>(file->content.size()));
 }
@@ -59,7 +59,8 @@ void LineDrawing::paintEvent(QPaintEvent* event) {
     drawing_->render(&painter, page);
 }
 
-LineWindow::LineWindow(const QString& name, std::shared_ptr<const Outcome> outcome, QWidget* parent)
+LineWindow::LineWindow(const QString& name, std::shared_ptr<const operation::Outcome> outcome,
+                       QWidget* parent)
     : QDialog(parent), name_(name), outcome_(std::move(outcome)) {
     setObjectName(QStringLiteral("pipward_line_window"));
     setWindowTitle(tr("Line of %1").arg(name));

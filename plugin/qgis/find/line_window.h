@@ -31,13 +31,14 @@ class LineDrawing : public QWidget {
 class LineWindow : public QDialog {
     Q_OBJECT
   public:
-    LineWindow(const QString& name, std::shared_ptr<const Outcome> outcome, QWidget* parent = nullptr);
+    LineWindow(const QString& name, std::shared_ptr<const operation::Outcome> outcome,
+               QWidget* parent = nullptr);
 
   private:
     void keep();
 
     QString name_;
-    std::shared_ptr<const Outcome> outcome_;
+    std::shared_ptr<const operation::Outcome> outcome_;
 };
 
 }  // namespace pipward::desktop

@@ -40,11 +40,11 @@ QString distance_text(double metres) {
                          : TreeCard::tr("%1 km").arg(QLocale().toString(metres / 1000, 'f', 1));
 }
 
-QString way_text(const LonLat& tree, const LookingFrom& from) {
-    const auto way = way_between(from.place, tree);
+QString way_text(const place::LonLat& tree, const LookingFrom& from) {
+    const auto way = place::way_between(from.place, tree);
     const QString words = from.is_position ? TreeCard::tr("%1 %2 of where you are (%3°)")
                                            : TreeCard::tr("%1 %2 of the map's middle (%3°)");
-    return words.arg(distance_text(way.distance.value), said(compass_words(way.bearing)))
+    return words.arg(distance_text(way.distance.value), said(place::compass_words(way.bearing)))
         .arg(qRound(way.bearing) % 360);
 }
 
@@ -124,7 +124,7 @@ void TreeCard::add(const QString& name, const QString& words) {
 }
 
 void TreeCard::add_story(const ChosenTree& tree) {
-    for (const auto& event : story_of(tree.index->trees.orchard(), tree.tree(), events_told)) {
+    for (const auto& event : place::story_of(tree.index->trees.orchard(), tree.tree(), events_told)) {
         add(day_text(event.day), said(event.words));
     }
 }
@@ -133,13 +133,13 @@ void TreeCard::show_tree(const ChosenTree& chosen, const std::optional<LookingFr
     shown_ = chosen;
     const auto& orchard = chosen.index->trees.orchard();
     const auto& tree = chosen.tree();
-    const auto place = tree.at ? ToEarth(orchard.crs)(*tree.at) : std::nullopt;
-    geo_uri_ = place ? to_qt(pipward::geo_uri(*place, tree.accuracy)) : QString();
+    const auto place = tree.at ? place::ToEarth(orchard.crs)(*tree.at) : std::nullopt;
+    geo_uri_ = place ? to_qt(pipward::place::geo_uri(*place, tree.accuracy)) : QString();
     while (facts_->rowCount() > 0) {
         facts_->removeRow(0);
     }
     title_->setText(to_qt(tree.label));
-    add(tr("Stands in"), said(address_of(tree, orchard.rows)));
+    add(tr("Stands in"), said(place::address_of(tree, orchard.rows)));
     add(tr("From here"), place && from ? way_text(*place, *from) : QString());
     add(tr("Accession"), tree.accession ? to_qt(*tree.accession) : tr("not known"));
     add(tr("Lineage"), said(chosen.index->lineages.of(tree.accession.value_or(""))));

@@ -15,7 +15,7 @@ namespace pipward::desktop {
 
 /// From where the way to a tree is told.
 struct LookingFrom {
-    LonLat place;
+    place::LonLat place;
     bool is_position = false;  ///< a GPS's, not the middle of the map
 };
 

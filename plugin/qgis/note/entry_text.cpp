@@ -10,19 +10,19 @@
 namespace pipward::desktop {
 namespace {
 
-QString value_of(const Entry& entry, const char* column) {
+QString value_of(const book::Entry& entry, const char* column) {
     const auto found = entry.values.find(column);
     return found == entry.values.end() ? QString() : to_qt(to_text(found->second));
 }
 
-QString day_of(const Entry& entry, const char* column) {
+QString day_of(const book::Entry& entry, const char* column) {
     return QLocale().toString(QDate::fromString(value_of(entry, column), Qt::ISODate),
                               QCoreApplication::translate("pipward::desktop", "d MMM yyyy"));
 }
 
 }  // namespace
 
-QString entry_text(const Entry& entry) {
+QString entry_text(const book::Entry& entry) {
     if (entry.table == "bloom_note") {
         return NoteDesk::tr("%1, BBCH %2, %3")
             .arg(value_of(entry, "tree"), value_of(entry, "bbch"), day_of(entry, "noted_on"));
@@ -36,7 +36,7 @@ QString entry_text(const Entry& entry) {
         return NoteDesk::tr("tag %1, %2 fruits picked, %3")
             .arg(value_of(entry, "tag"), value_of(entry, "fruits"), day_of(entry, "picked_on"));
     }
-    return said(in_words(entry));
+    return said(book::in_words(entry));
 }
 
 }  // namespace pipward::desktop

@@ -8,6 +8,6 @@
 namespace pipward::desktop {
 
 /// What was noted, short enough for a line of the message bar: "LO-04-07, BBCH 61, 12 May 2026".
-QString entry_text(const Entry& entry);
+QString entry_text(const book::Entry& entry);
 
 }  // namespace pipward::desktop

@@ -11,8 +11,8 @@ namespace pipward::desktop {
 namespace {
 
 QString label_of(const Finding& finding) {
-    const auto* table = find_book_table(finding.table);
-    const auto* column = table == nullptr ? nullptr : find_column(*table, finding.field);
+    const auto* table = book::find_book_table(finding.table);
+    const auto* column = table == nullptr ? nullptr : book::find_column(*table, finding.field);
     return column == nullptr ? QString() : translated(std::string(column->label));
 }
 
@@ -45,8 +45,7 @@ QString html_of(const Finding& finding) {
 
 QString entry_finding_text(const Finding& finding) {
     const QString label = label_of(finding);
-    const QString what =
-        said(finding.message) + (finding.remedy.empty() ? "" : " ") + said(finding.remedy);
+    const QString what = said(finding.message) + (finding.remedy.empty() ? "" : " ") + said(finding.remedy);
     return label.isEmpty() ? what : QStringLiteral("%1: %2").arg(label, what);
 }
 

@@ -49,7 +49,7 @@ void NoteDesk::read_book_for_form() {
     run(
         tr("Reading the book"),
         [read, book = from_qt(book_)] {
-            *read = read_book(book).orchard;
+            *read = book::read_book(book).orchard;
             read->weather.clear();
         },
         [this, read, label] {
@@ -59,20 +59,20 @@ void NoteDesk::read_book_for_form() {
         });
 }
 
-void NoteDesk::write(const Entry& entry) {
+void NoteDesk::write(const book::Entry& entry) {
     add(book_, entry, false);
 }
 
-void NoteDesk::add(const QString& book, const Entry& entry, bool again) {
+void NoteDesk::add(const QString& book, const book::Entry& entry, bool again) {
     if (const auto why = held_by_edits(book, entry.table); !why.isEmpty()) {
         form_->show_trouble(why);
         emit trouble(why);
         return;
     }
     set_busy(true);
-    const auto added = std::make_shared<EntryAdded>();
+    const auto added = std::make_shared<book::EntryAdded>();
     run(
-        tr("Noting"), [=] { *added = add_entry(from_qt(book), entry, today()); },
+        tr("Noting"), [=] { *added = book::add_entry(from_qt(book), entry, today()); },
         [=, this] {
             if (again) {
                 taken_.pop_back();
@@ -83,7 +83,7 @@ void NoteDesk::add(const QString& book, const Entry& entry, bool again) {
         });
 }
 
-void NoteDesk::finish_adding(const QString& book, const Entry& entry, const EntryAdded& added) {
+void NoteDesk::finish_adding(const QString& book, const book::Entry& entry, const book::EntryAdded& added) {
     standing_.push_back({book, entry, added.row});
     set_busy(false);
     form_->show_findings(added.findings);
@@ -117,7 +117,7 @@ void NoteDesk::undo() {
     }
     set_busy(true);
     run(
-        tr("Taking back a note"), [last] { take_back(from_qt(last.book), last.row); },
+        tr("Taking back a note"), [last] { book::take_back(from_qt(last.book), last.row); },
         [this, last] {
             taken_.push_back(last);
             standing_.pop_back();

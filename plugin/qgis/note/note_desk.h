@@ -20,7 +20,7 @@ class NoteDesk : public QObject {
     explicit NoteDesk(NoteForm& form);
 
     void open_tree(const QString& book, const QString& label);
-    void write(const Entry& entry);
+    void write(const book::Entry& entry);
     /// Takes back the last entry of this session that still stands.
     void undo();
     /// Notes again what was taken back last.
@@ -43,12 +43,12 @@ class NoteDesk : public QObject {
   private:
     struct Kept {
         QString book;
-        Entry entry;
-        AddedRow row;
+        book::Entry entry;
+        book::AddedRow row;
     };
     void read_book_for_form();
-    void add(const QString& book, const Entry& entry, bool again);
-    void finish_adding(const QString& book, const Entry& entry, const EntryAdded& added);
+    void add(const QString& book, const book::Entry& entry, bool again);
+    void finish_adding(const QString& book, const book::Entry& entry, const book::EntryAdded& added);
     void refuse(const Findings& findings);
     void tell_trouble(const Findings& findings);
     void keep_standing(const Findings& findings);

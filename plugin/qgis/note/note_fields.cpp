@@ -56,7 +56,7 @@ BloomFields::BloomFields()
     rows->addRow(tr("Remark"), remark_);
 }
 
-Entry BloomFields::entry(const std::string& tree, Day day) const {
+book::Entry BloomFields::entry(const std::string& tree, Day day) const {
     return {"bloom_note",
             {{"tree", tree},
              {"noted_on", day},
@@ -123,7 +123,7 @@ bool PollinationFields::possible() const {
     return cross_->count() > 0;
 }
 
-Entry PollinationFields::entry(const std::string& tree, Day day) const {
+book::Entry PollinationFields::entry(const std::string& tree, Day day) const {
     return {"pollination",
             {{"tag", text_of(*tag_)},
              {"cross", text_of(*cross_)},
@@ -167,7 +167,7 @@ bool PickFields::possible() const {
     return tag_->count() > 0;
 }
 
-Entry PickFields::entry(Day day) const {
+book::Entry PickFields::entry(Day day) const {
     return {"fruit",
             {{"tag", text_of(*tag_)},
              {"picked_on", day},

@@ -19,7 +19,7 @@ class BloomFields : public QWidget {
     Q_OBJECT
   public:
     BloomFields();
-    Entry entry(const std::string& tree, Day day) const;
+    book::Entry entry(const std::string& tree, Day day) const;
 
   private:
     PickList* stage_;
@@ -34,7 +34,7 @@ class PollinationFields : public QWidget {
     PollinationFields();
     void offer(const Orchard& orchard, const TreeChoices& choices, Day day);
     bool possible() const;
-    Entry entry(const std::string& tree, Day day) const;
+    book::Entry entry(const std::string& tree, Day day) const;
 
   private:
     void take_cross(int index);
@@ -58,7 +58,7 @@ class PickFields : public QWidget {
     PickFields();
     void offer(const TreeChoices& choices);
     bool possible() const;
-    Entry entry(Day day) const;
+    book::Entry entry(Day day) const;
 
   private:
     QLabel* none_;

@@ -121,7 +121,7 @@ QWidget* NoteForm::findings_place() const {
     return findings_;
 }
 
-Entry NoteForm::entry() const {
+book::Entry NoteForm::entry() const {
     const auto tree = from_qt(tree_);
     const auto day = day_of(day_->date());
     if (pages_->currentWidget() == pollination_) {

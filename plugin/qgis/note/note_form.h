@@ -37,10 +37,10 @@ class NoteForm : public QWidget {
     QString tree() const { return tree_; }
     QWidget* findings_place() const;
     /// What the open page says.
-    Entry entry() const;
+    book::Entry entry() const;
 
   signals:
-    void given(const pipward::Entry& entry);
+    void given(const pipward::book::Entry& entry);
 
   private:
     void build();

@@ -7,14 +7,15 @@
 
 namespace pipward::desktop {
 
-OperationTask::OperationTask(const Operation& operation, Form form, Afterwards afterwards)
+OperationTask::OperationTask(const operation::Operation& operation, operation::Form form,
+                             Afterwards afterwards)
     : QgsTask(translated(operation.about().title), QgsTask::CanCancel),
       operation_(operation),
       form_(std::move(form)),
       afterwards_(std::move(afterwards)) {}
 
 bool OperationTask::run() {
-    Run lent;
+    operation::Run lent;
     lent.progress = [this](double share, std::string_view) { setProgress(100 * share); };
     lent.cancelled = [this] { return isCanceled(); };
     lent.wording = host_wording;
@@ -35,7 +36,7 @@ bool OperationTask::run() {
 
 void OperationTask::finished(bool well) {
     if (well) {
-        emit done(std::make_shared<const Outcome>(std::move(outcome_)));
+        emit done(std::make_shared<const operation::Outcome>(std::move(outcome_)));
         return;
     }
     QStringList lines;

@@ -16,15 +16,15 @@ class OperationTask : public QgsTask {
     Q_OBJECT
   public:
     /// Still in the background, with what the run came to: to make ready what the window will show.
-    using Afterwards = std::function<void(Outcome& outcome)>;
+    using Afterwards = std::function<void(operation::Outcome& outcome)>;
 
-    OperationTask(const Operation& operation, Form form, Afterwards afterwards = {});
+    OperationTask(const operation::Operation& operation, operation::Form form, Afterwards afterwards = {});
 
-    const Outcome& outcome() const { return outcome_; }
+    const operation::Outcome& outcome() const { return outcome_; }
     const Findings& failures() const { return failures_; }
 
   signals:
-    void done(std::shared_ptr<const Outcome> outcome);
+    void done(std::shared_ptr<const operation::Outcome> outcome);
     void failed(const QString& what);
 
   protected:
@@ -32,10 +32,10 @@ class OperationTask : public QgsTask {
     void finished(bool well) override;
 
   private:
-    const Operation& operation_;
-    Form form_;
+    const operation::Operation& operation_;
+    operation::Form form_;
     Afterwards afterwards_;
-    Outcome outcome_;
+    operation::Outcome outcome_;
     Findings failures_;
     bool cancelled_ = false;
 };

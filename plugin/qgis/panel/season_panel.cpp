@@ -28,7 +28,7 @@ namespace {
 
 const QString book_setting = QStringLiteral("pipward/book");
 
-const Table* find_table(const Outcome& outcome, std::string_view name) {
+const Table* find_table(const operation::Outcome& outcome, std::string_view name) {
     const auto found =
         std::ranges::find_if(outcome.tables, [&](const Table& table) { return table.shape.name == name; });
     return found == outcome.tables.end() ? nullptr : &*found;
@@ -154,10 +154,12 @@ void SeasonPanel::refresh() {
         return;
     }
     QgsSettings().setValue(book_setting, book);
-    const Form form{{"book", from_qt(book)}, {"as-of", from_qt(as_of_->date().toString(Qt::ISODate))}};
+    const operation::Form form{{"book", from_qt(book)},
+                               {"as-of", from_qt(as_of_->date().toString(Qt::ISODate))}};
     const auto season = std::make_shared<SeasonView>();
-    running_ = new OperationTask(*find_operation("season-plan"), form,
-                                 [season](Outcome& plan) { *season = make_season_view(std::move(plan)); });
+    running_ = new OperationTask(
+        *operation::find_operation("season-plan"), form,
+        [season](operation::Outcome& plan) { *season = make_season_view(std::move(plan)); });
     set_busy(true);
     connect(running_, &OperationTask::done, this, [this, book, season] {
         running_ = nullptr;
@@ -183,7 +185,7 @@ void SeasonPanel::show_season(const SeasonView& season) {
     summary_->setText(said(season.rest.summary));
 }
 
-void SeasonPanel::show_crosses(const Outcome& outcome) {
+void SeasonPanel::show_crosses(const operation::Outcome& outcome) {
     crosses_->clear();
     const Table* outlook = find_table(outcome, "cross_outlook");
     if (outlook == nullptr) {

@@ -47,7 +47,7 @@ class SeasonPanel : public QWidget {
   private:
     void build();
     void set_busy(bool busy);
-    void show_crosses(const Outcome& outcome);
+    void show_crosses(const operation::Outcome& outcome);
     void ask_for(const QStringList& labels);
 
     QgsFileWidget* book_ = nullptr;

@@ -9,13 +9,13 @@
 namespace pipward::desktop {
 namespace {
 
-Table taken(Outcome& plan, std::string_view name) {
+Table taken(operation::Outcome& plan, std::string_view name) {
     const auto found =
         std::ranges::find_if(plan.tables, [&](const Table& table) { return table.shape.name == name; });
     return found == plan.tables.end() ? Table{} : std::move(*found);
 }
 
-const Table* find_table(const Outcome& plan, std::string_view name) {
+const Table* find_table(const operation::Outcome& plan, std::string_view name) {
     const auto found =
         std::ranges::find_if(plan.tables, [&](const Table& table) { return table.shape.name == name; });
     return found == plan.tables.end() ? nullptr : &*found;
@@ -32,7 +32,7 @@ void add_places(SeasonView& season, const TableView& windows) {
 
 }  // namespace
 
-SeasonView make_season_view(Outcome plan) {
+SeasonView make_season_view(operation::Outcome plan) {
     SeasonView season;
     const Table windows = taken(plan, "bloom_window");
     const TableView view(windows);

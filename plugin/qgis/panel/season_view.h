@@ -25,9 +25,9 @@ struct SeasonView {
     std::vector<BloomBar> bars;
     QHash<QString, TreePlace> places;  ///< by label
     QString crs;                       ///< of the places
-    Outcome rest;                      ///< without the windows, which are in the bars and places
+    operation::Outcome rest;           ///< without the windows, which are in the bars and places
 };
 
-SeasonView make_season_view(Outcome plan);
+SeasonView make_season_view(operation::Outcome plan);
 
 }  // namespace pipward::desktop

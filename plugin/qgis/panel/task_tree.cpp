@@ -47,7 +47,7 @@ QString sentence(const TableView& view, std::size_t row) {
                         : TaskTree::tr("%1: %2, %3 flowers").arg(work, who).arg(flowers);
 }
 
-std::vector<DueTask> due_tasks(const Outcome& outcome) {
+std::vector<DueTask> due_tasks(const operation::Outcome& outcome) {
     std::vector<DueTask> tasks;
     for (const auto& table : outcome.tables) {
         if (table.shape.name != "pollen_task" && table.shape.name != "field_task") {
@@ -95,7 +95,7 @@ TaskTree::TaskTree(QWidget* parent) : QTreeWidget(parent) {
     connect(this, &QTreeWidget::itemClicked, this, &QTreeWidget::itemActivated);
 }
 
-void TaskTree::show_tasks(const Outcome& outcome) {
+void TaskTree::show_tasks(const operation::Outcome& outcome) {
     clear();
     const auto tasks = due_tasks(outcome);
     for (const auto& [urgency, title] : groups()) {

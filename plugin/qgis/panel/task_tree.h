@@ -13,7 +13,7 @@ class TaskTree : public QTreeWidget {
   public:
     explicit TaskTree(QWidget* parent = nullptr);
 
-    void show_tasks(const Outcome& outcome);
+    void show_tasks(const operation::Outcome& outcome);
 
   signals:
     void tree_opened(const QString& label);

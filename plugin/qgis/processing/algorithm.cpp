@@ -44,8 +44,8 @@ void report(const Findings& findings, QgsProcessingFeedback& feedback) {
     }
 }
 
-Run lent_run(QgsProcessingFeedback& feedback) {
-    Run run;
+operation::Run lent_run(QgsProcessingFeedback& feedback) {
+    operation::Run run;
     run.progress = [&feedback](double share, std::string_view step) {
         feedback.setProgress(100 * share);
         feedback.setProgressText(to_qt(step));
@@ -64,7 +64,7 @@ auto geometry_of(const TableShape& shape) {
     return shape.has_points ? point_geometry : shape.has_lines ? line_geometry : no_geometry;
 }
 
-void write_file(const MadeFile& file, const QString& folder) {
+void write_file(const operation::MadeFile& file, const QString& folder) {
     QSaveFile out(QDir(folder).filePath(to_qt(file.name)));
     const auto bytes = QByteArray::fromStdString(file.content);
     if (!out.open(QIODevice::WriteOnly) || out.write(bytes) != bytes.size() || !out.commit()) {
@@ -76,7 +76,7 @@ void write_file(const MadeFile& file, const QString& folder) {
 
 }  // namespace
 
-OperationAlgorithm::OperationAlgorithm(const Operation& operation) : operation_(operation) {}
+OperationAlgorithm::OperationAlgorithm(const operation::Operation& operation) : operation_(operation) {}
 
 QString OperationAlgorithm::name() const {
     return to_qt(operation_.about().id).replace('-', '_');
@@ -116,8 +116,7 @@ void OperationAlgorithm::initAlgorithm(const QVariantMap&) {
     }
     for (const auto& shape : operation_.results()) {
         addParameter(new QgsProcessingParameterFeatureSink(result_name(shape), translated(shape.title),
-                                                           source_of(shape),
-                                                           QVariant(), true, true));
+                                                           source_of(shape), QVariant(), true, true));
     }
     auto folder = std::make_unique<QgsProcessingParameterFolderDestination>(
         files_folder, QCoreApplication::translate("pipward::desktop", "Folder for sheets and other files"),
@@ -125,8 +124,9 @@ void OperationAlgorithm::initAlgorithm(const QVariantMap&) {
     addParameter(folder.release());
 }
 
-Form OperationAlgorithm::form_of(const QVariantMap& parameters, QgsProcessingContext& context) const {
-    Form form;
+operation::Form OperationAlgorithm::form_of(const QVariantMap& parameters,
+                                            QgsProcessingContext& context) const {
+    operation::Form form;
     for (const auto& parameter : operation_.parameters()) {
         const QString text = value_text(parameter, *this, parameters, context);
         if (!text.isEmpty()) {
@@ -150,7 +150,7 @@ bool OperationAlgorithm::checkParameterValues(const QVariantMap& parameters, Qgs
 
 QVariantMap OperationAlgorithm::processAlgorithm(const QVariantMap& parameters, QgsProcessingContext& context,
                                                  QgsProcessingFeedback* feedback) {
-    Outcome outcome;
+    operation::Outcome outcome;
     try {
         outcome = operation_.run(form_of(parameters, context), lent_run(*feedback));
     } catch (const Error& error) {
@@ -163,7 +163,7 @@ QVariantMap OperationAlgorithm::processAlgorithm(const QVariantMap& parameters, 
     return deliver(outcome, parameters, context, feedback);
 }
 
-QVariantMap OperationAlgorithm::deliver(const Outcome& outcome, const QVariantMap& parameters,
+QVariantMap OperationAlgorithm::deliver(const operation::Outcome& outcome, const QVariantMap& parameters,
                                         QgsProcessingContext& context, QgsProcessingFeedback* feedback) {
     QVariantMap results;
     for (const auto& table : outcome.tables) {
@@ -171,8 +171,7 @@ QVariantMap OperationAlgorithm::deliver(const Outcome& outcome, const QVariantMa
         QString destination;
         const std::unique_ptr<QgsFeatureSink> sink(
             parameterAsSink(parameters, result_name(table.shape), context, destination, fields,
-                            geometry_of(table.shape),
-                            QgsCoordinateReferenceSystem(to_qt(outcome.crs))));
+                            geometry_of(table.shape), QgsCoordinateReferenceSystem(to_qt(outcome.crs))));
         if (!sink) {
             continue;
         }

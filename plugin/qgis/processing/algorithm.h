@@ -11,7 +11,7 @@ namespace pipward::desktop {
 /// Names are the operation's and its parameters' keys with underscores; parameters in capitals.
 class OperationAlgorithm : public QgsProcessingAlgorithm {
   public:
-    explicit OperationAlgorithm(const Operation& operation);
+    explicit OperationAlgorithm(const operation::Operation& operation);
 
     QString name() const override;
     QString displayName() const override;
@@ -30,11 +30,11 @@ class OperationAlgorithm : public QgsProcessingAlgorithm {
                                  QgsProcessingFeedback* feedback) override;
 
   private:
-    Form form_of(const QVariantMap& parameters, QgsProcessingContext& context) const;
-    QVariantMap deliver(const Outcome& outcome, const QVariantMap& parameters, QgsProcessingContext& context,
-                        QgsProcessingFeedback* feedback);
+    operation::Form form_of(const QVariantMap& parameters, QgsProcessingContext& context) const;
+    QVariantMap deliver(const operation::Outcome& outcome, const QVariantMap& parameters,
+                        QgsProcessingContext& context, QgsProcessingFeedback* feedback);
 
-    const Operation& operation_;
+    const operation::Operation& operation_;
 };
 
 }  // namespace pipward::desktop

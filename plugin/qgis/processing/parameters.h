@@ -14,11 +14,11 @@ class QgsProcessingParameterDefinition;
 namespace pipward::desktop {
 
 /// "as-of" becomes "AS_OF".
-QString parameter_name(const Parameter& parameter);
+QString parameter_name(const operation::Parameter& parameter);
 /// The desktop's parameter for a declared one, its words in the user's language.
-std::unique_ptr<QgsProcessingParameterDefinition> make_parameter(const Parameter& parameter);
+std::unique_ptr<QgsProcessingParameterDefinition> make_parameter(const operation::Parameter& parameter);
 /// The value as the text that operations read; empty where it was not given.
-QString value_text(const Parameter& parameter, const QgsProcessingAlgorithm& algorithm,
+QString value_text(const operation::Parameter& parameter, const QgsProcessingAlgorithm& algorithm,
                    const QVariantMap& values, QgsProcessingContext& context);
 
 }  // namespace pipward::desktop

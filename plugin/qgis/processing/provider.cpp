@@ -31,7 +31,7 @@ QString Provider::versionInfo() const {
 }
 
 void Provider::loadAlgorithms() {
-    for (const auto& operation : operations()) {
+    for (const auto& operation : operation::operations()) {
         addAlgorithm(new OperationAlgorithm(*operation));
     }
 }

@@ -67,13 +67,13 @@ void add_words(std::set<std::string>& texts, std::initializer_list<Word> words) 
 
 std::set<std::string> declared_and_shown() {
     using namespace pipward;
-    auto texts = declared_texts();
-    add_words(texts, {PollenWay::same_day, PollenWay::kept_this_spring, PollenWay::kept_from_last_year,
-                      PollenWay::forced_branch});
-    add_words(texts,
-              {Verdict::good, Verdict::fair, Verdict::doubtful, Verdict::unlikely, Verdict::impossible});
-    add_words(texts, {PollenWork::gather, PollenWork::cut_branch, PollenWork::test_lot});
-    add_words(texts, {FieldWork::bag, FieldWork::pollinate, FieldWork::unbag});
+    auto texts = operation::declared_texts();
+    add_words(texts, {cross::PollenWay::same_day, cross::PollenWay::kept_this_spring,
+                      cross::PollenWay::kept_from_last_year, cross::PollenWay::forced_branch});
+    add_words(texts, {cross::Verdict::good, cross::Verdict::fair, cross::Verdict::doubtful,
+                      cross::Verdict::unlikely, cross::Verdict::impossible});
+    add_words(texts, {cross::PollenWork::gather, cross::PollenWork::cut_branch, cross::PollenWork::test_lot});
+    add_words(texts, {cross::FieldWork::bag, cross::FieldWork::pollinate, cross::FieldWork::unbag});
     return texts;
 }
 

@@ -19,7 +19,7 @@
 namespace pipward::desktop {
 namespace {
 
-std::unique_ptr<QgsProcessingAlgorithm> algorithm_of(const Operation& operation) {
+std::unique_ptr<QgsProcessingAlgorithm> algorithm_of(const operation::Operation& operation) {
     const OperationAlgorithm made(operation);
     return std::unique_ptr<QgsProcessingAlgorithm>(made.create());
 }
@@ -43,7 +43,7 @@ struct Desk {
 };
 
 TEST(Adapter, GivesEveryOperationItsDeclaredParametersAndResults) {
-    for (const auto& operation : operations()) {
+    for (const auto& operation : operation::operations()) {
         const auto algorithm = algorithm_of(*operation);
         EXPECT_EQ(algorithm->name(), to_qt(operation->about().id).replace('-', '_'));
         EXPECT_FALSE(algorithm->shortHelpString().isEmpty());
@@ -60,7 +60,7 @@ TEST(Adapter, GivesEveryOperationItsDeclaredParametersAndResults) {
 }
 
 TEST(Adapter, KeepsTheLimitsOfNumbers) {
-    const auto algorithm = algorithm_of(*find_operation("season-plan"));
+    const auto algorithm = algorithm_of(*operation::find_operation("season-plan"));
     const auto* risk = dynamic_cast<const QgsProcessingParameterNumber*>(
         algorithm->parameterDefinition(QStringLiteral("RISK")));
     ASSERT_NE(risk, nullptr);
@@ -72,7 +72,7 @@ TEST(Adapter, KeepsTheLimitsOfNumbers) {
 TEST(Adapter, RunsTheSeasonPlanAndHandsOverItsTables) {
     Desk desk;
     bool well = false;
-    const auto results = algorithm_of(*find_operation("season-plan"))
+    const auto results = algorithm_of(*operation::find_operation("season-plan"))
                              ->run(desk.plan_parameters(), desk.context, &desk.feedback, &well);
     ASSERT_TRUE(well) << desk.feedback.textLog().toStdString();
     std::unique_ptr<QgsMapLayer> kept(
@@ -94,7 +94,7 @@ TEST(Adapter, SaysWhatIsWrongWithAValueBeforeAnythingRuns) {
     auto parameters = desk.plan_parameters();
     parameters[QStringLiteral("RISK")] = 0.9;
     QString message;
-    EXPECT_FALSE(algorithm_of(*find_operation("season-plan"))
+    EXPECT_FALSE(algorithm_of(*operation::find_operation("season-plan"))
                      ->checkParameterValues(parameters, desk.context, &message));
     EXPECT_FALSE(message.isEmpty());
 }
@@ -104,7 +104,8 @@ TEST(Adapter, TellsTheFindingsOfABookThatIsNotThere) {
     auto parameters = desk.plan_parameters();
     parameters[QStringLiteral("BOOK")] = desk.folder.filePath(QStringLiteral("nowhere.gpkg"));
     bool well = true;
-    algorithm_of(*find_operation("season-plan"))->run(parameters, desk.context, &desk.feedback, &well);
+    algorithm_of(*operation::find_operation("season-plan"))
+        ->run(parameters, desk.context, &desk.feedback, &well);
     EXPECT_FALSE(well);
     EXPECT_TRUE(desk.feedback.textLog().contains(QStringLiteral("There is no such file")))
         << desk.feedback.textLog().toStdString();
@@ -119,8 +120,8 @@ TEST(Adapter, StopsWhenTheUserDoesAndLeavesTheBookAlone) {
     book.close();
     desk.feedback.cancel();
     bool well = true;
-    const auto results =
-        algorithm_of(*find_operation("season-plan"))->run(parameters, desk.context, &desk.feedback, &well);
+    const auto results = algorithm_of(*operation::find_operation("season-plan"))
+                             ->run(parameters, desk.context, &desk.feedback, &well);
     EXPECT_TRUE(results.isEmpty());
     ASSERT_TRUE(book.open(QIODevice::ReadOnly));
     EXPECT_EQ(book.readAll(), before);

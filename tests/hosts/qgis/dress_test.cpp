@@ -33,7 +33,8 @@ QString planned_book() {
     static const QString book = [] {
         const QString path = folder.filePath(QStringLiteral("planned.gpkg"));
         QFile::copy(QStringLiteral(PIPWARD_SAMPLE), path);
-        find_operation("season-plan")->run({{"book", path.toStdString()}, {"as-of", "2026-03-20"}}, {});
+        operation::find_operation("season-plan")
+            ->run({{"book", path.toStdString()}, {"as-of", "2026-03-20"}}, {});
         return path;
     }();
     return book;
@@ -46,7 +47,7 @@ struct Desk {
 
     Desk() {
         QFile::copy(planned_book(), book);
-        dress_book(book.toStdString());
+        operation::dress_book(book.toStdString());
     }
     ~Desk() { QgsProject::instance()->clear(); }
 
@@ -70,7 +71,7 @@ QString widget(const QgsVectorLayer& layer, const char* column) {
 
 QgsVectorLayer* of_map(const char* table) {
     return qobject_cast<QgsVectorLayer*>(
-        QgsProject::instance()->mapLayer(QString::fromStdString(layer_id(table))));
+        QgsProject::instance()->mapLayer(QString::fromStdString(dress::layer_id(table))));
 }
 
 TEST(DressedLayer, OpensWithSymbolsAliasesPickListsAndRules) {
@@ -146,7 +147,7 @@ TEST(StoredMap, OpensWithEveryLayerAndRelationWhole) {
     const Desk desk;
     auto* project = QgsProject::instance();
     ASSERT_TRUE(project->read(stored_map_address(desk.book))) << project->error().toStdString();
-    EXPECT_EQ(project->count(), static_cast<int>(look_at_book(desk.book.toStdString()).layers.size()));
+    EXPECT_EQ(project->count(), static_cast<int>(book::look_at_book(desk.book.toStdString()).layers.size()));
     for (auto* layer : project->mapLayers()) {
         EXPECT_TRUE(layer->isValid()) << layer->name().toStdString();
     }
@@ -200,7 +201,7 @@ TEST(StoredMap, LeavesNoColumnWithoutWords) {
 
 TEST(ResultDress, DressesATableInMemoryLikeTheOneInTheBook) {
     const Desk desk;
-    const auto table = *read_result(desk.book.toStdString(), "bloom_window");
+    const auto table = *book::read_result(desk.book.toStdString(), "bloom_window");
     QgsVectorLayer memory(QStringLiteral("Point?crs=EPSG:25832&field=label:string&field=first_p50:date&"
                                          "field=full_p50:date&field=end_p50:date"),
                           QStringLiteral("windows"), QStringLiteral("memory"));
@@ -214,7 +215,7 @@ TEST(ResultDress, DressesATableInMemoryLikeTheOneInTheBook) {
 
 TEST(ResultDress, WaitsForAResultThatGoesOntoTheMap) {
     const Desk desk;
-    const auto table = *read_result(desk.book.toStdString(), "bloom_window");
+    const auto table = *book::read_result(desk.book.toStdString(), "bloom_window");
     QgsProcessingContext context;
     dress_on_arrival(context, QStringLiteral("elsewhere"), table);
     EXPECT_TRUE(context.layersToLoadOnCompletion().isEmpty());

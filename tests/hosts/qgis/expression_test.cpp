@@ -25,7 +25,8 @@ struct Planned {
 
     Planned() {
         QFile::copy(QStringLiteral(PIPWARD_SAMPLE), path);
-        find_operation("season-plan")->run({{"book", path.toStdString()}, {"as-of", "2026-03-20"}}, {});
+        operation::find_operation("season-plan")
+            ->run({{"book", path.toStdString()}, {"as-of", "2026-03-20"}}, {});
         trees = new QgsVectorLayer(path + QStringLiteral("|layername=tree"), QStringLiteral("trees"));
         QgsProject::instance()->addMapLayer(trees);
     }
@@ -104,7 +105,8 @@ TEST(Expressions, SeeTheBookAfterItChanged) {
     const ExpressionFunctions functions;
     const Planned planned;
     const QDate before = told(planned, QStringLiteral("orchard_full_bloom('UP-02-10')")).toDate();
-    find_operation("season-plan")->run({{"book", planned.path.toStdString()}, {"as-of", "2025-03-20"}}, {});
+    operation::find_operation("season-plan")
+        ->run({{"book", planned.path.toStdString()}, {"as-of", "2025-03-20"}}, {});
     QDate after = before;
     for (int tries = 0; tries < 100 && after == before; ++tries) {
         after = told(planned, QStringLiteral("orchard_full_bloom('UP-02-10')")).toDate();

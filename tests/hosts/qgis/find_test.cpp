@@ -67,7 +67,7 @@ ChosenTree tree_named(const SharedIndex& index, const std::string& label) {
 void add_tree(const QString& book, const std::string& label) {
     const Table trees{{"tree", "", "", true, {{"label", CellType::text, "", "", ""}}},
                       {{{label}, MapPoint{522400, 5331300, {}}}}};
-    append_rows(book.toStdString(), trees);
+    book::append_rows(book.toStdString(), trees);
 }
 
 QString all_words(const QWidget& widget) {

@@ -35,7 +35,7 @@ TEST(Module, AddsItsProviderAndTakesEverythingBackTwiceOver) {
         EXPECT_EQ(provider(), nullptr);
         plugin->initGui();
         ASSERT_NE(provider(), nullptr);
-        EXPECT_EQ(provider()->algorithms().size(), static_cast<int>(pipward::operations().size()));
+        EXPECT_EQ(provider()->algorithms().size(), static_cast<int>(pipward::operation::operations().size()));
         plugin->unload();
         EXPECT_EQ(provider(), nullptr);
     }

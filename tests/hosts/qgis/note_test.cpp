@@ -72,7 +72,7 @@ class NotingAtATree : public ::testing::Test {
         ASSERT_TRUE(wait_for([&] { return noted.count() + refused.count() > 0; }));
     }
     QString findings() { return field<QLabel>("pipward_note_findings")->text(); }
-    Orchard orchard() { return read_book(book.toStdString()).orchard; }
+    Orchard orchard() { return book::read_book(book.toStdString()).orchard; }
     QgsVectorLayer* add_layer(const char* table) {
         auto* layer = new QgsVectorLayer(QStringLiteral("%1|layername=%2").arg(book, table),
                                          QString::fromLatin1(table), QStringLiteral("ogr"));

@@ -41,12 +41,12 @@ std::unique_ptr<BloomChart> chart_of_three() {
     return chart;
 }
 
-Outcome sample_plan(const QString& book) {
-    return find_operation("season-plan")
+operation::Outcome sample_plan(const QString& book) {
+    return operation::find_operation("season-plan")
         ->run({{"book", book.toStdString()}, {"as-of", "2026-03-20"}, {"write", "no"}}, {});
 }
 
-const Table& table(const Outcome& outcome, const std::string& name) {
+const Table& table(const operation::Outcome& outcome, const std::string& name) {
     return *std::ranges::find_if(outcome.tables, [&](const Table& t) { return t.shape.name == name; });
 }
 

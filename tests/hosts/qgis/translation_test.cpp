@@ -39,7 +39,7 @@ TEST(Translation, LeavesEnglishWhereItKnowsNoOther) {
 
 TEST(Translation, KnowsEveryTextThatTheOperationsDeclare) {
     const Translation german(QStringLiteral("de"));
-    for (const auto& text : declared_texts()) {
+    for (const auto& text : operation::declared_texts()) {
         if (!may_be_alike(text)) {
             EXPECT_NE(translated(text).toStdString(), text);
         }

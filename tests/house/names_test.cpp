@@ -1,0 +1,137 @@
+// SPDX-License-Identifier: MIT
+// Names of the house: a room's names live in the room's namespace, a type is defined once in it, and what is inside
+// of a room is named by no other.
+#include <gtest/gtest.h>
+
+#include <filesystem>
+#include <fstream>
+#include <map>
+#include <regex>
+#include <set>
+#include <string>
+#include <vector>
+
+namespace {
+
+namespace fs = std::filesystem;
+
+const fs::path top = PIPWARD_SOURCE;
+const fs::path library = top / "lib" / "pipward";
+
+/// Rooms whose names every other room speaks: their namespaces are inline.
+const std::set<std::string> spoken_everywhere{"value", "record"};
+
+std::vector<fs::path> sources_below(const fs::path& folder) {
+    std::vector<fs::path> found;
+    for (const auto& entry : fs::recursive_directory_iterator(folder)) {
+        if (entry.path().extension() == ".h" || entry.path().extension() == ".cpp") {
+            found.push_back(entry.path());
+        }
+    }
+    return found;
+}
+
+std::string room_of(const fs::path& file) { return fs::relative(file, library).begin()->string(); }
+
+/// The namespaces a file opens at its left margin, and the types it defines there. Sources are laid out by the
+/// formatter, so what stands at the margin is what belongs to a namespace.
+struct Opened {
+    std::set<std::string> namespaces;
+    std::vector<std::string> types;  ///< with their namespace; those of an anonymous one are left out
+};
+
+Opened opened_by(const fs::path& file) {
+    static const std::regex opening(R"(^namespace( [A-Za-z_:]+( [A-Za-z_:]+)?)? ?\{$)");
+    static const std::regex closing(R"(^\}  // namespace.*)");
+    static const std::regex type(R"(^(struct|class|enum class|enum|union) ([A-Za-z_0-9]+)( final)?( :[^:].*)?( \{.*)?$)");
+    Opened opened;
+    std::vector<std::string> stack;
+    std::ifstream stream(file);
+    for (std::string line; std::getline(stream, line);) {
+        std::smatch match;
+        if (std::regex_match(line, match, opening)) {
+            auto name = match[1].str();
+            if (const auto word = name.find("inline "); word != std::string::npos) {
+                name.erase(word, 7);
+            }
+            stack.push_back(name.empty() ? "" : name.substr(1));
+            if (!name.empty() && stack.size() == 1) {
+                opened.namespaces.insert(stack.back());
+            }
+        } else if (std::regex_match(line, closing) && !stack.empty()) {
+            stack.pop_back();
+        } else if (line.find('{') != std::string::npos && std::regex_match(line, match, type)) {
+            std::string name;
+            bool has_no_name = false;
+            for (const auto& space : stack) {
+                has_no_name = has_no_name || space.empty();
+                name += space + "::";
+            }
+            if (!has_no_name) {
+                opened.types.push_back(name + match[2].str());
+            }
+        }
+    }
+    return opened;
+}
+
+TEST(Names, EverySourceOfARoomOpensTheNamespaceOfTheRoom) {
+    int seen = 0;
+    for (const auto& file : sources_below(library)) {
+        const auto home = "pipward::" + room_of(file);
+        for (const auto& name : opened_by(file).namespaces) {
+            ++seen;
+            EXPECT_TRUE(name == home || name.starts_with(home + "::"))
+                << file << " opens " << name << "; its room is " << home;
+        }
+    }
+    EXPECT_GT(seen, 400);
+}
+
+TEST(Names, ATypeIsDefinedOnceInItsNamespace) {
+    std::map<std::string, std::vector<std::string>> places;
+    for (const auto* folder : {"lib", "plugin", "sample-gpkg"}) {
+        for (const auto& file : sources_below(top / folder)) {
+            for (auto name : opened_by(file).types) {
+                // What everybody speaks is found as pipward::X: there it must be alone as well.
+                for (const auto& room : spoken_everywhere) {
+                    if (name.starts_with("pipward::" + room + "::")) {
+                        name.erase(9, room.size() + 2);
+                    }
+                }
+                places[name].push_back(fs::relative(file, top).string());
+            }
+        }
+    }
+    EXPECT_GT(places.size(), 300U);
+    for (const auto& [name, files] : places) {
+        std::string where;
+        for (const auto& file : files) {
+            where += " " + file;
+        }
+        EXPECT_EQ(files.size(), 1U) << name << " is defined in" << where;
+    }
+}
+
+TEST(Names, WhatIsInsideOfARoomIsNamedByNoOtherRoom) {
+    static const std::regex included(R"re(^#include "pipward/([a-z]+)/detail/.*)re");
+    static const std::regex named(R"(\b([a-z]+)::detail::)");
+    for (const auto* folder : {"lib", "plugin", "sample-gpkg", "tests"}) {
+        for (const auto& file : sources_below(top / folder)) {
+            const auto from = fs::relative(file, top);
+            auto part = from.begin();
+            const bool is_test = *part == "tests";
+            ++part;
+            const auto room = is_test ? part->string() : *part == "pipward" ? room_of(file) : std::string{};
+            std::ifstream stream(file);
+            for (std::string line; std::getline(stream, line);) {
+                std::smatch match;
+                if (std::regex_search(line, match, included) || std::regex_search(line, match, named)) {
+                    EXPECT_EQ(match[1].str(), room) << from << ": " << line;
+                }
+            }
+        }
+    }
+}
+
+}  // namespace
