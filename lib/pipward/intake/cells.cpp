@@ -16,9 +16,6 @@ constexpr std::string_view minus_sign = "\xE2\x88\x92";
 // Spreadsheets take text that begins with one of these for a formula, or for the end of a cell.
 constexpr std::string_view formula_beginnings = "=+-@\t\r";
 
-// U+00C0 to U+00FF, a letter each; a blank for those without a plain one.
-constexpr std::string_view plain_latin = "aaaaaaaceeeeiiii nooooo ouuuuy saaaaaaaceeeeiiii nooooo ouuuuy y";
-
 char lower(char c) {
     return c >= 'A' && c <= 'Z' ? static_cast<char>(c - 'A' + 'a') : c;
 }
@@ -29,17 +26,6 @@ bool is_figure(char c) {
 
 bool is_capital(char c) {
     return c >= 'A' && c <= 'Z';
-}
-
-char plain(char32_t c) {
-    if (c < 0x80) {
-        return lower(static_cast<char>(c));
-    }
-    return c >= 0xC0 && c <= 0xFF ? plain_latin[c - 0xC0] : ' ';
-}
-
-bool is_other_letter(char32_t c) {
-    return c >= 0x100 && c != replacement_character;
 }
 
 /// "+A1", "-$B$2*3": a sign and then a cell's name.
@@ -78,19 +64,6 @@ std::string lower_case(std::string_view text) {
     std::string result(text);
     std::ranges::transform(result, result.begin(), lower);
     return result;
-}
-
-std::string folded(std::string_view name) {
-    std::u32string kept;
-    for (const char32_t c : code_points_of(name)) {
-        const char letter = plain(c);
-        if (is_figure(letter) || (letter >= 'a' && letter <= 'z')) {
-            kept += static_cast<char32_t>(letter);
-        } else if (is_other_letter(c)) {
-            kept += c;
-        }
-    }
-    return to_utf8(kept);
 }
 
 bool says_nothing(std::string_view text) {

@@ -15,10 +15,6 @@ std::string_view trimmed(std::string_view text);
 /// Letters of ASCII only.
 std::string lower_case(std::string_view text);
 
-/// A heading or a word without what people write in many ways: capitals, blanks, underscores, dashes, dots
-/// and the like are gone; accents of the Latin letters too. "Tree_No." is "treeno".
-std::string folded(std::string_view name);
-
 /// Nothing, in the ways in which people write it: empty, "-", "?", "n/a", "NA", "null", "none".
 bool says_nothing(std::string_view text);
 

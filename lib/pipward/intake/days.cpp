@@ -78,6 +78,15 @@ Sentence to_text(DayFormat format) {
     return {};
 }
 
+std::span<const Word<DayFormat>> words(DayFormat) {
+    static constexpr std::array table{
+        Word<DayFormat>{DayFormat::year_month_day, "year-month-day", "2026-04-12 or 20260412"},
+        Word<DayFormat>{DayFormat::day_month_year, "day-month-year", "12/04/2026 or 12.4.2026"},
+        Word<DayFormat>{DayFormat::month_day_year, "month-day-year", "4/12/2026"},
+    };
+    return table;
+}
+
 DayCell split_day(std::string_view text) {
     const auto cell = trimmed(text);
     const auto end = cell.find_first_of("T ");

@@ -7,6 +7,7 @@
 #include <string>
 #include <string_view>
 
+#include "pipward/record/words.h"
 #include "pipward/value/day.h"
 #include "pipward/value/sentence.h"
 
@@ -21,6 +22,7 @@ enum class DayFormat {
 
 /// "year-month-day"
 Sentence to_text(DayFormat format);
+std::span<const Word<DayFormat>> words(DayFormat);
 
 struct DayCell {
     std::string_view date;

@@ -173,17 +173,22 @@ Sheet sheet_of_text(std::string_view text, Sheet sheet, const KnowsHeading& know
     return sheet;
 }
 
-Sheet sheet_of_workbook(const std::vector<book::WorkbookSheet>& sheets, Sheet sheet,
-                        const KnowsHeading& known) {
-    if (sheets.size() > 1) {
-        std::vector<std::string> names;
-        std::ranges::transform(sheets, std::back_inserter(names), &book::WorkbookSheet::name);
+Sheet sheet_of_workbook(std::vector<book::WorkbookSheet> sheets, Sheet sheet, const KnowsHeading& known,
+                        std::string_view wanted) {
+    std::vector<std::string> names;
+    std::ranges::transform(sheets, std::back_inserter(names), &book::WorkbookSheet::name);
+    if (!wanted.empty()) {
+        std::erase_if(sheets, [&](const book::WorkbookSheet& one) { return one.name != wanted; });
+    }
+    if (sheets.size() != 1 && !names.empty()) {
         sheet.findings.push_back(
             about_file(Level::error, sheet.file, 0, fmt::format("{}", fmt::join(names, ", ")),
-                       say("The workbook has several sheets."),
+                       sheets.empty() ? say("The workbook has no sheet {}.", wanted)
+                                      : say("The workbook has several sheets."),
                        say("Save the one that is meant in a workbook of its own, or as CSV in UTF-8.")));
+        return sheet;
     }
-    for (const auto& line : sheets.size() == 1 ? sheets.front().lines : std::vector<book::WorkbookLine>{}) {
+    for (const auto& line : sheets.empty() ? std::vector<book::WorkbookLine>{} : sheets.front().lines) {
         auto& record = sheet.records.emplace_back(Record{line.number, {}});
         std::ranges::transform(line.cells, std::back_inserter(record.fields),
                                [](const std::string& cell) { return std::string(trimmed(cell)); });
@@ -208,10 +213,11 @@ std::span<const Record> Sheet::rows() const {
     return std::span(records).subspan(records.empty() ? 0 : 1);
 }
 
-Sheet read_sheet(std::string_view bytes, std::string file, const KnowsHeading& known) {
+Sheet read_sheet(std::string_view bytes, std::string file, const KnowsHeading& known,
+                 std::string_view wanted) {
     Sheet sheet{std::move(file), {}, {}};
-    if (const auto sheets = book::read_workbook(bytes)) {
-        return sheet_of_workbook(*sheets, std::move(sheet), known);
+    if (auto sheets = book::read_workbook(bytes)) {
+        return sheet_of_workbook(std::move(*sheets), std::move(sheet), known, wanted);
     }
     auto text = detail::decoded(bytes, sheet.file);
     sheet.findings = std::move(text.findings);

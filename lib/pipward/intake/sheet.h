@@ -39,7 +39,8 @@ using KnowsHeading = std::function<bool(std::string_view)>;
 /// is the commonest in the heading. Empty lines and lines that begin with # before the heading are left out;
 /// so is a title above it: a line with fewer cells, none of them known, above one that has a known heading.
 /// An encoding other than UTF-8 and a title are told as notes or warnings.
-Sheet read_sheet(std::string_view bytes, std::string file, const KnowsHeading& known);
+Sheet read_sheet(std::string_view bytes, std::string file, const KnowsHeading& known,
+                 std::string_view wanted = {});
 
 /// Text of delimited cells without any of that: UTF-8, and its first line is the heading.
 Sheet split_text(std::string_view text, std::string file);

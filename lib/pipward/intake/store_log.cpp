@@ -16,7 +16,8 @@ constexpr Celsius coldest_store{-40};
 constexpr Celsius warmest_store{50};
 
 bool heads_a_log(std::string_view heading) {
-    return detail::heads_weather(heading) || folded(heading) == "degrees" || folded(heading) == "temperature";
+    const auto word = lower_case(heading);
+    return detail::heads_weather(heading) || word == "degrees" || word == "temperature";
 }
 
 std::optional<Celsius> temperature_of(const Record& record) {
@@ -65,8 +66,8 @@ StoreReadings read_store_log(std::string_view bytes, const std::string& file) {
     return readings;
 }
 
-StoreLog log_of(const StoreReadings& readings) {
-    return [&readings](Day day) -> std::optional<StoreDay> {
+seed::StoreLog log_of(const StoreReadings& readings) {
+    return [&readings](Day day) -> std::optional<seed::StoreDay> {
         const auto found = readings.days.find(day);
         return found == readings.days.end() ? std::nullopt : std::optional{found->second};
     };

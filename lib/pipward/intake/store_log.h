@@ -12,7 +12,7 @@ namespace pipward::intake {
 
 /// Readings of a cold store, by day, in the order of the file.
 struct StoreReadings {
-    std::map<Day, StoreDay> days{};
+    std::map<Day, seed::StoreDay> days{};
     Findings findings{};  ///< errors for lines that cannot be read; nothing may be reckoned then
 };
 
@@ -21,6 +21,6 @@ struct StoreReadings {
 StoreReadings read_store_log(std::string_view bytes, const std::string& file);
 
 /// The log as the cold clock wants it: a day without readings is not known.
-StoreLog log_of(const StoreReadings& readings);
+seed::StoreLog log_of(const StoreReadings& readings);
 
 }  // namespace pipward::intake

@@ -17,6 +17,7 @@ enum class TemperatureUnit { celsius, fahrenheit, tenths_celsius };
 
 /// "degrees Celsius"
 Sentence to_text(TemperatureUnit unit);
+std::span<const Word<TemperatureUnit>> words(TemperatureUnit);
 Celsius to_celsius(double value, TemperatureUnit unit);
 
 /// What may be stated instead of being found out. Column names are those in the file's header, in any case.

@@ -3,7 +3,7 @@
 #include <array>
 
 #include "pipward/book/adopt_words.h"
-#include "pipward/operation/adopt.h"
+#include "pipward/operation/adopt_tables.h"
 #include "pipward/operation/column_of.h"
 #include "pipward/value/utf8.h"
 
@@ -13,7 +13,7 @@ namespace {
 using enum CellType;
 
 struct FieldRow {
-    const book::FieldGoal* goal = nullptr;
+    const intake::FieldGoal* goal = nullptr;
     std::string samples{};
     int known = 0;
     int unreadable = 0;
@@ -23,19 +23,19 @@ std::vector<CodeWord> column_words() {
     std::vector<CodeWord> codes;
     for (const auto& column : book::adopt_columns()) {
         const auto code = std::string(column.table) + "." + std::string(column.column);
-        codes.push_back({code, book::column_label(code)});
+        codes.push_back({code, intake::column_label(code)});
     }
     return codes;
 }
 
 constexpr std::array guess_words{
-    std::pair{book::GuessedBy::nothing, std::pair{"none", "goes nowhere"}},
-    std::pair{book::GuessedBy::same_name, std::pair{"same_name", "same name"}},
-    std::pair{book::GuessedBy::word, std::pair{"trade_word", "trade word"}},
-    std::pair{book::GuessedBy::cut_short, std::pair{"cut_short", "name cut short"}},
-    std::pair{book::GuessedBy::near_word, std::pair{"near_word", "name some letters off"}},
-    std::pair{book::GuessedBy::values, std::pair{"values", "its values are accessions of the book"}},
-    std::pair{book::GuessedBy::given, std::pair{"given", "as you said"}}};
+    std::pair{intake::GuessedBy::nothing, std::pair{"none", "goes nowhere"}},
+    std::pair{intake::GuessedBy::same_name, std::pair{"same_name", "same name"}},
+    std::pair{intake::GuessedBy::word, std::pair{"trade_word", "trade word"}},
+    std::pair{intake::GuessedBy::cut_short, std::pair{"cut_short", "name cut short"}},
+    std::pair{intake::GuessedBy::near_word, std::pair{"near_word", "name some letters off"}},
+    std::pair{intake::GuessedBy::values, std::pair{"values", "its values are accessions of the book"}},
+    std::pair{intake::GuessedBy::given, std::pair{"given", "as you said"}}};
 
 std::vector<CodeWord> guesses_as_codes() {
     std::vector<CodeWord> codes;
@@ -45,7 +45,7 @@ std::vector<CodeWord> guesses_as_codes() {
     return codes;
 }
 
-std::string guess_code(book::GuessedBy by) {
+std::string guess_code(intake::GuessedBy by) {
     const auto* const found =
         std::ranges::find(guess_words, by, [](const auto& entry) { return entry.first; });
     return found->second.first;
@@ -74,7 +74,7 @@ const std::vector<ColumnOf<FieldRow>>& field_columns() {
     return columns;
 }
 
-std::string samples_of(const book::FieldSample& field) {
+std::string samples_of(const intake::FieldSample& field) {
     constexpr std::size_t enough = 3;
     constexpr std::size_t longest = 24;
     std::vector<std::string> seen;
@@ -92,14 +92,14 @@ std::string samples_of(const book::FieldSample& field) {
 }
 
 struct FateRow {
-    const AdoptRow* row = nullptr;
+    const intake::AdoptRow* row = nullptr;
     std::string name{};
 };
 
-constexpr std::array fate_words{std::pair{Fate::added, std::pair{"added", "added"}},
-                                std::pair{Fate::known, std::pair{"known", "in the book already"}},
-                                std::pair{Fate::left_out, std::pair{"left_out", "left out"}},
-                                std::pair{Fate::refused, std::pair{"refused", "refused"}}};
+constexpr std::array fate_words{std::pair{intake::Fate::added, std::pair{"added", "added"}},
+                                std::pair{intake::Fate::known, std::pair{"known", "in the book already"}},
+                                std::pair{intake::Fate::left_out, std::pair{"left_out", "left out"}},
+                                std::pair{intake::Fate::refused, std::pair{"refused", "refused"}}};
 
 std::vector<CodeWord> fates_as_codes() {
     std::vector<CodeWord> codes;
@@ -109,7 +109,7 @@ std::vector<CodeWord> fates_as_codes() {
     return codes;
 }
 
-std::string fate_code(Fate fate) {
+std::string fate_code(intake::Fate fate) {
     return std::ranges::find(fate_words, fate, [](const auto& entry) { return entry.first; })->second.first;
 }
 
@@ -143,7 +143,7 @@ TableShape adopt_field_shape() {
         field_columns());
 }
 
-Table adopt_field_table(const Adoption& adoption) {
+Table adopt_field_table(const intake::Adoption& adoption) {
     Table table{adopt_field_shape(), {}};
     for (std::size_t i = 0; i < adoption.fields.size(); ++i) {
         const auto& field = adoption.fields[i];
@@ -161,11 +161,11 @@ TableShape adopt_row_shape() {
         {"adopt_row", "Features", "What becomes of each feature of the layer.", true, {}}, row_columns());
 }
 
-Table adopt_row_table(const Adoption& adoption) {
+Table adopt_row_table(const intake::Adoption& adoption) {
     Table table{adopt_row_shape(), {}};
     for (const auto& row : adoption.rows) {
         table.rows.push_back(row_of(FateRow{&row, one_line(row.text(adoption.key()), 60)}, row_columns()));
-        if (!row.points.empty() && row.fate != Fate::refused) {
+        if (!row.points.empty() && row.fate != intake::Fate::refused) {
             table.rows.back().at = row.points.front();
         }
     }

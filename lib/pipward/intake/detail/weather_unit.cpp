@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: MIT
 #include <algorithm>
+#include <array>
 #include <cmath>
 
 #include "pipward/intake/detail/readings.h"
@@ -16,6 +17,16 @@ Sentence to_text(TemperatureUnit unit) {
             return say("tenths of a degree Celsius");
     }
     return {};
+}
+
+std::span<const Word<TemperatureUnit>> words(TemperatureUnit) {
+    static constexpr std::array table{
+        Word<TemperatureUnit>{TemperatureUnit::celsius, "celsius", "degrees Celsius"},
+        Word<TemperatureUnit>{TemperatureUnit::fahrenheit, "fahrenheit", "degrees Fahrenheit"},
+        Word<TemperatureUnit>{TemperatureUnit::tenths_celsius, "tenths_celsius",
+                              "tenths of a degree Celsius"},
+    };
+    return table;
 }
 
 Celsius to_celsius(double value, TemperatureUnit unit) {
