@@ -61,13 +61,14 @@ inline std::vector<weather::SeasonWeather> springs(int first_year, int count,
     return seasons;
 }
 
-inline CurvesOf curves_of_springs(const std::vector<weather::SeasonWeather>& seasons,
-                                  Latitude latitude = orchard_latitude, std::vector<double> offsets = {0.0}) {
-    CurvesOf curves;
+inline bloom::CurvesOf curves_of_springs(const std::vector<weather::SeasonWeather>& seasons,
+                                         Latitude latitude = orchard_latitude,
+                                         std::vector<double> offsets = {0.0}) {
+    bloom::CurvesOf curves;
     for (const auto& weather : seasons) {
         for (const double offset : offsets) {
-            curves.emplace(CurvesKey{weather.season, offset},
-                           season_curves(weather.days, weather.first, latitude, {offset}));
+            curves.emplace(bloom::CurvesKey{weather.season, offset},
+                           bloom::season_curves(weather.days, weather.first, latitude, {offset}));
         }
     }
     return curves;
@@ -75,15 +76,16 @@ inline CurvesOf curves_of_springs(const std::vector<weather::SeasonWeather>& sea
 
 /// The truth of these tests: sigmoid heat from 70 chill portions; 4700 brings bloom in the last days of
 /// April.
-inline double true_bloom(const SeasonCurves& curves, double need) {
-    constexpr Structure truth{Summed::sigmoid, StartBy::chill, 70};
-    const double start = std::min<double>(day_reaching(curves.chill, truth.start), latest_start);
-    return day_reaching(curves.heat[0], value_at(curves.heat[0], start) + need);
+inline double true_bloom(const bloom::SeasonCurves& curves, double need) {
+    constexpr bloom::Structure truth{bloom::Summed::sigmoid, bloom::StartBy::chill, 70};
+    const double start =
+        std::min<double>(bloom::day_reaching(curves.chill, truth.start), bloom::latest_start);
+    return bloom::day_reaching(curves.heat[0], bloom::value_at(curves.heat[0], start) + need);
 }
 
-inline Observation observed(const std::string& accession, int year, double full_bloom, double sd_days = 1,
-                            CelsiusStep offset = {}) {
-    Observation observation;
+inline bloom::Observation observed(const std::string& accession, int year, double full_bloom,
+                                   double sd_days = 1, CelsiusStep offset = {}) {
+    bloom::Observation observation;
     observation.accession = accession;
     observation.season = {year};
     observation.offset = offset;
@@ -96,8 +98,9 @@ inline Observation observed(const std::string& accession, int year, double full_
 }
 
 /// A true observation of every accession ("Apple A", "Apple B" ...) in every season, to the nearest day.
-inline std::vector<Observation> true_observations(const CurvesOf& curves, const std::vector<double>& needs) {
-    std::vector<Observation> observations;
+inline std::vector<bloom::Observation> true_observations(const bloom::CurvesOf& curves,
+                                                         const std::vector<double>& needs) {
+    std::vector<bloom::Observation> observations;
     for (const auto& [key, season] : curves) {
         for (std::size_t i = 0; i < needs.size(); ++i) {
             const std::string name = std::string("Apple ") + static_cast<char>('A' + i);

@@ -51,20 +51,20 @@ inline std::optional<Washington> read_washington() {
     return read;
 }
 
-inline CurvesOf curves_of(const std::vector<weather::SeasonWeather>& seasons, Latitude latitude) {
-    CurvesOf curves;
+inline bloom::CurvesOf curves_of(const std::vector<weather::SeasonWeather>& seasons, Latitude latitude) {
+    bloom::CurvesOf curves;
     for (const auto& weather : seasons) {
-        curves.emplace(CurvesKey{weather.season, 0.0},
-                       season_curves(weather.days, weather.first, latitude, {0}));
+        curves.emplace(bloom::CurvesKey{weather.season, 0.0},
+                       bloom::season_curves(weather.days, weather.first, latitude, {0}));
     }
     return curves;
 }
 
 /// The bloom days as published, to noon of the day.
-inline std::vector<Observation> peak_bloom_days(const Washington& washington) {
-    std::vector<Observation> observations;
+inline std::vector<bloom::Observation> peak_bloom_days(const Washington& washington) {
+    std::vector<bloom::Observation> observations;
     for (std::size_t i = 0; i < washington.seasons.size(); ++i) {
-        Observation observation;
+        bloom::Observation observation;
         observation.accession = "Yoshino cherry";
         observation.season = washington.seasons[i].season;
         observation.full_bloom = washington.bloom_day_of_year[i] - 1;

@@ -14,19 +14,19 @@
 namespace pipward::testing {
 namespace {
 
-std::string lead_text(const SkillScore& score) {
+std::string lead_text(const bloom::SkillScore& score) {
     if (score.training_seasons) {
         return fmt::format("{} seasons", *score.training_seasons);
     }
     return score.lead_days ? fmt::format("{} days", *score.lead_days) : "known";
 }
 
-void print(const std::vector<SkillScore>& scores) {
+void print(const std::vector<bloom::SkillScore>& scores) {
     fmt::print("{:10} {:16} {:>6} {:>6} {:>6} {:>7} {:>7} {:>8}\n", "weather", "method", "rmse", "mae",
                "bias", "in 3 d", "in 5 d", "in p10-90");
     for (const auto& score : scores) {
         fmt::print("{:10} {:16} {:6.2f} {:6.2f} {:6.2f} {:6.0f}% {:6.0f}% {:7.0f}%  n {} in {}{}\n",
-                   lead_text(score), to_text(score.method), score.rmse, score.mae, score.bias,
+                   lead_text(score), bloom::to_text(score.method), score.rmse, score.mae, score.bias,
                    100 * score.within_3_days, 100 * score.within_5_days, 100 * score.coverage_80, score.notes,
                    score.seasons, score.chosen ? " *" : "");
     }
@@ -40,19 +40,21 @@ int report(bool by_ladder) {
     }
     const auto curves = curves_of(washington->seasons, washington_latitude);
     const auto observations =
-        by_ladder ? observe(peak_bloom_notes(*washington), {}, Hemisphere::north, {1000000}, curves).observations
+        by_ladder ? bloom::observe(peak_bloom_notes(*washington), {}, Hemisphere::north, {1000000}, curves)
+                        .observations
                   : peak_bloom_days(*washington);
     for (const int training : {3, 5, 8, 15}) {
-        const SkillRequest request{training == 3 ? std::vector<int>{0, 14, 30, 60} : std::vector<int>{},
-                                   training, false};
-        print(score_methods(observations, curves, washington->seasons, washington_latitude, {}, request));
+        const bloom::SkillRequest request{
+            training == 3 ? std::vector<int>{0, 14, 30, 60} : std::vector<int>{}, training, false};
+        print(bloom::score_methods(observations, curves, washington->seasons, washington_latitude, {},
+                                   request));
     }
-    const auto model = fit(BloomMethod::averaged, observations, curves, {});
+    const auto model = bloom::fit(bloom::BloomMethod::averaged, observations, curves, {});
     fmt::print("season sd {:.2f} own sd {:.2f}\n", model.season_sd_days, model.own_sd_days);
     for (std::size_t j = 0; j < model.weights.size(); ++j) {
         if (model.weights[j] > 0.03) {
             fmt::print("{:6.3f} {}\n", model.weights[j],
-                       structure_name(BloomMethod::averaged, static_cast<int>(j)));
+                       bloom::structure_name(bloom::BloomMethod::averaged, static_cast<int>(j)));
         }
     }
     return 0;

@@ -30,7 +30,7 @@ class BookTest : public ::testing::Test {
     }
     void TearDown() override { std::filesystem::remove_all(folder); }
 
-    void make_book() { create_book(book, "EPSG:32632"); }
+    void make_book() { book::create_book(book, "EPSG:32632"); }
 
     std::vector<std::string> files() const {
         std::vector<std::string> names;
@@ -76,7 +76,7 @@ inline void add(const std::string& book, const std::string& table, const std::ve
                 const std::vector<Row>& rows) {
     auto made = rows_of(table, columns);
     made.rows = rows;
-    append_rows(book, made);
+    book::append_rows(book, made);
 }
 
 inline MapPoint at(double x, double y) {

@@ -120,12 +120,12 @@ class MadeOrchard {
         throw std::runtime_error("no accession " + name);
     }
 
-    SeasonPlan plan(const CrossingAssumptions& assumptions = {}) {
+    cross::SeasonPlan plan(const cross::CrossingAssumptions& assumptions = {}) {
         forecast.trees.clear();
         for (std::size_t i = 0; i < orchard.trees.size(); ++i) {
             forecast.trees.push_back({&orchard.trees[i], window_of_tree_[i]});
         }
-        return plan_season(forecast, orchard, assumptions);
+        return cross::plan_season(forecast, orchard, assumptions);
     }
 
     Orchard orchard;
@@ -168,17 +168,17 @@ class MadeOrchard {
 };
 
 /// Courses of one tree whose forecast is kept alive beside them.
-inline BloomCourses courses_at(double full_bloom, std::vector<double> mean_c = {11, 12, 13}) {
+inline cross::BloomCourses courses_at(double full_bloom, std::vector<double> mean_c = {11, 12, 13}) {
     static std::vector<std::unique_ptr<MadeOrchard>> kept;  // the courses point into the forecast
     kept.push_back(std::make_unique<MadeOrchard>("2026-03-01", std::move(mean_c)));
     kept.back()->accession({"Tree", full_bloom});
-    return bloom_courses(kept.back()->forecast, kept.back()->forecast.windows.front());
+    return cross::bloom_courses(kept.back()->forecast, kept.back()->forecast.windows.front());
 }
 
 /// The ways of one goal and donor, as the plan orders them.
-inline std::vector<CrossWay> ways_of(const SeasonPlan& plan, const std::string& cross,
-                                     const std::string& donor = {}) {
-    std::vector<CrossWay> found;
+inline std::vector<cross::CrossWay> ways_of(const cross::SeasonPlan& plan, const std::string& cross,
+                                            const std::string& donor = {}) {
+    std::vector<cross::CrossWay> found;
     for (const auto& way : plan.ways) {
         if (way.cross == cross && (donor.empty() || way.donor == donor)) {
             found.push_back(way);
@@ -187,8 +187,8 @@ inline std::vector<CrossWay> ways_of(const SeasonPlan& plan, const std::string& 
     return found;
 }
 
-inline CrossWay way_of(const SeasonPlan& plan, const std::string& cross, PollenWay way,
-                       const std::string& donor = {}) {
+inline cross::CrossWay way_of(const cross::SeasonPlan& plan, const std::string& cross, cross::PollenWay way,
+                              const std::string& donor = {}) {
     for (const auto& row : ways_of(plan, cross, donor)) {
         if (row.way == way) {
             return row;

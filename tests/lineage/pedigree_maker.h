@@ -95,10 +95,10 @@ inline MadePedigree made_pedigree(unsigned seed, int members) {
 }
 
 /// The relationships by the tabular method, every pair written down.
-inline std::vector<std::vector<double>> tabular(const std::vector<PedigreeMember>& members) {
+inline std::vector<std::vector<double>> tabular(const std::vector<lineage::PedigreeMember>& members) {
     const auto count = members.size();
     std::vector<std::vector<double>> a(count, std::vector<double>(count));
-    const auto mean = [&](const std::vector<ParentShare>& parents, std::size_t other) {
+    const auto mean = [&](const std::vector<lineage::ParentShare>& parents, std::size_t other) {
         double sum = 0;
         for (const auto& parent : parents) {
             sum += parent.share * a[parent.parent][other];

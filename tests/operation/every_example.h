@@ -14,13 +14,13 @@
 namespace pipward::testing {
 
 struct ExampleOf {
-    const Operation* operation;
-    const Example* example;
+    const operation::Operation* operation;
+    const operation::Example* example;
 };
 
 inline std::vector<ExampleOf> all_examples() {
     std::vector<ExampleOf> all;
-    for (const auto& operation : operations()) {
+    for (const auto& operation : operation::operations()) {
         for (const auto& example : operation->examples()) {
             all.push_back({operation.get(), &example});
         }
@@ -28,7 +28,8 @@ inline std::vector<ExampleOf> all_examples() {
     return all;
 }
 
-inline std::string value_in(const SampleCopy& sample, const Example& example, const std::string& value) {
+inline std::string value_in(const SampleCopy& sample, const operation::Example& example,
+                            const std::string& value) {
     if (value == "BOOK") {
         return sample.book();
     }
@@ -38,8 +39,8 @@ inline std::string value_in(const SampleCopy& sample, const Example& example, co
     return value == "FILE" ? sample.put("file.csv", example.file) : value;
 }
 
-inline Form form_of(const SampleCopy& sample, const Example& example) {
-    Form form;
+inline operation::Form form_of(const SampleCopy& sample, const operation::Example& example) {
+    operation::Form form;
     for (const auto& [key, value] : example.values) {
         form[key] = value_in(sample, example, value);
     }

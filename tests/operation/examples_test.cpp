@@ -8,12 +8,16 @@
 #include "pipward/book/book.h"
 #include "pipward/operation/operation.h"
 
-namespace pipward::operation {
+namespace pipward::record {
 
 bool operator==(const Column& a, const Column& b) {
     return a.name == b.name && a.type == b.type && a.unit == b.unit && a.label == b.label &&
            a.description == b.description && a.words == b.words;
 }
+
+}  // namespace pipward::record
+
+namespace pipward::operation {
 
 namespace {
 

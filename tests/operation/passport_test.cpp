@@ -13,6 +13,18 @@
 #include "pipward/operation/operation.h"
 #include "pipward/record/words.h"
 
+namespace pipward::record {
+
+bool operator==(const Accession& a, const Accession& b) {
+    const auto key = [](const Accession& x) {
+        return std::tie(x.name, x.kind, x.seed_parent, x.pollen_parent, x.s_alleles, x.ploidy,
+                        x.seed_ripe_days, x.protected_until, x.species, x.sport_of);
+    };
+    return key(a) == key(b) && a.chill.has_value() == b.chill.has_value();
+}
+
+}  // namespace pipward::record
+
 namespace pipward::operation {
 namespace {
 
@@ -72,14 +84,6 @@ Outcome run(const std::string& book, const std::string& id, Form form) {
 
 Outcome exported(const std::string& book) {
     return run(book, "passport-export", {{"as-of", "2026-03-20"}});
-}
-
-bool operator==(const Accession& a, const Accession& b) {
-    const auto key = [](const Accession& x) {
-        return std::tie(x.name, x.kind, x.seed_parent, x.pollen_parent, x.s_alleles, x.ploidy,
-                        x.seed_ripe_days, x.protected_until, x.species, x.sport_of);
-    };
-    return key(a) == key(b) && a.chill.has_value() == b.chill.has_value();
 }
 
 TEST(Passport, OutOfABookAndIntoANewOneNothingIsLost) {

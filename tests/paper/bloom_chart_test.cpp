@@ -12,6 +12,7 @@
 #include "pipward/paper/bloom_chart_rows.h"
 
 using namespace pipward;
+using namespace pipward::paper;
 using namespace pipward::testing;
 
 namespace {

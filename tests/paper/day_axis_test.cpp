@@ -6,6 +6,7 @@
 #include "paper/made_up_season.h"
 
 using namespace pipward;
+using namespace pipward::paper;
 using namespace pipward::testing;
 
 namespace {

@@ -202,8 +202,8 @@ struct MadeUpSeason {
     bloom::BloomForecast forecast = larkfold_forecast();
     cross::SeasonPlan plan = larkfold_plan();
 
-    SeasonSheet sheet() const {
-        SeasonSheet sheet;
+    paper::SeasonSheet sheet() const {
+        paper::SeasonSheet sheet;
         sheet.orchard_name = "Larkfold Orchard";
         sheet.plan = &plan;
         sheet.forecast = &forecast;

@@ -94,8 +94,10 @@ inline Grey read_picture(const std::string& path) {
 }
 
 /// The part of a picture that a box covers, as a picture of its own.
-inline void cut_out(const Grey& page, const Box& box, int dots, const std::string& path) {
-    const auto dot = [&](Millimetres length) { return static_cast<int>(length.value / 25.4 * dots + 0.5); };
+inline void cut_out(const Grey& page, const paper::Box& box, int dots, const std::string& path) {
+    const auto dot = [&](paper::Millimetres length) {
+        return static_cast<int>(length.value / 25.4 * dots + 0.5);
+    };
     const int left = dot(box.left);
     const int top = dot(box.top);
     const int width = std::min(dot(box.width), page.width - left);
@@ -122,7 +124,8 @@ inline std::string code_in(const std::string& picture) {
 }
 
 /// What the codes in the boxes of a page say, a line for each that could be read.
-inline std::string codes_in(const PrintedFile& file, int page, int dots, const std::vector<Box>& boxes) {
+inline std::string codes_in(const PrintedFile& file, int page, int dots,
+                            const std::vector<paper::Box>& boxes) {
     const auto picture = read_picture(file.picture(page, dots));
     std::string pictures;
     for (std::size_t i = 0; i < boxes.size(); ++i) {
@@ -135,7 +138,7 @@ inline std::string codes_in(const PrintedFile& file, int page, int dots, const s
 
 struct PrintedWord {
     std::string text;
-    Box box;
+    paper::Box box;
 };
 
 /// The words of a PDF's first page and where they stand.
@@ -145,7 +148,7 @@ inline std::vector<PrintedWord> words_of(const PrintedFile& file) {
     const auto text = output_of("pdftotext -bbox -f 1 -l 1 " + file.pdf() + " -");
     std::vector<PrintedWord> words;
     for (std::sregex_iterator match(text.begin(), text.end(), form), end; match != end; ++match) {
-        const auto at = [&](std::size_t i) { return from_points(std::stod((*match)[i])); };
+        const auto at = [&](std::size_t i) { return paper::from_points(std::stod((*match)[i])); };
         words.push_back({(*match)[5], {at(1), at(2), at(3) - at(1), at(4) - at(2)}});
     }
     return words;

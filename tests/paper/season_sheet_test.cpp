@@ -11,6 +11,7 @@
 #include "paper/markup_check.h"
 
 using namespace pipward;
+using namespace pipward::paper;
 using namespace pipward::testing;
 
 namespace {

@@ -6,6 +6,7 @@
 #include "pipward/paper/code_points.h"
 
 using namespace pipward;
+using namespace pipward::paper;
 
 namespace {
 

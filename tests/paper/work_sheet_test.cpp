@@ -10,6 +10,7 @@
 #include "pipward/paper/planting_sheet.h"
 
 using namespace pipward;
+using namespace pipward::paper;
 using namespace pipward::testing;
 
 namespace {

@@ -81,6 +81,7 @@ void measure(const TreeIndex& index, const Ask& ask) {
 
 int main(int argc, char** argv) {
     using namespace pipward;
+    using namespace pipward::place;
     const int count = argc > 1 ? std::atoi(argv[1]) : 1'000'000;
     auto orchard = many_trees(count);
     const auto start = Clock::now();

@@ -31,7 +31,7 @@ struct TrueTree {
 };
 
 struct MadeOrchard {
-    std::vector<LonLat> seen;
+    std::vector<place::LonLat> seen;
     std::vector<TrueTree> truth;
 };
 
@@ -54,14 +54,15 @@ class Chance {
 inline MadeOrchard made_orchard(const OrchardForm& form) {
     MadeOrchard orchard;
     Chance chance(form.seed);
-    const LonLat corner{9.301, 48.134};
+    const place::LonLat corner{9.301, 48.134};
     const auto see = [&](double along, double across, const TrueTree& tree) {
         const double t = 2 * along / (form.spacing * (form.positions - 1)) - 1;
-        const auto on_line = way_from(corner, form.bearing, Metres{along});
-        const auto place = way_from(on_line, form.bearing + 90, Metres{across + form.bend * (1 - t * t)});
+        const auto on_line = place::way_from(corner, form.bearing, Metres{along});
+        const auto place =
+            place::way_from(on_line, form.bearing + 90, Metres{across + form.bend * (1 - t * t)});
         const double east = form.noise / std::sqrt(2.0) * chance.normal();
         const double north = form.noise / std::sqrt(2.0) * chance.normal();
-        orchard.seen.push_back(way_from(way_from(place, 90, Metres{east}), 0, Metres{north}));
+        orchard.seen.push_back(place::way_from(place::way_from(place, 90, Metres{east}), 0, Metres{north}));
         orchard.truth.push_back(tree);
     };
     for (int row = 0; row < form.rows; ++row) {
@@ -101,7 +102,7 @@ struct Score {
 
 /// Trees with a place of their own are right, wrong or open. Two on one spot, and a stray point, should be
 /// left open: what is numbered of them is counted apart.
-inline Score score_of(const MadeOrchard& orchard, const Recovery& recovery) {
+inline Score score_of(const MadeOrchard& orchard, const place::Recovery& recovery) {
     Score score;
     for (std::size_t i = 0; i < orchard.truth.size(); ++i) {
         const auto& told = recovery.trees[i];

@@ -40,9 +40,9 @@ Score numbered(OrchardForm form, int seeds) {
     for (int seed = 1; seed <= seeds; ++seed) {
         form.seed = static_cast<std::uint64_t>(seed);
         const auto orchard = made_orchard(form);
-        RecoveryRule rule;
+        place::RecoveryRule rule;
         rule.bearing = 70;
-        sum += score_of(orchard, recover_rows(orchard.seen, rule));
+        sum += score_of(orchard, place::recover_rows(orchard.seen, rule));
     }
     return sum;
 }

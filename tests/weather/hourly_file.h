@@ -61,11 +61,11 @@ inline std::vector<HourReading> hour_readings(const std::string& text, std::size
     return readings;
 }
 
-inline std::map<Day, DayExtremes> extremes_by_day(const std::vector<HourReading>& readings) {
-    std::map<Day, DayExtremes> days;
+inline std::map<Day, weather::DayExtremes> extremes_by_day(const std::vector<HourReading>& readings) {
+    std::map<Day, weather::DayExtremes> days;
     for (const HourReading& reading : readings) {
         auto [place, is_new] =
-            days.try_emplace(reading.day, DayExtremes{reading.temperature, reading.temperature});
+            days.try_emplace(reading.day, weather::DayExtremes{reading.temperature, reading.temperature});
         place->second.t_min = std::min(place->second.t_min, reading.temperature);
         place->second.t_max = std::max(place->second.t_max, reading.temperature);
     }

@@ -2,6 +2,7 @@
 #include "pipward/clock/degree_day_rules.h"
 
 #include <fmt/format.h>
+#include <array>
 
 #include <algorithm>
 
@@ -69,6 +70,16 @@ DegreeDays double_degree_days_by(CurveMethod curve, DayRange today, Celsius next
     const auto [low, high] = std::minmax(today.high, next_low);
     return halved(degree_days_by(curve, today, thresholds)) +
            halved(degree_days_by(curve, {low, high}, thresholds));
+}
+
+std::span<const Word<CutOff>> words(CutOff) {
+    static constexpr std::array table{
+        Word<CutOff>{CutOff::none, "none", "no upper threshold"},
+        Word<CutOff>{CutOff::horizontal, "horizontal", "above it the rate stays at its highest"},
+        Word<CutOff>{CutOff::intermediate, "intermediate", "above it the rate falls as fast as it rose"},
+        Word<CutOff>{CutOff::vertical, "vertical", "above it nothing develops"},
+    };
+    return table;
 }
 
 }  // namespace pipward::clock

@@ -1,7 +1,9 @@
 // SPDX-License-Identifier: MIT
 #pragma once
 
+#include <span>
 #include "pipward/value/quantity.h"
+#include "pipward/value/word.h"
 
 /// Degree-days of one day from its extremes, by every method the trade uses. Unit: degrees C x days.
 /// Every function throws Error (input) where a minimum lies above its maximum or a lower threshold above its
@@ -51,5 +53,8 @@ DegreeDays double_sine_degree_days(DayRange today, Celsius next_low, const Thres
 
 /// The four-case rule of the meteorological services (Met Eireann, degree-day note).
 DegreeDays four_case_degree_days(DayRange day, Celsius lower);
+
+/// The cut-offs as they are typed.
+std::span<const Word<CutOff>> words(CutOff);
 
 }  // namespace pipward::clock

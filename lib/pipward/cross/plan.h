@@ -11,6 +11,7 @@
 #include "pipward/lineage/s_alleles.h"
 #include "pipward/record/orchard.h"
 #include "pipward/value/sentence.h"
+#include "pipward/value/word.h"
 
 namespace pipward::cross {
 
@@ -120,5 +121,8 @@ struct SeasonPlan {
 /// gathered now for it. Throws nothing for a cross that cannot work: its ways say why.
 SeasonPlan plan_season(const bloom::BloomForecast& forecast, const Orchard& orchard,
                        const CrossingAssumptions& assumptions);
+
+/// The urgencies as they are typed.
+std::span<const Word<Urgency>> words(Urgency);
 
 }  // namespace pipward::cross

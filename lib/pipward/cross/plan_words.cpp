@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: MIT
 #include "pipward/cross/plan.h"
 
+#include <array>
+
 namespace pipward::cross {
 
 std::string_view to_text(PollenWay way) {
@@ -69,6 +71,14 @@ std::string_view to_text(FieldWork work) {
             break;
     }
     return "unbag";
+}
+
+std::span<const Word<Urgency>> words(Urgency) {
+    static constexpr std::array<Word<Urgency>, 4> all{{{Urgency::today, "today", "today"},
+                                                       {Urgency::this_week, "this-week", "this week"},
+                                                       {Urgency::later, "later", "later"},
+                                                       {Urgency::too_late, "too-late", "too late"}}};
+    return all;
 }
 
 }  // namespace pipward::cross

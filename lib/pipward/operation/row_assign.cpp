@@ -20,15 +20,6 @@
 
 namespace pipward::operation {
 
-std::span<const Word<seed::PlantingOrder>> words(seed::PlantingOrder) {
-    static constexpr std::array table{
-        Word<seed::PlantingOrder>{seed::PlantingOrder::together, "together", "each family in one run"},
-        Word<seed::PlantingOrder>{seed::PlantingOrder::mixed, "mixed",
-                                  "families in short plots, in chance order, alike in "
-                                  "every part of the rows"}};
-    return table;
-}
-
 namespace {
 
 struct Request {

@@ -16,8 +16,6 @@
 
 namespace pipward::operation {
 
-std::span<const Word<place::Side>> words(place::Side);
-
 namespace {
 
 using enum CellType;
@@ -270,14 +268,6 @@ std::vector<Bound<Request>> parameters() {
 }
 
 }  // namespace
-
-std::span<const Word<place::Side>> words(place::Side) {
-    static constexpr std::array table{
-        Word<place::Side>{place::Side::right, "right", "to the right of the line"},
-        Word<place::Side>{place::Side::left, "left", "to the left of the line"},
-    };
-    return table;
-}
 
 std::unique_ptr<const Operation> row_lay() {
     return declare<Request>(

@@ -15,7 +15,6 @@
 
 namespace pipward::operation {
 
-std::span<const Word<place::Side>> words(place::Side);
 std::span<const Word<RowBegin>> words(RowBegin);
 
 namespace {

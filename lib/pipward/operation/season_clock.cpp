@@ -15,8 +15,6 @@
 
 namespace pipward::operation {
 
-std::span<const Word<clock::CutOff>> words(clock::CutOff);
-
 namespace {
 
 using enum CellType;
@@ -197,18 +195,6 @@ Outcome run(const Request& request, const Run& lent) {
 }
 
 }  // namespace
-
-std::span<const Word<clock::CutOff>> words(clock::CutOff) {
-    static constexpr std::array table{
-        Word<clock::CutOff>{clock::CutOff::none, "none", "no upper threshold"},
-        Word<clock::CutOff>{clock::CutOff::horizontal, "horizontal",
-                            "above it the rate stays at its highest"},
-        Word<clock::CutOff>{clock::CutOff::intermediate, "intermediate",
-                            "above it the rate falls as fast as it rose"},
-        Word<clock::CutOff>{clock::CutOff::vertical, "vertical", "above it nothing develops"},
-    };
-    return table;
-}
 
 std::unique_ptr<const Operation> season_clock() {
     return declare<Request>(

@@ -113,15 +113,6 @@ Sentence work_of(const Table& table, const Row& row) {
 
 }  // namespace
 
-std::span<const Word<cross::Urgency>> words(cross::Urgency) {
-    static constexpr std::array<Word<cross::Urgency>, 4> all{
-        {{cross::Urgency::today, "today", "today"},
-         {cross::Urgency::this_week, "this-week", "this week"},
-         {cross::Urgency::later, "later", "later"},
-         {cross::Urgency::too_late, "too-late", "too late"}}};
-    return all;
-}
-
 bool TreeChoice::is_empty() const {
     return trimmed(labels).empty() && accession.empty() && block.empty() && !purpose && !tasks_on && !urgency;
 }

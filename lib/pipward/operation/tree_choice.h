@@ -14,8 +14,6 @@
 /// Which trees somebody wants to go to.
 namespace pipward::operation {
 
-std::span<const Word<cross::Urgency>> words(cross::Urgency);
-
 /// All that is given must hold.
 struct TreeChoice {
     std::string labels;  ///< with commas or semicolons between

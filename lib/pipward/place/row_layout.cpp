@@ -2,6 +2,7 @@
 #include "pipward/place/row_layout.h"
 
 #include <fmt/format.h>
+#include <array>
 
 #include <algorithm>
 #include <cmath>
@@ -161,6 +162,14 @@ std::optional<MapPoint> to_map(const GroundPoint& point, const ToEarth& to_earth
         on_map->height = point.height;
     }
     return on_map;
+}
+
+std::span<const Word<Side>> words(Side) {
+    static constexpr std::array table{
+        Word<Side>{Side::right, "right", "to the right of the line"},
+        Word<Side>{Side::left, "left", "to the left of the line"},
+    };
+    return table;
 }
 
 }  // namespace pipward::place

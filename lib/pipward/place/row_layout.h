@@ -9,6 +9,7 @@
 #include "pipward/place/ground_line.h"
 #include "pipward/record/orchard.h"
 #include "pipward/value/finding.h"
+#include "pipward/value/word.h"
 
 /// Rows and their numbered positions, laid out from surveyed points.
 namespace pipward::place {
@@ -61,5 +62,8 @@ std::vector<GroundPoint> positions_on(const TreeRow& row, const ToEarth& to_eart
 std::vector<GroundPoint> to_ground(std::span<const MapPoint> points, const ToEarth& to_earth);
 /// The way back; nothing where a point cannot be drawn in that system.
 std::optional<MapPoint> to_map(const GroundPoint& point, const ToEarth& to_earth);
+
+/// The sides as they are typed.
+std::span<const Word<Side>> words(Side);
 
 }  // namespace pipward::place

@@ -2,6 +2,7 @@
 #include "pipward/seed/planting.h"
 
 #include <algorithm>
+#include <array>
 #include <random>
 
 namespace pipward::seed {
@@ -86,6 +87,15 @@ std::size_t places_needed(int seedlings, int check_every) {
         left -= is_check_place(place, check_every) ? 0 : 1;
     }
     return place;
+}
+
+std::span<const Word<PlantingOrder>> words(PlantingOrder) {
+    static constexpr std::array table{
+        Word<PlantingOrder>{PlantingOrder::together, "together", "each family in one run"},
+        Word<PlantingOrder>{PlantingOrder::mixed, "mixed",
+                            "families in short plots, in chance order, alike in "
+                            "every part of the rows"}};
+    return table;
 }
 
 }  // namespace pipward::seed

@@ -1,6 +1,9 @@
 // SPDX-License-Identifier: MIT
 #pragma once
 
+#include <span>
+#include "pipward/value/word.h"
+
 #include <cstdint>
 #include <string>
 #include <vector>
@@ -42,5 +45,8 @@ std::vector<PlantedPlace> plan_planting(const std::vector<Family>& families, std
 
 /// Places that so many seedlings need with their checks.
 std::size_t places_needed(int seedlings, int check_every);
+
+/// The orders of planting as they are typed.
+std::span<const Word<PlantingOrder>> words(PlantingOrder);
 
 }  // namespace pipward::seed

@@ -61,7 +61,7 @@ std::string as_literal(const std::string& text) {
 template <class Word>
 void add_words(std::set<std::string>& texts, std::initializer_list<Word> words) {
     for (const auto word : words) {
-        texts.emplace(pipward::to_text(word));
+        texts.emplace(to_text(word));
     }
 }
 
