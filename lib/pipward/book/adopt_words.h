@@ -36,8 +36,4 @@ struct ChoiceWords {
 };
 std::span<const ChoiceWords> adopt_choices();
 
-/// A field's name or a word without what people write in many ways: capitals, blanks, underscores, dashes,
-/// dots and the like are gone; accents of the Latin letters too. "Tree_No." is "treeno".
-std::string field_word(std::string_view name);
-
 }  // namespace pipward::book

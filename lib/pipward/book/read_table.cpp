@@ -9,6 +9,7 @@
 #include <cstdlib>
 
 #include "pipward/book/layers.h"
+#include "pipward/book/records.h"
 #include "pipward/book/strange_cells.h"
 
 namespace pipward::book {
@@ -324,19 +325,6 @@ void TableReader::read(const std::function<void(const BookRow&)>& use) {
 }
 
 }  // namespace
-
-std::string name_of(const BookTable& table, const BookRow& row) {
-    std::string name;
-    for (const auto key : table.key) {
-        const auto* column = find_column(table, key);
-        const auto text = to_text(row.cells[static_cast<std::size_t>(column - table.columns.data())]);
-        if (text.empty()) {
-            return fmt::format("fid {}", row.fid);
-        }
-        name += (name.empty() ? "" : " ") + text;
-    }
-    return name.empty() ? fmt::format("fid {}", row.fid) : name;
-}
 
 void read_table(Session& session, const BookTable& table, Findings& findings,
                 const std::function<void(const BookRow&)>& use) {

@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: MIT
 #pragma once
 
-#include <concepts>
 #include <optional>
 #include <string>
 #include <string_view>
@@ -10,6 +9,7 @@
 #include "pipward/operation/operation.h"
 #include "pipward/record/words.h"
 #include "pipward/value/day.h"
+#include "pipward/value/field_type.h"
 #include "pipward/value/quantity.h"
 
 /// The types that a field of a request may have. Each has three overloads: the parameter kind it makes, how a
@@ -73,27 +73,6 @@ std::string show_field(const BookName& field);
 std::string show_field(const NewBookName& field);
 std::string show_field(const InputFile& field);
 
-/// An enum with a word table `words(Enum)`, as in record/words.h.
-template <class Field>
-concept Worded = std::is_enum_v<Field> && requires(Field field) {
-    words(field).front().meaning;
-};
-
-template <class Field>
-struct OptionalOf : std::false_type {
-    using Value = Field;
-};
-template <class Inner>
-struct OptionalOf<std::optional<Inner>> : std::true_type {
-    using Value = Inner;
-};
-
-template <class Field>
-using ValueOf = typename OptionalOf<Field>::Value;
-
-/// Exactly one of the types above: no conversion sneaks a float or a long in.
-template <class Field, class... Allowed>
-concept OneOf = (std::same_as<Field, Allowed> || ...);
 template <class Field>
 concept PlainField = OneOf<Field, bool, int, double, std::vector<int>, Celsius, CelsiusStep, Share, Metres,
                            Milligrams, Day, std::string, BookName, NewBookName, InputFile>;
