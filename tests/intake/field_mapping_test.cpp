@@ -5,8 +5,9 @@
 
 #include <algorithm>
 
-#include "pipward/book/adopt_words.h"
+#include "pipward/book/heading.h"
 #include "pipward/book/schema.h"
+#include "pipward/intake/layer_columns.h"
 
 namespace pipward::intake {
 namespace {
@@ -29,37 +30,24 @@ TEST(FieldWord, LooksPastCapitalsBlanksAndAccents) {
 }
 
 TEST(AdoptWords, AreFoldedAndNameColumnsOfTheSchema) {
-    for (const auto& column : book::adopt_columns()) {
+    for (const auto& column : layer_columns()) {
         for (const auto word : column.words) {
             EXPECT_EQ(book::field_word(word), word);
         }
-        if (column.table != book::place_table) {
+        if (column.table != place_table) {
             const auto* table = book::find_book_table(column.table);
             ASSERT_NE(table, nullptr) << column.table;
-            EXPECT_NE(book::find_column(*table, column.column), nullptr) << column.column;
+            EXPECT_NE(book::find_column(*table, column.name), nullptr) << column.column;
         }
     }
 }
 
 TEST(AdoptWords, NameEveryColumnOfTheTablesThatAreAdopted) {
-    for (const auto table : book::adopted_tables()) {
+    for (const auto table : adopted_tables()) {
         for (const auto& column : book::find_book_table(table)->columns) {
             EXPECT_EQ(column_meant(std::string(table), column.name),
                       std::string(table) + "." + std::string(column.name));
         }
-    }
-}
-
-TEST(AdoptChoices, AreWordsOfTheClosedLists) {
-    for (const auto& choice : book::adopt_choices()) {
-        if (choice.domain == "species") {
-            continue;  // an open list
-        }
-        const auto* domain = book::find_domain(choice.domain);
-        ASSERT_NE(domain, nullptr) << choice.domain;
-        EXPECT_TRUE(std::ranges::any_of(domain->choices, [&](const book::Choice& known) {
-            return known.value == choice.word;
-        })) << choice.word;
     }
 }
 

@@ -1,35 +1,12 @@
 // SPDX-License-Identifier: MIT
 #include "pipward/intake/book_value.h"
 
-#include <algorithm>
 #include <cmath>
 
-#include "pipward/book/adopt_words.h"
 #include "pipward/intake/cells.h"
 
 namespace pipward::intake {
 namespace {
-
-std::string as_listed(std::string_view list, std::string_view text) {
-    const auto wanted = book::field_word(text);
-    for (const auto& entry : book::adopt_choices()) {
-        if (entry.domain == list && std::ranges::find(entry.also, wanted) != entry.also.end()) {
-            return std::string(entry.word);
-        }
-    }
-    return std::string(text);
-}
-
-std::string as_stored(const book::BookColumn& column, std::string_view text) {
-    const auto* domain = book::find_domain(column.domain);
-    if (domain == nullptr || domain->choices.empty()) {
-        return column.name == "species" ? as_listed("species", text) : std::string(text);
-    }
-    const auto wanted = book::field_word(text);
-    const auto choice = std::ranges::find_if(
-        domain->choices, [&](const book::Choice& known) { return book::field_word(known.value) == wanted; });
-    return choice == domain->choices.end() ? as_listed(domain->name, text) : choice->value;
-}
 
 ReadValue wrong(Sentence why, Sentence remedy) {
     return {{}, Finding{Level::error, {}, {}, {}, {}, std::move(why), std::move(remedy)}};
@@ -64,7 +41,7 @@ ReadValue read_value(const book::BookColumn& column, std::string_view text) {
     if (says_nothing(text)) {
         return {};
     }
-    auto read = read_plain(column, as_stored(column, text));
+    auto read = read_plain(column, book::as_stored(column, text));
     if (auto against = read.wrong ? std::nullopt : book::check_cell(column, read.cell)) {
         return {{}, std::move(against)};
     }

@@ -7,9 +7,10 @@
 #include <set>
 #include <tuple>
 
-#include "pipward/book/adopt_words.h"
+#include "pipward/book/heading.h"
 #include "pipward/intake/book_value.h"
 #include "pipward/intake/cells.h"
+#include "pipward/intake/layer_columns.h"
 #include "pipward/value/nearest.h"
 
 namespace pipward::intake {
@@ -25,7 +26,7 @@ struct Match {
     std::size_t order = 0;  // of the word among the column's
     std::string word{};
     std::size_t field = 0;
-    const book::AdoptColumn* column = nullptr;
+    const LayerColumn* column = nullptr;
 
     auto nearness() const { return std::tuple(static_cast<int>(by), letters_off, of_other_table); }
     auto rank() const { return std::tuple(nearness(), order, field); }
@@ -48,12 +49,12 @@ std::optional<Match> match_word(const std::string& name, const std::string& fold
     return near ? std::optional{Match{GuessedBy::near_word, off}} : std::nullopt;
 }
 
-std::optional<Match> match_column(const std::string& name, const book::AdoptColumn& column) {
+std::optional<Match> match_column(const std::string& name, const LayerColumn& column) {
     const auto folded = book::field_word(name);
     if (folded.empty()) {
         return std::nullopt;
     }
-    if (folded == book::field_word(column.column)) {
+    if (folded == book::field_word(column.name)) {
         return Match{.by = GuessedBy::same_name};
     }
     std::optional<Match> best;
@@ -68,18 +69,9 @@ std::optional<Match> match_column(const std::string& name, const book::AdoptColu
     return best;
 }
 
-std::string full_name(const book::AdoptColumn& column) {
-    return std::string(column.table) + "." + std::string(column.column);
-}
-
-const book::BookColumn* book_column(const book::AdoptColumn& column) {
-    const auto* table = book::find_book_table(column.table);
-    return table == nullptr ? nullptr : book::find_column(*table, column.column);
-}
-
 // Days are looked at as a whole column, elsewhere; here only whether they may be some.
-bool may_hold(const book::AdoptColumn& column, const std::string& text) {
-    const auto* known = book_column(column);
+bool may_hold(const LayerColumn& column, const std::string& text) {
+    const auto* known = column.bound;
     if (known == nullptr) {
         return read_number(text).has_value();
     }
@@ -89,22 +81,16 @@ bool may_hold(const book::AdoptColumn& column, const std::string& text) {
     return !read_value(*known, text).wrong;
 }
 
-bool mostly_fits(const book::AdoptColumn& column, const FieldSample& field) {
+bool mostly_fits(const LayerColumn& column, const FieldSample& field) {
     const auto fitting = static_cast<std::size_t>(
         std::ranges::count_if(field.texts, [&](const auto& text) { return may_hold(column, text); }));
     return fitting * 2 >= field.texts.size();
 }
 
-// What a layer of trees may also tell of their accessions.
-bool is_told_of_accession(const book::AdoptColumn& column) {
-    static constexpr std::array<std::string_view, 6> told{"kind",          "species",   "seed_parent",
-                                                          "pollen_parent", "s_alleles", "ploidy"};
-    return column.table == "accession" && std::ranges::find(told, column.column) != told.end();
-}
-
-bool is_open_to(const book::AdoptColumn& column, const std::string& table, bool needs_coordinates) {
-    return column.table == table || (table == "tree" && is_told_of_accession(column)) ||
-           (needs_coordinates && column.table == book::place_table);
+bool is_open_to(const LayerColumn& column, const std::string& table, bool needs_coordinates) {
+    return column.table == table ||
+           (table == "tree" && column.table == "accession" && column.bound->told_with_trees) ||
+           (needs_coordinates && column.table == place_table);
 }
 
 // A name that stands as near to two columns is no guess at all.
@@ -124,7 +110,7 @@ std::vector<Match> matches_of(const std::string& table, const std::vector<FieldS
     std::vector<Match> all;
     for (std::size_t i = 0; i < fields.size(); ++i) {
         std::vector<Match> own;
-        for (const auto& column : book::adopt_columns()) {
+        for (const auto& column : layer_columns()) {
             auto match = is_open_to(column, table, needs_coordinates) ? match_column(fields[i].name, column)
                                                                       : std::nullopt;
             if (match && mostly_fits(column, fields[i])) {
@@ -185,7 +171,7 @@ std::string guess_table(const std::vector<FieldSample>& fields, LayerShape shape
         return "tree";
     }
     const auto fitting = [&](const std::string& table, bool coordinates) {
-        std::set<const book::AdoptColumn*> taken;
+        std::set<const LayerColumn*> taken;
         for (const auto& match : matches_of(table, fields, coordinates)) {
             taken.insert(match.column);
         }
@@ -202,7 +188,7 @@ FieldMapping guess_mapping(const std::string& table, const std::vector<FieldSamp
     }
     for (const auto& match : matches_of(table, fields, needs_coordinates)) {
         auto& goal = mapping.goals[match.field];
-        const auto column = full_name(*match.column);
+        const auto column = match.column->code;
         if (!goal.column.empty()) {
             continue;
         }

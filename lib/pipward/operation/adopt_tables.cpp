@@ -2,7 +2,7 @@
 #include <algorithm>
 #include <array>
 
-#include "pipward/book/adopt_words.h"
+#include "pipward/intake/layer_columns.h"
 #include "pipward/operation/adopt_tables.h"
 #include "pipward/operation/column_of.h"
 #include "pipward/value/utf8.h"
@@ -21,9 +21,8 @@ struct FieldRow {
 
 std::vector<CodeWord> column_words() {
     std::vector<CodeWord> codes;
-    for (const auto& column : book::adopt_columns()) {
-        const auto code = std::string(column.table) + "." + std::string(column.column);
-        codes.push_back({code, intake::column_label(code)});
+    for (const auto& column : intake::layer_columns()) {
+        codes.push_back({column.code, std::string(column.label)});
     }
     return codes;
 }

@@ -1,12 +1,12 @@
 // SPDX-License-Identifier: MIT
 #include <algorithm>
 
+#include "pipward/intake/passport_file.h"
 #include "pipward/operation/column_of.h"
 #include "pipward/operation/common_parameters.h"
 #include "pipward/operation/complaint.h"
 #include "pipward/operation/line_choice.h"
 #include "pipward/operation/list.h"
-#include "pipward/operation/passport_file.h"
 
 namespace pipward::operation {
 namespace {
@@ -22,7 +22,7 @@ struct Request {
 
 struct ExportRow {
     const Accession* accession = nullptr;
-    Passport passport;
+    intake::Passport passport;
 };
 
 std::string value_of(const ExportRow& row, std::string_view name) {
@@ -54,34 +54,8 @@ TableShape shape() {
         columns());
 }
 
-bool stood_on(const Tree& tree, Day day) {
-    return (!tree.planted_on || *tree.planted_on <= day) && (!tree.removed_on || *tree.removed_on > day);
-}
-
-PassportFacts facts_of(const Accession& accession, const Orchard& orchard, const Request& request) {
-    PassportFacts facts;
-    facts.institute = request.institute;
-    for (const auto& tree : orchard.trees) {
-        if (tree.accession != accession.name) {
-            continue;
-        }
-        facts.stands = facts.stands || stood_on(tree, request.as_of);
-        if (tree.planted_on && *tree.planted_on <= request.as_of) {
-            facts.earliest = std::min(facts.earliest.value_or(*tree.planted_on), *tree.planted_on);
-        }
-    }
-    const bool is_accession = std::ranges::find(orchard.accessions, accession.pollen_parent.value_or(""),
-                                                &Accession::name) != orchard.accessions.end();
-    for (const auto& member : orchard.blend_members) {
-        if (!is_accession && accession.pollen_parent == member.name) {
-            facts.blend.push_back(member);
-        }
-    }
-    return facts;
-}
-
 Findings check(const Request& request) {
-    if (request.institute.empty() || is_institute_code(request.institute)) {
+    if (request.institute.empty() || intake::is_institute_code(request.institute)) {
         return {};
     }
     return {about_parameter("institute", request.institute, say("This is no code of an institute."),
@@ -95,16 +69,17 @@ Outcome run(const Request& request, const Run& lent) {
     outcome.findings = reading.findings;
     lent.step(0.5, say("Writing the passports"));
     std::vector<ExportRow> rows;
-    std::vector<Passport> passports;
+    std::vector<intake::Passport> passports;
     for (const auto& accession : reading.orchard.accessions) {
         if (request.seedlings || accession.kind != AccessionKind::seedling) {
-            rows.push_back(
-                {&accession, passport_of(accession, facts_of(accession, reading.orchard, request))});
+            rows.push_back({&accession, intake::passport_of(
+                                            accession, intake::facts_of(accession, reading.orchard,
+                                                                        request.institute, request.as_of))});
             passports.push_back(rows.back().passport);
         }
     }
     outcome.tables = {table_of<ExportRow>(shape(), rows, columns())};
-    outcome.files = {{"passport.csv", "text/csv", passport_file(passports)}};
+    outcome.files = {{"passport.csv", "text/csv", intake::passport_file(passports)}};
     outcome.summary = rows.size() == 1 ? say("The passport of 1 accession.")
                                        : say("The passports of {} accessions.", rows.size());
     lent.step(1.0, say("Done"));

@@ -4,22 +4,13 @@
 #include <array>
 #include <filesystem>
 
-#include "pipward/book/adopt_words.h"
 #include "pipward/intake/cells.h"
 #include "pipward/intake/detail/adopting.h"
+#include "pipward/intake/layer_columns.h"
 #include "pipward/intake/sheet.h"
 
 namespace pipward::intake {
 namespace {
-
-bool heads_a_layer(std::string_view heading) {
-    const auto wanted = book::field_word(heading);
-    return !wanted.empty() &&
-           std::ranges::any_of(book::adopt_columns(), [&](const book::AdoptColumn& column) {
-               return book::field_word(column.column) == wanted ||
-                      std::ranges::find(column.words, wanted) != column.words.end();
-           });
-}
 
 /// A column of well-known text holds the places.
 bool is_geometry(std::string_view heading) {

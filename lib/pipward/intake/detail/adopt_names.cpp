@@ -7,7 +7,7 @@
 #include <set>
 #include <tuple>
 
-#include "pipward/book/adopt_words.h"
+#include "pipward/book/heading.h"
 #include "pipward/intake/detail/adopt_known.h"
 #include "pipward/intake/detail/adopt_rows.h"
 #include "pipward/intake/detail/adopting.h"

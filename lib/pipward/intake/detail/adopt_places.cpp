@@ -4,7 +4,7 @@
 #include <algorithm>
 #include <cmath>
 
-#include "pipward/book/adopt_words.h"
+#include "pipward/book/heading.h"
 #include "pipward/intake/book_value.h"
 #include "pipward/intake/cells.h"
 #include "pipward/intake/detail/adopt_ground.h"

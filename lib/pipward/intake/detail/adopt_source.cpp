@@ -2,7 +2,7 @@
 #include <algorithm>
 #include <set>
 
-#include "pipward/book/adopt_words.h"
+#include "pipward/book/heading.h"
 #include "pipward/intake/book_value.h"
 #include "pipward/intake/cells.h"
 #include "pipward/intake/detail/adopting.h"

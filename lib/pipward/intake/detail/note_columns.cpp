@@ -4,7 +4,7 @@
 
 #include <algorithm>
 
-#include "pipward/book/adopt_words.h"
+#include "pipward/book/heading.h"
 #include "pipward/intake/detail/note_reading.h"
 #include "pipward/value/nearest.h"
 
@@ -29,7 +29,7 @@ std::string listed(const BookTable& table) {
 std::pair<int, int> fit_of(NoteKind kind, const std::vector<std::string>& headings) {
     std::pair<int, int> fit{0, 0};
     for (const auto& heading : headings) {
-        const auto* column = note_column(table_of(kind), heading);
+        const auto* column = book::column_headed(table_of(kind), heading);
         fit.first += column != nullptr && column->required ? 1 : 0;
         fit.second += column != nullptr ? 1 : 0;
     }
@@ -85,7 +85,7 @@ class ColumnFinder {
 
     const BookColumn* column_at(std::size_t i) {
         const auto& heading = headings_[i];
-        const auto* column = note_column(table(), heading);
+        const auto* column = book::column_headed(table(), heading);
         if (column != nullptr && std::ranges::find(found_.columns, column) != found_.columns.end()) {
             tell(heading, say("Two columns are headed {}.", column->name),
                  say("Remove or rename one of them."));
@@ -128,22 +128,9 @@ class ColumnFinder {
 
 }  // namespace
 
-const BookColumn* note_column(const BookTable& table, std::string_view heading) {
-    const auto wanted = book::field_word(heading.substr(0, heading.find_first_of("([")));
-    for (const auto word : {&BookColumn::name, &BookColumn::label}) {
-        const auto found = std::ranges::find_if(table.columns, [&](const BookColumn& column) {
-            return book::field_word(column.*word) == wanted;
-        });
-        if (!wanted.empty() && found != table.columns.end()) {
-            return &*found;
-        }
-    }
-    return nullptr;
-}
-
 bool heads_notes(std::string_view heading) {
     return std::ranges::any_of(words(NoteKind{}), [&](const auto& kind) {
-        return note_column(table_of(kind.value), heading) != nullptr;
+        return book::column_headed(table_of(kind.value), heading) != nullptr;
     });
 }
 

@@ -10,10 +10,6 @@
 /// The steps by which a sheet of notes is read.
 namespace pipward::intake::detail {
 
-/// The column that a heading means, by its name or its label; "Cold at (degrees C)" is "Cold at". Null for
-/// none.
-const book::BookColumn* note_column(const book::BookTable& table, std::string_view heading);
-
 /// Whether some kind of notes has such a column.
 bool heads_notes(std::string_view heading);
 

@@ -6,10 +6,10 @@
 
 #include "pipward/book/book.h"
 #include "pipward/book/change.h"
-#include "pipward/operation/passport_file.h"
+#include "pipward/intake/passport_file.h"
 
 /// Passports held against a book.
-namespace pipward::operation {
+namespace pipward::intake {
 
 enum class PassportFate { added, known, left_out };
 
@@ -33,4 +33,4 @@ PassportJudgement judge_passports(const PassportFile& file, const std::string& n
 /// The rows to add.
 book::BookChange change_of(const PassportJudgement& judgement);
 
-}  // namespace pipward::operation
+}  // namespace pipward::intake

@@ -4,10 +4,10 @@
 
 #include <algorithm>
 
+#include "pipward/intake/passport.h"
 #include "pipward/lineage/cross_notation.h"
-#include "pipward/operation/passport.h"
 
-namespace pipward::operation {
+namespace pipward::intake {
 namespace {
 
 constexpr std::string_view unknown_parent = "unknown";
@@ -62,7 +62,34 @@ void put(Passport& passport, std::string_view name, std::string value) {
     }
 }
 
+bool stood_on(const Tree& tree, Day day) {
+    return (!tree.planted_on || *tree.planted_on <= day) && (!tree.removed_on || *tree.removed_on > day);
+}
+
 }  // namespace
+
+PassportFacts facts_of(const Accession& accession, const Orchard& orchard, const std::string& institute,
+                       Day as_of) {
+    PassportFacts facts;
+    facts.institute = institute;
+    for (const auto& tree : orchard.trees) {
+        if (tree.accession != accession.name) {
+            continue;
+        }
+        facts.stands = facts.stands || stood_on(tree, as_of);
+        if (tree.planted_on && *tree.planted_on <= as_of) {
+            facts.earliest = std::min(facts.earliest.value_or(*tree.planted_on), *tree.planted_on);
+        }
+    }
+    const bool is_accession = std::ranges::find(orchard.accessions, accession.pollen_parent.value_or(""),
+                                                &Accession::name) != orchard.accessions.end();
+    for (const auto& member : orchard.blend_members) {
+        if (!is_accession && accession.pollen_parent == member.name) {
+            facts.blend.push_back(member);
+        }
+    }
+    return facts;
+}
 
 std::string crop_of(const std::string& genus) {
     return genus == "Malus" ? "apple" : genus == "Pyrus" ? "pear" : "";
@@ -102,4 +129,4 @@ Passport passport_of(const Accession& accession, const PassportFacts& facts) {
     return passport;
 }
 
-}  // namespace pipward::operation
+}  // namespace pipward::intake

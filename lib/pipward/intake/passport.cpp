@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: MIT
-#include "pipward/operation/passport.h"
+#include "pipward/intake/passport.h"
 
 #include <fmt/format.h>
 
@@ -7,7 +7,7 @@
 #include <array>
 #include <cctype>
 
-namespace pipward::operation {
+namespace pipward::intake {
 namespace {
 
 constexpr std::array<std::string_view, 41> descriptors{
@@ -143,4 +143,4 @@ std::string note_with(const std::string& remark, const Passport& kept) {
     return list.empty() ? remark : fmt::format("{}{}[{}]", remark, remark.empty() ? "" : " ", list);
 }
 
-}  // namespace pipward::operation
+}  // namespace pipward::intake

@@ -13,7 +13,7 @@
 
 /// Accessions as multi-crop passport descriptors (FAO & Bioversity International, MCPD V2.1, 2015): what
 /// genebanks exchange. Pure: needs no file.
-namespace pipward::operation {
+namespace pipward::intake {
 
 /// The names of the descriptors in the order of the standard.
 std::span<const std::string_view> passport_descriptors();
@@ -44,6 +44,9 @@ struct PassportFacts {
     bool stands = false;
     std::vector<BlendMember> blend;  ///< of its pollen parent
 };
+/// The same out of a book, as it stands on a day.
+PassportFacts facts_of(const Accession& accession, const Orchard& orchard, const std::string& institute,
+                       Day as_of);
 Passport passport_of(const Accession& accession, const PassportFacts& facts);
 
 /// An accession that a passport describes, as far as the book has places for it; what it has none for is
@@ -65,4 +68,4 @@ struct KeptNote {
 KeptNote kept_in(const std::string& note);
 std::string note_with(const std::string& remark, const Passport& kept);
 
-}  // namespace pipward::operation
+}  // namespace pipward::intake

@@ -4,28 +4,16 @@
 #include <array>
 #include <charconv>
 
+#include "pipward/intake/cells.h"
+#include "pipward/intake/passport.h"
 #include "pipward/lineage/cross_notation.h"
-#include "pipward/operation/passport.h"
 
-namespace pipward::operation {
+namespace pipward::intake {
 namespace {
 
 constexpr std::array<std::string_view, 5> words_for_unknown{"unknown", "unk", "?", "-", "open pollinated"};
 constexpr std::array<std::string_view, 4> words_for_sport{"sport of ", "mutant of ", "mutation of ",
                                                           "clone of "};
-
-std::string lower(std::string_view text) {
-    std::string result(text);
-    std::ranges::transform(result, result.begin(),
-                           [](char c) { return c >= 'A' && c <= 'Z' ? static_cast<char>(c + 32) : c; });
-    return result;
-}
-
-std::string_view trimmed(std::string_view text) {
-    const auto first = text.find_first_not_of(' ');
-    const auto last = text.find_last_not_of(' ');
-    return first == text.npos ? std::string_view{} : text.substr(first, last - first + 1);
-}
 
 std::optional<double> number_of(std::string_view text) {
     double value = 0;
@@ -91,7 +79,8 @@ class OwnRemarks {
 };
 
 std::optional<std::string> parent_named(const lineage::CrossTree& leaf) {
-    const bool is_unknown = std::ranges::find(words_for_unknown, lower(leaf.name)) != words_for_unknown.end();
+    const bool is_unknown =
+        std::ranges::find(words_for_unknown, lower_case(leaf.name)) != words_for_unknown.end();
     return is_unknown ? std::nullopt : std::optional{leaf.name};
 }
 
@@ -108,7 +97,7 @@ bool read_parents(std::string_view text, Accession& accession) {
 
 bool read_ancestry(std::string_view text, Accession& accession) {
     for (const auto words : words_for_sport) {
-        if (lower(text).starts_with(words)) {
+        if (lower_case(text).starts_with(words)) {
             const auto end = std::min(text.find(';'), text.size());
             accession.sport_of = std::string(trimmed(text.substr(words.size(), end - words.size())));
             return end == text.size() || read_parents(text.substr(end + 1), accession);
@@ -171,7 +160,7 @@ class Reading {
         } else if (!species.empty()) {
             rest_["SPECIES"] = species;
         }
-        if (const auto crop = take("CROPNAME"); !crop.empty() && lower(crop) != crop_of(genus)) {
+        if (const auto crop = take("CROPNAME"); !crop.empty() && lower_case(crop) != crop_of(genus)) {
             rest_["CROPNAME"] = crop;
         }
     }
@@ -218,4 +207,4 @@ PassportReading read_passport(const Passport& passport) {
     return Reading(passport).reading;
 }
 
-}  // namespace pipward::operation
+}  // namespace pipward::intake

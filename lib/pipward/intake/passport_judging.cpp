@@ -1,15 +1,15 @@
 // SPDX-License-Identifier: MIT
-#include "pipward/operation/passport_judging.h"
+#include "pipward/intake/passport_judging.h"
 
 #include <algorithm>
 #include <map>
 #include <set>
 
+#include "pipward/book/records.h"
 #include "pipward/lineage/line_graph.h"
-#include "pipward/operation/complaint.h"
 #include "pipward/record/words.h"
 
-namespace pipward::operation {
+namespace pipward::intake {
 namespace {
 
 class Judging {
@@ -185,41 +185,28 @@ class Judging {
     std::set<std::string> seen_;
 };
 
-Cell whole(const std::optional<int>& number) {
-    return number ? Cell{std::int64_t{*number}} : Cell{};
-}
-
-Table rows_for(const std::string& table, const std::vector<std::string>& columns) {
-    Table rows;
-    rows.shape.name = table;
-    for (const auto& column : columns) {
-        rows.shape.columns.push_back({column, CellType::text, "", "", ""});
-    }
-    return rows;
-}
-
-// Columns that no row fills are left out: an older book may lack them.
-void drop_empty_columns(Table& table) {
-    for (auto column = table.shape.columns.size(); column-- > 0;) {
-        const auto at = static_cast<std::ptrdiff_t>(column);
-        const bool is_empty = std::ranges::all_of(table.rows, [&](const Row& row) {
+/// Rows for a table of the book, of those columns that some record fills: an older book may lack the others.
+template <class Record>
+Table rows_of_records(const std::vector<Record>& records) {
+    const auto& table = book::table_of_records<Record>();
+    std::vector<book::BookRow> rows;
+    std::ranges::transform(records, std::back_inserter(rows), book::row_of<Record>);
+    Table result;
+    result.shape.name = table.name;
+    result.rows.resize(rows.size());
+    for (std::size_t column = 0; column < table.columns.size(); ++column) {
+        const bool is_empty = std::ranges::all_of(rows, [&](const book::BookRow& row) {
             return std::holds_alternative<std::monostate>(row.cells[column]);
         });
-        if (is_empty) {
-            table.shape.columns.erase(table.shape.columns.begin() + at);
-            for (auto& row : table.rows) {
-                row.cells.erase(row.cells.begin() + at);
+        if (!is_empty) {
+            result.shape.columns.push_back(
+                {std::string(table.columns[column].name), table.columns[column].type, "", "", ""});
+            for (std::size_t i = 0; i < rows.size(); ++i) {
+                result.rows[i].cells.push_back(rows[i].cells[column]);
             }
         }
     }
-}
-
-Row accession_row(const Accession& accession) {
-    return {{accession.name, std::string(to_word(accession.kind)), cell(accession.species),
-             cell(accession.seed_parent), cell(accession.pollen_parent), cell(accession.sport_of),
-             cell(accession.s_alleles), whole(accession.ploidy), whole(accession.seed_ripe_days),
-             accession.chill ? Cell{accession.chill->value} : Cell{}, cell(accession.protected_until),
-             cell(accession.note)}};
+    return result;
 }
 
 }  // namespace
@@ -229,27 +216,20 @@ PassportJudgement judge_passports(const PassportFile& file, const std::string& n
 }
 
 book::BookChange change_of(const PassportJudgement& judgement) {
-    book::BookChange change;
-    auto accessions = rows_for(
-        "accession", {"name", "kind", "species", "seed_parent", "pollen_parent", "sport_of", "s_alleles",
-                      "ploidy", "seed_ripe_days", "chill_portions", "protected_until", "note"});
+    std::vector<Accession> accessions;
     for (const auto& passport : judgement.passports) {
         if (passport.fate == PassportFate::added) {
-            accessions.rows.push_back(accession_row(passport.reading.accession));
+            accessions.push_back(passport.reading.accession);
         }
     }
-    auto blends = rows_for("blend", {"name", "member", "share"});
-    for (const auto& member : judgement.blends) {
-        blends.rows.push_back(
-            {{member.name, member.member, member.share ? Cell{member.share->value} : Cell{}}});
+    book::BookChange change;
+    if (!accessions.empty()) {
+        change.added.push_back(rows_of_records(accessions));
     }
-    for (auto* table : {&accessions, &blends}) {
-        if (!table->rows.empty()) {
-            drop_empty_columns(*table);
-            change.added.push_back(std::move(*table));
-        }
+    if (!judgement.blends.empty()) {
+        change.added.push_back(rows_of_records(judgement.blends));
     }
     return change;
 }
 
-}  // namespace pipward::operation
+}  // namespace pipward::intake
