@@ -189,12 +189,19 @@ TEST_F(Import, TellsOfEverythingThatIsOdd) {
     EXPECT_EQ(outcome.tables.at(0).rows.size(), 4U);
 }
 
+TEST_F(Import, ReadsWindows1252AndSaysSo) {
+    NEED_SAMPLE();
+    const auto outcome = take("ACCENAME\nGr\xFCn\n");
+    EXPECT_TRUE(has(told(outcome), "The line holds letters that are not UTF-8")) << told(outcome);
+    EXPECT_EQ(to_text(outcome.tables.at(0).rows.at(0).cells.at(1)), "Gr\xC3\xBCn");
+}
+
 TEST_F(Import, RefusesAsAWhole) {
     NEED_SAMPLE();
     EXPECT_TRUE(has(refused("ACCENAME\nSame\nSame\n"), "Two lines have this name"));
     EXPECT_TRUE(has(refused("NAME,STATUS\nA,B\n"), "neither a column ACCENAME"));
     EXPECT_TRUE(has(refused("ACCENAME,ANCEST\nA1,B1/Wrenlea\nB1,A1/Wrenlea\n"), "its own ancestor"));
-    EXPECT_TRUE(has(refused("ACCENAME\nGr\xFCn\n"), "not written in UTF-8"));
+    EXPECT_TRUE(has(refused("ACCENAME\nGr\xFCn\nH\xC3\xB6he\n"), "not UTF-8"));
     EXPECT_TRUE(has(refused(""), "file"));
 }
 
