@@ -121,7 +121,7 @@ std::unique_ptr<const Operation> note_import() {
                         parameter(&Request::file, "notes-file", "Sheet",
                                   "The sheet as comma, semicolon or tab separated text in UTF-8, as "
                                   "note-template makes it.")
-                            .named("*.csv")
+                            .named(sheet_files)
                             .required(),
                         note_kind_parameter(&Request::kind),
                         parameter(&Request::day_if_blank, "day-if-blank", "Day of lines without one",

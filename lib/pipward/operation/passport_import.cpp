@@ -124,7 +124,7 @@ std::unique_ptr<const Operation> passport_import() {
                         parameter(&Request::file, "passport-file", "Passport file",
                                   "A CSV file in UTF-8, with commas or semicolons, whose header names "
                                   "descriptors.")
-                            .named("*.csv")
+                            .named(sheet_files)
                             .required(),
                         write_parameter(&Request::write)},
          .results = {shape()},

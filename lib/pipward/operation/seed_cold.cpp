@@ -137,7 +137,7 @@ std::unique_ptr<const Operation> seed_cold() {
                             &Request::log, "log", "Thermometer log",
                             "CSV of the store's readings: day, a time of day if there is one, degrees "
                             "Celsius. Where it is not given, the temperature noted with each lot holds.")
-                            .named("*.csv"),
+                            .named(sheet_files),
                         parameter(&Request::all, "all", "All lots",
                                   "Whether lots whose cold is over are told as well."),
                         as_of_parameter(&Request::as_of)},

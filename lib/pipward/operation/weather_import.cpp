@@ -125,7 +125,7 @@ std::vector<Bound<Request>> parameters() {
         book_parameter(&Request::book),
         parameter(&Request::input, "file", "File",
                   "A file of daily minima and maxima: CSV of most kinds, or GHCN-Daily.")
-            .named("*.csv")
+            .named(sheet_files)
             .required(),
         parameter(&Options::station, "station", "Station",
                   "The station of the book that the days belong to; its only one where it is not named."),
