@@ -30,11 +30,13 @@ const std::vector<std::pair<std::string, std::set<std::string>>> house{
     {"seed", {"value", "record", "weather", "clock", "bloom", "lineage", "place", "cross"}},
     {"season", {"value", "record", "weather", "clock", "bloom", "lineage", "place", "cross", "seed"}},
     {"book", {"value", "record"}},
+    {"intake",
+     {"value", "record", "weather", "clock", "bloom", "lineage", "place", "cross", "seed", "book"}},
     {"dress", {"value", "record", "book"}},
     {"paper",
      {"value", "record", "weather", "clock", "bloom", "lineage", "place", "cross", "seed", "season"}},
     {"operation",
-     {"value", "record", "weather", "clock", "bloom", "lineage", "place", "cross", "seed", "season", "book",
+     {"value", "record", "weather", "clock", "bloom", "lineage", "place", "cross", "seed", "season", "book", "intake",
       "dress", "paper"}},
 };
 

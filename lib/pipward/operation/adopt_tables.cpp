@@ -2,8 +2,8 @@
 #include <algorithm>
 #include <array>
 
-#include "pipward/book/adopt_words.h"
-#include "pipward/operation/adopt.h"
+#include "pipward/intake/layer_columns.h"
+#include "pipward/operation/adopt_tables.h"
 #include "pipward/operation/declare/column_of.h"
 #include "pipward/value/utf8.h"
 
@@ -13,7 +13,7 @@ namespace {
 using enum CellType;
 
 struct FieldRow {
-    const book::FieldGoal* goal = nullptr;
+    const intake::FieldGoal* goal = nullptr;
     std::string samples{};
     int known = 0;
     int unreadable = 0;
@@ -21,21 +21,20 @@ struct FieldRow {
 
 std::vector<CodeWord> column_words() {
     std::vector<CodeWord> codes;
-    for (const auto& column : book::adopt_columns()) {
-        const auto code = std::string(column.table) + "." + std::string(column.column);
-        codes.push_back({code, book::column_label(code)});
+    for (const auto& column : intake::layer_columns()) {
+        codes.push_back({column.code, std::string(column.label)});
     }
     return codes;
 }
 
 constexpr std::array guess_words{
-    Word<book::GuessedBy>{book::GuessedBy::nothing, "none", "goes nowhere"},
-    Word<book::GuessedBy>{book::GuessedBy::same_name, "same_name", "same name"},
-    Word<book::GuessedBy>{book::GuessedBy::word, "trade_word", "trade word"},
-    Word<book::GuessedBy>{book::GuessedBy::cut_short, "cut_short", "name cut short"},
-    Word<book::GuessedBy>{book::GuessedBy::near_word, "near_word", "name some letters off"},
-    Word<book::GuessedBy>{book::GuessedBy::values, "values", "its values are accessions of the book"},
-    Word<book::GuessedBy>{book::GuessedBy::given, "given", "as you said"}};
+    Word<intake::GuessedBy>{intake::GuessedBy::nothing, "none", "goes nowhere"},
+    Word<intake::GuessedBy>{intake::GuessedBy::same_name, "same_name", "same name"},
+    Word<intake::GuessedBy>{intake::GuessedBy::word, "trade_word", "trade word"},
+    Word<intake::GuessedBy>{intake::GuessedBy::cut_short, "cut_short", "name cut short"},
+    Word<intake::GuessedBy>{intake::GuessedBy::near_word, "near_word", "name some letters off"},
+    Word<intake::GuessedBy>{intake::GuessedBy::values, "values", "its values are accessions of the book"},
+    Word<intake::GuessedBy>{intake::GuessedBy::given, "given", "as you said"}};
 
 std::vector<CodeWord> guesses_as_codes() {
     std::vector<CodeWord> codes;
@@ -45,8 +44,8 @@ std::vector<CodeWord> guesses_as_codes() {
     return codes;
 }
 
-std::string guess_code(book::GuessedBy by) {
-    return std::string(std::ranges::find(guess_words, by, &Word<book::GuessedBy>::value)->word);
+std::string guess_code(intake::GuessedBy by) {
+    return std::string(std::ranges::find(guess_words, by, &Word<intake::GuessedBy>::value)->word);
 }
 
 const std::vector<ColumnOf<FieldRow>>& field_columns() {
@@ -72,7 +71,7 @@ const std::vector<ColumnOf<FieldRow>>& field_columns() {
     return columns;
 }
 
-std::string samples_of(const book::FieldSample& field) {
+std::string samples_of(const intake::FieldSample& field) {
     constexpr std::size_t enough = 3;
     constexpr std::size_t longest = 24;
     std::vector<std::string> seen;
@@ -90,13 +89,13 @@ std::string samples_of(const book::FieldSample& field) {
 }
 
 struct FateRow {
-    const AdoptRow* row = nullptr;
+    const intake::AdoptRow* row = nullptr;
     std::string name{};
 };
 
 constexpr std::array fate_words{
-    Word<Fate>{Fate::added, "added", "added"}, Word<Fate>{Fate::known, "known", "in the book already"},
-    Word<Fate>{Fate::left_out, "left_out", "left out"}, Word<Fate>{Fate::refused, "refused", "refused"}};
+    Word<intake::Fate>{intake::Fate::added, "added", "added"}, Word<intake::Fate>{intake::Fate::known, "known", "in the book already"},
+    Word<intake::Fate>{intake::Fate::left_out, "left_out", "left out"}, Word<intake::Fate>{intake::Fate::refused, "refused", "refused"}};
 
 std::vector<CodeWord> fates_as_codes() {
     std::vector<CodeWord> codes;
@@ -106,8 +105,8 @@ std::vector<CodeWord> fates_as_codes() {
     return codes;
 }
 
-std::string fate_code(Fate fate) {
-    return std::string(std::ranges::find(fate_words, fate, &Word<Fate>::value)->word);
+std::string fate_code(intake::Fate fate) {
+    return std::string(std::ranges::find(fate_words, fate, &Word<intake::Fate>::value)->word);
 }
 
 const std::vector<ColumnOf<FateRow>>& row_columns() {
@@ -140,7 +139,7 @@ TableShape adopt_field_shape() {
         field_columns());
 }
 
-Table adopt_field_table(const Adoption& adoption) {
+Table adopt_field_table(const intake::Adoption& adoption) {
     Table table{adopt_field_shape(), {}};
     for (std::size_t i = 0; i < adoption.fields.size(); ++i) {
         const auto& field = adoption.fields[i];
@@ -158,11 +157,11 @@ TableShape adopt_row_shape() {
         {"adopt_row", "Features", "What becomes of each feature of the layer.", true, {}}, row_columns());
 }
 
-Table adopt_row_table(const Adoption& adoption) {
+Table adopt_row_table(const intake::Adoption& adoption) {
     Table table{adopt_row_shape(), {}};
     for (const auto& row : adoption.rows) {
         table.rows.push_back(row_of(FateRow{&row, one_line(row.text(adoption.key()), 60)}, row_columns()));
-        if (!row.points.empty() && row.fate != Fate::refused) {
+        if (!row.points.empty() && row.fate != intake::Fate::refused) {
             table.rows.back().at = row.points.front();
         }
     }

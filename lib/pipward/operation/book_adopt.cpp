@@ -2,14 +2,27 @@
 #include <algorithm>
 
 #include "pipward/book/change.h"
-#include "pipward/operation/adopt.h"
-#include "pipward/operation/book/dress_book.h"
+#include "pipward/operation/adopt_tables.h"
 #include "pipward/operation/declare/common_parameters.h"
+#include "pipward/operation/book/dress_book.h"
+#include "pipward/operation/input_file.h"
 #include "pipward/operation/list.h"
+#include "pipward/operation/place/user_places.h"
 
 namespace pipward::operation {
-
 namespace {
+
+using intake::Adoption;
+using intake::AdoptRow;
+using intake::Fate;
+using intake::MadeRow;
+
+struct Request : intake::AdoptOptions {
+    BookName book;
+    InputFile file;
+    std::optional<InputFile> file_of_fields;
+    bool write = false;
+};
 
 book::BookReading read_book_for(const std::string& location) {
     auto reading =
@@ -20,20 +33,18 @@ book::BookReading read_book_for(const std::string& location) {
     return reading;
 }
 
-Adoption adoption_of(const AdoptRequest& request, const Orchard& orchard, const Run& lent) {
+Adoption adoption_of(Request request, const Orchard& orchard, const Run& lent) {
     lent.step(0.2, say("Reading the layer"));
-    auto source = open_adoption(request, orchard);
-    auto& adoption = source.adoption;
-    judge_shapes(adoption);
-    read_days(adoption, source.layer, request.day_format);
-    read_values(adoption, source.layer, request);
-    lent.step(0.4, say("Finding the places"));
-    read_places(adoption, source.layer, request, orchard);
+    request.source = request.file.path;
+    if (intake::is_sheet_name(request.source)) {
+        request.bytes = read_input_file(request.source);
+    }
+    if (request.file_of_fields) {
+        const auto& path = request.file_of_fields->path;
+        request.map_file = intake::corrections_of_file(read_input_file(path), path);
+    }
     lent.step(0.5, say("Comparing with the book"));
-    judge_clashes(adoption, request, orchard);
-    judge_names(adoption, request, orchard);
-    judge_whole(adoption, request, orchard);
-    return std::move(adoption);
+    return intake::adopt(request, orchard, known_places(orchard));
 }
 
 std::ptrdiff_t count(const Adoption& adoption, Fate fate) {
@@ -67,7 +78,7 @@ Sentence what_comes(const Adoption& adoption) {
     return joined(parts, verbatim(", "));
 }
 
-Sentence summary_of(const AdoptRequest& request, const Adoption& adoption) {
+Sentence summary_of(const Request& request, const Adoption& adoption) {
     const auto errors = std::ranges::count(adoption.findings, Level::error, &Finding::level);
     const auto others = say("In the book already: {}; left out: {}.", count(adoption, Fate::known),
                             count(adoption, Fate::left_out));
@@ -82,9 +93,9 @@ Sentence summary_of(const AdoptRequest& request, const Adoption& adoption) {
            verbatim(" ") + others;
 }
 
-void write(const AdoptRequest& request, const Adoption& adoption, Findings& findings) {
+void write(const Request& request, const Adoption& adoption, Findings& findings) {
     book::BookChange change;
-    change.added = added_tables(adoption);
+    change.added = intake::added_tables(adoption);
     if (change.added.empty()) {
         return;
     }
@@ -93,7 +104,7 @@ void write(const AdoptRequest& request, const Adoption& adoption, Findings& find
     findings.insert(findings.end(), dress.begin(), dress.end());
 }
 
-Outcome run(const AdoptRequest& request, const Run& lent) {
+Outcome run(const Request& request, const Run& lent) {
     lent.step(0.0, say("Reading the book"));
     auto reading = read_book_for(request.book.location);
     auto adoption = adoption_of(request, reading.orchard, lent);
@@ -108,54 +119,55 @@ Outcome run(const AdoptRequest& request, const Run& lent) {
         write(request, adoption, outcome.findings);
     }
     outcome.tables = {adopt_field_table(adoption), adopt_row_table(adoption)};
-    outcome.files = {{"mapping.csv", "text/csv", mapping_file(adoption.mapping)}};
+    outcome.files = {{"mapping.csv", "text/csv", intake::mapping_file(adoption.mapping)}};
     outcome.crs = reading.orchard.crs;
     outcome.summary = summary_of(request, adoption);
     lent.step(1.0, say("Done"));
     return outcome;
 }
 
-std::vector<Bound<AdoptRequest>> parameters() {
-    using R = AdoptRequest;
+std::vector<Bound<Request>> parameters() {
+    using R = Request;
+    using O = intake::AdoptOptions;
     return {
         book_parameter(&R::book),
         layer_file_parameter(&R::file).required(),
-        layer_parameter(&R::layer),
-        parameter(&R::table, "holds", "What it holds",
+        layer_parameter(&O::layer),
+        parameter(&O::table, "holds", "What it holds",
                   "What the rows of the layer are; seen from its geometry and fields where not given."),
-        parameter(&R::map, "map", "Fields",
+        parameter(&O::map, "map", "Fields",
                   "Where fields go, where that is not guessed right: \"FIELD=column; FIELD2=-\", - for "
                   "nowhere."),
-        parameter(&R::map_file, "map-file", "File of fields",
+        parameter(&R::file_of_fields, "map-file", "File of fields",
                   "The same as a file of two columns, as mapping.csv that every run makes.")
             .named("*.csv"),
-        parameter(&R::crs, "layer-crs", "Coordinate system of the layer",
+        parameter(&O::layer_crs, "layer-crs", "Coordinate system of the layer",
                   "Of the layer, as in EPSG:25832, where it does not tell itself."),
-        parameter(&R::add_accessions, "add-accessions", "Add accessions",
+        parameter(&O::add_accessions, "add-accessions", "Add accessions",
                   "Whether accessions that trees name and the book lacks are added."),
-        parameter(&R::accession_kind, "accession-kind", "Kind of the accessions",
+        parameter(&O::accession_kind, "accession-kind", "Kind of the accessions",
                   "What sort accessions are of which the layer does not tell it."),
-        parameter(&R::species, "species", "Species of the accessions",
+        parameter(&O::species, "species", "Species of the accessions",
                   "Of accessions of which the layer does not tell it: apple, pear or a botanical name."),
-        parameter(&R::add_rows, "add-rows", "Add rows and blocks",
+        parameter(&O::add_rows, "add-rows", "Add rows and blocks",
                   "Whether blocks and rows that trees name and the book lacks are added, drawn through "
                   "their trees."),
-        parameter(&R::block, "in-block", "In block", "The block of rows or trees that do not name theirs."),
-        parameter(&R::purpose, "tree-purpose", "Purpose of the trees",
+        parameter(&O::block, "in-block", "In block", "The block of rows or trees that do not name theirs."),
+        parameter(&O::purpose, "tree-purpose", "Purpose of the trees",
                   "What trees are kept for of which the layer does not tell it; other where not given."),
-        parameter(&R::day_format, "day-format", "Order of the day",
+        parameter(&O::day_format, "day-format", "Order of the day",
                   "How the days are written; found out from the file where not given.")
             .advanced(),
-        parameter(&R::exchange_axes, "exchange-axes", "Exchange the coordinates",
+        parameter(&O::exchange_axes, "exchange-axes", "Exchange the coordinates",
                   "Whether the layer has its two coordinates the wrong way round.")
             .advanced(),
-        parameter(&R::same_place, "same-place", "Same place",
+        parameter(&O::same_place, "same-place", "Same place",
                   "Within which a tree of the same label is taken for the book's own; the transformation's "
                   "accuracy comes on top.")
             .in("m")
             .between(0.0, 100.0)
             .advanced(),
-        as_of_parameter(&R::as_of),
+        as_of_parameter(&O::as_of),
         write_parameter(&R::write),
     };
 }
@@ -163,7 +175,7 @@ std::vector<Bound<AdoptRequest>> parameters() {
 }  // namespace
 
 std::unique_ptr<const Operation> book_adopt() {
-    return declare<AdoptRequest>(
+    return declare<Request>(
         {.about = {"book-adopt", "Adopt a layer", "Book",
                    "Takes your own layer of trees, accessions, rows or blocks into the book. Its fields are "
                    "guessed from their names and values and shown with what would happen to every row; "

@@ -1,131 +1,86 @@
 // SPDX-License-Identifier: MIT
 #include <algorithm>
-#include <array>
-#include <set>
 
+#include "pipward/intake/note_sheet.h"
 #include "pipward/operation/declare/column_of.h"
-#include "pipward/operation/declare/common_parameters.h"
 #include "pipward/operation/input_file.h"
 #include "pipward/operation/list.h"
-#include "pipward/operation/note_judging.h"
-#include "pipward/value/complaint.h"
+#include "pipward/operation/note_kind.h"
 
 namespace pipward::operation {
-
 namespace {
 
 using enum CellType;
+using intake::NoteLine;
+using intake::NoteSheet;
+using intake::NoteVerdict;
 
 struct Request {
     BookName book;
     InputFile file;
-    std::optional<NoteKind> kind;
+    std::optional<intake::NoteKind> kind;
     std::optional<Day> day_if_blank;
-    std::optional<weather::DayFormat> day_format;
+    std::optional<intake::DayFormat> day_format;
     Day as_of;
     bool write = false;
 };
 
-constexpr std::array verdict_words{
-    Word<Verdict>{Verdict::would_be_written, "would_be_written", "would be written"},
-    Word<Verdict>{Verdict::written, "written", "written"},
-    Word<Verdict>{Verdict::there_already, "there_already", "there already"},
-    Word<Verdict>{Verdict::not_filled_in, "not_filled_in", "not filled in"},
-    Word<Verdict>{Verdict::wrong, "wrong", "wrong"}};
-
 std::vector<CodeWord> verdicts_as_codes() {
     std::vector<CodeWord> codes;
-    for (const auto& word : verdict_words) {
+    for (const auto& word : words(NoteVerdict{})) {
         codes.push_back({std::string(word.word), std::string(word.meaning)});
     }
     return codes;
 }
 
-std::string code_of(Verdict verdict) {
-    return std::string(std::ranges::find(verdict_words, verdict, &Word<Verdict>::value)->word);
-}
-
-const std::vector<ColumnOf<JudgedLine>>& row_columns() {
-    static const std::vector<ColumnOf<JudgedLine>> columns{
+const std::vector<ColumnOf<NoteLine>>& row_columns() {
+    static const std::vector<ColumnOf<NoteLine>> columns{
         {{"line", whole, "", "File line", "The line of the file, counted from 1."},
-         [](const JudgedLine& l) { return whole_cell(l.line.line); }},
+         [](const NoteLine& l) { return whole_cell(l.line); }},
         {{"says", text, "", "Says", "What the line notes, in words."},
-         [](const JudgedLine& l) { return text_cell(book::in_words(l.line.entry)); }},
+         [](const NoteLine& l) { return text_cell(book::in_words(l.entry)); }},
         {{"verdict", text, "", "Verdict", "What becomes of it.", verdicts_as_codes()},
-         [](const JudgedLine& l) { return text_cell(code_of(l.verdict)); }},
+         [](const NoteLine& l) { return text_cell(to_word(l.verdict)); }},
         {{"why", text, "", "Why", "What is wrong or doubtful about it, or where the book has it."},
-         [](const JudgedLine& l) { return text_cell(l.why); }},
+         [](const NoteLine& l) { return text_cell(l.why); }},
     };
     return columns;
 }
 
 TableShape row_shape() {
-    return shape_of<JudgedLine>(
+    return shape_of<NoteLine>(
         {"note_rows", "Lines of the file", "What becomes of each line of the file.", false, {}},
         row_columns());
 }
 
-std::ptrdiff_t count(const SheetImport& import, Verdict verdict) {
-    return std::ranges::count(import.lines, verdict, &JudgedLine::verdict);
+std::ptrdiff_t count(const NoteSheet& sheet, NoteVerdict verdict) {
+    return std::ranges::count(sheet.lines, verdict, &NoteLine::verdict);
 }
 
-void judge_and_write(SheetImport& import, const Request& request, const book::BookReading& book) {
-    const auto entries = entries_of(import);
-    if (!request.write || !is_without_errors(import)) {
-        take_findings(import, book::check_entries(book, entries, request.as_of), request.file.path);
-        return;
-    }
-    const auto added = book::add_entries(request.book.location, book, entries, request.as_of);
-    take_findings(import, added.findings, request.file.path);
-    if (!added.rows.empty()) {
-        std::ranges::for_each(import.lines, [](JudgedLine& judged) {
-            if (judged.verdict == Verdict::would_be_written) {
-                judged.verdict = Verdict::written;
-            }
-        });
-    }
-}
-
-book::BookReading read_without_weather(const std::string& location) {
-    std::set<std::string> tables;
-    for (const auto& table : book::book_tables()) {
-        tables.emplace(table.name);
-    }
-    tables.erase("weather_day");
-    return book::read_tables(location, tables);
-}
-
-SheetImport import_of(const Request& request, const Run& lent) {
+NoteSheet taken(const Request& request, const Run& lent) {
     lent.step(0, say("Reading the file"));
-    auto file = read_note_file(read_input_file(request.file.path),
-                               {request.file.path, request.kind, request.day_if_blank, request.day_format});
-    if (has_errors(file.findings)) {
-        throw Error(Trouble::input, std::move(file.findings));
+    auto sheet =
+        intake::read_note_sheet(read_input_file(request.file.path),
+                                {request.file.path, request.kind, request.day_if_blank, request.day_format});
+    if (has_errors(sheet.findings)) {
+        throw Error(Trouble::input, std::move(sheet.findings));
     }
     lent.step(0.2, say("Reading the book"));
-    const std::string table(table_of(file.kind).name);
-    const auto book = read_without_weather(request.book.location);
-    SheetImport import{std::move(file),
-                       KnownRows(table, book::rows_of_entries(request.book.location, table))};
-    import.findings = import.file.findings;
-    pass_over(import);
-    tell_repeated(import, request.file.path);
-    tell_strange_days(import, request.file.path);
     lent.step(0.5, say("Comparing with the book"));
-    judge_and_write(import, request, book);
-    return import;
+    intake::take_notes(sheet, request.book.location, request.as_of, request.write);
+    return sheet;
 }
 
 Sentence counted(std::ptrdiff_t rows) {
     return rows == 1 ? say("1 row") : say("{} rows", rows);
 }
 
-Sentence summary_of(const SheetImport& import, const Request& request) {
-    const auto others = say("There already: {}; not filled in: {}.", count(import, Verdict::there_already),
-                            count(import, Verdict::not_filled_in));
-    const auto wrong = count(import, Verdict::wrong);
-    const auto coming = count(import, Verdict::would_be_written);
-    const auto written = count(import, Verdict::written);
+Sentence summary_of(const NoteSheet& sheet, const Request& request) {
+    const auto others = say("There already: {}; not filled in: {}.", count(sheet, NoteVerdict::there_already),
+                            count(sheet, NoteVerdict::not_filled_in));
+    const auto wrong = count(sheet, NoteVerdict::wrong);
+    const auto coming = count(sheet, NoteVerdict::would_be_written);
+    const auto written = count(sheet, NoteVerdict::written);
     Sentence first = say("There is nothing to write.");
     if (wrong > 0) {
         first = wrong == 1 ? say("1 line is wrong: as it is, nothing would be written.")
@@ -140,14 +95,14 @@ Sentence summary_of(const SheetImport& import, const Request& request) {
 }
 
 Outcome run(const Request& request, const Run& lent) {
-    auto import = import_of(request, lent);
-    if (request.write && has_errors(import.findings)) {
-        throw Error(Trouble::input, std::move(import.findings));
+    auto sheet = taken(request, lent);
+    if (request.write && has_errors(sheet.findings)) {
+        throw Error(Trouble::input, std::move(sheet.findings));
     }
     Outcome outcome;
-    outcome.tables = {table_of<JudgedLine>(row_shape(), import.lines, row_columns())};
-    outcome.findings = std::move(import.findings);
-    outcome.summary = summary_of(import, request);
+    outcome.tables = {table_of<NoteLine>(row_shape(), sheet.lines, row_columns())};
+    outcome.findings = std::move(sheet.findings);
+    outcome.summary = summary_of(sheet, request);
     lent.step(1.0, say("Done"));
     return outcome;
 }
@@ -166,7 +121,7 @@ std::unique_ptr<const Operation> note_import() {
                         parameter(&Request::file, "notes-file", "Sheet",
                                   "The sheet as comma, semicolon or tab separated text in UTF-8, as "
                                   "note-template makes it.")
-                            .named("*.csv")
+                            .named(sheet_files)
                             .required(),
                         note_kind_parameter(&Request::kind),
                         parameter(&Request::day_if_blank, "day-if-blank", "Day of lines without one",

@@ -1,10 +1,12 @@
 // SPDX-License-Identifier: MIT
 #include <algorithm>
 
+#include "pipward/intake/cells.h"
+#include "pipward/intake/note_explained.h"
 #include "pipward/operation/declare/column_of.h"
-#include "pipward/operation/field/note.h"
-#include "pipward/operation/field/note_explained.h"
 #include "pipward/operation/list.h"
+#include "pipward/operation/field/note.h"
+#include "pipward/operation/note_kind.h"
 #include "pipward/operation/note_prefill.h"
 #include "pipward/operation/place/tree_reading.h"
 #include "pipward/record/table_text.h"
@@ -16,7 +18,7 @@ using enum CellType;
 
 struct Request {
     BookName book;
-    NoteKind kind = NoteKind::bloom;
+    intake::NoteKind kind = intake::NoteKind::bloom;
     bool prefill = true;
     std::string trait;
     Day as_of;
@@ -32,7 +34,7 @@ const std::vector<ColumnOf<SheetColumn>>& sheet_columns() {
         {{"field", text, "", "Column", "The heading in the sheet."},
          [](const SheetColumn& c) { return text_cell(c.column->name); }},
         {{"holds", text, "", "What it holds", "What to write there."},
-         [](const SheetColumn& c) { return text_cell(holds(*c.column)); }},
+         [](const SheetColumn& c) { return text_cell(intake::holds(*c.column)); }},
         {{"needed", yes_no, "", "Needed", "Whether a line that is filled in must have it."},
          [](const SheetColumn& c) { return Cell{c.column->required}; }},
         {{"unit", text, "", "Unit", "The unit of its numbers."},
@@ -40,7 +42,7 @@ const std::vector<ColumnOf<SheetColumn>>& sheet_columns() {
              return text_cell(c.column->unit.empty() ? Sentence{} : filled(c.column->unit, {}));
          }},
         {{"allowed", text, "", "Allowed", "From what to what, where that is limited."},
-         [](const SheetColumn& c) { return text_cell(allowed_in(*c.column)); }},
+         [](const SheetColumn& c) { return text_cell(intake::allowed_in(*c.column)); }},
         {{"example", text, "", "Example", "How it may look."},
          [](const SheetColumn& c) { return text_cell(c.example); }},
     };
@@ -100,14 +102,14 @@ std::string example_of(const book::BookColumn& column, const book::BookTable& ta
     }
 }
 
-bool names_a_place(NoteKind kind) {
-    return kind == NoteKind::bloom || kind == NoteKind::pollination || kind == NoteKind::pick ||
-           kind == NoteKind::score;
+bool names_a_place(intake::NoteKind kind) {
+    return kind == intake::NoteKind::bloom || kind == intake::NoteKind::pollination ||
+           kind == intake::NoteKind::pick || kind == intake::NoteKind::score;
 }
 
 std::string cell_of(const KnownCells& line, std::string_view column) {
     const auto cell = line.find(column);
-    return cell == line.end() ? std::string{} : harmless(cell->second);
+    return cell == line.end() ? std::string{} : intake::harmless(cell->second);
 }
 
 Column heading(std::string_view name) {
@@ -116,11 +118,11 @@ Column heading(std::string_view name) {
 
 std::string sheet_of(const Request& request, const std::vector<KnownCells>& lines) {
     Table sheet;
-    for (const auto& column : table_of(request.kind).columns) {
+    for (const auto& column : intake::table_of(request.kind).columns) {
         sheet.shape.columns.push_back(heading(column.name));
     }
     if (!lines.empty() && names_a_place(request.kind)) {
-        sheet.shape.columns.push_back(heading(where_column));
+        sheet.shape.columns.push_back(heading(intake::where_column));
     }
     for (const auto& line : lines) {
         auto& row = sheet.rows.emplace_back();
@@ -145,14 +147,15 @@ Outcome run(const Request& request, const Run& lent) {
                            : std::vector<KnownCells>{};
     const auto stem = "notes-" + std::string(to_word(request.kind));
     std::vector<SheetColumn> columns;
-    for (const auto& column : table_of(request.kind).columns) {
-        columns.push_back({&column, example_of(column, table_of(request.kind), book.orchard, request.as_of)});
+    for (const auto& column : intake::table_of(request.kind).columns) {
+        columns.push_back(
+            {&column, example_of(column, intake::table_of(request.kind), book.orchard, request.as_of)});
     }
     Outcome outcome;
     outcome.tables = {table_of<SheetColumn>(sheet_shape(), columns, sheet_columns())};
     outcome.files = {{stem + ".csv", "text/csv", sheet_of(request, lines)},
                      {stem + "-how.txt", "text/plain",
-                      explanations_of(table_of(request.kind), stem + ".csv", lent.wording)}};
+                      intake::explanations_of(intake::table_of(request.kind), stem + ".csv", lent.wording)}};
     outcome.findings = std::move(book.findings);
     outcome.summary = summary_of(stem + ".csv", lines.size());
     lent.step(1.0, say("Done"));

@@ -1,14 +1,12 @@
 // SPDX-License-Identifier: MIT
 #include <algorithm>
 
+#include "pipward/intake/passport_file.h"
 #include "pipward/operation/declare/column_of.h"
 #include "pipward/operation/declare/common_parameters.h"
+#include "pipward/value/complaint.h"
 #include "pipward/operation/lineage/line_choice.h"
 #include "pipward/operation/list.h"
-#include "pipward/operation/passport_file.h"
-#include "pipward/record/orchard_index.h"
-#include "pipward/record/presence.h"
-#include "pipward/value/complaint.h"
 
 namespace pipward::operation {
 namespace {
@@ -24,7 +22,7 @@ struct Request {
 
 struct ExportRow {
     const Accession* accession = nullptr;
-    Passport passport;
+    intake::Passport passport;
 };
 
 std::string value_of(const ExportRow& row, std::string_view name) {
@@ -56,24 +54,8 @@ TableShape shape() {
         columns());
 }
 
-PassportFacts facts_of(const Accession& accession, const OrchardIndex& book, const Request& request) {
-    PassportFacts facts;
-    facts.institute = request.institute;
-    facts.stands = book.has_tree(accession.name, request.as_of);
-    for (const auto* tree : book.trees_of(accession.name)) {
-        if (tree->planted_on && planted_by(*tree, request.as_of)) {
-            facts.earliest = std::min(facts.earliest.value_or(*tree->planted_on), *tree->planted_on);
-        }
-    }
-    if (const auto pollen = accession.pollen_parent.value_or(""); book.is_blend(pollen)) {
-        std::ranges::transform(book.blend(pollen), std::back_inserter(facts.blend),
-                               [](const BlendMember* member) { return *member; });
-    }
-    return facts;
-}
-
 Findings check(const Request& request) {
-    if (request.institute.empty() || is_institute_code(request.institute)) {
+    if (request.institute.empty() || intake::is_institute_code(request.institute)) {
         return {};
     }
     return {about_parameter("institute", request.institute, say("This is no code of an institute."),
@@ -88,15 +70,17 @@ Outcome run(const Request& request, const Run& lent) {
     lent.step(0.5, say("Writing the passports"));
     const OrchardIndex book(reading.orchard);
     std::vector<ExportRow> rows;
-    std::vector<Passport> passports;
+    std::vector<intake::Passport> passports;
     for (const auto& accession : reading.orchard.accessions) {
         if (request.seedlings || accession.kind != AccessionKind::seedling) {
-            rows.push_back({&accession, passport_of(accession, facts_of(accession, book, request))});
+            rows.push_back({&accession, intake::passport_of(
+                                            accession, intake::facts_of(accession, reading.orchard,
+                                                                        request.institute, request.as_of))});
             passports.push_back(rows.back().passport);
         }
     }
     outcome.tables = {table_of<ExportRow>(shape(), rows, columns())};
-    outcome.files = {{"passport.csv", "text/csv", passport_file(passports)}};
+    outcome.files = {{"passport.csv", "text/csv", intake::passport_file(passports)}};
     outcome.summary = rows.size() == 1 ? say("The passport of 1 accession.")
                                        : say("The passports of {} accessions.", rows.size());
     lent.step(1.0, say("Done"));

@@ -1,12 +1,12 @@
 // SPDX-License-Identifier: MIT
 #include <algorithm>
 
-#include "pipward/operation/book/dress_book.h"
+#include "pipward/intake/passport_judging.h"
 #include "pipward/operation/declare/column_of.h"
 #include "pipward/operation/declare/common_parameters.h"
+#include "pipward/operation/book/dress_book.h"
 #include "pipward/operation/input_file.h"
 #include "pipward/operation/list.h"
-#include "pipward/operation/passport_judging.h"
 
 namespace pipward::operation {
 namespace {
@@ -23,45 +23,48 @@ std::vector<CodeWord> fate_words() {
     return {{"added", "added"}, {"known", "in the book already"}, {"left_out", "left out"}};
 }
 
-std::string fate_code(PassportFate fate) {
-    return fate == PassportFate::added ? "added" : fate == PassportFate::known ? "known" : "left_out";
+std::string fate_code(intake::PassportFate fate) {
+    return fate == intake::PassportFate::added   ? "added"
+           : fate == intake::PassportFate::known ? "known"
+                                                 : "left_out";
 }
 
-const std::vector<ColumnOf<JudgedPassport>>& columns() {
-    static const std::vector<ColumnOf<JudgedPassport>> all{
+const std::vector<ColumnOf<intake::JudgedPassport>>& columns() {
+    static const std::vector<ColumnOf<intake::JudgedPassport>> all{
         {{"line", whole, "", "File line", "Line of the file."},
-         [](const JudgedPassport& p) { return whole_cell(p.line); }},
+         [](const intake::JudgedPassport& p) { return whole_cell(p.line); }},
         {{"accession", text, "", "Accession", "Its name."},
-         [](const JudgedPassport& p) { return text_cell(p.reading.accession.name); }},
+         [](const intake::JudgedPassport& p) { return text_cell(p.reading.accession.name); }},
         {{"fate", text, "", "What happens", "What becomes of the line.", fate_words()},
-         [](const JudgedPassport& p) { return text_cell(fate_code(p.fate)); }},
+         [](const intake::JudgedPassport& p) { return text_cell(fate_code(p.fate)); }},
         {{"kind", text, "", "Kind", "The sort of accession by its status."},
-         [](const JudgedPassport& p) { return text_cell(to_word(p.reading.accession.kind)); }},
+         [](const intake::JudgedPassport& p) { return text_cell(to_word(p.reading.accession.kind)); }},
         {{"seed_parent", text, "", "Seed parent", "As it would be written."},
-         [](const JudgedPassport& p) { return cell(p.reading.accession.seed_parent); }},
+         [](const intake::JudgedPassport& p) { return cell(p.reading.accession.seed_parent); }},
         {{"pollen_parent", text, "", "Pollen parent", "As it would be written."},
-         [](const JudgedPassport& p) { return cell(p.reading.accession.pollen_parent); }},
+         [](const intake::JudgedPassport& p) { return cell(p.reading.accession.pollen_parent); }},
         {{"remarks", text, "", "Remarks",
           "What differs from the book, what is kept in the note, what is open."},
-         [](const JudgedPassport& p) { return text_cell(joined(p.remarks, verbatim("; "))); }},
+         [](const intake::JudgedPassport& p) { return text_cell(joined(p.remarks, verbatim("; "))); }},
     };
     return all;
 }
 
 TableShape shape() {
-    return shape_of<JudgedPassport>(
+    return shape_of<intake::JudgedPassport>(
         {"passport_line", "Lines of the file", "What becomes of each line of the file.", false, {}},
         columns());
 }
 
-std::ptrdiff_t count(const PassportJudgement& judgement, PassportFate fate) {
-    return std::ranges::count(judgement.passports, fate, &JudgedPassport::fate);
+std::ptrdiff_t count(const intake::PassportJudgement& judgement, intake::PassportFate fate) {
+    return std::ranges::count(judgement.passports, fate, &intake::JudgedPassport::fate);
 }
 
-Sentence summary_of(const Request& request, const PassportJudgement& judgement) {
-    const auto others = say("In the book already: {}; left out: {}.", count(judgement, PassportFate::known),
-                            count(judgement, PassportFate::left_out));
-    const auto added = count(judgement, PassportFate::added);
+Sentence summary_of(const Request& request, const intake::PassportJudgement& judgement) {
+    const auto others =
+        say("In the book already: {}; left out: {}.", count(judgement, intake::PassportFate::known),
+            count(judgement, intake::PassportFate::left_out));
+    const auto added = count(judgement, intake::PassportFate::added);
     const auto errors = std::ranges::count(judgement.findings, Level::error, &Finding::level);
     const auto first =
         errors == 1     ? say("1 error stands in the way: as it is, nothing would be written.")
@@ -85,19 +88,19 @@ Outcome run(const Request& request, const Run& lent) {
     lent.step(0.3, say("Reading the file"));
     const auto& path = request.file.path;
     const auto name = path.substr(path.find_last_of("/\\") + 1);
-    const auto judgement =
-        judge_passports(read_passport_file(read_input_file(path), name), name, reading.orchard);
+    const auto judgement = intake::judge_passports(intake::read_passport_file(read_input_file(path), name),
+                                                   name, reading.orchard);
     Outcome outcome;
     outcome.findings = reading.findings;
     outcome.findings.insert(outcome.findings.end(), judgement.findings.begin(), judgement.findings.end());
-    outcome.tables = {table_of<JudgedPassport>(shape(), judgement.passports, columns())};
+    outcome.tables = {table_of<intake::JudgedPassport>(shape(), judgement.passports, columns())};
     outcome.summary = summary_of(request, judgement);
     if (request.write) {
         if (has_errors(outcome.findings)) {
             throw Error(Trouble::input, std::move(outcome.findings));
         }
         lent.step(0.8, say("Writing to the book"));
-        if (const auto change = change_of(judgement); !change.added.empty()) {
+        if (const auto change = intake::change_of(judgement); !change.added.empty()) {
             book::apply_change(request.book.location, change);
             const auto dress = refresh_dress(request.book.location, lent.wording);
             outcome.findings.insert(outcome.findings.end(), dress.begin(), dress.end());
@@ -121,7 +124,7 @@ std::unique_ptr<const Operation> passport_import() {
                         parameter(&Request::file, "passport-file", "Passport file",
                                   "A CSV file in UTF-8, with commas or semicolons, whose header names "
                                   "descriptors.")
-                            .named("*.csv")
+                            .named(sheet_files)
                             .required(),
                         write_parameter(&Request::write)},
          .results = {shape()},

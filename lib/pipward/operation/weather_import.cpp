@@ -1,39 +1,24 @@
 // SPDX-License-Identifier: MIT
-#include "pipward/weather/weather_import.h"
-
-#include <fmt/format.h>
-
 #include <algorithm>
 #include <array>
 
 #include "pipward/book/book.h"
+#include "pipward/intake/weather_file.h"
 #include "pipward/operation/declare/column_of.h"
+#include "pipward/value/complaint.h"
 #include "pipward/operation/input_file.h"
 #include "pipward/operation/list.h"
-#include "pipward/value/complaint.h"
-#include "pipward/weather/import_csv.h"
-#include "pipward/weather/import_ghcn.h"
-#include "pipward/weather/named_station.h"
+#include "pipward/season/detail/station_choice.h"
 
 namespace pipward::operation {
-
 namespace {
 
 using enum CellType;
 
-struct Request {
+struct Request : intake::WeatherFileOptions {
     BookName book;
-    InputFile file;
-    std::string station;
-    WeatherSource source = WeatherSource::observed;
+    InputFile input;
     bool replace_existing = false;
-    std::optional<std::string> station_in_file;
-    std::optional<std::string> day_column;
-    std::optional<std::string> t_min_column;
-    std::optional<std::string> t_max_column;
-    std::optional<std::string> station_column;
-    std::optional<weather::TemperatureUnit> unit;
-    std::optional<weather::DayFormat> day_format;
 };
 
 struct Imported {
@@ -78,19 +63,6 @@ std::string station_for(const Request& request) {
     return stations.front().name;
 }
 
-weather::WeatherFileOptions options_of(const Request& request, const std::string& station) {
-    return {.file = request.file.path,
-            .station = station,
-            .source = request.source,
-            .station_in_file = request.station_in_file,
-            .day_column = request.day_column,
-            .t_min_column = request.t_min_column,
-            .t_max_column = request.t_max_column,
-            .station_column = request.station_column,
-            .unit = request.unit,
-            .day_format = request.day_format};
-}
-
 constexpr std::array reader_options{std::string_view{"station_in_file"}, std::string_view{"day_column"},
                                     std::string_view{"t_min_column"},    std::string_view{"t_max_column"},
                                     std::string_view{"station_column"},  std::string_view{"day_format"}};
@@ -114,15 +86,13 @@ void speak_of_parameters(Findings& findings, const Wording& wording) {
     }
 }
 
-weather::WeatherImport read_weather(const Request& request, const std::string& station, const Run& lent) {
-    const auto content = read_input_file(request.file.path);
+intake::WeatherImport read_weather(const Request& request, const Run& lent) {
+    const auto content = read_input_file(request.file);
     lent.step(0.3, say("Understanding the file"));
-    const auto options = options_of(request, station);
-    auto import = weather::looks_like_ghcn(content) ? weather::import_ghcn(content, options)
-                                                    : weather::import_csv(content, options);
+    auto import = intake::read_weather_file(content, request);
     speak_of_parameters(import.findings, lent.wording);
     if (!has_errors(import.findings) && import.days.empty()) {
-        import.findings.push_back(about_table(Level::error, request.file.path,
+        import.findings.push_back(about_table(Level::error, request.file,
                                               say("The file holds no day with both temperatures."),
                                               say("Check that it is the right file.")));
     }
@@ -132,13 +102,14 @@ weather::WeatherImport read_weather(const Request& request, const std::string& s
     return import;
 }
 
-Outcome run(const Request& request, const Run& lent) {
+Outcome run(Request request, const Run& lent) {
     lent.step(0, say("Reading the file"));
-    const auto station = station_for(request);
-    auto import = read_weather(request, station, lent);
+    request.file = request.input.path;
+    request.station = station_for(request);
+    auto import = read_weather(request, lent);
     lent.step(0.5, say("Writing the days"));
     const auto written = book::write_weather(request.book.location, import.days, request.replace_existing);
-    const std::array imported{Imported{station, import.days.front().day, import.days.back().day,
+    const std::array imported{Imported{request.station, import.days.front().day, import.days.back().day,
                                        static_cast<int>(import.days.size()), written}};
     Outcome outcome;
     outcome.tables = {table_of<Imported>(import_shape(), imported, import_columns())};
@@ -149,37 +120,39 @@ Outcome run(const Request& request, const Run& lent) {
 }
 
 std::vector<Bound<Request>> parameters() {
+    using Options = intake::WeatherFileOptions;
     return {
         book_parameter(&Request::book),
-        parameter(&Request::file, "file", "File",
+        parameter(&Request::input, "file", "File",
                   "A file of daily minima and maxima: CSV of most kinds, or GHCN-Daily.")
-            .named("*.csv")
+            .named(sheet_files)
             .required(),
-        parameter(&Request::station, "station", "Station",
+        parameter(&Options::station, "station", "Station",
                   "The station of the book that the days belong to; its only one where it is not named."),
-        parameter(&Request::source, "source", "Source", "Where the temperatures come from."),
+        parameter(&Options::source, "source", "Source", "Where the temperatures come from."),
         parameter(&Request::replace_existing, "replace-existing", "Replace existing",
                   "Whether days that the book already has take the file's temperatures; a forecast always "
-                  "gives way to what was measured."),
-        parameter(&Request::station_in_file, "station-in-file", "Station in the file",
+                  "gives way to "
+                  "what was measured."),
+        parameter(&Options::station_in_file, "station-in-file", "Station in the file",
                   "Which station to take, where the file holds several.")
             .advanced(),
-        parameter(&Request::day_column, "day-column", "Column of the day",
+        parameter(&Options::day_column, "day-column", "Column of the day",
                   "The header of the column with the day, where it is not recognised.")
             .advanced(),
-        parameter(&Request::t_min_column, "t-min-column", "Column of the minimum",
+        parameter(&Options::t_min_column, "t-min-column", "Column of the minimum",
                   "The header of the column with the day's lowest temperature, where it is not recognised.")
             .advanced(),
-        parameter(&Request::t_max_column, "t-max-column", "Column of the maximum",
+        parameter(&Options::t_max_column, "t-max-column", "Column of the maximum",
                   "The header of the column with the day's highest temperature, where it is not recognised.")
             .advanced(),
-        parameter(&Request::station_column, "station-column", "Column of the station",
+        parameter(&Options::station_column, "station-column", "Column of the station",
                   "The header of the column with the station, where it is not recognised.")
             .advanced(),
-        parameter(&Request::unit, "unit", "Unit",
+        parameter(&Options::unit, "unit", "Unit",
                   "The unit of the temperatures; found out from the header and the values where not given.")
             .advanced(),
-        parameter(&Request::day_format, "day-format", "Order of the day",
+        parameter(&Options::day_format, "day-format", "Order of the day",
                   "How the days are written; found out from the file where not given.")
             .advanced(),
     };
