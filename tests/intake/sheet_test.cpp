@@ -115,6 +115,7 @@ TEST(Sheet, TakesNoHeadingForATitle) {
     EXPECT_EQ(unknown.records.size(), 3U) << "a line above that is as full is no title";
     EXPECT_TRUE(unknown.findings.empty());
     EXPECT_EQ(read("label\nA\n").records.size(), 2U);
+    EXPECT_EQ(read("a,b,c,,\ntree,b,c,d,\n").records.size(), 2U) << "nor is one that is half as full";
 }
 
 TEST(Sheet, TellsAQuotationMarkThatIsNeverClosed) {

@@ -7,7 +7,7 @@
 #include <set>
 
 #include "pipward/operation/operation.h"
-#include "pipward/operation/parameter_text.h"
+#include "pipward/operation/declare/parameter_text.h"
 #include "pipward/operation/season/result_tables.h"
 
 namespace pipward::operation {

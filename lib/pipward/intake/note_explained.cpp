@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: MIT
-<#include "pipward/intake/note_explained.h"
->
+#include "pipward/intake/note_explained.h"
+
 #include <fmt/format.h>
 
 #include <vector>

@@ -129,7 +129,9 @@ std::size_t heading_among(const Records& first, const KnowsHeading& known, const
     for (std::size_t i = 0; i < std::min(first.size(), lines_above + 1); ++i) {
         const Record& record = heading(first[i]);
         if (std::ranges::any_of(record.fields, known)) {
-            const auto is_poorer = [&](const auto& above) { return filled(heading(above)) < filled(record); };
+            const auto is_poorer = [&](const auto& above) {
+                return 2 * filled(heading(above)) <= filled(record);
+            };
             return std::all_of(first.begin(), first.begin() + static_cast<std::ptrdiff_t>(i), is_poorer) ? i
                                                                                                          : 0;
         }

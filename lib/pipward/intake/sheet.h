@@ -37,8 +37,8 @@ using KnowsHeading = std::function<bool(std::string_view)>;
 /// Reads comma, semicolon or tab separated text (RFC 4180: quoted fields may hold delimiters, doubled quotes
 /// and line ends) in UTF-8, UTF-16 or Windows-1252, or the one sheet of a workbook (XLSX, ODS). The delimiter
 /// is the commonest in the heading. Empty lines and lines that begin with # before the heading are left out;
-/// so is a title above it: a line with fewer cells, none of them known, above one that has a known heading.
-/// An encoding other than UTF-8 and a title are told as notes or warnings.
+/// so is a title above it: a line with at most half as many cells, none of them known, above one that has a
+/// known heading. An encoding other than UTF-8 and a title are told as notes or warnings.
 Sheet read_sheet(std::string_view bytes, std::string file, const KnowsHeading& known,
                  std::string_view wanted = {});
 

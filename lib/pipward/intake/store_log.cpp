@@ -35,8 +35,14 @@ void wrong(StoreReadings& readings, const std::string& file, const Record& recor
                                  std::move(value), std::move(message), std::move(remedy)});
 }
 
+/// A day, whatever follows it.
+std::optional<Day> day_of(const std::string& text) {
+    const auto day = read_day(text, DayFormat::year_month_day);
+    return day ? day : parse_iso_day(text.substr(0, 10));
+}
+
 void take(StoreReadings& readings, const std::string& file, const Record& record) {
-    const auto day = read_day(record.at(0), DayFormat::year_month_day);
+    const auto day = day_of(record.at(0));
     const auto temperature = temperature_of(record);
     if (!day) {
         wrong(readings, file, record, "day", record.at(0), say("This is no day."),

@@ -12,7 +12,7 @@
 
 #include "panel/task_tree.h"
 #include "paths.h"
-#include "pipward/operation/declared_texts.h"
+#include "pipward/operation/declare/declared_texts.h"
 #include "text.h"
 
 namespace pipward::desktop {

@@ -5,7 +5,7 @@
 
 #include <algorithm>
 
-#include "pipward/operation/parameter_text.h"
+#include "pipward/operation/declare/parameter_text.h"
 #include "pipward/value/complaint.h"
 #include "pipward/value/nearest.h"
 

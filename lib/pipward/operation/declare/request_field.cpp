@@ -4,7 +4,7 @@
 #include <fmt/format.h>
 #include <fmt/ranges.h>
 
-#include "pipward/operation/parameter_text.h"
+#include "pipward/operation/declare/parameter_text.h"
 
 namespace pipward::operation {
 

@@ -3,7 +3,7 @@
 #include <array>
 
 #include "pipward/intake/layer_columns.h"
-#include "pipward/operation/adopt_tables.h"
+#include "pipward/operation/book/adopt_tables.h"
 #include "pipward/operation/declare/column_of.h"
 #include "pipward/value/utf8.h"
 

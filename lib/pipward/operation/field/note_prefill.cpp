@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: MIT
-#include "pipward/operation/note_prefill.h"
+#include "pipward/operation/field/note_prefill.h"
 
 #include <algorithm>
 #include <set>

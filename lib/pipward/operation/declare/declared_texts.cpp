@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: MIT
-#include "pipward/operation/declared_texts.h"
+#include "pipward/operation/declare/declared_texts.h"
 
 #include "pipward/book/schema_words.h"
 #include "pipward/operation/operation.h"

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: MIT
-#include "pipward/operation/parameter_text.h"
+#include "pipward/operation/declare/parameter_text.h"
 
 #include <fmt/format.h>
 

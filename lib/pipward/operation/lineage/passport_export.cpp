@@ -7,6 +7,7 @@
 #include "pipward/value/complaint.h"
 #include "pipward/operation/lineage/line_choice.h"
 #include "pipward/operation/list.h"
+#include "pipward/record/orchard_index.h"
 
 namespace pipward::operation {
 namespace {

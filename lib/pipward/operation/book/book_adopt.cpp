@@ -2,12 +2,13 @@
 #include <algorithm>
 
 #include "pipward/book/change.h"
-#include "pipward/operation/adopt_tables.h"
+#include "pipward/operation/book/adopt_tables.h"
 #include "pipward/operation/declare/common_parameters.h"
 #include "pipward/operation/book/dress_book.h"
-#include "pipward/operation/input_file.h"
+#include "pipward/operation/declare/input_file.h"
 #include "pipward/operation/list.h"
 #include "pipward/operation/place/user_places.h"
+#include "pipward/place/ground_layer.h"
 
 namespace pipward::operation {
 namespace {
@@ -44,7 +45,7 @@ Adoption adoption_of(Request request, const Orchard& orchard, const Run& lent) {
         request.map_file = intake::corrections_of_file(read_input_file(path), path);
     }
     lent.step(0.5, say("Comparing with the book"));
-    return intake::adopt(request, orchard, known_places(orchard));
+    return intake::adopt(request, orchard, place::known_places(orchard));
 }
 
 std::ptrdiff_t count(const Adoption& adoption, Fate fate) {

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: MIT
-#include "pipward/operation/input_file.h"
+#include "pipward/operation/declare/input_file.h"
 
 #include <filesystem>
 #include <fstream>

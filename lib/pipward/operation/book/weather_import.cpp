@@ -6,9 +6,10 @@
 #include "pipward/intake/weather_file.h"
 #include "pipward/operation/declare/column_of.h"
 #include "pipward/value/complaint.h"
-#include "pipward/operation/input_file.h"
+#include "pipward/operation/declare/input_file.h"
 #include "pipward/operation/list.h"
-#include "pipward/season/detail/station_choice.h"
+#include "pipward/operation/declare/common_parameters.h"
+#include "pipward/weather/named_station.h"
 
 namespace pipward::operation {
 namespace {

@@ -5,7 +5,7 @@
 #include "pipward/operation/declare/column_of.h"
 #include "pipward/operation/declare/common_parameters.h"
 #include "pipward/value/complaint.h"
-#include "pipward/operation/input_file.h"
+#include "pipward/operation/declare/input_file.h"
 #include "pipward/operation/list.h"
 #include "pipward/operation/declare/read_checked.h"
 #include "pipward/seed/lot_cold.h"

@@ -6,8 +6,8 @@
 #include "pipward/operation/declare/column_of.h"
 #include "pipward/operation/list.h"
 #include "pipward/operation/field/note.h"
-#include "pipward/operation/note_kind.h"
-#include "pipward/operation/note_prefill.h"
+#include "pipward/operation/field/note_kind.h"
+#include "pipward/operation/field/note_prefill.h"
 #include "pipward/operation/place/tree_reading.h"
 #include "pipward/record/table_text.h"
 
