@@ -13,10 +13,6 @@
 namespace pipward::operation {
 namespace {
 
-paper::GroundSpot ground(place::PlanePoint point) {
-    return {point.east, point.north};
-}
-
 MapPoint middle_of_trees(const Orchard& orchard, std::span<const std::uint32_t> trees) {
     std::vector<MapPoint> points;
     for (const auto i : trees) {
@@ -26,8 +22,8 @@ MapPoint middle_of_trees(const Orchard& orchard, std::span<const std::uint32_t> 
 }
 
 paper::MapTree map_tree(const Tree& tree, const place::MetrePlane& plane) {
-    return {ground(plane(*tree.at)), tree.position ? std::to_string(*tree.position) : tree.label,
-            tree.purpose, tree.removed_on.has_value(), tree.block.value_or("")};
+    return {plane(*tree.at), tree.position ? std::to_string(*tree.position) : tree.label, tree.purpose,
+            tree.removed_on.has_value(), tree.block.value_or("")};
 }
 
 std::set<place::RowName> rows_of(const Orchard& orchard, std::span<const std::uint32_t> trees) {
@@ -40,10 +36,10 @@ std::set<place::RowName> rows_of(const Orchard& orchard, std::span<const std::ui
     return names;
 }
 
-std::vector<paper::GroundSpot> drawn_line(const TreeRow& row, const place::MetrePlane& plane) {
-    std::vector<paper::GroundSpot> line;
+std::vector<math::PlanePoint> drawn_line(const TreeRow& row, const place::MetrePlane& plane) {
+    std::vector<math::PlanePoint> line;
     for (const auto& point : row.line) {
-        line.push_back(ground(plane(point)));
+        line.push_back(plane(point));
     }
     return line;
 }
@@ -57,12 +53,8 @@ std::vector<paper::MapRow> map_rows(const Orchard& orchard, std::set<place::RowN
         }
     }
     for (const auto& line : place::tree_lines(orchard, plane, &names)) {
-        paper::MapRow row{line.name.second, {}, line.name.first};
-        for (const auto& point : line.at) {
-            row.line.push_back(ground(point));
-        }
-        if (row.line.size() > 1) {
-            rows.push_back(std::move(row));
+        if (line.at.size() > 1) {
+            rows.push_back({line.name.second, line.at, line.name.first});
         }
     }
     return rows;

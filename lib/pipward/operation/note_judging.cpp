@@ -5,6 +5,8 @@
 #include <cstdlib>
 #include <map>
 
+#include "pipward/math/quantile.h"
+
 namespace pipward::operation {
 namespace {
 
@@ -124,9 +126,8 @@ void tell_strange_days(SheetImport& import, const std::string& file) {
     if (days.size() < enough_days) {
         return;
     }
-    const auto middle = days.begin() + static_cast<std::ptrdiff_t>(days.size() / 2);
-    std::ranges::nth_element(days, middle);
-    const auto is_far = [usual = *middle](Day day) { return std::abs(day - usual) > far_days; };
+    const auto usual = math::middle_value(days);
+    const auto is_far = [usual](Day day) { return std::abs(day - usual) > far_days; };
     if (std::ranges::count_if(days, is_far) > std::max<std::ptrdiff_t>(1, std::ssize(days) / 10)) {
         return;
     }
@@ -135,7 +136,7 @@ void tell_strange_days(SheetImport& import, const std::string& file) {
         if (day && is_far(*day)) {
             judged.line.findings.push_back({Level::warning, file, say("line {}", judged.line.line),
                                             heading_of(*column, import), to_iso(*day),
-                                            say("The other lines are of about {}.", to_iso(*middle)),
+                                            say("The other lines are of about {}.", to_iso(usual)),
                                             say("Correct the year or the month, if it is wrong.")});
         }
     }

@@ -102,7 +102,7 @@ BookRows rows_of_block(const std::string& block, const Orchard& orchard) {
 
 place::RecoveryRule rule_of(const NumberRequest& request) {
     place::RecoveryRule rule;
-    rule.bearing = request.bearing;
+    rule.bearing_deg = request.bearing;
     rule.row_distance = request.row_distance;
     rule.spacing = request.spacing;
     rule.rows_to = request.rows_to;
@@ -203,7 +203,7 @@ void number_from_cloud(Numbering& numbering, const NumberRequest& request, const
             say("The rows run at {:.1f} degrees, {:.2f} m apart, with a tree every {:.3f} m; the points lie "
                 "about "
                 "{:.2f} m off across and {:.2f} m along.",
-                recovery.bearing, recovery.row_distance.value, recovery.spacing.value,
+                recovery.bearing_deg, recovery.row_distance.value, recovery.spacing.value,
                 recovery.noise_across.value, recovery.noise_along.value);
     }
 }

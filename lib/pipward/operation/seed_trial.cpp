@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include <algorithm>
 
+#include "pipward/math/shares.h"
 #include "pipward/operation/column_of.h"
 #include "pipward/operation/common_parameters.h"
 #include "pipward/operation/complaint.h"
@@ -8,7 +9,6 @@
 #include "pipward/operation/read_checked.h"
 #include "pipward/paper/sprout_chart.h"
 #include "pipward/seed/trial.h"
-#include "pipward/seed/two_shares.h"
 
 namespace pipward::operation {
 namespace {
@@ -59,7 +59,7 @@ const std::vector<ColumnOf<ArmRow>>& arm_columns() {
          [](const ArmRow& r) { return whole_cell(r.arm->sprouted); }},
         {{"share", number, "%", "Share", "Of the seeds that sprouted."},
          [](const ArmRow& r) {
-             return percent_cell(seed::HitsOf{r.arm->sprouted, r.arm->seeds}.share());
+             return percent_cell(math::HitsOf{r.arm->sprouted, r.arm->seeds}.share());
          }},
         {{"share_low", number, "%", "At least", "Lower end of the share's 95 % interval (Wilson)."},
          [](const ArmRow& r) { return percent_cell(r.arm->interval.low); }},

@@ -4,6 +4,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "pipward/math/quantile.h"
 #include "pipward/weather/file_conventions.h"
 
 namespace pipward::weather {
@@ -19,9 +20,8 @@ double warm_mark(std::span<const RawReading> readings) {
     for (const RawReading& reading : readings) {
         maxima.push_back(reading.t_max);
     }
-    const auto place = maxima.begin() + static_cast<std::ptrdiff_t>((maxima.size() - 1) * 95 / 100);
-    std::ranges::nth_element(maxima, place);
-    return *place;
+    const auto place = (maxima.size() - 1) * 95 / 100;
+    return math::in_place(std::move(maxima), place);
 }
 
 bool all_whole(std::span<const RawReading> readings) {
