@@ -8,6 +8,7 @@
 #include <cmath>
 #include <cstdlib>
 
+#include "pipward/book/check_outline.h"
 #include "pipward/book/layers.h"
 #include "pipward/book/records.h"
 #include "pipward/book/strange_cells.h"
@@ -249,6 +250,12 @@ std::optional<Finding> TableReader::check_place(const OGRGeometry* geometry) con
     if (!is_finite(*geometry)) {
         finding.message = say("The geometry has a coordinate that is no finite number.");
         return finding;
+    }
+    if (table_.geometry == GeometryKind::polygon) {
+        if (auto faulty = check_outline(*geometry->toPolygon())) {
+            faulty->field = finding.field;
+            return faulty;
+        }
     }
     return std::nullopt;
 }

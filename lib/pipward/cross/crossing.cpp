@@ -2,17 +2,12 @@
 #include "pipward/cross/crossing.h"
 
 #include <algorithm>
-#include <numeric>
 
 #include "pipward/cross/forcing.h"
+#include "pipward/math/quantile.h"
 
 namespace pipward::cross {
 namespace {
-
-double mean_full_bloom(const bloom::BloomWindow& window) {
-    return std::accumulate(window.full_bloom.begin(), window.full_bloom.end(), 0.0) /
-           static_cast<double>(std::max<std::size_t>(1, window.full_bloom.size()));
-}
 
 std::optional<lineage::SAlleles> alleles_of(const Accession* accession) {
     return accession != nullptr && accession->s_alleles ? lineage::parse_s_alleles(*accession->s_alleles)
@@ -35,7 +30,7 @@ std::vector<bloom::TreeBloom> telling_trees(const bloom::BloomForecast& forecast
                                             const std::vector<bloom::TreeBloom>& trees,
                                             std::size_t standing) {
     const auto full_bloom = [&](const bloom::TreeBloom& t) {
-        return mean_full_bloom(forecast.windows[t.window]);
+        return math::mean(forecast.windows[t.window].full_bloom);
     };
     const auto [earliest, latest] = std::ranges::minmax_element(trees, {}, full_bloom);
     const auto stands = std::ranges::find(trees, standing, &bloom::TreeBloom::window);

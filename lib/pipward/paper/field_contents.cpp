@@ -14,10 +14,6 @@
 namespace pipward::paper {
 namespace {
 
-GroundSpot ground(place::PlanePoint point) {
-    return {point.east, point.north};
-}
-
 MapPoint middle_of_trees(const Orchard& orchard, std::span<const std::uint32_t> trees) {
     std::vector<MapPoint> points;
     for (const auto i : trees) {
@@ -27,8 +23,8 @@ MapPoint middle_of_trees(const Orchard& orchard, std::span<const std::uint32_t> 
 }
 
 MapTree map_tree(const Tree& tree, const place::MetrePlane& plane, Day as_of) {
-    return {ground(plane(*tree.at)), tree.position ? std::to_string(*tree.position) : tree.label,
-            tree.purpose, !stands_on(tree, as_of), tree.block.value_or("")};
+    return {plane(*tree.at), tree.position ? std::to_string(*tree.position) : tree.label, tree.purpose,
+            !stands_on(tree, as_of), tree.block.value_or("")};
 }
 
 std::set<place::RowName> rows_of(const Orchard& orchard, std::span<const std::uint32_t> trees) {
@@ -41,10 +37,10 @@ std::set<place::RowName> rows_of(const Orchard& orchard, std::span<const std::ui
     return names;
 }
 
-std::vector<GroundSpot> drawn_line(const TreeRow& row, const place::MetrePlane& plane) {
-    std::vector<GroundSpot> line;
+std::vector<math::PlanePoint> drawn_line(const TreeRow& row, const place::MetrePlane& plane) {
+    std::vector<math::PlanePoint> line;
     for (const auto& point : row.line) {
-        line.push_back(ground(plane(point)));
+        line.push_back(plane(point));
     }
     return line;
 }
@@ -58,12 +54,8 @@ std::vector<MapRow> map_rows(const Orchard& orchard, std::set<place::RowName> na
         }
     }
     for (const auto& line : place::tree_lines(orchard, plane, &names)) {
-        MapRow row{line.name.second, {}, line.name.first};
-        for (const auto& point : line.at) {
-            row.line.push_back(ground(point));
-        }
-        if (row.line.size() > 1) {
-            rows.push_back(std::move(row));
+        if (line.at.size() > 1) {
+            rows.push_back({line.name.second, line.at, line.name.first});
         }
     }
     return rows;

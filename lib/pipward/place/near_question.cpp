@@ -34,8 +34,8 @@ double is_true(const std::optional<bool>& fact) {
     return yes_of(fact, [](bool value) { return value; });
 }
 
-Sentence direction(PlanePoint way) {
-    return compass_words(bearing_of(way));
+Sentence direction(math::PlanePoint way) {
+    return compass_words(bearing_deg(way));
 }
 
 void ask_of_neighbours(const NearSpots& near, std::vector<Asked>& asked) {

@@ -12,10 +12,8 @@
 namespace pipward::place {
 namespace {
 
-constexpr double row_reach = 12.0;  // metres: a row farther aside is not beside this one
-constexpr double stagger = 2.0;     // metres: rows side by side need not begin on one line
-
-// The trees of a box on the map, quickly out of a million.
+// The trees of a box on the map, quickly out of a million: for the one question of a run looking at all of
+// them takes 0.1 ms for 100,000, a math::PointTree of them 50 ms to build.
 std::vector<std::uint32_t> trees_within(const Orchard& orchard, const MetrePlane& plane, double metres) {
     MapPoint low{HUGE_VAL, HUGE_VAL, {}};
     MapPoint high{-HUGE_VAL, -HUGE_VAL, {}};
@@ -62,7 +60,7 @@ class Surroundings {
           wish_(wish),
           plane_(orchard.crs, wish.at),
           reach_(5 * std::hypot(wish.accuracy.value, wish.beside.value) + 5) {
-        const auto near = trees_within(orchard, plane_, reach_ + row_reach);
+        const auto near = trees_within(orchard, plane_, reach_ + widest_alley);
         const auto names = rows_of(orchard, near);
         lines_ = tree_lines(orchard, plane_, &names);
         for (const auto& line : lines_) {
@@ -78,7 +76,7 @@ class Surroundings {
         near.off = weigh();
         const auto best = std::ranges::max_element(candidates_, {}, probability);
         if (best != candidates_.end() && best->spot.row) {
-            near.ahead = main_direction(lines_[best->line].at);
+            near.ahead = math::main_direction(lines_[best->line].at);
         }
         for (auto& candidate : candidates_) {
             if (candidate.spot.row) {
@@ -171,18 +169,15 @@ class Surroundings {
         return sight;
     }
 
-    bool has_row_to(const Candidate& candidate, PlanePoint direction) const {
+    bool has_row_to(const Candidate& candidate, math::PlanePoint direction) const {
         const auto at = candidate.spot.at;
-        return std::ranges::any_of(barriers_, [&](const Barrier& barrier) {
-            return barrier.line != candidate.line &&
-                   std::ranges::any_of(pieces_of(barrier), [&](const Piece& piece) {
-                       return distance_between(at, at + direction * row_reach, piece.a, piece.b) < stagger;
-                   });
-        });
+        return !rows_facing(barriers_, static_cast<std::uint32_t>(candidate.line), at,
+                            at + direction * widest_alley)
+                    .empty();
     }
 
-    SpotFacts facts_of(const Candidate& candidate, PlanePoint ahead) const {
-        const auto own = main_direction(lines_[candidate.line].at);
+    SpotFacts facts_of(const Candidate& candidate, math::PlanePoint ahead) const {
+        const auto own = math::main_direction(lines_[candidate.line].at);
         const int step = dot(own, ahead) >= 0 ? 1 : -1;
         const auto there = sight(candidate, step);
         const auto back = sight(candidate, -step);
@@ -204,7 +199,7 @@ class Surroundings {
     double reach_;
     std::vector<TreeLine> lines_;
     std::vector<std::vector<RowStand>> stands_;
-    std::vector<Barrier> barriers_;
+    Barriers barriers_;
     std::vector<Candidate> candidates_;
 };
 

@@ -50,7 +50,7 @@ BookRows rows_of_block(const std::string& block, const Orchard& orchard) {
 
 RecoveryRule rule_of(const NumberingWish& wish) {
     RecoveryRule rule;
-    rule.bearing = wish.bearing;
+    rule.bearing_deg = wish.bearing;
     rule.row_distance = wish.row_distance;
     rule.spacing = wish.spacing;
     rule.rows_to = wish.rows_to;
@@ -155,7 +155,7 @@ void number_from_cloud(Numbering& numbering, const NumberingWish& wish, const Tr
         numbering.understood =
             say("The rows run at {:.1f} degrees, {:.2f} m apart, with a tree every {:.3f} m; the points lie "
                 "about {:.2f} m off across and {:.2f} m along.",
-                recovery.bearing, recovery.row_distance.value, recovery.spacing.value,
+                recovery.bearing_deg, recovery.row_distance.value, recovery.spacing.value,
                 recovery.noise_across.value, recovery.noise_along.value);
     }
 }

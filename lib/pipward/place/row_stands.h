@@ -13,7 +13,7 @@ struct RowStand {
     std::optional<std::uint32_t> tree;  ///< the standing one before one that does not
     bool stands = false;
     std::optional<int> position;
-    PlanePoint at;
+    math::PlanePoint at;
 };
 
 /// Inside of the room: the places of a row in their order; positions that no tree has between two that have

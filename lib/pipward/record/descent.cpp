@@ -4,7 +4,7 @@
 #include <set>
 #include <vector>
 
-namespace pipward::inline record {
+namespace pipward::record {
 
 std::optional<std::string> species_of(const OrchardIndex& index, std::string_view accession) {
     std::set<std::string_view> seen;
@@ -47,4 +47,4 @@ const CrossGoal* cross_of_seedling(const OrchardIndex& index, const Accession& s
     return first;
 }
 
-}  // namespace pipward::inline record
+}  // namespace pipward::record

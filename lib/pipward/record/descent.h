@@ -6,9 +6,10 @@
 #include <string_view>
 
 #include "pipward/record/orchard_index.h"
+#include "pipward/value/spoken.h"
 
 /// What a book tells of where an accession comes from, without reckoning any pedigree.
-namespace pipward::inline record {
+namespace pipward::record {
 
 /// The botanical name of an accession: its own, else that of the one it is a sport of, else that of its
 /// nearest ancestor by the seed side that has one. Nothing where none has, or where the book has no such
@@ -39,4 +40,4 @@ constexpr int first_flower_of_cross(Season season) {
     return season.year + years_from_cross_to_sowing + years_from_sowing_to_flower;
 }
 
-}  // namespace pipward::inline record
+}  // namespace pipward::record

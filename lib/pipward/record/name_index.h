@@ -9,9 +9,11 @@
 #include <unordered_map>
 #include <vector>
 
+#include "pipward/value/spoken.h"
+
 /// Rows of a table by a name that they hold. The rows are lent: they must outlive the index and stay as they
 /// are. Asked by name only, never walked, so that nothing depends on the order of a hash.
-namespace pipward::inline record {
+namespace pipward::record {
 
 /// One row a name; of a name that stands twice the first row counts.
 template <class Row>
@@ -71,4 +73,4 @@ class GroupedByName {
     std::unordered_map<std::string_view, std::vector<const Row*>> rows_;
 };
 
-}  // namespace pipward::inline record
+}  // namespace pipward::record

@@ -5,7 +5,7 @@
 
 #include "pipward/record/presence.h"
 
-namespace pipward::inline record {
+namespace pipward::record {
 
 std::vector<Share> blend_shares(std::span<const BlendMember* const> members) {
     double told = 0;
@@ -77,4 +77,4 @@ std::vector<DonorShare> OrchardIndex::donors(std::string_view name) const {
     return donors;
 }
 
-}  // namespace pipward::inline record
+}  // namespace pipward::record

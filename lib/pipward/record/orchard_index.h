@@ -10,8 +10,9 @@
 
 #include "pipward/record/name_index.h"
 #include "pipward/record/orchard.h"
+#include "pipward/value/spoken.h"
 
-namespace pipward::inline record {
+namespace pipward::record {
 
 /// Who gives pollen, and how much of the whole.
 struct DonorShare {
@@ -72,4 +73,4 @@ class OrchardIndex {
     GroupedByName<BlendMember> blends_;
 };
 
-}  // namespace pipward::inline record
+}  // namespace pipward::record

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "pipward/record/presence.h"
 
-namespace pipward::inline record {
+namespace pipward::record {
 namespace {
 
 bool is_gone_before(const Tree& one, const Tree& other) {
@@ -30,4 +30,4 @@ bool stand_together(const Tree& one, const Tree& other) {
     return !is_gone_before(one, other) && !is_gone_before(other, one);
 }
 
-}  // namespace pipward::inline record
+}  // namespace pipward::record

@@ -2,10 +2,11 @@
 #pragma once
 
 #include "pipward/record/orchard.h"
+#include "pipward/value/spoken.h"
 
 /// When a tree is there: the one rule for plans, walks, sheets, maps and checks. A book is always asked of
 /// one day, so a removal that is entered beforehand changes nothing until it comes.
-namespace pipward::inline record {
+namespace pipward::record {
 
 /// Whether the tree was planted on or before the day; one without a day of planting always was.
 bool planted_by(const Tree& tree, Day day);
@@ -24,4 +25,4 @@ bool in_hand(const PollenLot& lot, Day day);
 /// Whether there is any day on which both stand.
 bool stand_together(const Tree& one, const Tree& other);
 
-}  // namespace pipward::inline record
+}  // namespace pipward::record

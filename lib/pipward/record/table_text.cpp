@@ -10,7 +10,7 @@
 
 #include "pipward/value/utf8.h"
 
-namespace pipward::inline record {
+namespace pipward::record {
 namespace {
 
 std::string csv_field(const std::string& text) {
@@ -145,4 +145,4 @@ std::string to_terminal(const Table& table) {
     return table.rows.empty() ? text + "(nothing)\n" : text;
 }
 
-}  // namespace pipward::inline record
+}  // namespace pipward::record

@@ -5,9 +5,10 @@
 #include <string_view>
 
 #include "pipward/record/table.h"
+#include "pipward/value/spoken.h"
 
 /// Result tables as text that leaves the house.
-namespace pipward::inline record {
+namespace pipward::record {
 
 /// RFC 4180: a header of column names, CR LF ends, quotes where a comma, quote or line end asks for them.
 /// UTF-8 without mark. Unknown is empty.
@@ -23,4 +24,4 @@ std::string to_terminal(const Table& table);
 /// marks.
 int terminal_width(std::string_view utf8);
 
-}  // namespace pipward::inline record
+}  // namespace pipward::record

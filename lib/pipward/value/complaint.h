@@ -5,9 +5,10 @@
 #include <utility>
 
 #include "pipward/value/finding.h"
+#include "pipward/value/spoken.h"
 
 /// Findings as operations make them.
-namespace pipward::inline value {
+namespace pipward::value {
 
 inline Finding about_parameter(std::string key, std::string value, Sentence message, Sentence remedy) {
     return {Level::error, "", "", std::move(key), std::move(value), std::move(message), std::move(remedy)};
@@ -17,4 +18,4 @@ inline Finding about_table(Level level, std::string table, Sentence message, Sen
     return {level, std::move(table), "", "", "", std::move(message), std::move(remedy)};
 }
 
-}  // namespace pipward::inline value
+}  // namespace pipward::value

@@ -5,10 +5,11 @@
 #include <optional>
 #include <type_traits>
 
+#include "pipward/value/spoken.h"
 #include "pipward/value/word.h"
 
 /// What a field of a struct is like, for those who bind fields to columns and parameters.
-namespace pipward::inline value {
+namespace pipward::value {
 
 /// An enum with a table words(Enum).
 template <class Field>
@@ -33,4 +34,4 @@ using ValueOf = typename OptionalOf<Field>::Value;
 template <class Field, class... Allowed>
 concept OneOf = (std::same_as<Field, Allowed> || ...);
 
-}  // namespace pipward::inline value
+}  // namespace pipward::value

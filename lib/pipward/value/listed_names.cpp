@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "pipward/value/listed_names.h"
 
-namespace pipward::inline value {
+namespace pipward::value {
 
 std::vector<std::string> listed_names(std::string_view text) {
     constexpr std::string_view blank = " \t\r\n";
@@ -20,4 +20,4 @@ std::vector<std::string> listed_names(std::string_view text) {
     }
 }
 
-}  // namespace pipward::inline value
+}  // namespace pipward::value

@@ -4,7 +4,7 @@
 #include <algorithm>
 #include <numeric>
 
-namespace pipward::inline value {
+namespace pipward::value {
 namespace {
 
 std::string small(std::string_view word) {
@@ -78,4 +78,4 @@ std::vector<std::string> nearest_few(std::string_view word, const std::vector<st
     return few;
 }
 
-}  // namespace pipward::inline value
+}  // namespace pipward::value

@@ -683,8 +683,24 @@
         <translation>Im Quartier</translation>
     </message>
     <message>
+        <source>Move its corners on the map, or draw it anew.</source>
+        <translation>Ecken auf der Karte verschieben oder neu zeichnen.</translation>
+    </message>
+    <message>
         <source>Purpose of the trees</source>
         <translation>Zweck der Bäume</translation>
+    </message>
+    <message>
+        <source>The outline crosses or touches itself.</source>
+        <translation>Der Umriss kreuzt oder berührt sich selbst.</translation>
+    </message>
+    <message>
+        <source>The outline does not end where it begins.</source>
+        <translation>Der Umriss endet nicht dort, wo er beginnt.</translation>
+    </message>
+    <message>
+        <source>The outline has fewer than three corners.</source>
+        <translation>Der Umriss hat weniger als drei Ecken.</translation>
     </message>
     <message>
         <source>Whether what comes out is written to the book; no leaves the book untouched.</source>
@@ -721,6 +737,14 @@
     <message>
         <source>99.1 x 67.7 mm, 2 x 4 on A4</source>
         <translation>99,1 x 67,7 mm, 2 x 4 auf A4</translation>
+    </message>
+    <message>
+        <source>A hole lies outside of the outline, or in another hole.</source>
+        <translation>Ein Loch liegt außerhalb des Umrisses oder in einem anderen Loch.</translation>
+    </message>
+    <message>
+        <source>A hole touches the outline so that the area falls apart.</source>
+        <translation>Ein Loch berührt den Umriss so, dass die Fläche zerfällt.</translation>
     </message>
     <message>
         <source>A3, 297 x 420 mm</source>

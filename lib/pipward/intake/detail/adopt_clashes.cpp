@@ -9,6 +9,7 @@
 #include "pipward/intake/detail/adopt_known.h"
 #include "pipward/intake/detail/adopt_rows.h"
 #include "pipward/intake/detail/adopting.h"
+#include "pipward/math/point_tree.h"
 #include "pipward/place/metre_plane.h"
 #include "pipward/record/presence.h"
 
@@ -131,29 +132,19 @@ void judge_likeness(Adoption& adoption, const Orchard& orchard) {
 
 struct Standing {
     std::string label;
-    place::PlanePoint at;
+    math::PlanePoint at;
     AdoptRow* row;  // null where it is the book's
 };
 
-using Cells = std::map<std::pair<long, long>, std::vector<Standing>>;
-
-std::pair<long, long> cell_of(place::PlanePoint at) {
-    return {std::lround(std::floor(at.east / one_spot)), std::lround(std::floor(at.north / one_spot))};
-}
-
-std::optional<Standing> neighbour_of(const Cells& cells, const Standing& tree) {
-    const auto [east, north] = cell_of(tree.at);
-    for (long x = east - 1; x <= east + 1; ++x) {
-        for (long y = north - 1; y <= north + 1; ++y) {
-            const auto cell = cells.find({x, y});
-            for (const auto& other : cell == cells.end() ? std::vector<Standing>{} : cell->second) {
-                if (place::length(other.at - tree.at) < one_spot && other.label != tree.label) {
-                    return other;
-                }
-            }
+// Of those before it in the list the first that stands on its spot.
+const Standing* neighbour_of(std::size_t tree, const std::vector<Standing>& trees,
+                             const math::PointTree& places) {
+    for (const auto other : places.within(trees[tree].at, one_spot)) {
+        if (other < tree && trees[other].label != trees[tree].label) {
+            return &trees[other];
         }
     }
-    return std::nullopt;
+    return nullptr;
 }
 
 std::vector<Standing> standing_trees(Adoption& adoption, const AdoptOptions& options, const Orchard& orchard,
@@ -182,17 +173,19 @@ void judge_spots(Adoption& adoption, const AdoptOptions& options, const Orchard&
         return;
     }
     const place::MetrePlane plane(orchard.crs, place::middle_of(points));
-    Cells cells;
-    for (const auto& tree : standing_trees(adoption, options, orchard, plane)) {
-        const auto other = tree.row == nullptr ? std::nullopt : neighbour_of(cells, tree);
-        if (other) {
-            adoption.complain(Level::warning, *tree.row, {}, {},
+    const auto trees = standing_trees(adoption, options, orchard, plane);
+    std::vector<math::PlanePoint> places;
+    std::ranges::transform(trees, std::back_inserter(places), &Standing::at);
+    const math::PointTree near(std::move(places));
+    for (std::size_t i = 0; i < trees.size(); ++i) {
+        const auto* other = trees[i].row == nullptr ? nullptr : neighbour_of(i, trees, near);
+        if (other != nullptr) {
+            adoption.complain(Level::warning, *trees[i].row, {}, {},
                               other->row == nullptr
                                   ? say("Tree {} of the book stands on the same spot.", other->label)
                                   : say("Tree {} of the layer stands on the same spot.", other->label),
                               say("If one went, give it its day of removal; else correct a place."));
         }
-        cells[cell_of(tree.at)].push_back(tree);
     }
 }
 

@@ -94,18 +94,16 @@ MadeRow made_block(const Adoption& adoption, const std::string& name, const std:
         return made;
     }
     const place::MetrePlane plane(crs, place::middle_of(points));
-    place::PlanePoint low = plane(points.front());
-    place::PlanePoint high = low;
+    std::vector<math::PlanePoint> places;
     for (const auto& point : points) {
-        const auto at = plane(point);
-        low = {std::min(low.east, at.east), std::min(low.north, at.north)};
-        high = {std::max(high.east, at.east), std::max(high.north, at.north)};
+        places.push_back(plane(point));
     }
-    for (const auto& corner : {place::PlanePoint{low.east - margin, low.north - margin},
-                               place::PlanePoint{high.east + margin, low.north - margin},
-                               place::PlanePoint{high.east + margin, high.north + margin},
-                               place::PlanePoint{low.east - margin, high.north + margin},
-                               place::PlanePoint{low.east - margin, low.north - margin}}) {
+    const auto [low, high] = math::box_around(places);
+    for (const auto& corner : {math::PlanePoint{low.east - margin, low.north - margin},
+                               math::PlanePoint{high.east + margin, low.north - margin},
+                               math::PlanePoint{high.east + margin, high.north + margin},
+                               math::PlanePoint{low.east - margin, high.north + margin},
+                               math::PlanePoint{low.east - margin, low.north - margin}}) {
         made.points.push_back(plane.back(corner));
     }
     return made;

@@ -185,7 +185,7 @@ Outcome run(const Request& request, const Run& lent) {
     auto map = paper::map_of(orchard, trees, request.as_of);
     map.title = title_of(request);
     map.made_on = say("as of {}", to_iso(request.as_of)).in(wording);
-    map.turned = request.rows_across ? paper::turn_to_rows(map.rows) : 0.0;
+    map.turned_deg = request.rows_across ? paper::turn_to_rows_deg(map.rows) : 0.0;
     const auto plan = planned(map, request);
     const paper::Typesetter typesetter;
     const auto pages = paper::field_pages(map, plan, typesetter.ruler(), wording, [&](double share) {

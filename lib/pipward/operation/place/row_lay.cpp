@@ -48,7 +48,7 @@ const std::vector<ColumnOf<place::LaidRow>>& laid_columns() {
          [](const place::LaidRow& r) { return number_cell(r.length.value, 3); }},
         {{"bearing_deg", number, "degrees", "Bearing",
           "Direction of the numbering, clockwise from true north."},
-         [](const place::LaidRow& r) { return number_cell(r.bearing, 2); }},
+         [](const place::LaidRow& r) { return number_cell(r.bearing_deg, 2); }},
         {{"first_lon", number, "degrees", "Longitude of the first", "East of Greenwich, WGS 84."},
          [](const place::LaidRow& r) { return number_cell(r.positions.front().at.lon, 8); }},
         {{"first_lat", number, "degrees", "Latitude of the first", "North of the equator, WGS 84."},

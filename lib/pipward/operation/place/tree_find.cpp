@@ -60,7 +60,7 @@ const std::vector<ColumnOf<FoundRow>>& found_columns() {
         {{"distance_m", number, "m", "Distance", "From the standpoint, over the ground as on a map."},
          [](const FoundRow& r) { return r.way ? number_cell(r.way->distance.value, 1) : Cell{}; }},
         {{"bearing_deg", number, "degrees", "Bearing", "From the standpoint, clockwise from true north."},
-         [](const FoundRow& r) { return r.way ? number_cell(r.way->bearing, 0) : Cell{}; }},
+         [](const FoundRow& r) { return r.way ? number_cell(r.way->bearing_deg, 0) : Cell{}; }},
         {{"geo_uri", text, "", "Place as a link", "A geo: URI, which telephones open on a map (RFC 5870)."},
          [](const FoundRow& r) {
              return r.place ? text_cell(place::geo_uri(*r.place, r.tree->accuracy)) : Cell{};

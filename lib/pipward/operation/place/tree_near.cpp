@@ -60,9 +60,9 @@ const std::vector<ColumnOf<SpotRow>>& near_columns() {
         {{"status", text, "", "Status", "Whether a tree stands there, or when and why it was removed."},
          [](const SpotRow& r) { return text_cell(r.status); }},
         {{"distance_m", number, "m", "Distance", "From the receiver's place."},
-         [](const SpotRow& r) { return number_cell(place::length(r.spot->at), 1); }},
+         [](const SpotRow& r) { return number_cell(math::length(r.spot->at), 1); }},
         {{"bearing_deg", number, "degrees", "Bearing", "From there, clockwise from true north."},
-         [](const SpotRow& r) { return number_cell(place::bearing_of(r.spot->at), 0); }},
+         [](const SpotRow& r) { return number_cell(math::bearing_deg(r.spot->at), 0); }},
     };
     return columns;
 }
@@ -236,7 +236,7 @@ void warn_of_distance(const place::NearSpots& near, const Request& request, Find
         findings.push_back(
             {Level::warning, "", "", key, value,
              say("No tree is as near as the accuracy would have it: the likeliest is {:.1f} m away.",
-                 place::length(near.spots.front().at)),
+                 math::length(near.spots.front().at)),
              say("See whether the place is right, or give a larger accuracy-m.")});
     }
 }
@@ -250,7 +250,7 @@ Sentence summary_of(const place::NearSpots& near, const std::vector<place::NearQ
     constexpr double sure = 0.95;
     const auto where =
         say("{:.0f} % for {}, {:.1f} m to the {}.", 100 * best.probability, name_at(best, orchard),
-            place::length(best.at), place::compass_words(place::bearing_of(best.at)));
+            math::length(best.at), place::compass_words(math::bearing_deg(best.at)));
     return best.probability >= sure || questions.empty()
                ? where
                : say("Ask yourself: {} As yet {}", questions.front().words, where);

@@ -4,11 +4,12 @@
 #include "pipward/intake/store_log.h"
 #include "pipward/operation/declare/column_of.h"
 #include "pipward/operation/declare/common_parameters.h"
-#include "pipward/value/complaint.h"
 #include "pipward/operation/declare/input_file.h"
-#include "pipward/operation/list.h"
 #include "pipward/operation/declare/read_checked.h"
+#include "pipward/operation/list.h"
+#include "pipward/record/orchard_index.h"
 #include "pipward/seed/lot_cold.h"
+#include "pipward/value/complaint.h"
 
 namespace pipward::operation {
 namespace {
@@ -66,11 +67,6 @@ TableShape cold_shape() {
         cold_columns());
 }
 
-const CrossGoal* goal_of(const Orchard& orchard, const std::string& code) {
-    const auto found = std::ranges::find(orchard.goals, code, &CrossGoal::code);
-    return found == orchard.goals.end() ? nullptr : &*found;
-}
-
 std::optional<intake::StoreReadings> read_log(const Request& request) {
     if (!request.log) {
         return std::nullopt;
@@ -104,12 +100,13 @@ Outcome run(const Request& request, const Run& lent) {
         store = intake::log_of(*log);
         outcome.findings.insert(outcome.findings.end(), log->findings.begin(), log->findings.end());
     }
+    const OrchardIndex book(reading.orchard);
     std::vector<LotCold> rows;
     for (const auto& course : courses) {
-        const auto* goal = goal_of(reading.orchard, course.lot->cross);
+        const auto* goal = book.goal(course.lot->cross);
         if (goal != nullptr && seed::is_in_cold(course, request.as_of, request.all)) {
-            rows.push_back(seed::cold_of_lot(course, seed::cold_need_of_cross(*goal, reading.orchard), store,
-                                             request.as_of));
+            rows.push_back(
+                seed::cold_of_lot(course, seed::cold_need_of_cross(*goal, book), store, request.as_of));
         } else if (!course.lot->cold_from && !course.sprouted && course.out < course.lot->seeds) {
             outcome.findings.push_back(not_in_cold(course));
         }

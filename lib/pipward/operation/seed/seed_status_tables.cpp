@@ -3,8 +3,8 @@
 
 #include <algorithm>
 
+#include "pipward/math/shares.h"
 #include "pipward/operation/declare/column_of.h"
-#include "pipward/seed/share_interval.h"
 
 namespace pipward::operation {
 namespace {
@@ -68,7 +68,7 @@ Cell share_cell(const seed::StepCount& of, const seed::StepCount& hits) {
     if (!comparable(of, hits)) {
         return {};
     }
-    const auto interval = seed::wilson_interval(*hits.count, *of.count);
+    const auto interval = math::wilson_interval(*hits.count, *of.count);
     return Cell{say("{:.0f} % ({:.0f} to {:.0f})", 100.0 * *hits.count / *of.count, 100 * interval.low,
                     100 * interval.high)};
 }

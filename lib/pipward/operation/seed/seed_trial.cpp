@@ -1,13 +1,13 @@
 // SPDX-License-Identifier: MIT
 #include <algorithm>
 
+#include "pipward/math/shares.h"
 #include "pipward/operation/declare/column_of.h"
 #include "pipward/operation/declare/common_parameters.h"
 #include "pipward/operation/declare/read_checked.h"
 #include "pipward/operation/list.h"
 #include "pipward/paper/sprout_chart.h"
 #include "pipward/seed/trial.h"
-#include "pipward/seed/two_shares.h"
 #include "pipward/value/complaint.h"
 
 namespace pipward::operation {
@@ -59,7 +59,7 @@ const std::vector<ColumnOf<ArmRow>>& arm_columns() {
          [](const ArmRow& r) { return whole_cell(r.arm->sprouted); }},
         {{"share", number, "%", "Share", "Of the seeds that sprouted."},
          [](const ArmRow& r) {
-             return percent_cell(seed::HitsOf{r.arm->sprouted, r.arm->seeds}.share());
+             return percent_cell(math::HitsOf{r.arm->sprouted, r.arm->seeds}.share());
          }},
         {{"share_low", number, "%", "At least", "Lower end of the share's 95 % interval (Wilson)."},
          [](const ArmRow& r) { return percent_cell(r.arm->interval.low); }},

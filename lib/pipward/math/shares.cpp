@@ -1,26 +1,38 @@
 // SPDX-License-Identifier: MIT
-#include "pipward/seed/two_shares.h"
+#include "pipward/math/shares.h"
 
 #include <algorithm>
-#include <boost/math/distributions/hypergeometric.hpp>
-#include <boost/math/distributions/normal.hpp>
 #include <cmath>
 #include <numeric>
 
-namespace pipward::seed {
+#include "pipward/math/distributions.h"
+
+namespace pipward::math {
+
+ShareInterval wilson_interval(int hits, int of, double confidence) {
+    if (of <= 0) {
+        return {};
+    }
+    const double z = normal_quantile((1 + confidence) / 2);
+    const double n = of;
+    const double share = hits / n;
+    const double middle = share + z * z / (2 * n);
+    const double half = z * std::sqrt(share * (1 - share) / n + z * z / (4 * n * n));
+    const double whole = 1 + z * z / n;
+    return {std::max(0.0, (middle - half) / whole), std::min(1.0, (middle + half) / whole)};
+}
 
 double fisher_exact(HitsOf a, HitsOf b) {
     if (a.of == 0 || b.of == 0) {
         return 1;
     }
-    const auto whole = [](int number) { return static_cast<unsigned>(number); };
     const int hits = a.hits + b.hits;
-    const boost::math::hypergeometric outcomes(whole(hits), whole(a.of), whole(a.of + b.of));
+    const auto chance_of = [&](int of_a) { return hypergeometric(of_a, hits, a.of, a.of + b.of); };
     // Outcomes equally likely as the seen one differ from it in the last bits.
-    const double seen = boost::math::pdf(outcomes, whole(a.hits)) * (1 + 1e-9);
+    const double seen = chance_of(a.hits) * (1 + 1e-9);
     double p = 0;
     for (int of_a = std::max(0, hits - b.of); of_a <= std::min(hits, a.of); ++of_a) {
-        const double likely = boost::math::pdf(outcomes, whole(of_a));
+        const double likely = chance_of(of_a);
         p += likely <= seen ? likely : 0;
     }
     return std::min(p, 1.0);
@@ -30,10 +42,9 @@ double smallest_possible_p(int a, int b) {
     return fisher_exact({a, a}, {0, b});
 }
 
-int seeds_to_settle(double share, double other, double alpha, double power) {
-    const boost::math::normal curve;
-    const double z_alpha = boost::math::quantile(curve, 1 - alpha / 2);
-    const double z_power = boost::math::quantile(curve, power);
+int number_to_settle(double share, double other, double alpha, double power) {
+    const double z_alpha = normal_quantile(1 - alpha / 2);
+    const double z_power = normal_quantile(power);
     const double middle = (share + other) / 2;
     const double alike = std::sqrt(2 * middle * (1 - middle));
     const double apart = std::sqrt(share * (1 - share) + other * (1 - other));
@@ -54,4 +65,4 @@ std::vector<double> holm_adjusted(std::span<const double> p) {
     return adjusted;
 }
 
-}  // namespace pipward::seed
+}  // namespace pipward::math

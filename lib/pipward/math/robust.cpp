@@ -1,19 +1,13 @@
 // SPDX-License-Identifier: MIT
-#include "pipward/bloom/robust.h"
+#include "pipward/math/robust.h"
 
 #include <algorithm>
 #include <cmath>
+#include <vector>
 
-namespace pipward::bloom {
+#include "pipward/math/quantile.h"
 
-double median_of(std::vector<double> values) {
-    if (values.empty()) {
-        return 0;
-    }
-    std::ranges::sort(values);
-    const std::size_t middle = values.size() / 2;
-    return values.size() % 2 == 1 ? values[middle] : (values[middle - 1] + values[middle]) / 2;
-}
+namespace pipward::math {
 
 double robust_sd(std::span<const double> values) {
     std::vector<double> distances;
@@ -21,7 +15,7 @@ double robust_sd(std::span<const double> values) {
     for (const double value : values) {
         distances.push_back(std::abs(value));
     }
-    return 1.4826 * median_of(std::move(distances));
+    return deviations_per_median * median(std::move(distances));
 }
 
 double student_weight(double standardised) {
@@ -39,4 +33,9 @@ double huber_loss(double residual, double bend) {
     return size <= bend ? size * size : bend * (2 * size - bend);
 }
 
-}  // namespace pipward::bloom
+double huber_weight(double residual, double deviation) {
+    const double bend = 1.5 * deviation;
+    return std::abs(residual) <= bend ? 1.0 : bend / std::abs(residual);
+}
+
+}  // namespace pipward::math

@@ -1,12 +1,46 @@
 // SPDX-License-Identifier: MIT
-#include "pipward/seed/two_shares.h"
+#include "pipward/math/shares.h"
 
 #include <gtest/gtest.h>
 
 #include <random>
 
-namespace pipward::seed {
+#include "testing.h"
+
+namespace pipward::math {
 namespace {
+
+TEST(WilsonInterval, AgreesWithTheTable) {
+    for (const auto& row : testing::all_rows("math-wilson.txt")) {
+        const auto interval = wilson_interval(std::stoi(row[0]), std::stoi(row[1]));
+        EXPECT_NEAR(interval.low, std::stod(row[2]), 0.00005) << row[0] << " of " << row[1];
+        EXPECT_NEAR(interval.high, std::stod(row[3]), 0.00005) << row[0] << " of " << row[1];
+    }
+}
+
+TEST(WilsonInterval, HoldsTheShareAndNarrowsWithTheCount) {
+    double before = 1;
+    for (const int of : {10, 20, 50, 200, 1000}) {
+        const auto interval = wilson_interval(of * 3 / 10, of);
+        EXPECT_LT(interval.low, 0.3);
+        EXPECT_GT(interval.high, 0.3);
+        EXPECT_LT(interval.high - interval.low, before);
+        before = interval.high - interval.low;
+    }
+}
+
+TEST(WilsonInterval, IsTheSameForTheOtherSideTurnedRound) {
+    for (int hits = 0; hits <= 17; ++hits) {
+        const auto some = wilson_interval(hits, 17);
+        const auto others = wilson_interval(17 - hits, 17);
+        EXPECT_NEAR(some.low, 1 - others.high, 1e-12);
+    }
+}
+
+TEST(WilsonInterval, KnowsNothingOfNothing) {
+    EXPECT_EQ(wilson_interval(0, 0).low, 0);
+    EXPECT_EQ(wilson_interval(0, 0).high, 1);
+}
 
 // The lady tasting tea, three of four right: Fisher 1935, The Design of Experiments, ch. 2: 34 of 140.
 TEST(FisherExact, AgreesWithTheTeaTasting) {
@@ -36,21 +70,21 @@ TEST(SmallestPossibleP, TellsThatThreeAndThreeSeedsCannotDecide) {
 
 // 80 % power at 5 %: 0.6 against 0.4 needs 97 in each; Fleiss, Levin & Paik 2003, Table A.4, without the
 // continuity correction, from memory and recomputed.
-TEST(SeedsToSettle, AgreesWithTheHandReckoning) {
-    EXPECT_EQ(seeds_to_settle(0.6, 0.4), 97);
-    EXPECT_EQ(seeds_to_settle(0.4, 0.6), 97);
+TEST(NumberToSettle, AgreesWithTheHandReckoning) {
+    EXPECT_EQ(number_to_settle(0.6, 0.4), 97);
+    EXPECT_EQ(number_to_settle(0.4, 0.6), 97);
 }
 
 // Drawn trials of the size it asks for show the difference about as often as it says.
-TEST(SeedsToSettle, GivesThePowerItPromises) {
+TEST(NumberToSettle, GivesThePowerItPromises) {
     std::mt19937 source(20261125);
-    const int seeds = seeds_to_settle(0.55, 0.75);
-    std::binomial_distribution<int> fewer(seeds, 0.55);
-    std::binomial_distribution<int> more(seeds, 0.75);
+    const int number = number_to_settle(0.55, 0.75);
+    std::binomial_distribution<int> fewer(number, 0.55);
+    std::binomial_distribution<int> more(number, 0.75);
     int shown = 0;
     constexpr int draws = 500;
     for (int i = 0; i < draws; ++i) {
-        shown += fisher_exact({fewer(source), seeds}, {more(source), seeds}) < 0.05 ? 1 : 0;
+        shown += fisher_exact({fewer(source), number}, {more(source), number}) < 0.05 ? 1 : 0;
     }
     // Fisher's test is a little shy: the plain formula is for the normal test.
     EXPECT_GT(shown, draws * 0.70);
@@ -69,4 +103,4 @@ TEST(HolmAdjusted, FollowsTheRule) {
 }
 
 }  // namespace
-}  // namespace pipward::seed
+}  // namespace pipward::math

@@ -4,8 +4,20 @@
 #include <span>
 #include <vector>
 
-namespace pipward::seed {
+/// What counts tell of true shares, and whether two of them differ.
+namespace pipward::math {
 
+struct ShareInterval {
+    double low = 0;
+    double high = 1;
+};
+
+/// What the true share may be after `hits` of `of`: Wilson's score interval (Wilson 1927, J. Amer. Stat.
+/// Assoc. 22:209; recommended by Newcombe 1998, Stat. Med. 17:857). Right for small counts and for none or
+/// all of them. Range: 0 <= hits <= of; confidence above 0, below 1. Of nothing: 0 to 1.
+ShareInterval wilson_interval(int hits, int of, double confidence = 0.95);
+
+/// Range: 0 <= hits <= of.
 struct HitsOf {
     int hits = 0;
     int of = 0;
@@ -21,12 +33,12 @@ double fisher_exact(HitsOf a, HitsOf b);
 /// The smallest p that two lots of these sizes could ever give: all of one, none of the other.
 double smallest_possible_p(int a, int b);
 
-/// Seeds in each of two lots that would show two true shares to differ at p < `alpha` (two-sided) with this
+/// How many of each of two lots would show two true shares to differ at p < `alpha` (two-sided) with this
 /// power: normal curve (Fleiss, Levin & Paik 2003, Statistical Methods for Rates and Proportions, ch. 4,
 /// without continuity correction; from memory), rounded up. The shares differ.
-int seeds_to_settle(double share, double other, double alpha = 0.05, double power = 0.8);
+int number_to_settle(double share, double other, double alpha = 0.05, double power = 0.8);
 
 /// Each p made good for having looked at all of them (Holm 1979, Scand. J. Stat. 6:65), in the same order.
 std::vector<double> holm_adjusted(std::span<const double> p);
 
-}  // namespace pipward::seed
+}  // namespace pipward::math
