@@ -21,6 +21,15 @@ int distance_without_capitals(const std::string& word, const std::string& candid
     return held ? std::min(distance, 1) : distance;
 }
 
+struct Near {
+    int distance = 0;
+    std::string candidate;
+};
+
+bool comes_before(const Near& one, const Near& other) {
+    return one.distance != other.distance ? one.distance < other.distance : one.candidate < other.candidate;
+}
+
 }  // namespace
 
 int edit_distance(std::string_view a, std::string_view b) {
@@ -56,19 +65,13 @@ std::vector<std::string> nearest_few(std::string_view word, const std::vector<st
                                      std::size_t most) {
     const auto wanted = small(word);
     const int farthest = std::max(2, static_cast<int>(word.size()) / 3);
-    struct Near {
-        int distance = 0;
-        std::string candidate;
-
-        auto operator<=>(const Near&) const = default;
-    };
     std::vector<Near> near;
     for (const auto& candidate : candidates) {
         if (const int distance = distance_without_capitals(wanted, small(candidate)); distance <= farthest) {
             near.push_back({distance, candidate});
         }
     }
-    std::ranges::sort(near);
+    std::ranges::sort(near, comes_before);
     std::vector<std::string> few;
     for (const auto& [distance, candidate] : near) {
         if (few.size() < most) {

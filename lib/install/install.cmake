@@ -9,7 +9,7 @@ install(TARGETS pipward_shared pipward_static EXPORT pipward COMPONENT library
   ARCHIVE DESTINATION ${CMAKE_INSTALL_LIBDIR}
   INCLUDES DESTINATION ${CMAKE_INSTALL_INCLUDEDIR})
 install(DIRECTORY ${CMAKE_CURRENT_SOURCE_DIR}/ DESTINATION ${CMAKE_INSTALL_INCLUDEDIR}/pipward COMPONENT library
-  FILES_MATCHING PATTERN "*.h" PATTERN detail EXCLUDE PATTERN install EXCLUDE)
+  FILES_MATCHING PATTERN "*.h" PATTERN detail EXCLUDE)
 install(EXPORT pipward NAMESPACE pipward:: FILE pipward-targets.cmake DESTINATION ${package} COMPONENT library)
 
 configure_package_config_file(${CMAKE_CURRENT_LIST_DIR}/pipward-config.cmake.in pipward-config.cmake
