@@ -83,6 +83,9 @@ Opened opened_by(const fs::path& file) {
 TEST(Names, EverySourceOfARoomOpensTheNamespaceOfTheRoom) {
     int seen = 0;
     for (const auto& file : sources_below(library)) {
+        if (file.filename() == "spoken.h") {
+            continue;  // it is what makes two rooms inline
+        }
         const auto home = "pipward::" + room_of(file);
         for (const auto& name : opened_by(file).namespaces) {
             ++seen;

@@ -99,6 +99,26 @@ TEST(House, ARoomIncludesOnlyRoomsAboveIt) {
     EXPECT_GT(seen, 50);
 }
 
+TEST(House, NoRoomHoldsMoreThanAFifthOfTheLibrary) {
+    std::map<std::string, int> lines;
+    int all = 0;
+    for (const auto& entry : fs::recursive_directory_iterator(library)) {
+        if (entry.path().extension() == ".h" || entry.path().extension() == ".cpp") {
+            std::ifstream file(entry.path());
+            const auto room = fs::relative(entry.path(), library).begin()->string();
+            for (std::string line; std::getline(file, line);) {
+                ++lines[room];
+                ++all;
+            }
+        }
+    }
+    EXPECT_GT(all, 10'000);
+    for (const auto& [room, own] : lines) {
+        EXPECT_LE(5 * own, all) << room << " has " << own << " of " << all
+                                << " lines: it is more than one room";
+    }
+}
+
 TEST(House, OutsideLibrariesStayInTheirRooms) {
     static const std::regex qt_or_desktop("^(Q[A-Z]|Qt|qgs).*");
     static const std::regex vector_library("^(gdal|ogr|cpl).*");

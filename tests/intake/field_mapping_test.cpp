@@ -37,7 +37,7 @@ TEST(AdoptWords, AreFoldedAndNameColumnsOfTheSchema) {
         if (column.table != place_table) {
             const auto* table = book::find_book_table(column.table);
             ASSERT_NE(table, nullptr) << column.table;
-            EXPECT_NE(book::find_column(*table, column.name), nullptr) << column.column;
+            EXPECT_NE(book::find_column(*table, column.name), nullptr) << column.name;
         }
     }
 }

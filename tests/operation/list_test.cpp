@@ -6,8 +6,8 @@
 #include <map>
 #include <set>
 
-#include "pipward/operation/operation.h"
 #include "pipward/operation/declare/parameter_text.h"
+#include "pipward/operation/operation.h"
 #include "pipward/operation/season/result_tables.h"
 
 namespace pipward::operation {

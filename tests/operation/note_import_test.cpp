@@ -233,8 +233,8 @@ TEST_F(NoteImport, ALineWithMoreCellsThanTheHeader) {
 }
 
 TEST_F(NoteImport, FilesThatAreNoText) {
-    EXPECT_TRUE(told(refused(sprouts + "S-25-03,2026-03-23,58\nK\xFChl,2026-03-23,58\n\xC3\xA4,,\n"), "line 3",
-                     "", "letters that are not UTF-8"))
+    EXPECT_TRUE(told(refused(sprouts + "S-25-03,2026-03-23,58\nK\xFChl,2026-03-23,58\n\xC3\xA4,,\n"),
+                     "line 3", "", "letters that are not UTF-8"))
         << "neither the one encoding nor the other";
     EXPECT_TRUE(told(refused(sprouts + "S-25-03,2026-03-23,5" + std::string(1, '\0') + "\n"), "line 2", "",
                      "byte of zero"));
@@ -247,7 +247,8 @@ TEST_F(NoteImport, FilesThatAreNoText) {
 }
 
 TEST_F(NoteImport, OtherEncodingsAndATitleAreReadAndTold) {
-    const auto old = imported("tag,picked_on,fruits,note\n25-03-b,2025-10-05,2,K\xFChl\n25-03-b,2025-10-06,1,\xE4\n");
+    const auto old =
+        imported("tag,picked_on,fruits,note\n25-03-b,2025-10-05,2,K\xFChl\n25-03-b,2025-10-06,1,\xE4\n");
     EXPECT_TRUE(told(old.findings, "line 2", "", "This line and 1 more hold letters that are not UTF-8",
                      Level::warning));
     EXPECT_EQ(verdicts(old), (std::vector<std::string>{"would_be_written", "would_be_written"}));

@@ -8,6 +8,7 @@
 #include <nlohmann/json.hpp>
 #include <sstream>
 
+#include "paths.h"
 #include "pipward/operation/declare/declare.h"
 
 namespace pipward::operation {
