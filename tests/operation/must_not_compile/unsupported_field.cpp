@@ -7,4 +7,4 @@ struct Request {
     FIELD value{};
 };
 
-const auto bound = pipward::parameter(&Request::value, "value", "Value", "A value.");
+const auto bound = pipward::operation::parameter(&Request::value, "value", "Value", "A value.");
