@@ -18,8 +18,9 @@ int main(int count, char** words) {
         const OrchardIndex index(reading.orchard);
         const auto alleles_of = [&](const char* name) {
             const auto* accession = index.accession(name);
-            return accession != nullptr && accession->s_alleles ? lineage::parse_s_alleles(*accession->s_alleles)
-                                                                : std::nullopt;
+            return accession != nullptr && accession->s_alleles
+                       ? lineage::parse_s_alleles(*accession->s_alleles)
+                       : std::nullopt;
         };
         const auto match = lineage::s_compatibility(alleles_of(words[2]), alleles_of(words[3]));
         fmt::print("S-alleles: {}; {:.0f} % of the pollen may pass\n", to_text(match.match),

@@ -6,8 +6,8 @@
 #include <algorithm>
 
 #include "pipward/book/schema.h"
-#include "pipward/operation/operation.h"
 #include "pipward/operation/declare/parameter_text.h"
+#include "pipward/operation/operation.h"
 #include "pipward/operation/season/result_tables.h"
 
 namespace pipward::operation {

@@ -93,9 +93,10 @@ struct FateRow {
     std::string name{};
 };
 
-constexpr std::array fate_words{
-    Word<intake::Fate>{intake::Fate::added, "added", "added"}, Word<intake::Fate>{intake::Fate::known, "known", "in the book already"},
-    Word<intake::Fate>{intake::Fate::left_out, "left_out", "left out"}, Word<intake::Fate>{intake::Fate::refused, "refused", "refused"}};
+constexpr std::array fate_words{Word<intake::Fate>{intake::Fate::added, "added", "added"},
+                                Word<intake::Fate>{intake::Fate::known, "known", "in the book already"},
+                                Word<intake::Fate>{intake::Fate::left_out, "left_out", "left out"},
+                                Word<intake::Fate>{intake::Fate::refused, "refused", "refused"}};
 
 std::vector<CodeWord> fates_as_codes() {
     std::vector<CodeWord> codes;

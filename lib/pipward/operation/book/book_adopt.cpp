@@ -3,8 +3,8 @@
 
 #include "pipward/book/change.h"
 #include "pipward/operation/book/adopt_tables.h"
-#include "pipward/operation/declare/common_parameters.h"
 #include "pipward/operation/book/dress_book.h"
+#include "pipward/operation/declare/common_parameters.h"
 #include "pipward/operation/declare/input_file.h"
 #include "pipward/operation/list.h"
 #include "pipward/operation/place/user_places.h"

@@ -5,10 +5,10 @@
 #include "pipward/book/book.h"
 #include "pipward/intake/weather_file.h"
 #include "pipward/operation/declare/column_of.h"
-#include "pipward/value/complaint.h"
+#include "pipward/operation/declare/common_parameters.h"
 #include "pipward/operation/declare/input_file.h"
 #include "pipward/operation/list.h"
-#include "pipward/operation/declare/common_parameters.h"
+#include "pipward/value/complaint.h"
 #include "pipward/weather/named_station.h"
 
 namespace pipward::operation {

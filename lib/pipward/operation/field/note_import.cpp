@@ -4,8 +4,8 @@
 #include "pipward/intake/note_sheet.h"
 #include "pipward/operation/declare/column_of.h"
 #include "pipward/operation/declare/input_file.h"
-#include "pipward/operation/list.h"
 #include "pipward/operation/field/note_kind.h"
+#include "pipward/operation/list.h"
 
 namespace pipward::operation {
 namespace {

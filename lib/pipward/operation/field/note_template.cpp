@@ -4,10 +4,10 @@
 #include "pipward/intake/cells.h"
 #include "pipward/intake/note_explained.h"
 #include "pipward/operation/declare/column_of.h"
-#include "pipward/operation/list.h"
 #include "pipward/operation/field/note.h"
 #include "pipward/operation/field/note_kind.h"
 #include "pipward/operation/field/note_prefill.h"
+#include "pipward/operation/list.h"
 #include "pipward/operation/place/tree_reading.h"
 #include "pipward/record/table_text.h"
 

@@ -4,10 +4,10 @@
 #include "pipward/intake/passport_file.h"
 #include "pipward/operation/declare/column_of.h"
 #include "pipward/operation/declare/common_parameters.h"
-#include "pipward/value/complaint.h"
 #include "pipward/operation/lineage/line_choice.h"
 #include "pipward/operation/list.h"
 #include "pipward/record/orchard_index.h"
+#include "pipward/value/complaint.h"
 
 namespace pipward::operation {
 namespace {

@@ -2,9 +2,9 @@
 #include <algorithm>
 
 #include "pipward/intake/passport_judging.h"
+#include "pipward/operation/book/dress_book.h"
 #include "pipward/operation/declare/column_of.h"
 #include "pipward/operation/declare/common_parameters.h"
-#include "pipward/operation/book/dress_book.h"
 #include "pipward/operation/declare/input_file.h"
 #include "pipward/operation/list.h"
 
