@@ -18,7 +18,7 @@
 #include "parents.h"
 #include "past_crosses.h"
 #include "pipward/book/book.h"
-#include "pipward/operation/dress_book.h"
+#include "pipward/operation/book/dress_book.h"
 #include "planting.h"
 #include "seedlings.h"
 #include "site.h"

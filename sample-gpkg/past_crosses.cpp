@@ -5,7 +5,6 @@
 
 #include <algorithm>
 #include <array>
-#include <utility>
 
 #include "parents.h"
 #include "planting.h"
@@ -126,7 +125,11 @@ Harvest harvest_of(const Story& story, const PastCrosses& past) {
 void count_sprouts(const SeedLot& lot, const Treatment& treatment, PastCrosses& past) {
     RandomSource source("sprouts " + lot.code);
     const int in_the_end = source.successes(lot.seeds, treatment.sprouting);
-    constexpr std::array<std::pair<int, double>, 4> counts{{{-14, 0.10}, {0, 0.42}, {14, 0.82}, {28, 1.0}}};
+    struct Count {
+        int days_after_cold;
+        double share;  // of the seeds that sprout in the end
+    };
+    constexpr std::array<Count, 4> counts{{{-14, 0.10}, {0, 0.42}, {14, 0.82}, {28, 1.0}}};
     for (const auto& [after_cold, share] : counts) {
         const Day day = *lot.cold_to + after_cold;
         if (has_happened(day)) {

@@ -90,7 +90,7 @@ double warmer_than_station(Metres elevation) {
 TrueBloom::TrueBloom(const TrueWeather& weather) : weather_(weather) {}
 
 const Spring& TrueBloom::spring(int year, double warmer) {
-    const auto key = std::pair{year, static_cast<int>(std::lround(warmer * 100))};
+    const SpringKey key{year, static_cast<int>(std::lround(warmer * 100))};
     const auto found = springs_.find(key);
     return found != springs_.end() ? found->second
                                    : springs_.emplace(key, spring_of(weather_, year, warmer)).first->second;

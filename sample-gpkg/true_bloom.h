@@ -38,7 +38,13 @@ class TrueBloom {
     const Spring& spring(int year, double warmer);
 
     const TrueWeather& weather_;
-    std::map<std::pair<int, int>, Spring> springs_;  ///< by year and hundredths of a kelvin
+    struct SpringKey {
+        int year = 0;
+        int warmer = 0;  ///< than the station, in hundredths of a kelvin
+
+        auto operator<=>(const SpringKey&) const = default;
+    };
+    std::map<SpringKey, Spring> springs_;
 };
 
 /// How much warmer than the station a tree stands, in kelvin: 6.5 a kilometre, to the hundredth.

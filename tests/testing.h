@@ -5,18 +5,23 @@
 #include <sstream>
 #include <stdexcept>
 #include <string>
+#include <utility>
 #include <vector>
 
-/// Helpers shared by the tests: reading oracle files.
+#include "paths.h"
+
+/// Helpers shared by the tests: reading files of numbers.
 namespace pipward::testing {
 
-/// The rows of tests/oracles/NAME: split at white space, comment and empty lines left out.
-inline std::vector<std::vector<std::string>> oracle_rows(const std::string& name) {
-    std::ifstream file(std::string(PIPWARD_ORACLES) + "/" + name);
+/// Split at white space; comment and empty lines left out.
+using Rows = std::vector<std::vector<std::string>>;
+
+inline Rows rows_in(const std::string& path) {
+    std::ifstream file(path);
     if (!file) {
-        throw std::runtime_error("no oracle file " + name);
+        throw std::runtime_error("no file " + path);
     }
-    std::vector<std::vector<std::string>> rows;
+    Rows rows;
     for (std::string line; std::getline(file, line);) {
         if (line.empty() || line.front() == '#') {
             continue;
@@ -27,6 +32,25 @@ inline std::vector<std::vector<std::string>> oracle_rows(const std::string& name
             row.push_back(word);
         }
         rows.push_back(row);
+    }
+    return rows;
+}
+
+/// Of tests/oracles/NAME: what somebody else published.
+inline Rows oracle_rows(const std::string& name) {
+    return rows_in(oracle_file(name));
+}
+
+/// Of tests/regression/NAME: what we reckoned ourselves.
+inline Rows regression_rows(const std::string& name) {
+    return rows_in(regression_file(name));
+}
+
+/// Of both files of that name: a source, and what we reckoned on from it.
+inline Rows all_rows(const std::string& name) {
+    auto rows = oracle_rows(name);
+    for (auto& row : regression_rows(name)) {
+        rows.push_back(std::move(row));
     }
     return rows;
 }

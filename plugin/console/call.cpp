@@ -8,7 +8,7 @@
 #include <set>
 #include <utility>
 
-#include "pipward/operation/parameter_text.h"
+#include "pipward/operation/declare/parameter_text.h"
 #include "pipward/value/nearest.h"
 
 namespace pipward::console {

@@ -8,7 +8,7 @@
 #include <vector>
 
 #include "console/call.h"
-#include "pipward/operation/parameter_text.h"
+#include "pipward/operation/declare/parameter_text.h"
 
 namespace pipward::console {
 namespace {

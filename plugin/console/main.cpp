@@ -17,7 +17,7 @@
 #include "console/terminal.h"
 #include "pipward/operation/outcome_json.h"
 #include "pipward/operation/reference.h"
-#include "pipward/operation/result_tables.h"
+#include "pipward/operation/season/result_tables.h"
 
 namespace pipward::console {
 namespace {

@@ -9,7 +9,7 @@
 #include <cstdio>
 
 #include "pipward/operation/outcome_json.h"
-#include "pipward/operation/table_text.h"
+#include "pipward/record/table_text.h"
 
 namespace pipward::console {
 namespace {
@@ -39,13 +39,13 @@ std::vector<Table> wanted_tables(const Call& call, const operation::Outcome& out
 
 std::string csv_text(const Call& call, const std::vector<Table>& tables) {
     const bool in_files = call.output.table.empty() && !call.output.out.empty();
-    return in_files || tables.empty() ? "" : operation::to_csv(tables.front());
+    return in_files || tables.empty() ? "" : to_csv(tables.front());
 }
 
 std::string terminal_text(const std::vector<Table>& tables) {
     std::string text;
     for (const auto& table : tables) {
-        text += (text.empty() ? "" : "\n") + operation::to_terminal(table);
+        text += (text.empty() ? "" : "\n") + to_terminal(table);
     }
     return text;
 }
@@ -67,7 +67,7 @@ std::vector<operation::MadeFile> files_to_keep(const Call& call, const operation
     auto files = outcome.files;
     if (call.output.format == Format::csv && !call.output.out.empty()) {
         for (const auto& table : wanted_tables(call, outcome)) {
-            files.push_back({table.shape.name + ".csv", "text/csv", operation::to_csv(table)});
+            files.push_back({table.shape.name + ".csv", "text/csv", to_csv(table)});
         }
     }
     return files;

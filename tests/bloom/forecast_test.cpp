@@ -50,8 +50,8 @@ struct World {
         return {spring_weather(this_year, 0, Hemisphere::north, observed + forecast_days), observed, {}};
     }
     BloomForecast forecast(int as_of, std::vector<StageSeen> seen = {}, int forecast_days = 0) const {
-        return forecast_bloom(model, current(as_of, forecast_days), season_date(as_of), past,
-                              orchard_latitude, station, trees, accessions, seen);
+        return forecast_bloom(model, {current(as_of, forecast_days), season_date(as_of), past,
+                                      orchard_latitude, station, trees, accessions, seen});
     }
 };
 
@@ -143,8 +143,8 @@ TEST(Forecast, MostSpringsBloomInsideTheirWindow) {
         weather::CurrentSeason current{
             spring_weather(year, 0, Hemisphere::north, 85 - season_first + 1), 0, {}};
         const Day anchor = anchor_of({year}, Hemisphere::north);
-        const auto forecast = forecast_bloom(world.model, current, anchor + 85, world.past, orchard_latitude,
-                                             station, world.trees, world.accessions);
+        const auto forecast = forecast_bloom(world.model, {current, anchor + 85, world.past, orchard_latitude,
+                                                           station, world.trees, world.accessions});
         const auto& one = window(forecast, "Apple B");
         const Day bloom = forecast.day_of(true_bloom(truth, 6600));
         inside += one.full.p10 <= bloom && bloom <= one.full.p90 ? 1 : 0;
@@ -280,7 +280,7 @@ TEST(Forecast, TheSouthMirrorsTheNorth) {
     current.weather.first = anchor_of({this_year}, Hemisphere::south) + season_first;
     const Day as_of = anchor_of({this_year}, Hemisphere::south) + 80;
     const auto there =
-        forecast_bloom(model, current, as_of, past, latitude, station, north.trees, north.accessions);
+        forecast_bloom(model, {current, as_of, past, latitude, station, north.trees, north.accessions});
     const auto here = north.forecast(80);
     for (const auto& one : here.windows) {
         const auto& other = window(there, one.accession);

@@ -3,10 +3,8 @@
 
 #include <gtest/gtest.h>
 
-#include <array>
 #include <cmath>
 
-#include "pipward/bloom/robust.h"
 #include "pipward/bloom/spread.h"
 
 namespace pipward::bloom {
@@ -108,20 +106,6 @@ TEST(Spread, BeginsAtThePriorAndLearns) {
     EXPECT_LT(season_and_own_spread(exact, 20).season_sd, 1.6);
     EXPECT_GT(season_and_own_spread(wild, 20).season_sd, 7);
     EXPECT_LT(season_and_own_spread(wild, 20).own_sd, 1.0);
-}
-
-TEST(Robust, WeightsFallAwayAndLossesStraighten) {
-    EXPECT_EQ(student_weight(0), 1);
-    EXPECT_EQ(student_weight(1), 1);
-    EXPECT_NEAR(student_weight(-8), 5.0 / 68, 1e-12);
-    EXPECT_EQ(slip_weight(3.4), 1);
-    EXPECT_NEAR(slip_weight(-7), 1.0 / 16, 1e-12);
-    EXPECT_EQ(huber_loss(-3, 8), 9);
-    EXPECT_EQ(huber_loss(20, 8), 8 * 32);
-    EXPECT_EQ(median_of({}), 0);
-    EXPECT_EQ(median_of({3, 1, 2}), 2);
-    EXPECT_EQ(median_of({4, 1, 2, 3}), 2.5);
-    EXPECT_NEAR(robust_sd(std::array{-1.0, 1.0, 1.0, 90.0}), 1.4826, 1e-9);
 }
 
 }  // namespace

@@ -7,6 +7,7 @@
 #include <string>
 #include <vector>
 
+#include "paths.h"
 #include "pipward/bloom/observation.h"
 #include "pipward/bloom/season_curves.h"
 
@@ -28,7 +29,7 @@ inline weather::DayExtremes extremes_from(const std::string& pair) {
 
 /// Nothing where the file is absent.
 inline std::optional<Washington> read_washington() {
-    std::ifstream file(std::string(PIPWARD_SHARED_DATA) + "/bloom/washington-76-seasons.txt");
+    std::ifstream file(shared_file("bloom/washington-76-seasons.txt"));
     if (!file) {
         return std::nullopt;
     }

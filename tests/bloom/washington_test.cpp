@@ -45,7 +45,7 @@ SkillScore score_of(const std::vector<SkillScore>& scores, BloomMethod method,
 }
 
 double yardstick(const std::string& method, const std::string& training) {
-    for (const auto& row : testing::oracle_rows("bloom-washington.txt")) {
+    for (const auto& row : testing::regression_rows("bloom-washington.txt")) {
         if (row[0] == method && row[1] == training) {
             return std::stod(row[2]);
         }

@@ -50,7 +50,7 @@ class CheckDescent : public ::testing::Test {
     Findings check() const {
         Findings findings;
         check_pedigree(o, findings);
-        check_descent(o, findings);
+        check_descent(OrchardIndex(o), findings);
         return findings;
     }
     void expect_only(const testing::WantedFinding& wanted) const {

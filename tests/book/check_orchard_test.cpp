@@ -97,7 +97,7 @@ TEST_F(CheckOrchard, FindsNothingInASoundOrchard) {
 TEST_F(CheckOrchard, SaysPlainlyWhatAnEmptyBookLacks) {
     o = {};
     const auto found = check();
-    EXPECT_TRUE(has(found, {Level::error, "tree", "", "", "", "no trees", "Digitise"}));
+    EXPECT_TRUE(has(found, {Level::warning, "tree", "", "", "", "no trees", "Digitise"}));
     EXPECT_TRUE(has(found, {Level::warning, "bloom_note", "", "", "", "no bloom notes", ""}));
     EXPECT_TRUE(has(found, {Level::error, "station", "", "", "", "no weather station", ""}));
     EXPECT_EQ(found.size(), 3U);
@@ -107,10 +107,15 @@ TEST_F(CheckOrchard, SaysPlainlyWhatAnEmptyBookLacks) {
 
 TEST_F(CheckOrchard, AnEmptyTableIsToldOnceHoweverManyRowsReferToIt) {
     for (int i = 0; i < 50; ++i) {
-        o.bloom_notes.push_back({10 + i, "A1", {}, day("2026-04-20"), Bbch{65}, {}, {}, {}});
+        o.bloom_notes.push_back(
+            {10 + i, "A" + std::to_string(i), {}, day("2026-04-20"), Bbch{65}, {}, {}, {}});
     }
     o.trees.clear();
-    expect_only({Level::error, "tree", "", "", "", "no trees", "Digitise"});
+    const auto found = check();
+    EXPECT_EQ(found.size(), 2U);
+    EXPECT_TRUE(has(found, {Level::warning, "tree", "", "", "", "no trees", "Digitise"}));
+    EXPECT_TRUE(has(found, {Level::error, "tree", "", "", "",
+                            "rows of bloom_note, pollination, trait_score that refer to it", "Fill it in"}));
     o = sound_orchard();
     for (int i = 4; i < 50; ++i) {
         o.trees.push_back(tree(("A" + std::to_string(i)).c_str(), "Elm Gold", i));
@@ -291,6 +296,29 @@ TEST_F(CheckOrchard, TwoLivingTreesAtOnePositionButNotADeadOne) {
     o.sprout_counts.clear();
     o.seeds_out.clear();
     EXPECT_EQ(check(), Findings{});
+}
+
+TEST_F(CheckOrchard, ATreeMayFollowAnotherThatIsToGo) {
+    o.trees.push_back(tree("A9", "Elm Gold", 1));
+    o.trees.back().planted_on = day("2026-11-20");
+    o.trees[0].removed_on = day("2026-11-20");
+    expect_only({Level::warning, "tree", "A9", "planted_on", "2026-11-20", "future", ""});
+    o.trees[0].removed_on = day("2026-11-21");
+    expect({Level::error, "tree", "A9", "position", "1", "Tree A1 stands at the same position", "removal"});
+    o.trees[0].removed_on.reset();
+    expect({Level::error, "tree", "A9", "position", "1", "Tree A1 stands at the same position", "removal"});
+}
+
+TEST_F(CheckOrchard, AccessionsWithoutAnyTreeAreLegal) {
+    o.trees.clear();
+    o.bloom_notes[0] = {1, {}, "Oak Lane", day("2026-04-20"), Bbch{65}, {}, {}, {}};
+    o.pollinations.clear();
+    o.fruits.clear();
+    o.seed_lots.clear();
+    o.sprout_counts.clear();
+    o.seeds_out.clear();
+    o.trait_scores.clear();
+    expect_only({Level::warning, "tree", "", "", "", "no trees", "Digitise"});
 }
 
 TEST_F(CheckOrchard, ARowThatTheBlockDoesNotHave) {

@@ -3,6 +3,9 @@
 #include <gtest/gtest.h>
 #include <sys/wait.h>
 
+#include <array>
+#include <bit>
+
 #include "bad-books/spoil.h"
 #include "book/book_testing.h"
 
@@ -318,6 +321,35 @@ TEST_F(ReadBook, PlacesThatAreNone) {
     for (const auto& tree : reading.orchard.trees) {
         EXPECT_EQ(tree.at.has_value(), tree.label == "good") << tree.label;
     }
+}
+
+// A polygon of one ring in metres, by its corners.
+std::string ring_wkb(const std::vector<std::pair<int, int>>& corners) {
+    const auto bytes = [](double number) {
+        std::string text;
+        for (const auto byte : std::bit_cast<std::array<unsigned char, sizeof(number)>>(number)) {
+            text += fmt::format("{:02x}", byte);
+        }
+        return text;
+    };
+    auto wkb = fmt::format("010300000001000000{:02x}000000", corners.size());
+    for (const auto& [east, north] : corners) {
+        wkb += bytes(east) + bytes(north);
+    }
+    return wkb;
+}
+
+TEST_F(ReadBook, BlocksWhoseOutlineCrossesItself) {
+    spoil("INSERT INTO block (name, geom) VALUES ('Bow tie', " +
+          gp(ring_wkb({{0, 0}, {10, 10}, {10, 0}, {0, 10}, {0, 0}})) + "), ('Open', " +
+          gp(ring_wkb({{0, 0}, {10, 0}, {10, 10}, {0, 10}})) + "), ('Line', " +
+          gp(ring_wkb({{0, 0}, {10, 0}, {10, 0}, {0, 0}})) + "), ('Sound', " +
+          gp(ring_wkb({{0, 0}, {10, 0}, {10, 10}, {0, 10}, {0, 0}})) + ")");
+    const auto found = findings();
+    EXPECT_TRUE(has(found, {Level::warning, "block", "Bow tie", "geom", "5 5", "crosses", "corners"}));
+    EXPECT_TRUE(has(found, {Level::warning, "block", "Open", "geom", "0 10", "end where", "corners"}));
+    EXPECT_TRUE(has(found, {Level::warning, "block", "Line", "geom", "0 0", "three corners", "corners"}));
+    EXPECT_EQ(found.size(), 3U);
 }
 
 TEST_F(ReadBook, AStationWithoutAPlaceHasNoLatitude) {

@@ -159,12 +159,10 @@ TEST_F(ReplaceResults, RefusesForeignTriggers) {
          {"CREATE TRIGGER evil AFTER UPDATE ON gpkg_contents BEGIN DELETE FROM tree; END",
           "CREATE TRIGGER rtree_tree_geom_extra AFTER INSERT ON gpkg_contents BEGIN DELETE FROM tree; END",
           "CREATE TRIGGER evil AFTER INSERT ON gpkg_ogr_contents WHEN ' BEGIN SELECT RAISE(' <> 'x' BEGIN "
-          "DELETE FROM "
-          "tree; END",
+          "DELETE FROM tree; END",
           "CREATE TRIGGER evil AFTER INSERT ON gpkg_geometry_columns BEGIN /* */ DELETE FROM tree; END",
           "CREATE TRIGGER evil AFTER INSERT ON gpkg_extensions BEGIN SELECT RAISE(IGNORE) WHERE 0; UPDATE "
-          "tree SET "
-          "label = 'x'; END"}) {
+          "tree SET label = 'x'; END"}) {
         RawBook(book).run(trigger);
         const auto before = testing::bytes_of(book);
         const auto error = error_of([&] { replace(bloom_windows(1, 5)); });

@@ -10,14 +10,15 @@
 #include <limits>
 #include <numbers>
 
-#include "clock/oracle_table.h"
+#include "clock/number_table.h"
 #include "pipward/value/finding.h"
 
 namespace pipward::clock {
 namespace {
 
-using testing::oracle_number;
+using testing::number_in;
 using testing::oracle_rows;
+using testing::regression_rows;
 
 // The formulas do not know the scale: Fahrenheit figures go in and come out as they are.
 DayRange range(double low, double high) {
@@ -106,7 +107,7 @@ TEST(DegreeDays, PublishedWorkedDaysOfTheMeanMethodsComeOut) {
 }
 
 TEST(DegreeDays, EveryMethodMatchesTheRecomputedTable) {
-    for (const auto& row : oracle_rows("clock-degree-days-recomputed.txt")) {
+    for (const auto& row : regression_rows("clock-degree-days-formulas.txt")) {
         const DayRange day = range(std::stod(row[1]), std::stod(row[2]));
         const double base = std::stod(row[3]);
         const double upper = std::stod(row[4]);
@@ -128,7 +129,7 @@ TEST(DegreeDays, EveryMethodMatchesTheRecomputedTable) {
 }
 
 TEST(DegreeDays, FourCaseRuleMatchesItsTableAndItsTwoMiddleCasesMeet) {
-    for (const auto& row : oracle_rows("clock-degree-days-four-case.txt")) {
+    for (const auto& row : regression_rows("clock-degree-days-four-case.txt")) {
         const double base = std::stod(row[2]);
         const DayRange day = range(std::stod(row[0]), std::stod(row[1]));
         EXPECT_NEAR(four_case_degree_days(day, Celsius{base}).value, std::stod(row[3]), 1e-12) << row[0];

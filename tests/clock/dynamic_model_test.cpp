@@ -7,12 +7,13 @@
 #include <numbers>
 #include <numeric>
 
-#include "clock/oracle_table.h"
+#include "clock/number_table.h"
 
 namespace pipward::clock {
 namespace {
 
-using testing::oracle_numbers;
+using testing::numbers_in;
+using testing::regression_rows;
 
 constexpr double half_of_fourth_digit = 0.5e-4 * 1.001;
 constexpr double half_of_sixth_digit = 0.5e-6 * 1.001;
@@ -46,7 +47,7 @@ int first_portion_hour(double degrees, int hours) {
 }
 
 TEST(DynamicModel, MatchesTheConstantTemperatureTable) {
-    for (const auto& row : oracle_numbers("clock-dynamic-model-constant.txt")) {
+    for (const auto& row : numbers_in(regression_rows("clock-dynamic-model-constant.txt"))) {
         const double t = *row[0];
         EXPECT_EQ(first_portion_hour(t, 1000), static_cast<int>(row[4].value_or(0))) << t;
         EXPECT_NEAR(portions(constant(t, 100)), *row[5], half_of_fourth_digit) << t;
@@ -57,7 +58,7 @@ TEST(DynamicModel, MatchesTheConstantTemperatureTable) {
 }
 
 TEST(DynamicModel, CompletesTheFirstPortionWhenTheClosedFormSays) {
-    for (const auto& row : oracle_numbers("clock-dynamic-model-constant.txt")) {
+    for (const auto& row : numbers_in(regression_rows("clock-dynamic-model-constant.txt"))) {
         if (*row[1] <= 1) {
             continue;  // the precursor never reaches one
         }
@@ -67,7 +68,7 @@ TEST(DynamicModel, CompletesTheFirstPortionWhenTheClosedFormSays) {
 }
 
 TEST(DynamicModel, PrecursorSettlesAtTheEquilibriumWhereNoPortionIsCompleted) {
-    for (const auto& row : oracle_numbers("clock-dynamic-model-constant.txt")) {
+    for (const auto& row : numbers_in(regression_rows("clock-dynamic-model-constant.txt"))) {
         if (*row[1] > 1) {
             continue;
         }
@@ -82,7 +83,7 @@ TEST(DynamicModel, PrecursorSettlesAtTheEquilibriumWhereNoPortionIsCompleted) {
 TEST(DynamicModel, FollowsTheHourlyTraceAtSixDegrees) {
     DynamicModel model;
     int hour = 0;
-    for (const auto& row : oracle_numbers("clock-dynamic-model-trace.txt")) {
+    for (const auto& row : numbers_in(regression_rows("clock-dynamic-model-trace.txt"))) {
         ChillPortions portion;
         for (; hour < *row[0]; ++hour) {
             portion = model.hour(Celsius{6});
@@ -93,7 +94,7 @@ TEST(DynamicModel, FollowsTheHourlyTraceAtSixDegrees) {
 }
 
 TEST(DynamicModel, MatchesTheDailyCyclesTable) {
-    for (const auto& row : oracle_numbers("clock-dynamic-model-cycles.txt")) {
+    for (const auto& row : numbers_in(regression_rows("clock-dynamic-model-cycles.txt"))) {
         const auto hours = cycle(*row[0], static_cast<int>(*row[1]), *row[2], static_cast<int>(*row[3]), 960);
         const auto totals = chill_portions(hours);
         EXPECT_NEAR(totals[479].value, *row[4], half_of_fourth_digit) << *row[2];
@@ -102,7 +103,7 @@ TEST(DynamicModel, MatchesTheDailyCyclesTable) {
 }
 
 TEST(DynamicModel, KelvinIsDegreesPlus273AndNot27315) {
-    for (const auto& row : oracle_numbers("clock-dynamic-model-kelvin.txt")) {
+    for (const auto& row : numbers_in(regression_rows("clock-dynamic-model-kelvin.txt"))) {
         const auto hours = static_cast<std::size_t>(*row[1]);
         EXPECT_GT(std::abs(portions(constant(*row[0], hours)) - *row[2]), 0.04) << *row[0];
         // A reading warmer by the 0.15 that separates the two conventions must give the careless figure.

@@ -3,7 +3,7 @@
 
 #include <cmath>
 
-#include "clock/oracle_table.h"
+#include "clock/number_table.h"
 #include "pipward/clock/arrhenius_forcing.h"
 #include "pipward/clock/asymcur.h"
 #include "pipward/clock/chilling_hours.h"
@@ -16,7 +16,9 @@
 namespace pipward::clock {
 namespace {
 
-using testing::oracle_numbers;
+using testing::numbers_in;
+using testing::oracle_rows;
+using testing::regression_rows;
 
 TEST(ChillingHours, CountFromZeroToSevenPointTwoInclusive) {
     EXPECT_EQ(chilling_hours(Celsius{-0.1}).value, 0);
@@ -32,7 +34,7 @@ TEST(ChillingHours, OlderCountTakesFrostAndFortyFiveFahrenheit) {
 }
 
 TEST(UtahUnits, EveryWholeFahrenheitDegreeFallsIntoItsOriginalClass) {
-    for (const auto& row : oracle_numbers("clock-utah-fahrenheit.txt")) {
+    for (const auto& row : numbers_in(oracle_rows("clock-utah-fahrenheit.txt"))) {
         for (double f = *row[0]; f <= *row[1]; f += 1) {
             EXPECT_EQ(utah_units(from_fahrenheit(f)).value, *row[2]) << f << " F";
         }
@@ -40,7 +42,7 @@ TEST(UtahUnits, EveryWholeFahrenheitDegreeFallsIntoItsOriginalClass) {
 }
 
 TEST(UtahUnits, EveryPrintedTenthOfADegreeFallsIntoItsClass) {
-    for (const auto& row : oracle_numbers("clock-utah-celsius.txt")) {
+    for (const auto& row : numbers_in(oracle_rows("clock-utah-celsius.txt"))) {
         for (long tenths = std::lround(*row[0] * 10); tenths <= std::lround(*row[1] * 10); ++tenths) {
             const double t = static_cast<double>(tenths) / 10;
             EXPECT_EQ(utah_units(Celsius{t}).value, *row[2]) << t;
@@ -60,7 +62,7 @@ TEST(UtahUnits, AWarmAutumnLeavesNoDebtWhenCountedFromTheMinimum) {
 }
 
 TEST(GrowingDegreeHours, MatchTheFixedPoints) {
-    for (const auto& row : oracle_numbers("clock-growing-degree-hours.txt")) {
+    for (const auto& row : numbers_in(regression_rows("clock-growing-degree-hours.txt"))) {
         EXPECT_NEAR(asymcur(Celsius{*row[0]}).value, *row[1], 0.5001e-4) << *row[0];
         EXPECT_NEAR(gdh_richardson(Celsius{*row[0]}).value, *row[2], 1e-12) << *row[0];
     }

@@ -15,7 +15,7 @@ FlowerFate fate_in(const std::vector<std::string>& row) {
 }
 
 TEST(FlowersNeeded, AgreesWithTheFiveWorkedRows) {
-    const auto rows = testing::oracle_rows("cross-flowers-needed.txt");
+    const auto rows = testing::regression_rows("cross-flowers-needed.txt");
     EXPECT_EQ(rows.size(), 5U);
     for (const auto& row : rows) {
         EXPECT_NEAR(seedlings_per_flower(fate_in(row)), std::stod(row.at(5)), 1e-9);
@@ -44,7 +44,7 @@ TEST(FlowersNeeded, AnswersTheEdges) {
 }
 
 TEST(PlantsNeeded, AgreesWithTheExactBinomialTable) {
-    const auto rows = testing::oracle_rows("cross-plants-needed.txt");
+    const auto rows = testing::regression_rows("cross-plants-needed.txt");
     EXPECT_EQ(rows.size(), 53U);
     for (const auto& row : rows) {
         EXPECT_EQ(plants_needed(std::stoi(row.at(2)), 1 / std::stod(row.at(0)), std::stod(row.at(1))),

@@ -11,7 +11,7 @@ namespace {
 
 TEST(Forcing, TakesTheDaysOfTheHandbookByStage) {
     int checked = 0;
-    for (const auto& row : testing::oracle_rows("cross-forcing.txt")) {
+    for (const auto& row : testing::regression_rows("cross-forcing.txt")) {
         if (row.at(0) == "stage") {
             const auto days = forcing_days({std::stoi(row.at(1))});
             EXPECT_EQ(days.least, std::stoi(row.at(2))) << row[1];
@@ -25,7 +25,7 @@ TEST(Forcing, TakesTheDaysOfTheHandbookByStage) {
 
 TEST(Forcing, CountsBackFromTheWantedDayToTheCut) {
     int checked = 0;
-    for (const auto& row : testing::oracle_rows("cross-forcing.txt")) {
+    for (const auto& row : testing::regression_rows("cross-forcing.txt")) {
         if (row.at(0) == "plan") {
             const Day wanted = parse_iso_day(row.at(1)).value();
             EXPECT_EQ(to_iso(cut_by(wanted, std::stoi(row.at(2)))), row.at(3));

@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: MIT
-// Names of the house: a room's names live in the room's namespace, a type is defined once in it, and what is inside
-// of a room is named by no other.
+// Names of the house: a room's names live in the room's namespace, a type is defined once in it, and what is
+// inside of a room is named by no other.
 #include <gtest/gtest.h>
 
 #include <filesystem>
@@ -11,11 +11,13 @@
 #include <string>
 #include <vector>
 
+#include "paths.h"
+
 namespace {
 
 namespace fs = std::filesystem;
 
-const fs::path top = PIPWARD_SOURCE;
+const fs::path top = pipward::testing::project_file("");
 const fs::path library = top / "lib" / "pipward";
 
 /// Rooms whose names every other room speaks: their namespaces are inline.
@@ -31,10 +33,12 @@ std::vector<fs::path> sources_below(const fs::path& folder) {
     return found;
 }
 
-std::string room_of(const fs::path& file) { return fs::relative(file, library).begin()->string(); }
+std::string room_of(const fs::path& file) {
+    return fs::relative(file, library).begin()->string();
+}
 
-/// The namespaces a file opens at its left margin, and the types it defines there. Sources are laid out by the
-/// formatter, so what stands at the margin is what belongs to a namespace.
+/// The namespaces a file opens at its left margin, and the types it defines there. Sources are laid out by
+/// the formatter, so what stands at the margin is what belongs to a namespace.
 struct Opened {
     std::set<std::string> namespaces;
     std::vector<std::string> types;  ///< with their namespace; those of an anonymous one are left out
@@ -43,7 +47,8 @@ struct Opened {
 Opened opened_by(const fs::path& file) {
     static const std::regex opening(R"(^namespace( [A-Za-z_:]+( [A-Za-z_:]+)?)? ?\{$)");
     static const std::regex closing(R"(^\}  // namespace.*)");
-    static const std::regex type(R"(^(struct|class|enum class|enum|union) ([A-Za-z_0-9]+)( final)?( :[^:].*)?( \{.*)?$)");
+    static const std::regex type(
+        R"(^(struct|class|enum class|enum|union) ([A-Za-z_0-9]+)( final)?( :[^:].*)?( \{.*)?$)");
     Opened opened;
     std::vector<std::string> stack;
     std::ifstream stream(file);
@@ -78,6 +83,9 @@ Opened opened_by(const fs::path& file) {
 TEST(Names, EverySourceOfARoomOpensTheNamespaceOfTheRoom) {
     int seen = 0;
     for (const auto& file : sources_below(library)) {
+        if (file.filename() == "spoken.h") {
+            continue;  // it is what makes two rooms inline
+        }
         const auto home = "pipward::" + room_of(file);
         for (const auto& name : opened_by(file).namespaces) {
             ++seen;

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: MIT
-// Purdy notation against tests/oracles/lineage-purdy.txt, and what cannot be read.
+// Purdy notation against the two files lineage-purdy.txt, and what cannot be read.
 #include "pipward/lineage/cross_notation.h"
 
 #include <gtest/gtest.h>
@@ -7,6 +7,8 @@
 #include <fstream>
 #include <map>
 #include <sstream>
+
+#include "paths.h"
 
 namespace pipward::lineage {
 namespace {
@@ -21,12 +23,15 @@ std::vector<std::string> parts(const std::string& line) {
     return found;
 }
 
-std::vector<std::string> oracle(const std::string& kind) {
-    std::ifstream file(PIPWARD_ORACLES "/lineage-purdy.txt");
+std::vector<std::string> lines_of(const std::string& kind) {
     std::vector<std::string> lines;
-    for (std::string line; std::getline(file, line);) {
-        if (line.starts_with(kind + " ")) {
-            lines.push_back(line.substr(kind.size() + 1));
+    for (const auto& path :
+         {testing::oracle_file("lineage-purdy.txt"), testing::regression_file("lineage-purdy.txt")}) {
+        std::ifstream file(path);
+        for (std::string line; std::getline(file, line);) {
+            if (line.starts_with(kind + " ")) {
+                lines.push_back(line.substr(kind.size() + 1));
+            }
         }
     }
     EXPECT_FALSE(lines.empty()) << kind;
@@ -49,7 +54,7 @@ std::map<std::string, double> shares_of(const std::string& text) {
 }
 
 TEST(CrossNotation, ReadsAndPrintsThePublishedStrings) {
-    for (const auto& line : oracle("purdy")) {
+    for (const auto& line : lines_of("purdy")) {
         const auto wanted = parts(line);
         const auto read = read_purdy(wanted.at(0));
         EXPECT_EQ(read.trouble, "") << line;
@@ -60,23 +65,23 @@ TEST(CrossNotation, ReadsAndPrintsThePublishedStrings) {
 }
 
 TEST(CrossNotation, TakesOtherSpellingsAndPrintsOne) {
-    for (const auto& line : oracle("same")) {
+    for (const auto& line : lines_of("same")) {
         const auto wanted = parts(line);
         EXPECT_EQ(purdy_text(read_purdy(wanted.at(0)).tree), wanted.at(1)) << line;
     }
 }
 
 TEST(CrossNotation, SharesOfLeavesAreThePublishedCrosses) {
-    const auto scout = parts(oracle("purdy").front()).front();
+    const auto scout = parts(lines_of("purdy").front()).front();
     const auto shares = shares_of(scout);
     std::vector<std::string> order;
-    for (const auto& line : oracle("leaf")) {
+    for (const auto& line : lines_of("leaf")) {
         const auto end = line.rfind(' ');
         order.push_back(line.substr(0, end));
         EXPECT_EQ(shares.at(order.back()), std::stod(line.substr(end)));
     }
     EXPECT_EQ(leaves_of(read_purdy(scout).tree), order);
-    for (const auto& line : oracle("dose")) {
+    for (const auto& line : lines_of("dose")) {
         std::istringstream words(line);
         std::string text;
         std::string name;

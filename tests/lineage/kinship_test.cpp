@@ -8,6 +8,7 @@
 #include <sstream>
 
 #include "lineage/pedigree_maker.h"
+#include "paths.h"
 #include "pipward/value/finding.h"
 
 namespace pipward::lineage {
@@ -29,15 +30,14 @@ double or_founders(const std::optional<double>& kinship) {
     return kinship.value_or(0);
 }
 
-void expect_table(const std::string& oracle, int checks, double tolerance, bool swapped = false) {
-    const auto rows = testing::oracle_rows(oracle);
+void expect_table(const testing::Rows& rows, int checks, double tolerance, bool swapped = false) {
     const Kinship kinship(pedigree_in(rows, swapped), blends_in(rows));
     int checked = 0;
     for (const auto& row : rows) {
         if (row.at(0) == "twice") {
             const double value = std::stod(row.at(3));
             EXPECT_NEAR(2 * or_founders(kinship.between(row.at(1), row.at(2))), value, tolerance)
-                << oracle << " " << row[1] << " " << row[2];
+                << row[1] << " " << row[2];
             EXPECT_EQ(kinship.between(row[1], row[2]), kinship.between(row[2], row[1]));
             ++checked;
         }
@@ -45,12 +45,12 @@ void expect_table(const std::string& oracle, int checks, double tolerance, bool 
     EXPECT_EQ(checked, checks);
 }
 
-TEST(Kinship, AgreesWithMrodesTable) {
-    expect_table("lineage-mrode-table-2-1.txt", 21, 0);
+TEST(Kinship, FollowsMrodesPedigree) {
+    expect_table(testing::all_rows("lineage-mrode-table-2-1.txt"), 21, 0);
 }
 
 TEST(Kinship, LeavesMrodesMendelianSampling) {
-    const auto rows = testing::oracle_rows("lineage-mrode-table-2-1.txt");
+    const auto rows = testing::all_rows("lineage-mrode-table-2-1.txt");
     const auto accessions = pedigree_in(rows);
     const Kinship kinship(accessions, {});
     const auto twice = [&](const std::string& a, const std::string& b) {
@@ -75,21 +75,21 @@ TEST(Kinship, LeavesMrodesMendelianSampling) {
 }
 
 TEST(Kinship, AgreesWithTheCopenhagenPedigreeWhicheverParentIsNamedFirst) {
-    expect_table("lineage-kvl-seven.txt", 20, 0);
-    expect_table("lineage-kvl-seven.txt", 20, 0, true);
+    expect_table(testing::regression_rows("lineage-kvl-seven.txt"), 20, 0);
+    expect_table(testing::regression_rows("lineage-kvl-seven.txt"), 20, 0, true);
 }
 
 TEST(Kinship, FollowsSelfingAndBackcross) {
-    expect_table("lineage-selfing.txt", 5, 0);
+    expect_table(testing::regression_rows("lineage-selfing.txt"), 5, 0);
 }
 
 TEST(Kinship, TakesABlendAsAMixtureOfItsMembers) {
-    expect_table("lineage-blend.txt", 7, 1e-12);
+    expect_table(testing::regression_rows("lineage-blend.txt"), 7, 1e-12);
 }
 
 TEST(Kinship, OfSibsFromABlendFallsWithTheNumberOfEqualMembers) {
     int checked = 0;
-    for (const auto& row : testing::oracle_rows("lineage-blend.txt")) {
+    for (const auto& row : testing::regression_rows("lineage-blend.txt")) {
         if (row.at(0) != "equal") {
             continue;
         }
@@ -106,7 +106,7 @@ TEST(Kinship, OfSibsFromABlendFallsWithTheNumberOfEqualMembers) {
 }
 
 TEST(Kinship, OfTheParentsIsTheInbreedingOfTheChild) {
-    const auto rows = testing::oracle_rows("lineage-standard-inbreeding.txt");
+    const auto rows = testing::all_rows("lineage-standard-inbreeding.txt");
     auto accessions = pedigree_in(rows);
     for (const auto& row : rows) {
         if (row.at(0) == "inbreeding") {
@@ -128,7 +128,7 @@ TEST(Kinship, OfTheParentsIsTheInbreedingOfTheChild) {
 }
 
 TEST(Kinship, AgreesWithAnInbredPedigreeOfFifteen) {
-    const std::string folder = std::string(PIPWARD_SHARED_DATA) + "/pedigree/dioecious-inbred-15";
+    const std::string folder = testing::shared_file("pedigree/dioecious-inbred-15");
     std::ifstream parents(folder + ".csv");
     std::ifstream values(folder + ".kinship.tsv");
     if (!parents || !values) {
@@ -164,7 +164,7 @@ TEST(Kinship, OfHalfSibsThroughAParentWithoutARecordIsAnEighth) {
 }
 
 TEST(Kinship, DoesNotDependOnTheOrderOfTheRecords) {
-    auto accessions = pedigree_in(testing::oracle_rows("lineage-kvl-seven.txt"));
+    auto accessions = pedigree_in(testing::regression_rows("lineage-kvl-seven.txt"));
     const Kinship forwards(accessions, {});
     std::ranges::reverse(accessions);
     const Kinship backwards(accessions, {});
@@ -245,7 +245,7 @@ TEST(Kinship, TakesAPedigreeDeeperThanAnyStack) {
 }
 
 TEST(Kinship, StaysBetweenZeroAndOneAndIsHighestWithItself) {
-    const auto rows = testing::oracle_rows("lineage-selfing.txt");
+    const auto rows = testing::regression_rows("lineage-selfing.txt");
     const auto accessions = pedigree_in(rows);
     const Kinship kinship(accessions, {});
     for (const auto& a : accessions) {

@@ -10,10 +10,8 @@
 #include "pipward/lineage/pedigree_order.h"
 #include "testing.h"
 
-/// Pedigrees for the tests of the room: from oracle files, and made by a seed.
+/// Pedigrees for the tests of the room: from files of rows, and made by a seed.
 namespace pipward::testing {
-
-using OracleRows = std::vector<std::vector<std::string>>;
 
 inline Accession child_of(const std::string& name, const std::string& seed, const std::string& pollen) {
     const auto known = [](const std::string& parent) {
@@ -33,7 +31,7 @@ inline Accession sport_of(const std::string& name, const std::string& original) 
     return accession;
 }
 
-inline std::vector<Accession> pedigree_in(const OracleRows& rows, bool swapped = false) {
+inline std::vector<Accession> pedigree_in(const Rows& rows, bool swapped = false) {
     std::vector<Accession> accessions;
     for (const auto& row : rows) {
         if (row.at(0) == "parents") {
@@ -44,7 +42,7 @@ inline std::vector<Accession> pedigree_in(const OracleRows& rows, bool swapped =
     return accessions;
 }
 
-inline std::vector<BlendMember> blends_in(const OracleRows& rows) {
+inline std::vector<BlendMember> blends_in(const Rows& rows) {
     std::vector<BlendMember> blends;
     for (const auto& row : rows) {
         if (row.at(0) == "blend") {

@@ -340,12 +340,22 @@ TEST(BookAdopt, KeepsLabelsOfAnyWriting) {
     }
 }
 
-TEST(BookAdopt, TellsTextThatIsNotUtf8) {
+TEST(BookAdopt, TellsTextThatIsNotUtf8AndReadsItAsWindows1252) {
     NEED_SAMPLE();
     const SampleCopy sample;
     const auto own = sample.put("own.csv", "Label,Note,X,Y\nN-1,H\xF6he,522500,5331400\n");
-    EXPECT_SAID(refused(sample, own, {{"layer-crs", "EPSG:25832"}}), Level::error,
-                "letters that are not UTF-8");
+    const auto outcome = adopt(sample, own, {{"layer-crs", "EPSG:25832"}, {"write", "yes"}});
+    EXPECT_SAID(outcome.findings, Level::warning, "letters that are not UTF-8");
+    EXPECT_EQ(tree_of(book::read_book(sample.book()).orchard, "N-1").note, "H\xC3\xB6he");
+}
+
+TEST(BookAdopt, TakesAFileOfOneColumn) {
+    NEED_SAMPLE();
+    const SampleCopy sample;
+    const auto own = sample.put("own.csv", "Variety\nHeron Down\nPloverfield\n");
+    const auto outcome = adopt(sample, own, {{"accession-kind", "cultivar"}, {"species", "apple"}});
+    EXPECT_EQ(cell_of(outcome.tables[1], 1, "name"), "Ploverfield");
+    EXPECT_EQ(cell_of(outcome.tables[1], 1, "fate"), "added");
 }
 
 TEST(BookAdopt, TellsTwoFieldsOfOneName) {

@@ -9,6 +9,7 @@
 #include <sstream>
 
 #include "operation/sample_copy.h"
+#include "paths.h"
 #include "pipward/book/book.h"
 #include "pipward/operation/operation.h"
 #include "pipward/seed/trial.h"
@@ -27,7 +28,7 @@ struct PublishedLot {
 /// The first one holds the printed means.
 std::vector<PublishedLot> published() {
     std::vector<PublishedLot> lots;
-    std::ifstream file(std::string(PIPWARD_ORACLES) + "/seed-douglas-fir.txt");
+    std::ifstream file(testing::oracle_file("seed-douglas-fir.txt"));
     for (std::string line; std::getline(file, line);) {
         PublishedLot lot;
         if (!line.starts_with('#') && std::istringstream(line) >> lot.lot >> lot.control >> lot.treated) {

@@ -5,9 +5,9 @@
 #include <algorithm>
 
 #include "operation/sample_copy.h"
-#include "pipward/operation/dress_book.h"
+#include "pipward/operation/book/dress_book.h"
 #include "pipward/operation/operation.h"
-#include "pipward/operation/result_tables.h"
+#include "pipward/operation/season/result_tables.h"
 
 namespace pipward::operation {
 namespace {

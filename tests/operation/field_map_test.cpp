@@ -9,11 +9,13 @@
 #include "operation/sample_copy.h"
 #include "paper/printing.h"
 #include "pipward/book/book.h"
-#include "pipward/operation/field_map_contents.h"
 #include "pipward/operation/operation.h"
+#include "pipward/paper/field_contents.h"
 
 namespace pipward::operation {
 namespace {
+
+const Day today = parse_iso_day("2026-03-20").value();
 
 Outcome mapped(const testing::SampleCopy& sample, Form form) {
     form["book"] = sample.book();
@@ -56,7 +58,7 @@ TEST(FieldMap, DistancesOnPaperAreThoseOnTheGround) {
     for (std::uint32_t i = 0; i < orchard.trees.size(); ++i) {
         trees.push_back(i);
     }
-    const auto map = map_of(orchard, trees);
+    const auto map = paper::map_of(orchard, trees, today);
     EXPECT_TRUE(map.true_north);
     EXPECT_EQ(map.rows.size(), 10U);
     for (std::size_t i = 1; i < map.trees.size(); ++i) {
@@ -74,14 +76,14 @@ TEST(FieldMap, GivesTheSameMapForABookInDegrees) {
     const testing::SampleCopy sample;
     auto orchard = book::read_book(sample.book()).orchard;
     std::vector<std::uint32_t> trees{0, 10, 40, 80, 100};
-    const auto metres = map_of(orchard, trees);
+    const auto metres = paper::map_of(orchard, trees, today);
     const place::ToEarth to_earth(orchard.crs);
     for (auto& tree : orchard.trees) {
         const auto place = to_earth(*tree.at);
         tree.at = MapPoint{place->lon, place->lat, {}};
     }
     orchard.crs = "EPSG:4326";
-    const auto degrees = map_of(orchard, trees);
+    const auto degrees = paper::map_of(orchard, trees, today);
     for (std::size_t i = 1; i < trees.size(); ++i) {
         const auto way = [&](const paper::FieldMap& map) {
             return std::pair{map.trees[i].at.east - map.trees[0].at.east,

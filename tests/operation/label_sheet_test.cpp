@@ -7,8 +7,8 @@
 #include "operation/sample_copy.h"
 #include "paper/printing.h"
 #include "pipward/book/book.h"
-#include "pipward/operation/label_contents.h"
 #include "pipward/operation/operation.h"
+#include "pipward/paper/label_contents.h"
 #include "pipward/paper/label_grid.h"
 
 namespace pipward::operation {
@@ -75,7 +75,7 @@ TEST(LabelSheet, TheCodeOfALabelLeadsBackToItsTree) {
         auto code = testing::codes_in(file, std::stoi(value(table, row, "page")), 300, {box});
         ASSERT_EQ(code, value(table, row, "label") + "\n");
         code.pop_back();
-        const auto found = ran("tree-find", sample, {{"scrap", code}});
+        const auto found = ran("tree-find", sample, {{"scrap", code}, {"as-of", "2026-03-20"}});
         EXPECT_EQ(value(found.tables[0], 0, "label"), value(table, row, "label"));
     }
 }

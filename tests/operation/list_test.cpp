@@ -3,11 +3,12 @@
 #include <gtest/gtest.h>
 
 #include <algorithm>
+#include <map>
 #include <set>
 
+#include "pipward/operation/declare/parameter_text.h"
 #include "pipward/operation/operation.h"
-#include "pipward/operation/parameter_text.h"
-#include "pipward/operation/result_tables.h"
+#include "pipward/operation/season/result_tables.h"
 
 namespace pipward::operation {
 namespace {
@@ -73,6 +74,41 @@ TEST(Operations, TitlesAreWordsAndHelpIsSentences) {
         EXPECT_TRUE(is_words(about.title)) << about.id;
         EXPECT_TRUE(is_words(about.group)) << about.id;
         EXPECT_TRUE(is_sentence(about.help)) << about.id;
+    }
+}
+
+// What hosts fill in by themselves. A new role stands here before this builds again.
+std::vector<std::string> keys_of(Role role) {
+    switch (role) {
+        case Role::dress_book:
+            return {"book"};
+        case Role::plan_season:
+            return {"book", "as-of"};
+        case Role::draw_line:
+            return {"book", "who", "as-of"};
+    }
+    return {};
+}
+
+TEST(Operations, EachRoleIsPlayedOnceAndTakesWhatHostsFillIn) {
+    std::map<Role, std::string> players;
+    for (const auto& operation : operations()) {
+        if (const auto role = operation->about().role) {
+            EXPECT_TRUE(players.emplace(*role, operation->about().id).second) << operation->about().id;
+            EXPECT_EQ(&operation_for(*role), operation.get());
+        }
+    }
+    EXPECT_EQ(players, (std::map<Role, std::string>{{Role::dress_book, "book-dress"},
+                                                    {Role::plan_season, "season-plan"},
+                                                    {Role::draw_line, "line-show"}}));
+    for (const auto& [role, id] : players) {
+        Form form;
+        for (const auto& key : keys_of(role)) {
+            form[key] = key == "as-of" ? "2026-03-20" : "text";
+        }
+        for (const auto& finding : operation_for(role).check(form)) {
+            ADD_FAILURE() << id << ": " << to_text(finding);
+        }
     }
 }
 

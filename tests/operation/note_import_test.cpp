@@ -232,17 +232,30 @@ TEST_F(NoteImport, ALineWithMoreCellsThanTheHeader) {
     EXPECT_EQ(verdicts(imported(sprouts + "S-25-03,2026-03-23,58,\n")).at(0), "would_be_written");
 }
 
-TEST_F(NoteImport, FilesThatAreNoTextInUtf8) {
-    EXPECT_TRUE(told(refused(sprouts + "S-25-03,2026-03-23,58\nK\xFChl,2026-03-23,58\n\xE4,,\n"), "line 3",
-                     "", "This line and 1 more hold letters that are not UTF-8"));
+TEST_F(NoteImport, FilesThatAreNoText) {
+    EXPECT_TRUE(told(refused(sprouts + "S-25-03,2026-03-23,58\nK\xFChl,2026-03-23,58\n\xC3\xA4,,\n"),
+                     "line 3", "", "letters that are not UTF-8"))
+        << "neither the one encoding nor the other";
     EXPECT_TRUE(told(refused(sprouts + "S-25-03,2026-03-23,5" + std::string(1, '\0') + "\n"), "line 2", "",
                      "byte of zero"));
     EXPECT_TRUE(told(refused("PK\x03\x04 and so on"), "", "", "workbook (.xlsx"));
     EXPECT_TRUE(told(refused("\xD0\xCF\x11\xE0\xA1\xB1\x1A\xE1"), "", "", "(.xls)"));
-    EXPECT_TRUE(told(refused(std::string("\xFF\xFEl\0o\0", 6)), "", "", "UTF-16"));
+    EXPECT_TRUE(told(refused(std::string("\xFF\xFEl\0o", 5)), "", "", "UTF-16"));
     EXPECT_TRUE(told(refused(""), "", "", "empty"));
     EXPECT_TRUE(
         told(refused("lot,counted_on,sprouted\n\"S-25-03,2026-03-23,58\n"), "line 2", "", "never closed"));
+}
+
+TEST_F(NoteImport, OtherEncodingsAndATitleAreReadAndTold) {
+    const auto old =
+        imported("tag,picked_on,fruits,note\n25-03-b,2025-10-05,2,K\xFChl\n25-03-b,2025-10-06,1,\xE4\n");
+    EXPECT_TRUE(told(old.findings, "line 2", "", "This line and 1 more hold letters that are not UTF-8",
+                     Level::warning));
+    EXPECT_EQ(verdicts(old), (std::vector<std::string>{"would_be_written", "would_be_written"}));
+    EXPECT_NE(column(old, 1).at(0).find("K\xC3\xBChl"), std::string::npos);
+    const auto titled = imported("Cold store\n" + sprouts + "S-25-03,2026-03-23,58\n");
+    EXPECT_TRUE(told(titled.findings, "line 1", "", "Line 2 heads the columns", Level::note));
+    EXPECT_EQ(column(titled, 0), (std::vector<std::string>{"3"}));
 }
 
 TEST_F(NoteImport, ARemarkWithoutACountIsNotLostInSilence) {

@@ -6,7 +6,8 @@
 
 #include "operation/sample_copy.h"
 #include "pipward/book/book.h"
-#include "pipward/operation/note_kind.h"
+#include "pipward/intake/cells.h"
+#include "pipward/intake/note_kind.h"
 #include "pipward/operation/operation.h"
 
 namespace pipward::operation {
@@ -24,12 +25,12 @@ std::size_t lines_of(const std::string& sheet) {
 TEST(NoteTemplate, EverySheetIsReadBackAndNothingOfItIsFilledIn) {
     NEED_SAMPLE();
     const testing::SampleCopy sample;
-    for (const auto& word : words(NoteKind{})) {
+    for (const auto& word : words(intake::NoteKind{})) {
         const std::string kind(word.word);
         const auto outcome = made(sample, kind, {{"trait", "taste"}});
         ASSERT_EQ(outcome.files.size(), 2U);
         EXPECT_EQ(outcome.files[0].name, "notes-" + kind + ".csv");
-        EXPECT_EQ(outcome.tables.at(0).rows.size(), table_of(word.value).columns.size());
+        EXPECT_EQ(outcome.tables.at(0).rows.size(), intake::table_of(word.value).columns.size());
         const auto read = find_operation("note-import")
                               ->run({{"book", sample.book()},
                                      {"notes-file", sample.put("sheet.csv", outcome.files[0].content)},
@@ -76,13 +77,13 @@ TEST(NoteTemplate, TheFilledSheetIsTakenIn) {
 }
 
 TEST(NoteTemplate, NoCellOfASheetIsAFormula) {
-    EXPECT_EQ(harmless("=cmd|' /C calc'!A0"), "'=cmd|' /C calc'!A0");
-    EXPECT_EQ(harmless("-A1"), "'-A1");
-    EXPECT_EQ(harmless("UP-05-12"), "UP-05-12");
+    EXPECT_EQ(intake::harmless("=cmd|' /C calc'!A0"), "'=cmd|' /C calc'!A0");
+    EXPECT_EQ(intake::harmless("-A1"), "'-A1");
+    EXPECT_EQ(intake::harmless("UP-05-12"), "UP-05-12");
     for (const auto* name : {"=x", "+x", "-x", "@x"}) {
-        EXPECT_EQ(without_apostrophe(harmless(name)), name);
+        EXPECT_EQ(intake::without_apostrophe(intake::harmless(name)), name);
     }
-    EXPECT_EQ(without_apostrophe("'t Hooft"), "'t Hooft");
+    EXPECT_EQ(intake::without_apostrophe("'t Hooft"), "'t Hooft");
 }
 
 }  // namespace

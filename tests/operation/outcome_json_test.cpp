@@ -8,7 +8,8 @@
 #include <nlohmann/json.hpp>
 #include <sstream>
 
-#include "pipward/operation/declare.h"
+#include "paths.h"
+#include "pipward/operation/declare/declare.h"
 
 namespace pipward::operation {
 namespace {
@@ -140,7 +141,7 @@ TEST(OutcomeJson, AStrayByteInANoteDoesNotLoseThePlan) {
 }
 
 TEST(Catalogue, EqualsTheGoldenFile) {
-    std::ifstream file(std::string(PIPWARD_SOURCE) + "/tests/operation/catalogue.json");
+    std::ifstream file(testing::project_file("tests/operation/catalogue.json"));
     ASSERT_TRUE(file) << "tests/operation/catalogue.json is missing: build the target reference";
     std::ostringstream golden;
     golden << file.rdbuf();

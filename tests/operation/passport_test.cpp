@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: MIT
 // Passports against tests/oracles/operation-passport.txt, out of the sample and into a new book.
-#include "pipward/operation/passport.h"
+#include "pipward/intake/passport.h"
 
 #include <gtest/gtest.h>
 
@@ -9,6 +9,7 @@
 #include <sstream>
 
 #include "operation/sample_copy.h"
+#include "paths.h"
 #include "pipward/book/book.h"
 #include "pipward/operation/operation.h"
 #include "pipward/record/words.h"
@@ -32,7 +33,7 @@ using testing::SampleCopy;
 using Words = std::vector<std::string>;
 
 std::vector<Words> oracle(const std::string& kind) {
-    std::ifstream file(PIPWARD_ORACLES "/operation-passport.txt");
+    std::ifstream file(testing::oracle_file("operation-passport.txt"));
     std::vector<Words> lines;
     for (std::string line; std::getline(file, line);) {
         std::istringstream text(line);
@@ -48,33 +49,34 @@ std::vector<Words> oracle(const std::string& kind) {
 }
 
 TEST(Passport, HasTheDescriptorsAndCodesOfTheStandard) {
-    const auto names = passport_descriptors();
+    const auto names = intake::passport_descriptors();
     EXPECT_EQ(oracle("order").front(), Words(names.begin(), names.end()));
     for (const auto& words : oracle("day")) {
-        EXPECT_EQ(is_passport_day(words[0]), words[1] == "yes") << words[0];
+        EXPECT_EQ(intake::is_passport_day(words[0]), words[1] == "yes") << words[0];
     }
     for (const auto& words : oracle("status")) {
-        ASSERT_TRUE(kind_of_status(words[0])) << words[0];
-        EXPECT_EQ(to_word(*kind_of_status(words[0])), words[1]);
+        ASSERT_TRUE(intake::kind_of_status(words[0])) << words[0];
+        EXPECT_EQ(to_word(*intake::kind_of_status(words[0])), words[1]);
     }
     for (const auto& words : oracle("written")) {
-        EXPECT_EQ(status_of_kind(*from_word<AccessionKind>(words[0])), words[1]);
+        EXPECT_EQ(intake::status_of_kind(*from_word<AccessionKind>(words[0])), words[1]);
     }
     for (const auto& words : oracle("institute")) {
-        EXPECT_EQ(is_institute_code(words[0]), words[1] == "yes") << words[0];
+        EXPECT_EQ(intake::is_institute_code(words[0]), words[1] == "yes") << words[0];
     }
-    EXPECT_FALSE(kind_of_status("7"));
-    EXPECT_FALSE(kind_of_status(""));
+    EXPECT_FALSE(intake::kind_of_status("7"));
+    EXPECT_FALSE(intake::kind_of_status(""));
 }
 
 TEST(Passport, KeepsInTheNoteWhatTheBookHasNoPlaceFor) {
-    const Passport kept{{"ACQDATE", "1975----"}, {"OTHERNUMB", "ZZZ999:7;XXX002:9"}, {"STORAGE", "20"}};
-    const auto note = note_with("Firm; sharp.", kept);
+    const intake::Passport kept{
+        {"ACQDATE", "1975----"}, {"OTHERNUMB", "ZZZ999:7;XXX002:9"}, {"STORAGE", "20"}};
+    const auto note = intake::note_with("Firm; sharp.", kept);
     EXPECT_EQ(note, "Firm; sharp. [ACQDATE=1975----; OTHERNUMB=ZZZ999:7;XXX002:9; STORAGE=20]");
-    EXPECT_EQ(kept_in(note).remark, "Firm; sharp.");
-    EXPECT_EQ(kept_in(note).kept, kept);
-    EXPECT_EQ(kept_in("From [somewhere]").remark, "From [somewhere]");
-    EXPECT_EQ(note_with("", {}), "");
+    EXPECT_EQ(intake::kept_in(note).remark, "Firm; sharp.");
+    EXPECT_EQ(intake::kept_in(note).kept, kept);
+    EXPECT_EQ(intake::kept_in("From [somewhere]").remark, "From [somewhere]");
+    EXPECT_EQ(intake::note_with("", {}), "");
 }
 
 Outcome run(const std::string& book, const std::string& id, Form form) {
@@ -101,7 +103,7 @@ TEST(Passport, OutOfABookAndIntoANewOneNothingIsLost) {
     ASSERT_EQ(after.accessions.size(), before.accessions.size());
     for (std::size_t i = 0; i < before.accessions.size(); ++i) {
         EXPECT_TRUE(after.accessions[i] == before.accessions[i]) << before.accessions[i].name;
-        EXPECT_EQ(kept_in(after.accessions[i].note.value_or("")).remark,
+        EXPECT_EQ(intake::kept_in(after.accessions[i].note.value_or("")).remark,
                   before.accessions[i].note.value_or(""));
     }
     EXPECT_EQ(after.blend_members.size(), before.blend_members.size());
@@ -188,12 +190,19 @@ TEST_F(Import, TellsOfEverythingThatIsOdd) {
     EXPECT_EQ(outcome.tables.at(0).rows.size(), 4U);
 }
 
+TEST_F(Import, ReadsWindows1252AndSaysSo) {
+    NEED_SAMPLE();
+    const auto outcome = take("ACCENAME\nGr\xFCn\n");
+    EXPECT_TRUE(has(told(outcome), "The line holds letters that are not UTF-8")) << told(outcome);
+    EXPECT_EQ(to_text(outcome.tables.at(0).rows.at(0).cells.at(1)), "Gr\xC3\xBCn");
+}
+
 TEST_F(Import, RefusesAsAWhole) {
     NEED_SAMPLE();
     EXPECT_TRUE(has(refused("ACCENAME\nSame\nSame\n"), "Two lines have this name"));
     EXPECT_TRUE(has(refused("NAME,STATUS\nA,B\n"), "neither a column ACCENAME"));
     EXPECT_TRUE(has(refused("ACCENAME,ANCEST\nA1,B1/Wrenlea\nB1,A1/Wrenlea\n"), "its own ancestor"));
-    EXPECT_TRUE(has(refused("ACCENAME\nGr\xFCn\n"), "not written in UTF-8"));
+    EXPECT_TRUE(has(refused("ACCENAME\nGr\xFCn\nH\xC3\xB6he\n"), "not UTF-8"));
     EXPECT_TRUE(has(refused(""), "file"));
 }
 

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: MIT
-#include "pipward/operation/read_checked.h"
+#include "pipward/operation/declare/read_checked.h"
 
 #include <gtest/gtest.h>
 

@@ -8,9 +8,10 @@
 #include <fstream>
 #include <sstream>
 
+#include "paths.h"
 #include "pipward/book/schema.h"
 #include "pipward/operation/operation.h"
-#include "pipward/operation/result_tables.h"
+#include "pipward/operation/season/result_tables.h"
 
 namespace pipward::operation {
 namespace {
@@ -57,7 +58,7 @@ TEST(BookReference, EveryResultTableMayBeWrittenToABook) {
 }
 
 void expect_written(const std::string& name, const std::string& text) {
-    const auto path = std::filesystem::path(PIPWARD_SOURCE) / "docs" / name;
+    const auto path = testing::project_file("docs/" + name);
     if (!std::filesystem::exists(path)) {
         GTEST_SKIP() << "docs/" << name << " is not there yet: build the target reference";
     }

@@ -3,7 +3,7 @@
 
 #include <array>
 
-#include "pipward/operation/declare.h"
+#include "pipward/operation/declare/declare.h"
 
 namespace pipward::operation {
 

@@ -85,13 +85,15 @@ TEST(RoundTrip, FromTheLaidRowOverTheScannedLabelBackToTheTree) {
     scanned.pop_back();
     EXPECT_EQ(scanned, value(table, row, "label"));
 
-    const auto found = run(sample, "tree-find", {{"scrap", scanned}});
+    const auto found = run(sample, "tree-find", {{"scrap", scanned}, {"as-of", "2026-03-20"}});
     EXPECT_EQ(value(found.tables.at(0), 0, "label"), scanned);
     EXPECT_EQ(fmt::format("T{}-{}", value(found.tables[0], 0, "row"), value(found.tables[0], 0, "position")),
               scanned)
         << "the number found is the one it was laid on";
 
-    const auto walk = run(sample, "walk-order", {{"trees", scanned + ", LO-01-01"}, {"start", "LO-01-01"}});
+    const auto walk =
+        run(sample, "walk-order",
+            {{"trees", scanned + ", LO-01-01"}, {"start", "LO-01-01"}, {"as-of", "2026-03-20"}});
     bool reached = false;
     for (std::size_t i = 0; i < walk.tables.at(0).rows.size(); ++i) {
         reached = reached || value(walk.tables[0], i, "label") == scanned;

@@ -8,6 +8,8 @@
 #include <iterator>
 #include <string>
 
+#include "paths.h"
+
 namespace pipward::testing {
 
 /// A folder of the test's own with a copy of the sample book in it; gone afterwards.
@@ -18,14 +20,14 @@ class SampleCopy {
         std::filesystem::remove_all(folder_);
         std::filesystem::create_directories(folder_);
         if (exists()) {
-            std::filesystem::copy_file(PIPWARD_SAMPLE, folder_ / "book.gpkg");
+            std::filesystem::copy_file(sample_book(), folder_ / "book.gpkg");
         }
     }
     ~SampleCopy() { std::filesystem::remove_all(folder_); }
     SampleCopy(const SampleCopy&) = delete;
     SampleCopy& operator=(const SampleCopy&) = delete;
 
-    static bool exists() { return std::filesystem::exists(PIPWARD_SAMPLE); }
+    static bool exists() { return std::filesystem::exists(sample_book()); }
     std::string book() const { return path("book.gpkg"); }
     std::string path(const std::string& name) const { return (folder_ / name).string(); }
     std::string put(const std::string& name, const std::string& text) const {
@@ -43,8 +45,8 @@ class SampleCopy {
 
 }  // namespace pipward::testing
 
-#define NEED_SAMPLE()                                                        \
-    if (!pipward::testing::SampleCopy::exists()) {                           \
-        GTEST_SKIP() << "The sample book is not there yet: " PIPWARD_SAMPLE; \
-    }                                                                        \
+#define NEED_SAMPLE()                                                                            \
+    if (!pipward::testing::SampleCopy::exists()) {                                               \
+        GTEST_SKIP() << "The sample book is not there yet: " << pipward::testing::sample_book(); \
+    }                                                                                            \
     static_assert(true)

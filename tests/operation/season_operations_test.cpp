@@ -7,7 +7,7 @@
 #include "operation/sample_copy.h"
 #include "pipward/book/book.h"
 #include "pipward/operation/operation.h"
-#include "pipward/operation/result_tables.h"
+#include "pipward/operation/season/result_tables.h"
 
 namespace pipward::operation {
 namespace {

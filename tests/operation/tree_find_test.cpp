@@ -13,6 +13,7 @@ namespace {
 
 Outcome found_with(const testing::SampleCopy& sample, Form form) {
     form["book"] = sample.book();
+    form.try_emplace("as-of", "2026-03-20");
     return find_operation("tree-find")->run(form, {});
 }
 
@@ -135,17 +136,20 @@ TEST(TreeFindOperation, SaysThatABookHasNoTrees) {
     const testing::SampleCopy folder;
     (void)find_operation("book-new")->run({{"book", folder.path("new.gpkg")}, {"crs", "EPSG:25832"}}, {});
     const auto outcome =
-        find_operation("tree-find")->run({{"book", folder.path("new.gpkg")}, {"scrap", "A"}}, {});
+        find_operation("tree-find")
+            ->run({{"book", folder.path("new.gpkg")}, {"scrap", "A"}, {"as-of", "2026-03-20"}}, {});
     ASSERT_EQ(outcome.findings.size(), 1U);
     EXPECT_EQ(outcome.findings[0].remedy, "The book has no trees yet.");
 }
 
 TEST(TreeFindOperation, RefusesACallWithoutAnythingToLookFor) {
     const auto& operation = *find_operation("tree-find");
-    EXPECT_EQ(operation.check({{"book", "b.gpkg"}}).size(), 1U);
-    EXPECT_EQ(operation.check({{"book", "b.gpkg"}, {"scrap", "  "}}).size(), 1U);
-    EXPECT_EQ(operation.check({{"book", "b.gpkg"}, {"scrap", "A"}, {"at", "north"}}).size(), 1U);
-    EXPECT_EQ(operation.check({{"book", "b.gpkg"}, {"at", "48,9"}}).size(), 0U);
+    EXPECT_EQ(operation.check({{"book", "b.gpkg"}, {"as-of", "2026-03-20"}}).size(), 1U);
+    EXPECT_EQ(operation.check({{"book", "b.gpkg"}, {"as-of", "2026-03-20"}, {"scrap", "  "}}).size(), 1U);
+    EXPECT_EQ(operation.check({{"book", "b.gpkg"}, {"as-of", "2026-03-20"}, {"scrap", "A"}, {"at", "north"}})
+                  .size(),
+              1U);
+    EXPECT_EQ(operation.check({{"book", "b.gpkg"}, {"as-of", "2026-03-20"}, {"at", "48,9"}}).size(), 0U);
 }
 
 }  // namespace

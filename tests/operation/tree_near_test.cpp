@@ -14,6 +14,7 @@ namespace {
 
 Outcome near(const testing::SampleCopy& sample, Form form) {
     form["book"] = sample.book();
+    form.try_emplace("as-of", "2026-03-20");
     return find_operation("tree-near")->run(form, {});
 }
 
@@ -110,14 +111,28 @@ TEST(TreeNear, WarnsOfAnAnswerToAQuestionThatIsNotAsked) {
 
 TEST(TreeNear, RefusesCallsThatMeanNothing) {
     const auto& operation = *find_operation("tree-near");
-    EXPECT_EQ(operation.check({{"book", "b"}}).size(), 1U);
-    EXPECT_EQ(operation.check({{"book", "b"}, {"here", "48,9"}, {"grid", "1,2"}}).size(), 1U);
-    EXPECT_EQ(operation.check({{"book", "b"}, {"here", "north"}}).size(), 1U);
-    EXPECT_EQ(operation.check({{"book", "b"}, {"grid", "1;2"}}).size(), 1U);
-    EXPECT_EQ(operation.check({{"book", "b"}, {"here", "48,9"}, {"answers", "tree-ahead"}}).size(), 1U);
-    EXPECT_EQ(operation.check({{"book", "b"}, {"here", "48,9"}, {"answers", "a=perhaps"}}).size(), 1U);
-    EXPECT_EQ(operation.check({{"book", "b"}, {"here", "48,9"}, {"accuracy-m", "0"}}).size(), 1U);
-    EXPECT_EQ(operation.check({{"book", "b"}, {"here", "48,9"}, {"answers", "a=yes; b=no"}}).size(), 0U);
+    EXPECT_EQ(operation.check({{"book", "b"}, {"as-of", "2026-03-20"}}).size(), 1U);
+    EXPECT_EQ(
+        operation.check({{"book", "b"}, {"as-of", "2026-03-20"}, {"here", "48,9"}, {"grid", "1,2"}}).size(),
+        1U);
+    EXPECT_EQ(operation.check({{"book", "b"}, {"as-of", "2026-03-20"}, {"here", "north"}}).size(), 1U);
+    EXPECT_EQ(operation.check({{"book", "b"}, {"as-of", "2026-03-20"}, {"grid", "1;2"}}).size(), 1U);
+    EXPECT_EQ(
+        operation.check({{"book", "b"}, {"as-of", "2026-03-20"}, {"here", "48,9"}, {"answers", "tree-ahead"}})
+            .size(),
+        1U);
+    EXPECT_EQ(
+        operation.check({{"book", "b"}, {"as-of", "2026-03-20"}, {"here", "48,9"}, {"answers", "a=perhaps"}})
+            .size(),
+        1U);
+    EXPECT_EQ(operation.check({{"book", "b"}, {"as-of", "2026-03-20"}, {"here", "48,9"}, {"accuracy-m", "0"}})
+                  .size(),
+              1U);
+    EXPECT_EQ(
+        operation
+            .check({{"book", "b"}, {"as-of", "2026-03-20"}, {"here", "48,9"}, {"answers", "a=yes; b=no"}})
+            .size(),
+        0U);
 }
 
 }  // namespace

@@ -8,7 +8,7 @@
 #include "operation/sample_copy.h"
 #include "pipward/book/book.h"
 #include "pipward/operation/operation.h"
-#include "pipward/operation/table_text.h"
+#include "pipward/record/table_text.h"
 
 namespace pipward::operation {
 namespace {
@@ -17,6 +17,7 @@ const std::string gate = "48.1335,9.3009";
 
 Outcome walked(const testing::SampleCopy& sample, Form form) {
     form["book"] = sample.book();
+    form.try_emplace("as-of", "2026-03-20");
     return find_operation("walk-order")->run(form, {});
 }
 
@@ -161,14 +162,26 @@ TEST(WalkOrder, LeavesOutRemovedTreesAndTreesWithoutAPlaceAndSaysSo) {
 
 TEST(WalkOrder, RefusesCallsThatMeanNothing) {
     const auto& operation = *find_operation("walk-order");
-    EXPECT_EQ(operation.check({{"book", "b"}}).size(), 1U);
-    EXPECT_EQ(operation.check({{"book", "b"}, {"trees", " "}}).size(), 1U);
-    EXPECT_EQ(operation.check({{"book", "b"}, {"trees", "A"}, {"back", "yes"}}).size(), 1U);
-    EXPECT_EQ(operation.check({{"book", "b"}, {"trees", "A"}, {"start", "B"}, {"end", "C"}, {"back", "yes"}})
+    EXPECT_EQ(operation.check({{"book", "b"}, {"as-of", "2026-03-20"}}).size(), 1U);
+    EXPECT_EQ(operation.check({{"book", "b"}, {"as-of", "2026-03-20"}, {"trees", " "}}).size(), 1U);
+    EXPECT_EQ(
+        operation.check({{"book", "b"}, {"as-of", "2026-03-20"}, {"trees", "A"}, {"back", "yes"}}).size(),
+        1U);
+    EXPECT_EQ(operation
+                  .check({{"book", "b"},
+                          {"as-of", "2026-03-20"},
+                          {"trees", "A"},
+                          {"start", "B"},
+                          {"end", "C"},
+                          {"back", "yes"}})
                   .size(),
               1U);
-    EXPECT_EQ(operation.check({{"book", "b"}, {"trees", "A"}, {"gap-m", "-1"}}).size(), 1U);
-    EXPECT_EQ(operation.check({{"book", "b"}, {"trees", "A"}, {"urgency", "soon"}}).size(), 1U);
+    EXPECT_EQ(
+        operation.check({{"book", "b"}, {"as-of", "2026-03-20"}, {"trees", "A"}, {"gap-m", "-1"}}).size(),
+        1U);
+    EXPECT_EQ(
+        operation.check({{"book", "b"}, {"as-of", "2026-03-20"}, {"trees", "A"}, {"urgency", "soon"}}).size(),
+        1U);
 }
 
 TEST(WalkOrder, LeavesEveryByteOfTheBook) {

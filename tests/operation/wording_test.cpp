@@ -6,6 +6,7 @@
 
 #include "bracketed.h"
 #include "operation/every_example.h"
+#include "paths.h"
 #include "pipward/book/book.h"
 
 namespace pipward::operation {
@@ -23,7 +24,7 @@ using testing::without_brackets;
 // What somebody wrote into the book stays as it is written.
 std::vector<std::string> remarks_of_sample() {
     std::vector<std::string> remarks;
-    for (const auto& tree : book::read_tables(PIPWARD_SAMPLE, {"tree"}).orchard.trees) {
+    for (const auto& tree : book::read_tables(testing::sample_book(), {"tree"}).orchard.trees) {
         if (tree.note) {
             remarks.push_back(*tree.note);
         }

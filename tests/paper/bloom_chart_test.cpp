@@ -9,7 +9,7 @@
 
 #include "paper/made_up_season.h"
 #include "paper/markup_check.h"
-#include "pipward/paper/bloom_chart_rows.h"
+#include "pipward/paper/bloom_drawing.h"
 
 using namespace pipward;
 using namespace pipward::paper;

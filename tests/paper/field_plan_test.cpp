@@ -63,7 +63,7 @@ TEST(FieldPlan, TakesSeveralPagesWhereOneWouldBeTooSmall) {
 TEST(FieldPlan, EveryTreeLiesInTheCoreOfSomePage) {
     auto map = block(40, 150, 1.0);
     for (const double turned : {0.0, 30.0, -75.0}) {
-        map.turned = turned;
+        map.turned_deg = turned;
         const auto plan = plan_map(map, a4_page, {});
         ASSERT_TRUE(plan);
         const auto core = map_core(plan->windows[0].page);
@@ -129,7 +129,7 @@ TEST(FieldPlan, TurnsRowsAcrossThePage) {
         const double r = angle * 3.14159265358979 / 180;
         const std::vector<MapRow> rows{{"1", {{0, 0}, {50 * std::cos(r), 50 * std::sin(r)}}},
                                        {"2", {{60 * std::cos(r), 60 * std::sin(r)}, {0, 0}}}};
-        const double turned = turn_to_rows(rows);
+        const double turned = turn_to_rows_deg(rows);
         EXPECT_NEAR(turned, angle, 1e-6);
         EXPECT_NEAR(on_page(rows[0].line[1], turned).up, 0, 1e-6);
         EXPECT_NEAR(on_page(rows[0].line[1], turned).right, 50, 1e-6);

@@ -48,7 +48,7 @@ WorkSheet made_up() {
                        .mind = {},
                        .write_down = say("lot, flowers")}};
     sheet.walk_metres = 212;
-    sheet.hazards = {Hazard::ladders, Hazard::allergy};
+    sheet.hazards = {season::Hazard::ladders, season::Hazard::allergy};
     return sheet;
 }
 
@@ -84,15 +84,6 @@ TEST(WorkSheet, SpeaksTheWordsOfTheHost) {
     const auto html = work_sheet_html(made_up(), bracketed);
     EXPECT_TRUE(has(html, "⟦At the trees⟧"));
     EXPECT_TRUE(has(html, "⟦Ladders.⟧"));
-}
-
-TEST(Cautions, OfEveryHazardAreToldInTheOrderOfTheList) {
-    using enum Hazard;
-    const std::set all{seeds,  peroxide,    bleach, ladders,           allergy,
-                       sprays, fire_blight, tools,  protected_parents, moving};
-    const auto cautions = cautions_about(all);
-    ASSERT_EQ(cautions.size(), all.size());
-    EXPECT_TRUE(std::ranges::is_sorted(cautions, {}, &Caution::hazard));
 }
 
 PlantingSheet planting(int seedlings) {

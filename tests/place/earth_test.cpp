@@ -21,7 +21,7 @@ TEST(WayBetween, AgreesWithPublishedGeodesics) {
         const auto number = [&](std::size_t i) { return std::stod(row.at(i)); };
         const auto way = way_between({number(1), number(0)}, {number(3), number(2)});
         EXPECT_NEAR(way.distance.value, number(5), number(6));
-        EXPECT_NEAR(way.bearing, turned(number(4)), 1e-9);
+        EXPECT_NEAR(way.bearing_deg, turned(number(4)), 1e-9);
     }
 }
 
@@ -31,14 +31,14 @@ TEST(WayBetween, IsAsLongBackAndPointsTheOtherWayNearby) {
     const auto out = way_between(here, there);
     const auto back = way_between(there, here);
     EXPECT_NEAR(out.distance.value, back.distance.value, 1e-9);
-    EXPECT_NEAR(turned(out.bearing + 180), back.bearing, 0.01);
+    EXPECT_NEAR(turned(out.bearing_deg + 180), back.bearing_deg, 0.01);
 }
 
 TEST(WayBetween, OfAPlaceAndItselfIsNothingToTheNorth) {
     const auto way = way_between({11.3, 48.13}, {11.3, 48.13});
     EXPECT_EQ(way.distance.value, 0);
-    EXPECT_EQ(way.bearing, 0);
-    EXPECT_GE(way_between({0, 0}, {-1e-9, 1}).bearing, 0);
+    EXPECT_EQ(way.bearing_deg, 0);
+    EXPECT_GE(way_between({0, 0}, {-1e-9, 1}).bearing_deg, 0);
 }
 
 TEST(ToEarth, TakesTheCentralMeridianOfAZoneToItsLongitude) {

@@ -70,10 +70,10 @@ TEST(GroundLine, LiesBesideItselfAtTheWantedDistanceOnEveryLeg) {
     const auto beside = line.beside(Metres{4});
     ASSERT_EQ(beside.size(), 3u);
     EXPECT_NEAR(way_between(start, beside[0].at).distance.value, 4, 1e-6);
-    EXPECT_NEAR(way_between(start, beside[0].at).bearing, 170, 1e-4);
+    EXPECT_NEAR(way_between(start, beside[0].at).bearing_deg, 170, 1e-4);
     EXPECT_NEAR(way_between(corner, beside[1].at).distance.value, 4 / std::cos(7.5 * M_PI / 180), 1e-4);
     const auto left = line.beside(Metres{-4});
-    EXPECT_NEAR(way_between(start, left[0].at).bearing, 350, 1e-4);
+    EXPECT_NEAR(way_between(start, left[0].at).bearing_deg, 350, 1e-4);
 }
 
 TEST(GroundLine, ToldOfAPartItHasTheCornersBetween) {
@@ -83,7 +83,7 @@ TEST(GroundLine, ToldOfAPartItHasTheCornersBetween) {
     const GroundLine line(std::vector<GroundPoint>{{start}, {corner}, {end}});
     EXPECT_EQ(line.part(Metres{10}, Metres{50}).size(), 2u);
     EXPECT_EQ(line.part(Metres{10}, Metres{70}).size(), 3u);
-    EXPECT_NEAR(line.sharpest_turn(), 15, 0.01);
+    EXPECT_NEAR(line.sharpest_turn_deg(), 15, 0.01);
 }
 
 }  // namespace

@@ -41,7 +41,7 @@ Score numbered(OrchardForm form, int seeds) {
         form.seed = static_cast<std::uint64_t>(seed);
         const auto orchard = made_orchard(form);
         place::RecoveryRule rule;
-        rule.bearing = 70;
+        rule.bearing_deg = 70;
         sum += score_of(orchard, place::recover_rows(orchard.seen, rule));
     }
     return sum;

@@ -146,7 +146,7 @@ TEST(BlockCourses, LieAtTheirDistanceOnTheWantedSideAndAlternate) {
         EXPECT_NEAR(way.distance.value, 3.5 * static_cast<double>(row), 1e-4);
         EXPECT_EQ(courses[row].from_the_end, row % 2 == 1);
         if (row > 0) {
-            EXPECT_NEAR(way.bearing, 344, 1e-3);
+            EXPECT_NEAR(way.bearing_deg, 344, 1e-3);
         }
     }
 }
@@ -159,7 +159,7 @@ TEST(BlockCourses, NumberedFromTheOtherEndStillStandInSquare) {
     const auto two = laid(courses[1], {Metres{3}});
     ASSERT_EQ(one.positions.size(), two.positions.size());
     EXPECT_NEAR(way_between(one.positions.back().at, two.positions.front().at).distance.value, 4, 1e-4);
-    EXPECT_NEAR(std::abs(one.bearing - two.bearing), 180, 0.01);
+    EXPECT_NEAR(std::abs(one.bearing_deg - two.bearing_deg), 180, 0.01);
 }
 
 TEST(NextName, CountsOn) {

@@ -17,7 +17,7 @@ using testing::score_of;
 
 Score numbered(const OrchardForm& form, RecoveryRule rule = {}) {
     const auto orchard = made_orchard(form);
-    rule.bearing = rule.bearing.value_or(70);
+    rule.bearing_deg = rule.bearing_deg.value_or(70);
     return score_of(orchard, recover_rows(orchard.seen, rule));
 }
 
@@ -61,7 +61,7 @@ TEST(RecoverRows, FindsBearingDistanceSpacingAndNoise) {
     form.spacing = 1.5;
     form.bearing = 33;
     const auto got = recover_rows(made_orchard(form).seen, {});
-    EXPECT_NEAR(got.bearing, 33, 0.5);
+    EXPECT_NEAR(got.bearing_deg, 33, 0.5);
     EXPECT_NEAR(got.row_distance.value, 3.5, 0.03);
     EXPECT_NEAR(got.spacing.value, 1.5, 0.01);
     EXPECT_NEAR(got.noise_along.value, 0.3 / std::sqrt(2.0), 0.04);
@@ -74,7 +74,7 @@ TEST(RecoverRows, CountsFromTheOtherEndAndSideWhenTold) {
     form.edge_lean = 0;
     const auto orchard = made_orchard(form);
     RecoveryRule rule;
-    rule.bearing = 250;
+    rule.bearing_deg = 250;
     rule.rows_to = Side::right;
     const auto got = recover_rows(orchard.seen, rule);
     int right = 0;
@@ -131,7 +131,7 @@ TEST(RecoverRows, LeavesASingleRowOpenBecauseItsBeginningCannotBeKnown) {
     EXPECT_FALSE(got.findings.empty());
     RecoveryRule own;
     own.from_first_tree = true;
-    own.bearing = 74;
+    own.bearing_deg = 74;
     EXPECT_GT(score_of(orchard, recover_rows(orchard.seen, own)).right, 20);
 }
 

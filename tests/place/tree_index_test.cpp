@@ -131,10 +131,16 @@ TEST(TreeIndex, FindsWordsOfNotes) {
 }
 
 TEST(TreeIndex, PutsStandingTreesBeforeRemovedOnesAndNearOnesFirst) {
-    const auto found = made_index().find("Tansy Lane");
-    ASSERT_EQ(found.size(), 2U);
-    EXPECT_EQ(label_of(made_index(), found[0]), "UP-01-02");
-    EXPECT_EQ(label_of(made_index(), found[1]), "UP-01-01");
+    const auto found_on = [](Day day) {
+        std::vector<std::string> labels;
+        for (const auto& one : made_index().find("Tansy Lane", 20, {}, day)) {
+            labels.push_back(label_of(made_index(), one));
+        }
+        return labels;
+    };
+    const Day removed = make_day({2021, 11, 18}).value();
+    EXPECT_EQ(found_on(removed), (std::vector<std::string>{"UP-01-02", "UP-01-01"}));
+    EXPECT_EQ(found_on(removed - 1), (std::vector<std::string>{"UP-01-01", "UP-01-02"}));
     const auto near = made_index().find("18-02", 1, Standpoint{{148, 8, {}}});
     EXPECT_EQ(label_of(made_index(), near[0]), "K-15");
 }

@@ -44,8 +44,15 @@ Orchard told() {
 
 TEST(StandingOf, TellsWhenATreeWentAndWhy) {
     const auto orchard = testing::made_orchard();
-    EXPECT_EQ(standing_of(orchard.trees[0]), "removed 2021-11-18: Roots eaten by voles.");
-    EXPECT_EQ(standing_of(orchard.trees[3]), "standing");
+    EXPECT_EQ(standing_of(orchard.trees[0], on(2021, 11, 18)), "removed 2021-11-18: Roots eaten by voles.");
+    EXPECT_EQ(standing_of(orchard.trees[3], on(2021, 11, 18)), "standing");
+}
+
+TEST(StandingOf, AsksTheDay) {
+    auto orchard = testing::made_orchard();
+    EXPECT_EQ(standing_of(orchard.trees[0], on(2021, 11, 17)), "standing");
+    orchard.trees[0].planted_on = on(2012, 3, 1);
+    EXPECT_EQ(standing_of(orchard.trees[0], on(2012, 2, 29)), "to be planted 2012-03-01");
 }
 
 TEST(StoryOf, TellsTheNewestFirstOfThisTreeAndOfItsAccession) {

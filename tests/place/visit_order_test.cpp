@@ -9,6 +9,7 @@
 #include <numeric>
 #include <set>
 
+#include "paths.h"
 #include "place/tour_files.h"
 #include "testing.h"
 
@@ -173,7 +174,7 @@ TEST(VisitOrder, OfAGridIsWithinTwoPercentOfTheShortest) {
 TEST(VisitOrder, IsWithinTwoPercentOfPublishedShortestTours) {
     int seen = 0;
     for (const auto& row : testing::oracle_rows("place-tours.txt")) {
-        const auto tour = testing::read_tour_file(std::string(PIPWARD_SHARED_DATA) + "/tsp/" + row.at(0));
+        const auto tour = testing::read_tour_file(testing::shared_file("tsp/" + row.at(0)));
         if (!tour) {
             continue;
         }

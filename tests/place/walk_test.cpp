@@ -96,9 +96,8 @@ double nearest_to_rows(const Orchard& orchard, const std::vector<MapPoint>& line
         for (int row = 1; row <= rows; ++row) {
             const auto& first = *orchard.trees[numbered(orchard, row, 1)].at;
             const auto& last = *orchard.trees[numbered(orchard, row, positions)].at;
-            nearest =
-                std::min(nearest, distance_between({line[i - 1].x, line[i - 1].y}, {line[i].x, line[i].y},
-                                                   {first.x, first.y}, {last.x, last.y}));
+            const math::Line way({{line[i - 1].x, line[i - 1].y}, {line[i].x, line[i].y}});
+            nearest = std::min(nearest, way.distance(math::Line({{first.x, first.y}, {last.x, last.y}})));
         }
     }
     return nearest;
@@ -152,17 +151,18 @@ TEST(Walk, BeginsEveryLegWhereTheLastOneEnded) {
 }
 
 // The best of all orders and sides, by the distances of the ground.
-double by_brute_force(const Orchard& orchard, const std::vector<std::uint32_t>& trees, PlanePoint start) {
+double by_brute_force(const Orchard& orchard, const std::vector<std::uint32_t>& trees,
+                      math::PlanePoint start) {
     const MetrePlane plane("", {0, 0, {}});
     const auto lines = tree_lines(orchard, plane);
     const auto barriers = row_barriers(lines, {});
-    std::vector<PlanePoint> points{start};
+    std::vector<math::PlanePoint> points{start};
     for (const auto tree : trees) {
-        const auto row = static_cast<std::size_t>(std::stoi(*orchard.trees[tree].row) - 1);
-        const auto sides = sides_of(barriers[row], plane(*orchard.trees[tree].at));
+        const auto row = static_cast<std::uint32_t>(std::stoi(*orchard.trees[tree].row) - 1);
+        const auto sides = sides_of(barriers, row, plane(*orchard.trees[tree].at));
         points.insert(points.end(), {sides.left, sides.right});
     }
-    const auto distances = WalkGround(points, barriers).distances();
+    const auto distances = WalkGround(points, barriers.all).distances();
     std::vector<std::uint32_t> order(trees.size());
     std::iota(order.begin(), order.end(), 0U);
     double shortest = std::numeric_limits<double>::infinity();
@@ -301,7 +301,7 @@ TEST(MetrePlane, KeepsDistancesAndComesBack) {
     const MapPoint there{9.3071, 48.1349, {}};
     const auto way = way_between({9.3, 48.13}, {there.x, there.y});
     EXPECT_NEAR(length(plane(there)), way.distance.value, 1e-6);
-    EXPECT_NEAR(bearing_of(plane(there)), way.bearing, 1e-9);
+    EXPECT_NEAR(bearing_deg(plane(there)), way.bearing_deg, 1e-9);
     const auto again = plane.back(plane(there));
     EXPECT_NEAR(again.x, there.x, 1e-11);
     EXPECT_NEAR(again.y, there.y, 1e-11);

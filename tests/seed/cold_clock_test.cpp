@@ -90,19 +90,5 @@ TEST(ColdNeed, TakesTheGenusWhereTheSpeciesIsNotListed) {
     EXPECT_FALSE(cold_need_of("Prunus avium"));
 }
 
-TEST(ColdNeed, FollowsTheSeedSideToAKnownSpecies) {
-    Orchard orchard;
-    orchard.accessions.resize(3);
-    orchard.accessions[0].name = "child";
-    orchard.accessions[0].seed_parent = "mother";
-    orchard.accessions[1].name = "mother";
-    orchard.accessions[1].species = "Pyrus communis";
-    orchard.accessions[2].name = "loop";
-    orchard.accessions[2].seed_parent = "loop";
-    EXPECT_EQ(species_of_seed(orchard, "child"), "Pyrus communis");
-    EXPECT_FALSE(species_of_seed(orchard, "loop"));
-    EXPECT_FALSE(species_of_seed(orchard, "nobody"));
-}
-
 }  // namespace
 }  // namespace pipward::seed

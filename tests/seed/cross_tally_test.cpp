@@ -103,17 +103,6 @@ TEST(CrossTally, CountsAGraftedSeedlingOnceAndForAliveWhileOneOfItsTreesStands) 
     EXPECT_EQ(tally.alive.count, 3);
 }
 
-TEST(CrossOfSeedling, WantsTheSameParents) {
-    const auto orchard = whole_story();
-    auto stranger = orchard.accessions[0];
-    EXPECT_EQ(cross_of_seedling(stranger, orchard.goals), "24-01");
-    stranger.pollen_parent = "Other";
-    EXPECT_EQ(cross_of_seedling(stranger, orchard.goals), "");
-    stranger = orchard.accessions[0];
-    stranger.name = "24-010";
-    EXPECT_EQ(cross_of_seedling(stranger, orchard.goals), "");
-}
-
 // Beta-binomial and gamma-Poisson means, reckoned by hand: (0.30 x 50 + 12) / 90, (5 x 10 + 60) / 22,
 // (0.8 x 50 + 45) / 110.
 TEST(Learning, MovesTheHandbooksFiguresByTheOrchardsCounts) {

@@ -123,13 +123,13 @@ TEST(WorkOfACross, IsToldLotByLotTheEarliestStepFirst) {
     }
     book.seed_lots[0].cold_from = day_of("2026-11-25");
     const auto tallies = tally_crosses(book, day_of("2026-12-01"));
-    const auto works = work_of_cross(tallies.front(), book, day_of("2026-12-01"));
+    const auto works = work_of_cross(tallies.front(), OrchardIndex(book), day_of("2026-12-01"));
     ASSERT_EQ(works.size(), 2U);
     EXPECT_EQ(works[0].work, SeedWork::start_cold);
     EXPECT_EQ(works[0].lot, "S-2");
     EXPECT_EQ(works[1].work, SeedWork::sow);
     EXPECT_EQ(works[1].lot, "S-1");
-    EXPECT_EQ(next_work(tallies.front(), book, day_of("2026-12-01")).lot, "S-2");
+    EXPECT_EQ(next_work(tallies.front(), OrchardIndex(book), day_of("2026-12-01")).lot, "S-2");
 }
 
 }  // namespace

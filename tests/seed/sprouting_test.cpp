@@ -22,7 +22,7 @@ std::vector<SproutPoint> counted(const std::string& new_a_day) {
 }
 
 TEST(DaysToHalf, AgreesWithTheWorkedRows) {
-    for (const auto& row : testing::oracle_rows("seed-half-times.txt")) {
+    for (const auto& row : testing::regression_rows("seed-half-times.txt")) {
         const auto points = counted(row[0]);
         EXPECT_NEAR(days_to_half(points, HalfRule::coolbear).value(), std::stod(row[1]), 0.00005);
         EXPECT_NEAR(days_to_half(points, HalfRule::farooq).value(), std::stod(row[2]), 0.00005);

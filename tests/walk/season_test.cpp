@@ -5,6 +5,7 @@
 #include <map>
 #include <set>
 
+#include "paths.h"
 #include "pipward/book/book.h"
 #include "walking.h"
 
@@ -59,7 +60,7 @@ TEST(SeasonOfTheSample, ALaterDayNarrowsTheWindows) {
     const Scratch scratch;
     const auto book = scratch.sample();
     run("weather-import", {{"book", book},
-                           {"file", std::string(PIPWARD_SOURCE) + "/sample-gpkg/weather-2026-update.csv"},
+                           {"file", project_file("sample-gpkg/weather-2026-update.csv")},
                            {"station", "Larkfold"}});
     const double in_january = mean_width_of_full_bloom(plan(book, "2026-01-10"));
     const double in_march = mean_width_of_full_bloom(plan(book, march_day));

@@ -8,6 +8,7 @@
 #include <stdexcept>
 #include <string>
 
+#include "paths.h"
 #include "pipward/operation/operation.h"
 
 /// Helpers of the walks: a scratch copy of the sample, an operation run, a table's cells by name.
@@ -29,7 +30,7 @@ class Scratch {
 
     std::string path(const std::string& name) const { return (folder_ / name).string(); }
     std::string sample() const {
-        std::filesystem::copy_file(PIPWARD_SAMPLE, folder_ / "larkfold.gpkg",
+        std::filesystem::copy_file(sample_book(), folder_ / "larkfold.gpkg",
                                    std::filesystem::copy_options::overwrite_existing);
         return path("larkfold.gpkg");
     }

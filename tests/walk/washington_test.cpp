@@ -7,6 +7,7 @@
 #include <fstream>
 #include <sstream>
 
+#include "paths.h"
 #include "pipward/book/book.h"
 #include "pipward/value/season.h"
 #include "walking.h"
@@ -14,7 +15,7 @@
 namespace pipward::testing {
 namespace {
 
-constexpr auto fixture = PIPWARD_SHARED_DATA "/bloom/washington-76-seasons.txt";
+const std::string fixture = shared_file("bloom/washington-76-seasons.txt");
 
 struct Spring {
     int year = 0;

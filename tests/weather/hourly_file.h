@@ -9,6 +9,7 @@
 #include <string>
 #include <vector>
 
+#include "paths.h"
 #include "pipward/value/day.h"
 #include "pipward/weather/hours.h"
 
@@ -16,7 +17,7 @@
 namespace pipward::testing {
 
 inline std::optional<std::string> shared_weather(const std::string& name) {
-    std::ifstream file(std::string(PIPWARD_SHARED_DATA) + "/weather/" + name, std::ios::binary);
+    std::ifstream file(shared_file("weather/" + name), std::ios::binary);
     if (!file) {
         return std::nullopt;
     }

@@ -35,7 +35,7 @@ constexpr Latitude orchard{47.6};
 TEST(Hours, LinvillsCurveMatchesItsTable) {
     const DayExtremes today = extremes(2, 12);
     const DayExtremes tomorrow = extremes(4, 10);
-    for (const auto& row : testing::oracle_rows("weather-linvill.txt")) {
+    for (const auto& row : testing::regression_rows("weather-linvill.txt")) {
         const double clock = std::stod(row[0]);
         const Celsius t = clock < 24 ? temperature_at(clock, today, today, tomorrow, 6, 18)
                                      : temperature_at(clock - 24, today, tomorrow, tomorrow, 6, 18);

@@ -5,6 +5,8 @@
 #include <cmath>
 #include <optional>
 
+#include "pipward/record/name_index.h"
+
 namespace pipward::bloom {
 namespace {
 
@@ -65,13 +67,13 @@ struct Parents {
 };
 
 void look_up(Parents& parents, const std::optional<std::string>& name, const Settled& settled,
-             const std::map<std::string, const Accession*>& book) {
+             const ByName<Accession>& book) {
     if (!name) {
         return;
     }
     const auto found = settled.find(*name);
     if (found == settled.end()) {
-        parents.open = parents.open || book.contains(*name);
+        parents.open = parents.open || book.find(*name) != nullptr;
     } else if (found->second) {
         parents.known.push_back(&*found->second);
     }
@@ -85,18 +87,18 @@ std::optional<Need> from_parents(const Parents& parents, const OrchardMean& orch
 }
 
 // One generation: settles every open accession whose parents are settled (or all of them, at the end).
-Settled next_generation(const Settled& settled, const std::map<std::string, const Accession*>& book,
-                        const OrchardMean& orchard, bool last) {
+Settled next_generation(const Settled& settled, std::span<const Accession> accessions,
+                        const ByName<Accession>& book, const OrchardMean& orchard, bool last) {
     Settled added;
-    for (const auto& [name, accession] : book) {
-        if (settled.contains(name)) {
+    for (const auto& accession : accessions) {
+        if (settled.contains(accession.name)) {
             continue;
         }
         Parents parents;
-        look_up(parents, accession->seed_parent, settled, book);
-        look_up(parents, accession->pollen_parent, settled, book);
+        look_up(parents, accession.seed_parent, settled, book);
+        look_up(parents, accession.pollen_parent, settled, book);
         if (last || !parents.open) {
-            added.emplace(name, from_parents(parents, orchard));
+            added.emplace(accession.name, from_parents(parents, orchard));
         }
     }
     return added;
@@ -106,16 +108,13 @@ Settled next_generation(const Settled& settled, const std::map<std::string, cons
 
 void borrow_needs(std::map<std::string, Need>& needs, std::span<const Accession> accessions,
                   const OrchardMean& orchard) {
-    std::map<std::string, const Accession*> book;
-    for (const auto& accession : accessions) {
-        book.emplace(accession.name, &accession);
-    }
+    const ByName<Accession> book(accessions, &Accession::name);
     Settled settled;
     for (const auto& [name, need] : needs) {
         settled.emplace(name, need);
     }
     for (bool last = false;;) {
-        auto added = next_generation(settled, book, orchard, last);
+        auto added = next_generation(settled, accessions, book, orchard, last);
         if (added.empty() && last) {
             break;
         }

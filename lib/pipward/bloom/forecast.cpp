@@ -11,11 +11,17 @@
 #include "pipward/bloom/row_fit.h"
 #include "pipward/bloom/season_update.h"
 #include "pipward/bloom/window.h"
+#include "pipward/record/presence.h"
 
 namespace pipward::bloom {
 namespace {
 
-using Place = std::pair<std::string, double>;  // accession, offset
+struct Place {
+    std::string accession;
+    double offset = 0;  // from the station, kelvin
+
+    auto operator<=>(const Place&) const = default;
+};
 
 // The structures of the model in every member's season, by offset.
 using MemberRuns = std::map<double, std::vector<std::vector<StructureRun>>>;
@@ -63,23 +69,19 @@ void choose_seen(Work& work, std::span<const StageSeen> seen) {
                       [](const StageSeen* s) { return std::tie(s->accession, s->noted_on, s->fid); });
 }
 
-bool lives(const Tree& tree, Day as_of) {
-    return !tree.removed_on || *tree.removed_on > as_of;
-}
-
 std::set<Place> places_of(const Work& work, const Station& station, std::span<const Tree> trees,
                           std::span<const Accession> accessions) {
     std::set<Place> places;
     std::set<std::string> with_tree;
     for (const auto& tree : trees) {
-        if (tree.accession && lives(tree, work.as_of) && work.model.needs.contains(*tree.accession)) {
-            places.emplace(*tree.accession, tree_offset(tree, station).degrees);
+        if (tree.accession && stands_on(tree, work.as_of) && work.model.needs.contains(*tree.accession)) {
+            places.insert({*tree.accession, tree_offset(tree, station).degrees});
             with_tree.insert(*tree.accession);
         }
     }
     for (const auto& accession : accessions) {
         if (!with_tree.contains(accession.name) && work.model.needs.contains(accession.name)) {
-            places.emplace(accession.name, 0.0);
+            places.insert({accession.name, 0.0});
         }
     }
     return places;
@@ -181,13 +183,13 @@ std::vector<Sentence> warnings_of(const Work& work, const BloomWindow& window, c
 }
 
 BloomWindow window_at(const Work& work, const Place& place, const std::vector<SeasonUpdate>& updates) {
-    const auto& need = work.model.needs.at(place.first);
+    const auto& need = work.model.needs.at(place.accession);
     BloomWindow window;
-    window.accession = place.first;
-    window.offset = {place.second};
-    window.full_bloom = member_days(work, need, place.second);
+    window.accession = place.accession;
+    window.offset = {place.offset};
+    window.full_bloom = member_days(work, need, place.offset);
     window.source = need.source;
-    window.notes_used = need.notes + notes_seen(work, place.first);
+    window.notes_used = need.notes + notes_seen(work, place.accession);
     move_window(window, updates, own_spread(work, need));
     fill_quantiles(window, work.forecast);
     window.warnings = warnings_of(work, window, need);
@@ -207,7 +209,7 @@ std::map<Place, std::size_t> make_windows(Work& work, const std::set<Place>& pla
 void place_trees(Work& work, const Station& station, std::span<const Tree> trees,
                  const std::map<Place, std::size_t>& index) {
     for (const auto& tree : trees) {
-        if (!tree.accession || !lives(tree, work.as_of)) {
+        if (!tree.accession || !stands_on(tree, work.as_of)) {
             continue;
         }
         const auto found = index.find({*tree.accession, tree_offset(tree, station).degrees});
@@ -219,11 +221,15 @@ void place_trees(Work& work, const Station& station, std::span<const Tree> trees
 
 // The window nearest to the mean offset of the accession's trees stands for it.
 void choose_standing(BloomForecast& forecast) {
-    std::map<std::string, std::pair<double, int>> sums;
+    struct Sum {
+        double degrees = 0;
+        int trees = 0;
+    };
+    std::map<std::string, Sum> sums;
     for (const auto& tree : forecast.trees) {
-        auto& [degrees, count] = sums[forecast.windows[tree.window].accession];
-        degrees += forecast.windows[tree.window].offset.degrees;
-        ++count;
+        auto& sum = sums[forecast.windows[tree.window].accession];
+        sum.degrees += forecast.windows[tree.window].offset.degrees;
+        ++sum.trees;
     }
     for (std::size_t i = 0; i < forecast.windows.size(); ++i) {
         const auto& window = forecast.windows[i];
@@ -231,8 +237,8 @@ void choose_standing(BloomForecast& forecast) {
         if (added) {
             continue;
         }
-        const auto& [degrees, count] = sums[window.accession];
-        const double mean = degrees / std::max(1, count);
+        const auto& sum = sums[window.accession];
+        const double mean = sum.degrees / std::max(1, sum.trees);
         const double before = forecast.windows[entry->second].offset.degrees;
         if (std::abs(window.offset.degrees - mean) < std::abs(before - mean)) {
             entry->second = i;
@@ -246,26 +252,23 @@ Day BloomForecast::day_of(double season_day) const {
     return anchor_of(season, hemisphere) + static_cast<int>(std::floor(season_day + 0.5));
 }
 
-BloomForecast forecast_bloom(const BloomModel& model, const weather::CurrentSeason& current, Day as_of,
-                             std::span<const weather::SeasonWeather> past, Latitude latitude,
-                             const Station& station, std::span<const Tree> trees,
-                             std::span<const Accession> accessions, std::span<const StageSeen> seen) {
-    Work work{model, current, as_of, latitude, {}, {}, {}, {}};
-    work.forecast.season = current.weather.season;
-    work.forecast.hemisphere = hemisphere_of(latitude);
-    work.forecast.as_of = as_of;
+BloomForecast forecast_bloom(const BloomModel& model, const ForecastGround& ground) {
+    Work work{model, ground.current, ground.as_of, ground.latitude, {}, {}, {}, {}};
+    work.forecast.season = ground.current.weather.season;
+    work.forecast.hemisphere = hemisphere_of(ground.latitude);
+    work.forecast.as_of = ground.as_of;
     work.forecast.method = model.method;
-    choose_members(work, past);
+    choose_members(work, ground.past);
     require_members(work);
-    choose_seen(work, seen);
-    const auto places = places_of(work, station, trees, accessions);
+    choose_seen(work, ground.seen);
+    const auto places = places_of(work, ground.station, ground.trees, ground.accessions);
     for (const auto& place : places) {
-        make_curves(work, place.second);
+        make_curves(work, place.offset);
     }
     for (const auto* stage : work.seen) {
         make_curves(work, stage->offset.degrees);
     }
-    place_trees(work, station, trees, make_windows(work, places));
+    place_trees(work, ground.station, ground.trees, make_windows(work, places));
     choose_standing(work.forecast);
     return std::move(work.forecast);
 }

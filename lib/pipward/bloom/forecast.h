@@ -64,15 +64,22 @@ std::span<const double> residual_nodes();
 /// season day `full_day`.
 double ladder_day(const SeasonCurves& curves, double full_day, DegreeDays after_full);
 
+/// What a forecast is made from. All of it must outlive the call, `trees` the forecast as well.
+struct ForecastGround {
+    const weather::CurrentSeason& current;  ///< forecast days in it are taken as they stand
+    Day as_of;
+    std::span<const weather::SeasonWeather> past;  ///< lend their remainders to the ensemble
+    Latitude latitude;
+    const Station& station;
+    std::span<const Tree> trees;
+    std::span<const Accession> accessions;
+    std::span<const StageSeen> seen{};  ///< stages noted; those of this season up to as_of move the windows
+};
+
 /// Observed days, forecast days, then each past season's remainder as one member; the model's spreads on top.
-/// Forecast days are taken as they stand. Living trees are those not removed by as_of; an accession without
-/// one stands at the station's height. `trees` must outlive the forecast.
-/// `seen`: stages noted in this very season up to as_of (others are passed over) move the windows, those of
-/// their own accession most and all others by what they tell of the season. A missing note tells nothing.
-/// Throws Error (input) without any past season to lend its remainder.
-BloomForecast forecast_bloom(const BloomModel& model, const weather::CurrentSeason& current, Day as_of,
-                             std::span<const weather::SeasonWeather> past, Latitude latitude,
-                             const Station& station, std::span<const Tree> trees,
-                             std::span<const Accession> accessions, std::span<const StageSeen> seen = {});
+/// Living trees are those that stand on as_of; an accession without one stands at the station's height.
+/// Stages seen move the windows of their own accession most and all others by what they tell of the season. A
+/// missing note tells nothing. Throws Error (input) without any past season to lend its remainder.
+BloomForecast forecast_bloom(const BloomModel& model, const ForecastGround& ground);
 
 }  // namespace pipward::bloom

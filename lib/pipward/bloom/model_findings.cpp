@@ -1,11 +1,10 @@
 // SPDX-License-Identifier: MIT
 #include "pipward/bloom/model_findings.h"
+#include "pipward/math/robust.h"
 
 #include <fmt/format.h>
 
 #include <cmath>
-
-#include "pipward/bloom/robust.h"
 
 namespace pipward::bloom {
 namespace {
@@ -32,7 +31,7 @@ void add_unlikely_notes(Findings& findings, const FitTable& table, const RowFit&
     for (std::size_t i = 0; i < fitted.rows.size(); ++i) {
         const double departure = fitted.departures[i] - fitted.luck[i];
         if (std::abs(departure) <= unlikely_days &&
-            std::abs(departure) <= unlikely_deviations * fitted.scale) {
+            std::abs(departure) <= math::unlikely_deviations * fitted.scale) {
             continue;
         }
         const auto& observation = *table.rows[fitted.rows[i]].observation;

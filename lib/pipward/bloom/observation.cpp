@@ -6,10 +6,10 @@
 #include <algorithm>
 #include <cmath>
 #include <set>
-#include <tuple>
 
 #include "pipward/bloom/observation_findings.h"
-#include "pipward/bloom/robust.h"
+#include "pipward/math/quantile.h"
+#include "pipward/math/robust.h"
 
 namespace pipward::bloom {
 namespace {
@@ -30,7 +30,13 @@ struct Told {
     double full_bloom = 0;
 };
 
-using GroupKey = std::tuple<std::string, Season, double>;  // accession, season, offset
+struct GroupKey {
+    std::string accession;
+    Season season;
+    double offset = 0;  // from the station, kelvin
+
+    auto operator<=>(const GroupKey&) const = default;
+};
 
 std::vector<double> days_of(const std::vector<Told>& group) {
     std::vector<double> days;
@@ -47,7 +53,7 @@ std::vector<double> weights_about(double middle, const std::vector<Told>& group)
     for (const auto& told : group) {
         const double sd = told.seen->place.sd_days;
         const double apart = (told.full_bloom - middle) / std::hypot(sd, usual_disagreement);
-        weights.push_back(student_weight(apart) / squared(sd));
+        weights.push_back(math::student_weight(apart) / squared(sd));
     }
     return weights;
 }
@@ -58,7 +64,7 @@ struct Averaged {
 };
 
 Averaged average_of(const std::vector<Told>& group) {
-    Averaged averaged{median_of(days_of(group)), 1};
+    Averaged averaged{math::median(days_of(group)), 1};
     for (int round = 0; round < rounds; ++round) {
         const auto weights = weights_about(averaged.day, group);
         double total = 0;

@@ -67,7 +67,7 @@ struct StagesReport {
 };
 
 /// Places every bloom note that was made by `as_of`, of whatever season. A note with a tree stands at the
-/// tree's offset, one with an accession only at the mean offset of the accession's trees that lived that day,
+/// tree's offset, one with an accession only at the mean offset of the accession's trees that stood that day,
 /// else at the station's. `open_percent` at stages 60 to 65 gives the place on the ladder directly.
 StagesReport stages_seen(const Orchard& orchard, const Station& station, Hemisphere hemisphere, Day as_of);
 

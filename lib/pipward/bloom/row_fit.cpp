@@ -5,8 +5,9 @@
 #include <cmath>
 #include <numeric>
 
-#include "pipward/bloom/robust.h"
 #include "pipward/bloom/spread.h"
+#include "pipward/math/quantile.h"
+#include "pipward/math/robust.h"
 
 namespace pipward::bloom {
 namespace {
@@ -86,7 +87,7 @@ std::vector<double> structure_losses(const Work& work) {
         const double total = season_weight[work.row(i).season];
         const double share = effective_number(total) * work.row_weight(i) / total;
         for (std::size_t j = 0; j < structures; ++j) {
-            losses[j] += share * huber_loss(work.residuals[i][j], loss_bend);
+            losses[j] += share * math::huber_loss(work.residuals[i][j], loss_bend);
         }
     }
     return losses;
@@ -155,7 +156,7 @@ void fit_luck(Work& work) {
     work.fit.luck.resize(work.count());
     for (std::size_t i = 0; i < work.count(); ++i) {
         const auto& season = of_season[work.row(i).season];
-        work.fit.luck[i] = season.size() < fewest ? 0 : median_of(season);
+        work.fit.luck[i] = season.size() < fewest ? 0 : math::median(season);
     }
 }
 
@@ -166,12 +167,12 @@ void fit_trust(Work& work) {
         apart[i] = work.fit.departures[i] - work.fit.luck[i];
     }
     const auto n = static_cast<double>(work.count());
-    const double seen = robust_sd(apart);
+    const double seen = math::robust_sd(apart);
     work.fit.scale =
         std::sqrt((prior_scale_worth * squared(prior_scale) + n * squared(seen)) / (prior_scale_worth + n));
     work.fit.scale = std::max(smallest_scale, work.fit.scale);
     for (std::size_t i = 0; i < work.count(); ++i) {
-        work.fit.trust[i] = student_weight(apart[i] / work.fit.scale);
+        work.fit.trust[i] = math::student_weight(apart[i] / work.fit.scale);
     }
 }
 
@@ -180,7 +181,7 @@ void fit_spread(Work& work) {
     std::vector<SpreadRow> rows;
     for (std::size_t i = 0; i < work.count(); ++i) {
         const double apart = (work.fit.departures[i] - work.fit.luck[i]) / work.fit.scale;
-        rows.push_back({work.row(i).season, work.fit.departures[i], slip_weight(apart)});
+        rows.push_back({work.row(i).season, work.fit.departures[i], math::slip_weight(apart)});
     }
     const auto spread = season_and_own_spread(rows, static_cast<int>(work.table.seasons.size()));
     work.fit.season_sd_days = spread.season_sd;

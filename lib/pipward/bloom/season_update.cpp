@@ -1,10 +1,9 @@
 // SPDX-License-Identifier: MIT
 #include "pipward/bloom/season_update.h"
+#include "pipward/math/robust.h"
 
 #include <algorithm>
 #include <cmath>
-
-#include "pipward/bloom/robust.h"
 
 namespace pipward::bloom {
 namespace {
@@ -28,7 +27,7 @@ std::map<std::string, Noted> by_accession(std::span<const NoteDeparture> notes, 
     for (const auto& note : notes) {
         const double expected =
             std::sqrt(squared(season_sd) + squared(note.own_sd) + squared(note.noting_sd));
-        const double weight = slip_weight(note.departure / expected) / squared(note.noting_sd);
+        const double weight = math::slip_weight(note.departure / expected) / squared(note.noting_sd);
         noted[note.accession].departure += weight * note.departure;
         noted[note.accession].own = squared(note.own_sd);
         precision[note.accession] += weight;

@@ -51,7 +51,14 @@ struct Group {
     std::set<Season> seasons;
 };
 
-using GroupKey = std::tuple<std::optional<int>, std::optional<int>, std::string, BloomMethod>;
+struct GroupKey {
+    std::optional<int> training_seasons;
+    std::optional<int> lead;
+    std::string accession;
+    BloomMethod method;
+
+    auto operator<=>(const GroupKey&) const = default;
+};
 
 void add_to(std::map<GroupKey, Group>& groups, const SkillCase& scored, const std::string& accession) {
     auto& group = groups[{scored.training_seasons, scored.lead, accession, scored.method}];
@@ -93,7 +100,7 @@ const SeasonCurves* CurveStore::at(Season season, double offset) {
 }
 
 const std::vector<SeasonCurves>& LeadEnsembles::at(double offset, int issue) {
-    const auto [entry, added] = made_.try_emplace({offset, issue});
+    const auto [entry, added] = made_.try_emplace(Key{offset, issue});
     const auto* known = store_.at(left_out_, offset);
     if (!added || known == nullptr) {
         return entry->second;

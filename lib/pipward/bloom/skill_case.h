@@ -5,7 +5,6 @@
 #include <optional>
 #include <span>
 #include <string>
-#include <tuple>
 #include <vector>
 
 #include "pipward/bloom/row_fit.h"
@@ -51,9 +50,16 @@ class LeadEnsembles {
     const std::vector<SeasonCurves>& at(double offset, int issue);
 
   private:
+    struct Key {
+        double offset = 0;
+        int issue = 0;
+
+        auto operator<=>(const Key&) const = default;
+    };
+
     CurveStore& store_;
     Season left_out_;
-    std::map<std::pair<double, int>, std::vector<SeasonCurves>> made_;
+    std::map<Key, std::vector<SeasonCurves>> made_;
 };
 
 /// Scores one row by one fit with the weather known.

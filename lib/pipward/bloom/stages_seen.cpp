@@ -8,6 +8,7 @@
 #include <tuple>
 
 #include "pipward/bloom/observation.h"
+#include "pipward/record/orchard_index.h"
 
 namespace pipward::bloom {
 namespace {
@@ -57,42 +58,15 @@ Finding running_backwards(const StageSeen& earlier, const StageSeen& later) {
     return finding;
 }
 
-// The trees of the book, to be asked by label and by accession.
-struct Trees {
-    std::map<std::string, const Tree*> by_label;
-    std::map<std::string, std::vector<const Tree*>> by_accession;
-};
-
-Trees index_trees(const Orchard& orchard) {
-    Trees trees;
-    for (const auto& tree : orchard.trees) {
-        trees.by_label.emplace(tree.label, &tree);
-        if (tree.accession) {
-            trees.by_accession[*tree.accession].push_back(&tree);
-        }
+CelsiusStep mean_offset(const std::vector<const Tree*>& trees, const Station& station) {
+    if (trees.empty()) {
+        return {};
     }
-    return trees;
-}
-
-bool lives_on(const Tree& tree, Day day) {
-    return !tree.removed_on || *tree.removed_on > day;
-}
-
-CelsiusStep mean_offset(const std::vector<const Tree*>& trees, const Station& station, Day day) {
     double steps = 0;
-    int living = 0;
     for (const auto* tree : trees) {
-        if (lives_on(*tree, day)) {
-            steps += std::round(tree_offset(*tree, station).degrees / offset_step.degrees);
-            ++living;
-        }
+        steps += std::round(tree_offset(*tree, station).degrees / offset_step.degrees);
     }
-    return living > 0 ? offset_step * (std::round(steps / living) + 0.0) : CelsiusStep{};
-}
-
-const Tree* noted_tree(const BloomNote& note, const Trees& trees) {
-    const auto found = note.tree ? trees.by_label.find(*note.tree) : trees.by_label.end();
-    return found == trees.by_label.end() ? nullptr : found->second;
+    return offset_step * (std::round(steps / static_cast<double>(trees.size())) + 0.0);
 }
 
 std::optional<std::string> noted_accession(const BloomNote& note, const Tree* tree) {
@@ -100,13 +74,9 @@ std::optional<std::string> noted_accession(const BloomNote& note, const Tree* tr
 }
 
 CelsiusStep noted_offset(const BloomNote& note, const Tree* tree, const std::string& accession,
-                         const Trees& trees, const Station& station) {
-    if (tree != nullptr) {
-        return tree_offset(*tree, station);
-    }
-    const auto found = trees.by_accession.find(accession);
-    return found == trees.by_accession.end() ? CelsiusStep{}
-                                             : mean_offset(found->second, station, note.noted_on);
+                         const OrchardIndex& book, const Station& station) {
+    return tree != nullptr ? tree_offset(*tree, station)
+                           : mean_offset(book.trees_of(accession, note.noted_on), station);
 }
 
 std::optional<LadderPlace> noted_place(const BloomNote& note) {
@@ -117,8 +87,16 @@ std::optional<LadderPlace> noted_place(const BloomNote& note) {
     return place;
 }
 
+struct SeasonOfTree {
+    std::string tree;
+    std::string accession;
+    Season season;
+
+    auto operator<=>(const SeasonOfTree&) const = default;
+};
+
 void add_backwards(Findings& findings, const std::vector<StageSeen>& stages) {
-    std::map<std::tuple<std::string, std::string, Season>, const StageSeen*> farthest;
+    std::map<SeasonOfTree, const StageSeen*> farthest;
     for (const auto& seen : stages) {
         auto& before = farthest[{seen.tree, seen.accession, seen.season}];
         if (before != nullptr && before->noted_on < seen.noted_on && seen.stage < before->stage) {
@@ -142,12 +120,12 @@ CelsiusStep tree_offset(const Tree& tree, const Station& station) {
 
 StagesReport stages_seen(const Orchard& orchard, const Station& station, Hemisphere hemisphere, Day as_of) {
     StagesReport report;
-    const auto trees = index_trees(orchard);
+    const OrchardIndex book(orchard);
     for (const auto& note : orchard.bloom_notes) {
         if (note.noted_on > as_of) {
             continue;
         }
-        const auto* tree = noted_tree(note, trees);
+        const auto* tree = note.tree ? book.tree(*note.tree) : nullptr;
         const auto accession = noted_accession(note, tree);
         const auto place = noted_place(note);
         if (!accession) {
@@ -156,7 +134,7 @@ StagesReport stages_seen(const Orchard& orchard, const Station& station, Hemisph
             report.findings.push_back(not_a_bloom_stage(note));
         } else {
             report.stages.push_back({note.fid, tree != nullptr ? tree->label : "", *accession,
-                                     noted_offset(note, tree, *accession, trees, station),
+                                     noted_offset(note, tree, *accession, book, station),
                                      season_of(note.noted_on, hemisphere), note.noted_on, note.bbch, *place});
         }
     }

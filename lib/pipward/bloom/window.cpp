@@ -1,26 +1,11 @@
 // SPDX-License-Identifier: MIT
 #include "pipward/bloom/window.h"
 
-#include <algorithm>
-#include <cmath>
-
 #include "pipward/bloom/stage_ladder.h"
+#include "pipward/math/quantile.h"
 
 namespace pipward::bloom {
 namespace {
-
-// Reorders the values: finding three quantiles asks for no full sort.
-double quantile_of(std::vector<double>& values, double probability) {
-    const double at = probability * static_cast<double>(values.size()) - 0.5;
-    const double inside = std::clamp(at, 0.0, static_cast<double>(values.size() - 1));
-    const auto below = values.begin() + static_cast<std::ptrdiff_t>(inside);
-    std::nth_element(values.begin(), below, values.end());
-    if (below + 1 == values.end()) {
-        return *below;
-    }
-    const double above = *std::min_element(below + 1, values.end());
-    return *below + (inside - std::floor(inside)) * (above - *below);
-}
 
 std::vector<double> stage_days(const std::vector<double>& full_days, const std::vector<SeasonCurves>& curves,
                                Bbch stage) {
@@ -41,7 +26,8 @@ DayQuantiles calendar_days(const BloomForecast& forecast, const SeasonDayQuantil
 }  // namespace
 
 SeasonDayQuantiles quantiles_of(std::vector<double> values) {
-    return {quantile_of(values, 0.1), quantile_of(values, 0.5), quantile_of(values, 0.9)};
+    return {math::sample_quantile(values, 0.1), math::sample_quantile(values, 0.5),
+            math::sample_quantile(values, 0.9)};
 }
 
 std::vector<double> spread_days(std::span<const double> members, double season_sd, double own_sd) {

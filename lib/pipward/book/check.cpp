@@ -151,22 +151,23 @@ UnreadRows unread_in(const Findings& findings) {
 Findings check_orchard(const Orchard& orchard, Day as_of, const UnreadRows& unread) {
     Findings findings;
     auto names = names_of(orchard);
+    const OrchardIndex book(orchard);
     add_unread(names, unread);
     check_emptiness(orchard, names, findings);
     check_keys(orchard, findings);
     check_references(orchard, names, findings);
     check_trees(orchard, as_of, findings);
-    check_bloom_notes(orchard, as_of, findings);
+    check_bloom_notes(book, as_of, findings);
     check_time_of_bloom(orchard, as_of, findings);
     check_weather(orchard, as_of, findings);
     check_warmth(orchard, findings);
     check_accessions(orchard, findings);
     check_pedigree(orchard, findings);
-    check_descent(orchard, findings);
+    check_descent(book, findings);
     check_blends(orchard, names, findings);
-    check_goals(orchard, names, as_of, findings);
-    check_pollen(orchard, as_of, findings);
-    check_seed(orchard, as_of, findings);
+    check_goals(book, names, as_of, findings);
+    check_pollen(book, as_of, findings);
+    check_seed(book, as_of, findings);
     return findings;
 }
 

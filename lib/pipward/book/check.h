@@ -6,7 +6,7 @@
 #include <string_view>
 #include <vector>
 
-#include "pipward/record/orchard.h"
+#include "pipward/record/orchard_index.h"
 #include "pipward/value/finding.h"
 #include "pipward/value/season.h"
 
@@ -37,7 +37,7 @@ void check_keys(const Orchard& orchard, Findings& findings);
 void check_writing(std::string_view table, std::string_view field, const std::string& name,
                    Findings& findings);
 void check_trees(const Orchard& orchard, Day as_of, Findings& findings);
-void check_bloom_notes(const Orchard& orchard, Day as_of, Findings& findings);
+void check_bloom_notes(const OrchardIndex& book, Day as_of, Findings& findings);
 void check_weather(const Orchard& orchard, Day as_of, Findings& findings);
 /// Of one station's days: what is wrong with the temperatures, and with the days themselves.
 void check_temperatures(const std::vector<const WeatherDay*>& days, Findings& findings);
@@ -49,11 +49,11 @@ void check_time_of_bloom(const Orchard& orchard, Day as_of, Findings& findings);
 void check_accessions(const Orchard& orchard, Findings& findings);
 void check_pedigree(const Orchard& orchard, Findings& findings);
 /// Parents younger than their children, and sports with parents of their own.
-void check_descent(const Orchard& orchard, Findings& findings);
+void check_descent(const OrchardIndex& book, Findings& findings);
 void check_blends(const Orchard& orchard, const Names& names, Findings& findings);
-void check_goals(const Orchard& orchard, const Names& names, Day as_of, Findings& findings);
-void check_pollen(const Orchard& orchard, Day as_of, Findings& findings);
-void check_seed(const Orchard& orchard, Day as_of, Findings& findings);
+void check_goals(const OrchardIndex& book, const Names& names, Day as_of, Findings& findings);
+void check_pollen(const OrchardIndex& book, Day as_of, Findings& findings);
+void check_seed(const OrchardIndex& book, Day as_of, Findings& findings);
 
 /// The name in `known` that `name` most likely stands for: the same but for case and spaces, or one slip of
 /// the pen away. Empty where there is none.

@@ -3,23 +3,10 @@
 
 #include <fmt/format.h>
 
-#include <map>
-#include <string>
-#include <vector>
-
 #include "pipward/book/check.h"
 
 /// Inside of the room: what the rules on pollen and on seed have in common.
 namespace pipward::book {
-
-template <class Row, class Member>
-std::map<std::string, const Row*> index_by(const std::vector<Row>& rows, Member member) {
-    std::map<std::string, const Row*> found;
-    for (const auto& row : rows) {
-        found.emplace(row.*member, &row);
-    }
-    return found;
-}
 
 template <class Number>
 void check_not_negative(const Whereabouts& place, Number number, Findings& findings) {

@@ -1,54 +1,23 @@
 // SPDX-License-Identifier: MIT
-#include <algorithm>
 #include <map>
 #include <optional>
-#include <span>
 
 #include "pipward/book/check.h"
+#include "pipward/record/descent.h"
 
 namespace pipward::book {
 namespace {
 
-/// Sown the year after the cross, an apple or pear rarely flowers before its third year in the ground
-/// (yvapplebreeders.com, Shortening the juvenile phase, citing Zimmerman 1973 and Hanke et al. 2007, looked
-/// up).
-constexpr int sowing_to_first_flower = 3;
-constexpr int cross_to_first_flower = 1 + sowing_to_first_flower;
-
 using Crossed = std::map<std::string, const CrossGoal*>;  // by accession: the cross that it came from
 
-// A seedling's name begins with the code of its cross, and it has the parents of the cross: "16-01-04".
-const CrossGoal* cross_of(const Accession& accession, std::span<const CrossGoal> goals) {
-    for (const auto& goal : goals) {
-        const bool named = accession.name.size() > goal.code.size() &&
-                           accession.name.starts_with(goal.code) && accession.name[goal.code.size()] == '-';
-        if (named && accession.seed_parent == goal.seed_parent &&
-            accession.pollen_parent == goal.pollen_parent) {
-            return &goal;
-        }
-    }
-    return nullptr;
-}
-
-Crossed crossed_in(const Orchard& orchard) {
+Crossed crossed_in(const OrchardIndex& book) {
     Crossed crossed;
-    for (const auto& accession : orchard.accessions) {
-        if (const auto* goal = cross_of(accession, orchard.goals)) {
+    for (const auto& accession : book.orchard().accessions) {
+        if (const auto* goal = cross_of_seedling(book, accession)) {
             crossed.emplace(accession.name, goal);
         }
     }
     return crossed;
-}
-
-// The accession, or the members of the blend, of that name.
-std::vector<std::string> donors_of(const Orchard& orchard, const std::string& name) {
-    std::vector<std::string> members;
-    for (const auto& member : orchard.blend_members) {
-        if (member.name == name) {
-            members.push_back(member.member);
-        }
-    }
-    return members.empty() ? std::vector{name} : members;
 }
 
 void check_age(const CrossGoal& goal, std::string_view field, const std::string& parent,
@@ -65,21 +34,21 @@ void check_age(const CrossGoal& goal, std::string_view field, const std::string&
             say("The parent is younger than its child: it came from cross {} of {}, and this cross is of {}.",
                 born->second->code, season, goal.season.year),
             say("Correct the parent, the season of one of the crosses, or the parent's name.")));
-    } else if (goal.season.year < season + cross_to_first_flower) {
+    } else if (goal.season.year < first_flower_of_cross(born->second->season)) {
         findings.push_back(
             warning(place,
                     say("The parent came from cross {} of {}: the earliest known first fruit is three years "
                         "after sowing, in {}.",
-                        born->second->code, season, season + cross_to_first_flower),
+                        born->second->code, season, first_flower_of_cross(born->second->season)),
                     say("Look whether it has flowers; correct the parent or the season if it cannot be.")));
     }
 }
 
-void check_ages_of_crosses(const Orchard& orchard, const Crossed& crossed, Findings& findings) {
-    for (const auto& goal : orchard.goals) {
+void check_ages_of_crosses(const OrchardIndex& book, const Crossed& crossed, Findings& findings) {
+    for (const auto& goal : book.orchard().goals) {
         check_age(goal, "seed_parent", goal.seed_parent, crossed, findings);
-        for (const auto& donor : donors_of(orchard, goal.pollen_parent)) {
-            check_age(goal, "pollen_parent", donor, crossed, findings);
+        for (const auto& giving : book.donors(goal.pollen_parent)) {
+            check_age(goal, "pollen_parent", giving.donor, crossed, findings);
         }
     }
 }
@@ -123,36 +92,32 @@ bool differs(const std::optional<std::string>& own, const std::optional<std::str
 }
 
 // A sport has the genes of its original, and so its parents.
-void check_sports(const Orchard& orchard, Findings& findings) {
-    std::map<std::string, const Accession*> by_name;
-    for (const auto& accession : orchard.accessions) {
-        by_name.emplace(accession.name, &accession);
-    }
-    for (const auto& sport : orchard.accessions) {
-        const auto original = sport.sport_of ? by_name.find(*sport.sport_of) : by_name.end();
-        if (original == by_name.end() || original->second == &sport) {
+void check_sports(const OrchardIndex& book, Findings& findings) {
+    for (const auto& sport : book.orchard().accessions) {
+        const auto* original = book.accession(sport.sport_of.value_or(""));
+        if (original == nullptr || original == &sport) {
             continue;
         }
-        const bool seed = differs(sport.seed_parent, original->second->seed_parent);
-        if (seed || differs(sport.pollen_parent, original->second->pollen_parent)) {
+        const bool seed = differs(sport.seed_parent, original->seed_parent);
+        if (seed || differs(sport.pollen_parent, original->pollen_parent)) {
             findings.push_back(warning(
                 {"accession", sport.name, seed ? "seed_parent" : "pollen_parent",
                  seed ? *sport.seed_parent : *sport.pollen_parent},
                 say("It is a sport of {}, which has other parents or none: its own are passed over.",
-                    original->second->name),
+                    original->name),
                 say("Clear its parents and write them with {}; or clear sport_of if it was raised from seed.",
-                    original->second->name)));
+                    original->name)));
         }
     }
 }
 
 }  // namespace
 
-void check_descent(const Orchard& orchard, Findings& findings) {
-    const auto crossed = crossed_in(orchard);
-    check_ages_of_crosses(orchard, crossed, findings);
-    check_planted_before_parent(orchard, crossed, findings);
-    check_sports(orchard, findings);
+void check_descent(const OrchardIndex& book, Findings& findings) {
+    const auto crossed = crossed_in(book);
+    check_ages_of_crosses(book, crossed, findings);
+    check_planted_before_parent(book.orchard(), crossed, findings);
+    check_sports(book, findings);
 }
 
 }  // namespace pipward::book

@@ -9,8 +9,8 @@ void check_emptiness(const Orchard& orchard, const Names& names, Findings& findi
     };
     if (lacks(orchard.trees, "tree")) {
         findings.push_back(
-            error({"tree"}, say("The book has no trees."),
-                  say("Digitise the trees in a GIS, or copy a layer that you have into the table.")));
+            warning({"tree"}, say("The book has no trees."),
+                    say("Digitise the trees in a GIS, or copy a layer that you have into the table.")));
     }
     if (lacks(orchard.bloom_notes, "bloom_note")) {
         findings.push_back(

@@ -1,13 +1,14 @@
 // SPDX-License-Identifier: MIT
+#include <map>
+
 #include "pipward/book/check_counts.h"
 
 namespace pipward::book {
 namespace {
 
-void check_fruit(const Orchard& orchard, Day as_of, Findings& findings) {
-    const auto work = index_by(orchard.pollinations, &Pollination::tag);
+void check_fruit(const OrchardIndex& book, Day as_of, Findings& findings) {
     std::map<std::string, std::int64_t> fruits;
-    for (const auto& fruit : orchard.fruits) {
+    for (const auto& fruit : book.orchard().fruits) {
         const auto row = fid_name(fruit.fid);
         check_not_negative({"fruit", row, "fruits"}, fruit.fruits, findings);
         check_not_negative({"fruit", row, "seeds_sound"}, fruit.seeds_sound.value_or(0), findings);
@@ -15,52 +16,47 @@ void check_fruit(const Orchard& orchard, Day as_of, Findings& findings) {
         check_not_future({"fruit", row, "picked_on", to_iso(fruit.picked_on)}, fruit.picked_on, as_of,
                          findings);
         fruits[fruit.tag] += fruit.fruits;
-        if (const auto found = work.find(fruit.tag); found != work.end()) {
-            check_order(
-                {"fruit", row, "picked_on", to_iso(fruit.picked_on)}, found->second->worked_on,
-                say("The day lies before the flowers were pollinated, {}.", to_iso(found->second->worked_on)),
-                fruit.picked_on, findings);
+        if (const auto* work = book.pollination(fruit.tag)) {
+            check_order({"fruit", row, "picked_on", to_iso(fruit.picked_on)}, work->worked_on,
+                        say("The day lies before the flowers were pollinated, {}.", to_iso(work->worked_on)),
+                        fruit.picked_on, findings);
         }
     }
     for (const auto& [tag, count] : fruits) {
-        if (const auto found = work.find(tag); found != work.end() && count > found->second->flowers) {
+        if (const auto* work = book.pollination(tag); work != nullptr && count > work->flowers) {
             findings.push_back(
                 warning({"fruit", tag, "fruits", std::to_string(count)},
-                        say("More fruits were picked than the {} flowers worked.", found->second->flowers),
+                        say("More fruits were picked than the {} flowers worked.", work->flowers),
                         say("Correct one of the two numbers.")));
         }
     }
 }
 
-void check_sprouts(const Orchard& orchard, Day as_of, Findings& findings) {
-    const auto lots = index_by(orchard.seed_lots, &SeedLot::code);
-    for (const auto& count : orchard.sprout_counts) {
+void check_sprouts(const OrchardIndex& book, Day as_of, Findings& findings) {
+    for (const auto& count : book.orchard().sprout_counts) {
         const auto row = fid_name(count.fid);
         check_not_negative({"sprout_count", row, "sprouted"}, count.sprouted, findings);
         check_not_future({"sprout_count", row, "counted_on", to_iso(count.counted_on)}, count.counted_on,
                          as_of, findings);
-        if (const auto lot = lots.find(count.lot); lot != lots.end() && count.sprouted > lot->second->seeds) {
-            findings.push_back(
-                error({"sprout_count", row, "sprouted", std::to_string(count.sprouted)},
-                      say("More seeds sprouted than the {} of lot {}.", lot->second->seeds, count.lot),
-                      say("Correct one of the two numbers.")));
+        if (const auto* lot = book.seed_lot(count.lot); lot != nullptr && count.sprouted > lot->seeds) {
+            findings.push_back(error({"sprout_count", row, "sprouted", std::to_string(count.sprouted)},
+                                     say("More seeds sprouted than the {} of lot {}.", lot->seeds, count.lot),
+                                     say("Correct one of the two numbers.")));
         }
     }
 }
 
-void check_out(const Orchard& orchard, Findings& findings) {
-    const auto lots = index_by(orchard.seed_lots, &SeedLot::code);
+void check_out(const OrchardIndex& book, Findings& findings) {
     std::map<std::string, std::int64_t> out;
-    for (const auto& row : orchard.seeds_out) {
+    for (const auto& row : book.orchard().seeds_out) {
         check_not_negative({"seed_out", fid_name(row.fid), "seeds"}, row.seeds, findings);
         out[row.lot] += row.seeds;
     }
     for (const auto& [code, count] : out) {
-        if (const auto lot = lots.find(code); lot != lots.end() && count > lot->second->seeds) {
-            findings.push_back(
-                error({"seed_out", code, "seeds", std::to_string(count)},
-                      say("More seeds left the lot than the {} that it had.", lot->second->seeds),
-                      say("Correct one of the numbers.")));
+        if (const auto* lot = book.seed_lot(code); lot != nullptr && count > lot->seeds) {
+            findings.push_back(error({"seed_out", code, "seeds", std::to_string(count)},
+                                     say("More seeds left the lot than the {} that it had.", lot->seeds),
+                                     say("Correct one of the numbers.")));
         }
     }
 }
@@ -83,11 +79,11 @@ void check_seed_lots(const Orchard& orchard, Findings& findings) {
 
 }  // namespace
 
-void check_seed(const Orchard& orchard, Day as_of, Findings& findings) {
-    check_fruit(orchard, as_of, findings);
-    check_seed_lots(orchard, findings);
-    check_sprouts(orchard, as_of, findings);
-    check_out(orchard, findings);
+void check_seed(const OrchardIndex& book, Day as_of, Findings& findings) {
+    check_fruit(book, as_of, findings);
+    check_seed_lots(book.orchard(), findings);
+    check_sprouts(book, as_of, findings);
+    check_out(book, findings);
 }
 
 }  // namespace pipward::book

@@ -7,6 +7,7 @@
 
 #include "pipward/book/book.h"
 #include "pipward/book/check.h"
+#include "pipward/math/quantile.h"
 #include "pipward/value/season.h"
 
 namespace pipward::book {
@@ -37,9 +38,7 @@ std::optional<int> usual_day(const Orchard& orchard, Hemisphere hemisphere, Day 
     if (days.size() < enough_notes) {
         return std::nullopt;
     }
-    const auto middle = days.begin() + static_cast<std::ptrdiff_t>(days.size() / 2);
-    std::ranges::nth_element(days, middle);
-    return *middle;
+    return math::middle_value(std::move(days));
 }
 
 /// Days after the book's usual day of bloom; nothing where that is near enough.

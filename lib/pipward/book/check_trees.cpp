@@ -1,8 +1,9 @@
 // SPDX-License-Identifier: MIT
+#include <algorithm>
 #include <map>
-#include <tuple>
 
 #include "pipward/book/check.h"
+#include "pipward/record/presence.h"
 
 namespace pipward::book {
 namespace {
@@ -29,7 +30,7 @@ void check_days_of(const Tree& tree, Day as_of, Findings& findings) {
                                  say("The tree was removed before it was planted."),
                                  say("Correct one of the two days.")));
     }
-    if (tree.planted_on && *tree.planted_on > as_of) {
+    if (!planted_by(tree, as_of)) {
         findings.push_back(warning({"tree", tree.label, "planted_on", to_iso(*tree.planted_on)},
                                    say("The day of planting lies in the future."),
                                    say("Correct it if that is not meant.")));
@@ -46,11 +47,28 @@ void check_meaning(const Tree& tree, Findings& findings) {
     }
 }
 
-bool stands(const Tree& tree, Day as_of) {
-    return !tree.removed_on || *tree.removed_on > as_of;
-}
+struct Spot {
+    std::string block;
+    std::string row;
+    int position = 0;
 
-using Spot = std::tuple<std::string, std::string, int>;
+    auto operator<=>(const Spot&) const = default;
+};
+using Holders = std::map<Spot, std::vector<const Tree*>>;
+
+// A tree may be entered that is to follow another once that one has gone.
+void check_spot_of(const Tree& tree, Holders& taken, Findings& findings) {
+    auto& holders = taken[{tree.block.value_or(""), *tree.row, *tree.position}];
+    const auto other =
+        std::ranges::find_if(holders, [&](const Tree* holder) { return stand_together(*holder, tree); });
+    if (other != holders.end()) {
+        findings.push_back(
+            error({"tree", tree.label, "position", std::to_string(*tree.position)},
+                  say("Tree {} stands at the same position of row {}.", (*other)->label, *tree.row),
+                  say("Correct a position, or give the older tree its day of removal.")));
+    }
+    holders.push_back(&tree);
+}
 
 }  // namespace
 
@@ -59,20 +77,13 @@ void check_trees(const Orchard& orchard, Day as_of, Findings& findings) {
     for (const auto& row : orchard.rows) {
         rows.insert({row.block, row.name});
     }
-    std::map<Spot, std::string> taken;
+    Holders taken;
     for (const auto& tree : orchard.trees) {
         check_row_of(tree, rows, findings);
         check_days_of(tree, as_of, findings);
         check_meaning(tree, findings);
-        if (!tree.row || !tree.position || !stands(tree, as_of)) {
-            continue;
-        }
-        const Spot spot{tree.block.value_or(""), *tree.row, *tree.position};
-        if (const auto [other, first] = taken.emplace(spot, tree.label); !first) {
-            findings.push_back(
-                error({"tree", tree.label, "position", std::to_string(*tree.position)},
-                      say("Tree {} stands at the same position of row {}.", other->second, *tree.row),
-                      say("Correct a position, or give the older tree its day of removal.")));
+        if (tree.row && tree.position && !removed_by(tree, as_of)) {
+            check_spot_of(tree, taken, findings);
         }
     }
 }

@@ -1,12 +1,12 @@
 // SPDX-License-Identifier: MIT
 #include <fmt/format.h>
 
-#include <algorithm>
 #include <cmath>
 #include <map>
 #include <vector>
 
 #include "pipward/book/check.h"
+#include "pipward/math/quantile.h"
 
 namespace pipward::book {
 namespace {
@@ -26,7 +26,14 @@ struct Month {
 };
 
 using Months = std::map<int, Month>;  // by year
-using MonthsOfPlaces = std::map<std::pair<std::string, int>, Months>;
+struct MonthOfStation {
+    std::string station;
+    int month = 0;
+
+    auto operator<=>(const MonthOfStation&) const = default;
+};
+
+using MonthsOfPlaces = std::map<MonthOfStation, Months>;
 
 MonthsOfPlaces months_of(const Orchard& orchard) {
     MonthsOfPlaces months;
@@ -40,12 +47,6 @@ MonthsOfPlaces months_of(const Orchard& orchard) {
         }
     }
     return months;
-}
-
-double median(std::vector<double> values) {
-    const auto middle = values.begin() + static_cast<std::ptrdiff_t>(values.size() / 2);
-    std::ranges::nth_element(values, middle);
-    return *middle;
 }
 
 std::vector<double> means_of_others(const Months& months, int year) {
@@ -73,10 +74,10 @@ void check_warmth(const Orchard& orchard, Findings& findings) {
             if (month.days < enough_days || others.size() < enough_years) {
                 continue;
             }
-            const double warmer = month.mean() - median(others);
+            const double warmer = month.mean() - math::middle_value(others);
             if (std::abs(warmer) > far_off) {
                 findings.push_back(warning(
-                    {"weather_day", fmt::format("{} {}-{:02}", place.first, year, place.second), "t_max_c",
+                    {"weather_day", fmt::format("{} {}-{:02}", place.station, year, place.month), "t_max_c",
                      fmt::format("{:.1f}", month.sum_of_highs / month.days)},
                     how_warm(warmer),
                     say("Check its temperatures: perhaps they are in degrees Fahrenheit or of another "

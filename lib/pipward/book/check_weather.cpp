@@ -5,6 +5,7 @@
 #include <map>
 
 #include "pipward/book/check.h"
+#include "pipward/math/quantile.h"
 #include "pipward/value/season.h"
 
 namespace pipward::book {
@@ -40,9 +41,7 @@ double median_high(const std::vector<const WeatherDay*>& days) {
     for (const auto* day : days) {
         highs.push_back(day->t_max.degrees);
     }
-    const auto middle = highs.begin() + static_cast<std::ptrdiff_t>(highs.size() / 2);
-    std::ranges::nth_element(highs, middle);
-    return *middle;
+    return math::middle_value(std::move(highs));
 }
 
 bool is_in_another_unit(const std::vector<const WeatherDay*>& days) {

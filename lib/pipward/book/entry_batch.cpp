@@ -26,11 +26,12 @@ std::optional<std::size_t> entry_numbered(const std::string& row) {
 }
 
 Findings said_of(const Orchard& orchard, Day as_of) {
+    const OrchardIndex book(orchard);
     Findings findings;
-    check_bloom_notes(orchard, as_of, findings);
+    check_bloom_notes(book, as_of, findings);
     check_time_of_bloom(orchard, as_of, findings);
-    check_pollen(orchard, as_of, findings);
-    check_seed(orchard, as_of, findings);
+    check_pollen(book, as_of, findings);
+    check_seed(book, as_of, findings);
     return findings;
 }
 

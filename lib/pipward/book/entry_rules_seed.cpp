@@ -7,6 +7,7 @@
 
 #include "pipward/book/check.h"
 #include "pipward/book/entry_rules.h"
+#include "pipward/record/name_index.h"
 
 namespace pipward::book {
 namespace {
@@ -32,8 +33,8 @@ std::vector<std::string> tags_of(const Orchard& orchard, const std::string& cros
 
 void check_tag(const SeedLot& lot, const std::string& tag, const Orchard& orchard, Findings& findings) {
     const Whereabouts place{"seed_lot", lot.code, "from_tags", tag};
-    const auto work = std::ranges::find(orchard.pollinations, tag, &Pollination::tag);
-    if (work == orchard.pollinations.end()) {
+    const auto* work = first_named(orchard.pollinations, &Pollination::tag, tag);
+    if (work == nullptr) {
         findings.push_back(error(place, say("The book has no pollination tag of this name."),
                                  say("Tags of {}: {}.", lot.cross,
                                      fmt::format("{}", fmt::join(tags_of(orchard, lot.cross), ", ")))));
@@ -96,8 +97,8 @@ void judge(const SproutCount& count, const Orchard& orchard, Findings& findings)
             check_growing(count, other, findings);
         }
     }
-    const auto lot = std::ranges::find(orchard.seed_lots, count.lot, &SeedLot::code);
-    if (lot != orchard.seed_lots.end() && lot->cold_from && count.counted_on < *lot->cold_from) {
+    const auto* lot = first_named(orchard.seed_lots, &SeedLot::code, count.lot);
+    if (lot != nullptr && lot->cold_from && count.counted_on < *lot->cold_from) {
         findings.push_back(warning({"sprout_count", new_row, "counted_on", to_iso(count.counted_on)},
                                    say("The seed went into the cold only on {}.", to_iso(*lot->cold_from)),
                                    say("Correct one of the two days.")));

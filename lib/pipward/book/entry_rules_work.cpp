@@ -1,10 +1,9 @@
 // SPDX-License-Identifier: MIT
 #include <fmt/format.h>
 
-#include <algorithm>
-
 #include "pipward/book/check.h"
 #include "pipward/book/entry_rules.h"
+#include "pipward/record/name_index.h"
 #include "pipward/value/season.h"
 
 namespace pipward::book {
@@ -16,12 +15,6 @@ constexpr int most_seeds_of_a_fruit = 30;
 // Seed is sound some time before the day that a book gives it; picking earlier than this costs seed. Common
 // practice, no source.
 constexpr int early_pick_days = 14;
-
-template <class Row, class Member>
-const Row* find(const std::vector<Row>& rows, Member member, const std::string& name) {
-    const auto found = std::ranges::find(rows, name, member);
-    return found == rows.end() ? nullptr : &*found;
-}
 
 void check_season_of(const Pollination& work, const CrossGoal& goal, const Orchard& orchard,
                      Findings& findings) {
@@ -54,9 +47,9 @@ void check_seeds_of(const Fruit& picked, Findings& findings) {
 
 void check_ripeness(const Fruit& picked, const Pollination& work, const Orchard& orchard,
                     Findings& findings) {
-    const auto* goal = find(orchard.goals, &CrossGoal::code, work.cross);
+    const auto* goal = first_named(orchard.goals, &CrossGoal::code, work.cross);
     const auto* mother =
-        goal == nullptr ? nullptr : find(orchard.accessions, &Accession::name, goal->seed_parent);
+        goal == nullptr ? nullptr : first_named(orchard.accessions, &Accession::name, goal->seed_parent);
     if (mother == nullptr || !mother->seed_ripe_days) {
         return;
     }
@@ -72,7 +65,7 @@ void check_ripeness(const Fruit& picked, const Pollination& work, const Orchard&
 
 void check_standing(const Whereabouts& place, const std::string& label, Day day, const Orchard& orchard,
                     Findings& findings) {
-    if (const auto* tree = find(orchard.trees, &Tree::label, label)) {
+    if (const auto* tree = first_named(orchard.trees, &Tree::label, label)) {
         check_tree_stands(place, *tree, day, findings);
     }
 }
@@ -82,10 +75,10 @@ void check_standing(const Whereabouts& place, const std::string& label, Day day,
 void judge(const Pollination& work, const Orchard& orchard, Findings& findings) {
     check_standing({"pollination", work.tag, "worked_on", to_iso(work.worked_on)}, work.tree, work.worked_on,
                    orchard, findings);
-    if (const auto* goal = find(orchard.goals, &CrossGoal::code, work.cross)) {
+    if (const auto* goal = first_named(orchard.goals, &CrossGoal::code, work.cross)) {
         check_season_of(work, *goal, orchard, findings);
     }
-    const auto* lot = work.lot ? find(orchard.pollen_lots, &PollenLot::code, *work.lot) : nullptr;
+    const auto* lot = work.lot ? first_named(orchard.pollen_lots, &PollenLot::code, *work.lot) : nullptr;
     if (lot != nullptr) {
         check_store_of(work, *lot, findings);
     }
@@ -97,7 +90,7 @@ void judge(const Pollination& work, const Orchard& orchard, Findings& findings) 
 
 void judge(const Fruit& picked, const Orchard& orchard, Findings& findings) {
     check_seeds_of(picked, findings);
-    if (const auto* work = find(orchard.pollinations, &Pollination::tag, picked.tag)) {
+    if (const auto* work = first_named(orchard.pollinations, &Pollination::tag, picked.tag)) {
         check_ripeness(picked, *work, orchard, findings);
     }
 }

@@ -19,9 +19,9 @@ Sentence remedy_for(const std::string& name, const Named& named) {
 
 constexpr std::size_t few_names = 3;
 
-// What is told already: that the book has no trees, that nothing of the other table can be read.
+// What is told already: that nothing of the other table can be read.
 bool is_told(const Named& named) {
-    return named.nothing_there && (named.table == "tree" || named.unread);
+    return named.nothing_there && named.unread;
 }
 
 Finding about_name(const std::string& name, const Missing& missing, std::string_view table,

@@ -8,7 +8,9 @@
 #include <cmath>
 #include <cstdlib>
 
+#include "pipward/book/check_outline.h"
 #include "pipward/book/layers.h"
+#include "pipward/book/records.h"
 #include "pipward/book/strange_cells.h"
 
 namespace pipward::book {
@@ -249,6 +251,12 @@ std::optional<Finding> TableReader::check_place(const OGRGeometry* geometry) con
         finding.message = say("The geometry has a coordinate that is no finite number.");
         return finding;
     }
+    if (table_.geometry == GeometryKind::polygon) {
+        if (auto faulty = check_outline(*geometry->toPolygon())) {
+            faulty->field = finding.field;
+            return faulty;
+        }
+    }
     return std::nullopt;
 }
 
@@ -324,19 +332,6 @@ void TableReader::read(const std::function<void(const BookRow&)>& use) {
 }
 
 }  // namespace
-
-std::string name_of(const BookTable& table, const BookRow& row) {
-    std::string name;
-    for (const auto key : table.key) {
-        const auto* column = find_column(table, key);
-        const auto text = to_text(row.cells[static_cast<std::size_t>(column - table.columns.data())]);
-        if (text.empty()) {
-            return fmt::format("fid {}", row.fid);
-        }
-        name += (name.empty() ? "" : " ") + text;
-    }
-    return name.empty() ? fmt::format("fid {}", row.fid) : name;
-}
 
 void read_table(Session& session, const BookTable& table, Findings& findings,
                 const std::function<void(const BookRow&)>& use) {

@@ -1,9 +1,7 @@
 // SPDX-License-Identifier: MIT
 #pragma once
 
-#include <cstdint>
 #include <functional>
-#include <vector>
 
 #include "pipward/book/ogr_session.h"
 #include "pipward/book/schema.h"
@@ -13,19 +11,8 @@
 /// without a word; each of these becomes a finding here.
 namespace pipward::book {
 
-/// A row whose every cell has the type and domain of the schema; what could not be read is unknown.
-struct BookRow {
-    std::int64_t fid = 0;
-    std::vector<Cell> cells;  ///< in the order of the schema's columns
-    std::optional<MapPoint> at{};
-    std::vector<MapPoint> line{};
-};
-
-/// The row as people would name it: its key, or "fid 12".
-std::string name_of(const BookTable& table, const BookRow& row);
-
-/// Hands every readable row to `use` and adds what is wrong to `findings`. A row that lacks a required value
-/// is left out.
+/// Hands every readable row to `use` and adds what is wrong to `findings`. Every cell has the type and domain
+/// of the schema; what could not be read is unknown. A row that lacks a required value is left out.
 void read_table(Session& session, const BookTable& table, Findings& findings,
                 const std::function<void(const BookRow&)>& use);
 

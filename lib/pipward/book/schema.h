@@ -1,17 +1,22 @@
 // SPDX-License-Identifier: MIT
 #pragma once
 
+#include <cstdint>
+#include <functional>
 #include <optional>
 #include <span>
 #include <string>
 #include <string_view>
+#include <typeindex>
 #include <vector>
 
+#include "pipward/book/heading.h"
 #include "pipward/record/table.h"
 #include "pipward/value/finding.h"
 
-/// The schema of the orchard book as data. Creation, reading, checks, pick lists and the documentation all
-/// come from these tables: a column is added here and in its record, nowhere else.
+/// The schema of the orchard book as data, each column bound to the field of the record that it fills.
+/// Creation, reading and writing, checks, pick lists, adoption by heading and the documentation all come from
+/// these tables: a column is added in its group of tables (schema_*.cpp) and in its record, nowhere else.
 namespace pipward::book {
 
 enum class GeometryKind { none, point, line, polygon };
@@ -22,6 +27,7 @@ Sentence to_text(GeometryKind kind);
 struct Choice {
     std::string value;
     std::string meaning;
+    KnownWords known_as{};  ///< what people write instead: "mother" for "parent"
 };
 
 inline constexpr double no_upper_end = 1e9;  ///< stands where the trade sets none
@@ -45,6 +51,32 @@ struct Reference {
     std::string_view within{};
 };
 
+/// What the cells of a column say. Whether it belongs to the table's key is the table's to tell.
+enum class ColumnRole {
+    name,       ///< the row's own name, alone or within what the rest of its key names
+    reference,  ///< the name of another row
+    day,
+    stage,   ///< a growth stage on the BBCH scale
+    share,   ///< a part of a whole, 0 to 1
+    choice,  ///< one of a closed list
+    number,  ///< any other number, counted or measured
+    text,    ///< a few words
+    remark,  ///< a text that may be longer than a line
+};
+
+/// A value of an open column that people call otherwise: "Malus domestica" is "apple" to them.
+struct UsualValue {
+    std::string value;
+    KnownWords known_as{};
+};
+
+/// How one field of a record is read and filled. The record is one of the column's table.
+struct BoundField {
+    std::function<Cell(const void* record)> show;
+    /// Of a cell that check_cell() has nothing against; an unknown leaves the record's initial value.
+    std::function<void(const Cell& cell, void* record)> fill;
+};
+
 struct BookColumn {
     std::string_view name;
     CellType type = CellType::text;
@@ -55,6 +87,29 @@ struct BookColumn {
     std::string_view domain{};            ///< name of a FieldDomain, empty where anything of the type goes
     std::vector<Reference> references{};  ///< the name must answer to one of these; empty where free
     std::string_view initial{};           ///< what a new row gets, as SQL text; empty for unknown
+    ColumnRole role = ColumnRole::text;
+    KnownWords known_as{};            ///< headings of people's own files, besides name and label
+    std::vector<UsualValue> usual{};  ///< of an open column
+    Sentence refers_to{};             ///< what its names are names of, in a sentence: "accession or blend"
+    std::string_view passport{};      ///< the MCPD descriptor that tells it, or a part of it; empty for none
+    bool told_with_trees = false;     ///< of accessions: a layer of trees may tell it of them
+    BoundField field{};
+};
+
+/// A row of a book's table as cells.
+struct BookRow {
+    std::int64_t fid = 0;
+    std::vector<Cell> cells;  ///< in the order of the schema's columns
+    std::optional<MapPoint> at{};
+    std::vector<MapPoint> line{};
+};
+
+/// How a table's records are reached in an orchard.
+struct BoundRecords {
+    std::type_index type = typeid(void);                            ///< of one record
+    std::function<void(Orchard& orchard, const BookRow& row)> add;  ///< the row's required cells are known
+    std::function<BookRow(const void* record)> show;                ///< with its number and its place
+    std::function<std::vector<const void*>(const Orchard& orchard)> all;
 };
 
 struct BookTable {
@@ -64,6 +119,12 @@ struct BookTable {
     GeometryKind geometry = GeometryKind::none;
     std::vector<std::string_view> key;  ///< columns that together name one row; empty where rows have no name
     std::vector<BookColumn> columns;
+    Sentence
+        row_words{};  ///< one row in the middle of a sentence: "pollen lot"; empty where none refers to it
+    Sentence entry_words{};     ///< what a single entry is called: "Bloom note"; empty where it takes none
+    bool takes_layers = false;  ///< rows may come from a layer of the user's own
+    std::string_view day_column{};  ///< when it was seen or done; empty where rows have no such day
+    BoundRecords records{};
 };
 
 /// Every table of a book that people fill in, parents before those that refer to them.
@@ -74,6 +135,27 @@ std::span<const FieldDomain> field_domains();
 const BookTable* find_book_table(std::string_view name);
 const BookColumn* find_column(const BookTable& table, std::string_view name);
 const FieldDomain* find_domain(std::string_view name);
+
+/// The table whose rows are such records. There is one for each record of Orchard.
+const BookTable& table_of_type(std::type_index record);
+template <class Record>
+const BookTable& table_of_records() {
+    return table_of_type(typeid(Record));
+}
+
+/// The column of ColumnRole::name, or null where rows have no name of their own.
+const BookColumn* name_column(const BookTable& table);
+
+/// The column that a heading means: by the column's name, else by its label, else by a word that people use.
+/// Capitals, blanks, accents and a unit in brackets do not matter. Null where none is meant, and where the
+/// same word fits two columns.
+const BookColumn* column_headed(const BookTable& table, std::string_view heading);
+
+/// The choice that people mean by a text, in any writing, by the stored word or another; null for none.
+const Choice* choice_called(const FieldDomain& domain, std::string_view text);
+/// The stored form of what people write in a column: the word of a closed list, the usual value of an open
+/// one; the text itself where the schema knows no other.
+std::string as_stored(const BookColumn& column, std::string_view text);
 
 /// The only tables that replace_results() will ever write.
 std::span<const std::string_view> result_table_names();

@@ -8,21 +8,81 @@
 namespace pipward::book {
 namespace {
 
+using enum Language;
+
+/// The choices of a list, and what people write instead of them.
+struct Choices {
+    std::vector<Choice> all;
+
+    Choices&& called(std::string_view value, Language language,
+                     const std::vector<std::string_view>& words) && {
+        for (auto& choice : all) {
+            if (choice.value == value) {
+                add_words(choice.known_as, language, words);
+            }
+        }
+        return std::move(*this);
+    }
+};
+
 template <class Enum>
-std::vector<Choice> choices_of() {
-    std::vector<Choice> choices;
+Choices choices_of() {
+    Choices choices;
     for (const auto& entry : words(Enum{})) {
-        choices.push_back({std::string(entry.word), std::string(entry.meaning)});
+        choices.all.push_back({std::string(entry.word), std::string(entry.meaning)});
     }
     return choices;
 }
 
-std::vector<Choice> stage_choices() {
-    std::vector<Choice> choices;
+Choices stage_choices() {
+    Choices choices;
     for (const auto& entry : bbch_stages()) {
-        choices.push_back({std::to_string(entry.stage.code), std::string(entry.words)});
+        choices.all.push_back({std::to_string(entry.stage.code), std::string(entry.words)});
     }
     return choices;
+}
+
+Choices purpose_choices() {
+    return choices_of<TreePurpose>()
+        .called("parent", english,
+                {"parents", "parent tree", "crossing parent", "breeding", "mother tree", "mother", "donor"})
+        .called("parent", german, {"Elter"})
+        .called("seedling", english, {"seedlings", "progeny", "hybrid", "offspring", "trial"})
+        .called("seedling", german, {"Sämling", "Saemling"})
+        .called("pollinizer", english, {"pollinizers", "pollinator", "pollenizer", "pollinizer tree"})
+        .called("pollinizer", german, {"Befruchter"})
+        .called("pollinizer", french, {"pollinisateur"})
+        .called("other", english, {"others", "various", "misc"})
+        .called("other", german, {"andere", "sonstige"});
+}
+
+Choices placing_choices() {
+    return choices_of<PlacedBy>()
+        .called("surveyed", english, {"survey", "GPS", "GNSS", "RTK", "measured", "total station"})
+        .called("computed", english, {"calculated", "reckoned"})
+        .called("digitised", english, {"digitized", "drawn", "traced", "orthophoto", "aerial"})
+        .called("estimated", english, {"guess", "guessed", "approximate", "approx"});
+}
+
+Choices kind_choices() {
+    return choices_of<AccessionKind>()
+        .called("cultivar", english, {"cultivars", "variety", "cv", "named", "commercial"})
+        .called("cultivar", german, {"Sorte"})
+        .called("selection", english, {"selections", "advanced selection", "sel", "clone"})
+        .called("selection", german, {"Zuchtklon"})
+        .called("seedling", english, {"seedlings", "hybrid", "progeny"})
+        .called("seedling", german, {"Sämling", "Saemling"})
+        .called("species", english, {"wild", "wild species", "sp"})
+        .called("species", german, {"Wildart", "Art"})
+        .called("unknown", english, {"unk", "not known"})
+        .called("unknown", german, {"unbekannt"});
+}
+
+Choices ploidy_choices() {
+    return Choices{{{"2", "diploid"}, {"3", "triploid"}, {"4", "tetraploid"}}}
+        .called("2", english, {"2x", "2n", "diploid"})
+        .called("3", english, {"3x", "3n", "triploid"})
+        .called("4", english, {"4x", "4n", "tetraploid"});
 }
 
 FieldDomain range(std::string_view name, std::string_view description, CellType type, double low,
@@ -30,21 +90,20 @@ FieldDomain range(std::string_view name, std::string_view description, CellType 
     return {.name = name, .description = description, .type = type, .choices = {}, .low = low, .high = high};
 }
 
-FieldDomain list(std::string_view name, std::string_view description, CellType type,
-                 std::vector<Choice> choices) {
-    return {.name = name, .description = description, .type = type, .choices = std::move(choices)};
+FieldDomain list(std::string_view name, std::string_view description, CellType type, Choices choices) {
+    return {.name = name, .description = description, .type = type, .choices = std::move(choices.all)};
 }
 
 std::vector<FieldDomain> make_domains() {
     using enum CellType;
     return {
-        list("tree_purpose", "What the tree is kept for", text, choices_of<TreePurpose>()),
-        list("placed_by", "How the tree's place was found", text, choices_of<PlacedBy>()),
-        list("accession_kind", "What the accession is", text, choices_of<AccessionKind>()),
+        list("tree_purpose", "What the tree is kept for", text, purpose_choices()),
+        list("placed_by", "How the tree's place was found", text, placing_choices()),
+        list("accession_kind", "What the accession is", text, kind_choices()),
         list("weather_source", "Where the temperatures come from", text, choices_of<WeatherSource>()),
         list("pollen_store", "Where the pollen is kept", text, choices_of<Store>()),
         list("bbch_stage", "Growth stage of pome fruit, BBCH scale", whole, stage_choices()),
-        list("ploidy", "Chromosome sets", whole, {{"2", "diploid"}, {"3", "triploid"}, {"4", "tetraploid"}}),
+        list("ploidy", "Chromosome sets", whole, ploidy_choices()),
         range("percent", "A percentage", number, 0, 100),
         range("share", "A part of a whole", number, 0, 1),
         range("position", "Place in a row, counted along it", whole, 0, 100000),

@@ -252,6 +252,25 @@ UserLayer read_user_rows(const std::string& file, const std::string& layer) {
     return read(file, layer, Wanted::rows);
 }
 
+void add_row(UserLayer& layer, UserFeature feature, const std::string& wkt) {
+    const OgrMessages quiet;
+    OGRGeometry* geometry = nullptr;
+    const char* rest = wkt.c_str();
+    const auto trouble =
+        wkt.empty() ? OGRERR_NONE : OGRGeometryFactory::createFromWkt(&rest, nullptr, &geometry);
+    const std::unique_ptr<OGRGeometry> owned(geometry);
+    if (trouble != OGRERR_NONE) {
+        layer.findings.push_back({Level::error,
+                                  layer.name,
+                                  feature.name,
+                                  {},
+                                  wkt,
+                                  say("This is no well-known text of a place."),
+                                  say("Correct it, or remove the column.")});
+    }
+    add_geometry(owned.get(), std::move(feature), layer, Wanted::rows);
+}
+
 UserLayer user_layer_of(const std::string& text, const std::string& parameter) {
     const OgrMessages quiet;
     const auto wkt = as_wkt(trimmed(text));

@@ -44,4 +44,7 @@ UserLayer read_user_rows(const std::string& file, const std::string& layer = {})
 /// `parameter`.
 UserLayer user_layer_of(const std::string& text, const std::string& parameter);
 
+/// Adds a row whose place is told by well-known text, as read_user_rows() would; empty for a row without one.
+void add_row(UserLayer& layer, UserFeature feature, const std::string& wkt);
+
 }  // namespace pipward::book

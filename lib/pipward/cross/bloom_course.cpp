@@ -6,7 +6,7 @@
 
 #include "pipward/bloom/stage_ladder.h"
 #include "pipward/cross/effective_pollination.h"
-#include "pipward/cross/normal.h"
+#include "pipward/math/quantile.h"
 
 namespace pipward::cross {
 namespace {
@@ -119,7 +119,7 @@ std::optional<SeasonDay> day_of_runs(const BloomCourses& courses, DayRun BloomCo
             days.push_back(course.*run.*end);
         }
     }
-    return quantile(std::move(days), chance);
+    return math::quantile(std::move(days), chance);
 }
 
 }  // namespace

@@ -2,17 +2,12 @@
 #include "pipward/cross/crossing.h"
 
 #include <algorithm>
-#include <numeric>
 
 #include "pipward/cross/forcing.h"
+#include "pipward/math/quantile.h"
 
 namespace pipward::cross {
 namespace {
-
-double mean_full_bloom(const bloom::BloomWindow& window) {
-    return std::accumulate(window.full_bloom.begin(), window.full_bloom.end(), 0.0) /
-           static_cast<double>(std::max<std::size_t>(1, window.full_bloom.size()));
-}
 
 std::optional<lineage::SAlleles> alleles_of(const Accession* accession) {
     return accession != nullptr && accession->s_alleles ? lineage::parse_s_alleles(*accession->s_alleles)
@@ -35,7 +30,7 @@ std::vector<bloom::TreeBloom> telling_trees(const bloom::BloomForecast& forecast
                                             const std::vector<bloom::TreeBloom>& trees,
                                             std::size_t standing) {
     const auto full_bloom = [&](const bloom::TreeBloom& t) {
-        return mean_full_bloom(forecast.windows[t.window]);
+        return math::mean(forecast.windows[t.window].full_bloom);
     };
     const auto [earliest, latest] = std::ranges::minmax_element(trees, {}, full_bloom);
     const auto stands = std::ranges::find(trees, standing, &bloom::TreeBloom::window);
@@ -49,8 +44,8 @@ std::vector<bloom::TreeBloom> telling_trees(const bloom::BloomForecast& forecast
 }
 
 std::vector<bloom::TreeBloom> telling_trees(const Bench& bench, const std::string& accession) {
-    const auto trees = bench.index.trees.find(accession);
-    if (trees == bench.index.trees.end()) {
+    const auto trees = bench.stock.trees.find(accession);
+    if (trees == bench.stock.trees.end()) {
         return {};
     }
     const auto standing = bench.forecast->of_accession.find(accession);
@@ -85,8 +80,8 @@ void place_in_time(const bloom::BloomForecast& forecast, Crossing& crossing) {
 
 void fill_parentage(const Bench& bench, Crossing& crossing) {
     const auto& goal = *crossing.goal;
-    const auto* seed = accession_named(bench.index, goal.seed_parent);
-    const auto* donor = accession_named(bench.index, crossing.donor);
+    const auto* seed = bench.book.accession(goal.seed_parent);
+    const auto* donor = bench.book.accession(crossing.donor);
     crossing.selfed = goal.seed_parent == crossing.donor;
     crossing.compatibility = compatibility_of(seed, donor, crossing.selfed);
     crossing.ploidy = ploidy_attrition(ploidy_of(seed), ploidy_of(donor));
@@ -115,27 +110,15 @@ const BloomCourses& CourseShelf::left(std::size_t window) {
     return found->second;
 }
 
-bool is_blend(const OrchardIndex& index, const std::string& pollen_parent) {
-    return !index.accessions.contains(pollen_parent) && index.blends.contains(pollen_parent);
-}
-
-std::vector<DonorShare> donors_of(const OrchardIndex& index, const CrossGoal& goal) {
-    if (!is_blend(index, goal.pollen_parent)) {
-        return {{goal.pollen_parent, {1}}};
+std::vector<DonorShare> donors_of(const OrchardIndex& book, const CrossGoal& goal) {
+    auto donors = book.donors(goal.pollen_parent);
+    std::ranges::stable_sort(donors, {}, &DonorShare::donor);
+    double whole = 0;
+    for (const auto& donor : donors) {
+        whole += donor.share.value;
     }
-    const auto& members = index.blends.at(goal.pollen_parent);
-    double told = 0;
-    int missing = 0;
-    for (const auto* member : members) {
-        told += member->share ? std::max(0.0, member->share->value) : 0;
-        missing += member->share ? 0 : 1;
-    }
-    const double each = missing > 0 ? std::max(0.0, 1 - told) / missing : 0;
-    const double whole = told + each * missing;
-    std::vector<DonorShare> donors;
-    for (const auto* member : members) {
-        const double share = member->share ? std::max(0.0, member->share->value) : each;
-        donors.push_back({member->member, {whole > 0 ? share / whole : 0}});
+    for (auto& donor : donors) {
+        donor.share.value /= whole > 0 ? whole : 1;
     }
     return donors;
 }
@@ -145,7 +128,7 @@ Crossing crossing_of(Bench& bench, const CrossGoal& goal, const DonorShare& dono
     crossing.goal = &goal;
     crossing.donor = donor.donor;
     crossing.share = donor.share;
-    crossing.blend = is_blend(bench.index, goal.pollen_parent);
+    crossing.blend = bench.book.is_blend(goal.pollen_parent);
     place_in_time(*bench.forecast, crossing);
     place_seed_parent(bench, crossing);
     place_donors(bench, crossing);

@@ -7,11 +7,12 @@
 #include <vector>
 
 #include "pipward/cross/bloom_course.h"
-#include "pipward/cross/orchard_index.h"
 #include "pipward/cross/plan.h"
 #include "pipward/cross/ploidy_attrition.h"
+#include "pipward/cross/stock.h"
 #include "pipward/lineage/kinship.h"
 #include "pipward/lineage/s_alleles.h"
+#include "pipward/record/orchard_index.h"
 
 /// One goal and one donor, with all that the four ways ask of them.
 namespace pipward::cross {
@@ -35,7 +36,8 @@ struct Bench {
     const bloom::BloomForecast* forecast = nullptr;
     const Orchard* orchard = nullptr;
     CrossingAssumptions assumptions;
-    OrchardIndex index;
+    OrchardIndex book;
+    Stock stock;
     std::optional<lineage::Kinship> kinship;  ///< nothing where the pedigree runs in a circle
     CourseShelf shelf;
 };
@@ -67,14 +69,9 @@ struct Crossing {
     Day day(SeasonDay of_use) const { return anchor + of_use; }
 };
 
-/// The donors of a goal: the pollen parent itself, or the members of the blend of that name with their
-/// shares. Missing shares divide what the others leave. An accession's name goes before a blend's.
-struct DonorShare {
-    std::string donor;
-    Share share;
-};
-std::vector<DonorShare> donors_of(const OrchardIndex& index, const CrossGoal& goal);
-bool is_blend(const OrchardIndex& index, const std::string& pollen_parent);
+/// The donors of a goal, by name, and their parts of its pollen: 1 in all, unless no member of a blend has
+/// any.
+std::vector<DonorShare> donors_of(const OrchardIndex& book, const CrossGoal& goal);
 
 Crossing crossing_of(Bench& bench, const CrossGoal& goal, const DonorShare& donor);
 

@@ -2,9 +2,9 @@
 #include "pipward/cross/effective_pollination.h"
 
 #include <algorithm>
-#include <numeric>
 
 #include "pipward/cross/pollen_tube.h"
+#include "pipward/math/quantile.h"
 
 namespace pipward::cross {
 namespace {
@@ -21,10 +21,6 @@ constexpr double slower = 0.5;
 
 // No ovule outlives this, so a longer journey need not be followed.
 constexpr std::size_t longest_journey = 12;
-
-double mean_of(std::span<const double> values) {
-    return std::accumulate(values.begin(), values.end(), 0.0) / static_cast<double>(values.size());
-}
 
 }  // namespace
 
@@ -45,7 +41,7 @@ double effective_pollination_days(std::span<const double> daily_means_c) {
     }
     const auto early = daily_means_c.first(
         std::min<std::size_t>(static_cast<std::size_t>(stigma_days), daily_means_c.size()));
-    return effective_pollination_days(ovule_life_days({mean_of(early)}), journey->days);
+    return effective_pollination_days(ovule_life_days({math::mean(early)}), journey->days);
 }
 
 }  // namespace pipward::cross

@@ -140,7 +140,7 @@ FieldTask begin_task(const GoalWork& work, const WorkedTree& tree, FieldWork wha
 }
 
 void set_days(FieldTask& task, const GoalWork& work, Day from, Day to) {
-    const Day as_of = work.bench->index.as_of;
+    const Day as_of = work.bench->stock.as_of;
     task.do_to = to;
     task.do_from = to >= as_of ? std::max(from, as_of) : from;
     task.urgency = urgency_of(to, as_of);
@@ -208,7 +208,7 @@ std::optional<GoalWork> work_of(const Bench& bench, const GoalPlan& plan) {
 }
 
 void add_tasks(std::vector<FieldTask>& tasks, const GoalWork& work) {
-    const auto& trees = work.bench->index.trees.at(work.plan->goal->seed_parent);
+    const auto& trees = work.bench->stock.trees.at(work.plan->goal->seed_parent);
     for (const auto& tree : worked_trees(trees, flowers_of(*work.plan))) {
         tasks.push_back(bag_task(work, tree));
         tasks.push_back(pollinate_task(work, tree));

@@ -4,10 +4,12 @@
 #include <algorithm>
 #include <cmath>
 
-#include "pipward/cross/normal.h"
+#include "pipward/math/distributions.h"
 
 namespace pipward::cross {
 namespace {
+
+constexpr double surest = 0.9999;  // certainty itself would need endlessly many flowers
 
 double squared(double value) {
     return value * value;
@@ -19,17 +21,6 @@ double variance_per_flower(const FlowerFate& fate) {
     const double mu = fate.seeds_per_fruit;
     const double of_a_fruit = squared(g) * fate.seeds_per_fruit_variance + g * (1 - g) * mu + squared(g * mu);
     return std::max(0.0, fate.fruit_set * of_a_fruit - squared(seedlings_per_flower(fate)));
-}
-
-// Chance of fewer than `wanted` among `plants`, each with `frequency`.
-double chance_of_fewer(int wanted, int plants, double frequency) {
-    double term = plants * std::log1p(-frequency);
-    double sum = std::exp(term);
-    for (int i = 1; i < wanted; ++i) {
-        term += std::log((plants - i + 1.0) / i) + std::log(frequency) - std::log1p(-frequency);
-        sum += std::exp(term);
-    }
-    return sum;
 }
 
 }  // namespace
@@ -46,7 +37,7 @@ int flowers_needed(int wanted, const FlowerFate& fate, double confidence) {
     if (!(mean > 0)) {
         return -1;
     }
-    const double z = std::max(0.0, normal_quantile(confidence));
+    const double z = math::normal_quantile(std::clamp(confidence, 0.5, surest));
     const double variance = variance_per_flower(fate);
     const double root =
         (z * std::sqrt(variance) + std::sqrt(squared(z) * variance + 4 * mean * wanted)) / (2 * mean);
@@ -57,13 +48,13 @@ int flowers_needed(int wanted, const FlowerFate& fate, double confidence) {
 int plants_needed(int wanted, double frequency, double confidence) {
     int too_few = wanted - 1;
     int enough = std::max(1, wanted);
-    while (chance_of_fewer(wanted, enough, frequency) > 1 - confidence) {
+    while (math::binomial_fewer(wanted, enough, frequency) > 1 - confidence) {
         too_few = enough;
         enough *= 2;
     }
     while (enough - too_few > 1) {
         const int middle = too_few + (enough - too_few) / 2;
-        (chance_of_fewer(wanted, middle, frequency) > 1 - confidence ? too_few : enough) = middle;
+        (math::binomial_fewer(wanted, middle, frequency) > 1 - confidence ? too_few : enough) = middle;
     }
     return enough;
 }

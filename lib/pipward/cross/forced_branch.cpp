@@ -6,8 +6,8 @@
 
 #include "pipward/bloom/stage_ladder.h"
 #include "pipward/cross/forcing.h"
-#include "pipward/cross/normal.h"
 #include "pipward/cross/scenarios.h"
+#include "pipward/math/quantile.h"
 
 namespace pipward::cross {
 namespace {
@@ -109,7 +109,7 @@ SeasonDay median_useful_cut(const BloomCourses& donor, Cutting cutting) {
         days.push_back(
             static_cast<int>(std::ceil(first_useful_cut(curves, donor.each[i].full_bloom, cutting))));
     }
-    return quantile(std::move(days), half).value_or(cutting.cut);
+    return math::quantile(std::move(days), half).value_or(cutting.cut);
 }
 
 std::optional<ForcedDays> forced_days(const BloomCourses& seed_parent, const BloomCourses& donor,
@@ -122,11 +122,11 @@ std::optional<ForcedDays> forced_days(const BloomCourses& seed_parent, const Blo
     ForcedDays days;
     days.cut = {std::min(*last, median_useful_cut(donor, early)), *last};
     const auto count = counted(seed_parent, donor, {days.cut.first, from.chill}, {*last, from.chill});
-    days.days_in_the_room = *quantile(count.in_the_room, half);
-    days.use = {*quantile(count.use_first, half), *quantile(count.use_last, risk)};
-    days.use_by_median = days.use.last <= std::max(days.use.first, *quantile(count.ready_last, half));
+    days.days_in_the_room = *math::quantile(count.in_the_room, half);
+    days.use = {*math::quantile(count.use_first, half), *math::quantile(count.use_last, risk)};
+    days.use_by_median = days.use.last <= std::max(days.use.first, *math::quantile(count.ready_last, half));
     if (days.use_by_median) {
-        days.use.last = *quantile(count.use_last, std::max(half, risk));
+        days.use.last = *math::quantile(count.use_last, std::max(half, risk));
     }
     return days;
 }

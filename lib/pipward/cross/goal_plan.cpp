@@ -25,7 +25,7 @@ bool has_chance(const DonorPlan& donor) {
 
 std::vector<DonorPlan> open_donors(Bench& bench, const CrossGoal& goal) {
     std::vector<DonorPlan> donors;
-    for (const auto& share : donors_of(bench.index, goal)) {
+    for (const auto& share : donors_of(bench.book, goal)) {
         auto& donor = donors.emplace_back();
         donor.crossing = crossing_of(bench, goal, share);
         donor.ways = way_outlooks(bench, donor.crossing);
@@ -64,17 +64,17 @@ int flowers_for(const CrossingAssumptions& assume, int wanted, double attrition)
 
 PollenNeed need_of(const Bench& bench, const DonorPlan& donor, int flowers, double total) {
     const auto& crossing = donor.crossing;
-    const auto worked = bench.index.worked_for_cross.find(crossing.goal->code);
+    const auto worked = bench.stock.worked_for_cross.find(crossing.goal->code);
     PollenNeed need;
-    need.worked = worked == bench.index.worked_for_cross.end() ? 0 : worked->second;
+    need.worked = worked == bench.stock.worked_for_cross.end() ? 0 : worked->second;
     need.flowers = std::max(0, flowers - need.worked);
     need.share = {total > 0 ? std::min(1.0, crossing.share.value / total) : 0};
     need.compatible = crossing.compatibility.pollen_share;
-    need.per_flower = pollen_per_flower(bench.index, crossing.donor, bench.assumptions.pollen_per_flower);
+    need.per_flower = pollen_per_flower(bench.stock, crossing.donor, bench.assumptions.pollen_per_flower);
     need.serves = bench.assumptions.worked_per_donor_flower;
     need.triploid = crossing.ploidy.triploid;
-    const auto trees = bench.index.trees.find(crossing.goal->seed_parent);
-    need.trees = trees == bench.index.trees.end() ? 1 : static_cast<int>(trees->second.size());
+    const auto trees = bench.stock.trees.find(crossing.goal->seed_parent);
+    need.trees = trees == bench.stock.trees.end() ? 1 : static_cast<int>(trees->second.size());
     return need;
 }
 

@@ -7,32 +7,32 @@
 namespace pipward::cross {
 namespace {
 
-std::optional<double> flowers_in(const OrchardIndex& index, const PollenLot& lot,
+std::optional<double> flowers_in(const Stock& stock, const PollenLot& lot,
                                  const CrossingAssumptions& assumptions) {
     if (lot.flowers) {
         return *lot.flowers;
     }
-    const double each = pollen_per_flower(index, lot.donor, assumptions.pollen_per_flower).value;
+    const double each = pollen_per_flower(stock, lot.donor, assumptions.pollen_per_flower).value;
     return lot.mass && each > 0 ? std::optional{lot.mass->value / each} : std::nullopt;
 }
 
-std::optional<double> flowers_left(const OrchardIndex& index, const PollenLot& lot,
+std::optional<double> flowers_left(const Stock& stock, const PollenLot& lot,
                                    const CrossingAssumptions& assumptions) {
-    const auto gathered = flowers_in(index, lot, assumptions);
-    const auto used = index.worked_from_lot.find(lot.code);
-    if (!gathered || used == index.worked_from_lot.end()) {
+    const auto gathered = flowers_in(stock, lot, assumptions);
+    const auto used = stock.worked_from_lot.find(lot.code);
+    if (!gathered || used == stock.worked_from_lot.end()) {
         return gathered;
     }
     return std::max(0.0, *gathered - used->second / assumptions.worked_per_donor_flower);
 }
 
-LotOutlook outlook_of(const OrchardIndex& index, const PollenLot& lot, Day use,
+LotOutlook outlook_of(const Stock& stock, const PollenLot& lot, Day use,
                       const CrossingAssumptions& assumptions) {
-    const auto found = index.tests.find(lot.code);
-    const auto tests = found == index.tests.end() ? std::vector<PollenTest>{} : found->second;
-    LotOutlook outlook{&lot, germination_at(lot.store, lot.gathered_on, tests, index.as_of, use), 0,
-                       last_tested(lot.gathered_on, tests, index.as_of),
-                       flowers_left(index, lot, assumptions)};
+    const auto found = stock.tests.find(lot.code);
+    const auto tests = found == stock.tests.end() ? std::vector<PollenTest>{} : found->second;
+    LotOutlook outlook{&lot, germination_at(lot.store, lot.gathered_on, tests, stock.as_of, use), 0,
+                       last_tested(lot.gathered_on, tests, stock.as_of),
+                       flowers_left(stock, lot, assumptions)};
     outlook.usable = chance_usable(outlook.at_use, assumptions.usable_germination);
     return outlook;
 }
@@ -44,16 +44,16 @@ bool asked_for(const PollenLot& lot, const LotQuestion& question) {
 
 }  // namespace
 
-std::optional<LotOutlook> best_lot(const OrchardIndex& index, const LotQuestion& question,
+std::optional<LotOutlook> best_lot(const Stock& stock, const LotQuestion& question,
                                    const CrossingAssumptions& assumptions) {
     std::optional<LotOutlook> best;
     for (const auto& donor : {question.donor, question.blend}) {
-        const auto lots = index.lots.find(donor);
-        if (lots == index.lots.end()) {
+        const auto lots = stock.lots.find(donor);
+        if (lots == stock.lots.end()) {
             continue;
         }
         for (const auto* lot : lots->second) {
-            const auto outlook = outlook_of(index, *lot, question.use, assumptions);
+            const auto outlook = outlook_of(stock, *lot, question.use, assumptions);
             const bool empty = outlook.flowers_left && *outlook.flowers_left <= 0;
             if (asked_for(*lot, question) && !empty && (!best || outlook.usable > best->usable)) {
                 best = outlook;

@@ -5,9 +5,9 @@
 #include <optional>
 #include <string>
 
-#include "pipward/cross/orchard_index.h"
 #include "pipward/cross/plan.h"
 #include "pipward/cross/pollen_life.h"
+#include "pipward/cross/stock.h"
 
 namespace pipward::cross {
 
@@ -32,7 +32,7 @@ struct LotQuestion {
 
 /// The lot in hand that is likeliest to be usable on the day of use; of equals, the one gathered first.
 /// Nothing where there is none that holds anything.
-std::optional<LotOutlook> best_lot(const OrchardIndex& index, const LotQuestion& question,
+std::optional<LotOutlook> best_lot(const Stock& stock, const LotQuestion& question,
                                    const CrossingAssumptions& assumptions);
 
 }  // namespace pipward::cross

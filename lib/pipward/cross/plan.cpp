@@ -66,9 +66,10 @@ void note_no_goals(Findings& findings, bool none, Season season) {
     }
 }
 
-void note_unknown_parent(Findings& findings, const OrchardIndex& index, const CrossGoal& goal,
+void note_unknown_parent(Findings& findings, const OrchardIndex& book, const CrossGoal& goal,
                          const std::string& field, const std::string& name) {
-    if (!index.accessions.contains(name) && !(field == "pollen_parent" && index.blends.contains(name))) {
+    const bool is_blend = field == "pollen_parent" && book.is_blend(name);
+    if (book.accession(name) == nullptr && !is_blend) {
         findings.push_back({Level::warning, "cross_goal", goal.code, field, name,
                             say("The book has no such parent, so nothing is known of its bloom."),
                             say("Add the accession or the blend, or correct the name.")});
@@ -102,8 +103,8 @@ void note_about_goals(SeasonPlan& plan, const Bench& bench, const std::vector<co
     note_other_seasons(plan.findings, bench.orchard->goals.size() - goals.size(), plan.season);
     note_no_goals(plan.findings, goals.empty(), plan.season);
     for (const auto* goal : goals) {
-        note_unknown_parent(plan.findings, bench.index, *goal, "seed_parent", goal->seed_parent);
-        note_unknown_parent(plan.findings, bench.index, *goal, "pollen_parent", goal->pollen_parent);
+        note_unknown_parent(plan.findings, bench.book, *goal, "seed_parent", goal->seed_parent);
+        note_unknown_parent(plan.findings, bench.book, *goal, "pollen_parent", goal->pollen_parent);
     }
 }
 
@@ -115,7 +116,8 @@ SeasonPlan plan_season(const bloom::BloomForecast& forecast, const Orchard& orch
     Bench bench{&forecast,
                 &orchard,
                 assumptions,
-                index_orchard(orchard, forecast),
+                OrchardIndex(orchard),
+                stock_of(orchard, forecast),
                 kinship_of(orchard, plan.findings),
                 CourseShelf(forecast)};
     const auto goals = goals_in_order(orchard, forecast.season);

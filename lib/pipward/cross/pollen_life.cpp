@@ -6,7 +6,7 @@
 #include <cmath>
 #include <vector>
 
-#include "pipward/cross/normal.h"
+#include "pipward/math/distributions.h"
 
 namespace pipward::cross {
 namespace {
@@ -110,7 +110,7 @@ double chance_usable(Germination germination, Share usable) {
     if (germination.sd <= 0) {
         return germination.mean >= usable.value ? 1 : 0;
     }
-    return normal_below((germination.mean - usable.value) / germination.sd);
+    return math::normal_below((germination.mean - usable.value) / germination.sd);
 }
 
 }  // namespace pipward::cross

@@ -11,7 +11,14 @@
 namespace pipward::cross {
 namespace {
 
-using TaskKey = std::tuple<std::string, int, PollenWork, std::string>;  // donor, season, work, lot
+struct TaskKey {
+    std::string donor;
+    int season = 0;
+    PollenWork work = PollenWork::gather;
+    std::string lot;
+
+    auto operator<=>(const TaskKey&) const = default;
+};
 
 struct Draft {
     PollenTask task;
@@ -102,7 +109,7 @@ bool needs_test(const LotOutlook& lot, Day use) {
 void add_test(Tasks& tasks, const Job& job) {
     const auto& row = job.way->row;
     const auto& lot = *job.way->lot;
-    const Day as_of = job.bench->index.as_of;
+    const Day as_of = job.bench->stock.as_of;
     if (!needs_test(lot, *row.use_from)) {
         return;
     }
@@ -176,7 +183,7 @@ PollenTask finished(Draft& draft, const Bench& bench) {
     auto& task = draft.task;
     std::ranges::sort(task.for_crosses);
     task.why += work_text(draft, bench);
-    task.urgency = urgency_of(task.do_to, bench.index.as_of);
+    task.urgency = urgency_of(task.do_to, bench.stock.as_of);
     return std::move(task);
 }
 

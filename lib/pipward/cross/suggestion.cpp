@@ -7,7 +7,7 @@
 #include <tuple>
 
 #include "pipward/cross/flowers_needed.h"
-#include "pipward/cross/normal.h"
+#include "pipward/math/distributions.h"
 
 namespace pipward::cross {
 namespace {
@@ -27,7 +27,7 @@ void foretell(SuggestedCross& cross, const ParentCandidate& one, const ParentCan
     if (!rules.bar) {
         return;
     }
-    cross.share = *cross.spread > 0 ? 1 - normal_below((*rules.bar - *cross.mean) / *cross.spread)
+    cross.share = *cross.spread > 0 ? 1 - math::normal_below((*rules.bar - *cross.mean) / *cross.spread)
                                     : (*cross.mean > *rules.bar ? 1.0 : 0.0);
     if (*cross.share > least_share) {
         const double chance = std::min(*cross.share, 1 - 1e-9);

@@ -11,7 +11,7 @@ std::optional<WayOutlook> lot_way(const WayView& view, PollenWay way, LotQuestio
     question.donor = view.crossing.donor;
     question.blend = view.crossing.blend ? view.crossing.goal->pollen_parent : std::string{};
     question.use = view.crossing.day(view.working.first);
-    const auto lot = best_lot(view.bench.index, question, view.assume());
+    const auto lot = best_lot(view.bench.stock, question, view.assume());
     if (!lot) {
         return std::nullopt;
     }

@@ -50,7 +50,7 @@ Sentence over_text(const Crossing& crossing, const Medians& medians) {
 }
 
 std::string alleles_text(const Bench& bench, const std::string& name) {
-    const auto* accession = accession_named(bench.index, name);
+    const auto* accession = bench.book.accession(name);
     return accession != nullptr ? accession->s_alleles.value_or("") : "";
 }
 
@@ -250,7 +250,7 @@ std::optional<Sentence> borrowed_text(const Bench& bench, const Crossing& crossi
 }
 
 Sentence no_lot_text(const Bench& bench, const Crossing& crossing) {
-    return say("No lot of {} from an earlier year in hand on {}.", crossing.donor, to_iso(bench.index.as_of));
+    return say("No lot of {} from an earlier year in hand on {}.", crossing.donor, to_iso(bench.stock.as_of));
 }
 
 std::vector<Sentence> parentage_sentences(const Bench& bench, const Crossing& crossing) {

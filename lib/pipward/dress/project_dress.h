@@ -3,7 +3,6 @@
 
 #include <optional>
 #include <string>
-#include <utility>
 #include <vector>
 
 #include "pipward/book/dressing.h"
@@ -24,13 +23,19 @@ struct ProjectGroup {
     std::vector<ProjectLayer> layers;
 };
 
+/// A column of a child table and the one of its parent that it refers to.
+struct PairedColumn {
+    std::string of_child;
+    std::string of_parent;
+};
+
 /// Rows of `child` that name a row of `parent`.
 struct ProjectRelation {
     std::string id;
     std::string title;  ///< over the rows in the parent's form
     std::string child;
     std::string parent;
-    std::vector<std::pair<std::string, std::string>> columns;  ///< the child's, then the parent's
+    std::vector<PairedColumn> columns;
 };
 
 struct ProjectDress {

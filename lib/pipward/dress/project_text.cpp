@@ -69,10 +69,10 @@ void write_relations(pugi::xml_node root, const ProjectDress& project) {
         xml::set(node, "referencingLayer", layer_id(relation.child));
         xml::set(node, "referencedLayer", layer_id(relation.parent));
         xml::set(node, "strength", "Association");
-        for (const auto& [mine, theirs] : relation.columns) {
+        for (const auto& column : relation.columns) {
             const auto pair = xml::child(node, "fieldRef");
-            xml::set(pair, "referencingField", mine);
-            xml::set(pair, "referencedField", theirs);
+            xml::set(pair, "referencingField", column.of_child);
+            xml::set(pair, "referencedField", column.of_parent);
         }
     }
 }

@@ -116,7 +116,7 @@ ProjectRelation relation(const book::BookTable& table, const book::BookColumn& c
                          std::string(to.table),
                          {{std::string(column.name), std::string(to.column)}}};
     if (!to.within.empty()) {
-        made.columns.emplace_back(to.within, to.within);
+        made.columns.push_back({std::string(to.within), std::string(to.within)});
     }
     return made;
 }

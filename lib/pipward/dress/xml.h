@@ -18,7 +18,7 @@ void set(pugi::xml_node node, const char* attribute, Number value) {
     set(node, attribute, std::string_view(std::to_string(value)));
 }
 
-/// The desktop's typed key-value lists: <Option type="Map"><Option name= type= value=/>...
+/// The desktop's typed key-value lists: `<Option type="Map"><Option name= type= value=/>`...
 pugi::xml_node option_map(pugi::xml_node parent);
 void option(pugi::xml_node map, std::string_view name, std::string_view value);
 void flag_option(pugi::xml_node map, std::string_view name, bool value);

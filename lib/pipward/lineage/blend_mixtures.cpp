@@ -1,32 +1,11 @@
 // SPDX-License-Identifier: MIT
 #include "pipward/lineage/blend_mixtures.h"
 
-#include <algorithm>
 #include <vector>
 
+#include "pipward/record/orchard_index.h"
+
 namespace pipward::lineage {
-namespace {
-
-double share_of(const BlendMember& member, double when_missing) {
-    return member.share ? std::max(0.0, member.share->value) : when_missing;
-}
-
-BlendMixture mixture_of(const std::vector<const BlendMember*>& members) {
-    double told = 0;
-    int missing = 0;
-    for (const auto* member : members) {
-        told += share_of(*member, 0);
-        missing += member->share ? 0 : 1;
-    }
-    const double each = missing > 0 ? std::max(0.0, 1 - told) / missing : 0;
-    BlendMixture mixture;
-    for (const auto* member : members) {
-        mixture[member->member] += share_of(*member, each) / std::max(1.0, told);
-    }
-    return mixture;
-}
-
-}  // namespace
 
 BlendMixtures blend_mixtures(std::span<const BlendMember> blends) {
     std::map<std::string, std::vector<const BlendMember*>> members;
@@ -35,7 +14,10 @@ BlendMixtures blend_mixtures(std::span<const BlendMember> blends) {
     }
     BlendMixtures mixtures;
     for (const auto& [name, of_blend] : members) {
-        mixtures[name] = mixture_of(of_blend);
+        const auto shares = blend_shares(of_blend);
+        for (std::size_t i = 0; i < of_blend.size(); ++i) {
+            mixtures[name][of_blend[i]->member] += shares[i].value;
+        }
     }
     return mixtures;
 }

@@ -32,9 +32,13 @@ int first_item(const LineColumns& columns, const LineView& view, std::size_t lin
 }
 
 void add_orders(const LineView& view, LineColumns& columns) {
-    std::map<int, std::pair<int, int>> of_child;  // links: seed, pollen
+    struct ParentLinks {
+        int seed = -1;
+        int pollen = -1;
+    };
+    std::map<int, ParentLinks> of_child;
     for (std::size_t i = 0; i < view.links.size(); ++i) {
-        auto& [seed, pollen] = of_child.try_emplace(view.links[i].child, -1, -1).first->second;
+        auto& [seed, pollen] = of_child[view.links[i].child];
         seed = view.links[i].role == LineRole::seed ? static_cast<int>(i) : seed;
         pollen = view.links[i].role == LineRole::pollen ? static_cast<int>(i) : pollen;
     }

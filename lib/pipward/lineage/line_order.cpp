@@ -67,6 +67,11 @@ void sort_column(LineColumns& columns, std::vector<int>& column, bool by_younger
 }
 
 // Pairs of links between neighbouring columns that cross.
+struct Link {
+    int from = 0;
+    int to = 0;
+};
+
 int crossings(const LineColumns& columns) {
     std::vector<int> place(columns.items.size());
     for (const auto& column : columns.columns) {
@@ -76,10 +81,10 @@ int crossings(const LineColumns& columns) {
     }
     int count = 0;
     for (const auto& column : columns.columns) {
-        std::vector<std::pair<int, int>> links;
+        std::vector<Link> links;
         for (const int item : column) {
             for (const int older : columns.items[item].older) {
-                links.emplace_back(place[item], place[older]);
+                links.push_back({place[item], place[older]});
             }
         }
         for (std::size_t i = 0; i < links.size(); ++i) {

@@ -5,26 +5,20 @@
 
 namespace pipward::lineage {
 
-LineText::LineText(std::span<const Accession> accessions, std::span<const BlendMember> blends) {
-    for (const auto& accession : accessions) {
-        accessions_.try_emplace(accession.name, &accession);
-    }
-    for (const auto& member : blends) {
-        blends_[member.name].push_back(member.member);
-    }
-}
+LineText::LineText(std::span<const Accession> accessions, std::span<const BlendMember> blends)
+    : accessions_(accessions, &Accession::name), blends_(blends, &BlendMember::name) {}
 
 Sentence LineText::of(const std::string& accession) const {
     return parents_of(accession, true);
 }
 
 Sentence LineText::parents_of(const std::string& accession, bool with_theirs) const {
-    const auto found = accessions_.find(accession);
-    if (found == accessions_.end()) {
+    const auto* record = accessions_.find(accession);
+    if (record == nullptr) {
         return {};
     }
-    const auto& seed = found->second->seed_parent;
-    const auto& pollen = found->second->pollen_parent;
+    const auto& seed = record->seed_parent;
+    const auto& pollen = record->pollen_parent;
     if (!seed && !pollen) {
         return {};
     }
@@ -35,11 +29,13 @@ Sentence LineText::parent_text(const std::optional<std::string>& name, bool with
     if (!name) {
         return say("unknown");
     }
-    const auto blend = blends_.find(*name);
-    const auto theirs = !with_theirs ? Sentence{}
-                        : blend == blends_.end()
-                            ? parents_of(*name, false)
-                            : verbatim(fmt::format("{}", fmt::join(blend->second, ", ")));
+    std::vector<Sentence> members;
+    for (const auto* row : blends_.find(*name)) {
+        members.push_back(verbatim(row->member));
+    }
+    const auto theirs = !with_theirs      ? Sentence{}
+                        : members.empty() ? parents_of(*name, false)
+                                          : joined(members, verbatim(", "));
     return theirs.empty() ? verbatim(*name) : joined({verbatim(*name + " ("), theirs, verbatim(")")}, {});
 }
 

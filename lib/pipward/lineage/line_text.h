@@ -1,12 +1,10 @@
 // SPDX-License-Identifier: MIT
 #pragma once
 
-#include <map>
 #include <span>
 #include <string>
-#include <string_view>
-#include <vector>
 
+#include "pipward/record/name_index.h"
 #include "pipward/record/orchard.h"
 #include "pipward/value/sentence.h"
 
@@ -26,8 +24,8 @@ class LineText {
     Sentence parents_of(const std::string& accession, bool with_theirs) const;
     Sentence parent_text(const std::optional<std::string>& name, bool with_theirs) const;
 
-    std::map<std::string_view, const Accession*> accessions_;
-    std::map<std::string_view, std::vector<std::string_view>> blends_;
+    ByName<Accession> accessions_;
+    GroupedByName<BlendMember> blends_;
 };
 
 }  // namespace pipward::lineage

@@ -38,8 +38,13 @@ int number_of(std::string_view text) {
     return number;
 }
 
+struct CrossSign {
+    int number = 0;
+    std::size_t length = 0;
+};
+
 // The cross that begins at a slash and how many letters it takes: "/", "//", "///", "/4/".
-std::pair<int, std::size_t> cross_at(std::string_view text) {
+CrossSign cross_at(std::string_view text) {
     const auto slashes = std::min(text.find_first_not_of('/'), text.size());
     if (slashes == 1) {
         const auto end = text.find('/', 1);
@@ -172,18 +177,23 @@ CrossTree read_tokens(Tokens tokens, Sentence& trouble) {
     return with_doses(tokens.first(at), tokens.subspan(at + 1), trouble);
 }
 
-// Where "×", or an x between blanks, stands outside of parentheses; its place and length.
-std::vector<std::pair<std::size_t, std::size_t>> times_in(std::string_view text) {
+struct TimesSign {
+    std::size_t at = 0;
+    std::size_t length = 0;
+};
+
+// Where "×", or an x between blanks, stands outside of parentheses.
+std::vector<TimesSign> times_in(std::string_view text) {
     constexpr std::string_view sign = "×";
-    std::vector<std::pair<std::size_t, std::size_t>> found;
+    std::vector<TimesSign> found;
     int depth = 0;
     for (std::size_t i = 0; i < text.size(); ++i) {
         depth += text[i] == '(' ? 1 : text[i] == ')' ? -1 : 0;
         const bool blank = i > 0 && text[i - 1] == ' ' && i + 1 < text.size() && text[i + 1] == ' ';
         if (depth == 0 && text.substr(i).starts_with(sign)) {
-            found.emplace_back(i, sign.size());
+            found.push_back({i, sign.size()});
         } else if (depth == 0 && blank && (text[i] == 'x' || text[i] == 'X')) {
-            found.emplace_back(i, 1);
+            found.push_back({i, 1});
         }
     }
     return found;

@@ -4,6 +4,8 @@
 #include <algorithm>
 #include <set>
 
+#include "pipward/record/name_index.h"
+
 namespace pipward::lineage {
 namespace {
 
@@ -100,19 +102,14 @@ std::set<std::string> all_traits(const TraitMeans& means) {
 }  // namespace
 
 TraitMeans trait_means(std::span<const Tree> trees, std::span<const TraitScore> scores) {
-    std::map<std::string_view, const std::string*> accession_of;
-    for (const auto& tree : trees) {
-        if (tree.accession) {
-            accession_of.try_emplace(tree.label, &*tree.accession);
-        }
-    }
+    const ByName<Tree> by_label(trees, &Tree::label);
     std::map<std::string, std::map<std::string, Gathered>> gathered;
     for (const auto& score : scores) {
-        const auto accession = accession_of.find(score.tree);
-        if (accession == accession_of.end()) {
+        const auto* tree = by_label.find(score.tree);
+        if (tree == nullptr || !tree->accession) {
             continue;
         }
-        auto& all = gathered[*accession->second][score.trait];
+        auto& all = gathered[*tree->accession][score.trait];
         auto& of_tree = all.by_tree[score.tree];
         of_tree.sum += score.score;
         ++of_tree.count;

@@ -6,11 +6,12 @@
 #include <set>
 
 #include "pipward/lineage/blend_mixtures.h"
+#include "pipward/record/name_index.h"
 
 namespace pipward::lineage {
 namespace {
 
-using Records = std::map<std::string, const Accession*>;
+using Records = ByName<Accession>;
 
 bool is_diploid(const Accession& accession) {
     return accession.ploidy.value_or(2) == 2;
@@ -49,13 +50,13 @@ class Originals {
         std::vector<std::string> way{name};
         std::set<std::string> seen{name};
         while (!known_.contains(way.back())) {
-            const auto record = records_.find(way.back());
-            if (record == records_.end() || !is_sport(*record->second)) {
+            const auto* record = records_.find(way.back());
+            if (record == nullptr || !is_sport(*record)) {
                 known_[way.back()] = way.back();
-            } else if (seen.insert(*record->second->sport_of).second) {
-                way.push_back(*record->second->sport_of);
+            } else if (seen.insert(*record->sport_of).second) {
+                way.push_back(*record->sport_of);
             } else {
-                circles.push_back(circle_finding(way, *record->second->sport_of));
+                circles.push_back(circle_finding(way, *record->sport_of));
                 known_[way.back()] = way.back();
             }
         }
@@ -76,10 +77,10 @@ class Originals {
 class Writer {
   public:
     Writer(std::span<const Accession> accessions, std::span<const BlendMember> blends)
-        : blends_(blend_mixtures(blends)), records_(records_of(accessions)), originals_(records_) {
+        : blends_(blend_mixtures(blends)), records_(accessions, &Accession::name), originals_(records_) {
         std::vector<const Accession*> first_records;
         for (const auto& accession : accessions) {
-            if (records_.at(accession.name) == &accession) {
+            if (records_.find(accession.name) == &accession) {
                 first_records.push_back(&accession);
                 if (originals_.of(accession.name) == accession.name) {
                     add(accession.name, is_diploid(accession));
@@ -99,14 +100,6 @@ class Writer {
     WrittenPedigree written;
 
   private:
-    static Records records_of(std::span<const Accession> accessions) {
-        Records records;
-        for (const auto& accession : accessions) {
-            records.try_emplace(accession.name, &accession);
-        }
-        return records;
-    }
-
     int add(const std::string& name, bool diploid) {
         const auto number = static_cast<int>(written.members.size());
         written.members.push_back({name, {}, {}, diploid});
@@ -141,7 +134,7 @@ class Writer {
             return {};
         }
         const auto blend = blends_.find(*name);
-        if (records_.contains(*name) || blend == blends_.end()) {
+        if (records_.find(*name) != nullptr || blend == blends_.end()) {
             return {{number_of(*name), 1.0}};
         }
         std::map<int, double> shares;  // two sports of one original are one parent

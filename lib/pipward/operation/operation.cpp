@@ -2,8 +2,9 @@
 #include "pipward/operation/operation.h"
 
 #include <algorithm>
+#include <stdexcept>
 
-#include "pipward/operation/complaint.h"
+#include "pipward/value/complaint.h"
 
 namespace pipward::operation {
 
@@ -20,6 +21,16 @@ const Operation* find_operation(std::string_view id) {
     const auto found =
         std::ranges::find_if(all, [&](const auto& operation) { return operation->about().id == id; });
     return found == all.end() ? nullptr : found->get();
+}
+
+const Operation& operation_for(Role role) {
+    const auto all = operations();
+    const auto found =
+        std::ranges::find_if(all, [&](const auto& operation) { return operation->about().role == role; });
+    if (found == all.end()) {
+        throw std::logic_error("a role is played by no operation of the list");
+    }
+    return **found;
 }
 
 }  // namespace pipward::operation

@@ -66,11 +66,20 @@ struct Parameter {
     std::string default_text;  ///< read off the request's initialiser; empty where there is none
 };
 
+/// What a host does by itself, beside running what a user picks from the list. It asks for the role, never
+/// for an operation by its name, and may fill in the keys that stand here.
+enum class Role {
+    dress_book,   ///< gives a book its looks before it is opened: book
+    plan_season,  ///< makes the season's plan, as tables: book, as-of
+    draw_line,    ///< draws the pedigree of an accession or of a tree's: book, who, as-of
+};
+
 struct About {
-    std::string id;     ///< "season-plan"
-    std::string title;  ///< "Season plan"
-    std::string group;  ///< "Season"
-    std::string help;   ///< one paragraph
+    std::string id;              ///< "season-plan"
+    std::string title;           ///< "Season plan"
+    std::string group;           ///< "Season"
+    std::string help;            ///< one paragraph
+    std::optional<Role> role{};  ///< of most, none; each role is played by one operation
 };
 
 /// A worked call, run by the tests: values by key; "BOOK" stands for a copy of the sample, "NEW" for a path
@@ -129,5 +138,7 @@ class Operation {
 std::span<const std::unique_ptr<const Operation>> operations();
 /// Null where there is none of that id.
 const Operation* find_operation(std::string_view id);
+/// The one that plays the role.
+const Operation& operation_for(Role role);
 
 }  // namespace pipward::operation

@@ -4,7 +4,7 @@
 #include <nlohmann/json.hpp>
 
 #include "pipward/book/book.h"
-#include "pipward/operation/parameter_text.h"
+#include "pipward/operation/declare/parameter_text.h"
 
 namespace pipward::operation {
 namespace {

@@ -6,9 +6,9 @@
 #include <algorithm>
 
 #include "pipward/book/schema.h"
+#include "pipward/operation/declare/parameter_text.h"
 #include "pipward/operation/operation.h"
-#include "pipward/operation/parameter_text.h"
-#include "pipward/operation/result_tables.h"
+#include "pipward/operation/season/result_tables.h"
 
 namespace pipward::operation {
 namespace {
@@ -176,10 +176,9 @@ std::string domain_section(const book::FieldDomain& domain) {
 std::string operation_reference() {
     std::string text =
         "# Operations\n\nWritten by `pipward --reference`; not edited by hand.\n\nEvery operation prints its "
-        "tables "
-        "for people, or with `--format json` or `--format csv` for programs. Where the input has errors "
-        "(exit "
-        "code 1), JSON has every table without rows and the findings that tell why; CSV is empty.\n";
+        "tables for people, or with `--format json` or `--format csv` for programs. Where the input has "
+        "errors (exit code 1), JSON has every table without rows and the findings that tell why; CSV is "
+        "empty.\n";
     for (const auto& operation : operations()) {
         text += section_of(*operation);
     }
@@ -189,8 +188,7 @@ std::string operation_reference() {
 std::string book_reference() {
     std::string text =
         "# The orchard book\n\nWritten by `pipward --schema`; not edited by hand. Unknown is NULL, never 0 "
-        "or an "
-        "empty text. Days are ISO 8601.\n\n## Tables that you fill in\n";
+        "or an empty text. Days are ISO 8601.\n\n## Tables that you fill in\n";
     for (const auto& table : book::book_tables()) {
         text += book_table_section(table);
     }

@@ -5,23 +5,32 @@
 
 #include <algorithm>
 
-#include "pipward/paper/bloom_chart_axis.h"
-#include "pipward/paper/bloom_chart_rows.h"
-#include "pipward/paper/season_words.h"
+#include "pipward/paper/bloom_drawing.h"
+#include "pipward/paper/chart_svg.h"
+#include "pipward/paper/day_words.h"
+#include "pipward/paper/speech.h"
 #include "pipward/paper/text.h"
 
 namespace pipward::paper {
 namespace {
 
+std::string rows_svg(const BloomDrawing& drawing) {
+    std::string svg;
+    for (const auto& row : drawing.rows) {
+        svg += "<g><title>" + escape_markup(row.spoken) + "</title>" + svg_of(row.marks) + "</g>\n";
+    }
+    return svg;
+}
+
 std::string key_svg(const ChartMeasures& m, const Speech& speech, double& y) {
     std::string svg;
     y += 2 * m.line;
     for (const auto& sign : bloom_chart_signs()) {
-        const double x = sign.svg.empty() ? 0 : chart_sign_width + 8;
+        const double x = sign.marks.empty() ? 0 : chart_sign_width + 8;
         const auto lines = wrap_lines(speech.text(sign.words), (m.width - x) / m.font, 6);
         svg += fmt::format("<g transform=\"translate(0 {:.1f})\">{}</g>", y - chart_sign_height / 2.0 - 4,
-                           sign.svg);
-        svg += text_block({x, y}, "quiet", lines, m.line);
+                           svg_of(sign.marks));
+        svg += svg_of(text_block({x, y}, MarkRole::quiet, lines, m.line));
         y += m.line * static_cast<double>(lines.size()) + chart_row_gap;
     }
     return svg;
@@ -74,11 +83,11 @@ std::string backing(const BloomChartLayout& layout) {
 std::string bloom_chart_svg(const BloomChart& chart, const BloomChartLayout& layout, const Wording& wording) {
     const Speech speech(wording);
     const auto& m = measures_of(layout.shape);
-    double y = axis_height(m.line);
-    const auto axis = axis_svg(plot_axis(chart, m), {chart.as_of, m.font, m.line, y}, speech);
-    const auto rows = rows_svg(chart, m, speech, y);
+    const auto drawing = bloom_drawing(chart, m, wording);
+    double y = drawing.height;
     const auto key = layout.with_key ? key_svg(m, speech, y) : "";
-    return opening(chart, layout, speech, m.width, y + 2) + backing(layout) + axis + rows + key + "</svg>\n";
+    return opening(chart, layout, speech, m.width, y + 2) + backing(layout) + svg_of(drawing.head) + "\n" +
+           rows_svg(drawing) + key + "</svg>\n";
 }
 
 Sentence day_range_text(Day from, Day to) {

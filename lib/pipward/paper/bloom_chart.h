@@ -6,6 +6,7 @@
 #include <vector>
 
 #include "pipward/cross/plan.h"
+#include "pipward/paper/chart_marks.h"
 
 namespace pipward::paper {
 
@@ -40,6 +41,10 @@ struct BloomChart {
 /// windows there are no bars and the chart shows as_of's week.
 BloomChart bloom_chart_of(const bloom::BloomForecast& forecast, const cross::SeasonPlan& plan);
 
+/// Sets `from` and `to` to whole weeks around every bar, and around as_of where it is within three weeks of
+/// them.
+void span_bars(BloomChart& chart);
+
 enum class ChartShape {
     wide,     ///< name, bar and days side by side: desktop and paper
     stacked,  ///< the bar below its name: a phone
@@ -66,8 +71,8 @@ Sentence day_range_text(Day from, Day to);
 
 /// One sign of the chart and what it means.
 struct ChartSign {
-    std::string svg;  ///< marks in a box of chart_sign_width x chart_sign_height; empty for a sign in words
-    Sentence words;   ///< not escaped
+    ChartMarks marks;  ///< in a box of chart_sign_width x chart_sign_height; empty for a sign in words
+    Sentence words;    ///< not escaped
 };
 inline constexpr int chart_sign_width = 44;
 inline constexpr int chart_sign_height = 20;

@@ -5,8 +5,7 @@
 
 #include <algorithm>
 
-#include "pipward/paper/bloom_chart_marks.h"
-#include "pipward/paper/season_words.h"
+#include "pipward/paper/day_words.h"
 #include "pipward/paper/text.h"
 
 namespace pipward::paper {
@@ -21,67 +20,74 @@ int weeks_between_labels(const DayAxis& axis, double font) {
     return weeks;
 }
 
-std::string month_lines(const DayAxis& axis, double from_y, double to_y) {
-    std::string svg;
+ChartMarks month_lines(const DayAxis& axis, double from_y, double to_y) {
+    ChartMarks marks;
     for (const auto& month : months_of(axis)) {
         if (month.first > axis.from) {
             const double x = axis.start_of(month.first);
-            svg += svg_line({x, from_y}, {x, to_y}, "month");
+            marks.emplace_back(LineMark{MarkRole::month, {x, from_y}, {x, to_y}});
         }
     }
-    return svg;
+    return marks;
 }
 
-std::string monday_labels(const DayAxis& axis, const AxisFrame& frame) {
-    std::string svg;
+ChartMarks monday_labels(const DayAxis& axis, const AxisFrame& frame) {
+    ChartMarks marks;
     const auto mondays = mondays_of(axis);
     const auto step = static_cast<std::size_t>(weeks_between_labels(axis, frame.font));
     for (std::size_t i = 0; i < mondays.size(); i += step) {
-        svg += svg_text({axis.start_of(mondays[i]), frame.top - 7}, "quiet over", i == 0 ? "start" : "middle",
-                        std::to_string(parts_of(mondays[i]).day));
+        marks.emplace_back(TextMark{MarkRole::quiet,
+                                    {axis.start_of(mondays[i]), frame.top - 7},
+                                    i == 0 ? Anchor::start : Anchor::middle,
+                                    std::to_string(parts_of(mondays[i]).day),
+                                    true});
     }
-    return svg;
+    return marks;
 }
 
-std::string month_labels(const DayAxis& axis, const AxisFrame& frame, const Speech& speech) {
-    std::string svg;
+ChartMarks month_labels(const DayAxis& axis, const AxisFrame& frame, const Speech& speech) {
+    ChartMarks marks;
     int year_shown = 0;
     for (const auto& month : months_of(axis)) {
         const double x = axis.start_of(month.first) + (month.first > axis.from ? 4 : 0);
         const auto name = speech.text(month.name);
         const auto text = month.year == year_shown ? name : fmt::format("{} {}", name, month.year);
         if (estimated_width(text) * frame.font <= axis.end_of(month.last) - x) {
-            svg += svg_text({x, frame.top - frame.line - 7}, "name over", "start", text);
+            marks.emplace_back(
+                TextMark{MarkRole::name, {x, frame.top - frame.line - 7}, Anchor::start, text, true});
             year_shown = month.year;
         }
     }
-    return svg;
+    return marks;
 }
 
 // Keeps a label about x inside the axis.
-std::string_view anchor_for(const DayAxis& axis, double x, double label_width) {
+Anchor anchor_for(const DayAxis& axis, double x, double label_width) {
     if (x - label_width / 2 < axis.left) {
-        return "start";
+        return Anchor::start;
     }
-    return x + label_width / 2 > axis.right ? "end" : "middle";
+    return x + label_width / 2 > axis.right ? Anchor::end : Anchor::middle;
 }
 
-std::string as_of_line(const DayAxis& axis, Day as_of, double from_y, double to_y) {
+ChartMarks as_of_line(const DayAxis& axis, Day as_of, double from_y, double to_y) {
+    if (!axis.shows(as_of)) {
+        return {};
+    }
     const double x = axis.middle_of(as_of);
-    return axis.shows(as_of) ? svg_line({x, from_y}, {x, to_y}, "as-of") : "";
+    return {LineMark{MarkRole::as_of, {x, from_y}, {x, to_y}}};
 }
 
-std::string as_of_label(const DayAxis& axis, const AxisFrame& frame, const Speech& speech) {
+TextMark as_of_label(const DayAxis& axis, const AxisFrame& frame, const Speech& speech) {
     const auto label = speech.text(say("as of {}", work_day(frame.as_of)));
     if (frame.as_of < axis.from) {
-        return svg_text({axis.left, frame.font}, "as-of", "start", "← " + label);
+        return {MarkRole::as_of, {axis.left, frame.font}, Anchor::start, "← " + label};
     }
     if (frame.as_of > axis.to) {
-        return svg_text({axis.right, frame.font}, "as-of", "end", label + " →");
+        return {MarkRole::as_of, {axis.right, frame.font}, Anchor::end, label + " →"};
     }
     const double x = axis.middle_of(frame.as_of);
-    return svg_text({x, frame.font}, "as-of", anchor_for(axis, x, estimated_width(label) * frame.font),
-                    label);
+    const auto anchor = anchor_for(axis, x, estimated_width(label) * frame.font);
+    return {MarkRole::as_of, {x, frame.font}, anchor, label};
 }
 
 }  // namespace
@@ -90,19 +96,24 @@ double axis_height(double line) {
     return 3 * line + 10;
 }
 
-std::string axis_svg(const DayAxis& axis, const AxisFrame& frame, const Speech& speech) {
-    return month_lines(axis, frame.top - 2 * frame.line - 5, frame.top) +
-           as_of_line(axis, frame.as_of, frame.font + 4, frame.top) + monday_labels(axis, frame) +
-           month_labels(axis, frame, speech) + as_of_label(axis, frame, speech) + "\n";
+ChartMarks axis_marks(const DayAxis& axis, const AxisFrame& frame, const Speech& speech) {
+    auto marks = month_lines(axis, frame.top - 2 * frame.line - 5, frame.top);
+    lay_over(marks, as_of_line(axis, frame.as_of, frame.font + 4, frame.top));
+    lay_over(marks, monday_labels(axis, frame));
+    lay_over(marks, month_labels(axis, frame, speech));
+    marks.emplace_back(as_of_label(axis, frame, speech));
+    return marks;
 }
 
-std::string grid_svg(const DayAxis& axis, Day as_of, double from_y, double to_y) {
-    std::string svg;
+ChartMarks grid_marks(const DayAxis& axis, Day as_of, double from_y, double to_y) {
+    ChartMarks marks;
     for (const Day monday : mondays_of(axis)) {
         const double x = axis.start_of(monday);
-        svg += svg_line({x, from_y}, {x, to_y}, "grid");
+        marks.emplace_back(LineMark{MarkRole::grid, {x, from_y}, {x, to_y}});
     }
-    return svg + month_lines(axis, from_y, to_y) + as_of_line(axis, as_of, from_y, to_y);
+    lay_over(marks, month_lines(axis, from_y, to_y));
+    lay_over(marks, as_of_line(axis, as_of, from_y, to_y));
+    return marks;
 }
 
 }  // namespace pipward::paper

@@ -1,8 +1,7 @@
 // SPDX-License-Identifier: MIT
 #pragma once
 
-#include <string>
-
+#include "pipward/paper/chart_marks.h"
 #include "pipward/paper/day_axis.h"
 #include "pipward/paper/speech.h"
 
@@ -20,8 +19,8 @@ struct AxisFrame {
 double axis_height(double line);
 
 /// Names of the months, days of the Mondays and the label of the forecast's day, each with a short stroke.
-std::string axis_svg(const DayAxis& axis, const AxisFrame& frame, const Speech& speech);
+ChartMarks axis_marks(const DayAxis& axis, const AxisFrame& frame, const Speech& speech);
 /// The thin grid and the line of the forecast's day, from one height to another.
-std::string grid_svg(const DayAxis& axis, Day as_of, double from_y, double to_y);
+ChartMarks grid_marks(const DayAxis& axis, Day as_of, double from_y, double to_y);
 
 }  // namespace pipward::paper

@@ -45,18 +45,6 @@ void widen(BloomChart& chart, Day from, Day to) {
     chart.to = std::max(chart.to, monday_of(to) + 6);
 }
 
-void span_bars(BloomChart& chart) {
-    const Day start = chart.bars.empty() ? chart.as_of : chart.bars.front().full.p50;
-    chart.from = monday_of(start);
-    chart.to = chart.from + 6;
-    for (const auto& bar : chart.bars) {
-        widen(chart, std::min(bar.first, bar.full.p10), std::max(bar.end, bar.full.p90));
-    }
-    if (chart.as_of >= chart.from - as_of_reach && chart.as_of <= chart.to + as_of_reach) {
-        widen(chart, chart.as_of, chart.as_of);
-    }
-}
-
 void leave_out_seedlings(BloomChart& chart) {
     const auto only_borrows = [](const BloomBar& bar) {
         return !bar.is_wanted() && bar.source != bloom::NeedSource::own_notes;
@@ -69,6 +57,18 @@ void leave_out_seedlings(BloomChart& chart) {
 }
 
 }  // namespace
+
+void span_bars(BloomChart& chart) {
+    const Day start = chart.bars.empty() ? chart.as_of : chart.bars.front().full.p50;
+    chart.from = monday_of(start);
+    chart.to = chart.from + 6;
+    for (const auto& bar : chart.bars) {
+        widen(chart, std::min(bar.first, bar.full.p10), std::max(bar.end, bar.full.p90));
+    }
+    if (chart.as_of >= chart.from - as_of_reach && chart.as_of <= chart.to + as_of_reach) {
+        widen(chart, chart.as_of, chart.as_of);
+    }
+}
 
 BloomChart bloom_chart_of(const bloom::BloomForecast& forecast, const cross::SeasonPlan& plan) {
     BloomChart chart;

@@ -1,30 +1,73 @@
 // SPDX-License-Identifier: MIT
+#include <fmt/format.h>
+#include <fmt/ranges.h>
+
+#include <span>
+
 #include "pipward/paper/bloom_chart.h"
+#include "pipward/paper/chart_marks.h"
 
 namespace pipward::paper {
+namespace {
 
-// Plum and ochre stay apart for every common kind of colour blindness and differ in lightness; each mark also
-// has a shape of its own, so a copy in black and white reads the same.
-std::string_view bloom_chart_style() {
-    return R"(.bloom-chart{--paper:#fff;--ink:#1d2320;--quiet:#505b55;--grid:#d5dbd7;--month:#8d9891;
---petal:#e3c6da;--stem:#6d2f5f;--tick:#34102d;--now:#8a5000;
+constexpr std::array<std::string_view, 9> ink_names{"paper", "ink",  "quiet", "grid", "month",
+                                                    "petal", "stem", "tick",  "now"};
+
+// The colours from one to before another: "--paper:#fff;--ink:#1d2320".
+std::string variables(const Inks& inks, std::size_t from, std::size_t to) {
+    std::string text;
+    for (std::size_t i = from; i < to; ++i) {
+        text += fmt::format("{}--{}:{}", i > from ? ";" : "", ink_names.at(i), inks.at(i));
+    }
+    return text;
+}
+
+// What of a look the one that it goes on from has not got.
+std::string rule(std::string_view selector, const ChartLook& look, const ChartLook& base = {}) {
+    std::vector<std::string> said;
+    if (look.fill != base.fill) {
+        said.push_back(fmt::format("fill:var(--{})", colour_of(look.fill, ink_names)));
+    }
+    if (look.stroke != base.stroke) {
+        said.push_back(fmt::format("stroke:var(--{})", colour_of(look.stroke, ink_names)));
+    }
+    if (look.width != base.width) {
+        said.push_back(fmt::format("stroke-width:{}", look.width));
+    }
+    if (look.dashes != base.dashes) {
+        said.push_back(fmt::format("stroke-dasharray:{}", fmt::join(look.dashes, " ")));
+    }
+    return fmt::format(".bloom-chart {}{{{}}}\n", selector, fmt::join(said, ";"));
+}
+
+std::string style() {
+    const auto& light = chart_inks(false);
+    const auto& dark = chart_inks(true);
+    auto line_of_as_of = chart_look(MarkRole::as_of);
+    line_of_as_of.fill = Ink::none;
+    return ".bloom-chart{" + variables(light, 0, 5) + ";\n" + variables(light, 5, light.size()) +
+           R"(;
 font:14px system-ui,-apple-system,"Segoe UI",Roboto,"Noto Sans",sans-serif;fill:var(--ink)}
 .bloom-chart.stacked{font-size:16px}
 .bloom-chart .paper{fill:var(--paper)}
 .bloom-chart .name,.bloom-chart .days{font-weight:600}
 .bloom-chart .quiet{fill:var(--quiet)}
 .bloom-chart .over{stroke:var(--paper);stroke-width:4;stroke-linejoin:round}
-.bloom-chart .grid{stroke:var(--grid);stroke-width:1}
-.bloom-chart .month{stroke:var(--month);stroke-width:1}
-.bloom-chart .life{stroke:var(--stem);stroke-width:2}
-.bloom-chart .band{fill:var(--petal);stroke:var(--stem);stroke-width:1.5}
-.bloom-chart .lent{fill:var(--paper);stroke-dasharray:4 2.5}
-.bloom-chart .median{stroke:var(--tick);stroke-width:3.5}
-.bloom-chart line.as-of{stroke:var(--now);stroke-width:2;stroke-dasharray:7 3 2 3}
-.bloom-chart text.as-of{fill:var(--now);font-weight:600}
-@media screen and (prefers-color-scheme:dark){.bloom-chart{--paper:#161b18;--ink:#e9eeeb;--quiet:#aebab3;
---grid:#333c37;--month:#6b776f;--petal:#6b3a5f;--stem:#e3b5d5;--tick:#fff;--now:#f2b04d}}
-)";
+)" + rule(".grid", chart_look(MarkRole::grid)) +
+           rule(".month", chart_look(MarkRole::month)) + rule(".life", chart_look(MarkRole::life)) +
+           rule(".band", chart_look(MarkRole::band)) +
+           rule(".lent", chart_look(MarkRole::lent_band), chart_look(MarkRole::band)) +
+           rule(".median", chart_look(MarkRole::median)) + rule("line.as-of", line_of_as_of) +
+           ".bloom-chart text.as-of{fill:var(--now);font-weight:600}\n"
+           "@media screen and (prefers-color-scheme:dark){.bloom-chart{" +
+           variables(dark, 0, 3) + ";\n" + variables(dark, 3, dark.size()) + "}}\n";
+}
+
+}  // namespace
+
+std::string_view bloom_chart_style() {
+    static const std::string text = style();
+    return text;
 }
 
 }  // namespace pipward::paper

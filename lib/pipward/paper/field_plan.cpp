@@ -7,6 +7,9 @@
 #include <limits>
 #include <numbers>
 
+#include "pipward/math/point_tree.h"
+#include "pipward/math/quantile.h"
+
 namespace pipward::paper {
 namespace {
 
@@ -43,11 +46,11 @@ struct Part {
 Part whole_of(const FieldMap& map) {
     Part part{{}, map.trees, {}};
     for (const auto& tree : map.trees) {
-        part.extent.take(on_page(tree.at, map.turned));
+        part.extent.take(on_page(tree.at, map.turned_deg));
     }
     for (const auto& row : map.rows) {
         for (const auto& spot : row.line) {
-            part.extent.take(on_page(spot, map.turned));
+            part.extent.take(on_page(spot, map.turned_deg));
         }
     }
     return part;
@@ -64,12 +67,12 @@ std::vector<Part> blocks_of(const FieldMap& map) {
             parts.push_back({tree.block, {}, {}});
         }
         part_of(tree.block)->trees.push_back(tree);
-        part_of(tree.block)->extent.take(on_page(tree.at, map.turned));
+        part_of(tree.block)->extent.take(on_page(tree.at, map.turned_deg));
     }
     for (const auto& row : map.rows) {
         const auto part = part_of(row.block);
-        for (const auto& spot : part == parts.end() ? std::vector<GroundSpot>{} : row.line) {
-            part->extent.take(on_page(spot, map.turned));
+        for (const auto& spot : part == parts.end() ? std::vector<math::PlanePoint>{} : row.line) {
+            part->extent.take(on_page(spot, map.turned_deg));
         }
     }
     return parts;
@@ -121,15 +124,15 @@ Tiling tiling_of(const Extent& extent, const PageSize& page, int scale) {
     return tiling;
 }
 
-bool has_tree(const Part& part, double turned, PageGround middle, const Tiling& tiling) {
+bool has_tree(const Part& part, double turned_deg, PageGround middle, const Tiling& tiling) {
     return std::ranges::any_of(part.trees, [&](const MapTree& tree) {
-        const auto at = on_page(tree.at, turned);
+        const auto at = on_page(tree.at, turned_deg);
         return std::abs(at.right - middle.right) <= tiling.width / 2 + 1e-6 &&
                std::abs(at.up - middle.up) <= tiling.height / 2 + 1e-6;
     });
 }
 
-std::vector<MapWindow> windows_of(const Part& part, double turned, const Tiling& tiling, int scale) {
+std::vector<MapWindow> windows_of(const Part& part, double turned_deg, const Tiling& tiling, int scale) {
     std::vector<MapWindow> windows;
     const auto middle = part.extent.middle();
     for (std::size_t row = 0; row < tiling.rows; ++row) {
@@ -137,7 +140,7 @@ std::vector<MapWindow> windows_of(const Part& part, double turned, const Tiling&
             const double right = static_cast<double>(column) - static_cast<double>(tiling.columns - 1) / 2;
             const double down = static_cast<double>(row) - static_cast<double>(tiling.rows - 1) / 2;
             const PageGround at{middle.right + right * tiling.width, middle.up - down * tiling.height};
-            if (has_tree(part, turned, at, tiling)) {
+            if (has_tree(part, turned_deg, at, tiling)) {
                 windows.push_back({tiling.page, scale, at, part.block});
             }
         }
@@ -149,7 +152,7 @@ using Windows = std::vector<MapWindow>;
 
 // Upright or on its side: whichever needs fewer pages; of equally many, the side that is shaped like the
 // part.
-std::optional<Windows> tiled(const Part& part, double turned_by, const PageSize& paper, int scale) {
+std::optional<Windows> tiled(const Part& part, double turned_deg, const PageSize& paper, int scale) {
     std::optional<Windows> best;
     const auto& extent = part.extent;
     const bool is_broad = extent.right - extent.left > extent.high - extent.low;
@@ -158,7 +161,7 @@ std::optional<Windows> tiled(const Part& part, double turned_by, const PageSize&
         if (tiling.columns * tiling.rows > 100 * most_pages) {
             continue;
         }
-        auto windows = windows_of(part, turned_by, tiling, scale);
+        auto windows = windows_of(part, turned_deg, tiling, scale);
         if (!best || windows.size() < best->size()) {
             best = std::move(windows);
         }
@@ -189,7 +192,7 @@ struct Planner {
 
     std::optional<FieldPlan> plan_of(const Part& part) const {
         const int denominator = scale.value_or(chosen_scale(part, paper));
-        auto windows = tiled(part, map.turned, paper, denominator);
+        auto windows = tiled(part, map.turned_deg, paper, denominator);
         if (!windows) {
             return std::nullopt;
         }
@@ -209,7 +212,7 @@ struct Planner {
     }
     std::optional<MapWindow> overview(const Part& whole) const {
         const auto denominator = one_page_scale_of(whole.extent, paper);
-        const auto windows = denominator ? tiled(whole, map.turned, paper, *denominator) : std::nullopt;
+        const auto windows = denominator ? tiled(whole, map.turned_deg, paper, *denominator) : std::nullopt;
         return windows && windows->size() == 1 ? std::optional{windows->front()} : std::nullopt;
     }
 };
@@ -222,24 +225,10 @@ bool is_one_good_page(const std::optional<FieldPlan>& whole, const std::optional
     return whole->windows.front().denominator * 2 <= smallest->denominator * 3;
 }
 
-// Spots are sorted from west to east: what is farther off in that direction alone need not be looked at.
-double nearest_on_one_side(const std::vector<GroundSpot>& spots, std::size_t from, std::ptrdiff_t step) {
-    double nearest = std::numeric_limits<double>::infinity();
-    for (auto i = static_cast<std::ptrdiff_t>(from) + step; i >= 0 && i < std::ssize(spots); i += step) {
-        const auto& other = spots[static_cast<std::size_t>(i)];
-        const double east = std::abs(other.east - spots[from].east);
-        if (east >= nearest) {
-            break;
-        }
-        nearest = std::min(nearest, std::hypot(east, other.north - spots[from].north));
-    }
-    return nearest;
-}
-
 }  // namespace
 
-PageGround on_page(GroundSpot spot, double turned) {
-    const double angle = turned * std::numbers::pi / 180;
+PageGround on_page(math::PlanePoint spot, double turned_deg) {
+    const double angle = turned_deg * std::numbers::pi / 180;
     return {spot.east * std::cos(angle) + spot.north * std::sin(angle),
             spot.north * std::cos(angle) - spot.east * std::sin(angle)};
 }
@@ -254,19 +243,20 @@ Box map_core(const PageSize& page) {
 }
 
 double usual_spacing(std::span<const MapTree> trees) {
-    std::vector<GroundSpot> spots;
+    std::vector<math::PlanePoint> spots;
     for (const auto& tree : trees) {
         if (!tree.removed) {
             spots.push_back(tree.at);
         }
     }
-    std::ranges::sort(spots, {}, &GroundSpot::east);
+    const math::PointTree tree(spots);
     std::vector<double> nearest;
-    for (std::size_t i = 0; i < spots.size(); ++i) {
-        nearest.push_back(std::min(nearest_on_one_side(spots, i, 1), nearest_on_one_side(spots, i, -1)));
+    for (std::uint32_t i = 0; i < spots.size(); ++i) {
+        nearest.push_back(tree.nearest_other(i));
     }
-    std::ranges::sort(nearest);
-    return nearest.empty() ? std::numeric_limits<double>::infinity() : nearest[nearest.size() / 10];
+    const auto tenth = nearest.size() / 10;
+    return nearest.empty() ? std::numeric_limits<double>::infinity()
+                           : math::in_place(std::move(nearest), tenth);
 }
 
 std::optional<FieldPlan> plan_map(const FieldMap& map, const PageSize& paper,
@@ -291,7 +281,7 @@ std::optional<FieldPlan> plan_map(const FieldMap& map, const PageSize& paper,
     return plan;
 }
 
-double turn_to_rows(std::span<const MapRow> rows) {
+double turn_to_rows_deg(std::span<const MapRow> rows) {
     // Twice the angle: a row and its way back are one direction. Longer rows weigh more.
     double across = 0;
     double along = 0;

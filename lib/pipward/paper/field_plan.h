@@ -6,20 +6,15 @@
 #include <string>
 #include <vector>
 
+#include "pipward/math/plane_point.h"
 #include "pipward/paper/page.h"
 #include "pipward/record/orchard.h"
 
 /// Which scale a map has, and on how many pages it stands.
 namespace pipward::paper {
 
-/// Metres to the east and to the north of the map's origin.
-struct GroundSpot {
-    double east = 0;
-    double north = 0;
-};
-
 struct MapTree {
-    GroundSpot at;
+    math::PlanePoint at;
     std::string number;  ///< what stands beside the mark: its position in the row, else its label
     TreePurpose purpose = TreePurpose::other;
     bool removed = false;
@@ -28,7 +23,7 @@ struct MapTree {
 
 struct MapRow {
     std::string name;
-    std::vector<GroundSpot> line;  ///< at least two points, in the direction of the numbering
+    std::vector<math::PlanePoint> line;  ///< at least two points, in the direction of the numbering
     std::string block{};
 };
 
@@ -36,7 +31,7 @@ struct FieldMap {
     std::string title;
     std::string made_on;     ///< the day, as it is to be read
     bool true_north = true;  ///< false: the plane's north is the book's own grid's
-    double turned = 0;       ///< degrees clockwise by which the map is turned on the page
+    double turned_deg = 0;   ///< clockwise, by which the map is turned on the page
     std::vector<MapTree> trees;
     std::vector<MapRow> rows;
 };
@@ -46,7 +41,7 @@ struct PageGround {
     double right = 0;
     double up = 0;
 };
-PageGround on_page(GroundSpot spot, double turned);
+PageGround on_page(math::PlanePoint spot, double turned_deg);
 
 /// A page of a map.
 struct MapWindow {
@@ -67,7 +62,8 @@ Box map_box(const PageSize& page);
 /// The part of the map box that windows tile; the rest overlaps the neighbours and has room for row names.
 Box map_core(const PageSize& page);
 
-/// The distance on the ground that nine trees in ten keep from their nearest neighbour at least.
+/// The distance in metres that nine standing trees in ten keep from their nearest neighbour at least; endless
+/// for none.
 double usual_spacing(std::span<const MapTree> trees);
 
 /// The largest of the round scales (1:100, 1:200, 1:250, 1:500 ...) at which everything stands on one page;
@@ -78,7 +74,9 @@ double usual_spacing(std::span<const MapTree> trees);
 /// more than 200 pages would be needed.
 std::optional<FieldPlan> plan_map(const FieldMap& map, const PageSize& paper, std::optional<int> denominator);
 
-/// The degrees clockwise to turn a map by so that its rows lie across the page.
-double turn_to_rows(std::span<const MapRow> rows);
+/// The degrees clockwise to turn a map by so that its rows lie across the page, -90 to 90: the mean direction
+/// of rows without a sense, longer ones weighing more (Mardia & Jupp 2000, Directional Statistics, 9.2). 0
+/// for none.
+double turn_to_rows_deg(std::span<const MapRow> rows);
 
 }  // namespace pipward::paper

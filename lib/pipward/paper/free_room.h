@@ -9,7 +9,8 @@
 
 namespace pipward::paper {
 
-/// What of a page is taken already, so that texts do not lie on one another.
+/// What of a page is taken already, so that texts do not lie on one another. Its own grid of cells, because
+/// boxes are taken between questions and a tree like math::PointTree is packed once.
 class FreeRoom {
   public:
     bool is_free(const Box& box) const;

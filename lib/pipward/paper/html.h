@@ -11,7 +11,7 @@
 /// Pieces of HTML. Parameters called `html` hold markup; all others are plain text and escaped here.
 namespace pipward::paper {
 
-/// <tag class="kind">html</tag>; no class attribute where `kind` is empty.
+/// `<tag class="kind">html</tag>`; no class attribute where `kind` is empty.
 std::string element(std::string_view tag, std::string_view kind, std::string_view html);
 /// A name from the book, kept apart from the direction of the writing around it.
 std::string name_html(std::string_view name);

@@ -40,8 +40,8 @@ PaperSpot MapDrawing::spot_of(PageGround ground) const {
                                      {(window_.middle.up - ground.up) * scale}};
 }
 
-PaperSpot MapDrawing::spot_of(GroundSpot ground) const {
-    return spot_of(on_page(ground, map_.turned));
+PaperSpot MapDrawing::spot_of(math::PlanePoint ground) const {
+    return spot_of(on_page(ground, map_.turned_deg));
 }
 
 std::vector<PaperSpot> MapDrawing::line_of(const MapRow& row) const {

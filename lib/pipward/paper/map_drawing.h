@@ -16,7 +16,7 @@ class MapDrawing {
   public:
     MapDrawing(const FieldMap& map, const MapWindow& window, const TextRuler& ruler, const Wording& wording);
 
-    PaperSpot spot_of(GroundSpot ground) const;
+    PaperSpot spot_of(math::PlanePoint ground) const;
     void put_block_names();
     void put_row_lines();
     void put_marks(Millimetres size);

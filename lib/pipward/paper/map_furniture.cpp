@@ -122,7 +122,7 @@ void Furniture::put_scale_bar(int denominator) {
 
 void Furniture::put_north(const FieldMap& map) {
     const PaperSpot middle{page_.width - page_edge - Millimetres{14}, foot() + Millimetres{13}};
-    const double angle = map.turned * std::numbers::pi / 180;
+    const double angle = map.turned_deg * std::numbers::pi / 180;
     const auto at = [&](double across, double up) {
         return PaperSpot{middle.x + Millimetres{across * std::cos(angle) + up * std::sin(angle)},
                          middle.y + Millimetres{across * std::sin(angle) - up * std::cos(angle)}};

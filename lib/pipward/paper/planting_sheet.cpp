@@ -6,8 +6,8 @@
 #include <algorithm>
 
 #include "pipward/paper/cautions.h"
+#include "pipward/paper/day_words.h"
 #include "pipward/paper/html.h"
-#include "pipward/paper/season_words.h"
 #include "pipward/paper/sheet_sections.h"
 #include "pipward/paper/task_html.h"
 #include "pipward/paper/text.h"
@@ -90,11 +90,13 @@ std::string planting_sheet_html(const PlantingSheet& sheet, const Wording& wordi
         head += element("p", "orchard", name_html(sheet.orchard_name)) + "\n";
     }
     head += paragraph_html(verbatim(speech.plain(long_day(sheet.day))), speech) + "</header>\n";
-    return sheet_page(speech.text(title),
-                      head + "<main>\n" + row_sections(sheet, speech) + tray_section(sheet, speech) +
-                          cautions_html({Hazard::tools, Hazard::protected_parents, Hazard::moving}, speech) +
-                          "</main>\n",
-                      speech);
+    return sheet_page(
+        speech.text(title),
+        head + "<main>\n" + row_sections(sheet, speech) + tray_section(sheet, speech) +
+            cautions_html({season::Hazard::tools, season::Hazard::protected_parents, season::Hazard::moving},
+                          speech) +
+            "</main>\n",
+        speech);
 }
 
 }  // namespace pipward::paper

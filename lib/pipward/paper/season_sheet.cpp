@@ -5,10 +5,9 @@
 
 #include <array>
 #include <string_view>
-#include <utility>
 
+#include "pipward/paper/day_words.h"
 #include "pipward/paper/html.h"
-#include "pipward/paper/season_words.h"
 #include "pipward/paper/sheet_sections.h"
 #include "pipward/paper/text.h"
 
@@ -58,14 +57,18 @@ std::string masthead_html(const SeasonSheet& sheet, const Speech& speech) {
 }
 
 std::string contents_html(const Speech& speech) {
-    const std::array<std::pair<std::string_view, Sentence>, 8> parts{{{"now", say("Do now")},
-                                                                      {"bloom", say("Bloom")},
-                                                                      {"crosses", say("Crosses")},
-                                                                      {"pollen", say("Pollen work")},
-                                                                      {"field", say("Field work")},
-                                                                      {"findings", say("Warnings")},
-                                                                      {"sure", say("How sure")},
-                                                                      {"care", say("Take care")}}};
+    struct Part {
+        std::string_view id;
+        Sentence title;
+    };
+    const std::array<Part, 8> parts{{{"now", say("Do now")},
+                                     {"bloom", say("Bloom")},
+                                     {"crosses", say("Crosses")},
+                                     {"pollen", say("Pollen work")},
+                                     {"field", say("Field work")},
+                                     {"findings", say("Warnings")},
+                                     {"sure", say("How sure")},
+                                     {"care", say("Take care")}}};
     auto html = fmt::format("<nav aria-label=\"{}\">\n<ul>\n", speech.plain(say("On this page")));
     for (const auto& [id, title] : parts) {
         html += fmt::format("<li><a href=\"#{}\">{}</a></li>\n", id, speech.plain(title));

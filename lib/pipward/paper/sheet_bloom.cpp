@@ -4,10 +4,11 @@
 #include <algorithm>
 
 #include "pipward/paper/bloom_chart.h"
+#include "pipward/paper/chart_svg.h"
 #include "pipward/paper/html.h"
-#include "pipward/paper/season_words.h"
 #include "pipward/paper/sheet_sections.h"
 #include "pipward/paper/text.h"
+#include "pipward/season/words.h"
 
 namespace pipward::paper {
 namespace {
@@ -18,12 +19,12 @@ constexpr std::size_t bars_a_picture = 16;
 std::string key_html(const Speech& speech) {
     std::string items;
     for (const auto& sign : bloom_chart_signs()) {
-        const auto picture = sign.svg.empty()
+        const auto picture = sign.marks.empty()
                                  ? ""
                                  : fmt::format(
                                        "<svg class=\"bloom-chart\" aria-hidden=\"true\" width=\"{0}\" "
                                        "height=\"{1}\" viewBox=\"0 0 {0} {1}\">{2}</svg> ",
-                                       chart_sign_width, chart_sign_height, sign.svg);
+                                       chart_sign_width, chart_sign_height, svg_of(sign.marks));
         items += "<li>" + picture + element("span", "", speech.plain(sign.words)) + "</li>\n";
     }
     return "<ul class=\"key\">\n" + items + "</ul>\n";
@@ -78,7 +79,7 @@ std::string warnings_html(const bloom::BloomForecast& forecast, const std::strin
 }
 
 std::string source_html(const BloomBar& bar, const Speech& speech) {
-    const auto words = speech.around(source_words(bar.source));
+    const auto words = speech.around(season::source_words(bar.source));
     return bar.source == bloom::NeedSource::own_notes ? fmt::format("● {} ({})", words, bar.notes)
                                                       : "○ " + words;
 }

@@ -5,7 +5,7 @@
 namespace pipward::paper {
 
 std::string cautions_section(const Speech& speech) {
-    using enum Hazard;
+    using enum season::Hazard;
     return cautions_html({seeds, ladders, allergy, sprays, fire_blight, tools, protected_parents, moving},
                          speech);
 }

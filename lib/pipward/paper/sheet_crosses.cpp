@@ -5,9 +5,9 @@
 #include <vector>
 
 #include "pipward/paper/html.h"
-#include "pipward/paper/season_words.h"
 #include "pipward/paper/sheet_sections.h"
 #include "pipward/paper/text.h"
+#include "pipward/season/words.h"
 
 namespace pipward::paper {
 namespace {
@@ -57,18 +57,19 @@ std::string parents_html(const cross::CrossWay& way, const Speech& speech) {
 std::string pips_html(Share chance) {
     std::string pips;
     for (int i = 0; i < 10; ++i) {
-        pips += i < chance_tenths(chance) ? "●" : "○";
+        pips += i < season::chance_tenths(chance) ? "●" : "○";
     }
     return "<span class=\"pips\" aria-hidden=\"true\">" + pips + "</span>";
 }
 
 std::string chance_html(const cross::CrossWay& way, const Speech& speech) {
-    return pips_html(way.chance) + " " + element("strong", "", speech.around(chance_words(way.chance))) +
-           ", " + speech.around(verdict_words(way.verdict));
+    return pips_html(way.chance) + " " +
+           element("strong", "", speech.around(season::chance_words(way.chance))) + ", " +
+           speech.around(season::verdict_words(way.verdict));
 }
 
 std::string best_html(const cross::CrossWay& way, const Speech& speech) {
-    return element("span", "way", speech.around(way_words(way.way))) + chance_html(way, speech);
+    return element("span", "way", speech.around(season::way_words(way.way))) + chance_html(way, speech);
 }
 
 std::string last_day_html(Day from, Day to) {
@@ -85,7 +86,7 @@ std::string gather_html(const cross::CrossWay& way, const Speech& speech) {
         html += element("span", "pair", speech.around(say("lot {}", name_html(*way.lot))));
     }
     if (way.store) {
-        html += element("span", "pair", speech.around(in_store_words(*way.store)));
+        html += element("span", "pair", speech.around(season::in_store_words(*way.store)));
     }
     return html;
 }
@@ -101,28 +102,28 @@ Sentence donor_flowers_words(int number) {
 std::string amounts_html(const cross::CrossWay& way, const Speech& speech) {
     std::string html;
     if (way.flowers > 0) {
-        html += element("span", "pair", speech.around(flowers_words(way.flowers)));
+        html += element("span", "pair", speech.around(season::flowers_words(way.flowers)));
     }
     if (way.donor_flowers > 0) {
         html += element("span", "pair", speech.around(donor_flowers_words(way.donor_flowers)));
     }
-    if (const auto mass = milligram_words(way.pollen); !mass.empty()) {
+    if (const auto mass = season::milligram_words(way.pollen); !mass.empty()) {
         html += element("span", "pair", speech.around(say("{} pollen", mass)));
     }
     return html;
 }
 
 std::string match_html(const cross::CrossWay& way, const Speech& speech) {
-    return speech.around(s_match_words(way.s_match)) +
-           element("span", "pair", speech.around(kinship_words(way.kinship)));
+    return speech.around(season::s_match_words(way.s_match)) +
+           element("span", "pair", speech.around(season::kinship_words(way.kinship)));
 }
 
 std::string other_ways_html(const Choice& choice, const Speech& speech) {
     std::string items;
     for (const auto* way : choice.others) {
-        items +=
-            fmt::format("<li>{}: {}, {}</li>", speech.around(way_words(way->way)),
-                        speech.around(chance_words(way->chance)), speech.around(verdict_words(way->verdict)));
+        items += fmt::format("<li>{}: {}, {}</li>", speech.around(season::way_words(way->way)),
+                             speech.around(season::chance_words(way->chance)),
+                             speech.around(season::verdict_words(way->verdict)));
     }
     return items.empty() ? ""
                          : "<div class=\"others\">" + speech.around(say("Other ways:")) + "<ul>" + items +

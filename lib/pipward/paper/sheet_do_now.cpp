@@ -6,9 +6,9 @@
 #include <vector>
 
 #include "pipward/paper/html.h"
-#include "pipward/paper/season_words.h"
 #include "pipward/paper/sheet_sections.h"
 #include "pipward/paper/task_html.h"
+#include "pipward/season/words.h"
 
 namespace pipward::paper {
 namespace {
@@ -25,7 +25,7 @@ struct Due {
 
 /// The work, with how many flowers it takes.
 std::string counted_html(const std::string& work, int flowers, const Speech& speech) {
-    return flowers > 0 ? work + ": " + speech.around(flowers_words(flowers)) : work;
+    return flowers > 0 ? work + ": " + speech.around(season::flowers_words(flowers)) : work;
 }
 
 Due due(const cross::PollenTask& task, const Speech& speech) {

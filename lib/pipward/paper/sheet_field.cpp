@@ -3,7 +3,6 @@
 #include <vector>
 
 #include "pipward/paper/html.h"
-#include "pipward/paper/season_words.h"
 #include "pipward/paper/sheet_sections.h"
 #include "pipward/paper/task_html.h"
 #include "pipward/paper/text.h"

@@ -3,10 +3,10 @@
 #include <vector>
 
 #include "pipward/paper/html.h"
-#include "pipward/paper/season_words.h"
 #include "pipward/paper/sheet_sections.h"
 #include "pipward/paper/task_html.h"
 #include "pipward/paper/text.h"
+#include "pipward/season/words.h"
 
 namespace pipward::paper {
 namespace {
@@ -14,16 +14,16 @@ namespace {
 std::string amount_html(const cross::PollenTask& task, const Speech& speech) {
     std::string html;
     if (task.flowers > 0) {
-        html += element("span", "pair", speech.around(flowers_words(task.flowers)));
+        html += element("span", "pair", speech.around(season::flowers_words(task.flowers)));
     }
-    if (const auto mass = milligram_words(task.mass); !mass.empty()) {
+    if (const auto mass = season::milligram_words(task.mass); !mass.empty()) {
         html += element("span", "pair", speech.around(mass));
     }
     return html;
 }
 
 std::string keep_html(const cross::PollenTask& task, const Speech& speech) {
-    auto html = speech.around(store_words(task.store));
+    auto html = speech.around(season::store_words(task.store));
     if (task.keep_until) {
         html += element("span", "pair", speech.around(say("until {}", iso_day_html(*task.keep_until))));
     }

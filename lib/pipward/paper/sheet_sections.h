@@ -6,7 +6,7 @@
 #include "pipward/paper/season_sheet.h"
 #include "pipward/paper/speech.h"
 
-/// The parts of the season's sheet, in the order of the page. Each is one <section> with its own heading.
+/// The parts of the season's sheet, in the order of the page. Each is one `<section>` with its own heading.
 namespace pipward::paper {
 
 std::string do_now_section(const cross::SeasonPlan& plan, const Speech& speech);

@@ -4,9 +4,10 @@
 #include <algorithm>
 #include <optional>
 
+#include "pipward/paper/day_words.h"
 #include "pipward/paper/html.h"
-#include "pipward/paper/season_words.h"
 #include "pipward/paper/sheet_sections.h"
+#include "pipward/season/words.h"
 
 namespace pipward::paper {
 namespace {
@@ -25,8 +26,8 @@ const bloom::SkillScore* long_run_mean(const SeasonSheet& sheet, const bloom::Sk
 
 /// How good the forecast was, told so many days before bloom, or with the season's weather known.
 Sentence score_text(const bloom::SkillScore& score) {
-    const auto in_3 = of_hundred(score.within_3_days);
-    const auto in_5 = of_hundred(score.within_5_days);
+    const auto in_3 = season::of_hundred(score.within_3_days);
+    const auto in_5 = season::of_hundred(score.within_5_days);
     if (!score.lead_days) {
         return say(
             "With the season's weather known, it foretold past seasons within 3 days in {} and within 5 days "
@@ -43,12 +44,12 @@ Sentence score_text(const bloom::SkillScore& score) {
 }
 
 std::string score_html(const SeasonSheet& sheet, const bloom::SkillScore& score, const Speech& speech) {
-    std::vector<Sentence> sentences{
-        score_text(score),
-        say("Its 8-in-10 box held the day in {} (80 would be exact).", of_hundred(score.coverage_80))};
+    std::vector<Sentence> sentences{score_text(score),
+                                    say("Its 8-in-10 box held the day in {} (80 would be exact).",
+                                        season::of_hundred(score.coverage_80))};
     if (const auto* mean = long_run_mean(sheet, score)) {
         sentences.push_back(say("The long-run mean day alone: within 3 days in {}, missed by {:.1f}.",
-                                of_hundred(mean->within_3_days), mean->mae));
+                                season::of_hundred(mean->within_3_days), mean->mae));
     }
     return element("li", "", speech.around(joined(sentences, verbatim(" ")))) + "\n";
 }
@@ -57,7 +58,7 @@ Sentence method_text(const bloom::SkillScore& score) {
     const auto seasons = score.seasons == 1 ? say("1 past season") : say("{} past seasons", score.seasons);
     const auto cases = score.notes == 1 ? say("1 case") : say("{} cases", score.notes);
     return say("Method: {}. Each of {} was left out in turn and foretold from the others ({}):",
-               method_words(score.method), seasons, cases);
+               season::method_words(score.method), seasons, cases);
 }
 
 std::string skill_html(const SeasonSheet& sheet, const Speech& speech) {
@@ -94,8 +95,8 @@ Sentence assumptions_text(const cross::CrossingAssumptions& a) {
         "counts reckon with {} worked flowers setting fruit, {} seeds a fruit and {} seeds becoming "
         "seedlings, and reach the wanted number in {} springs. A last safe day leaves {:.0f} chances in 100 "
         "of being too late.",
-        of_hundred(a.fruit_set.value), a.seeds_per_fruit, of_hundred(a.seed_to_seedling.value),
-        of_hundred(a.confidence), a.risk * 100);
+        season::of_hundred(a.fruit_set.value), a.seeds_per_fruit,
+        season::of_hundred(a.seed_to_seedling.value), season::of_hundred(a.confidence), a.risk * 100);
 }
 
 }  // namespace

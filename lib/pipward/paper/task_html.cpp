@@ -4,8 +4,8 @@
 #include <fmt/format.h>
 
 #include "pipward/paper/html.h"
-#include "pipward/paper/season_words.h"
 #include "pipward/paper/text.h"
+#include "pipward/season/words.h"
 
 namespace pipward::paper {
 namespace {
@@ -63,7 +63,7 @@ std::string work_html(const cross::FieldTask& task, const Speech& speech) {
 }
 
 std::string urgency_tag(cross::Urgency urgency, const Speech& speech) {
-    return element("span", kind_of(urgency), speech.plain(urgency_words(urgency)));
+    return element("span", kind_of(urgency), speech.plain(season::urgency_words(urgency)));
 }
 
 std::string later_season_tag(const cross::PollenTask& task, Season season, const Speech& speech) {

@@ -3,8 +3,8 @@
 
 #include <fmt/format.h>
 
+#include "pipward/paper/day_words.h"
 #include "pipward/paper/html.h"
-#include "pipward/paper/season_words.h"
 #include "pipward/paper/sheet_sections.h"
 #include "pipward/paper/task_html.h"
 #include "pipward/paper/text.h"

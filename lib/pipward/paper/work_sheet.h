@@ -35,7 +35,7 @@ struct WorkSheet {
     std::vector<WorkLine> at_trees;  ///< in the order of the walk
     std::vector<WorkLine> on_bench;
     double walk_metres = 0;
-    std::set<Hazard> hazards;
+    std::set<season::Hazard> hazards;
     std::vector<Sentence> warnings;
     std::string note;  ///< printed under the title
 };

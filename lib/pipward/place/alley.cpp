@@ -1,40 +1,24 @@
 // SPDX-License-Identifier: MIT
 #include "pipward/place/alley.h"
 
-#include <limits>
+#include <algorithm>
 
 namespace pipward::place {
-namespace {
 
-constexpr double widest_alley = 12.0;  // metres: beyond that it is a lane or a field
-constexpr double stagger = 2.0;        // metres: rows side by side need not begin on one line
-
-}  // namespace
-
-Sentence alley_words(std::span<const TreeLine> lines, std::span<const Barrier> barriers,
-                     const Barrier& barrier, PlanePoint tree, PlanePoint stand) {
-    const auto across = tree + unit(stand - tree) * widest_alley;
-    const TreeLine* facing = nullptr;
-    double nearest = std::numeric_limits<double>::infinity();
-    for (const auto& other : barriers) {
-        if (other.line == barrier.line) {
-            continue;
-        }
-        for (const auto& piece : pieces_of(other)) {
-            const double off = distance_to(tree, piece.a, piece.b);
-            if (distance_between(stand, across, piece.a, piece.b) < stagger && off < nearest) {
-                nearest = off;
-                facing = &lines[other.line];
-            }
-        }
-    }
-    const auto& own = lines[barrier.line].name;
-    if (facing == nullptr) {
+Sentence alley_words(std::span<const TreeLine> lines, const Barriers& barriers, std::uint32_t barrier,
+                     math::PlanePoint tree, math::PlanePoint stand) {
+    const auto line = barriers.all[barrier].line;
+    const auto facing = rows_facing(barriers, line, stand, tree + unit(stand - tree) * widest_alley);
+    const auto nearest = std::ranges::min_element(
+        facing, {}, [&](auto other) { return barriers.courses.line(other).distance(tree); });
+    const auto& own = lines[line].name;
+    if (nearest == facing.end()) {
         return say("outside of row {}", own.second);
     }
-    return facing->name.first == own.first ? say("between rows {} and {}", own.second, facing->name.second)
-                                           : say("between row {} and row {} of block {}", own.second,
-                                                 facing->name.second, facing->name.first);
+    const auto& other = lines[barriers.all[*nearest].line].name;
+    return other.first == own.first
+               ? say("between rows {} and {}", own.second, other.second)
+               : say("between row {} and row {} of block {}", own.second, other.second, other.first);
 }
 
 }  // namespace pipward::place

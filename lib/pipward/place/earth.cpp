@@ -7,6 +7,7 @@
 #include <array>
 #include <charconv>
 #include <cmath>
+#include <numbers>
 
 #include "pipward/place/standpoint.h"
 
@@ -40,7 +41,7 @@ bool is_geographic(PJ_CONTEXT* context, const std::string& crs) {
     return type == PJ_TYPE_GEOGRAPHIC_2D_CRS || type == PJ_TYPE_GEOGRAPHIC_3D_CRS;
 }
 
-constexpr double degree = 3.14159265358979323846 / 180;
+constexpr double degree = std::numbers::pi / 180;
 constexpr double wgs84_radius = 6378137.0;
 constexpr double wgs84_flattening = 1 / 298.257223563;
 
@@ -134,11 +135,11 @@ WayTo way_between(const LonLat& from, const LonLat& to) {
     return {Metres{metres}, bearing};
 }
 
-Sentence compass_words(double bearing) {
+Sentence compass_words(double bearing_deg) {
     static const std::array<Sentence, 8> words{say("north"),      say("north-east"), say("east"),
                                                say("south-east"), say("south"),      say("south-west"),
                                                say("west"),       say("north-west")};
-    const auto eighth = static_cast<std::size_t>(std::lround(bearing / 45.0));
+    const auto eighth = static_cast<std::size_t>(std::lround(bearing_deg / 45.0));
     return words[eighth % words.size()];
 }
 

@@ -52,13 +52,14 @@ std::optional<LonLat> parse_lat_lon(std::string_view text);
 
 struct WayTo {
     Metres distance;
-    double bearing = 0;  ///< degrees clockwise from true north, 0..360, at the start
+    double bearing_deg = 0;  ///< clockwise from true north, 0..360, at the start; 0 where there is no way
 };
 
 /// The shortest way over the WGS 84 ellipsoid (Karney 2013, J. Geodesy 87:43, as in PROJ).
 WayTo way_between(const LonLat& from, const LonLat& to);
 
-/// "north-east" for 30..60 degrees and so on: the nearest of eight.
-Sentence compass_words(double bearing);
+/// "north-east" for 22.5 to 67.5 degrees and so on: the nearest of eight. The bearing is clockwise from
+/// north, 0..360.
+Sentence compass_words(double bearing_deg);
 
 }  // namespace pipward::place

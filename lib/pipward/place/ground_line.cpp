@@ -5,11 +5,12 @@
 
 #include <algorithm>
 #include <cmath>
+#include <numbers>
 
 namespace pipward::place {
 namespace {
 
-constexpr double degree = 3.14159265358979323846 / 180;
+constexpr double degree = std::numbers::pi / 180;
 constexpr double mean_radius = 6371000.0;
 constexpr double same_place = 1e-6;
 
@@ -48,9 +49,9 @@ std::optional<Metres> between(const GroundPoint& from, const GroundPoint& to, do
 
 }  // namespace
 
-LonLat way_from(const LonLat& from, double bearing, Metres distance) {
+LonLat way_from(const LonLat& from, double bearing_deg, Metres distance) {
     LonLat to;
-    geod_direct(&wgs84(), from.lat, from.lon, bearing, distance.value, &to.lat, &to.lon, nullptr);
+    geod_direct(&wgs84(), from.lat, from.lon, bearing_deg, distance.value, &to.lat, &to.lon, nullptr);
     return to;
 }
 
@@ -59,7 +60,7 @@ GroundLine::GroundLine(std::span<const GroundPoint> points) {
         const auto& start = legs_.empty() ? points.front() : legs_.back().end;
         Leg leg{start, point};
         geod_inverse(&wgs84(), start.at.lat, start.at.lon, point.at.lat, point.at.lon, &leg.level,
-                     &leg.bearing, &leg.bearing_at_end);
+                     &leg.bearing_deg, &leg.bearing_at_end_deg);
         if (leg.level <= same_place) {
             continue;
         }
@@ -81,12 +82,12 @@ const GroundLine::Leg& GroundLine::leg_at(double along) const {
 GroundPoint GroundLine::at(Metres along) const {
     const auto& leg = leg_at(along.value);
     const double share = (along.value - leg.begins) / leg.length;
-    return {way_from(leg.start.at, leg.bearing, Metres{share * leg.level}),
+    return {way_from(leg.start.at, leg.bearing_deg, Metres{share * leg.level}),
             between(leg.start, leg.end, share)};
 }
 
-double GroundLine::bearing() const {
-    return legs_.empty() ? 0.0 : way_between(legs_.front().start.at, legs_.back().end.at).bearing;
+double GroundLine::bearing_deg() const {
+    return legs_.empty() ? 0.0 : way_between(legs_.front().start.at, legs_.back().end.at).bearing_deg;
 }
 
 std::vector<GroundPoint> GroundLine::part(Metres from, Metres to) const {
@@ -100,10 +101,10 @@ std::vector<GroundPoint> GroundLine::part(Metres from, Metres to) const {
     return points;
 }
 
-double GroundLine::sharpest_turn() const {
+double GroundLine::sharpest_turn_deg() const {
     double sharpest = 0;
     for (std::size_t i = 1; i < legs_.size(); ++i) {
-        sharpest = std::max(sharpest, std::abs(turn(legs_[i - 1].bearing_at_end, legs_[i].bearing)));
+        sharpest = std::max(sharpest, std::abs(turn(legs_[i - 1].bearing_at_end_deg, legs_[i].bearing_deg)));
     }
     return sharpest;
 }
@@ -115,11 +116,12 @@ std::vector<GroundPoint> GroundLine::beside(Metres distance) const {
     };
     for (std::size_t i = 0; i < legs_.size(); ++i) {
         // At a corner the way out bisects the turn, and is longer so that both legs keep their distance.
-        const double bend = i == 0 ? 0 : turn(legs_[i - 1].bearing_at_end, legs_[i].bearing);
-        shifted(legs_[i].start, legs_[i].bearing - bend / 2, distance.value / std::cos(bend / 2 * degree));
+        const double bend = i == 0 ? 0 : turn(legs_[i - 1].bearing_at_end_deg, legs_[i].bearing_deg);
+        shifted(legs_[i].start, legs_[i].bearing_deg - bend / 2,
+                distance.value / std::cos(bend / 2 * degree));
     }
     if (!legs_.empty()) {
-        shifted(legs_.back().end, legs_.back().bearing_at_end, distance.value);
+        shifted(legs_.back().end, legs_.back().bearing_at_end_deg, distance.value);
     }
     return points;
 }

@@ -5,6 +5,8 @@
 #include <limits>
 #include <utility>
 
+#include "pipward/record/presence.h"
+
 namespace pipward::place {
 
 void Hits::add(const Hit& hit) {
@@ -29,15 +31,16 @@ double far_from(const std::optional<Standpoint>& from, const Tree& tree) {
 }  // namespace
 
 std::vector<Hit> Hits::ranked(const Orchard& orchard, std::size_t limit,
-                              const std::optional<Standpoint>& from) && {
+                              const std::optional<Standpoint>& from, const std::optional<Day>& as_of) && {
+    const auto stands = [&](const Tree& tree) { return !as_of || stands_on(tree, *as_of); };
     const auto before = [&](const Hit& a, const Hit& b) {
         if (a.score != b.score) {
             return a.score > b.score;
         }
         const auto& one = orchard.trees[a.tree];
         const auto& other = orchard.trees[b.tree];
-        if (one.removed_on.has_value() != other.removed_on.has_value()) {
-            return !one.removed_on.has_value();
+        if (stands(one) != stands(other)) {
+            return stands(one);
         }
         const double near = far_from(from, one);
         const double far = far_from(from, other);

@@ -29,10 +29,10 @@ class Hits {
     void add(const Hit& hit);
     bool empty() const { return hits_.empty(); }
 
-    /// The best `limit`; of equals the living first, then the nearest, then by label. Uses the hits up: a
-    /// short scrap has as many as there are trees.
-    std::vector<Hit> ranked(const Orchard& orchard, std::size_t limit,
-                            const std::optional<Standpoint>& from) &&;
+    /// The best `limit`; of equals those that stand on the day first, then the nearest, then by label. Uses
+    /// the hits up: a short scrap has as many as there are trees.
+    std::vector<Hit> ranked(const Orchard& orchard, std::size_t limit, const std::optional<Standpoint>& from,
+                            const std::optional<Day>& as_of) &&;
 
   private:
     static constexpr std::uint32_t none = 0xFFFFFFFF;

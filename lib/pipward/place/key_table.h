@@ -2,9 +2,9 @@
 #pragma once
 
 #include <algorithm>
+#include <compare>
 #include <cstdint>
 #include <string_view>
-#include <utility>
 #include <vector>
 
 namespace pipward::place {
@@ -13,20 +13,25 @@ namespace pipward::place {
 /// kept: whoever looks up checks what was found where a false one would matter.
 class KeyTable {
   public:
-    void add(std::string_view key, std::uint32_t number) { entries_.emplace_back(sum_of(key), number); }
+    void add(std::string_view key, std::uint32_t number) { entries_.push_back({sum_of(key), number}); }
     void finish() { std::ranges::sort(entries_); }
 
     template <class Use>
     void each(std::string_view key, Use use) const {
         const auto sum = sum_of(key);
-        auto at = std::ranges::lower_bound(entries_, sum, {}, &Entry::first);
-        for (; at != entries_.end() && at->first == sum; ++at) {
-            use(at->second);
+        auto at = std::ranges::lower_bound(entries_, sum, {}, &Entry::sum);
+        for (; at != entries_.end() && at->sum == sum; ++at) {
+            use(at->number);
         }
     }
 
   private:
-    using Entry = std::pair<std::uint64_t, std::uint32_t>;
+    struct Entry {
+        std::uint64_t sum = 0;
+        std::uint32_t number = 0;
+
+        auto operator<=>(const Entry&) const = default;
+    };
 
     // FNV-1a, 64 bits (Fowler, Noll, Vo).
     static std::uint64_t sum_of(std::string_view key) {
@@ -43,20 +48,20 @@ class KeyTable {
 /// Inside of the room: lists of numbers by number, end to end in one vector.
 class Lists {
   public:
-    void add(std::uint32_t list, std::uint32_t number) { pairs_.emplace_back(list, number); }
+    void add(std::uint32_t list, std::uint32_t number) { entries_.push_back({list, number}); }
     /// Sorts each list and drops doubles.
     void finish(std::size_t lists) {
-        std::ranges::sort(pairs_);
-        pairs_.erase(std::unique(pairs_.begin(), pairs_.end()), pairs_.end());
+        std::ranges::sort(entries_);
+        entries_.erase(std::unique(entries_.begin(), entries_.end()), entries_.end());
         starts_.assign(lists + 1, 0);
-        for (const auto& pair : pairs_) {
-            numbers_.push_back(pair.second);
-            ++starts_[pair.first + 1];
+        for (const auto& entry : entries_) {
+            numbers_.push_back(entry.number);
+            ++starts_[entry.list + 1];
         }
         for (std::size_t i = 0; i < lists; ++i) {
             starts_[i + 1] += starts_[i];
         }
-        pairs_ = {};
+        entries_ = {};
     }
 
     template <class Use>
@@ -68,7 +73,14 @@ class Lists {
     bool empty(std::uint32_t list) const { return starts_[list] == starts_[list + 1]; }
 
   private:
-    std::vector<std::pair<std::uint32_t, std::uint32_t>> pairs_;
+    struct Entry {
+        std::uint32_t list = 0;
+        std::uint32_t number = 0;
+
+        auto operator<=>(const Entry&) const = default;
+    };
+
+    std::vector<Entry> entries_;
     std::vector<std::uint32_t> starts_;
     std::vector<std::uint32_t> numbers_;
 };

@@ -5,52 +5,27 @@
 #include <span>
 #include <string>
 
+#include "pipward/math/plane_point.h"
 #include "pipward/place/earth.h"
 #include "pipward/record/orchard.h"
 
 namespace pipward::place {
 
-/// Metres to the east and to the north of the plane's origin.
-struct PlanePoint {
-    double east = 0;
-    double north = 0;
-};
-
-inline PlanePoint operator+(PlanePoint a, PlanePoint b) {
-    return {a.east + b.east, a.north + b.north};
-}
-inline PlanePoint operator-(PlanePoint a, PlanePoint b) {
-    return {a.east - b.east, a.north - b.north};
-}
-inline PlanePoint operator*(PlanePoint a, double factor) {
-    return {a.east * factor, a.north * factor};
-}
-inline double dot(PlanePoint a, PlanePoint b) {
-    return a.east * b.east + a.north * b.north;
-}
-inline double turn(PlanePoint a, PlanePoint b) {
-    return a.east * b.north - a.north * b.east;
-}
-double length(PlanePoint way);
-/// Of length 1; nothing's is east.
-PlanePoint unit(PlanePoint way);
-/// A quarter turn to the left.
-inline PlanePoint left_of(PlanePoint way) {
-    return {-way.north, way.east};
-}
-/// Degrees clockwise from north, 0..360.
-double bearing_of(PlanePoint way);
-
 /// An orchard's ground as a plane in metres, whatever the book's coordinates are: distance and direction from
-/// the origin are true (azimuthal equidistant), others within a millimetre in a kilometre. Where the
-/// system is not of the earth its coordinates are taken for metres.
+/// the origin are true (azimuthal equidistant; Snyder 1987, USGS Professional Paper 1395, p. 191; over the
+/// ellipsoid by Karney 2013), others within a millimetre in a kilometre. Where the system is not of the earth
+/// its coordinates are taken for metres. Not for two threads at once.
 class MetrePlane {
   public:
+    /// `crs` as in Orchard::crs.
     MetrePlane(const std::string& crs, const MapPoint& origin);
 
-    PlanePoint operator()(const MapPoint& point) const;
-    MapPoint back(PlanePoint point) const;
+    math::PlanePoint operator()(const MapPoint& point) const;
+    /// The way back, without a height.
+    MapPoint back(math::PlanePoint point) const;
+    /// Whether the plane's north is the earth's; else it is the book's own grid's.
     bool on_earth() const { return origin_on_earth_.has_value(); }
+    /// Nothing where the point has no place on the earth.
     std::optional<LonLat> lon_lat(const MapPoint& point) const { return to_earth_(point); }
 
   private:

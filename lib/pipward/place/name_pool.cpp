@@ -155,12 +155,17 @@ void NamePool::find_like(std::string_view scrap, Hits& hits) const {
 std::vector<std::string> NamePool::most_like(std::string_view scrap, std::size_t how_many) const {
     const auto sought = name_key(folded_text(scrap));
     const Likeness likeness(sought);
-    std::set<std::pair<int, std::string_view>> best;
+    struct Like {
+        int slips = 0;
+        std::string_view name;
+
+        auto operator<=>(const Like&) const = default;
+    };
+    std::set<Like> best;
     for (std::uint32_t name = 0; name < names_.size(); ++name) {
-        const auto& shown_name = *names_[name].shown;
-        const int slips = likeness.slips_in_all(key(name));
-        if (best.size() < how_many || std::pair{slips, std::string_view(shown_name)} < *best.rbegin()) {
-            best.emplace(slips, shown_name);
+        const Like like{likeness.slips_in_all(key(name)), *names_[name].shown};
+        if (best.size() < how_many || like < *best.rbegin()) {
+            best.insert(like);
             if (best.size() > how_many) {
                 best.erase(std::prev(best.end()));
             }
@@ -168,7 +173,7 @@ std::vector<std::string> NamePool::most_like(std::string_view scrap, std::size_t
     }
     std::vector<std::string> names;
     std::ranges::transform(best, std::back_inserter(names),
-                           [](const auto& entry) { return std::string(entry.second); });
+                           [](const auto& entry) { return std::string(entry.name); });
     return names;
 }
 

@@ -34,8 +34,8 @@ double is_true(const std::optional<bool>& fact) {
     return yes_of(fact, [](bool value) { return value; });
 }
 
-Sentence direction(PlanePoint way) {
-    return compass_words(bearing_of(way));
+Sentence direction(math::PlanePoint way) {
+    return compass_words(bearing_deg(way));
 }
 
 void ask_of_neighbours(const NearSpots& near, std::vector<Asked>& asked) {
@@ -171,19 +171,23 @@ NearQuestion weighed(const NearSpots& near, const Asked& asked) {
 std::vector<NearQuestion> questions_about(const NearSpots& near, const Orchard& orchard,
                                           const std::vector<std::string>& asked) {
     constexpr double least_bits = 0.01;
-    std::vector<std::pair<long, NearQuestion>> ranked;
+    struct Ranked {
+        long rank = 0;
+        NearQuestion question;
+    };
+    std::vector<Ranked> ranked;
     for (const auto& one : all_questions(near, orchard)) {
         auto question = weighed(near, one);
         if (question.bits >= least_bits && std::ranges::find(asked, one.key) == asked.end()) {
             // In millionths of a bit, so that rounding decides nothing between equals.
             const long rank = std::lround(1e6 * (question.bits - one.effort));
-            ranked.emplace_back(rank, std::move(question));
+            ranked.push_back({rank, std::move(question)});
         }
     }
-    std::ranges::stable_sort(ranked, std::ranges::greater{}, [](const auto& entry) { return entry.first; });
+    std::ranges::stable_sort(ranked, std::ranges::greater{}, &Ranked::rank);
     std::vector<NearQuestion> questions;
     for (auto& entry : ranked) {
-        questions.push_back(std::move(entry.second));
+        questions.push_back(std::move(entry.question));
     }
     return questions;
 }

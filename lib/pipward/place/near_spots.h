@@ -19,6 +19,8 @@ struct NearWish {
     double gap_weight = 0.1;  ///< how likely one stands at a gap, against a tree: common practice, no source
 };
 
+/// By the day asked. Vacant is a place that no tree of the record ever had, or whose tree is yet to be
+/// planted.
 enum class SpotKind { tree, removed, vacant };
 
 /// What can be seen around a spot; `ahead` is the way of NearSpots::ahead, `left` a quarter turn from it.
@@ -39,22 +41,24 @@ struct NearSpot {
     std::optional<std::uint32_t> tree;  ///< into Orchard::trees; nothing at a place without a record
     std::optional<RowName> row;
     std::optional<int> position;
-    PlanePoint at;  ///< from where one stands
-    double probability = 0;
+    math::PlanePoint at;     ///< from where the receiver says that one stands
+    double probability = 0;  ///< 0..1
     SpotFacts facts{};
 };
 
 struct NearSpots {
-    std::vector<NearSpot> spots;  ///< the likeliest first; probabilities sum to 1
-    PlanePoint ahead{0, 1};       ///< along the row of the likeliest, as its positions count
-    double off = 0;               ///< of the nearest spot, in standard deviations of its place
+    std::vector<NearSpot> spots;   ///< the likeliest first; probabilities sum to 1
+    math::PlanePoint ahead{0, 1};  ///< along the row of the likeliest, as its positions count
+    double off = 0;                ///< of the nearest spot, in standard deviations of its place
 };
 
-/// The receiver's error is taken for a Gaussian one, the same in all directions; the tree's own accuracy adds
-/// to it. Gaps are the places of removed trees, and positions between others of their row that no tree has.
-NearSpots near_spots(const Orchard& orchard, const NearWish& wish);
+/// Bayes' theorem over the spots near by. The receiver's error is taken for a Gaussian one, the same in all
+/// directions; how far one stands from the trunk and the tree's own accuracy add to it. Gaps are the places
+/// of trees that do not stand on `as_of`, and positions between others of their row that no tree has.
+NearSpots near_spots(const Orchard& orchard, Day as_of, const NearWish& wish);
 
-/// The standard deviation in each direction of an error that is within a radius 68 times in 100.
+/// The standard deviation in each direction, in metres, of an error that is within a radius 68 times in 100:
+/// by Rayleigh's distribution, radius / sqrt(-2 ln 0.32).
 double deviation_of(Metres radius);
 
 }  // namespace pipward::place

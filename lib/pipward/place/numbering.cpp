@@ -4,8 +4,9 @@
 #include <algorithm>
 #include <cmath>
 
+#include "pipward/math/least_squares.h"
+#include "pipward/math/quantile.h"
 #include "pipward/place/ground_line.h"
-#include "pipward/place/least_squares.h"
 
 namespace pipward::place {
 namespace {
@@ -13,7 +14,6 @@ namespace {
 constexpr double hardly = 0.5;
 constexpr double sure = 0.95;
 constexpr std::size_t enough_to_stretch = 12;
-constexpr double degree = 3.14159265358979323846 / 180;
 
 }  // namespace
 
@@ -61,7 +61,7 @@ void refit(const RowMembers& members, std::span<const PlacedPoint> points, doubl
     }
     middle /= static_cast<double>(count);
     const double stretch = count >= enough_to_stretch ? 0.01 * spacing / scale.noise : 1e-9;
-    LeastSquares<2> squares({1e6, stretch});
+    math::LeastSquares squares({1e6, stretch});
     int lowest = points[0].number;
     int highest = lowest;
     for (std::size_t i = 0; i < points.size(); ++i) {
@@ -113,24 +113,20 @@ LonLat middle_of(std::span<const LonLat> places) {
         lons.push_back(place.lon);
         lats.push_back(place.lat);
     }
-    const auto half = static_cast<std::ptrdiff_t>(places.size() / 2);
-    std::ranges::nth_element(lons, lons.begin() + half);
-    std::ranges::nth_element(lats, lats.begin() + half);
-    return {lons[places.size() / 2], lats[places.size() / 2]};
+    return {math::middle_value(std::move(lons)), math::middle_value(std::move(lats))};
 }
 
-std::vector<PlanePoint> to_plane(std::span<const LonLat> places, const LonLat& middle) {
-    std::vector<PlanePoint> plane;
+std::vector<math::PlanePoint> to_plane(std::span<const LonLat> places, const LonLat& middle) {
+    std::vector<math::PlanePoint> plane;
     for (const auto& place : places) {
         const auto way = way_between(middle, place);
-        plane.push_back({way.distance.value * std::sin(way.bearing * degree),
-                         way.distance.value * std::cos(way.bearing * degree)});
+        plane.push_back(math::way_at(way.bearing_deg) * way.distance.value);
     }
     return plane;
 }
 
-LonLat from_plane(const PlanePoint& point, const LonLat& middle) {
-    return way_from(middle, std::atan2(point.x, point.y) / degree, Metres{std::hypot(point.x, point.y)});
+LonLat from_plane(const math::PlanePoint& point, const LonLat& middle) {
+    return way_from(middle, math::bearing_deg(point), Metres{math::length(point)});
 }
 
 }  // namespace pipward::place

@@ -9,7 +9,8 @@
 namespace pipward::place {
 
 /// The vacant positions in the order in which one plants: block by block, row by row, each row from the end
-/// that is nearer to where the last one ended. Rows go by their names, numbers by their size.
+/// that is nearer to where the last one ended, by the map's coordinates. Rows go by their names, numbers by
+/// their size.
 std::vector<RowPosition> in_planting_order(std::vector<RowPosition> positions);
 
 /// Without the vacant positions that lie nearer than `apart` to a tree of the same row or to a vacant

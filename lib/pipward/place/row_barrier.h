@@ -6,6 +6,7 @@
 #include <span>
 #include <vector>
 
+#include "pipward/math/line_tree.h"
 #include "pipward/place/tree_line.h"
 
 /// Rows as what they are to somebody on foot: in the way.
@@ -17,37 +18,37 @@ struct BarrierRules {
                          ///< through; 0 where rows are wired and never can
 };
 
-/// A stretch of a row that cannot be walked through: straight pieces from corner to corner.
+/// A stretch of a row that cannot be walked through: straight from corner to corner.
 struct Barrier {
-    std::uint32_t line = 0;          ///< into the lines it was made of
-    std::vector<PlanePoint> course;  ///< one point for a single tree
-    PlanePoint direction{1, 0};      ///< of a single tree
-    double beside = 1;               ///< metres: the nearest one walks
+    std::uint32_t line = 0;                ///< into the lines it was made of
+    std::vector<math::PlanePoint> course;  ///< at least two points; a single tree's is a hair along its row
+    double beside = 1;                     ///< metres: the nearest one walks
 };
 
-struct Piece {
-    PlanePoint a;
-    PlanePoint b;
-    double beside = 1;
+/// All barriers, and a tree of their courses in the same order.
+struct Barriers {
+    std::vector<Barrier> all;
+    math::LineTree courses;
 };
 
-std::vector<Barrier> row_barriers(std::span<const TreeLine> lines, const BarrierRules& rules);
-
-/// The straight pieces of a barrier, at least one.
-std::vector<Piece> pieces_of(const Barrier& barrier);
-
-/// Where a walk round the barrier turns: beyond both ends and on both sides of each corner.
-std::vector<PlanePoint> turning_points(const Barrier& barrier);
+/// Trees stand a little off their row's line: bends of less than half of what one keeps beside are left out.
+Barriers row_barriers(std::span<const TreeLine> lines, const BarrierRules& rules);
 
 /// Where one stands to work the tree: to the left and to the right of the row as its positions count.
 struct Sides {
-    PlanePoint left;
-    PlanePoint right;
+    math::PlanePoint left;
+    math::PlanePoint right;
 };
-Sides sides_of(const Barrier& barrier, PlanePoint tree);
+Sides sides_of(const Barriers& barriers, std::uint32_t barrier, math::PlanePoint tree);
 
-/// The least distance between two straight pieces, 0 where they cross.
-double distance_between(PlanePoint a, PlanePoint b, PlanePoint c, PlanePoint d);
-double distance_to(PlanePoint point, PlanePoint a, PlanePoint b);
+/// The barriers of other rows than `line` that face one across an alley: they begin within 2 m of the
+/// straight line from `from` to `to`, because rows side by side need not begin on one line (common practice,
+/// no source).
+std::vector<std::uint32_t> rows_facing(const Barriers& barriers, std::uint32_t line, math::PlanePoint from,
+                                       math::PlanePoint to);
+
+/// Metres: a row farther away is not across an alley but across a lane or a field (common practice, no
+/// source).
+inline constexpr double widest_alley = 12.0;
 
 }  // namespace pipward::place

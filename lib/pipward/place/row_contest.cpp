@@ -6,6 +6,8 @@
 #include <map>
 #include <utility>
 
+#include "pipward/math/distributions.h"
+
 namespace pipward::place {
 namespace {
 
@@ -34,7 +36,7 @@ double room_at(double along, const TakenRow& row, std::size_t tree, const Holder
         const auto holder = holders.find({row.row, number});
         const bool free = holder == holders.end() || holder->second == tree;
         const double off = along - row.scale.origin - row.scale.step * number;
-        room += row.scale.step * bell(off, row.scale.noise) * (free ? 1.0 : though_taken);
+        room += row.scale.step * math::normal_density(off, row.scale.noise) * (free ? 1.0 : though_taken);
     }
     return room;
 }
@@ -49,18 +51,18 @@ struct Contest {
         if (!std::isfinite(off) || found == rows.end() || found->row != row) {
             return 0;
         }
-        return bell(off, fit.noise) * room_at(along, *found, tree, holders);
+        return math::normal_density(off, fit.noise) * room_at(along, *found, tree, holders);
     }
 };
 
-RowOfPoint weighed(const PlanePoint& point, std::size_t tree, const Contest& contest) {
+RowOfPoint weighed(const RowPoint& point, std::size_t tree, const Contest& contest) {
     const auto& was = contest.fit.points[tree];
     RowOfPoint best = was;
     double all = share_stray / contest.fit.distance;
     double most = -1;
     for (const auto& [row, off] : {std::pair{was.row, was.off}, std::pair{was.row - 1, was.before},
                                    std::pair{was.row + 1, was.after}}) {
-        const double weight = contest.weight(row, off, point.x, tree);
+        const double weight = contest.weight(row, off, point.along, tree);
         all += weight;
         if (weight > most) {
             most = weight;
@@ -74,7 +76,7 @@ RowOfPoint weighed(const PlanePoint& point, std::size_t tree, const Contest& con
 
 }  // namespace
 
-std::vector<RowOfPoint> weigh_rows(std::span<const PlanePoint> points, const FittedRows& fit,
+std::vector<RowOfPoint> weigh_rows(std::span<const RowPoint> points, const FittedRows& fit,
                                    std::span<const TakenRow> rows) {
     const Contest contest{rows, fit, holders_of(rows)};
     std::vector<RowOfPoint> result;

@@ -4,13 +4,14 @@
 #include <algorithm>
 #include <cmath>
 
+#include "pipward/math/distributions.h"
+
 namespace pipward::place {
 namespace {
 
 // How often two trees are recorded on one spot, and points in a row that belong to no position.
 constexpr double share_doubled = 0.0005;
 constexpr double share_stray = 0.0005;
-constexpr double root_of_two_pi = 2.5066282746310002;
 
 /// The numbers that a point may have, and the chain's state: the number of the last point placed so far.
 struct Step {
@@ -21,11 +22,6 @@ struct Step {
     std::vector<double> later;   // backward: of all that follows, given the last one placed
 };
 
-double density(double off, double noise) {
-    const double z = off / noise;
-    return std::exp(-0.5 * z * z) / (noise * root_of_two_pi);
-}
-
 Step step_at(double along, const PositionScale& scale) {
     const int reach = static_cast<int>(std::ceil(5 * scale.noise / scale.step)) + 4;
     Step step;
@@ -33,7 +29,8 @@ Step step_at(double along, const PositionScale& scale) {
     for (int i = 0; i <= 2 * reach; ++i) {
         const int number = step.first + i;
         const bool exists = number >= scale.lowest && number <= scale.highest;
-        step.fit.push_back(exists ? density(along - scale.origin - scale.step * number, scale.noise) : 0.0);
+        step.fit.push_back(
+            exists ? math::normal_density(along - scale.origin - scale.step * number, scale.noise) : 0.0);
     }
     return step;
 }

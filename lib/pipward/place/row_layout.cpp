@@ -25,9 +25,9 @@ bool is_course(const RowCourse& course, const GroundLine& line, Findings& findin
                                  say("Give two or more points that are not at the same place.")));
         return false;
     }
-    if (line.sharpest_turn() > turned_back) {
+    if (line.sharpest_turn_deg() > turned_back) {
         findings.push_back(
-            about(course, say("The row turns back on itself, by {:.0f} degrees.", line.sharpest_turn()),
+            about(course, say("The row turns back on itself, by {:.0f} degrees.", line.sharpest_turn_deg()),
                   say("Give its points in the order in which one passes them.")));
         return false;
     }
@@ -102,7 +102,7 @@ std::optional<LaidRow> lay_row(const RowCourse& course, const RowRule& rule, Fin
         std::ranges::reverse(laid.positions);
     }
     laid.length = Metres{(positions - 1) * rule.spacing.value};
-    laid.bearing = GroundLine(laid.course).bearing();
+    laid.bearing_deg = GroundLine(laid.course).bearing_deg();
     return laid;
 }
 

@@ -36,7 +36,7 @@ struct LaidRow {
     std::vector<GroundPoint> course;     ///< from the first position to the last
     std::vector<GroundPoint> positions;  ///< in the order of their numbers
     Metres length;                       ///< over the ground, from the first to the last
-    double bearing = 0;                  ///< degrees from true north
+    double bearing_deg = 0;              ///< clockwise from true north, 0..360, from the first to the last
 };
 
 /// Measures the positions off. They lie on the course, `spacing` apart along the ground. What cannot be laid

@@ -2,18 +2,23 @@
 #include "pipward/place/row_lines.h"
 
 #include <algorithm>
+#include <array>
 #include <cmath>
 #include <complex>
 #include <map>
-#include <numeric>
+#include <numbers>
 #include <tuple>
 
-#include "pipward/place/least_squares.h"
+#include "pipward/math/distributions.h"
+#include "pipward/math/least_squares.h"
+#include "pipward/math/quantile.h"
+#include "pipward/math/robust.h"
+#include "pipward/place/row_pattern.h"
 
 namespace pipward::place {
 namespace {
 
-constexpr double pi = 3.14159265358979323846;
+using std::numbers::pi;
 constexpr std::size_t first_sample = 400;
 
 /// The course that all rows share, and each row's own deviation from it.
@@ -26,64 +31,69 @@ struct Bend {
     int lowest = -1'000'000;
     int highest = 1'000'000;
 
-    double scaled(double x) const { return (x - middle) / reach; }
-    double common_at(double x) const {
-        const double t = scaled(x);
+    double scaled(double along) const { return (along - middle) / reach; }
+    double common_at(double along) const {
+        const double t = scaled(along);
         return common[0] + t * (common[1] + t * (common[2] + t * common[3]));
     }
-    double line_at(int row, double x) const {
-        const double t = scaled(x);
+    double line_at(int row, double along) const {
+        const double t = scaled(along);
         const auto found = own.find(row);
         const double more =
             found == own.end() ? 0 : found->second[0] + t * (found->second[1] + t * found->second[2]);
-        return common_at(x) + row * distance + more;
+        return common_at(along) + row * distance + more;
     }
-    int nearest_row(const PlanePoint& point) const {
-        const auto even = std::lround((point.y - common_at(point.x)) / distance);
+    int nearest_row(const RowPoint& point) const {
+        const auto even = std::lround((point.across - common_at(point.along)) / distance);
         const int row = std::clamp(static_cast<int>(even), lowest, highest);
         int best = row;
         for (const int other : {std::max(row - 1, lowest), std::min(row + 1, highest)}) {
-            const bool nearer =
-                std::abs(point.y - line_at(other, point.x)) < std::abs(point.y - line_at(best, point.x));
+            const bool nearer = std::abs(point.across - line_at(other, point.along)) <
+                                std::abs(point.across - line_at(best, point.along));
             best = nearer ? other : best;
         }
         return best;
     }
 };
 
-std::vector<PlanePoint> from_the_middle(std::span<const PlanePoint> points, double& middle, double& reach) {
-    std::vector<PlanePoint> sorted(points.begin(), points.end());
-    const auto half = sorted.begin() + static_cast<std::ptrdiff_t>(sorted.size() / 2);
-    std::ranges::nth_element(sorted, half, {}, &PlanePoint::x);
-    middle = half->x;
-    std::ranges::nth_element(sorted, half, {}, &PlanePoint::y);
-    const double y = half->y;
-    for (const auto& point : sorted) {
-        reach = std::max(reach, std::abs(point.x - middle));
+double middle_of(std::span<const RowPoint> points, double RowPoint::*axis) {
+    std::vector<double> values;
+    for (const auto& point : points) {
+        values.push_back(point.*axis);
     }
-    std::ranges::sort(sorted, {}, [&](const PlanePoint& p) {
-        return std::tuple(std::hypot(p.x - middle, p.y - y), p.x, p.y);
+    return math::middle_value(std::move(values));
+}
+
+std::vector<RowPoint> from_the_middle(std::span<const RowPoint> points, double& middle, double& reach) {
+    std::vector<RowPoint> sorted(points.begin(), points.end());
+    middle = middle_of(points, &RowPoint::along);
+    const double across = middle_of(points, &RowPoint::across);
+    for (const auto& point : sorted) {
+        reach = std::max(reach, std::abs(point.along - middle));
+    }
+    std::ranges::sort(sorted, {}, [&](const RowPoint& p) {
+        return std::tuple(std::hypot(p.along - middle, p.across - across), p.along, p.across);
     });
     return sorted;
 }
 
-std::vector<double> offs_of(std::span<const PlanePoint> points, const Bend& bend) {
+std::vector<double> offs_of(std::span<const RowPoint> points, const Bend& bend) {
     std::vector<double> offs;
     for (const auto& point : points) {
-        offs.push_back(point.y - bend.line_at(bend.nearest_row(point), point.x));
+        offs.push_back(point.across - bend.line_at(bend.nearest_row(point), point.along));
     }
     return offs;
 }
 
-void fit_common(std::span<const PlanePoint> points, Bend& bend) {
+void fit_common(std::span<const RowPoint> points, Bend& bend) {
     const double scale = std::max(median_noise(offs_of(points, bend)), 0.02);
     // The row distance is known to a small part already; it may change as the first coefficient does.
-    LeastSquares<5> squares({1e3, 10 / scale, 6 / scale, 6 / scale, 0.05 / scale});
+    math::LeastSquares squares({1e3, 10 / scale, 6 / scale, 6 / scale, 0.05 / scale});
     for (const auto& point : points) {
         const int row = bend.nearest_row(point);
-        const double t = bend.scaled(point.x);
-        const double off = point.y - bend.line_at(row, point.x);
-        squares.add({1, t, t * t, t * t * t, static_cast<double>(row)}, off, huber(off, scale));
+        const double t = bend.scaled(point.along);
+        const double off = point.across - bend.line_at(row, point.along);
+        squares.add({1, t, t * t, t * t * t, static_cast<double>(row)}, off, math::huber_weight(off, scale));
     }
     const auto change = squares.solve();
     for (std::size_t i = 0; i < 4; ++i) {
@@ -92,27 +102,28 @@ void fit_common(std::span<const PlanePoint> points, Bend& bend) {
     bend.distance += change[4];
 }
 
-void fit_own(std::span<const PlanePoint> points, Bend& bend) {
+void fit_own(std::span<const RowPoint> points, Bend& bend) {
     const double scale = std::max(median_noise(offs_of(points, bend)), 0.02);
-    std::map<int, LeastSquares<3>> squares;
+    std::map<int, math::LeastSquares> squares;
     for (const auto& point : points) {
         const int row = bend.nearest_row(point);
-        const double t = bend.scaled(point.x);
-        const double value = point.y - bend.common_at(point.x) - row * bend.distance;
-        const double off = point.y - bend.line_at(row, point.x);
+        const double t = bend.scaled(point.along);
+        const double value = point.across - bend.common_at(point.along) - row * bend.distance;
+        const double off = point.across - bend.line_at(row, point.along);
         const double spread = 0.3 / scale;
-        squares.try_emplace(row, LeastSquares<3>({spread, spread, spread}))
-            .first->second.add({1, t, t * t}, value, huber(off, scale));
+        squares.try_emplace(row, math::LeastSquares({spread, spread, spread}))
+            .first->second.add({1, t, t * t}, value, math::huber_weight(off, scale));
     }
     bend.own.clear();
     for (const auto& [row, equations] : squares) {
-        bend.own[row] = equations.solve();
+        const auto fitted = equations.solve();
+        bend.own[row] = {fitted[0], fitted[1], fitted[2]};
     }
 }
 
 // The tails of the outer rows look like rows beyond them, with few trees: they would be counted as rows and
 // draw the distance narrower.
-void trim(std::span<const PlanePoint> points, Bend& bend) {
+void trim(std::span<const RowPoint> points, Bend& bend) {
     std::map<int, std::size_t> counts;
     for (const auto& point : points) {
         ++counts[bend.nearest_row(point)];
@@ -133,14 +144,14 @@ void trim(std::span<const PlanePoint> points, Bend& bend) {
     bend.highest = std::prev(counts.end())->first;
 }
 
-Bend fitted(std::span<const PlanePoint> points, double distance) {
+Bend fitted(std::span<const RowPoint> points, double distance) {
     Bend bend;
     bend.distance = distance;
     const auto sorted = from_the_middle(points, bend.middle, bend.reach);
-    const std::span<const PlanePoint> all(sorted);
+    const std::span<const RowPoint> all(sorted);
     std::vector<double> across;
     for (const auto& point : all.first(std::min(first_sample, all.size()))) {
-        across.push_back(point.y);
+        across.push_back(point.across);
     }
     bend.common[0] = origin_of(across, distance);
     // From the middle outwards, so that a bend is known where it is small before it moves points a row on.
@@ -162,21 +173,21 @@ Bend fitted(std::span<const PlanePoint> points, double distance) {
     return bend;
 }
 
-RowOfPoint row_of(const PlanePoint& point, const Bend& bend, double noise) {
+RowOfPoint row_of(const RowPoint& point, const Bend& bend, double noise) {
     RowOfPoint result{bend.nearest_row(point)};
-    result.off = point.y - bend.line_at(result.row, point.x);
+    result.off = point.across - bend.line_at(result.row, point.along);
     const auto off_from = [&](int other) {
         const bool exists = other >= bend.lowest && other <= bend.highest;
-        return exists ? point.y - bend.line_at(other, point.x) : std::nan("");
+        return exists ? point.across - bend.line_at(other, point.along) : std::nan("");
     };
     result.before = off_from(result.row - 1);
     result.after = off_from(result.row + 1);
     double all = share_stray / bend.distance;
     const int low = std::max(result.row - 2, bend.lowest);
     for (int row = low; row <= std::min(result.row + 2, bend.highest); ++row) {
-        all += bell(point.y - bend.line_at(row, point.x), noise);
+        all += math::normal_density(point.across - bend.line_at(row, point.along), noise);
     }
-    result.certainty = bell(result.off, noise) / all;
+    result.certainty = math::normal_density(result.off, noise) / all;
     return result;
 }
 
@@ -187,12 +198,7 @@ double median_noise(std::span<const double> offs) {
     for (const double off : offs) {
         sizes.push_back(std::abs(off));
     }
-    if (sizes.empty()) {
-        return 0;
-    }
-    const auto half = sizes.begin() + static_cast<std::ptrdiff_t>(sizes.size() / 2);
-    std::ranges::nth_element(sizes, half);
-    return 1.4826 * *half;
+    return sizes.empty() ? 0.0 : math::deviations_per_median * math::middle_value(std::move(sizes));
 }
 
 double folded_noise(std::span<const double> offs, double period) {
@@ -209,7 +215,7 @@ double folded_noise(std::span<const double> offs, double period) {
     return std::max(plain, period / (2 * pi) * std::sqrt(-2 * std::log(std::min(length, 1.0))));
 }
 
-FittedRows fit_rows(std::span<const PlanePoint> points, double distance) {
+FittedRows fit_rows(std::span<const RowPoint> points, double distance) {
     const auto bend = fitted(points, distance);
     FittedRows rows;
     rows.distance = bend.distance;
@@ -217,7 +223,7 @@ FittedRows fit_rows(std::span<const PlanePoint> points, double distance) {
     for (const auto& point : points) {
         rows.points.push_back(row_of(point, bend, rows.noise));
     }
-    rows.line = [bend](int row, double x) { return bend.line_at(row, x); };
+    rows.line = [bend](int row, double along) { return bend.line_at(row, along); };
     return rows;
 }
 

@@ -3,6 +3,8 @@
 #include <cmath>
 #include <limits>
 
+#include "pipward/math/distributions.h"
+#include "pipward/math/line.h"
 #include "pipward/place/numbering.h"
 #include "pipward/place/row_lines.h"
 #include "pipward/place/row_recovery.h"
@@ -13,39 +15,13 @@ namespace {
 /// How often a tree of the cloud belongs to no row at all.
 constexpr double per_metre_astray = 0.0002;
 
-struct Foot {
-    double along = 0;
-    double off = std::numeric_limits<double>::infinity();
-};
-
-Foot foot_on(const PlanePoint& point, const PlanePoint& from, const PlanePoint& to, double begins, bool first,
-             bool last) {
-    const double dx = to.x - from.x;
-    const double dy = to.y - from.y;
-    const double length = std::hypot(dx, dy);
-    const double along = ((point.x - from.x) * dx + (point.y - from.y) * dy) / length;
-    const double on_leg = std::clamp(along, first ? along : 0.0, last ? along : length);
-    const double x = from.x + dx * on_leg / length;
-    const double y = from.y + dy * on_leg / length;
-    return {begins + on_leg, std::hypot(point.x - x, point.y - y)};
-}
-
-/// The nearest place on a row, whose ends go straight on.
-Foot foot_on(const PlanePoint& point, std::span<const PlanePoint> line) {
-    Foot best;
-    double begins = 0;
-    for (std::size_t i = 1; i < line.size(); ++i) {
-        const auto foot = foot_on(point, line[i - 1], line[i], begins, i == 1, i + 1 == line.size());
-        best = foot.off < best.off ? foot : best;
-        begins += std::hypot(line[i].x - line[i - 1].x, line[i].y - line[i - 1].y);
-    }
-    return best;
-}
+// A row's ends go straight on: no orchard is as long.
+constexpr double straight_on = 10'000;
 
 /// The rows as lines in the plane of the trees.
 struct Ground {
-    std::vector<PlanePoint> trees;
-    std::vector<std::vector<PlanePoint>> lines;
+    std::vector<math::PlanePoint> trees;
+    std::vector<math::Line> lines;  // longer than the rows at both ends
 };
 
 Ground ground_of(std::span<const LonLat> trees, std::span<const KnownRow> rows) {
@@ -59,27 +35,29 @@ Ground ground_of(std::span<const LonLat> trees, std::span<const KnownRow> rows) 
     Ground ground{{plane.begin(), plane.begin() + static_cast<std::ptrdiff_t>(trees.size())}, {}};
     auto next = plane.begin() + static_cast<std::ptrdiff_t>(trees.size());
     for (const auto& row : rows) {
-        ground.lines.emplace_back(next, next + static_cast<std::ptrdiff_t>(row.line.size()));
-        next += static_cast<std::ptrdiff_t>(row.line.size());
+        const std::span<const math::PlanePoint> line(next, row.line.size());
+        ground.lines.emplace_back(math::extended(line, straight_on));
+        next += std::ssize(line);
     }
     return ground;
 }
 
-bool is_within(const Foot& foot, const KnownRow& row) {
+bool is_within(const math::Foot& foot, const KnownRow& row) {
     const double slack = 0.75 * row.spacing.value;
     return foot.along > -slack && foot.along < (row.positions - 1) * row.spacing.value + slack;
 }
 
 struct Nearest {
     int row = -1;
-    Foot foot{};
+    math::Foot foot{{}, 0, std::numeric_limits<double>::infinity(), {}};
     double second = std::numeric_limits<double>::infinity();
 };
 
-Nearest nearest_of(const PlanePoint& tree, const Ground& ground, std::span<const KnownRow> rows) {
+Nearest nearest_of(math::PlanePoint tree, const Ground& ground, std::span<const KnownRow> rows) {
     Nearest nearest;
     for (std::size_t i = 0; i < rows.size(); ++i) {
-        const auto foot = foot_on(tree, ground.lines[i]);
+        auto foot = ground.lines[i].foot(tree);
+        foot.along -= straight_on;
         if (!is_within(foot, rows[i])) {
             continue;
         }
@@ -121,8 +99,8 @@ double along_noise(std::span<const Nearest> nearest, std::span<const KnownRow> r
 }
 
 double row_certainty(const Nearest& nearest, double noise) {
-    const double own = bell(nearest.foot.off, noise);
-    return own / (own + bell(nearest.second, noise) + per_metre_astray);
+    const double own = math::normal_density(nearest.foot.off, noise);
+    return own / (own + math::normal_density(nearest.second, noise) + per_metre_astray);
 }
 
 }  // namespace

@@ -4,18 +4,24 @@
 #include <algorithm>
 #include <cmath>
 #include <complex>
+#include <numbers>
 #include <tuple>
+
+#include "pipward/math/quantile.h"
 
 namespace pipward::place {
 namespace {
 
-constexpr double pi = 3.14159265358979323846;
+using math::PlanePoint;
+using std::numbers::pi;
+
 constexpr std::size_t first_sample = 400;
 constexpr double nearly_as_good = 0.85;
 constexpr double degree = pi / 180;
 
+// Bearings are in radians in here: they are turned in small steps.
 double across(const PlanePoint& point, double bearing) {
-    return point.x * std::cos(bearing) - point.y * std::sin(bearing);
+    return point.east * std::cos(bearing) - point.north * std::sin(bearing);
 }
 
 double strength_at(std::span<const PlanePoint> points, double bearing, double frequency) {
@@ -29,7 +35,7 @@ double strength_at(std::span<const PlanePoint> points, double bearing, double fr
 double extent_of(std::span<const PlanePoint> points) {
     double reach = 1;
     for (const auto& point : points) {
-        reach = std::max(reach, std::hypot(point.x - points[0].x, point.y - points[0].y));
+        reach = std::max(reach, length(point - points[0]));
     }
     return 2 * reach;
 }
@@ -75,7 +81,7 @@ std::vector<Candidate> grid(std::span<const PlanePoint> points, const FamilySear
     std::vector<Candidate> out;
     for (int i = 0; i < bearings; ++i) {
         const double bearing = pi * i / bearings;
-        if (!search.bearing || between(bearing, *search.bearing) <= 20 * degree) {
+        if (!search.bearing_deg || between(bearing, *search.bearing_deg * degree) <= 20 * degree) {
             try_bearing(points, bearing, low, step, steps, out);
         }
     }
@@ -102,15 +108,21 @@ Candidate climbed(std::span<const PlanePoint> points, Candidate from) {
     return from;
 }
 
+PlanePoint middle_of(std::span<const PlanePoint> points) {
+    std::vector<double> easts;
+    std::vector<double> norths;
+    for (const auto& point : points) {
+        easts.push_back(point.east);
+        norths.push_back(point.north);
+    }
+    return {math::middle_value(std::move(easts)), math::middle_value(std::move(norths))};
+}
+
 std::vector<PlanePoint> nearest_to_middle(std::span<const PlanePoint> points) {
     std::vector<PlanePoint> sorted(points.begin(), points.end());
-    const auto half = sorted.begin() + static_cast<std::ptrdiff_t>(sorted.size() / 2);
-    std::ranges::nth_element(sorted, half, {}, &PlanePoint::x);
-    const double x = half->x;
-    std::ranges::nth_element(sorted, half, {}, &PlanePoint::y);
-    const double y = half->y;
-    std::ranges::sort(
-        sorted, {}, [&](const PlanePoint& p) { return std::tuple(std::hypot(p.x - x, p.y - y), p.x, p.y); });
+    const auto middle = middle_of(points);
+    std::ranges::sort(sorted, {},
+                      [&](PlanePoint p) { return std::tuple(length(p - middle), p.east, p.north); });
     return sorted;
 }
 
@@ -146,7 +158,7 @@ std::optional<FoundFamily> find_lines(std::span<const PlanePoint> points, const 
                                               one.frequency < 1.12 * widest.frequency &&
                                               between(one.bearing, widest.bearing) > 30 * degree);
     }
-    found.rows = {std::fmod(widest.bearing + 2 * pi, pi), 1 / widest.frequency, widest.strength};
+    found.rows = {std::fmod(widest.bearing + 2 * pi, pi) / degree, 1 / widest.frequency, widest.strength};
     return found;
 }
 
@@ -191,31 +203,35 @@ double pairs_in(std::span<const std::vector<double>> rows) {
 std::optional<FoundSpacing> find_spacing(std::span<const std::vector<double>> rows, double least,
                                          double most) {
     const double step = 1 / (8 * longest_of(rows));
-    std::vector<std::pair<double, double>> tried;  // frequency, coherence
+    struct Trial {
+        double frequency = 0;  // 1 / m
+        double coherence = 0;
+    };
+    std::vector<Trial> tried;
     for (double frequency = 1 / most; frequency <= 1 / least + step; frequency += step) {
-        tried.emplace_back(frequency, coherence_at(rows, frequency));
+        tried.push_back({frequency, coherence_at(rows, frequency)});
     }
     if (tried.empty()) {
         return std::nullopt;
     }
-    const auto best = std::ranges::max_element(tried, {}, &std::pair<double, double>::second);
-    if (best->second < 5 / std::sqrt(std::max(pairs_in(rows), 1.0))) {
+    const auto best = std::ranges::max_element(tried, {}, &Trial::coherence);
+    if (best->coherence < 5 / std::sqrt(std::max(pairs_in(rows), 1.0))) {
         return std::nullopt;
     }
     // Halves and thirds of the spacing fit nearly as well: the longest that does is the spacing.
-    auto chosen =
-        *std::ranges::find_if(tried, [&](const auto& one) { return one.second >= 0.75 * best->second; });
+    auto chosen = *std::ranges::find_if(
+        tried, [&](const auto& one) { return one.coherence >= 0.75 * best->coherence; });
     for (double width = step; width > 1e-7;) {
-        const double low = coherence_at(rows, chosen.first - width);
-        const double high = coherence_at(rows, chosen.first + width);
-        if (std::max(low, high) > chosen.second) {
+        const double low = coherence_at(rows, chosen.frequency - width);
+        const double high = coherence_at(rows, chosen.frequency + width);
+        if (std::max(low, high) > chosen.coherence) {
             chosen =
-                low > high ? std::pair{chosen.first - width, low} : std::pair{chosen.first + width, high};
+                low > high ? Trial{chosen.frequency - width, low} : Trial{chosen.frequency + width, high};
         } else {
             width /= 2;
         }
     }
-    return FoundSpacing{1 / chosen.first, std::min(chosen.second, 1.0)};
+    return FoundSpacing{1 / chosen.frequency, std::min(chosen.coherence, 1.0)};
 }
 
 double origin_of(std::span<const double> along, double spacing) {

@@ -5,33 +5,32 @@
 
 #include <map>
 #include <set>
-#include <tuple>
 
+#include "pipward/place/address.h"
 #include "pipward/place/row_layout.h"
+#include "pipward/record/presence.h"
 
 namespace pipward::place {
 namespace {
 
-using Spot = std::tuple<std::string, std::string, int>;
+struct Spot {
+    std::string block;
+    std::string row;
+    int position = 0;
+
+    auto operator<=>(const Spot&) const = default;
+};
 using Standing = std::map<Spot, const Tree*>;
-
-bool is_gone(const Tree& tree, Day as_of) {
-    return tree.removed_on && *tree.removed_on <= as_of;
-}
-
-bool is_to_come(const Tree& tree, Day as_of) {
-    return tree.planted_on && *tree.planted_on > as_of;
-}
 
 // Where one tree stands and another is to follow it, the one that stands counts.
 Standing standing_trees(const Orchard& orchard, Day as_of) {
     Standing standing;
     for (const auto& tree : orchard.trees) {
-        if (!tree.block || !tree.row || !tree.position || is_gone(tree, as_of)) {
+        if (!tree.block || !tree.row || !tree.position || removed_by(tree, as_of)) {
             continue;
         }
         auto& place = standing[{*tree.block, *tree.row, *tree.position}];
-        if (place == nullptr || (is_to_come(*place, as_of) && !is_to_come(tree, as_of))) {
+        if (place == nullptr || (!planted_by(*place, as_of) && planted_by(tree, as_of))) {
             place = &tree;
         }
     }
@@ -50,7 +49,7 @@ Finding about(const Tree& tree, Sentence message, Sentence remedy) {
 
 void occupy(RowPosition& position, const Tree& tree, const TreeRow& row, Day as_of, const ToEarth& to_earth,
             Findings& findings) {
-    position.state = is_to_come(tree, as_of) ? PositionState::reserved : PositionState::taken;
+    position.state = planted_by(tree, as_of) ? PositionState::taken : PositionState::reserved;
     position.tree = tree.label;
     const auto here = to_earth(position.at);
     const auto there = tree.at ? to_earth(*tree.at) : std::nullopt;
@@ -124,6 +123,14 @@ std::vector<RowPosition> row_positions(const Orchard& orchard, Day as_of, Findin
     }
     tell_trees_without_position(orchard, laid, standing, seen, findings);
     return positions;
+}
+
+Sentence address_of_position(const RowPosition& position, std::span<const TreeRow> rows) {
+    Tree there;
+    there.block = position.block;
+    there.row = position.row;
+    there.position = position.position;
+    return address_of(there, rows);
 }
 
 }  // namespace pipward::place

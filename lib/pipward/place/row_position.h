@@ -2,6 +2,7 @@
 #pragma once
 
 #include <optional>
+#include <span>
 #include <string>
 #include <vector>
 
@@ -29,5 +30,8 @@ struct RowPosition {
 /// which a tree stands on `as_of`, reserved one whose tree is planted later. Trees that their row has no
 /// position for, or that stand more than half a spacing away from it, are told.
 std::vector<RowPosition> row_positions(const Orchard& orchard, Day as_of, Findings& findings);
+
+/// A numbered place in words, as address_of() says a tree's.
+Sentence address_of_position(const RowPosition& position, std::span<const TreeRow> rows);
 
 }  // namespace pipward::place

@@ -6,18 +6,18 @@
 #include <algorithm>
 #include <cmath>
 #include <map>
+#include <numbers>
 
-#include "pipward/place/least_squares.h"
 #include "pipward/place/numbering.h"
 #include "pipward/place/row_contest.h"
 #include "pipward/place/row_lines.h"
+#include "pipward/place/row_pattern.h"
 #include "pipward/place/row_starts.h"
 
 namespace pipward::place {
 namespace {
 
-constexpr double pi = 3.14159265358979323846;
-constexpr double degree = pi / 180;
+using std::numbers::pi;
 constexpr std::size_t fewest = 3;
 constexpr std::size_t enough_points = 3000;
 
@@ -41,33 +41,39 @@ FamilySearch search_of(const RecoveryRule& rule) {
         search.least = 0.85 * rule.row_distance->value;
         search.most = 1.15 * rule.row_distance->value;
     }
-    if (rule.bearing) {
-        search.bearing = *rule.bearing * degree;
-    }
+    search.bearing_deg = rule.bearing_deg;
     return search;
 }
 
+/// How the rows lie on the plane: along their numbering and to the right of it.
+struct RowFrame {
+    math::PlanePoint ahead;
+    math::PlanePoint right;
+
+    RowPoint of(math::PlanePoint point) const { return {dot(point, ahead), dot(point, right)}; }
+    math::PlanePoint back(RowPoint point) const { return ahead * point.along + right * point.across; }
+};
+
 /// Of the two senses of a line, the wanted one, or the one to the north.
-double directed(double bearing, const RecoveryRule& rule) {
-    const double wanted = rule.bearing ? *rule.bearing * degree : 0;
-    const bool against = std::abs(std::remainder(bearing - wanted, 2 * pi)) > pi / 2;
-    return std::remainder(bearing + (against ? pi : 0), 2 * pi);
+RowFrame frame_of(double bearing_deg, const RecoveryRule& rule) {
+    const bool against = std::abs(std::remainder(bearing_deg - rule.bearing_deg.value_or(0), 360)) > 90;
+    const auto ahead = math::way_at(against ? bearing_deg + 180 : bearing_deg);
+    return {ahead, left_of(ahead) * -1};
 }
 
-std::vector<PlanePoint> turned(std::span<const PlanePoint> plane, double bearing) {
-    std::vector<PlanePoint> result;
+std::vector<RowPoint> turned(std::span<const math::PlanePoint> plane, const RowFrame& frame) {
+    std::vector<RowPoint> result;
     for (const auto& point : plane) {
-        result.push_back({point.x * std::sin(bearing) + point.y * std::cos(bearing),
-                          point.x * std::cos(bearing) - point.y * std::sin(bearing)});
+        result.push_back(frame.of(point));
     }
     return result;
 }
 
 /// The points of each row in the order in which they stand.
-std::map<int, RowMembers> members_of(std::span<const PlanePoint> points, std::span<const RowOfPoint> fit) {
+std::map<int, RowMembers> members_of(std::span<const RowPoint> points, std::span<const RowOfPoint> fit) {
     std::map<int, RowMembers> rows;
     for (std::size_t i = 0; i < points.size(); ++i) {
-        rows[fit[i].row].push_back({i, points[i].x, fit[i].off, fit[i].certainty});
+        rows[fit[i].row].push_back({i, points[i].along, fit[i].off, fit[i].certainty});
     }
     for (auto& [row, members] : rows) {
         std::ranges::sort(members, {}, &RowMember::along);
@@ -160,8 +166,7 @@ void find_starts(std::vector<DecodedRow>& rows, const RecoveryRule& rule, Recove
     }
     recovery.findings.push_back(told(Level::warning,
                                      say("The rows do not begin at a common edge, or are too few to show "
-                                         "one: where first trees are missing "
-                                         "the numbers cannot be known."),
+                                         "one: where first trees are missing the numbers cannot be known."),
                                      say("Count each row from its first tree with begin first_tree, or lay "
                                          "the rows with row-lay first.")));
 }
@@ -203,17 +208,14 @@ int last_number(const DecodedRow& row, double confidence) {
 }
 
 /// A corner every tenth position follows any bend that rows have.
-RecoveredRow made_out(const DecodedRow& row, const FittedRows& fit, double bearing, const LonLat& middle,
-                      double confidence) {
+RecoveredRow made_out(const DecodedRow& row, const FittedRows& fit, const RowFrame& frame,
+                      const LonLat& middle, double confidence) {
     const auto& scale = row.taken.scale;
     const int last = last_number(row, confidence);
     RecoveredRow made{{}, Metres{scale.step}, last - row.start.number + 1};
     const auto add = [&](double number) {
-        const double x = scale.origin + scale.step * number;
-        const double y = fit.line(row.taken.row, x);
-        made.line.push_back(from_plane(
-            {x * std::sin(bearing) + y * std::cos(bearing), x * std::cos(bearing) - y * std::sin(bearing)},
-            middle));
+        const double along = scale.origin + scale.step * number;
+        made.line.push_back(from_plane(frame.back({along, fit.line(row.taken.row, along)}), middle));
     };
     // A row of one position still needs a line, too short to hold a second.
     const double end = std::max<double>(last, row.start.number + 0.5);
@@ -242,13 +244,13 @@ Recovery recover_rows(std::span<const LonLat> trees, const RecoveryRule& rule) {
             say("Give the row distance and the bearing, number one block at a time, or lay its rows with "
                 "row-lay first."));
     }
-    if (family->ambiguous && !rule.bearing) {
+    if (family->ambiguous && !rule.bearing_deg) {
         return all_open(trees.size(),
                         say("The trees stand in even lines both ways: which are the rows is not clear."),
                         say("Give the rough bearing of the rows."));
     }
-    const double bearing = directed(family->rows.bearing, rule);
-    const auto points = turned(plane, bearing);
+    const auto frame = frame_of(family->rows.bearing_deg, rule);
+    const auto points = turned(plane, frame);
     const auto fit = fit_rows(points, family->rows.distance);
     const auto rows = members_of(points, fit.points);
     const auto spacing = rows.empty() ? std::nullopt : spacing_of(rows, rule);
@@ -285,10 +287,10 @@ Recovery recover_rows(std::span<const LonLat> trees, const RecoveryRule& rule) {
         const int number = rule.rows_to == Side::right ? row.taken.row - started.front().taken.row
                                                        : started.back().taken.row - row.taken.row;
         recovery.made_out[static_cast<std::size_t>(number)] =
-            made_out(row, fit, bearing, middle, strict.confidence);
+            made_out(row, fit, frame, middle, strict.confidence);
     }
     const auto& longest = *std::ranges::max_element(recovery.made_out, {}, &RecoveredRow::positions);
-    recovery.bearing = way_between(longest.line.front(), longest.line.back()).bearing;
+    recovery.bearing_deg = way_between(longest.line.front(), longest.line.back()).bearing_deg;
     return recovery;
 }
 

@@ -13,7 +13,7 @@ namespace pipward::place {
 
 struct RecoveryRule {
     std::optional<double>
-        bearing{};  ///< roughly, of the numbering, in degrees; found, northwards, where unknown
+        bearing_deg{};  ///< roughly, of the numbering, clockwise from north; found, northwards, where unknown
     std::optional<Metres> row_distance{};  ///< within 15 %; found where unknown
     std::optional<Metres> spacing{};       ///< within 15 %; found where unknown
     Side rows_to = Side::right;    ///< to which side, seen in the direction of the numbering, rows count
@@ -28,7 +28,7 @@ struct NumberedTree {
     int row = 0;              ///< 0 for the first; without meaning where `placed` is false
     int position = 0;         ///< counted from the row's first position, which is 0
     bool placed = false;      ///< a likeliest row and position are known
-    double off_row = 0;       ///< metres across from the row's line
+    double off_row = 0;       ///< metres across from the row's line, not negative
     double off_position = 0;  ///< metres along from the position, positive in the direction of counting
     double confidence = 0;    ///< that row and position are right, 0..1
     Sentence doubt{};         ///< why it is left open; empty where it is decided
@@ -42,7 +42,7 @@ struct RecoveredRow {
 };
 
 struct Recovery {
-    double bearing = 0;
+    double bearing_deg = 0;  ///< of the numbering, clockwise from true north, 0..360
     Metres row_distance{};
     Metres spacing{};
     Metres noise_across{};  ///< standard deviation of the points from their rows

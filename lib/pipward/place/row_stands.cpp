@@ -1,14 +1,16 @@
 // SPDX-License-Identifier: MIT
 #include "pipward/place/row_stands.h"
 
+#include "pipward/record/presence.h"
+
 namespace pipward::place {
 namespace {
 
 constexpr int longest_gap = 200;  // positions: more is a slip in a number, not a gap
 
-RowStand stand_of(const TreeLine& line, const Orchard& orchard, std::size_t i) {
+RowStand stand_of(const TreeLine& line, const Orchard& orchard, Day as_of, std::size_t i) {
     const auto& tree = orchard.trees[line.trees[i]];
-    return {line.trees[i], !tree.removed_on, tree.position, line.at[i]};
+    return {line.trees[i], stands_on(tree, as_of), tree.position, line.at[i]};
 }
 
 bool is_same_place(const RowStand& a, const RowStand& b) {
@@ -26,10 +28,10 @@ void add_vacant(std::vector<RowStand>& stands, const RowStand& next) {
 
 }  // namespace
 
-std::vector<RowStand> stands_of(const TreeLine& line, const Orchard& orchard) {
+std::vector<RowStand> stands_of(const TreeLine& line, const Orchard& orchard, Day as_of) {
     std::vector<RowStand> stands;
     for (std::size_t i = 0; i < line.trees.size(); ++i) {
-        const auto next = stand_of(line, orchard, i);
+        const auto next = stand_of(line, orchard, as_of, i);
         if (stands.empty()) {
             stands.push_back(next);
         } else if (!is_same_place(stands.back(), next)) {

@@ -4,7 +4,7 @@
 #include <algorithm>
 #include <cmath>
 
-#include "pipward/place/least_squares.h"
+#include "pipward/math/least_squares.h"
 
 namespace pipward::place {
 namespace {
@@ -60,7 +60,7 @@ Edge best_edge(std::span<const RowStart> rows) {
 }
 
 Edge refined(std::span<const RowStart> rows, const Edge& edge) {
-    LeastSquares<2> squares({1e3, 1e3});
+    math::LeastSquares squares({1e3, 1e3});
     for (const auto& row : rows) {
         if (std::abs(beyond(row, edge)) <= at_the_edge) {
             squares.add({1, row.across}, first_of(row), 1);

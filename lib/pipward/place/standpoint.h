@@ -13,9 +13,9 @@ namespace pipward::place {
 /// Where somebody stands, in the book's coordinate system.
 struct Standpoint {
     MapPoint at;
-    double x_shrink = 1;  ///< what one x is worth in y: less than 1 where the coordinates are degrees
+    double x_shrink = 1;  ///< what one x is worth in y: the cosine of the latitude where they are degrees
 
-    /// Good for saying which of two trees is nearer, not for metres.
+    /// In units of y. Good for saying which of two trees is nearer, not for metres.
     double plain_distance(const MapPoint& to) const {
         return std::hypot((to.x - at.x) * x_shrink, to.y - at.y);
     }

@@ -53,7 +53,8 @@ const Orchard& TreeIndex::orchard() const {
 }
 
 std::vector<FoundTree> TreeIndex::find(std::string_view scrap, std::size_t limit,
-                                       const std::optional<Standpoint>& from) const {
+                                       const std::optional<Standpoint>& from,
+                                       const std::optional<Day>& as_of) const {
     Hits hits(parts_->orchard.trees.size());
     if (folded_text(scrap).empty()) {
         return {};
@@ -66,22 +67,28 @@ std::vector<FoundTree> TreeIndex::find(std::string_view scrap, std::size_t limit
         parts_->names.find_like(scrap, hits);
     }
     parts_->notes.find(scrap, hits);
-    return parts_->found(std::move(hits).ranked(parts_->orchard, limit, from));
+    return parts_->found(std::move(hits).ranked(parts_->orchard, limit, from, as_of));
 }
 
 std::vector<FoundTree> TreeIndex::nearest(const Standpoint& from, std::size_t limit) const {
     const auto& trees = parts_->orchard.trees;
-    std::vector<std::pair<double, std::size_t>> by_distance;
+    struct Away {
+        double distance = 0;
+        std::size_t tree = 0;
+
+        auto operator<=>(const Away&) const = default;
+    };
+    std::vector<Away> by_distance;
     for (std::size_t i = 0; i < trees.size(); ++i) {
         if (trees[i].at) {
-            by_distance.emplace_back(from.plain_distance(*trees[i].at), i);
+            by_distance.push_back({from.plain_distance(*trees[i].at), i});
         }
     }
     const auto end = by_distance.begin() + static_cast<std::ptrdiff_t>(std::min(limit, by_distance.size()));
     std::partial_sort(by_distance.begin(), end, by_distance.end());
     std::vector<FoundTree> found;
     std::transform(by_distance.begin(), end, std::back_inserter(found), [](const auto& entry) {
-        return FoundTree{entry.second, 1.0, {MatchKind::nearness, Extent::whole, 0, {}}};
+        return FoundTree{entry.tree, 1.0, {MatchKind::nearness, Extent::whole, 0, {}}};
     });
     return found;
 }

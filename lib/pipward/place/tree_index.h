@@ -28,11 +28,13 @@ class TreeIndex {
 
     const Orchard& orchard() const;
 
-    /// The best `limit` trees, best first; of equally good ones those that still stand come first, then those
-    /// nearer to `from`. Any bytes may be asked for; nothing is thrown. A name that is only like the scrap
-    /// (Likeness) is given where nothing else was found. A blank scrap gives nothing.
+    /// The best `limit` trees, best first; of equally good ones those that stand on `as_of` come first, then
+    /// those nearer to `from`, as far as these are given. Any bytes may be asked for; nothing is thrown. A
+    /// name that is only like the scrap (Likeness) is given where nothing else was found. A blank scrap gives
+    /// nothing.
     std::vector<FoundTree> find(std::string_view scrap, std::size_t limit = 20,
-                                const std::optional<Standpoint>& from = {}) const;
+                                const std::optional<Standpoint>& from = {},
+                                const std::optional<Day>& as_of = {}) const;
 
     /// The trees nearest to a standpoint, nearest first; those without a place on the map are left out.
     std::vector<FoundTree> nearest(const Standpoint& from, std::size_t limit = 20) const;

@@ -2,36 +2,27 @@
 #include "pipward/place/tree_line.h"
 
 #include <algorithm>
-#include <cmath>
 #include <map>
 #include <tuple>
 
 namespace pipward::place {
 namespace {
 
-PlanePoint mean_of(const std::vector<PlanePoint>& points) {
-    PlanePoint sum;
-    for (const auto& point : points) {
-        sum = sum + point;
-    }
-    return sum * (1.0 / static_cast<double>(std::max<std::size_t>(points.size(), 1)));
-}
-
 struct Stand {
     double order = 0;
     std::uint32_t tree = 0;
-    PlanePoint at;
+    math::PlanePoint at;
 };
 
 TreeLine ordered(const Orchard& orchard, const MetrePlane& plane, const RowName& name,
                  const std::vector<std::uint32_t>& trees) {
-    std::vector<PlanePoint> points;
+    std::vector<math::PlanePoint> points;
     for (const auto tree : trees) {
         points.push_back(plane(*orchard.trees[tree].at));
     }
     const bool numbered =
         std::ranges::all_of(trees, [&](auto tree) { return orchard.trees[tree].position.has_value(); });
-    const auto along = main_direction(points);
+    const auto along = math::main_direction(points);
     std::vector<Stand> stands;
     for (std::size_t i = 0; i < trees.size(); ++i) {
         const double order =
@@ -50,23 +41,6 @@ TreeLine ordered(const Orchard& orchard, const MetrePlane& plane, const RowName&
 }
 
 }  // namespace
-
-PlanePoint main_direction(const std::vector<PlanePoint>& points) {
-    const auto middle = mean_of(points);
-    double east = 0;
-    double north = 0;
-    double both = 0;
-    for (const auto& point : points) {
-        const auto way = point - middle;
-        east += way.east * way.east;
-        north += way.north * way.north;
-        both += way.east * way.north;
-    }
-    const double angle = 0.5 * std::atan2(2 * both, east - north);
-    const PlanePoint along{std::cos(angle), std::sin(angle)};
-    const bool backwards = !points.empty() && dot(points.back() - points.front(), along) < 0;
-    return backwards ? along * -1 : along;
-}
 
 std::optional<RowName> row_name(const Tree& tree) {
     return tree.row ? std::optional{RowName{tree.block.value_or(""), *tree.row}} : std::nullopt;

@@ -19,7 +19,7 @@ using RowName = std::pair<std::string, std::string>;
 struct TreeLine {
     RowName name;
     std::vector<std::uint32_t> trees;  ///< into Orchard::trees
-    std::vector<PlanePoint> at;        ///< one a tree
+    std::vector<math::PlanePoint> at;  ///< one a tree
 };
 
 /// By block and row. `only` leaves out all rows but those; every row where it is null.
@@ -28,9 +28,5 @@ std::vector<TreeLine> tree_lines(const Orchard& orchard, const MetrePlane& plane
 
 /// The row of a tree; nothing where it is in none.
 std::optional<RowName> row_name(const Tree& tree);
-
-/// The direction, of length 1, along which points lie most (their principal axis); towards the last of them
-/// rather than the first.
-PlanePoint main_direction(const std::vector<PlanePoint>& points);
 
 }  // namespace pipward::place

@@ -6,6 +6,8 @@
 #include <algorithm>
 #include <map>
 
+#include "pipward/record/presence.h"
+
 namespace pipward::place {
 namespace {
 
@@ -52,9 +54,12 @@ void add_scores(const Orchard& orchard, const Tree& tree, std::vector<TreeEvent>
 
 }  // namespace
 
-Sentence standing_of(const Tree& tree) {
-    if (!tree.removed_on) {
+Sentence standing_of(const Tree& tree, Day as_of) {
+    if (stands_on(tree, as_of)) {
         return say("standing");
+    }
+    if (!removed_by(tree, as_of)) {
+        return say("to be planted {}", to_iso(*tree.planted_on));
     }
     const auto words = say("removed {}", to_iso(*tree.removed_on));
     return tree.note ? words + verbatim(": " + *tree.note) : words;

@@ -10,9 +10,9 @@
 /// What a book tells of one tree, in plain words.
 namespace pipward::place {
 
-/// "standing", or "removed 2024-11-16: Culled: scab every year.": when it went and, as far as its note tells,
-/// why.
-Sentence standing_of(const Tree& tree);
+/// How a tree stands on a day: "standing", "to be planted 2027-03-01", or "removed 2024-11-16: Culled: scab
+/// every year.": when it went and, as far as its note tells, why.
+Sentence standing_of(const Tree& tree, Day as_of);
 
 enum class TreeEventKind { bloom, pollination, score };
 

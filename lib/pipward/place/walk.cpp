@@ -25,34 +25,22 @@ MapPoint middle_of_walk(const Orchard& orchard, const WalkWish& wish) {
     return middle_of(points);
 }
 
-struct Box {
-    PlanePoint low{HUGE_VAL, HUGE_VAL};
-    PlanePoint high{-HUGE_VAL, -HUGE_VAL};
-
-    void take_in(PlanePoint point) {
-        low = {std::min(low.east, point.east), std::min(low.north, point.north)};
-        high = {std::max(high.east, point.east), std::max(high.north, point.north)};
-    }
-};
-
-// In the book's coordinates, so that a million trees are looked at quickly.
-Box map_box(const MetrePlane& plane, const std::vector<PlanePoint>& points) {
-    Box box;
-    for (const auto& point : points) {
-        box.take_in(point);
-    }
+// In the book's coordinates, so that a million trees are looked at quickly. The plane's box, some metres
+// wider, may lie askew there.
+math::Box map_box(const MetrePlane& plane, const std::vector<math::PlanePoint>& points) {
     constexpr double margin = 60.0;
-    Box map;
+    const auto box = math::box_around(points);
+    std::vector<math::PlanePoint> corners;
     for (const double east : {box.low.east - margin, box.high.east + margin}) {
         for (const double north : {box.low.north - margin, box.high.north + margin}) {
             const auto corner = plane.back({east, north});
-            map.take_in({corner.x, corner.y});
+            corners.push_back({corner.x, corner.y});
         }
     }
-    return map;
+    return math::box_around(corners);
 }
 
-std::set<RowName> rows_within(const Orchard& orchard, const Box& box) {
+std::set<RowName> rows_within(const Orchard& orchard, const math::Box& box) {
     std::set<RowName> names;
     for (const auto& tree : orchard.trees) {
         const auto& at = tree.at;
@@ -69,7 +57,7 @@ class Rows {
   public:
     Rows(const Orchard& orchard, const WalkWish& wish, const MetrePlane& plane)
         : orchard_(orchard), plane_(plane) {
-        std::vector<PlanePoint> points;
+        std::vector<math::PlanePoint> points;
         for (const auto tree : wish.trees) {
             points.push_back(plane(*orchard.trees[tree].at));
         }
@@ -85,52 +73,50 @@ class Rows {
         }
     }
 
-    const std::vector<Barrier>& barriers() const { return barriers_; }
+    const std::vector<Barrier>& barriers() const { return barriers_.all; }
 
-    std::vector<PlanePoint> places_of(const WalkEnd& end) const {
-        const auto* barrier = end.tree ? barrier_of(*end.tree) : nullptr;
+    std::vector<math::PlanePoint> places_of(const WalkEnd& end) const {
+        const auto barrier = end.tree ? barrier_of(*end.tree) : std::nullopt;
         const auto at = plane_(end.at);
-        if (barrier == nullptr) {
+        if (!barrier) {
             return {at};
         }
-        const auto sides = sides_of(*barrier, at);
+        const auto sides = sides_of(barriers_, *barrier, at);
         return {sides.left, sides.right};
     }
 
-    Sentence alley(std::uint32_t tree, PlanePoint stand) const {
-        const auto* barrier = barrier_of(tree);
-        return barrier == nullptr
-                   ? Sentence{}
-                   : alley_words(lines_, barriers_, *barrier, plane_(*orchard_.trees[tree].at), stand);
+    Sentence alley(std::uint32_t tree, math::PlanePoint stand) const {
+        const auto barrier = barrier_of(tree);
+        return barrier ? alley_words(lines_, barriers_, *barrier, plane_(*orchard_.trees[tree].at), stand)
+                       : Sentence{};
     }
 
     // The direction from the row to where one stands.
-    Sentence side(std::uint32_t tree, PlanePoint stand) const {
-        const auto* barrier = barrier_of(tree);
-        if (barrier == nullptr) {
+    Sentence side(std::uint32_t tree, math::PlanePoint stand) const {
+        const auto barrier = barrier_of(tree);
+        if (!barrier) {
             return {};
         }
-        const auto sides = sides_of(*barrier, plane_(*orchard_.trees[tree].at));
+        const auto sides = sides_of(barriers_, *barrier, plane_(*orchard_.trees[tree].at));
         const auto across = sides.left - sides.right;
         const bool left = length(stand - sides.left) < length(stand - sides.right);
-        return compass_words(bearing_of(left ? across : across * -1));
+        return compass_words(bearing_deg(left ? across : across * -1));
     }
 
   private:
-    const Barrier* barrier_of(std::uint32_t tree) const {
+    // Of the stretches of its row the nearest.
+    std::optional<std::uint32_t> barrier_of(std::uint32_t tree) const {
         const auto name = row_name(orchard_.trees[tree]);
         const auto at = plane_(*orchard_.trees[tree].at);
-        const Barrier* nearest = nullptr;
+        std::optional<std::uint32_t> nearest;
         double metres = std::numeric_limits<double>::infinity();
-        for (const auto& barrier : barriers_) {
-            if (!name || lines_[barrier.line].name != *name) {
+        for (std::uint32_t i = 0; i < barriers_.all.size(); ++i) {
+            if (!name || lines_[barriers_.all[i].line].name != *name) {
                 continue;
             }
-            for (const auto& piece : pieces_of(barrier)) {
-                if (const double off = distance_to(at, piece.a, piece.b); off < metres) {
-                    metres = off;
-                    nearest = &barrier;
-                }
+            if (const double off = barriers_.courses.line(i).distance(at); off < metres) {
+                metres = off;
+                nearest = i;
             }
         }
         return nearest;
@@ -139,15 +125,15 @@ class Rows {
     const Orchard& orchard_;
     const MetrePlane& plane_;
     std::vector<TreeLine> lines_;
-    std::vector<Barrier> barriers_;
+    Barriers barriers_;
 };
 
 // The places of all stops, and which stop has which.
 struct Places {
-    std::vector<PlanePoint> points;
+    std::vector<math::PlanePoint> points;
     Round round;
 
-    StopPlaces add(const std::vector<PlanePoint>& more) {
+    StopPlaces add(const std::vector<math::PlanePoint>& more) {
         StopPlaces numbers;
         for (const auto& point : more) {
             numbers.push_back(static_cast<std::uint32_t>(points.size()));
@@ -179,7 +165,7 @@ void keep_open(StopPlaces& stop, const WalkGround& ground) {
     }
 }
 
-PlaceDistances finite(const PlaceDistances& walked, const std::vector<PlanePoint>& points) {
+PlaceDistances finite(const PlaceDistances& walked, const std::vector<math::PlanePoint>& points) {
     auto distances = walked;
     for (std::uint32_t a = 0; a < points.size(); ++a) {
         for (std::uint32_t b = 0; b < a; ++b) {

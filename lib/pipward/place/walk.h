@@ -28,11 +28,11 @@ struct WalkWish {
 /// A part of the walk: from the stop before it (or the start) to the next.
 struct WalkLeg {
     std::optional<std::uint32_t> tree;  ///< where it leads; nothing for the last one, to the end
-    double metres = 0;
-    Sentence side{};               ///< of the row on which one stands: "north-east"; empty without a row
-    Sentence alley{};              ///< "between rows 3 and 4", "outside of row 5"
-    std::vector<MapPoint> line{};  ///< empty for a first stop without a start
-    bool through_rows = false;     ///< no way round them was found: the line is straight
+    double metres = 0;                  ///< to walk
+    Sentence side{};                    ///< of the row on which one stands: "north-east"; empty without a row
+    Sentence alley{};                   ///< "between rows 3 and 4", "outside of row 5"
+    std::vector<MapPoint> line{};       ///< empty for a first stop without a start
+    bool through_rows = false;          ///< no way round them was found: the line is straight
 };
 
 struct Walk {

@@ -5,7 +5,7 @@
 #include <limits>
 #include <queue>
 
-#include "pipward/place/piece_grid.h"
+#include "pipward/math/obstacles.h"
 
 namespace pipward::place {
 namespace {
@@ -17,13 +17,18 @@ struct Way {
     double metres = 0;
 };
 
-std::vector<Piece> all_pieces(std::span<const Barrier> barriers) {
-    std::vector<Piece> all;
+// One may walk a little closer than one turns, since the course of a row leaves small bends out and what
+// touches in theory must not be lost to rounding.
+constexpr double closest_share = 0.6;
+
+math::Obstacles obstacles_of(std::span<const Barrier> barriers) {
+    std::vector<math::Obstacle> obstacles;
     for (const auto& barrier : barriers) {
-        const auto pieces = pieces_of(barrier);
-        all.insert(all.end(), pieces.begin(), pieces.end());
+        for (std::size_t i = 1; i < barrier.course.size(); ++i) {
+            obstacles.push_back({barrier.course[i - 1], barrier.course[i], closest_share * barrier.beside});
+        }
     }
-    return all;
+    return math::Obstacles(std::move(obstacles));
 }
 
 struct Reached {
@@ -35,32 +40,36 @@ struct Reached {
 
 struct WalkGround::Graph {
     std::size_t places = 0;
-    std::vector<PlanePoint> points;  // the places, then the turning points
-    PieceGrid grid;
+    std::vector<math::PlanePoint> points;  // the places, then where walks round a row turn
+    std::vector<bool> in_the_open;         // by place
     std::vector<std::vector<Way>> ways;
 
-    Graph(std::vector<PlanePoint> wanted, std::span<const Barrier> barriers)
-        : places(wanted.size()), points(std::move(wanted)), grid(all_pieces(barriers)) {
+    Graph(std::vector<math::PlanePoint> wanted, std::span<const Barrier> barriers)
+        : places(wanted.size()), points(std::move(wanted)) {
+        auto rows = obstacles_of(barriers);
+        for (const auto& place : points) {
+            in_the_open.push_back(!rows.bar(place, place));
+        }
         for (const auto& barrier : barriers) {
-            for (const auto& point : turning_points(barrier)) {
-                if (!grid.blocks(point, point)) {
-                    points.push_back(point);
+            for (const auto& corner : math::corners_around(barrier.course, barrier.beside)) {
+                if (!rows.bar(corner, corner)) {
+                    points.push_back(corner);
                 }
             }
         }
+        join_all(rows);
+    }
+
+    void join_all(math::Obstacles& rows) {
         ways.resize(points.size());
         for (std::uint32_t a = 0; a < points.size(); ++a) {
             for (std::uint32_t b = a + 1; b < points.size(); ++b) {
-                join(a, b);
+                if (!rows.bar(points[a], points[b])) {
+                    const double metres = length(points[a] - points[b]);
+                    ways[a].push_back({b, metres});
+                    ways[b].push_back({a, metres});
+                }
             }
-        }
-    }
-
-    void join(std::uint32_t a, std::uint32_t b) {
-        if (!grid.blocks(points[a], points[b])) {
-            const double metres = length(points[a] - points[b]);
-            ways[a].push_back({b, metres});
-            ways[b].push_back({a, metres});
         }
     }
 
@@ -68,10 +77,15 @@ struct WalkGround::Graph {
     Reached reach(std::uint32_t from) const {
         Reached reached{std::vector<double>(points.size(), endless),
                         std::vector<std::uint32_t>(points.size(), from)};
-        using Entry = std::pair<double, std::uint32_t>;
+        struct Entry {
+            double metres = 0;
+            std::uint32_t place = 0;
+
+            auto operator<=>(const Entry&) const = default;
+        };
         std::priority_queue<Entry, std::vector<Entry>, std::greater<>> open;
         reached.metres[from] = 0;
-        open.emplace(0.0, from);
+        open.push({0.0, from});
         while (!open.empty()) {
             const auto [metres, at] = open.top();
             open.pop();
@@ -83,7 +97,7 @@ struct WalkGround::Graph {
                 if (metres + way.metres < reached.metres[way.to]) {
                     reached.metres[way.to] = metres + way.metres;
                     reached.before[way.to] = at;
-                    open.emplace(reached.metres[way.to], way.to);
+                    open.push({reached.metres[way.to], way.to});
                 }
             }
         }
@@ -91,7 +105,7 @@ struct WalkGround::Graph {
     }
 };
 
-WalkGround::WalkGround(std::vector<PlanePoint> places, std::span<const Barrier> barriers)
+WalkGround::WalkGround(std::vector<math::PlanePoint> places, std::span<const Barrier> barriers)
     : graph_(std::make_unique<const Graph>(std::move(places), barriers)) {}
 WalkGround::~WalkGround() = default;
 WalkGround::WalkGround(WalkGround&&) noexcept = default;
@@ -110,12 +124,12 @@ PlaceDistances WalkGround::distances(const std::function<void(double)>& tell) co
     return distances;
 }
 
-std::vector<PlanePoint> WalkGround::walk(std::uint32_t from, std::uint32_t to) const {
+std::vector<math::PlanePoint> WalkGround::walk(std::uint32_t from, std::uint32_t to) const {
     const auto reached = graph_->reach(from);
     if (reached.metres[to] == endless) {
         return {graph_->points[from], graph_->points[to]};
     }
-    std::vector<PlanePoint> corners{graph_->points[to]};
+    std::vector<math::PlanePoint> corners{graph_->points[to]};
     for (auto at = to; at != from;) {
         at = reached.before[at];
         corners.push_back(graph_->points[at]);
@@ -125,7 +139,7 @@ std::vector<PlanePoint> WalkGround::walk(std::uint32_t from, std::uint32_t to) c
 }
 
 bool WalkGround::is_open(std::uint32_t place) const {
-    return !graph_->grid.blocks(graph_->points[place], graph_->points[place]);
+    return graph_->in_the_open[place];
 }
 
 }  // namespace pipward::place

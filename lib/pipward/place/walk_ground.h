@@ -16,7 +16,7 @@ namespace pipward::place {
 class WalkGround {
   public:
     /// `places` are points one wants to walk between.
-    WalkGround(std::vector<PlanePoint> places, std::span<const Barrier> barriers);
+    WalkGround(std::vector<math::PlanePoint> places, std::span<const Barrier> barriers);
     ~WalkGround();
     WalkGround(WalkGround&&) noexcept;
 
@@ -25,7 +25,7 @@ class WalkGround {
     PlaceDistances distances(const std::function<void(double)>& tell = {}) const;
 
     /// The corners of the shortest walk, both ends included; the straight way where none leads there.
-    std::vector<PlanePoint> walk(std::uint32_t from, std::uint32_t to) const;
+    std::vector<math::PlanePoint> walk(std::uint32_t from, std::uint32_t to) const;
 
     /// Whether a place lies in the open, and not in a row.
     bool is_open(std::uint32_t place) const;

@@ -10,10 +10,11 @@
 #include "pipward/value/day.h"
 #include "pipward/value/quantity.h"
 #include "pipward/value/season.h"
+#include "pipward/value/spoken.h"
 
 /// What the breeder's book holds, as plain values. One struct a table, fields named as its columns;
 /// an absent optional is an unknown, never zero. `fid` is the row's number in its table.
-namespace pipward::inline record {
+namespace pipward::record {
 
 /// A point in the book's coordinate system. `height` is the third coordinate where the geometry has one.
 struct MapPoint {
@@ -232,4 +233,4 @@ struct Orchard {
     std::vector<TraitScore> trait_scores;
 };
 
-}  // namespace pipward::inline record
+}  // namespace pipward::record

@@ -5,7 +5,7 @@
 
 #include <algorithm>
 
-namespace pipward::inline record {
+namespace pipward::record {
 namespace {
 
 std::string plain_word(const Column& column, const std::string& code) {
@@ -94,4 +94,4 @@ std::string to_plain_text(const Column& column, const Cell& cell) {
     return text + plain_word(column, rest);
 }
 
-}  // namespace pipward::inline record
+}  // namespace pipward::record

@@ -10,9 +10,10 @@
 #include "pipward/record/orchard.h"
 #include "pipward/value/day.h"
 #include "pipward/value/sentence.h"
+#include "pipward/value/spoken.h"
 
 /// A result as any host can show it and the book can keep it: typed, described columns and rows of cells.
-namespace pipward::inline record {
+namespace pipward::record {
 
 enum class CellType { text, whole, number, day, yes_no };
 
@@ -86,4 +87,4 @@ std::string to_text(const Cell& cell);
 /// The same for people: words of a closed list plain, everything else as it stands.
 std::string to_plain_text(const Column& column, const Cell& cell);
 
-}  // namespace pipward::inline record
+}  // namespace pipward::record

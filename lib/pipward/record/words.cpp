@@ -3,7 +3,7 @@
 
 #include <array>
 
-namespace pipward::inline record {
+namespace pipward::record {
 
 std::span<const Word<TreePurpose>> words(TreePurpose) {
     static constexpr std::array table{
@@ -54,4 +54,4 @@ std::span<const Word<Store>> words(Store) {
     return table;
 }
 
-}  // namespace pipward::inline record
+}  // namespace pipward::record

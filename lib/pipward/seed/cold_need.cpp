@@ -3,7 +3,6 @@
 
 #include <algorithm>
 #include <array>
-#include <set>
 
 namespace pipward::seed {
 namespace {
@@ -55,22 +54,6 @@ std::optional<ColdNeed> cold_need_of(std::string_view species) {
     const auto kin = std::ranges::find_if(
         needs, [&](const ColdNeed& need) { return genus_of(need.species) == genus_of(species); });
     return kin == needs.end() ? std::nullopt : std::optional{*kin};
-}
-
-std::optional<std::string> species_of_seed(const Orchard& orchard, const std::string& seed_parent) {
-    std::set<std::string> seen;
-    std::optional<std::string> name = seed_parent;
-    while (name && seen.insert(*name).second) {
-        const auto found = std::ranges::find(orchard.accessions, *name, &Accession::name);
-        if (found == orchard.accessions.end()) {
-            return std::nullopt;
-        }
-        if (found->species) {
-            return found->species;
-        }
-        name = found->seed_parent;
-    }
-    return std::nullopt;
 }
 
 }  // namespace pipward::seed

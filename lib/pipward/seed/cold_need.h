@@ -3,10 +3,7 @@
 
 #include <optional>
 #include <span>
-#include <string>
 #include <string_view>
-
-#include "pipward/record/orchard.h"
 
 namespace pipward::seed {
 
@@ -24,9 +21,5 @@ std::span<const ColdNeed> cold_needs();
 /// Of a species by its name, its genus alone for one that is not in the list; nothing for a genus that is
 /// not.
 std::optional<ColdNeed> cold_need_of(std::string_view species);
-
-/// Of the seed of a seed parent: its own species, else that of its nearest ancestor by the seed side that has
-/// one, nothing where none has.
-std::optional<std::string> species_of_seed(const Orchard& orchard, const std::string& seed_parent);
 
 }  // namespace pipward::seed

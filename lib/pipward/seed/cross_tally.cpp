@@ -7,6 +7,9 @@
 #include <set>
 #include <string_view>
 
+#include "pipward/record/descent.h"
+#include "pipward/record/presence.h"
+
 namespace pipward::seed {
 namespace {
 
@@ -108,19 +111,19 @@ void add_lots(const ByCross& crosses, const Orchard& orchard, Day as_of) {
 }
 
 void add_seedlings(const ByCross& crosses, const Orchard& orchard, Day as_of) {
+    const OrchardIndex book(orchard);
     std::map<std::string_view, CrossTally*> seedlings;
     for (const auto& accession : orchard.accessions) {
-        if (auto* tally = find(crosses, cross_of_seedling(accession, orchard.goals)); tally != nullptr) {
-            seedlings.emplace(accession.name, tally);
+        if (const auto* goal = cross_of_seedling(book, accession)) {
+            seedlings.emplace(accession.name, find(crosses, goal->code));
         }
     }
     // A seedling that was grafted stands on several trees and is still one seedling.
     std::map<std::string_view, bool> standing;
     for (const auto& tree : orchard.trees) {
         const bool is_known = tree.accession && seedlings.contains(*tree.accession);
-        if (is_known && (!tree.planted_on || *tree.planted_on <= as_of)) {
-            const bool stands = !tree.removed_on || *tree.removed_on > as_of;
-            standing[*tree.accession] = standing[*tree.accession] || stands;
+        if (is_known && planted_by(tree, as_of)) {
+            standing[*tree.accession] = standing[*tree.accession] || stands_on(tree, as_of);
         }
     }
     for (const auto& [name, stands] : standing) {
@@ -171,18 +174,6 @@ std::optional<SeedStep> failed_at(const CrossTally& tally) {
         }
     }
     return std::nullopt;
-}
-
-std::string cross_of_seedling(const Accession& seedling, const std::vector<CrossGoal>& goals) {
-    for (const auto& goal : goals) {
-        const bool named = seedling.name.starts_with(goal.code) && seedling.name.size() > goal.code.size() &&
-                           seedling.name[goal.code.size()] == '-';
-        if (named && seedling.seed_parent == goal.seed_parent &&
-            seedling.pollen_parent == goal.pollen_parent) {
-            return goal.code;
-        }
-    }
-    return {};
 }
 
 }  // namespace pipward::seed

@@ -44,8 +44,4 @@ std::vector<CrossTally> tally_crosses(const Orchard& orchard, Day as_of);
 /// The step at which a cross is known to have come to nothing: the first whose whole count is zero.
 std::optional<SeedStep> failed_at(const CrossTally& tally);
 
-/// The code of the cross that a seedling's name begins with, "16-01" of "16-01-04"; empty where it is not so
-/// made of one of the book's crosses with the same parents.
-std::string cross_of_seedling(const Accession& seedling, const std::vector<CrossGoal>& goals);
-
 }  // namespace pipward::seed

@@ -7,6 +7,9 @@
 #include <set>
 #include <tuple>
 
+#include "pipward/record/orchard_index.h"
+#include "pipward/record/presence.h"
+
 namespace pipward::seed {
 namespace {
 
@@ -25,25 +28,11 @@ struct Gathered {
     std::map<std::string, std::set<int>> years;  ///< by trait
 };
 
-struct Names {
-    std::map<std::string, std::string> accession_of_tree;
-    std::map<std::string, Parents> parents_of;
-};
-
-Names names_of(const Orchard& orchard) {
-    Names names;
-    for (const auto& tree : orchard.trees) {
-        if (tree.accession) {
-            names.accession_of_tree.emplace(tree.label, *tree.accession);
-        }
-    }
-    for (const auto& accession : orchard.accessions) {
-        if (accession.seed_parent && accession.pollen_parent) {
-            names.parents_of.emplace(accession.name,
-                                     Parents{*accession.seed_parent, *accession.pollen_parent});
-        }
-    }
-    return names;
+std::optional<Parents> parents_of(const OrchardIndex& book, const std::optional<std::string>& name) {
+    const auto* accession = book.accession(name.value_or(""));
+    return accession != nullptr && accession->seed_parent && accession->pollen_parent
+               ? std::optional{Parents{*accession->seed_parent, *accession->pollen_parent}}
+               : std::nullopt;
 }
 
 void gather(Gathered& into, const TraitScore& score) {
@@ -92,13 +81,12 @@ std::optional<double> own_mean(const std::map<std::string, Gathered>& own, const
     return mean_of(found->second.of_trait.at(trait));
 }
 
-std::map<Parents, int> family_sizes(const Orchard& orchard, const Names& names, Day as_of) {
+std::map<Parents, int> family_sizes(const OrchardIndex& book, Day as_of) {
     std::map<Parents, std::set<std::string>> members;
-    for (const auto& tree : orchard.trees) {
-        const bool was_there = !tree.planted_on || *tree.planted_on <= as_of;
-        const auto parents = names.parents_of.find(tree.accession.value_or(""));
-        if (was_there && parents != names.parents_of.end()) {
-            members[parents->second].insert(parents->first);
+    for (const auto& tree : book.orchard().trees) {
+        const auto parents = parents_of(book, tree.accession);
+        if (parents && planted_by(tree, as_of)) {
+            members[*parents].insert(*tree.accession);
         }
     }
     std::map<Parents, int> sizes;
@@ -111,21 +99,20 @@ std::map<Parents, int> family_sizes(const Orchard& orchard, const Names& names, 
 }  // namespace
 
 std::vector<FamilyScores> family_scores(const Orchard& orchard, Day as_of) {
-    const auto names = names_of(orchard);
+    const OrchardIndex book(orchard);
     std::map<std::string, Gathered> own;
     std::map<Parents, Gathered> families;
     for (const auto& score : orchard.trait_scores) {
-        const auto accession = names.accession_of_tree.find(score.tree);
-        if (score.scored_on > as_of || accession == names.accession_of_tree.end()) {
+        const auto* tree = book.tree(score.tree);
+        if (score.scored_on > as_of || tree == nullptr || !tree->accession) {
             continue;
         }
-        gather(own[accession->second], score);
-        if (const auto parents = names.parents_of.find(accession->second);
-            parents != names.parents_of.end()) {
-            gather(families[parents->second], score);
+        gather(own[*tree->accession], score);
+        if (const auto parents = parents_of(book, tree->accession)) {
+            gather(families[*parents], score);
         }
     }
-    const auto sizes = family_sizes(orchard, names, as_of);
+    const auto sizes = family_sizes(book, as_of);
     std::vector<FamilyScores> all;
     for (const auto& [parents, gathered] : families) {
         for (const auto& [trait, trees] : gathered.of_trait) {

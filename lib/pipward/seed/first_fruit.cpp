@@ -4,8 +4,7 @@
 #include <algorithm>
 #include <map>
 
-#include "pipward/seed/cold_need.h"
-#include "pipward/seed/cross_tally.h"
+#include "pipward/record/presence.h"
 
 namespace pipward::seed {
 namespace {
@@ -14,11 +13,9 @@ int year_of(Day day) {
     return parts_of(day).year;
 }
 
-struct Index {
-    std::map<std::string, const Accession*> accessions;
-    std::map<std::string, const CrossGoal*> goals;
+struct Seen {
     std::map<std::string, int> counted;  ///< year of the first sprouts of a cross
-    std::map<std::string, int> seen;     ///< year of the first bloom or score at a tree
+    std::map<std::string, int> at_tree;  ///< year of the first bloom or score at a tree
 };
 
 void see(std::map<std::string, int>& years, const std::string& name, Day day) {
@@ -26,44 +23,36 @@ void see(std::map<std::string, int>& years, const std::string& name, Day day) {
     found->second = std::min(found->second, year_of(day));
 }
 
-Index index_of(const Orchard& orchard, Day as_of) {
-    Index index;
-    for (const auto& accession : orchard.accessions) {
-        index.accessions.emplace(accession.name, &accession);
-    }
-    for (const auto& goal : orchard.goals) {
-        index.goals.emplace(goal.code, &goal);
-    }
-    std::map<std::string, std::string> cross_of_lot;
-    for (const auto& lot : orchard.seed_lots) {
-        cross_of_lot.emplace(lot.code, lot.cross);
-    }
+Seen seen_until(const OrchardIndex& book, Day as_of) {
+    const auto& orchard = book.orchard();
+    Seen seen;
     for (const auto& count : orchard.sprout_counts) {
-        if (count.sprouted > 0 && count.counted_on <= as_of && cross_of_lot.contains(count.lot)) {
-            see(index.counted, cross_of_lot[count.lot], count.counted_on);
+        const auto* lot = book.seed_lot(count.lot);
+        if (count.sprouted > 0 && count.counted_on <= as_of && lot != nullptr) {
+            see(seen.counted, lot->cross, count.counted_on);
         }
     }
     for (const auto& note : orchard.bloom_notes) {
         if (note.tree && note.bbch >= first_bloom && note.noted_on <= as_of) {
-            see(index.seen, *note.tree, note.noted_on);
+            see(seen.at_tree, *note.tree, note.noted_on);
         }
     }
     for (const auto& score : orchard.trait_scores) {
         if (score.scored_on <= as_of) {
-            see(index.seen, score.tree, score.scored_on);
+            see(seen.at_tree, score.tree, score.scored_on);
         }
     }
-    return index;
+    return seen;
 }
 
 /// Sown in the spring after the crossing; sooner known from the counts of its lots. A seedling without a
 /// cross was planted in the year in which it was sown, or the next.
-bool tell_sowing(FirstFruit& fruit, const Index& index) {
-    if (const auto counted = index.counted.find(fruit.cross); counted != index.counted.end()) {
+bool tell_sowing(FirstFruit& fruit, const OrchardIndex& book, const Seen& seen) {
+    if (const auto counted = seen.counted.find(fruit.cross); counted != seen.counted.end()) {
         fruit.sown = counted->second;
         fruit.sown_by = SownBy::lot_counts;
-    } else if (const auto goal = index.goals.find(fruit.cross); goal != index.goals.end()) {
-        fruit.sown = goal->second->season.year + 1;
+    } else if (const auto* goal = book.goal(fruit.cross)) {
+        fruit.sown = goal->season.year + years_from_cross_to_sowing;
         fruit.sown_by = SownBy::cross;
     } else if (fruit.tree->planted_on) {
         fruit.sown = year_of(*fruit.tree->planted_on);
@@ -72,15 +61,6 @@ bool tell_sowing(FirstFruit& fruit, const Index& index) {
         return false;
     }
     return true;
-}
-
-bool is_pear(const FirstFruit& fruit, const Orchard& orchard) {
-    const auto species = fruit.accession == nullptr ? std::nullopt
-                         : fruit.accession->species ? fruit.accession->species
-                         : fruit.accession->seed_parent
-                             ? species_of_seed(orchard, *fruit.accession->seed_parent)
-                             : std::nullopt;
-    return species && species->starts_with("Pyrus");
 }
 
 /// Quince keeps a pear small as dwarfing stocks do an apple.
@@ -112,31 +92,27 @@ void tell_years(FirstFruit& fruit, int year) {
     fruit.state = state_in(year, fruit);
 }
 
-bool stands(const Tree& tree, Day as_of) {
-    return tree.purpose == TreePurpose::seedling && (!tree.removed_on || *tree.removed_on > as_of) &&
-           (!tree.planted_on || *tree.planted_on <= as_of);
-}
-
 }  // namespace
 
 FirstFruits first_fruits(const Orchard& orchard, int year, Day as_of) {
-    const auto index = index_of(orchard, as_of);
+    const OrchardIndex book(orchard);
+    const auto seen = seen_until(book, as_of);
     FirstFruits all;
     for (const auto& tree : orchard.trees) {
-        if (!stands(tree, as_of)) {
+        if (tree.purpose != TreePurpose::seedling || !stands_on(tree, as_of)) {
             continue;
         }
         FirstFruit fruit;
         fruit.tree = &tree;
-        const auto accession = index.accessions.find(tree.accession.value_or(""));
-        fruit.accession = accession == index.accessions.end() ? nullptr : accession->second;
-        fruit.cross = fruit.accession == nullptr ? "" : cross_of_seedling(*fruit.accession, orchard.goals);
-        if (const auto seen = index.seen.find(tree.label); seen != index.seen.end()) {
-            fruit.seen = seen->second;
+        fruit.accession = book.accession(tree.accession.value_or(""));
+        const auto* goal = fruit.accession == nullptr ? nullptr : cross_of_seedling(book, *fruit.accession);
+        fruit.cross = goal == nullptr ? "" : goal->code;
+        if (const auto found = seen.at_tree.find(tree.label); found != seen.at_tree.end()) {
+            fruit.seen = found->second;
         }
-        fruit.pear = is_pear(fruit, orchard);
+        fruit.pear = genus_of(book, tree.accession.value_or("")).starts_with("Pyrus");
         fruit.dwarfed = is_dwarfing(tree.rootstock);
-        if (tell_sowing(fruit, index)) {
+        if (tell_sowing(fruit, book, seen)) {
             tell_years(fruit, year);
             all.seedlings.push_back(fruit);
         } else {

@@ -5,6 +5,7 @@
 #include <string>
 #include <vector>
 
+#include "pipward/record/descent.h"
 #include "pipward/record/orchard.h"
 #include "pipward/value/season.h"
 
@@ -16,7 +17,7 @@ namespace pipward::seed {
 /// over many progenies: Visser & de Vries, Euphytica).
 inline constexpr int apple_years = 5;
 inline constexpr int pear_years = 7;
-inline constexpr int fewest_years = 3;
+inline constexpr int fewest_years = years_from_sowing_to_flower;
 inline constexpr int most_years = 10;
 /// A dwarfing stock takes one to three years off. Common practice, no source.
 inline constexpr int years_off_on_dwarfing_stock = 2;

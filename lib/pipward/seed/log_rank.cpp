@@ -1,8 +1,9 @@
 // SPDX-License-Identifier: MIT
 #include "pipward/seed/log_rank.h"
 
-#include <boost/math/distributions/chi_squared.hpp>
 #include <map>
+
+#include "pipward/math/distributions.h"
 
 namespace pipward::seed {
 namespace {
@@ -62,7 +63,7 @@ std::optional<LogRank> log_rank(const SproutTimes& a, const SproutTimes& b) {
     }
     const double apart = seen_a - test.expected_a;
     test.chi_square = apart * apart / variance;
-    test.p = boost::math::cdf(boost::math::complement(boost::math::chi_squared(1), test.chi_square));
+    test.p = math::chi_square_above(test.chi_square, 1);
     return test;
 }
 

@@ -3,6 +3,7 @@
 
 #include <algorithm>
 
+#include "pipward/record/descent.h"
 #include "pipward/seed/cold_need.h"
 #include "pipward/seed/picking.h"
 
@@ -22,14 +23,9 @@ NextWork of_lot(NextWork work, const LotCourse& course) {
     return work;
 }
 
-const Accession* accession_of(const Orchard& orchard, const std::string& name) {
-    const auto found = std::ranges::find(orchard.accessions, name, &Accession::name);
-    return found == orchard.accessions.end() ? nullptr : &*found;
-}
-
-NextWork picking(const CrossTally& tally, const Orchard& orchard, Day as_of) {
+NextWork picking(const CrossTally& tally, const OrchardIndex& book, Day as_of) {
     const auto [first, last] = std::ranges::minmax(tally.tags, {}, &Pollination::worked_on);
-    const auto* mother = accession_of(orchard, tally.goal->seed_parent);
+    const auto* mother = book.accession(tally.goal->seed_parent);
     const auto days =
         pick_days(mother == nullptr ? Accession{} : *mother, first->worked_on - days_around_full_bloom,
                   last->worked_on + days_around_full_bloom);
@@ -106,26 +102,26 @@ std::optional<NextWork> work_at(const LotCourse& course, const CrossColdNeed& ne
 
 }  // namespace
 
-CrossColdNeed cold_need_of_cross(const CrossGoal& goal, const Orchard& orchard) {
-    const auto species = species_of_seed(orchard, goal.seed_parent);
+CrossColdNeed cold_need_of_cross(const CrossGoal& goal, const OrchardIndex& book) {
+    const auto species = species_of(book, goal.seed_parent);
     const auto known = species ? cold_need_of(*species) : std::nullopt;
     const auto need = known ? known : cold_need_of("Malus domestica");
     return {need->least_days, need->full_days, !known};
 }
 
-std::vector<NextWork> work_of_cross(const CrossTally& tally, const Orchard& orchard, Day as_of) {
+std::vector<NextWork> work_of_cross(const CrossTally& tally, const OrchardIndex& book, Day as_of) {
     if (const auto failed = failed_at(tally); failed && *failed != SeedStep::alive) {
         return {};
     }
     const bool seed_is_there = !tally.lots.empty() || tally.planted.count;
     if (!tally.tags.empty() && !tally.fruits.count && !seed_is_there) {
-        return {picking(tally, orchard, as_of)};
+        return {picking(tally, book, as_of)};
     }
     if (tally.fruits.count.value_or(0) > 0 && !seed_is_there) {
         return {washing(tally, as_of)};
     }
     std::vector<NextWork> works;
-    const auto need = cold_need_of_cross(*tally.goal, orchard);
+    const auto need = cold_need_of_cross(*tally.goal, book);
     for (const auto& course : tally.lots) {
         if (auto work = work_at(course, need, as_of)) {
             works.push_back(std::move(*work));
@@ -138,8 +134,8 @@ std::vector<NextWork> work_of_cross(const CrossTally& tally, const Orchard& orch
     return works;
 }
 
-NextWork next_work(const CrossTally& tally, const Orchard& orchard, Day as_of) {
-    auto works = work_of_cross(tally, orchard, as_of);
+NextWork next_work(const CrossTally& tally, const OrchardIndex& book, Day as_of) {
+    auto works = work_of_cross(tally, book, as_of);
     return works.empty() ? NextWork{} : std::move(works.front());
 }
 

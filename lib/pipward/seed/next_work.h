@@ -5,6 +5,7 @@
 #include <string>
 #include <vector>
 
+#include "pipward/record/orchard_index.h"
 #include "pipward/seed/cross_tally.h"
 #include "pipward/value/sentence.h"
 
@@ -34,11 +35,11 @@ struct NextWork {
 /// worked, which is full bloom give or take a few days; washing within four weeks of picking; cold early
 /// enough to end half a year after picking; potting within two weeks of the count (common practice, no
 /// source).
-NextWork next_work(const CrossTally& tally, const Orchard& orchard, Day as_of);
+NextWork next_work(const CrossTally& tally, const OrchardIndex& book, Day as_of);
 
 /// All that is to be done with a cross now, lot by lot, the earliest step first. Picking is told of the cross
 /// as a whole; tags_to_pick() tells it of every branch.
-std::vector<NextWork> work_of_cross(const CrossTally& tally, const Orchard& orchard, Day as_of);
+std::vector<NextWork> work_of_cross(const CrossTally& tally, const OrchardIndex& book, Day as_of);
 
 /// Days of moist cold for the seed of a cross: its seed parent's species, an apple's where nothing tells it.
 struct CrossColdNeed {
@@ -46,6 +47,6 @@ struct CrossColdNeed {
     int full_days = 0;
     bool guessed = false;  ///< the species is not known
 };
-CrossColdNeed cold_need_of_cross(const CrossGoal& goal, const Orchard& orchard);
+CrossColdNeed cold_need_of_cross(const CrossGoal& goal, const OrchardIndex& book);
 
 }  // namespace pipward::seed

@@ -6,18 +6,10 @@
 #include <set>
 #include <tuple>
 
+#include "pipward/record/orchard_index.h"
+
 namespace pipward::seed {
 namespace {
-
-const Accession* accession_of(const Orchard& orchard, const std::string& name) {
-    const auto found = std::ranges::find(orchard.accessions, name, &Accession::name);
-    return found == orchard.accessions.end() ? nullptr : &*found;
-}
-
-const CrossGoal* goal_of(const Orchard& orchard, const std::string& cross) {
-    const auto found = std::ranges::find(orchard.goals, cross, &CrossGoal::code);
-    return found == orchard.goals.end() ? nullptr : &*found;
-}
 
 /// The last work on each tag that still hangs.
 std::map<std::string, const Pollination*> hanging(const Orchard& orchard, Day as_of) {
@@ -38,16 +30,16 @@ std::map<std::string, const Pollination*> hanging(const Orchard& orchard, Day as
     return tags;
 }
 
-TagToPick tag_of(const Pollination& work, const Orchard& orchard, const FullBloomOf& bloom_of) {
+TagToPick tag_of(const Pollination& work, const OrchardIndex& book, const FullBloomOf& bloom_of) {
     TagToPick tag;
     tag.work = &work;
-    tag.goal = goal_of(orchard, work.cross);
+    tag.goal = book.goal(work.cross);
     const FullBloomSpan by_work{work.worked_on - days_around_full_bloom,
                                 work.worked_on + days_around_full_bloom};
     const auto told = bloom_of(work.tree);
     tag.bloom_by_work = !told || told->late - told->early > by_work.late - by_work.early;
     tag.bloom = tag.bloom_by_work ? by_work : *told;
-    const auto* mother = tag.goal == nullptr ? nullptr : accession_of(orchard, tag.goal->seed_parent);
+    const auto* mother = tag.goal == nullptr ? nullptr : book.accession(tag.goal->seed_parent);
     tag.days = pick_days(mother == nullptr ? Accession{} : *mother, tag.bloom.early, tag.bloom.late);
     return tag;
 }
@@ -55,9 +47,10 @@ TagToPick tag_of(const Pollination& work, const Orchard& orchard, const FullBloo
 }  // namespace
 
 std::vector<TagToPick> tags_to_pick(const Orchard& orchard, Day as_of, const FullBloomOf& bloom_of) {
+    const OrchardIndex book(orchard);
     std::vector<TagToPick> tags;
     for (const auto& [tag, work] : hanging(orchard, as_of)) {
-        tags.push_back(tag_of(*work, orchard, bloom_of));
+        tags.push_back(tag_of(*work, book, bloom_of));
     }
     std::ranges::stable_sort(tags, {}, [](const TagToPick& tag) { return tag.days.from; });
     return tags;

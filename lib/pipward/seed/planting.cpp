@@ -93,8 +93,7 @@ std::span<const Word<PlantingOrder>> words(PlantingOrder) {
     static constexpr std::array table{
         Word<PlantingOrder>{PlantingOrder::together, "together", "each family in one run"},
         Word<PlantingOrder>{PlantingOrder::mixed, "mixed",
-                            "families in short plots, in chance order, alike in "
-                            "every part of the rows"}};
+                            "families in short plots, in chance order, alike in every part of the rows"}};
     return table;
 }
 

@@ -28,14 +28,14 @@ void add_lot(TrialArm& arm, const LotCourse& course) {
 }
 
 void reckon(TrialArm& arm) {
-    arm.interval = wilson_interval(std::min(arm.sprouted, arm.seeds), arm.seeds);
+    arm.interval = math::wilson_interval(std::min(arm.sprouted, arm.seeds), arm.seeds);
     arm.half_coolbear = days_to_half(arm.points, HalfRule::coolbear);
     arm.half_farooq = days_to_half(arm.points, HalfRule::farooq);
     arm.mean_days = mean_days_to_sprout(arm.points);
 }
 
 double share_of(const TrialArm& arm) {
-    return HitsOf{arm.sprouted, arm.seeds}.share();
+    return math::HitsOf{arm.sprouted, arm.seeds}.share();
 }
 
 Trial trial_of(const std::string& cross, std::map<ArmKey, TrialArm> arms) {

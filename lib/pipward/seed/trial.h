@@ -5,8 +5,8 @@
 #include <string>
 #include <vector>
 
+#include "pipward/math/shares.h"
 #include "pipward/seed/lot_course.h"
-#include "pipward/seed/share_interval.h"
 #include "pipward/value/sentence.h"
 
 /// Treatments and media of seed compared as the trials that they are.
@@ -19,7 +19,7 @@ struct TrialArm {
     std::string medium;     ///< empty where it was not written down
     int seeds = 0;
     int sprouted = 0;
-    ShareInterval interval;           ///< Wilson, 95 %, of the share sprouted
+    math::ShareInterval interval;     ///< Wilson, 95 %, of the share sprouted
     std::vector<SproutPoint> points;  ///< of its one lot; empty where it has several or no day 0
     SproutTimes times;
     std::optional<double> half_coolbear;  ///< days

@@ -6,7 +6,7 @@
 namespace pipward::seed {
 namespace {
 
-HitsOf hits_of(const TrialArm& arm) {
+math::HitsOf hits_of(const TrialArm& arm) {
     return {std::min(arm.sprouted, arm.seeds), arm.seeds};
 }
 
@@ -33,8 +33,8 @@ void adjust(std::vector<TrialPair>& pairs) {
         shares.push_back(pair.p_share);
         times.push_back(pair.p_time.value_or(1));
     }
-    shares = holm_adjusted(shares);
-    times = holm_adjusted(times);
+    shares = math::holm_adjusted(shares);
+    times = math::holm_adjusted(times);
     for (std::size_t i = 0; i < pairs.size(); ++i) {
         pairs[i].p_share = shares[i];
         if (pairs[i].p_time) {
@@ -44,7 +44,7 @@ void adjust(std::vector<TrialPair>& pairs) {
 }
 
 TrialVerdict verdict_of(const TrialPair& pair, const TrialArm& a, const TrialArm& b, std::size_t pairs) {
-    const double best = smallest_possible_p(a.seeds, b.seeds) * static_cast<double>(pairs);
+    const double best = math::smallest_possible_p(a.seeds, b.seeds) * static_cast<double>(pairs);
     if (best >= trial_alpha) {
         return TrialVerdict::too_few;
     }
@@ -117,12 +117,12 @@ std::vector<TrialPair> compare_arms(const std::vector<TrialArm>& arms) {
     std::vector<TrialPair> pairs;
     for (std::size_t a = 0; a < arms.size(); ++a) {
         for (std::size_t b = a + 1; b < arms.size(); ++b) {
-            TrialPair pair{a, b, fisher_exact(hits_of(arms[a]), hits_of(arms[b])),
+            TrialPair pair{a, b, math::fisher_exact(hits_of(arms[a]), hits_of(arms[b])),
                            p_of_time(arms[a], arms[b])};
             const double share_a = hits_of(arms[a]).share();
             const double share_b = hits_of(arms[b]).share();
             if (share_a != share_b) {
-                pair.seeds_to_settle = seeds_to_settle(share_a, share_b);
+                pair.seeds_to_settle = math::number_to_settle(share_a, share_b);
             }
             pairs.push_back(std::move(pair));
         }

@@ -2,7 +2,6 @@
 #pragma once
 
 #include "pipward/seed/trial.h"
-#include "pipward/seed/two_shares.h"
 
 namespace pipward::seed {
 

@@ -4,7 +4,7 @@
 #include <algorithm>
 #include <array>
 
-namespace pipward::inline value {
+namespace pipward::value {
 namespace {
 
 constexpr std::array stages{
@@ -79,4 +79,4 @@ std::string_view words_of(Bbch stage) {
     return found == stages.end() ? std::string_view{} : found->words;
 }
 
-}  // namespace pipward::inline value
+}  // namespace pipward::value

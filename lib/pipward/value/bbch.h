@@ -6,7 +6,9 @@
 #include <span>
 #include <string_view>
 
-namespace pipward::inline value {
+#include "pipward/value/spoken.h"
+
+namespace pipward::value {
 
 /// A principal-and-secondary growth stage of pome fruit, 00 to 99, on the BBCH scale
 /// (Meier et al. 1994; Meier, Growth stages of mono- and dicotyledonous plants, BBCH Monograph).
@@ -32,4 +34,4 @@ std::span<const BbchWords> bbch_stages();
 std::optional<Bbch> make_bbch(int code);
 std::string_view words_of(Bbch stage);
 
-}  // namespace pipward::inline value
+}  // namespace pipward::value

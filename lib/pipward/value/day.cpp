@@ -7,7 +7,7 @@
 #include <charconv>
 #include <chrono>
 
-namespace pipward::inline value {
+namespace pipward::value {
 namespace {
 
 std::chrono::year_month_day calendar(Day day) {
@@ -96,4 +96,4 @@ Sentence to_short_text(Day day) {
     }
 }
 
-}  // namespace pipward::inline value
+}  // namespace pipward::value

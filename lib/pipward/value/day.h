@@ -8,8 +8,9 @@
 #include <string_view>
 
 #include "pipward/value/sentence.h"
+#include "pipward/value/spoken.h"
 
-namespace pipward::inline value {
+namespace pipward::value {
 
 /// A calendar day of the proleptic Gregorian calendar, without time or zone.
 /// Shape: days since 1970-01-01. Range of text: years 0001 to 9999.
@@ -49,4 +50,4 @@ std::string to_iso(Day day);
 /// "12 Apr": for charts and sheets.
 Sentence to_short_text(Day day);
 
-}  // namespace pipward::inline value
+}  // namespace pipward::value

@@ -7,7 +7,7 @@
 
 #include "pipward/value/utf8.h"
 
-namespace pipward::inline value {
+namespace pipward::value {
 namespace {
 
 std::string joined(const Findings& findings) {
@@ -128,4 +128,4 @@ Error::Error(Trouble trouble, Findings findings)
 
 Error::Error(Trouble trouble, Finding finding) : Error(trouble, Findings{std::move(finding)}) {}
 
-}  // namespace pipward::inline value
+}  // namespace pipward::value

@@ -6,8 +6,9 @@
 #include <vector>
 
 #include "pipward/value/sentence.h"
+#include "pipward/value/spoken.h"
 
-namespace pipward::inline value {
+namespace pipward::value {
 
 enum class Level { note, warning, error };
 
@@ -73,4 +74,4 @@ class Error : public std::runtime_error {
     Findings findings_;
 };
 
-}  // namespace pipward::inline value
+}  // namespace pipward::value

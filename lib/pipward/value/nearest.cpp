@@ -3,9 +3,8 @@
 
 #include <algorithm>
 #include <numeric>
-#include <utility>
 
-namespace pipward::inline value {
+namespace pipward::value {
 namespace {
 
 std::string small(std::string_view word) {
@@ -20,6 +19,15 @@ int distance_without_capitals(const std::string& word, const std::string& candid
     const int distance = edit_distance(word, candidate);
     const bool held = word.size() >= 2 && candidate.find(word) != std::string::npos;
     return held ? std::min(distance, 1) : distance;
+}
+
+struct Near {
+    int distance = 0;
+    std::string candidate;
+};
+
+bool comes_before(const Near& one, const Near& other) {
+    return one.distance != other.distance ? one.distance < other.distance : one.candidate < other.candidate;
 }
 
 }  // namespace
@@ -57,13 +65,13 @@ std::vector<std::string> nearest_few(std::string_view word, const std::vector<st
                                      std::size_t most) {
     const auto wanted = small(word);
     const int farthest = std::max(2, static_cast<int>(word.size()) / 3);
-    std::vector<std::pair<int, std::string>> near;
+    std::vector<Near> near;
     for (const auto& candidate : candidates) {
         if (const int distance = distance_without_capitals(wanted, small(candidate)); distance <= farthest) {
-            near.emplace_back(distance, candidate);
+            near.push_back({distance, candidate});
         }
     }
-    std::ranges::sort(near);
+    std::ranges::sort(near, comes_before);
     std::vector<std::string> few;
     for (const auto& [distance, candidate] : near) {
         if (few.size() < most) {
@@ -73,4 +81,4 @@ std::vector<std::string> nearest_few(std::string_view word, const std::vector<st
     return few;
 }
 
-}  // namespace pipward::inline value
+}  // namespace pipward::value

@@ -6,7 +6,9 @@
 #include <string_view>
 #include <vector>
 
-namespace pipward::inline value {
+#include "pipward/value/spoken.h"
+
+namespace pipward::value {
 
 /// Letters to add, drop or change to make `a` of `b` (Levenshtein 1966).
 int edit_distance(std::string_view a, std::string_view b);
@@ -19,4 +21,4 @@ std::optional<std::string> nearest(std::string_view word, const std::vector<std:
 std::vector<std::string> nearest_few(std::string_view word, const std::vector<std::string>& candidates,
                                      std::size_t most = 3);
 
-}  // namespace pipward::inline value
+}  // namespace pipward::value

@@ -3,7 +3,9 @@
 
 #include <compare>
 
-namespace pipward::inline value {
+#include "pipward/value/spoken.h"
+
+namespace pipward::value {
 
 /// A temperature reading in degrees Celsius. Two readings cannot be added: their difference is a step.
 struct Celsius {
@@ -83,4 +85,4 @@ struct Latitude {
     auto operator<=>(const Latitude&) const = default;
 };
 
-}  // namespace pipward::inline value
+}  // namespace pipward::value

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "pipward/value/season.h"
 
-namespace pipward::inline value {
+namespace pipward::value {
 namespace {
 
 constexpr int southern_shift = 182;
@@ -26,4 +26,4 @@ Season season_of(Day day, Hemisphere hemisphere) {
     return day < anchor_of(this_year, hemisphere) + season_first ? Season{this_year.year - 1} : this_year;
 }
 
-}  // namespace pipward::inline value
+}  // namespace pipward::value

@@ -5,8 +5,9 @@
 
 #include "pipward/value/day.h"
 #include "pipward/value/quantity.h"
+#include "pipward/value/spoken.h"
 
-namespace pipward::inline value {
+namespace pipward::value {
 
 enum class Hemisphere { north, south };
 
@@ -33,4 +34,4 @@ Day anchor_of(Season season, Hemisphere hemisphere);
 /// days from 1 October (north) belong to the coming year's season.
 Season season_of(Day day, Hemisphere hemisphere);
 
-}  // namespace pipward::inline value
+}  // namespace pipward::value

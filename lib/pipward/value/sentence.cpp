@@ -4,7 +4,7 @@
 #include <charconv>
 #include <optional>
 
-namespace pipward::inline value {
+namespace pipward::value {
 namespace {
 
 /// A piece of a form: words, or the field that follows them.
@@ -154,4 +154,4 @@ std::string field_of(std::string_view form, std::size_t number) {
     return "{}";
 }
 
-}  // namespace pipward::inline value
+}  // namespace pipward::value

@@ -12,7 +12,9 @@
 #include <utility>
 #include <vector>
 
-namespace pipward::inline value {
+#include "pipward/value/spoken.h"
+
+namespace pipward::value {
 
 /// How a host says a form in its language: "{} blooms on {}." gives "{} blüht am {}.". A form it has no words
 /// for comes back as it is. "{0}", "{1}" name the fillings where another language turns them round.
@@ -82,8 +84,10 @@ Sentence say(fmt::format_string<const Fillings&...> form, const Fillings&... fil
     return filled(literal, {as_filling(literal, number++, fillings)...});
 }
 
-}  // namespace pipward::inline value
+}  // namespace pipward::value
 
+// The reference knows no scope of another library.
+/// @cond
 template <>
 struct fmt::formatter<pipward::Sentence> : fmt::formatter<std::string_view> {
     template <class Context>
@@ -91,3 +95,4 @@ struct fmt::formatter<pipward::Sentence> : fmt::formatter<std::string_view> {
         return fmt::formatter<std::string_view>::format(sentence.text(), context);
     }
 };
+/// @endcond

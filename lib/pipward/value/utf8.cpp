@@ -5,7 +5,7 @@
 #include <array>
 #include <optional>
 
-namespace pipward::inline value {
+namespace pipward::value {
 namespace {
 
 struct Lead {
@@ -114,4 +114,4 @@ std::string one_line(std::string_view text, std::size_t most) {
     return to_utf8(code_points);
 }
 
-}  // namespace pipward::inline value
+}  // namespace pipward::value

@@ -5,7 +5,9 @@
 #include <string>
 #include <string_view>
 
-namespace pipward::inline value {
+#include "pipward/value/spoken.h"
+
+namespace pipward::value {
 
 inline constexpr char32_t replacement_character = 0xFFFD;
 
@@ -25,4 +27,4 @@ bool has_unseen_characters(std::string_view text);
 /// direction and broken bytes U+FFFD; longer than `most` characters it ends in "…". `most` is at least 1.
 std::string one_line(std::string_view text, std::size_t most);
 
-}  // namespace pipward::inline value
+}  // namespace pipward::value

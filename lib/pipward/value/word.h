@@ -5,10 +5,12 @@
 #include <span>
 #include <string_view>
 
+#include "pipward/value/spoken.h"
+
 /// Closed lists of words. Each room gives its enums a table `words(Enum)` beside them: the word as it is
 /// stored and typed, and its meaning for people. Domains, readers, parameters and the hosts' pick lists all
 /// come from it.
-namespace pipward::inline value {
+namespace pipward::value {
 
 template <class Enum>
 struct Word {
@@ -39,4 +41,4 @@ std::optional<Enum> from_word(std::string_view word) {
     return std::nullopt;
 }
 
-}  // namespace pipward::inline value
+}  // namespace pipward::value

@@ -64,7 +64,8 @@ void BookOpener::choose() {
 }
 
 void BookOpener::open(const QString& book) {
-    auto* task = new OperationTask(*operation::find_operation("book-dress"), {{"book", from_qt(book)}});
+    auto* task =
+        new OperationTask(operation::operation_for(operation::Role::dress_book), {{"book", from_qt(book)}});
     connect(task, &OperationTask::done, this, [this, book] { show(book); });
     connect(task, &OperationTask::failed, this,
             [this, book](const QString& trouble) { show_as_it_is(book, trouble); });

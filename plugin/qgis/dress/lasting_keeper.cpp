@@ -7,7 +7,7 @@
 #include <qgsvectorlayertemporalproperties.h>
 
 #include "dress/book_layers.h"
-#include "pipward/operation/dress_book.h"
+#include "pipward/operation/book/dress_book.h"
 #include "text.h"
 
 namespace pipward::desktop {

@@ -7,7 +7,7 @@
 #include <QDomDocument>
 
 #include "pipward/dress/style_text.h"
-#include "pipward/operation/dress_book.h"
+#include "pipward/operation/book/dress_book.h"
 #include "text.h"
 
 namespace pipward::desktop {

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-2.0-or-later
 #include "find/book_index.h"
 
-#include "pipward/operation/tree_reading.h"
+#include "pipward/operation/place/tree_reading.h"
 #include "text.h"
 
 namespace pipward::desktop {

@@ -49,7 +49,7 @@ FindDesk::FindDesk(QgisInterface* desktop, SeasonPanel* panel, QObject* parent)
     QgsGui::mapLayerActionRegistry()->addMapLayerAction(action_);
     connect(action_, &CardAction::asked_for, this, &FindDesk::open_feature);
     connect(&finder_, &TreeFinder::ready, this, [this](const SharedIndex& index) {
-        const bool waited_for = waiting_ && waiting_->first == index->book;
+        const bool waited_for = waiting_ && waiting_->book == index->book;
         if (waited_for && !open_waiting(index)) {
             give_up_waiting();
         }
@@ -121,7 +121,7 @@ void FindDesk::open(const ChosenTree& tree) {
 }
 
 void FindDesk::open_feature(const QString& book, qlonglong fid) {
-    waiting_ = {book, fid};
+    waiting_ = Waiting{book, fid};
     const auto index = finder_.index_of(book);
     if (index != nullptr && open_waiting(index)) {
         return;
@@ -132,11 +132,11 @@ void FindDesk::open_feature(const QString& book, qlonglong fid) {
 }
 
 bool FindDesk::open_waiting(const SharedIndex& index) {
-    if (!waiting_ || waiting_->first != index->book) {
+    if (!waiting_ || waiting_->book != index->book) {
         return false;
     }
     const auto& trees = index->trees.orchard().trees;
-    const auto found = std::ranges::find(trees, waiting_->second, &Tree::fid);
+    const auto found = std::ranges::find(trees, waiting_->tree, &Tree::fid);
     if (found == trees.end()) {
         return false;
     }
@@ -185,11 +185,11 @@ void FindDesk::show_on_map(const ChosenTree& tree) {
 }
 
 void FindDesk::draw_line(const ChosenTree& tree) {
-    const auto* operation = operation::find_operation("line-show");
     const auto name = tree.tree().accession.value_or(tree.tree().label);
     const auto today = QDate::currentDate().toString(Qt::ISODate);
-    auto* task = new OperationTask(
-        *operation, {{"book", from_qt(tree.index->book)}, {"who", name}, {"as-of", from_qt(today)}});
+    auto* task =
+        new OperationTask(operation::operation_for(operation::Role::draw_line),
+                          {{"book", from_qt(tree.index->book)}, {"who", name}, {"as-of", from_qt(today)}});
     connect(task, &OperationTask::done, this,
             [this, name](const std::shared_ptr<const operation::Outcome>& outcome) {
                 (new LineWindow(to_qt(name), outcome, desktop_->mainWindow()))->show();

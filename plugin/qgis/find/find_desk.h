@@ -4,7 +4,6 @@
 #include <QObject>
 #include <QPointer>
 #include <optional>
-#include <utility>
 
 #include "find/tree_card.h"
 #include "find/tree_finder.h"
@@ -51,7 +50,11 @@ class FindDesk : public QObject {
     TreeLocator* locator_ = nullptr;
     QPointer<QgsDockWidget> dock_;
     QPointer<TreeCard> card_;
-    std::optional<std::pair<QString, qlonglong>> waiting_;  // a tree whose book is being read
+    struct Waiting {
+        QString book;
+        qlonglong tree = 0;
+    };
+    std::optional<Waiting> waiting_;  // a tree whose book is being read
 };
 
 }  // namespace pipward::desktop

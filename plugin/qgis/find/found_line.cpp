@@ -7,6 +7,7 @@
 
 #include "panel/table_view.h"
 #include "pipward/place/address.h"
+#include "pipward/record/presence.h"
 #include "text.h"
 
 namespace pipward::desktop {
@@ -20,7 +21,7 @@ QString titled(const Tree& tree) {
 // Of whole labels nothing is told: the title says it.
 QString detailed(const Orchard& orchard, const Tree& tree, const place::Match& match) {
     QStringList parts;
-    if (tree.removed_on) {
+    if (removed_by(tree, today())) {
         parts << QCoreApplication::translate("pipward::desktop::FindBox", "removed %1")
                      .arg(QLocale().toString(to_qt(*tree.removed_on), QLocale::ShortFormat));
     }
@@ -43,7 +44,7 @@ std::vector<FoundLine> found_lines(const BookIndex& index, const QString& scrap,
     const auto& orchard = index.trees.orchard();
     const auto stand = from ? place::standpoint(*from, orchard.crs) : std::nullopt;
     std::vector<FoundLine> lines;
-    for (const auto& found : index.trees.find(from_qt(scrap), limit, stand)) {
+    for (const auto& found : index.trees.find(from_qt(scrap), limit, stand, today())) {
         const auto& tree = orchard.trees[found.tree];
         lines.push_back({titled(tree), detailed(orchard, tree, found.match), found.score, found.tree});
     }

@@ -16,7 +16,7 @@ struct FoundLine {
     std::size_t number = 0;  ///< into the orchard's trees
 };
 
-/// From any thread. Nearer trees come first among equals where `from` is known.
+/// From any thread. Of equals those that stand today come first, then the nearer ones where `from` is known.
 std::vector<FoundLine> found_lines(const BookIndex& index, const QString& scrap,
                                    const std::optional<place::LonLat>& from, std::size_t limit);
 

@@ -27,7 +27,7 @@ class LineDrawing : public QWidget {
     std::unique_ptr<QSvgRenderer> drawing_;
 };
 
-/// The line of an accession as line-show draws it, to look at and to keep as PDF.
+/// The line of an accession as its operation draws it, to look at and to keep as PDF.
 class LineWindow : public QDialog {
     Q_OBJECT
   public:

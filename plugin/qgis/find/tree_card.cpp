@@ -44,8 +44,8 @@ QString way_text(const place::LonLat& tree, const LookingFrom& from) {
     const auto way = place::way_between(from.place, tree);
     const QString words = from.is_position ? TreeCard::tr("%1 %2 of where you are (%3°)")
                                            : TreeCard::tr("%1 %2 of the map's middle (%3°)");
-    return words.arg(distance_text(way.distance.value), said(place::compass_words(way.bearing)))
-        .arg(qRound(way.bearing) % 360);
+    return words.arg(distance_text(way.distance.value), said(place::compass_words(way.bearing_deg)))
+        .arg(qRound(way.bearing_deg) % 360);
 }
 
 QString place_text(const Tree& tree, const QString& uri) {

@@ -4,7 +4,6 @@
 #include <qgsapplication.h>
 #include <qgstaskmanager.h>
 
-#include <QDate>
 #include <memory>
 
 #include "note/book_task.h"
@@ -12,18 +11,10 @@
 #include "note/finding_text.h"
 #include "note/note_form.h"
 #include "note/open_layers.h"
+#include "panel/table_view.h"
 #include "text.h"
 
 namespace pipward::desktop {
-namespace {
-
-Day today() {
-    const auto date = QDate::currentDate();
-    return make_day({date.year(), date.month(), date.day()}).value_or(Day{});
-}
-
-}  // namespace
-
 NoteDesk::NoteDesk(NoteForm& form) : form_(&form) {
     connect(&form, &NoteForm::given, this, &NoteDesk::write);
 }

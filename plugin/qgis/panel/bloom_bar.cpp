@@ -6,6 +6,8 @@
 #include <set>
 
 #include "panel/table_view.h"
+#include "pipward/bloom/model.h"
+#include "text.h"
 
 namespace pipward::desktop {
 namespace {
@@ -41,6 +43,8 @@ QDate middle_of(const TableView& view, const std::vector<std::size_t>& rows, con
 
 BloomBar bar_of(const TableView& view, const QString& accession, const std::vector<std::size_t>& rows,
                 bool wanted) {
+    // The column of the model tells the way of foretelling as well.
+    const QString own_notes = to_qt(bloom::to_text(bloom::NeedSource::own_notes));
     BloomBar bar{accession,
                  middle_of(view, rows, "first_p50"),
                  middle_of(view, rows, "full_p10"),
@@ -49,7 +53,8 @@ BloomBar bar_of(const TableView& view, const QString& accession, const std::vect
                  middle_of(view, rows, "end_p50"),
                  wanted,
                  {},
-                 view.text(rows.front(), "warnings")};
+                 view.text(rows.front(), "warnings"),
+                 !view.text(rows.front(), "model").contains(own_notes)};
     for (const auto row : rows) {
         if (const QString label = view.text(row, "label"); !label.isEmpty()) {
             bar.trees << label;

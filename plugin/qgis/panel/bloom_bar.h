@@ -21,6 +21,7 @@ struct BloomBar {
     bool wanted = false;  ///< a parent of a wanted cross
     QStringList trees;    ///< labels of its trees
     QString warning;
+    bool borrowed = false;  ///< no notes of its own stand behind it
 };
 
 /// One bar an accession from the table of bloom windows: the middle of its trees' days. Parents of wanted

@@ -1,48 +1,43 @@
 // SPDX-License-Identifier: GPL-2.0-or-later
 #include "panel/bloom_chart.h"
 
+#include <QFontInfo>
 #include <QHelpEvent>
 #include <QKeyEvent>
-#include <QLocale>
 #include <QMouseEvent>
 #include <QPainter>
 #include <QToolTip>
 #include <algorithm>
+#include <cmath>
+#include <iterator>
 
+#include "panel/chart_painter.h"
+#include "panel/table_view.h"
+#include "pipward/paper/text.h"
 #include "text.h"
 
 namespace pipward::desktop {
 namespace {
 
-constexpr int margin_days = 3;
-constexpr int widest_name = 170;
+constexpr int margin = 6;
 
 QColor mixed(const QColor& a, const QColor& b, double share_of_b) {
     const auto mix = [&](int x, int y) { return static_cast<int>(x + (y - x) * share_of_b); };
     return {mix(a.red(), b.red()), mix(a.green(), b.green()), mix(a.blue(), b.blue())};
 }
 
+paper::BloomBar for_drawing(const BloomBar& bar) {
+    paper::BloomBar drawn;
+    drawn.name = from_qt(bar.accession);
+    drawn.first = from_qt(bar.first);
+    drawn.full = {from_qt(bar.full_p10), from_qt(bar.full_p50), from_qt(bar.full_p90)};
+    drawn.end = from_qt(bar.end);
+    drawn.source = bar.borrowed ? bloom::NeedSource::orchard_mean : bloom::NeedSource::own_notes;
+    drawn.seed_parent = bar.wanted;
+    return drawn;
+}
+
 }  // namespace
-
-/// Blue bands and an orange line keep apart for every common kind of colour blindness, on light and on dark.
-struct BloomChart::Inks {
-    QColor ground;
-    QColor text;
-    QColor faint;
-    QColor band;
-    QColor line;
-    QColor today;
-    QColor chosen;
-
-    explicit Inks(const QPalette& palette) : ground(palette.base().color()), text(palette.text().color()) {
-        const bool dark = ground.lightness() < 128;
-        faint = mixed(ground, text, 0.18);
-        band = dark ? QColor(0x6a, 0xa6, 0xdc) : QColor(0x2f, 0x6c, 0xa8);
-        line = mixed(ground, text, 0.55);
-        today = dark ? QColor(0xf0, 0xa0, 0x40) : QColor(0xb8, 0x56, 0x00);
-        chosen = mixed(ground, palette.highlight().color(), 0.25);
-    }
-};
 
 BloomChart::BloomChart(QWidget* parent) : QWidget(parent) {
     setObjectName(QStringLiteral("pipward_bloom_chart"));
@@ -55,142 +50,75 @@ BloomChart::BloomChart(QWidget* parent) : QWidget(parent) {
 
 void BloomChart::show_bars(std::vector<BloomBar> bars, QDate as_of) {
     bars_ = std::move(bars);
-    as_of_ = as_of;
     chosen_.reset();
-    from_ = as_of;
-    to_ = as_of;
-    for (const auto& bar : bars_) {
-        from_ = std::min({from_, bar.first, bar.full_p10});
-        to_ = std::max({to_, bar.end, bar.full_p90});
-    }
-    from_ = from_.addDays(-margin_days);
-    to_ = to_.addDays(margin_days);
+    chart_ = {};
+    chart_.as_of = from_qt(as_of);
+    std::ranges::transform(bars_, std::back_inserter(chart_.bars), for_drawing);
+    paper::span_bars(chart_);
     updateGeometry();
     update();
 }
 
-int BloomChart::row_height() const {
-    return fontMetrics().height() + 8;
-}
-
-int BloomChart::head_height() const {
-    return 2 * fontMetrics().height() + 8;
-}
-
-int BloomChart::name_width() const {
-    QFont bold = font();
-    bold.setBold(true);
-    const QFontMetrics metrics(bold);
-    int widest = 40;
-    for (const auto& bar : bars_) {
-        widest = std::max(widest, metrics.horizontalAdvance(bar.accession));
+paper::ChartMeasures BloomChart::measures() const {
+    double longest = 0;
+    for (const auto& bar : chart_.bars) {
+        longest = std::max(longest, paper::estimated_width(bar.name));
     }
-    return std::min({widest, widest_name, width() / 3}) + 14;
+    return paper::panel_measures(width() - 2 * margin, QFontInfo(font()).pixelSize(), fontMetrics().height(),
+                                 longest);
+}
+
+paper::BloomDrawing BloomChart::drawing() const {
+    return paper::bloom_drawing(chart_, measures(), host_wording);
+}
+
+int BloomChart::whole_height() const {
+    return static_cast<int>(std::ceil(drawing().height)) + 2 * margin;
 }
 
 QSize BloomChart::sizeHint() const {
-    return {420, head_height() + row_height() * std::max(3, static_cast<int>(bars_.size())) + 4};
+    return {420, std::max(160, whole_height())};
 }
 
 QSize BloomChart::minimumSizeHint() const {
-    return {260, head_height() + row_height() * static_cast<int>(bars_.size()) + 4};
+    return {260, whole_height()};
 }
 
 double BloomChart::place_of(const QDate& day) const {
-    const double left = name_width();
-    const double days = std::max<double>(1, static_cast<double>(from_.daysTo(to_)));
-    return left + (width() - left - 8) * static_cast<double>(from_.daysTo(day)) / days;
+    return margin + paper::plot_axis(chart_, measures()).middle_of(from_qt(day));
 }
 
 std::optional<std::size_t> BloomChart::bar_at(const QPoint& point) const {
-    const int row = point.y() < head_height() ? -1 : (point.y() - head_height()) / row_height();
-    if (row < 0 || row >= static_cast<int>(bars_.size())) {
+    const auto rows = drawing().rows;
+    const double y = point.y() - margin;
+    const auto found =
+        std::ranges::find_if(rows, [&](const auto& row) { return row.top <= y && y < row.bottom; });
+    if (found == rows.end()) {
         return std::nullopt;
     }
-    return static_cast<std::size_t>(row);
-}
-
-void BloomChart::draw_axis(QPainter& painter, const Inks& inks) const {
-    draw_months(painter, inks);
-    const int line = fontMetrics().height();
-    const int widest = fontMetrics().horizontalAdvance(QStringLiteral("00 "));
-    double free_from = 0;
-    for (QDate day = from_; day <= to_; day = day.addDays(1)) {
-        if (day.dayOfWeek() != Qt::Monday) {
-            continue;
-        }
-        const double x = place_of(day);
-        painter.setPen(inks.faint);
-        painter.drawLine(QPointF(x, head_height() - 2), QPointF(x, height()));
-        if (x - widest / 2.0 >= free_from) {
-            painter.setPen(inks.line);
-            painter.drawText(QRectF(x - 14, line, 28, line), Qt::AlignCenter, QString::number(day.day()));
-            free_from = x + widest / 2.0;
-        }
-    }
-}
-
-void BloomChart::draw_months(QPainter& painter, const Inks& inks) const {
-    painter.setPen(inks.text);
-    for (QDate day = from_; day <= to_; day = day.addDays(day.daysInMonth() - day.day() + 1)) {
-        const QString name = QLocale().standaloneMonthName(day.month());
-        const double x = place_of(day);
-        const QDate next = day.addDays(day.daysInMonth() - day.day() + 1);
-        const double room = (next <= to_ ? place_of(next) : width()) - x;
-        if (fontMetrics().horizontalAdvance(name) + 4 <= room) {
-            painter.drawText(QPointF(x + 2, fontMetrics().height() - 2), name);
-        }
-    }
-}
-
-void BloomChart::draw_bar(QPainter& painter, const Inks& inks, std::size_t index) const {
-    const auto& bar = bars_[index];
-    const int top = head_height() + row_height() * static_cast<int>(index);
-    const double middle = top + row_height() / 2.0;
-    if (chosen_ == index) {
-        painter.fillRect(QRect(0, top, width(), row_height()), inks.chosen);
-    }
-    QFont font = this->font();
-    font.setBold(bar.wanted);
-    painter.setFont(font);
-    painter.setPen(inks.text);
-    const QRect place(6, top, name_width() - 12, row_height());
-    painter.drawText(place, Qt::AlignVCenter | Qt::AlignLeft,
-                     QFontMetrics(font).elidedText(bar.accession, Qt::ElideRight, place.width()));
-    painter.setFont(this->font());
-    painter.setPen(QPen(inks.line, 1.5));
-    painter.drawLine(QPointF(place_of(bar.first), middle), QPointF(place_of(bar.end), middle));
-    const double left = place_of(bar.full_p10);
-    const double right = std::max(left + 3, place_of(bar.full_p90));
-    painter.fillRect(QRectF(left, middle - 5, right - left, 10), inks.band);
-    painter.setPen(QPen(inks.ground, 4));
-    const double median = place_of(bar.full_p50);
-    painter.drawLine(QPointF(median, middle - 7), QPointF(median, middle + 7));
-    painter.setPen(QPen(inks.text, 2));
-    painter.drawLine(QPointF(median, middle - 8), QPointF(median, middle + 8));
-}
-
-void BloomChart::draw_today(QPainter& painter, const Inks& inks) const {
-    const double x = place_of(as_of_);
-    painter.setPen(QPen(inks.today, 1.5, Qt::DashLine));
-    painter.drawLine(QPointF(x, head_height() - 4), QPointF(x, height()));
+    return static_cast<std::size_t>(found - rows.begin());
 }
 
 void BloomChart::paintEvent(QPaintEvent*) {
     QPainter painter(this);
-    painter.setRenderHint(QPainter::Antialiasing);
-    const Inks inks(palette());
     if (bars_.empty()) {
-        painter.setPen(inks.line);
+        painter.setPen(palette().text().color());
         painter.drawText(rect().adjusted(12, 12, -12, -12), Qt::AlignCenter | Qt::TextWordWrap,
                          tr("No bloom to show yet."));
         return;
     }
-    draw_axis(painter, inks);
-    for (std::size_t index = 0; index < bars_.size(); ++index) {
-        draw_bar(painter, inks, index);
+    const auto drawn = drawing();
+    painter.translate(margin, margin);
+    if (chosen_) {
+        const auto& row = drawn.rows[*chosen_];
+        painter.fillRect(QRectF(-margin, row.top, width(), row.bottom - row.top),
+                         mixed(palette().base().color(), palette().highlight().color(), 0.25));
     }
-    draw_today(painter, inks);
+    ChartPainter marks(painter, palette());
+    marks.paint(drawn.head);
+    for (const auto& row : drawn.rows) {
+        marks.paint(row.marks);
+    }
 }
 
 QString BloomChart::words_of(const BloomBar& bar) const {

@@ -6,12 +6,14 @@
 #include <vector>
 
 #include "panel/bloom_bar.h"
+#include "pipward/paper/bloom_drawing.h"
 
 namespace pipward::desktop {
 
-/// The season's bars: a thin line from first bloom to the end of bloom, a band for full bloom (8 in 10 years
-/// fall inside), a tick at its median, today's line. Colours come from the palette; shape and place alone
-/// tell the same. Keyboard: up and down choose a bar, Enter or Space opens it.
+/// The season's bars as the printed sheet draws them, one line an accession: a thin line from first bloom to
+/// the end of bloom, a box for full bloom (8 in 10 years fall inside), a tick at its median, the day of the
+/// forecast. Parents of wanted crosses stand first and in bold. Keyboard: up and down choose a bar, Enter or
+/// Space opens it.
 class BloomChart : public QWidget {
     Q_OBJECT
   public:
@@ -21,7 +23,7 @@ class BloomChart : public QWidget {
     const std::vector<BloomBar>& bars() const { return bars_; }
     /// The bar at a point of the widget, or nothing.
     std::optional<std::size_t> bar_at(const QPoint& point) const;
-    /// The horizontal place of a day, in device-independent pixels.
+    /// The horizontal place of a day's noon, in device-independent pixels.
     double place_of(const QDate& day) const;
 
     QSize sizeHint() const override;
@@ -37,23 +39,16 @@ class BloomChart : public QWidget {
     bool event(QEvent* event) override;
 
   private:
-    struct Inks;
-
     void choose(std::size_t bar);
     void open_chosen();
-    void draw_axis(QPainter& painter, const Inks& inks) const;
-    void draw_months(QPainter& painter, const Inks& inks) const;
-    void draw_bar(QPainter& painter, const Inks& inks, std::size_t index) const;
-    void draw_today(QPainter& painter, const Inks& inks) const;
-    int row_height() const;
-    int head_height() const;
-    int name_width() const;
+    paper::ChartMeasures measures() const;
+    /// Its upper left corner lies at (margin, margin).
+    paper::BloomDrawing drawing() const;
+    int whole_height() const;
     QString words_of(const BloomBar& bar) const;
 
     std::vector<BloomBar> bars_;
-    QDate as_of_;
-    QDate from_;
-    QDate to_;
+    paper::BloomChart chart_;  ///< the same for the drawing
     std::optional<std::size_t> chosen_;
 };
 

@@ -158,7 +158,7 @@ void SeasonPanel::refresh() {
                                {"as-of", from_qt(as_of_->date().toString(Qt::ISODate))}};
     const auto season = std::make_shared<SeasonView>();
     running_ = new OperationTask(
-        *operation::find_operation("season-plan"), form,
+        operation::operation_for(operation::Role::plan_season), form,
         [season](operation::Outcome& plan) { *season = make_season_view(std::move(plan)); });
     set_busy(true);
     connect(running_, &OperationTask::done, this, [this, book, season] {

@@ -12,6 +12,15 @@ QDate to_qt(Day day) {
     return {parts.year, parts.month, parts.day};
 }
 
+Day today() {
+    const auto date = QDate::currentDate();
+    return make_day({date.year(), date.month(), date.day()}).value_or(Day{});
+}
+
+Day from_qt(const QDate& day) {
+    return Day{static_cast<std::int32_t>(QDate(1970, 1, 1).daysTo(day))};
+}
+
 const Cell* TableView::cell(std::size_t row, const char* column) const {
     const auto& columns = table_.shape.columns;
     const auto found = std::ranges::find(columns, column, &Column::name);

@@ -27,5 +27,9 @@ class TableView {
 };
 
 QDate to_qt(Day day);
+Day from_qt(const QDate& day);
+
+/// By the clock of the desktop.
+Day today();
 
 }  // namespace pipward::desktop

@@ -12,7 +12,7 @@
 #include <vector>
 
 #include "pipward/cross/plan.h"
-#include "pipward/operation/declared_texts.h"
+#include "pipward/operation/declare/declared_texts.h"
 #include "translation/said_forms.h"
 
 namespace {

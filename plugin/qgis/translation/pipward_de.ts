@@ -683,8 +683,24 @@
         <translation>Im Quartier</translation>
     </message>
     <message>
+        <source>Move its corners on the map, or draw it anew.</source>
+        <translation>Ecken auf der Karte verschieben oder neu zeichnen.</translation>
+    </message>
+    <message>
         <source>Purpose of the trees</source>
         <translation>Zweck der Bäume</translation>
+    </message>
+    <message>
+        <source>The outline crosses or touches itself.</source>
+        <translation>Der Umriss kreuzt oder berührt sich selbst.</translation>
+    </message>
+    <message>
+        <source>The outline does not end where it begins.</source>
+        <translation>Der Umriss endet nicht dort, wo er beginnt.</translation>
+    </message>
+    <message>
+        <source>The outline has fewer than three corners.</source>
+        <translation>Der Umriss hat weniger als drei Ecken.</translation>
     </message>
     <message>
         <source>Whether what comes out is written to the book; no leaves the book untouched.</source>
@@ -721,6 +737,14 @@
     <message>
         <source>99.1 x 67.7 mm, 2 x 4 on A4</source>
         <translation>99,1 x 67,7 mm, 2 x 4 auf A4</translation>
+    </message>
+    <message>
+        <source>A hole lies outside of the outline, or in another hole.</source>
+        <translation>Ein Loch liegt außerhalb des Umrisses oder in einem anderen Loch.</translation>
+    </message>
+    <message>
+        <source>A hole touches the outline so that the area falls apart.</source>
+        <translation>Ein Loch berührt den Umriss so, dass die Fläche zerfällt.</translation>
     </message>
     <message>
         <source>A3, 297 x 420 mm</source>
@@ -6423,10 +6447,6 @@
         <translation>Sa</translation>
     </message>
     <message>
-        <source>Save it from the spreadsheet as CSV in UTF-8.</source>
-        <translation>In der Tabellenkalkulation als CSV in UTF-8 speichern.</translation>
-    </message>
-    <message>
         <source>Save or cancel the edits there, then try again. Nothing was changed.</source>
         <translation>Die Änderungen dort speichern oder verwerfen, dann erneut versuchen. Es wurde nichts geändert.</translation>
     </message>
@@ -6997,10 +7017,6 @@
     <message>
         <source>The file is larger than 200 MB.</source>
         <translation>Die Datei ist größer als 200 MB.</translation>
-    </message>
-    <message>
-        <source>The file is not plain text.</source>
-        <translation>Die Datei ist kein reiner Text.</translation>
     </message>
     <message>
         <source>The first is {}.</source>
@@ -8255,10 +8271,6 @@
         <translation>Tag aus „{}“, „{}“ und „{}“</translation>
     </message>
     <message>
-        <source>day of the month</source>
-        <translation>Tag im Monat</translation>
-    </message>
-    <message>
         <source>day of year</source>
         <translation>Tag im Jahr</translation>
     </message>
@@ -8861,6 +8873,10 @@
     <message>
         <source>removed on {}</source>
         <translation>entfernt am {}</translation>
+    </message>
+    <message>
+        <source>to be planted {}</source>
+        <translation>wird gepflanzt {}</translation>
     </message>
     <message>
         <source>removed {}</source>
@@ -10271,10 +10287,6 @@
         <translation>Fülle es aus, oder entferne das Objekt aus dem Layer.</translation>
     </message>
     <message>
-        <source>Finding the places</source>
-        <translation>Orte werden ermittelt</translation>
-    </message>
-    <message>
         <source>First day for it.</source>
         <translation>Erster Tag dafür.</translation>
     </message>
@@ -11231,6 +11243,70 @@
         <translation>Der Text hat Zeichen, die nicht UTF-8 sind.</translation>
     </message>
     <message>
+        <source>Correct it, or remove the column.</source>
+        <translation>Berichtigen oder die Spalte entfernen.</translation>
+    </message>
+    <message>
+        <source>Give it a first line that names its fields, and a line a row.</source>
+        <translation>Eine erste Zeile mit den Namen der Felder geben und für jedes Objekt eine Zeile.</translation>
+    </message>
+    <message>
+        <source>Line {} heads the columns; what stands above it was passed over.</source>
+        <translation>Zeile {} ist die Kopfzeile; was darüber steht, wurde übergangen.</translation>
+    </message>
+    <message>
+        <source>Look whether they came out right; if not, save the file in UTF-8.</source>
+        <translation>Nachsehen, ob sie richtig gelesen sind; wenn nicht, die Datei in UTF-8 speichern.</translation>
+    </message>
+    <message>
+        <source>Save the one that is meant in a workbook of its own, or as CSV in UTF-8.</source>
+        <translation>Das gemeinte Blatt in einer eigenen Arbeitsmappe oder als CSV in UTF-8 speichern.</translation>
+    </message>
+    <message>
+        <source>The file is in UTF-16, which spreadsheets call Unicode text, and was read so.</source>
+        <translation>Die Datei ist in UTF-16, das Tabellenprogramme Unicode-Text nennen, und wurde so gelesen.</translation>
+    </message>
+    <message>
+        <source>The file is marked as UTF-16, but damaged.</source>
+        <translation>Die Datei ist als UTF-16 gekennzeichnet, aber beschädigt.</translation>
+    </message>
+    <message>
+        <source>The file is not plain text, or damaged: a byte of zero stands here.</source>
+        <translation>Die Datei ist kein reiner Text oder beschädigt: Hier steht ein Nullbyte.</translation>
+    </message>
+    <message>
+        <source>The line holds letters that are not UTF-8, nor is the file in Windows-1252.</source>
+        <translation>Die Zeile enthält Zeichen, die nicht UTF-8 sind, und die Datei ist auch nicht in Windows-1252.</translation>
+    </message>
+    <message>
+        <source>The line holds letters that are not UTF-8: the file was read as Windows-1252.</source>
+        <translation>Die Zeile enthält Zeichen, die nicht UTF-8 sind: Die Datei wurde als Windows-1252 gelesen.</translation>
+    </message>
+    <message>
+        <source>The workbook has no sheet {}.</source>
+        <translation>Die Arbeitsmappe hat kein Blatt {}.</translation>
+    </message>
+    <message>
+        <source>The workbook has several sheets.</source>
+        <translation>Die Arbeitsmappe hat mehrere Blätter.</translation>
+    </message>
+    <message>
+        <source>This is a spreadsheet&apos;s workbook (.xlsx, .ods) or a packed file that cannot be read.</source>
+        <translation>Das ist die Arbeitsmappe eines Tabellenprogramms (.xlsx, .ods) oder eine gepackte Datei, die sich nicht lesen lässt.</translation>
+    </message>
+    <message>
+        <source>This is no well-known text of a place.</source>
+        <translation>Das ist kein Well-known Text eines Ortes.</translation>
+    </message>
+    <message>
+        <source>This line and {} more hold letters that are not UTF-8, nor is the file in Windows-1252.</source>
+        <translation>Diese Zeile und {} weitere enthalten Zeichen, die nicht UTF-8 sind, und die Datei ist auch nicht in Windows-1252.</translation>
+    </message>
+    <message>
+        <source>This line and {} more hold letters that are not UTF-8: the file was read as Windows-1252.</source>
+        <translation>Diese Zeile und {} weitere enthalten Zeichen, die nicht UTF-8 sind: Die Datei wurde als Windows-1252 gelesen.</translation>
+    </message>
+    <message>
         <source>The text is too long for a QR code: it has none.</source>
         <translation>Der Text ist zu lang für einen QR-Code: es gibt keinen.</translation>
     </message>
@@ -11241,6 +11317,10 @@
     <message>
         <source>The tree has no place on the map: it is left out.</source>
         <translation>Der Baum hat keinen Platz auf der Karte: er wird weggelassen.</translation>
+    </message>
+    <message>
+        <source>The tree is not planted yet: it is left out.</source>
+        <translation>Der Baum ist noch nicht gepflanzt: er wird weggelassen.</translation>
     </message>
     <message>
         <source>The tree was removed: it is left out.</source>
@@ -11765,10 +11845,6 @@
     <message>
         <source>A CSV file in UTF-8, with commas or semicolons, whose header names descriptors.</source>
         <translation>Eine CSV-Datei in UTF-8, mit Kommas oder Semikolons, deren Kopfzeile Deskriptoren nennt.</translation>
-    </message>
-    <message>
-        <source>A byte of zero stands here: the file is no plain text, or damaged.</source>
-        <translation>Hier steht ein Nullbyte: Die Datei ist kein reiner Text oder beschädigt.</translation>
     </message>
     <message>
         <source>A column &quot;where&quot; only tells where to look; it is not read.</source>
@@ -13083,10 +13159,6 @@
         <translation>SPECIES.</translation>
     </message>
     <message>
-        <source>Save it as CSV UTF-8.</source>
-        <translation>Als CSV UTF-8 speichern.</translation>
-    </message>
-    <message>
         <source>Save the sheet as CSV in UTF-8. Then &quot;note-import&quot; with {} shows what would be written.</source>
         <translation>Das Blatt als CSV in UTF-8 speichern. Dann zeigt &quot;note-import&quot; mit {}, was geschrieben würde.</translation>
     </message>
@@ -13459,14 +13531,6 @@
         <translation>Die Datei ist leer.</translation>
     </message>
     <message>
-        <source>The file is in UTF-16, which spreadsheets call Unicode text.</source>
-        <translation>Die Datei ist in UTF-16, was in Tabellenkalkulationen Unicode-Text heißt.</translation>
-    </message>
-    <message>
-        <source>The file is not written in UTF-8.</source>
-        <translation>Die Datei ist nicht in UTF-8 geschrieben.</translation>
-    </message>
-    <message>
         <source>The first line does not name the columns of notes.</source>
         <translation>Die erste Zeile nennt nicht die Spalten von Notizen.</translation>
     </message>
@@ -13493,10 +13557,6 @@
     <message>
         <source>The line has more fields than the header.</source>
         <translation>Die Zeile hat mehr Felder als die Kopfzeile.</translation>
-    </message>
-    <message>
-        <source>The line holds letters that are not UTF-8, as an umlaut in Windows-1252.</source>
-        <translation>Die Zeile enthält Zeichen, die nicht UTF-8 sind, etwa einen Umlaut in Windows-1252.</translation>
     </message>
     <message>
         <source>The line in the notations of breeders; generations that were not asked for are left out.</source>
@@ -13683,10 +13743,6 @@
         <translation>Das ist eine Formel, kein Wert.</translation>
     </message>
     <message>
-        <source>This is a spreadsheet&apos;s workbook (.xlsx, .ods) or a packed file, not CSV.</source>
-        <translation>Das ist eine Arbeitsmappe einer Tabellenkalkulation (.xlsx, .ods) oder eine gepackte Datei, kein CSV.</translation>
-    </message>
-    <message>
         <source>This is an old spreadsheet&apos;s workbook (.xls), not CSV.</source>
         <translation>Das ist eine alte Arbeitsmappe einer Tabellenkalkulation (.xls), kein CSV.</translation>
     </message>
@@ -13701,10 +13757,6 @@
     <message>
         <source>This is no day as YYYYMMDD.</source>
         <translation>Das ist kein Tag in der Form YYYYMMDD.</translation>
-    </message>
-    <message>
-        <source>This line and {} more hold letters that are not UTF-8, as umlauts in Windows-1252.</source>
-        <translation>Diese Zeile und {} weitere enthalten Zeichen, die nicht UTF-8 sind, etwa Umlaute in Windows-1252.</translation>
     </message>
     <message>
         <source>Those of {}, whose sport it is.</source>

@@ -11,6 +11,7 @@
 #include <QTemporaryDir>
 
 #include "compat.h"
+#include "paths.h"
 #include "processing/algorithm.h"
 #include "processing/parameters.h"
 #include "processing/results.h"
@@ -32,7 +33,7 @@ struct Desk {
 
     QVariantMap plan_parameters() const {
         const QString book = folder.filePath(QStringLiteral("book.gpkg"));
-        QFile::copy(QStringLiteral(PIPWARD_SAMPLE), book);
+        QFile::copy(to_qt(testing::sample_book()), book);
         return {{QStringLiteral("BOOK"), book},
                 {QStringLiteral("AS_OF"), QStringLiteral("2026-03-20")},
                 {QStringLiteral("BLOOM_WINDOW"), QStringLiteral("memory:")},

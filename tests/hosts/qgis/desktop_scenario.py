@@ -274,7 +274,7 @@ def scenario():
 
     before = iface.mapCanvas().extent().width()
     chart = panel.findChild(QWidget, "pipward_bloom_chart")
-    QTest.mouseClick(chart, Qt.LeftButton, Qt.NoModifier, QPoint(200, 70))
+    QTest.mouseClick(chart, Qt.LeftButton, Qt.NoModifier, QPoint(200, 80))
     wait_for("the map to zoom", lambda: iface.mapCanvas().extent().width() < before / 2)
     assert layer.selectedFeatureCount() > 0, "the accession's trees are not selected"
     window.grab().save("panel.png")

@@ -20,9 +20,11 @@
 #include "dress/book_opener.h"
 #include "dress/lasting_keeper.h"
 #include "dress/result_dress.h"
+#include "paths.h"
 #include "pipward/dress/project_dress.h"
-#include "pipward/operation/dress_book.h"
+#include "pipward/operation/book/dress_book.h"
 #include "pipward/operation/operation.h"
+#include "text.h"
 
 namespace pipward::desktop {
 namespace {
@@ -32,7 +34,7 @@ QString planned_book() {
     static const QTemporaryDir folder;
     static const QString book = [] {
         const QString path = folder.filePath(QStringLiteral("planned.gpkg"));
-        QFile::copy(QStringLiteral(PIPWARD_SAMPLE), path);
+        QFile::copy(to_qt(testing::sample_book()), path);
         operation::find_operation("season-plan")
             ->run({{"book", path.toStdString()}, {"as-of", "2026-03-20"}}, {});
         return path;

@@ -12,7 +12,9 @@
 #include <QFile>
 #include <QTemporaryDir>
 
+#include "paths.h"
 #include "pipward/operation/operation.h"
+#include "text.h"
 
 namespace pipward::desktop {
 namespace {
@@ -24,7 +26,7 @@ struct Planned {
     QgsVectorLayer* trees = nullptr;
 
     Planned() {
-        QFile::copy(QStringLiteral(PIPWARD_SAMPLE), path);
+        QFile::copy(to_qt(testing::sample_book()), path);
         operation::find_operation("season-plan")
             ->run({{"book", path.toStdString()}, {"as-of", "2026-03-20"}}, {});
         trees = new QgsVectorLayer(path + QStringLiteral("|layername=tree"), QStringLiteral("trees"));

@@ -27,6 +27,7 @@
 #include "find/gps_position.h"
 #include "find/tree_card.h"
 #include "find/tree_locator.h"
+#include "paths.h"
 #include "pipward/book/book.h"
 #include "text.h"
 
@@ -40,7 +41,7 @@ struct Book {
   private:
     QString copied() const {
         const QString copy = folder.filePath(QStringLiteral("book.gpkg"));
-        QFile::copy(QStringLiteral(PIPWARD_SAMPLE), copy);
+        QFile::copy(to_qt(testing::sample_book()), copy);
         return copy;
     }
 };

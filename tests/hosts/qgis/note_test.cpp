@@ -23,6 +23,8 @@
 #include "note/open_layers.h"
 #include "note/tree_choices.h"
 #include "note/tree_tool.h"
+#include "paths.h"
+#include "text.h"
 
 namespace pipward::desktop {
 namespace {
@@ -42,7 +44,7 @@ bool wait_for(const Condition& condition) {
 class NotingAtATree : public ::testing::Test {
   protected:
     void SetUp() override {
-        ASSERT_TRUE(QFile::copy(QStringLiteral(PIPWARD_SAMPLE), book));
+        ASSERT_TRUE(QFile::copy(to_qt(testing::sample_book()), book));
         form.set_day(QDate(2026, 5, 12));
     }
     void TearDown() override { QgsProject::instance()->clear(); }

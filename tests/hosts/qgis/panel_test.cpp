@@ -16,6 +16,8 @@
 #include "panel/bloom_chart.h"
 #include "panel/season_panel.h"
 #include "panel/task_tree.h"
+#include "paths.h"
+#include "text.h"
 
 namespace pipward::desktop {
 namespace {
@@ -54,7 +56,7 @@ struct Book {
     QTemporaryDir folder;
     QString path = folder.filePath(QStringLiteral("book.gpkg"));
 
-    Book() { QFile::copy(QStringLiteral(PIPWARD_SAMPLE), path); }
+    Book() { QFile::copy(to_qt(testing::sample_book()), path); }
 };
 
 TEST(BloomBars, PutParentsOfWantedCrossesFirstThenGoByMedianFullBloom) {
@@ -119,6 +121,19 @@ TEST(BloomChart, IsDrawnOnLightAndOnDark) {
         }
     }
     EXPECT_GT(inked, 1000);
+}
+
+TEST(BloomChart, ShowsABorrowedWindowOtherwiseThanOneOfItsOwnNotes) {
+    const auto drawn = [](bool borrowed) {
+        BloomChart chart;
+        chart.resize(500, 200);
+        auto only = bar("Only", 10, true);
+        only.borrowed = borrowed;
+        chart.show_bars({only}, QDate(2026, 3, 28));
+        return chart.grab().toImage();
+    };
+    EXPECT_NE(drawn(true), drawn(false));
+    EXPECT_EQ(drawn(true), drawn(true));
 }
 
 TEST(TaskTree, GroupsTheWorkAndTellsWhichTreeIsMeant) {

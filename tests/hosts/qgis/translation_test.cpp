@@ -11,7 +11,8 @@
 #include <vector>
 
 #include "panel/task_tree.h"
-#include "pipward/operation/declared_texts.h"
+#include "paths.h"
+#include "pipward/operation/declare/declared_texts.h"
 #include "text.h"
 
 namespace pipward::desktop {
@@ -52,7 +53,7 @@ struct Entry {
 };
 
 std::vector<Entry> all_entries() {
-    QFile file(QStringLiteral(PIPWARD_TEXTS));
+    QFile file(to_qt(testing::project_file("plugin/qgis/translation/pipward_de.ts")));
     QDomDocument texts;
     if (!file.open(QIODevice::ReadOnly) || !texts.setContent(&file)) {
         return {};

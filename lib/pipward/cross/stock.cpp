@@ -1,0 +1,95 @@
+// SPDX-License-Identifier: MIT
+#include "pipward/cross/stock.h"
+
+#include <algorithm>
+#include <tuple>
+
+#include "pipward/record/presence.h"
+
+namespace pipward::cross {
+namespace {
+
+// Parents before other trees, then by label.
+bool stands_before(const bloom::TreeBloom& a, const bloom::TreeBloom& b) {
+    return std::tuple(a.tree->purpose != TreePurpose::parent, a.tree->label, a.tree->fid) <
+           std::tuple(b.tree->purpose != TreePurpose::parent, b.tree->label, b.tree->fid);
+}
+
+void take_trees(Stock& stock, const bloom::BloomForecast& forecast) {
+    for (const auto& bloom : forecast.trees) {
+        stock.trees[forecast.windows[bloom.window].accession].push_back(bloom);
+    }
+    for (auto& [accession, trees] : stock.trees) {
+        std::ranges::sort(trees, stands_before);
+    }
+}
+
+void take_lots(Stock& stock, const Orchard& orchard) {
+    for (const auto& lot : orchard.pollen_lots) {
+        if (in_hand(lot, stock.as_of)) {
+            stock.lots[lot.donor].push_back(&lot);
+        }
+    }
+    for (auto& [donor, lots] : stock.lots) {
+        std::ranges::sort(lots, {}, [](const PollenLot* l) { return std::tie(l->gathered_on, l->code); });
+    }
+    for (const auto& test : orchard.pollen_tests) {
+        stock.tests[test.lot].push_back(test);
+    }
+}
+
+void take_pollinations(Stock& stock, const Orchard& orchard) {
+    for (const auto& work : orchard.pollinations) {
+        if (work.worked_on > stock.as_of) {
+            continue;
+        }
+        if (work.pass.value_or(1) <= 1) {
+            stock.worked_for_cross[work.cross] += work.flowers;
+        }
+        if (work.lot) {
+            stock.worked_from_lot[*work.lot] += work.flowers;
+        }
+    }
+}
+
+void weigh_pollen(Stock& stock, const Orchard& orchard) {
+    std::map<std::string, std::pair<double, double>> weighed;  // mass and flowers, by donor
+    double mass = 0;
+    double flowers = 0;
+    for (const auto& lot : orchard.pollen_lots) {
+        if (lot.mass && lot.flowers && lot.mass->value > 0 && *lot.flowers > 0) {
+            weighed[lot.donor].first += lot.mass->value;
+            weighed[lot.donor].second += *lot.flowers;
+            mass += lot.mass->value;
+            flowers += *lot.flowers;
+        }
+    }
+    for (const auto& [donor, sums] : weighed) {
+        stock.pollen_per_flower_mg[donor] = sums.first / sums.second;
+    }
+    if (flowers > 0) {
+        stock.usual_pollen_per_flower_mg = mass / flowers;
+    }
+}
+
+}  // namespace
+
+Stock stock_of(const Orchard& orchard, const bloom::BloomForecast& forecast) {
+    Stock stock;
+    stock.as_of = forecast.as_of;
+    take_trees(stock, forecast);
+    take_lots(stock, orchard);
+    take_pollinations(stock, orchard);
+    weigh_pollen(stock, orchard);
+    return stock;
+}
+
+Milligrams pollen_per_flower(const Stock& stock, const std::string& donor, Milligrams otherwise) {
+    const auto own = stock.pollen_per_flower_mg.find(donor);
+    if (own != stock.pollen_per_flower_mg.end()) {
+        return {own->second};
+    }
+    return {stock.usual_pollen_per_flower_mg.value_or(otherwise.value)};
+}
+
+}  // namespace pipward::cross

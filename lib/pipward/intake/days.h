@@ -1,0 +1,52 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include <cstddef>
+#include <optional>
+#include <span>
+#include <string>
+#include <string_view>
+
+#include "pipward/record/words.h"
+#include "pipward/value/day.h"
+#include "pipward/value/sentence.h"
+
+/// Days as files write them, and what a whole column of them tells of their order.
+namespace pipward::intake {
+
+enum class DayFormat {
+    year_month_day,  ///< 2026-04-12, 2026/04/12, 20260412
+    day_month_year,  ///< 12/04/2026, 12.4.2026
+    month_day_year,  ///< 4/12/2026
+};
+
+/// "year-month-day"
+Sentence to_text(DayFormat format);
+std::span<const Word<DayFormat>> words(DayFormat);
+
+struct DayCell {
+    std::string_view date;
+    bool has_clock_time = false;  ///< a time of day other than midnight follows the date
+};
+DayCell split_day(std::string_view text);
+
+/// Year with four digits; month and day with one or two; parts parted by -, / or . or (year first) not at
+/// all. With dots only day-month-year and year-month-day are ever meant.
+std::optional<Day> parse_day(std::string_view date, DayFormat format);
+
+/// A cell with the year first in any case, else in the order that is given; a time of day may follow.
+std::optional<Day> read_day(std::string_view text, DayFormat format);
+
+/// What the texts of a column tell of the order of day and month, by their places: the first that can be read
+/// only with the day first, only with the month first, and as another day in either order.
+struct DayOrder {
+    std::optional<std::size_t> day_first{};
+    std::optional<std::size_t> month_first{};
+    std::optional<std::size_t> in_doubt{};
+
+    /// Where one order only is proved.
+    std::optional<DayFormat> proved() const;
+};
+DayOrder order_of(std::span<const std::string> texts);
+
+}  // namespace pipward::intake

@@ -1,0 +1,95 @@
+// SPDX-License-Identifier: MIT
+#include "pipward/intake/detail/adopt_ground.h"
+
+#include "pipward/place/whereabouts_check.h"
+
+namespace pipward::intake::detail {
+namespace {
+
+void tell_doubt(Adoption& adoption, AdoptRow& row, const MapPoint& point, place::PlaceDoubt doubt,
+                const place::PlaceJudge& judge) {
+    switch (doubt) {
+        case place::PlaceDoubt::none:
+            return;
+        case place::PlaceDoubt::far:
+            return adoption.complain(Level::warning, row, {}, {},
+                                     say("It lies {:.0f} km from everything else in the book.",
+                                         judge.away(point).value_or(Metres{}).value / 1000),
+                                     say("Check the coordinates and their system."));
+        case place::PlaceDoubt::degrees:
+            return adoption.complain(
+                Level::error, row, {}, {},
+                say("These numbers look like degrees, but {} counts metres.",
+                    place::system_name(adoption.crs)),
+                say("Say which system they are in: for GNSS degrees, layer-crs EPSG:4326."));
+        case place::PlaceDoubt::exchanged:
+            return adoption.complain(
+                Level::error, row, {}, {},
+                judge.in_degrees() ? say("Latitude and longitude are exchanged: the other way round it lies "
+                                         "among the book's places.")
+                                   : say("East and north are exchanged: the other way round it lies among "
+                                         "the book's places."),
+                say("If all of them are, give exchange-axes yes; else correct it in the layer."));
+        case place::PlaceDoubt::nowhere:
+            return adoption.complain(
+                Level::error, row, {}, {},
+                say("This is no place on the earth in {}.", place::system_name(adoption.crs)),
+                say("Check the coordinates and their system."));
+    }
+}
+
+}  // namespace
+
+bool judge_whereabouts(Adoption& adoption, std::span<const place::LonLat> known) {
+    const place::PlaceJudge judge(adoption.crs, known);
+    bool sound = true;
+    for (auto& row : adoption.rows) {
+        for (const auto& point : row.fate == Fate::left_out ? std::vector<MapPoint>{} : row.points) {
+            if (const auto doubt = judge(point); doubt != place::PlaceDoubt::none) {
+                tell_doubt(adoption, row, point, doubt, judge);
+                sound = sound && doubt == place::PlaceDoubt::far;
+                break;
+            }
+        }
+    }
+    return sound;
+}
+
+namespace {
+
+Sentence accuracy_words(const std::optional<Metres>& accuracy) {
+    return accuracy ? say("{} m", accuracy->value) : say("not known");
+}
+
+}  // namespace
+
+void tell_transformation(Adoption& adoption, const place::TransformationFacts& facts,
+                         const std::string& book_crs) {
+    if (facts.name.empty()) {
+        return;
+    }
+    const auto way = say("Carried from {} to {} by the transformation \"{}\".",
+                         place::system_name(adoption.crs), place::system_name(book_crs), facts.name);
+    if (facts.ballpark) {
+        adoption.tell(Level::warning, {}, {},
+                      way + verbatim(" ") +
+                          say("It leaves out how the two datums differ: places may be off by hundreds of "
+                              "metres."),
+                      say("Check them on the map, or transform the layer with better parameters first."));
+    } else if (!facts.accuracy) {
+        adoption.tell(Level::warning, {}, {}, way + verbatim(" ") + say("Its accuracy is not known."),
+                      say("Check some places on the map."));
+    } else {
+        adoption.tell(Level::note, {}, {},
+                      way + verbatim(" ") + say("Its accuracy is {}.", accuracy_words(facts.accuracy)), {});
+    }
+    if (facts.missed_accuracy) {
+        adoption.tell(Level::warning, {}, {},
+                      say("A better transformation, accurate to {}, wants the file {}, which is not "
+                          "installed.",
+                          accuracy_words(facts.missed_accuracy), facts.missed_grid),
+                      say("Install it for PROJ if you need the places so accurately."));
+    }
+}
+
+}  // namespace pipward::intake::detail

@@ -1,0 +1,43 @@
+// SPDX-License-Identifier: MIT
+#include "pipward/intake/detail/adopting.h"
+
+namespace pipward::intake::detail {
+namespace {
+
+bool is_of_table(const std::string& table, const AdoptRow& row) {
+    const bool is_point = !row.is_line && !row.is_area;
+    return table == "accession" || row.points.empty() || (table == "tree" && is_point) ||
+           (table == "tree_row" && row.is_line) || (table == "block" && row.is_area);
+}
+
+Sentence shape_words(const AdoptRow& row) {
+    return row.is_area ? say("It is an area.") : row.is_line ? say("It is a line.") : say("It is a point.");
+}
+
+void judge_shape(Adoption& adoption, AdoptRow& row) {
+    if (!is_of_table(adoption.table, row)) {
+        row.fate = Fate::left_out;
+        row.why = shape_words(row);
+        adoption.complain(Level::warning, row, {}, {}, row.why, say("It was left out."));
+    } else if (row.has_holes) {
+        adoption.complain(Level::warning, row, {}, {}, say("The area has holes."),
+                          say("Its outline alone is taken."));
+    }
+}
+
+}  // namespace
+
+void judge_shapes(Adoption& adoption) {
+    std::string before;
+    for (auto& row : adoption.rows) {
+        judge_shape(adoption, row);
+        if (row.feature == before && row.fate != Fate::left_out) {
+            adoption.complain(Level::error, row, {}, {},
+                              say("It has several parts, but one row stands in one place."),
+                              say("Split it into features, each with a name of its own."));
+        }
+        before = row.feature;
+    }
+}
+
+}  // namespace pipward::intake::detail

@@ -1,0 +1,152 @@
+// SPDX-License-Identifier: MIT
+#include <algorithm>
+#include <array>
+#include <set>
+
+#include "pipward/book/added_records.h"
+#include "pipward/book/schema.h"
+#include "pipward/intake/detail/adopt_known.h"
+#include "pipward/intake/detail/adopting.h"
+#include "pipward/value/utf8.h"
+
+namespace pipward::intake::detail {
+namespace {
+
+book::AddedRecord record_of(const MadeRow& made) {
+    book::AddedRecord record{made.table, made.cells};
+    const auto kind = book::find_book_table(made.table)->geometry;
+    if (kind == book::GeometryKind::point && !made.points.empty()) {
+        record.at = made.points.front();
+    } else if (kind == book::GeometryKind::line) {
+        record.line = made.points;
+    }
+    return record;
+}
+
+bool has_required(const MadeRow& row) {
+    return std::ranges::all_of(book::find_book_table(row.table)->columns,
+                               [&](const book::BookColumn& column) {
+                                   return !column.required || row.cells.contains(std::string(column.name));
+                               });
+}
+
+bool has_required(const Adoption& adoption, const AdoptRow& row) {
+    return has_required({adoption.table, row.cells, {}});
+}
+
+// Refused rows are looked at as well: everything that is wrong with them is to be told at once. But a name
+// that the layer has twice, or the book already, was told: it must not make others look wrong.
+std::vector<book::AddedRecord> records_of(const Adoption& adoption, const Orchard& orchard) {
+    const auto known = known_things(adoption.table, orchard);
+    std::set<std::string> seen;
+    const auto is_judged = [&](const AdoptRow& row) {
+        const auto key = key_of(adoption, row);
+        return (row.fate == Fate::added || row.fate == Fate::refused) && has_required(adoption, row) &&
+               !row.text(adoption.key()).empty() && !known.contains(key) && seen.insert(key).second;
+    };
+    std::vector<book::AddedRecord> records;
+    for (const auto& made : rows_to_add(adoption, is_judged)) {
+        if (has_required(made)) {
+            records.push_back(record_of(made));
+        }
+    }
+    return records;
+}
+
+template <class Rows, class Is>
+bool is_there(const Rows& rows, const Is& is) {
+    return std::ranges::any_of(rows, is);
+}
+
+bool is_made(const Adoption& adoption, const std::string& table, const std::string& name) {
+    return is_there(adoption.made, [&](const MadeRow& made) {
+        const auto cell = made.cells.find("name");
+        return made.table == table && cell != made.cells.end() && to_text(cell->second) == name;
+    });
+}
+
+// Names that the book lacks were told one by one already; here they count as if they were there.
+Orchard with_missing_names(const Adoption& adoption, Orchard orchard) {
+    if (adoption.table != "tree" && adoption.table != "tree_row") {
+        return orchard;
+    }
+    std::set<std::string> accessions;
+    std::set<std::string> blocks;
+    std::set<std::pair<std::string, std::string>> rows;
+    for (const auto& row : adoption.rows) {
+        accessions.insert(row.text("accession"));
+        blocks.insert(row.text("block"));
+        rows.insert({row.text("block"), row.text("row")});
+    }
+    for (const auto& name : accessions) {
+        if (!name.empty() && !is_made(adoption, "accession", name) &&
+            !is_there(orchard.accessions, [&](const Accession& a) { return a.name == name; })) {
+            Accession accession;
+            accession.name = name;
+            orchard.accessions.push_back(std::move(accession));
+        }
+    }
+    for (const auto& name : blocks) {
+        if (!name.empty() && !is_made(adoption, "block", name) &&
+            !is_there(orchard.blocks, [&](const Block& b) { return b.name == name; })) {
+            orchard.blocks.push_back({.name = name, .note = {}});
+        }
+    }
+    for (const auto& [block, name] : rows) {
+        if (!block.empty() && !name.empty() &&
+            !is_there(orchard.rows,
+                      [&, b = block, n = name](const TreeRow& r) { return r.block == b && r.name == n; })) {
+            orchard.rows.push_back({.block = block, .name = name, .spacing = {}, .note = {}});
+        }
+    }
+    return orchard;
+}
+
+bool is_named(const Adoption& adoption, const AdoptRow& row, const std::string& name) {
+    constexpr std::size_t as_findings_name_it = 40;
+    const auto own = row.text(adoption.key());
+    return own == name || (own.size() > as_findings_name_it && one_line(own, as_findings_name_it) == name);
+}
+
+}  // namespace
+
+std::string key_of(const Adoption& adoption, const AdoptRow& row) {
+    const auto name = row.text(adoption.key());
+    return adoption.table == "tree_row" ? row.text("block") + "\n" + name : name;
+}
+
+std::string field_of(const Adoption& adoption, const std::string& column) {
+    const auto* goal = adoption.mapping.to(adoption.table + "." + column);
+    return goal == nullptr ? column : goal->field;
+}
+
+std::vector<MadeRow> rows_to_add(const Adoption& adoption,
+                                 const std::function<bool(const AdoptRow&)>& wanted) {
+    std::vector<MadeRow> rows;
+    for (const std::string table : {"block", "tree_row", "accession", "tree"}) {
+        std::ranges::copy_if(adoption.made, std::back_inserter(rows),
+                             [&](const MadeRow& row) { return row.table == table; });
+        for (const auto& row : adoption.rows) {
+            if (adoption.table == table && wanted(row)) {
+                rows.push_back({table, row.cells, row.points});
+            }
+        }
+    }
+    return rows;
+}
+
+void judge_whole(Adoption& adoption, const AdoptOptions& options, const Orchard& orchard) {
+    for (auto& finding : book::check_added(with_missing_names(adoption, orchard),
+                                           records_of(adoption, orchard), options.as_of)) {
+        const auto row = std::ranges::find_if(adoption.rows, [&](const AdoptRow& candidate) {
+            return finding.table == adoption.table && is_named(adoption, candidate, finding.row);
+        });
+        if (row == adoption.rows.end()) {
+            adoption.findings.push_back(std::move(finding));
+        } else {
+            adoption.complain(*row, std::move(finding));
+        }
+    }
+}
+
+}  // namespace pipward::intake::detail

@@ -1,0 +1,27 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include <vector>
+
+#include "pipward/intake/book_value.h"
+#include "pipward/intake/note_sheet.h"
+#include "pipward/intake/sheet.h"
+
+/// The steps by which a sheet of notes is read.
+namespace pipward::intake::detail {
+
+/// Whether some kind of notes has such a column.
+bool heads_notes(std::string_view heading);
+
+/// Where each column of the file goes, by position. Null for a column that is not read.
+struct NoteColumns {
+    NoteKind kind = NoteKind::bloom;
+    std::vector<const book::BookColumn*> columns{};
+    Findings findings{};  ///< errors
+};
+NoteColumns find_note_columns(const Sheet& sheet, const NoteOptions& options);
+
+/// A cell as the column holds it; what people write that cannot be read is wrong. Not for days.
+ReadValue read_note_cell(const book::BookColumn& column, std::string_view text);
+
+}  // namespace pipward::intake::detail

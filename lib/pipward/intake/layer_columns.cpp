@@ -1,0 +1,71 @@
+// SPDX-License-Identifier: MIT
+#include "pipward/intake/layer_columns.h"
+
+#include <algorithm>
+#include <array>
+
+#include "pipward/book/heading.h"
+
+namespace pipward::intake {
+namespace {
+
+LayerColumn bound_column(std::string_view table, const book::BookColumn& column) {
+    LayerColumn bound{std::string(table) + "." + std::string(column.name), table, column.name, column.label,
+                      &column};
+    for (const auto& known : column.known_as) {
+        bound.words.emplace_back(known.folded);
+    }
+    return bound;
+}
+
+std::vector<LayerColumn> make_columns() {
+    std::vector<LayerColumn> columns;
+    for (const auto table : adopted_tables()) {
+        for (const auto& column : book::find_book_table(table)->columns) {
+            columns.push_back(bound_column(table, column));
+        }
+    }
+    columns.push_back(
+        {"place.x",
+         place_table,
+         "x",
+         "Place: east or longitude",
+         nullptr,
+         {"x", "lon", "long", "longitude", "lng", "easting", "east", "e", "xcoord", "coordx", "pointx",
+          "gpslon", "gpslongitude", "rechtswert", "ostwert", "laengengrad", "langengrad"}});
+    columns.push_back({"place.y",
+                       place_table,
+                       "y",
+                       "Place: north or latitude",
+                       nullptr,
+                       {"y", "lat", "latitude", "northing", "north", "n", "ycoord", "coordy", "pointy",
+                        "gpslat", "gpslatitude", "hochwert", "nordwert", "breitengrad"}});
+    return columns;
+}
+
+}  // namespace
+
+std::span<const std::string_view> adopted_tables() {
+    static constexpr std::array<std::string_view, 4> tables{"tree", "accession", "tree_row", "block"};
+    return tables;
+}
+
+std::span<const LayerColumn> layer_columns() {
+    static const auto columns = make_columns();
+    return columns;
+}
+
+const LayerColumn* find_layer_column(std::string_view code) {
+    const auto found = std::ranges::find(layer_columns(), code, &LayerColumn::code);
+    return found == layer_columns().end() ? nullptr : &*found;
+}
+
+bool heads_a_layer(std::string_view heading) {
+    const auto wanted = book::field_word(heading);
+    return !wanted.empty() && std::ranges::any_of(layer_columns(), [&](const LayerColumn& column) {
+        return book::field_word(column.name) == wanted ||
+               std::ranges::find(column.words, wanted) != column.words.end();
+    });
+}
+
+}  // namespace pipward::intake

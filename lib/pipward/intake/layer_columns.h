@@ -1,0 +1,37 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include <span>
+#include <string>
+#include <string_view>
+#include <vector>
+
+#include "pipward/book/schema.h"
+
+/// Where the fields of a user's own layer may go.
+namespace pipward::intake {
+
+/// A column of the book, or a coordinate of a layer that has no geometry: table "place", x and y.
+struct LayerColumn {
+    std::string code;  ///< "tree.planted_on"
+    std::string_view table;
+    std::string_view name;
+    std::string_view label;                   ///< for people: "Planted on"
+    const book::BookColumn* bound = nullptr;  ///< null for a coordinate
+    std::vector<std::string_view> words{};    ///< folded as book::field_word() folds; the likelier first
+};
+
+inline constexpr std::string_view place_table = "place";
+
+/// The tables that layers can be adopted into.
+std::span<const std::string_view> adopted_tables();
+
+/// Every column of those tables and the coordinates, with the words that people use for them.
+std::span<const LayerColumn> layer_columns();
+/// The one of that code, or null.
+const LayerColumn* find_layer_column(std::string_view code);
+
+/// Whether it is the name of such a column, or a word for one.
+bool heads_a_layer(std::string_view heading);
+
+}  // namespace pipward::intake

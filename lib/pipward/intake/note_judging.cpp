@@ -1,0 +1,196 @@
+// SPDX-License-Identifier: MIT
+// A sheet of notes against the book: what becomes of each line.
+#include <algorithm>
+#include <array>
+#include <cstdlib>
+#include <map>
+#include <set>
+
+#include "pipward/intake/detail/known_rows.h"
+#include "pipward/intake/note_sheet.h"
+
+namespace pipward::intake {
+namespace {
+
+// The notes of one sheet are mostly of one season. Common practice, no source.
+constexpr int far_days = 180;
+constexpr std::size_t enough_days = 3;
+
+Finding about_line(Level level, const NoteSheet& sheet, const NoteLine& line, std::string field,
+                   std::string value, Sentence message, Sentence remedy) {
+    return {level,
+            sheet.file,
+            say("line {}", line.line),
+            std::move(field),
+            std::move(value),
+            std::move(message),
+            std::move(remedy)};
+}
+
+/// Lines that need no judging: not filled in, or in the book already.
+void pass_over(NoteSheet& sheet, detail::KnownRows& known) {
+    for (auto& line : sheet.lines) {
+        if (!line.filled) {
+            line.verdict = NoteVerdict::not_filled_in;
+        } else if (!has_errors(line.findings)) {
+            if (const auto row = known.take(line.entry)) {
+                line.verdict = NoteVerdict::there_already;
+                line.why = say("The book has it as {}.", *row);
+            }
+        }
+    }
+}
+
+// Both may be meant, but more often a line was copied once too often.
+void tell_repeated(NoteSheet& sheet) {
+    std::map<std::vector<std::string>, int> seen;
+    for (auto& line : sheet.lines) {
+        if (!line.is_wanted() || has_errors(line.findings)) {
+            continue;
+        }
+        const auto [first, is_new] = seen.emplace(detail::lines_of(line.entry), line.line);
+        if (!is_new) {
+            line.findings.push_back(about_line(
+                Level::warning, sheet, line, "", "", say("It says the same as line {}.", first->second),
+                say("Remove one of them, if it was written twice by mistake.")));
+        }
+    }
+}
+
+/// The day of a line that is to be written.
+const Day* day_in(const NoteLine& line, const book::BookColumn* column) {
+    if (column == nullptr || !line.is_wanted()) {
+        return nullptr;
+    }
+    const auto value = line.entry.values.find(std::string(column->name));
+    return value == line.entry.values.end() ? nullptr : std::get_if<Day>(&value->second);
+}
+
+/// Warns of a few days that lie far from those of the other lines: last year's, most likely.
+void tell_strange_days(NoteSheet& sheet) {
+    const auto* column = day_column_of(table_of(sheet.kind));
+    std::vector<Day> days;
+    for (const auto& line : sheet.lines) {
+        if (const auto* day = day_in(line, column)) {
+            days.push_back(*day);
+        }
+    }
+    if (days.size() < enough_days) {
+        return;
+    }
+    const auto middle = days.begin() + static_cast<std::ptrdiff_t>(days.size() / 2);
+    std::ranges::nth_element(days, middle);
+    const auto is_far = [usual = *middle](Day day) { return std::abs(day - usual) > far_days; };
+    if (std::ranges::count_if(days, is_far) > std::max<std::ptrdiff_t>(1, std::ssize(days) / 10)) {
+        return;
+    }
+    for (auto& line : sheet.lines) {
+        const auto* day = day_in(line, column);
+        if (day != nullptr && is_far(*day)) {
+            line.findings.push_back(about_line(Level::warning, sheet, line, sheet.heading_of(column->name),
+                                               to_iso(*day),
+                                               say("The other lines are of about {}.", to_iso(*middle)),
+                                               say("Correct the year or the month, if it is wrong.")));
+        }
+    }
+}
+
+// The book's findings name its table, "new entry" and its column; people look for the line and the heading,
+// and a remedy should know of the sheet.
+Finding as_of_sheet(Finding finding, const NoteLine& line, const NoteSheet& sheet,
+                    const detail::KnownRows& known) {
+    const auto& table = table_of(sheet.kind);
+    const auto* day = day_column_of(table);
+    if (day != nullptr && finding.field == day->name && finding.value.empty()) {
+        finding.remedy = say("Fill it in, or give the day of such lines with day-if-blank.");
+    }
+    if (finding.level == Level::error && !table.key.empty() && finding.field == table.key.front()) {
+        if (const auto* row = known.named(finding.value)) {
+            finding.remedy = say("It says there: {}. Correct it there, or give this one another name.",
+                                 book::in_words(*row));
+        }
+    }
+    return about_line(finding.level, sheet, line, sheet.heading_of(finding.field), std::move(finding.value),
+                      std::move(finding.message), std::move(finding.remedy));
+}
+
+/// What the book says of a line. A cell that could not be read is not told once more as missing.
+void add_said(NoteLine& line, const Findings& said, const NoteSheet& sheet, const detail::KnownRows& known) {
+    std::set<std::string> unreadable;
+    std::ranges::transform(line.findings, std::inserter(unreadable, unreadable.end()), &Finding::field);
+    for (const auto& finding : said) {
+        if (!finding.value.empty() || !unreadable.contains(sheet.heading_of(finding.field))) {
+            line.findings.push_back(as_of_sheet(finding, line, sheet, known));
+        }
+    }
+}
+
+void conclude(NoteLine& line) {
+    line.verdict = has_errors(line.findings) ? NoteVerdict::wrong : line.verdict;
+    std::vector<Sentence> reasons;
+    std::ranges::transform(line.findings, std::back_inserter(reasons), &Finding::message);
+    line.why = reasons.empty() ? line.why : joined(reasons, verbatim(" "));
+}
+
+/// Takes what was said of the wanted lines, one after the other, and concludes on every line.
+void take_findings(NoteSheet& sheet, const std::vector<Findings>& said, const detail::KnownRows& known) {
+    auto next = said.begin();
+    for (auto& line : sheet.lines) {
+        if (line.is_wanted()) {
+            add_said(line, *next++, sheet, known);
+        }
+        if (line.verdict != NoteVerdict::there_already) {
+            conclude(line);
+        }
+        sheet.findings.insert(sheet.findings.end(), line.findings.begin(), line.findings.end());
+    }
+}
+
+book::BookReading read_without_weather(const std::string& location) {
+    std::set<std::string> tables;
+    for (const auto& table : book::book_tables()) {
+        tables.emplace(table.name);
+    }
+    tables.erase("weather_day");
+    return book::read_tables(location, tables);
+}
+
+}  // namespace
+
+std::span<const Word<NoteVerdict>> words(NoteVerdict) {
+    static constexpr std::array table{
+        Word<NoteVerdict>{NoteVerdict::would_be_written, "would_be_written", "would be written"},
+        Word<NoteVerdict>{NoteVerdict::written, "written", "written"},
+        Word<NoteVerdict>{NoteVerdict::there_already, "there_already", "there already"},
+        Word<NoteVerdict>{NoteVerdict::not_filled_in, "not_filled_in", "not filled in"},
+        Word<NoteVerdict>{NoteVerdict::wrong, "wrong", "wrong"}};
+    return table;
+}
+
+void take_notes(NoteSheet& sheet, const std::string& location, Day as_of, bool write) {
+    const std::string table(table_of(sheet.kind).name);
+    const auto book = read_without_weather(location);
+    detail::KnownRows known(table, book::rows_of_entries(location, table));
+    pass_over(sheet, known);
+    tell_repeated(sheet);
+    tell_strange_days(sheet);
+    std::vector<book::Entry> entries;
+    bool is_clean = !has_errors(sheet.findings);
+    for (const auto& line : sheet.lines) {
+        is_clean = is_clean && !has_errors(line.findings);
+        if (line.is_wanted()) {
+            entries.push_back(line.entry);
+        }
+    }
+    if (!write || !is_clean) {
+        take_findings(sheet, book::check_entries(book, entries, as_of), known);
+        return;
+    }
+    const auto added = book::add_entries(location, book, entries, as_of);
+    take_findings(sheet, added.findings, known);
+    for (auto& line : sheet.lines) {
+        line.verdict = !added.rows.empty() && line.is_wanted() ? NoteVerdict::written : line.verdict;
+    }
+}
+
+}  // namespace pipward::intake

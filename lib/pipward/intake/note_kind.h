@@ -1,0 +1,28 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include <span>
+#include <string_view>
+
+#include "pipward/book/schema.h"
+#include "pipward/record/words.h"
+
+/// The kinds of notes that are written down by the sheet: one for each table that takes entries.
+namespace pipward::intake {
+
+enum class NoteKind { bloom, pollination, pollen_test, pick, seed_lot, sprouts, seed_out, score };
+
+std::span<const Word<NoteKind>> words(NoteKind);
+
+const book::BookTable& table_of(NoteKind kind);
+
+/// The column of the day on which it was seen or done; null where no day is needed (seed lots).
+const book::BookColumn* day_column_of(const book::BookTable& table);
+
+/// Whether a sheet's line is blank without it: what is counted, staged or scored.
+bool is_the_note_itself(const book::BookColumn& column);
+
+/// A column of our own sheets that tells where to look; it is not read.
+inline constexpr std::string_view where_column = "where";
+
+}  // namespace pipward::intake

@@ -1,0 +1,77 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include <optional>
+#include <string>
+#include <string_view>
+#include <vector>
+
+#include "pipward/intake/days.h"
+#include "pipward/intake/sheet.h"
+#include "pipward/record/orchard.h"
+
+/// Foreign files of daily weather as days of a station.
+namespace pipward::intake {
+
+enum class TemperatureUnit { celsius, fahrenheit, tenths_celsius };
+
+/// "degrees Celsius"
+Sentence to_text(TemperatureUnit unit);
+std::span<const Word<TemperatureUnit>> words(TemperatureUnit);
+Celsius to_celsius(double value, TemperatureUnit unit);
+
+/// What may be stated instead of being found out. Column names are those in the file's header, in any case.
+struct WeatherFileOptions {
+    std::string file;     ///< how findings name the file
+    std::string station;  ///< the book's station; empty: as the file calls it
+    WeatherSource source = WeatherSource::observed;
+    std::optional<std::string> station_in_file;  ///< which one, where the file holds several
+    std::optional<std::string> day_column;
+    std::optional<std::string> t_min_column;
+    std::optional<std::string> t_max_column;
+    std::optional<std::string> station_column;
+    std::optional<TemperatureUnit> unit;
+    std::optional<DayFormat> day_format;
+};
+
+struct WeatherImport {
+    std::vector<WeatherDay> days;  ///< in day order, one a day; none where a finding is an error
+    Sentence understood;           ///< sentences: which columns, which unit and why, which days
+    Findings findings;             ///< row = "line 12"
+};
+
+/// Readings outside these cannot be air temperatures of an orchard: they are typing errors or another unit.
+inline constexpr Celsius coldest_believable{-60};
+inline constexpr Celsius hottest_believable{60};
+
+/// Either of the two below, by the file's first lines.
+WeatherImport read_weather_file(std::string_view bytes, const WeatherFileOptions& options);
+
+/// Reads a table of daily extremes with a header line: columns in any order and under many names, days in any
+/// order of their parts, decimal point or comma, Celsius or Fahrenheit. What the file does not make plain is
+/// asked for by a finding that names the option, never guessed. A day without both readings is left out and
+/// counted, never zero. Hourly files are refused. `understood` tells how the file was read.
+///
+/// The unit is told by the first of these that can: the option; the headers; the values. Of the values the
+/// *warm mark* is looked at, which one maximum in twenty exceeds: above 130 it is neither Celsius nor
+/// Fahrenheit (but tenths of a degree Celsius in GHCN files of whole figures); above 50 it is Fahrenheit, for
+/// nowhere is one day in twenty so hot in Celsius; otherwise it is Celsius where the file has 200 days or
+/// more, for so many days pass through a summer, and in Fahrenheit none of them would be warmer than 10
+/// degrees C. A shorter file that stays below 50 could be either: an error that asks.
+WeatherImport import_csv(std::string_view bytes, const WeatherFileOptions& options);
+
+/// Whether the first line is one that NOAA's GHCN-Daily files have, in any of the forms below.
+bool looks_like_ghcn(std::string_view bytes);
+
+/// Reads NOAA's Global Historical Climatology Network, daily (Menne et al. 2012, J. Atmos. Oceanic Technol.
+/// 29:897). The forms, from memory of their documentation:
+/// - wide, as Climate Data Online gives it: header STATION, NAME, DATE, TMAX, TMIN and more, in Celsius or
+/// Fahrenheit as chosen at the download, or in whole tenths of a degree Celsius in the files by station.
+/// Columns TMAX_ATTRIBUTES and TMIN_ATTRIBUTES hold flags parted by commas, the second for quality.
+/// - long, by station or by year, with or without a header: ID, YYYYMMDD, ELEMENT, VALUE, MFLAG, QFLAG,
+/// SFLAG, OBSTIME; elements TMIN and TMAX in tenths of a degree Celsius.
+/// Values with a quality flag have failed a check of their keeper: they are rejected and counted. Of the
+/// options the long form knows file, station, station_in_file and source.
+WeatherImport import_ghcn(std::string_view bytes, const WeatherFileOptions& options);
+
+}  // namespace pipward::intake

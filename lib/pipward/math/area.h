@@ -1,0 +1,56 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include <memory>
+#include <optional>
+#include <span>
+#include <string>
+#include <vector>
+
+#include "pipward/math/plane_point.h"
+
+/// Drawn areas on the plane, by GEOS.
+namespace pipward::math {
+
+/// Rings by their corners, of which the last repeats the first.
+struct Outline {
+    std::vector<PlanePoint> ring;
+    std::vector<std::vector<PlanePoint>> holes{};
+};
+
+/// Why an outline encloses no area that one could reckon with (OGC 06-103r4, Simple Feature Access, 6.1.11).
+enum class OutlineFault {
+    open,             ///< a ring does not end where it begins
+    too_few_corners,  ///< a ring has fewer than three that differ
+    no_number,        ///< a coordinate is no finite number
+    crosses_itself,   ///< or touches itself along a stretch
+    outside_hole,     ///< a hole lies outside of the outline, or in another hole
+    in_parts,         ///< rings touch so that the inside falls apart
+};
+
+struct FaultyOutline {
+    OutlineFault fault = OutlineFault::crosses_itself;
+    PlanePoint at;  ///< where it shows; of no meaning for no_number
+};
+
+/// What is wrong with an outline; nothing where it is sound.
+std::optional<FaultyOutline> fault_of(const Outline& outline);
+
+/// An area that is asked many times what lies in it. Not for two threads at once.
+class Area {
+  public:
+    /// A sound outline.
+    explicit Area(const Outline& outline);
+    ~Area();
+    Area(Area&&) noexcept;
+    Area& operator=(Area&&) noexcept;
+
+    /// Whether a point lies in it or on its edge.
+    bool holds(PlanePoint point) const;
+
+  private:
+    struct Shape;
+    std::unique_ptr<const Shape> shape_;
+};
+
+}  // namespace pipward::math

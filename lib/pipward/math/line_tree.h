@@ -1,0 +1,30 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include <cstdint>
+#include <memory>
+#include <vector>
+
+#include "pipward/math/line.h"
+
+namespace pipward::math {
+
+/// Lines that are asked which of them lie near, by GEOS's sort-tile-recursive tree (as PointTree). Lines are
+/// told by their number in the order given. Not for two threads at once.
+class LineTree {
+  public:
+    explicit LineTree(std::vector<Line> lines = {});
+    ~LineTree();
+    LineTree(LineTree&&) noexcept;
+    LineTree& operator=(LineTree&&) noexcept;
+
+    const Line& line(std::uint32_t number) const;
+    /// Those that come nearer to `other` than `metres`, by their numbers.
+    std::vector<std::uint32_t> within(const Line& other, double metres) const;
+
+  private:
+    struct Leaves;
+    std::unique_ptr<const Leaves> leaves_;
+};
+
+}  // namespace pipward::math

@@ -1,0 +1,53 @@
+// SPDX-License-Identifier: MIT
+#include <fmt/format.h>
+
+#include <algorithm>
+
+#include "pipward/operation/declare/common_parameters.h"
+#include "pipward/operation/declare/read_checked.h"
+#include "pipward/operation/list.h"
+#include "pipward/operation/season/result_tables.h"
+
+namespace pipward::operation {
+namespace {
+
+struct Request {
+    BookName book;
+    Day as_of;
+};
+
+Sentence warnings_in(const Findings& findings) {
+    const auto number = std::ranges::count(findings, Level::warning, &Finding::level);
+    return number == 1 ? say("1 warning") : say("{} warnings", number);
+}
+
+// Forms of their own: a bloom note is another word in most languages.
+Sentence notes_in(const Findings& findings) {
+    const auto number = std::ranges::count(findings, Level::note, &Finding::level);
+    return number == 1 ? say("{0} note", number) : say("{0} notes", number);
+}
+
+Outcome run(const Request& request, const Run& lent) {
+    auto findings = read_checked(request.book, request.as_of, lent).findings;
+    Outcome outcome;
+    outcome.tables = {finding_table(findings)};
+    outcome.summary = findings.empty() ? say("Nothing is wrong with the book.")
+                                       : say("No errors; {}, {}.", warnings_in(findings), notes_in(findings));
+    outcome.findings = std::move(findings);
+    return outcome;
+}
+
+}  // namespace
+
+std::unique_ptr<const Operation> book_check() {
+    return declare<Request>(
+        {.about = {"book-check", "Check book", "Book",
+                   "Reads the whole book and tells everything that is wrong, doubtful or impossible in it: "
+                   "where it stands and what to do about it. Errors prevent results, warnings weaken them."},
+         .parameters = {book_parameter(&Request::book), as_of_parameter(&Request::as_of)},
+         .results = {finding_shape()},
+         .examples = {{"Everything found in the book.", {{"book", "BOOK"}, {"as-of", "2026-03-20"}}}},
+         .run = run});
+}
+
+}  // namespace pipward::operation

@@ -1,0 +1,18 @@
+// SPDX-License-Identifier: MIT
+#include "pipward/operation/field/note.h"
+
+#include <fmt/format.h>
+
+namespace pipward::operation {
+
+Outcome noted(const NoteRequest& request, const book::Entry& entry, const Run& lent) {
+    lent.step(0, say("Reading the book"));
+    auto added = book::add_entry(request.book.location, entry, request.as_of);
+    Outcome outcome;
+    outcome.findings = std::move(added.findings);
+    outcome.summary = say("{}. Written to {} as {}; note-undo takes it back.", book::in_words(entry),
+                          book::shown_location(request.book.location), book::name_of(added.row));
+    return outcome;
+}
+
+}  // namespace pipward::operation

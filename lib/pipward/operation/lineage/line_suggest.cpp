@@ -1,0 +1,153 @@
+// SPDX-License-Identifier: MIT
+#include "pipward/operation/list.h"
+
+#include <algorithm>
+
+#include "pipward/lineage/trait_wish.h"
+#include "pipward/operation/lineage/heritability_parameter.h"
+#include "pipward/operation/lineage/suggestion_tables.h"
+#include "pipward/operation/season/crossing_request.h"
+#include "pipward/value/complaint.h"
+
+namespace pipward::operation {
+namespace {
+
+struct Request : CrossingRequest {
+    std::string parents;
+    std::string wish;
+    std::string shown;
+    std::string better_than;
+    double heritability = lineage::usual_heritability;
+    int wanted = 1;
+    double most_kinship = 0.125;
+    int per_parent = 2;
+    int crosses = 10;
+};
+
+Findings check(const Request& request) {
+    Findings findings;
+    if (!lineage::parse_weights(request.wish)) {
+        findings.push_back(about_parameter("wish", request.wish, say("The wish cannot be read."),
+                                           say("Write traits with their weights, as in taste=2; scab=-1.")));
+    }
+    if (!request.shown.empty() && !lineage::parse_shown(request.shown)) {
+        findings.push_back(about_parameter("both-sides", request.shown, say("This cannot be read."),
+                                           say("Write a trait and a bound, as in taste>=7 or scab<=3.")));
+    }
+    if (!request.better_than.empty() && request.wish.empty()) {
+        findings.push_back(about_parameter("better-than", request.better_than,
+                                           say("Nothing says in what the seedlings should be better."),
+                                           say("Give the traits with wish.")));
+    }
+    return findings;
+}
+
+season::SuggestionParents parents_of(const Request& request, const Orchard& orchard, Findings& findings) {
+    return season::suggestion_parents({.names = request.parents,
+                                       .weights = *lineage::parse_weights(request.wish),
+                                       .better_than = request.better_than,
+                                       .heritability = request.heritability,
+                                       .as_of = request.as_of},
+                                      orchard, findings);
+}
+
+season::SuggestionWish wish_of(const Request& request) {
+    return {request.shown, !request.wish.empty(), request.most_kinship, request.per_parent, request.crosses};
+}
+
+cross::SuggestionRules rules_of(const Request& request, const season::SuggestionParents& parents) {
+    return {.additive_variance = parents.additive_variance,
+            .bar = parents.bar,
+            .wanted = request.wanted,
+            .confidence = request.confidence.value,
+            .most_kinship = request.most_kinship};
+}
+
+Outcome run(const Request& request, const Run& lent) {
+    auto place = read_place(request, lent);
+    const auto parents = parents_of(request, place.orchard, place.findings);
+    if (has_errors(place.findings)) {
+        throw Error(Trouble::input, place.findings);
+    }
+    const auto rules = rules_of(request, parents);
+    auto crosses = season::weighed_crosses(wish_of(request), parents, rules, place.orchard, request.as_of);
+    if (season::is_in_progress(place)) {
+        try {
+            season::hold_against_season(crosses, parents, plan_wish(request), place, step_of(lent));
+        } catch (const Error& error) {
+            if (error.trouble() != Trouble::input) {
+                throw;
+            }
+            place.findings = error.findings();
+            for (auto& finding : place.findings) {
+                finding.level = std::min(finding.level, Level::warning);
+            }
+        }
+    }
+    season::choose_crosses(crosses, wish_of(request), parents);
+    Outcome outcome;
+    outcome.tables = {suggestion_table(crosses, parents, rules), left_out_table(crosses, parents)};
+    outcome.findings = std::move(place.findings);
+    outcome.summary = suggestion_summary(crosses, parents, rules);
+    return outcome;
+}
+
+std::vector<Bound<Request>> parameters() {
+    std::vector<Bound<Request>> all{
+        book_parameter(&Request::book),
+        parameter(&Request::parents, "parents", "Parents",
+                  "Accessions that may be crossed, with commas between; every cultivar and selection with a "
+                  "living tree where none is named."),
+        parameter(&Request::wish, "wish", "Wish",
+                  "Traits with their weights, as in taste=2; scab=-1; below 0 where low scores are the good "
+                  "ones."),
+        parameter(&Request::shown, "both-sides", "On both sides",
+                  "A trait that each parent, or one of its own parents, must show, as in scab<=3."),
+        parameter(
+            &Request::better_than, "better-than", "Better than",
+            "The accession that the wanted seedlings are to surpass; the best of the parents where none "
+            "is named."),
+        parameter(&Request::wanted, "wanted", "Wanted",
+                  "So many of the wanted seedlings are to be seen at least.")
+            .between(1, 1000),
+        heritability_parameter(&Request::heritability),
+        parameter(&Request::most_kinship, "most-kinship", "Most kinship",
+                  "The kinship of two parents that is still borne; 0.125 is that of half sibs.")
+            .in("of 1")
+            .between(0.0, 1.0),
+        parameter(&Request::per_parent, "per-parent", "Crosses a parent",
+                  "In so many crosses one parent may stand, so that a favourite does not swamp the plan.")
+            .between(1, 100),
+        parameter(&Request::crosses, "most-crosses", "Crosses", "So many crosses are suggested at the most.")
+            .between(1, 100)};
+    for (const auto& shared : crossing_parameters()) {
+        if (shared.words.key != "write" && shared.words.key != "book") {
+            all.emplace_back(shared);
+        }
+    }
+    return all;
+}
+
+}  // namespace
+
+std::unique_ptr<const Operation> line_suggest() {
+    return declare<Request>(
+        {.about =
+             {"line-suggest", "Which crosses to make", "Line",
+              "Ranks the crosses that can be made of the parents: what their seedlings should be like and "
+              "how far apart, how many to grow to see the wanted ones, how related the parents are, "
+              "whether pollen passes, whether their blooms meet this spring and how the pollen would be "
+              "had. Each number says what it rests on; what is left out says why. Nothing is written."},
+         .parameters = parameters(),
+         .results = {suggestion_shape(), left_out_shape()},
+         .examples = {{"Tasty and hardly scabbed, each parent in two crosses at the most.",
+                       {{"book", "BOOK"}, {"as-of", "2026-03-20"}, {"wish", "taste=2; scab=-1"}}},
+                      {"Only by blood, alleles and bloom.",
+                       {{"book", "BOOK"},
+                        {"as-of", "2026-03-20"},
+                        {"parents", "Wrenlea, Marlside, Tansy Lane, Larkfold Red"}}}},
+         .check = check,
+         .run = run});
+}
+
+}  // namespace pipward::operation

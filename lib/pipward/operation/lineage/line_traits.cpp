@@ -1,0 +1,229 @@
+// SPDX-License-Identifier: MIT
+#include <algorithm>
+#include <set>
+
+#include "pipward/lineage/trait_scores.h"
+#include "pipward/operation/declare/column_of.h"
+#include "pipward/operation/declare/common_parameters.h"
+#include "pipward/operation/lineage/line_choice.h"
+#include "pipward/operation/list.h"
+#include "pipward/place/accession_choice.h"
+#include "pipward/value/listed_names.h"
+
+namespace pipward::operation {
+namespace {
+
+using enum CellType;
+
+struct Request {
+    BookName book;
+    Day as_of;
+    std::string who;
+    std::string traits;
+};
+
+struct TraitRow {
+    const lineage::LineGraph* graph = nullptr;
+    const lineage::TraitDescent* descent = nullptr;
+};
+
+Cell mean_cell(const std::optional<lineage::TraitMean>& mean) {
+    return mean ? number_cell(mean->mean, 2) : Cell{};
+}
+
+Cell kin_cell(const TraitRow& row, lineage::Relative who) {
+    return mean_cell(row.descent->of(who).mean);
+}
+
+Cell name_cell(const TraitRow& row, lineage::Relative who) {
+    const int node = row.descent->of(who).node;
+    return node < 0 ? Cell{} : text_cell(row.graph->nodes[node].name);
+}
+
+Sentence seen_words(const lineage::LineGraph& graph, const lineage::KinTrait& kin) {
+    const auto& name = graph.nodes[kin.node].name;
+    if (kin.mean->by_blend) {
+        return say("{} {:.3g} (blend, by its shares)", name, kin.mean->mean);
+    }
+    return lineage::mean_words(name, *kin.mean);
+}
+
+// Everybody in whom the trait was seen; and of the parents, who are not known or were not scored.
+Sentence seen_in(const TraitRow& row) {
+    std::vector<Sentence> parts;
+    std::set<int> told;
+    for (const auto& kin : row.descent->kin) {
+        if (kin.mean && told.insert(kin.node).second) {
+            parts.push_back(seen_words(*row.graph, kin));
+        }
+    }
+    if (parts.empty()) {
+        parts.push_back(say("nobody"));
+    }
+    for (const auto who : {lineage::Relative::seed, lineage::Relative::pollen}) {
+        const auto& kin = row.descent->of(who);
+        if (kin.node >= 0 && !kin.mean && told.insert(kin.node).second) {
+            parts.push_back(say("{} not scored", row.graph->nodes[kin.node].name));
+        }
+    }
+    if (row.descent->of(lineage::Relative::seed).node < 0) {
+        parts.push_back(say("seed parent unknown"));
+    }
+    if (row.descent->of(lineage::Relative::pollen).node < 0) {
+        parts.push_back(say("pollen parent unknown"));
+    }
+    return joined(parts, verbatim("; "));
+}
+
+Sentence years_of(const lineage::TraitMean& mean) {
+    return mean.first_year == mean.last_year ? verbatim(std::to_string(mean.first_year))
+                                             : say("{} to {}", mean.first_year, mean.last_year);
+}
+
+const std::vector<ColumnOf<TraitRow>>& columns() {
+    using enum lineage::Relative;
+    static const std::vector<ColumnOf<TraitRow>> all{
+        {{"accession", text, "", "Accession", "Whose traits."},
+         [](const TraitRow& r) { return text_cell(r.graph->nodes[r.descent->node].name); }},
+        {{"trait", text, "", "Trait", "What was scored."},
+         [](const TraitRow& r) { return text_cell(r.descent->trait); }},
+        {{"own", number, "points", "Own mean",
+          "Mean over its trees, each tree's scores taken together first; in the trait's own unit."},
+         [](const TraitRow& r) { return mean_cell(r.descent->own); }},
+        {{"trees", whole, "", "Trees", "Trees of it that were scored."},
+         [](const TraitRow& r) { return r.descent->own ? whole_cell(r.descent->own->trees) : Cell{}; }},
+        {{"years", text, "", "Years", "First and last year of its scores."},
+         [](const TraitRow& r) { return r.descent->own ? text_cell(years_of(*r.descent->own)) : Cell{}; }},
+        {{"seed_parent", text, "", "Seed parent", "Its seed parent."},
+         [](const TraitRow& r) { return name_cell(r, seed); }},
+        {{"of_seed_parent", number, "points", "Of the seed parent", "Mean of the seed parent."},
+         [](const TraitRow& r) { return kin_cell(r, seed); }},
+        {{"pollen_parent", text, "", "Pollen parent", "Its pollen parent or blend."},
+         [](const TraitRow& r) { return name_cell(r, pollen); }},
+        {{"of_pollen_parent", number, "points", "Of the pollen parent",
+          "Mean of the pollen parent; of a blend that of its scored members by their shares."},
+         [](const TraitRow& r) { return kin_cell(r, pollen); }},
+        {{"of_seed_seed", number, "points", "Seed parent's seed parent", "Mean of that grandparent."},
+         [](const TraitRow& r) { return kin_cell(r, seed_seed); }},
+        {{"of_seed_pollen", number, "points", "Seed parent's pollen parent", "Mean of that grandparent."},
+         [](const TraitRow& r) { return kin_cell(r, seed_pollen); }},
+        {{"of_pollen_seed", number, "points", "Pollen parent's seed parent", "Mean of that grandparent."},
+         [](const TraitRow& r) { return kin_cell(r, pollen_seed); }},
+        {{"of_pollen_pollen", number, "points", "Pollen parent's pollen parent", "Mean of that grandparent."},
+         [](const TraitRow& r) { return kin_cell(r, pollen_pollen); }},
+        {{"seen_in", text, "", "Seen in",
+          "Parents and grandparents in whom it was scored, and parents in whom it was not."},
+         [](const TraitRow& r) { return text_cell(seen_in(r)); }},
+    };
+    return all;
+}
+
+TableShape shape() {
+    return shape_of<TraitRow>({"trait_descent",
+                               "Traits of parents",
+                               "Which scored trait was seen in which parent and grandparent.",
+                               false,
+                               {}},
+                              columns());
+}
+
+// The one that is named; else everybody who is a parent, and what is crossed.
+std::vector<int> wanted_nodes(const std::optional<std::string>& who, const Orchard& orchard,
+                              const lineage::LineGraph& graph) {
+    if (who) {
+        return {graph.number.at(*who)};
+    }
+    std::set<std::string> crossed;
+    for (const auto& goal : orchard.goals) {
+        crossed.insert({goal.seed_parent, goal.pollen_parent});
+    }
+    std::vector<int> nodes;
+    for (const auto& accession : orchard.accessions) {
+        const int node = graph.number.at(accession.name);
+        if (!graph.children[node].empty() || crossed.contains(accession.name)) {
+            nodes.push_back(node);
+        }
+    }
+    return nodes;
+}
+
+Sentence summary_of(const std::vector<lineage::TraitDescent>& descents, const lineage::LineGraph& graph,
+                    bool is_one) {
+    if (descents.empty()) {
+        return is_one ? say("Neither it nor its parents or grandparents were scored.")
+                      : say("Nothing was scored of any parent.");
+    }
+    if (!is_one) {
+        return say("Traits of parents that were scored: {}.", descents.size());
+    }
+    std::vector<Sentence> parts;
+    for (const auto& descent : descents) {
+        const TraitRow row{&graph, &descent};
+        parts.push_back(descent.own
+                            ? say("{} {:.3g}, seen in: {}.", descent.trait, descent.own->mean, seen_in(row))
+                            : say("{} not scored, seen in: {}.", descent.trait, seen_in(row)));
+    }
+    return joined(parts, verbatim("\n"));
+}
+
+Outcome run(const Request& request, const Run& lent) {
+    lent.step(0.0, say("Reading the book"));
+    const auto reading = read_line(request.book.location);
+    Outcome outcome;
+    outcome.findings = reading.findings;
+    std::optional<std::string> who;
+    if (!request.who.empty()) {
+        who = place::accession_meant(reading.orchard, request.who, "traits-of", outcome.findings);
+    }
+    if (has_errors(outcome.findings)) {
+        throw Error(Trouble::input, std::move(outcome.findings));
+    }
+    lent.step(0.5, say("Following the traits"));
+    const auto& orchard = reading.orchard;
+    const auto graph = lineage::line_graph(orchard.accessions, orchard.blend_members);
+    const auto means = lineage::trait_means(orchard.trees, lineage::scores_until(orchard, request.as_of));
+    std::vector<lineage::TraitDescent> descents;
+    for (const int node : wanted_nodes(who, orchard, graph)) {
+        std::ranges::move(lineage::trait_descent(graph, node, means), std::back_inserter(descents));
+    }
+    const auto wanted = listed_names(request.traits);
+    std::erase_if(descents, [&](const lineage::TraitDescent& descent) {
+        return !wanted.empty() && std::ranges::find(wanted, descent.trait) == wanted.end();
+    });
+    std::vector<TraitRow> rows;
+    for (const auto& descent : descents) {
+        rows.push_back({&graph, &descent});
+    }
+    outcome.tables = {table_of<TraitRow>(shape(), rows, columns())};
+    outcome.summary = summary_of(descents, graph, who.has_value());
+    lent.step(1.0, say("Done"));
+    return outcome;
+}
+
+}  // namespace
+
+std::unique_ptr<const Operation> line_traits() {
+    return declare<Request>(
+        {.about = {"line-traits", "Traits of parents", "Line",
+                   "Tells which scored trait was seen in which parent and grandparent of an accession, or of "
+                   "all that are parents: means over trees, with how many trees and years. Blends are taken "
+                   "by the shares of their scored members, and what is unknown or was not scored is said."},
+         .parameters = {book_parameter(&Request::book),
+                        parameter(&Request::who, "traits-of", "Traits of",
+                                  "An accession's name or a tree's label; everybody who is a parent where "
+                                  "none is named."),
+                        parameter(&Request::traits, "only-traits", "Only traits",
+                                  "Only these traits, with commas between; all where none is named."),
+                        as_of_parameter(&Request::as_of)},
+         .results = {shape()},
+         .examples = {{"Where a seedling has its traits from.",
+                       {{"book", "BOOK"},
+                        {"traits-of", "17-01-01"},
+                        {"only-traits", "taste, scab"},
+                        {"as-of", "2026-03-20"}}},
+                      {"The taste of every parent.",
+                       {{"book", "BOOK"}, {"only-traits", "taste"}, {"as-of", "2026-03-20"}}}},
+         .run = run});
+}
+
+}  // namespace pipward::operation

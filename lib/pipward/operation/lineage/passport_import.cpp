@@ -1,0 +1,143 @@
+// SPDX-License-Identifier: MIT
+#include <algorithm>
+
+#include "pipward/intake/passport_judging.h"
+#include "pipward/operation/book/dress_book.h"
+#include "pipward/operation/declare/column_of.h"
+#include "pipward/operation/declare/common_parameters.h"
+#include "pipward/operation/declare/input_file.h"
+#include "pipward/operation/list.h"
+
+namespace pipward::operation {
+namespace {
+
+using enum CellType;
+
+struct Request {
+    BookName book;
+    InputFile file;
+    bool write = false;
+};
+
+std::vector<CodeWord> fate_words() {
+    return {{"added", "added"}, {"known", "in the book already"}, {"left_out", "left out"}};
+}
+
+std::string fate_code(intake::PassportFate fate) {
+    return fate == intake::PassportFate::added   ? "added"
+           : fate == intake::PassportFate::known ? "known"
+                                                 : "left_out";
+}
+
+const std::vector<ColumnOf<intake::JudgedPassport>>& columns() {
+    static const std::vector<ColumnOf<intake::JudgedPassport>> all{
+        {{"line", whole, "", "File line", "Line of the file."},
+         [](const intake::JudgedPassport& p) { return whole_cell(p.line); }},
+        {{"accession", text, "", "Accession", "Its name."},
+         [](const intake::JudgedPassport& p) { return text_cell(p.reading.accession.name); }},
+        {{"fate", text, "", "What happens", "What becomes of the line.", fate_words()},
+         [](const intake::JudgedPassport& p) { return text_cell(fate_code(p.fate)); }},
+        {{"kind", text, "", "Kind", "The sort of accession by its status."},
+         [](const intake::JudgedPassport& p) { return text_cell(to_word(p.reading.accession.kind)); }},
+        {{"seed_parent", text, "", "Seed parent", "As it would be written."},
+         [](const intake::JudgedPassport& p) { return cell(p.reading.accession.seed_parent); }},
+        {{"pollen_parent", text, "", "Pollen parent", "As it would be written."},
+         [](const intake::JudgedPassport& p) { return cell(p.reading.accession.pollen_parent); }},
+        {{"remarks", text, "", "Remarks",
+          "What differs from the book, what is kept in the note, what is open."},
+         [](const intake::JudgedPassport& p) { return text_cell(joined(p.remarks, verbatim("; "))); }},
+    };
+    return all;
+}
+
+TableShape shape() {
+    return shape_of<intake::JudgedPassport>(
+        {"passport_line", "Lines of the file", "What becomes of each line of the file.", false, {}},
+        columns());
+}
+
+std::ptrdiff_t count(const intake::PassportJudgement& judgement, intake::PassportFate fate) {
+    return std::ranges::count(judgement.passports, fate, &intake::JudgedPassport::fate);
+}
+
+Sentence summary_of(const Request& request, const intake::PassportJudgement& judgement) {
+    const auto others =
+        say("In the book already: {}; left out: {}.", count(judgement, intake::PassportFate::known),
+            count(judgement, intake::PassportFate::left_out));
+    const auto added = count(judgement, intake::PassportFate::added);
+    const auto errors = std::ranges::count(judgement.findings, Level::error, &Finding::level);
+    const auto first =
+        errors == 1     ? say("1 error stands in the way: as it is, nothing would be written.")
+        : errors > 1    ? say("{} errors stand in the way: as it is, nothing would be written.", errors)
+        : request.write ? say("Accessions added: {}.", added)
+                        : say("Nothing was written; write yes would add accessions: {}.", added);
+    return first + verbatim(" ") + others;
+}
+
+book::BookReading read_book_for(const std::string& location) {
+    auto reading = book::read_tables(location, {"accession", "blend"});
+    if (has_errors(reading.findings)) {
+        throw Error(Trouble::input, std::move(reading.findings));
+    }
+    return reading;
+}
+
+Outcome run(const Request& request, const Run& lent) {
+    lent.step(0.0, say("Reading the book"));
+    const auto reading = read_book_for(request.book.location);
+    lent.step(0.3, say("Reading the file"));
+    const auto& path = request.file.path;
+    const auto name = path.substr(path.find_last_of("/\\") + 1);
+    const auto judgement = intake::judge_passports(intake::read_passport_file(read_input_file(path), name),
+                                                   name, reading.orchard);
+    Outcome outcome;
+    outcome.findings = reading.findings;
+    outcome.findings.insert(outcome.findings.end(), judgement.findings.begin(), judgement.findings.end());
+    outcome.tables = {table_of<intake::JudgedPassport>(shape(), judgement.passports, columns())};
+    outcome.summary = summary_of(request, judgement);
+    if (request.write) {
+        if (has_errors(outcome.findings)) {
+            throw Error(Trouble::input, std::move(outcome.findings));
+        }
+        lent.step(0.8, say("Writing to the book"));
+        if (const auto change = intake::change_of(judgement); !change.added.empty()) {
+            book::apply_change(request.book.location, change);
+            const auto dress = refresh_dress(request.book.location, lent.wording);
+            outcome.findings.insert(outcome.findings.end(), dress.begin(), dress.end());
+        }
+    }
+    lent.step(1.0, say("Done"));
+    return outcome;
+}
+
+}  // namespace
+
+std::unique_ptr<const Operation> passport_import() {
+    return declare<Request>(
+        {.about = {"passport-import", "Take in passports", "Line",
+                   "Reads accessions from a CSV file of multi-crop passport descriptors (FAO and Bioversity, "
+                   "V2.1) and shows what would become of each line; writes them when told so, all at once or "
+                   "not at all. Parents are taken from ANCEST where they are two known names. What the book "
+                   "has no place for is kept in the accession's note. What the book has is never changed: "
+                   "differences are told."},
+         .parameters = {book_parameter(&Request::book),
+                        parameter(&Request::file, "passport-file", "Passport file",
+                                  "A CSV file in UTF-8, with commas or semicolons, whose header names "
+                                  "descriptors.")
+                            .named(sheet_files)
+                            .required(),
+                        write_parameter(&Request::write)},
+         .results = {shape()},
+         .examples = {{"What would come of a file.",
+                       {{"book", "BOOK"}, {"passport-file", "FILE"}},
+                       "ACCENUMB,ACCENAME,GENUS,SPECIES,SAMPSTAT,ANCEST,ACQDATE\n"
+                       "P-1,Pellhurst,Malus,domestica,500,Wrenlea/Owlcombe,1975----\n"
+                       ",Wrenlea,Malus,domestica,500,,\n"},
+                      {"The same, written.",
+                       {{"book", "BOOK"}, {"passport-file", "FILE"}, {"write", "yes"}},
+                       "ACCENAME;GENUS;SPECIES;SAMPSTAT;ANCEST\n"
+                       "Pellhurst;Malus;domestica;500;Wrenlea x Owlcombe\n"}},
+         .run = run});
+}
+
+}  // namespace pipward::operation

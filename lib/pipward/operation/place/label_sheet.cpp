@@ -1,0 +1,315 @@
+// SPDX-License-Identifier: MIT
+#include <algorithm>
+#include <array>
+
+#include "pipward/operation/declare/column_of.h"
+#include "pipward/operation/declare/common_parameters.h"
+#include "pipward/operation/list.h"
+#include "pipward/operation/place/label_sheet_grid.h"
+#include "pipward/operation/place/tree_choice.h"
+#include "pipward/operation/place/tree_reading.h"
+#include "pipward/paper/label_contents.h"
+#include "pipward/paper/pdf.h"
+#include "pipward/place/address_order.h"
+#include "pipward/place/earth.h"
+#include "pipward/value/complaint.h"
+
+namespace pipward::operation {
+namespace {
+
+enum class LabelsOf { trees, crosses, blank };
+
+std::span<const Word<LabelsOf>> words(LabelsOf) {
+    static constexpr std::array<Word<LabelsOf>, 3> all{
+        {{LabelsOf::trees, "trees", "a label for each tree"},
+         {LabelsOf::crosses, "crosses", "tags for the flowers of the season's crosses"},
+         {LabelsOf::blank, "blank", "tags to fill in by hand"}}};
+    return all;
+}
+
+struct Request : TreeChoice, SheetWish {
+    BookName book;
+    Day as_of;
+    LabelsOf labels_of = LabelsOf::trees;
+    std::optional<int> season;
+    paper::CodeSays code = paper::CodeSays::label;
+    place::LabelOrder order = place::LabelOrder::address;
+    bool letters = true;
+    int first = 1;
+    int copies = 1;
+    bool outline = false;
+};
+
+/// A book of paper; more is a slip.
+constexpr std::size_t most_labels = 20000;
+
+Findings check(const Request& request) {
+    auto findings = problems_of(request);
+    const int places = grid_of(static_cast<const SheetWish&>(request)).labels_a_page();
+    if (request.first > places) {
+        findings.push_back(about_parameter("first", std::to_string(request.first),
+                                           say("The sheet has {} labels only.", places),
+                                           say("Count from the upper left, row by row.")));
+    }
+    return findings;
+}
+
+struct PrintedLabel {
+    int number = 0;
+    const paper::PlacedLabel* placed = nullptr;
+    const paper::NamedLabel* label = nullptr;
+};
+
+using enum CellType;
+
+std::string second_line(const PrintedLabel& printed) {
+    const auto& lines = printed.label->text.lines;
+    std::string all;
+    for (const auto& line : lines) {
+        all += (all.empty() ? "" : "; ") + line;
+    }
+    return all;
+}
+
+const std::vector<ColumnOf<PrintedLabel>>& columns() {
+    static const std::vector<ColumnOf<PrintedLabel>> all{
+        {{"number", whole, "", "Number", "1 for the first label that is printed."},
+         [](const PrintedLabel& p) { return whole_cell(p.number); }},
+        {{"page", whole, "", "Page", "The page of the file on which it stands."},
+         [](const PrintedLabel& p) { return whole_cell(p.placed->page + 1); }},
+        {{"place", whole, "", "Place", "Which label of the page it is, row by row from the upper left."},
+         [](const PrintedLabel& p) { return whole_cell(p.placed->place + 1); }},
+        {{"label", text, "", "Label", "What stands on it large."},
+         [](const PrintedLabel& p) { return text_cell(p.label->text.headline); }},
+        {{"says", text, "", "Says", "What stands below."},
+         [](const PrintedLabel& p) { return text_cell(second_line(p)); }},
+        {{"code_says", text, "", "Code says", "What the QR code carries."},
+         [](const PrintedLabel& p) { return text_cell(p.label->text.qr.value_or("")); }},
+        {{"letters_mm", number, "mm", "Small letters",
+          "How high the small letters of its smallest text are."},
+         [](const PrintedLabel& p) {
+             return number_cell(paper::small_letters(p.placed->laid.smallest_points).value, 2);
+         }},
+        {{"module_mm", number, "mm", "Dots of the code", "How large one square of the QR code is."},
+         [](const PrintedLabel& p) {
+             const auto& module = p.placed->laid.qr_module;
+             return module ? number_cell(module->value, 2) : Cell{};
+         }},
+    };
+    return all;
+}
+
+TableShape label_shape() {
+    return shape_of<PrintedLabel>(
+        {"label_place", "Labels", "Every label that is printed, in the order of the sheets.", false, {}},
+        columns());
+}
+
+Hemisphere hemisphere_of(const Orchard& orchard) {
+    const place::ToEarth to_earth(orchard.crs);
+    for (const auto& tree : orchard.trees) {
+        if (const auto place = tree.at ? to_earth(*tree.at) : std::nullopt) {
+            return hemisphere_of(Latitude{place->lat});
+        }
+    }
+    return Hemisphere::north;
+}
+
+std::vector<paper::NamedLabel> labels_for_trees(const Request& request, const Orchard& orchard,
+                                                const Wording& wording, Findings& findings) {
+    std::vector<std::uint32_t> trees;
+    for (const auto& chosen :
+         chosen_trees(request.book.location, orchard, request, findings,
+                      {.as_of = request.as_of, .with_place = false, .to_come_too = true})) {
+        trees.push_back(chosen.tree);
+    }
+    return paper::tree_labels(orchard, place::in_order(orchard, std::move(trees), request.order),
+                              request.code, wording, findings);
+}
+
+std::vector<paper::NamedLabel> tags_for_crosses(const Request& request, const Orchard& orchard,
+                                                const Wording& wording, Findings& findings) {
+    const Season season =
+        request.season ? Season{*request.season} : season_of(request.as_of, hemisphere_of(orchard));
+    auto tags = paper::cross_tags(
+        orchard, {season, request.copies, request.letters, request.code != paper::CodeSays::nothing}, wording,
+        findings);
+    if (tags.empty()) {
+        findings.push_back(about_table(Level::warning, "cross_goal",
+                                       say("The book has no crosses of the season {}.", season.year),
+                                       say("Name another season, or enter the crosses first.")));
+    }
+    return tags;
+}
+
+/// So many sheets full, the first from its first free label on.
+std::vector<paper::NamedLabel> blank_tags(const Request& request, const paper::LabelGrid& grid,
+                                          const Wording& wording) {
+    const int count = grid.labels_a_page() * request.copies - (request.first - 1);
+    return std::vector<paper::NamedLabel>(static_cast<std::size_t>(count), paper::blank_tag(wording));
+}
+
+std::vector<paper::NamedLabel> labels_for(const Request& request, const Orchard& orchard,
+                                          const paper::LabelGrid& grid, const Wording& wording,
+                                          Findings& findings) {
+    switch (request.labels_of) {
+        case LabelsOf::trees:
+            return labels_for_trees(request, orchard, wording, findings);
+        case LabelsOf::crosses:
+            return tags_for_crosses(request, orchard, wording, findings);
+        case LabelsOf::blank:
+            break;
+    }
+    return blank_tags(request, grid, wording);
+}
+
+void warn_of_font(const paper::Typesetter& typesetter, Findings& findings) {
+    if (!typesetter.has_print_font()) {
+        findings.push_back(
+            {Level::warning, "", "", "", paper::print_font,
+             say("The font {} is not on this machine: another takes its place, and text is wider or "
+                 "narrower than it should be.",
+                 paper::print_font),
+             say("Install it (Debian: fonts-dejavu-core).")});
+    }
+}
+
+void refuse_too_many(std::size_t labels) {
+    if (labels > most_labels) {
+        throw Error(Trouble::input, about_table(Level::error, "tree",
+                                                say("{} labels are too many for one file; {} is the most.",
+                                                    labels, most_labels),
+                                                say("Choose a block, an accession or fewer copies.")));
+    }
+}
+
+Table table_of_labels(const paper::LabelPages& pages, const std::vector<paper::NamedLabel>& labels) {
+    Table table{label_shape(), {}};
+    for (const auto& placed : pages.labels) {
+        const PrintedLabel printed{static_cast<int>(table.rows.size()) + 1, &placed, &labels[placed.label]};
+        table.rows.push_back(row_of(printed, columns()));
+    }
+    return table;
+}
+
+Sentence summary_of(const paper::LabelPages& pages, const paper::LabelGrid& grid) {
+    if (pages.labels.empty()) {
+        return say("Nothing is to be printed.");
+    }
+    const auto count = pages.pages.size() == 1
+                           ? say("{} labels of {:g} x {:g} mm on 1 page.", pages.labels.size(),
+                                 grid.width.value, grid.height.value)
+                           : say("{} labels of {:g} x {:g} mm on {} pages.", pages.labels.size(),
+                                 grid.width.value, grid.height.value, pages.pages.size());
+    return joined(
+        {count, say("Print at 100 %, not fitted to the page, and measure one sheet of plain paper first.")},
+        verbatim(" "));
+}
+
+Outcome run(const Request& request, const Run& lent) {
+    lent.step(0.0, say("Reading the book"));
+    const auto reading = read_trees(request.book.location);
+    const auto wording = lent.wording;
+    const auto grid = grid_of(static_cast<const SheetWish&>(request));
+    Outcome outcome;
+    outcome.findings = reading.findings;
+    lent.step(0.2, say("Writing the labels"));
+    const auto labels = labels_for(request, reading.orchard, grid, wording, outcome.findings);
+    const int copies = request.labels_of == LabelsOf::trees ? request.copies : 1;
+    refuse_too_many(labels.size() * static_cast<std::size_t>(copies));
+    const paper::Typesetter typesetter;
+    warn_of_font(typesetter, outcome.findings);
+    const auto pages = paper::label_pages(
+        labels, {grid, request.first - 1, copies, request.outline}, typesetter, wording, outcome.findings,
+        [&](double share) { lent.step(0.2 + 0.5 * share, say("Writing the labels")); });
+    if (has_errors(outcome.findings)) {
+        throw Error(Trouble::input, std::move(outcome.findings));
+    }
+    if (!pages.pages.empty()) {
+        auto pdf =
+            paper::pdf_of(pages.pages, {say("Labels").in(wording), request.as_of}, typesetter,
+                          [&](double share) { lent.step(0.7 + 0.3 * share, say("Drawing the sheets")); });
+        outcome.files.push_back({"labels.pdf", "application/pdf", std::move(pdf)});
+    }
+    outcome.tables = {table_of_labels(pages, labels)};
+    outcome.summary = summary_of(pages, grid);
+    lent.step(1.0, say("Done"));
+    return outcome;
+}
+
+std::vector<Bound<Request>> parameters() {
+    std::vector<Bound<Request>> all{
+        book_parameter(&Request::book),
+        parameter(&Request::labels_of, "labels-of", "Labels of", "What gets labels."),
+    };
+    std::ranges::copy(tree_choice_parameters(), std::back_inserter(all));
+    const std::vector<Bound<Request>> own{
+        parameter(&Request::season, "season", "Season",
+                  "Of crosses: the year in which they bloom; that of the as-of day where left out.")
+            .between(1900, 2200),
+        parameter(&Request::letters, "letters", "Letters on tags",
+                  "Of crosses: whether every tag has a code of its own, with the next letter that is free."),
+        parameter(&Request::code, "code", "QR code",
+                  "What the QR code on a label says; on the tag of a cross it is the tag's code."),
+        parameter(&Request::order, "order", "Order", "The order in which labels of trees come."),
+        parameter(&Request::copies, "copies", "Copies",
+                  "Labels of each tree, tags of each cross, or sheets of blank tags.")
+            .between(1, 500),
+        parameter(&Request::first, "first", "First label",
+                  "Where to begin on a sheet that is used in part, row by row from the upper left.")
+            .between(1, 5000),
+        parameter(&Request::outline, "outline", "Outline", "Whether a thin line shows where to cut.")};
+    std::ranges::copy(own, std::back_inserter(all));
+    std::ranges::copy(sheet_parameters(), std::back_inserter(all));
+    all.push_back(as_of_parameter(&Request::as_of));
+    return all;
+}
+
+}  // namespace
+
+std::unique_ptr<const Operation> label_sheet() {
+    return declare<Request>(
+        {.about =
+             {"label-sheet", "Labels and tags", "Paper",
+              "Makes a PDF of labels for trees, of tags for the flowers of a season's crosses, or of tags to "
+              "fill in by hand, in true millimetres on sheets or rolls. A label holds what stands on the "
+              "tree, its accession and parents, its address, the year of planting and a QR code. Text that "
+              "is too long is made smaller and wrapped, never cut. Nothing is written to the book."},
+         .parameters = parameters(),
+         .results = {label_shape()},
+         .examples = {{"Labels for the seedlings of a block, in the order in which one walks.",
+                       {{"book", "BOOK"},
+                        {"as-of", "2026-03-20"},
+                        {"purpose", "seedling"},
+                        {"of-block", "Upper"},
+                        {"order", "to-and-fro"}}},
+                      {"Five tags for each cross of 2026, on a roll.",
+                       {{"book", "BOOK"},
+                        {"as-of", "2026-03-20"},
+                        {"labels-of", "crosses"},
+                        {"copies", "5"},
+                        {"sheet", "roll-89x36"}}},
+                      {"A sheet of tags to fill in by hand, with lines for cutting.",
+                       {{"book", "BOOK"},
+                        {"as-of", "2026-03-20"},
+                        {"labels-of", "blank"},
+                        {"sheet", "a4-63x38"},
+                        {"outline", "yes"}}},
+                      {"One tree on a sheet of my own, with its place as a link, from the third label on.",
+                       {{"book", "BOOK"},
+                        {"as-of", "2026-03-20"},
+                        {"trees", "UP-05-04"},
+                        {"code", "place"},
+                        {"sheet", "own"},
+                        {"label-width", "90"},
+                        {"label-height", "50"},
+                        {"columns", "2"},
+                        {"label-rows", "5"},
+                        {"margin-left", "12"},
+                        {"margin-top", "20"},
+                        {"first", "3"}}}},
+         .check = check,
+         .run = run});
+}
+
+}  // namespace pipward::operation

@@ -1,0 +1,258 @@
+// SPDX-License-Identifier: MIT
+#include <fmt/format.h>
+
+#include <algorithm>
+
+#include "pipward/book/change.h"
+#include "pipward/operation/book/dress_book.h"
+#include "pipward/operation/declare/column_of.h"
+#include "pipward/operation/list.h"
+#include "pipward/operation/place/row_tables.h"
+#include "pipward/operation/place/tree_reading.h"
+#include "pipward/operation/place/user_places.h"
+#include "pipward/place/number_trees.h"
+#include "pipward/value/complaint.h"
+
+namespace pipward::operation {
+
+namespace {
+
+using enum CellType;
+
+struct Request : PlacesRequest, place::NumberingWish {
+    BookName book;
+    Day as_of;
+    bool write = true;
+    bool number_trees = false;
+};
+
+const std::vector<ColumnOf<place::TreeDecision>>& decision_columns() {
+    static const std::vector<ColumnOf<place::TreeDecision>> columns{
+        {{"tree", text, "", "Tree", "The tree's label, or the point's name in its layer."},
+         [](const place::TreeDecision& d) { return text_cell(d.label); }},
+        {{"block", text, "", "Block", "The block that was numbered."},
+         [](const place::TreeDecision& d) { return text_cell(d.block); }},
+        {{"row", text, "", "Tree row", "The likeliest row, also where it is left open."},
+         [](const place::TreeDecision& d) { return text_cell(d.row); }},
+        {{"position", whole, "", "Position", "The likeliest position in the row."},
+         [](const place::TreeDecision& d) { return whole_cell(d.position); }},
+        {{"decided", yes_no, "", "Decided", "Whether that is sure enough to be numbered."},
+         [](const place::TreeDecision& d) { return Cell{d.decided()}; }},
+        {{"confidence", number, "of 1", "Confidence", "That row and position are right."},
+         [](const place::TreeDecision& d) { return number_cell(d.confidence, 4); }},
+        {{"off_row_m", number, "m", "Off its row", "How far the point lies from the row's line."},
+         [](const place::TreeDecision& d) { return d.position ? number_cell(d.off_row, 2) : Cell{}; }},
+        {{"off_position_m", number, "m", "Off its position",
+          "How far along the row it lies from the position, positive in the direction of counting."},
+         [](const place::TreeDecision& d) { return d.position ? number_cell(d.off_position, 2) : Cell{}; }},
+        {{"why_open", text, "", "Why open", "What makes it doubtful; empty where it is decided."},
+         [](const place::TreeDecision& d) { return text_cell(d.doubt); }},
+    };
+    return columns;
+}
+
+}  // namespace
+
+TableShape tree_number_shape() {
+    return shape_of<place::TreeDecision>(
+        {"tree_number",
+         "Tree numbers",
+         "Row and position of each tree as found from its place on the map, and how sure that is.",
+         true,
+         {}},
+        decision_columns());
+}
+
+namespace {
+
+Table decision_table(std::span<const place::TreeDecision> decisions) {
+    auto table = table_of<place::TreeDecision>(tree_number_shape(), decisions, decision_columns());
+    for (std::size_t i = 0; i < decisions.size(); ++i) {
+        table.rows[i].at = decisions[i].at;
+    }
+    return table;
+}
+
+Finding left_open(const place::TreeDecision& decision, const Sentence& message) {
+    return {Level::warning,
+            "tree",
+            decision.label,
+            "position",
+            "",
+            message,
+            say("Look at it in the field and fill in its row and position, or measure it anew.")};
+}
+
+/// Block, row and position for a decided tree of the book that had none.
+book::CellEdit edit_of(const place::TreeDecision& decision, const Orchard& orchard) {
+    const auto& tree = orchard.trees[*decision.tree];
+    const auto whole = [](const std::optional<int>& number) {
+        return number ? Cell{std::int64_t{*number}} : Cell{};
+    };
+    book::CellEdit edit{"tree", tree.fid, tree.label};
+    edit.before = {{"label", tree.label},
+                   {"block", cell(tree.block)},
+                   {"row", cell(tree.row)},
+                   {"position", whole(tree.position)}};
+    edit.after = {{"block", decision.block}, {"row", decision.row}, {"position", whole(decision.position)}};
+    return edit;
+}
+
+/// Trees get their numbers; what is open, or would share a position with a tree of the book, is told.
+book::BookChange change_of(const Request& request, const place::Numbering& numbering, const Orchard& orchard,
+                           Findings& findings) {
+    book::BookChange change;
+    if (request.number_trees) {
+        auto rows = place::new_rows(request, numbering, orchard);
+        if (!rows.empty()) {
+            change.added.push_back(tree_row_table(rows));
+        }
+        for (const auto& decision : numbering.decisions) {
+            if (!decision.decided()) {
+                findings.push_back(left_open(
+                    decision, say("Its number is left open: {}.",
+                                  decision.doubt.empty() ? say("it is not certain") : decision.doubt)));
+            } else {
+                change.edits.push_back(edit_of(decision, orchard));
+            }
+        }
+    }
+    return change;
+}
+
+Sentence done_words(const Request& request, std::ptrdiff_t decided, std::ptrdiff_t all, int rows) {
+    const auto open = all - decided;
+    if (request.write && request.number_trees) {
+        return say("{} of {} trees in {} rows were numbered in the book, {} left open.", decided, all, rows,
+                   open);
+    }
+    return request.write
+               ? say("{} of {} trees in {} rows can be numbered; the trees were left as they are, {} left "
+                     "open.",
+                     decided, all, rows, open)
+               : say("{} of {} trees in {} rows can be numbered; nothing was written, {} left open.", decided,
+                     all, rows, open);
+}
+
+Sentence summary_of(const Request& request, const place::Numbering& numbering) {
+    const auto decided = std::ranges::count_if(numbering.decisions, &place::TreeDecision::decided);
+    const auto all = static_cast<std::ptrdiff_t>(numbering.decisions.size());
+    const auto done = done_words(request, decided, all, numbering.rows);
+    return numbering.understood.empty() ? done : done + verbatim(" ") + numbering.understood;
+}
+
+bool is_of_layer(const Request& request) {
+    return request.file || !request.points.empty();
+}
+
+place::TreeCloud cloud_of(const Request& request, const Orchard& orchard, Findings& findings) {
+    return is_of_layer(request)
+               ? place::cloud_of_layer(
+                     read_places(request, orchard.crs, place::known_places(orchard), findings), orchard)
+               : place::cloud_of_trees(request.block, orchard, request.as_of, findings);
+}
+
+Outcome run(const Request& request, const Run& lent) {
+    lent.step(0.0, say("Reading the book"));
+    auto reading = read_trees(request.book.location);
+    Outcome outcome;
+    outcome.findings = std::move(reading.findings);
+    lent.step(0.3, say("Numbering the trees"));
+    place::expect_block(request, reading.orchard);
+    const auto numbering = place::number_trees(cloud_of(request, reading.orchard, outcome.findings), request,
+                                               reading.orchard, request.as_of, outcome.findings);
+    outcome.tables = {decision_table(numbering.decisions)};
+    auto change = change_of(request, numbering, reading.orchard, outcome.findings);
+    if (request.write) {
+        lent.step(0.8, say("Writing the numbers"));
+        change.results = {spoken(outcome.tables.front(), lent.wording)};
+        book::apply_change(request.book.location, change);
+        const auto dress = refresh_dress(request.book.location, lent.wording);
+        outcome.findings.insert(outcome.findings.end(), dress.begin(), dress.end());
+    }
+    outcome.crs = reading.orchard.crs;
+    outcome.summary = summary_of(request, numbering);
+    lent.step(1.0, say("Done"));
+    return outcome;
+}
+
+Findings check(const Request& request) {
+    auto findings = place::check_numbering(request);
+    if (request.number_trees && is_of_layer(request)) {
+        findings.push_back(about_parameter("number-trees", "yes",
+                                           say("Only trees of the book can be given their numbers."),
+                                           say("Leave the file and the points out, or set it to no.")));
+    }
+    return findings;
+}
+
+std::vector<Bound<Request>> parameters() {
+    return {
+        book_parameter(&Request::book),
+        Bound<Request>(
+            parameter(&place::NumberingWish::block, "block", "Block", "The block of the rows.").required()),
+        Bound<Request>(parameter(&Request::number_trees, "number-trees", "Number the trees",
+                                 "Whether the book's trees get block, row and position where they are sure "
+                                 "enough; otherwise they are only shown.")),
+        parameter(&place::NumberingWish::spacing, "spacing", "Spacing",
+                  "From one position to the next, over the ground.")
+            .in("m")
+            .between(0.3, 20.0),
+        parameter(&place::NumberingWish::row_distance, "row-distance", "Row distance",
+                  "From row to row, over the ground.")
+            .in("m")
+            .between(1.0, 30.0),
+        parameter(&place::NumberingWish::bearing, "bearing", "Bearing",
+                  "Roughly, the direction in which positions are counted, clockwise from north; the rows' "
+                  "northern one where not given.")
+            .in("degrees")
+            .between(0.0, 360.0),
+        parameter(&place::NumberingWish::rows_to, "rows-to", "Rows count to",
+                  "To which side the rows count on, seen in the direction of the positions."),
+        parameter(&place::NumberingWish::row, "row", "Row",
+                  "The name of the row, or of the first one, from which the others count on."),
+        parameter(&place::NumberingWish::first_position, "first-position", "First position",
+                  "The number of the first position.")
+            .between(0, 99999),
+        parameter(&place::NumberingWish::begin, "begin", "Rows begin", "Where the counting of a row begins."),
+        parameter(&place::NumberingWish::confidence, "sureness", "Sureness",
+                  "How sure a number must be; below it the tree is left open.")
+            .in("of 1")
+            .between(0.5, 0.99999),
+        places_file_parameter(),
+        places_layer_parameter(),
+        places_crs_parameter(),
+        as_of_parameter(&Request::as_of),
+        write_parameter(&Request::write),
+    };
+}
+
+}  // namespace
+
+std::unique_ptr<const Operation> row_number() {
+    return declare<Request>(
+        {.about =
+             {"row-number", "Number trees", "Trees",
+              "Finds rows and positions of trees from their places on the map, however roughly measured: the "
+              "trees of the book that have no row or position yet, or the points of a layer. Where the block "
+              "has rows in the book, the trees are held against them; otherwise the rows are made out from "
+              "the trees; spacing, row distance and bearing, where given, need only be rough. Gaps stay "
+              "gaps. Each decision tells its distance and how sure it is; doubtful trees are listed and left "
+              "open, never forced. Trees that have a number are never changed."},
+         .parameters = parameters(),
+         .results = {tree_number_shape()},
+         .examples =
+             {{"Points of a receiver held against the rows of a block.",
+               {{"book", "BOOK"},
+                {"block", "Lower"},
+                {"layer-file", "FILE"},
+                {"write", "no"},
+                {"as-of", "2026-03-20"}},
+               "name,x,y\na,522400.3,5331200.2\nb,522403.2,5331201.1\nc,522406.9,5331201.7\n"},
+              {"The book's trees without a number.",
+               {{"book", "BOOK"}, {"block", "Upper"}, {"number-trees", "yes"}, {"as-of", "2026-03-20"}}}},
+         .check = check,
+         .run = run});
+}
+
+}  // namespace pipward::operation

@@ -1,0 +1,237 @@
+// SPDX-License-Identifier: MIT
+#include <fmt/format.h>
+
+#include <algorithm>
+
+#include "pipward/lineage/line_text.h"
+#include "pipward/operation/declare/column_of.h"
+#include "pipward/operation/declare/common_parameters.h"
+#include "pipward/operation/list.h"
+#include "pipward/operation/place/tree_reading.h"
+#include "pipward/place/address.h"
+#include "pipward/place/geo_uri.h"
+#include "pipward/place/tree_index.h"
+#include "pipward/place/tree_story.h"
+#include "pipward/value/complaint.h"
+
+namespace pipward::operation {
+namespace {
+
+struct Request {
+    BookName book;
+    std::string scrap;
+    std::string at;
+    int limit = 20;
+    Day as_of;
+};
+
+struct FoundRow {
+    int rank = 0;
+    double score = 0;
+    const Tree* tree = nullptr;
+    Sentence address{};
+    Sentence status{};
+    std::string lineage{};
+    Sentence matched{};
+    std::optional<place::LonLat> place{};
+    std::optional<place::WayTo> way{};
+};
+
+using enum CellType;
+
+const std::vector<ColumnOf<FoundRow>>& found_columns() {
+    static const std::vector<ColumnOf<FoundRow>> columns{
+        {{"rank", whole, "", "Rank", "1 for the tree that fits best."},
+         [](const FoundRow& r) { return whole_cell(r.rank); }},
+        {{"score", number, "of 1", "Score", "How well it fits, 0 to 1; 1 for a tree's own label."},
+         [](const FoundRow& r) { return number_cell(r.score, 3); }},
+        {{"label", text, "", "Label", "What stands on the tree's tag."},
+         [](const FoundRow& r) { return text_cell(r.tree->label); }},
+        {{"matched", text, "", "Matched", "What of its record the scrap fits, and how many letters are off."},
+         [](const FoundRow& r) { return text_cell(r.matched); }},
+        {{"accession", text, "", "Accession", "What the tree is."},
+         [](const FoundRow& r) { return cell(r.tree->accession); }},
+        {{"lineage", text, "", "Lineage", "Seed parent × pollen parent, with their own parents where known."},
+         [](const FoundRow& r) { return text_cell(r.lineage); }},
+        {{"address", text, "", "Address", "Block, row and position in words."},
+         [](const FoundRow& r) { return text_cell(r.address); }},
+        {{"status", text, "", "Status", "Whether it stands, or when it was removed and why."},
+         [](const FoundRow& r) { return text_cell(r.status); }},
+        {{"distance_m", number, "m", "Distance", "From the standpoint, over the ground as on a map."},
+         [](const FoundRow& r) { return r.way ? number_cell(r.way->distance.value, 1) : Cell{}; }},
+        {{"bearing_deg", number, "degrees", "Bearing", "From the standpoint, clockwise from true north."},
+         [](const FoundRow& r) { return r.way ? number_cell(r.way->bearing_deg, 0) : Cell{}; }},
+        {{"geo_uri", text, "", "Place as a link", "A geo: URI, which telephones open on a map (RFC 5870)."},
+         [](const FoundRow& r) {
+             return r.place ? text_cell(place::geo_uri(*r.place, r.tree->accuracy)) : Cell{};
+         }},
+        {{"block", text, "", "Block", "The part of the orchard."},
+         [](const FoundRow& r) { return cell(r.tree->block); }},
+        {{"row", text, "", "Tree row", "The row within the block."},
+         [](const FoundRow& r) { return cell(r.tree->row); }},
+        {{"position", whole, "", "Position", "The place in the row."},
+         [](const FoundRow& r) { return whole_cell(r.tree->position); }},
+        {{"lon", number, "degrees", "Longitude", "East of Greenwich, WGS 84."},
+         [](const FoundRow& r) { return r.place ? number_cell(r.place->lon, 7) : Cell{}; }},
+        {{"lat", number, "degrees", "Latitude", "North of the equator, WGS 84."},
+         [](const FoundRow& r) { return r.place ? number_cell(r.place->lat, 7) : Cell{}; }},
+    };
+    return columns;
+}
+
+TableShape found_shape() {
+    return shape_of<FoundRow>(
+        {"found", "Trees found", "The trees that a scrap of a record leads to, best first.", true, {}},
+        found_columns());
+}
+
+bool is_blank(const std::string& text) {
+    return text.find_first_not_of(" \t\r\n") == std::string::npos;
+}
+
+Findings check(const Request& request) {
+    Findings findings;
+    if (is_blank(request.scrap) && is_blank(request.at)) {
+        findings.push_back(about_parameter("scrap", request.scrap, say("There is nothing to look for."),
+                                           say("Give a scrap of the tree's record, or a place with at.")));
+    }
+    if (!is_blank(request.at) && !place::parse_lat_lon(request.at)) {
+        findings.push_back(
+            about_parameter("at", request.at, say("This is no place on the earth."),
+                            say("Give latitude and longitude in degrees, as in 48.1340,9.3010.")));
+    }
+    return findings;
+}
+
+/// Rows of the table from what was found; needs the index to live on.
+std::vector<FoundRow> rows_of(const place::TreeIndex& index, const std::vector<place::FoundTree>& found,
+                              const std::optional<place::LonLat>& from, Day as_of) {
+    const auto& orchard = index.orchard();
+    const lineage::LineText lineages(orchard.accessions, orchard.blend_members);
+    const place::ToEarth to_earth(orchard.crs);
+    std::vector<FoundRow> rows;
+    for (const auto& one : found) {
+        const auto& tree = orchard.trees[one.tree];
+        FoundRow row{static_cast<int>(rows.size()) + 1, one.score, &tree};
+        row.address = place::address_of(tree, orchard.rows);
+        row.status = place::standing_of(tree, as_of);
+        row.lineage = lineages.of(tree.accession.value_or(""));
+        row.matched = place::to_text(one.match);
+        row.place = tree.at ? to_earth(*tree.at) : std::nullopt;
+        if (from && row.place) {
+            row.way = place::way_between(*from, *row.place);
+        }
+        rows.push_back(std::move(row));
+    }
+    return rows;
+}
+
+Finding not_found(const place::TreeIndex& index, const std::string& scrap) {
+    const auto names = index.names_like(scrap);
+    return {Level::note,
+            "",
+            "",
+            "scrap",
+            scrap,
+            say("Nothing in the book is like \"{}\".", scrap),
+            names.empty() ? say("The book has no trees yet.")
+                          : say("The nearest names are: {}.", fmt::format("{}", fmt::join(names, ", ")))};
+}
+
+Sentence summary_of(const std::vector<FoundRow>& rows, const Request& request) {
+    if (rows.empty()) {
+        return is_blank(request.scrap) ? say("The book has no tree with a place on the map.")
+                                       : say("Nothing was found.");
+    }
+    const auto& best = *rows.front().tree;
+    const auto where = rows.front().address.empty() ? verbatim(best.label)
+                                                    : verbatim(best.label + ", ") + rows.front().address;
+    if (rows.size() == 1) {
+        return say("1 tree found: {}.", where);
+    }
+    return is_blank(request.scrap) ? say("{} trees found; the nearest: {}.", rows.size(), where)
+                                   : say("{} trees found; the best: {}.", rows.size(), where);
+}
+
+std::optional<place::Standpoint> standpoint_of(const place::TreeIndex& index,
+                                               const std::optional<place::LonLat>& from, Findings& findings) {
+    const auto stand = from ? place::standpoint(*from, index.orchard().crs) : std::nullopt;
+    if (from && !stand) {
+        findings.push_back(
+            about_table(Level::warning, "tree",
+                        say("Distances are unknown: the trees have no coordinate system of the earth."),
+                        say("Give the layer its coordinate system.")));
+    }
+    return stand;
+}
+
+Outcome run(const Request& request, const Run& lent) {
+    lent.step(0.0, say("Reading the book"));
+    auto reading = read_trees(request.book.location);
+    lent.step(0.6, say("Gathering names"));
+    const place::TreeIndex index(std::move(reading.orchard));
+    lent.step(0.9, say("Looking"));
+    Outcome outcome;
+    outcome.findings = std::move(reading.findings);
+    const auto from = place::parse_lat_lon(request.at);
+    const auto stand = standpoint_of(index, from, outcome.findings);
+    const auto limit = static_cast<std::size_t>(request.limit);
+    const bool by_place = is_blank(request.scrap);
+    const auto found = !by_place ? index.find(request.scrap, limit, stand, request.as_of)
+                       : stand   ? index.nearest(*stand, limit)
+                                 : std::vector<place::FoundTree>{};
+    const auto rows = rows_of(index, found, from, request.as_of);
+    if (rows.empty() && !by_place) {
+        outcome.findings.push_back(not_found(index, request.scrap));
+    }
+    outcome.tables = {table_of<FoundRow>(found_shape(), rows, found_columns())};
+    for (std::size_t i = 0; i < rows.size(); ++i) {
+        outcome.tables.front().rows[i].at = rows[i].tree->at;
+    }
+    outcome.crs = index.orchard().crs;
+    outcome.summary = summary_of(rows, request);
+    lent.step(1.0, say("Done"));
+    return outcome;
+}
+
+}  // namespace
+
+std::unique_ptr<const Operation> tree_find() {
+    return declare<Request>(
+        {.about =
+             {"tree-find", "Find a tree", "Trees",
+              "Finds trees from any scrap of their record: a label or a part of it, a tag, a cross's code, "
+              "\"A x B 17\" for the 17th seedling of a cross, an accession's name even misspelt, row and "
+              "position, a word of a note. Case, accents, blanks and dashes do not matter. Removed trees "
+              "are found too. Nothing is written."},
+         .parameters = {book_parameter(&Request::book),
+                        parameter(&Request::scrap, "scrap", "Scrap",
+                                  "What is known of the tree; left out, the trees nearest to at are told."),
+                        parameter(
+                            &Request::at, "at", "Standpoint",
+                            "Latitude and longitude of where you stand, as in 48.1340,9.3010: distances and "
+                            "bearings are told from there, and nearer trees come first among equals."),
+                        parameter(&Request::limit, "limit", "Most trees",
+                                  "How many trees to tell at the most.")
+                            .between(1, 1000),
+                        as_of_parameter(&Request::as_of)},
+         .results = {found_shape()},
+         .examples =
+             {{"The fourth seedling of a cross.",
+               {{"book", "BOOK"}, {"as-of", "2026-03-20"}, {"scrap", "Tansy Lane x Wrenlea no. 4"}}},
+              {"Row and position.", {{"book", "BOOK"}, {"as-of", "2026-03-20"}, {"scrap", "Upper 3 12"}}},
+              {"A name with a slip, the nearest tree first.",
+               {{"book", "BOOK"},
+                {"as-of", "2026-03-20"},
+                {"scrap", "Wernlea"},
+                {"at", "48.1340,9.3010"},
+                {"limit", "5"}}},
+              {"Trees that went because of a disease.",
+               {{"book", "BOOK"}, {"as-of", "2026-03-20"}, {"scrap", "scab"}}},
+              {"The three trees nearest to where I stand.",
+               {{"book", "BOOK"}, {"as-of", "2026-03-20"}, {"at", "48.1340,9.3010"}, {"limit", "3"}}}},
+         .check = check,
+         .run = run});
+}
+
+}  // namespace pipward::operation

@@ -1,0 +1,282 @@
+// SPDX-License-Identifier: MIT
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <set>
+
+#include "pipward/operation/declare/column_of.h"
+#include "pipward/operation/season/result_tables.h"
+
+namespace pipward::operation {
+namespace {
+
+using enum CellType;
+
+const std::vector<ColumnOf<Finding>>& finding_columns() {
+    static const std::vector<ColumnOf<Finding>> columns{
+        {{"level", text, "", "Level", "error, warning or note."},
+         [](const Finding& f) { return text_cell(to_text(f.level)); }},
+        {{"table", text, "", "Table", "The table or file it was found in."},
+         [](const Finding& f) { return text_cell(f.table); }},
+        {{"row", text, "", "Row", "The row, by the name that people know it by."},
+         [](const Finding& f) { return text_cell(f.row); }},
+        {{"field", text, "", "Field", "The column."}, [](const Finding& f) { return text_cell(f.field); }},
+        {{"value", text, "", "Value", "What stands there."},
+         [](const Finding& f) { return text_cell(f.value); }},
+        {{"message", text, "", "What is wrong", "What is wrong, as a sentence."},
+         [](const Finding& f) { return text_cell(f.message); }},
+        {{"remedy", text, "", "What to do", "What to do about it, as a sentence."},
+         [](const Finding& f) { return text_cell(f.remedy); }},
+    };
+    return columns;
+}
+
+template <class Enum>
+CodeWord code_word(Enum value, std::string plain) {
+    return {std::string(to_text(value)), std::move(plain)};
+}
+
+std::vector<CodeWord> methods_as_codes() {
+    return {code_word(bloom::BloomMethod::averaged, "averaged"),
+            code_word(bloom::BloomMethod::mean_day, "mean day"),
+            code_word(bloom::BloomMethod::degree_days, "degree-days"),
+            code_word(bloom::BloomMethod::chill_then_heat, "chill then heat")};
+}
+
+std::vector<CodeWord> sources_as_codes() {
+    return {code_word(bloom::NeedSource::own_notes, "own notes"),
+            code_word(bloom::NeedSource::mid_parent, "mid-parent"),
+            code_word(bloom::NeedSource::one_parent, "one parent"),
+            code_word(bloom::NeedSource::orchard_mean, "orchard mean")};
+}
+
+std::vector<CodeWord> models_as_codes() {
+    auto words = methods_as_codes();
+    std::ranges::move(sources_as_codes(), std::back_inserter(words));
+    return words;
+}
+
+std::size_t weightiest(const bloom::BloomModel& model) {
+    return static_cast<std::size_t>(std::ranges::max_element(model.weights) - model.weights.begin());
+}
+
+Cell leading_amount(const season::NeedRow& row) {
+    const auto structure = weightiest(*row.model);
+    return structure < row.need->amount.size() ? significant_cell(row.need->amount[structure], 4) : Cell{};
+}
+
+Cell leading_structure(const season::NeedRow& row) {
+    return row.model->weights.empty() ? Cell{}
+                                      : text_cell(bloom::structure_name(
+                                            row.model->method, static_cast<int>(weightiest(*row.model))));
+}
+
+const std::vector<ColumnOf<season::NeedRow>>& bloom_model_columns() {
+    static const std::vector<ColumnOf<season::NeedRow>> columns{
+        {{"accession", text, "", "Accession", "The accession."},
+         [](const season::NeedRow& r) { return text_cell(r.need->accession); }},
+        {{"method", text, "", "Method", "The way of foretelling that was fitted.", methods_as_codes()},
+         [](const season::NeedRow& r) { return text_cell(bloom::to_text(r.model->method)); }},
+        {{"need_source", text, "", "Known from", "Whether its need comes from its own notes or was borrowed.",
+          sources_as_codes()},
+         [](const season::NeedRow& r) { return text_cell(bloom::to_text(r.need->source)); }},
+        {{"seasons", whole, "", "Seasons", "Seasons with notes of its own."},
+         [](const season::NeedRow& r) { return whole_cell(r.need->seasons); }},
+        {{"notes", whole, "", "Notes", "Notes of its own."},
+         [](const season::NeedRow& r) { return whole_cell(r.need->notes); }},
+        {{"usual_full_bloom", text, "", "Usual full bloom",
+          "Day and month of full bloom at the station, the mean of the model over the past seasons."},
+         [](const season::NeedRow& r) {
+             return r.usual_full_bloom ? Cell{to_short_text(*r.usual_full_bloom)} : Cell{};
+         }},
+        {{"usual_day_of_year", whole, "day of year", "Usual full bloom, day", "The same, 1 January being 1."},
+         [](const season::NeedRow& r) {
+             return r.usual_full_bloom ? whole_cell(day_of_year(*r.usual_full_bloom)) : Cell{};
+         }},
+        {{"structure", text, "", "Weightiest structure",
+          "The one-number structure that counts most in the method."},
+         leading_structure},
+        {{"amount", number, "structure's own unit", "Its amount",
+          "What that structure asks of this accession."},
+         leading_amount},
+        {{"need_sd_days", number, "days", "Need, sd",
+          "Standard deviation of full bloom by what is not known of the need."},
+         [](const season::NeedRow& r) { return number_cell(r.need->sd_days, 3); }},
+        {{"season_sd_days", number, "days", "Season, sd",
+          "Standard deviation of full bloom that the whole orchard shares in a season."},
+         [](const season::NeedRow& r) { return number_cell(r.model->season_sd_days, 3); }},
+        {{"own_sd_days", number, "days", "Rest, sd",
+          "Standard deviation of full bloom that is the accession's alone."},
+         [](const season::NeedRow& r) { return number_cell(r.model->own_sd_days, 3); }},
+    };
+    return columns;
+}
+
+const std::vector<ColumnOf<bloom::SkillScore>>& bloom_skill_columns() {
+    static const std::vector<ColumnOf<bloom::SkillScore>> columns{
+        {{"method", text, "", "Method", "The way of foretelling.", methods_as_codes()},
+         [](const bloom::SkillScore& s) { return text_cell(bloom::to_text(s.method)); }},
+        {{"stage", whole, "BBCH", "Stage", "The stage foretold: full bloom."},
+         [](const bloom::SkillScore&) { return whole_cell(full_bloom.code); }},
+        {{"accession", text, "", "Accession", "The accession; unknown where all are scored together."},
+         [](const bloom::SkillScore& s) { return text_cell(s.accession); }},
+        {{"lead_days", whole, "days", "Lead",
+          "Days before bloom that the forecast was issued; unknown where the weather was known."},
+         [](const bloom::SkillScore& s) { return whole_cell(s.lead_days); }},
+        {{"training_seasons", whole, "", "Training seasons",
+          "Seasons learnt from; unknown where all but the one foretold."},
+         [](const bloom::SkillScore& s) { return whole_cell(s.training_seasons); }},
+        {{"seasons", whole, "", "Seasons", "Seasons foretold without having been seen."},
+         [](const bloom::SkillScore& s) { return whole_cell(s.seasons); }},
+        {{"notes", whole, "", "Scored", "Full-bloom days scored, one an accession and season."},
+         [](const bloom::SkillScore& s) { return whole_cell(s.notes); }},
+        {{"rmse_days", number, "days", "RMSE", "Root mean square error."},
+         [](const bloom::SkillScore& s) { return number_cell(s.rmse, 3); }},
+        {{"mae_days", number, "days", "MAE", "Mean absolute error."},
+         [](const bloom::SkillScore& s) { return number_cell(s.mae, 3); }},
+        {{"bias_days", number, "days", "Bias", "Mean of foretold less observed: above zero is too late."},
+         [](const bloom::SkillScore& s) { return number_cell(s.bias, 3); }},
+        {{"within_3_days", number, "share", "Within 3 days", "Share of days foretold within 3 days, 0 to 1."},
+         [](const bloom::SkillScore& s) { return number_cell(s.within_3_days, 3); }},
+        {{"within_5_days", number, "share", "Within 5 days", "Share of days foretold within 5 days, 0 to 1."},
+         [](const bloom::SkillScore& s) { return number_cell(s.within_5_days, 3); }},
+        {{"coverage_80", number, "share", "Inside 80 % window",
+          "Share of observed days inside the p10 to p90 window; 0.8 is right."},
+         [](const bloom::SkillScore& s) { return number_cell(s.coverage_80, 3); }},
+        {{"chosen", yes_no, "", "Chosen", "Whether this is the method that forecasts use."},
+         [](const bloom::SkillScore& s) { return Cell{s.chosen}; }},
+    };
+    return columns;
+}
+
+struct WindowRow {
+    const bloom::BloomForecast* forecast;
+    const bloom::BloomWindow* window;
+    const Tree* tree;  ///< null for an accession without a living tree
+};
+
+Column day_column(const std::string& name, const std::string& label, const std::string& description) {
+    return {name, day, "", label, description};
+}
+
+const std::vector<ColumnOf<WindowRow>>& bloom_window_columns() {
+    using Window = const WindowRow&;
+    static const std::vector<ColumnOf<WindowRow>> columns{
+        {{"label", text, "", "Tree", "The tree's label; unknown for an accession without a living tree."},
+         [](Window r) { return r.tree != nullptr ? text_cell(r.tree->label) : Cell{}; }},
+        {{"accession", text, "", "Accession", "The accession."},
+         [](Window r) { return text_cell(r.window->accession); }},
+        {{"season", whole, "year", "Season", "The year of bloom."},
+         [](Window r) { return whole_cell(r.forecast->season.year); }},
+        {day_column("as_of", "As of", "The day the forecast looks from."),
+         [](Window r) { return Cell{r.forecast->as_of}; }},
+        {day_column("first_p10", "First bloom, early",
+                    "First bloom (BBCH 60): one chance in ten to be earlier."),
+         [](Window r) { return Cell{r.window->first.p10}; }},
+        {day_column("first_p50", "First bloom, median", "First bloom (BBCH 60): as likely earlier as later."),
+         [](Window r) { return Cell{r.window->first.p50}; }},
+        {day_column("first_p90", "First bloom, late",
+                    "First bloom (BBCH 60): one chance in ten to be later."),
+         [](Window r) { return Cell{r.window->first.p90}; }},
+        {day_column("full_p10", "Full bloom, early",
+                    "Full bloom (BBCH 65): one chance in ten to be earlier."),
+         [](Window r) { return Cell{r.window->full.p10}; }},
+        {day_column("full_p50", "Full bloom, median", "Full bloom (BBCH 65): as likely earlier as later."),
+         [](Window r) { return Cell{r.window->full.p50}; }},
+        {day_column("full_p90", "Full bloom, late", "Full bloom (BBCH 65): one chance in ten to be later."),
+         [](Window r) { return Cell{r.window->full.p90}; }},
+        {day_column("end_p10", "End of bloom, early",
+                    "End of bloom (BBCH 69): one chance in ten to be earlier."),
+         [](Window r) { return Cell{r.window->end.p10}; }},
+        {day_column("end_p50", "End of bloom, median", "End of bloom (BBCH 69): as likely earlier as later."),
+         [](Window r) { return Cell{r.window->end.p50}; }},
+        {day_column("end_p90", "End of bloom, late",
+                    "End of bloom (BBCH 69): one chance in ten to be later."),
+         [](Window r) { return Cell{r.window->end.p90}; }},
+        {{"model", text, "", "Model", "The way of foretelling, and where the accession's need is known from.",
+          models_as_codes()},
+         [](Window r) {
+             return Cell{
+                 fmt::format("{}, {}", bloom::to_text(r.forecast->method), bloom::to_text(r.window->source))};
+         }},
+        {{"notes_used", whole, "", "Notes used",
+          "Bloom notes of the accession's own that the need rests on."},
+         [](Window r) { return whole_cell(r.window->notes_used); }},
+        {{"warnings", text, "", "Warnings", "What weakens this forecast."},
+         [](Window r) { return text_cell(joined(r.window->warnings, verbatim(" "))); }},
+    };
+    return columns;
+}
+
+Row window_row(const WindowRow& record) {
+    auto row = row_of(record, bloom_window_columns());
+    if (record.tree != nullptr) {
+        row.at = record.tree->at;
+    }
+    return row;
+}
+
+}  // namespace
+
+TableShape finding_shape() {
+    return shape_of(
+        {"finding", "Findings", "What was found in the book, and what to do about it.", false, {}},
+        finding_columns());
+}
+
+Table finding_table(const Findings& findings) {
+    return table_of<Finding>(finding_shape(), findings, finding_columns());
+}
+
+TableShape bloom_model_shape() {
+    return shape_of({"bloom_model",
+                     "What each accession needs",
+                     "The fitted need of each accession before it blooms.",
+                     false,
+                     {}},
+                    bloom_model_columns());
+}
+
+Table bloom_model_table(std::span<const season::NeedRow> needs) {
+    return table_of(bloom_model_shape(), needs, bloom_model_columns());
+}
+
+TableShape bloom_skill_shape() {
+    return shape_of({"bloom_skill",
+                     "How well bloom is foretold",
+                     "Errors of each way of foretelling full bloom on seasons that it had not seen.",
+                     false,
+                     {}},
+                    bloom_skill_columns());
+}
+
+Table bloom_skill_table(std::span<const bloom::SkillScore> scores) {
+    return table_of(bloom_skill_shape(), scores, bloom_skill_columns());
+}
+
+TableShape bloom_window_shape() {
+    return shape_of({"bloom_window",
+                     "Bloom windows",
+                     "When each living tree will bloom this season, with the odds.",
+                     true,
+                     {}},
+                    bloom_window_columns());
+}
+
+Table bloom_window_table(const bloom::BloomForecast& forecast) {
+    Table table{bloom_window_shape(), {}};
+    std::set<std::string> standing;
+    for (const auto& bloom : forecast.trees) {
+        const auto& window = forecast.windows.at(bloom.window);
+        standing.insert(window.accession);
+        table.rows.push_back(window_row({&forecast, &window, bloom.tree}));
+    }
+    for (const auto& [accession, window] : forecast.of_accession) {
+        if (!standing.contains(accession)) {
+            table.rows.push_back(window_row({&forecast, &forecast.windows.at(window), nullptr}));
+        }
+    }
+    return table;
+}
+
+}  // namespace pipward::operation

@@ -1,0 +1,210 @@
+// SPDX-License-Identifier: MIT
+#include <fmt/format.h>
+
+#include "pipward/operation/declare/column_of.h"
+#include "pipward/operation/place/row_tables.h"
+#include "pipward/operation/season/result_tables.h"
+#include "pipward/operation/seed/fruit_tables.h"
+#include "pipward/record/words.h"
+#include "pipward/season/words.h"
+
+namespace pipward::operation {
+namespace {
+
+using enum CellType;
+
+/// One result with the plan it stands in: every row tells the day it was reckoned for.
+template <class Result>
+struct Planned {
+    const cross::SeasonPlan* plan;
+    const Result* of;
+
+    const Result* operator->() const { return of; }
+};
+
+std::vector<CodeWord> stores_as_codes() {
+    std::vector<CodeWord> codes;
+    for (const auto& entry : words(Store{})) {
+        codes.push_back({std::string(entry.word), std::string(season::store_words(entry.value))});
+    }
+    return codes;
+}
+
+Column as_of_column() {
+    return {"as_of", day, "", "As of", "The day the plan looks from."};
+}
+
+const std::vector<ColumnOf<Planned<cross::CrossWay>>>& cross_outlook_columns() {
+    using Way = const Planned<cross::CrossWay>&;
+    static const std::vector<ColumnOf<Planned<cross::CrossWay>>> columns{
+        {{"cross", text, "", "Cross", "Code of the cross goal."}, [](Way w) { return text_cell(w->cross); }},
+        {{"season", whole, "year", "Season", "The bloom season of the goal."},
+         [](Way w) { return whole_cell(w->season.year); }},
+        {{"seed_parent", text, "", "Seed parent", "The accession whose flowers are worked."},
+         [](Way w) { return text_cell(w->seed_parent); }},
+        {{"pollen_parent", text, "", "Pollen parent", "As in the goal: an accession or a blend."},
+         [](Way w) { return text_cell(w->pollen_parent); }},
+        {{"donor", text, "", "Donor",
+          "The accession whose pollen it is: the pollen parent, or a member of the blend."},
+         [](Way w) { return text_cell(w->donor); }},
+        {{"way", text, "", "Way", "How the pollen comes to be on hand."},
+         [](Way w) { return text_cell(cross::to_text(w->way)); }},
+        {{"best", yes_no, "", "Best way",
+          "Whether this is the best of the ways, the one that the plan follows."},
+         [](Way w) { return Cell{w->best}; }},
+        {{"chance", number, "share", "Chance",
+          "Chance that live, compatible pollen is on hand while the flowers can take it, 0 to 1."},
+         [](Way w) { return number_cell(w->chance.value, 3); }},
+        {{"gather_from", day, "", "Gather from",
+          "First day to gather balloon flowers, or to cut the branch."},
+         [](Way w) { return cell(w->gather_from); }},
+        {{"gather_to", day, "", "Gather to", "Last safe day to gather at the stated risk."},
+         [](Way w) { return cell(w->gather_to); }},
+        {{"store", text, "", "Store", "Where the pollen waits.", stores_as_codes()},
+         [](Way w) { return w->store ? text_cell(to_word(*w->store)) : Cell{}; }},
+        {{"use_from", day, "", "Use from", "First day that the seed parent can be worked."},
+         [](Way w) { return cell(w->use_from); }},
+        {{"use_to", day, "", "Use to", "Last day that the seed parent can be worked."},
+         [](Way w) { return cell(w->use_to); }},
+        {{"flowers", whole, "", "Flowers to work",
+          "Flowers of the seed parent to be worked for the wanted seedlings."},
+         [](Way w) { return whole_cell(w->flowers); }},
+        {{"donor_flowers", whole, "", "Flowers to gather", "Flowers of the donor to be gathered."},
+         [](Way w) { return whole_cell(w->donor_flowers); }},
+        {{"pollen_mg", number, "mg", "Pollen", "Raw pollen needed, anther dust included."},
+         [](Way w) { return number_cell(w->pollen.value, 1); }},
+        {{"lot", text, "", "Lot", "Pollen lot in hand that this way uses."},
+         [](Way w) { return cell(w->lot); }},
+        {{"s_match", text, "", "S-alleles", "Whether the style lets the donor's pollen through."},
+         [](Way w) { return text_cell(lineage::to_text(w->s_match)); }},
+        {{"kinship", number, "share", "Kinship",
+          "Coefficient of kinship of the parents: the inbreeding of a seedling; unknown where no parent of "
+          "either is recorded."},
+         [](Way w) { return number_cell(w->kinship, 5); }},
+        {{"verdict", text, "", "Verdict", "The outlook in one word."},
+         [](Way w) { return text_cell(cross::to_text(w->verdict)); }},
+        {{"why", text, "", "Why", "The reasons, in sentences."}, [](Way w) { return text_cell(w->why); }},
+        {as_of_column(), [](Way w) { return Cell{w.plan->as_of}; }},
+    };
+    return columns;
+}
+
+const std::vector<ColumnOf<Planned<cross::PollenTask>>>& pollen_task_columns() {
+    using Task = const Planned<cross::PollenTask>&;
+    static const std::vector<ColumnOf<Planned<cross::PollenTask>>> columns{
+        {{"work", text, "", "Work", "What is to be done."},
+         [](Task t) { return text_cell(cross::to_text(t->work)); }},
+        {{"donor", text, "", "Donor", "The accession whose pollen it is."},
+         [](Task t) { return text_cell(t->donor); }},
+        {{"label", text, "", "Tree", "The donor tree; unknown where the donor has no living tree."},
+         [](Task t) { return text_cell(t->tree); }},
+        {{"do_from", day, "", "From", "First day to do it."}, [](Task t) { return Cell{t->do_from}; }},
+        {{"do_to", day, "", "To", "Last safe day at the stated risk."},
+         [](Task t) { return Cell{t->do_to}; }},
+        {{"flowers", whole, "", "Flowers", "Flowers to gather."},
+         [](Task t) { return whole_cell(t->flowers); }},
+        {{"mass_mg", number, "mg", "Pollen", "Raw pollen that they should give."},
+         [](Task t) { return number_cell(t->mass.value, 1); }},
+        {{"store", text, "", "Store", "Where the pollen waits.", stores_as_codes()},
+         [](Task t) { return text_cell(to_word(t->store)); }},
+        {{"keep_until", day, "", "Keep until", "Day until which the pollen is needed."},
+         [](Task t) { return cell(t->keep_until); }},
+        {{"season_of_use", whole, "year", "Season of use", "The bloom season that the pollen is for."},
+         [](Task t) { return whole_cell(t->season_of_use.year); }},
+        {{"for_crosses", text, "", "For crosses", "Codes of the cross goals it serves."},
+         [](Task t) { return text_cell(fmt::format("{}", fmt::join(t->for_crosses, ", "))); }},
+        {{"urgency", text, "", "Urgency", "How soon it must be done."},
+         [](Task t) { return text_cell(cross::to_text(t->urgency)); }},
+        {{"why", text, "", "Why", "The reasons, in sentences."}, [](Task t) { return text_cell(t->why); }},
+        {as_of_column(), [](Task t) { return Cell{t.plan->as_of}; }},
+    };
+    return columns;
+}
+
+const std::vector<ColumnOf<Planned<cross::FieldTask>>>& field_task_columns() {
+    using Task = const Planned<cross::FieldTask>&;
+    static const std::vector<ColumnOf<Planned<cross::FieldTask>>> columns{
+        {{"work", text, "", "Work", "What is to be done."},
+         [](Task t) { return text_cell(cross::to_text(t->work)); }},
+        {{"cross", text, "", "Cross", "Code of the cross goal."}, [](Task t) { return text_cell(t->cross); }},
+        {{"seed_parent", text, "", "Seed parent", "The accession whose flowers are worked."},
+         [](Task t) { return text_cell(t->seed_parent); }},
+        {{"donor", text, "", "Pollen parent", "As in the goal: an accession or a blend."},
+         [](Task t) { return text_cell(t->donor); }},
+        {{"label", text, "", "Tree", "The seed parent's tree."}, [](Task t) { return text_cell(t->tree); }},
+        {{"do_from", day, "", "From", "First day to do it."}, [](Task t) { return Cell{t->do_from}; }},
+        {{"do_to", day, "", "To", "Last day to do it."}, [](Task t) { return Cell{t->do_to}; }},
+        {{"flowers", whole, "", "Flowers", "Flowers at this tree."},
+         [](Task t) { return whole_cell(t->flowers); }},
+        {{"pollen", text, "", "Pollen", "Which pollen to bring."},
+         [](Task t) { return text_cell(t->pollen); }},
+        {{"urgency", text, "", "Urgency", "How soon it must be done."},
+         [](Task t) { return text_cell(cross::to_text(t->urgency)); }},
+        {{"why", text, "", "Why", "The reasons, in sentences."}, [](Task t) { return text_cell(t->why); }},
+        {as_of_column(), [](Task t) { return Cell{t.plan->as_of}; }},
+    };
+    return columns;
+}
+
+template <class Result>
+Table planned_table(TableShape shape, const cross::SeasonPlan& plan, const std::vector<Result>& results,
+                    const std::vector<ColumnOf<Planned<Result>>>& columns) {
+    Table table{std::move(shape), {}};
+    for (const auto& result : results) {
+        auto row = row_of(Planned<Result>{&plan, &result}, columns);
+        if constexpr (requires { result.at; }) {
+            row.at = result.at;
+        }
+        table.rows.push_back(std::move(row));
+    }
+    return table;
+}
+
+}  // namespace
+
+TableShape cross_outlook_shape() {
+    return shape_of({"cross_outlook",
+                     "Outlook of the crosses",
+                     "Each cross goal by each way of having the pollen, with the odds and the reasons.",
+                     false,
+                     {}},
+                    cross_outlook_columns());
+}
+
+Table cross_outlook_table(const cross::SeasonPlan& plan) {
+    return planned_table(cross_outlook_shape(), plan, plan.ways, cross_outlook_columns());
+}
+
+TableShape pollen_task_shape() {
+    return shape_of({"pollen_task",
+                     "Pollen work",
+                     "Pollen to gather, branches to cut, lots to test: by last safe day.",
+                     true,
+                     {}},
+                    pollen_task_columns());
+}
+
+Table pollen_task_table(const cross::SeasonPlan& plan) {
+    return planned_table(pollen_task_shape(), plan, plan.pollen, pollen_task_columns());
+}
+
+TableShape field_task_shape() {
+    return shape_of({"field_task",
+                     "Field work",
+                     "Work at the seed parents: bagging, pollinating, unbagging, by first day.",
+                     true,
+                     {}},
+                    field_task_columns());
+}
+
+Table field_task_table(const cross::SeasonPlan& plan) {
+    return planned_table(field_task_shape(), plan, plan.field, field_task_columns());
+}
+
+std::vector<TableShape> book_result_shapes() {
+    return {bloom_window_shape(),  bloom_model_shape(), bloom_skill_shape(),
+            cross_outlook_shape(), pollen_task_shape(), field_task_shape(),
+            row_position_shape(),  tree_number_shape(), first_fruit_shape()};
+}
+
+}  // namespace pipward::operation

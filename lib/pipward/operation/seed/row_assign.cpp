@@ -1,0 +1,260 @@
+// SPDX-License-Identifier: MIT
+#include <algorithm>
+
+#include "pipward/book/change.h"
+#include "pipward/operation/book/dress_book.h"
+#include "pipward/operation/declare/common_parameters.h"
+#include "pipward/operation/declare/read_checked.h"
+#include "pipward/operation/declare/sheet_parameters.h"
+#include "pipward/operation/list.h"
+#include "pipward/operation/place/row_tables.h"
+#include "pipward/operation/seed/planting_tables.h"
+#include "pipward/paper/planting_sheet.h"
+#include "pipward/place/planting_walk.h"
+#include "pipward/record/name_index.h"
+#include "pipward/seed/planting.h"
+#include "pipward/seed/planting_back.h"
+#include "pipward/seed/waiting_families.h"
+#include "pipward/value/complaint.h"
+
+namespace pipward::operation {
+
+namespace {
+
+struct Request {
+    BookName book;
+    Day as_of;
+    std::string block;
+    std::string row;
+    std::string crosses;
+    seed::PlantingOrder order = seed::PlantingOrder::together;
+    Metres apart{0};
+    int plot = 5;
+    int blocks = 4;
+    int check_every = 0;
+    std::string check;
+    int chance = 1;
+    std::string planting;
+    int tray_across = 6;
+    int tray_down = 9;
+    bool undo = false;
+    bool write = false;
+};
+
+std::vector<place::RowPosition> places_for(const Request& request, const Orchard& orchard,
+                                           Findings& findings) {
+    auto positions = place::row_positions(orchard, request.as_of, findings);
+    std::erase_if(positions, [&](const place::RowPosition& p) {
+        return p.block != request.block || (!request.row.empty() && p.row != request.row);
+    });
+    return place::in_planting_order(place::keep_apart(std::move(positions), orchard.rows, request.apart));
+}
+
+Finding too_few_places(const Request& request, std::size_t needed, std::size_t there) {
+    return about_parameter("plant-in", request.block,
+                           say("{} places are needed and {} are vacant.", needed, there),
+                           say("Lay more rows with row-lay, or name fewer seedlings in crosses."));
+}
+
+void expect_check_is_known(const Request& request, const Orchard& orchard, Findings& findings) {
+    if (request.check_every > 0 &&
+        first_named(orchard.accessions, &Accession::name, request.check) == nullptr) {
+        findings.push_back(about_parameter("check", request.check, say("The book has no such accession."),
+                                           say("Name the accession that check trees are of.")));
+    }
+}
+
+std::vector<seed::Planted> plan(const Request& request, const std::vector<seed::Waiting>& families,
+                                const std::vector<place::RowPosition>& places, const Orchard& orchard) {
+    const seed::PlantingWish wish{request.order, request.plot, request.blocks, request.check_every,
+                                  static_cast<std::uint32_t>(request.chance)};
+    return seed::planted_seedlings(families, places, wish, request.check, orchard);
+}
+
+std::string note_of(const Request& request) {
+    return seed::planting_note(request.planting.empty() ? to_iso(request.as_of) : request.planting);
+}
+
+Sentence seedlings_words(const std::vector<seed::Planted>& planted, std::size_t families) {
+    const auto checks = std::ranges::count(planted, nullptr, &seed::Planted::goal);
+    const auto seedlings = static_cast<std::ptrdiff_t>(planted.size()) - checks;
+    const auto of_crosses = seedlings == 1  ? say("1 seedling")
+                            : families == 1 ? say("{} seedlings of 1 cross", seedlings)
+                                            : say("{} seedlings of {} crosses", seedlings, families);
+    if (checks == 0) {
+        return of_crosses;
+    }
+    return checks == 1 ? say("{} and 1 check tree", of_crosses)
+                       : say("{} and {} check trees", of_crosses, checks);
+}
+
+Sentence summary_of(const Request& request, const std::vector<seed::Planted>& planted, std::size_t families) {
+    const auto seedlings = seedlings_words(planted, families);
+    return request.write ? say("In block {} these have their places: {}. Print their labels with label-sheet "
+                               "and the map with field-map; undo takes them back as a whole.",
+                               request.block, seedlings)
+                         : say("In block {} these would have places: {}; nothing was written.", request.block,
+                               seedlings);
+}
+
+paper::PlantingSheet sheet_of(const Request& request, const std::vector<seed::Planted>& planted) {
+    paper::PlantingSheet sheet;
+    sheet.orchard_name = orchard_name({}, request.book);
+    sheet.block = request.block;
+    sheet.day = request.as_of;
+    sheet.tray = {request.tray_across, request.tray_down};
+    for (const auto& tree : planted) {
+        sheet.places.push_back(
+            {tree.order, tree.label, tree.goal == nullptr ? std::string{} : tree.goal->code,
+             tree.goal == nullptr ? tree.accession
+                                  : tree.goal->seed_parent + " × " + tree.goal->pollen_parent,
+             tree.place->row, tree.place->position});
+    }
+    return sheet;
+}
+
+/// Takes the planting's trees and accessions out, each only as long as it stands in the book as it was read.
+book::BookChange taken_out(const seed::PlantingRows& rows, const std::string& note) {
+    book::BookChange change;
+    for (const auto* tree : rows.trees) {
+        change.removed.push_back({"tree", tree->fid, tree->label, {{"label", tree->label}, {"note", note}}});
+    }
+    for (const auto* accession : rows.accessions) {
+        change.removed.push_back(
+            {"accession", accession->fid, accession->name, {{"name", accession->name}, {"note", note}}});
+    }
+    return change;
+}
+
+Outcome take_out(const Request& request, const Orchard& orchard) {
+    const auto note = note_of(request);
+    const auto change = taken_out(seed::planting_to_take_back(orchard, note), note);
+    book::apply_change(request.book.location, change);
+    return {.tables = {},
+            .files = {},
+            .findings = {},
+            .summary = say("Took back {}: {} rows are gone from the book.", note_of(request),
+                           change.removed.size())};
+}
+
+void keep(const Request& request, const std::vector<seed::Planted>& planted, const Orchard& orchard,
+          Outcome& outcome, const Run& lent) {
+    book::BookChange change;
+    change.added = {new_accessions(planted, orchard, note_of(request)),
+                    new_trees(planted, request.as_of, note_of(request))};
+    book::apply_change(request.book.location, change);
+    const auto dress = refresh_dress(request.book.location, lent.wording);
+    outcome.findings.insert(outcome.findings.end(), dress.begin(), dress.end());
+}
+
+Outcome run(const Request& request, const Run& lent) {
+    lent.step(0, say("Reading the book"));
+    const auto reading = read_checked_without_weather(request.book, request.as_of, lent);
+    if (request.undo) {
+        return take_out(request, reading.orchard);
+    }
+    Outcome outcome;
+    outcome.findings = reading.findings;
+    const auto families =
+        seed::waiting_families(request.crosses, reading.orchard, request.as_of, outcome.findings);
+    const auto places = places_for(request, reading.orchard, outcome.findings);
+    expect_check_is_known(request, reading.orchard, outcome.findings);
+    int seedlings = 0;
+    for (const auto& family : families) {
+        seedlings += family.seedlings;
+    }
+    if (const auto needed = seed::places_needed(seedlings, request.check_every); needed > places.size()) {
+        outcome.findings.push_back(too_few_places(request, needed, places.size()));
+    }
+    if (has_errors(outcome.findings)) {
+        throw Error(Trouble::input, outcome.findings);
+    }
+    const auto planted = plan(request, families, places, reading.orchard);
+    outcome.tables = {planting_table(planted)};
+    outcome.files = {{"planting-sheet.html", "text/html",
+                      paper::planting_sheet_html(sheet_of(request, planted), lent.wording)}};
+    outcome.crs = reading.orchard.crs;
+    if (request.write && !planted.empty()) {
+        keep(request, planted, reading.orchard, outcome, lent);
+    }
+    outcome.summary = summary_of(request, planted, families.size());
+    return outcome;
+}
+
+Findings check(const Request& request) {
+    Findings findings;
+    if (!seed::is_wish_of_crosses(request.crosses)) {
+        findings.push_back(about_parameter("crosses", request.crosses,
+                                           say("A number of seedlings cannot be read."),
+                                           say("Write them as 24-01=12; 24-02=8, or 24-01 for all.")));
+    }
+    if (request.check_every > 0 && request.check.empty()) {
+        findings.push_back(about_parameter("check", "", say("Check trees are wanted but not named."),
+                                           say("Name their accession.")));
+    }
+    return findings;
+}
+
+}  // namespace
+
+std::unique_ptr<const Operation> row_assign() {
+    return declare<Request>(
+        {.about = {"row-assign", "Places for seedlings", "Rows",
+                   "Gives sprouted seedlings numbered places in the vacant positions of a block: family by "
+                   "family or mixed in chance order with check trees between, none left out, row by row as "
+                   "one walks. Makes their accessions, with both parents, and their trees; the whole "
+                   "planting can be taken back."},
+         .parameters =
+             {book_parameter(&Request::book),
+              parameter(&Request::block, "plant-in", "Plant in", "The block to plant in.").required(),
+              parameter(&Request::row, "plant-row", "Row",
+                        "Only this row of it; all its rows where none is named."),
+              parameter(&Request::crosses, "crosses", "Crosses",
+                        "Which, and how many of each, as in 24-01=12; 24-02=8. All seedlings that sprouted "
+                        "and have no place where none is named."),
+              parameter(&Request::order, "families", "Families", "How families stand."),
+              parameter(
+                  &Request::apart, "apart-m", "Apart",
+                  "The least distance between two trees of a row, where its positions stand closer; 0 for "
+                  "every vacant position.")
+                  .in("m")
+                  .between(0.0, 50.0),
+              parameter(&Request::plot, "plot", "Plot", "Seedlings of a family side by side, where mixed.")
+                  .between(1, 1000),
+              parameter(
+                  &Request::blocks, "parts", "Parts",
+                  "Into so many parts the rows are cut, each with its share of every family, where mixed.")
+                  .between(1, 100),
+              parameter(&Request::check_every, "check-every", "Check every",
+                        "A check tree at every so-manieth place; 0 for none.")
+                  .between(0, 1000),
+              parameter(&Request::check, "check", "Check", "The accession of the check trees."),
+              parameter(&Request::chance, "chance", "Chance",
+                        "Any number; the same one gives the same order again.")
+                  .between(0, 1000000)
+                  .advanced(),
+              parameter(&Request::tray_across, "tray-across", "Tray across",
+                        "Cells of a tray from left to right, for the map of trays; 0 for no trays.")
+                  .between(0, 50)
+                  .advanced(),
+              parameter(&Request::tray_down, "tray-down", "Tray down", "Cells of a tray from top to bottom.")
+                  .between(1, 50)
+                  .advanced(),
+              parameter(&Request::planting, "planting", "Planting",
+                        "The planting's name, kept with each tree; the day where none is given."),
+              parameter(&Request::undo, "undo", "Take back",
+                        "Take the planting of that name out of the book again, as a whole."),
+              parameter(&Request::write, "plant", "Plant",
+                        "Whether trees and accessions are made; otherwise the plan is only shown."),
+              as_of_parameter(&Request::as_of)},
+         .results = {planted_shape()},
+         .examples = {{"What would stand where in block Upper.",
+                       {{"book", "BOOK"},
+                        {"plant-in", "Upper"},
+                        {"crosses", "24-01=2; 24-02=1"},
+                        {"as-of", "2026-03-20"}}}},
+         .check = check,
+         .run = run});
+}
+
+}  // namespace pipward::operation

@@ -1,0 +1,99 @@
+// SPDX-License-Identifier: MIT
+#include <algorithm>
+
+#include "pipward/operation/declare/common_parameters.h"
+#include "pipward/operation/declare/read_checked.h"
+#include "pipward/operation/list.h"
+#include "pipward/operation/seed/seed_status_tables.h"
+
+namespace pipward::operation {
+namespace {
+
+struct Request {
+    BookName book;
+    Day as_of;
+    std::string cross;
+    bool open_only = false;
+};
+
+bool is_open(const seed::CrossTally& tally, const seed::NextWork& next) {
+    return next.work != seed::SeedWork::nothing || !tally.flowers.count;
+}
+
+std::vector<CrossRow> cross_rows(const Request& request, const std::vector<seed::CrossTally>& tallies,
+                                 const Orchard& orchard) {
+    const OrchardIndex book(orchard);
+    std::vector<CrossRow> rows;
+    for (const auto& tally : tallies) {
+        const auto next = seed::next_work(tally, book, request.as_of);
+        const bool wanted = request.cross.empty() || tally.goal->code == request.cross;
+        if (wanted && (!request.open_only || is_open(tally, next))) {
+            rows.push_back({&tally, next});
+        }
+    }
+    return rows;
+}
+
+std::vector<LotRow> lot_rows(const Request& request, const std::vector<seed::LotCourse>& courses,
+                             double expected) {
+    std::vector<LotRow> rows;
+    for (const auto& course : courses) {
+        const auto day = born(course);
+        const bool wanted = request.cross.empty() || course.lot->cross == request.cross;
+        if (wanted && on_hand(course) > 0 && (!day || *day <= request.as_of)) {
+            rows.push_back({&course, request.as_of, expected});
+        }
+    }
+    std::ranges::stable_sort(rows, {}, [](const LotRow& row) { return born(*row.course).value_or(Day{}); });
+    return rows;
+}
+
+Sentence summary_of(const std::vector<CrossRow>& rows, const std::vector<LotRow>& lots) {
+    const auto late = std::ranges::count_if(rows, [](const CrossRow& row) { return row.next.late; });
+    const auto open = std::ranges::count_if(
+        rows, [](const CrossRow& row) { return row.next.work != seed::SeedWork::nothing; });
+    const auto crosses = rows.size() == 1 ? say("1 cross") : say("{} crosses", rows.size());
+    const auto waiting = open == 1 ? say("1 waits for work") : say("{} wait for work", open);
+    const auto left =
+        lots.size() == 1 ? say("Seed is left in 1 lot.") : say("Seed is left in {} lots.", lots.size());
+    return say("{}: {}, {} of it late. {}", crosses, waiting, late, left);
+}
+
+Outcome run(const Request& request, const Run& lent) {
+    lent.step(0, say("Reading the book"));
+    const auto reading = read_checked_without_weather(request.book, request.as_of, lent);
+    const auto tallies = seed::tally_crosses(reading.orchard, request.as_of);
+    const auto courses = seed::lot_courses(reading.orchard, request.as_of);
+    const auto learned = seed::learn(reading.orchard, request.as_of, {});
+    const auto crosses = cross_rows(request, tallies, reading.orchard);
+    const auto lots = lot_rows(request, courses, learned.sprouting.used);
+    const std::vector<FigureRow> figures{{say("fruit set of worked flowers"), &learned.fruit_set},
+                                         {say("sound seeds a fruit"), &learned.seeds_per_fruit, 1, "seeds"},
+                                         {say("sprouting of seeds"), &learned.sprouting}};
+    Outcome outcome;
+    outcome.findings = reading.findings;
+    outcome.tables = {seed_status_table(crosses), seed_on_hand_table(lots), seed_figures_table(figures)};
+    outcome.summary = summary_of(crosses, lots);
+    return outcome;
+}
+
+}  // namespace
+
+std::unique_ptr<const Operation> seed_status() {
+    return declare<Request>(
+        {.about =
+             {"seed-status", "Crosses at a glance", "Seed",
+              "Follows every cross from the flowers worked to the seedlings standing, with what is to be "
+              "done next and what is late; tells the seed on hand and what this orchard's own counts teach."},
+         .parameters = {book_parameter(&Request::book),
+                        parameter(&Request::cross, "only-cross", "Cross",
+                                  "Only this cross; all where none is named."),
+                        parameter(&Request::open_only, "open-only", "Open ones only",
+                                  "Whether crosses that are done or came to nothing are left out."),
+                        as_of_parameter(&Request::as_of)},
+         .results = {seed_status_shape(), seed_on_hand_shape(), seed_figures_shape()},
+         .examples = {{"Where every cross stands in spring.", {{"book", "BOOK"}, {"as-of", "2026-04-20"}}}},
+         .run = run});
+}
+
+}  // namespace pipward::operation

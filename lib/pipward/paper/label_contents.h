@@ -1,0 +1,37 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include <span>
+#include <vector>
+
+#include "pipward/paper/label_pages.h"
+#include "pipward/record/orchard.h"
+#include "pipward/record/words.h"
+
+/// What stands on the labels of a book's trees and crosses.
+namespace pipward::paper {
+
+enum class CodeSays { label, place, nothing };
+std::span<const Word<CodeSays>> words(CodeSays);
+
+/// Label large; accession, "seed parent × pollen parent", address, year of planting as far as they are known.
+/// A code that should say the place of a tree that has none says its label instead, and a warning tells.
+std::vector<NamedLabel> tree_labels(const Orchard& orchard, std::span<const std::uint32_t> trees,
+                                    CodeSays code, const Wording& wording, Findings& findings);
+
+/// Tags for the flowers of a season's crosses, so many each, in the order of their codes: tag or code, "seed
+/// parent × pollen parent", and lines for day, flowers and initials. With letters every tag has a code of its
+/// own, the next that the book's pollinations leave free: "26-01-c".
+struct TagWish {
+    Season season;
+    int each = 1;
+    bool letters = true;
+    bool with_code = true;
+};
+std::vector<NamedLabel> cross_tags(const Orchard& orchard, const TagWish& wish, const Wording& wording,
+                                   Findings& findings);
+
+/// A tag to fill in by hand.
+NamedLabel blank_tag(const Wording& wording);
+
+}  // namespace pipward::paper

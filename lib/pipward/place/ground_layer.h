@@ -1,0 +1,34 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include <initializer_list>
+#include <map>
+#include <string>
+#include <string_view>
+#include <vector>
+
+#include "pipward/place/ground_line.h"
+#include "pipward/record/orchard.h"
+
+/// Points and lines from outside of the orchard, brought to the ground.
+namespace pipward::place {
+
+struct GroundFeature {
+    std::string name;
+    bool is_line = false;
+    std::vector<GroundPoint> points{};
+    std::map<std::string, std::string> texts{};  ///< by column
+};
+
+struct GroundLayer {
+    std::vector<GroundFeature> features{};
+    std::vector<std::string> columns{};
+};
+
+/// The first of `names` (in lower case) that is a column, whatever the column's case; empty where none is.
+std::string column_like(const GroundLayer& layer, std::initializer_list<std::string_view> names);
+
+/// The orchard's places on the earth.
+std::vector<LonLat> known_places(const Orchard& orchard);
+
+}  // namespace pipward::place

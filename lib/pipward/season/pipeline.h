@@ -1,0 +1,118 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include <functional>
+#include <map>
+#include <optional>
+#include <span>
+#include <string>
+#include <vector>
+
+#include "pipward/bloom/forecast.h"
+#include "pipward/bloom/skill.h"
+#include "pipward/cross/plan.h"
+#include "pipward/record/orchard.h"
+#include "pipward/record/words.h"
+#include "pipward/seed/picking.h"
+
+/// From an orchard's records to the season's plan, each step once. Every step adds what it notices to
+/// `Place::findings`, and where a step cannot go on its Error carries all of them.
+namespace pipward::season {
+
+/// Told how far the whole work is (0 to 1) and what is being done. May throw to stop it.
+using Step = std::function<void(double share, const Sentence& doing)>;
+/// Tells nobody.
+Step quietly();
+
+/// From when and where a season is looked at.
+struct Standpoint {
+    Day as_of;            ///< nothing observed later is used
+    std::string station;  ///< its name; empty: the one with the most days
+};
+
+/// An orchard and the weather station that stands for it.
+struct Place {
+    Orchard orchard;
+    Station station;
+    Latitude latitude;
+    Hemisphere hemisphere = Hemisphere::north;
+    weather::DailySeries series;  ///< the station's days
+    Day as_of;
+    Season season;  ///< the one that holds as_of
+    Findings findings;
+};
+/// `findings` are what reading the orchard noticed. Throws Error: usage for a station that the orchard does
+/// not have, input where no station will do.
+Place place_of(Orchard orchard, const Standpoint& from, Findings findings = {});
+
+/// What past springs tell: whole seasons up to as_of, and the full bloom noted in them.
+struct Past {
+    std::vector<weather::SeasonWeather> seasons;
+    bloom::CurvesOf curves;
+    std::vector<bloom::Observation> observations;
+    std::vector<bloom::StageSeen> stages;  ///< every note that could be placed, this season's too
+};
+Past read_past(Place& place, const Step& step = quietly());
+
+/// Every method held against the past seasons. Throws Error (input) where they are too few.
+std::vector<bloom::SkillScore> score_past(Place& place, const Past& past, const bloom::SkillRequest& request,
+                                          const Step& step = quietly());
+
+/// Which way of foretelling: a fixed one, or the one that did best on the orchard's own past.
+enum class MethodChoice { best, averaged, mean_day, degree_days, chill_then_heat };
+std::span<const Word<MethodChoice>> words(MethodChoice);
+
+/// The chosen method fitted; `scores` are there where they had to be made to choose.
+struct Fitted {
+    bloom::BloomModel model;
+    std::vector<bloom::SkillScore> scores;
+};
+Fitted fit_past(Place& place, const Past& past, MethodChoice choice, const Step& step = quietly());
+
+/// One accession's need, and when it usually blooms by it at the station: the mean over the past seasons.
+struct NeedRow {
+    const bloom::BloomModel* model = nullptr;
+    const bloom::Need* need = nullptr;
+    std::optional<Day> usual_full_bloom;  ///< its day and month; the year is the last past season's
+};
+/// Every accession's need, and its usual full bloom over the past seasons at the station.
+std::vector<NeedRow> need_rows(const Place& place, const Past& past, const bloom::BloomModel& model);
+
+/// This season's bloom. Throws Error (input) where as_of lies beyond the season, or the orchard has no
+/// weather of it.
+bloom::BloomForecast forecast_season(Place& place, const Past& past, const bloom::BloomModel& model,
+                                     const Step& step = quietly());
+
+/// The steps up to the forecast in one: past, fit, forecast.
+struct Foretold {
+    Past past;
+    Fitted fitted;
+    bloom::BloomForecast forecast;
+};
+Foretold foretell(Place& place, MethodChoice choice, const Step& step = quietly());
+
+/// Whether flowers may still be to come or to be worked in the season that holds `place.as_of`.
+bool is_in_progress(const Place& place);
+
+/// The full bloom (P10 to P90) of every living tree, by label.
+std::map<std::string, seed::FullBloomSpan> full_bloom_of(const bloom::BloomForecast& forecast);
+
+/// The full bloom of every living tree in a season as it is known at `place.as_of`, by label; of
+/// a season that is over, as seen on its last day. Throws Error (input) as forecast_season().
+std::map<std::string, seed::FullBloomSpan> full_bloom_known(Place place, Season season, MethodChoice method,
+                                                            const Step& step = quietly());
+
+/// How crosses are to be planned.
+struct PlanWish {
+    MethodChoice method = MethodChoice::best;
+    cross::CrossingAssumptions assumptions{};  ///< as stated
+    bool own_counts = true;  ///< whether the orchard's own counts of fruit, seed and sprouts move them
+};
+
+/// What the wish states; where it wants so, moved by the orchard's own counts up to a day.
+cross::CrossingAssumptions assumptions_of(const PlanWish& wish, const Orchard& orchard, Day as_of);
+
+cross::SeasonPlan plan_crosses(Place& place, const bloom::BloomForecast& forecast,
+                               const cross::CrossingAssumptions& assumptions, const Step& step = quietly());
+
+}  // namespace pipward::season

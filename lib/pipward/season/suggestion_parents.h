@@ -1,0 +1,36 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "pipward/cross/suggestion.h"
+#include "pipward/lineage/trait_wish.h"
+#include "pipward/value/finding.h"
+
+namespace pipward::season {
+
+struct ParentWish {
+    std::string names;  ///< with commas between; empty: every cultivar and selection with a living tree
+    std::vector<lineage::TraitWeight> weights;
+    std::string better_than;  ///< empty: the best of the parents
+    double heritability = 0;
+    Day as_of;
+};
+
+/// The accessions that may be crossed, and what they hand on by the wish. Merits are in spreads of the
+/// scores, each trait's deviation divided by the standard deviation of its scores and weighted, so that
+/// traits of different units add up; traits are taken as handed on independently of each other.
+struct SuggestionParents {
+    std::vector<cross::ParentCandidate> candidates;
+    double additive_variance = 0;
+    std::optional<double> bar;
+    std::string bar_name;
+};
+
+/// Error findings for names and traits that the book does not have. Throws Error (input) where a trait has
+/// too few scores.
+SuggestionParents suggestion_parents(const ParentWish& wish, const Orchard& orchard, Findings& findings);
+
+}  // namespace pipward::season

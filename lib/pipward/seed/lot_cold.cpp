@@ -1,0 +1,86 @@
+// SPDX-License-Identifier: MIT
+#include "pipward/seed/lot_cold.h"
+
+#include <algorithm>
+#include <cmath>
+
+namespace pipward::seed {
+namespace {
+
+constexpr double usual_store_degrees = 4;
+
+Sentence spell_words(const Spell& spell, bool warm) {
+    return warm ? say("Warm from {} to {}, up to {:.1f} degrees C.", to_iso(spell.from), to_iso(spell.to),
+                      spell.extreme.degrees)
+                : say("Frost from {} to {}, down to {:.1f} degrees C: look at the seed.", to_iso(spell.from),
+                      to_iso(spell.to), spell.extreme.degrees);
+}
+
+Sentence state_words(const LotCold& row, Day as_of) {
+    std::vector<Sentence> words;
+    if (row.sum.reached[1]) {
+        words.push_back(say("Ready: sow it, or sprouts break."));
+    } else if (row.sum.reached[0]) {
+        words.push_back(say("The first may sprout: look every week."));
+    } else {
+        words.push_back(say("{:.0f} of {} days.", row.sum.days, row.need.full_days));
+    }
+    if (row.ready && as_of > *row.ready + days_to_sow) {
+        words.push_back(say("Late for sowing."));
+    }
+    for (const auto& spell : row.sum.warm) {
+        words.push_back(spell_words(spell, true));
+    }
+    for (const auto& spell : row.sum.frost) {
+        words.push_back(spell_words(spell, false));
+    }
+    if (row.sum.unknown_days > 0) {
+        words.push_back(say("{} days without a reading count nothing.", row.sum.unknown_days));
+    }
+    if (row.need.guessed) {
+        words.push_back(say("The species is not known: an apple's need is taken."));
+    }
+    if (row.assumed_store) {
+        words.push_back(
+            say("The store's temperature is not known: {:.0f} degrees C is taken.", usual_store_degrees));
+    }
+    return joined(words, verbatim(" "));
+}
+
+/// The morning after the last cold day that was needed: 90 days from 25 November end on 23 February. What is
+/// left to come is foretold as if the store kept a steady, right cold.
+std::optional<Day> ready_on(const ColdSum& sum, std::size_t which, double need, Day last, bool goes_on) {
+    if (sum.reached[which]) {
+        return *sum.reached[which] + 1;
+    }
+    return goes_on ? std::optional{last + 1 + static_cast<int>(std::ceil(need - sum.days - 1e-9))}
+                   : std::nullopt;
+}
+
+}  // namespace
+
+LotCold cold_of_lot(const LotCourse& course, const CrossColdNeed& need, const std::optional<StoreLog>& log,
+                    Day as_of) {
+    const auto& lot = *course.lot;
+    const Day last = lot.cold_to ? std::min(*lot.cold_to, as_of) : as_of;
+    LotCold row{&course, need};
+    row.assumed_store = !log && !lot.cold;
+    const auto store = log ? *log : steady_store(lot.cold.value_or(Celsius{usual_store_degrees}));
+    const double least = need.least_days;
+    const double full = need.full_days;
+    row.sum = count_cold(*lot.cold_from, last, store, {least, full});
+    const bool goes_on = !lot.cold_to || *lot.cold_to > as_of;
+    row.first_ready = ready_on(row.sum, 0, least, last, goes_on);
+    row.ready = ready_on(row.sum, 1, full, last, goes_on);
+    row.state = state_words(row, as_of);
+    return row;
+}
+
+bool is_in_cold(const LotCourse& course, Day as_of, bool also_done) {
+    const bool in_cold = course.lot->cold_from && *course.lot->cold_from <= as_of;
+    const bool done =
+        (course.lot->cold_to && *course.lot->cold_to < as_of) || course.out >= course.lot->seeds;
+    return in_cold && (also_done || !done);
+}
+
+}  // namespace pipward::seed

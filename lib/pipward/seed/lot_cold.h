@@ -1,0 +1,35 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include <optional>
+
+#include "pipward/seed/cold_clock.h"
+#include "pipward/seed/lot_course.h"
+#include "pipward/seed/next_work.h"
+
+namespace pipward::seed {
+
+/// Seed that has had its cold for so long sprouts in the bag and breaks when it is sown (common practice, no
+/// source).
+inline constexpr int days_to_sow = 30;
+
+/// Where the cold of one lot stands.
+struct LotCold {
+    const LotCourse* course = nullptr;
+    CrossColdNeed need{};
+    ColdSum sum{};
+    std::optional<Day> first_ready{};  ///< the least need is met, that day or foretold
+    std::optional<Day> ready{};        ///< the full need
+    bool assumed_store = false;        ///< neither the lot nor a log tells the store's temperature
+    Sentence state{};                  ///< for people: where it stands, and what disturbed it
+};
+
+/// The cold of a lot that is in it, up to a day: by the store's log, else by the one temperature noted with
+/// the lot, else by a usual store's.
+LotCold cold_of_lot(const LotCourse& course, const CrossColdNeed& need, const std::optional<StoreLog>& log,
+                    Day as_of);
+
+/// Whether a lot has gone into the cold by that day and, unless wanted, is not over it.
+bool is_in_cold(const LotCourse& course, Day as_of, bool also_done);
+
+}  // namespace pipward::seed

@@ -1,0 +1,30 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include <string>
+#include <vector>
+
+#include "pipward/place/row_position.h"
+#include "pipward/seed/planting.h"
+#include "pipward/seed/waiting_families.h"
+
+namespace pipward::seed {
+
+/// What stands where once it is planted. Points into the orchard and the places that it was planned for.
+struct Planted {
+    int order = 0;  ///< of planting, from 1
+    std::string label;
+    std::string accession;
+    const CrossGoal* goal = nullptr;  ///< null for a check
+    const place::RowPosition* place = nullptr;
+    Sentence address{};
+};
+
+/// Every seedling with its number and its place, in the order of planting; `check` is the accession of the
+/// check trees. The orchard, the families' goals and the places must outlive what is returned.
+std::vector<Planted> planted_seedlings(const std::vector<Waiting>& waiting,
+                                       const std::vector<place::RowPosition>& places,
+                                       const PlantingWish& wish, const std::string& check,
+                                       const Orchard& orchard);
+
+}  // namespace pipward::seed

@@ -1,0 +1,25 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include <string>
+#include <vector>
+
+#include "pipward/record/orchard.h"
+
+/// A planting taken back as a whole.
+namespace pipward::seed {
+
+/// How the trees and accessions of a planting are marked: "planting 2026-07-01".
+std::string planting_note(const std::string& name);
+
+/// What bears a planting's note; points into the orchard.
+struct PlantingRows {
+    std::vector<const Tree*> trees;
+    std::vector<const Accession*> accessions;
+};
+
+/// Every tree and accession that bears the note. Throws Error (input) with all findings where there is none,
+/// or where something was noted of one of them since; then nothing may be taken out.
+PlantingRows planting_to_take_back(const Orchard& orchard, const std::string& note);
+
+}  // namespace pipward::seed

@@ -1,0 +1,87 @@
+// SPDX-License-Identifier: MIT
+#include "pipward/seed/waiting_families.h"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+
+#include <map>
+#include <optional>
+
+#include "pipward/seed/cross_tally.h"
+#include "pipward/value/complaint.h"
+
+namespace pipward::seed {
+namespace {
+
+/// "24-01=12; 24-02": so many of each, or all that sprouted and have no place.
+std::optional<std::map<std::string, std::optional<int>>> parse_crosses(std::string_view text) {
+    std::map<std::string, std::optional<int>> wanted;
+    while (!text.empty()) {
+        const auto end = std::min(text.find(';'), text.size());
+        auto part = text.substr(0, end);
+        text.remove_prefix(std::min(end + 1, text.size()));
+        const auto first = part.find_first_not_of(' ');
+        if (first == part.npos) {
+            continue;
+        }
+        part = part.substr(first, part.find_last_not_of(' ') - first + 1);
+        const auto sign = part.find('=');
+        std::optional<int> number;
+        if (sign != part.npos) {
+            const auto digits = std::string(part.substr(sign + 1));
+            if (digits.empty() || digits.size() > 6 ||
+                digits.find_first_not_of("0123456789") != digits.npos) {
+                return std::nullopt;
+            }
+            number = std::stoi(digits);
+        }
+        wanted.emplace(part.substr(0, sign), number);
+    }
+    return wanted;
+}
+
+int without_place(const CrossTally& tally) {
+    return std::max(0, tally.sprouted.count.value_or(0) - tally.planted.count.value_or(0));
+}
+
+Finding more_than_sprouted(const CrossTally& tally, int wanted) {
+    return about_parameter("crosses", fmt::format("{}={}", tally.goal->code, wanted),
+                           say("Only {} seeds of cross {} sprouted and have no place yet.",
+                               without_place(tally), tally.goal->code),
+                           say("Ask for fewer, or note the sprouts first."));
+}
+
+}  // namespace
+
+bool is_wish_of_crosses(std::string_view text) {
+    return parse_crosses(text).has_value();
+}
+
+std::vector<Waiting> waiting_families(const std::string& crosses, const Orchard& orchard, Day as_of,
+                                      Findings& findings) {
+    auto wanted = *parse_crosses(crosses);
+    const bool all = wanted.empty();
+    std::vector<Waiting> families;
+    for (const auto& tally : tally_crosses(orchard, as_of)) {
+        const auto found = wanted.find(tally.goal->code);
+        if (found == wanted.end() && !all) {
+            continue;
+        }
+        const auto asked = all ? std::nullopt : found->second;
+        if (asked && *asked > without_place(tally)) {
+            findings.push_back(more_than_sprouted(tally, *asked));
+        }
+        if (const int seedlings = asked.value_or(without_place(tally)); seedlings > 0) {
+            families.push_back({tally.goal, seedlings});
+        }
+        wanted.erase(tally.goal->code);
+    }
+    for (const auto& [code, number] : wanted) {
+        findings.push_back(about_parameter("crosses", code, say("The book has no cross {}.", code),
+                                           say("Name crosses as they stand in the table of crosses.")));
+    }
+    return families;
+}
+
+}  // namespace pipward::seed

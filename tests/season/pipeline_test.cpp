@@ -1,0 +1,130 @@
+// SPDX-License-Identifier: MIT
+// The season from plain records, without a book and without a form, as a user of the library calls it.
+#include "pipward/season/pipeline.h"
+
+#include <gtest/gtest.h>
+
+#include <cmath>
+
+#include "bloom/springs.h"
+#include "pipward/season/meetings.h"
+#include "pipward/season/work_to_come.h"
+
+namespace pipward::season {
+namespace {
+
+using namespace pipward::testing;
+
+Day iso(const char* text) {
+    return *parse_iso_day(text);
+}
+
+void add_weather(Orchard& orchard, int year) {
+    const auto spring = spring_weather(year);
+    for (std::size_t i = 0; i < spring.days.size(); ++i) {
+        orchard.weather.push_back({0, "Hill", spring.first + static_cast<int>(i), spring.days[i].t_min,
+                                   spring.days[i].t_max, WeatherSource::observed});
+    }
+}
+
+void add_full_bloom(Orchard& orchard, const std::string& accession, int year, double need) {
+    const auto spring = spring_weather(year);
+    const auto curves = bloom::season_curves(spring.days, spring.first, orchard_latitude, CelsiusStep{0});
+    BloomNote note;
+    note.fid = static_cast<std::int64_t>(orchard.bloom_notes.size()) + 1;
+    note.accession = accession;
+    note.noted_on =
+        anchor_of({year}, Hemisphere::north) + static_cast<int>(std::lround(true_bloom(curves, need)));
+    note.bbch = Bbch{65};
+    orchard.bloom_notes.push_back(note);
+}
+
+/// Two apples that bloom three weeks into spring, nine springs on record and the tenth under way.
+Orchard two_apples() {
+    Orchard orchard;
+    orchard.stations = {{1, "Hill", Metres{300}, MapPoint{9, 50, {}}, orchard_latitude}};
+    orchard.accessions = {apple("Apple A"), apple("Apple B")};
+    for (const auto* name : {"Apple A", "Apple B"}) {
+        Tree tree;
+        tree.label = std::string("T-") + name;
+        tree.accession = name;
+        orchard.trees.push_back(tree);
+    }
+    for (int year = 2017; year <= 2026; ++year) {
+        add_weather(orchard, year);
+        if (year < 2026) {
+            add_full_bloom(orchard, "Apple A", year, 4600);
+            add_full_bloom(orchard, "Apple B", year, 4800);
+        }
+    }
+    orchard.goals = {{1, "26-01", {2026}, "Apple A", "Apple B", 50, {}, {}}};
+    return orchard;
+}
+
+std::string why_refused(Orchard orchard, const Standpoint& from) {
+    try {
+        place_of(std::move(orchard), from);
+    } catch (const Error& error) {
+        return to_text(error.findings().back());
+    }
+    return "nothing";
+}
+
+TEST(SeasonPipeline, ForetellsBloomAndPlansCrossesFromPlainRecords) {
+    auto place = place_of(two_apples(), {iso("2026-03-20"), ""});
+    EXPECT_EQ(place.season.year, 2026);
+    const auto foretold = foretell(place, MethodChoice::averaged);
+    EXPECT_EQ(foretold.past.seasons.size(), 9U);
+    const auto bloom = full_bloom_of(foretold.forecast);
+    const auto spring = spring_weather(2026);
+    const auto curves = bloom::season_curves(spring.days, spring.first, orchard_latitude, CelsiusStep{0});
+    const Day truth =
+        anchor_of({2026}, Hemisphere::north) + static_cast<int>(std::lround(true_bloom(curves, 4600)));
+    EXPECT_LT(bloom.at("T-Apple A").early, bloom.at("T-Apple B").late);
+    EXPECT_LE(bloom.at("T-Apple A").early, truth + 3);
+    EXPECT_GE(bloom.at("T-Apple A").late, truth - 3);
+    const auto plan = plan_crosses(place, foretold.forecast, assumptions_of({}, place.orchard, place.as_of));
+    EXPECT_FALSE(plan.ways.empty());
+    EXPECT_EQ(plan.ways.front().cross, "26-01");
+}
+
+TEST(SeasonPipeline, TellsItsStepsInOrderAndStopsWhereOneThrows) {
+    auto place = place_of(two_apples(), {iso("2026-03-20"), "Hill"});
+    double last = 0;
+    foretell(place, MethodChoice::averaged, [&](double share, const Sentence&) {
+        EXPECT_GE(share, last);
+        last = share;
+    });
+    EXPECT_GT(last, 0.5);
+    const Step refusing = [](double, const Sentence&) { throw std::runtime_error("stop"); };
+    EXPECT_THROW(foretell(place, MethodChoice::averaged, refusing), std::runtime_error);
+}
+
+TEST(SeasonPipeline, RefusesAnOrchardWithoutAStationAndOffersTheNearestName) {
+    EXPECT_NE(why_refused({}, {iso("2026-03-20"), ""}).find("no weather station"), std::string::npos);
+    EXPECT_NE(why_refused(two_apples(), {iso("2026-03-20"), "Hil"}).find("Did you mean 'Hill'?"),
+              std::string::npos);
+}
+
+TEST(WorkToCome, GivesWorkByItsFirstDayAndNoneThatIsOver) {
+    auto place = place_of(two_apples(), {iso("2026-03-20"), ""});
+    const auto items = work_to_come({.method = MethodChoice::averaged}, place);
+    ASSERT_FALSE(items.empty());
+    for (std::size_t i = 0; i < items.size(); ++i) {
+        EXPECT_TRUE(!items[i].to || *items[i].to >= place.as_of || items[i].late) << items[i].key;
+        EXPECT_TRUE(i == 0 || !items[i].from || *items[i - 1].from <= *items[i].from) << items[i].key;
+    }
+}
+
+TEST(Meetings, LeaveTheOrchardsOwnGoalsAsTheyWere) {
+    auto place = place_of(two_apples(), {iso("2026-03-20"), ""});
+    const auto forecast = foretell(place, MethodChoice::averaged).forecast;
+    const auto meetings = meetings_of({{"Apple A", "Apple B"}}, {20}, place, forecast, {});
+    ASSERT_EQ(meetings.size(), 1U);
+    EXPECT_TRUE(meetings.front().way);
+    ASSERT_EQ(place.orchard.goals.size(), 1U);
+    EXPECT_EQ(place.orchard.goals.front().code, "26-01");
+}
+
+}  // namespace
+}  // namespace pipward::season
