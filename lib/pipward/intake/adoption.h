@@ -9,6 +9,7 @@
 
 #include "pipward/intake/days.h"
 #include "pipward/intake/field_mapping.h"
+#include "pipward/intake/remark.h"
 #include "pipward/place/earth.h"
 #include "pipward/record/table.h"
 #include "pipward/record/words.h"
@@ -50,6 +51,8 @@ enum class Fate {
     refused,   ///< an error stands in the way
 };
 
+std::span<const Word<Fate>> words(Fate);
+
 struct AdoptRow {
     std::string feature;                      ///< "feature 12"
     std::map<std::string, Cell> cells{};      ///< of its own table, by column; unknown ones are left out
@@ -86,8 +89,7 @@ struct Adoption {
     /// The column of the table that names a row: "label" or "name".
     std::string key() const;
     std::string name_of(const AdoptRow& row) const;  ///< "feature 12 (LO-04-07)"
-    void complain(Level level, AdoptRow& row, std::string field, std::string value, Sentence message,
-                  Sentence remedy);
+    void complain(AdoptRow& row, Remark remark);
     /// The same of a finding that lacks but its table and row.
     void complain(AdoptRow& row, Finding finding);
     void tell(Level level, std::string field, std::string value, Sentence message, Sentence remedy);

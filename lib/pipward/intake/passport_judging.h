@@ -1,17 +1,20 @@
 // SPDX-License-Identifier: MIT
 #pragma once
 
+#include <span>
 #include <string>
 #include <vector>
 
 #include "pipward/book/book.h"
 #include "pipward/book/change.h"
 #include "pipward/intake/passport_file.h"
+#include "pipward/record/words.h"
 
 /// Passports held against a book.
 namespace pipward::intake {
 
 enum class PassportFate { added, known, left_out };
+std::span<const Word<PassportFate>> words(PassportFate);
 
 struct JudgedPassport {
     int line = 0;

@@ -7,6 +7,7 @@
 
 #include "pipward/lineage/pedigree_order.h"
 #include "pipward/lineage/s_alleles.h"
+#include "pipward/record/words.h"
 
 /// S-genotypes that nobody has determined, from those of the parents.
 namespace pipward::lineage {
@@ -20,6 +21,7 @@ struct SGenotype {
 };
 
 enum class SSource { recorded, parents, nothing };
+std::span<const Word<SSource>> words(SSource);
 
 struct SKnowledge {
     SSource source = SSource::nothing;

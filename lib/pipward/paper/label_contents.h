@@ -28,10 +28,17 @@ struct TagWish {
     bool letters = true;
     bool with_code = true;
 };
+/// A warning where the season has no crosses.
 std::vector<NamedLabel> cross_tags(const Orchard& orchard, const TagWish& wish, const Wording& wording,
                                    Findings& findings);
 
 /// A tag to fill in by hand.
 NamedLabel blank_tag(const Wording& wording);
+/// So many sheets full of them, the first sheet from its first free label (counted from 0) on.
+struct BlankSheets {
+    int sheets = 1;
+    int first_place = 0;
+};
+std::vector<NamedLabel> blank_tags(const LabelGrid& grid, const BlankSheets& wish, const Wording& wording);
 
 }  // namespace pipward::paper

@@ -45,6 +45,9 @@ struct TreeDecision {
     bool decided() const { return doubt.empty() && position.has_value(); }
 };
 
+/// Of a tree that is not decided: a warning that tells why.
+Finding left_open(const TreeDecision& decision);
+
 struct Numbering {
     std::vector<TreeDecision> decisions{};
     int rows = 0;

@@ -7,21 +7,18 @@
 #include "pipward/bloom/forecast.h"
 #include "pipward/bloom/skill.h"
 #include "pipward/cross/plan.h"
-#include "pipward/record/table.h"
+#include "pipward/operation/declare/column_of.h"
 #include "pipward/season/pipeline.h"
 #include "pipward/value/finding.h"
 
 /// The result tables: what each looks like, and how plain results become its rows. The one place.
 namespace pipward::operation {
 
-TableShape finding_shape();
-Table finding_table(const Findings& findings);
+extern const TableOf<Finding> finding_table;
 
-TableShape bloom_model_shape();
-Table bloom_model_table(std::span<const season::NeedRow> needs);
+extern const TableOf<season::NeedRow> bloom_model_table;
 
-TableShape bloom_skill_shape();
-Table bloom_skill_table(std::span<const bloom::SkillScore> scores);
+extern const TableOf<bloom::SkillScore> bloom_skill_table;
 
 /// One row and point a living tree, then one row without a point for each accession without a living tree.
 TableShape bloom_window_shape();
