@@ -129,8 +129,7 @@ std::vector<Bound<Request>> parameters() {
         parameter(&Options::source, "source", "Source", "Where the temperatures come from."),
         parameter(&Request::replace_existing, "replace-existing", "Replace existing",
                   "Whether days that the book already has take the file's temperatures; a forecast always "
-                  "gives way to "
-                  "what was measured."),
+                  "gives way to what was measured."),
         parameter(&Options::station_in_file, "station-in-file", "Station in the file",
                   "Which station to take, where the file holds several.")
             .advanced(),

@@ -84,8 +84,7 @@ const std::vector<ColumnOf<seed::ContradictionRow>>& contradiction_columns() {
 
 const TableOf<seed::MatchRow> match_table{
     "s_match", "S-allele match",
-    "Every two of the accessions both ways: what the alleles tell of the cross, "
-    "and what the field does.",
+    "Every two of the accessions both ways: what the alleles tell of the cross, and what the field does.",
     match_columns};
 
 const TableOf<seed::GenotypeRow> genotype_table{"s_genotype", "S-alleles of the accessions",
@@ -94,8 +93,6 @@ const TableOf<seed::GenotypeRow> genotype_table{"s_genotype", "S-alleles of the 
 
 const TableOf<seed::ContradictionRow> contradiction_table{
     "s_contradiction", "Parents that the alleles contradict",
-    "Accessions of the whole book whose alleles do not fit their recorded "
-    "parents.",
-    contradiction_columns};
+    "Accessions of the whole book whose alleles do not fit their recorded parents.", contradiction_columns};
 
 }  // namespace pipward::operation

@@ -141,8 +141,7 @@ std::vector<Bound<Request>> parameters() {
                    "The size of the pages; upright or on the side is chosen."),
          parameter(&Request::scale, "scale", "Scale",
                    "One metre on paper is so many on the ground, 250 for 1:250; the largest at which "
-                   "everything can "
-                   "be read where left out.")
+                   "everything can be read where left out.")
              .between(50, 1000000),
          parameter(&Request::rows_across, "rows-across", "Rows across",
                    "Whether the map is turned so that rows lie across the page; north is up otherwise."),
