@@ -59,7 +59,8 @@ TEST(KinshipSurvey, ASportCountsAsItsOriginalAndInNoMean) {
     const auto survey = kinship_survey(orchard_of(family()), {"One", "Red One", "Other"});
     EXPECT_EQ(pair_of(survey, "One", "Red One").relation, Relation::same);
     EXPECT_DOUBLE_EQ(*survey.singles.at(0).mean_kinship, 0.25);
-    EXPECT_NE(survey.singles.at(1).note.text().find("A sport: it has the parents of One."), std::string::npos);
+    EXPECT_NE(survey.singles.at(1).note.text().find("A sport: it has the parents of One."),
+              std::string::npos);
 }
 
 TEST(KinshipSurvey, TellsInbreeding) {

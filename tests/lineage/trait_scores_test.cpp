@@ -63,8 +63,7 @@ TEST(ScoredTraits, OneThatNobodyScoredIsAnErrorThatNamesTheOthers) {
 TEST(TraitLines, ComeByPlaceInTheGraph) {
     const auto orchard = made_orchard();
     const auto graph = line_graph(orchard.accessions, {});
-    const auto lines =
-        trait_lines(graph, trait_means(orchard.trees, orchard.trait_scores), {"taste"});
+    const auto lines = trait_lines(graph, trait_means(orchard.trees, orchard.trait_scores), {"taste"});
     ASSERT_EQ(lines.size(), 1U);
     EXPECT_EQ(lines.begin()->first, graph.number.at("Mother"));
     EXPECT_EQ(lines.begin()->second.at(0).text(), "taste 7 (1 tree)");
