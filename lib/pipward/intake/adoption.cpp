@@ -93,10 +93,10 @@ std::string Adoption::name_of(const AdoptRow& row) const {
 }
 
 void Adoption::complain(AdoptRow& row, Remark remark) {
-    complain(row, finding_about({}, {}, std::move(remark)));
+    complain_of(row, finding_about({}, {}, std::move(remark)));
 }
 
-void Adoption::complain(AdoptRow& row, Finding finding) {
+void Adoption::complain_of(AdoptRow& row, Finding finding) {
     if (finding.level == Level::error && row.fate != Fate::refused) {
         row.fate = Fate::refused;
         row.why = finding.message;

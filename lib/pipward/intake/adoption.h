@@ -91,7 +91,7 @@ struct Adoption {
     std::string name_of(const AdoptRow& row) const;  ///< "feature 12 (LO-04-07)"
     void complain(AdoptRow& row, Remark remark);
     /// The same of a finding that lacks but its table and row.
-    void complain(AdoptRow& row, Finding finding);
+    void complain_of(AdoptRow& row, Finding finding);
     void tell(Level level, std::string field, std::string value, Sentence message, Sentence remedy);
 };
 

@@ -46,7 +46,7 @@ void read_cell(Adoption& adoption, AdoptRow& row, const Goal& goal, const std::s
         ++adoption.unreadable[field];
         read.wrong->field = field;
         read.wrong->value = text;
-        adoption.complain(row, std::move(*read.wrong));
+        adoption.complain_of(row, std::move(*read.wrong));
     } else if (!std::holds_alternative<std::monostate>(read.cell)) {
         put(goal.own ? row.cells : row.accession, goal, read.cell);
     }

@@ -23,14 +23,14 @@ std::vector<Bound<paper::SheetWish>> sheet_parameters() {
     return {
         parameter(&paper::SheetWish::sheet, "sheet", "Sheet",
                   "The labels by their dimensions; the options of dimensions change what they name."),
-        dimension(&paper::SheetWish::page_width, "page-width", "Page width", "How wide the page is.", 20,
-                  1200),
-        dimension(&paper::SheetWish::page_height, "page-height", "Page height", "How high the page is.", 10,
-                  1200),
-        dimension(&paper::SheetWish::label_width, "label-width", "Label width", "How wide a label is.", 1,
-                  1200),
-        dimension(&paper::SheetWish::label_height, "label-height", "Label height", "How high a label is.", 1,
-                  1200),
+        dimension(&paper::SheetWish::page_width, "page-width", "Page width", "How wide the page is.",
+                  {20, 1200}),
+        dimension(&paper::SheetWish::page_height, "page-height", "Page height", "How high the page is.",
+                  {10, 1200}),
+        dimension(&paper::SheetWish::label_width, "label-width", "Label width", "How wide a label is.",
+                  {1, 1200}),
+        dimension(&paper::SheetWish::label_height, "label-height", "Label height", "How high a label is.",
+                  {1, 1200}),
         parameter(&paper::SheetWish::columns, "columns", "Columns", "How many labels lie beside each other.")
             .between(1, 50)
             .advanced(),
