@@ -20,7 +20,7 @@ struct AncestorShare {
     double unknown_share = 0;  ///< of the subject, what came from an unknown parent of this one
 };
 
-inline constexpr std::int64_t most_ways = 1'000'000'000;
+inline constexpr std::int64_t most_ways = 1'000'000'000;  ///< where the counting of ways stops
 
 /// The subject itself first, then every ancestor, blends left out, by share falling, then by name. Each
 /// parent gives half; shares of grandparents and beyond are means over what meiosis may do, not facts of this
