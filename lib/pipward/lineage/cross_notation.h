@@ -23,7 +23,10 @@ struct CrossTree {
 CrossTree crossed(CrossTree seed, CrossTree pollen);
 
 /// How the second cross is written; the first is "/" and the third "/3/" in both.
-enum class SlashStyle { doubled, numbered };  // "A/B//C", "A/B/2/C"
+enum class SlashStyle {
+    doubled,  ///< "A/B//C"
+    numbered  ///< "A/B/2/C"
+};
 
 /// What was made of a text.
 struct ReadCross {

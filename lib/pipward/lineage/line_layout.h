@@ -39,6 +39,7 @@ struct PlacedBox {
     double bottom() const { return top + height; }
 };
 
+/// The corners of one link.
 struct PlacedLink {
     int link = 0;  ///< into LineView::links
     /// From the right side of the child to the left side of the parent; runs are level or upright.

@@ -16,7 +16,7 @@ struct NearQuestion {
     double yes = 0;              ///< the probability of yes
     double bits = 0;             ///< what the answer is worth, 0 to 1 (Shannon 1948)
     std::vector<double> if_yes;  ///< the spots' probabilities after yes
-    std::vector<double> if_no;
+    std::vector<double> if_no;   ///< and after no; both as long as NearSpots::spots, sum 1
 };
 
 /// The questions that part the spots, the best first: the one that is worth most, less a little where it is
