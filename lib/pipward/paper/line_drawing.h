@@ -12,15 +12,17 @@
 /// generation where nobody is shared. Lines tell by their dashes what they are and boxes by their edges.
 namespace pipward::paper {
 
+/// The page that is wanted.
 struct LineSheet {
-    PageSize size = turned(a4_page);
-    Sentence title;
-    Sentence subtitle;           ///< one line below it; what is too long ends in "…"
-    lineage::LineLimits limits;  ///< what is wanted
+    PageSize size = turned(a4_page);  ///< of the page
+    Sentence title;                   ///< one line
+    Sentence subtitle;                ///< one line below it; what is too long ends in "…"
+    lineage::LineLimits limits;       ///< what is wanted
 };
 
+/// The page that came out.
 struct LineDrawing {
-    Page page;
+    Page page;                   ///< ready to print
     lineage::LineView view;      ///< what is drawn
     lineage::LineLayout layout;  ///< in millimetres of the page
     lineage::LineLimits limits;  ///< what came on the page: at most what was wanted

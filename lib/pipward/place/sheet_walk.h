@@ -16,7 +16,7 @@ namespace pipward::place {
 struct SheetWalk {
     /// One tree of the walk.
     struct Stop {
-        const Tree* tree = nullptr;    ///< into the orchard, which must outlive this; never null
+        const Tree* tree = nullptr;    ///< into the orchard, which must outlive this; null in none of `stops`
         std::optional<double> walked;  ///< metres up to here; nothing for a tree without a place on the map
     };
     std::vector<Stop> stops;  ///< in the order of the walk

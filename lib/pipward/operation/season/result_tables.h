@@ -14,24 +14,37 @@
 /// The result tables: what each looks like, and how plain results become its rows. The one place.
 namespace pipward::operation {
 
+/// One row a finding.
 TableShape finding_shape();
+/// In the order given.
 Table finding_table(const Findings& findings);
 
+/// One row an accession and stage: what it needs.
 TableShape bloom_model_shape();
+/// In the order given.
 Table bloom_model_table(std::span<const season::NeedRow> needs);
 
+/// One row a method and stage: how far it was off.
 TableShape bloom_skill_shape();
+/// In the order given.
 Table bloom_skill_table(std::span<const bloom::SkillScore> scores);
 
 /// One row and point a living tree, then one row without a point for each accession without a living tree.
 TableShape bloom_window_shape();
+/// In the order of the forecast.
 Table bloom_window_table(const bloom::BloomForecast& forecast);
 
+/// One row a cross and way of making it.
 TableShape cross_outlook_shape();
+/// In the order of the plan.
 Table cross_outlook_table(const cross::SeasonPlan& plan);
+/// One row a piece of work on pollen.
 TableShape pollen_task_shape();
+/// In the order of the plan.
 Table pollen_task_table(const cross::SeasonPlan& plan);
+/// One row a piece of work at a tree.
 TableShape field_task_shape();
+/// In the order of the plan.
 Table field_task_table(const cross::SeasonPlan& plan);
 
 /// Every table that a book keeps results in.
