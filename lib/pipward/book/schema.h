@@ -128,7 +128,7 @@ struct BookTable {
     std::string_view description;                ///< one sentence
     GeometryKind geometry = GeometryKind::none;  ///< of its rows
     std::vector<std::string_view> key;  ///< columns that together name one row; empty where rows have no name
-    std::vector<BookColumn> columns;    ///< without number and geometry, in the order of forms
+    std::vector<BookColumn> columns;    ///< without number and geometry, in the book's order
     Sentence
         row_words{};  ///< one row in the middle of a sentence: "pollen lot"; empty where none refers to it
     Sentence entry_words{};     ///< what a single entry is called: "Bloom note"; empty where it takes none

@@ -32,7 +32,7 @@ Millimetres least_small_letters(const PageSize& label);
 /// One label, ready to print.
 struct LaidLabel {
     std::vector<PagePiece> pieces;           ///< in millimetres of the page that `room` lies on
-    double headline_points = 0;              ///< size of its letters; 0 where it does not fit
+    double headline_points = 0;              ///< 0 where it does not fit or there is no text
     double smallest_points = 0;              ///< of all of its letters; 0 where it does not fit
     std::optional<Millimetres> qr_module{};  ///< absent where there is no code
     bool fits = true;                        ///< false: not even in tiny letters; then there are no pieces

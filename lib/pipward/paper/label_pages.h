@@ -37,7 +37,7 @@ struct PlacedLabel {
 /// Labels, ready to print.
 struct LabelPages {
     std::vector<Page> pages;          ///< sheet by sheet
-    std::vector<PlacedLabel> labels;  ///< one a label and copy that fits
+    std::vector<PlacedLabel> labels;  ///< one a label and copy, in the order printed
 };
 
 /// Lays labels out in their order, and a line of 50 mm to measure after printing where a margin has room for

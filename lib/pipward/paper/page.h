@@ -41,7 +41,7 @@ enum class Align {
 /// Text that begins at the upper left corner of its box and wraps at the box's width where `wraps`.
 struct TextPiece {
     std::string text;           ///< plain UTF-8, not escaped
-    Box box;                    ///< only its width is a bound, and only where it wraps
+    Box box;                    ///< its height is no bound, nor its width unless `wraps`
     Face face;                  ///< size and weight
     Align side = Align::left;   ///< within the box
     bool wraps = false;         ///< at words, then anywhere

@@ -52,7 +52,8 @@ struct NearSpot {
     SpotFacts facts{};                  ///< all nothing without a row
 };
 
-/// Spots as far as the receiver may be off: five times its accuracy and 5 m. None may be near.
+/// Spots as far as the receiver may be off: five times its radius, with `beside`
+/// added to that, and 5 m more. There may be none.
 struct NearSpots {
     std::vector<NearSpot> spots;   ///< the likeliest first; probabilities sum to 1
     math::PlanePoint ahead{0, 1};  ///< along the row of the likeliest, as its positions count

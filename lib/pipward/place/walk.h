@@ -21,7 +21,7 @@ struct WalkEnd {
 struct WalkWish {
     std::vector<std::uint32_t> trees;  ///< into Orchard::trees: each has a place, none twice
     std::optional<WalkEnd> start;      ///< where the best walk begins, where left out
-    std::optional<WalkEnd> end;        ///< where the last stop is the end, where left out
+    std::optional<WalkEnd> end;        ///< at the best last stop, where left out
     BarrierRules rules;                ///< looked at only where rows bar
     bool rows_bar = true;              ///< whether rows are in the way at all
 };

@@ -19,12 +19,12 @@ TableShape finding_shape();
 /// In the order given.
 Table finding_table(const Findings& findings);
 
-/// One row an accession and stage: what it needs.
+/// One row an accession: what it needs before it blooms.
 TableShape bloom_model_shape();
 /// In the order given.
 Table bloom_model_table(std::span<const season::NeedRow> needs);
 
-/// One row a method and stage: how far it was off.
+/// One row a method and lead, of one accession or of all together: how far it was off.
 TableShape bloom_skill_shape();
 /// In the order given.
 Table bloom_skill_table(std::span<const bloom::SkillScore> scores);
