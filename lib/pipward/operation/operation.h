@@ -64,6 +64,14 @@ struct Parameter {
     bool required = false;
     bool advanced = false;
     std::string default_text;  ///< read off the request's initialiser; empty where there is none
+
+    Parameter();
+    Parameter(const Parameter& other);
+    Parameter(Parameter&& other) noexcept;
+    Parameter& operator=(const Parameter& other);
+    Parameter& operator=(Parameter&& other) noexcept;
+    ~Parameter();
+    Parameter(std::string_view key, std::string_view label, std::string_view help, ParameterKind kind);
 };
 
 /// What a host does by itself, beside running what a user picks from the list. It asks for the role, never
@@ -115,6 +123,13 @@ struct Outcome {
     Findings findings;
     Sentence summary;   ///< one or two sentences: what came out
     std::string crs{};  ///< of the tables' points, AUTHORITY:CODE; empty where there are none
+
+    Outcome();
+    Outcome(const Outcome& other);
+    Outcome(Outcome&& other) noexcept;
+    Outcome& operator=(const Outcome& other);
+    Outcome& operator=(Outcome&& other) noexcept;
+    ~Outcome();
 };
 
 /// Values by key, as text. Days ISO 8601, numbers with a point, yes/no, choice words.

@@ -213,6 +213,14 @@ struct TraitScore {
 
 /// A whole book, read.
 struct Orchard {
+    // Out of line: seventeen tables would be taken apart anew in every source that holds a book.
+    Orchard();
+    Orchard(const Orchard& other);
+    Orchard(Orchard&& other) noexcept;
+    Orchard& operator=(const Orchard& other);
+    Orchard& operator=(Orchard&& other) noexcept;
+    ~Orchard();
+
     std::string crs;  ///< the coordinate system as AUTHORITY:CODE, for result layers
     std::vector<Block> blocks;
     std::vector<TreeRow> rows;
