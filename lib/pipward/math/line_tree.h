@@ -13,11 +13,13 @@ namespace pipward::math {
 /// told by their number in the order given. Not for two threads at once.
 class LineTree {
   public:
+    /// Takes the lines over; there may be none.
     explicit LineTree(std::vector<Line> lines = {});
     ~LineTree();
     LineTree(LineTree&&) noexcept;
     LineTree& operator=(LineTree&&) noexcept;
 
+    /// The line of a number that is less than how many were given; not checked.
     const Line& line(std::uint32_t number) const;
     /// Those that come nearer to `other` than `metres`, by their numbers.
     std::vector<std::uint32_t> within(const Line& other, double metres) const;

@@ -14,6 +14,7 @@ namespace pipward::math {
 /// once.
 class PointTree {
   public:
+    /// Takes the points over; there may be none.
     explicit PointTree(std::vector<PlanePoint> points);
     ~PointTree();
     PointTree(PointTree&&) noexcept;
