@@ -100,7 +100,8 @@ struct Accession {
     std::optional<int> ploidy;                    ///< chromosome sets: 2, 3, 4
     /// From full bloom to ripe seed, 1..365 d; empty: seed/ripeness.h has the usual number.
     std::optional<int> seed_ripe_days;
-    /// Need of its buds, 0..200, known from elsewhere; bloom is not foretold from it.
+    /// Need of its buds, 0..200, known from elsewhere: a cut branch forces only after it. Bloom is foretold
+    /// without it.
     std::optional<ChillPortions> chill;
     std::optional<Day> protected_until;     ///< the last day on which breeders' rights or a licence bind it
     std::optional<std::string> note;        ///< free words
