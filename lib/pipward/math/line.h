@@ -7,7 +7,8 @@
 
 #include "pipward/math/plane_point.h"
 
-/// Lines on the plane and what lies beside them, by GEOS.
+/// Lines on the plane and what lies beside them, by GEOS. Coordinates that are no finite numbers throw
+/// std::logic_error.
 namespace pipward::math {
 
 /// Where a line comes nearest to a point.

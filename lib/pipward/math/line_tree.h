@@ -10,7 +10,7 @@
 namespace pipward::math {
 
 /// Lines that are asked which of them lie near, by GEOS's sort-tile-recursive tree (as PointTree). Lines are
-/// told by their number in the order given. Not for two threads at once.
+/// told by their number in the order given, from 0. Not for two threads at once.
 class LineTree {
   public:
     /// Takes the lines over; there may be none.

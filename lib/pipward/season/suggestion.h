@@ -36,6 +36,7 @@ struct SuggestionWish {
 };
 
 /// Every pair of the parents, weighed by the wish; none is ranked yet. `both_sides` must be readable.
+/// Throws Error (input) where the pedigree runs in a circle.
 std::vector<WeighedCross> weighed_crosses(const SuggestionWish& wish, const SuggestionParents& parents,
                                           const cross::SuggestionRules& rules, const Orchard& orchard,
                                           Day as_of);

@@ -32,8 +32,9 @@ struct SuggestionParents {
     std::string bar_name;  ///< whose merit that is; empty with it
 };
 
-/// Error findings for names and traits that the book does not have. Throws Error (input) where a trait has
-/// too few scores.
+/// Error findings for names that the book does not have and for fewer than two parents. Throws Error (input)
+/// for a trait that nobody scored, or with too few scores. Where traits are wished for, the pedigree runs in
+/// no circle.
 SuggestionParents suggestion_parents(const ParentWish& wish, const Orchard& orchard, Findings& findings);
 
 }  // namespace pipward::season
