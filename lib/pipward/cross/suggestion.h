@@ -69,8 +69,8 @@ inline constexpr int most_plants = 100'000;
 using KinshipOf = std::function<std::optional<double>(const std::string&, const std::string&)>;
 /// Every pair of two candidates: mean of the parents' merits; spread of seedlings within a family, half the
 /// additive variance less what the parents' inbreeding takes (Falconer & Mackay 1996, ch. 15, from memory);
-/// seedlings to grow by the exact binomial. The fewest seedlings first, then the least kinship, then by name;
-/// those left out last. `kinship` is asked once a pair.
+/// seedlings to grow by the exact binomial. The fewest seedlings first, then the best mean, then the least
+/// kinship, then by name; those left out last. `kinship` is asked once a pair.
 std::vector<SuggestedCross> suggest_crosses(const std::vector<ParentCandidate>& candidates,
                                             const SuggestionRules& rules, const KinshipOf& kinship);
 

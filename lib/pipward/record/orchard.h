@@ -271,7 +271,9 @@ struct TraitScore {
 
 /// A whole book, read.
 struct Orchard {
-    std::string crs;                         ///< the coordinate system as AUTHORITY:CODE, for result layers
+    /// The trees' coordinate system, for result layers: AUTHORITY:CODE, well-known text where no authority
+    /// names it; empty where it is not known.
+    std::string crs;
     std::vector<Block> blocks;               ///< rows as the table has them, below likewise
     std::vector<TreeRow> rows;               ///< planted ones
     std::vector<Tree> trees;                 ///< gone and coming ones too

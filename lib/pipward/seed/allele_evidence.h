@@ -61,8 +61,8 @@ struct GenotypeRow {
     std::string accession;                                ///< its name
     std::optional<lineage::SAlleles> alleles;             ///< empty where nothing is known
     lineage::SSource source = lineage::SSource::nothing;  ///< whence the genotype is known
-    std::optional<double> chance;                         ///< by the parents
-    std::optional<double> field_chance;  ///< with the field's counts; nothing where it has none
+    std::optional<double> chance;        ///< by the parents, 0..1; empty where it is recorded
+    std::optional<double> field_chance;  ///< the same with the field's counts; empty where it has none
     Sentence from_alleles;               ///< why, by its own record or its parents'
     Sentence from_field;  ///< what the counts of its crosses say to it; empty where they say nothing
 };
