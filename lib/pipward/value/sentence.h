@@ -35,11 +35,12 @@ class Sentence {
     Sentence& operator=(Sentence&& other) noexcept;
     ~Sentence();
 
-    const std::string& text() const { return text_; }
+    const std::string& text() const { return text_; }  ///< in English
+    /// The same, wherever a string is wanted.
     operator const std::string&() const {
         return text_;
-    }  // NOLINT(google-explicit-constructor): it is a text
-    bool empty() const { return text_.empty(); }
+    }                                             // NOLINT(google-explicit-constructor): it is a text
+    bool empty() const { return text_.empty(); }  ///< it says nothing
 
     /// The same in the words of a host, its fillings included. Where the host's form asks for a filling that
     /// is not there, the English.
@@ -64,7 +65,9 @@ class Sentence {
 Sentence verbatim(std::string text);
 /// The form, which must live as long as the program, with its fields filled; say() is the way to call it.
 Sentence filled(std::string_view form, std::vector<Sentence> fillings);
+/// All of them in their order, `between` each two; empty for none.
 Sentence joined(const std::vector<Sentence>& sentences, const Sentence& between);
+/// Both in a row; nothing is put between them.
 Sentence operator+(Sentence a, const Sentence& b);
 
 /// What fills a form: each filling as fmt takes it, and those that are sentences, in the same order, null for
@@ -77,6 +80,8 @@ struct Fillings {
 /// The form with these fillings, each kept as words of its own.
 Sentence filled(std::string_view form, const Fillings& fillings);
 
+/// A value as the field of that number formats it; a sentence stays one, so that it can be translated. For
+/// say().
 template <class Filling>
 const Sentence* sentence_in(const Filling& filling) {
     if constexpr (std::same_as<Filling, Sentence>) {
