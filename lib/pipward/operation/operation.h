@@ -75,6 +75,17 @@ struct Parameter {
     bool required = false;     ///< check() complains where it is not given
     bool advanced = false;     ///< hosts may keep it out of the way
     std::string default_text;  ///< read off the request's initialiser; empty where there is none
+
+    /// Made, copied and dropped out of line, as Outcome: it would cost every file that declares an operation
+    /// dear.
+    Parameter();
+    Parameter(const Parameter& other);
+    Parameter(Parameter&& other) noexcept;
+    Parameter& operator=(const Parameter& other);
+    Parameter& operator=(Parameter&& other) noexcept;
+    ~Parameter();
+    /// Neither required nor advanced, and without a default.
+    Parameter(std::string_view key, std::string_view label, std::string_view help, ParameterKind kind);
 };
 
 /// What a host does by itself, beside running what a user picks from the list. It asks for the role, never
@@ -130,6 +141,14 @@ struct Outcome {
     Findings findings;            ///< of the book and of the run
     Sentence summary;             ///< one or two sentences: what came out
     std::string crs{};            ///< of the tables' points, AUTHORITY:CODE; empty where there are none
+
+    /// Made, copied and dropped out of line, as Parameter.
+    Outcome();
+    Outcome(const Outcome& other);
+    Outcome(Outcome&& other) noexcept;
+    Outcome& operator=(const Outcome& other);
+    Outcome& operator=(Outcome&& other) noexcept;
+    ~Outcome();
 };
 
 /// Values by key, as text. Days ISO 8601, numbers with a point, yes/no, choice words.
