@@ -9,7 +9,7 @@ struct CrossCount {
     int set = 0;      ///< of these, with seed: 0..flowers
 };
 
-/// What a count is held against.
+/// What a count is held against: probabilities, 0..1.
 struct SetChances {
     double set = 0.3;      ///< of a compatible cross's flowers
     double leak = 0.005;   ///< of an incompatible cross's flowers (common practice, no source)

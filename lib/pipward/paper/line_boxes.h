@@ -26,7 +26,7 @@ struct BoxLine {
 
 /// How the text of a box is broken.
 struct BoxFace {
-    double points = 8;        ///< size of the letters
+    double points = 8;        ///< size of the letters, 1/72 inch
     double width = 40;        ///< of the box, millimetres
     bool is_compact = false;  ///< share and name on one line where they fit, no kind
 };

@@ -26,7 +26,7 @@ struct LineDrawing {
     lineage::LineView view;      ///< what is drawn
     lineage::LineLayout layout;  ///< in millimetres of the page
     lineage::LineLimits limits;  ///< what came on the page: at most what was wanted
-    double points = 0;           ///< size of the text in the boxes
+    double points = 0;           ///< size of the text in the boxes, 1/72 inch
 };
 
 /// Smaller text and briefer boxes first, then fewer generations, until everything can be read on the page.

@@ -12,6 +12,7 @@ struct Millimetres {
     auto operator<=>(const Millimetres&) const = default;
 };
 
+/// Sums, multiples and parts of lengths are lengths.
 constexpr Millimetres operator+(Millimetres a, Millimetres b) {
     return {a.value + b.value};
 }
@@ -24,6 +25,7 @@ constexpr Millimetres operator*(Millimetres a, double factor) {
 constexpr Millimetres operator/(Millimetres a, double divisor) {
     return {a.value / divisor};
 }
+/// How often one length goes into the other; without a unit.
 constexpr double operator/(Millimetres a, Millimetres b) {
     return a.value / b.value;
 }
@@ -43,6 +45,7 @@ struct PaperSpot {
     Millimetres y;  ///< downwards
 };
 
+/// The spot moved by so much.
 constexpr PaperSpot operator+(PaperSpot a, PaperSpot b) {
     return {a.x + b.x, a.y + b.y};
 }

@@ -29,6 +29,7 @@ class PlaceJudge {
     /// `crs` as in Orchard::crs.
     PlaceJudge(const std::string& crs, std::span<const LonLat> known) : to_earth_(crs), known_(known) {}
 
+    /// Where no place is known, only degrees and what lies nowhere are doubted.
     PlaceDoubt operator()(const MapPoint& point) const;
     /// To the nearest known place; nothing where none is known or the point is nowhere.
     std::optional<Metres> away(const MapPoint& point) const;
