@@ -11,9 +11,9 @@ namespace pipward::book {
 
 /// A language in which words are known.
 enum class Language {
-    english,  ///< also for words that are the same in all
-    german,   ///< with umlauts or without
-    french    ///< with accents or without
+    english,  ///< "planting date"
+    german,   ///< "Pflanzdatum"
+    french    ///< "planté le"
 };
 
 /// One word of people's for a column or a choice.

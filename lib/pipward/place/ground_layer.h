@@ -15,7 +15,7 @@ namespace pipward::place {
 
 /// One point, or one line, of a layer.
 struct GroundFeature {
-    std::string name;                            ///< empty where it has none
+    std::string name;                            ///< as findings call it: "feature 12"
     bool is_line = false;                        ///< else a single point
     std::vector<GroundPoint> points{};           ///< in the order drawn; one for a point
     std::map<std::string, std::string> texts{};  ///< by column

@@ -36,7 +36,7 @@ struct NumberingWish {
 
 /// What was decided of one tree, in the orchard's words.
 struct TreeDecision {
-    std::string label;                  ///< a point's name where it has one
+    std::string label;                  ///< the tree's, or what the layer calls the point
     std::optional<std::size_t> tree{};  ///< in Orchard::trees; none for a point of a layer
     std::string block{};                ///< empty until numbered
     std::string row{};                  ///< empty where no row is likely
