@@ -164,7 +164,7 @@ Sentence operator+(Sentence a, const Sentence& b) {
     return a;
 }
 
-Sentence filled(std::string_view form, const Fillings& fillings) {
+Sentence with_fillings(std::string_view form, const Fillings& fillings) {
     std::vector<Sentence> told;
     told.reserve(fillings.count);
     for (std::size_t i = 0; i < fillings.count; ++i) {

@@ -78,7 +78,7 @@ struct Fillings {
     std::size_t count = 0;
 };
 /// The form with these fillings, each kept as words of its own.
-Sentence filled(std::string_view form, const Fillings& fillings);
+Sentence with_fillings(std::string_view form, const Fillings& fillings);
 
 /// A value as the field of that number formats it; a sentence stays one, so that it can be translated. For
 /// say().
@@ -98,8 +98,8 @@ template <class... Fillings>
 Sentence say(fmt::format_string<const Fillings&...> form, const Fillings&... fillings) {
     const fmt::string_view text = form;
     const std::array<const Sentence*, sizeof...(fillings)> sentences{sentence_in(fillings)...};
-    return filled({text.data(), text.size()},
-                  {fmt::make_format_args(fillings...), sentences.data(), sentences.size()});
+    return with_fillings({text.data(), text.size()},
+                         {fmt::make_format_args(fillings...), sentences.data(), sentences.size()});
 }
 
 }  // namespace pipward::value
