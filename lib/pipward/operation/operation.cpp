@@ -25,6 +25,7 @@ Outcome::Outcome(Outcome&& other) noexcept = default;
 Outcome& Outcome::operator=(const Outcome& other) = default;
 Outcome& Outcome::operator=(Outcome&& other) noexcept = default;
 Outcome::~Outcome() = default;
+Outcome::Outcome(Sentence all_that_came_out) : summary(std::move(all_that_came_out)) {}
 
 void Run::step(double share, const Sentence& what) const {
     if (cancelled()) {

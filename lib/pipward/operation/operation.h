@@ -149,6 +149,7 @@ struct Outcome {
     Outcome& operator=(const Outcome& other);
     Outcome& operator=(Outcome&& other) noexcept;
     ~Outcome();
+    explicit Outcome(Sentence all_that_came_out);
 };
 
 /// Values by key, as text. Days ISO 8601, numbers with a point, yes/no, choice words.

@@ -130,11 +130,8 @@ Outcome take_out(const Request& request, const Orchard& orchard) {
     const auto note = note_of(request);
     const auto change = taken_out(seed::planting_to_take_back(orchard, note), note);
     book::apply_change(request.book.location, change);
-    return {.tables = {},
-            .files = {},
-            .findings = {},
-            .summary = say("Took back {}: {} rows are gone from the book.", note_of(request),
-                           change.removed.size())};
+    return Outcome(
+        say("Took back {}: {} rows are gone from the book.", note_of(request), change.removed.size()));
 }
 
 void keep(const Request& request, const std::vector<seed::Planted>& planted, const Orchard& orchard,
