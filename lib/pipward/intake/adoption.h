@@ -9,6 +9,7 @@
 
 #include "pipward/intake/days.h"
 #include "pipward/intake/field_mapping.h"
+#include "pipward/intake/remark.h"
 #include "pipward/place/earth.h"
 #include "pipward/record/table.h"
 #include "pipward/record/words.h"
@@ -58,6 +59,8 @@ enum class Fate {
     refused,   ///< an error stands in the way
 };
 
+std::span<const Word<Fate>> words(Fate);
+
 /// A row of the layer, as far as it was understood.
 struct AdoptRow {
     std::string feature;                      ///< "feature 12"
@@ -97,8 +100,7 @@ struct Adoption {
     std::string key() const;
     std::string name_of(const AdoptRow& row) const;  ///< "feature 12 (LO-04-07)"
     /// Tells it of the row; an error refuses the row.
-    void complain(Level level, AdoptRow& row, std::string field, std::string value, Sentence message,
-                  Sentence remedy);
+    void complain(AdoptRow& row, Remark remark);
     /// The same of a finding that lacks but its table and row.
     void complain(AdoptRow& row, Finding finding);
     /// Tells it of the layer as a whole.

@@ -3,10 +3,12 @@
 
 #include <map>
 #include <optional>
+#include <span>
 #include <string>
 #include <string_view>
 #include <vector>
 
+#include "pipward/record/words.h"
 #include "pipward/value/finding.h"
 
 /// Which field of a user's layer goes to which column of the book. Pure: needs no file.
@@ -28,6 +30,11 @@ enum class GuessedBy {
     values,     ///< its values are accessions of the book
     given,      ///< said by the user
 };
+
+std::span<const Word<GuessedBy>> words(GuessedBy);
+
+/// Some of a field's values, cut to one line: "12 | 13 | 14".
+std::string samples_of(const FieldSample& field);
 
 /// A column as "tree.planted_on"; empty where the field goes nowhere.
 struct FieldGoal {

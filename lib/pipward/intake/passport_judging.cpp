@@ -2,6 +2,7 @@
 #include "pipward/intake/passport_judging.h"
 
 #include <algorithm>
+#include <array>
 #include <map>
 #include <set>
 
@@ -37,22 +38,20 @@ class Judging {
     PassportJudgement judged;
 
   private:
-    void tell(Level level, const JudgedPassport& passport, const std::string& field, const std::string& value,
-              Sentence message, Sentence remedy) {
-        judged.findings.push_back({level, name_, say("line {}", passport.line), field, value,
-                                   std::move(message), std::move(remedy)});
+    void tell(const JudgedPassport& passport, Remark remark) {
+        judged.findings.push_back(finding_about(name_, say("line {}", passport.line), std::move(remark)));
     }
 
     void judge(JudgedPassport& passport) {
         auto& accession = passport.reading.accession;
         for (const auto& wrong : passport.reading.wrong) {
-            tell(wrong.level, passport, wrong.field, wrong.value, wrong.message, wrong.remedy);
+            tell(passport, {wrong.level, wrong.field, wrong.value, wrong.message, wrong.remedy});
         }
         if (!seen_.insert(accession.name).second) {
             passport.fate = PassportFate::left_out;
-            tell(Level::error, passport, "ACCENAME", accession.name,
-                 say("Two lines have this name; it must be one accession's alone."),
-                 say("Make the names different, with the number behind perhaps."));
+            tell(passport, {Level::error, "ACCENAME", accession.name,
+                            say("Two lines have this name; it must be one accession's alone."),
+                            say("Make the names different, with the number behind perhaps.")});
             return;
         }
         if (const auto known = known_.find(accession.name); known != known_.end()) {
@@ -71,9 +70,10 @@ class Judging {
             if (theirs && theirs != ours) {
                 passport.remarks.push_back(
                     say("{}: {} in the file, {} in the book", field, *theirs, ours ? *ours : "-"));
-                tell(Level::note, passport, field, *theirs,
-                     say("The book has {} with another value: {}.", known.name, ours ? *ours : "-"),
-                     say("Nothing is overwritten; change it in the book if the file is right."));
+                tell(passport,
+                     {Level::note, field, *theirs,
+                      say("The book has {} with another value: {}.", known.name, ours ? *ours : "-"),
+                      say("Nothing is overwritten; change it in the book if the file is right.")});
             }
         };
         const auto kind = [](AccessionKind k) {
@@ -105,10 +105,10 @@ class Judging {
     void leave_open(JudgedPassport& passport, std::optional<std::string>& parent,
                     const std::string& ancestry) {
         passport.remarks.push_back(say("{} is not known", *parent));
-        tell(Level::warning, passport, "ANCEST", *parent,
-             say("Neither the book nor the file has this parent of {}: it is left open.",
-                 passport.reading.accession.name),
-             say("Add a line for it to the file, or the parent to the book first."));
+        tell(passport, {Level::warning, "ANCEST", *parent,
+                        say("Neither the book nor the file has this parent of {}: it is left open.",
+                            passport.reading.accession.name),
+                        say("Add a line for it to the file, or the parent to the book first.")});
         parent.reset();
         keep(passport, "ANCEST", ancestry);
     }
@@ -127,9 +127,9 @@ class Judging {
         auto& accession = passport.reading.accession;
         if (!passport.reading.ancestry_left.empty()) {
             passport.remarks.push_back(say("its ancestry is not two names"));
-            tell(Level::warning, passport, "ANCEST", passport.reading.ancestry_left,
-                 say("The parents cannot be seen from this: they are left open."),
-                 say("Write it as A/B or A x B, with a line of its own for each parent."));
+            tell(passport, {Level::warning, "ANCEST", passport.reading.ancestry_left,
+                            say("The parents cannot be seen from this: they are left open."),
+                            say("Write it as A/B or A x B, with a line of its own for each parent.")});
         }
         const auto ancestry = passport_of(accession, {})["ANCEST"];
         for (auto* parent : {&accession.seed_parent, &accession.sport_of}) {
@@ -155,10 +155,10 @@ class Judging {
         }
         const auto list = joined(names, verbatim(", "));
         passport.remarks.push_back(say("in its note: {}", list));
-        tell(Level::note, passport, "", "",
-             say("The book has no place for {}: it is kept in the note of {}.", list,
-                 passport.reading.accession.name),
-             Sentence{});
+        tell(passport, {Level::note, "", "",
+                        say("The book has no place for {}: it is kept in the note of {}.", list,
+                            passport.reading.accession.name),
+                        Sentence{}});
     }
 
     void look_for_circles() {
@@ -211,6 +211,14 @@ Table rows_of_records(const std::vector<Record>& records) {
 }
 
 }  // namespace
+
+std::span<const Word<PassportFate>> words(PassportFate) {
+    static constexpr std::array<Word<PassportFate>, 3> all{
+        {{PassportFate::added, "added", "added"},
+         {PassportFate::known, "known", "in the book already"},
+         {PassportFate::left_out, "left_out", "left out"}}};
+    return all;
+}
 
 PassportJudgement judge_passports(const PassportFile& file, const std::string& name, const Orchard& orchard) {
     return Judging(file, name, orchard).judged;

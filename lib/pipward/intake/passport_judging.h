@@ -1,12 +1,14 @@
 // SPDX-License-Identifier: MIT
 #pragma once
 
+#include <span>
 #include <string>
 #include <vector>
 
 #include "pipward/book/book.h"
 #include "pipward/book/change.h"
 #include "pipward/intake/passport_file.h"
+#include "pipward/record/words.h"
 
 /// Passports held against a book.
 namespace pipward::intake {
@@ -17,6 +19,7 @@ enum class PassportFate {
     known,    ///< the book has it: what differs is told, nothing is changed
     left_out  ///< it cannot be taken, and an error tells why
 };
+std::span<const Word<PassportFate>> words(PassportFate);
 
 /// One line, held against the book.
 struct JudgedPassport {

@@ -7,6 +7,7 @@
 #include <string_view>
 #include <vector>
 
+#include "pipward/intake/remark.h"
 #include "pipward/value/finding.h"
 
 /// What every file that comes in goes through first: bytes -> encoding -> cells with their lines -> the line
@@ -51,7 +52,6 @@ Sheet split_text(std::string_view text, std::string file);
 std::string quoted_cell(const std::string& text);
 
 /// A finding about a file, or a line of it where `line` is above zero.
-Finding about_file(Level level, const std::string& file, int line, std::string value, Sentence message,
-                   Sentence remedy);
+Finding about_file(const std::string& file, int line, Remark remark);
 
 }  // namespace pipward::intake

@@ -30,4 +30,14 @@ std::vector<AncestorShare> ancestor_shares(const LineGraph& graph, int subject);
 /// What every node has of `ancestor`: 1 for itself, 0 where it does not descend from it.
 std::vector<double> shares_of_ancestor(const LineGraph& graph, int ancestor);
 
+/// Who descends from an accession, and what it has of it.
+struct Descendant {
+    int node = 0;        ///< into LineGraph::nodes
+    double share = 0;    ///< expected part of its genes that came from the ancestor, 0..1
+    int generation = 0;  ///< generations on by the shortest way; 1 for a child
+};
+
+/// Blends left out, by generation, then by name.
+std::vector<Descendant> descendants_of(const LineGraph& graph, int ancestor);
+
 }  // namespace pipward::lineage

@@ -7,6 +7,7 @@
 
 #include "pipward/lineage/pedigree_order.h"
 #include "pipward/lineage/s_alleles.h"
+#include "pipward/record/words.h"
 
 /// S-genotypes that nobody has determined, from those of the parents.
 namespace pipward::lineage {
@@ -26,6 +27,7 @@ enum class SSource {
     parents,   ///< reckoned from its parents
     nothing    ///< neither
 };
+std::span<const Word<SSource>> words(SSource);
 
 /// What is known of one accession's alleles.
 struct SKnowledge {

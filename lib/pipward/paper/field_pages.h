@@ -5,6 +5,7 @@
 
 #include "pipward/paper/field_plan.h"
 #include "pipward/paper/typesetter.h"
+#include "pipward/value/finding.h"
 #include "pipward/value/sentence.h"
 
 namespace pipward::paper {
@@ -23,5 +24,8 @@ struct FieldPages {
 FieldPages field_pages(
     const FieldMap& map, const FieldPlan& plan, const TextRuler& ruler, const Wording& wording,
     const std::function<void(double share)>& tell = [](double) {});
+
+/// What can be read of it badly: marks that touch (a warning), numbers left out (a note).
+Findings findings_on(const FieldPlan& plan, const FieldPages& pages);
 
 }  // namespace pipward::paper

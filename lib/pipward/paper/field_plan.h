@@ -79,6 +79,9 @@ double usual_spacing(std::span<const MapTree> trees);
 /// more than 200 pages would be needed.
 std::optional<FieldPlan> plan_map(const FieldMap& map, const PageSize& paper, std::optional<int> denominator);
 
+/// The same; throws Error (input) where no plan will do.
+FieldPlan planned_map(const FieldMap& map, const PageSize& paper, std::optional<int> denominator);
+
 /// The degrees clockwise to turn a map by so that its rows lie across the page, -90 to 90: the mean direction
 /// of rows without a sense, longer ones weighing more (Mardia & Jupp 2000, Directional Statistics, 9.2). 0
 /// for none.

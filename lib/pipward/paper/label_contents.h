@@ -34,11 +34,17 @@ struct TagWish {
     bool letters = true;    ///< else all tags of a cross say its code
     bool with_code = true;  ///< a QR code of what the tag says
 };
-/// A warning tells where a cross has fewer letters left than tags are wanted.
+/// A warning where the season has no crosses, and where a cross has fewer letters left than tags are wanted.
 std::vector<NamedLabel> cross_tags(const Orchard& orchard, const TagWish& wish, const Wording& wording,
                                    Findings& findings);
 
 /// A tag to fill in by hand.
 NamedLabel blank_tag(const Wording& wording);
+/// So many sheets full of them, the first sheet from its first free label (counted from 0) on.
+struct BlankSheets {
+    int sheets = 1;
+    int first_place = 0;
+};
+std::vector<NamedLabel> blank_tags(const LabelGrid& grid, const BlankSheets& wish, const Wording& wording);
 
 }  // namespace pipward::paper

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #pragma once
 
+#include <optional>
 #include <span>
 
 #include "pipward/paper/millimetres.h"
@@ -48,6 +49,23 @@ std::span<const Word<LabelSheet>> words(LabelSheet);
 /// Of `own` an empty one.
 LabelGrid grid_of(LabelSheet sheet);
 
+/// The sheet that a user names, and what differs from it: lengths in millimetres.
+struct SheetWish {
+    LabelSheet sheet = LabelSheet::a4_70x37;
+    std::optional<double> page_width;
+    std::optional<double> page_height;
+    std::optional<double> label_width;
+    std::optional<double> label_height;
+    std::optional<int> columns;
+    std::optional<int> rows;
+    std::optional<double> left;
+    std::optional<double> top;
+    std::optional<double> gap_across;
+    std::optional<double> gap_down;
+};
+/// A sheet of one's own lies on A4 and has no margins and gaps where nothing else is said.
+LabelGrid grid_of(const SheetWish& wish);
+
 /// A label of the page, row by row from the upper left; 0 is the first.
 Box label_box(const LabelGrid& grid, int place);
 /// The part of it that can be printed on and cut or torn without loss: not at its own edges, and as much less
@@ -58,5 +76,7 @@ Box printable_box(const LabelGrid& grid, int place);
 /// What is wrong with a grid: labels that lie beyond the page or on one another, or are too small to print
 /// on.
 Findings problems_of(const LabelGrid& grid);
+/// The same, and a sheet of one's own without the size of its labels.
+Findings problems_of(const SheetWish& wish);
 
 }  // namespace pipward::paper

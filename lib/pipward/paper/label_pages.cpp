@@ -126,4 +126,17 @@ LabelPages label_pages(std::span<const NamedLabel> labels, const LabelJob& job, 
     return filler.take();
 }
 
+Findings font_findings(const Typesetter& typesetter) {
+    Findings findings;
+    if (!typesetter.has_print_font()) {
+        findings.push_back(
+            {Level::warning, "", "", "", print_font,
+             say("The font {} is not on this machine: another takes its place, and text is wider or "
+                 "narrower than it should be.",
+                 print_font),
+             say("Install it (Debian: fonts-dejavu-core).")});
+    }
+    return findings;
+}
+
 }  // namespace pipward::paper

@@ -48,4 +48,7 @@ LabelPages label_pages(
     const Wording& wording, Findings& findings,
     const std::function<void(double share)>& tell = [](double) {});
 
+/// A warning where the machine lacks the font that labels are laid out for.
+Findings font_findings(const Typesetter& typesetter);
+
 }  // namespace pipward::paper

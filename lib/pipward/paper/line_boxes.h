@@ -5,6 +5,7 @@
 #include <string>
 #include <vector>
 
+#include "pipward/lineage/ancestor_shares.h"
 #include "pipward/lineage/line_view.h"
 
 namespace pipward::paper {
@@ -17,6 +18,11 @@ struct LineFacts {
     std::vector<double> of_subject;             ///< by node: what it has of the subject, 0..1
     std::map<int, std::vector<Sentence>> more;  ///< by node: lines to add, such as means of traits
 };
+
+/// What the drawing of a subject's line tells of its ancestors and descendants; `shares` are its
+/// lineage::ancestor_shares(). The graph must outlive it.
+LineFacts line_facts(const lineage::LineGraph& graph, int subject,
+                     const std::vector<lineage::AncestorShare>& shares);
 
 /// A line of text in a box.
 struct BoxLine {

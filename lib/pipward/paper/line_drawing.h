@@ -7,6 +7,7 @@
 #include "pipward/lineage/line_layout.h"
 #include "pipward/paper/line_boxes.h"
 #include "pipward/paper/page.h"
+#include "pipward/value/finding.h"
 
 /// The line of one accession on one page: descendants to the left, ancestors to the right, one column a
 /// generation where nobody is shared. Lines tell by their dashes what they are and boxes by their edges.
@@ -31,5 +32,8 @@ struct LineDrawing {
 
 /// Smaller text and briefer boxes first, then fewer generations, until everything can be read on the page.
 LineDrawing line_drawing(const LineFacts& facts, const LineSheet& sheet, const Wording& wording = in_english);
+
+/// Notes on the ancestors and descendants that were wanted or are recorded and do not stand on the page.
+Findings left_out_of(const LineDrawing& drawing, const lineage::LineLimits& wanted);
 
 }  // namespace pipward::paper

@@ -82,6 +82,17 @@ std::string tray_section(const PlantingSheet& sheet, const Speech& speech) {
 
 }  // namespace
 
+std::vector<PlantingPlace> planting_places(const std::vector<seed::Planted>& planted) {
+    std::vector<PlantingPlace> places;
+    for (const auto& tree : planted) {
+        const auto* goal = tree.goal;
+        places.push_back({tree.order, tree.label, goal == nullptr ? std::string{} : goal->code,
+                          goal == nullptr ? tree.accession : goal->seed_parent + " × " + goal->pollen_parent,
+                          tree.place->row, tree.place->position});
+    }
+    return places;
+}
+
 std::string planting_sheet_html(const PlantingSheet& sheet, const Wording& wording) {
     const Speech speech(wording);
     const auto title = say("Planting sheet, block {}", sheet.block);

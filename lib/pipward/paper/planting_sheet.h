@@ -4,6 +4,7 @@
 #include <string>
 #include <vector>
 
+#include "pipward/seed/planted.h"
 #include "pipward/value/day.h"
 #include "pipward/value/sentence.h"
 
@@ -18,6 +19,9 @@ struct PlantingPlace {
     std::string row;     ///< its name
     int position = 0;    ///< its number in the row
 };
+
+/// Of what is planted, in its order.
+std::vector<PlantingPlace> planting_places(const std::vector<seed::Planted>& planted);
 
 /// Cells of a tray; none across: no trays.
 struct TrayShape {

@@ -9,6 +9,7 @@
 
 #include "pipward/place/ground_line.h"
 #include "pipward/record/orchard.h"
+#include "pipward/value/season.h"
 
 /// Points and lines from outside of the orchard, brought to the ground.
 namespace pipward::place {
@@ -33,5 +34,8 @@ std::string column_like(const GroundLayer& layer, std::initializer_list<std::str
 
 /// The orchard's places on the earth.
 std::vector<LonLat> known_places(const Orchard& orchard);
+
+/// The half of the earth that the first tree with a place on it stands on; north where none has one.
+Hemisphere hemisphere_of(const Orchard& orchard);
 
 }  // namespace pipward::place

@@ -51,6 +51,9 @@ struct TreeDecision {
     bool decided() const { return doubt.empty() && position.has_value(); }
 };
 
+/// Of a tree that is not decided: a warning that tells why.
+Finding left_open(const TreeDecision& decision);
+
 /// What number_trees() made of a cloud.
 struct Numbering {
     std::vector<TreeDecision> decisions{};  ///< one a tree or point, in the cloud's order

@@ -52,24 +52,32 @@ struct Candidate {
     double strength = 0;   // 0..1
 };
 
-/// All frequencies of one bearing (`low`, and `steps` of `step` each, 1 / m), by turning each point's phase
-/// on step by step: a product in place of a sine and a cosine.
-void try_bearing(std::span<const PlanePoint> points, double bearing, double low, double step, int steps,
+/// Frequencies to try, a metre: from the lowest on.
+struct Frequencies {
+    double low = 0;
+    double step = 0;
+    int count = 0;
+};
+
+/// All frequencies of one bearing (radians), by turning each point's phase on step by step: a product in
+/// place of a sine and a cosine.
+void try_bearing(std::span<const PlanePoint> points, double bearing, const Frequencies& tried,
                  std::vector<Candidate>& out) {
     std::vector<std::complex<double>> phase;
     std::vector<std::complex<double>> turn;
     for (const auto& point : points) {
         const double v = across(point, bearing);
-        phase.push_back(std::polar(1.0, 2 * pi * low * v));
-        turn.push_back(std::polar(1.0, 2 * pi * step * v));
+        phase.push_back(std::polar(1.0, 2 * pi * tried.low * v));
+        turn.push_back(std::polar(1.0, 2 * pi * tried.step * v));
     }
-    for (int i = 0; i < steps; ++i) {
+    for (int i = 0; i < tried.count; ++i) {
         std::complex<double> sum;
         for (std::size_t p = 0; p < phase.size(); ++p) {
             sum += phase[p];
             phase[p] *= turn[p];
         }
-        out.push_back({bearing, low + i * step, std::abs(sum) / static_cast<double>(points.size())});
+        out.push_back(
+            {bearing, tried.low + i * tried.step, std::abs(sum) / static_cast<double>(points.size())});
     }
 }
 
@@ -91,7 +99,7 @@ std::vector<Candidate> grid(std::span<const PlanePoint> points, const FamilySear
     for (int i = 0; i < bearings; ++i) {
         const double bearing = pi * i / bearings;
         if (!search.bearing_deg || between(bearing, *search.bearing_deg * degree) <= 20 * degree) {
-            try_bearing(points, bearing, low, step, steps, out);
+            try_bearing(points, bearing, {low, step, steps}, out);
         }
     }
     return out;

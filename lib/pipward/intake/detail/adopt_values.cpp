@@ -55,10 +55,11 @@ void read_cell(Adoption& adoption, AdoptRow& row, const Goal& goal, const std::s
 void expect_name(Adoption& adoption, AdoptRow& row) {
     const bool mapped = adoption.mapping.to(adoption.table + "." + adoption.key()) != nullptr;
     if (mapped && row.text(adoption.key()).empty()) {
-        adoption.complain(Level::error, row,
-                          adoption.mapping.to(adoption.table + "." + adoption.key())->field, {},
-                          adoption.table == "tree" ? say("It has no label.") : say("It has no name."),
-                          say("Fill it in, or remove the feature from the layer."));
+        adoption.complain(row, {Level::error,
+                                adoption.mapping.to(adoption.table + "." + adoption.key())->field,
+                                {},
+                                adoption.table == "tree" ? say("It has no label.") : say("It has no name."),
+                                say("Fill it in, or remove the feature from the layer.")});
     }
 }
 

@@ -23,7 +23,7 @@
 ///             .parameters = {book_parameter(&Request::book),
 ///                            parameter(&Request::lead, "lead", "Lead", "Days before
 ///                            bloom.").in("days").between(0, 120)},
-///             .results = {bloom_skill_shape()},
+///             .results = {bloom_skill_table.shape()},
 ///             .examples = {{"...", {{"book", "BOOK"}}}},
 ///             .run = run});
 ///     }

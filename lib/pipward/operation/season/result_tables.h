@@ -7,7 +7,7 @@
 #include "pipward/bloom/forecast.h"
 #include "pipward/bloom/skill.h"
 #include "pipward/cross/plan.h"
-#include "pipward/record/table.h"
+#include "pipward/operation/declare/column_of.h"
 #include "pipward/season/pipeline.h"
 #include "pipward/value/finding.h"
 
@@ -15,19 +15,13 @@
 namespace pipward::operation {
 
 /// One row a finding.
-TableShape finding_shape();
-/// In the order given.
-Table finding_table(const Findings& findings);
+extern const TableOf<Finding> finding_table;
 
 /// One row an accession: what it needs before it blooms.
-TableShape bloom_model_shape();
-/// In the order given.
-Table bloom_model_table(std::span<const season::NeedRow> needs);
+extern const TableOf<season::NeedRow> bloom_model_table;
 
 /// One row a method and lead, of one accession or of all together: how far it was off.
-TableShape bloom_skill_shape();
-/// In the order given.
-Table bloom_skill_table(std::span<const bloom::SkillScore> scores);
+extern const TableOf<bloom::SkillScore> bloom_skill_table;
 
 /// One row and point a living tree, then one row without a point for each accession without a living tree.
 TableShape bloom_window_shape();
