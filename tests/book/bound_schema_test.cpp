@@ -91,7 +91,7 @@ TEST_F(TableOfItsOwn, ItsCellsAreCheckedBeforeTheyAreWritten) {
 TEST_F(TableOfItsOwn, ItsReferencesAreChecked) {
     Orchard orchard;
     orchard.trees = {tree("LO-04-07")};
-    orchard.accessions = {{}};
+    orchard.accessions.resize(1);
     orchard.accessions[0].name = "Larkfold Red";
     orchard.blend_members = {{1, "Spring blend", "Larkfold Red", {}}};
     hives() = {{.fid = 1, .name = "H1", .placed_on = today, .tree = "LO-04-70", .serves = "Spring blend"},
@@ -120,7 +120,7 @@ TEST_F(TableOfItsOwn, TakesEntries) {
     const auto reading = book_with_a_tree();
     const Entry good{"hive",
                      {{"name", text("H1")}, {"placed_on", day("2026-05-01")}, {"tree", text("LO-04-07")}}};
-    EXPECT_EQ(check_entries(reading, std::span(&good, 1), today, with_hives()), std::vector{Findings{}});
+    EXPECT_EQ(check_entries(reading, std::span(&good, 1), today, with_hives()), std::vector<Findings>(1));
     EXPECT_EQ(in_words(good, with_hives()).text(), "Hive: name H1, placed on 2026-05-01, tree LO-04-07");
     EXPECT_THROW(check_entry(reading, good, today), Error);
 }
@@ -155,7 +155,9 @@ TEST_F(TableOfItsOwn, ItsColumnsAreFoundByTheirHeadings) {
 
 TEST_F(TableOfItsOwn, IsDescribedInTheBookItself) {
     create_book(book, "EPSG:32632", with_hives());
-    EXPECT_EQ(pipward::testing::complaints_about(book), "");
+    if (pipward::testing::has_validator()) {
+        EXPECT_EQ(pipward::testing::complaints_about(book), "");
+    }
     const auto bytes = pipward::testing::bytes_of(book);
     EXPECT_NE(bytes.find("The tree that it stands under."), std::string::npos);
     EXPECT_NE(bytes.find("link_hive_tree_tree"), std::string::npos);

@@ -15,10 +15,10 @@ struct Hive {
     std::int64_t fid = 0;
     std::string name;
     Day placed_on;
-    std::optional<std::string> tree;
-    std::optional<std::string> serves;
-    std::optional<int> frames;
-    std::optional<std::string> note;
+    std::optional<std::string> tree{};
+    std::optional<std::string> serves{};
+    std::optional<int> frames{};
+    std::optional<std::string> note{};
 };
 
 /// An orchard keeps no hives: they stand here.

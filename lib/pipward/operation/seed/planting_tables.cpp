@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "pipward/operation/seed/planting_tables.h"
 
+#include "pipward/book/records.h"
 #include "pipward/operation/declare/column_of.h"
 #include "pipward/record/descent.h"
 #include "pipward/seed/cold_need.h"
@@ -58,46 +59,38 @@ Table planting_table(const std::vector<seed::Planted>& planted) {
 
 Table new_accessions(const std::vector<seed::Planted>& planted, const Orchard& orchard,
                      const std::string& note) {
-    Table table;
-    table.shape.name = "accession";
-    for (const auto* name : {"name", "kind", "species", "seed_parent", "pollen_parent", "note"}) {
-        table.shape.columns.push_back({name, text, "", "", ""});
-    }
+    std::vector<Accession> accessions;
     const OrchardIndex book(orchard);
     for (const auto& tree : planted) {
         if (tree.goal != nullptr) {
-            table.rows.push_back(
-                {{tree.accession, std::string("seedling"), cell(species_of(book, tree.goal->seed_parent)),
-                  tree.goal->seed_parent, tree.goal->pollen_parent, note}});
+            auto& made = accessions.emplace_back();
+            made.name = tree.accession;
+            made.kind = AccessionKind::seedling;
+            made.species = species_of(book, tree.goal->seed_parent);
+            made.seed_parent = tree.goal->seed_parent;
+            made.pollen_parent = tree.goal->pollen_parent;
+            made.note = note;
         }
     }
-    return table;
+    return book::rows_to_append(accessions);
 }
 
 Table new_trees(const std::vector<seed::Planted>& planted, Day planted_on, const std::string& note) {
-    Table table;
-    table.shape.name = "tree";
-    table.shape.has_points = true;
-    for (const auto* name : {"label", "accession", "block", "row", "purpose", "placed_by", "note"}) {
-        table.shape.columns.push_back({name, text, "", "", ""});
-    }
-    table.shape.columns.push_back({"position", whole, "", "", ""});
-    table.shape.columns.push_back({"planted_on", day, "", "", ""});
+    std::vector<Tree> trees;
     for (const auto& tree : planted) {
-        Row row;
-        row.cells = {tree.label,
-                     tree.accession,
-                     tree.place->block,
-                     tree.place->row,
-                     std::string(tree.goal == nullptr ? "other" : "seedling"),
-                     std::string("computed"),
-                     note,
-                     std::int64_t{tree.place->position},
-                     planted_on};
-        row.at = tree.place->at;
-        table.rows.push_back(std::move(row));
+        auto& made = trees.emplace_back();
+        made.label = tree.label;
+        made.accession = tree.accession;
+        made.block = tree.place->block;
+        made.row = tree.place->row;
+        made.position = tree.place->position;
+        made.planted_on = planted_on;
+        made.purpose = tree.goal == nullptr ? TreePurpose::other : TreePurpose::seedling;
+        made.placed_by = PlacedBy::computed;
+        made.at = tree.place->at;
+        made.note = note;
     }
-    return table;
+    return book::rows_to_append(trees);
 }
 
 }  // namespace pipward::operation
