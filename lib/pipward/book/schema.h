@@ -101,7 +101,11 @@ struct BookColumn {
     Sentence refers_to{};          ///< what its names are names of, in a sentence: "accession or blend"
     std::string_view passport{};   ///< the MCPD descriptor that tells it, or a part of it; empty for none
     bool told_with_trees = false;  ///< of accessions: a layer of trees may tell it of them
-    BoundField field{};            ///< of the table's record
+    Sentence tab{};                ///< of the form that it stands on; empty for the first one
+    std::string_view
+        shown_before{};          ///< the column that it precedes on its tab; empty for the schema's order
+    std::string label_inside{};  ///< the label in the middle of a sentence: "BBCH stage", "noted on"
+    BoundField field{};          ///< of the table's record
 };
 
 /// A row of a book's table as cells.
@@ -133,17 +137,23 @@ struct BookTable {
         row_words{};  ///< one row in the middle of a sentence: "pollen lot"; empty where none refers to it
     Sentence entry_words{};     ///< what a single entry is called: "Bloom note"; empty where it takes none
     bool takes_layers = false;  ///< rows may come from a layer of the user's own
+    bool needs_place = false;   ///< a row without a place on the map is of no use
+    bool long_series = false;   ///< rows by the thousand, which nobody looks at one by one
     std::string_view day_column{};  ///< when it was seen or done; empty where rows have no such day
     BoundRecords records{};         ///< how they are reached
 };
 
-/// Every table of a book that people fill in, parents before those that refer to them.
-std::span<const BookTable> book_tables();
+/// Every table of a book that people fill in, parents before those that refer to them. What is made with a
+/// schema (sentences as well) refers to it: it lives as long as the program.
+using Schema = std::span<const BookTable>;
+
+/// The released schema.
+Schema book_tables();
 /// Every domain that a column names.
 std::span<const FieldDomain> field_domains();
 
 /// The table, column or domain of that name, or null.
-const BookTable* find_book_table(std::string_view name);
+const BookTable* find_book_table(std::string_view name, Schema schema = book_tables());
 /// Null where the table has no such column.
 const BookColumn* find_column(const BookTable& table, std::string_view name);
 /// Null for an unknown or empty name.
@@ -159,6 +169,8 @@ const BookTable& table_of_records() {
 
 /// The column of ColumnRole::name, or null where rows have no name of their own.
 const BookColumn* name_column(const BookTable& table);
+/// The column that is the whole key, or null where it takes more than one or rows have none.
+const BookColumn* key_column(const BookTable& table);
 
 /// The column that a heading means: by the column's name, else by its label, else by a word that people use.
 /// Capitals, blanks, accents and a unit in brackets do not matter. Null where none is meant, and where the
