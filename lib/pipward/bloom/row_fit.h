@@ -11,11 +11,11 @@ namespace pipward::bloom {
 
 /// A method fitted on some rows of a table: numbers only, no names.
 struct RowFit {
-    std::vector<double> weights;  ///< one a structure, sum 1; those that cannot matter are exactly 0
-    Pooled pooled;
-    PoolStrength strength;
-    double season_sd_days = 0;
-    double own_sd_days = 0;
+    std::vector<double> weights;     ///< one a structure, sum 1; those that cannot matter are exactly 0
+    Pooled pooled;                   ///< what each accession needs, and the orchard's mean
+    PoolStrength strength;           ///< how hard needs were drawn to that mean
+    double season_sd_days = 0;       ///< days: residual that the orchard shares in a season
+    double own_sd_days = 0;          ///< days: residual of one accession beside it
     int seasons = 0;                 ///< with rows
     std::vector<int> rows;           ///< into the table
     std::vector<double> departures;  ///< by row: foretold less observed, as if the row had been left out
@@ -31,7 +31,9 @@ RowFit fit_rows(const FitTable& table, std::vector<int> rows);
 double weighted_day(std::span<const double> weights, std::span<const double> amounts,
                     std::span<const StructureRun> runs);
 
-/// The spread of an accession's need: parameter uncertainty of one with notes worth `worth`.
+/// The spread of an accession's need, days: parameter uncertainty of one with notes worth `worth`. The
+/// variance of a mean drawn to the centre, own_sd^2 / (worth + pull), and that of the seasons' luck, which no
+/// number of accessions averages out: season_sd^2 / seasons.
 double need_sd_days(const RowFit& fitted, double worth);
 
 }  // namespace pipward::bloom

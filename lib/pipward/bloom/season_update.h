@@ -10,24 +10,26 @@
 /// accession's own departure.
 namespace pipward::bloom {
 
+/// One note of this spring, held against what was foretold without it.
 struct NoteDeparture {
-    std::string accession;
-    double departure = 0;  ///< days: full bloom told by the note less foretold
-    double noting_sd = 1;  ///< days
-    double own_sd = 1;     ///< days: the accession's spread beside the season's
+    std::string accession;  ///< its name
+    double departure = 0;   ///< days: full bloom told by the note less foretold
+    double noting_sd = 1;   ///< days
+    double own_sd = 1;      ///< days: the accession's spread beside the season's
 };
 
 /// How one accession's day moves and what spread is left to it.
 struct Moved {
-    double by = 0;  ///< days
-    double season_sd = 0;
-    double own_sd = 0;
+    double by = 0;         ///< days
+    double season_sd = 0;  ///< days: what is left of the spread shared with the orchard
+    double own_sd = 0;     ///< days: what is left of its own
 };
 
+/// What all notes together say of the season.
 struct SeasonUpdate {
-    double luck = 0;  ///< days: the season's expected departure
-    double luck_sd = 0;
-    std::map<std::string, Moved> noted;
+    double luck = 0;                     ///< days: the season's expected departure
+    double luck_sd = 0;                  ///< days: how uncertain that is still
+    std::map<std::string, Moved> noted;  ///< by name, accessions with a note only
 
     /// Where `accession` has no note it moves with the season only.
     Moved of(const std::string& accession, double own_sd) const;

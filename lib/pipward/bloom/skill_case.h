@@ -14,18 +14,19 @@ namespace pipward::bloom {
 
 /// One bloom foretold by one method, beside the bloom that came.
 struct SkillCase {
-    BloomMethod method = BloomMethod::averaged;
-    std::optional<int> lead;
-    std::optional<int> training_seasons;
-    std::string accession;
-    Season season;
-    double error = 0;  ///< days, foretold less observed
-    bool inside = false;
+    BloomMethod method = BloomMethod::averaged;  ///< that foretold it
+    std::optional<int> lead;                     ///< days before bloom; empty: the weather was known
+    std::optional<int> training_seasons;         ///< learned from so many; empty: from all others
+    std::string accession;                       ///< its name
+    Season season;                               ///< the one foretold
+    double error = 0;                            ///< days, foretold less observed
+    bool inside = false;                         ///< whether the bloom came between P10 and P90
 };
 
 /// The curves a test asks for: those given, and those made from the seasons' weather when first wanted.
 class CurveStore {
   public:
+    /// Both are lent and must outlive the store.
     CurveStore(const CurvesOf& given, std::span<const weather::SeasonWeather> seasons, Latitude latitude);
 
     /// Nothing for a season without weather.
@@ -44,6 +45,7 @@ class CurveStore {
 /// Ensembles of one left-out season, shared by the methods: by offset and issue day.
 class LeadEnsembles {
   public:
+    /// The store is lent.
     LeadEnsembles(CurveStore& store, Season left_out) : store_(store), left_out_(left_out) {}
 
     /// The left-out season up to and with `issue` (a season day), then each other season's remainder.
@@ -51,8 +53,8 @@ class LeadEnsembles {
 
   private:
     struct Key {
-        double offset = 0;
-        int issue = 0;
+        double offset = 0;  ///< from the station, kelvin
+        int issue = 0;      ///< season day of the forecast
 
         auto operator<=>(const Key&) const = default;
     };

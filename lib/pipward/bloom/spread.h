@@ -5,10 +5,11 @@
 
 namespace pipward::bloom {
 
+/// One departure that the fit left.
 struct SpreadRow {
-    int season = 0;
+    int season = 0;        ///< below season_count
     double departure = 0;  ///< days, as if the row had been left out of the fit
-    double trust = 1;
+    double trust = 1;      ///< 0..1: how surely it is no slip of the pen
 };
 
 /// What is left when the model has spoken, split in two.

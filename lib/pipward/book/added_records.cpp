@@ -31,7 +31,7 @@ Orchard with(const Orchard& before, const std::vector<AddedRecord>& rows) {
 
 Findings said_of(const Orchard& orchard, Day as_of) {
     Findings findings;
-    check_references(orchard, names_of(orchard), findings);
+    check_references(orchard, names_of(orchard, book_tables()), book_tables(), findings);
     check_trees(orchard, as_of, findings);
     check_accessions(orchard, findings);
     check_pedigree(orchard, findings);
@@ -40,10 +40,11 @@ Findings said_of(const Orchard& orchard, Day as_of) {
 
 void check_names(const std::vector<AddedRecord>& rows, Findings& findings) {
     for (const auto& record : rows) {
-        const std::string field = record.table == "tree" ? "label" : "name";
-        const auto name = record.cells.find(field);
+        const auto* column = name_column(*find_book_table(record.table));
+        const auto name =
+            column == nullptr ? record.cells.end() : record.cells.find(std::string(column->name));
         if (name != record.cells.end()) {
-            check_writing(record.table, field, to_text(name->second), findings);
+            check_writing(record.table, column->name, to_text(name->second), findings);
         }
     }
 }

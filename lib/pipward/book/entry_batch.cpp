@@ -6,6 +6,7 @@
 #include "pipward/book/entry_judgement.h"
 #include "pipward/book/entry_rules.h"
 #include "pipward/book/records.h"
+#include "pipward/book/with_schema.h"
 
 namespace pipward::book {
 namespace {
@@ -69,13 +70,14 @@ void judge_alone(const Orchard& row, const Orchard& orchard, Findings& findings)
 /// Judges one entry after the other, and in the end the book that has them all.
 class Bench {
   public:
-    Bench(const BookReading& book, Day as_of) : known_(book), as_of_(as_of), present_(as_of) {
+    Bench(const BookReading& book, Day as_of, Schema schema)
+        : known_(book, schema), as_of_(as_of), present_(as_of) {
         orchard_ = book.orchard;
         orchard_.weather.clear();
     }
 
     void take(const Entry& entry) {
-        const auto& table = entry_table(entry);
+        const auto& table = entry_table(entry, known_.schema);
         if (judgements_.empty()) {
             fold_names(table, known_);
         }
@@ -178,7 +180,12 @@ class Bench {
 }  // namespace
 
 std::vector<Findings> check_entries(const BookReading& book, std::span<const Entry> entries, Day as_of) {
-    Bench bench(book, as_of);
+    return check_entries(book, entries, as_of, book_tables());
+}
+
+std::vector<Findings> check_entries(const BookReading& book, std::span<const Entry> entries, Day as_of,
+                                    Schema schema) {
+    Bench bench(book, as_of, schema);
     for (const auto& entry : entries) {
         bench.take(entry);
     }

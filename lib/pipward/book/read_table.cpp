@@ -237,7 +237,7 @@ std::optional<Finding> TableReader::check_place(const OGRGeometry* geometry) con
     finding.field =
         layer_.GetGeometryColumn() == nullptr ? "" : const_cast<OGRLayer&>(layer_).GetGeometryColumn();
     if (geometry == nullptr || geometry->IsEmpty() != 0) {
-        finding.level = table_.name == "station" ? Level::error : Level::warning;
+        finding.level = table_.needs_place ? Level::error : Level::warning;
         finding.message = say("It has no place on the map, or one that cannot be read.");
         finding.remedy = say("Draw it on the map.");
         return finding;

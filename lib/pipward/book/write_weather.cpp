@@ -5,39 +5,32 @@
 #include <map>
 
 #include "pipward/book/book.h"
+#include "pipward/book/check.h"
 #include "pipward/book/layers.h"
-#include "pipward/book/schema.h"
+#include "pipward/book/records.h"
 #include "pipward/book/transaction.h"
 #include "pipward/record/words.h"
 
 namespace pipward::book {
 namespace {
 
-Finding about(const WeatherDay& day, std::string field, std::string value, Sentence message,
-              Sentence remedy) {
-    return {.level = Level::error,
-            .table = "weather_day",
-            .row = day.station + " " + to_iso(day.day),
-            .field = std::move(field),
-            .value = std::move(value),
-            .message = std::move(message),
-            .remedy = std::move(remedy)};
+Whereabouts at(const WeatherDay& day, std::string_view field, std::string value) {
+    return {"weather_day", day.station + " " + to_iso(day.day), field, std::move(value)};
 }
 
-std::vector<Cell> cells_of(const WeatherDay& day) {
-    return {day.station, day.day, day.t_min.degrees, day.t_max.degrees, std::string(to_word(day.source))};
+const std::vector<BookColumn>& day_columns() {
+    return table_of_records<WeatherDay>().columns;
 }
 
 void check_values(const WeatherDay& day, Findings& findings) {
-    const auto& columns = find_book_table("weather_day")->columns;
-    const auto cells = cells_of(day);
-    for (std::size_t i = 0; i < cells.size(); ++i) {
-        if (auto wrong = check_cell(columns[i], cells[i])) {
-            findings.push_back(about(day, wrong->field, wrong->value, wrong->message, wrong->remedy));
+    const auto row = row_of(day);
+    for (std::size_t i = 0; i < row.cells.size(); ++i) {
+        if (auto wrong = check_cell(day_columns()[i], row.cells[i])) {
+            findings.push_back(error(at(day, wrong->field, wrong->value), wrong->message, wrong->remedy));
         }
     }
     if (day.t_min > day.t_max) {
-        findings.push_back(about(day, "t_min_c", fmt::format("{}", day.t_min.degrees),
+        findings.push_back(error(at(day, "t_min_c", fmt::format("{}", day.t_min.degrees)),
                                  say("The lowest temperature is above the highest."),
                                  say("Correct the day in the source.")));
     }
@@ -48,12 +41,12 @@ void check_days(const std::vector<WeatherDay>& days) {
     std::map<Day, int> seen;
     for (const auto& day : days) {
         if (day.station != days.front().station) {
-            findings.push_back(about(day, "station", day.station,
+            findings.push_back(error(at(day, "station", day.station),
                                      say("The days are of more than one station."),
                                      say("Write one station at a time.")));
         }
         if (++seen[day.day] == 2) {
-            findings.push_back(about(day, "day", to_iso(day.day), say("The day is given twice."),
+            findings.push_back(error(at(day, "day", to_iso(day.day)), say("The day is given twice."),
                                      say("Keep one of the two.")));
         }
         check_values(day, findings);
@@ -80,7 +73,7 @@ void expect_station(Session& session, const std::string& location, const Weather
     stations.SetAttributeFilter(nullptr);
     if (found == nullptr) {
         throw Error(Trouble::input,
-                    about(day, "station", day.station, say("The book has no station of this name."),
+                    error(at(day, "station", day.station), say("The book has no station of this name."),
                           say("Add the station first, with its place and elevation.")));
     }
 }
@@ -103,10 +96,9 @@ Stored stored_days(Session& session, OGRLayer& layer, const std::string& station
 }
 
 void fill(OGRFeature& feature, const WeatherDay& day) {
-    const auto cells = cells_of(day);
-    const auto& columns = find_book_table("weather_day")->columns;
-    for (std::size_t i = 0; i < cells.size(); ++i) {
-        set_field(feature, feature.GetFieldIndex(std::string(columns[i].name).c_str()), cells[i]);
+    const auto row = row_of(day);
+    for (std::size_t i = 0; i < row.cells.size(); ++i) {
+        set_field(feature, feature.GetFieldIndex(std::string(day_columns()[i].name).c_str()), row.cells[i]);
     }
 }
 

@@ -27,7 +27,9 @@ double share_at_balloon(double after_full) {
            bloom::share_opened({after_full}).value;
 }
 
-// The first place on the ladder with least_at_once at balloon; the last lies as far beyond the middle.
+// The first place on the ladder with least_at_once at balloon, degree-days after full bloom: halved between a
+// place before any balloon and the middle of the stage, where most stand at it. The last lies as far beyond
+// the middle, for the logistic is the same on both sides.
 double first_balloon_place() {
     double before = -300;
     double within = -balloon_lasts.value / 2;
@@ -81,6 +83,7 @@ DayRun open_days(const bloom::SeasonCurves& curves, double full_bloom) {
     return {std::max(first, season_first), std::min(last, season_last)};
 }
 
+// Flowers that opened within the last `effective` days: open by now less open by then.
 double receptive_share(const bloom::SeasonCurves& curves, double ladder_at_full, SeasonDay day,
                        double effective) {
     const double now = bloom::value_at(curves.ladder, day) - ladder_at_full;

@@ -52,6 +52,7 @@ void take_pollinations(Stock& stock, const Orchard& orchard) {
     }
 }
 
+/// Sums of mass over sums of flowers: a large lot tells more than a small one.
 struct Weighed {
     double milligrams = 0;
     double flowers = 0;

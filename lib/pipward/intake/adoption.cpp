@@ -83,7 +83,7 @@ std::string AdoptRow::text(const std::string& column) const {
 }
 
 std::string Adoption::key() const {
-    return table == "tree" ? "label" : "name";
+    return std::string(book::name_column(*book::find_book_table(table))->name);
 }
 
 std::string Adoption::name_of(const AdoptRow& row) const {

@@ -144,9 +144,10 @@ void take_findings(NoteSheet& sheet, const std::vector<Findings>& said, const de
 book::BookReading read_without_weather(const std::string& location) {
     std::set<std::string> tables;
     for (const auto& table : book::book_tables()) {
-        tables.emplace(table.name);
+        if (!table.long_series) {
+            tables.emplace(table.name);
+        }
     }
-    tables.erase("weather_day");
     return book::read_tables(location, tables);
 }
 

@@ -6,28 +6,10 @@
 namespace pipward::intake {
 namespace {
 
-template <class Rows, class Member>
-std::string last_name(const Rows& rows, Member member) {
-    return rows.empty() ? std::string{} : rows.back().*member;
-}
-
 std::string name_in(const Orchard& orchard, std::string_view table) {
-    if (table == "tree") {
-        return last_name(orchard.trees, &Tree::label);
-    }
-    if (table == "accession") {
-        return last_name(orchard.accessions, &Accession::name);
-    }
-    if (table == "cross_goal") {
-        return last_name(orchard.goals, &CrossGoal::code);
-    }
-    if (table == "pollen_lot") {
-        return last_name(orchard.pollen_lots, &PollenLot::code);
-    }
-    if (table == "pollination") {
-        return last_name(orchard.pollinations, &Pollination::tag);
-    }
-    return last_name(orchard.seed_lots, &SeedLot::code);
+    const auto& known = *book::find_book_table(table);
+    const auto records = known.records.all(orchard);
+    return records.empty() ? std::string{} : to_text(book::name_column(known)->field.show(records.back()));
 }
 
 bool names_a_place(NoteKind kind) {
@@ -52,7 +34,7 @@ std::string example_of(const book::BookColumn& column, const book::BookTable& ta
         return name_in(orchard, column.references.front().table);
     }
     if (column.name == "trait") {
-        return last_name(orchard.trait_scores, &TraitScore::trait);
+        return orchard.trait_scores.empty() ? std::string{} : orchard.trait_scores.back().trait;
     }
     if (!table.key.empty() && table.key.front() == column.name) {
         return name_in(orchard, table.name);

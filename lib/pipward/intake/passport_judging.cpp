@@ -64,26 +64,31 @@ class Judging {
     }
 
     void compare(JudgedPassport& passport, const Accession& known) {
-        const auto& read = passport.reading.accession;
-        const auto compare_one = [&](const std::string& field, const std::optional<std::string>& theirs,
-                                     const std::optional<std::string>& ours) {
-            if (theirs && theirs != ours) {
-                passport.remarks.push_back(
-                    say("{}: {} in the file, {} in the book", field, *theirs, ours ? *ours : "-"));
-                tell(passport,
-                     {Level::note, field, *theirs,
-                      say("The book has {} with another value: {}.", known.name, ours ? *ours : "-"),
-                      say("Nothing is overwritten; change it in the book if the file is right.")});
+        for (const auto* descriptor : {"SAMPSTAT", "SPECIES", "ANCEST"}) {
+            for (const auto& column : book::table_of_records<Accession>().columns) {
+                const auto theirs = told_by(column, passport.reading.accession);
+                const auto ours = told_by(column, known);
+                if (column.passport == descriptor && !theirs.empty() && theirs != ours) {
+                    tell_difference(passport, descriptor, theirs, ours.empty() ? "-" : ours);
+                }
             }
-        };
-        const auto kind = [](AccessionKind k) {
-            return k == AccessionKind::unknown ? std::nullopt : std::optional{std::string(to_word(k))};
-        };
-        compare_one("SAMPSTAT", kind(read.kind), kind(known.kind));
-        compare_one("SPECIES", read.species, known.species);
-        compare_one("ANCEST", read.seed_parent, known.seed_parent);
-        compare_one("ANCEST", read.pollen_parent, known.pollen_parent);
-        compare_one("ANCEST", read.sport_of, known.sport_of);
+        }
+    }
+
+    // Empty for what is not known.
+    static std::string told_by(const book::BookColumn& column, const Accession& accession) {
+        auto text = to_text(column.field.show(&accession));
+        const bool is_unknown =
+            column.role == book::ColumnRole::choice && text == to_word(AccessionKind::unknown);
+        return is_unknown ? std::string{} : text;
+    }
+
+    void tell_difference(JudgedPassport& passport, const std::string& descriptor, const std::string& theirs,
+                         const std::string& ours) {
+        passport.remarks.push_back(say("{}: {} in the file, {} in the book", descriptor, theirs, ours));
+        tell(passport, {Level::note, descriptor, theirs,
+                        say("The book has {} with another value: {}.", passport.reading.accession.name, ours),
+                        say("Nothing is overwritten; change it in the book if the file is right.")});
     }
 
     bool is_accession(const std::string& name) const {
@@ -186,30 +191,6 @@ class Judging {
     std::set<std::string> seen_;
 };
 
-/// Rows for a table of the book, of those columns that some record fills: an older book may lack the others.
-template <class Record>
-Table rows_of_records(const std::vector<Record>& records) {
-    const auto& table = book::table_of_records<Record>();
-    std::vector<book::BookRow> rows;
-    std::ranges::transform(records, std::back_inserter(rows), book::row_of<Record>);
-    Table result;
-    result.shape.name = table.name;
-    result.rows.resize(rows.size());
-    for (std::size_t column = 0; column < table.columns.size(); ++column) {
-        const bool is_empty = std::ranges::all_of(rows, [&](const book::BookRow& row) {
-            return std::holds_alternative<std::monostate>(row.cells[column]);
-        });
-        if (!is_empty) {
-            result.shape.columns.push_back(
-                {std::string(table.columns[column].name), table.columns[column].type, "", "", ""});
-            for (std::size_t i = 0; i < rows.size(); ++i) {
-                result.rows[i].cells.push_back(rows[i].cells[column]);
-            }
-        }
-    }
-    return result;
-}
-
 }  // namespace
 
 std::span<const Word<PassportFate>> words(PassportFate) {
@@ -233,10 +214,10 @@ book::BookChange change_of(const PassportJudgement& judgement) {
     }
     book::BookChange change;
     if (!accessions.empty()) {
-        change.added.push_back(rows_of_records(accessions));
+        change.added.push_back(book::rows_to_append(accessions));
     }
     if (!judgement.blends.empty()) {
-        change.added.push_back(rows_of_records(judgement.blends));
+        change.added.push_back(book::rows_to_append(judgement.blends));
     }
     return change;
 }

@@ -17,10 +17,10 @@ struct AncestorShare {
     std::int64_t ways = 0;     ///< by which it is an ancestor; most_ways where there are more
     bool by_blend = false;     ///< some way goes through a blend: what came by it is an expectation twice
     bool is_founder = false;   ///< nothing is recorded of its parents
-    double unknown_share = 0;  ///< of the subject, what came from an unknown parent of this one
+    double unknown_share = 0;  ///< of the subject, 0..1: what came from an unknown parent of this one
 };
 
-inline constexpr std::int64_t most_ways = 1'000'000'000;
+inline constexpr std::int64_t most_ways = 1'000'000'000;  ///< where the counting of ways stops
 
 /// The subject itself first, then every ancestor, blends left out, by share falling, then by name. Each
 /// parent gives half; shares of grandparents and beyond are means over what meiosis may do, not facts of this

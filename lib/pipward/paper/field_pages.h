@@ -10,6 +10,7 @@
 
 namespace pipward::paper {
 
+/// A map, ready to print.
 struct FieldPages {
     std::vector<Page> pages;           ///< the overview first, where there is one
     std::vector<int> trees;            ///< on each page

@@ -14,15 +14,18 @@
 /// Points and lines from outside of the orchard, brought to the ground.
 namespace pipward::place {
 
+/// One point, or one line, of a layer.
 struct GroundFeature {
-    std::string name;
-    bool is_line = false;
-    std::vector<GroundPoint> points{};
+    std::string name;                            ///< as findings call it: "feature 12"
+    bool is_line = false;                        ///< else a single point
+    std::vector<GroundPoint> points{};           ///< in the order drawn; one for a point
     std::map<std::string, std::string> texts{};  ///< by column
 };
 
+/// A layer of the user's, read whole.
 struct GroundLayer {
-    std::vector<GroundFeature> features{};
+    std::vector<GroundFeature> features{};  ///< in the layer's own order
+    /// The layer's, in their order and case; a feature may lack a text for one.
     std::vector<std::string> columns{};
 };
 

@@ -24,6 +24,8 @@ constexpr std::array worths{
     Worth{MatchKind::accession, 0.94F, 0.60F},    Worth{MatchKind::cross_child, 0.92F, 0.50F},
     Worth{MatchKind::cross_worked, 0.91F, 0.49F}, Worth{MatchKind::cross_parent, 0.91F, 0.49F},
 };
+// Added to the score of a part: for the share of the name that it is, and where the name begins with it.
+// Taken off for each slip. Our own figures, as those above: they put the surer way to a tree first.
 constexpr float for_coverage = 0.25F;
 constexpr float for_beginning = 0.04F;
 constexpr float a_slip_costs = 0.11F;

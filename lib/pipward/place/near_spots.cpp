@@ -59,6 +59,7 @@ class Surroundings {
           as_of_(as_of),
           wish_(wish),
           plane_(orchard.crs, wish.at),
+          // Metres: five of the radii, beyond which nothing is likely, and 5 m to spare.
           reach_(5 * std::hypot(wish.accuracy.value, wish.beside.value) + 5) {
         const auto near = trees_within(orchard, plane_, reach_ + widest_alley);
         const auto names = rows_of(orchard, near);
@@ -126,7 +127,9 @@ class Surroundings {
         }
     }
 
-    // Bayes: the likelihood of the receiver's place times the weight; gives how far off the nearest is.
+    // Bayes: the likelihood of the receiver's place (Gaussian in the plane: exp(-r^2 / 2 variance) /
+    // variance, its constant left out) times the weight, in logarithms so that nothing far away becomes 0 /
+    // 0. Gives how far off the nearest is, in standard deviations; endless where there is no spot.
     double weigh() {
         std::vector<double> logs;
         double off = std::numeric_limits<double>::infinity();

@@ -14,7 +14,7 @@
 namespace pipward::place {
 namespace {
 
-// Added to a way through rows, so that it is taken only where there is no other.
+// Metres added to a way through rows, so that it is taken only where there is no other.
 constexpr double detour = 10000.0;
 
 MapPoint middle_of_walk(const Orchard& orchard, const WalkWish& wish) {
@@ -28,7 +28,7 @@ MapPoint middle_of_walk(const Orchard& orchard, const WalkWish& wish) {
 // In the book's coordinates, so that a million trees are looked at quickly. The plane's box, some metres
 // wider, may lie askew there.
 math::Box map_box(const MetrePlane& plane, const std::vector<math::PlanePoint>& points) {
-    constexpr double margin = 60.0;
+    constexpr double margin = 60.0;  // metres: wider than any alley
     const auto box = math::box_around(points);
     std::vector<math::PlanePoint> corners;
     for (const double east : {box.low.east - margin, box.high.east + margin}) {

@@ -14,21 +14,31 @@
 /// The result tables: what each looks like, and how plain results become its rows. The one place.
 namespace pipward::operation {
 
+/// One row a finding.
 extern const TableOf<Finding> finding_table;
 
+/// One row an accession: what it needs before it blooms.
 extern const TableOf<season::NeedRow> bloom_model_table;
 
+/// One row a method and lead, of one accession or of all together: how far it was off.
 extern const TableOf<bloom::SkillScore> bloom_skill_table;
 
 /// One row and point a living tree, then one row without a point for each accession without a living tree.
 TableShape bloom_window_shape();
+/// In the order of the forecast.
 Table bloom_window_table(const bloom::BloomForecast& forecast);
 
+/// One row a cross and way of making it.
 TableShape cross_outlook_shape();
+/// In the order of the plan.
 Table cross_outlook_table(const cross::SeasonPlan& plan);
+/// One row a piece of work on pollen.
 TableShape pollen_task_shape();
+/// In the order of the plan.
 Table pollen_task_table(const cross::SeasonPlan& plan);
+/// One row a piece of work at a tree.
 TableShape field_task_shape();
+/// In the order of the plan.
 Table field_task_table(const cross::SeasonPlan& plan);
 
 /// Every table that a book keeps results in.

@@ -116,11 +116,8 @@ Outcome take_out(const Request& request, const Orchard& orchard) {
         change.removed.push_back(book::removal_of(*accession));
     }
     book::apply_change(request.book.location, change);
-    return {.tables = {},
-            .files = {},
-            .findings = {},
-            .summary = say("Took back {}: {} rows are gone from the book.", note_of(request),
-                           change.removed.size())};
+    return Outcome(
+        say("Took back {}: {} rows are gone from the book.", note_of(request), change.removed.size()));
 }
 
 void keep(const Request& request, const std::vector<seed::Planted>& planted, const Orchard& orchard,
