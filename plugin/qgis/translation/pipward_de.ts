@@ -8639,10 +8639,6 @@
         <translation>Bestandteil</translation>
     </message>
     <message>
-        <source>month</source>
-        <translation>Monat</translation>
-    </message>
-    <message>
         <source>month-day-year</source>
         <translation>Monat-Tag-Jahr</translation>
     </message>
