@@ -3,6 +3,8 @@
 
 #include <gtest/gtest.h>
 
+#include <span>
+
 #include "lineage/pedigrees.h"
 
 namespace pipward::lineage {
@@ -45,7 +47,7 @@ TEST(ShareNote, TellsOfAParentThatIsNotKnown) {
     const Line line;
     const auto graph = line.graph();
     const auto shares = ancestor_shares(graph, graph.number.at("Child"));
-    for (const auto& share : shares) {
+    for (const auto& share : std::span(shares).subspan(1)) {  // the first is itself
         const bool is_mother = graph.nodes[share.node].name == "Mother";
         EXPECT_EQ(share_note(graph, share).text(), is_mother ? "One of its parents is not known." : "");
     }

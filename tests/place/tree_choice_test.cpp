@@ -48,7 +48,7 @@ TEST(ChosenTrees, FitAllThatIsGiven) {
 TEST(ChosenTrees, AreAmongTheLabelsGiven) {
     Findings findings;
     TreeChoice choice;
-    choice.among = {"UP-01-02", "UP-01-03"};
+    choice.among = std::set<std::string>{"UP-01-02", "UP-01-03"};
     EXPECT_FALSE(choice.is_empty());
     EXPECT_EQ(chosen(choice, findings), (std::vector<std::uint32_t>{1}));
 }
