@@ -4,6 +4,7 @@
 #include <gtest/gtest.h>
 
 #include "book/book_testing.h"
+#include "pipward/book/records.h"
 
 namespace pipward::book {
 namespace {
@@ -33,8 +34,8 @@ class NewRows : public testing::BookTest {
         tree.at = MapPoint{500001, 5300001, {}};
         BookChange change;
         change.added = {block_to_add("Upper", {499990, 5299990, {}}, {500050, 5300010, {}}),
-                        rows_to_add(std::vector{row}), accessions_to_add(std::vector{seedling}),
-                        trees_to_add(std::vector{tree})};
+                        rows_to_add(std::vector{row}), rows_to_append(std::vector{seedling}),
+                        rows_to_append(std::vector{tree})};
         apply_change(book, change);
     }
 };

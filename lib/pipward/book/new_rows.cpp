@@ -3,8 +3,6 @@
 
 #include <fmt/format.h>
 
-#include "pipward/record/words.h"
-
 namespace pipward::book {
 namespace {
 
@@ -20,15 +18,6 @@ std::string wkt_of(const TreeRow& row) {
 
 Cell whole(const std::optional<int>& number) {
     return number ? Cell{std::int64_t{*number}} : Cell{};
-}
-
-Table table_of(const std::string& name, std::initializer_list<const char*> texts) {
-    Table table;
-    table.shape.name = name;
-    for (const auto* text : texts) {
-        table.shape.columns.push_back({text, CellType::text, "", "", ""});
-    }
-    return table;
 }
 
 }  // namespace
@@ -59,42 +48,12 @@ Table rows_to_add(std::span<const TreeRow> rows) {
 }
 
 Table block_to_add(const std::string& name, const MapPoint& low, const MapPoint& high) {
-    auto table = table_of("block", {"name"});
-    table.shape.columns.push_back({std::string(wkt_column), CellType::text, "", "", ""});
+    Table table;
+    table.shape.name = "block";
+    table.shape.columns = {{"name", CellType::text, "", "", ""},
+                           {std::string(wkt_column), CellType::text, "", "", ""}};
     table.rows.push_back({{name, fmt::format("POLYGON (({0} {1}, {2} {1}, {2} {3}, {0} {3}, {0} {1}))", low.x,
                                              low.y, high.x, high.y)}});
-    return table;
-}
-
-Table accessions_to_add(std::span<const Accession> accessions) {
-    auto table = table_of("accession", {"name", "kind", "species", "seed_parent", "pollen_parent", "note"});
-    for (const auto& accession : accessions) {
-        table.rows.push_back(
-            {{accession.name, std::string(to_word(accession.kind)), cell(accession.species),
-              cell(accession.seed_parent), cell(accession.pollen_parent), cell(accession.note)}});
-    }
-    return table;
-}
-
-Table trees_to_add(std::span<const Tree> trees) {
-    auto table = table_of("tree", {"label", "accession", "block", "row", "purpose", "placed_by", "note"});
-    table.shape.has_points = true;
-    table.shape.columns.push_back({"position", CellType::whole, "", "", ""});
-    table.shape.columns.push_back({"planted_on", CellType::day, "", "", ""});
-    for (const auto& tree : trees) {
-        Row row;
-        row.cells = {tree.label,
-                     cell(tree.accession),
-                     cell(tree.block),
-                     cell(tree.row),
-                     std::string(to_word(tree.purpose)),
-                     tree.placed_by ? Cell{std::string(to_word(*tree.placed_by))} : Cell{},
-                     cell(tree.note),
-                     whole(tree.position),
-                     cell(tree.planted_on)};
-        row.at = tree.at;
-        table.rows.push_back(std::move(row));
-    }
     return table;
 }
 

@@ -14,10 +14,6 @@ namespace pipward::book {
 Table rows_to_add(std::span<const TreeRow> rows);
 /// An upright rectangle between two opposite corners.
 Table block_to_add(const std::string& name, const MapPoint& low, const MapPoint& high);
-/// Name, kind, species, parents and note.
-Table accessions_to_add(std::span<const Accession> accessions);
-/// Label, accession, place in the rows, purpose, day of planting, note, point and how that was found.
-Table trees_to_add(std::span<const Tree> trees);
 
 /// Block, row and position for a tree that stands in the book; only while it stands there as it was read.
 CellEdit placed(const Tree& tree, const std::string& block, const std::string& row,

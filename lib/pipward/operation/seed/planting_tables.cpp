@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: MIT
 #include "pipward/operation/seed/planting_tables.h"
 
-#include "pipward/book/records.h"
 #include "pipward/operation/declare/column_of.h"
 
 namespace pipward::operation {

@@ -2,6 +2,7 @@
 #include <algorithm>
 
 #include "pipward/book/new_rows.h"
+#include "pipward/book/records.h"
 #include "pipward/operation/declare/common_parameters.h"
 #include "pipward/operation/declare/read_checked.h"
 #include "pipward/operation/declare/sheet_parameters.h"
@@ -124,7 +125,7 @@ void keep(const Request& request, const std::vector<seed::Planted>& planted, con
           Outcome& outcome, const Run& lent) {
     const auto records = seed::planted_records(planted, orchard, {request.as_of, note_of(request)});
     book::BookChange change;
-    change.added = {book::accessions_to_add(records.accessions), book::trees_to_add(records.trees)};
+    change.added = {book::rows_to_append(records.accessions), book::rows_to_append(records.trees)};
     apply_to_book(request.book, change, outcome, lent);
 }
 
