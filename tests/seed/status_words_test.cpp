@@ -7,9 +7,9 @@ namespace pipward::seed {
 namespace {
 
 TEST(CountWords, SayWhereThereAreMoreAndNothingWhereNobodyCounted) {
-    EXPECT_EQ(count_words({12, true}).text(), "12");
-    EXPECT_EQ(count_words({12, false}).text(), "12 or more");
-    EXPECT_TRUE(count_words({}).empty());
+    EXPECT_EQ(count_words(StepCount{12, true}).text(), "12");
+    EXPECT_EQ(count_words(StepCount{12, false}).text(), "12 or more");
+    EXPECT_TRUE(count_words(StepCount{}).empty());
 }
 
 // Wilson's interval of 12 of 40 by hand, z = 1.96: 18.1 to 45.4 %.
