@@ -14,13 +14,13 @@
 namespace pipward::book {
 namespace {
 
-using pipward::testing::at;
-using pipward::testing::day;
-using pipward::testing::has;
-using pipward::testing::text;
-using pipward::testing::whole;
+using testing::at;
+using testing::day;
+using testing::has;
 using testing::Hive;
 using testing::hives;
+using testing::text;
+using testing::whole;
 using testing::with_hives;
 
 const Day today = day("2026-05-10");
@@ -31,7 +31,7 @@ Tree tree(const char* label) {
     return made;
 }
 
-class TableOfItsOwn : public pipward::testing::BookTest {
+class TableOfItsOwn : public testing::BookTest {
   protected:
     void SetUp() override {
         BookTest::SetUp();
@@ -44,7 +44,7 @@ class TableOfItsOwn : public pipward::testing::BookTest {
 
     void append(const std::string& table, const std::vector<std::string>& columns,
                 const std::vector<Row>& rows) {
-        auto made = pipward::testing::rows_of(table, columns);
+        auto made = testing::rows_of(table, columns);
         made.rows = rows;
         append_rows(book, made, with_hives());
     }
@@ -81,7 +81,7 @@ TEST_F(TableOfItsOwn, ABookWithoutItSaysSo) {
 
 TEST_F(TableOfItsOwn, ItsCellsAreCheckedBeforeTheyAreWritten) {
     create_book(book, "EPSG:32632", with_hives());
-    const auto refused = pipward::testing::error_of([&] {
+    const auto refused = testing::error_of([&] {
         append("hive", {"name", "placed_on", "frames"}, {{{text("H1"), day("2026-04-20"), whole(-1)}}});
     });
     EXPECT_TRUE(has(refused.findings(),
@@ -155,10 +155,10 @@ TEST_F(TableOfItsOwn, ItsColumnsAreFoundByTheirHeadings) {
 
 TEST_F(TableOfItsOwn, IsDescribedInTheBookItself) {
     create_book(book, "EPSG:32632", with_hives());
-    if (pipward::testing::has_validator()) {
-        EXPECT_EQ(pipward::testing::complaints_about(book), "");
+    if (testing::has_validator()) {
+        EXPECT_EQ(testing::complaints_about(book), "");
     }
-    const auto bytes = pipward::testing::bytes_of(book);
+    const auto bytes = testing::bytes_of(book);
     EXPECT_NE(bytes.find("The tree that it stands under."), std::string::npos);
     EXPECT_NE(bytes.find("link_hive_tree_tree"), std::string::npos);
 }

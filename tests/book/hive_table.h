@@ -9,7 +9,7 @@
 
 /// A table that no released book has, with a record of its own and a text column with a reference: what is
 /// written here is all that such a table needs.
-namespace pipward::book::testing {
+namespace pipward::testing {
 
 struct Hive {
     std::int64_t fid = 0;
@@ -30,10 +30,10 @@ struct Hives {
     std::vector<Hive>& operator()(const Orchard&) const { return hives(); }
 };
 
-inline BookTable hive_table() {
-    using enum Language;
-    using detail::column;
-    return detail::bound_table<Hive, Hives>(
+inline book::BookTable hive_table() {
+    using enum book::Language;
+    using book::detail::column;
+    return book::detail::bound_table<Hive, Hives>(
         {.name = "hive",
          .title = "Hives",
          .description = "Bees that are brought for the bloom.",
@@ -59,13 +59,13 @@ inline BookTable hive_table() {
 }
 
 /// The released tables and that one.
-inline Schema with_hives() {
+inline book::Schema with_hives() {
     static const auto tables = [] {
-        std::vector<BookTable> all(book_tables().begin(), book_tables().end());
+        std::vector<book::BookTable> all(book::book_tables().begin(), book::book_tables().end());
         all.push_back(hive_table());
         return all;
     }();
     return tables;
 }
 
-}  // namespace pipward::book::testing
+}  // namespace pipward::testing

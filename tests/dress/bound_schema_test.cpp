@@ -8,7 +8,7 @@
 namespace pipward::dress {
 namespace {
 
-using book::testing::hive_table;
+using testing::hive_table;
 using Names = std::vector<std::string>;
 
 const FieldDress& field(const LayerDress& layer, std::string_view column) {

@@ -52,7 +52,7 @@ TEST(BookReference, NamesEveryTableAndColumn) {
 }
 
 TEST(BookReference, TellsOfATableThatIsBoundAndNothingElse) {
-    const auto text = book_reference(book::testing::with_hives());
+    const auto text = book_reference(testing::with_hives());
     EXPECT_TRUE(
         has(text, "### `hive`: Hives\n\nBees that are brought for the bloom. A row is known by its `name`."));
     EXPECT_TRUE(
