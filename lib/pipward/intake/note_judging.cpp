@@ -8,6 +8,7 @@
 
 #include "pipward/intake/detail/known_rows.h"
 #include "pipward/intake/note_sheet.h"
+#include "pipward/intake/remark.h"
 #include "pipward/math/quantile.h"
 
 namespace pipward::intake {

@@ -7,6 +7,7 @@
 #include <set>
 
 #include "pipward/book/records.h"
+#include "pipward/intake/remark.h"
 #include "pipward/lineage/line_graph.h"
 #include "pipward/record/words.h"
 #include "pipward/value/complaint.h"

@@ -4,6 +4,8 @@
 #include <algorithm>
 #include <array>
 
+#include "pipward/value/complaint.h"
+
 namespace pipward::paper {
 namespace {
 
