@@ -9,7 +9,7 @@
 #include "book/book_testing.h"
 #include "book/hive_table.h"
 #include "pipward/book/records.h"
-#include "pipward/book/with_schema.h"
+#include "pipward/book/detail/with_schema.h"
 
 namespace pipward::book {
 namespace {
@@ -46,24 +46,24 @@ class TableOfItsOwn : public testing::BookTest {
                 const std::vector<Row>& rows) {
         auto made = testing::rows_of(table, columns);
         made.rows = rows;
-        append_rows(book, made, with_hives());
+        detail::append_rows(book, made, with_hives());
     }
     /// A book with one tree, read.
     BookReading book_with_a_tree() {
-        create_book(book, "EPSG:32632", with_hives());
+        detail::create_book(book, "EPSG:32632", with_hives());
         append("tree", {"label"}, {{{text("LO-04-07")}, at(500000, 5300000)}});
-        return read_book(book, with_hives());
+        return detail::read_book(book, with_hives());
     }
-    static Findings check(const Orchard& orchard) { return check_orchard(orchard, today, {}, with_hives()); }
+    static Findings check(const Orchard& orchard) { return detail::check_orchard(orchard, today, {}, with_hives()); }
 };
 
 TEST_F(TableOfItsOwn, IsMadeWrittenAndRead) {
-    create_book(book, "EPSG:32632", with_hives());
+    detail::create_book(book, "EPSG:32632", with_hives());
     append(
         "hive", {"name", "placed_on", "tree", "serves", "frames", "note"},
         {{{text("H1"), day("2026-04-20"), text("LO-04-07"), text("Larkfold Red"), whole(8), text("calm")}}});
     append("hive", {"name", "placed_on"}, {{{text("H2"), day("2026-04-21")}}});
-    EXPECT_EQ(read_book(book, with_hives()).findings, Findings{});
+    EXPECT_EQ(detail::read_book(book, with_hives()).findings, Findings{});
     ASSERT_EQ(hives().size(), 2U);
     const auto& hive = hives()[0];
     EXPECT_EQ(std::tie(hive.fid, hive.name, hive.placed_on, hive.tree, hive.serves, hive.frames, hive.note),
@@ -74,13 +74,13 @@ TEST_F(TableOfItsOwn, IsMadeWrittenAndRead) {
 
 TEST_F(TableOfItsOwn, ABookWithoutItSaysSo) {
     make_book();
-    EXPECT_TRUE(has(read_book(book, with_hives()).findings,
+    EXPECT_TRUE(has(detail::read_book(book, with_hives()).findings,
                     {Level::error, "hive", "", "", "", "no such table", "book-new"}));
-    EXPECT_EQ(read_book(book).findings, Findings{});
+    EXPECT_EQ(detail::read_book(book).findings, Findings{});
 }
 
 TEST_F(TableOfItsOwn, ItsCellsAreCheckedBeforeTheyAreWritten) {
-    create_book(book, "EPSG:32632", with_hives());
+    detail::create_book(book, "EPSG:32632", with_hives());
     const auto refused = testing::error_of([&] {
         append("hive", {"name", "placed_on", "frames"}, {{{text("H1"), day("2026-04-20"), whole(-1)}}});
     });
@@ -120,8 +120,8 @@ TEST_F(TableOfItsOwn, TakesEntries) {
     const auto reading = book_with_a_tree();
     const Entry good{"hive",
                      {{"name", text("H1")}, {"placed_on", day("2026-05-01")}, {"tree", text("LO-04-07")}}};
-    EXPECT_EQ(check_entries(reading, std::span(&good, 1), today, with_hives()), std::vector<Findings>(1));
-    EXPECT_EQ(in_words(good, with_hives()).text(), "Hive: name H1, placed on 2026-05-01, tree LO-04-07");
+    EXPECT_EQ(detail::check_entries(reading, std::span(&good, 1), today, with_hives()), std::vector<Findings>(1));
+    EXPECT_EQ(detail::in_words(good, with_hives()).text(), "Hive: name H1, placed on 2026-05-01, tree LO-04-07");
     EXPECT_THROW(check_entry(reading, good, today), Error);
 }
 
@@ -131,7 +131,7 @@ TEST_F(TableOfItsOwn, JudgesEntries) {
                     {{"name", text("H1")}, {"placed_on", day("2026-06-01")}, {"tree", text("LO-04-70")}}};
     const Entry twin{"hive", {{"name", text("H1")}, {"placed_on", day("2026-05-01")}}};
     const std::vector entries{bad, twin};
-    const auto said = check_entries(reading, entries, today, with_hives());
+    const auto said = detail::check_entries(reading, entries, today, with_hives());
     EXPECT_TRUE(has(said[0], {Level::error, "hive", "H1", "tree", "LO-04-70", "no tree of this name",
                               "Did you mean \"LO-04-07\"?"}));
     EXPECT_TRUE(has(said[0], {Level::error, "hive", "H1", "placed_on", "2026-06-01", "still to come", ""}));
@@ -154,7 +154,7 @@ TEST_F(TableOfItsOwn, ItsColumnsAreFoundByTheirHeadings) {
 }
 
 TEST_F(TableOfItsOwn, IsDescribedInTheBookItself) {
-    create_book(book, "EPSG:32632", with_hives());
+    detail::create_book(book, "EPSG:32632", with_hives());
     if (testing::has_validator()) {
         EXPECT_EQ(testing::complaints_about(book), "");
     }

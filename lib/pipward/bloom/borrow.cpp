@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: MIT
-#include "pipward/bloom/borrow.h"
+#include "pipward/bloom/detail/borrow.h"
 
 #include <algorithm>
 #include <cmath>
@@ -7,7 +7,7 @@
 
 #include "pipward/record/name_index.h"
 
-namespace pipward::bloom {
+namespace pipward::bloom::detail {
 namespace {
 
 // Seedlings about the mid-parent: most within 3 to 4 days, progeny means follow the parents with r = 0.93
@@ -133,4 +133,4 @@ void borrow_needs(std::map<std::string, Need>& needs, std::span<const Accession>
     }
 }
 
-}  // namespace pipward::bloom
+}  // namespace pipward::bloom::detail

@@ -1,10 +1,10 @@
 // SPDX-License-Identifier: MIT
-#include "pipward/bloom/fit_table.h"
+#include "pipward/bloom/detail/fit_table.h"
 
 #include <algorithm>
 #include <tuple>
 
-namespace pipward::bloom {
+namespace pipward::bloom::detail {
 namespace {
 
 // What one accession departs by from its model in one spring, beside the noting: so a note good to half a
@@ -85,4 +85,4 @@ FitTable fit_table(BloomMethod method, std::span<const Observation> observations
     return table;
 }
 
-}  // namespace pipward::bloom
+}  // namespace pipward::bloom::detail

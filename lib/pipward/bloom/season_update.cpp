@@ -1,11 +1,11 @@
 // SPDX-License-Identifier: MIT
-#include "pipward/bloom/season_update.h"
+#include "pipward/bloom/detail/season_update.h"
 #include "pipward/math/robust.h"
 
 #include <algorithm>
 #include <cmath>
 
-namespace pipward::bloom {
+namespace pipward::bloom::detail {
 namespace {
 
 // However many notes stand on one accession, they are one observer's in one spring.
@@ -73,4 +73,4 @@ SeasonUpdate update_season(std::span<const NoteDeparture> notes, double season_s
     return update;
 }
 
-}  // namespace pipward::bloom
+}  // namespace pipward::bloom::detail

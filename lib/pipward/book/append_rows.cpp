@@ -3,14 +3,14 @@
 
 #include <algorithm>
 
-#include "pipward/book/check.h"
-#include "pipward/book/layers.h"
-#include "pipward/book/parts_of_change.h"
+#include "pipward/book/detail/check.h"
+#include "pipward/book/detail/layers.h"
+#include "pipward/book/detail/parts_of_change.h"
 #include "pipward/book/schema.h"
-#include "pipward/book/transaction.h"
-#include "pipward/book/with_schema.h"
+#include "pipward/book/detail/transaction.h"
+#include "pipward/book/detail/with_schema.h"
 
-namespace pipward::book {
+namespace pipward::book::detail {
 namespace {
 
 // Rows are counted from 1.
@@ -191,4 +191,4 @@ void append_rows(const std::string& location, const Table& rows, Schema schema) 
                 [&](Session& session) { append_in(session, location, rows); });
 }
 
-}  // namespace pipward::book
+}  // namespace pipward::book::detail

@@ -4,11 +4,11 @@
 #include <map>
 #include <vector>
 
-#include "pipward/book/check.h"
+#include "pipward/book/detail/check.h"
 #include "pipward/book/records.h"
 #include "pipward/value/utf8.h"
 
-namespace pipward::book {
+namespace pipward::book::detail {
 namespace {
 
 // Nobody writes more on a tag. Common practice, no source.
@@ -94,4 +94,4 @@ void check_keys(const Orchard& orchard, Schema schema, Findings& findings) {
     }
 }
 
-}  // namespace pipward::book
+}  // namespace pipward::book::detail

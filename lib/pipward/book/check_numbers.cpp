@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: MIT
-#include "pipward/book/check.h"
+#include "pipward/book/detail/check.h"
 #include "pipward/book/records.h"
 
-namespace pipward::book {
+namespace pipward::book::detail {
 namespace {
 
 bool is_limited(const BookColumn& column) {
@@ -36,4 +36,4 @@ void check_numbers(const Orchard& orchard, Schema schema, Findings& findings) {
     }
 }
 
-}  // namespace pipward::book
+}  // namespace pipward::book::detail

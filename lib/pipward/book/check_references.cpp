@@ -1,9 +1,9 @@
 // SPDX-License-Identifier: MIT
-#include "pipward/book/check.h"
-#include "pipward/book/missing_names.h"
+#include "pipward/book/detail/check.h"
+#include "pipward/book/detail/missing_names.h"
 #include "pipward/book/records.h"
 
-namespace pipward::book {
+namespace pipward::book::detail {
 namespace {
 
 MissingNames missing_in(const BookTable& table, const BookColumn& column, const Orchard& orchard,
@@ -41,4 +41,4 @@ void check_references(const Orchard& orchard, const Names& names, Schema schema,
     tell_of_empty_tables(unanswered, findings);
 }
 
-}  // namespace pipward::book
+}  // namespace pipward::book::detail

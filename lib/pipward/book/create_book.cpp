@@ -5,13 +5,13 @@
 
 #include <filesystem>
 
-#include "pipward/book/describe.h"
-#include "pipward/book/layers.h"
-#include "pipward/book/ogr_session.h"
-#include "pipward/book/relations.h"
-#include "pipward/book/with_schema.h"
+#include "pipward/book/detail/describe.h"
+#include "pipward/book/detail/layers.h"
+#include "pipward/book/detail/ogr_session.h"
+#include "pipward/book/detail/relations.h"
+#include "pipward/book/detail/with_schema.h"
 
-namespace pipward::book {
+namespace pipward::book::detail {
 namespace {
 
 namespace fs = std::filesystem;
@@ -209,4 +209,4 @@ void create_book(const std::string& path, const std::string& crs, Schema schema)
     }
 }
 
-}  // namespace pipward::book
+}  // namespace pipward::book::detail

@@ -4,8 +4,8 @@
 
 #include <set>
 
-#include "pipward/book/entry_judgement.h"
-#include "pipward/book/missing_names.h"
+#include "pipward/book/detail/entry_judgement.h"
+#include "pipward/book/detail/missing_names.h"
 #include "pipward/value/nearest.h"
 
 namespace pipward::book {
@@ -15,7 +15,7 @@ namespace {
 // large book.
 constexpr std::size_t most_searches = 20;
 
-Sentence nearest_names(const std::string& name, const Named& named) {
+Sentence nearest_names(const std::string& name, const detail::Named& named) {
     const auto known = named.all();
     const auto few = nearest_few(name, {known.begin(), known.end()});
     if (few.empty()) {
@@ -25,7 +25,7 @@ Sentence nearest_names(const std::string& name, const Named& named) {
                            : say("The nearest are: {}.", fmt::format("{}", fmt::join(few, ", ")));
 }
 
-Sentence remedy_for(const std::string& name, const Named& named, KnownNames& known) {
+Sentence remedy_for(const std::string& name, const detail::Named& named, detail::KnownNames& known) {
     if (named.unread) {
         return say("Perhaps it is a row of {} that could not be read: mend those first.", named.table);
     }
@@ -41,37 +41,37 @@ Sentence remedy_for(const std::string& name, const Named& named, KnownNames& kno
     return remedy;
 }
 
-Sentence taken(const std::string& name, const BookTable& table, const KnownNames& known) {
+Sentence taken(const std::string& name, const BookTable& table, const detail::KnownNames& known) {
     return known.earlier.contains(name) ? say("An earlier row has a {} of this name.", table.row_words)
                                         : say("The book has a {} of this name already.", table.row_words);
 }
 
 }  // namespace
 
-KnownNames::KnownNames(const BookReading& reading, Schema tables)
-    : book(reading), schema(tables), names(names_of(reading.orchard, tables)) {
+detail::KnownNames::KnownNames(const BookReading& reading, Schema tables)
+    : book(reading), schema(tables), names(detail::names_of(reading.orchard, tables)) {
     for (const auto& [table, rows] : unread_in(reading.findings)) {
         names.unread.insert(table);
     }
 }
 
-void judge_names(Judgement& judgement, KnownNames& known) {
+void detail::judge_names(detail::Judgement& judgement, detail::KnownNames& known) {
     for (const auto& column : judgement.table.columns) {
-        const auto value = value_of(judgement.entry, column.name);
+        const auto value = detail::value_of(judgement.entry, column.name);
         const auto* name = std::get_if<std::string>(&value);
         if (name == nullptr || name->empty() || column.references.empty()) {
             continue;
         }
-        const auto named = named_by(column, known.names, known.schema);
+        const auto named = detail::named_by(column, known.names, known.schema);
         if (!named.answers_to(*name)) {
-            judgement.findings.push_back(error(judgement.at(column.name),
+            judgement.findings.push_back(detail::error(judgement.at(column.name),
                                                say("The book has no {} of this name.", named.what),
                                                remedy_for(*name, named, known)));
         }
     }
 }
 
-bool judge_key(Judgement& judgement, const KnownNames& known) {
+bool detail::judge_key(detail::Judgement& judgement, const detail::KnownNames& known) {
     const auto& table = judgement.table;
     const auto* key = key_column(table);
     if (key == nullptr) {
@@ -79,32 +79,32 @@ bool judge_key(Judgement& judgement, const KnownNames& known) {
     }
     const auto place = judgement.at(key->name);
     if (known.names.of(table.name, key->name).contains(place.value)) {
-        judgement.findings.push_back(error(place, taken(place.value, table, known),
+        judgement.findings.push_back(detail::error(place, taken(place.value, table, known),
                                            say("Give it another name: each must be one row's alone.")));
         return false;
     }
-    if (const auto like = known.folds.find(folded(place.value)); like != known.folds.end()) {
+    if (const auto like = known.folds.find(detail::folded(place.value)); like != known.folds.end()) {
         judgement.findings.push_back(
-            warning(place, say("It differs from \"{}\" only by capitals or spaces.", like->second),
+            detail::warning(place, say("It differs from \"{}\" only by capitals or spaces.", like->second),
                     say("Make them more different.")));
     }
     return true;
 }
 
-void add_key(const Judgement& judgement, KnownNames& known) {
+void detail::add_key(const detail::Judgement& judgement, detail::KnownNames& known) {
     const auto* key = key_column(judgement.table);
-    const auto name = key == nullptr ? std::string{} : to_text(value_of(judgement.entry, key->name));
+    const auto name = key == nullptr ? std::string{} : to_text(detail::value_of(judgement.entry, key->name));
     if (!name.empty()) {
         known.names.by_column[{judgement.table.name, key->name}].insert(name);
-        known.folds.emplace(folded(name), name);
+        known.folds.emplace(detail::folded(name), name);
         known.earlier.insert(name);
     }
 }
 
-void fold_names(const BookTable& table, KnownNames& known) {
+void detail::fold_names(const BookTable& table, detail::KnownNames& known) {
     if (const auto* key = key_column(table)) {
         for (const auto& name : known.names.of(table.name, key->name)) {
-            known.folds.emplace(folded(name), name);
+            known.folds.emplace(detail::folded(name), name);
         }
     }
 }

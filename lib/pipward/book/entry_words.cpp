@@ -4,9 +4,9 @@
 #include <algorithm>
 #include <sstream>
 
-#include "pipward/book/entry_judgement.h"
+#include "pipward/book/detail/entry_judgement.h"
 #include "pipward/book/schema_words.h"
-#include "pipward/book/with_schema.h"
+#include "pipward/book/detail/with_schema.h"
 
 namespace pipward::book {
 namespace {
@@ -47,11 +47,11 @@ Entry entry_of(const AddedRow& row) {
 }  // namespace
 
 std::span<const std::string_view> entry_tables() {
-    static const auto tables = entry_tables_of(book_tables());
+    static const auto tables = detail::entry_tables_of(book_tables());
     return tables;
 }
 
-std::vector<std::string_view> entry_tables_of(Schema schema) {
+std::vector<std::string_view> detail::entry_tables_of(Schema schema) {
     std::vector<std::string_view> names;
     for (const auto& table : schema) {
         if (!table.entry_words.empty()) {
@@ -61,11 +61,11 @@ std::vector<std::string_view> entry_tables_of(Schema schema) {
     return names;
 }
 
-Sentence in_words(const Entry& entry) {
-    return in_words(entry, book_tables());
+Sentence detail::in_words(const Entry& entry) {
+    return detail::in_words(entry, book_tables());
 }
 
-Sentence in_words(const Entry& entry, Schema schema) {
+Sentence detail::in_words(const Entry& entry, Schema schema) {
     const auto* table = find_book_table(entry.table, schema);
     const auto name =
         table == nullptr || table->entry_words.empty() ? verbatim(entry.table) : table->entry_words;
@@ -79,8 +79,8 @@ Sentence in_words(const Entry& entry, Schema schema) {
     return parts.empty() ? name : say("{}: {}", name, joined(parts, verbatim(", ")));
 }
 
-Sentence in_words(const AddedRow& row) {
-    return in_words(entry_of(row));
+Sentence detail::in_words(const AddedRow& row) {
+    return detail::in_words(entry_of(row));
 }
 
 std::string name_of(const AddedRow& row) {

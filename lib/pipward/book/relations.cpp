@@ -1,9 +1,9 @@
 // SPDX-License-Identifier: MIT
-#include "pipward/book/relations.h"
+#include "pipward/book/detail/relations.h"
 
 #include <fmt/format.h>
 
-namespace pipward::book {
+namespace pipward::book::detail {
 namespace {
 
 constexpr auto relations_form =
@@ -60,4 +60,4 @@ void write_relations(Session& session, Schema schema) {
     }
 }
 
-}  // namespace pipward::book
+}  // namespace pipward::book::detail

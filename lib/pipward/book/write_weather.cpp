@@ -5,16 +5,16 @@
 #include <map>
 
 #include "pipward/book/book.h"
-#include "pipward/book/check.h"
-#include "pipward/book/layers.h"
+#include "pipward/book/detail/check.h"
+#include "pipward/book/detail/layers.h"
 #include "pipward/book/records.h"
-#include "pipward/book/transaction.h"
+#include "pipward/book/detail/transaction.h"
 #include "pipward/record/words.h"
 
 namespace pipward::book {
 namespace {
 
-Whereabouts at(const WeatherDay& day, std::string_view field, std::string value) {
+detail::Whereabouts at(const WeatherDay& day, std::string_view field, std::string value) {
     return {"weather_day", day.station + " " + to_iso(day.day), field, std::move(value)};
 }
 
@@ -26,27 +26,27 @@ void check_values(const WeatherDay& day, Findings& findings) {
     const auto row = row_of(day);
     for (std::size_t i = 0; i < row.cells.size(); ++i) {
         if (auto wrong = check_cell(day_columns()[i], row.cells[i])) {
-            findings.push_back(error(at(day, wrong->field, wrong->value), wrong->message, wrong->remedy));
+            findings.push_back(detail::error(at(day, wrong->field, wrong->value), wrong->message, wrong->remedy));
         }
     }
     if (day.t_min > day.t_max) {
-        findings.push_back(error(at(day, "t_min_c", fmt::format("{}", day.t_min.degrees)),
+        findings.push_back(detail::error(at(day, "t_min_c", fmt::format("{}", day.t_min.degrees)),
                                  say("The lowest temperature is above the highest."),
                                  say("Correct the day in the source.")));
     }
 }
 
-void check_days(const std::vector<WeatherDay>& days) {
+void detail::check_days(const std::vector<WeatherDay>& days) {
     Findings findings;
     std::map<Day, int> seen;
     for (const auto& day : days) {
         if (day.station != days.front().station) {
-            findings.push_back(error(at(day, "station", day.station),
+            findings.push_back(detail::error(at(day, "station", day.station),
                                      say("The days are of more than one station."),
                                      say("Write one station at a time.")));
         }
         if (++seen[day.day] == 2) {
-            findings.push_back(error(at(day, "day", to_iso(day.day)), say("The day is given twice."),
+            findings.push_back(detail::error(at(day, "day", to_iso(day.day)), say("The day is given twice."),
                                      say("Keep one of the two.")));
         }
         check_values(day, findings);
@@ -56,67 +56,67 @@ void check_days(const std::vector<WeatherDay>& days) {
     }
 }
 
-OGRLayer& layer_named(Session& session, const std::string& location, const char* name) {
+OGRLayer& layer_named(detail::Session& session, const std::string& location, const char* name) {
     OGRLayer* layer = session.dataset->GetLayerByName(name);
     if (layer == nullptr) {
-        throw access_error(location, say("The book has no table {}.", name),
+        throw detail::access_error(location, say("The book has no table {}.", name),
                            say("Check it with book-check."));
     }
     return *layer;
 }
 
-void expect_station(Session& session, const std::string& location, const WeatherDay& day) {
+void expect_station(detail::Session& session, const std::string& location, const WeatherDay& day) {
     auto& stations = layer_named(session, location, "station");
-    stations.SetAttributeFilter(("name = " + quoted_text(day.station)).c_str());
+    stations.SetAttributeFilter(("name = " + detail::quoted_text(day.station)).c_str());
     stations.ResetReading();
     const OGRFeatureUniquePtr found(stations.GetNextFeature());
     stations.SetAttributeFilter(nullptr);
     if (found == nullptr) {
         throw Error(Trouble::input,
-                    error(at(day, "station", day.station), say("The book has no station of this name."),
+                    detail::error(at(day, "station", day.station), say("The book has no station of this name."),
                           say("Add the station first, with its place and elevation.")));
     }
 }
 
 using Stored = std::map<Day, OGRFeatureUniquePtr>;
 
-Stored stored_days(Session& session, OGRLayer& layer, const std::string& station) {
+Stored stored_days(detail::Session& session, OGRLayer& layer, const std::string& station) {
     Stored stored;
     const auto before = session.messages->failures();
-    layer.SetAttributeFilter(("station = " + quoted_text(station)).c_str());
+    layer.SetAttributeFilter(("station = " + detail::quoted_text(station)).c_str());
     const int field = layer.GetLayerDefn()->GetFieldIndex("day");
     for (auto& feature : layer) {
-        if (const auto day = get_field(*feature, field); std::holds_alternative<Day>(day)) {
+        if (const auto day = detail::get_field(*feature, field); std::holds_alternative<Day>(day)) {
             stored[std::get<Day>(day)] = std::move(feature);
         }
     }
     layer.SetAttributeFilter(nullptr);
-    expect_success(session, before, false, "read");
+    detail::expect_success(session, before, false, "read");
     return stored;
 }
 
 void fill(OGRFeature& feature, const WeatherDay& day) {
     const auto row = row_of(day);
     for (std::size_t i = 0; i < row.cells.size(); ++i) {
-        set_field(feature, feature.GetFieldIndex(std::string(day_columns()[i].name).c_str()), row.cells[i]);
+        detail::set_field(feature, feature.GetFieldIndex(std::string(day_columns()[i].name).c_str()), row.cells[i]);
     }
 }
 
-void add_day(Session& session, OGRLayer& layer, const WeatherDay& day) {
+void add_day(detail::Session& session, OGRLayer& layer, const WeatherDay& day) {
     OGRFeature feature(layer.GetLayerDefn());
     fill(feature, day);
     const auto before = session.messages->failures();
-    expect_success(session, before, layer.CreateFeature(&feature) != OGRERR_NONE, "CreateFeature");
+    detail::expect_success(session, before, layer.CreateFeature(&feature) != OGRERR_NONE, "CreateFeature");
 }
 
-bool replace_day(Session& session, OGRLayer& layer, OGRFeature& stored, const WeatherDay& day) {
+bool replace_day(detail::Session& session, OGRLayer& layer, OGRFeature& stored, const WeatherDay& day) {
     const OGRFeatureUniquePtr renewed(stored.Clone());
     fill(*renewed, day);
     if (renewed->Equal(&stored) != 0) {
         return false;
     }
     const auto before = session.messages->failures();
-    expect_success(session, before, layer.SetFeature(renewed.get()) != OGRERR_NONE, "SetFeature");
+    detail::expect_success(session, before, layer.SetFeature(renewed.get()) != OGRERR_NONE, "SetFeature");
     return true;
 }
 
@@ -126,7 +126,7 @@ bool supersedes(const WeatherDay& day, const OGRFeature& stored) {
            stored.GetFieldAsString("source") == to_word(WeatherSource::forecast);
 }
 
-WeatherWritten write_days(Session& session, const std::string& location, const std::vector<WeatherDay>& days,
+WeatherWritten write_days(detail::Session& session, const std::string& location, const std::vector<WeatherDay>& days,
                           bool replace_existing) {
     expect_station(session, location, days.front());
     auto& layer = layer_named(session, location, "weather_day");
@@ -154,10 +154,10 @@ WeatherWritten write_weather(const std::string& location, const std::vector<Weat
     if (days.empty()) {
         return {};
     }
-    check_days(days);
+    detail::check_days(days);
     WeatherWritten written;
-    change_book(location, {"weather_day"}, default_patience,
-                [&](Session& session) { written = write_days(session, location, days, replace_existing); });
+    detail::change_book(location, {"weather_day"}, default_patience,
+                [&](detail::Session& session) { written = write_days(session, location, days, replace_existing); });
     return written;
 }
 

@@ -1,9 +1,9 @@
 // SPDX-License-Identifier: MIT
-#include "pipward/dress/form_groups.h"
+#include "pipward/dress/detail/form_groups.h"
 
 #include <algorithm>
 
-namespace pipward::dress {
+namespace pipward::dress::detail {
 namespace {
 
 /// A tab of a result's form.
@@ -79,4 +79,4 @@ std::vector<FormGroup> form_groups(const TableShape& result, const Wording& word
     return groups;
 }
 
-}  // namespace pipward::dress
+}  // namespace pipward::dress::detail

@@ -2,11 +2,11 @@
 #include <algorithm>
 
 #include "pipward/intake/layer_columns.h"
-#include "pipward/operation/book/adopt_tables.h"
+#include "pipward/operation/book/detail/adopt_tables.h"
 #include "pipward/operation/declare/column_of.h"
 #include "pipward/value/utf8.h"
 
-namespace pipward::operation {
+namespace pipward::operation::detail {
 namespace {
 
 using enum CellType;
@@ -118,4 +118,4 @@ Table adopt_row_table(const intake::Adoption& adoption) {
     return adopt_row_rows.of(rows);
 }
 
-}  // namespace pipward::operation
+}  // namespace pipward::operation::detail

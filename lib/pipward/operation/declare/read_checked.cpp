@@ -1,9 +1,9 @@
 // SPDX-License-Identifier: MIT
-#include "pipward/operation/declare/read_checked.h"
+#include "pipward/operation/declare/detail/read_checked.h"
 
 #include "pipward/operation/book/dress_book.h"
 
-namespace pipward::operation {
+namespace pipward::operation::detail {
 namespace {
 
 /// The share of the whole work at which the results are written.
@@ -64,4 +64,4 @@ void apply_to_book(const BookName& book, const book::BookChange& change, Outcome
     add_findings(outcome, refresh_dress(book.location, lent.wording));
 }
 
-}  // namespace pipward::operation
+}  // namespace pipward::operation::detail

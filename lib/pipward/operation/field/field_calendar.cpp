@@ -1,12 +1,12 @@
 // SPDX-License-Identifier: MIT
 #include "pipward/paper/field_calendar.h"
 #include "pipward/operation/declare/column_of.h"
-#include "pipward/operation/declare/sheet_parameters.h"
-#include "pipward/operation/list.h"
-#include "pipward/operation/season/crossing_request.h"
+#include "pipward/operation/declare/detail/sheet_parameters.h"
+#include "pipward/operation/detail/list.h"
+#include "pipward/operation/season/detail/crossing_request.h"
 #include "pipward/season/work_to_come.h"
 
-namespace pipward::operation {
+namespace pipward::operation::detail {
 namespace {
 
 using enum CellType;
@@ -93,4 +93,4 @@ std::unique_ptr<const Operation> field_calendar() {
          .run = run});
 }
 
-}  // namespace pipward::operation
+}  // namespace pipward::operation::detail

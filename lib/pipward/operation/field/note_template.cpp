@@ -2,11 +2,11 @@
 #include "pipward/intake/note_explained.h"
 #include "pipward/intake/note_prefill.h"
 #include "pipward/operation/declare/column_of.h"
-#include "pipward/operation/field/note.h"
-#include "pipward/operation/field/note_kind.h"
-#include "pipward/operation/list.h"
+#include "pipward/operation/field/detail/note.h"
+#include "pipward/operation/field/detail/note_kind.h"
+#include "pipward/operation/detail/list.h"
 
-namespace pipward::operation {
+namespace pipward::operation::detail {
 namespace {
 
 using enum CellType;
@@ -96,4 +96,4 @@ std::unique_ptr<const Operation> note_template() {
          .run = run});
 }
 
-}  // namespace pipward::operation
+}  // namespace pipward::operation::detail

@@ -2,15 +2,15 @@
 #include <algorithm>
 
 #include "pipward/operation/declare/column_of.h"
-#include "pipward/operation/declare/sheet_parameters.h"
-#include "pipward/operation/list.h"
-#include "pipward/operation/season/crossing_request.h"
+#include "pipward/operation/declare/detail/sheet_parameters.h"
+#include "pipward/operation/detail/list.h"
+#include "pipward/operation/season/detail/crossing_request.h"
 #include "pipward/paper/work_lines.h"
 #include "pipward/place/walk_end.h"
 #include "pipward/season/picking_walk.h"
 #include "pipward/season/work_to_come.h"
 
-namespace pipward::operation {
+namespace pipward::operation::detail {
 namespace {
 
 using enum CellType;
@@ -139,4 +139,4 @@ std::unique_ptr<const Operation> pick_list() {
          .run = run});
 }
 
-}  // namespace pipward::operation
+}  // namespace pipward::operation::detail

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: MIT
-#include "pipward/operation/lineage/line_alleles_tables.h"
+#include "pipward/operation/lineage/detail/line_alleles_tables.h"
 
 #include "pipward/operation/declare/column_of.h"
 

@@ -5,17 +5,17 @@
 #include "pipward/lineage/line_summary.h"
 #include "pipward/lineage/line_tree_text.h"
 #include "pipward/lineage/trait_scores.h"
-#include "pipward/operation/declare/common_parameters.h"
-#include "pipward/operation/declare/read_checked.h"
-#include "pipward/operation/lineage/line_tables.h"
-#include "pipward/operation/list.h"
+#include "pipward/operation/declare/detail/common_parameters.h"
+#include "pipward/operation/declare/detail/read_checked.h"
+#include "pipward/operation/lineage/detail/line_tables.h"
+#include "pipward/operation/detail/list.h"
 #include "pipward/paper/line_drawing.h"
 #include "pipward/paper/page_svg.h"
 #include "pipward/paper/paper_size.h"
 #include "pipward/paper/pdf.h"
 #include "pipward/place/accession_choice.h"
 
-namespace pipward::operation {
+namespace pipward::operation::detail {
 namespace {
 
 struct Request {
@@ -128,4 +128,4 @@ std::unique_ptr<const Operation> line_show() {
          .run = run});
 }
 
-}  // namespace pipward::operation
+}  // namespace pipward::operation::detail

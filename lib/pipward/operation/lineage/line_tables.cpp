@@ -1,11 +1,11 @@
 // SPDX-License-Identifier: MIT
-#include "pipward/operation/lineage/line_tables.h"
+#include "pipward/operation/lineage/detail/line_tables.h"
 
 #include "pipward/lineage/cross_notation.h"
 #include "pipward/lineage/line_summary.h"
 #include "pipward/operation/declare/column_of.h"
 
-namespace pipward::operation {
+namespace pipward::operation::detail {
 namespace {
 
 using enum CellType;
@@ -145,4 +145,4 @@ Table line_text_table(const lineage::LineGraph& graph, int subject, int generati
     return line_text_rows.of(rows);
 }
 
-}  // namespace pipward::operation
+}  // namespace pipward::operation::detail

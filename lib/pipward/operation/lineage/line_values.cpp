@@ -3,14 +3,14 @@
 
 #include "pipward/lineage/value_list.h"
 #include "pipward/operation/declare/column_of.h"
-#include "pipward/operation/declare/common_parameters.h"
-#include "pipward/operation/declare/read_checked.h"
-#include "pipward/operation/lineage/heritability_parameter.h"
-#include "pipward/operation/list.h"
+#include "pipward/operation/declare/detail/common_parameters.h"
+#include "pipward/operation/declare/detail/read_checked.h"
+#include "pipward/operation/lineage/detail/heritability_parameter.h"
+#include "pipward/operation/detail/list.h"
 #include "pipward/record/words.h"
 #include "pipward/value/complaint.h"
 
-namespace pipward::operation {
+namespace pipward::operation::detail {
 namespace {
 
 using enum CellType;
@@ -146,4 +146,4 @@ std::unique_ptr<const Operation> line_values() {
          .run = run});
 }
 
-}  // namespace pipward::operation
+}  // namespace pipward::operation::detail

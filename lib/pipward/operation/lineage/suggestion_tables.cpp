@@ -1,10 +1,10 @@
 // SPDX-License-Identifier: MIT
-#include "pipward/operation/lineage/suggestion_tables.h"
+#include "pipward/operation/lineage/detail/suggestion_tables.h"
 
 #include "pipward/operation/declare/column_of.h"
 #include "pipward/season/words.h"
 
-namespace pipward::operation {
+namespace pipward::operation::detail {
 namespace {
 
 using enum CellType;
@@ -116,4 +116,4 @@ Table left_out_table(const std::vector<season::WeighedCross>& crosses,
     return left_out_rows.of(rows);
 }
 
-}  // namespace pipward::operation
+}  // namespace pipward::operation::detail

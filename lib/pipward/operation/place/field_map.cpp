@@ -2,11 +2,11 @@
 #include <algorithm>
 
 #include "pipward/operation/declare/column_of.h"
-#include "pipward/operation/declare/common_parameters.h"
-#include "pipward/operation/declare/read_checked.h"
-#include "pipward/operation/declare/sheet_parameters.h"
-#include "pipward/operation/list.h"
-#include "pipward/operation/place/tree_choice.h"
+#include "pipward/operation/declare/detail/common_parameters.h"
+#include "pipward/operation/declare/detail/read_checked.h"
+#include "pipward/operation/declare/detail/sheet_parameters.h"
+#include "pipward/operation/detail/list.h"
+#include "pipward/operation/place/detail/tree_choice.h"
 #include "pipward/paper/field_contents.h"
 #include "pipward/paper/field_pages.h"
 #include "pipward/paper/paper_size.h"
@@ -14,7 +14,7 @@
 #include "pipward/place/address_order.h"
 #include "pipward/value/complaint.h"
 
-namespace pipward::operation {
+namespace pipward::operation::detail {
 namespace {
 
 struct Request : TreeRequest {
@@ -178,4 +178,4 @@ std::unique_ptr<const Operation> field_map() {
          .run = run});
 }
 
-}  // namespace pipward::operation
+}  // namespace pipward::operation::detail

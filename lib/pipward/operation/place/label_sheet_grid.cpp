@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: MIT
-#include "pipward/operation/place/label_sheet_grid.h"
+#include "pipward/operation/place/detail/label_sheet_grid.h"
 
-namespace pipward::operation {
+namespace pipward::operation::detail {
 namespace {
 
 struct Limits {
@@ -48,4 +48,4 @@ std::vector<Bound<paper::SheetWish>> sheet_parameters() {
                   "From a label to the next one below it.", {0, 500})};
 }
 
-}  // namespace pipward::operation
+}  // namespace pipward::operation::detail

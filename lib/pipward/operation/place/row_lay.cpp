@@ -3,15 +3,15 @@
 
 #include "pipward/book/new_rows.h"
 #include "pipward/operation/declare/column_of.h"
-#include "pipward/operation/declare/read_checked.h"
-#include "pipward/operation/list.h"
-#include "pipward/operation/place/row_tables.h"
-#include "pipward/operation/place/user_places.h"
+#include "pipward/operation/declare/detail/read_checked.h"
+#include "pipward/operation/detail/list.h"
+#include "pipward/operation/place/detail/row_tables.h"
+#include "pipward/operation/place/detail/user_places.h"
 #include "pipward/place/row_laying.h"
 #include "pipward/record/name_index.h"
 #include "pipward/value/complaint.h"
 
-namespace pipward::operation {
+namespace pipward::operation::detail {
 
 namespace {
 
@@ -214,4 +214,4 @@ std::unique_ptr<const Operation> row_lay() {
          .run = run});
 }
 
-}  // namespace pipward::operation
+}  // namespace pipward::operation::detail

@@ -3,14 +3,14 @@
 
 #include "pipward/book/new_rows.h"
 #include "pipward/operation/declare/column_of.h"
-#include "pipward/operation/declare/read_checked.h"
-#include "pipward/operation/list.h"
-#include "pipward/operation/place/row_tables.h"
-#include "pipward/operation/place/user_places.h"
+#include "pipward/operation/declare/detail/read_checked.h"
+#include "pipward/operation/detail/list.h"
+#include "pipward/operation/place/detail/row_tables.h"
+#include "pipward/operation/place/detail/user_places.h"
 #include "pipward/place/number_trees.h"
 #include "pipward/value/complaint.h"
 
-namespace pipward::operation {
+namespace pipward::operation::detail {
 
 namespace {
 
@@ -216,4 +216,4 @@ std::unique_ptr<const Operation> row_number() {
          .run = run});
 }
 
-}  // namespace pipward::operation
+}  // namespace pipward::operation::detail

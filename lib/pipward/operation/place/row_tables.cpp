@@ -1,9 +1,9 @@
 // SPDX-License-Identifier: MIT
-#include "pipward/operation/place/row_tables.h"
+#include "pipward/operation/place/detail/row_tables.h"
 
 #include "pipward/operation/declare/column_of.h"
 
-namespace pipward::operation {
+namespace pipward::operation::detail {
 namespace {
 
 using enum CellType;
@@ -52,4 +52,4 @@ Table row_position_table(std::span<const place::RowPosition> positions, std::spa
     return row_position_rows.of(records);
 }
 
-}  // namespace pipward::operation
+}  // namespace pipward::operation::detail

@@ -1,12 +1,12 @@
 // SPDX-License-Identifier: MIT
-#include "pipward/operation/place/tree_choice.h"
+#include "pipward/operation/place/detail/tree_choice.h"
 
 #include "pipward/book/book.h"
 #include "pipward/cross/kept_tasks.h"
-#include "pipward/operation/declare/common_parameters.h"
+#include "pipward/operation/declare/detail/common_parameters.h"
 #include "pipward/value/complaint.h"
 
-namespace pipward::operation {
+namespace pipward::operation::detail {
 
 std::vector<Bound<TreeRequest>> tree_parameters() {
     return {
@@ -56,4 +56,4 @@ std::vector<std::uint32_t> chosen_trees(const Orchard& orchard, const TreeReques
     return place::chosen_trees(orchard, choice, demand, findings);
 }
 
-}  // namespace pipward::operation
+}  // namespace pipward::operation::detail

@@ -5,16 +5,16 @@
 
 #include "pipward/lineage/line_text.h"
 #include "pipward/operation/declare/column_of.h"
-#include "pipward/operation/declare/common_parameters.h"
-#include "pipward/operation/declare/read_checked.h"
-#include "pipward/operation/list.h"
+#include "pipward/operation/declare/detail/common_parameters.h"
+#include "pipward/operation/declare/detail/read_checked.h"
+#include "pipward/operation/detail/list.h"
 #include "pipward/place/address.h"
 #include "pipward/place/geo_uri.h"
 #include "pipward/place/tree_index.h"
 #include "pipward/place/tree_story.h"
 #include "pipward/value/complaint.h"
 
-namespace pipward::operation {
+namespace pipward::operation::detail {
 namespace {
 
 struct Request {
@@ -229,4 +229,4 @@ std::unique_ptr<const Operation> tree_find() {
          .run = run});
 }
 
-}  // namespace pipward::operation
+}  // namespace pipward::operation::detail

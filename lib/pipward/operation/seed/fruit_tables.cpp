@@ -1,10 +1,10 @@
 // SPDX-License-Identifier: MIT
-#include "pipward/operation/seed/fruit_tables.h"
+#include "pipward/operation/seed/detail/fruit_tables.h"
 
 #include "pipward/operation/declare/column_of.h"
 #include "pipward/place/address.h"
 
-namespace pipward::operation {
+namespace pipward::operation::detail {
 namespace {
 
 using enum CellType;
@@ -105,4 +105,4 @@ Table first_fruit_table(const seed::FirstFruits& fruits, int year, std::span<con
     return first_fruit_rows.of(records);
 }
 
-}  // namespace pipward::operation
+}  // namespace pipward::operation::detail

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: MIT
-#include "pipward/operation/seed/planting_tables.h"
+#include "pipward/operation/seed/detail/planting_tables.h"
 
 #include "pipward/operation/declare/column_of.h"
 
