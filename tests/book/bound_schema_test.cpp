@@ -8,8 +8,8 @@
 
 #include "book/book_testing.h"
 #include "book/hive_table.h"
-#include "pipward/book/records.h"
 #include "pipward/book/detail/with_schema.h"
+#include "pipward/book/records.h"
 
 namespace pipward::book {
 namespace {
@@ -54,7 +54,9 @@ class TableOfItsOwn : public testing::BookTest {
         append("tree", {"label"}, {{{text("LO-04-07")}, at(500000, 5300000)}});
         return detail::read_book(book, with_hives());
     }
-    static Findings check(const Orchard& orchard) { return detail::check_orchard(orchard, today, {}, with_hives()); }
+    static Findings check(const Orchard& orchard) {
+        return detail::check_orchard(orchard, today, {}, with_hives());
+    }
 };
 
 TEST_F(TableOfItsOwn, IsMadeWrittenAndRead) {
@@ -76,7 +78,7 @@ TEST_F(TableOfItsOwn, ABookWithoutItSaysSo) {
     make_book();
     EXPECT_TRUE(has(detail::read_book(book, with_hives()).findings,
                     {Level::error, "hive", "", "", "", "no such table", "book-new"}));
-    EXPECT_EQ(detail::read_book(book).findings, Findings{});
+    EXPECT_EQ(read_book(book).findings, Findings{});
 }
 
 TEST_F(TableOfItsOwn, ItsCellsAreCheckedBeforeTheyAreWritten) {
@@ -120,8 +122,10 @@ TEST_F(TableOfItsOwn, TakesEntries) {
     const auto reading = book_with_a_tree();
     const Entry good{"hive",
                      {{"name", text("H1")}, {"placed_on", day("2026-05-01")}, {"tree", text("LO-04-07")}}};
-    EXPECT_EQ(detail::check_entries(reading, std::span(&good, 1), today, with_hives()), std::vector<Findings>(1));
-    EXPECT_EQ(detail::in_words(good, with_hives()).text(), "Hive: name H1, placed on 2026-05-01, tree LO-04-07");
+    EXPECT_EQ(detail::check_entries(reading, std::span(&good, 1), today, with_hives()),
+              std::vector<Findings>(1));
+    EXPECT_EQ(detail::in_words(good, with_hives()).text(),
+              "Hive: name H1, placed on 2026-05-01, tree LO-04-07");
     EXPECT_THROW(check_entry(reading, good, today), Error);
 }
 

@@ -34,8 +34,8 @@ TEST(detail::BloomCourses, HoldAtLeastATenthAtBalloonOnEachGatheringDay) {
     for (const auto& course : courses.each) {
         for (SeasonDay day = course.balloon.first - 1; day <= course.balloon.last + 1; ++day) {
             const double place = (day - course.full_bloom) * (12 - bloom::ladder_base.degrees);
-            const double at_balloon =
-                bloom::share_opened({place + detail::balloon_lasts.value}).value - bloom::share_opened({place}).value;
+            const double at_balloon = bloom::share_opened({place + detail::balloon_lasts.value}).value -
+                                      bloom::share_opened({place}).value;
             const bool inside = day >= course.balloon.first && day <= course.balloon.last;
             EXPECT_EQ(at_balloon >= detail::least_at_once.value, inside) << day;
         }
@@ -58,8 +58,10 @@ TEST(detail::BloomCourses, LoseTheDaysThatAreOver) {
         EXPECT_TRUE(course.balloon.empty() || course.balloon.first >= 121);
     }
     EXPECT_LT(detail::share_with(left, &detail::BloomCourse::balloon), 1);
-    EXPECT_EQ(detail::share_with(detail::from_day(whole, season_last + 50), &detail::BloomCourse::working), 0);
-    EXPECT_EQ(detail::share_with(detail::from_day(whole, season_first - 50), &detail::BloomCourse::working), 1);
+    EXPECT_EQ(detail::share_with(detail::from_day(whole, season_last + 50), &detail::BloomCourse::working),
+              0);
+    EXPECT_EQ(detail::share_with(detail::from_day(whole, season_first - 50), &detail::BloomCourse::working),
+              1);
 }
 
 TEST(Meeting, ChancesLieBetweenNeverAndAlways) {

@@ -110,7 +110,8 @@ TEST(detail::Germination, WeighsTestsOfOneFortnightByTheirGrains) {
 
 TEST(detail::Germination, LetsALaterTestReplaceAnOlderOne) {
     const std::vector tests{test_after(200, 100, 5), test_after(10, 1000, 900)};
-    const auto now = detail::germination_at(Store::refrigerator, gathered, tests, gathered + 200, gathered + 200);
+    const auto now =
+        detail::germination_at(Store::refrigerator, gathered, tests, gathered + 200, gathered + 200);
     EXPECT_DOUBLE_EQ(now.mean, 0.05);
 }
 
@@ -127,7 +128,8 @@ TEST(detail::Germination, IsSurerTheMoreGrainsWereCounted) {
     double before = 1;
     for (const int grains : {10, 30, 100, 1000}) {
         const std::vector tests{test_after(30, grains, grains / 2)};
-        const auto now = detail::germination_at(Store::freezer, gathered, tests, gathered + 30, gathered + 40);
+        const auto now =
+            detail::germination_at(Store::freezer, gathered, tests, gathered + 30, gathered + 40);
         EXPECT_LT(now.sd, before);
         before = now.sd;
     }

@@ -8,8 +8,8 @@
 #include <set>
 
 #include "pipward/paper/detail/clipped.h"
-#include "pipward/paper/field_pages.h"
 #include "pipward/paper/detail/map_furniture.h"
+#include "pipward/paper/field_pages.h"
 
 namespace pipward::paper {
 namespace {

@@ -80,7 +80,8 @@ TEST(Letters, NeverRuleOutANameThatIsNearEnough) {
     const auto words = words_over("a1b", 5);
     for (const auto& scrap : words_over("a1b", 4)) {
         for (const auto& name : words) {
-            ASSERT_LE(detail::LettersSought(scrap).lacking(detail::letters_of(name)), table_slips(scrap, name, false))
+            ASSERT_LE(detail::LettersSought(scrap).lacking(detail::letters_of(name)),
+                      table_slips(scrap, name, false))
                 << scrap << " " << name;
         }
     }
@@ -89,7 +90,8 @@ TEST(Letters, NeverRuleOutANameThatIsNearEnough) {
 TEST(FoldedText, MakesCaseAccentsBlanksAndDashesAlike) {
     EXPECT_EQ(detail::folded_text("  Été \t d’Or–2 "), "ete d'or-2");
     EXPECT_EQ(detail::folded_text("GRÖSSE"), detail::folded_text("größe"));
-    EXPECT_EQ(detail::folded_text("e\xCC\x81t\xC3\xA9"), "ete");  // an accent of its own, and one within the letter
+    EXPECT_EQ(detail::folded_text("e\xCC\x81t\xC3\xA9"),
+              "ete");  // an accent of its own, and one within the letter
     EXPECT_EQ(detail::folded_text("Яблоко"), "яблоко");
     EXPECT_EQ(detail::folded_text("A×B №3"), "axb no3");
 }

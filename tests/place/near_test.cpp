@@ -4,9 +4,9 @@
 #include <algorithm>
 #include <cmath>
 
+#include "pipward/place/detail/row_stands.h"
 #include "pipward/place/near_question.h"
 #include "pipward/place/near_spots.h"
-#include "pipward/place/detail/row_stands.h"
 #include "place/made_trees.h"
 
 namespace pipward::place {

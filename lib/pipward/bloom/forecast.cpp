@@ -183,7 +183,8 @@ std::vector<Sentence> warnings_of(const Work& work, const BloomWindow& window, c
     return warnings;
 }
 
-BloomWindow window_at(const Work& work, const Place& place, const std::vector<detail::SeasonUpdate>& updates) {
+BloomWindow window_at(const Work& work, const Place& place,
+                      const std::vector<detail::SeasonUpdate>& updates) {
     const auto& need = work.model.needs.at(place.accession);
     BloomWindow window;
     window.accession = place.accession;

@@ -10,8 +10,8 @@
 namespace pipward::bloom {
 namespace {
 
-constexpr std::array heat_curves{detail::Summed::sigmoid, detail::Summed::arrhenius, detail::Summed::linear_4_25,
-                                 detail::Summed::linear_6_25};
+constexpr std::array heat_curves{detail::Summed::sigmoid, detail::Summed::arrhenius,
+                                 detail::Summed::linear_4_25, detail::Summed::linear_6_25};
 constexpr std::array calendar_starts{0.0, 14.0, 31.0, 45.0, 59.0};      // season days
 constexpr std::array chill_starts{30.0, 40.0, 50.0, 60.0, 70.0, 80.0};  // chill portions
 constexpr std::array overlaps{0.0, 0.03, 0.06};  // a share less heat for 10 portions more
@@ -28,7 +28,8 @@ double squared(double value) {
 // overlap, and heat curves that rise ever faster are likelier.
 double penalty_of(const detail::Structure& structure) {
     const double middle = structure.start_by == detail::StartBy::chill ? usual_chill : usual_start;
-    const bool convex = structure.summed == detail::Summed::sigmoid || structure.summed == detail::Summed::arrhenius;
+    const bool convex =
+        structure.summed == detail::Summed::sigmoid || structure.summed == detail::Summed::arrhenius;
     return squared((structure.start - middle) / start_scale) + 20 * structure.overlap - (convex ? 0.7 : 0.0);
 }
 
@@ -88,7 +89,8 @@ double overlap_factor(double overlap, const SeasonCurves& curves) {
     return std::exp(-overlap * (chill - usual_chill) / 10);
 }
 
-detail::StructureRun run_of(const detail::Structure& structure, const SeasonCurves& curves, CelsiusStep offset) {
+detail::StructureRun run_of(const detail::Structure& structure, const SeasonCurves& curves,
+                            CelsiusStep offset) {
     detail::StructureRun run;
     run.sums = sums_of(structure.summed, curves);
     if (run.sums.empty()) {
@@ -162,7 +164,8 @@ std::span<const detail::Structure> detail::structures_of(BloomMethod method) {
     return averaged;
 }
 
-std::vector<detail::StructureRun> detail::runs_of(BloomMethod method, const SeasonCurves& curves, CelsiusStep offset) {
+std::vector<detail::StructureRun> detail::runs_of(BloomMethod method, const SeasonCurves& curves,
+                                                  CelsiusStep offset) {
     std::vector<detail::StructureRun> runs;
     const auto structures = detail::structures_of(method);
     runs.reserve(structures.size());

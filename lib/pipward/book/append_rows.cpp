@@ -6,9 +6,9 @@
 #include "pipward/book/detail/check.h"
 #include "pipward/book/detail/layers.h"
 #include "pipward/book/detail/parts_of_change.h"
-#include "pipward/book/schema.h"
 #include "pipward/book/detail/transaction.h"
 #include "pipward/book/detail/with_schema.h"
+#include "pipward/book/schema.h"
 
 namespace pipward::book::detail {
 namespace {
@@ -181,10 +181,6 @@ void append_in(Session& session, const std::string& location, const Table& rows)
     }
 }
 
-void append_rows(const std::string& location, const Table& rows) {
-    append_rows(location, rows, book_tables());
-}
-
 void append_rows(const std::string& location, const Table& rows, Schema schema) {
     check_appended(rows, schema);
     change_book(location, {rows.shape.name}, default_patience,
@@ -192,3 +188,11 @@ void append_rows(const std::string& location, const Table& rows, Schema schema) 
 }
 
 }  // namespace pipward::book::detail
+
+namespace pipward::book {
+
+void append_rows(const std::string& location, const Table& rows) {
+    detail::append_rows(location, rows, book_tables());
+}
+
+}  // namespace pipward::book

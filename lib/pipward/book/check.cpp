@@ -110,7 +110,8 @@ std::string detail::likely_name(const std::string& name, const std::set<std::str
 
 std::string detail::row_name(const BookTable& table, const void* record) {
     const auto* key = key_column(table);
-    return key == nullptr ? detail::fid_name(table.records.show(record).fid) : to_text(key->field.show(record));
+    return key == nullptr ? detail::fid_name(table.records.show(record).fid)
+                          : to_text(key->field.show(record));
 }
 
 const std::set<std::string>& detail::Names::of(std::string_view table, std::string_view column) const {
@@ -155,7 +156,7 @@ UnreadRows unread_in(const Findings& findings) {
     return unread;
 }
 
-Findings detail::check_orchard(const Orchard& orchard, Day as_of, const UnreadRows& unread) {
+Findings check_orchard(const Orchard& orchard, Day as_of, const UnreadRows& unread) {
     return detail::check_orchard(orchard, as_of, unread, book_tables());
 }
 

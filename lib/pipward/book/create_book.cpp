@@ -196,10 +196,6 @@ void create_book_on_server(const std::string& location, const BookForm& form) {
 
 }  // namespace
 
-void create_book(const std::string& path, const std::string& crs) {
-    create_book(path, crs, book_tables());
-}
-
 void create_book(const std::string& path, const std::string& crs, Schema schema) {
     const BookForm form{coordinate_system(crs), schema};
     if (is_server(path)) {
@@ -210,3 +206,11 @@ void create_book(const std::string& path, const std::string& crs, Schema schema)
 }
 
 }  // namespace pipward::book::detail
+
+namespace pipward::book {
+
+void create_book(const std::string& path, const std::string& crs) {
+    detail::create_book(path, crs, book_tables());
+}
+
+}  // namespace pipward::book

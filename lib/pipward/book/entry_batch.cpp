@@ -5,8 +5,8 @@
 
 #include "pipward/book/detail/entry_judgement.h"
 #include "pipward/book/detail/entry_rules.h"
-#include "pipward/book/records.h"
 #include "pipward/book/detail/with_schema.h"
+#include "pipward/book/records.h"
 
 namespace pipward::book {
 namespace {
@@ -81,7 +81,8 @@ class Bench {
         if (judgements_.empty()) {
             detail::fold_names(table, known_);
         }
-        auto& judgement = judgements_.emplace_back(detail::Judgement{entry, table, as_of_, detail::row_name(entry, table)});
+        auto& judgement =
+            judgements_.emplace_back(detail::Judgement{entry, table, as_of_, detail::row_name(entry, table)});
         detail::judge_cells(judgement);
         const bool readable = judgement.findings.empty();
         detail::judge_names(judgement, known_);
@@ -179,12 +180,12 @@ class Bench {
 
 }  // namespace
 
-std::vector<Findings> detail::check_entries(const BookReading& book, std::span<const Entry> entries, Day as_of) {
+std::vector<Findings> check_entries(const BookReading& book, std::span<const Entry> entries, Day as_of) {
     return detail::check_entries(book, entries, as_of, book_tables());
 }
 
-std::vector<Findings> detail::check_entries(const BookReading& book, std::span<const Entry> entries, Day as_of,
-                                    Schema schema) {
+std::vector<Findings> detail::check_entries(const BookReading& book, std::span<const Entry> entries,
+                                            Day as_of, Schema schema) {
     Bench bench(book, as_of, schema);
     for (const auto& entry : entries) {
         bench.take(entry);
@@ -193,7 +194,7 @@ std::vector<Findings> detail::check_entries(const BookReading& book, std::span<c
 }
 
 Findings check_entry(const BookReading& book, const Entry& entry, Day as_of) {
-    return detail::check_entries(book, std::span(&entry, 1), as_of).front();
+    return check_entries(book, std::span(&entry, 1), as_of).front();
 }
 
 }  // namespace pipward::book

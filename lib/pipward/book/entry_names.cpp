@@ -65,8 +65,8 @@ void detail::judge_names(detail::Judgement& judgement, detail::KnownNames& known
         const auto named = detail::named_by(column, known.names, known.schema);
         if (!named.answers_to(*name)) {
             judgement.findings.push_back(detail::error(judgement.at(column.name),
-                                               say("The book has no {} of this name.", named.what),
-                                               remedy_for(*name, named, known)));
+                                                       say("The book has no {} of this name.", named.what),
+                                                       remedy_for(*name, named, known)));
         }
     }
 }
@@ -79,14 +79,15 @@ bool detail::judge_key(detail::Judgement& judgement, const detail::KnownNames& k
     }
     const auto place = judgement.at(key->name);
     if (known.names.of(table.name, key->name).contains(place.value)) {
-        judgement.findings.push_back(detail::error(place, taken(place.value, table, known),
-                                           say("Give it another name: each must be one row's alone.")));
+        judgement.findings.push_back(
+            detail::error(place, taken(place.value, table, known),
+                          say("Give it another name: each must be one row's alone.")));
         return false;
     }
     if (const auto like = known.folds.find(detail::folded(place.value)); like != known.folds.end()) {
         judgement.findings.push_back(
             detail::warning(place, say("It differs from \"{}\" only by capitals or spaces.", like->second),
-                    say("Make them more different.")));
+                            say("Make them more different.")));
     }
     return true;
 }

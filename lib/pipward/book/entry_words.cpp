@@ -5,8 +5,8 @@
 #include <sstream>
 
 #include "pipward/book/detail/entry_judgement.h"
-#include "pipward/book/schema_words.h"
 #include "pipward/book/detail/with_schema.h"
+#include "pipward/book/schema_words.h"
 
 namespace pipward::book {
 namespace {
@@ -61,7 +61,7 @@ std::vector<std::string_view> detail::entry_tables_of(Schema schema) {
     return names;
 }
 
-Sentence detail::in_words(const Entry& entry) {
+Sentence in_words(const Entry& entry) {
     return detail::in_words(entry, book_tables());
 }
 
@@ -79,8 +79,8 @@ Sentence detail::in_words(const Entry& entry, Schema schema) {
     return parts.empty() ? name : say("{}: {}", name, joined(parts, verbatim(", ")));
 }
 
-Sentence detail::in_words(const AddedRow& row) {
-    return detail::in_words(entry_of(row));
+Sentence in_words(const AddedRow& row) {
+    return in_words(entry_of(row));
 }
 
 std::string name_of(const AddedRow& row) {

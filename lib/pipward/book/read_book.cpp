@@ -8,10 +8,10 @@
 #include <memory>
 
 #include "pipward/book/detail/read_table.h"
-#include "pipward/book/records.h"
-#include "pipward/book/schema.h"
 #include "pipward/book/detail/transaction.h"
 #include "pipward/book/detail/with_schema.h"
+#include "pipward/book/records.h"
+#include "pipward/book/schema.h"
 
 namespace pipward::book {
 namespace {
@@ -139,7 +139,7 @@ BookReading read_wanted(detail::Session& session, const std::string& location, c
     for (const auto& table : wanted.schema) {
         if (wanted.table(std::string(table.name))) {
             detail::read_table(session, table, reading.findings,
-                       [&](const BookRow& row) { add_record(reading.orchard, table, row); });
+                               [&](const BookRow& row) { add_record(reading.orchard, table, row); });
         }
     }
     find_crs(session, wanted.schema, reading);
@@ -150,8 +150,9 @@ BookReading read_wanted(detail::Session& session, const std::string& location, c
 
 BookReading read_wanted(const std::string& location, const Wanted& wanted) {
     BookReading reading;
-    detail::look_into_book(location, default_patience,
-                   [&](detail::Session& session) { reading = read_wanted(session, location, wanted); });
+    detail::look_into_book(location, default_patience, [&](detail::Session& session) {
+        reading = read_wanted(session, location, wanted);
+    });
     return reading;
 }
 
@@ -162,7 +163,7 @@ BookReading read_tables(const std::string& location, const std::set<std::string>
                        {book_tables(), [&](const std::string& table) { return tables.contains(table); }});
 }
 
-BookReading detail::read_book(const std::string& location) {
+BookReading read_book(const std::string& location) {
     return detail::read_book(location, book_tables());
 }
 

@@ -10,8 +10,8 @@
 
 #include "pipward/book/detail/check_outline.h"
 #include "pipward/book/detail/layers.h"
-#include "pipward/book/records.h"
 #include "pipward/book/detail/strange_cells.h"
+#include "pipward/book/records.h"
 
 namespace pipward::book::detail {
 namespace {

@@ -19,7 +19,8 @@ struct RowName {
 };
 
 std::string with_day(std::string_view name, std::string_view day, const Wording& wording) {
-    return fmt::format("{} || ', ' || {}", detail::column(name), detail::day_words(day, say("d MMM yyyy"), wording));
+    return fmt::format("{} || ', ' || {}", detail::column(name),
+                       detail::day_words(day, say("d MMM yyyy"), wording));
 }
 
 // What names a row in lists and forms, where neither its key nor its first column and its day do.
@@ -36,7 +37,8 @@ std::vector<RowName> row_names(const Wording& wording) {
         {"bloom_skill", R"(replace("method", '_', ' '))"},
         {"cross_outlook", R"("cross" || ', ' || "way")"},
         {"row_position",
-         detail::phrase(say("{}, row {}, position {}", value("block"), value("row"), value("position")), wording)},
+         detail::phrase(say("{}, row {}, position {}", value("block"), value("row"), value("position")),
+                        wording)},
         {"tree_number", R"("tree")"},
         {"first_fruit", R"("label" || ', ' || "expected")"},
         {"pollen_task", R"("work" || ', ' || "donor")"},

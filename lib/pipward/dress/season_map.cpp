@@ -72,7 +72,8 @@ void tell_bloom(ProjectDress& project, const Wording& wording) {
     const auto full_bloom =
         fmt::format("format_date(attribute(get_feature('{}', 'label', \"label\"), 'full_p50'), {})",
                     layer_id("bloom_window"), detail::phrase(say("d MMMM yyyy"), wording));
-    const auto words = detail::phrase(verbatim("<br>") + say("full bloom about {}", detail::computed(full_bloom)), wording);
+    const auto words =
+        detail::phrase(verbatim("<br>") + say("full bloom about {}", detail::computed(full_bloom)), wording);
     for (auto& group : project.groups) {
         for (auto& layer : group.layers) {
             if (layer.dress.table == "tree") {

@@ -8,8 +8,8 @@
 #include <tuple>
 
 #include "pipward/book/heading.h"
-#include "pipward/intake/detail/book_value.h"
 #include "pipward/intake/cells.h"
+#include "pipward/intake/detail/book_value.h"
 #include "pipward/intake/layer_columns.h"
 #include "pipward/value/nearest.h"
 #include "pipward/value/utf8.h"

@@ -54,8 +54,9 @@ class PageMaker {
         made_.denominators.push_back(window.denominator);
         made_.numbers_left_out += drawing.numbers_left_out();
         Page page{window.page, drawing.take()};
-        std::ranges::move(detail::map_furniture(map_, window, {number, pages(), is_overview}, ruler_, wording_),
-                          std::back_inserter(page.pieces));
+        std::ranges::move(
+            detail::map_furniture(map_, window, {number, pages(), is_overview}, ruler_, wording_),
+            std::back_inserter(page.pieces));
         made_.pages.push_back(std::move(page));
     }
 

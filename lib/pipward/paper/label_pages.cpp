@@ -77,7 +77,8 @@ class SheetFiller {
     /// Whether the next label begins a page: then there is one.
     void turn_page() {
         if (made_.pages.empty() || place() == 0) {
-            made_.pages.push_back({job_.grid.page, detail::check_line_in_margin(job_.grid, ruler_, wording_)});
+            made_.pages.push_back(
+                {job_.grid.page, detail::check_line_in_margin(job_.grid, ruler_, wording_)});
         }
     }
     LaidLabel laid(const LabelText& text) const {

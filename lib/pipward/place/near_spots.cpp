@@ -5,8 +5,8 @@
 #include <cmath>
 #include <limits>
 
-#include "pipward/place/row_barrier.h"
 #include "pipward/place/detail/row_stands.h"
+#include "pipward/place/row_barrier.h"
 #include "pipward/record/presence.h"
 
 namespace pipward::place {

@@ -87,8 +87,9 @@ class Rows {
 
     Sentence alley(std::uint32_t tree, math::PlanePoint stand) const {
         const auto barrier = barrier_of(tree);
-        return barrier ? detail::alley_words(lines_, barriers_, *barrier, plane_(*orchard_.trees[tree].at), stand)
-                       : Sentence{};
+        return barrier
+                   ? detail::alley_words(lines_, barriers_, *barrier, plane_(*orchard_.trees[tree].at), stand)
+                   : Sentence{};
     }
 
     // The direction from the row to where one stands.
@@ -165,7 +166,8 @@ void keep_open(detail::StopPlaces& stop, const detail::WalkGround& ground) {
     }
 }
 
-detail::PlaceDistances finite(const detail::PlaceDistances& walked, const std::vector<math::PlanePoint>& points) {
+detail::PlaceDistances finite(const detail::PlaceDistances& walked,
+                              const std::vector<math::PlanePoint>& points) {
     auto distances = walked;
     for (std::uint32_t a = 0; a < points.size(); ++a) {
         for (std::uint32_t b = 0; b < a; ++b) {

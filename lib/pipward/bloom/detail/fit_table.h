@@ -7,8 +7,8 @@
 #include <string>
 #include <vector>
 
-#include "pipward/bloom/observation.h"
 #include "pipward/bloom/detail/structures.h"
+#include "pipward/bloom/observation.h"
 
 /// The observations as numbers, ready for any number of fits on parts of them.
 namespace pipward::bloom::detail {

@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: MIT
 #pragma once
 
-#include "pipward/bloom/model.h"
 #include "pipward/bloom/detail/row_fit.h"
+#include "pipward/bloom/model.h"
 
 namespace pipward::bloom::detail {
 

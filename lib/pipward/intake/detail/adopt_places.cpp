@@ -5,10 +5,10 @@
 #include <cmath>
 
 #include "pipward/book/heading.h"
-#include "pipward/intake/detail/book_value.h"
 #include "pipward/intake/cells.h"
 #include "pipward/intake/detail/adopt_ground.h"
 #include "pipward/intake/detail/adopting.h"
+#include "pipward/intake/detail/book_value.h"
 #include "pipward/place/transformation.h"
 #include "pipward/value/complaint.h"
 

@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: MIT
 #include <algorithm>
 
-#include "pipward/intake/detail/book_value.h"
 #include "pipward/intake/detail/adopting.h"
+#include "pipward/intake/detail/book_value.h"
 
 namespace pipward::intake::detail {
 namespace {

@@ -5,8 +5,8 @@
 #include "pipward/operation/declare/column_of.h"
 #include "pipward/operation/declare/detail/input_file.h"
 #include "pipward/operation/declare/detail/read_checked.h"
-#include "pipward/operation/field/detail/note_kind.h"
 #include "pipward/operation/detail/list.h"
+#include "pipward/operation/field/detail/note_kind.h"
 
 namespace pipward::operation::detail {
 namespace {

@@ -2,9 +2,9 @@
 #include "pipward/intake/note_explained.h"
 #include "pipward/intake/note_prefill.h"
 #include "pipward/operation/declare/column_of.h"
+#include "pipward/operation/detail/list.h"
 #include "pipward/operation/field/detail/note.h"
 #include "pipward/operation/field/detail/note_kind.h"
-#include "pipward/operation/detail/list.h"
 
 namespace pipward::operation::detail {
 namespace {

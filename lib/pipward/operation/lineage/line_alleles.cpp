@@ -3,9 +3,9 @@
 
 #include "pipward/operation/declare/detail/common_parameters.h"
 #include "pipward/operation/declare/detail/read_checked.h"
+#include "pipward/operation/detail/list.h"
 #include "pipward/operation/lineage/detail/accessions_parameter.h"
 #include "pipward/operation/lineage/detail/line_alleles_tables.h"
-#include "pipward/operation/detail/list.h"
 #include "pipward/seed/allele_survey.h"
 
 namespace pipward::operation::detail {

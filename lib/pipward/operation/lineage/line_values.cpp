@@ -5,8 +5,8 @@
 #include "pipward/operation/declare/column_of.h"
 #include "pipward/operation/declare/detail/common_parameters.h"
 #include "pipward/operation/declare/detail/read_checked.h"
-#include "pipward/operation/lineage/detail/heritability_parameter.h"
 #include "pipward/operation/detail/list.h"
+#include "pipward/operation/lineage/detail/heritability_parameter.h"
 #include "pipward/record/words.h"
 #include "pipward/value/complaint.h"
 

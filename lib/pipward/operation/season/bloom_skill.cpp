@@ -2,8 +2,8 @@
 #include <algorithm>
 
 #include "pipward/operation/detail/list.h"
-#include "pipward/operation/season/result_tables.h"
 #include "pipward/operation/season/detail/season_request.h"
+#include "pipward/operation/season/result_tables.h"
 #include "pipward/season/words.h"
 
 namespace pipward::operation::detail {

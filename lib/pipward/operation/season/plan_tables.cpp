@@ -196,9 +196,9 @@ Table field_task_table(const cross::SeasonPlan& plan) {
 }
 
 std::vector<TableShape> book_result_shapes() {
-    return {bloom_window_shape(),  bloom_model_table.shape(), bloom_skill_table.shape(),
-            cross_outlook_shape(), pollen_task_shape(),       field_task_shape(),
-            detail::row_position_shape(),  detail::tree_number_shape(),       detail::first_fruit_shape()};
+    return {bloom_window_shape(),         bloom_model_table.shape(),   bloom_skill_table.shape(),
+            cross_outlook_shape(),        pollen_task_shape(),         field_task_shape(),
+            detail::row_position_shape(), detail::tree_number_shape(), detail::first_fruit_shape()};
 }
 
 }  // namespace pipward::operation

@@ -24,7 +24,9 @@ const std::vector<ColumnOf<detail::CrossRow>>& cross_columns() {
         {{"fruits", text, "", "Fruits", "Picked."},
          [](const detail::CrossRow& r) { return text_cell(seed::count_words(r.tally->fruits)); }},
         {{"set", text, "", "Set", "Fruits of flowers, with the 95 % interval."},
-         [](const detail::CrossRow& r) { return text_cell(seed::share_words(r.tally->flowers, r.tally->fruits)); }},
+         [](const detail::CrossRow& r) {
+             return text_cell(seed::share_words(r.tally->flowers, r.tally->fruits));
+         }},
         {{"seeds", text, "", "Sound seeds", "Found in the fruit, else in the cross's lots."},
          [](const detail::CrossRow& r) { return text_cell(seed::count_words(r.tally->sound_seed)); }},
         {{"seeds_per_fruit", number, "seeds", "Seeds a fruit", "Sound ones."},
@@ -34,13 +36,17 @@ const std::vector<ColumnOf<detail::CrossRow>>& cross_columns() {
         {{"sprouted", text, "", "Sprouted", "By the last counts."},
          [](const detail::CrossRow& r) { return text_cell(seed::count_words(r.tally->sprouted)); }},
         {{"sprouting", text, "", "Sprouting", "Sprouted of the seeds in the cold, with the 95 % interval."},
-         [](const detail::CrossRow& r) { return text_cell(seed::share_words(r.tally->in_cold, r.tally->sprouted)); }},
+         [](const detail::CrossRow& r) {
+             return text_cell(seed::share_words(r.tally->in_cold, r.tally->sprouted));
+         }},
         {{"planted", text, "", "Planted", "Seedlings with a numbered place."},
          [](const detail::CrossRow& r) { return text_cell(seed::count_words(r.tally->planted)); }},
         {{"alive", text, "", "Standing", "Of them not removed."},
          [](const detail::CrossRow& r) { return text_cell(seed::count_words(r.tally->alive)); }},
         {{"survival", text, "", "Survival", "Standing of planted, with the 95 % interval."},
-         [](const detail::CrossRow& r) { return text_cell(seed::share_words(r.tally->planted, r.tally->alive)); }},
+         [](const detail::CrossRow& r) {
+             return text_cell(seed::share_words(r.tally->planted, r.tally->alive));
+         }},
         {{"failed", text, "", "Came to nothing", "The step at which it is known to have failed."},
          [](const detail::CrossRow& r) {
              const auto step = seed::failed_at(*r.tally);
@@ -95,7 +101,8 @@ const std::vector<ColumnOf<detail::LotRow>>& lot_columns() {
 
 const std::vector<ColumnOf<detail::FigureRow>>& figure_columns() {
     static const std::vector<ColumnOf<detail::FigureRow>> columns{
-        {{"figure", text, "", "Figure", "What it is of."}, [](const detail::FigureRow& r) { return Cell{r.name}; }},
+        {{"figure", text, "", "Figure", "What it is of."},
+         [](const detail::FigureRow& r) { return Cell{r.name}; }},
         {{"unit", text, "", "Unit", "That the figures are told in."},
          [](const detail::FigureRow& r) { return text_cell(r.unit); }},
         {{"handbook", number, "as told", "Handbook", "Where one begins."},
@@ -118,11 +125,11 @@ const TableOf<detail::CrossRow> seed_status_table{
     "seed_status", "Crosses at a glance",
     "What became of every cross, step by step; a count that nobody made is unknown.", cross_columns};
 
-const TableOf<detail::LotRow> seed_on_hand_table{"seed_on_hand", "Seed on hand",
-                                         "Every seed lot that has seed left, the oldest first.", lot_columns};
+const TableOf<detail::LotRow> seed_on_hand_table{
+    "seed_on_hand", "Seed on hand", "Every seed lot that has seed left, the oldest first.", lot_columns};
 
-const TableOf<detail::FigureRow> seed_figures_table{"seed_figures", "Figures learned",
-                                            "The handbook's figures, this orchard's own and those used.",
-                                            figure_columns};
+const TableOf<detail::FigureRow> seed_figures_table{
+    "seed_figures", "Figures learned", "The handbook's figures, this orchard's own and those used.",
+    figure_columns};
 
 }  // namespace pipward::operation
