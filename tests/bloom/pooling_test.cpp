@@ -90,7 +90,7 @@ TEST(Pooling, NotesOfOneSpringAreWorthFewerThanTheirNumber) {
     EXPECT_LT(detail::effective_number(1000), 1 / detail::shared_luck);
 }
 
-TEST(detail::Spread, BeginsAtThePriorAndLearns) {
+TEST(Spread, BeginsAtThePriorAndLearns) {
     const std::vector<detail::SpreadRow> none{};
     const auto prior = detail::season_and_own_spread(none, 0);
     EXPECT_NEAR(std::hypot(prior.season_sd, prior.own_sd), 3.5, 1e-9);

@@ -8,7 +8,7 @@
 namespace pipward::bloom {
 namespace {
 
-TEST(detail::SeasonUpdate, WithoutNotesNothingMoves) {
+TEST(SeasonUpdate, WithoutNotesNothingMoves) {
     const auto update = detail::update_season({}, 2.5);
     EXPECT_EQ(update.luck, 0);
     EXPECT_DOUBLE_EQ(update.luck_sd, 2.5);
@@ -18,7 +18,7 @@ TEST(detail::SeasonUpdate, WithoutNotesNothingMoves) {
 }
 
 // Two accessions, one note each; checked by summing the joint density over a fine grid of (s, e).
-TEST(detail::SeasonUpdate, AgreesWithBruteForce) {
+TEST(SeasonUpdate, AgreesWithBruteForce) {
     constexpr double season_sd = 2;
     const std::vector<detail::NoteDeparture> notes{{"A", 2.5, 1.2, 1.5}, {"B", 0.5, 1.0, 1.0}};
     const auto update = detail::update_season(notes, season_sd);
@@ -45,7 +45,7 @@ TEST(detail::SeasonUpdate, AgreesWithBruteForce) {
     EXPECT_NEAR(std::hypot(moved.season_sd, moved.own_sd), std::sqrt(variance), 1e-3);
 }
 
-TEST(detail::SeasonUpdate, NotesNarrowTheNotedMostAndTheOthersABit) {
+TEST(SeasonUpdate, NotesNarrowTheNotedMostAndTheOthersABit) {
     const std::vector<detail::NoteDeparture> notes{{"A", 3, 1, 1.5}, {"B", 3, 1, 1.5}, {"C", 3, 1, 1.5}};
     const auto update = detail::update_season(notes, 2.5);
     const auto noted = update.of("A", 1.5);
@@ -57,7 +57,7 @@ TEST(detail::SeasonUpdate, NotesNarrowTheNotedMostAndTheOthersABit) {
     EXPECT_LT(std::hypot(noted.season_sd, noted.own_sd), std::hypot(other.season_sd, other.own_sd));
 }
 
-TEST(detail::SeasonUpdate, ASlipOfThePenIsTakenForOne) {
+TEST(SeasonUpdate, ASlipOfThePenIsTakenForOne) {
     const std::vector<detail::NoteDeparture> near{{"A", 5, 1, 1.5}};
     const std::vector<detail::NoteDeparture> slip{{"A", 40, 1, 1.5}};
     EXPECT_LT(detail::update_season(slip, 2.5).luck, 2 * detail::update_season(near, 2.5).luck);

@@ -25,7 +25,7 @@ struct Two {
     }
 };
 
-TEST(detail::MeetingDays, GatherBeforeTheyUseAndNeverEndBeforeTheyBegin) {
+TEST(MeetingDays, GatherBeforeTheyUseAndNeverEndBeforeTheyBegin) {
     for (double donor_at = 95; donor_at < 140; donor_at += 1) {
         const Two two(donor_at);
         for (const auto& days :
@@ -40,7 +40,7 @@ TEST(detail::MeetingDays, GatherBeforeTheyUseAndNeverEndBeforeTheyBegin) {
     }
 }
 
-TEST(detail::MeetingDays, OfFreshPollenLieWithinThreeDaysOfEachOther) {
+TEST(MeetingDays, OfFreshPollenLieWithinThreeDaysOfEachOther) {
     const Two two(112);
     const auto days = detail::same_day_days(two.seed, two.donor, 0.1);
     ASSERT_TRUE(days);
@@ -48,7 +48,7 @@ TEST(detail::MeetingDays, OfFreshPollenLieWithinThreeDaysOfEachOther) {
     EXPECT_LE(days->use.last - days->gather.last, detail::fresh_to_days + 1);
 }
 
-TEST(detail::MeetingDays, OfKeptPollenBeginWithTheDonorsFirstBalloons) {
+TEST(MeetingDays, OfKeptPollenBeginWithTheDonorsFirstBalloons) {
     const Two two(100);
     const auto kept = detail::kept_days(two.seed, two.donor, 0.1);
     ASSERT_TRUE(kept);
@@ -57,7 +57,7 @@ TEST(detail::MeetingDays, OfKeptPollenBeginWithTheDonorsFirstBalloons) {
     EXPECT_FALSE(kept->by_median);
 }
 
-TEST(detail::MeetingDays, AreMediansWhereTheRiskLeavesNoTimeAndSaySo) {
+TEST(MeetingDays, AreMediansWhereTheRiskLeavesNoTimeAndSaySo) {
     const Two vague(120, 9);
     const auto vague_days = detail::same_day_days(vague.seed, vague.donor, 0.1);
     ASSERT_TRUE(vague_days);
@@ -67,7 +67,7 @@ TEST(detail::MeetingDays, AreMediansWhereTheRiskLeavesNoTimeAndSaySo) {
     EXPECT_FALSE(detail::same_day_days(sure.seed, sure.donor, 0.1)->by_median);
 }
 
-TEST(detail::MeetingDays, AreNothingWhereTheTwoNeverMeet) {
+TEST(MeetingDays, AreNothingWhereTheTwoNeverMeet) {
     const Two apart(170);
     EXPECT_FALSE(detail::same_day_days(apart.seed, apart.donor, 0.1));
     EXPECT_FALSE(detail::kept_days(apart.seed, apart.donor, 0.1));

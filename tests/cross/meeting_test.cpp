@@ -14,12 +14,12 @@ namespace {
 using testing::courses_at;
 using testing::MadeOrchard;
 
-TEST(detail::BloomCourses, StandForEveryMemberAndEveryNode) {
+TEST(BloomCourses, StandForEveryMemberAndEveryNode) {
     EXPECT_EQ(courses_at(120).each.size(),
               3 * bloom::residual_nodes().size() * bloom::residual_nodes().size());
 }
 
-TEST(detail::BloomCourses, PutBalloonBeforeBloomAndWorkAroundIt) {
+TEST(BloomCourses, PutBalloonBeforeBloomAndWorkAroundIt) {
     for (const auto& course : courses_at(120, {12}).each) {
         EXPECT_LT(course.balloon.first, course.full_bloom);
         EXPECT_LT(course.balloon.first, course.working.first);
@@ -29,7 +29,7 @@ TEST(detail::BloomCourses, PutBalloonBeforeBloomAndWorkAroundIt) {
     }
 }
 
-TEST(detail::BloomCourses, HoldAtLeastATenthAtBalloonOnEachGatheringDay) {
+TEST(BloomCourses, HoldAtLeastATenthAtBalloonOnEachGatheringDay) {
     const auto courses = courses_at(120, {12});
     for (const auto& course : courses.each) {
         for (SeasonDay day = course.balloon.first - 1; day <= course.balloon.last + 1; ++day) {
@@ -42,7 +42,7 @@ TEST(detail::BloomCourses, HoldAtLeastATenthAtBalloonOnEachGatheringDay) {
     }
 }
 
-TEST(detail::BloomCourses, HaveNoWorkingDayWhenItIsTooColdForTubes) {
+TEST(BloomCourses, HaveNoWorkingDayWhenItIsTooColdForTubes) {
     const auto cold = courses_at(120, {5});
     EXPECT_EQ(cold.too_cold, 1);
     EXPECT_EQ(detail::share_with(cold, &detail::BloomCourse::working), 0);
@@ -50,7 +50,7 @@ TEST(detail::BloomCourses, HaveNoWorkingDayWhenItIsTooColdForTubes) {
     EXPECT_NEAR(courses_at(120, {5, 12}).too_cold, 0.5, 1e-12);
 }
 
-TEST(detail::BloomCourses, LoseTheDaysThatAreOver) {
+TEST(BloomCourses, LoseTheDaysThatAreOver) {
     const auto whole = courses_at(120);
     const auto left = detail::from_day(whole, 121);
     for (const auto& course : left.each) {

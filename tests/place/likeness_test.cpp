@@ -44,14 +44,14 @@ std::vector<std::string> words_over(const std::string& letters, std::size_t long
     return all;
 }
 
-TEST(detail::Likeness, CountsSlipsAsTextbooksDo) {
+TEST(Likeness, CountsSlipsAsTextbooksDo) {
     EXPECT_EQ(detail::Likeness("kitten").slips_in_all("sitting"), 3);
     EXPECT_EQ(detail::Likeness("ca").slips_in_all("ac"), 1);   // a swap
     EXPECT_EQ(detail::Likeness("ca").slips_in_all("abc"), 3);  // no letter is touched twice
     EXPECT_EQ(detail::Likeness("same").slips_in_all("same"), 0);
 }
 
-TEST(detail::Likeness, AgreesWithThePlainTableOnEveryShortWord) {
+TEST(Likeness, AgreesWithThePlainTableOnEveryShortWord) {
     const auto words = words_over("abc", 5);
     for (const auto& scrap : words_over("abc", 4)) {
         if (scrap.empty()) {
@@ -65,7 +65,7 @@ TEST(detail::Likeness, AgreesWithThePlainTableOnEveryShortWord) {
     }
 }
 
-TEST(detail::Likeness, AgreesWithThePlainTableAtFullLength) {
+TEST(Likeness, AgreesWithThePlainTableAtFullLength) {
     std::string scrap;
     for (int i = 0; i < 64; ++i) {
         scrap += static_cast<char>('a' + i * 7 % 23);
