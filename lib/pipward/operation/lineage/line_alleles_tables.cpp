@@ -3,7 +3,7 @@
 
 #include "pipward/operation/declare/column_of.h"
 
-namespace pipward::operation {
+namespace pipward::operation::detail {
 namespace {
 
 using enum CellType;
@@ -95,4 +95,4 @@ const TableOf<seed::ContradictionRow> contradiction_table{
     "s_contradiction", "Parents that the alleles contradict",
     "Accessions of the whole book whose alleles do not fit their recorded parents.", contradiction_columns};
 
-}  // namespace pipward::operation
+}  // namespace pipward::operation::detail

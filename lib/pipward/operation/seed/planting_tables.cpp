@@ -3,7 +3,7 @@
 
 #include "pipward/operation/declare/column_of.h"
 
-namespace pipward::operation {
+namespace pipward::operation::detail {
 namespace {
 
 using enum CellType;
@@ -41,4 +41,4 @@ const TableOf<seed::Planted> planting_table{
     "planting", "Planting list", "Every seedling with its number and its place, in the order of planting.",
     planted_columns, [](const seed::Planted& p) { return std::optional{p.place->at}; }};
 
-}  // namespace pipward::operation
+}  // namespace pipward::operation::detail
