@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: MIT
-#include "pipward/bloom/season_update.h"
+#include "pipward/bloom/detail/season_update.h"
 
 #include <gtest/gtest.h>
 
@@ -9,7 +9,7 @@ namespace pipward::bloom {
 namespace {
 
 TEST(SeasonUpdate, WithoutNotesNothingMoves) {
-    const auto update = update_season({}, 2.5);
+    const auto update = detail::update_season({}, 2.5);
     EXPECT_EQ(update.luck, 0);
     EXPECT_DOUBLE_EQ(update.luck_sd, 2.5);
     const auto moved = update.of("Apple A", 1.5);
@@ -20,8 +20,8 @@ TEST(SeasonUpdate, WithoutNotesNothingMoves) {
 // Two accessions, one note each; checked by summing the joint density over a fine grid of (s, e).
 TEST(SeasonUpdate, AgreesWithBruteForce) {
     constexpr double season_sd = 2;
-    const std::vector<NoteDeparture> notes{{"A", 2.5, 1.2, 1.5}, {"B", 0.5, 1.0, 1.0}};
-    const auto update = update_season(notes, season_sd);
+    const std::vector<detail::NoteDeparture> notes{{"A", 2.5, 1.2, 1.5}, {"B", 0.5, 1.0, 1.0}};
+    const auto update = detail::update_season(notes, season_sd);
     double total = 0;
     double luck = 0;
     double moved_a = 0;
@@ -46,8 +46,8 @@ TEST(SeasonUpdate, AgreesWithBruteForce) {
 }
 
 TEST(SeasonUpdate, NotesNarrowTheNotedMostAndTheOthersABit) {
-    const std::vector<NoteDeparture> notes{{"A", 3, 1, 1.5}, {"B", 3, 1, 1.5}, {"C", 3, 1, 1.5}};
-    const auto update = update_season(notes, 2.5);
+    const std::vector<detail::NoteDeparture> notes{{"A", 3, 1, 1.5}, {"B", 3, 1, 1.5}, {"C", 3, 1, 1.5}};
+    const auto update = detail::update_season(notes, 2.5);
     const auto noted = update.of("A", 1.5);
     const auto other = update.of("D", 1.5);
     EXPECT_GT(other.by, 1);
@@ -58,9 +58,9 @@ TEST(SeasonUpdate, NotesNarrowTheNotedMostAndTheOthersABit) {
 }
 
 TEST(SeasonUpdate, ASlipOfThePenIsTakenForOne) {
-    const std::vector<NoteDeparture> near{{"A", 5, 1, 1.5}};
-    const std::vector<NoteDeparture> slip{{"A", 40, 1, 1.5}};
-    EXPECT_LT(update_season(slip, 2.5).luck, 2 * update_season(near, 2.5).luck);
+    const std::vector<detail::NoteDeparture> near{{"A", 5, 1, 1.5}};
+    const std::vector<detail::NoteDeparture> slip{{"A", 40, 1, 1.5}};
+    EXPECT_LT(detail::update_season(slip, 2.5).luck, 2 * detail::update_season(near, 2.5).luck);
 }
 
 }  // namespace

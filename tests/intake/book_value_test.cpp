@@ -1,13 +1,13 @@
 // SPDX-License-Identifier: MIT
-#include "pipward/intake/book_value.h"
+#include "pipward/intake/detail/book_value.h"
 
 #include <gtest/gtest.h>
 
 namespace pipward::intake {
 namespace {
 
-ReadValue read(const std::string& table, const std::string& column, const std::string& text) {
-    return read_value(*book::find_column(*book::find_book_table(table), column), text);
+detail::ReadValue read(const std::string& table, const std::string& column, const std::string& text) {
+    return detail::read_value(*book::find_column(*book::find_book_table(table), column), text);
 }
 
 TEST(ReadValue, TakesTheWaysOfSayingNothingForUnknown) {

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: MIT
-#include "pipward/bloom/borrow.h"
+#include "pipward/bloom/detail/borrow.h"
 
 #include <algorithm>
 #include <cmath>
@@ -7,14 +7,15 @@
 
 #include "pipward/record/name_index.h"
 
-namespace pipward::bloom {
+namespace pipward::bloom::detail {
 namespace {
 
 // Seedlings about the mid-parent: most within 3 to 4 days, progeny means follow the parents with r = 0.93
 // (Czech J. Genet. Plant Breed. 2014, 715 apple seedlings): a standard deviation of 2 days.
-constexpr double segregation_sd = 2.0;
-// An accession of which nothing is known spreads at least as wide as cultivars do.
-constexpr double least_between_sd = 4.0;
+constexpr double segregation_sd = 2.0;  // days
+// An accession of which nothing is known spreads at least as wide as cultivars do. Common practice, no
+// source.
+constexpr double least_between_sd = 4.0;  // days
 
 double squared(double value) {
     return value * value;
@@ -32,6 +33,7 @@ std::vector<double> mean_of(const std::vector<double>& a, const std::vector<doub
     return mean;
 }
 
+// The unknown accession lies somewhere about a mean that is itself not known for sure.
 Need from_orchard(const OrchardMean& orchard) {
     Need need;
     need.source = NeedSource::orchard_mean;
@@ -40,6 +42,7 @@ Need from_orchard(const OrchardMean& orchard) {
     return need;
 }
 
+// Half the parent, half the orchard: of each variance a quarter stays (variance of a mean of two).
 Need from_one_parent(const Need& parent, const OrchardMean& orchard) {
     Need need;
     need.source = NeedSource::one_parent;
@@ -130,4 +133,4 @@ void borrow_needs(std::map<std::string, Need>& needs, std::span<const Accession>
     }
 }
 
-}  // namespace pipward::bloom
+}  // namespace pipward::bloom::detail

@@ -8,9 +8,9 @@
 #include <set>
 #include <utility>
 
-#include "pipward/bloom/row_fit.h"
-#include "pipward/bloom/season_update.h"
-#include "pipward/bloom/window.h"
+#include "pipward/bloom/detail/row_fit.h"
+#include "pipward/bloom/detail/season_update.h"
+#include "pipward/bloom/detail/window.h"
 #include "pipward/record/presence.h"
 
 namespace pipward::bloom {
@@ -24,7 +24,7 @@ struct Place {
 };
 
 // The structures of the model in every member's season, by offset.
-using MemberRuns = std::map<double, std::vector<std::vector<StructureRun>>>;
+using MemberRuns = std::map<double, std::vector<std::vector<detail::StructureRun>>>;
 
 struct Work {
     const BloomModel& model;
@@ -100,14 +100,14 @@ void make_curves(Work& work, double offset) {
     }
     auto& runs = work.runs[offset];
     for (const auto& member : members) {
-        runs.push_back(runs_of(work.model.method, member, {offset}));
+        runs.push_back(detail::runs_of(work.model.method, member, {offset}));
     }
 }
 
 std::vector<double> member_days(const Work& work, const Need& need, double offset) {
     std::vector<double> days;
     for (const auto& runs : work.runs.at(offset)) {
-        days.push_back(weighted_day(work.model.weights, need.amount, runs));
+        days.push_back(detail::weighted_day(work.model.weights, need.amount, runs));
     }
     return days;
 }
@@ -117,29 +117,30 @@ double own_spread(const Work& work, const Need& need) {
 }
 
 // The notes of this spring as one member's weather reads them.
-std::vector<NoteDeparture> departures(const Work& work, std::size_t member) {
-    std::vector<NoteDeparture> told;
+std::vector<detail::NoteDeparture> departures(const Work& work, std::size_t member) {
+    std::vector<detail::NoteDeparture> told;
     const Day anchor = anchor_of(work.forecast.season, work.forecast.hemisphere);
     for (const auto* seen : work.seen) {
         const auto& need = work.model.needs.at(seen->accession);
         const auto& curves = work.forecast.curves.at(seen->offset.degrees)[member];
         const auto& runs = work.runs.at(seen->offset.degrees)[member];
         const double noted = full_bloom_from(seen->place, seen->noted_on - anchor, curves);
-        const double foretold = weighted_day(work.model.weights, need.amount, runs);
+        const double foretold = detail::weighted_day(work.model.weights, need.amount, runs);
         told.push_back({seen->accession, noted - foretold, seen->place.sd_days, own_spread(work, need)});
     }
     return told;
 }
 
-std::vector<SeasonUpdate> member_updates(const Work& work) {
-    std::vector<SeasonUpdate> updates;
+std::vector<detail::SeasonUpdate> member_updates(const Work& work) {
+    std::vector<detail::SeasonUpdate> updates;
     for (std::size_t member = 0; member < work.past.size(); ++member) {
-        updates.push_back(update_season(departures(work, member), work.model.season_sd_days));
+        updates.push_back(detail::update_season(departures(work, member), work.model.season_sd_days));
     }
     return updates;
 }
 
-void move_window(BloomWindow& window, const std::vector<SeasonUpdate>& updates, double own_sd) {
+// Each member's weather reads the notes in its own way; what spread they leave is the members' mean.
+void move_window(BloomWindow& window, const std::vector<detail::SeasonUpdate>& updates, double own_sd) {
     double season_sd = 0;
     double left_sd = 0;
     for (std::size_t member = 0; member < updates.size(); ++member) {
@@ -182,7 +183,8 @@ std::vector<Sentence> warnings_of(const Work& work, const BloomWindow& window, c
     return warnings;
 }
 
-BloomWindow window_at(const Work& work, const Place& place, const std::vector<SeasonUpdate>& updates) {
+BloomWindow window_at(const Work& work, const Place& place,
+                      const std::vector<detail::SeasonUpdate>& updates) {
     const auto& need = work.model.needs.at(place.accession);
     BloomWindow window;
     window.accession = place.accession;
@@ -191,7 +193,7 @@ BloomWindow window_at(const Work& work, const Place& place, const std::vector<Se
     window.source = need.source;
     window.notes_used = need.notes + notes_seen(work, place.accession);
     move_window(window, updates, own_spread(work, need));
-    fill_quantiles(window, work.forecast);
+    detail::fill_quantiles(window, work.forecast);
     window.warnings = warnings_of(work, window, need);
     return window;
 }

@@ -6,14 +6,14 @@
 #include <numeric>
 #include <set>
 
-#include "pipward/bloom/borrow.h"
-#include "pipward/bloom/model_findings.h"
-#include "pipward/bloom/row_fit.h"
+#include "pipward/bloom/detail/borrow.h"
+#include "pipward/bloom/detail/model_findings.h"
+#include "pipward/bloom/detail/row_fit.h"
 
 namespace pipward::bloom {
 namespace {
 
-void require_rows(const FitTable& table) {
+void require_rows(const detail::FitTable& table) {
     if (table.rows.empty()) {
         throw Error(
             Trouble::input,
@@ -24,7 +24,7 @@ void require_rows(const FitTable& table) {
     }
 }
 
-std::map<std::string, Need> own_needs(const FitTable& table, const RowFit& fitted) {
+std::map<std::string, Need> own_needs(const detail::FitTable& table, const detail::RowFit& fitted) {
     std::map<std::string, Need> needs;
     std::map<std::string, std::set<int>> seasons;
     for (const int index : fitted.rows) {
@@ -33,7 +33,7 @@ std::map<std::string, Need> own_needs(const FitTable& table, const RowFit& fitte
         need.accession = table.accessions[row.accession];
         need.notes += static_cast<int>(row.observation->notes.size());
         need.amount = fitted.pooled.needs[row.accession];
-        need.sd_days = need_sd_days(fitted, fitted.pooled.worth[row.accession]);
+        need.sd_days = detail::need_sd_days(fitted, fitted.pooled.worth[row.accession]);
         seasons[need.accession].insert(row.season);
     }
     for (auto& [name, need] : needs) {
@@ -42,7 +42,7 @@ std::map<std::string, Need> own_needs(const FitTable& table, const RowFit& fitte
     return needs;
 }
 
-OrchardMean orchard_mean(const RowFit& fitted) {
+detail::OrchardMean orchard_mean(const detail::RowFit& fitted) {
     return {fitted.pooled.centre, fitted.strength.between_sd,
             fitted.season_sd_days / std::sqrt(std::max(1, fitted.seasons))};
 }
@@ -69,11 +69,11 @@ std::string_view to_text(NeedSource source) {
 
 BloomModel fit(BloomMethod method, std::span<const Observation> observations, const CurvesOf& curves,
                std::span<const Accession> accessions) {
-    const auto table = fit_table(method, observations, curves);
+    const auto table = detail::fit_table(method, observations, curves);
     require_rows(table);
     std::vector<int> rows(table.rows.size());
     std::iota(rows.begin(), rows.end(), 0);
-    const auto fitted = fit_rows(table, std::move(rows));
+    const auto fitted = detail::fit_rows(table, std::move(rows));
 
     BloomModel model;
     model.method = method;
@@ -81,13 +81,13 @@ BloomModel fit(BloomMethod method, std::span<const Observation> observations, co
     model.season_sd_days = fitted.season_sd_days;
     model.own_sd_days = fitted.own_sd_days;
     model.needs = own_needs(table, fitted);
-    borrow_needs(model.needs, accessions, orchard_mean(fitted));
-    model.findings = model_findings(table, fitted, model.needs);
+    detail::borrow_needs(model.needs, accessions, orchard_mean(fitted));
+    model.findings = detail::model_findings(table, fitted, model.needs);
     return model;
 }
 
 double predict(const BloomModel& model, const Need& need, const SeasonCurves& curves, CelsiusStep offset) {
-    return weighted_day(model.weights, need.amount, runs_of(model.method, curves, offset));
+    return detail::weighted_day(model.weights, need.amount, detail::runs_of(model.method, curves, offset));
 }
 
 }  // namespace pipward::bloom

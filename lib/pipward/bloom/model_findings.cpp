@@ -1,12 +1,12 @@
 // SPDX-License-Identifier: MIT
-#include "pipward/bloom/model_findings.h"
+#include "pipward/bloom/detail/model_findings.h"
 #include "pipward/math/robust.h"
 
 #include <fmt/format.h>
 
 #include <cmath>
 
-namespace pipward::bloom {
+namespace pipward::bloom::detail {
 namespace {
 
 Finding unlikely_note(const Observation& observation, std::size_t which, double departure) {
@@ -105,4 +105,4 @@ Findings model_findings(const FitTable& table, const RowFit& fitted,
     return findings;
 }
 
-}  // namespace pipward::bloom
+}  // namespace pipward::bloom::detail

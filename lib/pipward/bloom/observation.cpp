@@ -7,7 +7,7 @@
 #include <cmath>
 #include <set>
 
-#include "pipward/bloom/observation_findings.h"
+#include "pipward/bloom/detail/observation_findings.h"
 #include "pipward/math/quantile.h"
 #include "pipward/math/robust.h"
 
@@ -16,9 +16,11 @@ namespace {
 
 // Notes of one spring on one accession share the observer and the trees: however many, they are not better
 // than this.
+// These figures: common practice, no source.
 constexpr double least_sd_days = 0.7;
-constexpr double usual_disagreement = 1.5;  // days, between two notes beyond their own uncertainty
-constexpr double unlikely_disagreement = 8;
+constexpr double usual_disagreement = 1.5;   // days, between two notes beyond their own uncertainty
+constexpr double unlikely_disagreement = 8;  // days, between the first and the last
+// Of weighing anew: a fixed number, so that no threshold decides.
 constexpr int rounds = 5;
 
 double squared(double value) {
@@ -47,6 +49,7 @@ std::vector<double> days_of(const std::vector<Told>& group) {
     return days;
 }
 
+// Inverse variance, less for a note far from the middle (iteratively reweighted: math/robust.h).
 std::vector<double> weights_about(double middle, const std::vector<Told>& group) {
     std::vector<double> weights;
     weights.reserve(group.size());
@@ -63,6 +66,7 @@ struct Averaged {
     double sd_days = 1;
 };
 
+// Begins at the median, which one slip of the pen among several notes cannot move far.
 Averaged average_of(const std::vector<Told>& group) {
     Averaged averaged{math::median(days_of(group)), 1};
     for (int round = 0; round < rounds; ++round) {
@@ -76,7 +80,8 @@ Averaged average_of(const std::vector<Told>& group) {
             squares += weights[i] * squared(group[i].full_bloom - averaged.day);
         }
         averaged.day = sum / total;
-        // Where the notes disagree by more than they admit, their spread counts.
+        // The variance of a weighted mean is 1 / total where the notes are as good as they say; where they
+        // disagree by more than that, squares / n exceeds 1 and widens it.
         averaged.sd_days = std::sqrt((1 + squares / static_cast<double>(group.size())) / total);
     }
     averaged.sd_days = std::max(least_sd_days, averaged.sd_days);
@@ -163,7 +168,7 @@ ObservationsReport observe(const Orchard& orchard, const Station& station, Hemis
     auto placed = stages_seen(orchard, station, hemisphere, as_of);
     ObservationsReport report{{}, std::move(placed.findings)};
     std::map<GroupKey, std::vector<Told>> groups;
-    NotesOfSeasons without;
+    detail::NotesOfSeasons without;
     for (const auto& seen : placed.stages) {
         const auto found = curves.find({seen.season, seen.offset.degrees});
         if (found == curves.end()) {
@@ -173,7 +178,7 @@ ObservationsReport observe(const Orchard& orchard, const Station& station, Hemis
         const int season_day = seen.noted_on - anchor_of(seen.season, hemisphere);
         const double full = full_bloom_from(seen.place, season_day, found->second);
         if (season_day > season_last || !within_season(full)) {
-            report.findings.push_back(out_of_season(seen));
+            report.findings.push_back(detail::out_of_season(seen));
             continue;
         }
         groups[{seen.accession, seen.season, seen.offset.degrees}].push_back({&seen, full});
@@ -182,7 +187,7 @@ ObservationsReport observe(const Orchard& orchard, const Station& station, Hemis
         report.observations.push_back(observation_of(group));
         add_apart(report.findings, group, report.observations.back().full_bloom);
     }
-    add_without_weather(report.findings, without, season_of(as_of, hemisphere));
+    detail::add_without_weather(report.findings, without, season_of(as_of, hemisphere));
     return report;
 }
 

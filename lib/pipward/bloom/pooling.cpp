@@ -1,10 +1,10 @@
 // SPDX-License-Identifier: MIT
-#include "pipward/bloom/pooling.h"
+#include "pipward/bloom/detail/pooling.h"
 
 #include <algorithm>
 #include <cmath>
 
-namespace pipward::bloom {
+namespace pipward::bloom::detail {
 namespace {
 
 constexpr int rounds = 8;
@@ -12,11 +12,14 @@ constexpr int rounds = 8;
 constexpr double luck_pull = (1 - shared_luck) / shared_luck;
 
 // What is believed before any note: a need is drawn to the centre by m = 2, the value that short records
-// asked for. The belief in the spread within is worth five notes, that in the spread between four accessions.
-constexpr double prior_within_sd = 2.5;
-constexpr double prior_between_sd = 1.77;
+// asked for (2.5 squared over 1.77 squared is 2). The belief in the spread within is worth five notes, that
+// in the spread between four accessions. Our own figures, by judgement.
+constexpr double prior_within_sd = 2.5;    // days
+constexpr double prior_between_sd = 1.77;  // days
 constexpr double prior_within_worth = 5;
 constexpr double prior_between_worth = 4;
+// However many notes there are: some pull stays, and none takes more than four good notes to overcome by
+// half.
 constexpr double weakest_pull = 0.1;
 constexpr double strongest_pull = 4.0;
 
@@ -80,6 +83,7 @@ Matrix accession_means(std::span<const PoolRow> rows, PoolShape shape, const Wei
     return means;
 }
 
+// An accession counts by how much of its mean is kept: many notes of one cannot rule the orchard's mean.
 std::vector<double> centre_of(const Matrix& means, const std::vector<double>& worth, double pull,
                               int amounts) {
     std::vector<double> centre(amounts);
@@ -108,6 +112,7 @@ void draw_to_centre(Matrix& means, const std::vector<double>& centre, const std:
     }
 }
 
+// The mean departure of a season, drawn to zero as by luck_pull more notes that departed by nothing.
 Matrix season_luck(std::span<const PoolRow> rows, PoolShape shape, const Weights& weights,
                    const Matrix& needs) {
     Matrix luck = zeros(shape.seasons, shape.amounts);
@@ -129,6 +134,8 @@ int used_count(const std::vector<double>& worth) {
     return static_cast<int>(std::ranges::count_if(worth, [](double w) { return w > 0; }));
 }
 
+// Squares over degrees of freedom: as many as rows, less one for each accession and season, more one for the
+// mean that both share.
 double within_variance(std::span<const PoolRow> rows, PoolShape shape, const Pooled& free) {
     const auto weights = weights_of(rows, shape);
     const auto luck = season_luck(rows, shape, weights, free.needs);
@@ -142,6 +149,8 @@ double within_variance(std::span<const PoolRow> rows, PoolShape shape, const Poo
            (prior_within_worth + spare);
 }
 
+// The squares of the means hold the noise of each mean as well, which is taken off; what is left is not
+// negative.
 double between_variance(const Pooled& free, double within) {
     double squares = 0;
     double noise = 0;
@@ -185,4 +194,4 @@ PoolStrength pool_strength(std::span<const PoolRow> rows, PoolShape shape) {
             std::clamp(within / between, weakest_pull, strongest_pull)};
 }
 
-}  // namespace pipward::bloom
+}  // namespace pipward::bloom::detail

@@ -1,15 +1,15 @@
 // SPDX-License-Identifier: MIT
-#include "pipward/bloom/season_update.h"
+#include "pipward/bloom/detail/season_update.h"
 #include "pipward/math/robust.h"
 
 #include <algorithm>
 #include <cmath>
 
-namespace pipward::bloom {
+namespace pipward::bloom::detail {
 namespace {
 
 // However many notes stand on one accession, they are one observer's in one spring.
-constexpr double least_noting_sd = 0.7;
+constexpr double least_noting_sd = 0.7;  // days; as in observation.cpp
 
 double squared(double value) {
     return value * value;
@@ -39,6 +39,9 @@ std::map<std::string, Noted> by_accession(std::span<const NoteDeparture> notes, 
     return noted;
 }
 
+// What a note says beyond the season's luck is the accession's own by own / (own + noting) and slip of the
+// eye by the rest. The luck's own doubt reaches the day by what is not kept; own and noting leave own x
+// noting / sum.
 Moved moved(const Noted& told, double luck, double luck_sd) {
     const double kept = told.own / (told.own + told.noting);
     return {luck + kept * (told.departure - luck), (1 - kept) * luck_sd, std::sqrt(kept * told.noting)};
@@ -51,6 +54,8 @@ Moved SeasonUpdate::of(const std::string& accession, double own_sd) const {
     return found == noted.end() ? Moved{luck, luck_sd, own_sd} : found->second;
 }
 
+// Each accession tells of the season with the variance of its own departure and noting together; the season's
+// own spread stands for one more that told 0. Means by inverse variance.
 SeasonUpdate update_season(std::span<const NoteDeparture> notes, double season_sd) {
     const auto told = by_accession(notes, season_sd);
     double precision = 1 / squared(season_sd);
@@ -68,4 +73,4 @@ SeasonUpdate update_season(std::span<const NoteDeparture> notes, double season_s
     return update;
 }
 
-}  // namespace pipward::bloom
+}  // namespace pipward::bloom::detail

@@ -14,25 +14,26 @@ namespace pipward::bloom {
 
 /// How well one method foretold full bloom of seasons it had not seen. Days; bias is predicted less observed.
 struct SkillScore {
-    BloomMethod method = BloomMethod::averaged;
-    std::string accession;                ///< empty: all together
-    std::optional<int> lead_days;         ///< empty: the weather was known
-    std::optional<int> training_seasons;  ///< empty: all but the one foretold
-    int seasons = 0;
-    int notes = 0;  ///< accession-seasons scored
-    double rmse = 0;
-    double mae = 0;
-    double bias = 0;
-    double within_3_days = 0;  ///< share, 0..1
-    double within_5_days = 0;
-    double coverage_80 = 0;  ///< share of dates inside the p10..p90 window
-    bool chosen = false;
+    BloomMethod method = BloomMethod::averaged;  ///< the one scored
+    std::string accession;                       ///< empty: all together
+    std::optional<int> lead_days;                ///< empty: the weather was known
+    std::optional<int> training_seasons;         ///< empty: all but the one foretold
+    int seasons = 0;                             ///< foretold, each counted once
+    int notes = 0;                               ///< accession-seasons scored
+    double rmse = 0;                             ///< days: root of the mean squared error
+    double mae = 0;                              ///< days: mean size of the error
+    double bias = 0;                             ///< days; above 0: foretold too late
+    double within_3_days = 0;                    ///< share of errors of at most so many days, 0..1
+    double within_5_days = 0;                    ///< likewise
+    double coverage_80 = 0;                      ///< share of dates inside the p10..p90 window
+    bool chosen = false;                         ///< whether its method is best_method() of all scores
 };
 
+/// What is to be scored besides every method with the weather known.
 struct SkillRequest {
     std::vector<int> leads;  ///< true forecasts issued so many days before bloom, besides weather known
     std::optional<int> training_seasons;  ///< learn from so many seasons, drawn in a fixed, repeatable way
-    bool per_accession = false;
+    bool per_accession = false;           ///< whether each accession is scored apart as well
 };
 
 /// Leaves each season out in turn, fits on the others and foretells it. With a lead the weather after the

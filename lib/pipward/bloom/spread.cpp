@@ -1,18 +1,18 @@
 // SPDX-License-Identifier: MIT
-#include "pipward/bloom/spread.h"
+#include "pipward/bloom/detail/spread.h"
 
 #include <algorithm>
 #include <cmath>
 #include <vector>
 
-#include "pipward/bloom/pooling.h"
+#include "pipward/bloom/detail/pooling.h"
 
-namespace pipward::bloom {
+namespace pipward::bloom::detail {
 namespace {
 
-constexpr double prior_sd = 3.5;
-constexpr double prior_seasons = 3;
-constexpr double least_season_sd = 0.5;
+constexpr double prior_sd = 3.5;         // days, of season and own together; split as shared_luck has it
+constexpr double prior_seasons = 3;      // of both, and of spare rows within seasons
+constexpr double least_season_sd = 0.5;  // days; no model knows a spring to the hour
 
 double squared(double value) {
     return value * value;
@@ -35,6 +35,7 @@ std::vector<SeasonMean> season_means(std::span<const SpreadRow> rows, int season
     return means;
 }
 
+// Squares about the season's mean over degrees of freedom: one less than the rows of each season.
 double own_variance(std::span<const SpreadRow> rows, const std::vector<SeasonMean>& means) {
     double squares = 0;
     double spare = 0;
@@ -48,6 +49,8 @@ double own_variance(std::span<const SpreadRow> rows, const std::vector<SeasonMea
     return (prior_seasons * prior + (spare > 0 ? squares : 0)) / (prior_seasons + spare);
 }
 
+// About 0 and not about their mean, for a bias is an error as well. Each season's mean holds the noise of its
+// own rows, own / rows, which is taken off: the method of moments of a one-way layout.
 double season_variance(const std::vector<SeasonMean>& means, double own) {
     double squares = 0;
     double seasons = 0;
@@ -72,4 +75,4 @@ Spread season_and_own_spread(std::span<const SpreadRow> rows, int season_count) 
     return {std::sqrt(season_variance(means, own)), std::sqrt(own), static_cast<int>(seasons)};
 }
 
-}  // namespace pipward::bloom
+}  // namespace pipward::bloom::detail

@@ -27,9 +27,11 @@ constexpr std::array early_rungs{
 };
 constexpr std::array late_rungs{Rung{{67}, 55, 2.0}, Rung{{69}, 75, 2.5}};
 
+// 61 to 64 are the tenths of the scale's own definition, 65 is half; 60, the first flowers, is put at one in
+// twenty (common practice, no source).
 struct OpenShare {
     Bbch stage;
-    double open;
+    double open;  // share of flowers, 0..1
     double sd_days;
 };
 
@@ -47,6 +49,7 @@ std::optional<LadderPlace> place_on(const Rungs& rungs, Bbch stage) {
 
 }  // namespace
 
+// The logit and its inverse, share_opened(): at 0 half are open.
 DegreeDays ladder_place_of_share(Share open) {
     const double share = std::clamp(open.value, 0.01, 0.99);
     return {degree_days_per_logit * std::log(share / (1 - share))};

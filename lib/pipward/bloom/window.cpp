@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: MIT
-#include "pipward/bloom/window.h"
+#include "pipward/bloom/detail/window.h"
 
 #include "pipward/bloom/stage_ladder.h"
 #include "pipward/math/quantile.h"
@@ -19,18 +19,18 @@ std::vector<double> stage_days(const std::vector<double>& full_days, const std::
     return days;
 }
 
-DayQuantiles calendar_days(const BloomForecast& forecast, const SeasonDayQuantiles& quantiles) {
+DayQuantiles calendar_days(const BloomForecast& forecast, const detail::SeasonDayQuantiles& quantiles) {
     return {forecast.day_of(quantiles.p10), forecast.day_of(quantiles.p50), forecast.day_of(quantiles.p90)};
 }
 
 }  // namespace
 
-SeasonDayQuantiles quantiles_of(std::vector<double> values) {
+detail::SeasonDayQuantiles detail::quantiles_of(std::vector<double> values) {
     return {math::sample_quantile(values, 0.1), math::sample_quantile(values, 0.5),
             math::sample_quantile(values, 0.9)};
 }
 
-std::vector<double> spread_days(std::span<const double> members, double season_sd, double own_sd) {
+std::vector<double> detail::spread_days(std::span<const double> members, double season_sd, double own_sd) {
     const auto nodes = residual_nodes();
     std::vector<double> days;
     days.reserve(members.size() * nodes.size() * nodes.size());
@@ -44,12 +44,12 @@ std::vector<double> spread_days(std::span<const double> members, double season_s
     return days;
 }
 
-void fill_quantiles(BloomWindow& window, const BloomForecast& forecast) {
+void detail::fill_quantiles(BloomWindow& window, const BloomForecast& forecast) {
     const auto& curves = forecast.curves.at(window.offset.degrees);
-    const auto days = spread_days(window.full_bloom, window.season_sd_days, window.own_sd_days);
-    window.first = calendar_days(forecast, quantiles_of(stage_days(days, curves, first_bloom)));
-    window.full = calendar_days(forecast, quantiles_of(days));
-    window.end = calendar_days(forecast, quantiles_of(stage_days(days, curves, bloom_end)));
+    const auto days = detail::spread_days(window.full_bloom, window.season_sd_days, window.own_sd_days);
+    window.first = calendar_days(forecast, detail::quantiles_of(stage_days(days, curves, first_bloom)));
+    window.full = calendar_days(forecast, detail::quantiles_of(days));
+    window.end = calendar_days(forecast, detail::quantiles_of(stage_days(days, curves, bloom_end)));
 }
 
 double ladder_day(const SeasonCurves& curves, double full_day, DegreeDays after_full) {

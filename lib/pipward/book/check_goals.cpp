@@ -4,11 +4,11 @@
 #include <algorithm>
 #include <set>
 
-#include "pipward/book/check.h"
+#include "pipward/book/detail/check.h"
 #include "pipward/record/presence.h"
 #include "pipward/value/season.h"
 
-namespace pipward::book {
+namespace pipward::book::detail {
 namespace {
 
 // No orchard raises so many seedlings of one cross: a slip of the pen is likelier. Common practice, no
@@ -77,7 +77,7 @@ void check_number(const CrossGoal& goal, Findings& findings) {
 
 WithTrees accessions_with_trees(const Orchard& orchard, const Names& names, Day as_of) {
     if (names.unread.contains("tree") || orchard.trees.empty()) {
-        return names.accessions;
+        return names.of("accession", "name");
     }
     WithTrees accessions;
     for (const auto& tree : orchard.trees) {
@@ -94,12 +94,6 @@ WithTrees accessions_with_trees(const Orchard& orchard, const Names& names, Day 
 void check_goals(const OrchardIndex& book, const Names& names, Day as_of, Findings& findings) {
     const auto with_trees = accessions_with_trees(book.orchard(), names, as_of);
     for (const auto& goal : book.orchard().goals) {
-        if (goal.seedlings_wanted <= 0) {
-            findings.push_back(
-                error({"cross_goal", goal.code, "seedlings_wanted", std::to_string(goal.seedlings_wanted)},
-                      say("The number of seedlings wanted is not above zero."),
-                      say("Say how many seedlings shall stand at the end.")));
-        }
         check_selfing(goal, book, findings);
         if (goal.season.year >= parts_of(as_of).year) {
             check_number(goal, findings);
@@ -109,4 +103,4 @@ void check_goals(const OrchardIndex& book, const Names& names, Day as_of, Findin
     }
 }
 
-}  // namespace pipward::book
+}  // namespace pipward::book::detail

@@ -5,14 +5,13 @@
 
 #include <filesystem>
 
-#include "pipward/book/book.h"
-#include "pipward/book/describe.h"
-#include "pipward/book/layers.h"
-#include "pipward/book/ogr_session.h"
-#include "pipward/book/relations.h"
-#include "pipward/book/schema.h"
+#include "pipward/book/detail/describe.h"
+#include "pipward/book/detail/layers.h"
+#include "pipward/book/detail/ogr_session.h"
+#include "pipward/book/detail/relations.h"
+#include "pipward/book/detail/with_schema.h"
 
-namespace pipward::book {
+namespace pipward::book::detail {
 namespace {
 
 namespace fs = std::filesystem;
@@ -95,39 +94,45 @@ void describe(Session& session, const BookTable& table) {
     describe_columns(session, std::string(table.name), words);
 }
 
-void create_all(Session& session, const OGRSpatialReference& crs) {
+/// What a new book is made by.
+struct BookForm {
+    OGRSpatialReference crs;
+    Schema schema;
+};
+
+void create_all(Session& session, const BookForm& form) {
     if (!session.server) {
         prepare_descriptions(session);
         write_domains(session);
     }
-    for (const auto& table : book_tables()) {
-        create_table(session, table, crs);
+    for (const auto& table : form.schema) {
+        create_table(session, table, form.crs);
     }
-    for (const auto& table : book_tables()) {
+    for (const auto& table : form.schema) {
         create_key(session, table);
         describe(session, table);
     }
     if (!session.server) {
-        write_relations(session);
+        write_relations(session, form.schema);
     }
 }
 
-void create_in_transaction(Session& session, const OGRSpatialReference& crs) {
+void create_in_transaction(Session& session, const BookForm& form) {
     const auto before = session.messages->failures();
     expect_success(session, before, session.dataset->StartTransaction() != OGRERR_NONE, "StartTransaction");
-    create_all(session, crs);
+    create_all(session, form);
     expect_success(session, before, session.dataset->CommitTransaction() != OGRERR_NONE, "CommitTransaction");
     session.dataset.reset();
     expect_success(session, before, false, "close");
 }
 
-void create_file(const std::string& path, const OGRSpatialReference& crs) {
+void create_file(const std::string& path, const BookForm& form) {
     Session session;
     register_drivers();
     GDALDriver* driver = GetGDALDriverManager()->GetDriverByName("GPKG");
     session.dataset.reset(driver->Create(path.c_str(), 0, 0, 0, GDT_Unknown, nullptr));
     expect_success(session, 0, session.dataset == nullptr, "Create");
-    create_in_transaction(session, crs);
+    create_in_transaction(session, form);
 }
 
 // A new name that appears whole or not at all, and never over a file that came meanwhile.
@@ -151,7 +156,7 @@ void remove_leftovers(const fs::path& made) {
     }
 }
 
-void create_book_file(const std::string& path, const OGRSpatialReference& crs) {
+void create_book_file(const std::string& path, const BookForm& form) {
     if (!path.ends_with(".gpkg")) {
         throw usage_error("book", path, say("A book's name ends with .gpkg."),
                           say("Give it a name like orchard.gpkg."));
@@ -163,7 +168,7 @@ void create_book_file(const std::string& path, const OGRSpatialReference& crs) {
     const fs::path made = path.substr(0, path.size() - 5) + ".part.gpkg";
     remove_leftovers(made);
     try {
-        create_file(made.string(), crs);
+        create_file(made.string(), form);
         put_in_place(made, path);
     } catch (const std::exception& trouble) {
         remove_leftovers(made);
@@ -172,16 +177,16 @@ void create_book_file(const std::string& path, const OGRSpatialReference& crs) {
     }
 }
 
-void create_book_on_server(const std::string& location, const OGRSpatialReference& crs) {
+void create_book_on_server(const std::string& location, const BookForm& form) {
     auto session = open_session(location, Purpose::writing);
-    for (const auto& table : book_tables()) {
+    for (const auto& table : form.schema) {
         if (session.dataset->GetLayerByName(std::string(table.name).c_str()) != nullptr) {
             throw access_error(location, say("The database has a table {} already.", table.name),
                                say("Use an empty schema or database."));
         }
     }
     try {
-        create_in_transaction(session, crs);
+        create_in_transaction(session, form);
     } catch (const OgrTrouble& trouble) {
         session.dataset->RollbackTransaction();
         throw access_error(location, say("The book cannot be made: {}.", trouble.what()),
@@ -191,13 +196,21 @@ void create_book_on_server(const std::string& location, const OGRSpatialReferenc
 
 }  // namespace
 
-void create_book(const std::string& path, const std::string& crs) {
-    const auto system = coordinate_system(crs);
+void create_book(const std::string& path, const std::string& crs, Schema schema) {
+    const BookForm form{coordinate_system(crs), schema};
     if (is_server(path)) {
-        create_book_on_server(path, system);
+        create_book_on_server(path, form);
     } else {
-        create_book_file(path, system);
+        create_book_file(path, form);
     }
+}
+
+}  // namespace pipward::book::detail
+
+namespace pipward::book {
+
+void create_book(const std::string& path, const std::string& crs) {
+    detail::create_book(path, crs, book_tables());
 }
 
 }  // namespace pipward::book

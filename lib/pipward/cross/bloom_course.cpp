@@ -1,14 +1,14 @@
 // SPDX-License-Identifier: MIT
-#include "pipward/cross/bloom_course.h"
+#include "pipward/cross/detail/bloom_course.h"
 
 #include <algorithm>
 #include <cmath>
 
 #include "pipward/bloom/stage_ladder.h"
-#include "pipward/cross/effective_pollination.h"
+#include "pipward/cross/detail/effective_pollination.h"
 #include "pipward/math/quantile.h"
 
-namespace pipward::cross {
+namespace pipward::cross::detail {
 namespace {
 
 // How old, in days, a flower may be that still sets seed when pollinated on a season day. One a day.
@@ -27,7 +27,9 @@ double share_at_balloon(double after_full) {
            bloom::share_opened({after_full}).value;
 }
 
-// The first place on the ladder with least_at_once at balloon; the last lies as far beyond the middle.
+// The first place on the ladder with least_at_once at balloon, degree-days after full bloom: halved between a
+// place before any balloon and the middle of the stage, where most stand at it. The last lies as far beyond
+// the middle, for the logistic is the same on both sides.
 double first_balloon_place() {
     double before = -300;
     double within = -balloon_lasts.value / 2;
@@ -81,6 +83,7 @@ DayRun open_days(const bloom::SeasonCurves& curves, double full_bloom) {
     return {std::max(first, season_first), std::min(last, season_last)};
 }
 
+// Flowers that opened within the last `effective` days: open by now less open by then.
 double receptive_share(const bloom::SeasonCurves& curves, double ladder_at_full, SeasonDay day,
                        double effective) {
     const double now = bloom::value_at(curves.ladder, day) - ladder_at_full;
@@ -170,4 +173,4 @@ double share_with(const BloomCourses& courses, DayRun BloomCourse::*run) {
     return static_cast<double>(count) / static_cast<double>(std::max<std::size_t>(1, courses.each.size()));
 }
 
-}  // namespace pipward::cross
+}  // namespace pipward::cross::detail

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: MIT
-#include "pipward/cross/choice.h"
+#include "pipward/cross/detail/choice.h"
 
 #include <fmt/format.h>
 
@@ -7,9 +7,9 @@
 #include <cmath>
 #include <tuple>
 
-#include "pipward/cross/why.h"
+#include "pipward/cross/detail/why.h"
 
-namespace pipward::cross {
+namespace pipward::cross::detail {
 namespace {
 
 bool freezes_for_next_season(const WayOutlook& way) {
@@ -81,6 +81,7 @@ double served_by_one(const WayOutlook& way, const PollenNeed& need) {
     return need.serves * way.germination * need.compatible.value;
 }
 
+// Rounded up; a billionth is forgiven, for 30 / 0.3 is a little more than 100 for a computer.
 double donor_flowers(const WayOutlook& way, const PollenNeed& need, int flowers) {
     const double each = served_by_one(way, need);
     return each > 0 ? std::ceil(flowers * need.share.value / each - 1e-9) : 0;
@@ -256,4 +257,4 @@ void choose_ways(std::vector<WayOutlook>& ways, const PollenNeed& need, const Lo
     }
 }
 
-}  // namespace pipward::cross
+}  // namespace pipward::cross::detail

@@ -1,15 +1,15 @@
 // SPDX-License-Identifier: MIT
-#include "pipward/cross/forced_branch.h"
+#include "pipward/cross/detail/forced_branch.h"
 
 #include <algorithm>
 #include <cmath>
 
 #include "pipward/bloom/stage_ladder.h"
-#include "pipward/cross/forcing.h"
-#include "pipward/cross/scenarios.h"
+#include "pipward/cross/detail/forcing.h"
+#include "pipward/cross/detail/scenarios.h"
 #include "pipward/math/quantile.h"
 
-namespace pipward::cross {
+namespace pipward::cross::detail {
 namespace {
 
 constexpr double never = season_last + 1000;
@@ -85,6 +85,7 @@ double chance_forced(const BloomCourses& seed_parent, const BloomCourses& donor,
         seed_parent, [&](std::size_t s, std::size_t d) { return in_time(open[d], seed_parent.each[s]); });
 }
 
+// A later cut is never the likelier one to be in time, so the last good day can be halved for.
 std::optional<SeasonDay> last_cut(const BloomCourses& seed_parent, const BloomCourses& donor, Cutting from,
                                   double part) {
     const double best = chance_forced(seed_parent, donor, from);
@@ -131,4 +132,4 @@ std::optional<ForcedDays> forced_days(const BloomCourses& seed_parent, const Blo
     return days;
 }
 
-}  // namespace pipward::cross
+}  // namespace pipward::cross::detail

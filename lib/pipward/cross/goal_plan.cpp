@@ -1,14 +1,14 @@
 // SPDX-License-Identifier: MIT
-#include "pipward/cross/goal_plan.h"
+#include "pipward/cross/detail/goal_plan.h"
 
 #include <fmt/format.h>
 
 #include <algorithm>
 
-#include "pipward/cross/flowers_needed.h"
-#include "pipward/cross/why.h"
+#include "pipward/cross/detail/flowers_needed.h"
+#include "pipward/cross/detail/why.h"
 
-namespace pipward::cross {
+namespace pipward::cross::detail {
 namespace {
 
 double best_chance(const std::vector<WayOutlook>& ways) {
@@ -44,6 +44,7 @@ double total_share(const std::vector<DonorPlan>& donors) {
     return with_chance > 0 ? with_chance : all;
 }
 
+// One number of flowers serves all donors of a goal, so what ploidy costs is averaged by their shares.
 double mean_attrition(const std::vector<DonorPlan>& donors) {
     const double total = total_share(donors);
     const bool any = std::ranges::any_of(donors, has_chance);
@@ -149,4 +150,4 @@ GoalPlan plan_goal(Bench& bench, const CrossGoal& goal, LotLedger& ledger) {
     return plan;
 }
 
-}  // namespace pipward::cross
+}  // namespace pipward::cross::detail

@@ -1,14 +1,14 @@
 // SPDX-License-Identifier: MIT
-#include "pipward/cross/meeting_days.h"
+#include "pipward/cross/detail/meeting_days.h"
 
 #include <algorithm>
 #include <array>
 #include <cmath>
 
-#include "pipward/cross/forcing.h"
-#include "pipward/cross/scenarios.h"
+#include "pipward/cross/detail/forcing.h"
+#include "pipward/cross/detail/scenarios.h"
 
-namespace pipward::cross {
+namespace pipward::cross::detail {
 namespace {
 
 constexpr double half = 0.5;
@@ -22,7 +22,7 @@ class DayCounts {
     }
     bool empty() const { return total_ == 0; }
 
-    // The first day that at least `chance` of the counted days do not exceed.
+    // The first day that at least `chance` of the counted days do not exceed, as math::quantile() has it.
     SeasonDay quantile(double chance) const {
         const double wanted = std::max(1.0, std::ceil(chance * total_ - 1e-9));
         int below = 0;
@@ -120,4 +120,4 @@ std::optional<MeetingDays> kept_days(const BloomCourses& seed_parent, const Bloo
     return summed_up(counted, risk, risk);
 }
 
-}  // namespace pipward::cross
+}  // namespace pipward::cross::detail

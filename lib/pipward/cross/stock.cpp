@@ -1,12 +1,12 @@
 // SPDX-License-Identifier: MIT
-#include "pipward/cross/stock.h"
+#include "pipward/cross/detail/stock.h"
 
 #include <algorithm>
 #include <tuple>
 
 #include "pipward/record/presence.h"
 
-namespace pipward::cross {
+namespace pipward::cross::detail {
 namespace {
 
 // Parents before other trees, then by label.
@@ -52,23 +52,31 @@ void take_pollinations(Stock& stock, const Orchard& orchard) {
     }
 }
 
-void weigh_pollen(Stock& stock, const Orchard& orchard) {
-    std::map<std::string, std::pair<double, double>> weighed;  // mass and flowers, by donor
-    double mass = 0;
+/// Sums of mass over sums of flowers: a large lot tells more than a small one.
+struct Weighed {
+    double milligrams = 0;
     double flowers = 0;
+
+    void add(double more_milligrams, double more_flowers) {
+        milligrams += more_milligrams;
+        flowers += more_flowers;
+    }
+};
+
+void weigh_pollen(Stock& stock, const Orchard& orchard) {
+    std::map<std::string, Weighed> of_donor;
+    Weighed all;
     for (const auto& lot : orchard.pollen_lots) {
         if (lot.mass && lot.flowers && lot.mass->value > 0 && *lot.flowers > 0) {
-            weighed[lot.donor].first += lot.mass->value;
-            weighed[lot.donor].second += *lot.flowers;
-            mass += lot.mass->value;
-            flowers += *lot.flowers;
+            of_donor[lot.donor].add(lot.mass->value, *lot.flowers);
+            all.add(lot.mass->value, *lot.flowers);
         }
     }
-    for (const auto& [donor, sums] : weighed) {
-        stock.pollen_per_flower_mg[donor] = sums.first / sums.second;
+    for (const auto& [donor, weighed] : of_donor) {
+        stock.pollen_per_flower_mg[donor] = weighed.milligrams / weighed.flowers;
     }
-    if (flowers > 0) {
-        stock.usual_pollen_per_flower_mg = mass / flowers;
+    if (all.flowers > 0) {
+        stock.usual_pollen_per_flower_mg = all.milligrams / all.flowers;
     }
 }
 
@@ -92,4 +100,4 @@ Milligrams pollen_per_flower(const Stock& stock, const std::string& donor, Milli
     return {stock.usual_pollen_per_flower_mg.value_or(otherwise.value)};
 }
 
-}  // namespace pipward::cross
+}  // namespace pipward::cross::detail

@@ -6,7 +6,7 @@
 #include <limits>
 #include <tuple>
 
-#include "pipward/cross/flowers_needed.h"
+#include "pipward/cross/detail/flowers_needed.h"
 #include "pipward/math/distributions.h"
 
 namespace pipward::cross {
@@ -15,6 +15,9 @@ namespace {
 /// Below this share the wanted seedlings are more than can be grown, and the binomial need not be asked.
 constexpr double least_share = 1e-6;
 
+// Seedlings vary about the mean of their parents by half the additive variance, less what inbred parents no
+// longer segregate: V (1 - mean F) / 2 (Falconer & Mackay 1996, ch. 15, from memory). The doubt is that of a
+// mean of two merits whose errors are taken as independent.
 void foretell(SuggestedCross& cross, const ParentCandidate& one, const ParentCandidate& other,
               const SuggestionRules& rules) {
     if (!one.merit || !other.merit || rules.additive_variance <= 0) {
@@ -31,7 +34,7 @@ void foretell(SuggestedCross& cross, const ParentCandidate& one, const ParentCan
                                     : (*cross.mean > *rules.bar ? 1.0 : 0.0);
     if (*cross.share > least_share) {
         const double chance = std::min(*cross.share, 1 - 1e-9);
-        const int plants = plants_needed(rules.wanted, chance, rules.confidence);
+        const int plants = detail::plants_needed(rules.wanted, chance, rules.confidence);
         cross.plants = plants > 0 && plants <= most_plants ? std::optional{plants} : std::nullopt;
     }
 }

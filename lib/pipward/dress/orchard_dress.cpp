@@ -3,10 +3,12 @@
 
 #include <fmt/format.h>
 
-#include "pipward/dress/field_dress.h"
-#include "pipward/dress/form_groups.h"
-#include "pipward/dress/looks.h"
-#include "pipward/dress/phrase.h"
+#include <optional>
+
+#include "pipward/dress/detail/field_dress.h"
+#include "pipward/dress/detail/form_groups.h"
+#include "pipward/dress/detail/looks.h"
+#include "pipward/dress/detail/phrase.h"
 
 namespace pipward::dress {
 namespace {
@@ -17,29 +19,26 @@ struct RowName {
 };
 
 std::string with_day(std::string_view name, std::string_view day, const Wording& wording) {
-    return fmt::format("{} || ', ' || {}", column(name), day_words(day, say("d MMM yyyy"), wording));
+    return fmt::format("{} || ', ' || {}", detail::column(name),
+                       detail::day_words(day, say("d MMM yyyy"), wording));
 }
 
-// What names a row in lists and forms, where the table has no key of its own.
+// What names a row in lists and forms, where neither its key nor its first column and its day do.
 std::vector<RowName> row_names(const Wording& wording) {
-    const auto value = [](std::string_view name) { return computed(column(name)); };
-    const auto noted = computed(day_words("noted_on", say("d MMM yyyy"), wording));
+    const auto value = [](std::string_view name) { return detail::computed(detail::column(name)); };
+    const auto noted = detail::computed(detail::day_words("noted_on", say("d MMM yyyy"), wording));
     return {
-        {"tree_row", phrase(say("{}, row {}", value("block"), value("name")), wording)},
+        {"tree_row", detail::phrase(say("{}, row {}", value("block"), value("name")), wording)},
         {"blend", R"("name" || ': ' || "member")"},
-        {"bloom_note", phrase(say("{}, stage {}", noted, value("bbch")), wording)},
-        {"weather_day", with_day("station", "day", wording)},
-        {"pollen_test", with_day("lot", "tested_on", wording)},
-        {"fruit", with_day("tag", "picked_on", wording)},
-        {"sprout_count", with_day("lot", "counted_on", wording)},
-        {"seed_out", with_day("lot", "on_day", wording)},
+        {"bloom_note", detail::phrase(say("{}, stage {}", noted, value("bbch")), wording)},
         {"trait_score", R"("tree" || ', ' || )" + with_day("trait", "scored_on", wording)},
         {"bloom_window", R"(coalesce("label" || ', ', '') || "accession")"},
         {"bloom_model", R"("accession")"},
         {"bloom_skill", R"(replace("method", '_', ' '))"},
         {"cross_outlook", R"("cross" || ', ' || "way")"},
         {"row_position",
-         phrase(say("{}, row {}, position {}", value("block"), value("row"), value("position")), wording)},
+         detail::phrase(say("{}, row {}, position {}", value("block"), value("row"), value("position")),
+                        wording)},
         {"tree_number", R"("tree")"},
         {"first_fruit", R"("label" || ', ' || "expected")"},
         {"pollen_task", R"("work" || ', ' || "donor")"},
@@ -47,13 +46,26 @@ std::vector<RowName> row_names(const Wording& wording) {
     };
 }
 
-std::string row_name_of(std::string_view table, std::string_view key, const Wording& wording) {
+std::optional<std::string> special_row_name(std::string_view table, const Wording& wording) {
     for (const auto& entry : row_names(wording)) {
         if (entry.table == table) {
             return entry.expression;
         }
     }
-    return column(key);
+    return std::nullopt;
+}
+
+// What a row is of and its day, where a day is needed to tell rows apart.
+bool is_named_by_day(const book::BookTable& table) {
+    return !table.day_column.empty() && (table.key.empty() || table.key.back() == table.day_column);
+}
+
+std::string row_name_of(const book::BookTable& table, const Wording& wording) {
+    if (const auto special = special_row_name(table.name, wording)) {
+        return *special;
+    }
+    return is_named_by_day(table) ? with_day(table.columns.front().name, table.day_column, wording)
+                                  : detail::column(table.key.empty() ? "fid" : table.key.front());
 }
 
 }  // namespace
@@ -63,15 +75,15 @@ LayerDress dress_of(const book::BookTable& table, const Wording& wording) {
                      .title = wording(table.title),
                      .geometry = table.geometry,
                      .read_only = false,
-                     .fields = field_dresses(table, wording),
+                     .fields = detail::field_dresses(table, wording),
                      .groups = {},
                      .rules = {}};
-    layer.groups = form_groups(layer.table, layer.title, layer.fields, wording);
-    layer.row_name = row_name_of(table.name, table.key.empty() ? "fid" : table.key.front(), wording);
+    layer.groups = detail::form_groups(table, wording);
+    layer.row_name = row_name_of(table, wording);
     if (table.name == "tree") {
-        dress_trees(layer, wording);
+        detail::dress_trees(layer, wording);
     } else if (table.geometry != book::GeometryKind::none) {
-        dress_ground(layer, wording);
+        detail::dress_ground(layer, wording);
     }
     return layer;
 }
@@ -81,21 +93,21 @@ LayerDress dress_of(const TableShape& result, const std::optional<BloomSpan>& bl
                      .title = wording(result.title),
                      .geometry = result.has_points ? book::GeometryKind::point : book::GeometryKind::none,
                      .read_only = true,
-                     .fields = field_dresses(result, wording),
+                     .fields = detail::field_dresses(result, wording),
                      .groups = {},
                      .rules = {}};
-    layer.groups = form_groups(layer.table, layer.title, layer.fields, wording);
-    layer.row_name = row_name_of(result.name, "fid", wording);
+    layer.groups = detail::form_groups(result, wording);
+    layer.row_name = special_row_name(result.name, wording).value_or(detail::column("fid"));
     if (result.name == "bloom_window") {
-        dress_bloom(layer, bloom, wording);
+        detail::dress_bloom(layer, bloom, wording);
     } else if (result.name == "field_task" || result.name == "pollen_task") {
-        dress_work(layer, wording);
+        detail::dress_work(layer, wording);
     } else if (result.name == "row_position") {
-        dress_positions(layer, wording);
+        detail::dress_positions(layer, wording);
     } else if (result.name == "tree_number") {
-        dress_tree_numbers(layer, wording);
+        detail::dress_tree_numbers(layer, wording);
     } else if (result.name == "first_fruit") {
-        dress_first_fruit(layer, wording);
+        detail::dress_first_fruit(layer, wording);
     }
     return layer;
 }

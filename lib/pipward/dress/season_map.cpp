@@ -3,7 +3,7 @@
 
 #include <algorithm>
 
-#include "pipward/dress/phrase.h"
+#include "pipward/dress/detail/phrase.h"
 #include "pipward/dress/project_dress.h"
 
 namespace pipward::dress {
@@ -71,8 +71,9 @@ std::vector<ProjectGroup> filled_groups(const book::BookLook& look, const std::v
 void tell_bloom(ProjectDress& project, const Wording& wording) {
     const auto full_bloom =
         fmt::format("format_date(attribute(get_feature('{}', 'label', \"label\"), 'full_p50'), {})",
-                    layer_id("bloom_window"), phrase(say("d MMMM yyyy"), wording));
-    const auto words = phrase(verbatim("<br>") + say("full bloom about {}", computed(full_bloom)), wording);
+                    layer_id("bloom_window"), detail::phrase(say("d MMMM yyyy"), wording));
+    const auto words =
+        detail::phrase(verbatim("<br>") + say("full bloom about {}", detail::computed(full_bloom)), wording);
     for (auto& group : project.groups) {
         for (auto& layer : group.layers) {
             if (layer.dress.table == "tree") {
@@ -91,11 +92,6 @@ bool refers_twice(const book::BookTable& table, std::string_view parent) {
                return std::ranges::find(column.references, parent, &book::Reference::table) !=
                       column.references.end();
            }) > 1;
-}
-
-// Thousands of days of weather in a station's form would help nobody.
-bool is_shown(const book::BookTable& table) {
-    return table.name != "weather_day";
 }
 
 // A blend is several rows of one name, which no relation can point at.
@@ -126,7 +122,8 @@ std::vector<ProjectRelation> relations_of(const std::vector<LayerDress>& layers,
     for (const auto& table : book::book_tables()) {
         for (const auto& column : table.columns) {
             for (const auto& to : column.references) {
-                if (is_shown(table) && has(layers, table.name) && has(layers, to.table) &&
+                // Thousands of days of weather in a station's form would help nobody.
+                if (!table.long_series && has(layers, table.name) && has(layers, to.table) &&
                     names_one_row(to)) {
                     relations.push_back(relation(table, column, to, wording));
                 }

@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: MIT
 #pragma once
 
-#include <memory>
 #include <optional>
 #include <span>
 #include <string>
@@ -9,13 +8,13 @@
 
 #include "pipward/math/plane_point.h"
 
-/// Drawn areas on the plane, by GEOS.
+/// Outlines of drawn areas on the plane, by GEOS.
 namespace pipward::math {
 
 /// Rings by their corners, of which the last repeats the first.
 struct Outline {
-    std::vector<PlanePoint> ring;
-    std::vector<std::vector<PlanePoint>> holes{};
+    std::vector<PlanePoint> ring;                  ///< the outside; at least four points, either way round
+    std::vector<std::vector<PlanePoint>> holes{};  ///< inside of it, each as `ring`
 };
 
 /// Why an outline encloses no area that one could reckon with (OGC 06-103r4, Simple Feature Access, 6.1.11).
@@ -28,29 +27,13 @@ enum class OutlineFault {
     in_parts,         ///< rings touch so that the inside falls apart
 };
 
+/// The first fault that was found in an outline.
 struct FaultyOutline {
-    OutlineFault fault = OutlineFault::crosses_itself;
-    PlanePoint at;  ///< where it shows; of no meaning for no_number
+    OutlineFault fault = OutlineFault::crosses_itself;  ///< what is wrong
+    PlanePoint at;                                      ///< where it shows; of no meaning for no_number
 };
 
 /// What is wrong with an outline; nothing where it is sound.
 std::optional<FaultyOutline> fault_of(const Outline& outline);
-
-/// An area that is asked many times what lies in it. Not for two threads at once.
-class Area {
-  public:
-    /// A sound outline.
-    explicit Area(const Outline& outline);
-    ~Area();
-    Area(Area&&) noexcept;
-    Area& operator=(Area&&) noexcept;
-
-    /// Whether a point lies in it or on its edge.
-    bool holds(PlanePoint point) const;
-
-  private:
-    struct Shape;
-    std::unique_ptr<const Shape> shape_;
-};
 
 }  // namespace pipward::math

@@ -1,16 +1,16 @@
 // SPDX-License-Identifier: MIT
-#include "pipward/place/family_table.h"
+#include "pipward/place/detail/family_table.h"
 
 #include <fmt/format.h>
 
 #include <algorithm>
 #include <array>
 
-#include "pipward/place/likeness.h"
-#include "pipward/place/name_pool.h"
-#include "pipward/place/scrap_text.h"
+#include "pipward/place/detail/likeness.h"
+#include "pipward/place/detail/name_pool.h"
+#include "pipward/place/detail/scrap_text.h"
 
-namespace pipward::place {
+namespace pipward::place::detail {
 namespace {
 
 bool is_digit(char c) {
@@ -134,6 +134,7 @@ NameLikeness likeness_of(const std::string& wanted, const std::string& name, boo
                : NameLikeness{};
 }
 
+// Scores, 0..1, and what they are multiplied by: our own figures, which put the surer way to a tree first.
 constexpr float best_worth = 0.97F;
 constexpr float other_way_round = 0.85F;
 constexpr float whole_family = 0.85F;
@@ -204,4 +205,4 @@ std::string_view sibling_number(const Accession& accession, const Tree& tree, st
     return number.empty() && accession.kind == AccessionKind::seedling ? digits_at_end(tree.label) : number;
 }
 
-}  // namespace pipward::place
+}  // namespace pipward::place::detail

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: MIT
-#include "pipward/place/name_pool.h"
+#include "pipward/place/detail/name_pool.h"
 
 #include <fmt/format.h>
 
@@ -7,10 +7,10 @@
 #include <array>
 #include <set>
 
-#include "pipward/place/likeness.h"
-#include "pipward/place/scrap_text.h"
+#include "pipward/place/detail/likeness.h"
+#include "pipward/place/detail/scrap_text.h"
 
-namespace pipward::place {
+namespace pipward::place::detail {
 namespace {
 
 // How much the whole name and a part of it are worth: what stands on the tree comes first.
@@ -24,6 +24,8 @@ constexpr std::array worths{
     Worth{MatchKind::accession, 0.94F, 0.60F},    Worth{MatchKind::cross_child, 0.92F, 0.50F},
     Worth{MatchKind::cross_worked, 0.91F, 0.49F}, Worth{MatchKind::cross_parent, 0.91F, 0.49F},
 };
+// Added to the score of a part: for the share of the name that it is, and where the name begins with it.
+// Taken off for each slip. Our own figures, as those above: they put the surer way to a tree first.
 constexpr float for_coverage = 0.25F;
 constexpr float for_beginning = 0.04F;
 constexpr float a_slip_costs = 0.11F;
@@ -177,4 +179,4 @@ std::vector<std::string> NamePool::most_like(std::string_view scrap, std::size_t
     return names;
 }
 
-}  // namespace pipward::place
+}  // namespace pipward::place::detail

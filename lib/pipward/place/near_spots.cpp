@@ -5,8 +5,8 @@
 #include <cmath>
 #include <limits>
 
+#include "pipward/place/detail/row_stands.h"
 #include "pipward/place/row_barrier.h"
-#include "pipward/place/row_stands.h"
 #include "pipward/record/presence.h"
 
 namespace pipward::place {
@@ -59,12 +59,13 @@ class Surroundings {
           as_of_(as_of),
           wish_(wish),
           plane_(orchard.crs, wish.at),
+          // Metres: five of the radii, beyond which nothing is likely, and 5 m to spare.
           reach_(5 * std::hypot(wish.accuracy.value, wish.beside.value) + 5) {
         const auto near = trees_within(orchard, plane_, reach_ + widest_alley);
         const auto names = rows_of(orchard, near);
         lines_ = tree_lines(orchard, plane_, &names);
         for (const auto& line : lines_) {
-            stands_.push_back(stands_of(line, orchard, as_of));
+            stands_.push_back(detail::stands_of(line, orchard, as_of));
         }
         barriers_ = row_barriers(lines_, {});
         add_rows();
@@ -126,7 +127,9 @@ class Surroundings {
         }
     }
 
-    // Bayes: the likelihood of the receiver's place times the weight; gives how far off the nearest is.
+    // Bayes: the likelihood of the receiver's place (Gaussian in the plane: exp(-r^2 / 2 variance) /
+    // variance, its constant left out) times the weight, in logarithms so that nothing far away becomes 0 /
+    // 0. Gives how far off the nearest is, in standard deviations; endless where there is no spot.
     double weigh() {
         std::vector<double> logs;
         double off = std::numeric_limits<double>::infinity();
@@ -198,7 +201,7 @@ class Surroundings {
     MetrePlane plane_;
     double reach_;
     std::vector<TreeLine> lines_;
-    std::vector<std::vector<RowStand>> stands_;
+    std::vector<std::vector<detail::RowStand>> stands_;
     Barriers barriers_;
     std::vector<Candidate> candidates_;
 };

@@ -1,17 +1,17 @@
 // SPDX-License-Identifier: MIT
-#include "pipward/place/note_pool.h"
+#include "pipward/place/detail/note_pool.h"
 
 #include <fmt/format.h>
 
 #include <algorithm>
 
-#include "pipward/place/scrap_text.h"
+#include "pipward/place/detail/scrap_text.h"
 
-namespace pipward::place {
+namespace pipward::place::detail {
 namespace {
 
-constexpr float together = 0.55F;
-constexpr float apart = 0.45F;
+constexpr float together = 0.55F;    // score of a note that holds the words as one phrase
+constexpr float apart = 0.45F;       // and of one that holds them anywhere
 constexpr std::size_t shortest = 2;  // of a word worth looking for
 
 bool holds_all(std::string_view note, const std::vector<std::string>& words) {
@@ -77,4 +77,4 @@ std::string NotePool::shown(std::uint32_t note) const {
     return fmt::format("\"{} …\"", text.substr(0, end));
 }
 
-}  // namespace pipward::place
+}  // namespace pipward::place::detail

@@ -2,10 +2,12 @@
 #pragma once
 
 #include <optional>
+#include <vector>
 
 #include "pipward/seed/cold_clock.h"
 #include "pipward/seed/lot_course.h"
 #include "pipward/seed/next_work.h"
+#include "pipward/value/finding.h"
 
 namespace pipward::seed {
 
@@ -15,13 +17,13 @@ inline constexpr int days_to_sow = 30;
 
 /// Where the cold of one lot stands.
 struct LotCold {
-    const LotCourse* course = nullptr;
-    CrossColdNeed need{};
-    ColdSum sum{};
-    std::optional<Day> first_ready{};  ///< the least need is met, that day or foretold
-    std::optional<Day> ready{};        ///< the full need
-    bool assumed_store = false;        ///< neither the lot nor a log tells the store's temperature
-    Sentence state{};                  ///< for people: where it stands, and what disturbed it
+    const LotCourse* course = nullptr;  ///< never null
+    CrossColdNeed need{};               ///< of the seed of its cross
+    ColdSum sum{};                      ///< the cold it has had; reached: first the least need, then the full
+    std::optional<Day> first_ready{};   ///< the least need is met, that day or foretold
+    std::optional<Day> ready{};         ///< the full need
+    bool assumed_store = false;         ///< neither the lot nor a log tells the store's temperature
+    Sentence state{};                   ///< for people: where it stands, and what disturbed it
 };
 
 /// The cold of a lot that is in it, up to a day: by the store's log, else by the one temperature noted with
@@ -31,5 +33,17 @@ LotCold cold_of_lot(const LotCourse& course, const CrossColdNeed& need, const st
 
 /// Whether a lot has gone into the cold by that day and, unless wanted, is not over it.
 bool is_in_cold(const LotCourse& course, Day as_of, bool also_done);
+
+/// Which lots are asked about.
+struct ColdQuestion {
+    std::optional<StoreLog> log;  ///< of the store's thermometer
+    Day as_of;
+    bool also_done = false;  ///< lots whose cold is over as well
+};
+
+/// The cold of every lot that is in it, by the day on which it is ready. A note about each lot with seed left
+/// that is not in the cold as far as its record tells. Points into `courses`.
+std::vector<LotCold> lots_in_cold(const std::vector<LotCourse>& courses, const Orchard& orchard,
+                                  const ColdQuestion& question, Findings& findings);
 
 }  // namespace pipward::seed

@@ -3,7 +3,8 @@
 
 #include <fmt/format.h>
 
-#include "pipward/seed/seedling_numbers.h"
+#include "pipward/record/descent.h"
+#include "pipward/seed/detail/seedling_numbers.h"
 
 namespace pipward::seed {
 namespace {
@@ -15,12 +16,38 @@ Planted check_tree(const place::RowPosition& place, const std::string& accession
     return planted;
 }
 
-Planted seedling(const CrossGoal* goal, SeedlingNumbers& numbers) {
+Planted seedling(const CrossGoal* goal, detail::SeedlingNumbers& numbers) {
     Planted planted;
     planted.goal = goal;
     planted.accession = numbers.next();
     planted.label = planted.accession;
     return planted;
+}
+
+Accession accession_of(const Planted& planted, const OrchardIndex& book, const PlantingMark& mark) {
+    Accession accession;
+    accession.name = planted.accession;
+    accession.kind = AccessionKind::seedling;
+    accession.species = species_of(book, planted.goal->seed_parent);
+    accession.seed_parent = planted.goal->seed_parent;
+    accession.pollen_parent = planted.goal->pollen_parent;
+    accession.note = mark.note;
+    return accession;
+}
+
+Tree tree_of(const Planted& planted, const PlantingMark& mark) {
+    Tree tree;
+    tree.label = planted.label;
+    tree.accession = planted.accession;
+    tree.block = planted.place->block;
+    tree.row = planted.place->row;
+    tree.position = planted.place->position;
+    tree.purpose = planted.goal == nullptr ? TreePurpose::other : TreePurpose::seedling;
+    tree.placed_by = PlacedBy::computed;
+    tree.planted_on = mark.planted_on;
+    tree.note = mark.note;
+    tree.at = planted.place->at;
+    return tree;
 }
 
 }  // namespace
@@ -30,7 +57,7 @@ std::vector<Planted> planted_seedlings(const std::vector<Waiting>& waiting,
                                        const PlantingWish& wish, const std::string& check,
                                        const Orchard& orchard) {
     std::vector<Family> families;
-    std::vector<SeedlingNumbers> numbers;
+    std::vector<detail::SeedlingNumbers> numbers;
     for (const auto& family : waiting) {
         families.push_back({family.goal->code, family.seedlings});
         numbers.emplace_back(orchard, family.goal->code);
@@ -46,6 +73,19 @@ std::vector<Planted> planted_seedlings(const std::vector<Waiting>& waiting,
         all.push_back(std::move(planted));
     }
     return all;
+}
+
+PlantedRecords planted_records(const std::vector<Planted>& planted, const Orchard& orchard,
+                               const PlantingMark& mark) {
+    const OrchardIndex book(orchard);
+    PlantedRecords records;
+    for (const auto& one : planted) {
+        if (one.goal != nullptr) {
+            records.accessions.push_back(accession_of(one, book, mark));
+        }
+        records.trees.push_back(tree_of(one, mark));
+    }
+    return records;
 }
 
 }  // namespace pipward::seed

@@ -8,16 +8,17 @@
 
 #include "pipward/value/day.h"
 #include "pipward/value/quantity.h"
+#include "pipward/weather/day_length.h"
 
 namespace pipward::weather {
 
 /// One day's extremes, nothing else.
 struct DayExtremes {
-    Celsius t_min;
-    Celsius t_max;
+    Celsius t_min;  ///< not above t_max; not checked
+    Celsius t_max;  ///< degrees C, as t_min
 };
 
-inline constexpr std::size_t hours_a_day = 24;
+inline constexpr std::size_t hours_a_day = 24;  ///< of solar time; no day has 23 or 25
 
 /// Where the 24 hours of one day lie between its extremes. It depends on the Sun alone, so one set of shapes
 /// serves every series of the same days and latitude.
@@ -44,9 +45,15 @@ std::vector<Celsius> hourly_temperatures(std::span<const DayExtremes> days, Day 
 /// The same from shapes made beforehand; `shapes` must be at least as many as `days`.
 std::vector<Celsius> hourly_temperatures(std::span<const DayExtremes> days, std::span<const DayShape> shapes);
 
-/// The temperature of one clock hour of one day by the same curve; `previous` and `next` are the neighbours,
-/// whose Sun is taken to rise and set when today's does.
-Celsius temperature_at(double solar_hour, const DayExtremes& previous, const DayExtremes& today,
-                       const DayExtremes& next, double sunrise, double sunset);
+/// A day and its neighbours.
+struct DaysAround {
+    DayExtremes previous;
+    DayExtremes today;
+    DayExtremes next;
+};
+
+/// The temperature at an hour of local solar time, 0..24, of `days.today` by the same curve. The neighbours'
+/// Sun is taken to rise and set when today's does.
+Celsius temperature_at(double solar_hour, const DaysAround& days, const SunTimes& sun);
 
 }  // namespace pipward::weather

@@ -1,12 +1,12 @@
 // SPDX-License-Identifier: MIT
 #include <algorithm>
 
-#include "pipward/operation/list.h"
+#include "pipward/operation/detail/list.h"
+#include "pipward/operation/season/detail/season_request.h"
 #include "pipward/operation/season/result_tables.h"
-#include "pipward/operation/season/season_request.h"
 #include "pipward/season/words.h"
 
-namespace pipward::operation {
+namespace pipward::operation::detail {
 namespace {
 
 struct Request : SeasonRequest {
@@ -34,7 +34,7 @@ Outcome run(const Request& request, const Run& lent) {
     const auto scores = season::score_past(
         place, past, {request.lead, request.training_seasons, request.per_accession}, step);
     Outcome outcome;
-    outcome.tables = {bloom_skill_table(scores)};
+    outcome.tables = {bloom_skill_table.of(scores)};
     outcome.findings = std::move(place.findings);
     outcome.summary = summary_of(scores);
     keep_results(request.book, request.write, outcome, lent);
@@ -60,7 +60,7 @@ std::unique_ptr<const Operation> bloom_skill() {
               parameter(&Request::per_accession, "per-accession", "Per accession",
                         "Whether each accession gets scores of its own besides those of all together."),
               write_parameter(&Request::write)}),
-         .results = {bloom_skill_shape()},
+         .results = {bloom_skill_table.shape()},
          .examples = {{"How far off, with the weather known and a fortnight ahead.",
                        {{"book", "BOOK"}, {"as-of", "2026-03-20"}, {"lead", "14"}, {"write", "no"}}},
                       {"What five seasons of notes are worth, accession by accession.",
@@ -72,4 +72,4 @@ std::unique_ptr<const Operation> bloom_skill() {
          .run = run});
 }
 
-}  // namespace pipward::operation
+}  // namespace pipward::operation::detail

@@ -1,0 +1,61 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include <span>
+#include <vector>
+
+/// Partial pooling: what each accession needs, allowing for the season's luck and drawn to the orchard's
+/// mean.
+namespace pipward::bloom::detail {
+
+/// Correlation of the departures of two accessions in one spring: they share the weather, its measurement
+/// and whatever the model has wrong about that spring. Common practice, no source; it makes twenty accessions
+/// of one spring worth about one and a half springs.
+inline constexpr double shared_luck = 0.6;
+
+/// How many independent notes the notes of one season are worth: n / (1 + (n - 1) r), the design effect of a
+/// cluster (Kish 1965, Survey Sampling, from memory) with r = shared_luck; one or fewer stay as they are.
+double effective_number(double notes);
+
+/// One observed amount, or one a structure, with where it belongs.
+struct PoolRow {
+    int accession = 0;                ///< below PoolShape::accessions
+    int season = 0;                   ///< below PoolShape::seasons
+    double weight = 1;                ///< above 0; 1 for a note good to a day
+    std::span<const double> amounts;  ///< as many as PoolShape::amounts, each in its structure's unit
+};
+
+/// How many there are of each: rows are numbered from 0.
+struct PoolShape {
+    int accessions = 0;  ///< with rows or without
+    int seasons = 0;     ///< with rows or without
+    int amounts = 0;     ///< structures, or 1 for the day itself
+};
+
+/// What came of pooling, in the units of the amounts.
+struct Pooled {
+    std::vector<std::vector<double>> needs;  ///< by accession, each one a structure; empty without rows
+    std::vector<double> centre;              ///< the orchard's mean, one a structure
+    std::vector<double> worth;               ///< by accession: the sum of its rows' weights
+};
+
+/// amount = need of the accession + luck of the season + rest, by a fixed number of rounds over the two.
+/// Needs are (n mean + m centre) / (n + m), `m` being `pull`. The season's luck is drawn to zero and is
+/// looked for only where two accessions share the season, so a book with one accession gets its plain mean.
+/// These are the equations of a linear mixed model with both as random effects (Robinson 1991, Stat. Sci.
+/// 6:15, from memory), solved in turns; `pull` is the ratio of its variances.
+Pooled pool_needs(std::span<const PoolRow> rows, PoolShape shape, double pull);
+
+/// How far accessions differ, and how hard a need is drawn to the centre: m = within^2 / between^2.
+struct PoolStrength {
+    double within_sd = 0;   ///< days: one accession's departure in one season, the season's luck aside
+    double between_sd = 0;  ///< days: of accessions' full bloom about the orchard's mean
+    double pull = 2;        ///< m, in notes good to a day; 0.1..4
+};
+
+/// By the method of moments, each variance joined with what is believed beforehand as if that were so many
+/// more notes or accessions (our own method). From the observed days themselves; `rows` carry one amount, the
+/// day. Begins at m = 2 and learns from the book as far as its numbers go.
+PoolStrength pool_strength(std::span<const PoolRow> rows, PoolShape shape);
+
+}  // namespace pipward::bloom::detail
