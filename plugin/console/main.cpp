@@ -12,12 +12,13 @@
 #include <vector>
 
 #include "console/call.h"
+#include "console/finding_lines.h"
 #include "console/help.h"
+#include "console/people.h"
 #include "console/results.h"
 #include "console/terminal.h"
 #include "pipward/operation/outcome_json.h"
 #include "pipward/operation/reference.h"
-#include "pipward/operation/season/result_tables.h"
 
 namespace pipward::console {
 namespace {
@@ -46,19 +47,12 @@ std::string told(const Finding& finding, Trouble trouble) {
     return fmt::format("error: {} {}", finding.message, finding.remedy);
 }
 
-/// Weightiest first; what the user wants quiet is left out.
-Findings to_tell(Findings findings, bool quiet) {
-    findings = told_together(findings);
-    std::ranges::stable_sort(findings, std::ranges::greater{}, &Finding::level);
-    if (quiet) {
+void tell_findings(Findings findings, const Output& output) {
+    if (output.quiet) {
         std::erase_if(findings, [](const Finding& finding) { return finding.level == Level::note; });
     }
-    return findings;
-}
-
-void tell_findings(const Findings& findings) {
-    for (const auto& finding : findings) {
-        tell(to_text(finding));
+    for (const auto& line : finding_lines(findings, output.all_findings)) {
+        tell(line);
     }
 }
 
@@ -97,6 +91,11 @@ void print_refusal(const Call& call, const Findings& findings) {
     }
 }
 
+/// The program ends with this code: everything about it has been said.
+struct Told {
+    int exit_code;
+};
+
 operation::Outcome worked_or_refused(const Call& call) {
     try {
         return worked(call);
@@ -105,17 +104,16 @@ operation::Outcome worked_or_refused(const Call& call) {
             throw;
         }
         print_refusal(call, error.findings());
-        throw Error(Trouble::input, to_tell(error.findings(), call.output.quiet));
+        tell_findings(error.findings(), call.output);
+        tell(refusal_summary(error.findings()));
+        throw Told{exit_code(Trouble::input)};
     }
 }
 
-/// Where the findings are the result, people have them before their eyes already.
-bool shows_findings(const Call& call, const operation::Outcome& outcome) {
-    return call.output.format == Format::table &&
-           std::ranges::any_of(outcome.tables, [&](const Table& table) {
-               return table.shape.name == operation::finding_shape().name &&
-                      (call.output.table.empty() || call.output.table == table.shape.name);
-           });
+void tell_what_is_left_out(const Call& call, const operation::Outcome& outcome) {
+    if (const auto words = left_out(call, outcome); !words.empty()) {
+        tell(words);
+    }
 }
 
 void run(const Call& call) {
@@ -127,9 +125,10 @@ void run(const Call& call) {
     }
     print(printed(call, outcome));
     if (!shows_findings(call, outcome)) {
-        tell_findings(to_tell(outcome.findings, call.output.quiet));
+        tell_findings(outcome.findings, call.output);
     }
     if (!call.output.quiet) {
+        tell_what_is_left_out(call, outcome);
         tell_files(files, call.output);
         tell(outcome.summary.text());
     }
@@ -170,12 +169,11 @@ int guarded() {
         const auto today = QDate::currentDate().toString(Qt::ISODate).toStdString();
         answer(read_call(given_words(), today));
         return 0;
+    } catch (const Told& told) {
+        return told.exit_code;
     } catch (const Error& error) {
         for (const auto& finding : error.findings()) {
             tell(told(finding, error.trouble()));
-        }
-        if (error.trouble() == Trouble::input) {
-            tell(refusal_summary(error.findings()));
         }
         return exit_code(error.trouble());
     } catch (const std::exception& fault) {

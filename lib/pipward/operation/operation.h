@@ -109,12 +109,20 @@ struct MadeFile {
     std::string content;
 };
 
+/// One line of an answer: "Today": "Gather balloon flowers of Wrenlea at UP-03-02."
+struct AnswerLine {
+    Sentence topic;  ///< one or two words
+    Sentence words;  ///< of any length
+};
+
 struct Outcome {
     std::vector<Table> tables;
     std::vector<MadeFile> files;
     Findings findings;
     Sentence summary;   ///< one or two sentences: what came out
     std::string crs{};  ///< of the tables' points, AUTHORITY:CODE; empty where there are none
+    /// What people ask first, before the tables; empty where the tables are short enough to say it.
+    std::vector<AnswerLine> answer{};
 };
 
 /// Values by key, as text. Days ISO 8601, numbers with a point, yes/no, choice words.

@@ -137,7 +137,7 @@ const std::vector<ColumnOf<FateRow>>& row_columns() {
 TableShape adopt_field_shape() {
     return shape_of<FieldRow>(
         {"adopt_field", "Fields", "Where each field of the layer goes in the book.", false, {}},
-        field_columns());
+        field_columns(), {.first = {"field", "goes_to", "guessed_by", "samples", "known", "unreadable"}});
 }
 
 Table adopt_field_table(const intake::Adoption& adoption) {
@@ -155,7 +155,8 @@ Table adopt_field_table(const intake::Adoption& adoption) {
 
 TableShape adopt_row_shape() {
     return shape_of<FateRow>(
-        {"adopt_row", "Features", "What becomes of each feature of the layer.", true, {}}, row_columns());
+        {"adopt_row", "Features", "What becomes of each feature of the layer.", true, {}}, row_columns(),
+        {.first = {"feature", "name", "fate", "accession", "block", "row", "position"}, .below = {"why"}});
 }
 
 Table adopt_row_table(const intake::Adoption& adoption) {

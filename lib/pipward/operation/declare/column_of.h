@@ -23,7 +23,8 @@ struct ColumnOf {
 };
 
 template <class Record>
-TableShape shape_of(TableShape head, const std::vector<ColumnOf<Record>>& columns) {
+TableShape shape_of(TableShape head, const std::vector<ColumnOf<Record>>& columns, TableView view = {}) {
+    head.view = std::move(view);
     for (const auto& entry : columns) {
         head.columns.push_back(entry.column);
     }

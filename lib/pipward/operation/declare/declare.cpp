@@ -29,6 +29,9 @@ Outcome in_words(Outcome outcome, const Wording& wording) {
     }
     outcome.findings = spoken(std::move(outcome.findings), wording);
     outcome.summary = verbatim(outcome.summary.in(wording));
+    for (auto& line : outcome.answer) {
+        line = {verbatim(line.topic.in(wording)), verbatim(line.words.in(wording))};
+    }
     return outcome;
 }
 

@@ -5,6 +5,7 @@
 #include "pipward/operation/declare/sheet_parameters.h"
 #include "pipward/operation/list.h"
 #include "pipward/operation/season/crossing_request.h"
+#include "pipward/operation/season/plan_answer.h"
 #include "pipward/paper/calendar.h"
 #include "pipward/place/address.h"
 #include "pipward/record/orchard_index.h"
@@ -88,7 +89,8 @@ const std::vector<ColumnOf<Event>>& event_columns() {
 
 TableShape event_shape() {
     return shape_of<Event>({"field_calendar", "Field calendar", "Work to come, by its first day.", false, {}},
-                           event_columns());
+                           event_columns(),
+                           {.first = {"do_from", "do_to", "what", "where", "kind"}, .below = {"why"}});
 }
 
 std::vector<paper::CalendarEvent> words_of(const std::vector<Event>& events) {
@@ -101,13 +103,15 @@ std::vector<paper::CalendarEvent> words_of(const std::vector<Event>& events) {
 
 Outcome run(const Request& request, const Run& lent) {
     auto place = read_place(request, lent);
-    const auto events = events_of(season::work_to_come(plan_wish(request), place, step_of(lent)), place);
+    const auto work = season::work_to_come(plan_wish(request), place, step_of(lent));
+    const auto events = events_of(work, place);
     Outcome outcome;
     outcome.tables = {table_of<Event>(event_shape(), events, event_columns())};
     outcome.files = {{"field-calendar.ics", "text/calendar",
                       paper::calendar_text(words_of(events), orchard_name(request.orchard, request.book),
                                            request.as_of, lent.wording)}};
     outcome.findings = std::move(place.findings);
+    outcome.answer = work_answer(work, request.as_of);
     outcome.summary = say("{} days or spans of work are in the calendar.", events.size());
     return outcome;
 }

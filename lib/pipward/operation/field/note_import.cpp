@@ -50,7 +50,7 @@ const std::vector<ColumnOf<NoteLine>>& row_columns() {
 TableShape row_shape() {
     return shape_of<NoteLine>(
         {"note_rows", "Lines of the file", "What becomes of each line of the file.", false, {}},
-        row_columns());
+        row_columns(), {.first = {"line", "verdict", "says"}, .below = {"why"}});
 }
 
 std::ptrdiff_t count(const NoteSheet& sheet, NoteVerdict verdict) {

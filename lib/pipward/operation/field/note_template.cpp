@@ -52,7 +52,7 @@ const std::vector<ColumnOf<SheetColumn>>& sheet_columns() {
 TableShape sheet_shape() {
     return shape_of<SheetColumn>(
         {"note_columns", "Columns of the sheet", "What each column of the sheet holds.", false, {}},
-        sheet_columns());
+        sheet_columns(), {.first = {"field", "needed", "example", "allowed", "unit"}, .below = {"holds"}});
 }
 
 template <class Rows, class Member>

@@ -80,7 +80,10 @@ TableShape pick_shape() {
          "Tagged branches with fruit: those to pick in walking order, then the others by day.",
          true,
          {}},
-        pick_columns());
+        pick_columns(),
+        {.first = {"order", "label", "tag", "address", "cross", "pick_from", "pick_to", "state", "flowers",
+                   "seed_parent"},
+         .below = {"mind"}});
 }
 
 Sentence state_of(const seed::TagToPick& tag, Day as_of, Day last) {

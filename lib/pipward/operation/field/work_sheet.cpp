@@ -70,7 +70,9 @@ const std::vector<ColumnOf<Work>>& work_columns() {
 TableShape work_shape() {
     return shape_of<Work>(
         {"work_sheet", "Work sheet", "Work of the days asked for, in walking order.", true, {}},
-        work_columns());
+        work_columns(),
+        {.first = {"order", "what", "address", "do_to", "tags", "lot", "late", "walked_m"},
+         .below = {"mind", "why"}});
 }
 
 bool falls_into(const season::FieldWorkItem& item, Day last) {

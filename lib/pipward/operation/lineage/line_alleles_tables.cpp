@@ -113,7 +113,9 @@ TableShape match_shape() {
          "and what the field does.",
          false,
          {}},
-        match_columns());
+        match_columns(),
+        {.first = {"seed_parent", "pollen_parent", "match", "pollen_share", "flowers", "set"},
+         .below = {"from_alleles", "from_field"}});
 }
 
 TableShape genotype_shape() {
@@ -122,7 +124,9 @@ TableShape genotype_shape() {
                                         "What each is recorded to have, or may have by its parents.",
                                         false,
                                         {}},
-                                       genotype_columns());
+                                       genotype_columns(),
+                                       {.first = {"accession", "alleles", "chance", "field_chance", "source"},
+                                        .below = {"from_alleles", "from_field"}});
 }
 
 TableShape contradiction_shape() {
@@ -133,7 +137,9 @@ TableShape contradiction_shape() {
          "parents.",
          false,
          {}},
-        contradiction_columns());
+        contradiction_columns(),
+        {.first = {"accession", "alleles", "seed_parent", "seed_alleles", "pollen_parent", "pollen_alleles"},
+         .below = {"verdict"}});
 }
 
 Table match_table(const std::vector<seed::MatchRow>& rows) {

@@ -111,21 +111,25 @@ const std::vector<ColumnOf<TextRow>>& text_columns() {
 }  // namespace
 
 TableShape ancestor_share_shape() {
-    return shape_of<ShareRow>({"ancestor_share",
-                               "Shares of ancestors",
-                               "What part of the genes each ancestor is expected to have given.",
-                               false,
-                               {}},
-                              share_columns());
+    return shape_of<ShareRow>(
+        {"ancestor_share",
+         "Shares of ancestors",
+         "What part of the genes each ancestor is expected to have given.",
+         false,
+         {}},
+        share_columns(),
+        {.first = {"ancestor", "share", "generation", "ways", "founder", "farthest"}, .below = {"note"}});
 }
 
 TableShape descendant_shape() {
-    return shape_of<ChildRow>({"line_descendant",
-                               "Descendants",
-                               "Who descends from the accession, and how much of it they have.",
-                               false,
-                               {}},
-                              child_columns());
+    return shape_of<ChildRow>(
+        {"line_descendant",
+         "Descendants",
+         "Who descends from the accession, and how much of it they have.",
+         false,
+         {}},
+        child_columns(),
+        {.first = {"descendant", "share", "generation", "seed_parent", "pollen_parent", "sport_of"}});
 }
 
 TableShape line_text_shape() {
@@ -135,7 +139,7 @@ TableShape line_text_shape() {
          "The line in the notations of breeders; generations that were not asked for are left out.",
          false,
          {}},
-        text_columns());
+        text_columns(), {.first = {"form"}, .below = {"line"}});
 }
 
 Table ancestor_share_table(const lineage::LineGraph& graph,

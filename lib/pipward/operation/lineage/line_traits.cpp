@@ -124,7 +124,9 @@ TableShape shape() {
                                "Which scored trait was seen in which parent and grandparent.",
                                false,
                                {}},
-                              columns());
+                              columns(),
+                              {.first = {"accession", "trait", "own", "seed_parent", "of_seed_parent",
+                                         "pollen_parent", "of_pollen_parent", "trees"}});
 }
 
 // The one that is named; else everybody who is a parent, and what is crossed.

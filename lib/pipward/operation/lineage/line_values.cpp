@@ -75,12 +75,15 @@ const std::vector<ColumnOf<ValueRow>>& columns() {
 }
 
 TableShape shape() {
-    return shape_of<ValueRow>({"breeding_values",
-                               "Breeding values",
-                               "What each accession is expected to hand on of a trait, the highest first.",
-                               false,
-                               {}},
-                              columns());
+    return shape_of<ValueRow>(
+        {"breeding_values",
+         "Breeding values",
+         "What each accession is expected to hand on of a trait, the highest first.",
+         false,
+         {}},
+        columns(),
+        {.first = {"rank", "accession", "value", "reliability", "scores", "mean", "kind"},
+         .below = {"note"}});
 }
 
 lineage::ScoreVariance variance_of(const Request& request) {

@@ -52,7 +52,7 @@ const std::vector<ColumnOf<ExportRow>>& columns() {
 TableShape shape() {
     return shape_of<ExportRow>(
         {"passport", "Passports", "The accessions of the file, with their main descriptors.", false, {}},
-        columns());
+        columns(), {.first = {"accession", "genus", "species", "status", "ancestry", "acquired"}});
 }
 
 Findings check(const Request& request) {

@@ -53,7 +53,9 @@ const std::vector<ColumnOf<intake::JudgedPassport>>& columns() {
 TableShape shape() {
     return shape_of<intake::JudgedPassport>(
         {"passport_line", "Lines of the file", "What becomes of each line of the file.", false, {}},
-        columns());
+        columns(),
+        {.first = {"line", "accession", "fate", "kind", "seed_parent", "pollen_parent"},
+         .below = {"remarks"}});
 }
 
 std::ptrdiff_t count(const intake::PassportJudgement& judgement, intake::PassportFate fate) {

@@ -170,7 +170,10 @@ const std::vector<ColumnOf<LeftOutRow>>& left_out_columns() {
 TableShape suggestion_shape() {
     return shape_of<Suggested>(
         {"cross_suggestion", "Suggested crosses", "Crosses to make, the most promising first.", false, {}},
-        suggestion_columns());
+        suggestion_columns(),
+        {.first = {"rank", "seed_parent", "pollen_parent", "share_percent", "seedlings", "chance_percent",
+                   "kinship", "s_match", "way", "gather_to", "use_from", "flowers", "mean", "spread"},
+         .below = {"why", "doubts"}});
 }
 
 Table suggestion_table(const std::vector<season::WeighedCross>& crosses,
@@ -194,7 +197,7 @@ Table suggestion_table(const std::vector<season::WeighedCross>& crosses,
 TableShape left_out_shape() {
     return shape_of<LeftOutRow>(
         {"cross_left_out", "Crosses left out", "Every other pair of the parents, and why.", false, {}},
-        left_out_columns());
+        left_out_columns(), {.first = {"one", "other", "mean", "kinship", "seedlings"}, .below = {"reason"}});
 }
 
 Table left_out_table(const std::vector<season::WeighedCross>& crosses,

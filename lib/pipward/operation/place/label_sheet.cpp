@@ -102,7 +102,7 @@ const std::vector<ColumnOf<PrintedLabel>>& columns() {
 TableShape label_shape() {
     return shape_of<PrintedLabel>(
         {"label_place", "Labels", "Every label that is printed, in the order of the sheets.", false, {}},
-        columns());
+        columns(), {.first = {"number", "page", "place", "label", "says", "letters_mm", "module_mm"}});
 }
 
 Hemisphere hemisphere_of(const Orchard& orchard) {

@@ -60,7 +60,8 @@ const std::vector<ColumnOf<place::LaidRow>>& laid_columns() {
 TableShape laid_shape() {
     return shape_of<place::LaidRow>(
         {"row_lay", "Rows laid", "The rows that were laid out, each with its numbered positions.", false, {}},
-        laid_columns());
+        laid_columns(),
+        {.first = {"row", "positions", "first_position", "last_position", "length_m", "bearing_deg"}});
 }
 
 Findings check(const Request& request) {

@@ -60,7 +60,10 @@ TableShape tree_number_shape() {
          "Row and position of each tree as found from its place on the map, and how sure that is.",
          true,
          {}},
-        decision_columns());
+        decision_columns(),
+        {.first = {"tree", "row", "position", "decided", "confidence", "off_row_m", "off_position_m"},
+         .below = {"why_open"},
+         .once = {"block"}});
 }
 
 namespace {

@@ -55,7 +55,8 @@ TableShape row_position_shape() {
                                   "Every numbered place in the rows, and what stands there.",
                                   true,
                                   {}},
-                                 position_columns());
+                                 position_columns(),
+                                 {.first = {"block", "row", "position", "state", "tree", "off_m"}});
 }
 
 Table row_position_table(std::span<const place::RowPosition> positions, std::span<const TreeRow> rows) {

@@ -82,7 +82,9 @@ const std::vector<ColumnOf<FoundRow>>& found_columns() {
 TableShape found_shape() {
     return shape_of<FoundRow>(
         {"found", "Trees found", "The trees that a scrap of a record leads to, best first.", true, {}},
-        found_columns());
+        found_columns(),
+        {.first = {"rank", "label", "accession", "address", "status", "score", "matched", "distance_m",
+                   "bearing_deg"}});
 }
 
 bool is_blank(const std::string& text) {

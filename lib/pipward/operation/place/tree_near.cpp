@@ -89,7 +89,9 @@ const std::vector<ColumnOf<QuestionRow>>& question_columns() {
 
 TableShape near_shape() {
     return shape_of<SpotRow>({"near", "Trees near by", "Where one may stand, the likeliest first.", true, {}},
-                             near_columns());
+                             near_columns(),
+                             {.first = {"rank", "probability", "label", "accession", "address", "status",
+                                        "distance_m", "bearing_deg"}});
 }
 
 TableShape question_shape() {
@@ -98,7 +100,8 @@ TableShape question_shape() {
                                   "What to look for to know which tree it is, the best question first.",
                                   false,
                                   {}},
-                                 question_columns());
+                                 question_columns(),
+                                 {.first = {"rank", "question", "if_yes", "if_no", "yes", "key"}});
 }
 
 struct Answers {

@@ -84,7 +84,9 @@ const std::vector<ColumnOf<StopRow>>& leg_columns() {
 
 TableShape walk_shape() {
     return shape_of<StopRow>({"walk", "Walk", "The trees in the order in which to visit them.", true, {}},
-                             walk_columns());
+                             walk_columns(),
+                             {.first = {"order", "label", "accession", "address", "distance_m", "side",
+                                        "alley", "work", "walked_m"}});
 }
 
 TableShape leg_shape() {

@@ -221,7 +221,8 @@ Row window_row(const WindowRow& record) {
 TableShape finding_shape() {
     return shape_of(
         {"finding", "Findings", "What was found in the book, and what to do about it.", false, {}},
-        finding_columns());
+        finding_columns(),
+        {.first = {"level", "table", "row", "field", "value"}, .below = {"message", "remedy"}});
 }
 
 Table finding_table(const Findings& findings) {
@@ -234,7 +235,11 @@ TableShape bloom_model_shape() {
                      "The fitted need of each accession before it blooms.",
                      false,
                      {}},
-                    bloom_model_columns());
+                    bloom_model_columns(),
+                    {.first = {"accession", "usual_full_bloom", "need_source", "seasons", "notes",
+                               "need_sd_days", "own_sd_days"},
+                     .once = {"method", "season_sd_days"},
+                     .behind = true});
 }
 
 Table bloom_model_table(std::span<const season::NeedRow> needs) {
@@ -242,12 +247,17 @@ Table bloom_model_table(std::span<const season::NeedRow> needs) {
 }
 
 TableShape bloom_skill_shape() {
-    return shape_of({"bloom_skill",
-                     "How well bloom is foretold",
-                     "Errors of each way of foretelling full bloom on seasons that it had not seen.",
-                     false,
-                     {}},
-                    bloom_skill_columns());
+    return shape_of(
+        {"bloom_skill",
+         "How well bloom is foretold",
+         "Errors of each way of foretelling full bloom on seasons that it had not seen.",
+         false,
+         {}},
+        bloom_skill_columns(),
+        {.first = {"method", "accession", "chosen", "lead_days", "rmse_days", "bias_days", "coverage_80",
+                   "within_3_days", "within_5_days", "notes", "seasons", "training_seasons", "mae_days"},
+         .once = {"stage"},
+         .behind = true});
 }
 
 Table bloom_skill_table(std::span<const bloom::SkillScore> scores) {
@@ -260,7 +270,10 @@ TableShape bloom_window_shape() {
                      "When each living tree will bloom this season, with the odds.",
                      true,
                      {}},
-                    bloom_window_columns());
+                    bloom_window_columns(),
+                    {.first = {"label", "accession", "first_p50", "full_p10", "full_p50", "full_p90",
+                               "end_p50", "first_p10", "end_p90"},
+                     .once = {"season", "as_of"}});
 }
 
 Table bloom_window_table(const bloom::BloomForecast& forecast) {

@@ -168,7 +168,11 @@ TableShape cross_outlook_shape() {
                      "Each cross goal by each way of having the pollen, with the odds and the reasons.",
                      false,
                      {}},
-                    cross_outlook_columns());
+                    cross_outlook_columns(),
+                    {.first = {"cross", "seed_parent", "donor", "verdict", "chance", "way", "gather_to",
+                               "use_from", "use_to", "flowers", "donor_flowers", "s_match", "kinship"},
+                     .below = {"why"},
+                     .once = {"as_of", "season"}});
 }
 
 Table cross_outlook_table(const cross::SeasonPlan& plan) {
@@ -181,7 +185,11 @@ TableShape pollen_task_shape() {
                      "Pollen to gather, branches to cut, lots to test: by last safe day.",
                      true,
                      {}},
-                    pollen_task_columns());
+                    pollen_task_columns(),
+                    {.first = {"do_from", "do_to", "work", "donor", "label", "flowers", "for_crosses",
+                               "store", "keep_until", "mass_mg", "urgency"},
+                     .below = {"why"},
+                     .once = {"as_of", "season_of_use"}});
 }
 
 Table pollen_task_table(const cross::SeasonPlan& plan) {
@@ -194,7 +202,11 @@ TableShape field_task_shape() {
                      "Work at the seed parents: bagging, pollinating, unbagging, by first day.",
                      true,
                      {}},
-                    field_task_columns());
+                    field_task_columns(),
+                    {.first = {"do_from", "do_to", "work", "label", "cross", "flowers", "pollen", "donor",
+                               "seed_parent", "urgency"},
+                     .below = {"why"},
+                     .once = {"as_of"}});
 }
 
 Table field_task_table(const cross::SeasonPlan& plan) {

@@ -63,7 +63,10 @@ const std::vector<ColumnOf<season::ClockDay>>& clock_day_columns() {
 TableShape clock_day_shape() {
     return shape_of(
         {"clock_day", "Season clock", "Chill and heat day by day, summed since the first day.", false, {}},
-        clock_day_columns());
+        clock_day_columns(),
+        {.first = {"day", "t_min_c", "t_max_c", "chill_portions", "gdh_asymcur", "chilling_hours",
+                   "utah_units", "gdd_sine", "gdh_linear", "gdd_triangle", "gdd_mean", "day_length_h"},
+         .once = {"station"}});
 }
 
 Sentence summary_of(const std::vector<season::ClockDay>& days) {

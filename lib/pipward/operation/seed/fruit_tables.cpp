@@ -131,7 +131,10 @@ TableShape first_fruit_shape() {
                                "Every standing seedling, and the years in which it should first fruit.",
                                true,
                                {}},
-                              fruit_columns());
+                              fruit_columns(),
+                              {.first = {"label", "accession", "address", "state", "expected", "earliest",
+                                         "latest", "age", "seen", "cross"},
+                               .once = {"year"}});
 }
 
 Table first_fruit_table(const seed::FirstFruits& fruits, int year, std::span<const TreeRow> rows) {
@@ -145,12 +148,15 @@ Table first_fruit_table(const seed::FirstFruits& fruits, int year, std::span<con
 }
 
 TableShape family_shape() {
-    return shape_of<seed::FamilyScores>({"family_summary",
-                                         "Families",
-                                         "How the seedlings of each family have done so far, trait by trait.",
-                                         false,
-                                         {}},
-                                        family_columns());
+    return shape_of<seed::FamilyScores>(
+        {"family_summary",
+         "Families",
+         "How the seedlings of each family have done so far, trait by trait.",
+         false,
+         {}},
+        family_columns(),
+        {.first = {"seed_parent", "pollen_parent", "trait", "mean", "spread", "least", "most", "scored",
+                   "seedlings", "highest", "seed_parent_mean", "pollen_parent_mean", "years"}});
 }
 
 Table family_table(const std::vector<seed::FamilyScores>& families) {

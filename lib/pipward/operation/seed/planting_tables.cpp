@@ -40,12 +40,14 @@ const std::vector<ColumnOf<seed::Planted>>& planted_columns() {
 }  // namespace
 
 TableShape planted_shape() {
-    return shape_of<seed::Planted>({"planting",
-                                    "Planting list",
-                                    "Every seedling with its number and its place, in the order of planting.",
-                                    true,
-                                    {}},
-                                   planted_columns());
+    return shape_of<seed::Planted>(
+        {"planting",
+         "Planting list",
+         "Every seedling with its number and its place, in the order of planting.",
+         true,
+         {}},
+        planted_columns(),
+        {.first = {"planting_order", "label", "accession", "address", "cross", "parents"}});
 }
 
 Table planting_table(const std::vector<seed::Planted>& planted) {

@@ -64,7 +64,10 @@ TableShape cold_shape() {
          "The moist cold that every lot has had, when it will be ready and by when to sow.",
          false,
          {}},
-        cold_columns());
+        cold_columns(),
+        {.first = {"lot", "cross", "cold_from", "cold_days", "need_days", "chill_portions", "first_ready",
+                   "ready", "sow_by"},
+         .below = {"state"}});
 }
 
 std::optional<intake::StoreReadings> read_log(const Request& request) {

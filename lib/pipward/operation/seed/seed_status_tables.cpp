@@ -207,22 +207,28 @@ TableShape seed_status_shape() {
          "What became of every cross, step by step; a count that nobody made is unknown.",
          false,
          {}},
-        cross_columns());
+        cross_columns(),
+        {.first = {"cross", "seed_parent", "pollen_parent", "flowers", "fruits", "seeds", "sprouted",
+                   "planted", "alive", "failed", "next", "next_from", "next_to", "late"},
+         .below = {"why"}});
 }
 
 TableShape seed_on_hand_shape() {
     return shape_of<LotRow>(
         {"seed_on_hand", "Seed on hand", "Every seed lot that has seed left, the oldest first.", false, {}},
-        lot_columns());
+        lot_columns(),
+        {.first = {"lot", "cross", "left", "to_give", "expected_percent", "cold_from", "age_days", "seeds"}});
 }
 
 TableShape seed_figures_shape() {
-    return shape_of<FigureRow>({"seed_figures",
-                                "Figures learned",
-                                "The handbook's figures, this orchard's own and those used.",
-                                false,
-                                {}},
-                               figure_columns());
+    return shape_of<FigureRow>(
+        {"seed_figures",
+         "Figures learned",
+         "The handbook's figures, this orchard's own and those used.",
+         false,
+         {}},
+        figure_columns(),
+        {.first = {"figure", "handbook", "yours", "used", "unit", "counted"}, .behind = true});
 }
 
 Table seed_status_table(const std::vector<CrossRow>& rows) {

@@ -106,7 +106,10 @@ TableShape arm_shape() {
                              "How each treatment and medium sprouted, cross by cross.",
                              false,
                              {}},
-                            arm_columns());
+                            arm_columns(),
+                            {.first = {"treatment", "medium", "seeds", "sprouted", "share", "share_low",
+                                       "share_high", "t50_coolbear", "mean_days", "lots"},
+                             .once = {"cross"}});
 }
 
 TableShape pair_shape() {
@@ -115,7 +118,10 @@ TableShape pair_shape() {
                               "Every two treatments of a cross, and what can be said of them.",
                               false,
                               {}},
-                             pair_columns());
+                             pair_columns(),
+                             {.first = {"one", "other", "p_share", "p_time", "seeds_to_settle"},
+                              .below = {"verdict"},
+                              .once = {"cross"}});
 }
 
 std::vector<Table> tables_of(const std::vector<seed::Trial>& trials) {
