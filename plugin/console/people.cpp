@@ -43,20 +43,27 @@ bool is_finding_table(const Table& table) {
     return table.shape.name == operation::finding_shape().name;
 }
 
+record::TableView view_of(const Call& call, const Table& table) {
+    const auto& declared = call.operation->results();
+    const auto found = std::ranges::find(declared, table.shape.name, &operation::ResultShape::name);
+    return found == declared.end() ? record::TableView{} : found->view;
+}
+
 /// What stands behind a result is one itself where there is no other.
-bool is_shown(const Call& call, const operation::Outcome& outcome, const Table& table) {
+bool is_shown(const Call& call, const Table& table) {
     const auto& wanted = call.output.table;
     if (!wanted.empty() || call.output.wide) {
         return wanted.empty() || wanted == table.shape.name;
     }
-    return !table.shape.view.behind ||
-           std::ranges::all_of(outcome.tables, [](const Table& other) { return other.shape.view.behind; });
+    return !view_of(call, table).behind ||
+           std::ranges::all_of(call.operation->results(),
+                               [](const operation::ResultShape& shape) { return shape.view.behind; });
 }
 
 std::vector<const Table*> shown_tables(const Call& call, const operation::Outcome& outcome) {
     std::vector<const Table*> tables;
     for (const auto& table : outcome.tables) {
-        if (is_shown(call, outcome, table)) {
+        if (is_shown(call, table)) {
             tables.push_back(&table);
         }
     }
@@ -67,14 +74,15 @@ bool is_cut(const Table& table, std::size_t tables) {
     return tables > 1 && table.rows.size() > most_rows_of_several;
 }
 
-std::string part_of(const Table& table, const record::Screen& screen, std::size_t tables) {
+std::string part_of(const Table& table, const record::TableView& view, const record::Screen& screen,
+                    std::size_t tables) {
     if (!is_cut(table, tables)) {
-        return screen_table(table, screen, record::Extent::part);
+        return screen_table(table, view, screen, record::Extent::part);
     }
     Table first{table.shape, {table.rows.begin(), table.rows.begin() + most_rows_of_several}};
     const auto more = fmt::format("... and {} more rows: --table {}",
                                   table.rows.size() - most_rows_of_several, table.shape.name);
-    return screen_table(first, screen, record::Extent::part) + in_lines(more, screen, 4) + "\n";
+    return screen_table(first, view, screen, record::Extent::part) + in_lines(more, screen, 4) + "\n";
 }
 
 std::string listed(const Findings& findings, const Call& call, const record::Screen& screen) {
@@ -91,9 +99,10 @@ std::string text_of(const Table& table, const Call& call, const operation::Outco
         return to_terminal(table);
     }
     if (!call.output.table.empty()) {
-        return screen_table(table, screen, record::Extent::whole);
+        return screen_table(table, view_of(call, table), screen, record::Extent::whole);
     }
-    return is_finding_table(table) ? listed(outcome.findings, call, screen) : part_of(table, screen, tables);
+    return is_finding_table(table) ? listed(outcome.findings, call, screen)
+                                   : part_of(table, view_of(call, table), screen, tables);
 }
 
 int widest_topic(const std::vector<operation::AnswerLine>& answer) {
@@ -139,8 +148,8 @@ std::string left_out(const Call& call, const operation::Outcome& outcome) {
     std::vector<std::string> names;
     for (const auto& table : outcome.tables) {
         const bool whole =
-            is_finding_table(table) ||
-            (is_shown(call, outcome, table) && !is_cut(table, tables.size()) && !leaves_out(table, screen));
+            is_finding_table(table) || (is_shown(call, table) && !is_cut(table, tables.size()) &&
+                                        !leaves_out(table, view_of(call, table), screen));
         if (!whole && !table.rows.empty()) {
             names.push_back(table.shape.name);
         }
@@ -155,7 +164,7 @@ std::string left_out(const Call& call, const operation::Outcome& outcome) {
 bool shows_findings(const Call& call, const operation::Outcome& outcome) {
     return call.output.format == Format::table &&
            std::ranges::any_of(outcome.tables, [&](const Table& table) {
-               return is_finding_table(table) && is_shown(call, outcome, table);
+               return is_finding_table(table) && is_shown(call, table);
            });
 }
 

@@ -214,7 +214,7 @@ TEST(Operations, ResultTablesAndColumnsAreNamedDescribedAndUnique) {
     });
 }
 
-std::vector<std::string> viewed_columns(const TableShape& shape) {
+std::vector<std::string> viewed_columns(const ResultShape& shape) {
     auto names = shape.view.first;
     names.insert(names.end(), shape.view.below.begin(), shape.view.below.end());
     names.insert(names.end(), shape.view.once.begin(), shape.view.once.end());
@@ -222,7 +222,7 @@ std::vector<std::string> viewed_columns(const TableShape& shape) {
 }
 
 TEST(Operations, ViewsOfTablesNameTheirColumnsAndEachOnce) {
-    for_each_result([](const TableShape& shape) {
+    for_each_result([](const ResultShape& shape) {
         std::set<std::string> seen;
         for (const auto& name : viewed_columns(shape)) {
             EXPECT_NE(std::ranges::find(shape.columns, name, &Column::name), shape.columns.end()) << name;
@@ -233,14 +233,14 @@ TEST(Operations, ViewsOfTablesNameTheirColumnsAndEachOnce) {
 
 // A few columns read on any screen; of more, people are told which matter.
 TEST(Operations, TablesOfManyColumnsSayWhichMatter) {
-    for_each_result([](const TableShape& shape) {
+    for_each_result([](const ResultShape& shape) {
         EXPECT_TRUE(shape.columns.size() <= 7 || !shape.view.first.empty());
     });
 }
 
 // A chance stands for people in per cent: no unit of a part of a whole may be unknown to the screen.
 TEST(Operations, PartsOfAWholeAreKnownByTheirUnit) {
-    for_each_result([](const TableShape& shape) {
+    for_each_result([](const ResultShape& shape) {
         for (const auto& column : shape.columns) {
             const bool says_so = column.name.find("chance") != std::string::npos ||
                                  column.name.find("probability") != std::string::npos ||

@@ -34,14 +34,15 @@ Table work() {
                   {"lot", text, "", "Lot", "Its lot."},
                   {"mass_mg", number, "mg", "Pollen", "How much."},
                   {"why", text, "", "Why", "The reasons."}},
-                 false,
-                 {.first = {"do_to", "tree", "chance", "lot"}, .below = {"why"}, .once = {"as_of"}}},
+                 false},
                 {}};
     const Day today = day_of("2026-03-20");
     table.rows = {{{today, "UP-01", day_of("2026-04-07"), 0.959, {}, 1.5, "It blooms."}},
                   {{today, "UP-02", day_of("2027-04-08"), 0.031, {}, 2.5, {}}}};
     return table;
 }
+
+const TableView view{.first = {"do_to", "tree", "chance", "lot"}, .below = {"why"}, .once = {"as_of"}};
 
 int widest_line(const std::string& text) {
     std::istringstream lines(text);
@@ -76,18 +77,18 @@ TEST(ScreenCell, ClaimsNoFalseNoneOrAll) {
 }
 
 TEST(ScreenTable, ShowsWhatMattersInItsOrderAndTheConstantOnce) {
-    EXPECT_EQ(screen_table(work(), {.width = 80, .year = 2026}, Extent::part),
+    EXPECT_EQ(screen_table(work(), view, {.width = 80, .year = 2026}, Extent::part),
               "Work\n"
               "As of: Fri 20 Mar\n"
               "To              Tree   Chance\n"
               "Tue 7 Apr       UP-01    96 %\n"
               "    It blooms.\n"
               "Thu 8 Apr 2027  UP-02   3.1 %\n");
-    EXPECT_TRUE(leaves_out(work(), {.width = 80}));
+    EXPECT_TRUE(leaves_out(work(), view, {.width = 80}));
 }
 
 TEST(ScreenTable, PutsUnderTheRowWhatHasNoRoomBesideIt) {
-    EXPECT_EQ(screen_table(work(), {.width = 30, .year = 2026}, Extent::whole),
+    EXPECT_EQ(screen_table(work(), view, {.width = 30, .year = 2026}, Extent::whole),
               "Work\n"
               "As of: Fri 20 Mar\n"
               "To              Tree   Chance\n"
@@ -101,26 +102,27 @@ TEST(ScreenTable, PutsUnderTheRowWhatHasNoRoomBesideIt) {
 TEST(ScreenTable, DoesNotSayOnceWhatDiffers) {
     auto table = work();
     table.rows.back().cells.front() = day_of("2026-03-21");
-    EXPECT_EQ(screen_table(table, {.width = 80}, Extent::part).find("As of:"), std::string::npos);
+    EXPECT_EQ(screen_table(table, view, {.width = 80}, Extent::part).find("As of:"), std::string::npos);
 }
 
 TEST(ScreenTable, SaysWhereThereIsNothing) {
     auto table = work();
     table.rows.clear();
-    EXPECT_EQ(screen_table(table, {.width = 80}, Extent::part), "Work\n(nothing)\n");
-    EXPECT_FALSE(leaves_out(table, {.width = 80}));
+    EXPECT_EQ(screen_table(table, view, {.width = 80}, Extent::part), "Work\n(nothing)\n");
+    EXPECT_FALSE(leaves_out(table, view, {.width = 80}));
 }
 
 TEST(ScreenTable, IsPlainUnlessTheScreenShowsStyles) {
-    EXPECT_EQ(screen_table(work(), {.width = 80}, Extent::part).find('\x1B'), std::string::npos);
-    EXPECT_EQ(screen_table(work(), {.width = 80, .styled = true}, Extent::part).find("\x1B[1mWork\x1B[0m\n"),
-              0U);
+    EXPECT_EQ(screen_table(work(), view, {.width = 80}, Extent::part).find('\x1B'), std::string::npos);
+    EXPECT_EQ(
+        screen_table(work(), view, {.width = 80, .styled = true}, Extent::part).find("\x1B[1mWork\x1B[0m\n"),
+        0U);
 }
 
 TEST(ScreenTable, ShowsMarksForControlCharacters) {
     auto table = work();
     table.rows.front().cells[1] = std::string("UP\x1B[31m\n1");
-    const auto text = screen_table(table, {.width = 80}, Extent::whole);
+    const auto text = screen_table(table, view, {.width = 80}, Extent::whole);
     EXPECT_EQ(text.find('\x1B'), std::string::npos);
     EXPECT_NE(text.find("UP\uFFFD[31m 1"), std::string::npos) << text;
 }
@@ -132,9 +134,9 @@ TEST(ScreenTable, HasNoLineWiderThanTheScreenAndLosesNothingWhole) {
     table.rows.back().cells.back() = std::string(300, 'x') + " and words after it";
     for (int width = 20; width <= 160; ++width) {
         for (const auto extent : {Extent::part, Extent::whole}) {
-            EXPECT_LE(widest_line(screen_table(table, {.width = width}, extent)), width);
+            EXPECT_LE(widest_line(screen_table(table, view, {.width = width}, extent)), width);
         }
-        auto whole = screen_table(table, {.width = width}, Extent::whole);
+        auto whole = screen_table(table, view, {.width = width}, Extent::whole);
         std::erase_if(whole, [](char c) { return c == ' ' || c == '\n'; });
         EXPECT_NE(whole.find("2.5"), std::string::npos) << whole;
         EXPECT_NE(whole.find("UP-02"), std::string::npos) << whole;

@@ -12,6 +12,7 @@
 #include <vector>
 
 #include "pipward/record/table.h"
+#include "pipward/record/table_view.h"
 #include "pipward/value/finding.h"
 
 /// What the tool can do, as every host sees it: described, filled in as text, run. No templates, no host, no
@@ -109,6 +110,11 @@ struct MadeFile {
     std::string content;
 };
 
+/// A table that an operation returns, and what matters of it on a screen.
+struct ResultShape : TableShape {
+    TableView view{};
+};
+
 /// One line of an answer: "Today": "Gather balloon flowers of Wrenlea at UP-03-02."
 struct AnswerLine {
     Sentence topic;  ///< one or two words
@@ -134,7 +140,7 @@ class Operation {
 
     virtual const About& about() const = 0;
     virtual const std::vector<Parameter>& parameters() const = 0;
-    virtual const std::vector<TableShape>& results() const = 0;  ///< tables it returns
+    virtual const std::vector<ResultShape>& results() const = 0;  ///< tables it returns
     virtual const std::vector<Example>& examples() const = 0;
     /// Everything wrong with the form, each naming the parameter, the value and what would be right.
     virtual Findings check(const Form& form) const = 0;

@@ -69,10 +69,9 @@ Indices indices_of(const TableShape& shape, const std::vector<std::string>& name
     return indices;
 }
 
-Parts parts_of(const Table& table, Extent extent) {
+Parts parts_of(const Table& table, const TableView& view, Extent extent) {
     const auto& shape = table.shape;
-    Parts parts{indices_of(shape, shape.view.once), indices_of(shape, shape.view.first),
-                indices_of(shape, shape.view.below)};
+    Parts parts{indices_of(shape, view.once), indices_of(shape, view.first), indices_of(shape, view.below)};
     std::erase_if(parts.above, [&](std::size_t column) { return !is_alike(table, column); });
     if (extent == Extent::whole || parts.beside.empty()) {
         for (std::size_t column = 0; column < shape.columns.size(); ++column) {
@@ -241,13 +240,13 @@ std::string bold(const std::string& text, const Screen& screen) {
     return screen.styled ? "\x1B[1m" + text + "\x1B[0m" : text;
 }
 
-std::string screen_table(const Table& plain, const Screen& screen, Extent extent) {
+std::string screen_table(const Table& plain, const TableView& view, const Screen& screen, Extent extent) {
     const auto table = extent == Extent::whole ? with_lines_as_text(plain) : plain;
     auto text = title_of(table, screen);
     if (table.rows.empty()) {
         return text + "(nothing)\n";
     }
-    const auto parts = parts_of(table, extent);
+    const auto parts = parts_of(table, view, extent);
     const auto texts = texts_of(table, screen);
     const auto sizes = fitted(table, texts, parts.beside, screen.width);
     const auto rest = extent == Extent::whole ? without(parts.beside, sizes) : Indices{};
@@ -264,11 +263,11 @@ std::string screen_table(const Table& plain, const Screen& screen, Extent extent
     return text;
 }
 
-bool leaves_out(const Table& table, const Screen& screen) {
+bool leaves_out(const Table& table, const TableView& view, const Screen& screen) {
     if (table.rows.empty()) {
         return false;
     }
-    const auto parts = parts_of(table, Extent::part);
+    const auto parts = parts_of(table, view, Extent::part);
     const auto sizes = fitted(table, texts_of(table, screen), parts.beside, screen.width);
     Indices shown = parts.above;
     std::ranges::copy(parts.below, std::back_inserter(shown));

@@ -5,6 +5,7 @@
 #include <string>
 
 #include "pipward/record/table.h"
+#include "pipward/record/table_view.h"
 
 /// A table as people read it on a screen of a certain width: no line is longer.
 namespace pipward::record {
@@ -21,10 +22,10 @@ enum class Extent { part, whole };
 
 /// The title, what is alike in all rows, the labels, the rows. Columns without a known cell are left out of a
 /// part. Texts are broken into lines within their column; long ones stand under their row.
-std::string screen_table(const Table& table, const Screen& screen, Extent extent);
+std::string screen_table(const Table& table, const TableView& view, const Screen& screen, Extent extent);
 
 /// Whether screen_table leaves out any cell that is known.
-bool leaves_out(const Table& table, const Screen& screen);
+bool leaves_out(const Table& table, const TableView& view, const Screen& screen);
 
 /// Title, heads and the like on a screen that shows it.
 std::string bold(const std::string& text, const Screen& screen);

@@ -42,15 +42,6 @@ struct Column {
 /// host.
 using Cell = std::variant<std::monostate, std::string, std::int64_t, double, Day, bool, Sentence>;
 
-/// What people look at first where a screen cannot hold a whole table: names of its columns. Files, forms and
-/// maps hold them all.
-struct TableView {
-    std::vector<std::string> first{};  ///< weightiest first, and so shown; empty: all, in their order
-    std::vector<std::string> below{};  ///< long texts, which stand under their row
-    std::vector<std::string> once{};   ///< alike in all rows: said once above them
-    bool behind = false;               ///< tells how a result came about, not the result
-};
-
 /// What a table of results looks like before it has rows: declared once, by the operation that makes it.
 struct TableShape {
     std::string name;         ///< as in the book: "bloom_window"
@@ -59,7 +50,6 @@ struct TableShape {
     bool has_points = false;  ///< a layer with one point a row
     std::vector<Column> columns;
     bool has_lines = false;  ///< a layer with one line a row; never together with points
-    TableView view{};
 };
 
 struct Row {

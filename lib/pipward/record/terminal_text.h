@@ -5,6 +5,8 @@
 #include <string_view>
 #include <vector>
 
+#include "pipward/value/spoken.h"
+
 /// Text in the cells of a terminal's grid. Needs no terminal and no locale.
 namespace pipward::record {
 

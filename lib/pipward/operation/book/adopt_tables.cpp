@@ -134,7 +134,7 @@ const std::vector<ColumnOf<FateRow>>& row_columns() {
 
 }  // namespace
 
-TableShape adopt_field_shape() {
+ResultShape adopt_field_shape() {
     return shape_of<FieldRow>(
         {"adopt_field", "Fields", "Where each field of the layer goes in the book.", false, {}},
         field_columns(), {.first = {"field", "goes_to", "guessed_by", "samples", "known", "unreadable"}});
@@ -153,7 +153,7 @@ Table adopt_field_table(const intake::Adoption& adoption) {
     return table;
 }
 
-TableShape adopt_row_shape() {
+ResultShape adopt_row_shape() {
     return shape_of<FateRow>(
         {"adopt_row", "Features", "What becomes of each feature of the layer.", true, {}}, row_columns(),
         {.first = {"feature", "name", "fate", "accession", "block", "row", "position"}, .below = {"why"}});

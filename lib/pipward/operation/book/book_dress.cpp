@@ -33,7 +33,7 @@ const std::vector<ColumnOf<DressRow>>& dress_columns() {
     return columns;
 }
 
-TableShape dress_shape() {
+ResultShape dress_shape() {
     return shape_of({"dressing", "Styles and map", "What was written for the desktop.", false, {}},
                     dress_columns());
 }

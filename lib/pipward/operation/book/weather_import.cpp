@@ -50,7 +50,7 @@ const std::vector<ColumnOf<Imported>>& import_columns() {
     return columns;
 }
 
-TableShape import_shape() {
+ResultShape import_shape() {
     return shape_of(
         {"weather_import", "Imported weather", "What was taken from the file into the book.", false, {}},
         import_columns());

@@ -11,7 +11,7 @@
 #include <utility>
 #include <vector>
 
-#include "pipward/record/table.h"
+#include "pipward/operation/operation.h"
 
 namespace pipward::operation {
 
@@ -23,12 +23,11 @@ struct ColumnOf {
 };
 
 template <class Record>
-TableShape shape_of(TableShape head, const std::vector<ColumnOf<Record>>& columns, TableView view = {}) {
-    head.view = std::move(view);
+ResultShape shape_of(TableShape head, const std::vector<ColumnOf<Record>>& columns, TableView view = {}) {
     for (const auto& entry : columns) {
         head.columns.push_back(entry.column);
     }
-    return head;
+    return {std::move(head), std::move(view)};
 }
 
 template <class Record>

@@ -48,7 +48,7 @@ class DeclaredOperation final : public Operation {
 
     const About& about() const override { return declaration_.about; }
     const std::vector<Parameter>& parameters() const override { return parameters_; }
-    const std::vector<TableShape>& results() const override { return declaration_.results; }
+    const std::vector<ResultShape>& results() const override { return declaration_.results; }
     const std::vector<Example>& examples() const override { return declaration_.examples; }
 
     Findings check(const Form& form) const override {

@@ -87,7 +87,7 @@ const std::vector<ColumnOf<Event>>& event_columns() {
     return columns;
 }
 
-TableShape event_shape() {
+ResultShape event_shape() {
     return shape_of<Event>({"field_calendar", "Field calendar", "Work to come, by its first day.", false, {}},
                            event_columns(),
                            {.first = {"do_from", "do_to", "what", "where", "kind"}, .below = {"why"}});

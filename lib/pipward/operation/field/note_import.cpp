@@ -47,7 +47,7 @@ const std::vector<ColumnOf<NoteLine>>& row_columns() {
     return columns;
 }
 
-TableShape row_shape() {
+ResultShape row_shape() {
     return shape_of<NoteLine>(
         {"note_rows", "Lines of the file", "What becomes of each line of the file.", false, {}},
         row_columns(), {.first = {"line", "verdict", "says"}, .below = {"why"}});

@@ -49,7 +49,7 @@ const std::vector<ColumnOf<SheetColumn>>& sheet_columns() {
     return columns;
 }
 
-TableShape sheet_shape() {
+ResultShape sheet_shape() {
     return shape_of<SheetColumn>(
         {"note_columns", "Columns of the sheet", "What each column of the sheet holds.", false, {}},
         sheet_columns(), {.first = {"field", "needed", "example", "allowed", "unit"}, .below = {"holds"}});

@@ -73,7 +73,7 @@ const std::vector<ColumnOf<Picking>>& pick_columns() {
     return columns;
 }
 
-TableShape pick_shape() {
+ResultShape pick_shape() {
     return shape_of<Picking>(
         {"pick_list",
          "Picking list",

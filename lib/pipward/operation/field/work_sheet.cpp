@@ -67,7 +67,7 @@ const std::vector<ColumnOf<Work>>& work_columns() {
     return columns;
 }
 
-TableShape work_shape() {
+ResultShape work_shape() {
     return shape_of<Work>(
         {"work_sheet", "Work sheet", "Work of the days asked for, in walking order.", true, {}},
         work_columns(),

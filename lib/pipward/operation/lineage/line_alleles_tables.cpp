@@ -105,7 +105,7 @@ const std::vector<ColumnOf<seed::ContradictionRow>>& contradiction_columns() {
 
 }  // namespace
 
-TableShape match_shape() {
+ResultShape match_shape() {
     return shape_of<seed::MatchRow>(
         {"s_match",
          "S-allele match",
@@ -118,7 +118,7 @@ TableShape match_shape() {
          .below = {"from_alleles", "from_field"}});
 }
 
-TableShape genotype_shape() {
+ResultShape genotype_shape() {
     return shape_of<seed::GenotypeRow>({"s_genotype",
                                         "S-alleles of the accessions",
                                         "What each is recorded to have, or may have by its parents.",
@@ -129,7 +129,7 @@ TableShape genotype_shape() {
                                         .below = {"from_alleles", "from_field"}});
 }
 
-TableShape contradiction_shape() {
+ResultShape contradiction_shape() {
     return shape_of<seed::ContradictionRow>(
         {"s_contradiction",
          "Parents that the alleles contradict",

@@ -78,13 +78,13 @@ const std::vector<ColumnOf<InbreedingRow>>& inbreeding_columns() {
     return columns;
 }
 
-TableShape kinship_shape() {
+ResultShape kinship_shape() {
     return shape_of<KinshipRow>(
         {"kinship", "Kinship", "Every two of the accessions, the most closely related first.", false, {}},
         kinship_columns(), {.first = {"a", "b", "kinship", "relationship"}, .below = {"note"}});
 }
 
-TableShape inbreeding_shape() {
+ResultShape inbreeding_shape() {
     return shape_of<InbreedingRow>(
         {"inbreeding", "Inbreeding", "Each of the accessions: how inbred it is itself.", false, {}},
         inbreeding_columns(), {.first = {"accession", "f", "mean_kinship"}, .below = {"note"}});

@@ -110,7 +110,7 @@ const std::vector<ColumnOf<TextRow>>& text_columns() {
 
 }  // namespace
 
-TableShape ancestor_share_shape() {
+ResultShape ancestor_share_shape() {
     return shape_of<ShareRow>(
         {"ancestor_share",
          "Shares of ancestors",
@@ -121,7 +121,7 @@ TableShape ancestor_share_shape() {
         {.first = {"ancestor", "share", "generation", "ways", "founder", "farthest"}, .below = {"note"}});
 }
 
-TableShape descendant_shape() {
+ResultShape descendant_shape() {
     return shape_of<ChildRow>(
         {"line_descendant",
          "Descendants",
@@ -132,7 +132,7 @@ TableShape descendant_shape() {
         {.first = {"descendant", "share", "generation", "seed_parent", "pollen_parent", "sport_of"}});
 }
 
-TableShape line_text_shape() {
+ResultShape line_text_shape() {
     return shape_of<TextRow>(
         {"line_text",
          "Line in one string",

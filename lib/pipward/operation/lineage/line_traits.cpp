@@ -118,7 +118,7 @@ const std::vector<ColumnOf<TraitRow>>& columns() {
     return all;
 }
 
-TableShape shape() {
+ResultShape shape() {
     return shape_of<TraitRow>({"trait_descent",
                                "Traits of parents",
                                "Which scored trait was seen in which parent and grandparent.",

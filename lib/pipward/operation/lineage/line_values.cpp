@@ -74,7 +74,7 @@ const std::vector<ColumnOf<ValueRow>>& columns() {
     return all;
 }
 
-TableShape shape() {
+ResultShape shape() {
     return shape_of<ValueRow>(
         {"breeding_values",
          "Breeding values",

@@ -49,7 +49,7 @@ const std::vector<ColumnOf<ExportRow>>& columns() {
     return all;
 }
 
-TableShape shape() {
+ResultShape shape() {
     return shape_of<ExportRow>(
         {"passport", "Passports", "The accessions of the file, with their main descriptors.", false, {}},
         columns(), {.first = {"accession", "genus", "species", "status", "ancestry", "acquired"}});

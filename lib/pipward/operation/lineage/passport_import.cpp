@@ -50,7 +50,7 @@ const std::vector<ColumnOf<intake::JudgedPassport>>& columns() {
     return all;
 }
 
-TableShape shape() {
+ResultShape shape() {
     return shape_of<intake::JudgedPassport>(
         {"passport_line", "Lines of the file", "What becomes of each line of the file.", false, {}},
         columns(),

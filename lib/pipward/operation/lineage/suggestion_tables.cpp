@@ -167,7 +167,7 @@ const std::vector<ColumnOf<LeftOutRow>>& left_out_columns() {
 
 }  // namespace
 
-TableShape suggestion_shape() {
+ResultShape suggestion_shape() {
     return shape_of<Suggested>(
         {"cross_suggestion", "Suggested crosses", "Crosses to make, the most promising first.", false, {}},
         suggestion_columns(),
@@ -194,7 +194,7 @@ Table suggestion_table(const std::vector<season::WeighedCross>& crosses,
     return table;
 }
 
-TableShape left_out_shape() {
+ResultShape left_out_shape() {
     return shape_of<LeftOutRow>(
         {"cross_left_out", "Crosses left out", "Every other pair of the parents, and why.", false, {}},
         left_out_columns(), {.first = {"one", "other", "mean", "kinship", "seedlings"}, .below = {"reason"}});

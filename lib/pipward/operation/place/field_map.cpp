@@ -69,7 +69,7 @@ const std::vector<ColumnOf<MapPage>>& columns() {
     return all;
 }
 
-TableShape page_shape() {
+ResultShape page_shape() {
     return shape_of<MapPage>({"map_page", "Pages of the map", "The pages of the map.", false, {}}, columns());
 }
 

@@ -99,7 +99,7 @@ const std::vector<ColumnOf<PrintedLabel>>& columns() {
     return all;
 }
 
-TableShape label_shape() {
+ResultShape label_shape() {
     return shape_of<PrintedLabel>(
         {"label_place", "Labels", "Every label that is printed, in the order of the sheets.", false, {}},
         columns(), {.first = {"number", "page", "place", "label", "says", "letters_mm", "module_mm"}});

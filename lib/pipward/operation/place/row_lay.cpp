@@ -57,7 +57,7 @@ const std::vector<ColumnOf<place::LaidRow>>& laid_columns() {
     return columns;
 }
 
-TableShape laid_shape() {
+ResultShape laid_shape() {
     return shape_of<place::LaidRow>(
         {"row_lay", "Rows laid", "The rows that were laid out, each with its numbered positions.", false, {}},
         laid_columns(),

@@ -53,7 +53,7 @@ const std::vector<ColumnOf<place::TreeDecision>>& decision_columns() {
 
 }  // namespace
 
-TableShape tree_number_shape() {
+ResultShape tree_number_shape() {
     return shape_of<place::TreeDecision>(
         {"tree_number",
          "Tree numbers",

@@ -49,7 +49,7 @@ std::string line_wkt(const TreeRow& row) {
 
 }  // namespace
 
-TableShape row_position_shape() {
+ResultShape row_position_shape() {
     return shape_of<PositionRow>({"row_position",
                                   "Row positions",
                                   "Every numbered place in the rows, and what stands there.",

@@ -79,7 +79,7 @@ const std::vector<ColumnOf<FoundRow>>& found_columns() {
     return columns;
 }
 
-TableShape found_shape() {
+ResultShape found_shape() {
     return shape_of<FoundRow>(
         {"found", "Trees found", "The trees that a scrap of a record leads to, best first.", true, {}},
         found_columns(),

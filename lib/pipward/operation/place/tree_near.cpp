@@ -87,14 +87,14 @@ const std::vector<ColumnOf<QuestionRow>>& question_columns() {
     return columns;
 }
 
-TableShape near_shape() {
+ResultShape near_shape() {
     return shape_of<SpotRow>({"near", "Trees near by", "Where one may stand, the likeliest first.", true, {}},
                              near_columns(),
                              {.first = {"rank", "probability", "label", "accession", "address", "status",
                                         "distance_m", "bearing_deg"}});
 }
 
-TableShape question_shape() {
+ResultShape question_shape() {
     return shape_of<QuestionRow>({"near_question",
                                   "Questions that settle it",
                                   "What to look for to know which tree it is, the best question first.",

@@ -82,14 +82,14 @@ const std::vector<ColumnOf<StopRow>>& leg_columns() {
     return columns;
 }
 
-TableShape walk_shape() {
+ResultShape walk_shape() {
     return shape_of<StopRow>({"walk", "Walk", "The trees in the order in which to visit them.", true, {}},
                              walk_columns(),
                              {.first = {"order", "label", "accession", "address", "distance_m", "side",
                                         "alley", "work", "walked_m"}});
 }
 
-TableShape leg_shape() {
+ResultShape leg_shape() {
     auto shape = shape_of<StopRow>(
         {"walk_leg", "Way of the walk", "The way from each stop to the next, along the alleys.", false, {}},
         leg_columns());

@@ -218,7 +218,7 @@ Row window_row(const WindowRow& record) {
 
 }  // namespace
 
-TableShape finding_shape() {
+ResultShape finding_shape() {
     return shape_of(
         {"finding", "Findings", "What was found in the book, and what to do about it.", false, {}},
         finding_columns(),
@@ -229,7 +229,7 @@ Table finding_table(const Findings& findings) {
     return table_of<Finding>(finding_shape(), findings, finding_columns());
 }
 
-TableShape bloom_model_shape() {
+ResultShape bloom_model_shape() {
     return shape_of({"bloom_model",
                      "What each accession needs",
                      "The fitted need of each accession before it blooms.",
@@ -246,7 +246,7 @@ Table bloom_model_table(std::span<const season::NeedRow> needs) {
     return table_of(bloom_model_shape(), needs, bloom_model_columns());
 }
 
-TableShape bloom_skill_shape() {
+ResultShape bloom_skill_shape() {
     return shape_of(
         {"bloom_skill",
          "How well bloom is foretold",
@@ -264,7 +264,7 @@ Table bloom_skill_table(std::span<const bloom::SkillScore> scores) {
     return table_of(bloom_skill_shape(), scores, bloom_skill_columns());
 }
 
-TableShape bloom_window_shape() {
+ResultShape bloom_window_shape() {
     return shape_of({"bloom_window",
                      "Bloom windows",
                      "When each living tree will bloom this season, with the odds.",

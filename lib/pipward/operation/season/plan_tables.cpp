@@ -162,7 +162,7 @@ Table planned_table(TableShape shape, const cross::SeasonPlan& plan, const std::
 
 }  // namespace
 
-TableShape cross_outlook_shape() {
+ResultShape cross_outlook_shape() {
     return shape_of({"cross_outlook",
                      "Outlook of the crosses",
                      "Each cross goal by each way of having the pollen, with the odds and the reasons.",
@@ -179,7 +179,7 @@ Table cross_outlook_table(const cross::SeasonPlan& plan) {
     return planned_table(cross_outlook_shape(), plan, plan.ways, cross_outlook_columns());
 }
 
-TableShape pollen_task_shape() {
+ResultShape pollen_task_shape() {
     return shape_of({"pollen_task",
                      "Pollen work",
                      "Pollen to gather, branches to cut, lots to test: by last safe day.",
@@ -196,7 +196,7 @@ Table pollen_task_table(const cross::SeasonPlan& plan) {
     return planned_table(pollen_task_shape(), plan, plan.pollen, pollen_task_columns());
 }
 
-TableShape field_task_shape() {
+ResultShape field_task_shape() {
     return shape_of({"field_task",
                      "Field work",
                      "Work at the seed parents: bagging, pollinating, unbagging, by first day.",

@@ -60,7 +60,7 @@ const std::vector<ColumnOf<season::ClockDay>>& clock_day_columns() {
     return columns;
 }
 
-TableShape clock_day_shape() {
+ResultShape clock_day_shape() {
     return shape_of(
         {"clock_day", "Season clock", "Chill and heat day by day, summed since the first day.", false, {}},
         clock_day_columns(),

@@ -125,7 +125,7 @@ const std::vector<ColumnOf<seed::FamilyScores>>& family_columns() {
 
 }  // namespace
 
-TableShape first_fruit_shape() {
+ResultShape first_fruit_shape() {
     return shape_of<FruitRow>({"first_fruit",
                                "First fruit",
                                "Every standing seedling, and the years in which it should first fruit.",
@@ -147,7 +147,7 @@ Table first_fruit_table(const seed::FirstFruits& fruits, int year, std::span<con
     return table;
 }
 
-TableShape family_shape() {
+ResultShape family_shape() {
     return shape_of<seed::FamilyScores>(
         {"family_summary",
          "Families",

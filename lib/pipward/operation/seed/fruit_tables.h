@@ -4,17 +4,17 @@
 #include <span>
 #include <vector>
 
-#include "pipward/record/table.h"
+#include "pipward/operation/operation.h"
 #include "pipward/seed/family_scores.h"
 #include "pipward/seed/first_fruit.h"
 
 /// The wait for fruit, and what it was like, as tables.
 namespace pipward::operation {
 
-TableShape first_fruit_shape();
+ResultShape first_fruit_shape();
 Table first_fruit_table(const seed::FirstFruits& fruits, int year, std::span<const TreeRow> rows);
 
-TableShape family_shape();
+ResultShape family_shape();
 Table family_table(const std::vector<seed::FamilyScores>& families);
 
 }  // namespace pipward::operation

@@ -39,7 +39,7 @@ const std::vector<ColumnOf<seed::Planted>>& planted_columns() {
 
 }  // namespace
 
-TableShape planted_shape() {
+ResultShape planted_shape() {
     return shape_of<seed::Planted>(
         {"planting",
          "Planting list",

@@ -4,13 +4,13 @@
 #include <string>
 #include <vector>
 
-#include "pipward/record/table.h"
+#include "pipward/operation/operation.h"
 #include "pipward/seed/planted.h"
 
 /// A planting as tables: for people, and as the book takes it.
 namespace pipward::operation {
 
-TableShape planted_shape();
+ResultShape planted_shape();
 Table planting_table(const std::vector<seed::Planted>& planted);
 
 /// The seedlings as accessions with both parents, and everything planted as trees; `note` is kept with each.

@@ -57,7 +57,7 @@ const std::vector<ColumnOf<LotCold>>& cold_columns() {
     return columns;
 }
 
-TableShape cold_shape() {
+ResultShape cold_shape() {
     return shape_of<LotCold>(
         {"seed_cold",
          "Seed in the cold",

@@ -200,7 +200,7 @@ std::optional<Day> born(const seed::LotCourse& course) {
     return course.lot->washed_on ? course.lot->washed_on : course.lot->cold_from;
 }
 
-TableShape seed_status_shape() {
+ResultShape seed_status_shape() {
     return shape_of<CrossRow>(
         {"seed_status",
          "Crosses at a glance",
@@ -213,14 +213,14 @@ TableShape seed_status_shape() {
          .below = {"why"}});
 }
 
-TableShape seed_on_hand_shape() {
+ResultShape seed_on_hand_shape() {
     return shape_of<LotRow>(
         {"seed_on_hand", "Seed on hand", "Every seed lot that has seed left, the oldest first.", false, {}},
         lot_columns(),
         {.first = {"lot", "cross", "left", "to_give", "expected_percent", "cold_from", "age_days", "seeds"}});
 }
 
-TableShape seed_figures_shape() {
+ResultShape seed_figures_shape() {
     return shape_of<FigureRow>(
         {"seed_figures",
          "Figures learned",

@@ -4,7 +4,7 @@
 #include <optional>
 #include <vector>
 
-#include "pipward/record/table.h"
+#include "pipward/operation/operation.h"
 #include "pipward/seed/learning.h"
 #include "pipward/seed/next_work.h"
 
@@ -34,11 +34,11 @@ int on_hand(const seed::LotCourse& course);
 /// Since when the lot is there: washed, else put in the cold.
 std::optional<Day> born(const seed::LotCourse& course);
 
-TableShape seed_status_shape();
+ResultShape seed_status_shape();
 Table seed_status_table(const std::vector<CrossRow>& rows);
-TableShape seed_on_hand_shape();
+ResultShape seed_on_hand_shape();
 Table seed_on_hand_table(const std::vector<LotRow>& rows);
-TableShape seed_figures_shape();
+ResultShape seed_figures_shape();
 Table seed_figures_table(const std::vector<FigureRow>& rows);
 
 }  // namespace pipward::operation

@@ -100,7 +100,7 @@ const std::vector<ColumnOf<PairRow>>& pair_columns() {
     return columns;
 }
 
-TableShape arm_shape() {
+ResultShape arm_shape() {
     return shape_of<ArmRow>({"seed_trial",
                              "Seed treatments",
                              "How each treatment and medium sprouted, cross by cross.",
@@ -112,7 +112,7 @@ TableShape arm_shape() {
                              .once = {"cross"}});
 }
 
-TableShape pair_shape() {
+ResultShape pair_shape() {
     return shape_of<PairRow>({"seed_trial_pair",
                               "Treatments compared",
                               "Every two treatments of a cross, and what can be said of them.",
