@@ -7,7 +7,7 @@
 #include <algorithm>
 #include <clocale>
 #include <exception>
-#include <functional>
+#include <optional>
 #include <string>
 #include <vector>
 
@@ -91,12 +91,8 @@ void print_refusal(const Call& call, const Findings& findings) {
     }
 }
 
-/// The program ends with this code: everything about it has been said.
-struct Told {
-    int exit_code;
-};
-
-operation::Outcome worked_or_refused(const Call& call) {
+/// Nothing where the book prevents a result: then that has been told.
+std::optional<operation::Outcome> worked_or_refused(const Call& call) {
     try {
         return worked(call);
     } catch (const Error& error) {
@@ -106,7 +102,7 @@ operation::Outcome worked_or_refused(const Call& call) {
         print_refusal(call, error.findings());
         tell_findings(error.findings(), call.output);
         tell(refusal_summary(error.findings()));
-        throw Told{exit_code(Trouble::input)};
+        return std::nullopt;
     }
 }
 
@@ -116,43 +112,57 @@ void tell_what_is_left_out(const Call& call, const operation::Outcome& outcome) 
     }
 }
 
-void run(const Call& call) {
+int run(const Call& call) {
     prepare_folder(call.output);
     const auto outcome = worked_or_refused(call);
-    const auto files = files_to_keep(call, outcome);
+    if (!outcome) {
+        return exit_code(Trouble::input);
+    }
+    const auto files = files_to_keep(call, *outcome);
     if (!call.output.out.empty()) {
         keep(files, call.output.out);
     }
-    print(printed(call, outcome));
-    if (!shows_findings(call, outcome)) {
-        tell_findings(outcome.findings, call.output);
+    print(printed(call, *outcome));
+    if (!shows_findings(call, *outcome)) {
+        tell_findings(outcome->findings, call.output);
     }
     if (!call.output.quiet) {
-        tell_what_is_left_out(call, outcome);
+        tell_what_is_left_out(call, *outcome);
         tell_files(files, call.output);
-        tell(outcome.summary.text());
+        tell(outcome->summary.text());
     }
+    return 0;
 }
 
-void answer(const Call& call) {
+/// What is asked of the program itself.
+std::string told_of_itself(const Call& call) {
     switch (call.wish) {
-        case Wish::run:
-            return run(call);
         case Wish::help:
-            return print(overview());
+            return overview();
         case Wish::operation_help:
-            return print(operation_help(*call.operation));
+            return operation_help(*call.operation);
         case Wish::version:
-            return print(fmt::format("pipward {}\n", PIPWARD_VERSION));
+            return fmt::format("pipward {}\n", PIPWARD_VERSION);
         case Wish::list:
-            return print(operation_list());
+            return operation_list();
         case Wish::reference:
-            return print(operation::operation_reference());
+            return operation::operation_reference();
         case Wish::schema:
-            return print(operation::book_reference());
+            return operation::book_reference();
         case Wish::catalogue:
-            return print(operation::catalogue_json());
+            return operation::catalogue_json();
+        case Wish::run:
+            break;
     }
+    return {};
+}
+
+int answer(const Call& call) {
+    if (call.wish == Wish::run) {
+        return run(call);
+    }
+    print(told_of_itself(call));
+    return 0;
 }
 
 std::vector<std::string> given_words() {
@@ -167,10 +177,7 @@ int guarded() {
     try {
         listen_for_interrupt();
         const auto today = QDate::currentDate().toString(Qt::ISODate).toStdString();
-        answer(read_call(given_words(), today));
-        return 0;
-    } catch (const Told& told) {
-        return told.exit_code;
+        return answer(read_call(given_words(), today));
     } catch (const Error& error) {
         for (const auto& finding : error.findings()) {
             tell(told(finding, error.trouble()));
