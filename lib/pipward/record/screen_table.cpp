@@ -72,8 +72,12 @@ Indices indices_of(const TableShape& shape, const std::vector<std::string>& name
 Parts parts_of(const Table& table, const TableView& view, Extent extent) {
     const auto& shape = table.shape;
     Parts parts{indices_of(shape, view.once), indices_of(shape, view.first), indices_of(shape, view.below)};
-    std::erase_if(parts.above, [&](std::size_t column) { return !is_alike(table, column); });
-    if (extent == Extent::whole || parts.beside.empty()) {
+    const bool chosen = !parts.beside.empty();
+    const auto differing = std::ranges::stable_partition(
+        parts.above, [&](std::size_t column) { return is_alike(table, column); });
+    parts.beside.insert(parts.beside.begin(), differing.begin(), differing.end());
+    parts.above.erase(differing.begin(), differing.end());
+    if (extent == Extent::whole || !chosen) {
         for (std::size_t column = 0; column < shape.columns.size(); ++column) {
             if (!holds(parts.above, column) && !holds(parts.beside, column) && !holds(parts.below, column)) {
                 parts.beside.push_back(column);
@@ -100,14 +104,24 @@ Texts texts_of(const Table& table, const Screen& screen) {
     return texts;
 }
 
+/// So that the head of a column takes two lines or fewer.
+int width_of_head(const std::string& head) {
+    int width = std::max(2, longest_word(head));
+    while (broken_into_lines(head, width).size() > 2) {
+        ++width;
+    }
+    return width;
+}
+
 Sized wished_size(const Table& table, const Texts& texts, std::size_t column) {
     int widest = 0;
     for (const auto& cells : texts.cells) {
         widest = std::max(widest, terminal_width(cells[column]));
     }
-    const int wished = std::max(widest, longest_word(texts.heads[column]));
+    const int least = std::max({2, widest, longest_word(texts.heads[column])});
     const bool is_text = table.shape.columns[column].type == CellType::text;
-    return {column, is_text ? std::min(wished, usual_text_width) : wished, wished};
+    return {column, is_text ? std::min(least, usual_text_width) : least,
+            std::max(least, width_of_head(texts.heads[column]))};
 }
 
 int width_of(const std::vector<Sized>& sizes) {

@@ -208,8 +208,8 @@ ResultShape seed_status_shape() {
          false,
          {}},
         cross_columns(),
-        {.first = {"cross", "seed_parent", "pollen_parent", "flowers", "fruits", "seeds", "sprouted",
-                   "planted", "alive", "failed", "next", "next_from", "next_to", "late"},
+        {.first = {"cross", "seed_parent", "pollen_parent", "seeds", "sprouted", "planted", "next", "next_to",
+                   "flowers", "fruits", "alive", "failed", "next_from", "late"},
          .below = {"why"}});
 }
 
