@@ -13,7 +13,7 @@ namespace pipward::record {
 struct TableView {
     std::vector<std::string> first{};  ///< weightiest first, and so shown; empty: all, in their order
     std::vector<std::string> below{};  ///< long texts, which stand under their row
-    std::vector<std::string> once{};   ///< alike in all rows as a rule: then said once above them
+    std::vector<std::string> once{};   ///< alike in all rows: said once above them
     bool behind = false;               ///< tells how a result came about, not the result
 };
 
