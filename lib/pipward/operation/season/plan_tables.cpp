@@ -187,9 +187,9 @@ ResultShape pollen_task_shape() {
                      {}},
                     pollen_task_columns(),
                     {.first = {"do_from", "do_to", "work", "donor", "label", "flowers", "for_crosses",
-                               "store", "keep_until", "mass_mg", "urgency"},
+                               "store", "keep_until", "mass_mg", "urgency", "season_of_use"},
                      .below = {"why"},
-                     .once = {"as_of", "season_of_use"}});
+                     .once = {"as_of"}});
 }
 
 Table pollen_task_table(const cross::SeasonPlan& plan) {
