@@ -18,6 +18,8 @@ struct Output {
     std::string table;  ///< only this one; empty for all
     std::string out;    ///< folder for made files; empty: they are not kept
     bool quiet = false;
+    bool wide = false;          ///< every table and column, however wide
+    bool all_findings = false;  ///< each by itself, not one for all of its kind
 };
 
 enum class Wish { run, help, operation_help, version, list, reference, schema, catalogue };

@@ -126,10 +126,15 @@ const TableOf<detail::CrossRow> seed_status_table{
     "What became of every cross, step by step; a count that nobody made is unknown.", cross_columns};
 
 const TableOf<detail::LotRow> seed_on_hand_table{
-    "seed_on_hand", "Seed on hand", "Every seed lot that has seed left, the oldest first.", lot_columns};
+    "seed_on_hand", "Seed on hand", "Every seed lot that has seed left, the oldest first.", lot_columns, [] {
+        return TableView{.first = {"lot", "cross", "left", "to_give", "expected_percent", "cold_from",
+                                   "age_days", "seeds"}};
+    }};
 
 const TableOf<detail::FigureRow> seed_figures_table{
     "seed_figures", "Figures learned", "The handbook's figures, this orchard's own and those used.",
-    figure_columns};
+    figure_columns, [] {
+        return TableView{.first = {"figure", "handbook", "yours", "used", "unit", "counted"}, .behind = true};
+    }};
 
 }  // namespace pipward::operation
