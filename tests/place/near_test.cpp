@@ -87,6 +87,13 @@ TEST(NearSpots, SumToOneAndComeSurerWithABetterReceiver) {
     EXPECT_GT(before, 0.9);
 }
 
+TEST(NearSpots, AreSureOfTheTreeOneStandsAtWhereNothingIsUncertain) {
+    const auto orchard = made_block(2, 3);
+    const auto near = near_spots(orchard, today, {{6, 4, {}}, Metres{0}, Metres{0}});
+    EXPECT_NEAR(sum_of(near), 1, 1e-9);
+    EXPECT_NEAR(probability_of(near, orchard, "1-2"), 1, 1e-9);
+}
+
 TEST(NearSpots, AreRightAsOftenAsTheySay) {
     // Stand at tree 3-5 with errors spread evenly through the Gaussian; the mean probability given to the
     // likeliest must be the share of times that it is the right one.

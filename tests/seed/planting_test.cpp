@@ -6,6 +6,9 @@
 #include <map>
 
 #include "pipward/seed/planted.h"
+#include "pipward/seed/planting_back.h"
+#include "pipward/seed/waiting_families.h"
+#include "pipward/value/finding.h"
 
 namespace pipward::seed {
 namespace {
@@ -105,6 +108,30 @@ TEST(PlantedRecords, AreSeedlingsWithTheirParentsAndTreesWithTheirPlaces) {
     EXPECT_EQ(records.trees[2].placed_by, PlacedBy::computed);
     EXPECT_EQ(records.trees[2].note, "planting X");
     EXPECT_DOUBLE_EQ(records.trees[2].at->x, 6);
+}
+
+TEST(PlantingBack, IsRefusedWhereASportOfASeedlingWasFound) {
+    Orchard orchard;
+    auto& seedling = orchard.accessions.emplace_back();
+    seedling.name = "25-01-7";
+    auto& tree = orchard.trees.emplace_back();
+    tree.label = "N-01-07";
+    tree.accession = seedling.name;
+    tree.note = planting_note("spring");
+    seedling.note = tree.note;
+    EXPECT_EQ(planting_to_take_back(orchard, *tree.note).trees.size(), 1U);
+
+    auto& sport = orchard.accessions.emplace_back();
+    sport.name = "25-01-7 red";
+    sport.sport_of = "25-01-7";
+    EXPECT_THROW(planting_to_take_back(orchard, *tree.note), Error);
+}
+
+TEST(WaitingFamilies, TakeBlanksRoundTheSign) {
+    EXPECT_TRUE(is_wish_of_crosses("24-01 = 12; 24-02"));
+    EXPECT_TRUE(is_wish_of_crosses(" 24-01=12 "));
+    EXPECT_FALSE(is_wish_of_crosses("24-01 = twelve"));
+    EXPECT_FALSE(is_wish_of_crosses("24-01 ="));
 }
 
 }  // namespace

@@ -166,7 +166,7 @@ std::vector<std::string> NamePool::most_like(std::string_view scrap, std::size_t
     std::set<Like> best;
     for (std::uint32_t name = 0; name < names_.size(); ++name) {
         const Like like{likeness.slips_in_all(key(name)), *names_[name].shown};
-        if (best.size() < how_many || like < *best.rbegin()) {
+        if (best.size() < how_many || (how_many > 0 && like < *best.rbegin())) {
             best.insert(like);
             if (best.size() > how_many) {
                 best.erase(std::prev(best.end()));

@@ -44,6 +44,9 @@ std::set<RowName> rows_of(const Orchard& orchard, const std::vector<std::uint32_
     return names;
 }
 
+// Nobody stands nearer to a stem than a centimetre, whatever a receiver says of itself. Our own figure.
+constexpr double least_variance = 0.01 * 0.01;
+
 // A spot, and where it is in its row.
 struct Candidate {
     NearSpot spot;
@@ -107,7 +110,7 @@ class Surroundings {
         for (const auto radius : {wish_.accuracy, wish_.beside, accuracy.value_or(Metres{0})}) {
             variance += deviation_of(radius) * deviation_of(radius);
         }
-        candidates_.push_back({std::move(spot), line, stand, variance});
+        candidates_.push_back({std::move(spot), line, stand, std::max(variance, least_variance)});
     }
     void add_rows() {
         for (std::size_t line = 0; line < lines_.size(); ++line) {

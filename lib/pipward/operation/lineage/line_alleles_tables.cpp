@@ -3,7 +3,7 @@
 
 #include "pipward/operation/declare/column_of.h"
 
-namespace pipward::operation {
+namespace pipward::operation::detail {
 namespace {
 
 using enum CellType;
@@ -106,4 +106,4 @@ const TableOf<seed::ContradictionRow> contradiction_table{
                          .below = {"verdict"}};
     }};
 
-}  // namespace pipward::operation
+}  // namespace pipward::operation::detail

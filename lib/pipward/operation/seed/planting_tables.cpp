@@ -3,7 +3,7 @@
 
 #include "pipward/operation/declare/column_of.h"
 
-namespace pipward::operation {
+namespace pipward::operation::detail {
 namespace {
 
 using enum CellType;
@@ -47,4 +47,4 @@ const TableOf<seed::Planted> planting_table{
     },
     [](const seed::Planted& p) { return std::optional{p.place->at}; }};
 
-}  // namespace pipward::operation
+}  // namespace pipward::operation::detail
