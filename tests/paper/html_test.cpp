@@ -33,7 +33,7 @@ TEST(DayHtml, SaysTheDayForPeopleAndMachines) {
     EXPECT_EQ(detail::iso_day_html(april(12)), "<time datetime=\"2026-04-12\">2026-04-12</time>");
     EXPECT_EQ(detail::iso_work_day_html(april(12), english),
               "<time datetime=\"2026-04-12\">Sun 2026-04-12</time>");
-    EXPECT_EQ(work_day_html(april(12), english), "<time datetime=\"2026-04-12\">Sun 12 Apr</time>");
+    EXPECT_EQ(detail::work_day_html(april(12), english), "<time datetime=\"2026-04-12\">Sun 12 Apr</time>");
 }
 
 TEST(SheetTable, SaysTheScopeOfEveryHeading) {
