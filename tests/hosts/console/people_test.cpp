@@ -99,7 +99,7 @@ TEST_P(EveryExample, ShowsAllOfATableThatIsAskedFor) {
 INSTANTIATE_TEST_SUITE_P(Console, EveryExample, ::testing::ValuesIn(all_examples()), name_of);
 
 TEST(Help, FitsTheScreen) {
-    for (const int width : {40, 80, 110}) {
+    for (const int width : {60, 80, 110}) {
         const Columns columns(width);
         expect_to_fit(overview(), width);
         expect_to_fit(operation_list(), width);
