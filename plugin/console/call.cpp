@@ -130,16 +130,18 @@ class Reader {
 
     bool read_output_option(const std::string& key, const std::optional<std::string>& value) {
         auto& output = call_.output;
-        if (key == "quiet") {
-            output.quiet = true;
+        if (key == "quiet" || key == "wide") {
+            (key == "quiet" ? output.quiet : output.wide) = true;
             return true;
         }
-        if (key != "format" && key != "table" && key != "out") {
+        if (key != "format" && key != "table" && key != "out" && key != "findings") {
             return false;
         }
         const auto given = value ? value : next_value(key);
         if (given && key == "format") {
             read_format(*given);
+        } else if (given && key == "findings") {
+            read_findings(*given);
         } else if (given) {
             (key == "table" ? output.table : output.out) = *given;
         }
@@ -158,6 +160,14 @@ class Reader {
         }
     }
 
+    void read_findings(const std::string& word) {
+        if (word != "all" && word != "grouped") {
+            findings.push_back(
+                usage(say("Findings cannot be shown as '{}'.", word), say("Give grouped or all.")));
+        }
+        call_.output.all_findings = word == "all";
+    }
+
     void read_positional(const std::string& word) {
         if (!place_is_open()) {
             findings.push_back(
@@ -170,7 +180,7 @@ class Reader {
     }
 
     Finding unknown(const std::string& key) const {
-        std::vector<std::string> keys{"format", "table", "out", "quiet", "help"};
+        std::vector<std::string> keys{"format", "table", "wide", "findings", "out", "quiet", "help"};
         for (const auto& parameter : call_.operation->parameters()) {
             keys.push_back(parameter.key);
         }

@@ -15,9 +15,11 @@ enum class Format { table, json, csv };
 /// Options that every operation has in this host.
 struct Output {
     Format format = Format::table;
-    std::string table;  ///< only this one; empty for all
-    std::string out;    ///< folder for made files; empty: they are not kept
+    std::string table{};  ///< only this one; empty for all
+    std::string out{};    ///< folder for made files; empty: they are not kept
     bool quiet = false;
+    bool wide = false;          ///< every table and column, however wide
+    bool all_findings = false;  ///< each by itself, not one for all of its kind
 };
 
 enum class Wish { run, help, operation_help, version, list, reference, schema, catalogue };
@@ -25,8 +27,8 @@ enum class Wish { run, help, operation_help, version, list, reference, schema, c
 struct Call {
     Wish wish = Wish::run;
     const operation::Operation* operation = nullptr;
-    operation::Form form;
-    Output output;
+    operation::Form form{};
+    Output output{};
 };
 
 /// Reads the words after the program's name. `today` stands in where the user gave no day.

@@ -4,44 +4,41 @@
 #include <fmt/format.h>
 
 #include <algorithm>
-#include <sstream>
-#include <vector>
 
 #include "console/call.h"
+#include "console/screen.h"
 #include "pipward/operation/declare/parameter_text.h"
 
 namespace pipward::console {
 namespace {
 
-constexpr std::size_t line_width = 100;
-constexpr std::size_t left_width = 28;
+constexpr int most_width = 100;  ///< longer lines are hard to read
+constexpr int usual_left_width = 28;
+
+int line_width() {
+    return std::min(output_screen().width, most_width);
+}
+
+/// On a narrow screen the words stand below what they explain.
+int left_width() {
+    return line_width() < 2 * usual_left_width ? 6 : usual_left_width;
+}
 
 /// Breaks a text at blanks, each line after the first moved in.
-std::string wrapped(const std::string& text, std::size_t first_column, std::size_t indent) {
-    std::istringstream words(text);
-    std::string result;
-    std::size_t column = first_column;
-    bool line_begins = true;
-    for (std::string word; words >> word; line_begins = false) {
-        if (!line_begins && column + 1 + word.size() > line_width) {
-            result += "\n" + std::string(indent, ' ');
-            column = indent;
-            line_begins = true;
-        }
-        result += (line_begins ? "" : " ") + word;
-        column += word.size() + (line_begins ? 0 : 1);
-    }
-    return result + "\n";
+std::string wrapped(const std::string& text, int indent) {
+    return in_lines(text, {.width = line_width()}, indent) + "\n";
 }
 
 std::string entry(const std::string& left, const std::string& right) {
+    const int width = left_width();
+    const auto blanks = static_cast<std::size_t>(width);
     std::string line = "  " + left;
-    if (line.size() + 2 > left_width) {
-        line += "\n" + std::string(left_width, ' ');
+    if (line.size() + 2 > blanks) {
+        line += "\n" + std::string(blanks, ' ');
     } else {
-        line.resize(left_width, ' ');
+        line.resize(blanks, ' ');
     }
-    return line + wrapped(right, left_width, left_width);
+    return line + wrapped(right, width);
 }
 
 /// What stands for a value in usage lines. Every kind must be met here.
@@ -102,12 +99,18 @@ std::string options_of(const operation::Operation& operation, bool advanced) {
 }
 
 std::string section(const std::string& title, const std::string& body) {
-    return body.empty() ? "" : "\n" + title + "\n" + body;
+    return body.empty() ? "" : "\n" + bold(title, output_screen()) + "\n" + body;
 }
 
 std::string output_options() {
     return entry("--format table|json|csv", "How results are printed on standard output. Default: table.") +
-           entry("--table NAME", "Print this table of the results only.") +
+           entry("--table NAME", "Print this table of the results only, and all of it.") +
+           entry("--wide",
+                 "Print every table with every column in lines as long as they need, for a pager or an "
+                 "editor.") +
+           entry("--findings grouped|all",
+                 "Whether one finding stands for more than three of its kind, or each has a line. Default: "
+                 "grouped.") +
            entry(
                "--out FOLDER",
                "Where made files go, replacing older ones of their names; without it they are not kept. With "
@@ -149,7 +152,8 @@ std::string operation_list() {
 }
 
 std::string overview() {
-    return "Pipward keeps an orchard map and plans bloom and crosses for a fruit breeder.\n\n"
+    return wrapped("Pipward keeps an orchard map and plans bloom and crosses for a fruit breeder.", 0) +
+           "\n"
            "Usage: pipward OPERATION BOOK [--option value ...]\n"
            "       pipward OPERATION --help\n" +
            section("Operations", operation_list()) +
@@ -166,14 +170,20 @@ std::string overview() {
                              "is written.") +
                        entry("2", "The call is wrong.") +
                        entry("3", "Something could not be read or written.") + entry("130", "Cancelled.")) +
-           "\nResults go to standard output, everything else to standard error.\n";
+           "\n" +
+           wrapped(
+               "Results go to standard output, everything else to standard error. Lines are as wide as the "
+               "terminal; COLUMNS sets another width, NO_COLOR turns bold letters off. Without a terminal "
+               "the "
+               "width is 100.",
+               0);
 }
 
 std::string operation_help(const operation::Operation& operation) {
     const auto& about = operation.about();
     const auto* place = positional_of(operation);
-    auto text =
-        fmt::format("{}\n\n{}\nUsage: {}\n", about.title, wrapped(about.help, 0, 0), usage_line(operation));
+    auto text = fmt::format("{}\n\n{}\n{}", bold(about.title, output_screen()), wrapped(about.help, 0),
+                            wrapped("Usage: " + usage_line(operation), 7));
     if (place != nullptr) {
         text += "\n" + entry(value_word(*place), place->help);
     }

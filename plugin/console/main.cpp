@@ -7,17 +7,18 @@
 #include <algorithm>
 #include <clocale>
 #include <exception>
-#include <functional>
+#include <optional>
 #include <string>
 #include <vector>
 
 #include "console/call.h"
+#include "console/finding_lines.h"
 #include "console/help.h"
+#include "console/people.h"
 #include "console/results.h"
 #include "console/terminal.h"
 #include "pipward/operation/outcome_json.h"
 #include "pipward/operation/reference.h"
-#include "pipward/operation/season/result_tables.h"
 
 namespace pipward::console {
 namespace {
@@ -46,19 +47,12 @@ std::string told(const Finding& finding, Trouble trouble) {
     return fmt::format("error: {} {}", finding.message, finding.remedy);
 }
 
-/// Weightiest first; what the user wants quiet is left out.
-Findings to_tell(Findings findings, bool quiet) {
-    findings = told_together(findings);
-    std::ranges::stable_sort(findings, std::ranges::greater{}, &Finding::level);
-    if (quiet) {
+void tell_findings(Findings findings, const Output& output) {
+    if (output.quiet) {
         std::erase_if(findings, [](const Finding& finding) { return finding.level == Level::note; });
     }
-    return findings;
-}
-
-void tell_findings(const Findings& findings) {
-    for (const auto& finding : findings) {
-        tell(to_text(finding));
+    for (const auto& line : finding_lines(findings, output.all_findings)) {
+        tell(line);
     }
 }
 
@@ -97,7 +91,8 @@ void print_refusal(const Call& call, const Findings& findings) {
     }
 }
 
-operation::Outcome worked_or_refused(const Call& call) {
+/// Nothing where the book prevents a result: then that has been told.
+std::optional<operation::Outcome> worked_or_refused(const Call& call) {
     try {
         return worked(call);
     } catch (const Error& error) {
@@ -105,55 +100,69 @@ operation::Outcome worked_or_refused(const Call& call) {
             throw;
         }
         print_refusal(call, error.findings());
-        throw Error(Trouble::input, to_tell(error.findings(), call.output.quiet));
+        tell_findings(error.findings(), call.output);
+        tell(refusal_summary(error.findings()));
+        return std::nullopt;
     }
 }
 
-/// Where the findings are the result, people have them before their eyes already.
-bool shows_findings(const Call& call, const operation::Outcome& outcome) {
-    return call.output.format == Format::table &&
-           std::ranges::any_of(outcome.tables, [&](const Table& table) {
-               return table.shape.name == operation::finding_table.shape().name &&
-                      (call.output.table.empty() || call.output.table == table.shape.name);
-           });
+void tell_what_is_left_out(const Call& call, const operation::Outcome& outcome) {
+    if (const auto words = left_out(call, outcome); !words.empty()) {
+        tell(words);
+    }
 }
 
-void run(const Call& call) {
+int run(const Call& call) {
     prepare_folder(call.output);
     const auto outcome = worked_or_refused(call);
-    const auto files = files_to_keep(call, outcome);
+    if (!outcome) {
+        return exit_code(Trouble::input);
+    }
+    const auto files = files_to_keep(call, *outcome);
     if (!call.output.out.empty()) {
         keep(files, call.output.out);
     }
-    print(printed(call, outcome));
-    if (!shows_findings(call, outcome)) {
-        tell_findings(to_tell(outcome.findings, call.output.quiet));
+    print(printed(call, *outcome));
+    if (!shows_findings(call, *outcome)) {
+        tell_findings(outcome->findings, call.output);
     }
     if (!call.output.quiet) {
+        tell_what_is_left_out(call, *outcome);
         tell_files(files, call.output);
-        tell(outcome.summary.text());
+        tell(outcome->summary.text());
     }
+    return 0;
 }
 
-void answer(const Call& call) {
+/// What is asked of the program itself.
+std::string told_of_itself(const Call& call) {
     switch (call.wish) {
-        case Wish::run:
-            return run(call);
         case Wish::help:
-            return print(overview());
+            return overview();
         case Wish::operation_help:
-            return print(operation_help(*call.operation));
+            return operation_help(*call.operation);
         case Wish::version:
-            return print(fmt::format("pipward {}\n", PIPWARD_VERSION));
+            return fmt::format("pipward {}\n", PIPWARD_VERSION);
         case Wish::list:
-            return print(operation_list());
+            return operation_list();
         case Wish::reference:
-            return print(operation::operation_reference());
+            return operation::operation_reference();
         case Wish::schema:
-            return print(operation::book_reference());
+            return operation::book_reference();
         case Wish::catalogue:
-            return print(operation::catalogue_json());
+            return operation::catalogue_json();
+        case Wish::run:
+            break;
     }
+    return {};
+}
+
+int answer(const Call& call) {
+    if (call.wish == Wish::run) {
+        return run(call);
+    }
+    print(told_of_itself(call));
+    return 0;
 }
 
 std::vector<std::string> given_words() {
@@ -168,14 +177,10 @@ int guarded() {
     try {
         listen_for_interrupt();
         const auto today = QDate::currentDate().toString(Qt::ISODate).toStdString();
-        answer(read_call(given_words(), today));
-        return 0;
+        return answer(read_call(given_words(), today));
     } catch (const Error& error) {
         for (const auto& finding : error.findings()) {
             tell(told(finding, error.trouble()));
-        }
-        if (error.trouble() == Trouble::input) {
-            tell(refusal_summary(error.findings()));
         }
         return exit_code(error.trouble());
     } catch (const std::exception& fault) {

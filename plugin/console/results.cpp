@@ -8,6 +8,7 @@
 #include <algorithm>
 #include <cstdio>
 
+#include "console/people.h"
 #include "pipward/operation/outcome_json.h"
 #include "pipward/record/table_text.h"
 
@@ -42,14 +43,6 @@ std::string csv_text(const Call& call, const std::vector<Table>& tables) {
     return in_files || tables.empty() ? "" : to_csv(tables.front());
 }
 
-std::string terminal_text(const std::vector<Table>& tables) {
-    std::string text;
-    for (const auto& table : tables) {
-        text += (text.empty() ? "" : "\n") + to_terminal(table);
-    }
-    return text;
-}
-
 }  // namespace
 
 void prepare_folder(const Output& output) {
@@ -81,17 +74,13 @@ void keep(const std::vector<operation::MadeFile>& files, const std::string& fold
 }
 
 std::string printed(const Call& call, const operation::Outcome& outcome) {
+    if (call.output.format == Format::table) {
+        return text_for_people(call, outcome);
+    }
     auto shown = outcome;
     shown.tables = wanted_tables(call, outcome);
-    switch (call.output.format) {
-        case Format::json:
-            return operation::outcome_json(*call.operation, call.form, shown);
-        case Format::csv:
-            return csv_text(call, shown.tables);
-        case Format::table:
-            break;
-    }
-    return terminal_text(shown.tables);
+    return call.output.format == Format::json ? operation::outcome_json(*call.operation, call.form, shown)
+                                              : csv_text(call, shown.tables);
 }
 
 void print(const std::string& text) {

@@ -26,7 +26,8 @@ class ProgressBar {
     bool wanted_ = false;
 };
 
-/// A line on standard error, whatever the names in it hold.
+/// A line on standard error, whatever the names in it hold; on a terminal it is broken at the terminal's
+/// width.
 void tell(std::string_view line);
 
 }  // namespace pipward::console

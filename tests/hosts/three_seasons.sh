@@ -53,7 +53,7 @@ run note-seed-lot book.gpkg --seed-lot S-26-01-B --cross 26-01 --seeds 99 --from
     --treatment "water, 24 h, changed twice" --as-of 2026-11-25
 run seed-cold book.gpkg --as-of 2027-01-15
 shows "S-26-01-A"
-shows "2027-02-23"
+shows "Tue 23 Feb"
 run seed-status book.gpkg --only-cross 26-01 --as-of 2027-01-15
 shows "look for sprouts"
 

@@ -9,6 +9,7 @@
 #include "pipward/operation/declare/parameter_text.h"
 #include "pipward/operation/operation.h"
 #include "pipward/operation/season/result_tables.h"
+#include "pipward/record/screen_cell.h"
 
 namespace pipward::operation {
 namespace {
@@ -128,7 +129,7 @@ TEST(Operations, ParametersHaveUniqueKeysLabelsAndOneSentenceOfHelp) {
 
 TEST(Operations, NoKeyIsTakenFromTheConsole) {
     for_each_parameter([](const Parameter& parameter) {
-        for (const auto* taken : {"format", "table", "out", "quiet", "help"}) {
+        for (const auto* taken : {"format", "table", "wide", "findings", "out", "quiet", "help"}) {
             EXPECT_NE(parameter.key, taken);
         }
     });
@@ -209,6 +210,43 @@ TEST(Operations, ResultTablesAndColumnsAreNamedDescribedAndUnique) {
             EXPECT_TRUE(is_words(column.label)) << column.name;
             EXPECT_TRUE(!column.description.empty() && column.description.back() == '.') << column.name;
             EXPECT_TRUE(column.type != CellType::number || !column.unit.empty()) << column.name;
+        }
+    });
+}
+
+std::vector<std::string> viewed_columns(const ResultShape& shape) {
+    auto names = shape.view.first;
+    names.insert(names.end(), shape.view.below.begin(), shape.view.below.end());
+    names.insert(names.end(), shape.view.once.begin(), shape.view.once.end());
+    return names;
+}
+
+TEST(Operations, ViewsOfTablesNameTheirColumnsAndEachOnce) {
+    for_each_result([](const ResultShape& shape) {
+        std::set<std::string> seen;
+        for (const auto& name : viewed_columns(shape)) {
+            EXPECT_NE(std::ranges::find(shape.columns, name, &Column::name), shape.columns.end()) << name;
+            EXPECT_TRUE(seen.insert(name).second) << name;
+        }
+    });
+}
+
+// A few columns read on any screen; of more, people are told which matter.
+TEST(Operations, TablesOfManyColumnsSayWhichMatter) {
+    for_each_result([](const ResultShape& shape) {
+        EXPECT_TRUE(shape.columns.size() <= 7 || !shape.view.first.empty());
+    });
+}
+
+// A chance stands for people in per cent: no unit of a part of a whole may be unknown to the screen.
+TEST(Operations, PartsOfAWholeAreKnownByTheirUnit) {
+    for_each_result([](const ResultShape& shape) {
+        for (const auto& column : shape.columns) {
+            const bool says_so = column.name.find("chance") != std::string::npos ||
+                                 column.name.find("probability") != std::string::npos ||
+                                 column.name.find("share") != std::string::npos;
+            EXPECT_TRUE(!says_so || column.type != CellType::number || is_part_of_whole(column))
+                << column.name << " " << column.unit;
         }
     });
 }

@@ -92,6 +92,10 @@ TEST_P(InAnotherLanguage, EveryExampleSaysEverythingInIt) {
     expect_translated(outcome.findings);
     expect_translated(outcome.summary, "summary");
     EXPECT_TRUE(outcome.summary.text().starts_with("⟦")) << outcome.summary.text();
+    for (const auto& line : outcome.answer) {
+        expect_translated(line.topic, "topic");
+        expect_translated(line.words, line.topic);
+    }
     for (const auto& table : outcome.tables) {
         expect_translated(table);
     }

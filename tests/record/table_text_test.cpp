@@ -80,14 +80,5 @@ TEST(TerminalTable, ShowsPlainWordsWhereScriptsGetCodes) {
     EXPECT_EQ(to_csv(table), "a\r\nmean_day\r\n");
 }
 
-TEST(TerminalWidth, CountsCharactersAsATerminalShowsThem) {
-    EXPECT_EQ(terminal_width("abc"), 3);
-    EXPECT_EQ(terminal_width("\xC3\xA4pfel"), 5);      // a-umlaut in two bytes
-    EXPECT_EQ(terminal_width("a\xCC\x88"), 1);         // a and a combining mark
-    EXPECT_EQ(terminal_width("\xE6\xA2\xA8"), 2);      // an East Asian wide character
-    EXPECT_EQ(terminal_width("\xF0\x9F\x8D\x8E"), 2);  // a character beyond the first plane
-    EXPECT_EQ(terminal_width("\xC3"), 1);              // a broken byte
-}
-
 }  // namespace
 }  // namespace pipward

@@ -12,6 +12,7 @@
 #include <vector>
 
 #include "pipward/record/table.h"
+#include "pipward/record/table_view.h"
 #include "pipward/value/finding.h"
 
 /// What the tool can do, as every host sees it: described, filled in as text, run. No templates, no host, no
@@ -134,6 +135,17 @@ struct MadeFile {
     std::string content;     ///< its bytes
 };
 
+/// A table that an operation returns, and what matters of it on a screen.
+struct ResultShape : TableShape {
+    TableView view{};  ///< empty: all of it
+};
+
+/// One line of an answer: "Today": "Gather balloon flowers of Wrenlea at UP-03-02."
+struct AnswerLine {
+    Sentence topic;  ///< one or two words
+    Sentence words;  ///< of any length
+};
+
 /// What came of a run.
 struct Outcome {
     std::vector<Table> tables;    ///< of the shapes in results(), each at most once
@@ -141,6 +153,8 @@ struct Outcome {
     Findings findings;            ///< of the book and of the run
     Sentence summary;             ///< one or two sentences: what came out
     std::string crs{};            ///< of the tables' points, AUTHORITY:CODE; empty where there are none
+    /// What people ask first, before the tables; empty where the tables are short enough to say it.
+    std::vector<AnswerLine> answer{};
 
     /// Made, copied and dropped out of line, as Parameter.
     Outcome();
@@ -164,7 +178,7 @@ class Operation {
     virtual const About& about() const = 0;
     /// In the order of forms; keys differ.
     virtual const std::vector<Parameter>& parameters() const = 0;
-    virtual const std::vector<TableShape>& results() const = 0;  ///< tables it returns
+    virtual const std::vector<ResultShape>& results() const = 0;  ///< tables it returns
     /// At least one.
     virtual const std::vector<Example>& examples() const = 0;
     /// Everything wrong with the form, each naming the parameter, the value and what would be right.

@@ -6,8 +6,8 @@
 #include <algorithm>
 
 #include "pipward/paper/bloom_drawing.h"
+#include "pipward/paper/day_words.h"
 #include "pipward/paper/detail/chart_svg.h"
-#include "pipward/paper/detail/day_words.h"
 #include "pipward/paper/speech.h"
 #include "pipward/paper/text.h"
 

@@ -5,7 +5,7 @@
 
 #include <algorithm>
 
-#include "pipward/paper/detail/day_words.h"
+#include "pipward/paper/day_words.h"
 #include "pipward/paper/text.h"
 
 namespace pipward::paper::detail {

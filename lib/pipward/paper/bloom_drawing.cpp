@@ -3,9 +3,9 @@
 
 #include <algorithm>
 
+#include "pipward/paper/day_words.h"
 #include "pipward/paper/detail/bloom_chart_axis.h"
 #include "pipward/paper/detail/bloom_chart_marks.h"
-#include "pipward/paper/detail/day_words.h"
 #include "pipward/paper/text.h"
 
 namespace pipward::paper {

@@ -4,7 +4,7 @@
 #include <fmt/format.h>
 
 #include "pipward/paper/day_axis.h"
-#include "pipward/paper/detail/day_words.h"
+#include "pipward/paper/day_words.h"
 #include "pipward/paper/text.h"
 
 namespace pipward::paper::detail {

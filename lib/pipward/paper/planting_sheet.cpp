@@ -6,7 +6,7 @@
 #include <algorithm>
 
 #include "pipward/paper/cautions.h"
-#include "pipward/paper/detail/day_words.h"
+#include "pipward/paper/day_words.h"
 #include "pipward/paper/detail/html.h"
 #include "pipward/paper/detail/sheet_sections.h"
 #include "pipward/paper/detail/task_html.h"
@@ -105,8 +105,7 @@ std::string planting_sheet_html(const PlantingSheet& sheet, const Wording& wordi
     if (!sheet.orchard_name.empty()) {
         head += detail::element("p", "orchard", detail::name_html(sheet.orchard_name)) + "\n";
     }
-    head +=
-        detail::paragraph_html(verbatim(speech.plain(detail::long_day(sheet.day))), speech) + "</header>\n";
+    head += detail::paragraph_html(verbatim(speech.plain(long_day(sheet.day))), speech) + "</header>\n";
     return detail::sheet_page(
         speech.text(title),
         head + "<main>\n" + row_sections(sheet, speech) + tray_section(sheet, speech) +

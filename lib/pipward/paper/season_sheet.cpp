@@ -6,7 +6,7 @@
 #include <array>
 #include <string_view>
 
-#include "pipward/paper/detail/day_words.h"
+#include "pipward/paper/day_words.h"
 #include "pipward/paper/detail/html.h"
 #include "pipward/paper/detail/sheet_sections.h"
 #include "pipward/paper/text.h"
@@ -39,7 +39,7 @@ Sentence counts_text(const SeasonSheet& sheet) {
 
 std::string as_of_html(Day as_of, const Speech& speech) {
     return fmt::format("<time datetime=\"{}\"><strong>{}</strong></time>", to_iso(as_of),
-                       speech.plain(detail::long_day(as_of)));
+                       speech.plain(long_day(as_of)));
 }
 
 std::string masthead_html(const SeasonSheet& sheet, const Speech& speech) {

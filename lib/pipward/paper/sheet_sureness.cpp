@@ -4,7 +4,7 @@
 #include <algorithm>
 #include <optional>
 
-#include "pipward/paper/detail/day_words.h"
+#include "pipward/paper/day_words.h"
 #include "pipward/paper/detail/html.h"
 #include "pipward/paper/detail/sheet_sections.h"
 #include "pipward/season/words.h"

@@ -3,7 +3,7 @@
 
 #include <fmt/format.h>
 
-#include "pipward/paper/detail/day_words.h"
+#include "pipward/paper/day_words.h"
 #include "pipward/paper/detail/html.h"
 #include "pipward/paper/detail/sheet_sections.h"
 #include "pipward/paper/detail/task_html.h"
@@ -115,7 +115,7 @@ std::string masthead(const WorkSheet& sheet, const Speech& speech) {
     if (!sheet.orchard_name.empty()) {
         html += detail::element("p", "orchard", detail::name_html(sheet.orchard_name)) + "\n";
     }
-    const auto day = [&](Day of) { return speech.plain(detail::long_day(of)); };
+    const auto day = [&](Day of) { return speech.plain(long_day(of)); };
     html += detail::paragraph_html(
         sheet.from == sheet.to ? verbatim(day(sheet.from)) : say("{} to {}", day(sheet.from), day(sheet.to)),
         speech);

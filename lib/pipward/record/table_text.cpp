@@ -4,10 +4,9 @@
 #include <fmt/format.h>
 
 #include <algorithm>
-#include <array>
-#include <span>
 #include <vector>
 
+#include "pipward/record/terminal_text.h"
 #include "pipward/value/utf8.h"
 
 namespace pipward::record {
@@ -33,34 +32,6 @@ std::string csv_line(const Items& items, Text text) {
     return line + "\r\n";
 }
 
-struct Range {
-    char32_t first;
-    char32_t last;
-};
-
-bool within(char32_t c, std::span<const Range> ranges) {
-    return std::ranges::any_of(ranges, [c](Range range) { return c >= range.first && c <= range.last; });
-}
-
-// The blocks that names and notes can be expected to hold (Unicode: East_Asian_Width W and F; Mn).
-constexpr std::array wide_blocks{Range{0x1100, 0x115F}, Range{0x2E80, 0xA4CF},   Range{0xAC00, 0xD7A3},
-                                 Range{0xF900, 0xFAFF}, Range{0xFE30, 0xFE6F},   Range{0xFF00, 0xFF60},
-                                 Range{0xFFE0, 0xFFE6}, Range{0x1F300, 0x1FAFF}, Range{0x20000, 0x3FFFD}};
-constexpr std::array no_width_blocks{Range{0x0300, 0x036F}, Range{0x200B, 0x200F}, Range{0xFE00, 0xFE0F},
-                                     Range{0xFEFF, 0xFEFF}};
-
-/// Three decimals at most, trailing zeros gone.
-std::string short_number(double number) {
-    auto text = fmt::format("{:.3f}", number);
-    if (text.find('.') != std::string::npos) {
-        text.erase(text.find_last_not_of('0') + 1);
-        if (text.back() == '.') {
-            text.pop_back();
-        }
-    }
-    return text == "-0" ? "0" : text;
-}
-
 /// Longer than any sentence of ours; a note pasted into a name must not bury the table.
 constexpr std::size_t longest_cell = 800;
 
@@ -76,12 +47,6 @@ std::string terminal_cell(const Column& column, const Cell& cell) {
 
 char lower(char c) {
     return c >= 'A' && c <= 'Z' ? static_cast<char>(c - 'A' + 'a') : c;
-}
-
-/// The label with its unit, where the label is not the unit's name already.
-std::string head(const Column& column) {
-    const bool says_it = std::ranges::equal(column.label, column.unit, {}, lower, lower);
-    return column.unit.empty() || says_it ? column.label : column.label + " (" + column.unit + ")";
 }
 
 bool to_the_right(CellType type) {
@@ -113,12 +78,20 @@ std::string aligned(const std::vector<std::string>& line, const std::vector<int>
 
 }  // namespace
 
-int terminal_width(std::string_view utf8) {
-    int width = 0;
-    for (const char32_t character : code_points_of(utf8)) {
-        width += within(character, no_width_blocks) ? 0 : within(character, wide_blocks) ? 2 : 1;
+std::string short_number(double number) {
+    auto text = fmt::format("{:.3f}", number);
+    if (text.find('.') != std::string::npos) {
+        text.erase(text.find_last_not_of('0') + 1);
+        if (text.back() == '.') {
+            text.pop_back();
+        }
     }
-    return width;
+    return text == "-0" ? "0" : text;
+}
+
+std::string head_of(const Column& column) {
+    const bool says_it = std::ranges::equal(column.label, column.unit, {}, lower, lower);
+    return column.unit.empty() || says_it ? column.label : column.label + " (" + column.unit + ")";
 }
 
 std::string to_csv(const Table& plain) {
@@ -133,7 +106,7 @@ std::string to_csv(const Table& plain) {
 std::string to_terminal(const Table& table) {
     const auto& columns = table.shape.columns;
     Lines lines(1);
-    std::ranges::transform(columns, std::back_inserter(lines.front()), head);
+    std::ranges::transform(columns, std::back_inserter(lines.front()), head_of);
     for (const auto& row : table.rows) {
         std::ranges::transform(columns, row.cells, std::back_inserter(lines.emplace_back()), terminal_cell);
     }

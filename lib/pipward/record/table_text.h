@@ -14,14 +14,15 @@ namespace pipward::record {
 /// UTF-8 without mark. Unknown is empty.
 std::string to_csv(const Table& table);
 
-/// Aligned columns for a terminal: title, labels with units, then the rows. Numbers to the right, at most
-/// three decimals (CSV and JSON carry them whole); unknown as "-"; words of a closed list plain. A text stays
-/// in its cell whatever it holds: line ends become blanks, control characters and turns of direction U+FFFD,
-/// and the longest are cut.
+/// Aligned columns as wide as they need: title, labels with units, then the rows. Numbers to the right, at
+/// most three decimals (CSV and JSON carry them whole); unknown as "-"; words of a closed list plain. A text
+/// stays in its cell whatever it holds: line ends become blanks, control characters and turns of direction
+/// U+FFFD, and the longest are cut. For a screen of a given width see screen_table.h.
 std::string to_terminal(const Table& table);
 
-/// Columns that a UTF-8 text takes on a terminal: two for East Asian wide characters, none for combining
-/// marks.
-int terminal_width(std::string_view utf8);
+/// "Pollen (mg)": the label with its unit, where the label is not the unit's name already.
+std::string head_of(const Column& column);
+/// At most three decimals, trailing zeros gone.
+std::string short_number(double number);
 
 }  // namespace pipward::record

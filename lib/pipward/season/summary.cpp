@@ -15,16 +15,6 @@ Sentence full_bloom_text(const bloom::BloomWindow& window) {
     return say("{} ({})", to_short_text(window.full.p50), window.accession);
 }
 
-/// A cross is as good as its best way.
-std::map<std::string, cross::Verdict> verdicts_of(const cross::SeasonPlan& plan) {
-    std::map<std::string, cross::Verdict> verdicts;
-    for (const auto& way : plan.ways) {
-        const auto [at, added] = verdicts.try_emplace(way.cross, way.verdict);
-        at->second = std::min(at->second, way.verdict);
-    }
-    return verdicts;
-}
-
 Sentence crosses_text(const cross::SeasonPlan& plan) {
     std::map<cross::Verdict, int> count;
     const auto verdicts = verdicts_of(plan);
@@ -54,6 +44,15 @@ Sentence pollen_text(const cross::SeasonPlan& plan) {
 }
 
 }  // namespace
+
+std::map<std::string, cross::Verdict> verdicts_of(const cross::SeasonPlan& plan) {
+    std::map<std::string, cross::Verdict> verdicts;
+    for (const auto& way : plan.ways) {
+        const auto [at, added] = verdicts.try_emplace(way.cross, way.verdict);
+        at->second = std::min(at->second, way.verdict);
+    }
+    return verdicts;
+}
 
 Sentence summary_of(const bloom::BloomForecast& forecast) {
     const auto head = say("Season {} as of {}", forecast.season.year, to_iso(forecast.as_of));

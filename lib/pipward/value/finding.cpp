@@ -54,6 +54,12 @@ Sentence rows_text(const std::vector<Sentence>& rows) {
     return say("{} and {} more", joined(first, verbatim(", ")), rows.size() - few_rows);
 }
 
+/// What reads right already stays a sentence: its form tells which findings are of one kind.
+Sentence in_words(Sentence sentence, const Wording& wording) {
+    auto text = sentence.in(wording);
+    return text == sentence.text() ? std::move(sentence) : verbatim(std::move(text));
+}
+
 }  // namespace
 
 std::string_view to_text(Level level) {
@@ -101,7 +107,7 @@ Findings told_together(const Findings& findings) {
 Findings spoken(Findings findings, const Wording& wording) {
     for (auto& finding : findings) {
         finding.row = finding.row.in(wording);
-        finding.message = verbatim(finding.message.in(wording));
+        finding.message = in_words(std::move(finding.message), wording);
         finding.remedy = verbatim(finding.remedy.in(wording));
     }
     return findings;

@@ -9251,6 +9251,26 @@
         <translation>{} ({})</translation>
     </message>
     <message>
+        <source>Missed</source>
+        <translation>Verpasst</translation>
+    </message>
+    <message>
+        <source>nothing that must be done today</source>
+        <translation>nichts, was heute getan sein muss</translation>
+    </message>
+    <message>
+        <source>{} ({} to {})</source>
+        <translation>{} ({} bis {})</translation>
+    </message>
+    <message>
+        <source>and {} more</source>
+        <translation>und {} weitere</translation>
+    </message>
+    <message>
+        <source>{} {}: {}</source>
+        <translation>{} {}: {}</translation>
+    </message>
+    <message>
         <source>{} A gate is written as in 48.1340,9.3010.</source>
         <translation>{} Ein Tor wird geschrieben wie in 48.1340,9.3010.</translation>
     </message>

@@ -50,7 +50,9 @@ const std::vector<ColumnOf<FieldRow>>& field_columns() {
 }
 
 constexpr TableOf<FieldRow> adopt_field_rows{
-    "adopt_field", "Fields", "Where each field of the layer goes in the book.", field_columns};
+    "adopt_field", "Fields", "Where each field of the layer goes in the book.", field_columns, [] {
+        return TableView{.first = {"field", "goes_to", "guessed_by", "samples", "known", "unreadable"}};
+    }};
 
 struct FateRow {
     const intake::AdoptRow* row = nullptr;
@@ -86,11 +88,19 @@ const std::vector<ColumnOf<FateRow>>& row_columns() {
 }
 
 constexpr TableOf<FateRow> adopt_row_rows{
-    "adopt_row", "Features", "What becomes of each feature of the layer.", row_columns, place_of};
+    "adopt_row",
+    "Features",
+    "What becomes of each feature of the layer.",
+    row_columns,
+    [] {
+        return TableView{.first = {"feature", "name", "fate", "accession", "block", "row", "position"},
+                         .below = {"why"}};
+    },
+    place_of};
 
 }  // namespace
 
-TableShape adopt_field_shape() {
+ResultShape adopt_field_shape() {
     return adopt_field_rows.shape();
 }
 
@@ -106,7 +116,7 @@ Table adopt_field_table(const intake::Adoption& adoption) {
     return adopt_field_rows.of(rows);
 }
 
-TableShape adopt_row_shape() {
+ResultShape adopt_row_shape() {
     return adopt_row_rows.shape();
 }
 

@@ -11,7 +11,7 @@
 #include <utility>
 #include <vector>
 
-#include "pipward/record/table.h"
+#include "pipward/operation/operation.h"
 
 namespace pipward::operation {
 
@@ -22,19 +22,21 @@ struct ColumnOf {
     Cell (*cell)(const Record&);
 };
 
-/// A table of results: what it is called, how its columns are read off a record and, of a layer, where on the
-/// map a record lies.
+/// A table of results: what it is called, how its columns are read off a record, what of them a screen shows
+/// first and, of a layer, where on the map a record lies.
 template <class Record>
 struct TableOf {
     const char* name;
     const char* title;
     const char* description;
     const std::vector<ColumnOf<Record>>& (*columns)();
+    TableView (*view)() = nullptr;                           ///< null: all columns
     std::optional<MapPoint> (*at)(const Record&) = nullptr;  ///< of a layer of points
     std::vector<MapPoint> (*line)(const Record&) = nullptr;  ///< of a layer of lines
 
-    TableShape shape() const {
-        TableShape shape{name, title, description, at != nullptr, {}, line != nullptr};
+    ResultShape shape() const {
+        ResultShape shape{{name, title, description, at != nullptr, {}, line != nullptr},
+                          view == nullptr ? TableView{} : view()};
         for (const auto& entry : columns()) {
             shape.columns.push_back(entry.column);
         }

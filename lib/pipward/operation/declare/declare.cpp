@@ -29,6 +29,9 @@ Outcome in_words(Outcome outcome, const Wording& wording) {
     }
     outcome.findings = spoken(std::move(outcome.findings), wording);
     outcome.summary = verbatim(outcome.summary.in(wording));
+    for (auto& line : outcome.answer) {
+        line = {verbatim(line.topic.in(wording)), verbatim(line.words.in(wording))};
+    }
     return outcome;
 }
 
@@ -45,7 +48,7 @@ class DeclaredOperation final : public Operation {
 
     const About& about() const override { return declaration_.about; }
     const std::vector<Parameter>& parameters() const override { return parameters_; }
-    const std::vector<TableShape>& results() const override { return declaration_.results; }
+    const std::vector<ResultShape>& results() const override { return declaration_.results; }
     const std::vector<Example>& examples() const override { return declaration_.examples; }
 
     Findings check(const Form& form) const override {

@@ -4,6 +4,7 @@
 #include "pipward/operation/declare/detail/sheet_parameters.h"
 #include "pipward/operation/detail/list.h"
 #include "pipward/operation/season/detail/crossing_request.h"
+#include "pipward/operation/season/detail/plan_answer.h"
 #include "pipward/season/work_to_come.h"
 
 namespace pipward::operation::detail {
@@ -48,8 +49,10 @@ const std::vector<ColumnOf<Event>>& event_columns() {
     return columns;
 }
 
-constexpr TableOf<Event> event_table{"field_calendar", "Field calendar", "Work to come, by its first day.",
-                                     event_columns};
+constexpr TableOf<Event> event_table{
+    "field_calendar", "Field calendar", "Work to come, by its first day.", event_columns, [] {
+        return TableView{.first = {"do_from", "do_to", "what", "where", "kind"}, .below = {"why"}};
+    }};
 
 std::vector<paper::CalendarEvent> words_of(const std::vector<Event>& events) {
     std::vector<paper::CalendarEvent> words;
@@ -61,13 +64,15 @@ std::vector<paper::CalendarEvent> words_of(const std::vector<Event>& events) {
 
 Outcome run(const Request& request, const Run& lent) {
     auto place = read_place(request, lent);
-    const auto events = events_of(season::work_to_come(plan_wish(request), place, step_of(lent)), place);
+    const auto work = season::work_to_come(plan_wish(request), place, step_of(lent));
+    const auto events = events_of(work, place);
     Outcome outcome;
     outcome.tables = {event_table.of(events)};
     outcome.files = {{"field-calendar.ics", "text/calendar",
                       paper::calendar_text(words_of(events), orchard_name(request.orchard, request.book),
                                            request.as_of, lent.wording)}};
     outcome.findings = std::move(place.findings);
+    outcome.answer = work_answer(work, request.as_of);
     outcome.summary = say("{} days or spans of work are in the calendar.", events.size());
     return outcome;
 }

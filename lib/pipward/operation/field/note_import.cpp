@@ -40,8 +40,10 @@ const std::vector<ColumnOf<NoteLine>>& row_columns() {
     return columns;
 }
 
-constexpr TableOf<NoteLine> row_table{"note_rows", "Lines of the file",
-                                      "What becomes of each line of the file.", row_columns};
+constexpr TableOf<NoteLine> row_table{
+    "note_rows", "Lines of the file", "What becomes of each line of the file.", row_columns, [] {
+        return TableView{.first = {"line", "verdict", "says"}, .below = {"why"}};
+    }};
 
 std::ptrdiff_t count(const NoteSheet& sheet, NoteVerdict verdict) {
     return std::ranges::count(sheet.lines, verdict, &NoteLine::verdict);

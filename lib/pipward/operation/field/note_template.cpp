@@ -44,8 +44,10 @@ const std::vector<ColumnOf<SheetColumn>>& sheet_columns() {
     return columns;
 }
 
-constexpr TableOf<SheetColumn> sheet_table{"note_columns", "Columns of the sheet",
-                                           "What each column of the sheet holds.", sheet_columns};
+constexpr TableOf<SheetColumn> sheet_table{
+    "note_columns", "Columns of the sheet", "What each column of the sheet holds.", sheet_columns, [] {
+        return TableView{.first = {"field", "needed", "example", "allowed", "unit"}, .below = {"holds"}};
+    }};
 
 Sentence summary_of(const std::string& sheet, std::size_t lines) {
     return lines == 0   ? say("{} has no lines yet.", sheet)

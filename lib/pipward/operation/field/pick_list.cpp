@@ -62,8 +62,15 @@ const std::vector<ColumnOf<season::Picking>>& pick_columns() {
 }
 
 constexpr TableOf<season::Picking> pick_table{
-    "pick_list", "Picking list",
-    "Tagged branches with fruit: those to pick in walking order, then the others by day.", pick_columns,
+    "pick_list",
+    "Picking list",
+    "Tagged branches with fruit: those to pick in walking order, then the others by day.",
+    pick_columns,
+    [] {
+        return TableView{.first = {"order", "label", "tag", "address", "cross", "pick_from", "pick_to",
+                                   "state", "flowers", "seed_parent"},
+                         .below = {"mind"}};
+    },
     [](const season::Picking& p) { return point_of(p.tree); }};
 
 paper::WorkSheet sheet_of(const Request& request, const std::vector<season::Picking>& pickings,

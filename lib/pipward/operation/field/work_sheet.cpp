@@ -56,7 +56,14 @@ const std::vector<ColumnOf<season::WorkStop>>& work_columns() {
 }
 
 constexpr TableOf<season::WorkStop> work_table{
-    "work_sheet", "Work sheet", "Work of the days asked for, in walking order.", work_columns,
+    "work_sheet",
+    "Work sheet",
+    "Work of the days asked for, in walking order.",
+    work_columns,
+    [] {
+        return TableView{.first = {"order", "what", "address", "do_to", "tags", "lot", "late", "walked_m"},
+                         .below = {"mind", "why"}};
+    },
     [](const season::WorkStop& w) { return point_of(w.stop.tree); }};
 
 paper::WorkSheet sheet_of(const Request& request, const std::vector<season::WorkStop>& works,

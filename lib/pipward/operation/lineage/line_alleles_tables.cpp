@@ -85,14 +85,25 @@ const std::vector<ColumnOf<seed::ContradictionRow>>& contradiction_columns() {
 const TableOf<seed::MatchRow> match_table{
     "s_match", "S-allele match",
     "Every two of the accessions both ways: what the alleles tell of the cross, and what the field does.",
-    match_columns};
+    match_columns, [] {
+        return TableView{.first = {"seed_parent", "pollen_parent", "match", "pollen_share", "flowers", "set"},
+                         .below = {"from_alleles", "from_field"}};
+    }};
 
-const TableOf<seed::GenotypeRow> genotype_table{"s_genotype", "S-alleles of the accessions",
-                                                "What each is recorded to have, or may have by its parents.",
-                                                genotype_columns};
+const TableOf<seed::GenotypeRow> genotype_table{
+    "s_genotype", "S-alleles of the accessions", "What each is recorded to have, or may have by its parents.",
+    genotype_columns, [] {
+        return TableView{.first = {"accession", "alleles", "chance", "field_chance", "source"},
+                         .below = {"from_alleles", "from_field"}};
+    }};
 
 const TableOf<seed::ContradictionRow> contradiction_table{
     "s_contradiction", "Parents that the alleles contradict",
-    "Accessions of the whole book whose alleles do not fit their recorded parents.", contradiction_columns};
+    "Accessions of the whole book whose alleles do not fit their recorded parents.", contradiction_columns,
+    [] {
+        return TableView{.first = {"accession", "alleles", "seed_parent", "seed_alleles", "pollen_parent",
+                                   "pollen_alleles"},
+                         .below = {"verdict"}};
+    }};
 
 }  // namespace pipward::operation::detail

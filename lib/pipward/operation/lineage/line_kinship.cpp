@@ -39,7 +39,10 @@ const std::vector<ColumnOf<lineage::PairKinship>>& kinship_columns() {
 }
 
 constexpr TableOf<lineage::PairKinship> kinship_table{
-    "kinship", "Kinship", "Every two of the accessions, the most closely related first.", kinship_columns};
+    "kinship", "Kinship", "Every two of the accessions, the most closely related first.", kinship_columns,
+    [] {
+        return TableView{.first = {"a", "b", "kinship", "relationship"}, .below = {"note"}};
+    }};
 
 const std::vector<ColumnOf<lineage::OwnInbreeding>>& inbreeding_columns() {
     static const std::vector<ColumnOf<lineage::OwnInbreeding>> columns{
@@ -59,7 +62,9 @@ const std::vector<ColumnOf<lineage::OwnInbreeding>>& inbreeding_columns() {
 }
 
 constexpr TableOf<lineage::OwnInbreeding> inbreeding_table{
-    "inbreeding", "Inbreeding", "Each of the accessions: how inbred it is itself.", inbreeding_columns};
+    "inbreeding", "Inbreeding", "Each of the accessions: how inbred it is itself.", inbreeding_columns, [] {
+        return TableView{.first = {"accession", "f", "mean_kinship"}, .below = {"note"}};
+    }};
 
 Sentence summary_of(const place::ChosenAccessions& chosen, const std::vector<lineage::PairKinship>& pairs) {
     const lineage::PairKinship* closest = nullptr;

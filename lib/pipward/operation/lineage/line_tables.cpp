@@ -47,7 +47,10 @@ const std::vector<ColumnOf<ShareRow>>& share_columns() {
 
 constexpr TableOf<ShareRow> ancestor_share_rows{
     "ancestor_share", "Shares of ancestors",
-    "What part of the genes each ancestor is expected to have given.", share_columns};
+    "What part of the genes each ancestor is expected to have given.", share_columns, [] {
+        return TableView{.first = {"ancestor", "share", "generation", "ways", "founder", "farthest"},
+                         .below = {"note"}};
+    }};
 
 struct ChildRow {
     const lineage::LineGraph* graph = nullptr;
@@ -77,9 +80,12 @@ const std::vector<ColumnOf<ChildRow>>& child_columns() {
     return columns;
 }
 
-constexpr TableOf<ChildRow> descendant_rows{"line_descendant", "Descendants",
-                                            "Who descends from the accession, and how much of it they have.",
-                                            child_columns};
+constexpr TableOf<ChildRow> descendant_rows{
+    "line_descendant", "Descendants", "Who descends from the accession, and how much of it they have.",
+    child_columns, [] {
+        return TableView{
+            .first = {"descendant", "share", "generation", "seed_parent", "pollen_parent", "sport_of"}};
+    }};
 
 struct TextRow {
     Sentence form;
@@ -102,15 +108,15 @@ constexpr TableOf<TextRow> line_text_rows{
 
 }  // namespace
 
-TableShape ancestor_share_shape() {
+ResultShape ancestor_share_shape() {
     return ancestor_share_rows.shape();
 }
 
-TableShape descendant_shape() {
+ResultShape descendant_shape() {
     return descendant_rows.shape();
 }
 
-TableShape line_text_shape() {
+ResultShape line_text_shape() {
     return line_text_rows.shape();
 }
 

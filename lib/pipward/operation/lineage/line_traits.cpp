@@ -82,8 +82,12 @@ const std::vector<ColumnOf<TraitRow>>& columns() {
     return all;
 }
 
-constexpr TableOf<TraitRow> table{"trait_descent", "Traits of parents",
-                                  "Which scored trait was seen in which parent and grandparent.", columns};
+constexpr TableOf<TraitRow> table{
+    "trait_descent", "Traits of parents", "Which scored trait was seen in which parent and grandparent.",
+    columns, [] {
+        return TableView{.first = {"accession", "trait", "own", "seed_parent", "of_seed_parent",
+                                   "pollen_parent", "of_pollen_parent", "trees"}};
+    }};
 
 Sentence summary_of(const std::vector<lineage::TraitDescent>& descents, const lineage::LineGraph& graph,
                     bool is_one) {

@@ -61,7 +61,10 @@ const std::vector<ColumnOf<lineage::ListedValue>>& columns() {
 
 constexpr TableOf<lineage::ListedValue> table{
     "breeding_values", "Breeding values",
-    "What each accession is expected to hand on of a trait, the highest first.", columns};
+    "What each accession is expected to hand on of a trait, the highest first.", columns, [] {
+        return TableView{.first = {"rank", "accession", "value", "reliability", "scores", "mean", "kind"},
+                         .below = {"note"}};
+    }};
 
 lineage::ScoreVariance variance_of(const Request& request) {
     auto variance = lineage::usual_variance(request.heritability);

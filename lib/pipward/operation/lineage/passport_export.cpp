@@ -49,8 +49,10 @@ const std::vector<ColumnOf<ExportRow>>& columns() {
     return all;
 }
 
-constexpr TableOf<ExportRow> table{"passport", "Passports",
-                                   "The accessions of the file, with their main descriptors.", columns};
+constexpr TableOf<ExportRow> table{
+    "passport", "Passports", "The accessions of the file, with their main descriptors.", columns, [] {
+        return TableView{.first = {"accession", "genus", "species", "status", "ancestry", "acquired"}};
+    }};
 
 Findings check(const Request& request) {
     if (request.institute.empty() || intake::is_institute_code(request.institute)) {

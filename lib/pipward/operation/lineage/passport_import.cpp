@@ -40,8 +40,11 @@ const std::vector<ColumnOf<intake::JudgedPassport>>& columns() {
     return all;
 }
 
-constexpr TableOf<intake::JudgedPassport> table{"passport_line", "Lines of the file",
-                                                "What becomes of each line of the file.", columns};
+constexpr TableOf<intake::JudgedPassport> table{
+    "passport_line", "Lines of the file", "What becomes of each line of the file.", columns, [] {
+        return TableView{.first = {"line", "accession", "fate", "kind", "seed_parent", "pollen_parent"},
+                         .below = {"remarks"}};
+    }};
 
 std::ptrdiff_t count(const intake::PassportJudgement& judgement, intake::PassportFate fate) {
     return std::ranges::count(judgement.passports, fate, &intake::JudgedPassport::fate);

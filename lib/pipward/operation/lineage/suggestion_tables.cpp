@@ -58,9 +58,14 @@ const std::vector<ColumnOf<season::Suggestion>>& suggestion_columns() {
     return columns;
 }
 
-constexpr TableOf<season::Suggestion> suggestion_rows{"cross_suggestion", "Suggested crosses",
-                                                      "Crosses to make, the most promising first.",
-                                                      suggestion_columns};
+constexpr TableOf<season::Suggestion> suggestion_rows{
+    "cross_suggestion", "Suggested crosses", "Crosses to make, the most promising first.", suggestion_columns,
+    [] {
+        return TableView{
+            .first = {"rank", "seed_parent", "pollen_parent", "share_percent", "seedlings", "chance_percent",
+                      "kinship", "s_match", "way", "gather_to", "use_from", "flowers", "mean", "spread"},
+            .below = {"why", "doubts"}};
+    }};
 
 struct LeftOutRow {
     const season::WeighedCross* weighed = nullptr;
@@ -87,12 +92,14 @@ const std::vector<ColumnOf<LeftOutRow>>& left_out_columns() {
     return columns;
 }
 
-constexpr TableOf<LeftOutRow> left_out_rows{"cross_left_out", "Crosses left out",
-                                            "Every other pair of the parents, and why.", left_out_columns};
+constexpr TableOf<LeftOutRow> left_out_rows{
+    "cross_left_out", "Crosses left out", "Every other pair of the parents, and why.", left_out_columns, [] {
+        return TableView{.first = {"one", "other", "mean", "kinship", "seedlings"}, .below = {"reason"}};
+    }};
 
 }  // namespace
 
-TableShape suggestion_shape() {
+ResultShape suggestion_shape() {
     return suggestion_rows.shape();
 }
 
@@ -101,7 +108,7 @@ Table suggestion_table(const std::vector<season::WeighedCross>& crosses,
     return suggestion_rows.of(season::suggested_crosses(crosses, parents, rules));
 }
 
-TableShape left_out_shape() {
+ResultShape left_out_shape() {
     return left_out_rows.shape();
 }
 

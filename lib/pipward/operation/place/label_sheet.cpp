@@ -98,7 +98,9 @@ const std::vector<ColumnOf<PrintedLabel>>& columns() {
 }
 
 constexpr TableOf<PrintedLabel> label_table{
-    "label_place", "Labels", "Every label that is printed, in the order of the sheets.", columns};
+    "label_place", "Labels", "Every label that is printed, in the order of the sheets.", columns, [] {
+        return TableView{.first = {"number", "page", "place", "label", "says", "letters_mm", "module_mm"}};
+    }};
 
 std::vector<paper::NamedLabel> labels_for_trees(const Request& request, const Orchard& orchard,
                                                 const Wording& wording, Findings& findings) {

@@ -49,7 +49,11 @@ const std::vector<ColumnOf<place::LaidRow>>& laid_columns() {
 }
 
 constexpr TableOf<place::LaidRow> laid_table{
-    "row_lay", "Rows laid", "The rows that were laid out, each with its numbered positions.", laid_columns};
+    "row_lay", "Rows laid", "The rows that were laid out, each with its numbered positions.", laid_columns,
+    [] {
+        return TableView{
+            .first = {"row", "positions", "first_position", "last_position", "length_m", "bearing_deg"}};
+    }};
 
 Findings check(const Request& request) {
     auto findings = place::check_courses(request);

@@ -49,13 +49,21 @@ const std::vector<ColumnOf<place::TreeDecision>>& decision_columns() {
 }
 
 constexpr TableOf<place::TreeDecision> tree_number_rows{
-    "tree_number", "Tree numbers",
+    "tree_number",
+    "Tree numbers",
     "Row and position of each tree as found from its place on the map, and how sure that is.",
-    decision_columns, [](const place::TreeDecision& d) { return d.at; }};
+    decision_columns,
+    [] {
+        return TableView{
+            .first = {"tree", "row", "position", "decided", "confidence", "off_row_m", "off_position_m"},
+            .below = {"why_open"},
+            .once = {"block"}};
+    },
+    [](const place::TreeDecision& d) { return d.at; }};
 
 }  // namespace
 
-TableShape tree_number_shape() {
+ResultShape tree_number_shape() {
     return tree_number_rows.shape();
 }
 

@@ -35,12 +35,18 @@ const std::vector<ColumnOf<PositionRow>>& position_columns() {
 }
 
 constexpr TableOf<PositionRow> row_position_rows{
-    "row_position", "Row positions", "Every numbered place in the rows, and what stands there.",
-    position_columns, [](const PositionRow& p) { return std::optional{p.place->at}; }};
+    "row_position",
+    "Row positions",
+    "Every numbered place in the rows, and what stands there.",
+    position_columns,
+    [] {
+        return TableView{.first = {"block", "row", "position", "state", "tree", "off_m"}};
+    },
+    [](const PositionRow& p) { return std::optional{p.place->at}; }};
 
 }  // namespace
 
-TableShape row_position_shape() {
+ResultShape row_position_shape() {
     return row_position_rows.shape();
 }
 

@@ -79,9 +79,16 @@ const std::vector<ColumnOf<FoundRow>>& found_columns() {
     return columns;
 }
 
-constexpr TableOf<FoundRow> found_table{"found", "Trees found",
-                                        "The trees that a scrap of a record leads to, best first.",
-                                        found_columns, [](const FoundRow& r) { return r.tree->at; }};
+constexpr TableOf<FoundRow> found_table{
+    "found",
+    "Trees found",
+    "The trees that a scrap of a record leads to, best first.",
+    found_columns,
+    [] {
+        return TableView{.first = {"rank", "label", "accession", "address", "status", "score", "matched",
+                                   "distance_m", "bearing_deg"}};
+    },
+    [](const FoundRow& r) { return r.tree->at; }};
 
 bool is_blank(const std::string& text) {
     return text.find_first_not_of(" \t\r\n") == std::string::npos;

@@ -66,8 +66,16 @@ const std::vector<ColumnOf<SpotRow>>& near_columns() {
     return columns;
 }
 
-constexpr TableOf<SpotRow> near_table{"near", "Trees near by", "Where one may stand, the likeliest first.",
-                                      near_columns, [](const SpotRow& r) { return std::optional{r.at}; }};
+constexpr TableOf<SpotRow> near_table{
+    "near",
+    "Trees near by",
+    "Where one may stand, the likeliest first.",
+    near_columns,
+    [] {
+        return TableView{.first = {"rank", "probability", "label", "accession", "address", "status",
+                                   "distance_m", "bearing_deg"}};
+    },
+    [](const SpotRow& r) { return std::optional{r.at}; }};
 
 const std::vector<ColumnOf<QuestionRow>>& question_columns() {
     static const std::vector<ColumnOf<QuestionRow>> columns{
@@ -91,7 +99,9 @@ const std::vector<ColumnOf<QuestionRow>>& question_columns() {
 
 constexpr TableOf<QuestionRow> question_table{
     "near_question", "Questions that settle it",
-    "What to look for to know which tree it is, the best question first.", question_columns};
+    "What to look for to know which tree it is, the best question first.", question_columns, [] {
+        return TableView{.first = {"rank", "question", "if_yes", "if_no", "yes", "key"}};
+    }};
 
 Findings check(const Request& request) {
     Findings findings;

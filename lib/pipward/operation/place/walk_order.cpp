@@ -53,8 +53,16 @@ const std::vector<ColumnOf<StopRow>>& walk_columns() {
     return columns;
 }
 
-constexpr TableOf<StopRow> walk_table{"walk", "Walk", "The trees in the order in which to visit them.",
-                                      walk_columns, [](const StopRow& r) { return r.tree->at; }};
+constexpr TableOf<StopRow> walk_table{
+    "walk",
+    "Walk",
+    "The trees in the order in which to visit them.",
+    walk_columns,
+    [] {
+        return TableView{.first = {"order", "label", "accession", "address", "distance_m", "side", "alley",
+                                   "work", "walked_m"}};
+    },
+    [](const StopRow& r) { return r.tree->at; }};
 
 const std::vector<ColumnOf<StopRow>>& leg_columns() {
     static const std::vector<ColumnOf<StopRow>> columns{
@@ -72,9 +80,13 @@ const std::vector<ColumnOf<StopRow>>& leg_columns() {
     return columns;
 }
 
-constexpr TableOf<StopRow> leg_table{
-    "walk_leg",  "Way of the walk", "The way from each stop to the next, along the alleys.",
-    leg_columns, nullptr,           [](const StopRow& r) { return r.leg->line; }};
+constexpr TableOf<StopRow> leg_table{"walk_leg",
+                                     "Way of the walk",
+                                     "The way from each stop to the next, along the alleys.",
+                                     leg_columns,
+                                     nullptr,
+                                     nullptr,
+                                     [](const StopRow& r) { return r.leg->line; }};
 
 Findings check(const Request& request) {
     Findings findings;

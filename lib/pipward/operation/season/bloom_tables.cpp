@@ -209,23 +209,45 @@ const std::vector<ColumnOf<WindowRow>>& bloom_window_columns() {
 }
 
 constexpr TableOf<WindowRow> bloom_window_rows{
-    "bloom_window", "Bloom windows", "When each living tree will bloom this season, with the odds.",
-    bloom_window_columns, [](const WindowRow& r) { return point_of(r.tree); }};
+    "bloom_window",
+    "Bloom windows",
+    "When each living tree will bloom this season, with the odds.",
+    bloom_window_columns,
+    [] {
+        return TableView{.first = {"label", "accession", "first_p50", "full_p10", "full_p50", "full_p90",
+                                   "end_p50", "first_p10", "end_p90"},
+                         .once = {"season", "as_of"}};
+    },
+    [](const WindowRow& r) { return point_of(r.tree); }};
 
 }  // namespace
 
-const TableOf<season::NeedRow> bloom_model_table{"bloom_model", "What each accession needs",
-                                                 "The fitted need of each accession before it blooms.",
-                                                 bloom_model_columns};
+const TableOf<season::NeedRow> bloom_model_table{
+    "bloom_model", "What each accession needs", "The fitted need of each accession before it blooms.",
+    bloom_model_columns, [] {
+        return TableView{.first = {"accession", "usual_full_bloom", "need_source", "seasons", "notes",
+                                   "need_sd_days", "own_sd_days"},
+                         .once = {"method", "season_sd_days"},
+                         .behind = true};
+    }};
 
 const TableOf<bloom::SkillScore> bloom_skill_table{
     "bloom_skill", "How well bloom is foretold",
-    "Errors of each way of foretelling full bloom on seasons that it had not seen.", bloom_skill_columns};
+    "Errors of each way of foretelling full bloom on seasons that it had not seen.", bloom_skill_columns, [] {
+        return TableView{
+            .first = {"method", "accession", "chosen", "lead_days", "rmse_days", "bias_days", "coverage_80",
+                      "within_3_days", "within_5_days", "notes", "seasons", "training_seasons", "mae_days"},
+            .once = {"stage"},
+            .behind = true};
+    }};
 
-const TableOf<Finding> finding_table{"finding", "Findings",
-                                     "What was found in the book, and what to do about it.", finding_columns};
+const TableOf<Finding> finding_table{
+    "finding", "Findings", "What was found in the book, and what to do about it.", finding_columns, [] {
+        return TableView{.first = {"level", "table", "row", "field", "value"},
+                         .below = {"message", "remedy"}};
+    }};
 
-TableShape bloom_window_shape() {
+ResultShape bloom_window_shape() {
     return bloom_window_rows.shape();
 }
 

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "pipward/operation/detail/list.h"
 #include "pipward/operation/season/detail/crossing_request.h"
+#include "pipward/operation/season/detail/plan_answer.h"
 #include "pipward/operation/season/result_tables.h"
 #include "pipward/season/summary.h"
 
@@ -17,6 +18,7 @@ Outcome run(const CrossingRequest& request, const Run& lent) {
     outcome.tables = {cross_outlook_table(plan)};
     outcome.findings = std::move(place.findings);
     outcome.crs = place.orchard.crs;
+    outcome.answer = crosses_answer(plan);
     outcome.summary = season::summary_of(plan);
     keep_results(request.book, request.write, outcome, lent);
     return outcome;

@@ -91,8 +91,13 @@ const std::vector<ColumnOf<Planned<cross::CrossWay>>>& cross_outlook_columns() {
 
 constexpr TableOf<Planned<cross::CrossWay>> cross_outlook_rows{
     "cross_outlook", "Outlook of the crosses",
-    "Each cross goal by each way of having the pollen, with the odds and the reasons.",
-    cross_outlook_columns};
+    "Each cross goal by each way of having the pollen, with the odds and the reasons.", cross_outlook_columns,
+    [] {
+        return TableView{.first = {"cross", "seed_parent", "donor", "verdict", "chance", "way", "gather_to",
+                                   "use_from", "use_to", "flowers", "donor_flowers", "s_match", "kinship"},
+                         .below = {"why"},
+                         .once = {"as_of", "season"}};
+    }};
 
 const std::vector<ColumnOf<Planned<cross::PollenTask>>>& pollen_task_columns() {
     using Task = const Planned<cross::PollenTask>&;
@@ -127,8 +132,17 @@ const std::vector<ColumnOf<Planned<cross::PollenTask>>>& pollen_task_columns() {
 }
 
 constexpr TableOf<Planned<cross::PollenTask>> pollen_task_rows{
-    "pollen_task", "Pollen work", "Pollen to gather, branches to cut, lots to test: by last safe day.",
-    pollen_task_columns, [](const Planned<cross::PollenTask>& t) { return t->at; }};
+    "pollen_task",
+    "Pollen work",
+    "Pollen to gather, branches to cut, lots to test: by last safe day.",
+    pollen_task_columns,
+    [] {
+        return TableView{.first = {"do_from", "do_to", "work", "donor", "label", "flowers", "for_crosses",
+                                   "store", "keep_until", "mass_mg", "urgency", "season_of_use"},
+                         .below = {"why"},
+                         .once = {"as_of"}};
+    },
+    [](const Planned<cross::PollenTask>& t) { return t->at; }};
 
 const std::vector<ColumnOf<Planned<cross::FieldTask>>>& field_task_columns() {
     using Task = const Planned<cross::FieldTask>&;
@@ -156,8 +170,17 @@ const std::vector<ColumnOf<Planned<cross::FieldTask>>>& field_task_columns() {
 }
 
 constexpr TableOf<Planned<cross::FieldTask>> field_task_rows{
-    "field_task", "Field work", "Work at the seed parents: bagging, pollinating, unbagging, by first day.",
-    field_task_columns, [](const Planned<cross::FieldTask>& t) { return t->at; }};
+    "field_task",
+    "Field work",
+    "Work at the seed parents: bagging, pollinating, unbagging, by first day.",
+    field_task_columns,
+    [] {
+        return TableView{.first = {"do_from", "do_to", "work", "label", "cross", "flowers", "pollen", "donor",
+                                   "seed_parent", "urgency"},
+                         .below = {"why"},
+                         .once = {"as_of"}};
+    },
+    [](const Planned<cross::FieldTask>& t) { return t->at; }};
 
 template <class Result>
 Table planned(const TableOf<Planned<Result>>& table, const cross::SeasonPlan& plan,
@@ -171,7 +194,7 @@ Table planned(const TableOf<Planned<Result>>& table, const cross::SeasonPlan& pl
 
 }  // namespace
 
-TableShape cross_outlook_shape() {
+ResultShape cross_outlook_shape() {
     return cross_outlook_rows.shape();
 }
 
@@ -179,7 +202,7 @@ Table cross_outlook_table(const cross::SeasonPlan& plan) {
     return planned(cross_outlook_rows, plan, plan.ways);
 }
 
-TableShape pollen_task_shape() {
+ResultShape pollen_task_shape() {
     return pollen_task_rows.shape();
 }
 
@@ -187,7 +210,7 @@ Table pollen_task_table(const cross::SeasonPlan& plan) {
     return planned(pollen_task_rows, plan, plan.pollen);
 }
 
-TableShape field_task_shape() {
+ResultShape field_task_shape() {
     return field_task_rows.shape();
 }
 

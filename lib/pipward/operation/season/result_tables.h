@@ -24,20 +24,20 @@ extern const TableOf<season::NeedRow> bloom_model_table;
 extern const TableOf<bloom::SkillScore> bloom_skill_table;
 
 /// One row and point a living tree, then one row without a point for each accession without a living tree.
-TableShape bloom_window_shape();
+ResultShape bloom_window_shape();
 /// In the order of the forecast.
 Table bloom_window_table(const bloom::BloomForecast& forecast);
 
 /// One row a cross and way of making it.
-TableShape cross_outlook_shape();
+ResultShape cross_outlook_shape();
 /// In the order of the plan.
 Table cross_outlook_table(const cross::SeasonPlan& plan);
 /// One row a piece of work on pollen.
-TableShape pollen_task_shape();
+ResultShape pollen_task_shape();
 /// In the order of the plan.
 Table pollen_task_table(const cross::SeasonPlan& plan);
 /// One row a piece of work at a tree.
-TableShape field_task_shape();
+ResultShape field_task_shape();
 /// In the order of the plan.
 Table field_task_table(const cross::SeasonPlan& plan);
 

@@ -61,7 +61,13 @@ const std::vector<ColumnOf<season::ClockDay>>& clock_day_columns() {
 }
 
 constexpr TableOf<season::ClockDay> clock_day_table{
-    "clock_day", "Season clock", "Chill and heat day by day, summed since the first day.", clock_day_columns};
+    "clock_day", "Season clock", "Chill and heat day by day, summed since the first day.", clock_day_columns,
+    [] {
+        return TableView{
+            .first = {"day", "t_min_c", "t_max_c", "chill_portions", "gdh_asymcur", "chilling_hours",
+                      "utah_units", "gdd_sine", "gdh_linear", "gdd_triangle", "gdd_mean", "day_length_h"},
+            .once = {"station"}};
+    }};
 
 Sentence summary_of(const std::vector<season::ClockDay>& days) {
     const auto& last = days.back();

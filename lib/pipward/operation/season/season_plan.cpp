@@ -2,6 +2,7 @@
 #include "pipward/operation/declare/detail/sheet_parameters.h"
 #include "pipward/operation/detail/list.h"
 #include "pipward/operation/season/detail/crossing_request.h"
+#include "pipward/operation/season/detail/plan_answer.h"
 #include "pipward/operation/season/result_tables.h"
 #include "pipward/paper/season_sheet.h"
 #include "pipward/season/summary.h"
@@ -54,6 +55,7 @@ Outcome run(const Request& request, const Run& lent) {
                              lent.wording)};
     outcome.findings = std::move(place.findings);
     outcome.crs = place.orchard.crs;
+    outcome.answer = plan_answer(plan);
     outcome.summary = season::summary_of(forecast) + verbatim(" ") + season::summary_of(plan);
     keep_results(request.book, request.write, outcome, lent);
     return outcome;

@@ -48,8 +48,16 @@ const std::vector<ColumnOf<FruitRow>>& fruit_columns() {
 }
 
 constexpr TableOf<FruitRow> first_fruit_rows{
-    "first_fruit", "First fruit", "Every standing seedling, and the years in which it should first fruit.",
-    fruit_columns, [](const FruitRow& r) { return r.fruit->tree->at; }};
+    "first_fruit",
+    "First fruit",
+    "Every standing seedling, and the years in which it should first fruit.",
+    fruit_columns,
+    [] {
+        return TableView{.first = {"label", "accession", "address", "state", "expected", "earliest", "latest",
+                                   "age", "seen", "cross"},
+                         .once = {"year"}};
+    },
+    [](const FruitRow& r) { return r.fruit->tree->at; }};
 
 const std::vector<ColumnOf<seed::FamilyScores>>& family_columns() {
     static const std::vector<ColumnOf<seed::FamilyScores>> columns{
@@ -91,9 +99,13 @@ const std::vector<ColumnOf<seed::FamilyScores>>& family_columns() {
 
 const TableOf<seed::FamilyScores> family_table{
     "family_summary", "Families", "How the seedlings of each family have done so far, trait by trait.",
-    family_columns};
+    family_columns, [] {
+        return TableView{.first = {"seed_parent", "pollen_parent", "trait", "mean", "spread", "least", "most",
+                                   "scored", "seedlings", "highest", "seed_parent_mean", "pollen_parent_mean",
+                                   "years"}};
+    }};
 
-TableShape first_fruit_shape() {
+ResultShape first_fruit_shape() {
     return first_fruit_rows.shape();
 }
 

@@ -38,7 +38,13 @@ const std::vector<ColumnOf<seed::Planted>>& planted_columns() {
 }  // namespace
 
 const TableOf<seed::Planted> planting_table{
-    "planting", "Planting list", "Every seedling with its number and its place, in the order of planting.",
-    planted_columns, [](const seed::Planted& p) { return std::optional{p.place->at}; }};
+    "planting",
+    "Planting list",
+    "Every seedling with its number and its place, in the order of planting.",
+    planted_columns,
+    [] {
+        return TableView{.first = {"planting_order", "label", "accession", "address", "cross", "parents"}};
+    },
+    [](const seed::Planted& p) { return std::optional{p.place->at}; }};
 
 }  // namespace pipward::operation::detail

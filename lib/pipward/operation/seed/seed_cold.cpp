@@ -57,7 +57,11 @@ const std::vector<ColumnOf<LotCold>>& cold_columns() {
 
 constexpr TableOf<LotCold> cold_table{
     "seed_cold", "Seed in the cold",
-    "The moist cold that every lot has had, when it will be ready and by when to sow.", cold_columns};
+    "The moist cold that every lot has had, when it will be ready and by when to sow.", cold_columns, [] {
+        return TableView{.first = {"lot", "cross", "cold_from", "cold_days", "need_days", "chill_portions",
+                                   "first_ready", "ready", "sow_by"},
+                         .below = {"state"}};
+    }};
 
 std::optional<intake::StoreReadings> read_log(const Request& request) {
     if (!request.log) {

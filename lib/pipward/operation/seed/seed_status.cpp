@@ -4,6 +4,7 @@
 #include "pipward/operation/declare/detail/common_parameters.h"
 #include "pipward/operation/declare/detail/read_checked.h"
 #include "pipward/operation/detail/list.h"
+#include "pipward/operation/season/detail/plan_answer.h"
 #include "pipward/operation/seed/detail/seed_status_tables.h"
 
 namespace pipward::operation::detail {
@@ -54,6 +55,17 @@ Sentence summary_of(const std::vector<CrossRow>& rows, const std::vector<LotRow>
     return say("{}: {}, {} of it late. {}", crosses, waiting, late, left);
 }
 
+/// The seed's work of the crosses that are shown.
+std::vector<season::FieldWorkItem> work_of(const std::vector<CrossRow>& rows, const Orchard& orchard,
+                                           Day as_of) {
+    auto work = season::seed_work(orchard, as_of);
+    std::erase_if(work, [&](const season::FieldWorkItem& item) {
+        return std::ranges::none_of(rows,
+                                    [&](const CrossRow& row) { return row.tally->goal->code == item.cross; });
+    });
+    return work;
+}
+
 Outcome run(const Request& request, const Run& lent) {
     lent.step(0, say("Reading the book"));
     const auto reading = read_checked_without_weather(request.book, request.as_of, lent);
@@ -69,6 +81,7 @@ Outcome run(const Request& request, const Run& lent) {
     outcome.findings = reading.findings;
     outcome.tables = {seed_status_table.of(crosses), seed_on_hand_table.of(lots),
                       seed_figures_table.of(figures)};
+    outcome.answer = work_answer(work_of(crosses, reading.orchard, request.as_of), request.as_of);
     outcome.summary = summary_of(crosses, lots);
     return outcome;
 }

@@ -116,13 +116,23 @@ const std::vector<ColumnOf<FigureRow>>& figure_columns() {
 
 const TableOf<CrossRow> seed_status_table{
     "seed_status", "Crosses at a glance",
-    "What became of every cross, step by step; a count that nobody made is unknown.", cross_columns};
+    "What became of every cross, step by step; a count that nobody made is unknown.", cross_columns, [] {
+        return TableView{
+            .first = {"cross", "seed_parent", "pollen_parent", "seeds", "sprouted", "planted", "next",
+                      "next_to", "flowers", "fruits", "alive", "failed", "next_from", "late"},
+            .below = {"why"}};
+    }};
 
-const TableOf<LotRow> seed_on_hand_table{"seed_on_hand", "Seed on hand",
-                                         "Every seed lot that has seed left, the oldest first.", lot_columns};
+const TableOf<LotRow> seed_on_hand_table{
+    "seed_on_hand", "Seed on hand", "Every seed lot that has seed left, the oldest first.", lot_columns, [] {
+        return TableView{.first = {"lot", "cross", "left", "to_give", "expected_percent", "cold_from",
+                                   "age_days", "seeds"}};
+    }};
 
-const TableOf<FigureRow> seed_figures_table{"seed_figures", "Figures learned",
-                                            "The handbook's figures, this orchard's own and those used.",
-                                            figure_columns};
+const TableOf<FigureRow> seed_figures_table{
+    "seed_figures", "Figures learned", "The handbook's figures, this orchard's own and those used.",
+    figure_columns, [] {
+        return TableView{.first = {"figure", "handbook", "yours", "used", "unit", "counted"}, .behind = true};
+    }};
 
 }  // namespace pipward::operation::detail

@@ -76,8 +76,13 @@ const std::vector<ColumnOf<ArmRow>>& arm_columns() {
     return columns;
 }
 
-constexpr TableOf<ArmRow> arm_table{"seed_trial", "Seed treatments",
-                                    "How each treatment and medium sprouted, cross by cross.", arm_columns};
+constexpr TableOf<ArmRow> arm_table{
+    "seed_trial", "Seed treatments", "How each treatment and medium sprouted, cross by cross.", arm_columns,
+    [] {
+        return TableView{.first = {"treatment", "medium", "seeds", "sprouted", "share", "share_low",
+                                   "share_high", "t50_coolbear", "mean_days", "lots"},
+                         .once = {"cross"}};
+    }};
 
 const std::vector<ColumnOf<PairRow>>& pair_columns() {
     static const std::vector<ColumnOf<PairRow>> columns{
@@ -103,9 +108,13 @@ const std::vector<ColumnOf<PairRow>>& pair_columns() {
     return columns;
 }
 
-constexpr TableOf<PairRow> pair_table{"seed_trial_pair", "Treatments compared",
-                                      "Every two treatments of a cross, and what can be said of them.",
-                                      pair_columns};
+constexpr TableOf<PairRow> pair_table{
+    "seed_trial_pair", "Treatments compared",
+    "Every two treatments of a cross, and what can be said of them.", pair_columns, [] {
+        return TableView{.first = {"one", "other", "p_share", "p_time", "seeds_to_settle"},
+                         .below = {"verdict"},
+                         .once = {"cross"}};
+    }};
 
 std::vector<Table> tables_of(const std::vector<seed::Trial>& trials) {
     std::vector<ArmRow> arms;

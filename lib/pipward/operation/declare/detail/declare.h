@@ -116,7 +116,7 @@ template <class Request>
 struct Declaration {
     About about;
     std::vector<Bound<Request>> parameters;
-    std::vector<TableShape> results;
+    std::vector<ResultShape> results;
     std::vector<Example> examples;
     std::function<Findings(const Request&)> check{};  ///< rules between fields; may be left out
     std::function<Outcome(const Request&, const Run&)> run;
@@ -130,7 +130,7 @@ struct ErasedDeclaration {
     };
     About about;
     std::vector<Field> fields;
-    std::vector<TableShape> results;
+    std::vector<ResultShape> results;
     std::vector<Example> examples;
     std::function<std::shared_ptr<void>()> make_request;
     std::function<Findings(const void*)> check;

@@ -2,14 +2,14 @@
 #pragma once
 
 #include "pipward/lineage/ancestor_shares.h"
-#include "pipward/record/table.h"
+#include "pipward/operation/operation.h"
 
 /// The tables of a line.
 namespace pipward::operation::detail {
 
-TableShape ancestor_share_shape();
-TableShape descendant_shape();
-TableShape line_text_shape();
+ResultShape ancestor_share_shape();
+ResultShape descendant_shape();
+ResultShape line_text_shape();
 
 Table ancestor_share_table(const lineage::LineGraph& graph,
                            const std::vector<lineage::AncestorShare>& shares);

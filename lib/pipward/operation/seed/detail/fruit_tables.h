@@ -11,7 +11,7 @@
 /// The wait for fruit, and what it was like, as tables.
 namespace pipward::operation::detail {
 
-TableShape first_fruit_shape();
+ResultShape first_fruit_shape();
 Table first_fruit_table(const seed::FirstFruits& fruits, int year, std::span<const TreeRow> rows);
 
 extern const TableOf<seed::FamilyScores> family_table;

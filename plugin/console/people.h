@@ -1,0 +1,20 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include <string>
+
+#include "console/call.h"
+
+/// An outcome on a screen: the answer first, then the tables cut to what matters and has room.
+namespace pipward::console {
+
+/// What goes to standard output.
+std::string text_for_people(const Call& call, const operation::Outcome& outcome);
+
+/// Which tables and columns it leaves out and how to see them, in one line; empty where nothing is left out.
+std::string left_out(const Call& call, const operation::Outcome& outcome);
+
+/// Whether the findings are the result, and so before people's eyes already.
+bool shows_findings(const Call& call, const operation::Outcome& outcome);
+
+}  // namespace pipward::console
