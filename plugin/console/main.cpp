@@ -51,7 +51,7 @@ Findings to_tell(Findings findings, bool quiet) {
     findings = told_together(findings);
     std::ranges::stable_sort(findings, std::ranges::greater{}, &Finding::level);
     if (quiet) {
-        std::erase_if(findings, [](const Finding& finding) { return finding.level == Level::note; });
+        std::erase_if(findings, [](const Finding& finding) { return finding.level == Level::notice; });
     }
     return findings;
 }
@@ -76,7 +76,7 @@ void tell_files(const std::vector<operation::MadeFile>& files, const Output& out
     }
 }
 
-operation::Outcome worked(const Call& call) {
+operation::Outcome pollinated(const Call& call) {
     ProgressBar bar(!call.output.quiet);
     operation::Run lent;
     lent.progress = [&](double share, std::string_view step) { bar.show(share, step); };
@@ -97,9 +97,9 @@ void print_refusal(const Call& call, const Findings& findings) {
     }
 }
 
-operation::Outcome worked_or_refused(const Call& call) {
+operation::Outcome pollinated_or_refused(const Call& call) {
     try {
-        return worked(call);
+        return pollinated(call);
     } catch (const Error& error) {
         if (error.trouble() != Trouble::input) {
             throw;
@@ -120,7 +120,7 @@ bool shows_findings(const Call& call, const operation::Outcome& outcome) {
 
 void run(const Call& call) {
     prepare_folder(call.output);
-    const auto outcome = worked_or_refused(call);
+    const auto outcome = pollinated_or_refused(call);
     const auto files = files_to_keep(call, outcome);
     if (!call.output.out.empty()) {
         keep(files, call.output.out);

@@ -21,10 +21,10 @@ struct Line {
         made.add_sport("Red Child", "Child");
         made.add("Late", "Child", "Gran");
     }
-    LineGraph graph() const { return line_graph(made.accessions, made.blends); }
+    PedigreeGraph graph() const { return pedigree_graph(made.accessions, made.blends); }
 };
 
-std::string summary(const LineGraph& graph, const std::string& name) {
+std::string summary(const PedigreeGraph& graph, const std::string& name) {
     const int subject = graph.number.at(name);
     return line_summary(graph, subject, ancestor_shares(graph, subject),
                         descendants_of(graph, subject).size())

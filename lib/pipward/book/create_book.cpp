@@ -115,6 +115,7 @@ void create_all(Session& session, const BookForm& form) {
     if (!session.server) {
         write_relations(session, form.schema);
     }
+    detail::write_version(session, detail::our_version);
 }
 
 void create_in_transaction(Session& session, const BookForm& form) {

@@ -76,7 +76,7 @@ void expect_station(detail::Session& session, const std::string& location, const
         throw Error(
             Trouble::input,
             detail::error(at(day, "station", day.station), say("The book has no station of this name."),
-                          say("Add the station first, with its place and elevation.")));
+                          say("Add the station first, with its location and elevation.")));
     }
 }
 
@@ -119,11 +119,10 @@ bool replace_day(detail::Session& session, OGRLayer& layer, OGRFeature& stored, 
         return false;
     }
     const auto before = session.messages->failures();
-    detail::expect_success(session, before, layer.SetFeature(renewed.get()) != OGRERR_NONE, "SetFeature");
-    return true;
+    detail::expect_success(session, before, layer.SetFeature(&feature) != OGRERR_NONE, "SetFeature");
 }
 
-/// What was measured takes the place of what was foretold.
+/// What was measured takes the place of what was forecast.
 bool supersedes(const WeatherDay& day, const OGRFeature& stored) {
     return day.source == WeatherSource::observed &&
            stored.GetFieldAsString("source") == to_word(WeatherSource::forecast);
@@ -138,14 +137,19 @@ WeatherWritten write_days(detail::Session& session, const std::string& location,
     for (const auto& day : days) {
         const auto found = stored.find(day.day);
         if (found == stored.end()) {
-            add_day(session, layer, day);
+            if (write) {
+                add_day(session, layer, day);
+            }
             ++written.added;
-        } else if ((replace_existing || supersedes(day, *found->second)) &&
-                   replace_day(session, layer, *found->second, day)) {
-            ++written.replaced;
-        } else {
-            ++written.unchanged;
+            continue;
         }
+        const auto feature = renewed(*found->second, day);
+        const bool replaces =
+            (replace_existing || supersedes(day, *found->second)) && feature->Equal(found->second.get()) == 0;
+        if (replaces && write) {
+            replace_day(session, layer, *feature);
+        }
+        ++(replaces ? written.replaced : written.unchanged);
     }
     return written;
 }

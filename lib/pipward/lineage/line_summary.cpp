@@ -4,7 +4,7 @@
 namespace pipward::lineage {
 namespace {
 
-Sentence founders_of(const LineGraph& graph, const std::vector<AncestorShare>& shares) {
+Sentence founders_of(const PedigreeGraph& graph, const std::vector<AncestorShare>& shares) {
     std::vector<Sentence> parts;
     std::size_t founders = 0;
     for (const auto& share : shares) {
@@ -26,7 +26,7 @@ double unknown_of(const std::vector<AncestorShare>& shares) {
     return unknown;
 }
 
-Sentence ancestors_of(const LineGraph& graph, const std::string& name,
+Sentence ancestors_of(const PedigreeGraph& graph, const std::string& name,
                       const std::vector<AncestorShare>& shares) {
     const auto founders = founders_of(graph, shares);
     if (shares.size() == 1) {
@@ -39,7 +39,7 @@ Sentence ancestors_of(const LineGraph& graph, const std::string& name,
 
 }  // namespace
 
-Sentence line_summary(const LineGraph& graph, int subject, const std::vector<AncestorShare>& shares,
+Sentence line_summary(const PedigreeGraph& graph, int subject, const std::vector<AncestorShare>& shares,
                       std::size_t descendants) {
     std::vector<Sentence> parts{ancestors_of(graph, graph.nodes[subject].name, shares)};
     if (const double unknown = unknown_of(shares); unknown > 0) {
@@ -49,21 +49,21 @@ Sentence line_summary(const LineGraph& graph, int subject, const std::vector<Anc
     return joined(parts, verbatim(" "));
 }
 
-Sentence share_note(const LineGraph& graph, const AncestorShare& share) {
-    std::vector<Sentence> notes;
+Sentence share_note(const PedigreeGraph& graph, const AncestorShare& share) {
+    std::vector<Sentence> remarks;
     if (share.nearest == 0) {
-        notes.push_back(say("The same genes: one is a sport or clone of the other."));
+        remarks.push_back(say("The same genes: one is a sport or clone of the other."));
     }
     if (share.by_blend) {
-        notes.push_back(say("By a blend of pollen, reckoned with its shares."));
+        remarks.push_back(say("By a pollen blend, weighted by its shares."));
     }
     if (share.unknown_share > 0) {
-        notes.push_back(say("One of its parents is not known."));
+        remarks.push_back(say("One of its parents is not known."));
     }
     if (share.is_founder && graph.nodes[share.node].record == nullptr) {
-        notes.push_back(say("The book has its name only."));
+        remarks.push_back(say("The book has its name only."));
     }
-    return joined(notes, verbatim(" "));
+    return joined(remarks, verbatim(" "));
 }
 
 }  // namespace pipward::lineage

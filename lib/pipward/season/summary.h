@@ -6,7 +6,7 @@
 
 namespace pipward::season {
 
-/// "Season 2026 as of 2026-03-20: full bloom from 14 Apr (A) to 2 May (B), foretold by averaged."
+/// "Season 2026 as of 2026-03-20: full bloom from 14 Apr (A) to 2 May (B), forecast by averaged."
 Sentence summary_of(const bloom::BloomForecast& forecast);
 /// "Of 9 crosses 5 are good, 3 fair, 1 unlikely. 4 pieces of pollen work, the first by 3 Apr."
 Sentence summary_of(const cross::SeasonPlan& plan);

@@ -58,8 +58,8 @@ Sentence rows_text(const std::vector<Sentence>& rows) {
 
 std::string_view to_text(Level level) {
     switch (level) {
-        case Level::note:
-            return "note";
+        case Level::notice:
+            return "notice";
         case Level::warning:
             return "warning";
         case Level::error:
@@ -70,8 +70,8 @@ std::string_view to_text(Level level) {
 
 Sentence level_words(Level level) {
     switch (level) {
-        case Level::note:
-            return say("note");
+        case Level::notice:
+            return say("notice");
         case Level::warning:
             return say("warning");
         case Level::error:
