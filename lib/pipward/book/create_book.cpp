@@ -9,6 +9,7 @@
 #include "pipward/book/detail/layers.h"
 #include "pipward/book/detail/ogr_session.h"
 #include "pipward/book/detail/relations.h"
+#include "pipward/book/detail/schema_version.h"
 #include "pipward/book/detail/with_schema.h"
 
 namespace pipward::book::detail {

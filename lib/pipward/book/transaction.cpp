@@ -129,6 +129,7 @@ void detail::look_into_book(const std::string& location, Patience patience,
         patience,
         [&](milliseconds) {
             auto session = detail::open_session(location, detail::Purpose::reading);
+            detail::expect_our_version(session, location);
             work(session);
         },
         [&](const detail::OgrTrouble& trouble) { return not_read(location, trouble); });

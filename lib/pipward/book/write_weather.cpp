@@ -112,12 +112,13 @@ void add_day(detail::Session& session, OGRLayer& layer, const WeatherDay& day) {
     detail::expect_success(session, before, layer.CreateFeature(&feature) != OGRERR_NONE, "CreateFeature");
 }
 
-bool replace_day(detail::Session& session, OGRLayer& layer, OGRFeature& stored, const WeatherDay& day) {
-    const OGRFeatureUniquePtr renewed(stored.Clone());
-    fill(*renewed, day);
-    if (renewed->Equal(&stored) != 0) {
-        return false;
-    }
+OGRFeatureUniquePtr renewed(const OGRFeature& stored, const WeatherDay& day) {
+    OGRFeatureUniquePtr feature(stored.Clone());
+    fill(*feature, day);
+    return feature;
+}
+
+void replace_day(detail::Session& session, OGRLayer& layer, OGRFeature& feature) {
     const auto before = session.messages->failures();
     detail::expect_success(session, before, layer.SetFeature(&feature) != OGRERR_NONE, "SetFeature");
 }
@@ -129,7 +130,7 @@ bool supersedes(const WeatherDay& day, const OGRFeature& stored) {
 }
 
 WeatherWritten write_days(detail::Session& session, const std::string& location,
-                          const std::vector<WeatherDay>& days, bool replace_existing) {
+                          const std::vector<WeatherDay>& days, bool replace_existing, bool write) {
     expect_station(session, location, days.front());
     auto& layer = layer_named(session, location, "weather_day");
     const auto stored = stored_days(session, layer, days.front().station);
@@ -164,7 +165,20 @@ WeatherWritten write_weather(const std::string& location, const std::vector<Weat
     check_days(days);
     WeatherWritten written;
     detail::change_book(location, {"weather_day"}, default_patience, [&](detail::Session& session) {
-        written = write_days(session, location, days, replace_existing);
+        written = write_days(session, location, days, replace_existing, true);
+    });
+    return written;
+}
+
+WeatherWritten weigh_weather(const std::string& location, const std::vector<WeatherDay>& days,
+                             bool replace_existing) {
+    if (days.empty()) {
+        return {};
+    }
+    check_days(days);
+    WeatherWritten written;
+    detail::look_into_book(location, default_patience, [&](detail::Session& session) {
+        written = write_days(session, location, days, replace_existing, false);
     });
     return written;
 }

@@ -32,6 +32,14 @@ Bound<Request> station_parameter(std::string Request::*field) {
                      "The weather station to use; the one with the most days where it is not named.");
 }
 
+/// Of operations that replace our own result tables: they do so unless told otherwise.
+template <class Request>
+Bound<Request> keep_parameter(bool Request::*field) {
+    return parameter(field, "keep", "Keep the results",
+                     "Whether the result tables of the book are replaced; no only shows the results.");
+}
+
+/// Of operations that change what the user entered: they show first and write only when told so.
 template <class Request>
 Bound<Request> write_parameter(bool Request::*field) {
     return parameter(field, "write", "Write to the book",

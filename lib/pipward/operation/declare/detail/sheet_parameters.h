@@ -18,7 +18,7 @@ std::function<void(double)> walking(const Run& lent);
 
 template <class Request>
 Bound<Request> walk_start_parameter(std::string Request::*field) {
-    return parameter(field, "start", "Start",
+    return parameter(field, "at", "Start",
                      "Start of the walk: latitude and longitude, as in 48.1340,9.3010, or a tree's label; "
                      "wherever is best where left out.");
 }
@@ -31,7 +31,7 @@ Bound<Request> orchard_parameter(std::string Request::*field) {
 
 template <class Request>
 Bound<Request> subtitle_parameter(std::string Request::*field) {
-    return parameter(field, "subtitle", "Remark", "A subtitle for the sheet.");
+    return parameter(field, "subtitle", "Subtitle", "A subtitle for the sheet.");
 }
 
 template <class Request>

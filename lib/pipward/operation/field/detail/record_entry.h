@@ -27,8 +27,9 @@ inline Bound<RecordRequest> record_book_parameter() {
 inline Bound<RecordRequest> record_as_of_parameter() {
     return as_of_parameter(&RecordRequest::as_of);
 }
-inline Bound<RecordRequest> on_parameter() {
-    return parameter(&RecordRequest::on, "on", "On",
+/// Named like the column of the sheet that it fills: "observed-on".
+inline Bound<RecordRequest> on_parameter(std::string key, std::string label) {
+    return parameter(&RecordRequest::on, std::move(key), std::move(label),
                      "Date of the observation or of the work; the reference date where not given.");
 }
 inline Bound<RecordRequest> remark_parameter() {
