@@ -17,7 +17,7 @@ class RemarkPool {
     /// The number of the note. `shown` must outlive the pool.
     std::uint32_t add(const std::string& shown);
     void lead(std::uint32_t remark, std::uint32_t tree) { trees_.add(remark, tree); }
-    void finish() { trees_.finish(notes_.size()); }
+    void finish() { trees_.finish(remarks_.size()); }
 
     /// Notes that hold every word of the search text, or its beginning of one; better where they stand
     /// together.
@@ -33,10 +33,10 @@ class RemarkPool {
         std::size_t size = 0;
     };
     std::string_view folded(std::size_t remark) const {
-        return std::string_view(text_).substr(notes_[remark].start, notes_[remark].size);
+        return std::string_view(text_).substr(remarks_[remark].start, remarks_[remark].size);
     }
 
-    std::vector<Remark> notes_;
+    std::vector<Remark> remarks_;
     std::string text_;
     Lists trees_;
 };
