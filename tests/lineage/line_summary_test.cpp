@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: MIT
-#include "pipward/lineage/line_summary.h"
+#include "pipward/lineage/pedigree_summary.h"
 
 #include <gtest/gtest.h>
 
@@ -26,7 +26,7 @@ struct Line {
 
 std::string summary(const PedigreeGraph& graph, const std::string& name) {
     const int subject = graph.number.at(name);
-    return line_summary(graph, subject, ancestor_shares(graph, subject),
+    return pedigree_summary(graph, subject, ancestor_shares(graph, subject),
                         descendants_of(graph, subject).size())
         .text();
 }

@@ -177,7 +177,7 @@ class Judging {
         }
         blends.insert(blends.end(), judged.blends.begin(), judged.blends.end());
         try {
-            (void)lineage::line_graph(accessions, blends);
+            (void)lineage::pedigree_graph(accessions, blends);
         } catch (const Error& error) {
             const auto& found = error.findings();
             judged.findings.insert(judged.findings.end(), found.begin(), found.end());

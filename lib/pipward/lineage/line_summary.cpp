@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: MIT
-#include "pipward/lineage/line_summary.h"
+#include "pipward/lineage/pedigree_summary.h"
 
 namespace pipward::lineage {
 namespace {
@@ -39,7 +39,7 @@ Sentence ancestors_of(const PedigreeGraph& graph, const std::string& name,
 
 }  // namespace
 
-Sentence line_summary(const PedigreeGraph& graph, int subject, const std::vector<AncestorShare>& shares,
+Sentence pedigree_summary(const PedigreeGraph& graph, int subject, const std::vector<AncestorShare>& shares,
                       std::size_t descendants) {
     std::vector<Sentence> parts{ancestors_of(graph, graph.nodes[subject].name, shares)};
     if (const double unknown = unknown_of(shares); unknown > 0) {

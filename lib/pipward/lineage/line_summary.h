@@ -15,7 +15,7 @@ inline constexpr std::size_t most_founders_named = 5;
 
 /// Who the subject descends from and what it is expected to have of the founders, what is of unknown parents,
 /// and how many descend from it. `shares` are the subject's ancestor_shares().
-Sentence line_summary(const PedigreeGraph& graph, int subject, const std::vector<AncestorShare>& shares,
+Sentence pedigree_summary(const PedigreeGraph& graph, int subject, const std::vector<AncestorShare>& shares,
                       std::size_t descendants);
 
 /// What to know of an ancestor's share: a sport or clone, by a blend, a parent unknown, without a record.

@@ -151,7 +151,7 @@ class BoxText {
 
 }  // namespace
 
-PedigreeFacts line_facts(const lineage::PedigreeGraph& graph, int subject,
+PedigreeFacts pedigree_facts(const lineage::PedigreeGraph& graph, int subject,
                          const std::vector<lineage::AncestorShare>& shares) {
     PedigreeFacts facts{&graph,
                         subject,

@@ -21,7 +21,7 @@ struct PedigreeFacts {
 
 /// What the drawing of a subject's line tells of its ancestors and descendants; `shares` are its
 /// lineage::ancestor_shares(). The graph must outlive it.
-PedigreeFacts line_facts(const lineage::PedigreeGraph& graph, int subject,
+PedigreeFacts pedigree_facts(const lineage::PedigreeGraph& graph, int subject,
                          const std::vector<lineage::AncestorShare>& shares);
 
 /// A line of text in a box.

@@ -2,7 +2,7 @@
 #include <algorithm>
 
 #include "pipward/lineage/cross_notation.h"
-#include "pipward/lineage/line_summary.h"
+#include "pipward/lineage/pedigree_summary.h"
 #include "pipward/lineage/pedigree_tree_text.h"
 #include "pipward/lineage/trait_scores.h"
 #include "pipward/operation/declare/detail/common_parameters.h"
@@ -70,14 +70,14 @@ Outcome run(const Request& request, const Run& lent) {
     const auto graph = lineage::pedigree_graph(orchard.accessions, orchard.blend_members);
     const int subject = graph.number.at(*who);
     const auto shares = lineage::ancestor_shares(graph, subject);
-    auto facts = paper::line_facts(graph, subject, shares);
+    auto facts = paper::pedigree_facts(graph, subject, shares);
     facts.more = lineage::trait_lines(
         graph, lineage::trait_means(orchard.trees, lineage::scores_until(orchard, request.as_of)), traits);
     draw(request, graph, facts, lent, outcome);
     outcome.tables = {
         pedigree_notation_table(graph, subject, std::min(request.up, most_in_a_string), lent.wording),
         ancestor_share_table(graph, shares), descendant_table(graph, subject)};
-    outcome.summary = lineage::line_summary(graph, subject, shares, outcome.tables.back().rows.size());
+    outcome.summary = lineage::pedigree_summary(graph, subject, shares, outcome.tables.back().rows.size());
     lent.step(1.0, say("Done"));
     return outcome;
 }

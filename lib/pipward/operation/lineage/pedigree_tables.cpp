@@ -2,7 +2,7 @@
 #include "pipward/operation/lineage/detail/pedigree_tables.h"
 
 #include "pipward/lineage/cross_notation.h"
-#include "pipward/lineage/line_summary.h"
+#include "pipward/lineage/pedigree_summary.h"
 #include "pipward/operation/declare/column_of.h"
 
 namespace pipward::operation::detail {

@@ -107,7 +107,7 @@ Findings check(const Request& request) {
 std::vector<FoundRow> rows_of(const place::TreeIndex& index, const std::vector<place::FoundTree>& found,
                               const std::optional<place::LonLat>& from, Day as_of) {
     const auto& orchard = index.orchard();
-    const lineage::LineText lineages(orchard.accessions, orchard.blend_members);
+    const lineage::PedigreeText lineages(orchard.accessions, orchard.blend_members);
     const place::ToEarth to_earth(orchard.crs);
     std::vector<FoundRow> rows;
     for (const auto& one : found) {
