@@ -8,7 +8,7 @@ namespace pipward::operation::detail {
 /// What the operations on crosses ask for besides the season; the defaults are those of CrossingAssumptions.
 struct CrossingRequest : SeasonRequest {
     season::MethodChoice method = season::MethodChoice::best;
-    bool write = true;
+    bool keep = true;
     bool own_counts = true;
     Share risk{cross::CrossingAssumptions{}.risk};
     Share confidence{cross::CrossingAssumptions{}.confidence};
