@@ -33,6 +33,7 @@ struct Work {
     Latitude latitude;
     std::vector<const weather::SeasonWeather*> past;
     std::vector<const StageSeen*> seen;
+    CurveStore* store = nullptr;
     MemberRuns runs;
     BloomForecast forecast;
 };
@@ -95,8 +96,7 @@ void make_curves(Work& work, double offset) {
     const auto known = season_curves(now.days, now.first, work.latitude, {offset});
     auto& members = work.forecast.curves[offset];
     for (const auto* past : work.past) {
-        const auto lent = season_curves(past->days, past->first, work.latitude, {offset});
-        members.push_back(with_remainder(known, lent, known.known_days));
+        members.push_back(with_remainder(known, *work.store->at(past->season, offset), known.known_days));
     }
     auto& runs = work.runs[offset];
     for (const auto& member : members) {
@@ -253,7 +253,10 @@ Day BloomForecast::day_of(double season_day) const {
 }
 
 BloomForecast forecast_bloom(const BloomModel& model, const ForecastGround& ground) {
-    Work work{model, ground.current, ground.as_of, ground.latitude, {}, {}, {}, {}};
+    static const CurvesOf none;
+    CurveStore own(none, ground.past, ground.latitude);
+    Work work{model, ground.current, ground.as_of, ground.latitude, {}, {}, {}, {}, {}};
+    work.store = ground.store != nullptr ? ground.store : &own;
     work.forecast.season = ground.current.weather.season;
     work.forecast.hemisphere = hemisphere_of(ground.latitude);
     work.forecast.as_of = ground.as_of;

@@ -7,6 +7,7 @@
 #include <string>
 #include <vector>
 
+#include "pipward/bloom/curve_store.h"
 #include "pipward/bloom/model.h"
 #include "pipward/weather/season_weather.h"
 
@@ -74,6 +75,7 @@ struct ForecastGround {
     std::span<const Tree> trees;
     std::span<const Accession> accessions;
     std::span<const StageSeen> seen{};  ///< stages noted; those of this season up to as_of move the windows
+    CurveStore* store = nullptr;        ///< the past seasons' curves, where many forecasts share them
 };
 
 /// Observed days, forecast days, then each past season's remainder as one member; the model's spreads on top.

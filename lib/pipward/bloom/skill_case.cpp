@@ -72,33 +72,6 @@ void add_to(std::map<GroupKey, Group>& groups, const SkillCase& scored, const st
 
 }  // namespace
 
-CurveStore::CurveStore(const CurvesOf& given, std::span<const weather::SeasonWeather> seasons,
-                       Latitude latitude)
-    : given_(given), latitude_(latitude) {
-    for (const auto& weather : seasons) {
-        weather_.emplace(weather.season, &weather);
-    }
-    for (const auto& [season, weather] : weather_) {
-        seasons_.push_back(season);
-    }
-}
-
-const SeasonCurves* CurveStore::at(Season season, double offset) {
-    const CurvesKey key{season, offset};
-    if (const auto found = given_.find(key); found != given_.end()) {
-        return &found->second;
-    }
-    if (const auto found = made_.find(key); found != made_.end()) {
-        return &found->second;
-    }
-    const auto weather = weather_.find(season);
-    if (weather == weather_.end()) {
-        return nullptr;
-    }
-    auto curves = season_curves(weather->second->days, weather->second->first, latitude_, {offset});
-    return &made_.emplace(key, std::move(curves)).first->second;
-}
-
 const std::vector<SeasonCurves>& LeadEnsembles::at(double offset, int issue) {
     const auto [entry, added] = made_.try_emplace(Key{offset, issue});
     const auto* known = store_.at(left_out_, offset);

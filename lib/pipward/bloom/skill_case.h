@@ -7,6 +7,7 @@
 #include <string>
 #include <vector>
 
+#include "pipward/bloom/curve_store.h"
 #include "pipward/bloom/row_fit.h"
 #include "pipward/bloom/skill.h"
 
@@ -21,24 +22,6 @@ struct SkillCase {
     Season season;
     double error = 0;  ///< days, foretold less observed
     bool inside = false;
-};
-
-/// The curves a test asks for: those given, and those made from the seasons' weather when first wanted.
-class CurveStore {
-  public:
-    CurveStore(const CurvesOf& given, std::span<const weather::SeasonWeather> seasons, Latitude latitude);
-
-    /// Nothing for a season without weather.
-    const SeasonCurves* at(Season season, double offset);
-    /// Every season that can lend its remainder, in order.
-    std::span<const Season> seasons() const { return seasons_; }
-
-  private:
-    const CurvesOf& given_;
-    std::map<Season, const weather::SeasonWeather*> weather_;
-    std::vector<Season> seasons_;
-    Latitude latitude_;
-    CurvesOf made_;
 };
 
 /// Ensembles of one left-out season, shared by the methods: by offset and issue day.

@@ -7,18 +7,6 @@
 namespace pipward::bloom {
 namespace {
 
-std::vector<double> stage_days(const std::vector<double>& full_days, const std::vector<SeasonCurves>& curves,
-                               Bbch stage) {
-    const auto place = ladder_place(stage)->after_full;
-    const std::size_t each = full_days.size() / curves.size();
-    std::vector<double> days;
-    days.reserve(full_days.size());
-    for (std::size_t i = 0; i < full_days.size(); ++i) {
-        days.push_back(ladder_day(curves[i / each], full_days[i], place));
-    }
-    return days;
-}
-
 DayQuantiles calendar_days(const BloomForecast& forecast, const SeasonDayQuantiles& quantiles) {
     return {forecast.day_of(quantiles.p10), forecast.day_of(quantiles.p50), forecast.day_of(quantiles.p90)};
 }
@@ -44,12 +32,24 @@ std::vector<double> spread_days(std::span<const double> members, double season_s
     return days;
 }
 
-void fill_quantiles(BloomWindow& window, const BloomForecast& forecast) {
+std::vector<double> stage_days(const BloomForecast& forecast, const BloomWindow& window, Bbch stage) {
+    const auto place = ladder_place(stage)->after_full;
     const auto& curves = forecast.curves.at(window.offset.degrees);
-    const auto days = spread_days(window.full_bloom, window.season_sd_days, window.own_sd_days);
-    window.first = calendar_days(forecast, quantiles_of(stage_days(days, curves, first_bloom)));
-    window.full = calendar_days(forecast, quantiles_of(days));
-    window.end = calendar_days(forecast, quantiles_of(stage_days(days, curves, bloom_end)));
+    auto days = spread_days(window.full_bloom, window.season_sd_days, window.own_sd_days);
+    const std::size_t each = days.size() / curves.size();
+    for (std::size_t i = 0; i < days.size(); ++i) {
+        days[i] = ladder_day(curves[i / each], days[i], place);
+    }
+    return days;
+}
+
+void fill_quantiles(BloomWindow& window, const BloomForecast& forecast) {
+    const auto of_stage = [&](Bbch stage) {
+        return calendar_days(forecast, quantiles_of(stage_days(forecast, window, stage)));
+    };
+    window.first = of_stage(first_bloom);
+    window.full = of_stage(full_bloom);
+    window.end = of_stage(bloom_end);
 }
 
 double ladder_day(const SeasonCurves& curves, double full_day, DegreeDays after_full) {

@@ -1,0 +1,237 @@
+// SPDX-License-Identifier: MIT
+#include "pipward/bloom/forward.h"
+
+#include <algorithm>
+#include <cmath>
+#include <map>
+#include <set>
+#include <tuple>
+
+#include "pipward/bloom/crps.h"
+#include "pipward/bloom/forecast.h"
+#include "pipward/bloom/model_findings.h"
+#include "pipward/bloom/noted_stages.h"
+#include "pipward/bloom/window.h"
+#include "pipward/math/quantile.h"
+#include "pipward/record/descent.h"
+
+namespace pipward::bloom {
+namespace {
+
+struct Work {
+    const ForwardGround& ground;
+    const ForwardRequest& request;
+    const std::function<bool(double)>& progress;
+    Hemisphere hemisphere;
+    std::vector<BloomMethod> methods;
+    StagesReport placed;
+    CurvesOf curves;  // of every season at every offset noted
+    CurveStore store;
+    std::map<AccessionSpring, NotedStages> noted;
+    std::map<std::string, std::string> species;
+    std::vector<ForwardCase> cases;
+};
+
+void step(const Work& work, double share) {
+    if (work.progress && !work.progress(share)) {
+        throw Error(Trouble::cancelled,
+                    {Level::note, "", "", "", "", say("The scoring of the bloom methods was stopped."), {}});
+    }
+}
+
+// The springs to foretell: noted, of whole weather, with something to learn before them.
+std::vector<Season> springs_to_foretell(const Work& work) {
+    std::set<Season> noted;
+    for (const auto& [spring, stages] : work.noted) {
+        if (work.store.weather(spring.season) != nullptr) {
+            noted.insert(spring.season);
+        }
+    }
+    std::vector<Season> springs(noted.begin(), noted.end());
+    const auto wanted = work.request.first_season;
+    const int least = wanted ? 1 : few_seasons;
+    springs.erase(springs.begin(),
+                  springs.begin() + std::min<std::ptrdiff_t>(least, std::ssize(springs)));
+    if (wanted) {
+        std::erase_if(springs, [&](Season season) { return season.year < *wanted; });
+    }
+    return springs;
+}
+
+std::vector<weather::SeasonWeather> seasons_before(const Work& work, Season season) {
+    std::vector<weather::SeasonWeather> before;
+    for (const auto& weather : work.ground.seasons) {
+        if (weather.season < season) {
+            before.push_back(weather);
+        }
+    }
+    return before;
+}
+
+CurvesOf curves_before(const Work& work, Season season) {
+    CurvesOf before;
+    for (const auto& [key, curves] : work.curves) {
+        if (key.season < season) {
+            before.emplace(key, curves);
+        }
+    }
+    return before;
+}
+
+// The day of issue in the season that blooms in `season`; nothing where it lies outside of the season.
+std::optional<Day> issue_day(const Work& work, Season season, DayOfYear issued) {
+    const Day first = anchor_of(season, work.hemisphere) + season_first;
+    for (const int year : {season.year - 1, season.year, season.year + 1}) {
+        const auto day = make_day({year, issued.month, issued.day});
+        if (day && *day >= first && *day <= first + season_length - 1) {
+            return day;
+        }
+    }
+    return std::nullopt;
+}
+
+weather::CurrentSeason known_by(const weather::SeasonWeather& whole, Day day) {
+    weather::CurrentSeason current{whole, 0, {}};
+    const auto known = static_cast<std::size_t>(std::max(0, day - whole.first + 1));
+    current.weather.days.resize(std::min(known, whole.days.size()));
+    current.observed_days = static_cast<int>(current.weather.days.size());
+    return current;
+}
+
+double length_of(const NotedStages& stages) {
+    return stages.at(bloom_end) - stages.at(first_bloom);
+}
+
+struct Foretold {
+    std::vector<double> sorted;  // every scenario's day
+    SeasonDayQuantiles quantiles;
+};
+
+std::map<Bbch, Foretold> foretold_stages(const BloomForecast& forecast, const BloomWindow& window) {
+    std::map<Bbch, Foretold> stages;
+    for (const auto stage : window_stages) {
+        auto days = stage_days(forecast, window, stage);
+        std::ranges::sort(days);
+        auto quantiles = quantiles_of(days);
+        stages.emplace(stage, Foretold{std::move(days), quantiles});
+    }
+    return stages;
+}
+
+void score_window(Work& work, const BloomForecast& forecast, const BloomWindow& window, DayOfYear issued,
+                  const NotedStages& noted) {
+    const auto foretold = foretold_stages(forecast, window);
+    std::optional<double> length_error;
+    if (noted.contains(first_bloom) && noted.contains(bloom_end)) {
+        length_error = foretold.at(bloom_end).quantiles.p50 - foretold.at(first_bloom).quantiles.p50 -
+                       length_of(noted);
+    }
+    for (const auto& [stage, day] : noted) {
+        const auto& [sorted, quantiles] = foretold.at(stage);
+        ForwardCase scored;
+        scored.method = forecast.method;
+        scored.stage = stage;
+        scored.accession = window.accession;
+        scored.species = work.species[window.accession];
+        scored.season = forecast.season;
+        scored.issued = issued;
+        scored.error = quantiles.p50 - day;
+        scored.crps = crps_of_sample(sorted, day);
+        scored.place = place_among(sorted, day);
+        scored.inside = std::floor(quantiles.p10 + 0.5) <= day && day <= std::floor(quantiles.p90 + 0.5);
+        scored.length_error = length_error;
+        work.cases.push_back(std::move(scored));
+    }
+}
+
+void score_forecast(Work& work, const BloomForecast& forecast, DayOfYear issued) {
+    for (const auto& [accession, index] : forecast.of_accession) {
+        const auto noted = work.noted.find({forecast.season, accession});
+        if (noted != work.noted.end()) {
+            score_window(work, forecast, forecast.windows[index], issued, noted->second);
+        }
+    }
+}
+
+void foretell(Work& work, const BloomModel& model, Season season,
+              std::span<const weather::SeasonWeather> past) {
+    for (const auto issued : work.request.issued) {
+        const auto day = issue_day(work, season, issued);
+        if (!day) {
+            continue;
+        }
+        const auto current = known_by(*work.store.weather(season), *day);
+        const ForecastGround ground{current,
+                                    *day,
+                                    past,
+                                    work.ground.latitude,
+                                    work.ground.station,
+                                    work.ground.orchard.trees,
+                                    work.ground.orchard.accessions,
+                                    work.placed.stages,
+                                    &work.store};
+        score_forecast(work, forecast_bloom(model, ground), issued);
+    }
+}
+
+void foretell_spring(Work& work, Season season) {
+    const auto past = seasons_before(work, season);
+    const auto curves = curves_before(work, season);
+    const Day eve = anchor_of(season, work.hemisphere) + season_first - 1;
+    const auto seen = observe(work.ground.orchard, work.ground.station, work.hemisphere, eve, curves);
+    if (seen.observations.empty() || past.empty()) {
+        return;
+    }
+    for (const auto method : work.methods) {
+        foretell(work, fit(method, seen.observations, curves, work.ground.orchard.accessions), season, past);
+    }
+}
+
+std::map<std::string, std::string> species_in(const Orchard& orchard) {
+    const OrchardIndex book(orchard);
+    std::map<std::string, std::string> species;
+    for (const auto& accession : orchard.accessions) {
+        species[accession.name] = species_of(book, accession.name).value_or("");
+    }
+    return species;
+}
+
+std::vector<BloomMethod> methods_of(const ForwardRequest& request) {
+    const auto all = bloom_methods();
+    return request.methods.empty() ? std::vector<BloomMethod>(all.begin(), all.end()) : request.methods;
+}
+
+Work begin(const ForwardGround& ground, const ForwardRequest& request,
+           const std::function<bool(double)>& progress) {
+    static const CurvesOf none;
+    const auto hemisphere = hemisphere_of(ground.latitude);
+    Work work{ground,
+              request,
+              progress,
+              hemisphere,
+              methods_of(request),
+              stages_seen(ground.orchard, ground.station, hemisphere, ground.as_of),
+              {},
+              CurveStore(none, ground.seasons, ground.latitude),
+              {},
+              species_in(ground.orchard),
+              {}};
+    work.curves = curves_for_notes(work.placed.stages, ground.seasons, ground.latitude);
+    work.noted = noted_stages(work.placed.stages, hemisphere);
+    return work;
+}
+
+}  // namespace
+
+std::vector<ForwardCase> forward_cases(const ForwardGround& ground, const ForwardRequest& request,
+                                       const std::function<bool(double)>& progress) {
+    Work work = begin(ground, request, progress);
+    const auto springs = springs_to_foretell(work);
+    for (std::size_t i = 0; i < springs.size(); ++i) {
+        step(work, static_cast<double>(i) / static_cast<double>(springs.size()));
+        foretell_spring(work, springs[i]);
+    }
+    return std::move(work.cases);
+}
+
+}  // namespace pipward::bloom
