@@ -22,10 +22,11 @@ void print(const std::vector<bloom::ForwardScore>& scores, bool accessions) {
                "issued", "n", "rmse", "mae", "bias", "crps", "inside", "length");
     for (const auto& score : scores) {
         if (score.of_species || score.accession.empty() || accessions) {
-            fmt::print("{:16} {:18} {:5} {:02}-{:02}  {:4} {:6.2f} {:6.2f} {:6.2f} {:6.2f} {:6.0f}% {:7.2f}\n",
-                       bloom::to_text(score.method), name_of(score), score.stage.code, score.issued.month,
-                       score.issued.day, score.n, score.rmse, score.mae, score.bias, score.crps,
-                       100 * score.inside_80, score.length_bias.value_or(0));
+            fmt::print(
+                "{:16} {:18} {:5} {:02}-{:02}  {:4} {:6.2f} {:6.2f} {:6.2f} {:6.2f} {:6.0f}% {:7.2f}\n",
+                bloom::to_text(score.method), name_of(score), score.stage.code, score.issued.month,
+                score.issued.day, score.n, score.rmse, score.mae, score.bias, score.crps,
+                100 * score.inside_80, score.length_bias.value_or(0));
         }
     }
 }

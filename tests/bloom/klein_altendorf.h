@@ -13,8 +13,8 @@
 #include "pipward/record/orchard.h"
 #include "pipward/weather/season_weather.h"
 
-/// Sixty springs of apples and pears of one orchard (shared data, not in the repository): 5 % open, half open,
-/// end of bloom, and the days' extremes.
+/// Sixty springs of apples and pears of one orchard (shared data, not in the repository): 5 % open, half
+/// open, end of bloom, and the days' extremes.
 namespace pipward::testing {
 
 inline constexpr Latitude klein_altendorf_latitude{50.61};

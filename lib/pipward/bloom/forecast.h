@@ -34,6 +34,7 @@ struct BloomWindow {
     NeedSource source = NeedSource::own_notes;
     int notes_used = 0;
     std::vector<Sentence> warnings;
+    StageLadder ladder{};  ///< of its species: how it goes through bloom
 };
 
 /// A tree and the window it shares with its accession's trees at the same offset.
@@ -48,7 +49,7 @@ struct BloomForecast {
     Hemisphere hemisphere = Hemisphere::north;
     Day as_of;
     BloomMethod method = BloomMethod::averaged;
-    std::vector<Season> members;                         ///< the past seasons lent to the ensemble
+    std::vector<Season> members;                         ///< the past seasons lent, moved to today's climate
     std::map<double, std::vector<SeasonCurves>> curves;  ///< by offset in degrees: one a member
     std::vector<BloomWindow> windows;                    ///< accession at each of its trees' offsets
     std::vector<TreeBloom> trees;                        ///< every living tree with an accession
@@ -69,12 +70,14 @@ double ladder_day(const SeasonCurves& curves, double full_day, DegreeDays after_
 struct ForecastGround {
     const weather::CurrentSeason& current;  ///< forecast days in it are taken as they stand
     Day as_of;
-    std::span<const weather::SeasonWeather> past;  ///< lend their remainders to the ensemble
+    std::span<const weather::SeasonWeather> past;  ///< the nearest lend their remainders to the ensemble
     Latitude latitude;
     const Station& station;
     std::span<const Tree> trees;
     std::span<const Accession> accessions;
     std::span<const StageSeen> seen{};  ///< stages noted; those of this season up to as_of move the windows
+    std::span<const NotYet> not_yet{};  ///< in the same way: what has not bloomed by a day blooms later
+    Ladders ladders{};                  ///< what is not in it goes by the usual ladder of its species
     CurveStore* store = nullptr;        ///< the past seasons' curves, where many forecasts share them
 };
 

@@ -4,7 +4,6 @@
 #include <algorithm>
 #include <cmath>
 #include <map>
-#include <set>
 #include <tuple>
 
 #include "pipward/bloom/crps.h"
@@ -22,14 +21,13 @@ struct Work {
     const ForwardGround& ground;
     const ForwardRequest& request;
     const std::function<bool(double)>& progress;
+    const std::function<void(const PastForecast&)>& visit;
     Hemisphere hemisphere;
     std::vector<BloomMethod> methods;
     StagesReport placed;
     CurvesOf curves;  // of every season at every offset noted
     CurveStore store;
-    std::map<AccessionSpring, NotedStages> noted;
-    std::map<std::string, std::string> species;
-    std::vector<ForwardCase> cases;
+    std::map<Season, std::map<std::string, NotedStages>> noted;
 };
 
 void step(const Work& work, double share) {
@@ -41,17 +39,15 @@ void step(const Work& work, double share) {
 
 // The springs to foretell: noted, of whole weather, with something to learn before them.
 std::vector<Season> springs_to_foretell(const Work& work) {
-    std::set<Season> noted;
-    for (const auto& [spring, stages] : work.noted) {
-        if (work.store.weather(spring.season) != nullptr) {
-            noted.insert(spring.season);
+    std::vector<Season> springs;
+    for (const auto& [season, noted] : work.noted) {
+        if (work.store.weather(season) != nullptr) {
+            springs.push_back(season);
         }
     }
-    std::vector<Season> springs(noted.begin(), noted.end());
     const auto wanted = work.request.first_season;
     const int least = wanted ? 1 : few_seasons;
-    springs.erase(springs.begin(),
-                  springs.begin() + std::min<std::ptrdiff_t>(least, std::ssize(springs)));
+    springs.erase(springs.begin(), springs.begin() + std::min<std::ptrdiff_t>(least, std::ssize(springs)));
     if (wanted) {
         std::erase_if(springs, [&](Season season) { return season.year < *wanted; });
     }
@@ -118,13 +114,16 @@ std::map<Bbch, Foretold> foretold_stages(const BloomForecast& forecast, const Bl
     return stages;
 }
 
-void score_window(Work& work, const BloomForecast& forecast, const BloomWindow& window, DayOfYear issued,
-                  const NotedStages& noted) {
+using SpeciesOf = std::map<std::string, std::string>;
+
+void score_window(std::vector<ForwardCase>& cases, const PastForecast& past, const BloomWindow& window,
+                  const std::string& species, const NotedStages& noted) {
+    const auto& forecast = past.forecast;
     const auto foretold = foretold_stages(forecast, window);
     std::optional<double> length_error;
     if (noted.contains(first_bloom) && noted.contains(bloom_end)) {
-        length_error = foretold.at(bloom_end).quantiles.p50 - foretold.at(first_bloom).quantiles.p50 -
-                       length_of(noted);
+        length_error =
+            foretold.at(bloom_end).quantiles.p50 - foretold.at(first_bloom).quantiles.p50 - length_of(noted);
     }
     for (const auto& [stage, day] : noted) {
         const auto& [sorted, quantiles] = foretold.at(stage);
@@ -132,28 +131,28 @@ void score_window(Work& work, const BloomForecast& forecast, const BloomWindow& 
         scored.method = forecast.method;
         scored.stage = stage;
         scored.accession = window.accession;
-        scored.species = work.species[window.accession];
+        scored.species = species;
         scored.season = forecast.season;
-        scored.issued = issued;
+        scored.issued = past.issued;
         scored.error = quantiles.p50 - day;
         scored.crps = crps_of_sample(sorted, day);
         scored.place = place_among(sorted, day);
         scored.inside = std::floor(quantiles.p10 + 0.5) <= day && day <= std::floor(quantiles.p90 + 0.5);
         scored.length_error = length_error;
-        work.cases.push_back(std::move(scored));
+        cases.push_back(std::move(scored));
     }
 }
 
-void score_forecast(Work& work, const BloomForecast& forecast, DayOfYear issued) {
-    for (const auto& [accession, index] : forecast.of_accession) {
-        const auto noted = work.noted.find({forecast.season, accession});
-        if (noted != work.noted.end()) {
-            score_window(work, forecast, forecast.windows[index], issued, noted->second);
+void score_forecast(std::vector<ForwardCase>& cases, const PastForecast& past, const SpeciesOf& species) {
+    for (const auto& [accession, stages] : past.noted) {
+        const auto window = past.forecast.of_accession.find(accession);
+        if (window != past.forecast.of_accession.end()) {
+            score_window(cases, past, past.forecast.windows[window->second], species.at(accession), stages);
         }
     }
 }
 
-void foretell(Work& work, const BloomModel& model, Season season,
+void foretell(Work& work, const BloomModel& model, const ObservationsReport& taught, Season season,
               std::span<const weather::SeasonWeather> past) {
     for (const auto issued : work.request.issued) {
         const auto day = issue_day(work, season, issued);
@@ -168,9 +167,11 @@ void foretell(Work& work, const BloomModel& model, Season season,
                                     work.ground.station,
                                     work.ground.orchard.trees,
                                     work.ground.orchard.accessions,
-                                    work.placed.stages,
+                                    {},
+                                    {},
+                                    taught.ladders,
                                     &work.store};
-        score_forecast(work, forecast_bloom(model, ground), issued);
+        work.visit({forecast_bloom(model, ground), issued, work.noted.at(season)});
     }
 }
 
@@ -183,13 +184,14 @@ void foretell_spring(Work& work, Season season) {
         return;
     }
     for (const auto method : work.methods) {
-        foretell(work, fit(method, seen.observations, curves, work.ground.orchard.accessions), season, past);
+        foretell(work, fit(method, seen.observations, curves, work.ground.orchard.accessions), seen, season,
+                 past);
     }
 }
 
-std::map<std::string, std::string> species_in(const Orchard& orchard) {
+SpeciesOf species_in(const Orchard& orchard) {
     const OrchardIndex book(orchard);
-    std::map<std::string, std::string> species;
+    SpeciesOf species;
     for (const auto& accession : orchard.accessions) {
         species[accession.name] = species_of(book, accession.name).value_or("");
     }
@@ -202,36 +204,47 @@ std::vector<BloomMethod> methods_of(const ForwardRequest& request) {
 }
 
 Work begin(const ForwardGround& ground, const ForwardRequest& request,
+           const std::function<void(const PastForecast&)>& visit,
            const std::function<bool(double)>& progress) {
     static const CurvesOf none;
     const auto hemisphere = hemisphere_of(ground.latitude);
     Work work{ground,
               request,
               progress,
+              visit,
               hemisphere,
               methods_of(request),
               stages_seen(ground.orchard, ground.station, hemisphere, ground.as_of),
               {},
               CurveStore(none, ground.seasons, ground.latitude),
-              {},
-              species_in(ground.orchard),
               {}};
     work.curves = curves_for_notes(work.placed.stages, ground.seasons, ground.latitude);
-    work.noted = noted_stages(work.placed.stages, hemisphere);
+    for (auto& [spring, stages] : noted_stages(work.placed.stages, hemisphere)) {
+        work.noted[spring.season].emplace(spring.accession, stages);
+    }
     return work;
 }
 
 }  // namespace
 
-std::vector<ForwardCase> forward_cases(const ForwardGround& ground, const ForwardRequest& request,
-                                       const std::function<bool(double)>& progress) {
-    Work work = begin(ground, request, progress);
+void for_each_past_forecast(const ForwardGround& ground, const ForwardRequest& request,
+                            const std::function<void(const PastForecast&)>& visit,
+                            const std::function<bool(double)>& progress) {
+    Work work = begin(ground, request, visit, progress);
     const auto springs = springs_to_foretell(work);
     for (std::size_t i = 0; i < springs.size(); ++i) {
         step(work, static_cast<double>(i) / static_cast<double>(springs.size()));
         foretell_spring(work, springs[i]);
     }
-    return std::move(work.cases);
+}
+
+std::vector<ForwardCase> forward_cases(const ForwardGround& ground, const ForwardRequest& request,
+                                       const std::function<bool(double)>& progress) {
+    const auto species = species_in(ground.orchard);
+    std::vector<ForwardCase> cases;
+    for_each_past_forecast(
+        ground, request, [&](const PastForecast& past) { score_forecast(cases, past, species); }, progress);
+    return cases;
 }
 
 }  // namespace pipward::bloom

@@ -1,10 +1,12 @@
 // SPDX-License-Identifier: MIT
 #include "pipward/bloom/model_findings.h"
-#include "pipward/math/robust.h"
 
 #include <fmt/format.h>
 
+#include <algorithm>
 #include <cmath>
+
+#include "pipward/math/robust.h"
 
 namespace pipward::bloom {
 namespace {
@@ -30,8 +32,7 @@ Finding unlikely_note(const Observation& observation, std::size_t which, double 
 void add_unlikely_notes(Findings& findings, const FitTable& table, const RowFit& fitted) {
     for (std::size_t i = 0; i < fitted.rows.size(); ++i) {
         const double departure = fitted.departures[i] - fitted.luck[i];
-        if (std::abs(departure) <= unlikely_days &&
-            std::abs(departure) <= math::unlikely_deviations * fitted.scale) {
+        if (std::abs(departure) <= std::max(unlikely_days, math::unlikely_deviations * fitted.scale)) {
             continue;
         }
         const auto& observation = *table.rows[fitted.rows[i]].observation;

@@ -7,6 +7,7 @@
 #include <cmath>
 #include <set>
 
+#include "pipward/bloom/ladders.h"
 #include "pipward/bloom/observation_findings.h"
 #include "pipward/math/quantile.h"
 #include "pipward/math/robust.h"
@@ -113,17 +114,23 @@ Observation observation_of(const std::vector<Told>& group) {
     return observation;
 }
 
+// What the other notes of the spring tell, and how surely.
+Averaged average_of_others(const std::vector<Told>& group, std::size_t left_out) {
+    auto others = group;
+    others.erase(others.begin() + static_cast<std::ptrdiff_t>(left_out));
+    return average_of(others);
+}
+
+// With two notes one cannot say which is wrong, so both are named. Of several, the one farthest off spoils
+// what the others tell of each other, so only those are named that stand apart from the whole spring too.
 void add_apart(Findings& findings, const std::vector<Told>& group, double averaged) {
-    const auto days = days_of(group);
-    const auto [first, last] = std::ranges::minmax_element(days);
-    if (*last - *first <= unlikely_disagreement) {
-        return;
-    }
-    // With two notes one cannot say which is wrong, so both are named.
-    const double limit = unlikely_disagreement / 2;
-    for (const auto& told : group) {
-        if (std::abs(told.full_bloom - averaged) >= limit) {
-            findings.push_back(stands_apart(told, averaged));
+    for (std::size_t i = 0; group.size() > 1 && i < group.size(); ++i) {
+        const auto others = average_of_others(group, i);
+        const double usual = std::hypot(group[i].seen->place.sd_days, others.sd_days);
+        const double apart = std::abs(group[i].full_bloom - others.day);
+        const bool is_farther = std::abs(group[i].full_bloom - averaged) >= apart / 2;
+        if (apart > std::max(unlikely_disagreement, math::unlikely_deviations * usual) && is_farther) {
+            findings.push_back(stands_apart(group[i], averaged));
         }
     }
 }
@@ -161,10 +168,13 @@ CurvesOf curves_for_notes(std::span<const StageSeen> stages, std::span<const wea
 ObservationsReport observe(const Orchard& orchard, const Station& station, Hemisphere hemisphere, Day as_of,
                            const CurvesOf& curves) {
     auto placed = stages_seen(orchard, station, hemisphere, as_of);
-    ObservationsReport report{{}, std::move(placed.findings)};
+    ObservationsReport report{
+        {}, std::move(placed.stages), std::move(placed.not_yet), {}, std::move(placed.findings)};
+    report.ladders = learn_ladders(report.stages, curves, hemisphere, season_of(as_of, hemisphere));
+    place_stages(report.stages, report.ladders);
     std::map<GroupKey, std::vector<Told>> groups;
     NotesOfSeasons without;
-    for (const auto& seen : placed.stages) {
+    for (const auto& seen : report.stages) {
         const auto found = curves.find({seen.season, seen.offset.degrees});
         if (found == curves.end()) {
             ++without[seen.season];

@@ -3,6 +3,7 @@
 
 #include <cstdint>
 #include <map>
+#include <optional>
 #include <span>
 #include <string>
 #include <vector>
@@ -44,11 +45,6 @@ struct CurvesKey {
 };
 using CurvesOf = std::map<CurvesKey, SeasonCurves>;
 
-struct ObservationsReport {
-    std::vector<Observation> observations;
-    Findings findings;  ///< notes that could not be used, each with the reason
-};
-
 /// One bloom note, placed: on a tree's temperature and on the stage ladder.
 struct StageSeen {
     std::int64_t fid = 0;
@@ -59,10 +55,32 @@ struct StageSeen {
     Day noted_on;
     Bbch stage;
     LadderPlace place;
+    std::string species{};        ///< of the accession; empty where the book does not tell it
+    std::optional<Share> open{};  ///< share of the flowers open, where it was noted at stages 60 to 65
+};
+
+/// The ladders of an orchard's species.
+struct Ladders {
+    std::map<std::string, StageLadder> by_species;
+
+    /// The usual one for a species that is not in it.
+    StageLadder of(const std::string& species) const;
+};
+
+/// Where a stage that was seen stands on a ladder. Its stage stands on every ladder.
+LadderPlace place_of(const StageSeen& seen, const StageLadder& ladder);
+
+/// Somebody looked, and no flower was open yet.
+struct NotYet {
+    std::string accession;
+    CelsiusStep offset;
+    Season season;
+    Day noted_on;
 };
 
 struct StagesReport {
-    std::vector<StageSeen> stages;  ///< by day, then fid
+    std::vector<StageSeen> stages;  ///< by day, then fid; on their species' usual ladders
+    std::vector<NotYet> not_yet;    ///< notes of stages before first bloom, or of 0 % open
     Findings findings;              ///< notes that cannot be placed, and stages that run backwards on a tree
 };
 
@@ -77,6 +95,14 @@ double full_bloom_from(const LadderPlace& place, double season_day, const Season
 /// The curves that fitting and scoring ask for: every season at every offset at which a note stands.
 CurvesOf curves_for_notes(std::span<const StageSeen> stages, std::span<const weather::SeasonWeather> seasons,
                           Latitude latitude);
+
+struct ObservationsReport {
+    std::vector<Observation> observations;
+    std::vector<StageSeen> stages;  ///< every note that could be placed, on the ladders learned
+    std::vector<NotYet> not_yet;    ///< as in StagesReport
+    Ladders ladders;                ///< as the springs before that of `as_of` taught them
+    Findings findings;              ///< notes that could not be used, each with the reason
+};
 
 /// Turns notes of any stage into full-bloom days by the stage ladder and the season's own warmth.
 /// Notes on one accession, season and offset are averaged with weights 1/sd^2, a note that stands apart from

@@ -4,6 +4,7 @@
 #include <algorithm>
 #include <cmath>
 #include <numeric>
+#include <set>
 
 #include "pipward/bloom/spread.h"
 #include "pipward/math/quantile.h"
@@ -19,7 +20,8 @@ constexpr int trust_rounds = 4;
 constexpr double largest_leverage = 0.75;
 constexpr double prior_scale = 3.0;  // days, worth three notes
 constexpr double prior_scale_worth = 3;
-constexpr double smallest_scale = 1.5;  // days
+constexpr double smallest_scale = 1.5;          // days
+constexpr double usual_season_departure = 3.0;  // days
 
 double squared(double value) {
     return value * value;
@@ -35,7 +37,8 @@ struct Work {
     std::size_t count() const { return fit.rows.size(); }
     double row_weight(std::size_t i) const { return row(i).weight * fit.trust[i]; }
     PoolShape shape(int amounts) const {
-        return {static_cast<int>(table.accessions.size()), static_cast<int>(table.seasons.size()), amounts};
+        return {static_cast<int>(table.accessions.size()), static_cast<int>(table.seasons.size()), amounts,
+                table.species_of, table.genus_of};
     }
 };
 
@@ -153,10 +156,13 @@ void fit_luck(Work& work) {
         of_season[work.row(i).season].push_back(work.fit.departures[i]);
     }
     constexpr std::size_t fewest = 3;  // of two one cannot say which is the odd one
+    std::vector<double> medians;
+    for (auto& season : of_season) {
+        medians.push_back(season.size() < fewest ? 0 : math::median(std::move(season)));
+    }
     work.fit.luck.resize(work.count());
     for (std::size_t i = 0; i < work.count(); ++i) {
-        const auto& season = of_season[work.row(i).season];
-        work.fit.luck[i] = season.size() < fewest ? 0 : math::median(season);
+        work.fit.luck[i] = medians[work.row(i).season];
     }
 }
 
@@ -177,16 +183,52 @@ void fit_trust(Work& work) {
 }
 
 // Late and early springs must widen the windows, slips of the pen must not.
-void fit_spread(Work& work) {
-    std::vector<SpreadRow> rows;
-    for (std::size_t i = 0; i < work.count(); ++i) {
-        const double apart = (work.fit.departures[i] - work.fit.luck[i]) / work.fit.scale;
-        rows.push_back({work.row(i).season, work.fit.departures[i], math::slip_weight(apart)});
+double spread_trust(const Work& work, std::size_t i) {
+    return math::slip_weight((work.fit.departures[i] - work.fit.luck[i]) / work.fit.scale);
+}
+
+// With the weather known a method's own error may drift over the years: gauges are moved, trees grow old,
+// other eyes take the notes. Plain means do without: what drifts with them is the climate.
+void fit_drift(Work& work) {
+    if (work.table.method != BloomMethod::averaged) {
+        return;
     }
-    const auto spread = season_and_own_spread(rows, static_cast<int>(work.table.seasons.size()));
+    std::vector<double> sums(work.table.seasons.size());
+    std::vector<double> trust(work.table.seasons.size());
+    for (std::size_t i = 0; i < work.count(); ++i) {
+        sums[work.row(i).season] += spread_trust(work, i) * work.fit.departures[i];
+        trust[work.row(i).season] += spread_trust(work, i);
+    }
+    std::vector<YearValue> means;
+    for (std::size_t season = 0; season < sums.size(); ++season) {
+        if (trust[season] > 0) {
+            means.push_back({work.table.seasons[season].year, sums[season] / trust[season]});
+        }
+    }
+    work.fit.drift = WanderingLevel(std::move(means), usual_season_departure);
+}
+
+double drift_in(const RowFit& fitted, Season season) {
+    return fitted.drift.at(season.year).mean;
+}
+
+void fit_spread(Work& work) {
+    const int species = static_cast<int>(work.table.species.size());
+    std::vector<SpreadRow> rows;
+    std::set<int> seasons;
+    for (std::size_t i = 0; i < work.count(); ++i) {
+        const auto& row = work.row(i);
+        const double drift = drift_in(work.fit, work.table.seasons[row.season]);
+        rows.push_back({row.season * species + work.table.species_of[row.accession], row.accession,
+                        work.fit.departures[i] - drift, spread_trust(work, i)});
+        seasons.insert(row.season);
+    }
+    const auto spread = season_and_own_spread(rows, static_cast<int>(work.table.seasons.size()) * species,
+                                              static_cast<int>(work.table.accessions.size()));
     work.fit.season_sd_days = spread.season_sd;
     work.fit.own_sd_days = spread.own_sd;
-    work.fit.seasons = spread.seasons;
+    work.fit.own_sd_of = spread.own_sd_of;
+    work.fit.seasons = static_cast<int>(seasons.size());
 }
 
 }  // namespace
@@ -205,6 +247,7 @@ RowFit fit_rows(const FitTable& table, std::vector<int> rows) {
         fit_departures(work);
     }
     fit_luck(work);
+    fit_drift(work);
     fit_spread(work);
     return std::move(work.fit);
 }
@@ -218,6 +261,10 @@ double weighted_day(std::span<const double> weights, std::span<const double> amo
         }
     }
     return day;
+}
+
+double foretold_day(const RowFit& fitted, int accession, std::span<const StructureRun> runs, Season season) {
+    return weighted_day(fitted.weights, fitted.pooled.needs[accession], runs) - drift_in(fitted, season);
 }
 
 double need_sd_days(const RowFit& fitted, double worth) {

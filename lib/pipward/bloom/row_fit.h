@@ -6,6 +6,7 @@
 
 #include "pipward/bloom/fit_table.h"
 #include "pipward/bloom/pooling.h"
+#include "pipward/bloom/wandering_level.h"
 
 namespace pipward::bloom {
 
@@ -16,6 +17,8 @@ struct RowFit {
     PoolStrength strength;
     double season_sd_days = 0;
     double own_sd_days = 0;
+    std::vector<double> own_sd_of;   ///< days, by accession
+    WanderingLevel drift;            ///< days: by how much this orchard's springs are foretold too late
     int seasons = 0;                 ///< with rows
     std::vector<int> rows;           ///< into the table
     std::vector<double> departures;  ///< by row: foretold less observed, as if the row had been left out
@@ -30,6 +33,9 @@ RowFit fit_rows(const FitTable& table, std::vector<int> rows);
 /// The weighted average of the structures' days. `amounts` and `runs`: one a structure.
 double weighted_day(std::span<const double> weights, std::span<const double> amounts,
                     std::span<const StructureRun> runs);
+
+/// The day of an accession of the table in a season, its drift taken off.
+double foretold_day(const RowFit& fitted, int accession, std::span<const StructureRun> runs, Season season);
 
 /// The spread of an accession's need: parameter uncertainty of one with notes worth `worth`.
 double need_sd_days(const RowFit& fitted, double worth);

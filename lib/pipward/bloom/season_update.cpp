@@ -1,9 +1,11 @@
 // SPDX-License-Identifier: MIT
 #include "pipward/bloom/season_update.h"
-#include "pipward/math/robust.h"
 
 #include <algorithm>
 #include <cmath>
+
+#include "pipward/bloom/pooling.h"
+#include "pipward/math/robust.h"
 
 namespace pipward::bloom {
 namespace {
@@ -15,7 +17,11 @@ double squared(double value) {
     return value * value;
 }
 
+// So much of the season's variance all species share.
+constexpr double shared_by_species = shared_luck / shared_luck_in_species;
+
 struct Noted {
+    std::string species;
     double departure = 0;
     double noting = 0;  // variance
     double own = 0;     // variance
@@ -30,6 +36,7 @@ std::map<std::string, Noted> by_accession(std::span<const NoteDeparture> notes, 
         const double weight = math::slip_weight(note.departure / expected) / squared(note.noting_sd);
         noted[note.accession].departure += weight * note.departure;
         noted[note.accession].own = squared(note.own_sd);
+        noted[note.accession].species = note.species;
         precision[note.accession] += weight;
     }
     for (auto& [name, told] : noted) {
@@ -39,31 +46,71 @@ std::map<std::string, Noted> by_accession(std::span<const NoteDeparture> notes, 
     return noted;
 }
 
-Moved moved(const Noted& told, double luck, double luck_sd) {
+// A mean of independent tellings, each with its precision.
+struct Telling {
+    double sum = 0;
+    double precision = 0;
+
+    void add(double value, double with_precision) {
+        sum += value * with_precision;
+        precision += with_precision;
+    }
+    double mean() const { return precision > 0 ? sum / precision : 0; }
+};
+
+std::map<std::string, Telling> by_species(const std::map<std::string, Noted>& noted) {
+    std::map<std::string, Telling> told;
+    for (const auto& [name, one] : noted) {
+        told[one.species].add(one.departure, 1 / (one.own + one.noting));
+    }
+    return told;
+}
+
+// What the season does to `species`: by its own notes, and by those of the others through what all share.
+SpeciesLuck luck_of(const std::map<std::string, Telling>& told, const std::string& species, double season) {
+    const double shared = shared_by_species * season;
+    const double apart = season - shared;
+    Telling all{0, 1 / shared};
+    for (const auto& [name, telling] : told) {
+        if (name != species) {
+            all.add(telling.mean(), 1 / (apart + 1 / telling.precision));
+        }
+    }
+    Telling here;
+    here.add(all.mean(), 1 / (apart + 1 / all.precision));
+    if (const auto own = told.find(species); own != told.end()) {
+        here.add(own->second.mean(), own->second.precision);
+    }
+    return {here.mean(), 1 / std::sqrt(here.precision)};
+}
+
+Moved moved(const Noted& told, const SpeciesLuck& species) {
     const double kept = told.own / (told.own + told.noting);
-    return {luck + kept * (told.departure - luck), (1 - kept) * luck_sd, std::sqrt(kept * told.noting)};
+    return {species.luck + kept * (told.departure - species.luck), (1 - kept) * species.luck_sd,
+            std::sqrt(kept * told.noting)};
 }
 
 }  // namespace
 
-Moved SeasonUpdate::of(const std::string& accession, double own_sd) const {
-    const auto found = noted.find(accession);
-    return found == noted.end() ? Moved{luck, luck_sd, own_sd} : found->second;
+Moved SeasonUpdate::of(const std::string& accession, const std::string& of_species, double own_sd) const {
+    if (const auto found = noted.find(accession); found != noted.end()) {
+        return found->second;
+    }
+    const auto found = species.find(of_species);
+    const auto& luck = found == species.end() ? others : found->second;
+    return {luck.luck, luck.luck_sd, own_sd};
 }
 
 SeasonUpdate update_season(std::span<const NoteDeparture> notes, double season_sd) {
-    const auto told = by_accession(notes, season_sd);
-    double precision = 1 / squared(season_sd);
-    double sum = 0;
-    for (const auto& [name, one] : told) {
-        precision += 1 / (one.own + one.noting);
-        sum += one.departure / (one.own + one.noting);
-    }
+    const auto noted = by_accession(notes, season_sd);
+    const auto told = by_species(noted);
     SeasonUpdate update;
-    update.luck = sum / precision;
-    update.luck_sd = 1 / std::sqrt(precision);
-    for (const auto& [name, one] : told) {
-        update.noted.emplace(name, moved(one, update.luck, update.luck_sd));
+    update.others = luck_of(told, "\n", squared(season_sd));  // no species is called so
+    for (const auto& [name, telling] : told) {
+        update.species.emplace(name, luck_of(told, name, squared(season_sd)));
+    }
+    for (const auto& [name, one] : noted) {
+        update.noted.emplace(name, moved(one, update.species.at(one.species)));
     }
     return update;
 }

@@ -15,6 +15,7 @@ struct NoteDeparture {
     double departure = 0;  ///< days: full bloom told by the note less foretold
     double noting_sd = 1;  ///< days
     double own_sd = 1;     ///< days: the accession's spread beside the season's
+    std::string species{};
 };
 
 /// How one accession's day moves and what spread is left to it.
@@ -24,16 +25,23 @@ struct Moved {
     double own_sd = 0;
 };
 
-struct SeasonUpdate {
-    double luck = 0;  ///< days: the season's expected departure
+/// What the season does to a species.
+struct SpeciesLuck {
+    double luck = 0;  ///< days: the expected departure
     double luck_sd = 0;
-    std::map<std::string, Moved> noted;
-
-    /// Where `accession` has no note it moves with the season only.
-    Moved of(const std::string& accession, double own_sd) const;
 };
 
-/// departure = s + e + noise, with s ~ N(0, season_sd), e ~ N(0, own_sd) by accession: the exact posterior.
+struct SeasonUpdate {
+    SpeciesLuck others;  ///< of a species that has no notes
+    std::map<std::string, SpeciesLuck> species;
+    std::map<std::string, Moved> noted;
+
+    /// Where `accession` has no note it moves with its species only.
+    Moved of(const std::string& accession, const std::string& species, double own_sd) const;
+};
+
+/// departure = s + g + e + noise, with s of the season, g of the species in it (together season_sd, and as
+/// much of it shared as departures across species are), e ~ N(0, own_sd) by accession: the exact posterior.
 /// Notes of one accession are averaged by precision first. A departure far outside what all three allow is
 /// taken for a slip and counts for little.
 SeasonUpdate update_season(std::span<const NoteDeparture> notes, double season_sd);

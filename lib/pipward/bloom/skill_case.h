@@ -7,6 +7,7 @@
 #include <string>
 #include <vector>
 
+#include "pipward/bloom/climate.h"
 #include "pipward/bloom/curve_store.h"
 #include "pipward/bloom/row_fit.h"
 #include "pipward/bloom/skill.h"
@@ -27,9 +28,11 @@ struct SkillCase {
 /// Ensembles of one left-out season, shared by the methods: by offset and issue day.
 class LeadEnsembles {
   public:
-    LeadEnsembles(CurveStore& store, Season left_out) : store_(store), left_out_(left_out) {}
+    LeadEnsembles(CurveStore& store, std::vector<LentSeason> lent, Season left_out)
+        : store_(store), lent_(std::move(lent)), left_out_(left_out) {}
 
-    /// The left-out season up to and with `issue` (a season day), then each other season's remainder.
+    /// The left-out season up to and with `issue` (a season day), then the remainder of each season that
+    /// lends.
     const std::vector<SeasonCurves>& at(double offset, int issue);
 
   private:
@@ -41,6 +44,7 @@ class LeadEnsembles {
     };
 
     CurveStore& store_;
+    std::vector<LentSeason> lent_;
     Season left_out_;
     std::map<Key, std::vector<SeasonCurves>> made_;
 };

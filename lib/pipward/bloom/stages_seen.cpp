@@ -8,6 +8,7 @@
 #include <tuple>
 
 #include "pipward/bloom/observation.h"
+#include "pipward/record/descent.h"
 #include "pipward/record/orchard_index.h"
 
 namespace pipward::bloom {
@@ -41,6 +42,17 @@ Finding not_a_bloom_stage(const BloomNote& note) {
     finding.value = fmt::format("{}", note.bbch.code);
     finding.message = say("This stage tells too little of bloom and is not used to foretell it.");
     finding.remedy = say("Stages 51 to 69 are used.");
+    return finding;
+}
+
+Finding nothing_open(const BloomNote& note) {
+    auto finding = about_note(note, Level::warning);
+    finding.field = "open_percent";
+    finding.value = "0";
+    finding.message = say("The note says that no flower was open, but its stage says that some were.");
+    finding.remedy =
+        say("Give a stage before 60, or the share that was open; until then it counts as not yet "
+            "in bloom.");
     return finding;
 }
 
@@ -79,12 +91,19 @@ CelsiusStep noted_offset(const BloomNote& note, const Tree* tree, const std::str
                            : mean_offset(book.trees_of(accession, note.noted_on), station);
 }
 
-std::optional<LadderPlace> noted_place(const BloomNote& note) {
-    auto place = ladder_place(note.bbch);
-    if (place && note.open_percent && note.bbch >= first_bloom && note.bbch <= full_bloom) {
-        place->after_full = ladder_place_of_share({*note.open_percent / 100});
-    }
-    return place;
+std::optional<Share> noted_share(const BloomNote& note) {
+    const bool opening = note.bbch >= first_bloom && note.bbch <= full_bloom;
+    return note.open_percent && opening ? std::optional{Share{*note.open_percent / 100}} : std::nullopt;
+}
+
+// Stages of winter rest, of buds, leaves and flower buds come before bloom; those of shoots and the next
+// winter may come after it.
+constexpr Bbch last_leaf_stage{19};
+constexpr Bbch first_bud_stage{51};
+
+bool stands_before_bloom(const BloomNote& note) {
+    const bool of_buds = note.bbch <= last_leaf_stage || note.bbch >= first_bud_stage;
+    return (of_buds && note.bbch < first_bloom) || (note.open_percent && *note.open_percent == 0);
 }
 
 struct SeasonOfTree {
@@ -118,6 +137,19 @@ CelsiusStep tree_offset(const Tree& tree, const Station& station) {
     return height ? whole_steps(-lapse_per_metre * (height->value - station.elevation.value)) : CelsiusStep{};
 }
 
+StageLadder Ladders::of(const std::string& species) const {
+    const auto found = by_species.find(species);
+    return found == by_species.end() ? usual_ladder(species) : found->second;
+}
+
+LadderPlace place_of(const StageSeen& seen, const StageLadder& ladder) {
+    auto place = ladder_place(seen.stage, ladder).value_or(LadderPlace{});
+    if (seen.open) {
+        place.after_full = ladder_place_of_share(*seen.open, ladder);
+    }
+    return place;
+}
+
 StagesReport stages_seen(const Orchard& orchard, const Station& station, Hemisphere hemisphere, Day as_of) {
     StagesReport report;
     const OrchardIndex book(orchard);
@@ -127,15 +159,29 @@ StagesReport stages_seen(const Orchard& orchard, const Station& station, Hemisph
         }
         const auto* tree = note.tree ? book.tree(*note.tree) : nullptr;
         const auto accession = noted_accession(note, tree);
-        const auto place = noted_place(note);
+        if (accession && stands_before_bloom(note)) {
+            report.not_yet.push_back({*accession, noted_offset(note, tree, *accession, book, station),
+                                      season_of(note.noted_on, hemisphere), note.noted_on});
+        }
         if (!accession) {
             report.findings.push_back(without_accession(note));
-        } else if (!place) {
+        } else if (note.bbch >= first_bloom && stands_before_bloom(note)) {
+            report.findings.push_back(nothing_open(note));
+        } else if (!ladder_place(note.bbch, {}) && !stands_before_bloom(note)) {
             report.findings.push_back(not_a_bloom_stage(note));
-        } else {
-            report.stages.push_back({note.fid, tree != nullptr ? tree->label : "", *accession,
-                                     noted_offset(note, tree, *accession, book, station),
-                                     season_of(note.noted_on, hemisphere), note.noted_on, note.bbch, *place});
+        } else if (ladder_place(note.bbch, {})) {
+            StageSeen seen{note.fid,
+                           tree != nullptr ? tree->label : "",
+                           *accession,
+                           noted_offset(note, tree, *accession, book, station),
+                           season_of(note.noted_on, hemisphere),
+                           note.noted_on,
+                           note.bbch,
+                           {},
+                           species_of(book, *accession).value_or(""),
+                           noted_share(note)};
+            seen.place = place_of(seen, usual_ladder(seen.species));
+            report.stages.push_back(std::move(seen));
         }
     }
     std::ranges::sort(report.stages, [](const StageSeen& a, const StageSeen& b) {

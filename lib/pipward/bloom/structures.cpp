@@ -148,6 +148,7 @@ std::span<const Structure> structures_of(BloomMethod method) {
     static const std::array mean_day{Structure{Summed::calendar}};
     switch (method) {
         case BloomMethod::mean_day:
+        case BloomMethod::recent_mean:
             return mean_day;
         case BloomMethod::degree_days:
             return degree_days;

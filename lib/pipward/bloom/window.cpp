@@ -1,11 +1,21 @@
 // SPDX-License-Identifier: MIT
 #include "pipward/bloom/window.h"
 
+#include <cmath>
+
 #include "pipward/bloom/stage_ladder.h"
 #include "pipward/math/quantile.h"
 
 namespace pipward::bloom {
 namespace {
+
+// What the ladder leaves open of first bloom and the end; full bloom is what it is hung on.
+double stage_noise(Bbch stage, const StageLadder& ladder) {
+    if (stage == full_bloom) {
+        return 0;
+    }
+    return stage < full_bloom ? ladder.first_sd_days : ladder.end_sd_days;
+}
 
 DayQuantiles calendar_days(const BloomForecast& forecast, const SeasonDayQuantiles& quantiles) {
     return {forecast.day_of(quantiles.p10), forecast.day_of(quantiles.p50), forecast.day_of(quantiles.p90)};
@@ -33,9 +43,12 @@ std::vector<double> spread_days(std::span<const double> members, double season_s
 }
 
 std::vector<double> stage_days(const BloomForecast& forecast, const BloomWindow& window, Bbch stage) {
-    const auto place = ladder_place(stage)->after_full;
+    const auto place = ladder_place(stage, window.ladder)->after_full;
+    const double noise = stage_noise(stage, window.ladder);
     const auto& curves = forecast.curves.at(window.offset.degrees);
-    auto days = spread_days(window.full_bloom, window.season_sd_days, window.own_sd_days);
+    auto days = spread_days(window.full_bloom,
+                            std::hypot(window.season_sd_days, std::sqrt(shared_stage_noise) * noise),
+                            std::hypot(window.own_sd_days, std::sqrt(1 - shared_stage_noise) * noise));
     const std::size_t each = days.size() / curves.size();
     for (std::size_t i = 0; i < days.size(); ++i) {
         days[i] = ladder_day(curves[i / each], days[i], place);

@@ -5,6 +5,7 @@
 #include <set>
 
 #include "pipward/book/check.h"
+#include "pipward/record/descent.h"
 #include "pipward/record/presence.h"
 #include "pipward/value/season.h"
 
@@ -49,6 +50,20 @@ void check_selfing(const CrossGoal& goal, const OrchardIndex& book, Findings& fi
             warning({"cross_goal", goal.code, "pollen_parent", goal.pollen_parent},
                     say("The seed parent is to be pollinated with its own pollen."),
                     say("Correct it if selfing is not meant; most pome fruits set no seed by it.")));
+    }
+}
+
+void check_genera(const CrossGoal& goal, const OrchardIndex& book, Findings& findings) {
+    const auto seed = genus_of(book, goal.seed_parent);
+    for (const auto& giving : book.donors(goal.pollen_parent)) {
+        const auto donor = genus_of(book, giving.donor);
+        if (!seed.empty() && !donor.empty() && seed != donor) {
+            findings.push_back(
+                warning({"cross_goal", goal.code, "pollen_parent", giving.donor},
+                        say("{} is of another genus ({}) than {} ({}): hardly any seed is to be expected.",
+                            giving.donor, donor, goal.seed_parent, seed),
+                        say("Correct the parents or their species if a wide cross is not meant.")));
+        }
     }
 }
 
@@ -101,6 +116,7 @@ void check_goals(const OrchardIndex& book, const Names& names, Day as_of, Findin
                       say("Say how many seedlings shall stand at the end.")));
         }
         check_selfing(goal, book, findings);
+        check_genera(goal, book, findings);
         if (goal.season.year >= parts_of(as_of).year) {
             check_number(goal, findings);
             check_seed_parent(goal, book, with_trees, as_of, findings);

@@ -9,6 +9,7 @@
 #include <vector>
 
 #include "pipward/bloom/forecast.h"
+#include "pipward/bloom/forward.h"
 #include "pipward/bloom/skill.h"
 #include "pipward/cross/plan.h"
 #include "pipward/record/orchard.h"
@@ -51,6 +52,8 @@ struct Past {
     bloom::CurvesOf curves;
     std::vector<bloom::Observation> observations;
     std::vector<bloom::StageSeen> stages;  ///< every note that could be placed, this season's too
+    std::vector<bloom::NotYet> not_yet;    ///< notes that no flower was open yet, this season's too
+    bloom::Ladders ladders;                ///< how each species goes through bloom, learned from its notes
 };
 Past read_past(Place& place, const Step& step = quietly());
 
@@ -58,8 +61,14 @@ Past read_past(Place& place, const Step& step = quietly());
 std::vector<bloom::SkillScore> score_past(Place& place, const Past& past, const bloom::SkillRequest& request,
                                           const Step& step = quietly());
 
+/// The past springs foretold forward in time, from what was known on the days of issue; `past` is what they
+/// are replayed from.
+std::vector<bloom::ForwardScore> score_forward(Place& place, const Past& past,
+                                               const bloom::ForwardRequest& request,
+                                               const Step& step = quietly());
+
 /// Which way of foretelling: a fixed one, or the one that did best on the orchard's own past.
-enum class MethodChoice { best, averaged, mean_day, degree_days, chill_then_heat };
+enum class MethodChoice { best, averaged, mean_day, recent_mean, degree_days, chill_then_heat };
 std::span<const Word<MethodChoice>> words(MethodChoice);
 
 /// The chosen method fitted; `scores` are there where they had to be made to choose.

@@ -39,6 +39,7 @@ CodeWord code_word(Enum value, std::string plain) {
 std::vector<CodeWord> methods_as_codes() {
     return {code_word(bloom::BloomMethod::averaged, "averaged"),
             code_word(bloom::BloomMethod::mean_day, "mean day"),
+            code_word(bloom::BloomMethod::recent_mean, "recent mean"),
             code_word(bloom::BloomMethod::degree_days, "degree-days"),
             code_word(bloom::BloomMethod::chill_then_heat, "chill then heat")};
 }
@@ -112,7 +113,7 @@ const std::vector<ColumnOf<season::NeedRow>>& bloom_model_columns() {
     return columns;
 }
 
-const std::vector<ColumnOf<bloom::SkillScore>>& bloom_skill_columns() {
+const std::vector<ColumnOf<bloom::SkillScore>>& bloom_left_out_columns() {
     static const std::vector<ColumnOf<bloom::SkillScore>> columns{
         {{"method", text, "", "Method", "The way of foretelling.", methods_as_codes()},
          [](const bloom::SkillScore& s) { return text_cell(bloom::to_text(s.method)); }},
@@ -241,17 +242,19 @@ Table bloom_model_table(std::span<const season::NeedRow> needs) {
     return table_of(bloom_model_shape(), needs, bloom_model_columns());
 }
 
-TableShape bloom_skill_shape() {
-    return shape_of({"bloom_skill",
-                     "How well bloom is foretold",
-                     "Errors of each way of foretelling full bloom on seasons that it had not seen.",
-                     false,
-                     {}},
-                    bloom_skill_columns());
+TableShape bloom_left_out_shape() {
+    return shape_of(
+        {"bloom_left_out",
+         "Full bloom of seasons left out",
+         "Errors of each way of foretelling full bloom on a season left out, all others, later ones "
+         "too, having taught it.",
+         false,
+         {}},
+        bloom_left_out_columns());
 }
 
-Table bloom_skill_table(std::span<const bloom::SkillScore> scores) {
-    return table_of(bloom_skill_shape(), scores, bloom_skill_columns());
+Table bloom_left_out_table(std::span<const bloom::SkillScore> scores) {
+    return table_of(bloom_left_out_shape(), scores, bloom_left_out_columns());
 }
 
 TableShape bloom_window_shape() {

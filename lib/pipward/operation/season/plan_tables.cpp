@@ -3,6 +3,7 @@
 
 #include "pipward/operation/declare/column_of.h"
 #include "pipward/operation/place/row_tables.h"
+#include "pipward/operation/season/bloom_skill_tables.h"
 #include "pipward/operation/season/result_tables.h"
 #include "pipward/operation/seed/fruit_tables.h"
 #include "pipward/record/words.h"
@@ -202,9 +203,9 @@ Table field_task_table(const cross::SeasonPlan& plan) {
 }
 
 std::vector<TableShape> book_result_shapes() {
-    return {bloom_window_shape(),  bloom_model_shape(), bloom_skill_shape(),
-            cross_outlook_shape(), pollen_task_shape(), field_task_shape(),
-            row_position_shape(),  tree_number_shape(), first_fruit_shape()};
+    return {bloom_window_shape(),  bloom_model_shape(),   bloom_skill_shape(), bloom_left_out_shape(),
+            meeting_skill_shape(), cross_outlook_shape(), pollen_task_shape(), field_task_shape(),
+            row_position_shape(),  tree_number_shape(),   first_fruit_shape()};
 }
 
 }  // namespace pipward::operation

@@ -20,8 +20,8 @@ Table finding_table(const Findings& findings);
 TableShape bloom_model_shape();
 Table bloom_model_table(std::span<const season::NeedRow> needs);
 
-TableShape bloom_skill_shape();
-Table bloom_skill_table(std::span<const bloom::SkillScore> scores);
+TableShape bloom_left_out_shape();
+Table bloom_left_out_table(std::span<const bloom::SkillScore> scores);
 
 /// One row and point a living tree, then one row without a point for each accession without a living tree.
 TableShape bloom_window_shape();

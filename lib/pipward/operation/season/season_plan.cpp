@@ -38,10 +38,12 @@ Outcome run(const Request& request, const Run& lent) {
     const auto assumptions = season::assumptions_of(plan_wish(request), place.orchard, place.as_of);
     const auto plan = season::plan_crosses(place, forecast, assumptions, step);
     Outcome outcome;
-    outcome.tables = {
-        pollen_task_table(plan),          field_task_table(plan),
-        cross_outlook_table(plan),        bloom_window_table(forecast),
-        bloom_skill_table(fitted.scores), bloom_model_table(season::need_rows(place, past, fitted.model))};
+    outcome.tables = {pollen_task_table(plan),
+                      field_task_table(plan),
+                      cross_outlook_table(plan),
+                      bloom_window_table(forecast),
+                      bloom_left_out_table(fitted.scores),
+                      bloom_model_table(season::need_rows(place, past, fitted.model))};
     outcome.files = {file_of({.orchard_name = orchard_name(request.orchard, request.book),
                               .plan = &plan,
                               .forecast = &forecast,
@@ -68,7 +70,7 @@ std::unique_ptr<const Operation> season_plan() {
                    Role::plan_season},
          .parameters = parameters(),
          .results = {pollen_task_shape(), field_task_shape(), cross_outlook_shape(), bloom_window_shape(),
-                     bloom_skill_shape(), bloom_model_shape()},
+                     bloom_left_out_shape(), bloom_model_shape()},
          .examples = {{"The plan as seen on 20 March.", {{"book", "BOOK"}, {"as-of", "2026-03-20"}}},
                       {"The same for a grower who can bear more risk, the book left as it is.",
                        {{"book", "BOOK"}, {"as-of", "2026-03-20"}, {"risk", "0.3"}, {"write", "no"}}}},

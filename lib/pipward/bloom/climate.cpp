@@ -1,0 +1,64 @@
+// SPDX-License-Identifier: MIT
+#include "pipward/bloom/climate.h"
+
+#include <algorithm>
+#include <cmath>
+
+namespace pipward::bloom {
+namespace {
+
+constexpr SeasonDay climate_from = 0;
+constexpr SeasonDay climate_to = weather::shortest_season_end;
+constexpr double usual_noise = 1.4;  // kelvin, of the mean of these four months at 39 and 51 degrees N
+
+double spring_mean(const weather::SeasonWeather& season) {
+    double sum = 0;
+    for (SeasonDay day = climate_from; day <= climate_to; ++day) {
+        const auto& extremes = season.days[static_cast<std::size_t>(day - season_first)];
+        sum += (extremes.t_min.degrees + extremes.t_max.degrees) / 2;
+    }
+    return sum / (climate_to - climate_from + 1);
+}
+
+bool is_whole(const weather::SeasonWeather& season) {
+    return season.days.size() > static_cast<std::size_t>(climate_to - season_first);
+}
+
+std::vector<YearValue> spring_means(std::span<const weather::SeasonWeather> seasons) {
+    std::vector<YearValue> means;
+    for (const auto& season : seasons) {
+        if (is_whole(season)) {
+            means.push_back({season.season.year, spring_mean(season)});
+        }
+    }
+    return means;
+}
+
+CelsiusStep in_steps(double kelvin) {
+    return climate_step * (std::round(kelvin / climate_step.degrees) + 0.0);  // + 0.0: never minus zero
+}
+
+}  // namespace
+
+WanderingLevel spring_climate(std::span<const weather::SeasonWeather> seasons) {
+    return {spring_means(seasons), usual_noise};
+}
+
+std::vector<LentSeason> lent_seasons(std::span<const weather::SeasonWeather> seasons, Season target) {
+    std::vector<weather::SeasonWeather> others;
+    std::ranges::copy_if(seasons, std::back_inserter(others),
+                         [&](const auto& season) { return season.season != target; });
+    const auto climate = spring_climate(others);
+    const auto distance = [&](const auto& season) { return std::abs(season.season.year - target.year); };
+    std::ranges::stable_sort(others, {}, distance);
+    others.resize(std::min<std::size_t>(others.size(), most_members));
+    std::ranges::sort(others, {}, &weather::SeasonWeather::season);
+    const double now = climate.at(target.year).mean;
+    std::vector<LentSeason> lent;
+    for (const auto& season : others) {
+        lent.push_back({season.season, in_steps(now - climate.at(season.season.year).mean)});
+    }
+    return lent;
+}
+
+}  // namespace pipward::bloom

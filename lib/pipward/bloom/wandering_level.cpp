@@ -1,0 +1,143 @@
+// SPDX-License-Identifier: MIT
+#include "pipward/bloom/wandering_level.h"
+
+#include <algorithm>
+#include <array>
+#include <cmath>
+#include <utility>
+
+namespace pipward::bloom {
+namespace {
+
+struct PriorPace {
+    double pace;
+    double weight;
+};
+
+// Standing still is the likeliest before anything is seen. Common practice, no source.
+constexpr std::array prior_paces{PriorPace{0, 0.30},    PriorPace{0.01, 0.20}, PriorPace{0.03, 0.20},
+                                 PriorPace{0.08, 0.15}, PriorPace{0.20, 0.10}, PriorPace{0.50, 0.05}};
+constexpr double prior_worth = 3;       // values, of the usual noise
+constexpr double start_variance = 1;    // of the first level about the mean of all, over that of the noise
+constexpr double largest_surprise = 3;  // deviations: what departs by more is taken for so much
+
+double squared(double value) {
+    return value * value;
+}
+
+// The level beside a run of values, its variance in units of the noise's.
+struct Filter {
+    double mean = 0;
+    double variance = start_variance;
+    int year = 0;
+    bool begun = false;
+
+    void go_to(int to, double pace) {
+        variance += begun ? pace * std::abs(to - year) : 0;
+        year = to;
+        begun = true;
+    }
+    // Returns the value's surprise and its variance.
+    std::pair<double, double> take(double value, double noise) {
+        const double expected = variance + 1;
+        const double limit = largest_surprise * std::sqrt(expected * noise);
+        const double surprise = std::clamp(value - mean, -limit, limit);
+        const double kept = variance / expected;
+        mean += kept * surprise;
+        variance *= 1 - kept;
+        return {surprise, expected};
+    }
+    double precision() const { return begun ? 1 / variance : 0; }
+};
+
+struct Fitness {
+    double log_weight = 0;
+    double noise = 1;
+};
+
+// How well a pace foretells each value from those before it, the noise's variance being learned on the way.
+Fitness fitness_of(const std::vector<YearValue>& values, double pace, double usual_noise) {
+    double squares = prior_worth * squared(usual_noise);
+    double logs = 0;
+    double told = prior_worth;
+    Filter filter;
+    for (const auto& [year, value] : values) {
+        filter.go_to(year, pace);
+        const auto [surprise, expected] = filter.take(value, squares / told);
+        squares += squared(surprise) / expected;
+        logs += std::log(expected);
+        told += 1;
+    }
+    return {-(told * std::log(squares) + logs) / 2, squares / told};
+}
+
+}  // namespace
+
+WanderingLevel::WanderingLevel(std::vector<YearValue> values, double usual_noise)
+    : values_(std::move(values)) {
+    std::ranges::sort(values_, {}, &YearValue::year);
+    for (const auto& value : values_) {
+        middle_ += value.value / static_cast<double>(values_.size());
+    }
+    for (auto& value : values_) {
+        value.value -= middle_;
+    }
+    std::vector<Fitness> fits;
+    for (const auto& prior : prior_paces) {
+        fits.push_back(fitness_of(values_, prior.pace, usual_noise));
+    }
+    const double best = std::ranges::max_element(fits, {}, &Fitness::log_weight)->log_weight;
+    double total = 0;
+    for (std::size_t i = 0; i < fits.size(); ++i) {
+        const double weight = prior_paces[i].weight * std::exp(fits[i].log_weight - best);
+        paces_.push_back({prior_paces[i].pace, fits[i].noise, weight});
+        total += weight;
+    }
+    for (auto& paced : paces_) {
+        paced.weight /= total;
+    }
+}
+
+UsualLevel WanderingLevel::at(int year, const Paced& paced) const {
+    Filter before;
+    Filter after;
+    for (auto value = values_.begin(); value != values_.end() && value->year < year; ++value) {
+        before.go_to(value->year, paced.pace);
+        before.take(value->value, paced.noise);
+    }
+    for (auto value = values_.rbegin(); value != values_.rend() && value->year > year; ++value) {
+        after.go_to(value->year, paced.pace);
+        after.take(value->value, paced.noise);
+    }
+    before.variance += before.begun ? paced.pace * (year - before.year) : 0;
+    after.variance += after.begun ? paced.pace * (after.year - year) : 0;
+    const double precision = before.precision() + after.precision();
+    if (precision == 0) {
+        return {0, std::sqrt(paced.noise * start_variance)};
+    }
+    const double mean = (before.mean * before.precision() + after.mean * after.precision()) / precision;
+    return {mean, std::sqrt(paced.noise / precision)};
+}
+
+UsualLevel WanderingLevel::at(int year) const {
+    UsualLevel level;
+    double squares = 0;
+    for (const auto& paced : paces_) {
+        const auto one = at(year, paced);
+        level.mean += paced.weight * one.mean;
+        squares += paced.weight * (squared(one.mean) + squared(one.sd));
+    }
+    level.sd = std::sqrt(std::max(0.0, squares - squared(level.mean)));
+    level.mean += middle_;
+    return level;
+}
+
+double WanderingLevel::pace() const {
+    double pace = 0;
+    for (const auto& paced : paces_) {
+        pace += paced.weight * paced.pace;
+    }
+    return pace;
+}
+
+}  // namespace pipward::bloom

@@ -1,0 +1,49 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include <vector>
+
+namespace pipward::bloom {
+
+struct YearValue {
+    int year = 0;
+    double value = 0;
+};
+
+struct UsualLevel {
+    double mean = 0;
+    double sd = 0;
+};
+
+/// What is usual in a year, where the usual itself may wander: value = level + noise, the level a random walk
+/// from year to year (the local level model: Harvey 1989, Forecasting, Structural Time Series Models and the
+/// Kalman Filter). How fast it wanders is learned: fixed paces from standing still on are averaged by how
+/// well each foretells the values one by one, so that a record that stands still keeps its plain mean and one
+/// that wanders forgets what is long past.
+class WanderingLevel {
+  public:
+    /// Nothing is known: level 0 without spread.
+    WanderingLevel() = default;
+    /// `values` in any order, a year once. `usual_noise` is the noise expected, worth three values.
+    WanderingLevel(std::vector<YearValue> values, double usual_noise);
+
+    /// The level of a year by the values of all other years, before and after.
+    UsualLevel at(int year) const;
+    /// Mean pace: the variance of a year's step over that of the noise.
+    double pace() const;
+
+  private:
+    struct Paced {
+        double pace = 0;
+        double noise = 1;  // variance
+        double weight = 0;
+    };
+
+    UsualLevel at(int year, const Paced& paced) const;
+
+    std::vector<YearValue> values_;  // about their mean
+    double middle_ = 0;
+    std::vector<Paced> paces_;
+};
+
+}  // namespace pipward::bloom
