@@ -22,7 +22,7 @@ constexpr double prior_scale = 3.0;  // days, worth three notes
 constexpr double prior_scale_worth = 3;
 constexpr double smallest_scale = 1.5;          // days
 constexpr double usual_season_departure = 3.0;  // days
-constexpr double drift_stands_still = 0.5;      // before a note was made
+constexpr double drift_stands_still = 0.7;      // before a note was made
 
 double squared(double value) {
     return value * value;
