@@ -11,7 +11,7 @@ namespace {
 
 // Seedlings about the mid-parent: most within 3 to 4 days, progeny means follow the parents with r = 0.93
 // (Czech J. Genet. Plant Breed. 2014, 715 apple seedlings): a standard deviation of 2 days.
-constexpr double segregation_sd = 2.0;
+constexpr double segregation_sd = 2.0;  // days
 
 double squared(double value) {
     return value * value;
@@ -25,6 +25,7 @@ std::vector<double> mean_of(const std::vector<double>& a, const std::vector<doub
     return mean;
 }
 
+// The unknown accession lies somewhere about a mean that is itself not known for sure.
 Need from_orchard(const OrchardMean& orchard) {
     Need need;
     need.source = NeedSource::orchard_mean;
@@ -33,6 +34,7 @@ Need from_orchard(const OrchardMean& orchard) {
     return need;
 }
 
+// Half the parent, half the orchard: of each variance a quarter stays (variance of a mean of two).
 Need from_one_parent(const Need& parent, const OrchardMean& orchard) {
     Need need;
     need.source = NeedSource::one_parent;

@@ -14,7 +14,7 @@ namespace pipward::bloom {
 /// What an accession without notes can lean on when its parents are no help: the mean of the orchard's
 /// accessions of its kind.
 struct OrchardMean {
-    std::vector<double> amount;
+    std::vector<double> amount;  ///< one a structure: the pooled centre
     double between_sd_days = 0;  ///< of accessions about the mean
     double luck_sd_days = 0;     ///< of the mean itself
 };

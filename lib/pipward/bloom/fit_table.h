@@ -13,18 +13,21 @@
 /// The observations as numbers, ready for any number of fits on parts of them.
 namespace pipward::bloom {
 
+/// One observation: of an accession, in a season, at an offset.
 struct FitRow {
-    int accession = 0;  ///< into FitTable::accessions
-    int season = 0;     ///< into FitTable::seasons
-    double observed = 0;
-    double weight = 1;  ///< by how surely it was noted, 1 for a note good to a day
-    const Observation* observation = nullptr;
+    int accession = 0;                         ///< into FitTable::accessions
+    int season = 0;                            ///< into FitTable::seasons
+    double observed = 0;                       ///< full bloom, fractional season day
+    double weight = 1;                         ///< by how surely it was noted, 1 for a note good to a day
+    const Observation* observation = nullptr;  ///< never null
+    /// One a structure, of its season and offset; never null.
     const std::vector<StructureRun>* runs = nullptr;
     std::vector<double> amounts;  ///< gathered by the observed day, one a structure
 };
 
+/// Everything that a fit of one method asks for.
 struct FitTable {
-    BloomMethod method = BloomMethod::averaged;
+    BloomMethod method = BloomMethod::averaged;  ///< whose structures the amounts are of
     std::vector<std::string> accessions;  ///< sorted
     std::vector<std::string> species;     ///< of the accessions, sorted; may hold an empty one
     std::vector<int> species_of;          ///< by accession, into species

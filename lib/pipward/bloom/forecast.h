@@ -15,40 +15,42 @@ namespace pipward::bloom {
 
 /// Three days of a distribution.
 struct DayQuantiles {
-    Day p10;
-    Day p50;
-    Day p90;
+    Day p10;  ///< one chance in ten that it comes earlier
+    Day p50;  ///< the median
+    Day p90;  ///< one chance in ten that it comes later
 };
 
 /// One accession at one offset this season.
 struct BloomWindow {
-    std::string accession;
-    CelsiusStep offset;
-    std::vector<double>
-        full_bloom;  ///< one a member of the ensemble: fractional season day, before the spreads below
+    std::string accession;  ///< its name
+    CelsiusStep offset;     ///< of its trees' temperature from the station's; 0 where it has no tree
+    /// One a member of the ensemble: fractional season day of full bloom by the fit and this spring's notes,
+    /// before the spreads below.
+    std::vector<double> full_bloom;
     double season_sd_days = 0;  ///< spread shared by every accession this season
     double own_sd_days = 0;     ///< spread of this accession alone (parameter, borrowing, residual)
     DayQuantiles first;         ///< BBCH 60
     DayQuantiles full;          ///< BBCH 65
     DayQuantiles end;           ///< BBCH 69
-    NeedSource source = NeedSource::own_notes;
-    int notes_used = 0;
+    NeedSource source = NeedSource::own_notes;  ///< where the accession's need comes from
+    int notes_used = 0;  ///< bloom notes behind it: those of past seasons and those of this one
+    /// Borrowed needs, a bloom that is past with no note of it; whole sentences, none where all is well.
     std::vector<Sentence> warnings;
     StageLadder ladder{};  ///< of its species: how it goes through bloom
 };
 
 /// A tree and the window it shares with its accession's trees at the same offset.
 struct TreeBloom {
-    const Tree* tree = nullptr;
-    std::size_t window = 0;  ///< into BloomForecast::windows
+    const Tree* tree = nullptr;  ///< never null; into ForecastGround::trees
+    std::size_t window = 0;      ///< into BloomForecast::windows
 };
 
 /// The season's bloom, with the weather that made it, for whoever meets windows with each other.
 struct BloomForecast {
-    Season season;
-    Hemisphere hemisphere = Hemisphere::north;
-    Day as_of;
-    BloomMethod method = BloomMethod::averaged;
+    Season season;                                       ///< the one foretold
+    Hemisphere hemisphere = Hemisphere::north;           ///< of the station
+    Day as_of;                                           ///< notes made and trees planted later have no say
+    BloomMethod method = BloomMethod::averaged;          ///< of the model that foretold
     std::vector<Season> members;                         ///< the past seasons lent, moved to today's climate
     std::map<double, std::vector<SeasonCurves>> curves;  ///< by offset in degrees: one a member
     std::vector<BloomWindow> windows;                    ///< accession at each of its trees' offsets
@@ -69,12 +71,12 @@ double ladder_day(const SeasonCurves& curves, double full_day, DegreeDays after_
 /// What a forecast is made from. All of it must outlive the call, `trees` the forecast as well.
 struct ForecastGround {
     const weather::CurrentSeason& current;  ///< forecast days in it are taken as they stand
-    Day as_of;
+    Day as_of;                                     ///< the day from which one looks ahead
     std::span<const weather::SeasonWeather> past;  ///< the nearest lend their remainders to the ensemble
-    Latitude latitude;
-    const Station& station;
-    std::span<const Tree> trees;
-    std::span<const Accession> accessions;
+    Latitude latitude;                             ///< of the station
+    const Station& station;                        ///< by whose height the trees' temperatures move
+    std::span<const Tree> trees;                   ///< of the book, gone ones too
+    std::span<const Accession> accessions;         ///< of the book
     std::span<const StageSeen> seen{};  ///< stages noted; those of this season up to as_of move the windows
     std::span<const NotYet> not_yet{};  ///< in the same way: what has not bloomed by a day blooms later
     Ladders ladders{};                  ///< what is not in it goes by the usual ladder of its species

@@ -20,18 +20,27 @@ enum class BloomMethod {
     degree_days,      ///< degree-days from a fixed day
     chill_then_heat,  ///< the best-fitting chill threshold and heat curve
 };
+/// "averaged", "mean_day", "degree_days", "chill_then_heat": as stored and typed.
 std::string_view to_text(BloomMethod method);
+/// All of them, in the order above.
 std::span<const BloomMethod> bloom_methods();
 
-enum class NeedSource { own_notes, mid_parent, one_parent, orchard_mean };
+/// On what an accession's need rests, the surest first.
+enum class NeedSource {
+    own_notes,     ///< bloom noted on it in a season with weather
+    mid_parent,    ///< the mean of both parents' needs
+    one_parent,    ///< the mean of the one known parent's need and the orchard's
+    orchard_mean,  ///< nothing is known of it or its parents
+};
+/// The word as above: "own_notes".
 std::string_view to_text(NeedSource source);
 
 /// What one accession needs before it blooms.
 struct Need {
-    std::string accession;
-    NeedSource source = NeedSource::own_notes;
-    int seasons = 0;  ///< seasons of its own notes
-    int notes = 0;
+    std::string accession;                      ///< its name
+    NeedSource source = NeedSource::own_notes;  ///< own notes, or whose it borrowed
+    int seasons = 0;                            ///< seasons of its own notes
+    int notes = 0;                              ///< own ones; 0 where it borrowed
     std::vector<double> amount;  ///< one number a structure of the method (heat sum, or day for the mean day)
     double sd_days = 0;      ///< of the need itself: parameter uncertainty, and borrowing where it borrowed
     double own_sd_days = 0;  ///< residual of this accession beside the season's
@@ -40,7 +49,7 @@ struct Need {
 
 /// A fitted model of one method.
 struct BloomModel {
-    BloomMethod method = BloomMethod::averaged;
+    BloomMethod method = BloomMethod::averaged;  ///< the one fitted
     std::vector<double> weights;        ///< one a structure, sum 1
     std::map<std::string, Need> needs;  ///< by accession; every accession of the book has one
     double season_sd_days = 0;          ///< residual shared by the whole orchard in a season

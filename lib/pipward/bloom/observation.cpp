@@ -17,9 +17,11 @@ namespace {
 
 // Notes of one spring on one accession share the observer and the trees: however many, they are not better
 // than this.
+// These figures: common practice, no source.
 constexpr double least_sd_days = 0.7;
-constexpr double usual_disagreement = 1.5;  // days, between two notes beyond their own uncertainty
-constexpr double unlikely_disagreement = 8;
+constexpr double usual_disagreement = 1.5;   // days, between two notes beyond their own uncertainty
+constexpr double unlikely_disagreement = 8;  // days, between the first and the last
+// Of weighing anew: a fixed number, so that no threshold decides.
 constexpr int rounds = 5;
 
 double squared(double value) {
@@ -48,6 +50,7 @@ std::vector<double> days_of(const std::vector<Told>& group) {
     return days;
 }
 
+// Inverse variance, less for a note far from the middle (iteratively reweighted: math/robust.h).
 std::vector<double> weights_about(double middle, const std::vector<Told>& group) {
     std::vector<double> weights;
     weights.reserve(group.size());
@@ -64,6 +67,7 @@ struct Averaged {
     double sd_days = 1;
 };
 
+// Begins at the median, which one slip of the pen among several notes cannot move far.
 Averaged average_of(const std::vector<Told>& group) {
     Averaged averaged{math::median(days_of(group)), 1};
     for (int round = 0; round < rounds; ++round) {
@@ -77,7 +81,8 @@ Averaged average_of(const std::vector<Told>& group) {
             squares += weights[i] * squared(group[i].full_bloom - averaged.day);
         }
         averaged.day = sum / total;
-        // Where the notes disagree by more than they admit, their spread counts.
+        // The variance of a weighted mean is 1 / total where the notes are as good as they say; where they
+        // disagree by more than that, squares / n exceeds 1 and widens it.
         averaged.sd_days = std::sqrt((1 + squares / static_cast<double>(group.size())) / total);
     }
     averaged.sd_days = std::max(least_sd_days, averaged.sd_days);

@@ -28,33 +28,34 @@ CelsiusStep tree_offset(const Tree& tree, const Station& station);
 
 /// What the notes of one accession in one season at one offset say of its full bloom.
 struct Observation {
-    std::string accession;
-    Season season;
-    CelsiusStep offset;
+    std::string accession;            ///< its name
+    Season season;                    ///< in which it was noted
+    CelsiusStep offset;               ///< of the noted trees' temperature from the station's
     double full_bloom = 0;            ///< fractional season day; noon is whole
     double sd_days = 1;               ///< of the noting, not of the weather
     std::vector<std::int64_t> notes;  ///< fids
     std::vector<Day> noted_on;        ///< one a note
 };
 
+/// Which weather: a season at one offset from the station.
 struct CurvesKey {
-    Season season;
-    double offset_degrees = 0;
+    Season season;              ///< whose days
+    double offset_degrees = 0;  ///< kelvin, in whole offset_steps
 
     auto operator<=>(const CurvesKey&) const = default;
 };
-using CurvesOf = std::map<CurvesKey, SeasonCurves>;
+using CurvesOf = std::map<CurvesKey, SeasonCurves>;  ///< each season at each offset once
 
 /// One bloom note, placed: on a tree's temperature and on the stage ladder.
 struct StageSeen {
-    std::int64_t fid = 0;
+    std::int64_t fid = 0;   ///< of the note
     std::string tree;  ///< label; empty where only the accession was noted
-    std::string accession;
-    CelsiusStep offset;
-    Season season;
-    Day noted_on;
-    Bbch stage;
-    LadderPlace place;
+    std::string accession;  ///< the tree's, else the note's
+    CelsiusStep offset;     ///< of the tree's temperature, else of the accession's trees' mean
+    Season season;          ///< the one that holds noted_on
+    Day noted_on;           ///< day of the look
+    Bbch stage;             ///< as noted
+    LadderPlace place;      ///< on the stage ladder; by open_percent where the note has it
     std::string species{};        ///< of the accession; empty where the book does not tell it
     std::optional<Share> open{};  ///< share of the flowers open, where it was noted at stages 60 to 65
 };
@@ -72,12 +73,13 @@ LadderPlace place_of(const StageSeen& seen, const StageLadder& ladder);
 
 /// Somebody looked, and no flower was open yet.
 struct NotYet {
-    std::string accession;
-    CelsiusStep offset;
-    Season season;
-    Day noted_on;
+    std::string accession;  ///< the tree's, else the note's
+    CelsiusStep offset;     ///< of the tree's temperature, else of the accession's trees' mean
+    Season season;          ///< the one that holds noted_on
+    Day noted_on;           ///< day of the look
 };
 
+/// The bloom notes that could be placed, and what is odd about any.
 struct StagesReport {
     std::vector<StageSeen> stages;  ///< by day, then fid; on their species' usual ladders
     std::vector<NotYet> not_yet;    ///< notes of stages before first bloom, or of 0 % open

@@ -22,16 +22,17 @@ double effective_number(double notes);
 
 /// One observed amount, or one a structure, with where it belongs.
 struct PoolRow {
-    int accession = 0;
-    int season = 0;
-    double weight = 1;
-    std::span<const double> amounts;
+    int accession = 0;                ///< below PoolShape::accessions
+    int season = 0;                   ///< below PoolShape::seasons
+    double weight = 1;                ///< above 0; 1 for a note good to a day
+    std::span<const double> amounts;  ///< as many as PoolShape::amounts, each in its structure's unit
 };
 
+/// How many there are of each: rows are numbered from 0.
 struct PoolShape {
-    int accessions = 0;
-    int seasons = 0;
-    int amounts = 0;
+    int accessions = 0;  ///< with rows or without
+    int seasons = 0;     ///< with rows or without
+    int amounts = 0;     ///< structures, or 1 for the day itself
     std::vector<int> species{};  ///< by accession; empty: all of one species
     std::vector<int> genus{};    ///< by species; empty: all of one genus
 
@@ -63,7 +64,7 @@ Pooled pool_needs(std::span<const PoolRow> rows, const PoolShape& shape, double 
 struct PoolStrength {
     double within_sd = 0;   ///< days: one accession's departure in one season, the season's luck aside
     double between_sd = 0;  ///< days: of accessions' full bloom about the orchard's mean
-    double pull = 2;
+    double pull = 2;        ///< m, in notes good to a day; 0.1..4
 };
 
 /// From the observed days themselves; `rows` carry one amount, the day. Begins at m = 2 and learns from the

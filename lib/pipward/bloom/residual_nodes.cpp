@@ -8,8 +8,9 @@
 namespace pipward::bloom {
 namespace {
 
-constexpr int node_count = 9;
-constexpr double freedom = 4;
+constexpr int node_count =
+    9;  // odd, so that one is the middle; its square times the members are a window's days
+constexpr double freedom = 4;  // as math::student_weight, which the fit trusts notes by
 
 // The middle of each of equally likely slices, stretched to standard deviation 1.
 std::array<double, node_count> make_nodes() {

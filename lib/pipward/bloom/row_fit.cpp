@@ -13,11 +13,17 @@
 namespace pipward::bloom {
 namespace {
 
+// A structure weighs exp(-loss / (2 sigma^2) - penalty / 2), its posterior chance were errors normal
+// (Bayesian model averaging: Hoeting, Madigan, Raftery & Volinsky 1999, Stat. Sci. 14:382, from memory).
+// Sigma was chosen with open series in view, as the penalties were (docs/method.md, section 5).
 constexpr double weight_sigma = 5;     // days; blunter than the residuals are, as few springs are seen
-constexpr double loss_bend = 8;        // days
+constexpr double loss_bend = 8;        // days: as unlikely_days of model_findings.h
 constexpr double least_weight = 1e-5;  // of a structure, against the heaviest
-constexpr int trust_rounds = 4;
+constexpr int trust_rounds = 4;        // one with full trust in all, then three by what the fit before left
+// A row that its own weight pulls harder than this would have its departure blown up more than fourfold.
 constexpr double largest_leverage = 0.75;
+// The usual departure of one accession beside the season's luck, before any note. Our own figures, by
+// judgement.
 constexpr double prior_scale = 3.0;  // days, worth three notes
 constexpr double prior_scale_worth = 3;
 constexpr double smallest_scale = 1.5;          // days
@@ -129,7 +135,9 @@ void fit_weights(Work& work) {
     }
 }
 
-// How much a row's own weight pulls its foretold day: through its accession's mean, and through the centre.
+// How much a row's own weight pulls its foretold day: through its accession's mean, and through the centre. A
+// residual over 1 - leverage is the one that the row would have were it left out of a linear fit (Allen 1974,
+// Technometrics 16:125, from memory); ours is linear in the amounts and nearly so in days.
 double leverage(const Work& work, std::size_t i, double total) {
     const double own = work.row_weight(i);
     const double worth = work.fit.pooled.worth[work.row(i).accession];

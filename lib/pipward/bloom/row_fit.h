@@ -13,10 +13,10 @@ namespace pipward::bloom {
 /// A method fitted on some rows of a table: numbers only, no names.
 struct RowFit {
     std::vector<double> weights;  ///< one a structure, sum 1; those that cannot matter are exactly 0
-    Pooled pooled;
-    PoolStrength strength;
-    double season_sd_days = 0;
-    double own_sd_days = 0;
+    Pooled pooled;                   ///< what each accession needs, and the orchard's mean
+    PoolStrength strength;           ///< how hard needs were drawn to that mean
+    double season_sd_days = 0;       ///< days: residual that the orchard shares in a season
+    double own_sd_days = 0;          ///< days: residual of one accession beside it
     std::vector<double> own_sd_of;   ///< days, by accession
     WanderingLevel drift;            ///< days: by how much this orchard's springs are foretold too late
     int seasons = 0;                 ///< with rows

@@ -16,7 +16,7 @@ namespace pipward::bloom {
 namespace {
 
 constexpr int hours_a_day = 24;
-constexpr int pace_days = 7;
+constexpr int pace_days = 7;  // our own judgement; asked for only where no past season lends its days
 
 std::array<double, heat_curve_count> heat_of(Celsius hour) {
     return {clock::sigmoid_forcing(hour).value, clock::arrhenius_forcing(hour).value,
@@ -60,6 +60,8 @@ void add_hourly_sums(SeasonCurves& curves, std::span<const Celsius> hours) {
     }
 }
 
+// Half of a day's degree-days are taken to be there by its noon: the single sine knows no hour, and is the
+// same on both sides of its peak.
 void add_daily_sums(SeasonCurves& curves, std::span<const weather::DayExtremes> days) {
     double before = 0;
     for (const auto& day : days) {

@@ -12,8 +12,13 @@
 namespace pipward::bloom {
 
 /// The four heat curves of the averaged model.
-enum class HeatCurve { sigmoid, arrhenius, linear_4_25, linear_6_25 };
-inline constexpr int heat_curve_count = 4;
+enum class HeatCurve {
+    sigmoid,      ///< clock/sigmoid_forcing.h
+    arrhenius,    ///< clock/arrhenius_forcing.h
+    linear_4_25,  ///< clock/linear_forcing.h between 4 and 25 degrees C
+    linear_6_25,  ///< the same between 6 and 25
+};
+inline constexpr int heat_curve_count = 4;  ///< curves above
 
 /// Of the plain degree-days that are one of the rivals: a usual base for apple.
 inline constexpr Celsius degree_day_base{4.5};
@@ -40,7 +45,9 @@ SeasonCurves season_curves(std::span<const weather::DayExtremes> days, Day first
 /// Every running sum of a season's curves, in a fixed order: chill, the heat curves, ladder, asymcur,
 /// degree_days.
 inline constexpr int running_sum_count = heat_curve_count + 4;
+/// Each sum, to be changed; none is null.
 std::array<std::vector<double>*, running_sum_count> running_sums(SeasonCurves& curves);
+/// The same, to be read.
 std::array<const std::vector<double>*, running_sum_count> running_sums(const SeasonCurves& curves);
 
 /// `known` for its first `days` days (at most its known_days), then the remainder of `past` by season day:

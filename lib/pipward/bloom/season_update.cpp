@@ -11,7 +11,7 @@ namespace pipward::bloom {
 namespace {
 
 // However many notes stand on one accession, they are one observer's in one spring.
-constexpr double least_noting_sd = 0.7;
+constexpr double least_noting_sd = 0.7;  // days; as in observation.cpp
 
 double squared(double value) {
     return value * value;
@@ -101,6 +101,8 @@ Moved SeasonUpdate::of(const std::string& accession, const std::string& of_speci
     return {luck.luck, luck.luck_sd, own_sd};
 }
 
+// Each accession tells of the season with the variance of its own departure and noting together; the season's
+// own spread stands for one more that told 0. Means by inverse variance.
 SeasonUpdate update_season(std::span<const NoteDeparture> notes, double season_sd) {
     const auto noted = by_accession(notes, season_sd);
     const auto told = by_species(noted);

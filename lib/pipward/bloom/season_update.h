@@ -10,8 +10,9 @@
 /// accession's own departure.
 namespace pipward::bloom {
 
+/// One note of this spring, held against what was foretold without it.
 struct NoteDeparture {
-    std::string accession;
+    std::string accession;  ///< its name
     double departure = 0;  ///< days: full bloom told by the note less foretold
     double noting_sd = 1;  ///< days
     double own_sd = 1;     ///< days: the accession's spread beside the season's
@@ -20,15 +21,15 @@ struct NoteDeparture {
 
 /// How one accession's day moves and what spread is left to it.
 struct Moved {
-    double by = 0;  ///< days
-    double season_sd = 0;
-    double own_sd = 0;
+    double by = 0;         ///< days
+    double season_sd = 0;  ///< days: what is left of the spread shared with the orchard
+    double own_sd = 0;     ///< days: what is left of its own
 };
 
 /// What the season does to a species.
 struct SpeciesLuck {
     double luck = 0;  ///< days: the expected departure
-    double luck_sd = 0;
+    double luck_sd = 0;                  ///< days: how uncertain that is still
 };
 
 struct SeasonUpdate {

@@ -14,27 +14,28 @@ namespace pipward::bloom {
 
 /// How well one method foretold full bloom of seasons it had not seen. Days; bias is predicted less observed.
 struct SkillScore {
-    BloomMethod method = BloomMethod::averaged;
+    BloomMethod method = BloomMethod::averaged;  ///< the one scored
     std::string accession;                ///< empty: all together
     std::optional<int> lead_days;         ///< empty: the weather was known
     std::optional<int> training_seasons;  ///< empty: all but the one foretold
-    int seasons = 0;
+    int seasons = 0;                             ///< foretold, each counted once
     int notes = 0;  ///< accession-seasons scored
-    double rmse = 0;
-    double mae = 0;
-    double bias = 0;
+    double rmse = 0;                             ///< days: root of the mean squared error
+    double mae = 0;                              ///< days: mean size of the error
+    double bias = 0;                             ///< days; above 0: foretold too late
     double within_3_days = 0;  ///< share, 0..1
-    double within_5_days = 0;
+    double within_5_days = 0;                    ///< likewise
     double coverage_80 = 0;  ///< share of dates inside the p10..p90 window
     double gain = 0;         ///< mean over the seasons of the averaged method's squared error less this one's
     double gain_error = 0;   ///< its standard error, the seasons being independent; days squared, as the gain
-    bool chosen = false;
+    bool chosen = false;                         ///< whether its method is best_method() of all scores
 };
 
+/// What is to be scored besides every method with the weather known.
 struct SkillRequest {
     std::vector<int> leads;  ///< true forecasts issued so many days before bloom, besides weather known
     std::optional<int> training_seasons;  ///< learn from so many seasons, drawn in a fixed, repeatable way
-    bool per_accession = false;
+    bool per_accession = false;           ///< whether each accession is scored apart as well
     bool only_to_choose = false;  ///< leaves out rivals that could not be chosen on so few seasons
 };
 

@@ -16,13 +16,13 @@ namespace pipward::bloom {
 
 /// One bloom foretold by one method, beside the bloom that came.
 struct SkillCase {
-    BloomMethod method = BloomMethod::averaged;
-    std::optional<int> lead;
-    std::optional<int> training_seasons;
-    std::string accession;
-    Season season;
-    double error = 0;  ///< days, foretold less observed
-    bool inside = false;
+    BloomMethod method = BloomMethod::averaged;  ///< that foretold it
+    std::optional<int> lead;                     ///< days before bloom; empty: the weather was known
+    std::optional<int> training_seasons;         ///< learned from so many; empty: from all others
+    std::string accession;                       ///< its name
+    Season season;                               ///< the one foretold
+    double error = 0;                            ///< days, foretold less observed
+    bool inside = false;                         ///< whether the bloom came between P10 and P90
 };
 
 /// Ensembles of one left-out season, shared by the methods: by offset and issue day.
@@ -37,8 +37,8 @@ class LeadEnsembles {
 
   private:
     struct Key {
-        double offset = 0;
-        int issue = 0;
+        double offset = 0;  ///< from the station, kelvin
+        int issue = 0;      ///< season day of the forecast
 
         auto operator<=>(const Key&) const = default;
     };

@@ -10,9 +10,9 @@
 namespace pipward::bloom {
 namespace {
 
-constexpr double prior_sd = 3.5;
-constexpr double prior_seasons = 3;
-constexpr double least_season_sd = 0.5;
+constexpr double prior_sd = 3.5;         // days, of season and own together; split as shared_luck has it
+constexpr double prior_seasons = 3;      // of both, and of spare rows within seasons
+constexpr double least_season_sd = 0.5;  // days; no model knows a spring to the hour
 constexpr double own_prior_rows = 8;  // what an accession's own spread is believed before it shows
 
 double squared(double value) {
@@ -56,6 +56,8 @@ std::vector<Squares> own_squares(std::span<const SpreadRow> rows, const std::vec
     return own;
 }
 
+// About 0 and not about their mean, for a bias is an error as well. Each season's mean holds the noise of its
+// own rows, own / rows, which is taken off: the method of moments of a one-way layout.
 double season_variance(const std::vector<SeasonMean>& means, double own) {
     double squares = 0;
     double seasons = 0;

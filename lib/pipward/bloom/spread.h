@@ -6,11 +6,12 @@
 
 namespace pipward::bloom {
 
+/// One departure that the fit left.
 struct SpreadRow {
     int season = 0;  ///< or a species in a season: what shares its luck
     int accession = 0;
     double departure = 0;  ///< days, as if the row had been left out of the fit
-    double trust = 1;
+    double trust = 1;      ///< 0..1: how surely it is no slip of the pen
 };
 
 /// What is left when the model has spoken, split in two.

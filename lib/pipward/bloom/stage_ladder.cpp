@@ -32,9 +32,11 @@ constexpr std::array early_rungs{
 constexpr Bbch falling_petals{67};
 constexpr double fallen_by_67 = 0.73;  // of the way from full bloom to the end: common practice, no source
 
+// 61 to 64 are the tenths of the scale's own definition, 65 is half; 60, the first flowers, is put at one in
+// twenty (common practice, no source).
 struct OpenShare {
     Bbch stage;
-    double open;
+    double open;  // share of flowers, 0..1
 };
 
 constexpr std::array open_shares{

@@ -37,8 +37,8 @@ StageLadder usual_ladder(std::string_view species);
 /// Where a stage stands on the ladder, in degree-days after full bloom (negative before it), and how many
 /// days a note of that stage is uncertain by, one standard deviation.
 struct LadderPlace {
-    DegreeDays after_full;
-    double sd_days = 1;
+    DegreeDays after_full;  ///< degree-days above ladder_base; below 0 before full bloom
+    double sd_days = 1;     ///< days, above 0
 };
 
 /// Stages 51..69; nothing for stages that tell too little of bloom. A note of 5 % open is stage 60, of 10

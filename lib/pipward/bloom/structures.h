@@ -11,15 +11,28 @@
 /// number free, the amount an accession needs.
 namespace pipward::bloom {
 
-enum class Summed { sigmoid, arrhenius, linear_4_25, linear_6_25, degree_days, calendar };
-enum class StartBy { season_day, chill };
+/// What a structure sums: one of the season's curves, or days alone.
+enum class Summed {
+    sigmoid,      ///< HeatCurve::sigmoid; the first four are numbered as there
+    arrhenius,    ///< HeatCurve::arrhenius
+    linear_4_25,  ///< HeatCurve::linear_4_25
+    linear_6_25,  ///< HeatCurve::linear_6_25
+    degree_days,  ///< single-sine degree-days above ladder_base
+    calendar,     ///< nothing: the amount is the season day itself
+};
+/// What tells when a sum begins.
+enum class StartBy {
+    season_day,  ///< the same day every season
+    chill,       ///< the day on which so much chill is reached
+};
 
+/// One way to reckon full bloom with one number left free.
 struct Structure {
-    Summed summed = Summed::sigmoid;
-    StartBy start_by = StartBy::season_day;
-    double start = 0;    ///< a season day (its first hour), or chill portions
-    double overlap = 0;  ///< k: how much less heat a winter richer in chill asks for
-    double penalty = 0;  ///< -2 log of the prior weight
+    Summed summed = Summed::sigmoid;         ///< what is summed
+    StartBy start_by = StartBy::season_day;  ///< how `start` is meant
+    double start = 0;                        ///< a season day (its first hour), or chill portions
+    double overlap = 0;                      ///< k: how much less heat a winter richer in chill asks for
+    double penalty = 0;                      ///< -2 log of the prior weight
 };
 
 /// A chill start that a winter has not reached by 1 March begins there. The calendar starts end there too,

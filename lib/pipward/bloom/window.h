@@ -10,15 +10,16 @@ namespace pipward::bloom {
 
 /// Three points of a distribution, as fractional season days.
 struct SeasonDayQuantiles {
-    double p10 = 0;
-    double p50 = 0;
-    double p90 = 0;
+    double p10 = 0;  ///< one value in ten is less
+    double p50 = 0;  ///< the median
+    double p90 = 0;  ///< one in ten is greater
 };
 
 /// Of values that are equally likely; interpolated between order statistics. Needs at least one.
 SeasonDayQuantiles quantiles_of(std::vector<double> values);
 
-/// Full bloom of every member at every node of the season's and the accession's own spread.
+/// Full bloom, fractional season days, of every member at every node of the season's and the accession's own
+/// spread, both in days.
 /// Shape: members x nodes x nodes, all equally likely, the member changing slowest.
 std::vector<double> spread_days(std::span<const double> members, double season_sd, double own_sd);
 

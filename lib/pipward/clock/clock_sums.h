@@ -12,14 +12,14 @@ namespace pipward::clock {
 
 /// Every clock's running sum at the end of one day, counted from the first day given.
 struct ClockSums {
-    ChillingHours chilling_hours;  ///< hours between 0 and 7.2 degrees C
-    UtahUnits utah_units;          ///< plain running sum, may be negative
-    ChillPortions chill_portions;
+    ChillingHours chilling_hours;        ///< hours between 0 and 7.2 degrees C
+    UtahUnits utah_units;                ///< plain running sum, may be negative
+    ChillPortions chill_portions;        ///< Dynamic Model; a completed portion is seldom exactly 1
     std::optional<DegreeDays> gdd_mean;  ///< none where the mean method does not know the cut-off
     DegreeDays gdd_triangle;             ///< single triangle
     DegreeDays gdd_sine;                 ///< single sine
     DegreeHours gdh_linear;              ///< Richardson et al. 1975
-    DegreeHours gdh_asymcur;
+    DegreeHours gdh_asymcur;             ///< Anderson, Richardson & Kesner 1986
 };
 
 /// `hours` holds the 24 hourly readings of each of `days`, in order. Shape: as many as `days`.

@@ -12,8 +12,8 @@ namespace pipward::clock {
 
 /// The extremes of one day.
 struct DayRange {
-    Celsius low;
-    Celsius high;
+    Celsius low;   ///< minimum of the day; above `high` is an error
+    Celsius high;  ///< maximum of the day
 };
 
 /// What heat above the upper threshold is worth. Definitions: University of California degree-day glossary;
@@ -25,10 +25,11 @@ enum class CutOff {
     vertical,      ///< no development at all
 };
 
+/// Between which temperatures a day's warmth counts.
 struct Thresholds {
-    Celsius lower;
-    Celsius upper{};  ///< looked at only where there is a cut-off
-    CutOff cut_off = CutOff::none;
+    Celsius lower;                  ///< development begins above it
+    Celsius upper{};                ///< looked at only where there is a cut-off
+    CutOff cut_off = CutOff::none;  ///< what warmth above `upper` is worth
 };
 
 /// The mean of the extremes above `lower`, never negative.
@@ -49,6 +50,7 @@ DegreeDays single_sine_degree_days(DayRange day, const Thresholds& thresholds);
 /// Entomology 5:388-396; definition from the University of California degree-day glossary).
 /// A minimum above today's maximum makes the second half a rise.
 DegreeDays double_triangle_degree_days(DayRange today, Celsius next_low, const Thresholds& thresholds);
+/// The same with half sine waves (Allen 1976).
 DegreeDays double_sine_degree_days(DayRange today, Celsius next_low, const Thresholds& thresholds);
 
 /// The four-case rule of the meteorological services (Met Eireann, degree-day note).

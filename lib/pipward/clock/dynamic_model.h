@@ -17,7 +17,7 @@ class DynamicModel {
     /// One hour at `temperature`, within -40..50 degrees C. Returns the portion completed in this hour,
     /// usually zero.
     ChillPortions hour(Celsius temperature);
-    ChillPortions total() const { return total_; }
+    ChillPortions total() const { return total_; }  ///< completed since the start; never falls
     /// What cold has built up and warmth can still destroy; a portion is completed when it reaches 1.
     double precursor() const { return precursor_; }
 

@@ -91,6 +91,7 @@ DayRun open_days(const bloom::SeasonCurves& curves, double full_bloom, const Pla
     return {std::max(first, season_first), std::min(last, season_last)};
 }
 
+// Flowers that opened within the last `effective` days: open by now less open by then.
 double receptive_share(const bloom::SeasonCurves& curves, double ladder_at_full, SeasonDay day,
                        double effective, const bloom::StageLadder& ladder) {
     const double now = bloom::value_at(curves.ladder, day) - ladder_at_full;

@@ -25,13 +25,14 @@ inline constexpr DegreeDays balloon_lasts{30};
 
 /// Fresh pollen is gathered at balloon, dried, and used within so many days of gathering.
 inline constexpr int fresh_from_days = 1;
-inline constexpr int fresh_to_days = 3;
+inline constexpr int fresh_to_days = 3;  ///< both common practice, no source
 
 /// A run of season days, both ends in it; empty where `last` lies before `first`.
 struct DayRun {
-    SeasonDay first = season_last + 1;
-    SeasonDay last = season_first - 1;
+    SeasonDay first = season_last + 1;  ///< past the season where it is empty
+    SeasonDay last = season_first - 1;  ///< before the season where it is empty
 
+    /// Whether there is no such day.
     bool empty() const { return last < first; }
 };
 
@@ -52,7 +53,7 @@ struct BloomCourse {
 struct BloomCourses {
     const std::vector<bloom::SeasonCurves>* curves = nullptr;  ///< one a member
     SeasonDay from = season_first;                             ///< earlier days are over and left out
-    std::vector<BloomCourse> each;
+    std::vector<BloomCourse> each;                             ///< in the order told above
     double too_cold = 0;  ///< share of the courses in which no flower could set seed, for cold alone
 };
 
@@ -64,6 +65,8 @@ BloomCourses from_day(BloomCourses courses, SeasonDay from);
 
 /// The day that the runs' first (last) days do not exceed with this chance, over the courses that have any.
 std::optional<SeasonDay> first_day(const BloomCourses& courses, DayRun BloomCourse::*run, double chance);
+/// Likewise of the last days: with chance 0.1, nine courses in ten still have that day. Nothing where no
+/// course has any.
 std::optional<SeasonDay> last_day(const BloomCourses& courses, DayRun BloomCourse::*run, double chance);
 /// Share of the courses in which the run is not empty.
 double share_with(const BloomCourses& courses, DayRun BloomCourse::*run);

@@ -81,6 +81,7 @@ double served_by_one(const WayOutlook& way, const PollenNeed& need) {
     return need.serves * way.germination * need.compatible.value;
 }
 
+// Rounded up; a billionth is forgiven, for 30 / 0.3 is a little more than 100 for a computer.
 double donor_flowers(const WayOutlook& way, const PollenNeed& need, int flowers) {
     const double each = served_by_one(way, need);
     return each > 0 ? std::ceil(flowers * need.share.value / each - 1e-9) : 0;

@@ -13,9 +13,9 @@ namespace pipward::cross {
 /// Common practice, no source: four springs in five is what a breeder plans on. A triploid parent is doubtful
 /// at best, and so are more flowers than can be worked; a bloom guessed without own notes is fair at best.
 inline constexpr double good_chance = 0.80;
-inline constexpr double fair_chance = 0.50;
-inline constexpr double doubtful_chance = 0.20;
-inline constexpr double unlikely_chance = 0.02;
+inline constexpr double fair_chance = 0.50;      ///< as above
+inline constexpr double doubtful_chance = 0.20;  ///< as above
+inline constexpr double unlikely_chance = 0.02;  ///< as above
 /// A lot in hand is used first where its chance is at least this.
 inline constexpr double lot_chance = 0.75;
 /// Ways within this of the best are as good, and the simplest of them is taken.
@@ -26,6 +26,7 @@ inline constexpr double worth_working = 0.10;
 /// More flowers than this on one tree cannot be worked while they take pollen. Common practice, no source.
 inline constexpr int most_flowers_a_tree = 1000;
 
+/// By these limits; what else caps a verdict, choose_ways() knows.
 Verdict verdict_of(Share chance, bool triploid);
 
 /// What is asked of a goal's pollen.
@@ -37,7 +38,7 @@ struct PollenNeed {
     Milligrams per_flower;  ///< raw pollen of one donor flower
     double serves = 0;      ///< flowers worked by one donor flower's pollen at full germination
     int trees = 1;          ///< living ones of the seed parent
-    bool triploid = false;
+    bool triploid = false;  ///< either parent is
 };
 
 /// Donor flowers planned from each lot so far, by code.

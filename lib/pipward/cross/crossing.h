@@ -20,10 +20,11 @@ namespace pipward::cross {
 /// The courses of the forecast's windows, each worked out when first asked for.
 class CourseShelf {
   public:
+    /// The forecast is lent. Windows are told by their number in it.
     explicit CourseShelf(const bloom::BloomForecast& forecast) : forecast_(&forecast) {}
 
-    const BloomCourses& whole(std::size_t window);
-    const BloomCourses& left(std::size_t window);  ///< from the day of the forecast on
+    const BloomCourses& whole(std::size_t window);  ///< from the season's first day on
+    const BloomCourses& left(std::size_t window);   ///< from the day of the forecast on
 
   private:
     const bloom::BloomForecast* forecast_;
@@ -33,25 +34,26 @@ class CourseShelf {
 
 /// Everything that a plan is made from.
 struct Bench {
-    const bloom::BloomForecast* forecast = nullptr;
-    const Orchard* orchard = nullptr;
-    CrossingAssumptions assumptions;
-    OrchardIndex book;
-    Stock stock;
-    std::optional<lineage::Kinship> kinship;  ///< nothing where the pedigree runs in a circle
-    CourseShelf shelf;
+    const bloom::BloomForecast* forecast = nullptr;  ///< never null
+    const Orchard* orchard = nullptr;                ///< never null
+    CrossingAssumptions assumptions;                 ///< of the plan
+    OrchardIndex book;                               ///< of `orchard`
+    Stock stock;                                     ///< trees, lots and counts on the day of the plan
+    std::optional<lineage::Kinship> kinship;         ///< nothing where the pedigree runs in a circle
+    CourseShelf shelf;                               ///< of `forecast`
 };
 
 /// A living tree that pollen can come from.
 struct DonorTree {
-    const Tree* tree = nullptr;
+    const Tree* tree = nullptr;           ///< never null
     const BloomCourses* whole = nullptr;  ///< the whole season
     const BloomCourses* left = nullptr;   ///< what is left of it
 };
 
+/// A goal with one of its donors; lent from the bench.
 struct Crossing {
-    const CrossGoal* goal = nullptr;
-    std::string donor;
+    const CrossGoal* goal = nullptr;           ///< never null
+    std::string donor;                         ///< an accession
     bool blend = false;                        ///< the donor is one member of a blend
     Share share{1};                            ///< of the blend's pollen
     bool next_season = false;                  ///< the goal is of the season after the forecast's
@@ -60,12 +62,15 @@ struct Crossing {
     const BloomCourses* seed_whole = nullptr;  ///< nothing where the seed parent has no living tree
     const BloomCourses* seed_left = nullptr;   ///< from `from` on
     std::vector<DonorTree> donors;  ///< the tree that stands for the accession first; empty: none lives
+    /// That its wood needs before a cut branch forces: its own, else usual_chill.
     ChillPortions donor_chill;
-    lineage::SCompatibility compatibility;
-    bool selfed = false;
-    PloidyAttrition ploidy;
+    lineage::SCompatibility compatibility;  ///< of the donor's pollen with the seed parent's style
+    bool selfed = false;                    ///< seed parent and donor are one accession
+    PloidyAttrition ploidy;                 ///< what the parents' chromosome sets cost
+    /// Of seed parent and donor; empty where the pedigree does not tell it.
     std::optional<double> kinship;
 
+    /// The calendar day of a day of the season of use.
     Day day(SeasonDay of_use) const { return anchor + of_use; }
 };
 
@@ -73,6 +78,7 @@ struct Crossing {
 /// any.
 std::vector<DonorShare> donors_of(const OrchardIndex& book, const CrossGoal& goal);
 
+/// Everything about the pair that does not depend on the way. The bench must outlive it.
 Crossing crossing_of(Bench& bench, const CrossGoal& goal, const DonorShare& donor);
 
 }  // namespace pipward::cross

@@ -28,6 +28,7 @@ double effective_pollination_days(double ovule_days, double tube_days, double re
     return std::max(0.0, std::min(receptive_days, ovule_days - tube_days));
 }
 
+// A straight line through both measured points; half as steep below the cooler one.
 double ovule_life_days(Celsius daily_mean) {
     constexpr double days_a_degree = (life_cool - life_warm) / (warm - cool);
     const double degrees = std::clamp(daily_mean.degrees, coldest, warm);

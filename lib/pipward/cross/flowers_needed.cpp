@@ -15,7 +15,9 @@ double squared(double value) {
     return value * value;
 }
 
-// A fruit's seeds vary, each seed may fail, and the flower may set no fruit at all.
+// A fruit's seeds vary, each seed may fail, and the flower may set no fruit at all: the second moment of the
+// seedlings of a fruit (variance of a sum of a random number of chances, and its mean squared), times the
+// chance of a fruit, less the mean of all squared.
 double variance_per_flower(const FlowerFate& fate) {
     const double g = fate.seed_to_seedling;
     const double mu = fate.seeds_per_fruit;
@@ -39,12 +41,14 @@ int flowers_needed(int wanted, const FlowerFate& fate, double confidence) {
     }
     const double z = math::normal_quantile(std::clamp(confidence, 0.5, surest));
     const double variance = variance_per_flower(fate);
+    // n m - z sqrt(n v) = wanted, solved for sqrt(n).
     const double root =
         (z * std::sqrt(variance) + std::sqrt(squared(z) * variance + 4 * mean * wanted)) / (2 * mean);
     const double flowers = std::ceil(squared(root) - 1e-9);
     return static_cast<int>(std::min(flowers, 1e9));
 }
 
+// The chance of too few falls with every plant more: doubled until it is small enough, then halved between.
 int plants_needed(int wanted, double frequency, double confidence) {
     int too_few = wanted - 1;
     int enough = std::max(1, wanted);

@@ -86,6 +86,7 @@ double chance_forced(const BloomCourses& seed_parent, const BloomCourses& donor,
         seed_parent, [&](std::size_t s, std::size_t d) { return in_time(open[d], seed_parent.each[s]); });
 }
 
+// A later cut is never the likelier one to be in time, so the last good day can be halved for.
 std::optional<SeasonDay> last_cut(const BloomCourses& seed_parent, const BloomCourses& donor, Cutting from,
                                   double part) {
     const double best = chance_forced(seed_parent, donor, from);

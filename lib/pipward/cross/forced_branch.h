@@ -11,8 +11,8 @@ namespace pipward::cross {
 
 /// A branch cut on `cut` or later: dormant wood must first have its chill.
 struct Cutting {
-    SeasonDay cut = season_first;
-    ChillPortions chill;  ///< that the donor needs
+    SeasonDay cut = season_first;  ///< the earliest day to cut
+    ChillPortions chill;           ///< that the donor needs
 };
 
 /// The branch gives dried pollen before the seed parent's last workable day. A donor that stands at balloon

@@ -19,9 +19,10 @@ inline constexpr double forcing_success = 0.7;
 /// 'Golden Delicious' stands in (Erez 2000: 50 portions).
 inline constexpr ChillPortions usual_chill{50};
 
+/// How long a cut branch stands in the room, days.
 struct ForcingDays {
-    int least = 0;
-    int most = 0;
+    int least = 0;  ///< where all goes well
+    int most = 0;   ///< what one plans on
 };
 
 /// Days from cutting to open anthers by the stage of the tree when the branch is cut. Common practice, no

@@ -44,6 +44,7 @@ double total_share(const std::vector<DonorPlan>& donors) {
     return with_chance > 0 ? with_chance : all;
 }
 
+// One number of flowers serves all donors of a goal, so what ploidy costs is averaged by their shares.
 double mean_attrition(const std::vector<DonorPlan>& donors) {
     const double total = total_share(donors);
     const bool any = std::ranges::any_of(donors, has_chance);

@@ -10,18 +10,20 @@
 
 namespace pipward::cross {
 
+/// What is planned with one donor of a goal.
 struct DonorPlan {
-    Crossing crossing;
-    PollenNeed need;
+    Crossing crossing;             ///< the goal with this donor
+    PollenNeed need;               ///< what is asked of its pollen
     std::vector<WayOutlook> ways;  ///< chosen first
     /// A cross of this season that fails for want of pollen: what to gather now, so that the next can work.
     std::optional<WayOutlook> for_next_spring;
 };
 
+/// What is planned for one goal.
 struct GoalPlan {
-    const CrossGoal* goal = nullptr;
-    bool next_season = false;
-    std::vector<DonorPlan> donors;
+    const CrossGoal* goal = nullptr;  ///< never null
+    bool next_season = false;         ///< the goal is of the season after the forecast's
+    std::vector<DonorPlan> donors;    ///< one, or a blend's members by name
 };
 
 /// One goal with all its donors. Members of a blend that have no chance leave their share to the others.

@@ -13,21 +13,21 @@ namespace pipward::cross {
 
 /// One pollen lot in hand, as it will be on the day of use.
 struct LotOutlook {
-    const PollenLot* lot = nullptr;
-    Germination at_use;
-    double usable = 0;          ///< chance that the usable germination is reached
-    std::optional<Day> tested;  ///< its latest test
-    std::optional<double>
-        flowers_left;  ///< of the donor, less what was used; nothing where the book tells no amount
+    const PollenLot* lot = nullptr;  ///< never null
+    Germination at_use;              ///< germination expected on the day of use
+    double usable = 0;               ///< chance that the usable germination is reached
+    std::optional<Day> tested;       ///< its latest test
+    /// Of the donor, less what was used; nothing where the book tells no amount.
+    std::optional<double> flowers_left;
 };
 
 /// The seasons of which lots may come.
 struct LotQuestion {
-    std::string donor;
+    std::string donor;                   ///< an accession
     std::string blend;                   ///< a lot of the whole blend serves too; empty for none
     std::optional<Day> gathered_from;    ///< open where missing
     std::optional<Day> gathered_before;  ///< open where missing
-    Day use;
+    Day use;                             ///< the day of use
 };
 
 /// The lot in hand that is likeliest to be usable on the day of use; of equals, the one gathered first.

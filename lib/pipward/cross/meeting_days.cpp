@@ -22,7 +22,7 @@ class DayCounts {
     }
     bool empty() const { return total_ == 0; }
 
-    // The first day that at least `chance` of the counted days do not exceed.
+    // The first day that at least `chance` of the counted days do not exceed, as math::quantile() has it.
     SeasonDay quantile(double chance) const {
         const double wanted = std::max(1.0, std::ceil(chance * total_ - 1e-9));
         int below = 0;

@@ -12,9 +12,9 @@ namespace pipward::cross {
 /// leaves less than two days, as it may early in the year, the last days are medians too, and `by_median`
 /// says so.
 struct MeetingDays {
-    DayRun gather;
-    DayRun use;
-    bool by_median = false;
+    DayRun gather;           ///< season days on which balloon flowers are to be gathered
+    DayRun use;              ///< season days on which the seed parent is to be worked with them
+    bool by_median = false;  ///< the last days are medians
 };
 
 /// Fresh pollen: gathered at most fresh_to_days before a working day. `gather.first` is a median, because

@@ -4,6 +4,7 @@
 namespace pipward::cross {
 namespace {
 
+// Seedlings from 100 flowers, the middle of each published range (Sato & Kanbe 2007: see the header).
 constexpr double diploids = (456 + 772) / 2.0;
 constexpr double triploid_donor = (24 + 93) / 2.0 / diploids;
 constexpr double triploid_seed_parent = (1 + 13) / 2.0 / diploids;

@@ -11,6 +11,7 @@
 namespace pipward::cross {
 namespace {
 
+// The share kept is exp(-(k t)^b), t in months: a Weibull curve, b below 1 falling fastest at first.
 struct Decay {
     Store store;
     double b = 1;
@@ -25,7 +26,7 @@ constexpr std::array decays{
     Decay{Store::deep_freezer, 0.95, 0.0325, 0.015},
 };
 
-constexpr int one_sitting_days = 14;
+constexpr int one_sitting_days = 14;  // common practice, no source
 
 const Decay& decay_of(Store store) {
     return *std::ranges::find(decays, store, &Decay::store);
@@ -52,6 +53,7 @@ std::vector<PollenTest> counted(Day gathered_on, std::span<const PollenTest> tes
     return kept;
 }
 
+// A product of two uncertain shares; to the first order their relative variances add up.
 Germination untested_at(Store store, double months) {
     const double kept = germination_kept(store, months);
     const double curve_sd = months > 0 ? germination_kept_sd(store) : 0;
@@ -59,6 +61,9 @@ Germination untested_at(Store store, double months) {
             std::hypot(untested_pollen.sd * kept, untested_pollen.mean * curve_sd)};
 }
 
+// Each test is taken along the curve from its own day to the day of use and weighed by its grains. The
+// counting error shrinks as the share does; the curve's own is of a start of 1 and shrinks with what the lot
+// started at.
 Germination carried_forward(Store store, Day gathered_on, std::span<const PollenTest> tests, Day latest,
                             Day use) {
     const double kept_at_use = germination_kept(store, months_between(gathered_on, use));

@@ -24,8 +24,8 @@ double germination_kept_sd(Store store);
 
 /// Germination of a sample of pollen as a share of its grains, and one standard deviation of it.
 struct Germination {
-    double mean = 0;
-    double sd = 0;
+    double mean = 0;  ///< 0..1
+    double sd = 0;    ///< of the mean, what is not known of it; not of single grains
 };
 
 /// Fresh, dried, never tested: the mean and spread of four apple cultivars at month 0 (Calic et al. 2021: 79,

@@ -10,7 +10,7 @@ namespace pipward::cross {
 
 /// How far pollen tubes get in one day: one hundred brings them home. Whole degrees C from 5 to 15.
 struct TubeIndex {
-    double per_day = 0;
+    double per_day = 0;        ///< 0..50
     bool inside_table = true;  ///< false where the mean lies outside 5..15 degrees C
 };
 
@@ -19,6 +19,7 @@ struct TubeIndex {
 /// may fail to germinate there (Penn State Extension, Orchard Pollination).
 TubeIndex tube_index(Celsius daily_mean);
 
+/// How the tubes come home.
 struct TubeJourney {
     double days = 0;           ///< the last day counted by the part of it that was needed
     int home_on_day = 0;       ///< 1 is the day of pollination

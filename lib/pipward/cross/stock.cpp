@@ -52,6 +52,7 @@ void take_pollinations(Stock& stock, const Orchard& orchard) {
     }
 }
 
+// Sums of mass over sums of flowers: a large lot tells more than a small one.
 void weigh_pollen(Stock& stock, const Orchard& orchard) {
     std::map<std::string, std::pair<double, double>> weighed;  // mass and flowers, by donor
     double mass = 0;

@@ -14,7 +14,7 @@ namespace pipward::cross {
 /// Points into the orchard and the forecast, which must outlive it. Everything is in an order of its own,
 /// whatever the order of the records.
 struct Stock {
-    Day as_of;
+    Day as_of;                                                   ///< day of the plan
     std::map<std::string, std::vector<bloom::TreeBloom>> trees;  ///< standing, by accession
     std::map<std::string, std::vector<const PollenLot*>> lots;   ///< in hand, by donor
     std::map<std::string, std::vector<PollenTest>> tests;        ///< by lot
@@ -24,6 +24,7 @@ struct Stock {
     std::optional<double> usual_pollen_per_flower_mg;            ///< by all lots together
 };
 
+/// On the day of the forecast.
 Stock stock_of(const Orchard& orchard, const bloom::BloomForecast& forecast);
 
 /// Raw pollen of one donor flower: of the donor's own lots, else of all lots, else `otherwise`.

@@ -15,6 +15,9 @@ namespace {
 /// Below this share the wanted seedlings are more than can be grown, and the binomial need not be asked.
 constexpr double least_share = 1e-6;
 
+// Seedlings vary about the mean of their parents by half the additive variance, less what inbred parents no
+// longer segregate: V (1 - mean F) / 2 (Falconer & Mackay 1996, ch. 15, from memory). The doubt is that of a
+// mean of two merits whose errors are taken as independent.
 void foretell(SuggestedCross& cross, const ParentCandidate& one, const ParentCandidate& other,
               const SuggestionRules& rules) {
     if (!one.merit || !other.merit || rules.additive_variance <= 0) {

@@ -10,12 +10,13 @@ namespace pipward::cross {
 
 /// A crossing seen on the days on which its seed parent can be worked.
 struct WayView {
-    const Bench& bench;
-    const Crossing& crossing;
-    DayRun working;
-    bool by_median = false;
-    double workable = 0;  ///< chance that there is such a day at all
+    const Bench& bench;        ///< lent
+    const Crossing& crossing;  ///< lent
+    DayRun working;            ///< season days of use, as working_days() has them
+    bool by_median = false;    ///< the last of them is a median
+    double workable = 0;       ///< chance that there is such a day at all
 
+    /// Of the bench.
     const CrossingAssumptions& assume() const { return bench.assumptions; }
     /// Of the season of use, from its first day that is not over.
     const BloomCourses& courses(const DonorTree& donor) const {
@@ -26,16 +27,21 @@ struct WayView {
 /// Below this chance a way gets reasons, but no dates to gather by.
 inline constexpr double no_chance = 0.02;
 
+/// A way with the seed parent's own days and untested pollen; its chance is 0 so far.
 WayOutlook begin_way(const WayView& view, PollenWay way);
+/// A way that is closed because the donor has no living tree.
 WayOutlook way_without_tree(const WayView& view, PollenWay way);
 /// The donor must have a living tree.
 WayOutlook same_day_way(const WayView& view);
+/// Likewise.
 WayOutlook kept_this_spring_way(const WayView& view);
+/// Likewise.
 WayOutlook forced_branch_way(const WayView& view);
 /// Gathered in what is left of this spring, frozen, for the season to come.
 WayOutlook kept_for_next_season_way(const WayView& view);
 /// A lot in hand that was gathered in the season of use, or before it.
 std::optional<WayOutlook> lot_of_this_spring_way(const WayView& view);
+/// Gathered before it. Both: nothing where no such lot holds anything.
 std::optional<WayOutlook> lot_of_last_year_way(const WayView& view);
 
 /// Germination of untested pollen after so many days in a store.
@@ -45,9 +51,10 @@ Germination kept_germination(Store store, int days);
 /// than two in a hundred: trees of one accession hardly differ, and the one that stands for it is the surest
 /// guess.
 struct PickedDonor {
-    const DonorTree* donor = nullptr;
-    double chance = 0;
+    const DonorTree* donor = nullptr;  ///< never null
+    double chance = 0;                 ///< as asked
 };
+/// `chance_of` gives a donor tree's chance, 0..1.
 template <class Chance>
 PickedDonor pick_donor(const Crossing& crossing, Chance chance_of) {
     constexpr double worth_another_tree = 0.02;

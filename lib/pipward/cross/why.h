@@ -24,9 +24,11 @@ Sentence meeting_text(const Crossing& crossing, const DonorTree& donor);
 /// The same for pollen that is kept: only too late matters.
 Sentence too_late_text(const Crossing& crossing, const DonorTree& donor);
 
+/// Of a lot: its store, its age or last test, and what should germinate on the day of use.
 Sentence lot_text(const LotOutlook& lot, Day use, Share usable);
 /// Whose bloom is reckoned without notes of its own, and from what. Nothing where both have notes.
 std::optional<Sentence> borrowed_text(const Bench& bench, const Crossing& crossing);
+/// Why there is no lot of an earlier year.
 Sentence no_lot_text(const Bench& bench, const Crossing& crossing);
 
 /// What is true of the cross by every way: S-alleles, ploidy, kinship, cold, the guide to a season to come.

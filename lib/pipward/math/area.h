@@ -14,8 +14,8 @@ namespace pipward::math {
 
 /// Rings by their corners, of which the last repeats the first.
 struct Outline {
-    std::vector<PlanePoint> ring;
-    std::vector<std::vector<PlanePoint>> holes{};
+    std::vector<PlanePoint> ring;                  ///< the outside; at least four points, either way round
+    std::vector<std::vector<PlanePoint>> holes{};  ///< inside of it, each as `ring`
 };
 
 /// Why an outline encloses no area that one could reckon with (OGC 06-103r4, Simple Feature Access, 6.1.11).
@@ -28,9 +28,10 @@ enum class OutlineFault {
     in_parts,         ///< rings touch so that the inside falls apart
 };
 
+/// The first fault that was found in an outline.
 struct FaultyOutline {
-    OutlineFault fault = OutlineFault::crosses_itself;
-    PlanePoint at;  ///< where it shows; of no meaning for no_number
+    OutlineFault fault = OutlineFault::crosses_itself;  ///< what is wrong
+    PlanePoint at;                                      ///< where it shows; of no meaning for no_number
 };
 
 /// What is wrong with an outline; nothing where it is sound.

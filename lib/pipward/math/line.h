@@ -7,12 +7,13 @@
 
 #include "pipward/math/plane_point.h"
 
-/// Lines on the plane and what lies beside them, by GEOS.
+/// Lines on the plane and what lies beside them, by GEOS. Coordinates that are no finite numbers throw
+/// std::logic_error.
 namespace pipward::math {
 
 /// Where a line comes nearest to a point.
 struct Foot {
-    PlanePoint at;
+    PlanePoint at;           ///< on the line
     double along = 0;        ///< metres of line before it
     double off = 0;          ///< metres from the point
     PlanePoint ahead{1, 0};  ///< the direction of the line there, of length 1; east where it has none
@@ -27,10 +28,11 @@ class Line {
     Line(Line&&) noexcept;
     Line& operator=(Line&&) noexcept;
 
-    const std::vector<PlanePoint>& points() const;
-    double length() const;  ///< metres
+    const std::vector<PlanePoint>& points() const;  ///< as given, at least one
+    double length() const;                          ///< metres
     /// Metres between the nearest places of both; 0 where they touch or cross.
     double distance(PlanePoint point) const;
+    /// The same to another line.
     double distance(const Line& other) const;
     /// The nearest place; the first of several along the line.
     Foot foot(PlanePoint point) const;

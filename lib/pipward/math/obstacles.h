@@ -10,14 +10,15 @@ namespace pipward::math {
 
 /// A straight piece of something that one keeps clear of.
 struct Obstacle {
-    PlanePoint a;
-    PlanePoint b;
+    PlanePoint a;          ///< one end
+    PlanePoint b;          ///< the other; may be the same point
     double clearance = 0;  ///< metres
 };
 
 /// Obstacles that very many straight ways are held against. Not for two threads at once.
 class Obstacles {
   public:
+    /// Takes the obstacles over; there may be none.
     explicit Obstacles(std::vector<Obstacle> obstacles);
     ~Obstacles();
     Obstacles(Obstacles&&) noexcept;

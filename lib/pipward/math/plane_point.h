@@ -8,22 +8,25 @@ namespace pipward::math {
 
 /// Metres to the east and to the north of a plane's origin; also a way from one such point to another.
 struct PlanePoint {
-    double east = 0;
-    double north = 0;
+    double east = 0;   ///< metres; negative to the west
+    double north = 0;  ///< metres; negative to the south
 
     bool operator==(const PlanePoint&) const = default;
 };
 
+/// Where the way `b` leads from `a`; of two ways, both of them.
 inline PlanePoint operator+(PlanePoint a, PlanePoint b) {
     return {a.east + b.east, a.north + b.north};
 }
+/// The way from `b` to `a`.
 inline PlanePoint operator-(PlanePoint a, PlanePoint b) {
     return {a.east - b.east, a.north - b.north};
 }
+/// A multiple of a way.
 inline PlanePoint operator*(PlanePoint way, double factor) {
     return {way.east * factor, way.north * factor};
 }
-/// Square metres: the length of one way times that of the other's part along it.
+/// Square metres: the length of one way times that of the other's part along it; negative where it runs back.
 inline double dot(PlanePoint a, PlanePoint b) {
     return a.east * b.east + a.north * b.north;
 }

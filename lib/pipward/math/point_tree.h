@@ -10,10 +10,11 @@
 namespace pipward::math {
 
 /// Points that are asked for their neighbours, by GEOS's sort-tile-recursive tree (Leutenegger, Lopez &
-/// Edgington 1997, ICDE 13:497). Points are told by their number in the order given. Not for two threads at
-/// once.
+/// Edgington 1997, ICDE 13:497). Points are told by their number in the order given, from 0. Those that are
+/// no finite numbers throw std::logic_error. Not for two threads at once.
 class PointTree {
   public:
+    /// Takes the points over; there may be none.
     explicit PointTree(std::vector<PlanePoint> points);
     ~PointTree();
     PointTree(PointTree&&) noexcept;

@@ -7,9 +7,10 @@
 /// What counts tell of true shares, and whether two of them differ.
 namespace pipward::math {
 
+/// Between these a true share lies with a stated confidence. At first: nothing is known.
 struct ShareInterval {
-    double low = 0;
-    double high = 1;
+    double low = 0;   ///< 0..1, at most `high`
+    double high = 1;  ///< 0..1
 };
 
 /// What the true share may be after `hits` of `of`: Wilson's score interval (Wilson 1927, J. Amer. Stat.
@@ -19,9 +20,10 @@ ShareInterval wilson_interval(int hits, int of, double confidence = 0.95);
 
 /// Range: 0 <= hits <= of.
 struct HitsOf {
-    int hits = 0;
-    int of = 0;
+    int hits = 0;  ///< that came out as asked
+    int of = 0;    ///< tried; 0 where nothing was
 
+    /// 0..1; 0 where nothing was tried.
     double share() const { return of == 0 ? 0 : static_cast<double>(hits) / of; }
 };
 

@@ -20,6 +20,7 @@ template <class Row>
 class ByName {
   public:
     ByName() = default;
+    /// `name` is the field that holds the name; every row has one.
     ByName(std::span<const Row> rows, std::string Row::*name) {
         rows_.reserve(rows.size());
         for (const auto& row : rows) {
@@ -50,11 +51,13 @@ template <class Row>
 class GroupedByName {
   public:
     GroupedByName() = default;
+    /// `name` is the field that holds the name; every row has one.
     GroupedByName(std::span<const Row> rows, std::string Row::*name) {
         for (const auto& row : rows) {
             rows_[row.*name].push_back(&row);
         }
     }
+    /// The same by a name that a row may lack.
     GroupedByName(std::span<const Row> rows, std::optional<std::string> Row::*name) {
         for (const auto& row : rows) {
             if (row.*name) {

@@ -13,224 +13,284 @@
 #include "pipward/value/spoken.h"
 
 /// What the breeder's book holds, as plain values. One struct a table, fields named as its columns;
-/// an absent optional is an unknown, never zero. `fid` is the row's number in its table.
+/// an absent optional is an unknown, never zero. `fid` is the number of the row in its table; `note` is
+/// anything worth keeping about it. A plain field is one that the book requires: a row that lacks it is
+/// reported and not read. Ranges are those of the book's schema, whose check reports what breaks them; the
+/// structs hold what stands there. Names in a field refer to rows by their own name, label, code or tag,
+/// which may be missing.
 namespace pipward::record {
 
 /// A point in the book's coordinate system. `height` is the third coordinate where the geometry has one.
 struct MapPoint {
-    double x = 0;
-    double y = 0;
-    std::optional<Metres> height;
+    double x = 0;                  ///< east or longitude, in the unit of the coordinate system
+    double y = 0;                  ///< north or latitude, likewise
+    std::optional<Metres> height;  ///< above sea level
 };
 
+/// A part of the orchard. Its area stays in the book.
 struct Block {
-    std::int64_t fid = 0;
-    std::string name;
-    std::optional<std::string> note;
+    std::int64_t fid = 0;             ///< number of the row
+    std::string name;                 ///< its key
+    std::optional<std::string> note;  ///< free words
 };
 
+/// A planted row. Its key is block and name together.
 struct TreeRow {
-    std::int64_t fid = 0;
-    std::string block;
-    std::string name;
-    std::optional<Metres> spacing;
-    int first_position = 1;
-    std::optional<std::string> note;
+    std::int64_t fid = 0;             ///< number of the row
+    std::string block;                ///< the block that it stands in
+    std::string name;                 ///< a name or number, unlike others of its block
+    std::optional<Metres> spacing;    ///< from one position to the next, 0.1..100 m
+    int first_position = 1;           ///< at the line's beginning, 0..100000; 1 where the book tells none
+    std::optional<std::string> note;  ///< free words
     std::vector<MapPoint> line{};  ///< its course, in the direction of the numbering; empty where not drawn
 };
 
-enum class TreePurpose { parent, seedling, pollinizer, other };
-enum class PlacedBy { surveyed, computed, digitised, estimated };
-
-struct Tree {
-    std::int64_t fid = 0;
-    std::string label;
-    std::optional<std::string> accession;
-    std::optional<std::string> block;
-    std::optional<std::string> row;
-    std::optional<int> position;
-    std::optional<std::string> rootstock;
-    std::optional<Day> planted_on;
-    std::optional<Day> removed_on;
-    TreePurpose purpose = TreePurpose::other;
-    std::optional<PlacedBy> placed_by;
-    std::optional<Metres> accuracy;
-    std::optional<Metres> elevation;
-    std::optional<std::string> note;
-    std::optional<MapPoint> at;
+/// What a tree is kept for.
+enum class TreePurpose {
+    parent,      ///< of crosses; a plan takes its flowers before those of other trees
+    seedling,    ///< under test; waited on for its first fruit
+    pollinizer,  ///< for its neighbours
+    other,       ///< anything else
+};
+/// How a tree's place on the map was found, the surest first.
+enum class PlacedBy {
+    surveyed,   ///< measured on the ground
+    computed,   ///< from its row and position
+    digitised,  ///< drawn on a map or picture
+    estimated,  ///< a guess
 };
 
-enum class AccessionKind { cultivar, selection, seedling, species, unknown };
+/// A tree that stands, stood or is to stand; see presence.h.
+struct Tree {
+    std::int64_t fid = 0;                  ///< number of the row
+    std::string label;                     ///< its key, as on its tag
+    std::optional<std::string> accession;  ///< what it is
+    std::optional<std::string> block;      ///< where it stands
+    std::optional<std::string> row;        ///< within the block
+    std::optional<int> position;           ///< in the row, 0..100000, counted in the direction of the line
+    std::optional<std::string> rootstock;  ///< what it is grafted on, in free words
+    std::optional<Day> planted_on;         ///< empty: it always stood
+    std::optional<Day> removed_on;  ///< the first day on which it no longer stands; empty: none is known
+    TreePurpose purpose = TreePurpose::other;  ///< other, where the book says nothing else
+    std::optional<PlacedBy> placed_by;         ///< how `at` was found
+    std::optional<Metres> accuracy;            ///< likely error of `at`, 0..10000 m
+    /// Above sea level; where empty the height of `at` stands in, then the station's.
+    std::optional<Metres> elevation;
+    std::optional<std::string> note;  ///< free words
+    std::optional<MapPoint> at;       ///< empty where it is not on the map
+};
 
+/// What sort of accession it is.
+enum class AccessionKind {
+    cultivar,   ///< a named variety
+    selection,  ///< a seedling chosen and kept by grafting
+    seedling,   ///< a single plant from seed
+    species,    ///< a wild species or a type of it
+    unknown,    ///< the book says so itself
+};
+
+/// What a tree may be: one genotype under one name.
 struct Accession {
-    std::int64_t fid = 0;
-    std::string name;
-    AccessionKind kind = AccessionKind::unknown;
-    std::optional<std::string> seed_parent;
-    std::optional<std::string> pollen_parent;
-    std::optional<std::string> s_alleles;  ///< as written, "S2 S3"
-    std::optional<int> ploidy;             ///< chromosome sets: 2, 3, 4
+    std::int64_t fid = 0;                         ///< number of the row
+    std::string name;                             ///< its key
+    AccessionKind kind = AccessionKind::unknown;  ///< unknown is a word of the list like others
+    std::optional<std::string> seed_parent;       ///< the accession that bore the seed
+    std::optional<std::string> pollen_parent;     ///< the accession or blend that gave the pollen
+    std::optional<std::string> s_alleles;         ///< as written, "S2 S3"
+    std::optional<int> ploidy;                    ///< chromosome sets: 2, 3, 4
+    /// From full bloom to ripe seed, 1..365 d; empty: seed/ripeness.h has the usual number.
     std::optional<int> seed_ripe_days;
+    /// Need of its buds, 0..200, known from elsewhere: a cut branch forces only after it. Bloom is foretold
+    /// without it.
     std::optional<ChillPortions> chill;
-    std::optional<Day> protected_until;
-    std::optional<std::string> note;
+    std::optional<Day> protected_until;     ///< the last day on which breeders' rights or a licence bind it
+    std::optional<std::string> note;        ///< free words
     std::optional<std::string> species{};   ///< botanical name: "Malus domestica"
     std::optional<std::string> sport_of{};  ///< the accession that it is a bud sport or a clone of
 };
 
 /// One member of a pollen blend.
 struct BlendMember {
-    std::int64_t fid = 0;
-    std::string name;
-    std::string member;
-    std::optional<Share> share;
+    std::int64_t fid = 0;        ///< number of the row
+    std::string name;            ///< of the blend, shared by its rows
+    std::string member;          ///< an accession; once in a blend
+    std::optional<Share> share;  ///< of the blend; empty: see blend_shares()
 };
 
+/// What was seen of bloom on a day, of a tree or, where no single one was noted, of an accession.
 struct BloomNote {
-    std::int64_t fid = 0;
-    std::optional<std::string> tree;
-    std::optional<std::string> accession;
-    Day noted_on;
-    Bbch bbch;
+    std::int64_t fid = 0;                  ///< number of the row
+    std::optional<std::string> tree;       ///< its label; goes before `accession`
+    std::optional<std::string> accession;  ///< asked where the tree is not noted or has none
+    Day noted_on;                          ///< day of the look
+    Bbch bbch;                             ///< a stage of the scale
+    /// Flowers opened so far, 0..100; tells more sharply than stages 60 to 65 do.
     std::optional<double> open_percent;
-    std::optional<std::string> observer;
-    std::optional<std::string> note;
+    std::optional<std::string> observer;  ///< who looked
+    std::optional<std::string> note;      ///< free words
 };
 
+/// A place of which the book holds daily temperatures.
 struct Station {
-    std::int64_t fid = 0;
-    std::string name;
-    Metres elevation;
-    std::optional<MapPoint> at;
+    std::int64_t fid = 0;        ///< number of the row
+    std::string name;            ///< its key
+    Metres elevation;            ///< above sea level, -450..6000 m
+    std::optional<MapPoint> at;  ///< empty where it is not on the map, which the book reports as an error
     std::optional<Latitude> latitude;  ///< of `at`, by the book's coordinate system
 };
 
-enum class WeatherSource { observed, forecast };
+/// Where a day's temperatures come from.
+enum class WeatherSource {
+    observed,  ///< measured at the station
+    forecast,  ///< by a weather service; an observed row of the day goes before it
+};
 
+/// A day at a station. Its key is both together.
 struct WeatherDay {
-    std::int64_t fid = 0;
-    std::string station;
-    Day day;
-    Celsius t_min;
-    Celsius t_max;
-    WeatherSource source = WeatherSource::observed;
+    std::int64_t fid = 0;                            ///< number of the row
+    std::string station;                             ///< its name
+    Day day;                                         ///< a calendar day
+    Celsius t_min;                                   ///< lowest air temperature
+    Celsius t_max;                                   ///< highest
+    WeatherSource source = WeatherSource::observed;  ///< observed, where the book says nothing else
 };
 
+/// A cross that is wanted in a season.
 struct CrossGoal {
-    std::int64_t fid = 0;
-    std::string code;
-    Season season;
-    std::string seed_parent;
-    std::string pollen_parent;  ///< an accession or a blend
-    int seedlings_wanted = 0;
-    std::optional<int> priority;
-    std::optional<std::string> note;
+    std::int64_t fid = 0;             ///< number of the row
+    std::string code;                 ///< its key, as on tags; seedlings' names begin with it
+    Season season;                    ///< in which its flowers are to be worked, 1900..2200
+    std::string seed_parent;          ///< an accession
+    std::string pollen_parent;        ///< an accession or a blend
+    int seedlings_wanted = 0;         ///< that stand in the end, 1 or more
+    std::optional<int> priority;      ///< 1..1000, 1 the most urgent; empty comes after all
+    std::optional<std::string> note;  ///< free words
 };
 
-enum class Store { room, refrigerator, freezer, deep_freezer };
+/// Where pollen is kept dry. Temperatures are the usual ones, about.
+enum class Store {
+    room,          ///< 20 degrees C
+    refrigerator,  ///< 4 degrees C
+    freezer,       ///< -20 degrees C
+    deep_freezer,  ///< -80 degrees C
+};
 
+/// Pollen gathered and kept; see in_hand().
 struct PollenLot {
-    std::int64_t fid = 0;
-    std::string code;
-    std::string donor;  ///< an accession or a blend
-    Day gathered_on;
-    std::optional<int> flowers;
-    std::optional<Milligrams> mass;
-    Store store = Store::refrigerator;
+    std::int64_t fid = 0;               ///< number of the row
+    std::string code;                   ///< its key, as on the vial
+    std::string donor;                  ///< an accession or a blend
+    Day gathered_on;                    ///< when its flowers were
+    std::optional<int> flowers;         ///< gathered
+    std::optional<Milligrams> mass;     ///< of dry pollen, anther dust and all, as weighed
+    Store store = Store::refrigerator;  ///< where it has been kept ever since
+    /// Relative, in the store, 0..100; kept for people, nothing is reckoned from it.
     std::optional<double> humidity_percent;
-    std::optional<Day> used_up_on;
-    std::optional<std::string> note;
+    std::optional<Day> used_up_on;    ///< the first day on which none is left; empty while there is some
+    std::optional<std::string> note;  ///< free words
 };
 
+/// A germination test of a pollen lot.
 struct PollenTest {
-    std::int64_t fid = 0;
-    std::string lot;
-    Day tested_on;
-    int grains = 0;
-    int germinated = 0;
+    std::int64_t fid = 0;  ///< number of the row
+    std::string lot;       ///< its code
+    Day tested_on;         ///< day of the count
+    int grains = 0;        ///< counted; 0 tells nothing
+    int germinated = 0;    ///< of them with a tube
 };
 
+/// Flowers worked at one branch on one day. Should rows share a tag, they are of one branch.
 struct Pollination {
-    std::int64_t fid = 0;
-    std::string tag;
-    std::string cross;
-    std::string tree;
-    Day worked_on;
-    int flowers = 0;
+    std::int64_t fid = 0;  ///< number of the row
+    std::string tag;       ///< its key, as at the branch
+    std::string cross;     ///< code of its goal
+    std::string tree;      ///< label of a tree of the seed parent
+    Day worked_on;         ///< day of the work
+    int flowers = 0;       ///< worked on that day
+    /// Code of the lot whose pollen was used; empty where it was fresh or not noted.
     std::optional<std::string> lot;
+    /// Which round on the same flowers, 1..20; empty counts as the first. Later rounds add no flowers.
     std::optional<int> pass;
-    std::optional<std::string> note;
+    std::optional<std::string> note;  ///< free words
 };
 
+/// Fruit picked from a tagged branch on one day. No row: nobody has looked; a row of 0: it bore none.
 struct Fruit {
-    std::int64_t fid = 0;
-    std::string tag;
-    Day picked_on;
-    int fruits = 0;
-    std::optional<int> seeds_sound;
-    std::optional<int> seeds_empty;
-    std::optional<std::string> note;
+    std::int64_t fid = 0;             ///< number of the row
+    std::string tag;                  ///< of the pollination
+    Day picked_on;                    ///< day of picking
+    int fruits = 0;                   ///< in number; 0 where there was none to pick
+    std::optional<int> seeds_sound;   ///< full ones in all of these fruits; empty where nobody counted
+    std::optional<int> seeds_empty;   ///< flat or hollow ones, likewise
+    std::optional<std::string> note;  ///< free words
 };
 
+/// Seed of one cross that is treated alike.
 struct SeedLot {
-    std::int64_t fid = 0;
-    std::string code;
-    std::string cross;
-    int seeds = 0;
-    std::optional<std::string> from_tags;
-    std::optional<Day> washed_on;
-    std::optional<Day> cold_from;
+    std::int64_t fid = 0;                  ///< number of the row
+    std::string code;                      ///< its key, as on the bag
+    std::string cross;                     ///< code of its goal
+    int seeds = 0;                         ///< at the start; what leaves is a row of SeedOut
+    std::optional<std::string> from_tags;  ///< tags whose fruit it came from, with blanks between
+    std::optional<Day> washed_on;          ///< out of the fruit
+    std::optional<Day> cold_from;          ///< first day in the cold; empty: not yet, or not noted
+    /// Its one temperature, -100..40 degrees C; empty where a log tells it or nobody does.
     std::optional<Celsius> cold;
-    std::optional<Day> cold_to;
-    std::optional<std::string> treatment;
-    std::optional<std::string> medium;
-    std::optional<std::string> note;
+    std::optional<Day> cold_to;            ///< last day in the cold; empty while it is there
+    std::optional<std::string> treatment;  ///< in free words: soaked, scratched; empty: none noted
+    std::optional<std::string> medium;     ///< in free words, what it lies in
+    std::optional<std::string> note;       ///< free words
 };
 
+/// How far a lot has sprouted.
 struct SproutCount {
-    std::int64_t fid = 0;
-    std::string lot;
-    Day counted_on;
-    int sprouted = 0;
+    std::int64_t fid = 0;  ///< number of the row
+    std::string lot;       ///< its code
+    Day counted_on;        ///< day of the count
+    int sprouted = 0;      ///< in all since the start, those that have left the lot included
 };
 
+/// Seeds that left a lot, sprouted or not: potted, given away, rotten.
 struct SeedOut {
-    std::int64_t fid = 0;
-    std::string lot;
-    Day on_day;
-    int seeds = 0;
-    std::optional<std::string> note;
+    std::int64_t fid = 0;             ///< number of the row
+    std::string lot;                  ///< its code
+    Day on_day;                       ///< when they left
+    int seeds = 0;                    ///< in number
+    std::optional<std::string> note;  ///< free words
 };
 
+/// A score given to one tree on one day.
 struct TraitScore {
-    std::int64_t fid = 0;
-    std::string tree;
-    Day scored_on;
-    std::string trait;
-    double score = 0;
-    std::optional<std::string> note;
+    std::int64_t fid = 0;             ///< number of the row
+    std::string tree;                 ///< its label
+    Day scored_on;                    ///< day of the score
+    std::string trait;                ///< in free words, the same for all scores that are to be compared
+    double score = 0;                 ///< in the trait's own unit, any number
+    std::optional<std::string> note;  ///< free words
 };
 
 /// A whole book, read.
 struct Orchard {
-    std::string crs;  ///< the coordinate system as AUTHORITY:CODE, for result layers
-    std::vector<Block> blocks;
-    std::vector<TreeRow> rows;
-    std::vector<Tree> trees;
-    std::vector<Accession> accessions;
-    std::vector<BlendMember> blend_members;
-    std::vector<BloomNote> bloom_notes;
-    std::vector<Station> stations;
-    std::vector<WeatherDay> weather;
-    std::vector<CrossGoal> goals;
-    std::vector<PollenLot> pollen_lots;
-    std::vector<PollenTest> pollen_tests;
-    std::vector<Pollination> pollinations;
-    std::vector<Fruit> fruits;
-    std::vector<SeedLot> seed_lots;
-    std::vector<SproutCount> sprout_counts;
-    std::vector<SeedOut> seeds_out;
-    std::vector<TraitScore> trait_scores;
+    /// The trees' coordinate system, for result layers: AUTHORITY:CODE, well-known text where no authority
+    /// names it; empty where it is not known.
+    std::string crs;
+    std::vector<Block> blocks;               ///< rows as the table has them, below likewise
+    std::vector<TreeRow> rows;               ///< planted ones
+    std::vector<Tree> trees;                 ///< gone and coming ones too
+    std::vector<Accession> accessions;       ///< each name once, where the book is sound
+    std::vector<BlendMember> blend_members;  ///< rows of one blend need not stand together
+    std::vector<BloomNote> bloom_notes;      ///< of all years
+    std::vector<Station> stations;           ///< at least one where bloom is foretold
+    std::vector<WeatherDay> weather;         ///< in no order of days
+    std::vector<CrossGoal> goals;            ///< of all seasons
+    std::vector<PollenLot> pollen_lots;      ///< used-up ones too
+    std::vector<PollenTest> pollen_tests;    ///< of all lots
+    std::vector<Pollination> pollinations;   ///< of all seasons
+    std::vector<Fruit> fruits;               ///< of all seasons
+    std::vector<SeedLot> seed_lots;          ///< done ones too
+    std::vector<SproutCount> sprout_counts;  ///< in no order of days
+    std::vector<SeedOut> seeds_out;          ///< in no order of days
+    std::vector<TraitScore> trait_scores;    ///< of all years
 };
 
 }  // namespace pipward::record

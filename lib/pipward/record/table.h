@@ -15,24 +15,34 @@
 /// A result as any host can show it and the book can keep it: typed, described columns and rows of cells.
 namespace pipward::record {
 
-enum class CellType { text, whole, number, day, yes_no };
+/// What a column's cells hold where they are known.
+enum class CellType {
+    text,    ///< std::string or Sentence
+    whole,   ///< std::int64_t
+    number,  ///< double, finite, in the column's unit
+    day,     ///< Day
+    yes_no,  ///< bool
+};
 
+/// The type's word as above, for scripts: "yes_no".
 std::string_view to_text(CellType type);
 
 /// A word of a closed list as it is stored, and as people read it: "chill_then_heat", "chill then heat".
 struct CodeWord {
-    std::string code;
-    std::string plain;
+    std::string code;   ///< the same in every language
+    std::string plain;  ///< as people read it; to_plain_text() puts it in the place of the code
 
     bool operator==(const CodeWord&) const = default;
 };
 
+/// What stands in one column of a result.
 struct Column {
+    /// For scripts and the book, with the unit at its end where it has one: "spacing_m".
     std::string name;
-    CellType type = CellType::text;
-    std::string unit;         ///< empty where none applies
-    std::string label;        ///< for people, sentence case: "Full bloom, median"
-    std::string description;  ///< one sentence
+    CellType type = CellType::text;  ///< of every cell that is known
+    std::string unit;                ///< empty where none applies
+    std::string label;               ///< for people, sentence case: "Full bloom, median"
+    std::string description;         ///< one sentence
     /// Of a column that holds words of a closed list, one or several with ", " between; else empty. Scripts
     /// and the book get the code, people the plain word.
     std::vector<CodeWord> words{};
@@ -44,23 +54,25 @@ using Cell = std::variant<std::monostate, std::string, std::int64_t, double, Day
 
 /// What a table of results looks like before it has rows: declared once, by the operation that makes it.
 struct TableShape {
-    std::string name;         ///< as in the book: "bloom_window"
-    std::string title;        ///< for people: "Bloom windows"
-    std::string description;  ///< one sentence
-    bool has_points = false;  ///< a layer with one point a row
-    std::vector<Column> columns;
-    bool has_lines = false;  ///< a layer with one line a row; never together with points
+    std::string name;             ///< as in the book: "bloom_window"
+    std::string title;            ///< for people: "Bloom windows"
+    std::string description;      ///< one sentence
+    bool has_points = false;      ///< a layer with one point a row
+    std::vector<Column> columns;  ///< in the order in which they are shown
+    bool has_lines = false;       ///< a layer with one line a row; never together with points
 };
 
+/// One result.
 struct Row {
     std::vector<Cell> cells;          ///< as many as the shape has columns
     std::optional<MapPoint> at{};     ///< in the book's coordinate system
     std::vector<MapPoint> line = {};  ///< the same, of at least two points; empty where the row has none
 };
 
+/// A result with its rows; whatever shows or keeps it needs nothing else.
 struct Table {
-    TableShape shape;
-    std::vector<Row> rows;
+    TableShape shape;       ///< as declared
+    std::vector<Row> rows;  ///< in the order in which people should read them
 };
 
 /// A cell of an optional value: nothing where there is none.

@@ -11,10 +11,11 @@
 /// The book's field domains, the readers and the hosts' pick lists all come from these tables.
 namespace pipward::record {
 
+/// Each value of the enum once, in its order; the argument only chooses the table.
 std::span<const Word<TreePurpose>> words(TreePurpose);
-std::span<const Word<PlacedBy>> words(PlacedBy);
-std::span<const Word<AccessionKind>> words(AccessionKind);
-std::span<const Word<WeatherSource>> words(WeatherSource);
-std::span<const Word<Store>> words(Store);
+std::span<const Word<PlacedBy>> words(PlacedBy);            ///< as above
+std::span<const Word<AccessionKind>> words(AccessionKind);  ///< as above
+std::span<const Word<WeatherSource>> words(WeatherSource);  ///< as above
+std::span<const Word<Store>> words(Store);                  ///< as above
 
 }  // namespace pipward::record

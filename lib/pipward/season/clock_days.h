@@ -13,18 +13,18 @@ namespace pipward::season {
 
 /// One day with its sums.
 struct ClockDay {
-    std::string_view station;  ///< of the place, which must outlive it
-    Day day;
-    weather::DailyTemperature temperature;
-    clock::ClockSums sums;  ///< at its end
-    double day_length = 0;  ///< h, sunrise to sunset
+    std::string_view station;               ///< of the place, which must outlive it
+    Day day;                                ///< one of the days asked for
+    weather::DailyTemperature temperature;  ///< of the day, measured, forecast or interpolated
+    clock::ClockSums sums;                  ///< at its end
+    double day_length = 0;                  ///< h, sunrise to sunset
 };
 
 /// Which days are counted, and how.
 struct ClockWish {
-    std::optional<Day> from;  ///< the season's first day where not given
-    std::optional<Day> to;    ///< the last day known up to as_of where not given
-    clock::Thresholds thresholds;
+    std::optional<Day> from;       ///< the season's first day where not given
+    std::optional<Day> to;         ///< the last day known up to as_of where not given
+    clock::Thresholds thresholds;  ///< of the degree-day sums
 };
 
 /// Every day with its sums since the first. Short gaps are filled, which a note tells in `place.findings`;

@@ -9,23 +9,25 @@
 /// What can hurt at the season's work, in short.
 namespace pipward::season {
 
+/// What can hurt. Sources stand beside the texts in hazards.cpp.
 enum class Hazard {
-    seeds,
-    peroxide,
-    bleach,
-    ladders,
-    allergy,
-    sprays,
-    fire_blight,
-    tools,
-    protected_parents,
-    moving,
+    seeds,              ///< amygdalin in apple and pear seed
+    peroxide,           ///< hydrogen peroxide, to disinfect seed
+    bleach,             ///< to disinfect seed and tools
+    ladders,            ///< falls
+    allergy,            ///< pollen and carrier dust
+    sprays,             ///< re-entry times, and bees
+    fire_blight,        ///< carried from flower to flower in warm, wet bloom
+    tools,              ///< diseases carried by blades
+    protected_parents,  ///< breeders' rights, patents, contracts
+    moving,             ///< permits and diseases of wood, pollen and seed that travel
 };
 
+/// What to mind at a hazard.
 struct Caution {
-    Hazard hazard = Hazard::seeds;
-    Sentence about;  ///< "Ladders."
-    Sentence text;
+    Hazard hazard = Hazard::seeds;  ///< each has one caution
+    Sentence about;                 ///< "Ladders."
+    Sentence text;                  ///< whole sentences, for people
 };
 
 /// Of these hazards, in the order of the list above.

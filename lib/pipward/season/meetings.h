@@ -12,8 +12,8 @@ namespace pipward::season {
 
 /// How a cross would be made this spring, the better way round.
 struct CrossMeeting {
-    std::string seed_parent;
-    std::string pollen_parent;
+    std::string seed_parent;             ///< the one that had better bear the seed
+    std::string pollen_parent;           ///< the other of the pair
     std::optional<cross::CrossWay> way;  ///< the likeliest; nothing where nothing can be told
 };
 

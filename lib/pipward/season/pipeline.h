@@ -33,14 +33,14 @@ struct Standpoint {
 
 /// An orchard and the weather station that stands for it.
 struct Place {
-    Orchard orchard;
-    Station station;
-    Latitude latitude;
-    Hemisphere hemisphere = Hemisphere::north;
-    weather::DailySeries series;  ///< the station's days
-    Day as_of;
-    Season season;  ///< the one that holds as_of
-    Findings findings;
+    Orchard orchard;                            ///< as read, gone trees and past seasons too
+    Station station;                            ///< a copy of the orchard's row
+    Latitude latitude;                          ///< of the station
+    Hemisphere hemisphere = Hemisphere::north;  ///< by the latitude
+    weather::DailySeries series;                ///< the station's days
+    Day as_of;                                  ///< the Standpoint's
+    Season season;                              ///< the one that holds as_of
+    Findings findings;                          ///< of reading, then of every step so far
 };
 /// `findings` are what reading the orchard noticed. Throws Error: usage for a station that the orchard does
 /// not have, input where no station will do.
@@ -48,13 +48,14 @@ Place place_of(Orchard orchard, const Standpoint& from, Findings findings = {});
 
 /// What past springs tell: whole seasons up to as_of, and the full bloom noted in them.
 struct Past {
-    std::vector<weather::SeasonWeather> seasons;
-    bloom::CurvesOf curves;
-    std::vector<bloom::Observation> observations;
+    std::vector<weather::SeasonWeather> seasons;   ///< whole ones, rising
+    bloom::CurvesOf curves;                        ///< of every season at every offset at which a note stands
+    std::vector<bloom::Observation> observations;  ///< full bloom as the notes tell it
     std::vector<bloom::StageSeen> stages;  ///< every note that could be placed, this season's too
     std::vector<bloom::NotYet> not_yet;    ///< notes that no flower was open yet, this season's too
     bloom::Ladders ladders;                ///< how each species goes through bloom, learned from its notes
 };
+/// Adds to the place's findings what is odd in the weather and the notes; throws nothing of its own.
 Past read_past(Place& place, const Step& step = quietly());
 
 /// Every method held against the past seasons. Throws Error (input) where they are too few.
@@ -73,16 +74,17 @@ std::span<const Word<MethodChoice>> words(MethodChoice);
 
 /// The chosen method fitted; `scores` are there where they had to be made to choose.
 struct Fitted {
-    bloom::BloomModel model;
-    std::vector<bloom::SkillScore> scores;
+    bloom::BloomModel model;                ///< of the chosen method
+    std::vector<bloom::SkillScore> scores;  ///< empty where the method was fixed
 };
+/// Throws Error (input) where no note can be learned from.
 Fitted fit_past(Place& place, const Past& past, MethodChoice choice, const Step& step = quietly());
 
 /// One accession's need, and when it usually blooms by it at the station: the mean over the past seasons.
 struct NeedRow {
-    const bloom::BloomModel* model = nullptr;
-    const bloom::Need* need = nullptr;
-    std::optional<Day> usual_full_bloom;  ///< its day and month; the year is the last past season's
+    const bloom::BloomModel* model = nullptr;  ///< the one asked; never null
+    const bloom::Need* need = nullptr;         ///< one of the model's; never null
+    std::optional<Day> usual_full_bloom;       ///< its day and month; the year is the last past season's
 };
 /// Every accession's need, and its usual full bloom over the past seasons at the station.
 std::vector<NeedRow> need_rows(const Place& place, const Past& past, const bloom::BloomModel& model);
@@ -94,10 +96,11 @@ bloom::BloomForecast forecast_season(Place& place, const Past& past, const bloom
 
 /// The steps up to the forecast in one: past, fit, forecast.
 struct Foretold {
-    Past past;
-    Fitted fitted;
-    bloom::BloomForecast forecast;
+    Past past;                      ///< what was learned from
+    Fitted fitted;                  ///< by the method chosen
+    bloom::BloomForecast forecast;  ///< of the season that holds as_of; points into the place's trees
 };
+/// Throws Error (input) as its steps do.
 Foretold foretell(Place& place, MethodChoice choice, const Step& step = quietly());
 
 /// Whether flowers may still be to come or to be worked in the season that holds `place.as_of`.
@@ -113,7 +116,7 @@ std::map<std::string, seed::FullBloomSpan> full_bloom_known(Place place, Season 
 
 /// How crosses are to be planned.
 struct PlanWish {
-    MethodChoice method = MethodChoice::best;
+    MethodChoice method = MethodChoice::best;  ///< how bloom is foretold
     cross::CrossingAssumptions assumptions{};  ///< as stated
     bool own_counts = true;  ///< whether the orchard's own counts of fruit, seed and sprouts move them
 };
@@ -121,6 +124,7 @@ struct PlanWish {
 /// What the wish states; where it wants so, moved by the orchard's own counts up to a day.
 cross::CrossingAssumptions assumptions_of(const PlanWish& wish, const Orchard& orchard, Day as_of);
 
+/// The plan of the season's goals, and of the next season's. Adds its findings to the place's.
 cross::SeasonPlan plan_crosses(Place& place, const bloom::BloomForecast& forecast,
                                const cross::CrossingAssumptions& assumptions, const Step& step = quietly());
 

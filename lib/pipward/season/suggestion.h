@@ -15,11 +15,14 @@ namespace pipward::season {
 
 /// A pair with all that was found out about it.
 struct WeighedCross {
-    cross::SuggestedCross cross;
-    Sentence reason{};  ///< why it is left out; empty: it is not
+    cross::SuggestedCross cross;  ///< genes, S-alleles and kinship
+    Sentence reason{};            ///< why it is left out; empty: it is not
+    /// 1 for the best; empty for one that is left out, or before choose_crosses().
     std::optional<int> rank{};
+    /// This spring; empty where it was not held against the season.
     std::optional<CrossMeeting> meeting{};
     std::optional<std::string> shown_by_one{};  ///< who shows the trait that both sides must show
+    /// Likewise of the other parent; both empty where nothing is asked of both sides.
     std::optional<std::string> shown_by_other{};
 };
 
@@ -33,6 +36,7 @@ struct SuggestionWish {
 };
 
 /// Every pair of the parents, weighed by the wish; none is ranked yet. `both_sides` must be readable.
+/// Throws Error (input) where the pedigree runs in a circle.
 std::vector<WeighedCross> weighed_crosses(const SuggestionWish& wish, const SuggestionParents& parents,
                                           const cross::SuggestionRules& rules, const Orchard& orchard,
                                           Day as_of);

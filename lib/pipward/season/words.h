@@ -9,12 +9,19 @@
 /// The plan's enums and numbers as people say them. Not escaped.
 namespace pipward::season {
 
+/// "gather this spring, dry and keep".
 Sentence way_words(cross::PollenWay way);
+/// "good".
 Sentence verdict_words(cross::Verdict verdict);
+/// "half: part of its pollen can grow".
 Sentence s_match_words(lineage::SMatch match);
+/// "this week".
 Sentence urgency_words(cross::Urgency urgency);
+/// "borrowed from both parents".
 Sentence source_words(bloom::NeedSource source);
+/// "deep freezer".
 Sentence store_words(Store store);
+/// "long-run mean day".
 Sentence method_words(bloom::BloomMethod method);
 
 /// "8 in 10"; "over 19 in 20" and "under 1 in 20" at the ends, "no chance" for none, "not known" for NaN.

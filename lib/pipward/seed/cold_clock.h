@@ -18,9 +18,10 @@ using StoreLog = std::function<std::optional<StoreDay>(Day)>;
 /// A store that keeps one temperature.
 StoreLog steady_store(Celsius temperature);
 
+/// Days in a row that were too warm or too cold for seed (seed/cold_credit.h).
 struct Spell {
-    Day from;
-    Day to;
+    Day from;         ///< its first day
+    Day to;           ///< its last; a day without a reading ends it
     Celsius extreme;  ///< its warmest or coldest reading
 };
 
@@ -29,7 +30,9 @@ struct ColdSum {
     double days = 0;         ///< credited, never below 0
     ChillPortions portions;  ///< Dynamic Model on the same readings
     int unknown_days = 0;    ///< without a reading: credited nothing
+    /// Days with a reading of warm_for_seed or above, in order; extreme: the warmest.
     std::vector<Spell> warm;
+    /// Days with a reading below frost_for_seed, in order; extreme: the coldest.
     std::vector<Spell> frost;
     /// First day on which the credited days reached the need of that place in `needs`; nothing before that.
     std::vector<std::optional<Day>> reached;

@@ -12,7 +12,7 @@ struct ColdNeed {
     std::string_view species;  ///< "Malus domestica"
     int least_days = 0;        ///< some seed is ready
     int full_days = 0;         ///< most seed is ready
-    std::string_view source;
+    std::string_view source;   ///< where it was published, in words for people
 };
 
 /// Published needs, by species.

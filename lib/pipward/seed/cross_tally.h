@@ -11,30 +11,42 @@
 /// What became of each cross, step by step, as far as the book tells up to a day.
 namespace pipward::seed {
 
-enum class SeedStep { worked, fruits, sound_seed, in_cold, sprouted, planted, alive };
+/// How far a cross has come, step by step.
+enum class SeedStep {
+    worked,      ///< flowers worked
+    fruits,      ///< fruit picked
+    sound_seed,  ///< full seeds found
+    in_cold,     ///< seeds put in the cold
+    sprouted,    ///< seeds that sprouted
+    planted,     ///< seedlings with a tree
+    alive,       ///< seedlings of which a tree stands
+};
 
 /// A count that may not have been made, and that may be of a part only.
 struct StepCount {
     std::optional<int> count;  ///< unknown where nobody counted, never zero for that
     bool whole = true;         ///< false where some tags, fruits or lots were not counted: there are more
 
+    /// One more count was made; from then on it is known.
     void add(int more) { count = count.value_or(0) + more; }
 };
 
+/// One cross and its counts up to the day. Points into the orchard.
 struct CrossTally {
-    const CrossGoal* goal = nullptr;
-    StepCount flowers;  ///< of a first pass
-    StepCount fruits;
-    StepCount sound_seed;  ///< found in the fruit; else the seed of its lots
-    StepCount in_cold;     ///< seed of the lots that are or were in the cold
-    StepCount sprouted;
-    StepCount planted;  ///< seedling trees of the cross, gone ones too
-    StepCount alive;    ///< of them still standing
-    std::vector<const Pollination*> tags;
-    std::vector<Day> picked;  ///< days on which fruit was picked, rising
-    std::vector<LotCourse> lots;
-    int seed_in_lots = 0;
+    const CrossGoal* goal = nullptr;       ///< never null
+    StepCount flowers;                     ///< of a first pass
+    StepCount fruits;                      ///< picked from its tags
+    StepCount sound_seed;                  ///< found in the fruit; else the seed of its lots
+    StepCount in_cold;                     ///< seed of the lots that are or were in the cold
+    StepCount sprouted;                    ///< of all its lots
+    StepCount planted;                     ///< seedling trees of the cross, gone ones too
+    StepCount alive;                       ///< of them still standing
+    std::vector<const Pollination*> tags;  ///< rows of a first pass, in the order of the book
+    std::vector<Day> picked;               ///< days on which fruit was picked, rising
+    std::vector<LotCourse> lots;           ///< those that were there by the day, in the order of the book
+    int seed_in_lots = 0;                  ///< seeds with which these lots began
 
+    /// The count of a step.
     StepCount at(SeedStep step) const;
 };
 

@@ -16,12 +16,13 @@ namespace pipward::seed {
 /// 5, pear 7, 3 to 10 (common practice, no source; juvenile periods of 4.2 years for apple and 6.0 for pear
 /// over many progenies: Visser & de Vries, Euphytica).
 inline constexpr int apple_years = 5;
-inline constexpr int pear_years = 7;
-inline constexpr int fewest_years = years_from_sowing_to_flower;
-inline constexpr int most_years = 10;
+inline constexpr int pear_years = 7;                              ///< likewise of a pear
+inline constexpr int fewest_years = years_from_sowing_to_flower;  ///< no fruit before
+inline constexpr int most_years = 10;                             ///< later is overdue
 /// A dwarfing stock takes one to three years off. Common practice, no source.
 inline constexpr int years_off_on_dwarfing_stock = 2;
 
+/// Where a seedling stands in the year asked about; years are those of FirstFruit.
 enum class FruitState {
     bloomed,   ///< stage 60 or later was noted at it, or its fruit was scored
     young,     ///< not before `from`
@@ -31,31 +32,38 @@ enum class FruitState {
     overdue,   ///< after `to`
 };
 
-enum class SownBy { lot_counts, cross, planting };
+/// What tells the year of sowing, the surest first.
+enum class SownBy {
+    lot_counts,  ///< the first sprouts counted of its cross
+    cross,       ///< the year after the cross
+    planting,    ///< the year of planting, where no cross of it is known
+};
 
 /// One seedling that stands, and the years in which it should first fruit.
 struct FirstFruit {
-    const Tree* tree = nullptr;
-    const Accession* accession = nullptr;
-    std::string cross;  ///< code; empty where the book does not know it
-    int sown = 0;       ///< year
-    SownBy sown_by = SownBy::planting;
-    bool pear = false;
+    const Tree* tree = nullptr;            ///< never null
+    const Accession* accession = nullptr;  ///< null where the tree names none that the book has
+    std::string cross;                     ///< code; empty where the book does not know it
+    int sown = 0;                          ///< year
+    SownBy sown_by = SownBy::planting;     ///< what tells `sown`
+    bool pear = false;                     ///< of the genus Pyrus; all else is reckoned as an apple
+    /// Its rootstock's name holds "dwarf" or "quince"; a stock's number tells nothing.
     bool dwarfed = false;
-    int expected = 0;
-    int from = 0;
-    int to = 0;
-    std::optional<int> seen;  ///< year of the first bloom or score noted
-    FruitState state = FruitState::young;
+    int expected = 0;                      ///< year of the first fruit that a planner counts with
+    int from = 0;                          ///< the first year in which it may fruit
+    int to = 0;                            ///< the last year in which it is not overdue
+    std::optional<int> seen;               ///< year of the first bloom or score noted
+    FruitState state = FruitState::young;  ///< in the year asked about
 };
 
 /// Of every standing tree with the purpose of a seedling whose year of sowing can be told, in the order of
 /// the book. `year` is the one asked about. Trees that were sown in nobody knows which year are counted in
 /// `unknown`.
 struct FirstFruits {
-    std::vector<FirstFruit> seedlings;
-    int unknown = 0;
+    std::vector<FirstFruit> seedlings;  ///< those with a year of sowing
+    int unknown = 0;                    ///< trees without one
 };
+/// What was noted after `as_of` has no say; `year` may lie ahead.
 FirstFruits first_fruits(const Orchard& orchard, int year, Day as_of);
 
 }  // namespace pipward::seed

@@ -10,13 +10,14 @@ namespace pipward::seed {
 
 /// One figure: the handbook's, the orchard's own and the one to use.
 struct LearnedFigure {
-    double handbook = 0;
+    double handbook = 0;         ///< the figure of the assumptions that were given
     double handbook_weight = 0;  ///< so many counted flowers, fruits or seeds the handbook is worth
     int counted = 0;             ///< flowers, fruits or seeds of the orchard
     double yours = 0;            ///< mean of them; 0 for none
     double used = 0;             ///< (handbook x weight + yours x counted) / (weight + counted)
 };
 
+/// Every figure that counts can move. All are shares, 0..1, but for those of seeds.
 struct Learned {
     LearnedFigure fruit_set;        ///< of worked flowers; beta-binomial
     LearnedFigure seeds_per_fruit;  ///< sound ones; gamma-Poisson

@@ -8,8 +8,8 @@ namespace pipward::seed {
 
 /// So many seeds on a day.
 struct SeedsOnDay {
-    double day = 0;
-    int seeds = 0;
+    double day = 0;  ///< since the lot's beginning, may be part of a day
+    int seeds = 0;   ///< in number
 };
 
 /// When the seeds of a lot sprouted, and when those that did not were seen last.
@@ -18,11 +18,12 @@ struct SproutTimes {
     std::vector<SeedsOnDay> censored;  ///< taken out before they sprouted, or still there at the last count
 };
 
+/// Whether chance alone would part two lots so far.
 struct LogRank {
     double expected_a = 0;  ///< seeds of the first lot that would have sprouted if both were alike
-    double expected_b = 0;
+    double expected_b = 0;  ///< likewise of the second lot
     double chi_square = 0;  ///< of one degree of freedom
-    double p = 1;
+    double p = 1;           ///< chance of a chi-square as large or larger where both are alike, 0..1
 };
 
 /// Whether two lots sprout at one pace: the log-rank test (Mantel 1966, Cancer Chemother. Rep. 50:163) with

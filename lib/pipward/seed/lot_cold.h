@@ -15,13 +15,13 @@ inline constexpr int days_to_sow = 30;
 
 /// Where the cold of one lot stands.
 struct LotCold {
-    const LotCourse* course = nullptr;
-    CrossColdNeed need{};
-    ColdSum sum{};
-    std::optional<Day> first_ready{};  ///< the least need is met, that day or foretold
-    std::optional<Day> ready{};        ///< the full need
-    bool assumed_store = false;        ///< neither the lot nor a log tells the store's temperature
-    Sentence state{};                  ///< for people: where it stands, and what disturbed it
+    const LotCourse* course = nullptr;  ///< never null
+    CrossColdNeed need{};               ///< of the seed of its cross
+    ColdSum sum{};                      ///< the cold it has had; reached: first the least need, then the full
+    std::optional<Day> first_ready{};   ///< the least need is met, that day or foretold
+    std::optional<Day> ready{};         ///< the full need
+    bool assumed_store = false;         ///< neither the lot nor a log tells the store's temperature
+    Sentence state{};                   ///< for people: where it stands, and what disturbed it
 };
 
 /// The cold of a lot that is in it, up to a day: by the store's log, else by the one temperature noted with

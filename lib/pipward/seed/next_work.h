@@ -11,6 +11,7 @@
 
 namespace pipward::seed {
 
+/// The steps from fruit to a numbered place, in their order.
 enum class SeedWork {
     pick,        ///< fruit of tagged branches
     wash,        ///< take the seed out of the fruit
@@ -23,12 +24,12 @@ enum class SeedWork {
 
 /// What is to be done next with a cross, and when.
 struct NextWork {
-    SeedWork work = SeedWork::nothing;
-    std::optional<Day> from;  ///< unknown where nothing tells it
-    std::optional<Day> to;    ///< after that it is late
-    bool late = false;
-    Sentence why;
-    std::string lot{};  ///< the seed lot that it is done to; empty where there is none yet
+    SeedWork work = SeedWork::nothing;  ///< nothing where the cross is done or has failed
+    std::optional<Day> from;            ///< unknown where nothing tells it
+    std::optional<Day> to;              ///< after that it is late
+    bool late = false;                  ///< whether `to` is past
+    Sentence why;                       ///< whole sentences, for people
+    std::string lot{};                  ///< the seed lot that it is done to; empty where there is none yet
 };
 
 /// The earliest step that is still to do. Picking days are reckoned from the days on which the flowers were
@@ -43,10 +44,11 @@ std::vector<NextWork> work_of_cross(const CrossTally& tally, const OrchardIndex&
 
 /// Days of moist cold for the seed of a cross: its seed parent's species, an apple's where nothing tells it.
 struct CrossColdNeed {
-    int least_days = 0;
-    int full_days = 0;
+    int least_days = 0;    ///< until some seed is ready
+    int full_days = 0;     ///< until most of it is, not fewer
     bool guessed = false;  ///< the species is not known
 };
+/// By cold_need.h; the species as species_of() tells it.
 CrossColdNeed cold_need_of_cross(const CrossGoal& goal, const OrchardIndex& book);
 
 }  // namespace pipward::seed

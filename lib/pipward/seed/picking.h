@@ -14,8 +14,8 @@ namespace pipward::seed {
 
 /// Between these days a tree's full bloom lies.
 struct FullBloomSpan {
-    Day early;
-    Day late;
+    Day early;  ///< P10 of a forecast, or as the notes tell it
+    Day late;   ///< P90, not before `early`
 };
 
 /// What a season's forecast and notes tell of a tree, by its label; nothing where they tell nothing.
@@ -31,16 +31,20 @@ inline constexpr int longest_hanging_days = 270;
 /// the embryo is full-size (90 to 110 days: Tukey; Janick et al. 1996, from memory). From the later day on
 /// the fruit hangs into the cold. Limits of the groups: common practice, no source.
 inline constexpr int early_group_days = 110;
-inline constexpr int late_group_days = 145;
+inline constexpr int late_group_days = 145;  ///< days, as above
 
+/// A tagged branch with its fruit to come.
 struct TagToPick {
-    const Pollination* work = nullptr;
-    const CrossGoal* goal = nullptr;  ///< null where the book does not have the cross
-    FullBloomSpan bloom{};
+    const Pollination* work = nullptr;  ///< the last work on the tag; never null
+    const CrossGoal* goal = nullptr;    ///< null where the book does not have the cross
+    FullBloomSpan bloom{};              ///< full bloom of its tree
     bool bloom_by_work = false;  ///< full bloom is reckoned from the day on which the flowers were worked
-    PickDays days;
+    PickDays days;               ///< when its fruit may be picked for seed
 
+    /// Whether its fruit is ripe to eat before its seed is; false where the accession's own days are not
+    /// known.
     bool is_early() const { return !days.usual && days.ripe_days < early_group_days; }
+    /// Whether its fruit hangs into the cold until its seed is ripe.
     bool hangs_late() const { return days.ripe_days >= late_group_days; }
 };
 

@@ -12,12 +12,13 @@ namespace pipward::seed {
 
 /// What stands where once it is planted. Points into the orchard and the places that it was planned for.
 struct Planted {
-    int order = 0;  ///< of planting, from 1
-    std::string label;
+    int order = 0;      ///< of planting, from 1
+    std::string label;  ///< of the tree to be made; of a seedling its accession's name
+    /// A seedling's new name, as "24-01-07"; of a check the accession planted as such.
     std::string accession;
-    const CrossGoal* goal = nullptr;  ///< null for a check
-    const place::RowPosition* place = nullptr;
-    Sentence address{};
+    const CrossGoal* goal = nullptr;            ///< null for a check
+    const place::RowPosition* place = nullptr;  ///< never null; into the places
+    Sentence address{};                         ///< of the place, for people
 };
 
 /// Every seedling with its number and its place, in the order of planting; `check` is the accession of the

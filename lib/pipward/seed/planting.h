@@ -13,17 +13,19 @@ namespace pipward::seed {
 
 /// Seedlings of one cross that wait to be planted.
 struct Family {
-    std::string cross;
-    int seedlings = 0;
+    std::string cross;  ///< code of its goal
+    int seedlings = 0;  ///< to be planted, not negative
 };
 
+/// In what order families come along the walk.
 enum class PlantingOrder {
     together,  ///< each family in one run
     mixed,     ///< families in short plots, in chance order, alike in every block of places
 };
 
+/// How seedlings are put in their places.
 struct PlantingWish {
-    PlantingOrder order = PlantingOrder::together;
+    PlantingOrder order = PlantingOrder::together;  ///< of the families
     int plot = 5;    ///< seedlings of a family side by side, where families are mixed
     int blocks = 4;  ///< so many stretches of the walk in which every family takes its share, where mixed
     int check_every = 0;       ///< a check tree at every so-manieth place; 0 for none
@@ -34,7 +36,7 @@ struct PlantingWish {
 struct PlantedPlace {
     std::size_t place = 0;   ///< its number in the walk, from 0
     std::size_t family = 0;  ///< into the families; not used for a check
-    bool is_check = false;
+    bool is_check = false;   ///< whether a check tree stands here instead of a seedling
 };
 
 /// Fills `places`, which come in the order of the walk, from the first on, none left out. Shape: one for

@@ -14,8 +14,8 @@ std::string planting_note(const std::string& name);
 
 /// What bears a planting's note; points into the orchard.
 struct PlantingRows {
-    std::vector<const Tree*> trees;
-    std::vector<const Accession*> accessions;
+    std::vector<const Tree*> trees;            ///< never null; in the order of the book
+    std::vector<const Accession*> accessions;  ///< likewise
 };
 
 /// Every tree and accession that bears the note. Throws Error (input) with all findings where there is none,

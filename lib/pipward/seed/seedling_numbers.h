@@ -11,8 +11,10 @@ namespace pipward::seed {
 /// digits, or as many as the cross's seedlings have already. A number is never given twice.
 class SeedlingNumbers {
   public:
+    /// `cross` is the code of the cross; the orchard is looked at once and not kept.
     SeedlingNumbers(const Orchard& orchard, std::string cross);
 
+    /// The next name, each a number further.
     std::string next();
 
   private:

@@ -10,8 +10,10 @@
 /// Seedlings that sprouted and have no numbered place yet.
 namespace pipward::seed {
 
+/// A cross with seedlings to be planted.
 struct Waiting {
-    const CrossGoal* goal = nullptr;
+    const CrossGoal* goal = nullptr;  ///< never null; into the orchard
+    /// That sprouted and have no place, or so many of them as are wished for; above 0.
     int seedlings = 0;
 };
 

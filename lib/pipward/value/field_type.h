@@ -17,13 +17,15 @@ concept Worded = std::is_enum_v<Field> && requires(Field field) {
     words(field).front().meaning;
 };
 
+/// Whether a field is an optional, and of what: of any other type, it is not.
 template <class Field>
 struct OptionalOf : std::false_type {
-    using Value = Field;
+    using Value = Field;  ///< the type as it is
 };
+/// Of an optional: true, and the type that it may hold.
 template <class Inner>
 struct OptionalOf<std::optional<Inner>> : std::true_type {
-    using Value = Inner;
+    using Value = Inner;  ///< without the optional
 };
 
 /// The type itself, or what an optional of it may hold.

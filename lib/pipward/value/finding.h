@@ -10,8 +10,14 @@
 
 namespace pipward::value {
 
-enum class Level { note, warning, error };
+/// How much a finding weighs, rising.
+enum class Level {
+    note,     ///< explains a result
+    warning,  ///< weakens a result
+    error,    ///< prevents a result
+};
 
+/// "note", "warning" or "error": for scripts, in every language.
 std::string_view to_text(Level level);
 /// The same for people.
 Sentence level_words(Level level);
@@ -20,26 +26,30 @@ Sentence level_words(Level level);
 class RowWords : public Sentence {
   public:
     RowWords() = default;
-    RowWords(Sentence words) : Sentence(std::move(words)) {}           // NOLINT(google-explicit-constructor)
+    /// Words that a host may say in its language: say("line {}", 3).
+    RowWords(Sentence words) : Sentence(std::move(words)) {}  // NOLINT(google-explicit-constructor)
+    /// A key, taken as it stands.
     RowWords(std::string key) : Sentence(verbatim(std::move(key))) {}  // NOLINT(google-explicit-constructor)
-    RowWords(const char* key) : RowWords(std::string(key)) {}          // NOLINT(google-explicit-constructor)
+    /// The same from a literal.
+    RowWords(const char* key) : RowWords(std::string(key)) {}  // NOLINT(google-explicit-constructor)
 };
 
 /// Something noticed in what was read. An error prevents a result, a warning weakens it, a note explains it.
 struct Finding {
-    Level level = Level::error;
-    std::string table;  ///< where: table or file; empty when it concerns the whole book
-    RowWords row;       ///< which row
-    std::string field;  ///< which column
-    std::string value;  ///< what stands there
-    Sentence message;   ///< what is wrong
-    Sentence remedy;    ///< what to do about it
+    Level level = Level::error;  ///< errors alone stop an operation
+    std::string table;           ///< where: table or file; empty when it concerns the whole book
+    RowWords row;                ///< which row
+    std::string field;           ///< which column
+    std::string value;           ///< what stands there
+    Sentence message;            ///< what is wrong
+    Sentence remedy;             ///< what to do about it
 
     bool operator==(const Finding&) const = default;
 };
 
-using Findings = std::vector<Finding>;
+using Findings = std::vector<Finding>;  ///< in the order in which they were noticed
 
+/// Whether any of them is an error.
 bool has_errors(const Findings& findings);
 /// "error: bloom_note fid 12, bbch = 66: ... Remedy." Always one line of a length that can be read, whatever
 /// stands in the book; the fields keep it whole.
@@ -63,11 +73,13 @@ enum class Trouble {
 /// The library's one exception: every finding that led to it, at least one.
 class Error : public std::runtime_error {
   public:
+    /// At least one finding; what() is the English text of all, one line each.
     Error(Trouble trouble, Findings findings);
+    /// The same with one finding.
     Error(Trouble trouble, Finding finding);
 
-    Trouble trouble() const { return trouble_; }
-    const Findings& findings() const { return findings_; }
+    Trouble trouble() const { return trouble_; }            ///< what kind of failure
+    const Findings& findings() const { return findings_; }  ///< never empty
 
   private:
     Trouble trouble_;

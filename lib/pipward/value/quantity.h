@@ -9,28 +9,32 @@ namespace pipward::value {
 
 /// A temperature reading in degrees Celsius. Two readings cannot be added: their difference is a step.
 struct Celsius {
-    double degrees = 0;
+    double degrees = 0;  ///< degrees C
 
     auto operator<=>(const Celsius&) const = default;
 };
 
 /// A difference of two temperature readings, in kelvin.
 struct CelsiusStep {
-    double degrees = 0;
+    double degrees = 0;  ///< kelvin, which are as large as degrees C
 
     auto operator<=>(const CelsiusStep&) const = default;
 };
 
+/// How much warmer `a` is than `b`; negative where it is colder.
 constexpr CelsiusStep operator-(Celsius a, Celsius b) {
     return {a.degrees - b.degrees};
 }
+/// The reading that lies a step higher.
 constexpr Celsius operator+(Celsius reading, CelsiusStep step) {
     return {reading.degrees + step.degrees};
 }
+/// A multiple of a step.
 constexpr CelsiusStep operator*(CelsiusStep step, double factor) {
     return {step.degrees * factor};
 }
 
+/// Exact by definition: (F - 32) x 5 / 9.
 constexpr Celsius from_fahrenheit(double degrees_fahrenheit) {
     return {(degrees_fahrenheit - 32.0) * 5.0 / 9.0};
 }
@@ -40,9 +44,10 @@ constexpr Celsius from_fahrenheit(double degrees_fahrenheit) {
 /// found no usable ratio between chill models.
 template <class Kind>
 struct Sum {
-    double value = 0;
+    double value = 0;  ///< in the unit of its kind, below
 
     auto operator<=>(const Sum&) const = default;
+    /// Adds what more time brought; never another kind.
     constexpr Sum& operator+=(Sum other) {
         value += other.value;
         return *this;
@@ -60,27 +65,28 @@ using HeatSum = Sum<struct HeatSumKind>;              ///< the sum of one named 
 
 /// A length or height on the ground.
 struct Metres {
-    double value = 0;
+    double value = 0;  ///< m; below 0 for a height below sea level
 
     auto operator<=>(const Metres&) const = default;
 };
 
 /// A part of a whole, 0 to 1.
 struct Share {
-    double value = 0;
+    double value = 0;  ///< 0..1; not checked
 
     auto operator<=>(const Share&) const = default;
 };
 
+/// A mass, such as of pollen.
 struct Milligrams {
-    double value = 0;
+    double value = 0;  ///< mg, not negative
 
     auto operator<=>(const Milligrams&) const = default;
 };
 
 /// Degrees north, -90 to 90.
 struct Latitude {
-    double degrees = 0;
+    double degrees = 0;  ///< negative in the south
 
     auto operator<=>(const Latitude&) const = default;
 };

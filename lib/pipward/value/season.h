@@ -9,13 +9,18 @@
 
 namespace pipward::value {
 
-enum class Hemisphere { north, south };
+/// Half of the Earth: it tells where in the calendar a season lies.
+enum class Hemisphere {
+    north,  ///< seasons are counted from 1 January
+    south,  ///< seasons are counted from 2 July (1 July in a leap year)
+};
 
+/// South below 0 degrees; the equator is of the north.
 Hemisphere hemisphere_of(Latitude latitude);
 
 /// A bloom season, named by the calendar year in which the trees bloom.
 struct Season {
-    int year = 0;
+    int year = 0;  ///< of the bloom, in both hemispheres
 
     auto operator<=>(const Season&) const = default;
 };
@@ -26,7 +31,7 @@ using SeasonDay = int;
 
 inline constexpr SeasonDay season_first = -92;  ///< 1 October in the north: chill is counted from here
 inline constexpr SeasonDay season_last = 180;   ///< 30 June in the north (29 June in a leap year)
-inline constexpr int season_length = season_last - season_first + 1;
+inline constexpr int season_length = season_last - season_first + 1;  ///< 273 days
 
 /// The season's anchor day (season day 0).
 Day anchor_of(Season season, Hemisphere hemisphere);

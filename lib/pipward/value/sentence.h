@@ -29,11 +29,12 @@ class Sentence {
   public:
     Sentence() = default;
 
-    const std::string& text() const { return text_; }
+    const std::string& text() const { return text_; }  ///< in English
+    /// The same, wherever a string is wanted.
     operator const std::string&() const {
         return text_;
-    }  // NOLINT(google-explicit-constructor): it is a text
-    bool empty() const { return text_.empty(); }
+    }                                             // NOLINT(google-explicit-constructor): it is a text
+    bool empty() const { return text_.empty(); }  ///< it says nothing
 
     /// The same in the words of a host, its fillings included. Where the host's form asks for a filling that
     /// is not there, the English.
@@ -58,12 +59,16 @@ class Sentence {
 Sentence verbatim(std::string text);
 /// The form, which must live as long as the program, with its fields filled; say() is the way to call it.
 Sentence filled(std::string_view form, std::vector<Sentence> fillings);
+/// All of them in their order, `between` each two; empty for none.
 Sentence joined(const std::vector<Sentence>& sentences, const Sentence& between);
+/// Both in a row; nothing is put between them.
 Sentence operator+(Sentence a, const Sentence& b);
 
 /// The field of this number with its format, without its number: "{:.1f}". For say().
 std::string field_of(std::string_view form, std::size_t number);
 
+/// A value as the field of that number formats it; a sentence stays one, so that it can be translated. For
+/// say().
 template <class Filling>
 Sentence as_filling(std::string_view form, std::size_t number, const Filling& filling) {
     if constexpr (std::same_as<Filling, Sentence>) {

@@ -9,10 +9,12 @@
 
 namespace pipward::value {
 
-inline constexpr char32_t replacement_character = 0xFFFD;
+inline constexpr char32_t replacement_character = 0xFFFD;  ///< for what is no character
 
 /// The code points of UTF-8 text; every byte that belongs to none gives one replacement character.
 std::u32string code_points_of(std::string_view text);
+/// The code points as UTF-8. They must be scalar values (Unicode Standard, D76), as code_points_of() gives
+/// them.
 std::string to_utf8(std::u32string_view code_points);
 
 /// Whether the code point turns the direction of what follows it, text of others included (Unicode Standard

@@ -12,11 +12,12 @@
 /// come from it.
 namespace pipward::value {
 
+/// One value of an enum with its words.
 template <class Enum>
 struct Word {
-    Enum value;
-    std::string_view word;
-    std::string_view meaning;
+    Enum value;                ///< each value of the enum once
+    std::string_view word;     ///< as stored and typed: "deep_freezer"; the same in every language
+    std::string_view meaning;  ///< for people, in English: a few words without a full stop
 };
 
 /// Empty for a value that its table lacks.

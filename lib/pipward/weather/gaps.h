@@ -17,15 +17,17 @@ inline constexpr int longest_filled_gap = 5;
 inline constexpr int longest_filled_winter_gap = 14;
 inline constexpr SeasonDay winter_rest_ends = 30;
 
+/// Days without a reading between two that have one.
 struct Gap {
-    Day first;
-    int length = 0;  ///< days
-    bool filled = false;
+    Day first;            ///< the first day without one
+    int length = 0;       ///< days
+    bool filled = false;  ///< whether it was short enough to be interpolated
 };
 
+/// A series after its gaps were looked at.
 struct GapReport {
-    DailySeries series;  ///< with the short gaps filled, their days marked DayOrigin::interpolated
-    std::vector<Gap> gaps;
+    DailySeries series;     ///< with the short gaps filled, their days marked DayOrigin::interpolated
+    std::vector<Gap> gaps;  ///< all of them, filled or left open, in day order
 };
 
 /// Fills short gaps inside the series linearly, minimum and maximum each on its own. Ends are never extended.

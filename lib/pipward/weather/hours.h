@@ -13,11 +13,11 @@ namespace pipward::weather {
 
 /// One day's extremes, nothing else.
 struct DayExtremes {
-    Celsius t_min;
-    Celsius t_max;
+    Celsius t_min;  ///< not above t_max; not checked
+    Celsius t_max;  ///< degrees C, as t_min
 };
 
-inline constexpr std::size_t hours_a_day = 24;
+inline constexpr std::size_t hours_a_day = 24;  ///< of solar time; no day has 23 or 25
 
 /// Where the 24 hours of one day lie between its extremes. It depends on the Sun alone, so one set of shapes
 /// serves every series of the same days and latitude.
