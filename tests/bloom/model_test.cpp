@@ -7,7 +7,7 @@
 #include <cmath>
 #include <numeric>
 
-#include "pipward/bloom/row_fit.h"
+#include "pipward/bloom/detail/row_fit.h"
 #include "springs.h"
 #include "testing.h"
 
@@ -146,7 +146,7 @@ TEST(Fit, OneNoteLeavesThePriorAsItWas) {
     World world;
     const auto model =
         fit(BloomMethod::averaged, std::vector{observed("Apple A", 2015, 124)}, world.curves, {});
-    const auto structures = structures_of(BloomMethod::averaged);
+    const auto structures = detail::structures_of(BloomMethod::averaged);
     for (std::size_t j = 1; j < structures.size(); ++j) {
         const double expected = std::exp(-(structures[j].penalty - structures[0].penalty) / 2);
         EXPECT_NEAR(model.weights[j] / model.weights[0], expected, 1e-6);
@@ -178,8 +178,8 @@ TEST(Fit, DeparturesAreThoseOfARowLeftOut) {
     for (int i = 0; i < 4; ++i) {
         notes.push_back(observed("Apple A", 2011 + i, days[i]));
     }
-    const auto table = fit_table(BloomMethod::mean_day, notes, world.curves);
-    const auto fitted = fit_rows(table, {0, 1, 2, 3});
+    const auto table = detail::fit_table(BloomMethod::mean_day, notes, world.curves);
+    const auto fitted = detail::fit_rows(table, {0, 1, 2, 3});
     for (int i = 0; i < 4; ++i) {
         const double others = (404.5 - days[i]) / 3;
         EXPECT_NEAR(fitted.departures[i], others - days[i], 1e-9);

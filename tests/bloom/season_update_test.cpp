@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: MIT
-#include "pipward/bloom/season_update.h"
+#include "pipward/bloom/detail/season_update.h"
 
 #include <gtest/gtest.h>
 
@@ -8,8 +8,8 @@
 namespace pipward::bloom {
 namespace {
 
-TEST(SeasonUpdate, WithoutNotesNothingMoves) {
-    const auto update = update_season({}, 2.5);
+TEST(detail::SeasonUpdate, WithoutNotesNothingMoves) {
+    const auto update = detail::update_season({}, 2.5);
     EXPECT_EQ(update.others.luck, 0);
     EXPECT_DOUBLE_EQ(update.others.luck_sd, 2.5);
     const auto moved = update.of("Apple A", "", 1.5);
@@ -18,10 +18,10 @@ TEST(SeasonUpdate, WithoutNotesNothingMoves) {
 }
 
 // Two accessions, one note each; checked by summing the joint density over a fine grid of (s, e).
-TEST(SeasonUpdate, AgreesWithBruteForce) {
+TEST(detail::SeasonUpdate, AgreesWithBruteForce) {
     constexpr double season_sd = 2;
-    const std::vector<NoteDeparture> notes{{"A", 2.5, 1.2, 1.5}, {"B", 0.5, 1.0, 1.0}};
-    const auto update = update_season(notes, season_sd);
+    const std::vector<detail::NoteDeparture> notes{{"A", 2.5, 1.2, 1.5}, {"B", 0.5, 1.0, 1.0}};
+    const auto update = detail::update_season(notes, season_sd);
     double total = 0;
     double luck = 0;
     double moved_a = 0;
@@ -45,9 +45,9 @@ TEST(SeasonUpdate, AgreesWithBruteForce) {
     EXPECT_NEAR(std::hypot(moved.season_sd, moved.own_sd), std::sqrt(variance), 1e-3);
 }
 
-TEST(SeasonUpdate, NotesNarrowTheNotedMostAndTheOthersABit) {
-    const std::vector<NoteDeparture> notes{{"A", 3, 1, 1.5}, {"B", 3, 1, 1.5}, {"C", 3, 1, 1.5}};
-    const auto update = update_season(notes, 2.5);
+TEST(detail::SeasonUpdate, NotesNarrowTheNotedMostAndTheOthersABit) {
+    const std::vector<detail::NoteDeparture> notes{{"A", 3, 1, 1.5}, {"B", 3, 1, 1.5}, {"C", 3, 1, 1.5}};
+    const auto update = detail::update_season(notes, 2.5);
     const auto noted = update.of("A", "", 1.5);
     const auto other = update.of("D", "", 1.5);
     EXPECT_GT(other.by, 1);
@@ -58,9 +58,9 @@ TEST(SeasonUpdate, NotesNarrowTheNotedMostAndTheOthersABit) {
 }
 
 // A pear's note, summed over a fine grid of what all share and what the pears have beside it.
-TEST(SeasonUpdate, ANoteTellsLessOfAnotherSpecies) {
-    const std::vector<NoteDeparture> notes{{"Pear A", 4, 1, 1.5, "Pyrus communis"}};
-    const auto update = update_season(notes, 2.5);
+TEST(detail::SeasonUpdate, ANoteTellsLessOfAnotherSpecies) {
+    const std::vector<detail::NoteDeparture> notes{{"Pear A", 4, 1, 1.5, "Pyrus communis"}};
+    const auto update = detail::update_season(notes, 2.5);
     constexpr double shared = 0.8 * 2.5 * 2.5;
     constexpr double apart = 0.2 * 2.5 * 2.5;
     double total = 0;
@@ -81,10 +81,10 @@ TEST(SeasonUpdate, ANoteTellsLessOfAnotherSpecies) {
     EXPECT_LT(of_all, of_pears);
 }
 
-TEST(SeasonUpdate, ASlipOfThePenIsTakenForOne) {
-    const std::vector<NoteDeparture> near{{"A", 5, 1, 1.5}};
-    const std::vector<NoteDeparture> slip{{"A", 40, 1, 1.5}};
-    EXPECT_LT(update_season(slip, 2.5).species.at("").luck, 2 * update_season(near, 2.5).species.at("").luck);
+TEST(detail::SeasonUpdate, ASlipOfThePenIsTakenForOne) {
+    const std::vector<detail::NoteDeparture> near{{"A", 5, 1, 1.5}};
+    const std::vector<detail::NoteDeparture> slip{{"A", 40, 1, 1.5}};
+    EXPECT_LT(detail::update_season(slip, 2.5).species.at("").luck, 2 * detail::update_season(near, 2.5).species.at("").luck);
 }
 
 }  // namespace

@@ -3,7 +3,7 @@
 #include <gtest/gtest.h>
 
 #include "book/book_testing.h"
-#include "pipward/book/check.h"
+#include "pipward/book/detail/check.h"
 
 namespace pipward::book {
 namespace {
@@ -49,8 +49,8 @@ class CheckDescent : public ::testing::Test {
     }
     Findings check() const {
         Findings findings;
-        check_pedigree(o, findings);
-        check_descent(OrchardIndex(o), findings);
+        detail::check_pedigree(o, findings);
+        detail::check_descent(OrchardIndex(o), findings);
         return findings;
     }
     void expect_only(const testing::WantedFinding& wanted) const {

@@ -1,25 +1,25 @@
 // SPDX-License-Identifier: MIT
-#include "pipward/cross/effective_pollination.h"
+#include "pipward/cross/detail/effective_pollination.h"
 
 #include <gtest/gtest.h>
 
 #include <cmath>
 
-#include "pipward/cross/pollen_tube.h"
+#include "pipward/cross/detail/pollen_tube.h"
 #include "testing.h"
 
 namespace pipward::cross {
 namespace {
 
 double period_at(double mean_c) {
-    return effective_pollination_days(std::vector<double>(30, mean_c));
+    return detail::effective_pollination_days(std::vector<double>(30, mean_c));
 }
 
 TEST(EffectivePollination, AgreesWithTheWorkedExamples) {
     int checked = 0;
     for (const auto& row : testing::regression_rows("cross-effective-pollination.txt")) {
-        const double tube = tube_journey(std::vector<double>(30, std::stod(row.at(2))))->days;
-        EXPECT_NEAR(effective_pollination_days(std::stod(row[1]), tube, std::stod(row[3])), std::stod(row[4]),
+        const double tube = detail::tube_journey(std::vector<double>(30, std::stod(row.at(2))))->days;
+        EXPECT_NEAR(detail::effective_pollination_days(std::stod(row[1]), tube, std::stod(row[3])), std::stod(row[4]),
                     0.05);
         ++checked;
     }
@@ -51,26 +51,26 @@ TEST(EffectivePollination, DwindlesInTheCool) {
 TEST(EffectivePollination, IsNothingInTheCold) {
     EXPECT_EQ(period_at(5), 0);
     EXPECT_EQ(period_at(3), 0);
-    EXPECT_EQ(effective_pollination_days(std::vector<double>{}), 0);
-    EXPECT_EQ(effective_pollination_days(std::vector<double>{12, 12}), 0);
+    EXPECT_EQ(detail::effective_pollination_days(std::vector<double>{}), 0);
+    EXPECT_EQ(detail::effective_pollination_days(std::vector<double>{12, 12}), 0);
 }
 
 TEST(EffectivePollination, IsShorterInTheHeatButNeverLongerThanTheStigmaLives) {
     EXPECT_LT(period_at(17), period_at(13));
     for (double mean = 0; mean < 35; mean += 0.5) {
         EXPECT_GE(period_at(mean), 0);
-        EXPECT_LE(period_at(mean), stigma_days);
+        EXPECT_LE(period_at(mean), detail::stigma_days);
     }
 }
 
 TEST(OvuleLife, RisesSlowlyInTheCoolAndIsHeldInTheCold) {
-    EXPECT_EQ(ovule_life_days({2}), 11);
-    EXPECT_EQ(ovule_life_days({9}), 11);
-    EXPECT_EQ(ovule_life_days({11}), 10);
-    EXPECT_EQ(ovule_life_days({13}), 9);
-    EXPECT_EQ(ovule_life_days({15}), 7);
-    EXPECT_EQ(ovule_life_days({17}), 5);
-    EXPECT_EQ(ovule_life_days({30}), 5);
+    EXPECT_EQ(detail::ovule_life_days({2}), 11);
+    EXPECT_EQ(detail::ovule_life_days({9}), 11);
+    EXPECT_EQ(detail::ovule_life_days({11}), 10);
+    EXPECT_EQ(detail::ovule_life_days({13}), 9);
+    EXPECT_EQ(detail::ovule_life_days({15}), 7);
+    EXPECT_EQ(detail::ovule_life_days({17}), 5);
+    EXPECT_EQ(detail::ovule_life_days({30}), 5);
 }
 
 }  // namespace

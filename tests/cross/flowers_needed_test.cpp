@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: MIT
-#include "pipward/cross/flowers_needed.h"
+#include "pipward/cross/detail/flowers_needed.h"
 
 #include <gtest/gtest.h>
 
@@ -10,7 +10,7 @@
 namespace pipward::cross {
 namespace {
 
-FlowerFate fate_in(const std::vector<std::string>& row) {
+detail::FlowerFate fate_in(const std::vector<std::string>& row) {
     return {std::stod(row.at(1)), std::stod(row.at(2)), std::stod(row.at(3)), std::stod(row.at(4))};
 }
 
@@ -18,36 +18,36 @@ TEST(FlowersNeeded, AgreesWithTheFiveWorkedRows) {
     const auto rows = testing::regression_rows("cross-flowers-needed.txt");
     EXPECT_EQ(rows.size(), 5U);
     for (const auto& row : rows) {
-        EXPECT_NEAR(seedlings_per_flower(fate_in(row)), std::stod(row.at(5)), 1e-9);
-        EXPECT_EQ(flowers_needed(std::stoi(row.at(0)), fate_in(row), 0.95), std::stoi(row.at(6)));
+        EXPECT_NEAR(detail::seedlings_per_flower(fate_in(row)), std::stod(row.at(5)), 1e-9);
+        EXPECT_EQ(detail::flowers_needed(std::stoi(row.at(0)), fate_in(row), 0.95), std::stoi(row.at(6)));
     }
 }
 
 TEST(FlowersNeeded, AtEvenOddsIsTheMeanRoundedUp) {
-    EXPECT_EQ(flowers_needed(100, {0.30, 5, 5, 0.80}, 0.5), 84);
+    EXPECT_EQ(detail::flowers_needed(100, {0.30, 5, 5, 0.80}, 0.5), 84);
 }
 
 TEST(FlowersNeeded, GrowsWithWhatIsWantedAndWithConfidence) {
-    const FlowerFate fate{0.3, 5, 5, 0.72};
+    const detail::FlowerFate fate{0.3, 5, 5, 0.72};
     int before = 0;
     for (int wanted = 1; wanted < 300; ++wanted) {
-        EXPECT_GE(flowers_needed(wanted, fate, 0.95), before);
-        EXPECT_GE(flowers_needed(wanted, fate, 0.99), flowers_needed(wanted, fate, 0.95));
-        before = flowers_needed(wanted, fate, 0.95);
+        EXPECT_GE(detail::flowers_needed(wanted, fate, 0.95), before);
+        EXPECT_GE(detail::flowers_needed(wanted, fate, 0.99), detail::flowers_needed(wanted, fate, 0.95));
+        before = detail::flowers_needed(wanted, fate, 0.95);
     }
 }
 
 TEST(FlowersNeeded, AnswersTheEdges) {
-    EXPECT_EQ(flowers_needed(0, {0.3, 5, 5, 0.72}, 0.95), 0);
-    EXPECT_EQ(flowers_needed(10, {0, 5, 5, 0.72}, 0.95), -1);
-    EXPECT_EQ(flowers_needed(10, {1, 1, 0, 1}, 0.95), 10);
+    EXPECT_EQ(detail::flowers_needed(0, {0.3, 5, 5, 0.72}, 0.95), 0);
+    EXPECT_EQ(detail::flowers_needed(10, {0, 5, 5, 0.72}, 0.95), -1);
+    EXPECT_EQ(detail::flowers_needed(10, {1, 1, 0, 1}, 0.95), 10);
 }
 
 TEST(PlantsNeeded, AgreesWithTheExactBinomialTable) {
     const auto rows = testing::regression_rows("cross-plants-needed.txt");
     EXPECT_EQ(rows.size(), 53U);
     for (const auto& row : rows) {
-        EXPECT_EQ(plants_needed(std::stoi(row.at(2)), 1 / std::stod(row.at(0)), std::stod(row.at(1))),
+        EXPECT_EQ(detail::plants_needed(std::stoi(row.at(2)), 1 / std::stod(row.at(0)), std::stod(row.at(1))),
                   std::stoi(row.at(3)))
             << "1/" << row[0] << " " << row[1] << " r " << row[2];
     }
@@ -55,9 +55,9 @@ TEST(PlantsNeeded, AgreesWithTheExactBinomialTable) {
 
 TEST(PlantsNeeded, IsRoundedUpBecauseOneLessMissesTheTarget) {
     EXPECT_GT(std::pow(0.75, 10), 0.05);
-    EXPECT_LE(std::pow(0.75, plants_needed(1, 0.25, 0.95)), 0.05);
+    EXPECT_LE(std::pow(0.75, detail::plants_needed(1, 0.25, 0.95)), 0.05);
     EXPECT_GT(std::pow(0.75, 16), 0.01);
-    EXPECT_LE(std::pow(0.75, plants_needed(1, 0.25, 0.99)), 0.01);
+    EXPECT_LE(std::pow(0.75, detail::plants_needed(1, 0.25, 0.99)), 0.01);
 }
 
 }  // namespace

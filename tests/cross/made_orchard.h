@@ -6,7 +6,7 @@
 #include <vector>
 
 #include "pipward/bloom/forecast.h"
-#include "pipward/cross/bloom_course.h"
+#include "pipward/cross/detail/bloom_course.h"
 #include "pipward/cross/plan.h"
 
 /// Small invented orchards with a forecast made by hand: every day of a member is as warm as the next.
@@ -168,11 +168,11 @@ class MadeOrchard {
 };
 
 /// Courses of one tree whose forecast is kept alive beside them.
-inline cross::BloomCourses courses_at(double full_bloom, std::vector<double> mean_c = {11, 12, 13}) {
+inline cross::detail::BloomCourses courses_at(double full_bloom, std::vector<double> mean_c = {11, 12, 13}) {
     static std::vector<std::unique_ptr<MadeOrchard>> kept;  // the courses point into the forecast
     kept.push_back(std::make_unique<MadeOrchard>("2026-03-01", std::move(mean_c)));
     kept.back()->accession({"Tree", full_bloom});
-    return cross::bloom_courses(kept.back()->forecast, kept.back()->forecast.windows.front());
+    return cross::detail::bloom_courses(kept.back()->forecast, kept.back()->forecast.windows.front());
 }
 
 /// The ways of one goal and donor, as the plan orders them.

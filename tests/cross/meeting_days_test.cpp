@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: MIT
-#include "pipward/cross/meeting_days.h"
+#include "pipward/cross/detail/meeting_days.h"
 
 #include <gtest/gtest.h>
 
@@ -13,23 +13,23 @@ using testing::MadeOrchard;
 // Two accessions of one spring.
 struct Two {
     MadeOrchard made{"2026-03-01", {12}};
-    BloomCourses seed;
-    BloomCourses donor;
+    detail::BloomCourses seed;
+    detail::BloomCourses donor;
 
     explicit Two(double donor_at, double season_sd = 2, double own_sd = 1.5) {
         made.season_sd = season_sd;
         made.own_sd = own_sd;
         made.accession({"Seed", 120}).accession({"Donor", donor_at});
-        seed = bloom_courses(made.forecast, made.forecast.windows[0]);
-        donor = bloom_courses(made.forecast, made.forecast.windows[1]);
+        seed = detail::bloom_courses(made.forecast, made.forecast.windows[0]);
+        donor = detail::bloom_courses(made.forecast, made.forecast.windows[1]);
     }
 };
 
-TEST(MeetingDays, GatherBeforeTheyUseAndNeverEndBeforeTheyBegin) {
+TEST(detail::MeetingDays, GatherBeforeTheyUseAndNeverEndBeforeTheyBegin) {
     for (double donor_at = 95; donor_at < 140; donor_at += 1) {
         const Two two(donor_at);
         for (const auto& days :
-             {same_day_days(two.seed, two.donor, 0.1), kept_days(two.seed, two.donor, 0.1)}) {
+             {detail::same_day_days(two.seed, two.donor, 0.1), detail::kept_days(two.seed, two.donor, 0.1)}) {
             if (days) {
                 EXPECT_LE(days->gather.first, days->gather.last) << donor_at;
                 EXPECT_LE(days->use.first, days->use.last) << donor_at;
@@ -40,37 +40,37 @@ TEST(MeetingDays, GatherBeforeTheyUseAndNeverEndBeforeTheyBegin) {
     }
 }
 
-TEST(MeetingDays, OfFreshPollenLieWithinThreeDaysOfEachOther) {
+TEST(detail::MeetingDays, OfFreshPollenLieWithinThreeDaysOfEachOther) {
     const Two two(112);
-    const auto days = same_day_days(two.seed, two.donor, 0.1);
+    const auto days = detail::same_day_days(two.seed, two.donor, 0.1);
     ASSERT_TRUE(days);
-    EXPECT_LE(days->use.first - days->gather.first, fresh_to_days);
-    EXPECT_LE(days->use.last - days->gather.last, fresh_to_days + 1);
+    EXPECT_LE(days->use.first - days->gather.first, detail::fresh_to_days);
+    EXPECT_LE(days->use.last - days->gather.last, detail::fresh_to_days + 1);
 }
 
-TEST(MeetingDays, OfKeptPollenBeginWithTheDonorsFirstBalloons) {
+TEST(detail::MeetingDays, OfKeptPollenBeginWithTheDonorsFirstBalloons) {
     const Two two(100);
-    const auto kept = kept_days(two.seed, two.donor, 0.1);
+    const auto kept = detail::kept_days(two.seed, two.donor, 0.1);
     ASSERT_TRUE(kept);
-    EXPECT_EQ(kept->gather.first, first_day(two.donor, &BloomCourse::balloon, 0.1));
-    EXPECT_EQ(kept->gather.last, last_day(two.donor, &BloomCourse::balloon, 0.1));
+    EXPECT_EQ(kept->gather.first, detail::first_day(two.donor, &detail::BloomCourse::balloon, 0.1));
+    EXPECT_EQ(kept->gather.last, detail::last_day(two.donor, &detail::BloomCourse::balloon, 0.1));
     EXPECT_FALSE(kept->by_median);
 }
 
-TEST(MeetingDays, AreMediansWhereTheRiskLeavesNoTimeAndSaySo) {
+TEST(detail::MeetingDays, AreMediansWhereTheRiskLeavesNoTimeAndSaySo) {
     const Two vague(120, 9);
-    const auto vague_days = same_day_days(vague.seed, vague.donor, 0.1);
+    const auto vague_days = detail::same_day_days(vague.seed, vague.donor, 0.1);
     ASSERT_TRUE(vague_days);
     EXPECT_TRUE(vague_days->by_median);
     EXPECT_GT(vague_days->use.last, vague_days->use.first);
     const Two sure(120, 1, 0.5);
-    EXPECT_FALSE(same_day_days(sure.seed, sure.donor, 0.1)->by_median);
+    EXPECT_FALSE(detail::same_day_days(sure.seed, sure.donor, 0.1)->by_median);
 }
 
-TEST(MeetingDays, AreNothingWhereTheTwoNeverMeet) {
+TEST(detail::MeetingDays, AreNothingWhereTheTwoNeverMeet) {
     const Two apart(170);
-    EXPECT_FALSE(same_day_days(apart.seed, apart.donor, 0.1));
-    EXPECT_FALSE(kept_days(apart.seed, apart.donor, 0.1));
+    EXPECT_FALSE(detail::same_day_days(apart.seed, apart.donor, 0.1));
+    EXPECT_FALSE(detail::kept_days(apart.seed, apart.donor, 0.1));
 }
 
 }  // namespace

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: MIT
-#include "pipward/cross/meeting.h"
+#include "pipward/cross/detail/meeting.h"
 
 #include <gtest/gtest.h>
 
@@ -14,12 +14,12 @@ namespace {
 using testing::courses_at;
 using testing::MadeOrchard;
 
-TEST(BloomCourses, StandForEveryMemberAndEveryNode) {
+TEST(detail::BloomCourses, StandForEveryMemberAndEveryNode) {
     EXPECT_EQ(courses_at(120).each.size(),
               3 * bloom::residual_nodes().size() * bloom::residual_nodes().size());
 }
 
-TEST(BloomCourses, PutBalloonBeforeBloomAndWorkAroundIt) {
+TEST(detail::BloomCourses, PutBalloonBeforeBloomAndWorkAroundIt) {
     for (const auto& course : courses_at(120, {12}).each) {
         EXPECT_LT(course.balloon.first, course.full_bloom);
         EXPECT_LT(course.balloon.first, course.working.first);
@@ -29,44 +29,44 @@ TEST(BloomCourses, PutBalloonBeforeBloomAndWorkAroundIt) {
     }
 }
 
-TEST(BloomCourses, HoldAtLeastATenthAtBalloonOnEachGatheringDay) {
+TEST(detail::BloomCourses, HoldAtLeastATenthAtBalloonOnEachGatheringDay) {
     const auto courses = courses_at(120, {12});
     for (const auto& course : courses.each) {
         for (SeasonDay day = course.balloon.first - 1; day <= course.balloon.last + 1; ++day) {
             const double place = (day - course.full_bloom) * (12 - bloom::ladder_base.degrees);
-            const double at_balloon = bloom::share_opened({place + balloon_lasts.value}, {}).value -
+            const double at_balloon = bloom::share_opened({place + detail::balloon_lasts.value}, {}).value -
                                       bloom::share_opened({place}, {}).value;
             const bool inside = day >= course.balloon.first && day <= course.balloon.last;
-            EXPECT_EQ(at_balloon >= least_at_once.value, inside) << day;
+            EXPECT_EQ(at_balloon >= detail::least_at_once.value, inside) << day;
         }
     }
 }
 
-TEST(BloomCourses, HaveNoWorkingDayWhenItIsTooColdForTubes) {
+TEST(detail::BloomCourses, HaveNoWorkingDayWhenItIsTooColdForTubes) {
     const auto cold = courses_at(120, {5});
     EXPECT_EQ(cold.too_cold, 1);
-    EXPECT_EQ(share_with(cold, &BloomCourse::working), 0);
+    EXPECT_EQ(detail::share_with(cold, &detail::BloomCourse::working), 0);
     EXPECT_EQ(courses_at(120, {12}).too_cold, 0);
     EXPECT_NEAR(courses_at(120, {5, 12}).too_cold, 0.5, 1e-12);
 }
 
-TEST(BloomCourses, LoseTheDaysThatAreOver) {
+TEST(detail::BloomCourses, LoseTheDaysThatAreOver) {
     const auto whole = courses_at(120);
-    const auto left = from_day(whole, 121);
+    const auto left = detail::from_day(whole, 121);
     for (const auto& course : left.each) {
         EXPECT_TRUE(course.working.empty() || course.working.first >= 121);
         EXPECT_TRUE(course.balloon.empty() || course.balloon.first >= 121);
     }
-    EXPECT_LT(share_with(left, &BloomCourse::balloon), 1);
-    EXPECT_EQ(share_with(from_day(whole, season_last + 50), &BloomCourse::working), 0);
-    EXPECT_EQ(share_with(from_day(whole, season_first - 50), &BloomCourse::working), 1);
+    EXPECT_LT(detail::share_with(left, &detail::BloomCourse::balloon), 1);
+    EXPECT_EQ(detail::share_with(detail::from_day(whole, season_last + 50), &detail::BloomCourse::working), 0);
+    EXPECT_EQ(detail::share_with(detail::from_day(whole, season_first - 50), &detail::BloomCourse::working), 1);
 }
 
 TEST(Meeting, ChancesLieBetweenNeverAndAlways) {
     const auto seed = courses_at(120);
     for (double donor_at = 80; donor_at < 170; donor_at += 3) {
         const auto donor = courses_at(donor_at);
-        for (const double chance : {chance_same_day(seed, donor), chance_kept(seed, donor)}) {
+        for (const double chance : {detail::chance_same_day(seed, donor), detail::chance_kept(seed, donor)}) {
             EXPECT_GE(chance, 0);
             EXPECT_LE(chance, 1);
         }
@@ -75,7 +75,7 @@ TEST(Meeting, ChancesLieBetweenNeverAndAlways) {
 
 TEST(Meeting, SameDayIsBestWhenBothBloomTogetherAndFallsTheFurtherTheyStandApart) {
     const auto seed = courses_at(120);
-    const auto chance = [&](double apart) { return chance_same_day(seed, courses_at(120 + apart)); };
+    const auto chance = [&](double apart) { return detail::chance_same_day(seed, courses_at(120 + apart)); };
     EXPECT_GT(chance(0), 0.99);
     for (double apart = 1; apart < 40; apart += 1) {
         EXPECT_LE(chance(apart), chance(apart - 1)) << apart;
@@ -89,7 +89,7 @@ TEST(Meeting, KeepingNeverSuffersFromAnEarlierDonor) {
     const auto seed = courses_at(120);
     double before = 1;
     for (double donor_at = 80; donor_at < 160; donor_at += 1) {
-        const double chance = chance_kept(seed, courses_at(donor_at));
+        const double chance = detail::chance_kept(seed, courses_at(donor_at));
         EXPECT_LE(chance, before) << donor_at;
         before = chance;
     }
@@ -101,9 +101,9 @@ TEST(Meeting, FeelsASharedSpringTheSameOnBothSides) {
     shared.season_sd = 8;
     shared.own_sd = 0.1;
     shared.accession({"Seed", 120}).accession({"Donor", 120});
-    const auto seed = bloom_courses(shared.forecast, shared.forecast.windows[0]);
-    const auto donor = bloom_courses(shared.forecast, shared.forecast.windows[1]);
-    EXPECT_EQ(chance_same_day(seed, donor), 1);
+    const auto seed = detail::bloom_courses(shared.forecast, shared.forecast.windows[0]);
+    const auto donor = detail::bloom_courses(shared.forecast, shared.forecast.windows[1]);
+    EXPECT_EQ(detail::chance_same_day(seed, donor), 1);
 }
 
 // The chances are sums over a few fixed nodes; random draws from the spreads themselves must tell the same.
@@ -131,14 +131,14 @@ TEST(Meeting, ChancesAgreeWithRandomDrawsFromTheSpreads) {
             drawn.forecast.windows[1].full_bloom[i] += season + residual(own_sd);
         }
         const auto courses = [](const MadeOrchard& made, int window) {
-            return bloom_courses(made.forecast, made.forecast.windows[window]);
+            return detail::bloom_courses(made.forecast, made.forecast.windows[window]);
         };
         constexpr double three_standard_errors = 0.067;
-        EXPECT_NEAR(chance_same_day(courses(nodes, 0), courses(nodes, 1)),
-                    chance_same_day(courses(drawn, 0), courses(drawn, 1)), three_standard_errors)
+        EXPECT_NEAR(detail::chance_same_day(courses(nodes, 0), courses(nodes, 1)),
+                    detail::chance_same_day(courses(drawn, 0), courses(drawn, 1)), three_standard_errors)
             << donor_at;
-        EXPECT_NEAR(chance_kept(courses(nodes, 0), courses(nodes, 1)),
-                    chance_kept(courses(drawn, 0), courses(drawn, 1)), three_standard_errors)
+        EXPECT_NEAR(detail::chance_kept(courses(nodes, 0), courses(nodes, 1)),
+                    detail::chance_kept(courses(drawn, 0), courses(drawn, 1)), three_standard_errors)
             << donor_at;
     }
 }

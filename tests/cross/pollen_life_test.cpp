@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: MIT
-#include "pipward/cross/pollen_life.h"
+#include "pipward/cross/detail/pollen_life.h"
 
 #include <gtest/gtest.h>
 
@@ -24,7 +24,7 @@ double squared_departures(Store store, const std::vector<std::string>& row) {
     double squares = 0;
     for (int month = 1; month <= 6; ++month) {
         const double share = std::stod(row.at(2 + month)) / std::stod(row.at(2));
-        squares += std::pow(germination_kept(store, month) - share, 2);
+        squares += std::pow(detail::germination_kept(store, month) - share, 2);
     }
     return squares;
 }
@@ -42,7 +42,7 @@ TEST(GerminationKept, FollowsTwelvePublishedSeriesFromTheirOwnStart) {
         const bool frozen = store == Store::freezer || store == Store::deep_freezer;
         EXPECT_EQ(sums.second, 18);
         EXPECT_LE(error, frozen ? 0.02 : 0.07) << to_word(store);
-        EXPECT_NEAR(germination_kept_sd(store), std::sqrt(sums.first / sums.second), 0.0006)
+        EXPECT_NEAR(detail::germination_kept_sd(store), std::sqrt(sums.first / sums.second), 0.0006)
             << to_word(store);
     }
 }
@@ -58,7 +58,7 @@ TEST(GerminationKept, StandsAtTheFootOfWhatPearPollenKeptForAYear) {
     const auto rows = testing::oracle_rows("cross-pear-pollen-one-year.txt");
     EXPECT_EQ(rows.size(), 2U);
     for (const auto& row : rows) {
-        const double kept = 100 * germination_kept(from_word<Store>(row.at(0)).value(), 12);
+        const double kept = 100 * detail::germination_kept(from_word<Store>(row.at(0)).value(), 12);
         EXPECT_GE(kept, std::stod(row.at(1)) - 0.5) << row[0];
         EXPECT_LE(kept, std::stod(row.at(2))) << row[0];
     }
@@ -66,92 +66,92 @@ TEST(GerminationKept, StandsAtTheFootOfWhatPearPollenKeptForAYear) {
 
 TEST(GerminationKept, StartsWholeFallsWithTimeAndFallsFasterWhereItIsWarmer) {
     for (const auto store : stores) {
-        EXPECT_EQ(germination_kept(store, 0), 1);
-        EXPECT_EQ(germination_kept(store, -1), 1);
+        EXPECT_EQ(detail::germination_kept(store, 0), 1);
+        EXPECT_EQ(detail::germination_kept(store, -1), 1);
     }
     for (double months = 0.1; months < 60; months += 0.1) {
         double warmer = 0;
         for (const auto store : stores) {
-            EXPECT_LT(germination_kept(store, months), germination_kept(store, months - 0.1));
-            EXPECT_GT(germination_kept(store, months), warmer);
-            warmer = germination_kept(store, months);
+            EXPECT_LT(detail::germination_kept(store, months), detail::germination_kept(store, months - 0.1));
+            EXPECT_GT(detail::germination_kept(store, months), warmer);
+            warmer = detail::germination_kept(store, months);
         }
     }
 }
 
-TEST(Germination, OfUntestedFreshPollenIsTheTablesMonthZero) {
-    const auto fresh = germination_at(Store::freezer, gathered, {}, gathered, gathered);
+TEST(detail::Germination, OfUntestedFreshPollenIsTheTablesMonthZero) {
+    const auto fresh = detail::germination_at(Store::freezer, gathered, {}, gathered, gathered);
     EXPECT_DOUBLE_EQ(fresh.mean, (79 + 98 + 68 + 59) / 400.0);
     EXPECT_NEAR(fresh.sd, 0.17, 0.005);
-    EXPECT_GT(chance_usable(fresh, {0.3}), 0.99);
+    EXPECT_GT(detail::chance_usable(fresh, {0.3}), 0.99);
 }
 
-TEST(Germination, IsCarriedForwardFromTheLatestTestAtItsAge) {
+TEST(detail::Germination, IsCarriedForwardFromTheLatestTestAtItsAge) {
     const std::vector tests{test_after(60, 200, 100)};
     const Day use = gathered + 300;
-    const auto at_use = germination_at(Store::freezer, gathered, tests, use, use);
-    const double ratio = germination_kept(Store::freezer, 300 / days_a_month) /
-                         germination_kept(Store::freezer, 60 / days_a_month);
+    const auto at_use = detail::germination_at(Store::freezer, gathered, tests, use, use);
+    const double ratio = detail::germination_kept(Store::freezer, 300 / detail::days_a_month) /
+                         detail::germination_kept(Store::freezer, 60 / detail::days_a_month);
     EXPECT_NEAR(at_use.mean, 0.5 * ratio, 1e-12);
 }
 
-TEST(Germination, OnTheDayOfATestIsTheTest) {
+TEST(detail::Germination, OnTheDayOfATestIsTheTest) {
     const std::vector tests{test_after(200, 300, 60)};
-    const auto now = germination_at(Store::room, gathered, tests, gathered + 200, gathered + 200);
+    const auto now = detail::germination_at(Store::room, gathered, tests, gathered + 200, gathered + 200);
     EXPECT_DOUBLE_EQ(now.mean, 0.2);
     EXPECT_NEAR(now.sd, std::sqrt(0.2 * 0.8 / 300), 0.002);
 }
 
-TEST(Germination, WeighsTestsOfOneFortnightByTheirGrains) {
+TEST(detail::Germination, WeighsTestsOfOneFortnightByTheirGrains) {
     const std::vector tests{test_after(100, 300, 150), test_after(100, 100, 90)};
-    const auto now = germination_at(Store::freezer, gathered, tests, gathered + 100, gathered + 100);
+    const auto now = detail::germination_at(Store::freezer, gathered, tests, gathered + 100, gathered + 100);
     EXPECT_DOUBLE_EQ(now.mean, 240.0 / 400);
 }
 
-TEST(Germination, LetsALaterTestReplaceAnOlderOne) {
+TEST(detail::Germination, LetsALaterTestReplaceAnOlderOne) {
     const std::vector tests{test_after(200, 100, 5), test_after(10, 1000, 900)};
-    const auto now = germination_at(Store::refrigerator, gathered, tests, gathered + 200, gathered + 200);
+    const auto now = detail::germination_at(Store::refrigerator, gathered, tests, gathered + 200, gathered + 200);
     EXPECT_DOUBLE_EQ(now.mean, 0.05);
 }
 
-TEST(Germination, PassesOverTestsThatCannotBe) {
+TEST(detail::Germination, PassesOverTestsThatCannotBe) {
     const std::vector tests{test_after(50, 0, 0), test_after(50, 10, 11), test_after(-1, 100, 1),
                             test_after(90, 100, 1)};
     const Day as_of = gathered + 80;
-    const auto untested = germination_at(Store::freezer, gathered, {}, as_of, as_of);
-    EXPECT_EQ(germination_at(Store::freezer, gathered, tests, as_of, as_of).mean, untested.mean);
-    EXPECT_FALSE(last_tested(gathered, tests, as_of));
+    const auto untested = detail::germination_at(Store::freezer, gathered, {}, as_of, as_of);
+    EXPECT_EQ(detail::germination_at(Store::freezer, gathered, tests, as_of, as_of).mean, untested.mean);
+    EXPECT_FALSE(detail::last_tested(gathered, tests, as_of));
 }
 
-TEST(Germination, IsSurerTheMoreGrainsWereCounted) {
+TEST(detail::Germination, IsSurerTheMoreGrainsWereCounted) {
     double before = 1;
     for (const int grains : {10, 30, 100, 1000}) {
         const std::vector tests{test_after(30, grains, grains / 2)};
-        const auto now = germination_at(Store::freezer, gathered, tests, gathered + 30, gathered + 40);
+        const auto now = detail::germination_at(Store::freezer, gathered, tests, gathered + 30, gathered + 40);
         EXPECT_LT(now.sd, before);
         before = now.sd;
     }
     EXPECT_GE(before, 0.015 * 0.5);
 }
 
-TEST(Germination, IsNeverTakenForCertainAfterATestWithoutGermination) {
+TEST(detail::Germination, IsNeverTakenForCertainAfterATestWithoutGermination) {
     const std::vector tests{test_after(30, 20, 0)};
-    const auto now = germination_at(Store::freezer, gathered, tests, gathered + 30, gathered + 30);
+    const auto now = detail::germination_at(Store::freezer, gathered, tests, gathered + 30, gathered + 30);
     EXPECT_EQ(now.mean, 0);
     EXPECT_GT(now.sd, 0.02);
 }
 
 TEST(ChanceUsable, IsHalfAtTheLimitAndGrowsWithGermination) {
-    EXPECT_DOUBLE_EQ(chance_usable({0.3, 0.1}, {0.3}), 0.5);
+    EXPECT_DOUBLE_EQ(detail::chance_usable({0.3, 0.1}, {0.3}), 0.5);
     double before = 0;
     for (double mean = 0; mean <= 1; mean += 0.05) {
-        const double chance = chance_usable({mean, 0.1}, {0.3});
+        const double chance = detail::chance_usable({mean, 0.1}, {0.3});
         EXPECT_GT(chance, before);
         EXPECT_LE(chance, 1);
         before = chance;
     }
-    EXPECT_EQ(chance_usable({0.4, 0}, {0.3}), 1);
-    EXPECT_EQ(chance_usable({0.2, 0}, {0.3}), 0);
+    EXPECT_EQ(detail::chance_usable({0.4, 0}, {0.3}), 1);
+    EXPECT_EQ(detail::chance_usable({0.2, 0}, {0.3}), 0);
 }
 
 }  // namespace

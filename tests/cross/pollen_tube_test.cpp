@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: MIT
-#include "pipward/cross/pollen_tube.h"
+#include "pipward/cross/detail/pollen_tube.h"
 
 #include <gtest/gtest.h>
 
@@ -11,10 +11,10 @@
 namespace pipward::cross {
 namespace {
 
-TEST(TubeIndex, IsWilliamsTableAtWholeDegrees) {
+TEST(detail::TubeIndex, IsWilliamsTableAtWholeDegrees) {
     int checked = 0;
     for (const auto& row : testing::oracle_rows("cross-williams-tube.txt")) {
-        const auto index = tube_index({std::stod(row.at(0))});
+        const auto index = detail::tube_index({std::stod(row.at(0))});
         EXPECT_DOUBLE_EQ(index.per_day, std::stod(row.at(1)));
         EXPECT_TRUE(index.inside_table);
         ++checked;
@@ -22,34 +22,34 @@ TEST(TubeIndex, IsWilliamsTableAtWholeDegrees) {
     EXPECT_EQ(checked, 11);
 }
 
-TEST(TubeIndex, RunsStraightBetweenWholeDegrees) {
-    EXPECT_DOUBLE_EQ(tube_index({9.5}).per_day, 13);
-    EXPECT_DOUBLE_EQ(tube_index({14.5}).per_day, 42.5);
+TEST(detail::TubeIndex, RunsStraightBetweenWholeDegrees) {
+    EXPECT_DOUBLE_EQ(detail::tube_index({9.5}).per_day, 13);
+    EXPECT_DOUBLE_EQ(detail::tube_index({14.5}).per_day, 42.5);
 }
 
-TEST(TubeIndex, SaysWhenATemperatureLiesOutsideTheTable) {
-    EXPECT_EQ(tube_index({20}).per_day, 50);
-    EXPECT_FALSE(tube_index({20}).inside_table);
-    EXPECT_EQ(tube_index({4.9}).per_day, 0);
-    EXPECT_FALSE(tube_index({4.9}).inside_table);
-    EXPECT_EQ(tube_index({std::numeric_limits<double>::quiet_NaN()}).per_day, 0);
+TEST(detail::TubeIndex, SaysWhenATemperatureLiesOutsideTheTable) {
+    EXPECT_EQ(detail::tube_index({20}).per_day, 50);
+    EXPECT_FALSE(detail::tube_index({20}).inside_table);
+    EXPECT_EQ(detail::tube_index({4.9}).per_day, 0);
+    EXPECT_FALSE(detail::tube_index({4.9}).inside_table);
+    EXPECT_EQ(detail::tube_index({std::numeric_limits<double>::quiet_NaN()}).per_day, 0);
 }
 
-TEST(TubeIndex, NeverFallsAsItGetsWarmer) {
+TEST(detail::TubeIndex, NeverFallsAsItGetsWarmer) {
     double before = 0;
     for (double mean = -5; mean < 30; mean += 0.1) {
-        EXPECT_GE(tube_index({mean}).per_day, before) << mean;
-        before = tube_index({mean}).per_day;
+        EXPECT_GE(detail::tube_index({mean}).per_day, before) << mean;
+        before = detail::tube_index({mean}).per_day;
     }
 }
 
-TEST(TubeJourney, TakesOneHundredByTheIndexAtASteadyTemperature) {
+TEST(detail::TubeJourney, TakesOneHundredByTheIndexAtASteadyTemperature) {
     int checked = 0;
     for (const auto& row : testing::regression_rows("cross-williams-tube.txt")) {
         if (row.at(0) != "steady") {
             continue;
         }
-        const auto journey = tube_journey(std::vector<double>(30, std::stod(row.at(1))));
+        const auto journey = detail::tube_journey(std::vector<double>(30, std::stod(row.at(1))));
         ASSERT_TRUE(journey);
         EXPECT_NEAR(journey->days, std::stod(row.at(2)), 0.0501) << row[1];
         ++checked;
@@ -57,7 +57,7 @@ TEST(TubeJourney, TakesOneHundredByTheIndexAtASteadyTemperature) {
     EXPECT_EQ(checked, 11);
 }
 
-TEST(TubeJourney, IsHomeOnTheDayThatTheIndicesReachOneHundred) {
+TEST(detail::TubeJourney, IsHomeOnTheDayThatTheIndicesReachOneHundred) {
     int checked = 0;
     for (const auto& row : testing::regression_rows("cross-williams-tube.txt")) {
         if (row.at(0) != "run") {
@@ -67,7 +67,7 @@ TEST(TubeJourney, IsHomeOnTheDayThatTheIndicesReachOneHundred) {
         for (std::size_t i = 2; i < row.size(); ++i) {
             means.push_back(std::stod(row[i]));
         }
-        const auto journey = tube_journey(means);
+        const auto journey = detail::tube_journey(means);
         ASSERT_TRUE(journey);
         EXPECT_EQ(journey->home_on_day, std::stoi(row.at(1)));
         EXPECT_LE(journey->days, journey->home_on_day);
@@ -77,20 +77,20 @@ TEST(TubeJourney, IsHomeOnTheDayThatTheIndicesReachOneHundred) {
     EXPECT_EQ(checked, 4);
 }
 
-TEST(TubeJourney, CountsTheLastDayByThePartNeeded) {
+TEST(detail::TubeJourney, CountsTheLastDayByThePartNeeded) {
     const std::vector<double> means{10, 11, 13, 14, 15};
-    EXPECT_DOUBLE_EQ(tube_journey(means)->days, 4 + 9.0 / 50);
+    EXPECT_DOUBLE_EQ(detail::tube_journey(means)->days, 4 + 9.0 / 50);
 }
 
-TEST(TubeJourney, EndsNowhereWhenTheDaysRunOutOrAreTooCold) {
-    EXPECT_FALSE(tube_journey(std::vector<double>{10, 11}));
-    EXPECT_FALSE(tube_journey(std::vector<double>(100, 4)));
-    EXPECT_FALSE(tube_journey({}));
+TEST(detail::TubeJourney, EndsNowhereWhenTheDaysRunOutOrAreTooCold) {
+    EXPECT_FALSE(detail::tube_journey(std::vector<double>{10, 11}));
+    EXPECT_FALSE(detail::tube_journey(std::vector<double>(100, 4)));
+    EXPECT_FALSE(detail::tube_journey({}));
 }
 
-TEST(TubeJourney, RemembersThatADayLayOutsideTheTable) {
-    EXPECT_FALSE(tube_journey(std::vector<double>{12, 22, 22})->inside_table);
-    EXPECT_TRUE(tube_journey(std::vector<double>{12, 15, 15})->inside_table);
+TEST(detail::TubeJourney, RemembersThatADayLayOutsideTheTable) {
+    EXPECT_FALSE(detail::tube_journey(std::vector<double>{12, 22, 22})->inside_table);
+    EXPECT_TRUE(detail::tube_journey(std::vector<double>{12, 15, 15})->inside_table);
 }
 
 }  // namespace

@@ -5,7 +5,7 @@
 
 #include <cmath>
 
-#include "pipward/cross/flowers_needed.h"
+#include "pipward/cross/detail/flowers_needed.h"
 
 namespace pipward::cross {
 namespace {
@@ -35,7 +35,7 @@ TEST(Suggestion, PutsTheSeedlingsAtTheMeanOfTheirParents) {
     EXPECT_DOUBLE_EQ(*cross.spread, std::sqrt(0.25));  // half the additive variance
     EXPECT_NEAR(*cross.doubt, std::hypot(0.3, 0.3) / 2, 1e-12);
     EXPECT_NEAR(*cross.share, 0.344578, 1e-5);  // standard normal above 0.4: any table of it
-    EXPECT_EQ(cross.plants, plants_needed(1, *cross.share, 0.95));
+    EXPECT_EQ(cross.plants, detail::plants_needed(1, *cross.share, 0.95));
 }
 
 TEST(Suggestion, TakesTheParentsInbreedingOffTheSpread) {

@@ -8,7 +8,7 @@
 #include <set>
 
 #include "pipward/dress/orchard_dress.h"
-#include "pipward/dress/palette.h"
+#include "pipward/dress/detail/palette.h"
 
 namespace pipward::dress {
 namespace {

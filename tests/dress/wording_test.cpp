@@ -6,7 +6,7 @@
 #include "pipward/book/dressing.h"
 #include "pipward/book/schema_words.h"
 #include "pipward/dress/orchard_dress.h"
-#include "pipward/dress/phrase.h"
+#include "pipward/dress/detail/phrase.h"
 #include "pipward/dress/project_dress.h"
 
 namespace pipward::dress {
@@ -101,23 +101,23 @@ TEST(DressInAnotherLanguage, NamesTheGroupsAndTheTitleOfTheMap) {
 }
 
 TEST(Phrase, IsWordsAndColumnsPutTogether) {
-    const auto row = say("row {}", computed(column("name")));
-    EXPECT_EQ(phrase(row, in_english), R"('row ' || "name")");
-    EXPECT_EQ(phrase(row, made_up), R"('l''ordo ' || "name")");
-    EXPECT_EQ(phrase(say("decided"), in_english), "'decided'");
-    EXPECT_EQ(phrase({}, in_english), "''");
+    const auto row = say("row {}", detail::computed(detail::column("name")));
+    EXPECT_EQ(detail::phrase(row, in_english), R"('row ' || "name")");
+    EXPECT_EQ(detail::phrase(row, made_up), R"('l''ordo ' || "name")");
+    EXPECT_EQ(detail::phrase(say("decided"), in_english), "'decided'");
+    EXPECT_EQ(detail::phrase({}, in_english), "''");
 }
 
 TEST(Phrase, FollowsALanguageThatTurnsItsPartsRound) {
-    const auto words = say("{} for {}", computed(column("work")), computed(column("donor")));
-    EXPECT_EQ(phrase(words, in_english), R"("work" || ' for ' || "donor")");
-    EXPECT_EQ(phrase(words, made_up), R"("donor" || ': ' || "work")");
+    const auto words = say("{} for {}", detail::computed(detail::column("work")), detail::computed(detail::column("donor")));
+    EXPECT_EQ(detail::phrase(words, in_english), R"("work" || ' for ' || "donor")");
+    EXPECT_EQ(detail::phrase(words, made_up), R"("donor" || ': ' || "work")");
 }
 
 TEST(CodeWords, AreTheColumnWhereTheWordsAreTheCodes) {
     const std::vector<Sentence> codes{say("bag"), say("unbag")};
-    EXPECT_EQ(code_words("work", codes, in_english), R"("work")");
-    EXPECT_EQ(code_words("work", codes, made_up), R"(CASE WHEN "work" = 'bag' THEN 'saco' ELSE "work" END)");
+    EXPECT_EQ(detail::code_words("work", codes, in_english), R"("work")");
+    EXPECT_EQ(detail::code_words("work", codes, made_up), R"(CASE WHEN "work" = 'bag' THEN 'saco' ELSE "work" END)");
 }
 
 TEST(CodeWords, StandInTheLabelsOfWork) {

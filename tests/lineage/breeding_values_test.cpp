@@ -8,7 +8,7 @@
 #include <optional>
 
 #include "lineage/pedigree_maker.h"
-#include "pipward/lineage/selected_inverse.h"
+#include "pipward/lineage/detail/selected_inverse.h"
 
 namespace pipward::lineage {
 namespace {

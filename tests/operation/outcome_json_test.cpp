@@ -9,7 +9,7 @@
 #include <sstream>
 
 #include "paths.h"
-#include "pipward/operation/declare/declare.h"
+#include "pipward/operation/declare/detail/declare.h"
 
 namespace pipward::operation {
 namespace {
@@ -17,15 +17,15 @@ namespace {
 using Json = nlohmann::ordered_json;
 
 struct Request {
-    BookName book;
+    detail::BookName book;
     Day as_of;
 };
 
 std::unique_ptr<const Operation> season_like() {
-    return declare<Request>(
+    return detail::declare<Request>(
         {.about = {"season-like", "Season", "Test", "A test."},
-         .parameters = {parameter(&Request::book, "book", "Book", "The book.").required(),
-                        parameter(&Request::as_of, "as-of", "As of", "The day.").today_if_absent()},
+         .parameters = {detail::parameter(&Request::book, "book", "Book", "The book.").required(),
+                        detail::parameter(&Request::as_of, "as-of", "As of", "The day.").today_if_absent()},
          .results = {},
          .examples = {},
          .run = [](const Request&, const Run&) { return Outcome{}; }});

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: MIT
-#include "pipward/operation/declare/read_checked.h"
+#include "pipward/operation/declare/detail/read_checked.h"
 
 #include <gtest/gtest.h>
 
@@ -13,7 +13,7 @@ namespace {
 const Day spring = *parse_iso_day("2026-03-20");
 
 book::BookReading read(const testing::SampleCopy& sample, Day as_of = spring) {
-    return read_checked({sample.book()}, as_of, {});
+    return detail::read_checked({sample.book()}, as_of, {});
 }
 
 void add_note(const testing::SampleCopy& sample, const std::string& accession, const std::string& noted_on) {
@@ -69,7 +69,7 @@ TEST(ReadChecked, WorkWithoutWeatherIsNotStoppedByFaultsOfBloomNotes) {
     const testing::SampleCopy sample;
     add_note(sample, "Nobody's Apple", "2025-04-28");
     EXPECT_THROW((void)read(sample), Error);
-    const auto reading = read_checked_without_weather({sample.book()}, spring, {});
+    const auto reading = detail::read_checked_without_weather({sample.book()}, spring, {});
     for (const auto& finding : reading.findings) {
         EXPECT_NE(finding.table, "bloom_note");
         EXPECT_NE(finding.table, "weather_day");
@@ -96,12 +96,12 @@ TEST(ReadChecked, StopsWhenAsked) {
     const testing::SampleCopy sample;
     pipward::operation::Run lent;
     lent.cancelled = [] { return true; };
-    EXPECT_THROW((void)read_checked({sample.book()}, spring, lent), Error);
+    EXPECT_THROW((void)detail::read_checked({sample.book()}, spring, lent), Error);
 }
 
 TEST(WriteResults, TellHowToLookWhereTheBookCannotBeWritten) {
     try {
-        write_results({"no-such-folder/book.gpkg"}, {});
+        detail::write_results({"no-such-folder/book.gpkg"}, {});
         FAIL() << "written to nowhere";
     } catch (const Error& error) {
         EXPECT_EQ(error.trouble(), Trouble::access);

@@ -3,7 +3,7 @@
 
 #include <array>
 
-#include "pipward/operation/declare/declare.h"
+#include "pipward/operation/declare/detail/declare.h"
 
 namespace pipward::operation {
 
@@ -18,7 +18,7 @@ std::span<const Word<Colour>> words(Colour) {
 namespace {
 
 struct Common {
-    BookName book;
+    detail::BookName book;
     Day as_of;
 };
 
@@ -33,18 +33,18 @@ struct Request : Common {
     std::string note;
     std::optional<int> seasons;
     std::optional<Day> from;
-    InputFile file;
+    detail::InputFile file;
 };
 
 /// The last request that ran, as text: what the tests look at.
 Outcome echo(const Request& request, const Run&) {
     Outcome outcome;
     outcome.summary =
-        verbatim(request.book.location + " " + to_iso(request.as_of) + " " + show_field(request.lead) + " " +
-                 show_field(request.leads) + " " + show_field(request.factor) + " " +
-                 show_field(request.base) + " " + show_field(request.risk) + " " + show_field(request.deep) +
+        verbatim(request.book.location + " " + to_iso(request.as_of) + " " + detail::show_field(request.lead) + " " +
+                 detail::show_field(request.leads) + " " + detail::show_field(request.factor) + " " +
+                 detail::show_field(request.base) + " " + detail::show_field(request.risk) + " " + detail::show_field(request.deep) +
                  " " + std::string(to_word(request.colour)) + " [" + request.note + "] " +
-                 (request.seasons ? show_field(*request.seasons) : "none") + " " +
+                 (request.seasons ? detail::show_field(*request.seasons) : "none") + " " +
                  (request.from ? to_iso(*request.from) : "none") + " [" + request.file.path + "]");
     return outcome;
 }
@@ -57,22 +57,22 @@ Findings from_before_as_of(const Request& request) {
 }
 
 std::unique_ptr<const Operation> echo_operation() {
-    return declare<Request>(
+    return detail::declare<Request>(
         {.about = {"echo", "Echo", "Test", "Says what it was told."},
          .parameters =
-             {parameter(&Common::book, "book", "Book", "The book.").required(),
-              parameter(&Common::as_of, "as-of", "As of", "The day.").today_if_absent(),
-              parameter(&Request::lead, "lead", "Lead", "Days ahead.").in("days").between(0, 120),
-              parameter(&Request::leads, "leads", "Leads", "Days ahead.").in("days").between(0, 120),
-              parameter(&Request::factor, "factor", "Factor", "A factor.").in("times"),
-              parameter(&Request::base, "base-c", "Base", "A base.").between(-5.0, 20.0),
-              parameter(&Request::risk, "risk", "Risk", "A risk."),
-              parameter(&Request::deep, "deep", "Deep", "Whether deep."),
-              parameter(&Request::colour, "colour", "Colour", "A colour.").advanced(),
-              parameter(&Request::note, "note", "Note", "A note."),
-              parameter(&Request::seasons, "seasons", "Seasons", "Seasons.").between(1, 200),
-              parameter(&Request::from, "from", "From", "A day."),
-              parameter(&Request::file, "file", "File", "A file.").named("*.csv")},
+             {detail::parameter(&Common::book, "book", "Book", "The book.").required(),
+              detail::parameter(&Common::as_of, "as-of", "As of", "The day.").today_if_absent(),
+              detail::parameter(&Request::lead, "lead", "Lead", "Days ahead.").in("days").between(0, 120),
+              detail::parameter(&Request::leads, "leads", "Leads", "Days ahead.").in("days").between(0, 120),
+              detail::parameter(&Request::factor, "factor", "Factor", "A factor.").in("times"),
+              detail::parameter(&Request::base, "base-c", "Base", "A base.").between(-5.0, 20.0),
+              detail::parameter(&Request::risk, "risk", "Risk", "A risk."),
+              detail::parameter(&Request::deep, "deep", "Deep", "Whether deep."),
+              detail::parameter(&Request::colour, "colour", "Colour", "A colour.").advanced(),
+              detail::parameter(&Request::note, "note", "Note", "A note."),
+              detail::parameter(&Request::seasons, "seasons", "Seasons", "Seasons.").between(1, 200),
+              detail::parameter(&Request::from, "from", "From", "A day."),
+              detail::parameter(&Request::file, "file", "File", "A file.").named("*.csv")},
          .results = {},
          .examples = {},
          .check = from_before_as_of,
@@ -230,14 +230,14 @@ TEST(Run, AStepTellsProgress) {
     pipward::operation::Run lent;
     std::string told;
     lent.progress = [&](double share, std::string_view step) {
-        told = show_field(share) + " " + std::string(step);
+        told = detail::show_field(share) + " " + std::string(step);
     };
     lent.step(0.5, say("Fitting"));
     EXPECT_EQ(told, "0.5 Fitting");
 }
 
 template <class Field>
-concept Declarable = RequestField<Field>;
+concept Declarable = detail::RequestField<Field>;
 
 TEST(Request, OnlyTheNamedTypesMayBeFields) {
     EXPECT_TRUE(Declarable<int>);

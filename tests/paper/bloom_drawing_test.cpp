@@ -6,7 +6,7 @@
 #include <algorithm>
 
 #include "paper/made_up_season.h"
-#include "pipward/paper/chart_svg.h"
+#include "pipward/paper/detail/chart_svg.h"
 
 namespace pipward::paper {
 namespace {
@@ -56,9 +56,9 @@ TEST(BloomDrawing, IsWhatTheSheetWrites) {
     for (const auto shape : {ChartShape::wide, ChartShape::stacked}) {
         const auto drawing = bloom_drawing(chart, measures_of(shape));
         const auto svg = bloom_chart_svg(chart, {shape, "t", false, false});
-        EXPECT_NE(svg.find(svg_of(drawing.head)), svg.npos);
+        EXPECT_NE(svg.find(detail::svg_of(drawing.head)), svg.npos);
         for (const auto& row : drawing.rows) {
-            EXPECT_NE(svg.find(svg_of(row.marks)), svg.npos) << row.spoken;
+            EXPECT_NE(svg.find(detail::svg_of(row.marks)), svg.npos) << row.spoken;
         }
     }
 }

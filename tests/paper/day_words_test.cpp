@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: MIT
-#include "pipward/paper/day_words.h"
+#include "pipward/paper/detail/day_words.h"
 
 #include <gtest/gtest.h>
 
@@ -8,8 +8,8 @@ namespace {
 
 TEST(DayWords, StateTheYearInFull) {
     const auto equinox = *parse_iso_day("2026-03-20");
-    EXPECT_EQ(long_day(equinox), "20 March 2026");
-    EXPECT_EQ(work_day(equinox), "Fri 20 Mar");
+    EXPECT_EQ(detail::long_day(equinox), "20 March 2026");
+    EXPECT_EQ(detail::work_day(equinox), "Fri 20 Mar");
 }
 
 }  // namespace

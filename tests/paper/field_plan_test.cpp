@@ -7,9 +7,9 @@
 #include <cmath>
 #include <set>
 
-#include "pipward/paper/clipped.h"
+#include "pipward/paper/detail/clipped.h"
 #include "pipward/paper/field_pages.h"
-#include "pipward/paper/map_furniture.h"
+#include "pipward/paper/detail/map_furniture.h"
 
 namespace pipward::paper {
 namespace {
@@ -196,9 +196,9 @@ TEST(FieldPages, TheOverviewComesFirst) {
     EXPECT_EQ(pages.denominators[1], plan->windows[0].denominator);
 }
 
-TEST(ScaleBar, IsOfRoundLengthAndFitsThePage) {
+TEST(detail::ScaleBar, IsOfRoundLengthAndFitsThePage) {
     for (const int scale : {50, 100, 123, 200, 250, 500, 750, 1000, 2500, 10000, 99999}) {
-        const auto bar = scale_bar(scale);
+        const auto bar = detail::scale_bar(scale);
         EXPECT_GE(bar.length.value, 30 - 1e-6) << scale;
         EXPECT_LE(bar.length.value, 75 + 1e-6) << scale;
         EXPECT_NEAR(bar.length.value, bar.metres * 1000 / scale, 1e-9);
@@ -206,20 +206,20 @@ TEST(ScaleBar, IsOfRoundLengthAndFitsThePage) {
         EXPECT_TRUE(std::abs(lead - 1) < 1e-6 || std::abs(lead - 2) < 1e-6 || std::abs(lead - 5) < 1e-6)
             << lead;
     }
-    EXPECT_EQ(scale_bar(250).metres, 10);
-    EXPECT_EQ(scale_bar(500).metres, 20);
+    EXPECT_EQ(detail::scale_bar(250).metres, 10);
+    EXPECT_EQ(detail::scale_bar(500).metres, 20);
 }
 
 TEST(Clipped, KeepsThePartsOfALineThatLieInABox) {
     const Box box{{0}, {0}, {10}, {10}};
-    const auto through = clipped({{{-5}, {5}}, {{15}, {5}}}, box);
+    const auto through = detail::clipped({{{-5}, {5}}, {{15}, {5}}}, box);
     ASSERT_EQ(through.size(), 1U);
     EXPECT_NEAR(through[0].front().x.value, 0, 1e-12);
     EXPECT_NEAR(through[0].back().x.value, 10, 1e-12);
-    const auto twice = clipped({{{1}, {1}}, {{1}, {20}}, {{9}, {20}}, {{9}, {1}}}, box);
+    const auto twice = detail::clipped({{{1}, {1}}, {{1}, {20}}, {{9}, {20}}, {{9}, {1}}}, box);
     EXPECT_EQ(twice.size(), 2U);
-    EXPECT_EQ(clipped({{{1}, {1}}, {{5}, {5}}, {{9}, {1}}}, box).size(), 1U);
-    EXPECT_TRUE(clipped({{{20}, {0}}, {{20}, {10}}}, box).empty());
+    EXPECT_EQ(detail::clipped({{{1}, {1}}, {{5}, {5}}, {{9}, {1}}}, box).size(), 1U);
+    EXPECT_TRUE(detail::clipped({{{20}, {0}}, {{20}, {10}}}, box).empty());
 }
 
 }  // namespace

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: MIT
-#include "pipward/paper/html.h"
+#include "pipward/paper/detail/html.h"
 
 #include <gtest/gtest.h>
 
@@ -25,18 +25,18 @@ TEST(MarkupCheck, RefusesWhatBrowsersWouldForgive) {
 }
 
 TEST(NameHtml, EscapesAndKeepsShortCodesInOnePiece) {
-    EXPECT_EQ(name_html("B-11"), "<bdi class=\"short\">B-11</bdi>");
-    EXPECT_EQ(name_html("Larkfold <Red> & Sons"), "<bdi>Larkfold &lt;Red&gt; &amp; Sons</bdi>");
+    EXPECT_EQ(detail::name_html("B-11"), "<bdi class=\"short\">B-11</bdi>");
+    EXPECT_EQ(detail::name_html("Larkfold <Red> & Sons"), "<bdi>Larkfold &lt;Red&gt; &amp; Sons</bdi>");
 }
 
 TEST(DayHtml, SaysTheDayForPeopleAndMachines) {
-    EXPECT_EQ(iso_day_html(april(12)), "<time datetime=\"2026-04-12\">2026-04-12</time>");
-    EXPECT_EQ(iso_work_day_html(april(12), english), "<time datetime=\"2026-04-12\">Sun 2026-04-12</time>");
-    EXPECT_EQ(work_day_html(april(12), english), "<time datetime=\"2026-04-12\">Sun 12 Apr</time>");
+    EXPECT_EQ(detail::iso_day_html(april(12)), "<time datetime=\"2026-04-12\">2026-04-12</time>");
+    EXPECT_EQ(detail::iso_work_day_html(april(12), english), "<time datetime=\"2026-04-12\">Sun 2026-04-12</time>");
+    EXPECT_EQ(detail::work_day_html(april(12), english), "<time datetime=\"2026-04-12\">Sun 12 Apr</time>");
 }
 
 TEST(SheetTable, SaysTheScopeOfEveryHeading) {
-    const auto html = sheet_table(verbatim("Trees & rows"), {{say("Tree"), 40, true}, {say("Row"), 60}},
+    const auto html = detail::sheet_table(verbatim("Trees & rows"), {{say("Tree"), 40, true}, {say("Row"), 60}},
                                   {{{"A-01", "3"}, "<p>below</p>"}, {{"A-02", ""}, ""}}, english);
     EXPECT_EQ(MarkupCheck(html).trouble, "");
     EXPECT_EQ(count_of(html, "scope=\"col\""), 2);
@@ -47,14 +47,14 @@ TEST(SheetTable, SaysTheScopeOfEveryHeading) {
 }
 
 TEST(SheetTable, NamesEveryValueForPagesTooNarrowForColumns) {
-    const auto html = sheet_table({}, {{say("Tree"), 40, true}, {say("Row"), 60}},
+    const auto html = detail::sheet_table({}, {{say("Tree"), 40, true}, {say("Row"), 60}},
                                   {{{"A-01", "3"}, ""}, {{"A-02", ""}, ""}}, english);
     EXPECT_NE(html.find("<td data-label=\"Row\"><div>3</div></td>"), html.npos);
     EXPECT_NE(html.find("<td class=\"empty\" data-label=\"Row\">"), html.npos);
 }
 
 TEST(SheetTable, RefusesARowWithTooFewCells) {
-    EXPECT_THROW(sheet_table({}, {{say("Tree"), 40, true}, {say("Row"), 60}}, {{{"A-01"}, ""}}, english),
+    EXPECT_THROW(detail::sheet_table({}, {{say("Tree"), 40, true}, {say("Row"), 60}}, {{{"A-01"}, ""}}, english),
                  std::out_of_range);
 }
 

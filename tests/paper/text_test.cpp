@@ -3,7 +3,7 @@
 
 #include <gtest/gtest.h>
 
-#include "pipward/paper/code_points.h"
+#include "pipward/paper/detail/code_points.h"
 
 using namespace pipward;
 using namespace pipward::paper;

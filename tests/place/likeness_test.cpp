@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: MIT
-#include "pipward/place/likeness.h"
+#include "pipward/place/detail/likeness.h"
 
 #include <gtest/gtest.h>
 
@@ -7,7 +7,7 @@
 #include <string>
 #include <vector>
 
-#include "pipward/place/scrap_text.h"
+#include "pipward/place/detail/scrap_text.h"
 
 namespace pipward::place {
 namespace {
@@ -44,20 +44,20 @@ std::vector<std::string> words_over(const std::string& letters, std::size_t long
     return all;
 }
 
-TEST(Likeness, CountsSlipsAsTextbooksDo) {
-    EXPECT_EQ(Likeness("kitten").slips_in_all("sitting"), 3);
-    EXPECT_EQ(Likeness("ca").slips_in_all("ac"), 1);   // a swap
-    EXPECT_EQ(Likeness("ca").slips_in_all("abc"), 3);  // no letter is touched twice
-    EXPECT_EQ(Likeness("same").slips_in_all("same"), 0);
+TEST(detail::Likeness, CountsSlipsAsTextbooksDo) {
+    EXPECT_EQ(detail::Likeness("kitten").slips_in_all("sitting"), 3);
+    EXPECT_EQ(detail::Likeness("ca").slips_in_all("ac"), 1);   // a swap
+    EXPECT_EQ(detail::Likeness("ca").slips_in_all("abc"), 3);  // no letter is touched twice
+    EXPECT_EQ(detail::Likeness("same").slips_in_all("same"), 0);
 }
 
-TEST(Likeness, AgreesWithThePlainTableOnEveryShortWord) {
+TEST(detail::Likeness, AgreesWithThePlainTableOnEveryShortWord) {
     const auto words = words_over("abc", 5);
     for (const auto& scrap : words_over("abc", 4)) {
         if (scrap.empty()) {
             continue;
         }
-        const Likeness likeness(scrap);
+        const detail::Likeness likeness(scrap);
         for (const auto& name : words) {
             ASSERT_EQ(likeness.slips_in_all(name), table_slips(scrap, name, true)) << scrap << " " << name;
             ASSERT_EQ(likeness.slips_in_part(name), table_slips(scrap, name, false)) << scrap << " " << name;
@@ -65,45 +65,45 @@ TEST(Likeness, AgreesWithThePlainTableOnEveryShortWord) {
     }
 }
 
-TEST(Likeness, AgreesWithThePlainTableAtFullLength) {
+TEST(detail::Likeness, AgreesWithThePlainTableAtFullLength) {
     std::string scrap;
     for (int i = 0; i < 64; ++i) {
         scrap += static_cast<char>('a' + i * 7 % 23);
     }
     auto name = "xx" + scrap.substr(0, 20) + scrap.substr(22) + "yy";
     std::swap(name[40], name[41]);
-    EXPECT_EQ(Likeness(scrap).slips_in_all(name), table_slips(scrap, name, true));
-    EXPECT_EQ(Likeness(scrap).slips_in_part(name), table_slips(scrap, name, false));
+    EXPECT_EQ(detail::Likeness(scrap).slips_in_all(name), table_slips(scrap, name, true));
+    EXPECT_EQ(detail::Likeness(scrap).slips_in_part(name), table_slips(scrap, name, false));
 }
 
 TEST(Letters, NeverRuleOutANameThatIsNearEnough) {
     const auto words = words_over("a1b", 5);
     for (const auto& scrap : words_over("a1b", 4)) {
         for (const auto& name : words) {
-            ASSERT_LE(LettersSought(scrap).lacking(letters_of(name)), table_slips(scrap, name, false))
+            ASSERT_LE(detail::LettersSought(scrap).lacking(detail::letters_of(name)), table_slips(scrap, name, false))
                 << scrap << " " << name;
         }
     }
 }
 
 TEST(FoldedText, MakesCaseAccentsBlanksAndDashesAlike) {
-    EXPECT_EQ(folded_text("  Été \t d’Or–2 "), "ete d'or-2");
-    EXPECT_EQ(folded_text("GRÖSSE"), folded_text("größe"));
-    EXPECT_EQ(folded_text("e\xCC\x81t\xC3\xA9"), "ete");  // an accent of its own, and one within the letter
-    EXPECT_EQ(folded_text("Яблоко"), "яблоко");
-    EXPECT_EQ(folded_text("A×B №3"), "axb no3");
+    EXPECT_EQ(detail::folded_text("  Été \t d’Or–2 "), "ete d'or-2");
+    EXPECT_EQ(detail::folded_text("GRÖSSE"), detail::folded_text("größe"));
+    EXPECT_EQ(detail::folded_text("e\xCC\x81t\xC3\xA9"), "ete");  // an accent of its own, and one within the letter
+    EXPECT_EQ(detail::folded_text("Яблоко"), "яблоко");
+    EXPECT_EQ(detail::folded_text("A×B №3"), "axb no3");
 }
 
 TEST(FoldedText, KeepsBytesThatAreNoLetters) {
-    EXPECT_EQ(folded_text("\xFF\xC3"), "\xFF\xC3");
-    EXPECT_EQ(folded_text("\xF0\x9F\x8D\x8E"), "\xF0\x9F\x8D\x8E");
-    EXPECT_EQ(folded_text(""), "");
+    EXPECT_EQ(detail::folded_text("\xFF\xC3"), "\xFF\xC3");
+    EXPECT_EQ(detail::folded_text("\xF0\x9F\x8D\x8E"), "\xF0\x9F\x8D\x8E");
+    EXPECT_EQ(detail::folded_text(""), "");
 }
 
 TEST(NameParts, SplitWhereLettersMeetDigitsAndDropLeadingZeros) {
-    EXPECT_EQ(name_parts("up-03/12"), (std::vector<std::string>{"up", "3", "12"}));
-    EXPECT_EQ(name_parts("b312 000"), (std::vector<std::string>{"b", "312", "0"}));
-    EXPECT_TRUE(name_parts("-- ").empty());
+    EXPECT_EQ(detail::name_parts("up-03/12"), (std::vector<std::string>{"up", "3", "12"}));
+    EXPECT_EQ(detail::name_parts("b312 000"), (std::vector<std::string>{"b", "312", "0"}));
+    EXPECT_TRUE(detail::name_parts("-- ").empty());
 }
 
 }  // namespace

@@ -6,7 +6,7 @@
 
 #include "pipward/place/near_question.h"
 #include "pipward/place/near_spots.h"
-#include "pipward/place/row_stands.h"
+#include "pipward/place/detail/row_stands.h"
 #include "place/made_trees.h"
 
 namespace pipward::place {
@@ -248,7 +248,7 @@ TEST(RowStands, FillMissingPositionsEvenlyAndTakeTheStandingTree) {
     orchard.trees.push_back(old);
     std::erase_if(orchard.trees, [](const Tree& tree) { return tree.label == "1-3" || tree.label == "1-4"; });
     const MetrePlane plane("", {0, 0, {}});
-    const auto stands = stands_of(tree_lines(orchard, plane).at(0), orchard, today);
+    const auto stands = detail::stands_of(tree_lines(orchard, plane).at(0), orchard, today);
     ASSERT_EQ(stands.size(), 5U);
     EXPECT_TRUE(stands[1].stands);
     EXPECT_FALSE(stands[2].tree);

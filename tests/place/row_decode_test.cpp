@@ -1,13 +1,13 @@
 // SPDX-License-Identifier: MIT
-#include "pipward/place/row_decode.h"
+#include "pipward/place/detail/row_decode.h"
 
 #include <gtest/gtest.h>
 
 namespace pipward::place {
 namespace {
 
-std::vector<PlacedPoint> decoded(const std::vector<double>& along, double noise = 0.2) {
-    return decode_row(along, {.origin = 0, .step = 2, .noise = noise});
+std::vector<detail::PlacedPoint> decoded(const std::vector<double>& along, double noise = 0.2) {
+    return detail::decode_row(along, {.origin = 0, .step = 2, .noise = noise});
 }
 
 TEST(DecodeRow, KeepsAGapAsAGap) {
@@ -41,10 +41,10 @@ TEST(DecodeRow, DoubtsNeighboursThatMayHaveChangedPlaces) {
 }
 
 TEST(DecodeRow, NumbersNothingBeyondTheRowsEnds) {
-    const auto points = decode_row(std::vector{-6.0, 0.0, 2.0}, {0, 2, 0.2, 0.1, 0, 5});
+    const auto points = detail::decode_row(std::vector{-6.0, 0.0, 2.0}, {0, 2, 0.2, 0.1, 0, 5});
     EXPECT_LT(points[0].certainty, 0.01);
     EXPECT_GT(points[1].certainty, 0.99);
-    EXPECT_TRUE(decode_row({}, {}).empty());
+    EXPECT_TRUE(detail::decode_row({}, {}).empty());
 }
 
 }  // namespace

@@ -8,7 +8,7 @@
 #include <string>
 #include <vector>
 
-#include "pipward/place/visit_order.h"
+#include "pipward/place/detail/visit_order.h"
 
 /// Reads the instances of TSPLIB 95 that the tests need, by its own rules of distance.
 namespace pipward::testing {
@@ -59,8 +59,8 @@ inline double geographic_distance(double lat1, double lon1, double lat2, double 
     return std::trunc(6378.388 * std::acos(0.5 * ((1.0 + q1) * q2 - (1.0 - q1) * q3)) + 1.0);
 }
 
-inline place::PlaceDistances distances_of(const TourFile& tour) {
-    place::PlaceDistances distances(tour.size);
+inline place::detail::PlaceDistances distances_of(const TourFile& tour) {
+    place::detail::PlaceDistances distances(tour.size);
     std::size_t next = 0;
     for (std::size_t a = 0; a < tour.size; ++a) {
         for (std::size_t b = 0; b <= a; ++b) {

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: MIT
-#include "pipward/place/visit_order.h"
+#include "pipward/place/detail/visit_order.h"
 
 #include <gtest/gtest.h>
 
@@ -34,8 +34,8 @@ class Numbers {
     std::uint64_t state_;
 };
 
-PlaceDistances straight(const std::vector<Spot>& spots) {
-    PlaceDistances distances(spots.size());
+detail::PlaceDistances straight(const std::vector<Spot>& spots) {
+    detail::PlaceDistances distances(spots.size());
     for (std::size_t a = 0; a < spots.size(); ++a) {
         for (std::size_t b = 0; b < a; ++b) {
             distances.set(a, b, std::hypot(spots[a].x - spots[b].x, spots[a].y - spots[b].y));
@@ -54,8 +54,8 @@ std::vector<Spot> scattered(std::size_t count, std::uint64_t seed) {
 }
 
 // A closed tour: from place 0 over all others and back.
-Round closed(std::size_t places) {
-    Round round;
+detail::Round closed(std::size_t places) {
+    detail::Round round;
     for (std::uint32_t place = 1; place < places; ++place) {
         round.stops.push_back({place});
     }
@@ -63,27 +63,27 @@ Round closed(std::size_t places) {
     return round;
 }
 
-double by_brute_force(const PlaceDistances& distances, const Round& round) {
+double by_brute_force(const detail::PlaceDistances& distances, const detail::Round& round) {
     std::vector<std::uint32_t> stops(round.stops.size());
     std::iota(stops.begin(), stops.end(), 0U);
     double shortest = std::numeric_limits<double>::infinity();
     do {
         const auto sides = std::size_t{1} << stops.size();
         for (std::size_t side = 0; side < sides; ++side) {
-            std::vector<Visit> order;
+            std::vector<detail::Visit> order;
             for (const auto stop : stops) {
                 const auto& places = round.stops[stop];
                 order.push_back({stop, places[(side >> stop) % places.size()]});
             }
-            shortest = std::min(shortest, round_length(distances, round, order));
+            shortest = std::min(shortest, detail::round_length(distances, round, order));
         }
     } while (std::next_permutation(stops.begin(), stops.end()));
     return shortest;
 }
 
 // Stops with one or two places each; with or without a start and an end.
-Round varied_round(std::size_t stops, int variant, std::uint32_t& places) {
-    Round round;
+detail::Round varied_round(std::size_t stops, int variant, std::uint32_t& places) {
+    detail::Round round;
     for (std::size_t stop = 0; stop < stops; ++stop) {
         round.stops.push_back({places++});
         if ((stop + static_cast<std::size_t>(variant)) % 3 != 0) {
@@ -94,12 +94,12 @@ Round varied_round(std::size_t stops, int variant, std::uint32_t& places) {
         round.start = {places++, places++};
     }
     if (variant % 4 >= 2) {
-        round.end = variant % 4 == 3 ? round.start : StopPlaces{places++};
+        round.end = variant % 4 == 3 ? round.start : detail::StopPlaces{places++};
     }
     return round;
 }
 
-void expect_each_stop_once(const Round& round, const std::vector<Visit>& order) {
+void expect_each_stop_once(const detail::Round& round, const std::vector<detail::Visit>& order) {
     std::set<std::uint32_t> stops;
     for (const auto& visit : order) {
         EXPECT_TRUE(stops.insert(visit.stop).second) << visit.stop;
@@ -116,9 +116,9 @@ TEST(VisitOrder, OfFewStopsIsAsShortAsTheBestOfAllOrdersAndSides) {
             std::uint32_t places = 0;
             const auto round = varied_round(stops, variant, places);
             const auto distances = straight(scattered(places, 7 * stops + static_cast<std::size_t>(variant)));
-            const auto order = visit_order(distances, round);
+            const auto order = detail::visit_order(distances, round);
             expect_each_stop_once(round, order);
-            EXPECT_NEAR(round_length(distances, round, order), by_brute_force(distances, round), 1e-9)
+            EXPECT_NEAR(detail::round_length(distances, round, order), by_brute_force(distances, round), 1e-9)
                 << stops << " stops, variant " << variant;
             ++cases;
         }
@@ -134,10 +134,10 @@ TEST(VisitOrder, ByLocalSearchIsHardlyEverLongerThanTheShortest) {
         std::uint32_t places = 0;
         const auto round = varied_round(11, variant, places);
         const auto distances = straight(scattered(places, 1000 + static_cast<std::size_t>(variant)));
-        const double shortest = round_length(distances, round, shortest_order(distances, round));
-        const auto searched = searched_order(distances, round);
+        const double shortest = detail::round_length(distances, round, detail::shortest_order(distances, round));
+        const auto searched = detail::searched_order(distances, round);
         expect_each_stop_once(round, searched);
-        const double metres = round_length(distances, round, searched);
+        const double metres = detail::round_length(distances, round, searched);
         shortest_found += metres <= shortest + 1e-9 ? 1 : 0;
         EXPECT_LE(metres, 1.02 * shortest) << variant;
     }
@@ -154,7 +154,7 @@ TEST(VisitOrder, GoesRoundACircleOfPointsAsTheyLie) {
     const auto distances = straight(spots);
     const auto round = closed(count);
     const double chord = 100 * std::sin(3.14159265358979323846 / count);
-    EXPECT_NEAR(round_length(distances, round, visit_order(distances, round)), count * chord, 1e-6);
+    EXPECT_NEAR(detail::round_length(distances, round, detail::visit_order(distances, round)), count * chord, 1e-6);
 }
 
 TEST(VisitOrder, OfAGridIsWithinTwoPercentOfTheShortest) {
@@ -166,9 +166,9 @@ TEST(VisitOrder, OfAGridIsWithinTwoPercentOfTheShortest) {
     }
     const auto distances = straight(spots);
     const auto round = closed(spots.size());
-    const auto order = visit_order(distances, round);
+    const auto order = detail::visit_order(distances, round);
     expect_each_stop_once(round, order);
-    EXPECT_LE(round_length(distances, round, order), 1.02 * 18 * 20);
+    EXPECT_LE(detail::round_length(distances, round, order), 1.02 * 18 * 20);
 }
 
 TEST(VisitOrder, IsWithinTwoPercentOfPublishedShortestTours) {
@@ -180,7 +180,7 @@ TEST(VisitOrder, IsWithinTwoPercentOfPublishedShortestTours) {
         }
         const auto distances = testing::distances_of(*tour);
         const auto round = closed(tour->size);
-        const double metres = round_length(distances, round, visit_order(distances, round));
+        const double metres = detail::round_length(distances, round, detail::visit_order(distances, round));
         const double optimum = std::stod(row.at(1));
         EXPECT_GE(metres, optimum) << row.at(0);
         EXPECT_LE(metres, 1.02 * optimum) << row.at(0);
@@ -196,8 +196,8 @@ TEST(VisitOrder, IsTheSameEveryTimeAndNeverLongerThanGoingToTheNearest) {
     const auto distances = straight(scattered(120, 5));
     auto round = closed(120);
     round.end = {};
-    const auto once = visit_order(distances, round);
-    const auto twice = visit_order(distances, round);
+    const auto once = detail::visit_order(distances, round);
+    const auto twice = detail::visit_order(distances, round);
     ASSERT_EQ(once.size(), twice.size());
     for (std::size_t i = 0; i < once.size(); ++i) {
         EXPECT_EQ(once[i].stop, twice[i].stop);
@@ -206,7 +206,7 @@ TEST(VisitOrder, IsTheSameEveryTimeAndNeverLongerThanGoingToTheNearest) {
     for (std::uint32_t stop = 0; stop < round.stops.size(); ++stop) {
         left.insert(stop);
     }
-    std::vector<Visit> greedy;
+    std::vector<detail::Visit> greedy;
     for (std::uint32_t at = 0; !left.empty();) {
         const auto next = *std::ranges::min_element(
             left, {}, [&](auto stop) { return distances(at, round.stops[stop].front()); });
@@ -214,13 +214,13 @@ TEST(VisitOrder, IsTheSameEveryTimeAndNeverLongerThanGoingToTheNearest) {
         at = greedy.back().place;
         left.erase(next);
     }
-    EXPECT_LT(round_length(distances, round, once), round_length(distances, round, greedy));
+    EXPECT_LT(detail::round_length(distances, round, once), detail::round_length(distances, round, greedy));
 }
 
 TEST(VisitOrder, OfNothingIsEmptyAndOfOneStopTakesTheNearerSide) {
     const auto distances = straight({{0, 0}, {5, 0}, {3, 0}});
-    EXPECT_TRUE(visit_order(distances, {{}, {0}, {}}).empty());
-    const auto order = visit_order(distances, {{{1, 2}}, {0}, {}});
+    EXPECT_TRUE(detail::visit_order(distances, {{}, {0}, {}}).empty());
+    const auto order = detail::visit_order(distances, {{{1, 2}}, {0}, {}});
     ASSERT_EQ(order.size(), 1U);
     EXPECT_EQ(order[0].place, 2U);
 }
@@ -228,14 +228,14 @@ TEST(VisitOrder, OfNothingIsEmptyAndOfOneStopTakesTheNearerSide) {
 TEST(VisitOrder, TakesManyStopsAtOneSpot) {
     const auto distances = straight(std::vector<Spot>(40, Spot{1, 1}));
     const auto round = closed(40);
-    const auto order = visit_order(distances, round);
+    const auto order = detail::visit_order(distances, round);
     expect_each_stop_once(round, order);
-    EXPECT_EQ(round_length(distances, round, order), 0);
+    EXPECT_EQ(detail::round_length(distances, round, order), 0);
 }
 
 TEST(VisitOrder, StopsWhenAskedWhileItSearches) {
     const auto distances = straight(scattered(60, 9));
-    EXPECT_THROW((void)visit_order(distances, closed(60), [](double) { throw std::runtime_error("stop"); }),
+    EXPECT_THROW((void)detail::visit_order(distances, closed(60), [](double) { throw std::runtime_error("stop"); }),
                  std::runtime_error);
 }
 

@@ -9,7 +9,7 @@
 
 #include "pipward/place/near_spots.h"
 #include "pipward/place/walk.h"
-#include "pipward/place/walk_ground.h"
+#include "pipward/place/detail/walk_ground.h"
 
 namespace pipward::place {
 namespace {
@@ -65,7 +65,7 @@ void ground(const Orchard& orchard, int stops) {
         places.push_back(plane({tree.at->x, tree.at->y + 2, {}}));
     }
     start = std::clock();
-    const WalkGround walked(places, barriers.all);
+    const detail::WalkGround walked(places, barriers.all);
     const double built = milliseconds_since(start);
     int open = 0;
     for (std::uint32_t i = 0; i < places.size(); ++i) {

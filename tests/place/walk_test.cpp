@@ -8,8 +8,8 @@
 #include <limits>
 #include <numeric>
 
-#include "pipward/place/visit_order.h"
-#include "pipward/place/walk_ground.h"
+#include "pipward/place/detail/visit_order.h"
+#include "pipward/place/detail/walk_ground.h"
 #include "place/made_trees.h"
 
 namespace pipward::place {
@@ -123,7 +123,7 @@ TEST(Walk, NeverCrossesARow) {
         wish.end = wish.start;
         const auto walk = plan_walk(orchard, wish);
         EXPECT_EQ(walk.legs.size(), count + 1);
-        EXPECT_EQ(walk.is_shortest, count <= exact_stops);
+        EXPECT_EQ(walk.is_shortest, count <= detail::exact_stops);
         for (const auto& leg : walk.legs) {
             EXPECT_FALSE(leg.through_rows);
             EXPECT_GE(nearest_to_rows(orchard, leg.line, rows), 0.6);
@@ -162,7 +162,7 @@ double by_brute_force(const Orchard& orchard, const std::vector<std::uint32_t>& 
         const auto sides = sides_of(barriers, row, plane(*orchard.trees[tree].at));
         points.insert(points.end(), {sides.left, sides.right});
     }
-    const auto distances = WalkGround(points, barriers.all).distances();
+    const auto distances = detail::WalkGround(points, barriers.all).distances();
     std::vector<std::uint32_t> order(trees.size());
     std::iota(order.begin(), order.end(), 0U);
     double shortest = std::numeric_limits<double>::infinity();

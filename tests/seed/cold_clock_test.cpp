@@ -3,7 +3,7 @@
 
 #include <gtest/gtest.h>
 
-#include "pipward/seed/cold_credit.h"
+#include "pipward/seed/detail/cold_credit.h"
 #include "pipward/seed/cold_need.h"
 
 namespace pipward::seed {
@@ -15,18 +15,18 @@ Day day_of(const char* iso) {
 
 // Malus sargentii, Seed Sci. Technol. 34(1), 2006: 0.5 and 4 degrees alike, above 9 no effect.
 TEST(ColdCredit, StaysWithinThePublishedBounds) {
-    EXPECT_EQ(cold_credit({0.5}), 1);
-    EXPECT_EQ(cold_credit({4}), 1);
-    EXPECT_LT(cold_credit({9}), 0.12);
-    EXPECT_EQ(cold_credit({9.5}), 0);
-    EXPECT_EQ(cold_credit({12}), 0);
-    EXPECT_EQ(cold_credit({-3}), 0);
-    EXPECT_EQ(cold_credit({15}), -1);
+    EXPECT_EQ(detail::cold_credit({0.5}), 1);
+    EXPECT_EQ(detail::cold_credit({4}), 1);
+    EXPECT_LT(detail::cold_credit({9}), 0.12);
+    EXPECT_EQ(detail::cold_credit({9.5}), 0);
+    EXPECT_EQ(detail::cold_credit({12}), 0);
+    EXPECT_EQ(detail::cold_credit({-3}), 0);
+    EXPECT_EQ(detail::cold_credit({15}), -1);
 }
 
 TEST(ColdCredit, FallsSteadilyAboveFiveDegrees) {
     for (double degrees = 5; degrees < 20; degrees += 0.25) {
-        EXPECT_LE(cold_credit({degrees + 0.25}), cold_credit({degrees}));
+        EXPECT_LE(detail::cold_credit({degrees + 0.25}), detail::cold_credit({degrees}));
     }
 }
 

@@ -1,12 +1,12 @@
 // SPDX-License-Identifier: MIT
-#include "pipward/bloom/borrow.h"
+#include "pipward/bloom/detail/borrow.h"
 
 #include <cmath>
 #include <optional>
 
 #include "pipward/record/name_index.h"
 
-namespace pipward::bloom {
+namespace pipward::bloom::detail {
 namespace {
 
 // Seedlings about the mid-parent: most within 3 to 4 days, progeny means follow the parents with r = 0.93
@@ -125,4 +125,4 @@ void borrow_needs(std::map<std::string, Need>& needs, std::span<const Accession>
     }
 }
 
-}  // namespace pipward::bloom
+}  // namespace pipward::bloom::detail

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: MIT
-#include "pipward/bloom/fit_table.h"
+#include "pipward/bloom/detail/fit_table.h"
 
 #include <algorithm>
 #include <iterator>
@@ -8,7 +8,7 @@
 
 #include "pipward/record/descent.h"
 
-namespace pipward::bloom {
+namespace pipward::bloom::detail {
 namespace {
 
 // What one accession departs by from its model in one spring, beside the noting: so a note good to half a
@@ -148,4 +148,4 @@ FitTable fit_table(BloomMethod method, std::span<const Observation> observations
     return table;
 }
 
-}  // namespace pipward::bloom
+}  // namespace pipward::bloom::detail

@@ -10,9 +10,9 @@
 
 #include "pipward/bloom/climate.h"
 #include "pipward/bloom/not_yet.h"
-#include "pipward/bloom/row_fit.h"
-#include "pipward/bloom/season_update.h"
-#include "pipward/bloom/window.h"
+#include "pipward/bloom/detail/row_fit.h"
+#include "pipward/bloom/detail/season_update.h"
+#include "pipward/bloom/detail/window.h"
 #include "pipward/record/presence.h"
 
 namespace pipward::bloom {
@@ -26,7 +26,7 @@ struct Place {
 };
 
 // The structures of the model in every member's season, by offset.
-using MemberRuns = std::map<double, std::vector<std::vector<StructureRun>>>;
+using MemberRuns = std::map<double, std::vector<std::vector<detail::StructureRun>>>;
 
 struct Work {
     const BloomModel& model;
@@ -120,7 +120,7 @@ void make_curves(Work& work, double offset) {
     }
     auto& runs = work.runs[offset];
     for (const auto& member : members) {
-        runs.push_back(runs_of(work.model.method, member, {offset}));
+        runs.push_back(detail::runs_of(work.model.method, member, {offset}));
     }
 }
 
@@ -128,14 +128,14 @@ UsualLevel drift_now(const Work& work) {
     return work.model.drift.at(work.forecast.season.year);
 }
 
-double foretold_day(const Work& work, const Need& need, const std::vector<StructureRun>& runs) {
-    return weighted_day(work.model.weights, need.amount, runs) - drift_now(work).mean;
+double detail::foretold_day(const Work& work, const Need& need, const std::vector<detail::StructureRun>& runs) {
+    return detail::weighted_day(work.model.weights, need.amount, runs) - drift_now(work).mean;
 }
 
 std::vector<double> member_days(const Work& work, const Need& need, double offset) {
     std::vector<double> days;
     for (const auto& runs : work.runs.at(offset)) {
-        days.push_back(foretold_day(work, need, runs));
+        days.push_back(detail::foretold_day(work, need, runs));
     }
     return days;
 }
@@ -149,15 +149,15 @@ double own_spread(const Need& need) {
 }
 
 // The notes of this spring as one member's weather reads them.
-std::vector<NoteDeparture> departures(const Work& work, std::size_t member) {
-    std::vector<NoteDeparture> told;
+std::vector<detail::NoteDeparture> departures(const Work& work, std::size_t member) {
+    std::vector<detail::NoteDeparture> told;
     const Day anchor = anchor_of(work.forecast.season, work.forecast.hemisphere);
     for (const auto* seen : work.seen) {
         const auto& need = work.model.needs.at(seen->accession);
         const auto& curves = work.forecast.curves.at(seen->offset.degrees)[member];
         const auto& runs = work.runs.at(seen->offset.degrees)[member];
         const double noted = full_bloom_from(seen->place, seen->noted_on - anchor, curves);
-        const double foretold = foretold_day(work, need, runs);
+        const double foretold = detail::foretold_day(work, need, runs);
         told.push_back(
             {seen->accession, noted - foretold, seen->place.sd_days, own_spread(need), need.species});
     }
@@ -165,7 +165,7 @@ std::vector<NoteDeparture> departures(const Work& work, std::size_t member) {
 }
 
 // The same of those that had no flower yet.
-void add_waiting(std::vector<NoteDeparture>& told, const Work& work, std::size_t member) {
+void add_waiting(std::vector<detail::NoteDeparture>& told, const Work& work, std::size_t member) {
     const Day anchor = anchor_of(work.forecast.season, work.forecast.hemisphere);
     for (const auto* note : work.not_yet) {
         const auto& need = work.model.needs.at(note->accession);
@@ -173,7 +173,7 @@ void add_waiting(std::vector<NoteDeparture>& told, const Work& work, std::size_t
         const auto ladder = work.ladders.of(need.species);
         const double earliest =
             full_bloom_from({ladder.first, ladder.first_sd_days}, note->noted_on - anchor, curves);
-        const double foretold = foretold_day(work, need, work.runs.at(note->offset.degrees)[member]);
+        const double foretold = detail::foretold_day(work, need, work.runs.at(note->offset.degrees)[member]);
         const double spread = std::hypot(season_spread(work), own_spread(need));
         if (const auto waited = told_by_waiting(earliest - foretold, spread, ladder.first_sd_days)) {
             told.push_back({note->accession, waited->departure, waited->sd, own_spread(need), need.species});
@@ -181,17 +181,17 @@ void add_waiting(std::vector<NoteDeparture>& told, const Work& work, std::size_t
     }
 }
 
-std::vector<SeasonUpdate> member_updates(const Work& work) {
-    std::vector<SeasonUpdate> updates;
+std::vector<detail::SeasonUpdate> member_updates(const Work& work) {
+    std::vector<detail::SeasonUpdate> updates;
     for (std::size_t member = 0; member < work.past.size(); ++member) {
         auto told = departures(work, member);
         add_waiting(told, work, member);
-        updates.push_back(update_season(told, season_spread(work)));
+        updates.push_back(detail::update_season(told, season_spread(work)));
     }
     return updates;
 }
 
-void move_window(BloomWindow& window, const std::vector<SeasonUpdate>& updates, const Need& need) {
+void move_window(BloomWindow& window, const std::vector<detail::SeasonUpdate>& updates, const Need& need) {
     double season_sd = 0;
     double left_sd = 0;
     for (std::size_t member = 0; member < updates.size(); ++member) {
@@ -234,7 +234,7 @@ std::vector<Sentence> warnings_of(const Work& work, const BloomWindow& window, c
     return warnings;
 }
 
-BloomWindow window_at(const Work& work, const Place& place, const std::vector<SeasonUpdate>& updates) {
+BloomWindow window_at(const Work& work, const Place& place, const std::vector<detail::SeasonUpdate>& updates) {
     const auto& need = work.model.needs.at(place.accession);
     BloomWindow window;
     window.accession = place.accession;
@@ -244,7 +244,7 @@ BloomWindow window_at(const Work& work, const Place& place, const std::vector<Se
     window.notes_used = need.notes + notes_seen(work, place.accession);
     move_window(window, updates, need);
     window.ladder = work.ladders.of(need.species);
-    fill_quantiles(window, work.forecast);
+    detail::fill_quantiles(window, work.forecast);
     window.warnings = warnings_of(work, window, need);
     return window;
 }

@@ -8,9 +8,9 @@
 
 #include "pipward/bloom/crps.h"
 #include "pipward/bloom/forecast.h"
-#include "pipward/bloom/model_findings.h"
+#include "pipward/bloom/detail/model_findings.h"
 #include "pipward/bloom/noted_stages.h"
-#include "pipward/bloom/window.h"
+#include "pipward/bloom/detail/window.h"
 #include "pipward/math/quantile.h"
 #include "pipward/record/descent.h"
 
@@ -46,7 +46,7 @@ std::vector<Season> springs_to_foretell(const Work& work) {
         }
     }
     const auto wanted = work.request.first_season;
-    const int least = wanted ? 1 : few_seasons;
+    const int least = wanted ? 1 : detail::few_seasons;
     springs.erase(springs.begin(), springs.begin() + std::min<std::ptrdiff_t>(least, std::ssize(springs)));
     if (wanted) {
         std::erase_if(springs, [&](Season season) { return season.year < *wanted; });
@@ -100,15 +100,15 @@ double length_of(const NotedStages& stages) {
 
 struct Foretold {
     std::vector<double> sorted;  // every scenario's day
-    SeasonDayQuantiles quantiles;
+    detail::SeasonDayQuantiles quantiles;
 };
 
 std::map<Bbch, Foretold> foretold_stages(const BloomForecast& forecast, const BloomWindow& window) {
     std::map<Bbch, Foretold> stages;
     for (const auto stage : window_stages) {
-        auto days = stage_days(forecast, window, stage);
+        auto days = detail::stage_days(forecast, window, stage);
         std::ranges::sort(days);
-        auto quantiles = quantiles_of(days);
+        auto quantiles = detail::quantiles_of(days);
         stages.emplace(stage, Foretold{std::move(days), quantiles});
     }
     return stages;

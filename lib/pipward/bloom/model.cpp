@@ -8,14 +8,14 @@
 #include <optional>
 #include <set>
 
-#include "pipward/bloom/borrow.h"
-#include "pipward/bloom/model_findings.h"
-#include "pipward/bloom/row_fit.h"
+#include "pipward/bloom/detail/borrow.h"
+#include "pipward/bloom/detail/model_findings.h"
+#include "pipward/bloom/detail/row_fit.h"
 
 namespace pipward::bloom {
 namespace {
 
-void require_rows(const FitTable& table) {
+void require_rows(const detail::FitTable& table) {
     if (table.rows.empty()) {
         throw Error(
             Trouble::input,
@@ -26,7 +26,7 @@ void require_rows(const FitTable& table) {
     }
 }
 
-std::map<std::string, Need> own_needs(const FitTable& table, const RowFit& fitted) {
+std::map<std::string, Need> own_needs(const detail::FitTable& table, const detail::RowFit& fitted) {
     std::map<std::string, Need> needs;
     std::map<std::string, std::set<int>> seasons;
     for (const int index : fitted.rows) {
@@ -35,7 +35,7 @@ std::map<std::string, Need> own_needs(const FitTable& table, const RowFit& fitte
         need.accession = table.accessions[row.accession];
         need.notes += static_cast<int>(row.observation->notes.size());
         need.amount = fitted.pooled.needs[row.accession];
-        need.sd_days = need_sd_days(fitted, fitted.pooled.worth[row.accession]);
+        need.sd_days = detail::need_sd_days(fitted, fitted.pooled.worth[row.accession]);
         need.own_sd_days = fitted.own_sd_of[row.accession];
         seasons[need.accession].insert(row.season);
     }
@@ -51,20 +51,20 @@ constexpr double least_between_sd = 3.5;
 constexpr double between_species_sd = 6.0;
 constexpr double between_genera_sd = 10.0;
 
-double between_sd(const RowFit& fitted, CentreOf centre) {
+double between_sd(const detail::RowFit& fitted, detail::CentreOf centre) {
     switch (centre) {
-        case CentreOf::genus:
+        case detail::CentreOf::genus:
             return between_species_sd;
-        case CentreOf::orchard:
+        case detail::CentreOf::orchard:
             return between_genera_sd;
-        case CentreOf::species:
+        case detail::CentreOf::species:
             break;
     }
     return std::max(least_between_sd, fitted.strength.between_sd);
 }
 
 // A species of which nothing was noted: its genus's mean where that was, else the orchard's.
-std::optional<int> kin_of(const FitTable& table, const std::string& species) {
+std::optional<int> kin_of(const detail::FitTable& table, const std::string& species) {
     const auto genus = [](const std::string& name) { return name.substr(0, name.find(' ')); };
     const auto found = std::ranges::find_if(
         table.species, [&](const std::string& other) { return genus(other) == genus(species); });
@@ -73,24 +73,24 @@ std::optional<int> kin_of(const FitTable& table, const std::string& species) {
                : std::optional{static_cast<int>(found - table.species.begin())};
 }
 
-OrchardMean mean_of_kind(const FitTable& table, const RowFit& fitted, const std::string& species) {
+detail::OrchardMean mean_of_kind(const detail::FitTable& table, const detail::RowFit& fitted, const std::string& species) {
     const double luck_sd = fitted.season_sd_days / std::sqrt(std::max(1, fitted.seasons));
     const auto own = std::ranges::find(table.species, species);
     if (own != table.species.end()) {
         const auto s = static_cast<std::size_t>(own - table.species.begin());
         const bool unknown = species.empty() && table.species.size() > 1;
         return {unknown ? fitted.pooled.centre : fitted.pooled.species_centres[s],
-                between_sd(fitted, unknown ? CentreOf::orchard : fitted.pooled.centre_of[s]), luck_sd};
+                between_sd(fitted, unknown ? detail::CentreOf::orchard : fitted.pooled.centre_of[s]), luck_sd};
     }
     if (const auto kin = kin_of(table, species)) {
         return {fitted.pooled.species_centres[*kin], between_species_sd, luck_sd};
     }
     const bool one_kind = species.empty() && table.species.size() == 1;
-    return {fitted.pooled.centre, one_kind ? between_sd(fitted, CentreOf::species) : between_genera_sd,
+    return {fitted.pooled.centre, one_kind ? between_sd(fitted, detail::CentreOf::species) : between_genera_sd,
             luck_sd};
 }
 
-void tell_species(BloomModel& model, const SpeciesByName& species) {
+void tell_species(BloomModel& model, const detail::SpeciesByName& species) {
     for (auto& [name, need] : model.needs) {
         if (const auto found = species.find(name); found != species.end()) {
             need.species = found->second;
@@ -124,12 +124,12 @@ std::string_view to_text(NeedSource source) {
 
 BloomModel fit(BloomMethod method, std::span<const Observation> observations, const CurvesOf& curves,
                std::span<const Accession> accessions) {
-    const auto species = species_by_name(accessions);
-    const auto table = fit_table(method, observations, curves, species);
+    const auto species = detail::species_by_name(accessions);
+    const auto table = detail::fit_table(method, observations, curves, species);
     require_rows(table);
     std::vector<int> rows(table.rows.size());
     std::iota(rows.begin(), rows.end(), 0);
-    const auto fitted = fit_rows(table, std::move(rows));
+    const auto fitted = detail::fit_rows(table, std::move(rows));
 
     BloomModel model;
     model.method = method;
@@ -138,17 +138,17 @@ BloomModel fit(BloomMethod method, std::span<const Observation> observations, co
     model.own_sd_days = fitted.own_sd_days;
     model.drift = fitted.drift;
     model.needs = own_needs(table, fitted);
-    borrow_needs(model.needs, accessions, [&](const Accession& accession) {
+    detail::borrow_needs(model.needs, accessions, [&](const Accession& accession) {
         const auto found = species.find(accession.name);
         return mean_of_kind(table, fitted, found == species.end() ? "" : found->second);
     });
     tell_species(model, species);
-    model.findings = model_findings(table, fitted, model.needs);
+    model.findings = detail::model_findings(table, fitted, model.needs);
     return model;
 }
 
 double predict(const BloomModel& model, const Need& need, const SeasonCurves& curves, CelsiusStep offset) {
-    return weighted_day(model.weights, need.amount, runs_of(model.method, curves, offset));
+    return detail::weighted_day(model.weights, need.amount, detail::runs_of(model.method, curves, offset));
 }
 
 }  // namespace pipward::bloom

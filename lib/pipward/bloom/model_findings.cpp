@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: MIT
-#include "pipward/bloom/model_findings.h"
+#include "pipward/bloom/detail/model_findings.h"
 
 #include <fmt/format.h>
 
@@ -8,7 +8,7 @@
 
 #include "pipward/math/robust.h"
 
-namespace pipward::bloom {
+namespace pipward::bloom::detail {
 namespace {
 
 Finding unlikely_note(const Observation& observation, std::size_t which, double departure) {
@@ -106,4 +106,4 @@ Findings model_findings(const FitTable& table, const RowFit& fitted,
     return findings;
 }
 
-}  // namespace pipward::bloom
+}  // namespace pipward::bloom::detail

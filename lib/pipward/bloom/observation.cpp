@@ -8,7 +8,7 @@
 #include <set>
 
 #include "pipward/bloom/ladders.h"
-#include "pipward/bloom/observation_findings.h"
+#include "pipward/bloom/detail/observation_findings.h"
 #include "pipward/math/quantile.h"
 #include "pipward/math/robust.h"
 
@@ -178,7 +178,7 @@ ObservationsReport observe(const Orchard& orchard, const Station& station, Hemis
     report.ladders = learn_ladders(report.stages, curves, hemisphere, season_of(as_of, hemisphere));
     place_stages(report.stages, report.ladders);
     std::map<GroupKey, std::vector<Told>> groups;
-    NotesOfSeasons without;
+    detail::NotesOfSeasons without;
     for (const auto& seen : report.stages) {
         const auto found = curves.find({seen.season, seen.offset.degrees});
         if (found == curves.end()) {
@@ -188,7 +188,7 @@ ObservationsReport observe(const Orchard& orchard, const Station& station, Hemis
         const int season_day = seen.noted_on - anchor_of(seen.season, hemisphere);
         const double full = full_bloom_from(seen.place, season_day, found->second);
         if (season_day > season_last || !within_season(full)) {
-            report.findings.push_back(out_of_season(seen));
+            report.findings.push_back(detail::out_of_season(seen));
             continue;
         }
         groups[{seen.accession, seen.season, seen.offset.degrees}].push_back({&seen, full});
@@ -197,7 +197,7 @@ ObservationsReport observe(const Orchard& orchard, const Station& station, Hemis
         report.observations.push_back(observation_of(group));
         add_apart(report.findings, group, report.observations.back().full_bloom);
     }
-    add_without_weather(report.findings, without, season_of(as_of, hemisphere));
+    detail::add_without_weather(report.findings, without, season_of(as_of, hemisphere));
     return report;
 }
 

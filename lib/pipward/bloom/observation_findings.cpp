@@ -1,9 +1,9 @@
 // SPDX-License-Identifier: MIT
-#include "pipward/bloom/observation_findings.h"
+#include "pipward/bloom/detail/observation_findings.h"
 
 #include <fmt/format.h>
 
-namespace pipward::bloom {
+namespace pipward::bloom::detail {
 namespace {
 
 Sentence not_learned_from(int notes, bool under_way) {
@@ -68,4 +68,4 @@ Finding out_of_season(const StageSeen& seen) {
             say("Check the date and the stage; the note is not used.")};
 }
 
-}  // namespace pipward::bloom
+}  // namespace pipward::bloom::detail

@@ -1,10 +1,10 @@
 // SPDX-License-Identifier: MIT
-#include "pipward/bloom/pooling.h"
+#include "pipward/bloom/detail/pooling.h"
 
 #include <algorithm>
 #include <cmath>
 
-namespace pipward::bloom {
+namespace pipward::bloom::detail {
 namespace {
 
 constexpr int rounds = 8;
@@ -307,4 +307,4 @@ PoolStrength pool_strength(std::span<const PoolRow> rows, const PoolShape& shape
             std::clamp(within / between, weakest_pull, strongest_pull)};
 }
 
-}  // namespace pipward::bloom
+}  // namespace pipward::bloom::detail

@@ -1,16 +1,16 @@
 // SPDX-License-Identifier: MIT
-#include "pipward/bloom/row_fit.h"
+#include "pipward/bloom/detail/row_fit.h"
 
 #include <algorithm>
 #include <cmath>
 #include <numeric>
 #include <set>
 
-#include "pipward/bloom/spread.h"
+#include "pipward/bloom/detail/spread.h"
 #include "pipward/math/quantile.h"
 #include "pipward/math/robust.h"
 
-namespace pipward::bloom {
+namespace pipward::bloom::detail {
 namespace {
 
 // A structure weighs exp(-loss / (2 sigma^2) - penalty / 2), its posterior chance were errors normal
@@ -281,4 +281,4 @@ double need_sd_days(const RowFit& fitted, double worth) {
     return std::sqrt(own + luck);
 }
 
-}  // namespace pipward::bloom
+}  // namespace pipward::bloom::detail

@@ -1,13 +1,13 @@
 // SPDX-License-Identifier: MIT
-#include "pipward/bloom/season_update.h"
+#include "pipward/bloom/detail/season_update.h"
 
 #include <algorithm>
 #include <cmath>
 
-#include "pipward/bloom/pooling.h"
+#include "pipward/bloom/detail/pooling.h"
 #include "pipward/math/robust.h"
 
-namespace pipward::bloom {
+namespace pipward::bloom::detail {
 namespace {
 
 // However many notes stand on one accession, they are one observer's in one spring.
@@ -117,4 +117,4 @@ SeasonUpdate update_season(std::span<const NoteDeparture> notes, double season_s
     return update;
 }
 
-}  // namespace pipward::bloom
+}  // namespace pipward::bloom::detail

@@ -6,7 +6,7 @@
 #include <random>
 #include <set>
 
-#include "pipward/bloom/skill_case.h"
+#include "pipward/bloom/detail/skill_case.h"
 
 namespace pipward::bloom {
 namespace {
@@ -19,14 +19,14 @@ constexpr int draws = 60;
 constexpr int tests_a_draw = 20;
 
 struct Work {
-    std::vector<FitTable> tables;  // one a method
+    std::vector<detail::FitTable> tables;  // one a method
     CurveStore store;
     std::span<const weather::SeasonWeather> seasons;
     const SkillRequest& request;
     const std::function<bool(double)>& progress;
     double done = 0;
     double steps = 1;
-    std::vector<SkillCase> cases;
+    std::vector<detail::SkillCase> cases;
 };
 
 void step(Work& work) {
@@ -37,27 +37,27 @@ void step(Work& work) {
     }
 }
 
-bool has_notes(const RowFit& fitted, const FitRow& row) {
+bool has_notes(const detail::RowFit& fitted, const detail::FitRow& row) {
     return fitted.pooled.worth[row.accession] > 0;
 }
 
-std::vector<int> season_indices(const FitTable& table) {
+std::vector<int> season_indices(const detail::FitTable& table) {
     std::vector<int> indices(table.seasons.size());
     std::iota(indices.begin(), indices.end(), 0);
     return indices;
 }
 
-void leave_out(Work& work, const FitTable& table, int season, LeadEnsembles& ensembles) {
+void leave_out(Work& work, const detail::FitTable& table, int season, detail::LeadEnsembles& ensembles) {
     std::vector<bool> kept(table.seasons.size(), true);
     kept[season] = false;
-    const auto fitted = fit_rows(table, rows_in(table, kept));
+    const auto fitted = detail::fit_rows(table, detail::rows_in(table, kept));
     for (const auto& row : table.rows) {
         if (row.season != season || !has_notes(fitted, row)) {
             continue;
         }
-        work.cases.push_back(known_case(table, fitted, row));
+        work.cases.push_back(detail::known_case(table, fitted, row));
         for (const int lead : work.request.leads) {
-            work.cases.push_back(lead_case(table, fitted, row, lead, ensembles));
+            work.cases.push_back(detail::lead_case(table, fitted, row, lead, ensembles));
         }
     }
 }
@@ -65,7 +65,7 @@ void leave_out(Work& work, const FitTable& table, int season, LeadEnsembles& ens
 void leave_each_out(Work& work) {
     for (const int season : season_indices(work.tables.front())) {
         const Season left_out = work.tables.front().seasons[season];
-        LeadEnsembles ensembles(work.store, lent_seasons(work.seasons, left_out), left_out);
+        detail::LeadEnsembles ensembles(work.store, lent_seasons(work.seasons, left_out), left_out);
         for (const auto& table : work.tables) {
             leave_out(work, table, season, ensembles);
             step(work);
@@ -85,17 +85,17 @@ std::vector<int> shuffled(std::vector<int> values, int seed) {
     return values;
 }
 
-void score_draw(Work& work, const FitTable& table, const std::vector<int>& order, int training) {
+void score_draw(Work& work, const detail::FitTable& table, const std::vector<int>& order, int training) {
     std::vector<bool> learned(table.seasons.size());
     std::vector<bool> tested(table.seasons.size());
     for (int i = 0; i < static_cast<int>(order.size()); ++i) {
         learned[order[i]] = i < training;
         tested[order[i]] = i >= training && i < training + tests_a_draw;
     }
-    const auto fitted = fit_rows(table, rows_in(table, learned));
+    const auto fitted = detail::fit_rows(table, detail::rows_in(table, learned));
     for (const auto& row : table.rows) {
         if (tested[row.season] && has_notes(fitted, row)) {
-            work.cases.push_back(known_case(table, fitted, row));
+            work.cases.push_back(detail::known_case(table, fitted, row));
             work.cases.back().training_seasons = training;
         }
     }
@@ -137,9 +137,9 @@ std::vector<SkillScore> score_methods(std::span<const Observation> observations,
                                       std::span<const Accession> accessions, const SkillRequest& request,
                                       const std::function<bool(double)>& progress) {
     Work work{{}, CurveStore(curves, seasons, latitude), seasons, request, progress, 0, 1, {}};
-    const auto species = species_by_name(accessions);
+    const auto species = detail::species_by_name(accessions);
     for (const auto method : methods_to_score(observations, request)) {
-        work.tables.push_back(fit_table(method, observations, curves, species));
+        work.tables.push_back(detail::fit_table(method, observations, curves, species));
     }
     const int known = static_cast<int>(work.tables.front().seasons.size());
     if (known < 2) {
@@ -152,7 +152,7 @@ std::vector<SkillScore> score_methods(std::span<const Observation> observations,
     if (drawn) {
         draw_training(work, *request.training_seasons);
     }
-    auto scores = scores_of(work.cases, request.per_accession);
+    auto scores = detail::scores_of(work.cases, request.per_accession);
     const auto best = best_method(scores);
     for (auto& score : scores) {
         score.chosen = score.method == best;

@@ -1,13 +1,13 @@
 // SPDX-License-Identifier: MIT
-#include "pipward/bloom/skill_case.h"
+#include "pipward/bloom/detail/skill_case.h"
 
 #include <algorithm>
 #include <cmath>
 
-#include "pipward/bloom/window.h"
+#include "pipward/bloom/detail/window.h"
 #include "pipward/math/quantile.h"
 
-namespace pipward::bloom {
+namespace pipward::bloom::detail {
 namespace {
 
 double own_spread(const RowFit& fitted, const FitRow& row) {
@@ -170,4 +170,4 @@ std::vector<SkillScore> scores_of(std::span<const SkillCase> cases, bool per_acc
     return scores;
 }
 
-}  // namespace pipward::bloom
+}  // namespace pipward::bloom::detail

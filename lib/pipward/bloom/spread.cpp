@@ -1,13 +1,13 @@
 // SPDX-License-Identifier: MIT
-#include "pipward/bloom/spread.h"
+#include "pipward/bloom/detail/spread.h"
 
 #include <algorithm>
 #include <cmath>
 #include <vector>
 
-#include "pipward/bloom/pooling.h"
+#include "pipward/bloom/detail/pooling.h"
 
-namespace pipward::bloom {
+namespace pipward::bloom::detail {
 namespace {
 
 constexpr double prior_sd = 3.5;         // days, of season and own together; split as shared_luck has it
@@ -109,4 +109,4 @@ Spread season_and_own_spread(std::span<const SpreadRow> rows, int season_count, 
     return spread;
 }
 
-}  // namespace pipward::bloom
+}  // namespace pipward::bloom::detail

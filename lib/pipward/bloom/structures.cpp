@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: MIT
-#include "pipward/bloom/structures.h"
+#include "pipward/bloom/detail/structures.h"
 
 #include <fmt/format.h>
 
@@ -10,8 +10,8 @@
 namespace pipward::bloom {
 namespace {
 
-constexpr std::array heat_curves{Summed::sigmoid, Summed::arrhenius, Summed::linear_4_25,
-                                 Summed::linear_6_25};
+constexpr std::array heat_curves{detail::Summed::sigmoid, detail::Summed::arrhenius, detail::Summed::linear_4_25,
+                                 detail::Summed::linear_6_25};
 constexpr std::array calendar_starts{0.0, 14.0, 31.0, 45.0, 59.0};      // season days
 constexpr std::array chill_starts{30.0, 40.0, 50.0, 60.0, 70.0, 80.0};  // chill portions
 constexpr std::array overlaps{0.0, 0.03, 0.06};  // a share less heat for 10 portions more
@@ -26,73 +26,73 @@ double squared(double value) {
 
 // Frozen before the confirming series were looked at: starts near 60 portions or early February, little
 // overlap, and heat curves that rise ever faster are likelier.
-double penalty_of(const Structure& structure) {
-    const double middle = structure.start_by == StartBy::chill ? usual_chill : usual_start;
-    const bool convex = structure.summed == Summed::sigmoid || structure.summed == Summed::arrhenius;
+double penalty_of(const detail::Structure& structure) {
+    const double middle = structure.start_by == detail::StartBy::chill ? usual_chill : usual_start;
+    const bool convex = structure.summed == detail::Summed::sigmoid || structure.summed == detail::Summed::arrhenius;
     return squared((structure.start - middle) / start_scale) + 20 * structure.overlap - (convex ? 0.7 : 0.0);
 }
 
-void add_structure(std::vector<Structure>& into, Structure structure) {
+void add_structure(std::vector<detail::Structure>& into, detail::Structure structure) {
     structure.penalty = penalty_of(structure);
     into.push_back(structure);
 }
 
-std::vector<Structure> make_averaged() {
-    std::vector<Structure> made;
+std::vector<detail::Structure> make_averaged() {
+    std::vector<detail::Structure> made;
     for (const auto curve : heat_curves) {
         for (const double overlap : overlaps) {
             for (const double day : calendar_starts) {
-                add_structure(made, {curve, StartBy::season_day, day, overlap});
+                add_structure(made, {curve, detail::StartBy::season_day, day, overlap});
             }
             for (const double portions : chill_starts) {
-                add_structure(made, {curve, StartBy::chill, portions, overlap});
+                add_structure(made, {curve, detail::StartBy::chill, portions, overlap});
             }
         }
     }
     return made;
 }
 
-std::vector<Structure> make_chill_then_heat() {
-    std::vector<Structure> made;
+std::vector<detail::Structure> make_chill_then_heat() {
+    std::vector<detail::Structure> made;
     for (const auto curve : heat_curves) {
         for (const double portions : chill_starts) {
-            made.push_back({curve, StartBy::chill, portions});
+            made.push_back({curve, detail::StartBy::chill, portions});
         }
     }
     return made;
 }
 
-std::span<const double> sums_of(Summed summed, const SeasonCurves& curves) {
+std::span<const double> sums_of(detail::Summed summed, const SeasonCurves& curves) {
     switch (summed) {
-        case Summed::calendar:
+        case detail::Summed::calendar:
             return {};
-        case Summed::degree_days:
+        case detail::Summed::degree_days:
             return curves.degree_days;
         default:
             return curves.heat[static_cast<std::size_t>(summed)];
     }
 }
 
-double start_day(const Structure& structure, const SeasonCurves& curves) {
-    if (structure.start_by == StartBy::season_day) {
+double start_day(const detail::Structure& structure, const SeasonCurves& curves) {
+    if (structure.start_by == detail::StartBy::season_day) {
         return structure.start - 0.5;  // the first hour of the day, sums being read at noon
     }
-    return std::min<double>(day_reaching(curves.chill, structure.start), latest_start);
+    return std::min<double>(day_reaching(curves.chill, structure.start), detail::latest_start);
 }
 
 // Chill and heat overlap: a winter richer in chill asks for less heat. The form is ours, F exp(-k (CP - 60) /
 // 10); that overlap does better than strict sequence: Darbyshire et al. 2017, Agric. For. Meteorol. 240:67,
 // apple at 14 sites (abstract seen, volume from memory).
 double overlap_factor(double overlap, const SeasonCurves& curves) {
-    const double chill = value_at(curves.chill, chill_read_on);
+    const double chill = value_at(curves.chill, detail::chill_read_on);
     return std::exp(-overlap * (chill - usual_chill) / 10);
 }
 
-StructureRun run_of(const Structure& structure, const SeasonCurves& curves, CelsiusStep offset) {
-    StructureRun run;
+detail::StructureRun run_of(const detail::Structure& structure, const SeasonCurves& curves, CelsiusStep offset) {
+    detail::StructureRun run;
     run.sums = sums_of(structure.summed, curves);
     if (run.sums.empty()) {
-        run.later = -days_later_per_kelvin * offset.degrees;
+        run.later = -detail::days_later_per_kelvin * offset.degrees;
         return run;
     }
     run.at_start = value_at(run.sums, start_day(structure, curves));
@@ -100,19 +100,19 @@ StructureRun run_of(const Structure& structure, const SeasonCurves& curves, Cels
     return run;
 }
 
-Sentence curve_name(Summed summed) {
+Sentence curve_name(detail::Summed summed) {
     switch (summed) {
-        case Summed::sigmoid:
+        case detail::Summed::sigmoid:
             return say("sigmoid heat");
-        case Summed::arrhenius:
+        case detail::Summed::arrhenius:
             return say("Arrhenius heat");
-        case Summed::linear_4_25:
+        case detail::Summed::linear_4_25:
             return say("heat above 4 °C");
-        case Summed::linear_6_25:
+        case detail::Summed::linear_6_25:
             return say("heat above 6 °C");
-        case Summed::degree_days:
+        case detail::Summed::degree_days:
             return say("degree-days");
-        case Summed::calendar:
+        case detail::Summed::calendar:
             break;
     }
     return say("mean day");
@@ -133,9 +133,9 @@ Sentence from_calendar(std::size_t which, const Sentence& curve) {
     }
 }
 
-Sentence without_overlap(const Structure& structure) {
+Sentence without_overlap(const detail::Structure& structure) {
     const auto curve = curve_name(structure.summed);
-    if (structure.start_by == StartBy::chill) {
+    if (structure.start_by == detail::StartBy::chill) {
         return say("{} from {:.0f} chill portions", curve, structure.start);
     }
     const auto which = std::ranges::find(calendar_starts, structure.start) - calendar_starts.begin();
@@ -144,11 +144,11 @@ Sentence without_overlap(const Structure& structure) {
 
 }  // namespace
 
-std::span<const Structure> structures_of(BloomMethod method) {
+std::span<const detail::Structure> detail::structures_of(BloomMethod method) {
     static const auto averaged = make_averaged();
     static const auto chill_then_heat = make_chill_then_heat();
-    static const std::array degree_days{Structure{Summed::degree_days}};
-    static const std::array mean_day{Structure{Summed::calendar}};
+    static const std::array degree_days{detail::Structure{detail::Summed::degree_days}};
+    static const std::array mean_day{detail::Structure{detail::Summed::calendar}};
     switch (method) {
         case BloomMethod::mean_day:
         case BloomMethod::recent_mean:
@@ -163,9 +163,9 @@ std::span<const Structure> structures_of(BloomMethod method) {
     return averaged;
 }
 
-std::vector<StructureRun> runs_of(BloomMethod method, const SeasonCurves& curves, CelsiusStep offset) {
-    std::vector<StructureRun> runs;
-    const auto structures = structures_of(method);
+std::vector<detail::StructureRun> detail::runs_of(BloomMethod method, const SeasonCurves& curves, CelsiusStep offset) {
+    std::vector<detail::StructureRun> runs;
+    const auto structures = detail::structures_of(method);
     runs.reserve(structures.size());
     for (const auto& structure : structures) {
         runs.push_back(run_of(structure, curves, offset));
@@ -173,14 +173,14 @@ std::vector<StructureRun> runs_of(BloomMethod method, const SeasonCurves& curves
     return runs;
 }
 
-double amount_by(const StructureRun& run, double season_day) {
+double detail::amount_by(const detail::StructureRun& run, double season_day) {
     if (run.sums.empty()) {
         return season_day - run.later;
     }
     return (value_at(run.sums, season_day) - run.at_start) / run.factor;
 }
 
-double day_of(const StructureRun& run, double amount) {
+double detail::day_of(const detail::StructureRun& run, double amount) {
     if (run.sums.empty()) {
         return amount + run.later;
     }
@@ -188,12 +188,12 @@ double day_of(const StructureRun& run, double amount) {
 }
 
 Sentence structure_name(BloomMethod method, int structure) {
-    const auto structures = structures_of(method);
+    const auto structures = detail::structures_of(method);
     if (structure < 0 || structure >= static_cast<int>(structures.size())) {
         return {};
     }
     const auto& named = structures[static_cast<std::size_t>(structure)];
-    if (named.summed == Summed::calendar) {
+    if (named.summed == detail::Summed::calendar) {
         return curve_name(named.summed);
     }
     const auto name = without_overlap(named);

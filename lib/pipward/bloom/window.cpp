@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: MIT
-#include "pipward/bloom/window.h"
+#include "pipward/bloom/detail/window.h"
 
 #include <cmath>
 
@@ -17,18 +17,18 @@ double stage_noise(Bbch stage, const StageLadder& ladder) {
     return stage < full_bloom ? ladder.first_sd_days : ladder.end_sd_days;
 }
 
-DayQuantiles calendar_days(const BloomForecast& forecast, const SeasonDayQuantiles& quantiles) {
+DayQuantiles calendar_days(const BloomForecast& forecast, const detail::SeasonDayQuantiles& quantiles) {
     return {forecast.day_of(quantiles.p10), forecast.day_of(quantiles.p50), forecast.day_of(quantiles.p90)};
 }
 
 }  // namespace
 
-SeasonDayQuantiles quantiles_of(std::vector<double> values) {
+detail::SeasonDayQuantiles detail::quantiles_of(std::vector<double> values) {
     return {math::sample_quantile(values, 0.1), math::sample_quantile(values, 0.5),
             math::sample_quantile(values, 0.9)};
 }
 
-std::vector<double> spread_days(std::span<const double> members, double season_sd, double own_sd) {
+std::vector<double> detail::spread_days(std::span<const double> members, double season_sd, double own_sd) {
     const auto nodes = residual_nodes();
     std::vector<double> days;
     days.reserve(members.size() * nodes.size() * nodes.size());
@@ -42,11 +42,11 @@ std::vector<double> spread_days(std::span<const double> members, double season_s
     return days;
 }
 
-std::vector<double> stage_days(const BloomForecast& forecast, const BloomWindow& window, Bbch stage) {
+std::vector<double> detail::stage_days(const BloomForecast& forecast, const BloomWindow& window, Bbch stage) {
     const auto place = ladder_place(stage, window.ladder)->after_full;
     const double noise = stage_noise(stage, window.ladder);
     const auto& curves = forecast.curves.at(window.offset.degrees);
-    auto days = spread_days(window.full_bloom,
+    auto days = detail::spread_days(window.full_bloom,
                             std::hypot(window.season_sd_days, std::sqrt(shared_stage_noise) * noise),
                             std::hypot(window.own_sd_days, std::sqrt(1 - shared_stage_noise) * noise));
     const std::size_t each = days.size() / curves.size();
@@ -56,9 +56,9 @@ std::vector<double> stage_days(const BloomForecast& forecast, const BloomWindow&
     return days;
 }
 
-void fill_quantiles(BloomWindow& window, const BloomForecast& forecast) {
+void detail::fill_quantiles(BloomWindow& window, const BloomForecast& forecast) {
     const auto of_stage = [&](Bbch stage) {
-        return calendar_days(forecast, quantiles_of(stage_days(forecast, window, stage)));
+        return calendar_days(forecast, detail::quantiles_of(detail::stage_days(forecast, window, stage)));
     };
     window.first = of_stage(first_bloom);
     window.full = of_stage(full_bloom);

@@ -4,13 +4,13 @@
 
 #include <algorithm>
 
-#include "pipward/book/check.h"
+#include "pipward/book/detail/check.h"
 #include "pipward/book/entry.h"
-#include "pipward/book/entry_journal.h"
-#include "pipward/book/entry_row.h"
-#include "pipward/book/layers.h"
+#include "pipward/book/detail/entry_journal.h"
+#include "pipward/book/detail/entry_row.h"
+#include "pipward/book/detail/layers.h"
 #include "pipward/book/schema.h"
-#include "pipward/book/transaction.h"
+#include "pipward/book/detail/transaction.h"
 
 namespace pipward::book {
 namespace {
@@ -18,7 +18,7 @@ namespace {
 void expect_columns(const OGRLayer& layer, const std::string& location, const Entry& entry) {
     for (const auto& [name, value] : entry.values) {
         if (const_cast<OGRLayer&>(layer).GetLayerDefn()->GetFieldIndex(name.c_str()) < 0) {
-            throw access_error(location, say("The table {} has no column {}.", entry.table, name),
+            throw detail::access_error(location, say("The table {} has no column {}.", entry.table, name),
                                say("Check the book with book-check."));
         }
     }
@@ -26,42 +26,42 @@ void expect_columns(const OGRLayer& layer, const std::string& location, const En
 
 // Someone else may have used the name since the book was read.
 Error taken(const Entry& entry) {
-    return {Trouble::input, error({entry.table}, say("The book has a row of this name already."),
+    return {Trouble::input, detail::error({entry.table}, say("The book has a row of this name already."),
                                   say("Give it another name: each must be one row's alone."))};
 }
 
-std::int64_t write(Session& session, OGRLayer& layer, const Entry& entry) {
+std::int64_t write(detail::Session& session, OGRLayer& layer, const Entry& entry) {
     OGRFeature feature(layer.GetLayerDefn());
     for (const auto& [name, value] : entry.values) {
         if (!std::holds_alternative<std::monostate>(value)) {
-            set_field(feature, feature.GetFieldIndex(name.c_str()), value);
+            detail::set_field(feature, feature.GetFieldIndex(name.c_str()), value);
         }
     }
     try {
-        return create_feature(session, layer, feature);
-    } catch (const OgrTrouble& trouble) {
-        if (is_taken(trouble)) {
+        return detail::create_feature(session, layer, feature);
+    } catch (const detail::OgrTrouble& trouble) {
+        if (detail::is_taken(trouble)) {
             throw taken(entry);
         }
         throw;
     }
 }
 
-AddedRow write_row(Session& session, OGRLayer& layer, const Entry& entry) {
+AddedRow write_row(detail::Session& session, OGRLayer& layer, const Entry& entry) {
     AddedRow row{entry.table, write(session, layer, entry), {}};
-    row.content = content_of(layer, row).value_or("");
+    row.content = detail::content_of(layer, row).value_or("");
     return row;
 }
 
-std::vector<AddedRow> write_and_remember(Session& session, const std::string& location,
+std::vector<AddedRow> write_and_remember(detail::Session& session, const std::string& location,
                                          std::span<const Entry> entries) {
-    auto& layer = entry_layer(session, location, entries.front().table);
+    auto& layer = detail::entry_layer(session, location, entries.front().table);
     std::vector<AddedRow> rows;
     for (const auto& entry : entries) {
         expect_columns(layer, location, entry);
         rows.push_back(write_row(session, layer, entry));
     }
-    remember(session, rows);
+    detail::remember(session, rows);
     return rows;
 }
 
@@ -80,21 +80,21 @@ EntriesAdded add_entries(const std::string& location, const BookReading& book, s
     EntriesAdded added;
     added.findings = check_entries(book, entries, as_of);
     if (!entries.empty() && std::ranges::none_of(added.findings, has_errors)) {
-        change_book(location, {entries.front().table, journal_table}, patience,
-                    [&](Session& session) { added.rows = write_and_remember(session, location, entries); });
+        detail::change_book(location, {entries.front().table, detail::journal_table}, patience,
+                    [&](detail::Session& session) { added.rows = write_and_remember(session, location, entries); });
     }
     return added;
 }
 
 std::vector<AddedRow> rows_of_entries(const std::string& location, const std::string& table) {
     std::vector<AddedRow> rows;
-    look_into_book(location, default_patience, [&](Session& session) {
+    detail::look_into_book(location, default_patience, [&](detail::Session& session) {
         rows.clear();
-        auto& layer = entry_layer(session, location, table);
+        auto& layer = detail::entry_layer(session, location, table);
         layer.ResetReading();
         for (OGRFeatureUniquePtr feature(layer.GetNextFeature()); feature != nullptr;
              feature.reset(layer.GetNextFeature())) {
-            rows.push_back({table, feature->GetFID(), content_of(*feature, table)});
+            rows.push_back({table, feature->GetFID(), detail::content_of(*feature, table)});
         }
     });
     return rows;

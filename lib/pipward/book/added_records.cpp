@@ -3,7 +3,7 @@
 
 #include <algorithm>
 
-#include "pipward/book/check.h"
+#include "pipward/book/detail/check.h"
 #include "pipward/book/records.h"
 
 namespace pipward::book {
@@ -31,10 +31,10 @@ Orchard with(const Orchard& before, const std::vector<AddedRecord>& rows) {
 
 Findings said_of(const Orchard& orchard, Day as_of) {
     Findings findings;
-    check_references(orchard, names_of(orchard), findings);
-    check_trees(orchard, as_of, findings);
-    check_accessions(orchard, findings);
-    check_pedigree(orchard, findings);
+    detail::check_references(orchard, detail::names_of(orchard), findings);
+    detail::check_trees(orchard, as_of, findings);
+    detail::check_accessions(orchard, findings);
+    detail::check_pedigree(orchard, findings);
     return findings;
 }
 
@@ -43,7 +43,7 @@ void check_names(const std::vector<AddedRecord>& rows, Findings& findings) {
         const std::string field = record.table == "tree" ? "label" : "name";
         const auto name = record.cells.find(field);
         if (name != record.cells.end()) {
-            check_writing(record.table, field, to_text(name->second), findings);
+            detail::check_writing(record.table, field, to_text(name->second), findings);
         }
     }
 }

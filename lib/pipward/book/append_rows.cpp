@@ -5,10 +5,10 @@
 #include <algorithm>
 
 #include "pipward/book/book.h"
-#include "pipward/book/layers.h"
-#include "pipward/book/parts_of_change.h"
+#include "pipward/book/detail/layers.h"
+#include "pipward/book/detail/parts_of_change.h"
 #include "pipward/book/schema.h"
-#include "pipward/book/transaction.h"
+#include "pipward/book/detail/transaction.h"
 
 namespace pipward::book {
 namespace {
@@ -94,7 +94,7 @@ void check_row(const Table& rows, std::size_t index, const BookTable& table, Fin
 
 void set_place(OGRFeature& feature, const Table& rows, const Row& row) {
     if (row.at) {
-        auto point = to_ogr(*row.at);
+        auto point = detail::to_ogr(*row.at);
         feature.SetGeometry(&point);
     }
     for (std::size_t i = 0; i < row.cells.size(); ++i) {
@@ -105,39 +105,39 @@ void set_place(OGRFeature& feature, const Table& rows, const Row& row) {
     }
 }
 
-void write_row(Session& session, OGRLayer& layer, const Table& rows, const Row& row) {
+void write_row(detail::Session& session, OGRLayer& layer, const Table& rows, const Row& row) {
     OGRFeature feature(layer.GetLayerDefn());
     for (std::size_t i = 0; i < row.cells.size(); ++i) {
         const int field = feature.GetFieldIndex(rows.shape.columns[i].name.c_str());
         if (field >= 0) {
-            set_field(feature, field, row.cells[i]);
+            detail::set_field(feature, field, row.cells[i]);
         }
     }
     set_place(feature, rows, row);
-    create_feature(session, layer, feature);
+    detail::create_feature(session, layer, feature);
 }
 
-OGRLayer& layer_with(Session& session, const std::string& location, const Table& rows) {
+OGRLayer& layer_with(detail::Session& session, const std::string& location, const Table& rows) {
     OGRLayer* layer = session.dataset->GetLayerByName(rows.shape.name.c_str());
     if (layer == nullptr) {
-        throw access_error(location, say("The book has no table {}.", rows.shape.name),
+        throw detail::access_error(location, say("The book has no table {}.", rows.shape.name),
                            say("Make a book with book-new."));
     }
     for (const auto& column : rows.shape.columns) {
         if (!is_wkt(column) && layer->GetLayerDefn()->GetFieldIndex(column.name.c_str()) < 0) {
-            throw access_error(location, say("The table {} has no column {}.", rows.shape.name, column.name),
+            throw detail::access_error(location, say("The table {} has no column {}.", rows.shape.name, column.name),
                                say("Add the column."));
         }
     }
     return *layer;
 }
 
-void write_rows(Session& session, OGRLayer& layer, const Table& rows) {
+void write_rows(detail::Session& session, OGRLayer& layer, const Table& rows) {
     for (std::size_t index = 0; index < rows.rows.size(); ++index) {
         try {
             write_row(session, layer, rows, rows.rows[index]);
-        } catch (const OgrTrouble& trouble) {
-            if (!is_taken(trouble)) {
+        } catch (const detail::OgrTrouble& trouble) {
+            if (!detail::is_taken(trouble)) {
                 throw;
             }
             throw Error(Trouble::input,
@@ -163,7 +163,7 @@ bool has_heights(const Table& rows) {
 
 }  // namespace
 
-void check_appended(const Table& rows) {
+void detail::check_appended(const Table& rows) {
     const auto* table = find_book_table(rows.shape.name);
     Findings findings;
     if (table == nullptr) {
@@ -171,7 +171,7 @@ void check_appended(const Table& rows) {
             about(rows, 0, {}, {}, say("The book has no such table."), say("Name a table of the book.")));
         throw Error(Trouble::usage, findings);
     }
-    const OgrMessages quiet;
+    const detail::OgrMessages quiet;
     check_shape(rows, *table, findings);
     if (findings.empty()) {
         for (std::size_t index = 0; index < rows.rows.size(); ++index) {
@@ -183,17 +183,17 @@ void check_appended(const Table& rows) {
     }
 }
 
-void append_in(Session& session, const std::string& location, const Table& rows) {
+void detail::append_in(detail::Session& session, const std::string& location, const Table& rows) {
     write_rows(session, layer_with(session, location, rows), rows);
     if (has_heights(rows)) {
-        allow_heights(session, rows.shape.name);
+        detail::allow_heights(session, rows.shape.name);
     }
 }
 
 void append_rows(const std::string& location, const Table& rows) {
-    check_appended(rows);
-    change_book(location, {rows.shape.name}, default_patience,
-                [&](Session& session) { append_in(session, location, rows); });
+    detail::check_appended(rows);
+    detail::change_book(location, {rows.shape.name}, default_patience,
+                [&](detail::Session& session) { detail::append_in(session, location, rows); });
 }
 
 }  // namespace pipward::book

@@ -3,10 +3,10 @@
 #include <ogrsf_frmts.h>
 
 #include "pipward/book/change.h"
-#include "pipward/book/layers.h"
-#include "pipward/book/parts_of_change.h"
+#include "pipward/book/detail/layers.h"
+#include "pipward/book/detail/parts_of_change.h"
 #include "pipward/book/schema.h"
-#include "pipward/book/transaction.h"
+#include "pipward/book/detail/transaction.h"
 
 namespace pipward::book {
 namespace {
@@ -49,17 +49,17 @@ void check_edits(const BookChange& change) {
 bool holds(const OGRFeature& feature, const std::map<std::string, Cell>& cells) {
     for (const auto& [name, value] : cells) {
         const int field = feature.GetFieldIndex(name.c_str());
-        if (field < 0 || get_field(feature, field) != value) {
+        if (field < 0 || detail::get_field(feature, field) != value) {
             return false;
         }
     }
     return true;
 }
 
-void edit_row(Session& session, const std::string& location, const CellEdit& edit, Findings& findings) {
+void edit_row(detail::Session& session, const std::string& location, const CellEdit& edit, Findings& findings) {
     OGRLayer* layer = session.dataset->GetLayerByName(edit.table.c_str());
     if (layer == nullptr) {
-        throw access_error(location, say("The book has no table {}.", edit.table),
+        throw detail::access_error(location, say("The book has no table {}.", edit.table),
                            say("Check it with book-check."));
     }
     const OGRFeatureUniquePtr feature(layer->GetFeature(edit.fid));
@@ -71,16 +71,16 @@ void edit_row(Session& session, const std::string& location, const CellEdit& edi
     for (const auto& [name, value] : edit.after) {
         const int field = feature->GetFieldIndex(name.c_str());
         if (field < 0) {
-            throw access_error(location, say("The table {} has no column {}.", edit.table, name),
+            throw detail::access_error(location, say("The table {} has no column {}.", edit.table, name),
                                say("Check the book with book-check."));
         }
-        set_field(*feature, field, value);
+        detail::set_field(*feature, field, value);
     }
     const auto before = session.messages->failures();
-    expect_success(session, before, layer->SetFeature(feature.get()) != OGRERR_NONE, "SetFeature");
+    detail::expect_success(session, before, layer->SetFeature(feature.get()) != OGRERR_NONE, "SetFeature");
 }
 
-void edit_rows(Session& session, const std::string& location, const std::vector<CellEdit>& edits) {
+void edit_rows(detail::Session& session, const std::string& location, const std::vector<CellEdit>& edits) {
     Findings findings;
     for (const auto& edit : edits) {
         edit_row(session, location, edit, findings);
@@ -90,11 +90,11 @@ void edit_rows(Session& session, const std::string& location, const std::vector<
     }
 }
 
-void remove_row(Session& session, const std::string& location, const RowRemoval& removal,
+void remove_row(detail::Session& session, const std::string& location, const RowRemoval& removal,
                 Findings& findings) {
     OGRLayer* layer = session.dataset->GetLayerByName(removal.table.c_str());
     if (layer == nullptr) {
-        throw access_error(location, say("The book has no table {}.", removal.table),
+        throw detail::access_error(location, say("The book has no table {}.", removal.table),
                            say("Check it with book-check."));
     }
     const OGRFeatureUniquePtr feature(layer->GetFeature(removal.fid));
@@ -105,10 +105,10 @@ void remove_row(Session& session, const std::string& location, const RowRemoval&
         return;
     }
     const auto before = session.messages->failures();
-    expect_success(session, before, layer->DeleteFeature(removal.fid) != OGRERR_NONE, "DeleteFeature");
+    detail::expect_success(session, before, layer->DeleteFeature(removal.fid) != OGRERR_NONE, "DeleteFeature");
 }
 
-void remove_rows(Session& session, const std::string& location, const std::vector<RowRemoval>& removals) {
+void remove_rows(detail::Session& session, const std::string& location, const std::vector<RowRemoval>& removals) {
     Findings findings;
     for (const auto& removal : removals) {
         remove_row(session, location, removal, findings);
@@ -142,17 +142,17 @@ std::vector<std::string> tables_of(const BookChange& change) {
 
 void apply_change(const std::string& location, const BookChange& change, Patience patience) {
     for (const auto& rows : change.added) {
-        check_appended(rows);
+        detail::check_appended(rows);
     }
     check_edits(change);
-    check_results(change.results);
-    change_book(location, tables_of(change), patience, [&](Session& session) {
+    detail::check_results(change.results);
+    detail::change_book(location, tables_of(change), patience, [&](detail::Session& session) {
         for (const auto& rows : change.added) {
-            append_in(session, location, rows);
+            detail::append_in(session, location, rows);
         }
         edit_rows(session, location, change.edits);
         remove_rows(session, location, change.removed);
-        replace_in(session, change.results);
+        detail::replace_in(session, change.results);
     });
 }
 

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: MIT
-#include "pipward/book/check.h"
+#include "pipward/book/detail/check.h"
 
 #include <fmt/format.h>
 
@@ -11,7 +11,7 @@
 namespace pipward::book {
 namespace {
 
-Finding finding(Level level, Whereabouts place, Sentence message, Sentence remedy) {
+Finding finding(Level level, detail::Whereabouts place, Sentence message, Sentence remedy) {
     return {.level = level,
             .table = std::string(place.table),
             .row = std::move(place.row),
@@ -50,7 +50,7 @@ bool one_slip_apart(std::string_view a, std::string_view b) {
 }
 
 // A row that is there but could not be read still answers to its name.
-void add_unread(Names& names, const UnreadRows& unread) {
+void add_unread(detail::Names& names, const UnreadRows& unread) {
     const auto add = [&](const char* table, std::set<std::string>& to) {
         if (const auto rows = unread.find(table); rows != unread.end()) {
             to.insert(rows->second.begin(), rows->second.end());
@@ -72,23 +72,23 @@ void add_unread(Names& names, const UnreadRows& unread) {
 
 }  // namespace
 
-Finding error(Whereabouts place, Sentence message, Sentence remedy) {
+Finding detail::error(detail::Whereabouts place, Sentence message, Sentence remedy) {
     return finding(Level::error, std::move(place), std::move(message), std::move(remedy));
 }
 
-Finding warning(Whereabouts place, Sentence message, Sentence remedy) {
+Finding detail::warning(detail::Whereabouts place, Sentence message, Sentence remedy) {
     return finding(Level::warning, std::move(place), std::move(message), std::move(remedy));
 }
 
-Finding note(Whereabouts place, Sentence message, Sentence remedy) {
+Finding detail::note(detail::Whereabouts place, Sentence message, Sentence remedy) {
     return finding(Level::note, std::move(place), std::move(message), std::move(remedy));
 }
 
-std::string fid_name(std::int64_t fid) {
+std::string detail::fid_name(std::int64_t fid) {
     return fmt::format("fid {}", fid);
 }
 
-std::string folded(std::string_view name) {
+std::string detail::folded(std::string_view name) {
     std::string text;
     for (const char letter : name) {
         const auto byte = static_cast<unsigned char>(letter);
@@ -104,23 +104,23 @@ std::string folded(std::string_view name) {
     return text;
 }
 
-std::string likely_name(const std::string& name, const std::set<std::string>& known) {
-    const auto wanted = folded(name);
+std::string detail::likely_name(const std::string& name, const std::set<std::string>& known) {
+    const auto wanted = detail::folded(name);
     for (const auto& candidate : known) {
-        if (folded(candidate) == wanted) {
+        if (detail::folded(candidate) == wanted) {
             return candidate;
         }
     }
     for (const auto& candidate : known) {
-        if (one_slip_apart(folded(candidate), wanted)) {
+        if (one_slip_apart(detail::folded(candidate), wanted)) {
             return candidate;
         }
     }
     return {};
 }
 
-Names names_of(const Orchard& orchard) {
-    Names names;
+detail::Names detail::names_of(const Orchard& orchard) {
+    detail::Names names;
     names.accessions = column(orchard.accessions, &Accession::name);
     names.blends = column(orchard.blend_members, &BlendMember::name);
     names.donors = names.accessions;
@@ -150,24 +150,24 @@ UnreadRows unread_in(const Findings& findings) {
 
 Findings check_orchard(const Orchard& orchard, Day as_of, const UnreadRows& unread) {
     Findings findings;
-    auto names = names_of(orchard);
+    auto names = detail::names_of(orchard);
     const OrchardIndex book(orchard);
     add_unread(names, unread);
-    check_emptiness(orchard, names, findings);
-    check_keys(orchard, findings);
-    check_references(orchard, names, findings);
-    check_trees(orchard, as_of, findings);
-    check_bloom_notes(book, as_of, findings);
-    check_time_of_bloom(orchard, as_of, findings);
-    check_weather(orchard, as_of, findings);
-    check_warmth(orchard, findings);
-    check_accessions(orchard, findings);
-    check_pedigree(orchard, findings);
-    check_descent(book, findings);
-    check_blends(orchard, names, findings);
-    check_goals(book, names, as_of, findings);
-    check_pollen(book, as_of, findings);
-    check_seed(book, as_of, findings);
+    detail::check_emptiness(orchard, names, findings);
+    detail::check_keys(orchard, findings);
+    detail::check_references(orchard, names, findings);
+    detail::check_trees(orchard, as_of, findings);
+    detail::check_bloom_notes(book, as_of, findings);
+    detail::check_time_of_bloom(orchard, as_of, findings);
+    detail::check_weather(orchard, as_of, findings);
+    detail::check_warmth(orchard, findings);
+    detail::check_accessions(orchard, findings);
+    detail::check_pedigree(orchard, findings);
+    detail::check_descent(book, findings);
+    detail::check_blends(orchard, names, findings);
+    detail::check_goals(book, names, as_of, findings);
+    detail::check_pollen(book, as_of, findings);
+    detail::check_seed(book, as_of, findings);
     return findings;
 }
 

@@ -5,9 +5,9 @@
 #include <cctype>
 #include <map>
 
-#include "pipward/book/check.h"
+#include "pipward/book/detail/check.h"
 
-namespace pipward::book {
+namespace pipward::book::detail {
 namespace {
 
 // The number of alleles in "S2 S3", "s2/s3", "2,3", "S2S3"; nothing where the text has another form. Which
@@ -235,4 +235,4 @@ void check_blends(const Orchard& orchard, const Names& names, Findings& findings
     }
 }
 
-}  // namespace pipward::book
+}  // namespace pipward::book::detail

@@ -2,10 +2,10 @@
 #include <map>
 #include <optional>
 
-#include "pipward/book/check.h"
+#include "pipward/book/detail/check.h"
 #include "pipward/record/descent.h"
 
-namespace pipward::book {
+namespace pipward::book::detail {
 namespace {
 
 using Crossed = std::map<std::string, const CrossGoal*>;  // by accession: the cross that it came from
@@ -120,4 +120,4 @@ void check_descent(const OrchardIndex& book, Findings& findings) {
     check_sports(book, findings);
 }
 
-}  // namespace pipward::book
+}  // namespace pipward::book::detail

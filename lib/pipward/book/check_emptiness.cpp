@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: MIT
-#include "pipward/book/check.h"
+#include "pipward/book/detail/check.h"
 
-namespace pipward::book {
+namespace pipward::book::detail {
 
 void check_emptiness(const Orchard& orchard, const Names& names, Findings& findings) {
     const auto lacks = [&](const auto& rows, const char* table) {
@@ -26,4 +26,4 @@ void check_emptiness(const Orchard& orchard, const Names& names, Findings& findi
     }
 }
 
-}  // namespace pipward::book
+}  // namespace pipward::book::detail

@@ -4,12 +4,12 @@
 #include <algorithm>
 #include <set>
 
-#include "pipward/book/check.h"
+#include "pipward/book/detail/check.h"
 #include "pipward/record/descent.h"
 #include "pipward/record/presence.h"
 #include "pipward/value/season.h"
 
-namespace pipward::book {
+namespace pipward::book::detail {
 namespace {
 
 // No orchard raises so many seedlings of one cross: a slip of the pen is likelier. Common practice, no
@@ -125,4 +125,4 @@ void check_goals(const OrchardIndex& book, const Names& names, Day as_of, Findin
     }
 }
 
-}  // namespace pipward::book
+}  // namespace pipward::book::detail

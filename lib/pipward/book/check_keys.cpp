@@ -4,10 +4,10 @@
 #include <map>
 #include <vector>
 
-#include "pipward/book/check.h"
+#include "pipward/book/detail/check.h"
 #include "pipward/value/utf8.h"
 
-namespace pipward::book {
+namespace pipward::book::detail {
 namespace {
 
 // Nobody writes more on a tag. Common practice, no source.
@@ -93,4 +93,4 @@ void check_keys(const Orchard& orchard, Findings& findings) {
     check_key("tree_row", "name", rows, findings);
 }
 
-}  // namespace pipward::book
+}  // namespace pipward::book::detail

@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: MIT
-#include "pipward/book/check.h"
+#include "pipward/book/detail/check.h"
 #include "pipward/record/presence.h"
 
-namespace pipward::book {
+namespace pipward::book::detail {
 namespace {
 
 void check_subject(const BloomNote& noted, const OrchardIndex& book, Findings& findings) {
@@ -57,4 +57,4 @@ void check_bloom_notes(const OrchardIndex& book, Day as_of, Findings& findings) 
     }
 }
 
-}  // namespace pipward::book
+}  // namespace pipward::book::detail

@@ -1,12 +1,12 @@
 // SPDX-License-Identifier: MIT
-#include "pipward/book/check_outline.h"
+#include "pipward/book/detail/check_outline.h"
 
 #include <fmt/format.h>
 #include <ogr_geometry.h>
 
 #include "pipward/math/area.h"
 
-namespace pipward::book {
+namespace pipward::book::detail {
 namespace {
 
 std::vector<math::PlanePoint> corners_of(const OGRLinearRing& ring) {
@@ -60,4 +60,4 @@ std::optional<Finding> check_outline(const OGRPolygon& area) {
                    say("Move its corners on the map, or draw it anew.")};
 }
 
-}  // namespace pipward::book
+}  // namespace pipward::book::detail

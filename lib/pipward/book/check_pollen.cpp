@@ -1,9 +1,9 @@
 // SPDX-License-Identifier: MIT
 #include <algorithm>
 
-#include "pipward/book/check_counts.h"
+#include "pipward/book/detail/check_counts.h"
 
-namespace pipward::book {
+namespace pipward::book::detail {
 namespace {
 
 void check_tests(const OrchardIndex& book, Day as_of, Findings& findings) {
@@ -98,4 +98,4 @@ void check_pollen(const OrchardIndex& book, Day as_of, Findings& findings) {
     check_work(book, as_of, findings);
 }
 
-}  // namespace pipward::book
+}  // namespace pipward::book::detail

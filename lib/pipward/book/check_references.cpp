@@ -3,10 +3,10 @@
 #include <optional>
 #include <vector>
 
-#include "pipward/book/check.h"
-#include "pipward/book/missing_names.h"
+#include "pipward/book/detail/check.h"
+#include "pipward/book/detail/missing_names.h"
 
-namespace pipward::book {
+namespace pipward::book::detail {
 namespace {
 
 // The text of a required or of an optional column, or nothing.
@@ -127,4 +127,4 @@ void check_references(const Orchard& orchard, const Names& names, Findings& find
     tell_of_empty_tables(unanswered, findings);
 }
 
-}  // namespace pipward::book
+}  // namespace pipward::book::detail

@@ -1,9 +1,9 @@
 // SPDX-License-Identifier: MIT
 #include <map>
 
-#include "pipward/book/check_counts.h"
+#include "pipward/book/detail/check_counts.h"
 
-namespace pipward::book {
+namespace pipward::book::detail {
 namespace {
 
 void check_fruit(const OrchardIndex& book, Day as_of, Findings& findings) {
@@ -86,4 +86,4 @@ void check_seed(const OrchardIndex& book, Day as_of, Findings& findings) {
     check_out(book, findings);
 }
 
-}  // namespace pipward::book
+}  // namespace pipward::book::detail

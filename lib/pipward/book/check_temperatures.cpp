@@ -4,9 +4,9 @@
 #include <algorithm>
 #include <map>
 
-#include "pipward/book/check.h"
+#include "pipward/book/detail/check.h"
 
-namespace pipward::book {
+namespace pipward::book::detail {
 namespace {
 
 using Days = std::vector<const WeatherDay*>;
@@ -134,4 +134,4 @@ void check_days(const std::vector<const WeatherDay*>& days, Day as_of, Findings&
     check_not_future(days, as_of, findings);
 }
 
-}  // namespace pipward::book
+}  // namespace pipward::book::detail

@@ -6,7 +6,7 @@
 #include <optional>
 
 #include "pipward/book/book.h"
-#include "pipward/book/check.h"
+#include "pipward/book/detail/check.h"
 #include "pipward/math/quantile.h"
 #include "pipward/value/season.h"
 
@@ -66,7 +66,7 @@ struct FarOff {
 };
 
 std::vector<FarOff> far_off_notes(const Orchard& orchard, Day as_of) {
-    const auto hemisphere = hemisphere_in(orchard);
+    const auto hemisphere = detail::hemisphere_in(orchard);
     const auto usual = usual_day(orchard, hemisphere, as_of);
     std::vector<FarOff> found;
     for (const auto& noted : orchard.bloom_notes) {
@@ -81,19 +81,19 @@ std::vector<FarOff> far_off_notes(const Orchard& orchard, Day as_of) {
 void check_notes(const Orchard& orchard, Day as_of, Findings& findings) {
     for (const auto& [noted, later] : far_off_notes(orchard, as_of)) {
         findings.push_back(
-            warning({"bloom_note", fid_name(noted->fid), "noted_on", to_iso(noted->noted_on)},
+            detail::warning({"bloom_note", detail::fid_name(noted->fid), "noted_on", to_iso(noted->noted_on)},
                     how_far_the_note(later),
                     say("Check the date and the stage; a second bloom in autumn is better left out.")));
     }
 }
 
 void check_work(const Orchard& orchard, Day as_of, Findings& findings) {
-    const auto hemisphere = hemisphere_in(orchard);
+    const auto hemisphere = detail::hemisphere_in(orchard);
     const auto usual = usual_day(orchard, hemisphere, as_of);
     for (const auto& work : orchard.pollinations) {
         const auto later = usual ? far_off(work.worked_on, *usual, hemisphere) : std::nullopt;
         if (later) {
-            findings.push_back(warning({"pollination", work.tag, "worked_on", to_iso(work.worked_on)},
+            findings.push_back(detail::warning({"pollination", work.tag, "worked_on", to_iso(work.worked_on)},
                                        how_far_the_work(*later), say("Check the date.")));
         }
     }
@@ -101,7 +101,7 @@ void check_work(const Orchard& orchard, Day as_of, Findings& findings) {
 
 }  // namespace
 
-Hemisphere hemisphere_in(const Orchard& orchard) {
+Hemisphere detail::hemisphere_in(const Orchard& orchard) {
     const auto placed = std::ranges::find_if(
         orchard.stations, [](const Station& station) { return station.latitude.has_value(); });
     return placed == orchard.stations.end() ? Hemisphere::north : hemisphere_of(*placed->latitude);
@@ -115,7 +115,7 @@ std::set<std::int64_t> misdated_notes(const Orchard& orchard, Day as_of) {
     return fids;
 }
 
-void check_time_of_bloom(const Orchard& orchard, Day as_of, Findings& findings) {
+void detail::check_time_of_bloom(const Orchard& orchard, Day as_of, Findings& findings) {
     check_notes(orchard, as_of, findings);
     check_work(orchard, as_of, findings);
 }

@@ -2,10 +2,10 @@
 #include <algorithm>
 #include <map>
 
-#include "pipward/book/check.h"
+#include "pipward/book/detail/check.h"
 #include "pipward/record/presence.h"
 
-namespace pipward::book {
+namespace pipward::book::detail {
 namespace {
 
 void check_row_of(const Tree& tree, const std::set<std::pair<std::string, std::string>>& rows,
@@ -88,4 +88,4 @@ void check_trees(const Orchard& orchard, Day as_of, Findings& findings) {
     }
 }
 
-}  // namespace pipward::book
+}  // namespace pipward::book::detail

@@ -5,10 +5,10 @@
 #include <map>
 #include <vector>
 
-#include "pipward/book/check.h"
+#include "pipward/book/detail/check.h"
 #include "pipward/math/quantile.h"
 
-namespace pipward::book {
+namespace pipward::book::detail {
 namespace {
 
 // Months differ from the same month of other years by some degrees; temperatures in another unit, or of
@@ -87,4 +87,4 @@ void check_warmth(const Orchard& orchard, Findings& findings) {
     }
 }
 
-}  // namespace pipward::book
+}  // namespace pipward::book::detail

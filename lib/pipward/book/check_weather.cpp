@@ -4,11 +4,11 @@
 #include <algorithm>
 #include <map>
 
-#include "pipward/book/check.h"
+#include "pipward/book/detail/check.h"
 #include "pipward/math/quantile.h"
 #include "pipward/value/season.h"
 
-namespace pipward::book {
+namespace pipward::book::detail {
 namespace {
 
 // No place on earth has half of its daily highest temperatures above this; readings in degrees Fahrenheit do.
@@ -144,4 +144,4 @@ void check_weather(const Orchard& orchard, Day as_of, Findings& findings) {
     }
 }
 
-}  // namespace pipward::book
+}  // namespace pipward::book::detail

@@ -6,10 +6,10 @@
 #include <filesystem>
 
 #include "pipward/book/book.h"
-#include "pipward/book/describe.h"
-#include "pipward/book/layers.h"
-#include "pipward/book/ogr_session.h"
-#include "pipward/book/relations.h"
+#include "pipward/book/detail/describe.h"
+#include "pipward/book/detail/layers.h"
+#include "pipward/book/detail/ogr_session.h"
+#include "pipward/book/detail/relations.h"
 #include "pipward/book/schema.h"
 
 namespace pipward::book {
@@ -30,7 +30,7 @@ Error usage_error(const std::string& field, const std::string& value, const Sent
 
 // A book needs a system that can be turned into latitudes: day length depends on them.
 OGRSpatialReference coordinate_system(const std::string& crs) {
-    const OgrMessages quiet;
+    const detail::OgrMessages quiet;
     OGRSpatialReference system;
     system.SetAxisMappingStrategy(OAMS_TRADITIONAL_GIS_ORDER);
     const bool known =
@@ -43,8 +43,8 @@ OGRSpatialReference coordinate_system(const std::string& crs) {
     return system;
 }
 
-void create_column(Session& session, OGRLayer& layer, const BookColumn& column, bool unique) {
-    OGRFieldDefn field(std::string(column.name).c_str(), field_type(column.type, OFTInteger));
+void create_column(detail::Session& session, OGRLayer& layer, const BookColumn& column, bool unique) {
+    OGRFieldDefn field(std::string(column.name).c_str(), detail::field_type(column.type, OFTInteger));
     field.SetNullable(column.required ? 0 : 1);
     field.SetUnique(unique ? 1 : 0);
     if (!column.initial.empty()) {
@@ -54,12 +54,12 @@ void create_column(Session& session, OGRLayer& layer, const BookColumn& column, 
         field.SetDomainName(std::string(column.domain));
     }
     const auto before = session.messages->failures();
-    expect_success(session, before, layer.CreateField(&field) != OGRERR_NONE, "CreateField");
+    detail::expect_success(session, before, layer.CreateField(&field) != OGRERR_NONE, "CreateField");
 }
 
-void create_table(Session& session, const BookTable& table, const OGRSpatialReference& crs) {
+void create_table(detail::Session& session, const BookTable& table, const OGRSpatialReference& crs) {
     const auto before = session.messages->failures();
-    OGRLayer* layer = create_layer(session,
+    OGRLayer* layer = detail::create_layer(session,
                                    {.name = std::string(table.name),
                                     .title = std::string(table.title),
                                     .description = std::string(table.description),
@@ -70,35 +70,35 @@ void create_table(Session& session, const BookTable& table, const OGRSpatialRefe
         const bool unique = table.key.size() == 1 && table.key[0] == column.name;
         create_column(session, *layer, column, unique);
     }
-    expect_success(session, before, layer->SyncToDisk() != OGRERR_NONE, "SyncToDisk");
+    detail::expect_success(session, before, layer->SyncToDisk() != OGRERR_NONE, "SyncToDisk");
 }
 
 // One column's uniqueness is declared with the column; several together need an index.
-void create_key(Session& session, const BookTable& table) {
+void create_key(detail::Session& session, const BookTable& table) {
     if (table.key.size() < 2) {
         return;
     }
     std::string columns;
     for (const auto column : table.key) {
-        columns += (columns.empty() ? "" : ", ") + quoted_name(column);
+        columns += (columns.empty() ? "" : ", ") + detail::quoted_name(column);
     }
-    run_sql(session,
-            fmt::format("CREATE UNIQUE INDEX {} ON {} ({})", quoted_name(fmt::format("{}_key", table.name)),
-                        quoted_name(table.name), columns));
+    detail::run_sql(session,
+            fmt::format("CREATE UNIQUE INDEX {} ON {} ({})", detail::quoted_name(fmt::format("{}_key", table.name)),
+                        detail::quoted_name(table.name), columns));
 }
 
-void describe(Session& session, const BookTable& table) {
-    std::vector<ColumnWords> words;
+void describe(detail::Session& session, const BookTable& table) {
+    std::vector<detail::ColumnWords> words;
     for (const auto& column : table.columns) {
-        words.push_back(words_of(column));
+        words.push_back(detail::words_of(column));
     }
-    describe_columns(session, std::string(table.name), words);
+    detail::describe_columns(session, std::string(table.name), words);
 }
 
-void create_all(Session& session, const OGRSpatialReference& crs) {
+void create_all(detail::Session& session, const OGRSpatialReference& crs) {
     if (!session.server) {
-        prepare_descriptions(session);
-        write_domains(session);
+        detail::prepare_descriptions(session);
+        detail::write_domains(session);
     }
     for (const auto& table : book_tables()) {
         create_table(session, table, crs);
@@ -108,25 +108,25 @@ void create_all(Session& session, const OGRSpatialReference& crs) {
         describe(session, table);
     }
     if (!session.server) {
-        write_relations(session);
+        detail::write_relations(session);
     }
 }
 
-void create_in_transaction(Session& session, const OGRSpatialReference& crs) {
+void create_in_transaction(detail::Session& session, const OGRSpatialReference& crs) {
     const auto before = session.messages->failures();
-    expect_success(session, before, session.dataset->StartTransaction() != OGRERR_NONE, "StartTransaction");
+    detail::expect_success(session, before, session.dataset->StartTransaction() != OGRERR_NONE, "StartTransaction");
     create_all(session, crs);
-    expect_success(session, before, session.dataset->CommitTransaction() != OGRERR_NONE, "CommitTransaction");
+    detail::expect_success(session, before, session.dataset->CommitTransaction() != OGRERR_NONE, "CommitTransaction");
     session.dataset.reset();
-    expect_success(session, before, false, "close");
+    detail::expect_success(session, before, false, "close");
 }
 
 void create_file(const std::string& path, const OGRSpatialReference& crs) {
-    Session session;
-    register_drivers();
+    detail::Session session;
+    detail::register_drivers();
     GDALDriver* driver = GetGDALDriverManager()->GetDriverByName("GPKG");
     session.dataset.reset(driver->Create(path.c_str(), 0, 0, 0, GDT_Unknown, nullptr));
-    expect_success(session, 0, session.dataset == nullptr, "Create");
+    detail::expect_success(session, 0, session.dataset == nullptr, "Create");
     create_in_transaction(session, crs);
 }
 
@@ -139,7 +139,7 @@ void put_in_place(const fs::path& made, const fs::path& wanted) {
         return;
     }
     if (trouble) {
-        throw OgrTrouble("a file of that name has appeared meanwhile");
+        throw detail::OgrTrouble("a file of that name has appeared meanwhile");
     }
     fs::remove(made);
 }
@@ -157,7 +157,7 @@ void create_book_file(const std::string& path, const OGRSpatialReference& crs) {
                           say("Give it a name like orchard.gpkg."));
     }
     if (std::error_code ignored; fs::exists(fs::symlink_status(path, ignored))) {
-        throw access_error(path, say("There is a file of that name already."),
+        throw detail::access_error(path, say("There is a file of that name already."),
                            say("Choose another name; a book is never overwritten."));
     }
     const fs::path made = path.substr(0, path.size() - 5) + ".part.gpkg";
@@ -167,24 +167,24 @@ void create_book_file(const std::string& path, const OGRSpatialReference& crs) {
         put_in_place(made, path);
     } catch (const std::exception& trouble) {
         remove_leftovers(made);
-        throw access_error(path, say("The book cannot be made: {}.", trouble.what()),
+        throw detail::access_error(path, say("The book cannot be made: {}.", trouble.what()),
                            say("Check that the folder exists and may be written, and that there is room."));
     }
 }
 
 void create_book_on_server(const std::string& location, const OGRSpatialReference& crs) {
-    auto session = open_session(location, Purpose::writing);
+    auto session = detail::open_session(location, detail::Purpose::writing);
     for (const auto& table : book_tables()) {
         if (session.dataset->GetLayerByName(std::string(table.name).c_str()) != nullptr) {
-            throw access_error(location, say("The database has a table {} already.", table.name),
+            throw detail::access_error(location, say("The database has a table {} already.", table.name),
                                say("Use an empty schema or database."));
         }
     }
     try {
         create_in_transaction(session, crs);
-    } catch (const OgrTrouble& trouble) {
+    } catch (const detail::OgrTrouble& trouble) {
         session.dataset->RollbackTransaction();
-        throw access_error(location, say("The book cannot be made: {}.", trouble.what()),
+        throw detail::access_error(location, say("The book cannot be made: {}.", trouble.what()),
                            say("Check that the user may create tables."));
     }
 }
@@ -193,7 +193,7 @@ void create_book_on_server(const std::string& location, const OGRSpatialReferenc
 
 void create_book(const std::string& path, const std::string& crs) {
     const auto system = coordinate_system(crs);
-    if (is_server(path)) {
+    if (detail::is_server(path)) {
         create_book_on_server(path, system);
     } else {
         create_book_file(path, system);

@@ -1,11 +1,11 @@
 // SPDX-License-Identifier: MIT
-#include "pipward/book/describe.h"
+#include "pipward/book/detail/describe.h"
 
 #include <fmt/format.h>
 #include <ogr_core.h>
 #include <ogrsf_frmts.h>
 
-namespace pipward::book {
+namespace pipward::book::detail {
 namespace {
 
 // GeoPackage 1.2 wanted the short name to be unique in the whole file, later versions only within a table.
@@ -164,4 +164,4 @@ std::map<std::string, ColumnWords> read_descriptions(Session& session, const std
     return found;
 }
 
-}  // namespace pipward::book
+}  // namespace pipward::book::detail

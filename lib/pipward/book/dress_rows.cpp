@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: MIT
-#include "pipward/book/dress_rows.h"
+#include "pipward/book/detail/dress_rows.h"
 
 #include <fmt/format.h>
 
@@ -7,7 +7,7 @@
 
 #include "pipward/book/dressing.h"
 
-namespace pipward::book {
+namespace pipward::book::detail {
 namespace {
 
 constexpr std::string_view style_sentence =
@@ -54,4 +54,4 @@ bool carries_our_dress(Session& session) {
            any("qgis_projects", "CAST(metadata AS TEXT) LIKE '%\"last_modified_user\":\"Pipward\"%'");
 }
 
-}  // namespace pipward::book
+}  // namespace pipward::book::detail

@@ -3,8 +3,8 @@
 #include <charconv>
 #include <map>
 
-#include "pipward/book/entry_judgement.h"
-#include "pipward/book/entry_rules.h"
+#include "pipward/book/detail/entry_judgement.h"
+#include "pipward/book/detail/entry_rules.h"
 #include "pipward/book/records.h"
 
 namespace pipward::book {
@@ -28,10 +28,10 @@ std::optional<std::size_t> entry_numbered(const std::string& row) {
 Findings said_of(const Orchard& orchard, Day as_of) {
     const OrchardIndex book(orchard);
     Findings findings;
-    check_bloom_notes(book, as_of, findings);
-    check_time_of_bloom(orchard, as_of, findings);
-    check_pollen(book, as_of, findings);
-    check_seed(book, as_of, findings);
+    detail::check_bloom_notes(book, as_of, findings);
+    detail::check_time_of_bloom(orchard, as_of, findings);
+    detail::check_pollen(book, as_of, findings);
+    detail::check_seed(book, as_of, findings);
     return findings;
 }
 
@@ -41,11 +41,11 @@ Cell stored_form(const BookColumn& column, const Cell& value) {
     return column.type == CellType::number && whole != nullptr ? Cell{static_cast<double>(*whole)} : value;
 }
 
-BookRow row_of(const Judgement& judgement, std::size_t number) {
+BookRow row_of(const detail::Judgement& judgement, std::size_t number) {
     BookRow row;
     row.fid = number_of(number);
     for (const auto& column : judgement.table.columns) {
-        row.cells.push_back(stored_form(column, value_of(judgement.entry, column.name)));
+        row.cells.push_back(stored_form(column, detail::value_of(judgement.entry, column.name)));
     }
     return row;
 }
@@ -53,7 +53,7 @@ BookRow row_of(const Judgement& judgement, std::size_t number) {
 template <class Rows>
 void judge_only(const Rows& rows, const Orchard& orchard, Findings& findings) {
     for (const auto& row : rows) {
-        judge(row, orchard, findings);
+        detail::judge(row, orchard, findings);
     }
 }
 
@@ -75,20 +75,20 @@ class Bench {
     }
 
     void take(const Entry& entry) {
-        const auto& table = entry_table(entry);
+        const auto& table = detail::entry_table(entry);
         if (judgements_.empty()) {
-            fold_names(table, known_);
+            detail::fold_names(table, known_);
         }
-        auto& judgement = judgements_.emplace_back(Judgement{entry, table, as_of_, row_name(entry, table)});
-        judge_cells(judgement);
+        auto& judgement = judgements_.emplace_back(detail::Judgement{entry, table, as_of_, detail::row_name(entry, table)});
+        detail::judge_cells(judgement);
         const bool readable = judgement.findings.empty();
-        judge_names(judgement, known_);
-        const bool own_name = judge_key(judgement, known_);
-        judge_day(judgement);
+        detail::judge_names(judgement, known_);
+        const bool own_name = detail::judge_key(judgement, known_);
+        detail::judge_day(judgement);
         if (readable) {
             judge_row(judgement, own_name);
         }
-        add_key(judgement, known_);
+        detail::add_key(judgement, known_);
     }
 
     std::vector<Findings> verdicts() {
@@ -104,7 +104,7 @@ class Bench {
     }
 
   private:
-    void judge_row(const Judgement& judgement, bool own_name) {
+    void judge_row(const detail::Judgement& judgement, bool own_name) {
         const auto number = judgements_.size() - 1;
         const auto row = row_of(judgement, number);
         Orchard only;
@@ -112,7 +112,7 @@ class Bench {
         judge_alone(only, orchard_, alone_[number]);
         if (own_name) {
             add_record(orchard_, judgement.table, row);
-            present_ = std::max(present_, day_of(judgement));  // days to come are told already
+            present_ = std::max(present_, detail::day_of(judgement));  // days to come are told already
             judged_.push_back(number);
         }
     }
@@ -146,7 +146,7 @@ class Bench {
             const auto& judgement = judgements_[number];
             const auto column = judgement.table.key.empty() ? judgement.table.columns.front().name
                                                             : judgement.table.key.front();
-            owners[to_text(value_of(judgement.entry, column))] = number;
+            owners[to_text(detail::value_of(judgement.entry, column))] = number;
         }
         return owners;
     }
@@ -165,11 +165,11 @@ class Bench {
         rules_[number ? *number : owner->second].push_back(std::move(finding));
     }
 
-    KnownNames known_;
+    detail::KnownNames known_;
     Day as_of_;
     Day present_;
     Orchard orchard_;
-    std::vector<Judgement> judgements_{};
+    std::vector<detail::Judgement> judgements_{};
     std::vector<std::size_t> judged_{};        ///< those that stand in orchard_
     std::map<std::size_t, Findings> rules_{};  ///< what the rules of the whole book say of each
     std::map<std::size_t, Findings> alone_{};  ///< what the rules for single rows say

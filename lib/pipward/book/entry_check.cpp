@@ -4,10 +4,10 @@
 
 #include <algorithm>
 
-#include "pipward/book/entry_judgement.h"
-#include "pipward/book/entry_rules.h"
+#include "pipward/book/detail/entry_judgement.h"
+#include "pipward/book/detail/entry_rules.h"
 
-namespace pipward::book {
+namespace pipward::book::detail {
 namespace {
 
 Error misused(const Entry& entry, std::string field, Sentence message, Sentence remedy) {
@@ -97,4 +97,4 @@ void judge_day(Judgement& judgement) {
     }
 }
 
-}  // namespace pipward::book
+}  // namespace pipward::book::detail

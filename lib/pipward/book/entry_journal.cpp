@@ -1,11 +1,11 @@
 // SPDX-License-Identifier: MIT
-#include "pipward/book/entry_journal.h"
+#include "pipward/book/detail/entry_journal.h"
 
 #include <fmt/format.h>
 
 #include <cstdlib>
 
-namespace pipward::book {
+namespace pipward::book::detail {
 namespace {
 
 constexpr int kept_batches = 500;
@@ -110,4 +110,4 @@ std::vector<std::vector<AddedRow>> remembered(Session& session) {
     return batches;
 }
 
-}  // namespace pipward::book
+}  // namespace pipward::book::detail

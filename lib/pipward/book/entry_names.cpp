@@ -6,10 +6,10 @@
 #include <array>
 #include <set>
 
-#include "pipward/book/entry_judgement.h"
+#include "pipward/book/detail/entry_judgement.h"
 #include "pipward/value/nearest.h"
 
-namespace pipward::book {
+namespace pipward::book::detail {
 namespace {
 
 struct Named {
@@ -127,4 +127,4 @@ void fold_names(const BookTable& table, KnownNames& known) {
     }
 }
 
-}  // namespace pipward::book
+}  // namespace pipward::book::detail

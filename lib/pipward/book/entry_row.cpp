@@ -1,12 +1,12 @@
 // SPDX-License-Identifier: MIT
-#include "pipward/book/entry_row.h"
+#include "pipward/book/detail/entry_row.h"
 
 #include <fmt/format.h>
 
-#include "pipward/book/layers.h"
+#include "pipward/book/detail/layers.h"
 #include "pipward/book/schema.h"
 
-namespace pipward::book {
+namespace pipward::book::detail {
 
 OGRLayer& entry_layer(Session& session, const std::string& location, const std::string& table) {
     OGRLayer* layer = session.dataset->GetLayerByName(table.c_str());
@@ -37,4 +37,4 @@ std::optional<std::string> content_of(OGRLayer& layer, const AddedRow& row) {
     return content_of(*feature, row.table);
 }
 
-}  // namespace pipward::book
+}  // namespace pipward::book::detail

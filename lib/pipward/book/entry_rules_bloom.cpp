@@ -1,10 +1,10 @@
 // SPDX-License-Identifier: MIT
 #include <cstdlib>
 
-#include "pipward/book/check.h"
-#include "pipward/book/entry_rules.h"
+#include "pipward/book/detail/check.h"
+#include "pipward/book/detail/entry_rules.h"
 
-namespace pipward::book {
+namespace pipward::book::detail {
 namespace {
 
 constexpr int ladder_begins = 51;  // BBCH principal stage 5, inflorescence emergence
@@ -60,4 +60,4 @@ void judge(const BloomNote& noted, const Orchard& orchard, Findings& findings) {
     }
 }
 
-}  // namespace pipward::book
+}  // namespace pipward::book::detail

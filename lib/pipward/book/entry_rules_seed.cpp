@@ -5,11 +5,11 @@
 #include <algorithm>
 #include <sstream>
 
-#include "pipward/book/check.h"
-#include "pipward/book/entry_rules.h"
+#include "pipward/book/detail/check.h"
+#include "pipward/book/detail/entry_rules.h"
 #include "pipward/record/name_index.h"
 
-namespace pipward::book {
+namespace pipward::book::detail {
 namespace {
 
 std::vector<std::string> words_in(const std::string& text) {
@@ -105,4 +105,4 @@ void judge(const SproutCount& count, const Orchard& orchard, Findings& findings)
     }
 }
 
-}  // namespace pipward::book
+}  // namespace pipward::book::detail

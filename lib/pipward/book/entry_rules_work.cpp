@@ -1,12 +1,12 @@
 // SPDX-License-Identifier: MIT
 #include <fmt/format.h>
 
-#include "pipward/book/check.h"
-#include "pipward/book/entry_rules.h"
+#include "pipward/book/detail/check.h"
+#include "pipward/book/detail/entry_rules.h"
 #include "pipward/record/name_index.h"
 #include "pipward/value/season.h"
 
-namespace pipward::book {
+namespace pipward::book::detail {
 namespace {
 
 // Most apples have 5 cells of 2 ovules, some cultivars up to 30 seeds (Jackson, Biology of Apples and Pears,
@@ -100,4 +100,4 @@ void judge(const TraitScore& score, const Orchard& orchard, Findings& findings) 
                    score.scored_on, orchard, findings);
 }
 
-}  // namespace pipward::book
+}  // namespace pipward::book::detail

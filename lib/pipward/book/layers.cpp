@@ -1,11 +1,11 @@
 // SPDX-License-Identifier: MIT
-#include "pipward/book/layers.h"
+#include "pipward/book/detail/layers.h"
 
 #include <cpl_string.h>
 
 #include <cmath>
 
-namespace pipward::book {
+namespace pipward::book::detail {
 namespace {
 
 OGRwkbGeometryType geometry_type(GeometryKind kind) {
@@ -189,4 +189,4 @@ std::vector<MapPoint> to_map_line(const OGRGeometry* geometry) {
     return line;
 }
 
-}  // namespace pipward::book
+}  // namespace pipward::book::detail

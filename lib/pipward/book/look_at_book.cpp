@@ -1,11 +1,11 @@
 // SPDX-License-Identifier: MIT
 #include <ogrsf_frmts.h>
 
-#include "pipward/book/dress_rows.h"
+#include "pipward/book/detail/dress_rows.h"
 #include "pipward/book/dressing.h"
-#include "pipward/book/results.h"
+#include "pipward/book/detail/results.h"
 #include "pipward/book/schema.h"
-#include "pipward/book/transaction.h"
+#include "pipward/book/detail/transaction.h"
 
 namespace pipward::book {
 namespace {
@@ -19,7 +19,7 @@ std::optional<MapBox> extent_of(OGRLayer& layer) {
     return MapBox{box.MinX, box.MinY, box.MaxX, box.MaxY};
 }
 
-void look_at_layer(Session& session, std::string_view name, BookLook& look) {
+void look_at_layer(detail::Session& session, std::string_view name, BookLook& look) {
     if (OGRLayer* layer = session.dataset->GetLayerByName(std::string(name).c_str())) {
         look.layers.push_back({std::string(name), layer->GetGeometryColumn(), extent_of(*layer)});
     }
@@ -34,7 +34,7 @@ std::string wkt_of(const OGRSpatialReference& crs) {
     return wkt;
 }
 
-void look_at_crs(Session& session, BookLook& look) {
+void look_at_crs(detail::Session& session, BookLook& look) {
     OGRLayer* trees = session.dataset->GetLayerByName("tree");
     const auto* crs = trees == nullptr ? nullptr : trees->GetSpatialRef();
     if (crs == nullptr) {
@@ -53,18 +53,18 @@ void look_at_crs(Session& session, BookLook& look) {
 
 BookLook look_at_book(const std::string& location) {
     BookLook look;
-    look_into_book(location, default_patience, [&](Session& session) {
+    detail::look_into_book(location, default_patience, [&](detail::Session& session) {
         look = {};
         for (const auto& table : book_tables()) {
             look_at_layer(session, table.name, look);
         }
         for (const auto name : result_table_names()) {
-            if (is_result(session, std::string(name))) {
+            if (detail::is_result(session, std::string(name))) {
                 look_at_layer(session, name, look);
             }
         }
         look_at_crs(session, look);
-        look.dressed = carries_our_dress(session);
+        look.dressed = detail::carries_our_dress(session);
     });
     return look;
 }

@@ -1,11 +1,11 @@
 // SPDX-License-Identifier: MIT
-#include "pipward/book/missing_names.h"
+#include "pipward/book/detail/missing_names.h"
 
 #include <fmt/format.h>
 
-#include "pipward/book/check.h"
+#include "pipward/book/detail/check.h"
 
-namespace pipward::book {
+namespace pipward::book::detail {
 namespace {
 
 Sentence remedy_for(const std::string& name, const Named& named) {
@@ -76,4 +76,4 @@ void tell_of_empty_tables(const UnansweredTables& unanswered, Findings& findings
     }
 }
 
-}  // namespace pipward::book
+}  // namespace pipward::book::detail

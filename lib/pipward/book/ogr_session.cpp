@@ -1,12 +1,12 @@
 // SPDX-License-Identifier: MIT
-#include "pipward/book/ogr_session.h"
+#include "pipward/book/detail/ogr_session.h"
 
 #include <cpl_error.h>
 #include <ogrsf_frmts.h>
 
 #include <algorithm>
 
-namespace pipward::book {
+namespace pipward::book::detail {
 namespace {
 
 void CPL_STDCALL keep_message(CPLErr kind, CPLErrorNum, const char* message) {
@@ -133,4 +133,4 @@ std::string quoted_text(std::string_view text) {
     return doubled(text, '\'');
 }
 
-}  // namespace pipward::book
+}  // namespace pipward::book::detail

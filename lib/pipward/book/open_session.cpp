@@ -7,7 +7,7 @@
 #include <algorithm>
 #include <array>
 
-#include "pipward/book/ogr_session.h"
+#include "pipward/book/detail/ogr_session.h"
 
 namespace pipward::book {
 namespace {
@@ -38,38 +38,38 @@ Sentence with_words(const Sentence& message, const std::string& said) {
 Error not_opened(const std::string& path, const std::string& said) {
     const auto kind = kind_of(path);
     if (kind.empty()) {
-        return access_error(
+        return detail::access_error(
             path,
             with_words(say("This is no GeoPackage: it is damaged, encrypted, or something else."), said),
             say("Name the .gpkg file of the book, or fetch it from a backup."));
     }
     if (kind.find("GeoPackage") == std::string::npos) {
-        return access_error(
+        return detail::access_error(
             path, say("This is no GeoPackage but: {}.", kind),
             say("Name the .gpkg file of the book, or make one with book-new and copy these layers into its "
                 "tables."));
     }
-    return access_error(path, with_words(say("The GeoPackage cannot be opened."), said),
+    return detail::access_error(path, with_words(say("The GeoPackage cannot be opened."), said),
                         say("If it is damaged, fetch it from a backup."));
 }
 
 void refuse_what_is_no_file(const std::string& path) {
     const auto status = status_of(path);
     if (!status) {
-        throw access_error(path, say("There is no such file."),
+        throw detail::access_error(path, say("There is no such file."),
                            say("Check the name, or make a book with book-new."));
     }
     if (VSI_ISDIR(status->st_mode)) {
-        throw access_error(path, say("This is a folder, not a book."), say("Name the .gpkg file in it."));
+        throw detail::access_error(path, say("This is a folder, not a book."), say("Name the .gpkg file in it."));
     }
     if (status->st_size == 0) {
-        throw access_error(path, say("The file is empty (0 bytes)."),
+        throw detail::access_error(path, say("The file is empty (0 bytes)."),
                            say("Fetch it from a backup, or remove it and make a book with book-new."));
     }
 }
 
 bool can_be_read(const std::string& path) {
-    const DatasetHandle dataset(open_with(path, "GPKG", GDAL_OF_READONLY));
+    const detail::DatasetHandle dataset(open_with(path, "GPKG", GDAL_OF_READONLY));
     return dataset != nullptr;
 }
 
@@ -79,7 +79,7 @@ bool has_companion(const std::string& path, const char* ending) {
 }
 
 Error not_repaired(const std::string& path) {
-    return access_error(
+    return detail::access_error(
         path,
         say("A program stopped while it was writing this book, and the book cannot be repaired where it "
             "lies because it cannot be written."),
@@ -91,14 +91,14 @@ Error not_repaired(const std::string& path) {
 // was half done; until then it cannot be read at all, and read without its journal it would be in a state
 // that never was.
 void undo_crashed_write(const std::string& path) {
-    if (const DatasetHandle dataset(open_with(path, "GPKG", GDAL_OF_UPDATE)); dataset == nullptr) {
+    if (const detail::DatasetHandle dataset(open_with(path, "GPKG", GDAL_OF_UPDATE)); dataset == nullptr) {
         throw not_repaired(path);
     }
 }
 
 // Where it may not write, OGR can fall back on taking the file for immutable, and then it passes over what
 // stands in a write-ahead log: rows that were saved would be missing without a word.
-void refuse_to_pass_over_a_log(const Session& session, const std::string& path) {
+void refuse_to_pass_over_a_log(const detail::Session& session, const std::string& path) {
     const bool immutable = std::ranges::any_of(session.messages->warnings(), [](const std::string& warning) {
         return warning.find("IMMUTABLE") != std::string::npos ||
                warning.find("immutable") != std::string::npos;
@@ -108,17 +108,17 @@ void refuse_to_pass_over_a_log(const Session& session, const std::string& path) 
     }
 }
 
-void open_as_it_is(Session& session, const std::string& path, Purpose purpose) {
+void open_as_it_is(detail::Session& session, const std::string& path, detail::Purpose purpose) {
     session.dataset.reset(
-        open_with(path, "GPKG", purpose == Purpose::writing ? GDAL_OF_UPDATE : GDAL_OF_READONLY));
+        open_with(path, "GPKG", purpose == detail::Purpose::writing ? GDAL_OF_UPDATE : GDAL_OF_READONLY));
 }
 
-Session open_file(const std::string& path, Purpose purpose) {
-    register_drivers();
+detail::Session open_file(const std::string& path, detail::Purpose purpose) {
+    detail::register_drivers();
     refuse_what_is_no_file(path);
-    Session session;
+    detail::Session session;
     open_as_it_is(session, path, purpose);
-    if (session.dataset == nullptr && purpose == Purpose::reading && has_companion(path, "-journal")) {
+    if (session.dataset == nullptr && purpose == detail::Purpose::reading && has_companion(path, "-journal")) {
         undo_crashed_write(path);
         open_as_it_is(session, path, purpose);
     }
@@ -127,20 +127,20 @@ Session open_file(const std::string& path, Purpose purpose) {
         return session;
     }
     const auto said = session.messages->failures_since(0);
-    if (OgrTrouble(said).locked()) {
-        throw OgrTrouble(said);
+    if (detail::OgrTrouble(said).locked()) {
+        throw detail::OgrTrouble(said);
     }
-    throw purpose == Purpose::writing && can_be_read(path) ? may_not_write(path) : not_opened(path, said);
+    throw purpose == detail::Purpose::writing && can_be_read(path) ? detail::may_not_write(path) : not_opened(path, said);
 }
 
-Session open_server(const std::string& location, Purpose purpose) {
-    register_drivers();
-    Session session;
+detail::Session open_server(const std::string& location, detail::Purpose purpose) {
+    detail::register_drivers();
+    detail::Session session;
     session.server = true;
     session.dataset.reset(
-        open_with(location, "PostgreSQL", purpose == Purpose::writing ? GDAL_OF_UPDATE : GDAL_OF_READONLY));
+        open_with(location, "PostgreSQL", purpose == detail::Purpose::writing ? GDAL_OF_UPDATE : GDAL_OF_READONLY));
     if (session.dataset == nullptr) {
-        throw access_error(
+        throw detail::access_error(
             location, with_words(say("The database does not answer."), session.messages->failures_since(0)),
             say("Check host, port, database name, user and password, and that PostGIS is there."));
     }
@@ -150,7 +150,7 @@ Session open_server(const std::string& location, Purpose purpose) {
 }  // namespace
 
 // Registering is OGR's own once-only business; a host that has done it already is left as it is.
-void register_drivers() {
+void detail::register_drivers() {
     auto* drivers = GetGDALDriverManager();
     if (drivers->GetDriverByName("GPKG") == nullptr) {
         RegisterOGRGeoPackage();
@@ -160,16 +160,16 @@ void register_drivers() {
     }
 }
 
-bool is_server(const std::string& location) {
+bool detail::is_server(const std::string& location) {
     return location.starts_with("PG:") || location.starts_with("postgresql://");
 }
 
-Session open_session(const std::string& location, Purpose purpose) {
-    return is_server(location) ? open_server(location, purpose) : open_file(location, purpose);
+detail::Session detail::open_session(const std::string& location, detail::Purpose purpose) {
+    return detail::is_server(location) ? open_server(location, purpose) : open_file(location, purpose);
 }
 
 std::string shown_location(const std::string& location) {
-    if (!is_server(location)) {
+    if (!detail::is_server(location)) {
         return location;
     }
     std::string text = location;
@@ -188,7 +188,7 @@ std::string shown_location(const std::string& location) {
     return text;
 }
 
-Error access_error(const std::string& location, const Sentence& message, const Sentence& remedy) {
+Error detail::access_error(const std::string& location, const Sentence& message, const Sentence& remedy) {
     return {Trouble::access, Finding{.level = Level::error,
                                      .table = shown_location(location),
                                      .row = {},
@@ -198,8 +198,8 @@ Error access_error(const std::string& location, const Sentence& message, const S
                                      .remedy = remedy}};
 }
 
-Error may_not_write(const std::string& location) {
-    return access_error(
+Error detail::may_not_write(const std::string& location) {
+    return detail::access_error(
         location, say("The book may not be written."),
         say("Make the file and its folder writable, or work on a copy. Nothing was changed."));
 }

@@ -8,10 +8,10 @@
 #include <memory>
 
 #include "pipward/book/book.h"
-#include "pipward/book/read_table.h"
+#include "pipward/book/detail/read_table.h"
 #include "pipward/book/records.h"
 #include "pipward/book/schema.h"
-#include "pipward/book/transaction.h"
+#include "pipward/book/detail/transaction.h"
 
 namespace pipward::book {
 namespace {
@@ -26,7 +26,7 @@ Finding about_layer(std::string table, Level level, std::string row, Sentence me
             .remedy = std::move(remedy)};
 }
 
-const OGRSpatialReference* crs_of(Session& session, const char* table) {
+const OGRSpatialReference* crs_of(detail::Session& session, const char* table) {
     OGRLayer* layer = session.dataset->GetLayerByName(table);
     return layer == nullptr ? nullptr : layer->GetSpatialRef();
 }
@@ -66,7 +66,7 @@ std::optional<Latitude> latitude_of(OGRCoordinateTransformation* transformation,
     return done && std::isfinite(y) && std::abs(y) <= 90.0 ? std::optional{Latitude{y}} : std::nullopt;
 }
 
-void find_latitudes(Session& session, BookReading& reading) {
+void find_latitudes(detail::Session& session, BookReading& reading) {
     const auto transformation = to_latitudes(crs_of(session, "station"));
     for (auto& station : reading.orchard.stations) {
         if (!station.at) {
@@ -85,7 +85,7 @@ void find_latitudes(Session& session, BookReading& reading) {
     }
 }
 
-void find_crs(Session& session, BookReading& reading) {
+void find_crs(detail::Session& session, BookReading& reading) {
     const auto* crs = crs_of(session, "tree");
     if (crs == nullptr) {
         if (session.dataset->GetLayerByName("tree") != nullptr) {
@@ -106,13 +106,13 @@ void find_crs(Session& session, BookReading& reading) {
     }
 }
 
-bool has_any_table(Session& session) {
+bool has_any_table(detail::Session& session) {
     return std::ranges::any_of(book_tables(), [&](const BookTable& table) {
         return session.dataset->GetLayerByName(std::string(table.name).c_str()) != nullptr;
     });
 }
 
-Sentence layers_of(Session& session) {
+Sentence layers_of(detail::Session& session) {
     std::string names;
     for (auto* layer : session.dataset->GetLayers()) {
         names += (names.empty() ? "" : ", ") + std::string(layer->GetName());
@@ -122,9 +122,9 @@ Sentence layers_of(Session& session) {
 
 using Wanted = std::function<bool(const std::string& table)>;
 
-BookReading read_wanted(Session& session, const std::string& location, const Wanted& wanted) {
+BookReading read_wanted(detail::Session& session, const std::string& location, const Wanted& wanted) {
     if (!has_any_table(session)) {
-        throw access_error(
+        throw detail::access_error(
             location,
             say("This is no orchard book: it has none of its tables. It holds {}.", layers_of(session)),
             say("Make a book with book-new and copy these layers into its tables."));
@@ -132,7 +132,7 @@ BookReading read_wanted(Session& session, const std::string& location, const Wan
     BookReading reading;
     for (const auto& table : book_tables()) {
         if (wanted(std::string(table.name))) {
-            read_table(session, table, reading.findings,
+            detail::read_table(session, table, reading.findings,
                        [&](const BookRow& row) { add_record(reading.orchard, table, row); });
         }
     }
@@ -146,7 +146,7 @@ BookReading read_wanted(Session& session, const std::string& location, const Wan
 
 BookReading read_tables(const std::string& location, const std::set<std::string>& tables) {
     BookReading reading;
-    look_into_book(location, default_patience, [&](Session& session) {
+    detail::look_into_book(location, default_patience, [&](detail::Session& session) {
         reading =
             read_wanted(session, location, [&](const std::string& table) { return tables.contains(table); });
     });
@@ -155,7 +155,7 @@ BookReading read_tables(const std::string& location, const std::set<std::string>
 
 BookReading read_book(const std::string& location) {
     BookReading reading;
-    look_into_book(location, default_patience, [&](Session& session) {
+    detail::look_into_book(location, default_patience, [&](detail::Session& session) {
         reading = read_wanted(session, location, [](const std::string&) { return true; });
     });
     return reading;

@@ -2,21 +2,21 @@
 #include <ogrsf_frmts.h>
 
 #include "pipward/book/book.h"
-#include "pipward/book/describe.h"
-#include "pipward/book/layers.h"
-#include "pipward/book/results.h"
-#include "pipward/book/transaction.h"
+#include "pipward/book/detail/describe.h"
+#include "pipward/book/detail/layers.h"
+#include "pipward/book/detail/results.h"
+#include "pipward/book/detail/transaction.h"
 
 namespace pipward::book {
 namespace {
 
-std::vector<Column> columns_of(Session& session, OGRLayer& layer) {
-    const auto words = read_descriptions(session, layer.GetName());
+std::vector<Column> columns_of(detail::Session& session, OGRLayer& layer) {
+    const auto words = detail::read_descriptions(session, layer.GetName());
     std::vector<Column> columns;
     for (int index = 0; index < layer.GetLayerDefn()->GetFieldCount(); ++index) {
         const auto* field = layer.GetLayerDefn()->GetFieldDefn(index);
         Column column{.name = field->GetNameRef(),
-                      .type = cell_type(*field),
+                      .type = detail::cell_type(*field),
                       .unit = {},
                       .label = {},
                       .description = {}};
@@ -31,11 +31,11 @@ std::vector<Column> columns_of(Session& session, OGRLayer& layer) {
     return columns;
 }
 
-TableShape shape_of(Session& session, OGRLayer& layer, const std::string& name) {
+TableShape shape_of(detail::Session& session, OGRLayer& layer, const std::string& name) {
     const char* title = layer.GetMetadataItem("IDENTIFIER");
     return {.name = name,
             .title = title == nullptr ? name : std::string(title),
-            .description = without_mark(description_of(session, name)),
+            .description = detail::without_mark(detail::description_of(session, name)),
             .has_points = layer.GetGeomType() != wkbNone,
             .columns = columns_of(session, layer)};
 }
@@ -43,9 +43,9 @@ TableShape shape_of(Session& session, OGRLayer& layer, const std::string& name) 
 Row row_of(const OGRFeature& feature) {
     Row row;
     for (int field = 0; field < feature.GetFieldCount(); ++field) {
-        row.cells.push_back(get_field(feature, field));
+        row.cells.push_back(detail::get_field(feature, field));
     }
-    row.at = to_map_point(feature.GetGeometryRef());
+    row.at = detail::to_map_point(feature.GetGeometryRef());
     return row;
 }
 
@@ -53,10 +53,10 @@ Row row_of(const OGRFeature& feature) {
 
 std::optional<Table> read_result(const std::string& location, const std::string& name) {
     std::optional<Table> result;
-    look_into_book(location, default_patience, [&](Session& session) {
+    detail::look_into_book(location, default_patience, [&](detail::Session& session) {
         result.reset();
         OGRLayer* layer = session.dataset->GetLayerByName(name.c_str());
-        if (layer == nullptr || !is_result(session, name)) {
+        if (layer == nullptr || !detail::is_result(session, name)) {
             return;
         }
         const auto before = session.messages->failures();
@@ -64,7 +64,7 @@ std::optional<Table> read_result(const std::string& location, const std::string&
         for (const auto& feature : *layer) {
             table.rows.push_back(row_of(*feature));
         }
-        expect_success(session, before, false, name);
+        detail::expect_success(session, before, false, name);
         result = std::move(table);
     });
     return result;

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: MIT
-#include "pipward/book/read_table.h"
+#include "pipward/book/detail/read_table.h"
 
 #include <cpl_string.h>
 #include <fmt/format.h>
@@ -8,12 +8,12 @@
 #include <cmath>
 #include <cstdlib>
 
-#include "pipward/book/check_outline.h"
-#include "pipward/book/layers.h"
+#include "pipward/book/detail/check_outline.h"
+#include "pipward/book/detail/layers.h"
 #include "pipward/book/records.h"
-#include "pipward/book/strange_cells.h"
+#include "pipward/book/detail/strange_cells.h"
 
-namespace pipward::book {
+namespace pipward::book::detail {
 namespace {
 
 Finding about_table(const BookTable& table, Level level, Sentence message, Sentence remedy) {
@@ -344,4 +344,4 @@ void read_table(Session& session, const BookTable& table, Findings& findings,
     TableReader(session, table, findings, *layer).read(use);
 }
 
-}  // namespace pipward::book
+}  // namespace pipward::book::detail

@@ -1,11 +1,11 @@
 // SPDX-License-Identifier: MIT
-#include "pipward/book/relations.h"
+#include "pipward/book/detail/relations.h"
 
 #include <fmt/format.h>
 
 #include "pipward/book/schema.h"
 
-namespace pipward::book {
+namespace pipward::book::detail {
 namespace {
 
 constexpr auto relations_form =
@@ -66,4 +66,4 @@ void write_relations(Session& session) {
     }
 }
 
-}  // namespace pipward::book
+}  // namespace pipward::book::detail

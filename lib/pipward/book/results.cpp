@@ -1,9 +1,9 @@
 // SPDX-License-Identifier: MIT
-#include "pipward/book/results.h"
+#include "pipward/book/detail/results.h"
 
 #include <ogrsf_frmts.h>
 
-namespace pipward::book {
+namespace pipward::book::detail {
 namespace {
 
 constexpr std::string_view mark = "Result of Pipward, replaced when it is computed anew. ";
@@ -28,4 +28,4 @@ bool is_result(Session& session, const std::string& name) {
     return description_of(session, name).starts_with(mark);
 }
 
-}  // namespace pipward::book
+}  // namespace pipward::book::detail

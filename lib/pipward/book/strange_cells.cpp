@@ -1,11 +1,11 @@
 // SPDX-License-Identifier: MIT
-#include "pipward/book/strange_cells.h"
+#include "pipward/book/detail/strange_cells.h"
 
 #include <fmt/format.h>
 
 #include <cstdlib>
 
-namespace pipward::book {
+namespace pipward::book::detail {
 namespace {
 
 constexpr int longest_text = 100000;  // characters; a note is not a book
@@ -81,4 +81,4 @@ std::map<std::int64_t, StrangeRow> find_strange_cells(Session& session, OGRLayer
     return found;
 }
 
-}  // namespace pipward::book
+}  // namespace pipward::book::detail

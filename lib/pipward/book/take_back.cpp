@@ -4,22 +4,22 @@
 
 #include <algorithm>
 
-#include "pipward/book/check.h"
+#include "pipward/book/detail/check.h"
 #include "pipward/book/entry.h"
-#include "pipward/book/entry_journal.h"
-#include "pipward/book/entry_row.h"
+#include "pipward/book/detail/entry_journal.h"
+#include "pipward/book/detail/entry_row.h"
 #include "pipward/book/schema.h"
-#include "pipward/book/transaction.h"
+#include "pipward/book/detail/transaction.h"
 
 namespace pipward::book {
 namespace {
 
 Finding kept(const AddedRow& row, Sentence message, Sentence remedy) {
-    return error({row.table, fid_name(row.fid)}, std::move(message), std::move(remedy));
+    return detail::error({row.table, detail::fid_name(row.fid)}, std::move(message), std::move(remedy));
 }
 
 void judge_unchanged(OGRLayer& layer, const AddedRow& row, Findings& findings) {
-    const auto now = content_of(layer, row);
+    const auto now = detail::content_of(layer, row);
     if (!now) {
         findings.push_back(
             kept(row, say("The row is not in the book any more."), say("Nothing need be taken back.")));
@@ -39,15 +39,15 @@ std::optional<std::string> value_in(const AddedRow& row, std::string_view column
     return row.content.substr(begin, row.content.find('\n', begin) - begin);
 }
 
-bool refers(Session& session, const BookTable& table, const BookColumn& column, const std::string& name) {
+bool refers(detail::Session& session, const BookTable& table, const BookColumn& column, const std::string& name) {
     return session.dataset->GetLayerByName(std::string(table.name).c_str()) != nullptr &&
-           !query(session, fmt::format("SELECT 1 FROM {} WHERE {} = {} LIMIT 1", quoted_name(table.name),
-                                       quoted_name(column.name), quoted_text(name)))
+           !detail::query(session, fmt::format("SELECT 1 FROM {} WHERE {} = {} LIMIT 1", detail::quoted_name(table.name),
+                                       detail::quoted_name(column.name), detail::quoted_text(name)))
                 .empty();
 }
 
 // A pollination whose fruit has been noted would leave that fruit without its mother.
-void judge_references(Session& session, const AddedRow& row, Findings& findings) {
+void judge_references(detail::Session& session, const AddedRow& row, Findings& findings) {
     for (const auto& table : book_tables()) {
         for (const auto& column : table.columns) {
             const auto named = std::ranges::find(column.references, row.table, &Reference::table);
@@ -61,23 +61,23 @@ void judge_references(Session& session, const AddedRow& row, Findings& findings)
     }
 }
 
-void remove(Session& session, OGRLayer& layer, const AddedRow& row) {
+void remove(detail::Session& session, OGRLayer& layer, const AddedRow& row) {
     const auto before = session.messages->failures();
-    expect_success(session, before, layer.DeleteFeature(row.fid) != OGRERR_NONE, "DeleteFeature");
+    detail::expect_success(session, before, layer.DeleteFeature(row.fid) != OGRERR_NONE, "DeleteFeature");
 }
 
-void take_back_all(Session& session, const std::string& location, std::span<const AddedRow> rows) {
+void take_back_all(detail::Session& session, const std::string& location, std::span<const AddedRow> rows) {
     Findings findings;
     for (const auto& row : rows) {
-        judge_unchanged(entry_layer(session, location, row.table), row, findings);
+        judge_unchanged(detail::entry_layer(session, location, row.table), row, findings);
         judge_references(session, row, findings);
     }
     if (!findings.empty()) {
         throw Error(Trouble::input, std::move(findings));
     }
     for (const auto& row : rows) {
-        remove(session, entry_layer(session, location, row.table), row);
-        forget(session, row);
+        remove(session, detail::entry_layer(session, location, row.table), row);
+        detail::forget(session, row);
     }
 }
 
@@ -85,12 +85,12 @@ void take_back_all(Session& session, const std::string& location, std::span<cons
 
 std::vector<std::vector<AddedRow>> remembered_batches(const std::string& location) {
     std::vector<std::vector<AddedRow>> batches;
-    look_into_book(location, default_patience, [&](Session& session) {
-        batches = remembered(session);
+    detail::look_into_book(location, default_patience, [&](detail::Session& session) {
+        batches = detail::remembered(session);
         for (auto& batch : batches) {
             std::erase_if(batch, [&](const AddedRow& row) {
                 OGRLayer* layer = session.dataset->GetLayerByName(row.table.c_str());
-                return layer == nullptr || !content_of(*layer, row);
+                return layer == nullptr || !detail::content_of(*layer, row);
             });
         }
         std::erase_if(batches, [](const auto& batch) { return batch.empty(); });
@@ -111,14 +111,14 @@ void take_back(const std::string& location, const AddedRow& row, Patience patien
 }
 
 void take_back(const std::string& location, std::span<const AddedRow> rows, Patience patience) {
-    std::vector<std::string> tables{journal_table};
+    std::vector<std::string> tables{detail::journal_table};
     for (const auto& row : rows) {
         if (std::ranges::find(tables, row.table) == tables.end()) {
             tables.push_back(row.table);
         }
     }
-    change_book(location, tables, patience,
-                [&](Session& session) { take_back_all(session, location, rows); });
+    detail::change_book(location, tables, patience,
+                [&](detail::Session& session) { take_back_all(session, location, rows); });
 }
 
 }  // namespace pipward::book

@@ -6,7 +6,7 @@
 
 #include <memory>
 
-#include "pipward/book/ogr_session.h"
+#include "pipward/book/detail/ogr_session.h"
 
 namespace pipward::book {
 namespace {
@@ -14,7 +14,7 @@ namespace {
 constexpr std::string_view undefined_in_1252 = "\x81\x8D\x8F\x90\x9D";
 constexpr std::string_view utf8_mark = "\xEF\xBB\xBF";
 
-std::optional<std::string> taken(char* recoded, const OgrMessages& messages) {
+std::optional<std::string> taken(char* recoded, const detail::OgrMessages& messages) {
     const std::unique_ptr<char, decltype(&CPLFree)> owned(recoded, CPLFree);
     return owned == nullptr || messages.failures() > 0 || !messages.warnings().empty()
                ? std::nullopt
@@ -25,7 +25,7 @@ std::optional<std::string> from_1252(std::string_view bytes) {
     if (bytes.find_first_of(undefined_in_1252) != bytes.npos) {
         return std::nullopt;
     }
-    const OgrMessages messages;
+    const detail::OgrMessages messages;
     return taken(CPLRecode(std::string(bytes).c_str(), "CP1252", CPL_ENC_UTF8), messages);
 }
 
@@ -41,7 +41,7 @@ std::optional<std::string> from_utf16(std::string_view bytes, bool little) {
     if (bytes.size() % 2 != 0 || text.find(L'\0') != text.npos) {
         return std::nullopt;
     }
-    const OgrMessages messages;
+    const detail::OgrMessages messages;
     return taken(CPLRecodeFromWChar(text.data(), CPL_ENC_UTF16, CPL_ENC_UTF8), messages);
 }
 

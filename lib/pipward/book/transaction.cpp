@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: MIT
-#include "pipward/book/transaction.h"
+#include "pipward/book/detail/transaction.h"
 
 #include <fmt/format.h>
 #include <ogrsf_frmts.h>
@@ -7,7 +7,7 @@
 #include <algorithm>
 #include <thread>
 
-#include "pipward/book/triggers.h"
+#include "pipward/book/detail/triggers.h"
 
 namespace pipward::book {
 namespace {
@@ -23,42 +23,42 @@ milliseconds left_until(Clock::time_point deadline) {
 
 // A GeoPackage's transaction begins without a lock and then fails at once instead of waiting for one. A first
 // statement that writes nothing takes the lock, and does wait.
-void take_lock(Session& session, milliseconds wait) {
+void take_lock(detail::Session& session, milliseconds wait) {
     if (!session.server) {
-        run_sql(session, fmt::format("PRAGMA busy_timeout = {}", wait.count()));
+        detail::run_sql(session, fmt::format("PRAGMA busy_timeout = {}", wait.count()));
     }
     const auto before = session.messages->failures();
-    expect_success(session, before, session.dataset->StartTransaction() != OGRERR_NONE, "StartTransaction");
+    detail::expect_success(session, before, session.dataset->StartTransaction() != OGRERR_NONE, "StartTransaction");
     if (!session.server) {
-        run_sql(session, "UPDATE gpkg_contents SET identifier = identifier WHERE 0");
+        detail::run_sql(session, "UPDATE gpkg_contents SET identifier = identifier WHERE 0");
     }
 }
 
 // Sizes, extents and dates of change belong into the same transaction as the rows.
-void flush_layers(Session& session) {
+void flush_layers(detail::Session& session) {
     const auto before = session.messages->failures();
     for (auto* layer : session.dataset->GetLayers()) {
-        expect_success(session, before, layer->SyncToDisk() != OGRERR_NONE, "SyncToDisk");
+        detail::expect_success(session, before, layer->SyncToDisk() != OGRERR_NONE, "SyncToDisk");
     }
 }
 
-void commit(Session& session) {
+void commit(detail::Session& session) {
     flush_layers(session);
     const auto before = session.messages->failures();
-    expect_success(session, before, session.dataset->CommitTransaction() != OGRERR_NONE, "CommitTransaction");
+    detail::expect_success(session, before, session.dataset->CommitTransaction() != OGRERR_NONE, "CommitTransaction");
 }
 
-void roll_back(Session& session) {
+void roll_back(detail::Session& session) {
     session.dataset->RollbackTransaction();
     session.dataset.reset();
 }
 
 void change_once(const std::string& location, const std::vector<std::string>& tables, milliseconds wait,
-                 const std::function<void(Session&)>& work) {
-    auto session = open_session(location, Purpose::writing);
+                 const std::function<void(detail::Session&)>& work) {
+    auto session = detail::open_session(location, detail::Purpose::writing);
     try {
         take_lock(session, wait);
-        refuse_foreign_triggers(session, location, tables);
+        detail::refuse_foreign_triggers(session, location, tables);
         work(session);
         commit(session);
     } catch (...) {
@@ -67,9 +67,9 @@ void change_once(const std::string& location, const std::vector<std::string>& ta
     }
 }
 
-Error not_written(const std::string& location, const OgrTrouble& trouble, Patience patience) {
+Error not_written(const std::string& location, const detail::OgrTrouble& trouble, Patience patience) {
     if (trouble.locked()) {
-        return access_error(location,
+        return detail::access_error(location,
                             say("Another program is writing this book and did not finish within {:g} s.",
                                 static_cast<double>(patience.count()) / 1000.0),
                             say("Save or cancel the edits there, then try again. Nothing was changed."));
@@ -77,20 +77,20 @@ Error not_written(const std::string& location, const OgrTrouble& trouble, Patien
     const std::string said = trouble.what();
     if (said.find("readonly") != std::string::npos || said.find("read-only") != std::string::npos ||
         said.find("unable to open database file") != std::string::npos) {
-        return may_not_write(location);
+        return detail::may_not_write(location);
     }
-    return access_error(
+    return detail::access_error(
         location, say("The book could not be written: {}.", said),
         say("Nothing was changed. Check that there is room on the disk and that the file is whole "
             "(book-check)."));
 }
 
-Error not_read(const std::string& location, const OgrTrouble& trouble) {
+Error not_read(const std::string& location, const detail::OgrTrouble& trouble) {
     if (trouble.locked()) {
-        return access_error(location, say("Another program is writing this book."),
+        return detail::access_error(location, say("Another program is writing this book."),
                             say("Try again in a moment."));
     }
-    return access_error(location, say("The book could not be read: {}.", trouble.what()),
+    return detail::access_error(location, say("The book could not be read: {}.", trouble.what()),
                         say("If the file is damaged, fetch it from a backup."));
 }
 
@@ -101,7 +101,7 @@ void patiently(Patience patience, const Try& attempt, const GiveUp& give_up) {
     for (;;) {
         try {
             return attempt(left_until(deadline));
-        } catch (const OgrTrouble& trouble) {
+        } catch (const detail::OgrTrouble& trouble) {
             if (!trouble.locked() || Clock::now() + pause_between_tries >= deadline) {
                 throw give_up(trouble);
             }
@@ -112,22 +112,22 @@ void patiently(Patience patience, const Try& attempt, const GiveUp& give_up) {
 
 }  // namespace
 
-void change_book(const std::string& location, const std::vector<std::string>& tables, Patience patience,
-                 const std::function<void(Session&)>& work) {
+void detail::change_book(const std::string& location, const std::vector<std::string>& tables, Patience patience,
+                 const std::function<void(detail::Session&)>& work) {
     patiently(
         patience, [&](milliseconds left) { change_once(location, tables, left, work); },
-        [&](const OgrTrouble& trouble) { return not_written(location, trouble, patience); });
+        [&](const detail::OgrTrouble& trouble) { return not_written(location, trouble, patience); });
 }
 
-void look_into_book(const std::string& location, Patience patience,
-                    const std::function<void(Session&)>& work) {
+void detail::look_into_book(const std::string& location, Patience patience,
+                    const std::function<void(detail::Session&)>& work) {
     patiently(
         patience,
         [&](milliseconds) {
-            auto session = open_session(location, Purpose::reading);
+            auto session = detail::open_session(location, detail::Purpose::reading);
             work(session);
         },
-        [&](const OgrTrouble& trouble) { return not_read(location, trouble); });
+        [&](const detail::OgrTrouble& trouble) { return not_read(location, trouble); });
 }
 
 }  // namespace pipward::book

@@ -1,11 +1,11 @@
 // SPDX-License-Identifier: MIT
-#include "pipward/book/triggers.h"
+#include "pipward/book/detail/triggers.h"
 
 #include <algorithm>
 #include <array>
 #include <cctype>
 
-namespace pipward::book {
+namespace pipward::book::detail {
 namespace {
 
 constexpr std::array every_write_touches{
@@ -104,4 +104,4 @@ void refuse_foreign_triggers(Session& session, const std::string& location,
     }
 }
 
-}  // namespace pipward::book
+}  // namespace pipward::book::detail

@@ -9,7 +9,7 @@
 #include <algorithm>
 #include <cmath>
 
-#include "pipward/book/layers.h"
+#include "pipward/book/detail/layers.h"
 #include "pipward/value/sentence.h"
 
 namespace pipward::book {
@@ -25,7 +25,7 @@ Finding left_out(const UserLayer& layer, const std::string& feature, Sentence me
 void add_area(const OGRPolygon& polygon, UserFeature feature, UserLayer& layer) {
     feature.is_area = true;
     feature.has_holes = polygon.getNumInteriorRings() > 0;
-    feature.points = to_map_line(polygon.getExteriorRing());
+    feature.points = detail::to_map_line(polygon.getExteriorRing());
     if (feature.points.empty()) {
         layer.findings.push_back(
             left_out(layer, feature.name, say("It has a coordinate that is no finite number.")));
@@ -45,7 +45,7 @@ void add_geometry(const OGRGeometry* geometry, UserFeature feature, UserLayer& l
     } else if (no_place) {
         layer.findings.push_back(left_out(layer, feature.name, say("It has no place on the map.")));
     } else if (kind == wkbPoint) {
-        if (const auto point = to_map_point(geometry)) {
+        if (const auto point = detail::to_map_point(geometry)) {
             feature.points = {*point};
             layer.features.push_back(std::move(feature));
         } else {
@@ -54,7 +54,7 @@ void add_geometry(const OGRGeometry* geometry, UserFeature feature, UserLayer& l
         }
     } else if (kind == wkbLineString) {
         feature.is_line = true;
-        feature.points = to_map_line(geometry);
+        feature.points = detail::to_map_line(geometry);
         if (feature.points.empty()) {
             layer.findings.push_back(
                 left_out(layer, feature.name, say("It has a coordinate that is no finite number.")));
@@ -107,9 +107,9 @@ bool is_csv(GDALDataset& dataset) {
     return dataset.GetDriver() != nullptr && EQUAL(dataset.GetDriver()->GetDescription(), "CSV");
 }
 
-DatasetHandle opened(const std::string& file, Wanted wanted, const OgrMessages& messages) {
+detail::DatasetHandle opened(const std::string& file, Wanted wanted, const detail::OgrMessages& messages) {
     GDALAllRegister();
-    DatasetHandle dataset(
+    detail::DatasetHandle dataset(
         GDALDataset::Open(file.c_str(), GDAL_OF_VECTOR | GDAL_OF_READONLY, nullptr, nullptr, nullptr));
     if (dataset != nullptr && is_csv(*dataset)) {
         const auto options = open_options(wanted);
@@ -118,7 +118,7 @@ DatasetHandle opened(const std::string& file, Wanted wanted, const OgrMessages& 
     }
     if (dataset == nullptr) {
         const auto said = messages.failures_since(0);
-        throw access_error(shown_location(file),
+        throw detail::access_error(shown_location(file),
                            said.empty() ? say("The file cannot be opened as a layer.")
                                         : say("The file cannot be opened as a layer: {}.", said),
                            say("Name a GeoPackage, a Shapefile, a GeoJSON or a CSV file with coordinates."));
@@ -135,7 +135,7 @@ OGRLayer& chosen_layer(GDALDataset& dataset, const std::string& file, const std:
         if (OGRLayer* layer = dataset.GetLayerByName(wanted.c_str())) {
             return *layer;
         }
-        throw access_error(shown_location(file), say("The file has no layer {}.", wanted),
+        throw detail::access_error(shown_location(file), say("The file has no layer {}.", wanted),
                            say("It has: {}.", fmt::format("{}", fmt::join(names, ", "))));
     }
     if (names.size() != 1) {
@@ -159,7 +159,7 @@ bool is_utf8(const std::string& text) {
 // A text that nobody can read would be lost without a word.
 void add_texts(const OGRFeature& source, UserFeature& feature, UserLayer& layer, Wanted wanted) {
     for (int field = 0; field < source.GetFieldCount(); ++field) {
-        const auto text = to_text(get_field(source, field));
+        const auto text = to_text(detail::get_field(source, field));
         const std::string name = source.GetFieldDefnRef(field)->GetNameRef();
         if (!text.empty() && is_utf8(text)) {
             feature.texts[name] = text;
@@ -193,7 +193,7 @@ void read_columns(const OGRFeatureDefn& definition, UserLayer& layer, Wanted wan
 }
 
 UserLayer read(const std::string& file, const std::string& layer, Wanted wanted) {
-    const OgrMessages messages;
+    const detail::OgrMessages messages;
     const auto dataset = opened(file, wanted, messages);
     auto& source = chosen_layer(*dataset, file, layer);
     UserLayer result{.name = source.GetName(), .crs = crs_of(source)};
@@ -206,7 +206,7 @@ UserLayer read(const std::string& file, const std::string& layer, Wanted wanted)
         add_geometry(feature->GetGeometryRef(), std::move(made), result, wanted);
     }
     if (messages.failures() > before) {
-        throw access_error(shown_location(file),
+        throw detail::access_error(shown_location(file),
                            say("The layer could be read only in part: {}", messages.failures_since(before)),
                            say("The file is damaged: fetch it anew."));
     }
@@ -253,7 +253,7 @@ UserLayer read_user_rows(const std::string& file, const std::string& layer) {
 }
 
 void add_row(UserLayer& layer, UserFeature feature, const std::string& wkt) {
-    const OgrMessages quiet;
+    const detail::OgrMessages quiet;
     OGRGeometry* geometry = nullptr;
     const char* rest = wkt.c_str();
     const auto trouble =
@@ -272,7 +272,7 @@ void add_row(UserLayer& layer, UserFeature feature, const std::string& wkt) {
 }
 
 UserLayer user_layer_of(const std::string& text, const std::string& parameter) {
-    const OgrMessages quiet;
+    const detail::OgrMessages quiet;
     const auto wkt = as_wkt(trimmed(text));
     OGRGeometry* geometry = nullptr;
     const char* rest = wkt.c_str();

@@ -9,7 +9,7 @@
 #include <algorithm>
 #include <array>
 
-#include "pipward/book/ogr_session.h"
+#include "pipward/book/detail/ogr_session.h"
 
 namespace pipward::book {
 namespace {
@@ -77,13 +77,13 @@ std::optional<std::vector<WorkbookSheet>> read_workbook(std::string_view bytes) 
         return std::nullopt;
     }
     GDALAllRegister();
-    const OgrMessages messages;
+    const detail::OgrMessages messages;
     const std::array settings{Setting("OGR_XLSX_HEADERS", "DISABLE"), Setting("OGR_ODS_HEADERS", "DISABLE"),
                               Setting("OGR_XLSX_FIELD_TYPES", "STRING"),
                               Setting("OGR_ODS_FIELD_TYPES", "STRING")};
     const MemoryFile file(bytes);
     constexpr std::array<const char*, 3> drivers{"XLSX", "ODS", nullptr};
-    const DatasetHandle dataset(
+    const detail::DatasetHandle dataset(
         GDALDataset::Open(file.name(), GDAL_OF_VECTOR | GDAL_OF_READONLY, drivers.data(), nullptr, nullptr));
     if (dataset == nullptr) {
         return std::nullopt;

@@ -4,9 +4,9 @@
 
 #include <algorithm>
 
-#include "pipward/book/dress_rows.h"
+#include "pipward/book/detail/dress_rows.h"
 #include "pipward/book/dressing.h"
-#include "pipward/book/transaction.h"
+#include "pipward/book/detail/transaction.h"
 
 namespace pipward::book {
 namespace {
@@ -21,24 +21,24 @@ constexpr auto projects_form =
     "CREATE TABLE qgis_projects (name TEXT PRIMARY KEY, metadata BLOB, content BLOB)";
 
 // The time of writing; OGR's own setting fixes it where a file must come out the same each time.
-std::string time_now(Session& session) {
+std::string time_now(detail::Session& session) {
     if (const char* fixed = CPLGetConfigOption("OGR_CURRENT_DATE", nullptr)) {
         return fixed;
     }
-    return query(session, "SELECT strftime('%Y-%m-%dT%H:%M:%fZ','now')").at(0).at(0).value_or("");
+    return detail::query(session, "SELECT strftime('%Y-%m-%dT%H:%M:%fZ','now')").at(0).at(0).value_or("");
 }
 
-void make_tables(Session& session, const std::string& time) {
-    if (!has_table(session, "layer_styles")) {
-        run_sql(session, styles_form);
-        run_sql(session,
+void make_tables(detail::Session& session, const std::string& time) {
+    if (!detail::has_table(session, "layer_styles")) {
+        detail::run_sql(session, styles_form);
+        detail::run_sql(session,
                 fmt::format("INSERT INTO gpkg_contents (table_name, data_type, identifier, description, "
                             "last_change) VALUES ('layer_styles', 'attributes', 'Layer styles', "
                             "'How the layers look in a desktop.', {})",
-                            quoted_text(time)));
+                            detail::quoted_text(time)));
     }
-    if (!has_table(session, "qgis_projects")) {
-        run_sql(session, projects_form);
+    if (!detail::has_table(session, "qgis_projects")) {
+        detail::run_sql(session, projects_form);
     }
 }
 
@@ -51,39 +51,39 @@ struct StyleRow {
 };
 
 // OGR takes a bare id for the row number and leaves it out of the columns.
-std::vector<StyleRow> styles_of(Session& session, const StyleText& style) {
+std::vector<StyleRow> styles_of(detail::Session& session, const StyleText& style) {
     std::vector<StyleRow> rows;
     for (const auto& row :
-         query(session, fmt::format("SELECT CAST(id AS TEXT), styleName, useAsDefault, description, styleQML "
+         detail::query(session, fmt::format("SELECT CAST(id AS TEXT), styleName, useAsDefault, description, styleQML "
                                     "FROM layer_styles WHERE f_table_name = {} ORDER BY id",
-                                    quoted_text(style.table)))) {
+                                    detail::quoted_text(style.table)))) {
         auto text = row[4].value_or("");
         const bool ours = row[1] == std::string(style_name);
-        rows.push_back({row[0].value_or(""), ours, ours && is_our_style(row[3].value_or(""), text),
+        rows.push_back({row[0].value_or(""), ours, ours && detail::is_our_style(row[3].value_or(""), text),
                         row[2].value_or("0") != "0", std::move(text)});
     }
     return rows;
 }
 
-void add_style(Session& session, const StyleText& style, bool as_default, const std::string& time) {
-    run_sql(session,
+void add_style(detail::Session& session, const StyleText& style, bool as_default, const std::string& time) {
+    detail::run_sql(session,
             fmt::format("INSERT INTO layer_styles (f_table_catalog, f_table_schema, f_table_name, "
                         "f_geometry_column, styleName, styleQML, styleSLD, useAsDefault, description, owner, "
                         "update_time) VALUES ('', '', {}, {}, {}, {}, '', {}, {}, '', {})",
-                        quoted_text(style.table), quoted_text(style.geometry_column), quoted_text(style_name),
-                        quoted_text(style.text), as_default ? 1 : 0, quoted_text(style_mark(style.text)),
-                        quoted_text(time)));
+                        detail::quoted_text(style.table), detail::quoted_text(style.geometry_column), detail::quoted_text(style_name),
+                        detail::quoted_text(style.text), as_default ? 1 : 0, detail::quoted_text(detail::style_mark(style.text)),
+                        detail::quoted_text(time)));
 }
 
-void replace_style(Session& session, const StyleRow& old, const StyleText& style, const std::string& time) {
-    run_sql(session,
+void replace_style(detail::Session& session, const StyleRow& old, const StyleText& style, const std::string& time) {
+    detail::run_sql(session,
             fmt::format("UPDATE layer_styles SET styleQML = {}, f_geometry_column = {}, description = {}, "
                         "update_time = {} WHERE id = {}",
-                        quoted_text(style.text), quoted_text(style.geometry_column),
-                        quoted_text(style_mark(style.text)), quoted_text(time), old.id));
+                        detail::quoted_text(style.text), detail::quoted_text(style.geometry_column),
+                        detail::quoted_text(detail::style_mark(style.text)), detail::quoted_text(time), old.id));
 }
 
-void put_style(Session& session, const StyleText& style, const std::string& time, DressReport& report) {
+void put_style(detail::Session& session, const StyleText& style, const std::string& time, DressReport& report) {
     const auto rows = styles_of(session, style);
     const bool users_default =
         std::ranges::any_of(rows, [](const StyleRow& row) { return row.is_default && !row.named_as_ours; });
@@ -105,15 +105,15 @@ void put_style(Session& session, const StyleText& style, const std::string& time
     report.written.push_back(style.table);
 }
 
-void put_project(Session& session, const ProjectText& project, const std::string& time, DressReport& report) {
-    const auto name = quoted_text(project.name);
-    const auto rows = query(session,
+void put_project(detail::Session& session, const ProjectText& project, const std::string& time, DressReport& report) {
+    const auto name = detail::quoted_text(project.name);
+    const auto rows = detail::query(session,
                             "SELECT CAST(metadata AS TEXT), CAST(content AS TEXT) FROM qgis_projects "
                             "WHERE name = " +
                                 name);
     if (!rows.empty()) {
         const auto old = rows[0][1].value_or("");
-        if (!is_our_project(rows[0][0].value_or(""), old)) {
+        if (!detail::is_our_project(rows[0][0].value_or(""), old)) {
             report.changed_by_user.push_back(project.name);
             return;
         }
@@ -122,10 +122,10 @@ void put_project(Session& session, const ProjectText& project, const std::string
             return;
         }
     }
-    run_sql(
+    detail::run_sql(
         session,
         fmt::format("INSERT OR REPLACE INTO qgis_projects (name, metadata, content) VALUES ({}, {}, {})",
-                    name, quoted_text(project_mark(project.content, time)), quoted_text(project.content)));
+                    name, detail::quoted_text(detail::project_mark(project.content, time)), detail::quoted_text(project.content)));
     report.written.push_back(project.name);
 }
 
@@ -133,13 +133,13 @@ void put_project(Session& session, const ProjectText& project, const std::string
 
 DressReport write_dressing(const std::string& location, const std::vector<StyleText>& styles,
                            const ProjectText& project, Patience patience) {
-    if (is_server(location)) {
-        throw access_error(shown_location(location),
+    if (detail::is_server(location)) {
+        throw detail::access_error(shown_location(location),
                            say("Only a GeoPackage can be dressed, not a database server."),
                            say("Style the layers in the desktop and keep its project there."));
     }
     DressReport report;
-    change_book(location, {"layer_styles", "qgis_projects"}, patience, [&](Session& session) {
+    detail::change_book(location, {"layer_styles", "qgis_projects"}, patience, [&](detail::Session& session) {
         report = {};
         const auto time = time_now(session);
         make_tables(session, time);

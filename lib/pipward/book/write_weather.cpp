@@ -5,9 +5,9 @@
 #include <map>
 
 #include "pipward/book/book.h"
-#include "pipward/book/layers.h"
+#include "pipward/book/detail/layers.h"
 #include "pipward/book/schema.h"
-#include "pipward/book/transaction.h"
+#include "pipward/book/detail/transaction.h"
 #include "pipward/record/words.h"
 
 namespace pipward::book {
@@ -63,18 +63,18 @@ void check_days(const std::vector<WeatherDay>& days) {
     }
 }
 
-OGRLayer& layer_named(Session& session, const std::string& location, const char* name) {
+OGRLayer& layer_named(detail::Session& session, const std::string& location, const char* name) {
     OGRLayer* layer = session.dataset->GetLayerByName(name);
     if (layer == nullptr) {
-        throw access_error(location, say("The book has no table {}.", name),
+        throw detail::access_error(location, say("The book has no table {}.", name),
                            say("Check it with book-check."));
     }
     return *layer;
 }
 
-void expect_station(Session& session, const std::string& location, const WeatherDay& day) {
+void expect_station(detail::Session& session, const std::string& location, const WeatherDay& day) {
     auto& stations = layer_named(session, location, "station");
-    stations.SetAttributeFilter(("name = " + quoted_text(day.station)).c_str());
+    stations.SetAttributeFilter(("name = " + detail::quoted_text(day.station)).c_str());
     stations.ResetReading();
     const OGRFeatureUniquePtr found(stations.GetNextFeature());
     stations.SetAttributeFilter(nullptr);
@@ -87,18 +87,18 @@ void expect_station(Session& session, const std::string& location, const Weather
 
 using Stored = std::map<Day, OGRFeatureUniquePtr>;
 
-Stored stored_days(Session& session, OGRLayer& layer, const std::string& station) {
+Stored stored_days(detail::Session& session, OGRLayer& layer, const std::string& station) {
     Stored stored;
     const auto before = session.messages->failures();
-    layer.SetAttributeFilter(("station = " + quoted_text(station)).c_str());
+    layer.SetAttributeFilter(("station = " + detail::quoted_text(station)).c_str());
     const int field = layer.GetLayerDefn()->GetFieldIndex("day");
     for (auto& feature : layer) {
-        if (const auto day = get_field(*feature, field); std::holds_alternative<Day>(day)) {
+        if (const auto day = detail::get_field(*feature, field); std::holds_alternative<Day>(day)) {
             stored[std::get<Day>(day)] = std::move(feature);
         }
     }
     layer.SetAttributeFilter(nullptr);
-    expect_success(session, before, false, "read");
+    detail::expect_success(session, before, false, "read");
     return stored;
 }
 
@@ -106,25 +106,25 @@ void fill(OGRFeature& feature, const WeatherDay& day) {
     const auto cells = cells_of(day);
     const auto& columns = find_book_table("weather_day")->columns;
     for (std::size_t i = 0; i < cells.size(); ++i) {
-        set_field(feature, feature.GetFieldIndex(std::string(columns[i].name).c_str()), cells[i]);
+        detail::set_field(feature, feature.GetFieldIndex(std::string(columns[i].name).c_str()), cells[i]);
     }
 }
 
-void add_day(Session& session, OGRLayer& layer, const WeatherDay& day) {
+void add_day(detail::Session& session, OGRLayer& layer, const WeatherDay& day) {
     OGRFeature feature(layer.GetLayerDefn());
     fill(feature, day);
     const auto before = session.messages->failures();
-    expect_success(session, before, layer.CreateFeature(&feature) != OGRERR_NONE, "CreateFeature");
+    detail::expect_success(session, before, layer.CreateFeature(&feature) != OGRERR_NONE, "CreateFeature");
 }
 
-bool replace_day(Session& session, OGRLayer& layer, OGRFeature& stored, const WeatherDay& day) {
+bool replace_day(detail::Session& session, OGRLayer& layer, OGRFeature& stored, const WeatherDay& day) {
     const OGRFeatureUniquePtr renewed(stored.Clone());
     fill(*renewed, day);
     if (renewed->Equal(&stored) != 0) {
         return false;
     }
     const auto before = session.messages->failures();
-    expect_success(session, before, layer.SetFeature(renewed.get()) != OGRERR_NONE, "SetFeature");
+    detail::expect_success(session, before, layer.SetFeature(renewed.get()) != OGRERR_NONE, "SetFeature");
     return true;
 }
 
@@ -134,7 +134,7 @@ bool supersedes(const WeatherDay& day, const OGRFeature& stored) {
            stored.GetFieldAsString("source") == to_word(WeatherSource::forecast);
 }
 
-WeatherWritten write_days(Session& session, const std::string& location, const std::vector<WeatherDay>& days,
+WeatherWritten write_days(detail::Session& session, const std::string& location, const std::vector<WeatherDay>& days,
                           bool replace_existing) {
     expect_station(session, location, days.front());
     auto& layer = layer_named(session, location, "weather_day");
@@ -164,8 +164,8 @@ WeatherWritten write_weather(const std::string& location, const std::vector<Weat
     }
     check_days(days);
     WeatherWritten written;
-    change_book(location, {"weather_day"}, default_patience,
-                [&](Session& session) { written = write_days(session, location, days, replace_existing); });
+    detail::change_book(location, {"weather_day"}, default_patience,
+                [&](detail::Session& session) { written = write_days(session, location, days, replace_existing); });
     return written;
 }
 

@@ -1,14 +1,14 @@
 // SPDX-License-Identifier: MIT
-#include "pipward/cross/bloom_course.h"
+#include "pipward/cross/detail/bloom_course.h"
 
 #include <algorithm>
 #include <cmath>
 
 #include "pipward/bloom/stage_ladder.h"
-#include "pipward/cross/effective_pollination.h"
+#include "pipward/cross/detail/effective_pollination.h"
 #include "pipward/math/quantile.h"
 
-namespace pipward::cross {
+namespace pipward::cross::detail {
 namespace {
 
 // How old, in days, a flower may be that still sets seed when pollinated on a season day. One a day.
@@ -196,4 +196,4 @@ double share_with(const BloomCourses& courses, DayRun BloomCourse::*run) {
     return static_cast<double>(count) / static_cast<double>(std::max<std::size_t>(1, courses.each.size()));
 }
 
-}  // namespace pipward::cross
+}  // namespace pipward::cross::detail

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: MIT
-#include "pipward/cross/choice.h"
+#include "pipward/cross/detail/choice.h"
 
 #include <fmt/format.h>
 
@@ -7,9 +7,9 @@
 #include <cmath>
 #include <tuple>
 
-#include "pipward/cross/why.h"
+#include "pipward/cross/detail/why.h"
 
-namespace pipward::cross {
+namespace pipward::cross::detail {
 namespace {
 
 bool freezes_for_next_season(const WayOutlook& way) {
@@ -257,4 +257,4 @@ void choose_ways(std::vector<WayOutlook>& ways, const PollenNeed& need, const Lo
     }
 }
 
-}  // namespace pipward::cross
+}  // namespace pipward::cross::detail

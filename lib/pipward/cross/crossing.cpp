@@ -1,12 +1,12 @@
 // SPDX-License-Identifier: MIT
-#include "pipward/cross/crossing.h"
+#include "pipward/cross/detail/crossing.h"
 
 #include <algorithm>
 
-#include "pipward/cross/forcing.h"
+#include "pipward/cross/detail/forcing.h"
 #include "pipward/math/quantile.h"
 
-namespace pipward::cross {
+namespace pipward::cross::detail {
 namespace {
 
 std::optional<lineage::SAlleles> alleles_of(const Accession* accession) {
@@ -136,4 +136,4 @@ Crossing crossing_of(Bench& bench, const CrossGoal& goal, const DonorShare& dono
     return crossing;
 }
 
-}  // namespace pipward::cross
+}  // namespace pipward::cross::detail

@@ -1,12 +1,12 @@
 // SPDX-License-Identifier: MIT
-#include "pipward/cross/effective_pollination.h"
+#include "pipward/cross/detail/effective_pollination.h"
 
 #include <algorithm>
 
-#include "pipward/cross/pollen_tube.h"
+#include "pipward/cross/detail/pollen_tube.h"
 #include "pipward/math/quantile.h"
 
-namespace pipward::cross {
+namespace pipward::cross::detail {
 namespace {
 
 // 'Comice', Tromp & Borsboom 1994: middle of the period, plus the tubes' journey at that temperature.
@@ -45,4 +45,4 @@ double effective_pollination_days(std::span<const double> daily_means_c) {
     return effective_pollination_days(ovule_life_days({math::mean(early)}), journey->days);
 }
 
-}  // namespace pipward::cross
+}  // namespace pipward::cross::detail

@@ -4,10 +4,10 @@
 #include <algorithm>
 #include <tuple>
 
-#include "pipward/cross/tasks.h"
-#include "pipward/cross/why.h"
+#include "pipward/cross/detail/tasks.h"
+#include "pipward/cross/detail/why.h"
 
-namespace pipward::cross {
+namespace pipward::cross::detail {
 namespace {
 
 // So many flowers are worked on one tree before a second is taken; bags are hung within so many days before
@@ -232,4 +232,4 @@ std::vector<FieldTask> field_tasks(const Bench& bench, const std::vector<GoalPla
     return tasks;
 }
 
-}  // namespace pipward::cross
+}  // namespace pipward::cross::detail

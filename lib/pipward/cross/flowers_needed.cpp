@@ -1,12 +1,12 @@
 // SPDX-License-Identifier: MIT
-#include "pipward/cross/flowers_needed.h"
+#include "pipward/cross/detail/flowers_needed.h"
 
 #include <algorithm>
 #include <cmath>
 
 #include "pipward/math/distributions.h"
 
-namespace pipward::cross {
+namespace pipward::cross::detail {
 namespace {
 
 constexpr double surest = 0.9999;  // certainty itself would need endlessly many flowers
@@ -63,4 +63,4 @@ int plants_needed(int wanted, double frequency, double confidence) {
     return enough;
 }
 
-}  // namespace pipward::cross
+}  // namespace pipward::cross::detail

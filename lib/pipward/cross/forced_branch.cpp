@@ -1,15 +1,15 @@
 // SPDX-License-Identifier: MIT
-#include "pipward/cross/forced_branch.h"
+#include "pipward/cross/detail/forced_branch.h"
 
 #include <algorithm>
 #include <cmath>
 
 #include "pipward/bloom/stage_ladder.h"
-#include "pipward/cross/forcing.h"
-#include "pipward/cross/scenarios.h"
+#include "pipward/cross/detail/forcing.h"
+#include "pipward/cross/detail/scenarios.h"
 #include "pipward/math/quantile.h"
 
-namespace pipward::cross {
+namespace pipward::cross::detail {
 namespace {
 
 constexpr double never = season_last + 1000;
@@ -133,4 +133,4 @@ std::optional<ForcedDays> forced_days(const BloomCourses& seed_parent, const Blo
     return days;
 }
 
-}  // namespace pipward::cross
+}  // namespace pipward::cross::detail

@@ -1,12 +1,12 @@
 // SPDX-License-Identifier: MIT
-#include "pipward/cross/forcing.h"
+#include "pipward/cross/detail/forcing.h"
 
 #include <algorithm>
 #include <array>
 
 #include "pipward/bloom/stage_ladder.h"
 
-namespace pipward::cross {
+namespace pipward::cross::detail {
 namespace {
 
 struct StageForcing {
@@ -57,4 +57,4 @@ double forcing_days_at(DegreeDays after_full) {
     return left->days + part * (right->days - left->days);
 }
 
-}  // namespace pipward::cross
+}  // namespace pipward::cross::detail

@@ -1,14 +1,14 @@
 // SPDX-License-Identifier: MIT
-#include "pipward/cross/goal_plan.h"
+#include "pipward/cross/detail/goal_plan.h"
 
 #include <fmt/format.h>
 
 #include <algorithm>
 
-#include "pipward/cross/flowers_needed.h"
-#include "pipward/cross/why.h"
+#include "pipward/cross/detail/flowers_needed.h"
+#include "pipward/cross/detail/why.h"
 
-namespace pipward::cross {
+namespace pipward::cross::detail {
 namespace {
 
 double best_chance(const std::vector<WayOutlook>& ways) {
@@ -150,4 +150,4 @@ GoalPlan plan_goal(Bench& bench, const CrossGoal& goal, LotLedger& ledger) {
     return plan;
 }
 
-}  // namespace pipward::cross
+}  // namespace pipward::cross::detail

@@ -1,10 +1,10 @@
 // SPDX-License-Identifier: MIT
-#include "pipward/cross/lot_outlook.h"
+#include "pipward/cross/detail/lot_outlook.h"
 
 #include <algorithm>
 #include <vector>
 
-namespace pipward::cross {
+namespace pipward::cross::detail {
 namespace {
 
 std::optional<double> flowers_in(const Stock& stock, const PollenLot& lot,
@@ -63,4 +63,4 @@ std::optional<LotOutlook> best_lot(const Stock& stock, const LotQuestion& questi
     return best;
 }
 
-}  // namespace pipward::cross
+}  // namespace pipward::cross::detail

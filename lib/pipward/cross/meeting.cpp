@@ -1,10 +1,10 @@
 // SPDX-License-Identifier: MIT
-#include "pipward/cross/meeting.h"
+#include "pipward/cross/detail/meeting.h"
 
-#include "pipward/cross/forcing.h"
-#include "pipward/cross/scenarios.h"
+#include "pipward/cross/detail/forcing.h"
+#include "pipward/cross/detail/scenarios.h"
 
-namespace pipward::cross {
+namespace pipward::cross::detail {
 
 double chance_same_day(const BloomCourses& seed_parent, const BloomCourses& donor) {
     return share_of_scenarios(seed_parent, [&](std::size_t s, std::size_t d) {
@@ -19,4 +19,4 @@ double chance_kept(const BloomCourses& seed_parent, const BloomCourses& donor) {
     });
 }
 
-}  // namespace pipward::cross
+}  // namespace pipward::cross::detail

@@ -1,14 +1,14 @@
 // SPDX-License-Identifier: MIT
-#include "pipward/cross/meeting_days.h"
+#include "pipward/cross/detail/meeting_days.h"
 
 #include <algorithm>
 #include <array>
 #include <cmath>
 
-#include "pipward/cross/forcing.h"
-#include "pipward/cross/scenarios.h"
+#include "pipward/cross/detail/forcing.h"
+#include "pipward/cross/detail/scenarios.h"
 
-namespace pipward::cross {
+namespace pipward::cross::detail {
 namespace {
 
 constexpr double half = 0.5;
@@ -120,4 +120,4 @@ std::optional<MeetingDays> kept_days(const BloomCourses& seed_parent, const Bloo
     return summed_up(counted, risk, risk);
 }
 
-}  // namespace pipward::cross
+}  // namespace pipward::cross::detail

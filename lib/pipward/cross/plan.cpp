@@ -6,8 +6,8 @@
 #include <algorithm>
 #include <tuple>
 
-#include "pipward/cross/goal_plan.h"
-#include "pipward/cross/tasks.h"
+#include "pipward/cross/detail/goal_plan.h"
+#include "pipward/cross/detail/tasks.h"
 
 namespace pipward::cross {
 namespace {
@@ -89,7 +89,7 @@ std::optional<lineage::Kinship> kinship_of(const Orchard& orchard, Findings& fin
     }
 }
 
-void collect_ways(SeasonPlan& plan, const std::vector<GoalPlan>& goals) {
+void collect_ways(SeasonPlan& plan, const std::vector<detail::GoalPlan>& goals) {
     for (const auto& goal : goals) {
         for (const auto& donor : goal.donors) {
             for (const auto& way : donor.ways) {
@@ -99,7 +99,7 @@ void collect_ways(SeasonPlan& plan, const std::vector<GoalPlan>& goals) {
     }
 }
 
-void note_about_goals(SeasonPlan& plan, const Bench& bench, const std::vector<const CrossGoal*>& goals) {
+void note_about_goals(SeasonPlan& plan, const detail::Bench& bench, const std::vector<const CrossGoal*>& goals) {
     note_other_seasons(plan.findings, bench.orchard->goals.size() - goals.size(), plan.season);
     note_no_goals(plan.findings, goals.empty(), plan.season);
     for (const auto* goal : goals) {
@@ -113,24 +113,24 @@ void note_about_goals(SeasonPlan& plan, const Bench& bench, const std::vector<co
 SeasonPlan plan_season(const bloom::BloomForecast& forecast, const Orchard& orchard,
                        const CrossingAssumptions& assumptions) {
     SeasonPlan plan{forecast.season, forecast.as_of, {}, {}, {}, {}};
-    Bench bench{&forecast,
+    detail::Bench bench{&forecast,
                 &orchard,
                 assumptions,
                 OrchardIndex(orchard),
-                stock_of(orchard, forecast),
+                detail::stock_of(orchard, forecast),
                 kinship_of(orchard, plan.findings),
-                CourseShelf(forecast)};
+                detail::CourseShelf(forecast)};
     const auto goals = goals_in_order(orchard, forecast.season);
     note_about_goals(plan, bench, goals);
-    std::vector<GoalPlan> planned;
+    std::vector<detail::GoalPlan> planned;
     planned.reserve(goals.size());
-    LotLedger ledger;
+    detail::LotLedger ledger;
     for (const auto* goal : goals) {
-        planned.push_back(plan_goal(bench, *goal, ledger));
+        planned.push_back(detail::plan_goal(bench, *goal, ledger));
     }
     collect_ways(plan, planned);
-    plan.pollen = pollen_tasks(bench, planned);
-    plan.field = field_tasks(bench, planned);
+    plan.pollen = detail::pollen_tasks(bench, planned);
+    plan.field = detail::field_tasks(bench, planned);
     return plan;
 }
 

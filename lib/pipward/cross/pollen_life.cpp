@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: MIT
-#include "pipward/cross/pollen_life.h"
+#include "pipward/cross/detail/pollen_life.h"
 
 #include <algorithm>
 #include <array>
@@ -8,7 +8,7 @@
 
 #include "pipward/math/distributions.h"
 
-namespace pipward::cross {
+namespace pipward::cross::detail {
 namespace {
 
 // The share kept is exp(-(k t)^b), t in months: a Weibull curve, b below 1 falling fastest at first.
@@ -118,4 +118,4 @@ double chance_usable(Germination germination, Share usable) {
     return math::normal_below((germination.mean - usable.value) / germination.sd);
 }
 
-}  // namespace pipward::cross
+}  // namespace pipward::cross::detail

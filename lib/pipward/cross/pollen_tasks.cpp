@@ -5,10 +5,10 @@
 #include <map>
 #include <tuple>
 
-#include "pipward/cross/tasks.h"
-#include "pipward/cross/why.h"
+#include "pipward/cross/detail/tasks.h"
+#include "pipward/cross/detail/why.h"
 
-namespace pipward::cross {
+namespace pipward::cross::detail {
 namespace {
 
 struct TaskKey {
@@ -247,4 +247,4 @@ std::vector<PollenTask> pollen_tasks(const Bench& bench, const std::vector<GoalP
     return sorted;
 }
 
-}  // namespace pipward::cross
+}  // namespace pipward::cross::detail

@@ -1,10 +1,10 @@
 // SPDX-License-Identifier: MIT
-#include "pipward/cross/pollen_tube.h"
+#include "pipward/cross/detail/pollen_tube.h"
 
 #include <array>
 #include <cmath>
 
-namespace pipward::cross {
+namespace pipward::cross::detail {
 namespace {
 
 constexpr double coldest = 5;
@@ -44,4 +44,4 @@ std::optional<TubeJourney> tube_journey(std::span<const double> daily_means_c) {
     return std::nullopt;
 }
 
-}  // namespace pipward::cross
+}  // namespace pipward::cross::detail

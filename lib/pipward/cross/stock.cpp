@@ -1,12 +1,12 @@
 // SPDX-License-Identifier: MIT
-#include "pipward/cross/stock.h"
+#include "pipward/cross/detail/stock.h"
 
 #include <algorithm>
 #include <tuple>
 
 #include "pipward/record/presence.h"
 
-namespace pipward::cross {
+namespace pipward::cross::detail {
 namespace {
 
 // Parents before other trees, then by label.
@@ -93,4 +93,4 @@ Milligrams pollen_per_flower(const Stock& stock, const std::string& donor, Milli
     return {stock.usual_pollen_per_flower_mg.value_or(otherwise.value)};
 }
 
-}  // namespace pipward::cross
+}  // namespace pipward::cross::detail

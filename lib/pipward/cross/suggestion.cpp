@@ -6,7 +6,7 @@
 #include <limits>
 #include <tuple>
 
-#include "pipward/cross/flowers_needed.h"
+#include "pipward/cross/detail/flowers_needed.h"
 #include "pipward/math/distributions.h"
 
 namespace pipward::cross {
@@ -34,7 +34,7 @@ void foretell(SuggestedCross& cross, const ParentCandidate& one, const ParentCan
                                     : (*cross.mean > *rules.bar ? 1.0 : 0.0);
     if (*cross.share > least_share) {
         const double chance = std::min(*cross.share, 1 - 1e-9);
-        const int plants = plants_needed(rules.wanted, chance, rules.confidence);
+        const int plants = detail::plants_needed(rules.wanted, chance, rules.confidence);
         cross.plants = plants > 0 && plants <= most_plants ? std::optional{plants} : std::nullopt;
     }
 }

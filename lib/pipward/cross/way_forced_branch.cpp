@@ -1,12 +1,12 @@
 // SPDX-License-Identifier: MIT
 #include <fmt/format.h>
 
-#include "pipward/cross/forced_branch.h"
-#include "pipward/cross/forcing.h"
-#include "pipward/cross/way_view.h"
-#include "pipward/cross/why.h"
+#include "pipward/cross/detail/forced_branch.h"
+#include "pipward/cross/detail/forcing.h"
+#include "pipward/cross/detail/way_view.h"
+#include "pipward/cross/detail/why.h"
 
-namespace pipward::cross {
+namespace pipward::cross::detail {
 namespace {
 
 void cut(WayOutlook& outlook, const WayView& view, const DonorTree& donor, const ForcedDays& days) {
@@ -66,4 +66,4 @@ WayOutlook forced_branch_way(const WayView& view) {
     return outlook;
 }
 
-}  // namespace pipward::cross
+}  // namespace pipward::cross::detail

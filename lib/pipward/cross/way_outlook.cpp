@@ -1,15 +1,15 @@
 // SPDX-License-Identifier: MIT
-#include "pipward/cross/way_outlook.h"
+#include "pipward/cross/detail/way_outlook.h"
 
 #include <fmt/format.h>
 
 #include <algorithm>
 #include <array>
 
-#include "pipward/cross/way_view.h"
-#include "pipward/cross/why.h"
+#include "pipward/cross/detail/way_view.h"
+#include "pipward/cross/detail/why.h"
 
-namespace pipward::cross {
+namespace pipward::cross::detail {
 namespace {
 
 constexpr std::array every_way{PollenWay::same_day, PollenWay::kept_this_spring,
@@ -107,4 +107,4 @@ std::vector<WayOutlook> way_outlooks(const Bench& bench, const Crossing& crossin
     return ways;
 }
 
-}  // namespace pipward::cross
+}  // namespace pipward::cross::detail

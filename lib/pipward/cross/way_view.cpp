@@ -1,9 +1,9 @@
 // SPDX-License-Identifier: MIT
-#include "pipward/cross/way_view.h"
+#include "pipward/cross/detail/way_view.h"
 
 #include <fmt/format.h>
 
-namespace pipward::cross {
+namespace pipward::cross::detail {
 
 WayOutlook begin_way(const WayView& view, PollenWay way) {
     WayOutlook outlook;
@@ -39,4 +39,4 @@ void gather_at(WayOutlook& outlook, const Crossing& crossing, const DonorTree& d
     outlook.early_tree = donor.tree != standing.tree && usual && here && *here < *usual;
 }
 
-}  // namespace pipward::cross
+}  // namespace pipward::cross::detail

@@ -1,10 +1,10 @@
 // SPDX-License-Identifier: MIT
 #include <fmt/format.h>
 
-#include "pipward/cross/way_view.h"
-#include "pipward/cross/why.h"
+#include "pipward/cross/detail/way_view.h"
+#include "pipward/cross/detail/why.h"
 
-namespace pipward::cross {
+namespace pipward::cross::detail {
 namespace {
 
 std::optional<WayOutlook> lot_way(const WayView& view, PollenWay way, LotQuestion question) {
@@ -77,4 +77,4 @@ WayOutlook kept_for_next_season_way(const WayView& view) {
     return outlook;
 }
 
-}  // namespace pipward::cross
+}  // namespace pipward::cross::detail

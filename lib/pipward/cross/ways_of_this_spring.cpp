@@ -3,14 +3,14 @@
 
 #include <algorithm>
 
-#include "pipward/cross/choice.h"
-#include "pipward/cross/forcing.h"
-#include "pipward/cross/meeting.h"
-#include "pipward/cross/meeting_days.h"
-#include "pipward/cross/way_view.h"
-#include "pipward/cross/why.h"
+#include "pipward/cross/detail/choice.h"
+#include "pipward/cross/detail/forcing.h"
+#include "pipward/cross/detail/meeting.h"
+#include "pipward/cross/detail/meeting_days.h"
+#include "pipward/cross/detail/way_view.h"
+#include "pipward/cross/detail/why.h"
 
-namespace pipward::cross {
+namespace pipward::cross::detail {
 namespace {
 
 // The refrigerator will do where it keeps pollen usable with this chance.
@@ -112,4 +112,4 @@ WayOutlook kept_this_spring_way(const WayView& view) {
     return outlook;
 }
 
-}  // namespace pipward::cross
+}  // namespace pipward::cross::detail

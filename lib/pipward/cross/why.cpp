@@ -1,14 +1,14 @@
 // SPDX-License-Identifier: MIT
-#include "pipward/cross/why.h"
+#include "pipward/cross/detail/why.h"
 
 #include <fmt/format.h>
 
 #include <cmath>
 
-#include "pipward/cross/forcing.h"
+#include "pipward/cross/detail/forcing.h"
 #include "pipward/record/descent.h"
 
-namespace pipward::cross {
+namespace pipward::cross::detail {
 namespace {
 
 constexpr double half_sibs = 0.125;
@@ -285,4 +285,4 @@ std::vector<Sentence> parentage_sentences(const Bench& bench, const Crossing& cr
     return sentences;
 }
 
-}  // namespace pipward::cross
+}  // namespace pipward::cross::detail

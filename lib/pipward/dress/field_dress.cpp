@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: MIT
-#include "pipward/dress/field_dress.h"
+#include "pipward/dress/detail/field_dress.h"
 
 #include <fmt/format.h>
 
@@ -7,7 +7,7 @@
 #include <array>
 #include <span>
 
-namespace pipward::dress {
+namespace pipward::dress::detail {
 namespace {
 
 std::string spaced(std::string_view word) {
@@ -164,4 +164,4 @@ std::vector<FieldDress> field_dresses(const TableShape& result, const Wording& w
     return fields;
 }
 
-}  // namespace pipward::dress
+}  // namespace pipward::dress::detail

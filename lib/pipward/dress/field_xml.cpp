@@ -1,9 +1,9 @@
 // SPDX-License-Identifier: MIT
 #include <fmt/format.h>
 
-#include "pipward/dress/parts_xml.h"
+#include "pipward/dress/detail/parts_xml.h"
 
-namespace pipward::dress {
+namespace pipward::dress::detail {
 namespace {
 
 pugi::xml_node add_widget(pugi::xml_node field, const char* kind) {
@@ -156,4 +156,4 @@ void write_fields(pugi::xml_node layer, const LayerDress& dress, const Surroundi
     write_table_columns(layer, dress);
 }
 
-}  // namespace pipward::dress
+}  // namespace pipward::dress::detail

@@ -1,9 +1,9 @@
 // SPDX-License-Identifier: MIT
-#include "pipward/dress/form_groups.h"
+#include "pipward/dress/detail/form_groups.h"
 
 #include <algorithm>
 
-namespace pipward::dress {
+namespace pipward::dress::detail {
 namespace {
 
 struct Tab {
@@ -80,4 +80,4 @@ std::vector<FormGroup> form_groups(std::string_view table, std::string_view titl
     return groups;
 }
 
-}  // namespace pipward::dress
+}  // namespace pipward::dress::detail

@@ -1,9 +1,9 @@
 // SPDX-License-Identifier: MIT
 #include <algorithm>
 
-#include "pipward/dress/parts_xml.h"
+#include "pipward/dress/detail/parts_xml.h"
 
-namespace pipward::dress {
+namespace pipward::dress::detail {
 namespace {
 
 pugi::xml_node add_tab(pugi::xml_node form, const std::string& title) {
@@ -60,4 +60,4 @@ void write_form(pugi::xml_node layer, const LayerDress& dress, const Surrounding
     }
 }
 
-}  // namespace pipward::dress
+}  // namespace pipward::dress::detail

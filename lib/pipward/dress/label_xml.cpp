@@ -1,9 +1,9 @@
 // SPDX-License-Identifier: MIT
 #include <fmt/format.h>
 
-#include "pipward/dress/parts_xml.h"
+#include "pipward/dress/detail/parts_xml.h"
 
-namespace pipward::dress {
+namespace pipward::dress::detail {
 namespace {
 
 // The desktop's own numbers for where a label stands.
@@ -81,4 +81,4 @@ void write_labels(pugi::xml_node layer, const LayerDress& dress) {
     write_rendering(settings, *dress.label);
 }
 
-}  // namespace pipward::dress
+}  // namespace pipward::dress::detail

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: MIT
-#include "pipward/dress/parts_xml.h"
+#include "pipward/dress/detail/parts_xml.h"
 
-namespace pipward::dress {
+namespace pipward::dress::detail {
 
 // Mode 2 of the desktop: each row has a day of beginning and a day of end.
 void write_lasting(pugi::xml_node layer, const LayerDress& dress) {
@@ -29,4 +29,4 @@ void write_layer_parts(pugi::xml_node layer, const LayerDress& dress, const Surr
     xml::text_child(layer, "mapTip", dress.map_tip);
 }
 
-}  // namespace pipward::dress
+}  // namespace pipward::dress::detail

@@ -3,9 +3,9 @@
 
 #include <algorithm>
 
-#include "pipward/dress/looks.h"
-#include "pipward/dress/palette.h"
-#include "pipward/dress/phrase.h"
+#include "pipward/dress/detail/looks.h"
+#include "pipward/dress/detail/palette.h"
+#include "pipward/dress/detail/phrase.h"
 
 namespace pipward::dress {
 namespace {
@@ -58,10 +58,10 @@ const Day* day_in(const Table& table, const Row& row, std::string_view column) {
 
 Sentence bloom_tip(const Wording& wording) {
     const auto day = [&](std::string_view name, const Sentence& form) {
-        return tip(day_words(name, form, wording));
+        return detail::tip(detail::day_words(name, form, wording));
     };
     return joined(
-        {verbatim("<b>"), tip(column("label")), verbatim("</b> "), tip(column("accession")), verbatim("<br>"),
+        {verbatim("<b>"), detail::tip(detail::column("label")), verbatim("</b> "), detail::tip(detail::column("accession")), verbatim("<br>"),
          say("full bloom about {},", day("full_p50", say("d MMMM yyyy"))), verbatim("<br>"),
          say("8 springs in 10 from {} to {}", day("full_p10", say("d MMMM")),
              day("full_p90", say("d MMMM")))},
@@ -90,7 +90,7 @@ std::optional<BloomSpan> bloom_span(const Table& bloom_window) {
     return span;
 }
 
-void dress_bloom(LayerDress& layer, const std::optional<BloomSpan>& span, const Wording& wording) {
+void detail::dress_bloom(LayerDress& layer, const std::optional<BloomSpan>& span, const Wording& wording) {
     layer.rules = span ? weeks(*span, wording)
                        : std::vector{ring(say("Full bloom").in(wording), "", ink::ordered(0.5))};
     layer.lasting = Lasting{"first_p50", "end_p50"};

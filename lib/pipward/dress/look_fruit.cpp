@@ -1,11 +1,11 @@
 // SPDX-License-Identifier: MIT
 #include <fmt/format.h>
 
-#include "pipward/dress/looks.h"
-#include "pipward/dress/palette.h"
-#include "pipward/dress/phrase.h"
+#include "pipward/dress/detail/looks.h"
+#include "pipward/dress/detail/palette.h"
+#include "pipward/dress/detail/phrase.h"
 
-namespace pipward::dress {
+namespace pipward::dress::detail {
 namespace {
 
 // Below its tree: bloom and work stand above and beside it.
@@ -39,4 +39,4 @@ void dress_first_fruit(LayerDress& layer, const Wording& wording) {
                         .in(wording);
 }
 
-}  // namespace pipward::dress
+}  // namespace pipward::dress::detail

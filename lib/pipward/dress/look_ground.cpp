@@ -1,11 +1,11 @@
 // SPDX-License-Identifier: MIT
 #include <fmt/format.h>
 
-#include "pipward/dress/looks.h"
-#include "pipward/dress/palette.h"
-#include "pipward/dress/phrase.h"
+#include "pipward/dress/detail/looks.h"
+#include "pipward/dress/detail/palette.h"
+#include "pipward/dress/detail/phrase.h"
 
-namespace pipward::dress {
+namespace pipward::dress::detail {
 namespace {
 
 void dress_blocks(LayerDress& layer, const Wording& wording) {
@@ -77,4 +77,4 @@ void dress_ground(LayerDress& layer, const Wording& wording) {
     }
 }
 
-}  // namespace pipward::dress
+}  // namespace pipward::dress::detail

@@ -1,11 +1,11 @@
 // SPDX-License-Identifier: MIT
 #include <fmt/format.h>
 
-#include "pipward/dress/looks.h"
-#include "pipward/dress/palette.h"
-#include "pipward/dress/phrase.h"
+#include "pipward/dress/detail/looks.h"
+#include "pipward/dress/detail/palette.h"
+#include "pipward/dress/detail/phrase.h"
 
-namespace pipward::dress {
+namespace pipward::dress::detail {
 namespace {
 
 // Smaller than the trees, which stand on most of them.
@@ -57,4 +57,4 @@ void dress_tree_numbers(LayerDress& layer, const Wording& wording) {
             .in(wording);
 }
 
-}  // namespace pipward::dress
+}  // namespace pipward::dress::detail

@@ -1,11 +1,11 @@
 // SPDX-License-Identifier: MIT
 #include <fmt/format.h>
 
-#include "pipward/dress/looks.h"
-#include "pipward/dress/palette.h"
-#include "pipward/dress/phrase.h"
+#include "pipward/dress/detail/looks.h"
+#include "pipward/dress/detail/palette.h"
+#include "pipward/dress/detail/phrase.h"
 
-namespace pipward::dress {
+namespace pipward::dress::detail {
 namespace {
 
 // Today, or the frame that is shown while the map plays through time.
@@ -71,4 +71,4 @@ void dress_trees(LayerDress& layer, const Wording& wording) {
     layer.map_tip = tree_tip(wording);
 }
 
-}  // namespace pipward::dress
+}  // namespace pipward::dress::detail

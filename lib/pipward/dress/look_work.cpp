@@ -1,11 +1,11 @@
 // SPDX-License-Identifier: MIT
 #include <fmt/format.h>
 
-#include "pipward/dress/looks.h"
-#include "pipward/dress/palette.h"
-#include "pipward/dress/phrase.h"
+#include "pipward/dress/detail/looks.h"
+#include "pipward/dress/detail/palette.h"
+#include "pipward/dress/detail/phrase.h"
 
-namespace pipward::dress {
+namespace pipward::dress::detail {
 namespace {
 
 /// Field work stands to the upper left of its tree, pollen work to the upper right: one tree may have both.
@@ -86,4 +86,4 @@ void dress_work(LayerDress& layer, const Wording& wording) {
     layer.map_tip = work_tip(words, wording).in(wording);
 }
 
-}  // namespace pipward::dress
+}  // namespace pipward::dress::detail

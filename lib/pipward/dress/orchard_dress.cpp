@@ -3,10 +3,10 @@
 
 #include <fmt/format.h>
 
-#include "pipward/dress/field_dress.h"
-#include "pipward/dress/form_groups.h"
-#include "pipward/dress/looks.h"
-#include "pipward/dress/phrase.h"
+#include "pipward/dress/detail/field_dress.h"
+#include "pipward/dress/detail/form_groups.h"
+#include "pipward/dress/detail/looks.h"
+#include "pipward/dress/detail/phrase.h"
 
 namespace pipward::dress {
 namespace {
@@ -17,17 +17,17 @@ struct RowName {
 };
 
 std::string with_day(std::string_view name, std::string_view day, const Wording& wording) {
-    return fmt::format("{} || ', ' || {}", column(name), day_words(day, say("d MMM yyyy"), wording));
+    return fmt::format("{} || ', ' || {}", detail::column(name), detail::day_words(day, say("d MMM yyyy"), wording));
 }
 
 // What names a row in lists and forms, where the table has no key of its own.
 std::vector<RowName> row_names(const Wording& wording) {
-    const auto value = [](std::string_view name) { return computed(column(name)); };
-    const auto noted = computed(day_words("noted_on", say("d MMM yyyy"), wording));
+    const auto value = [](std::string_view name) { return detail::computed(detail::column(name)); };
+    const auto noted = detail::computed(detail::day_words("noted_on", say("d MMM yyyy"), wording));
     return {
-        {"tree_row", phrase(say("{}, row {}", value("block"), value("name")), wording)},
+        {"tree_row", detail::phrase(say("{}, row {}", value("block"), value("name")), wording)},
         {"blend", R"("name" || ': ' || "member")"},
-        {"bloom_note", phrase(say("{}, stage {}", noted, value("bbch")), wording)},
+        {"bloom_note", detail::phrase(say("{}, stage {}", noted, value("bbch")), wording)},
         {"weather_day", with_day("station", "day", wording)},
         {"pollen_test", with_day("lot", "tested_on", wording)},
         {"fruit", with_day("tag", "picked_on", wording)},
@@ -41,7 +41,7 @@ std::vector<RowName> row_names(const Wording& wording) {
         {"meeting_skill", R"(replace("way", '_', ' '))"},
         {"cross_outlook", R"("cross" || ', ' || "way")"},
         {"row_position",
-         phrase(say("{}, row {}, position {}", value("block"), value("row"), value("position")), wording)},
+         detail::phrase(say("{}, row {}, position {}", value("block"), value("row"), value("position")), wording)},
         {"tree_number", R"("tree")"},
         {"first_fruit", R"("label" || ', ' || "expected")"},
         {"pollen_task", R"("work" || ', ' || "donor")"},
@@ -55,7 +55,7 @@ std::string row_name_of(std::string_view table, std::string_view key, const Word
             return entry.expression;
         }
     }
-    return column(key);
+    return detail::column(key);
 }
 
 }  // namespace
@@ -65,15 +65,15 @@ LayerDress dress_of(const book::BookTable& table, const Wording& wording) {
                      .title = wording(table.title),
                      .geometry = table.geometry,
                      .read_only = false,
-                     .fields = field_dresses(table, wording),
+                     .fields = detail::field_dresses(table, wording),
                      .groups = {},
                      .rules = {}};
-    layer.groups = form_groups(layer.table, layer.title, layer.fields, wording);
+    layer.groups = detail::form_groups(layer.table, layer.title, layer.fields, wording);
     layer.row_name = row_name_of(table.name, table.key.empty() ? "fid" : table.key.front(), wording);
     if (table.name == "tree") {
-        dress_trees(layer, wording);
+        detail::dress_trees(layer, wording);
     } else if (table.geometry != book::GeometryKind::none) {
-        dress_ground(layer, wording);
+        detail::dress_ground(layer, wording);
     }
     return layer;
 }
@@ -83,21 +83,21 @@ LayerDress dress_of(const TableShape& result, const std::optional<BloomSpan>& bl
                      .title = wording(result.title),
                      .geometry = result.has_points ? book::GeometryKind::point : book::GeometryKind::none,
                      .read_only = true,
-                     .fields = field_dresses(result, wording),
+                     .fields = detail::field_dresses(result, wording),
                      .groups = {},
                      .rules = {}};
-    layer.groups = form_groups(layer.table, layer.title, layer.fields, wording);
+    layer.groups = detail::form_groups(layer.table, layer.title, layer.fields, wording);
     layer.row_name = row_name_of(result.name, "fid", wording);
     if (result.name == "bloom_window") {
-        dress_bloom(layer, bloom, wording);
+        detail::dress_bloom(layer, bloom, wording);
     } else if (result.name == "field_task" || result.name == "pollen_task") {
-        dress_work(layer, wording);
+        detail::dress_work(layer, wording);
     } else if (result.name == "row_position") {
-        dress_positions(layer, wording);
+        detail::dress_positions(layer, wording);
     } else if (result.name == "tree_number") {
-        dress_tree_numbers(layer, wording);
+        detail::dress_tree_numbers(layer, wording);
     } else if (result.name == "first_fruit") {
-        dress_first_fruit(layer, wording);
+        detail::dress_first_fruit(layer, wording);
     }
     return layer;
 }

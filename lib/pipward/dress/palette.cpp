@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: MIT
-#include "pipward/dress/palette.h"
+#include "pipward/dress/detail/palette.h"
 
 #include <algorithm>
 #include <array>

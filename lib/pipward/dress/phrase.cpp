@@ -1,11 +1,11 @@
 // SPDX-License-Identifier: MIT
-#include "pipward/dress/phrase.h"
+#include "pipward/dress/detail/phrase.h"
 
 #include <fmt/format.h>
 
 #include <algorithm>
 
-namespace pipward::dress {
+namespace pipward::dress::detail {
 namespace {
 
 // A character that no text holds parts words from expressions.
@@ -63,4 +63,4 @@ Sentence tip(const std::string& expression) {
     return verbatim("[% " + expression + " %]");
 }
 
-}  // namespace pipward::dress
+}  // namespace pipward::dress::detail

@@ -5,8 +5,8 @@
 
 #include <algorithm>
 
-#include "pipward/dress/host_form.h"
-#include "pipward/dress/parts_xml.h"
+#include "pipward/dress/detail/host_form.h"
+#include "pipward/dress/detail/parts_xml.h"
 
 namespace pipward::dress {
 namespace {
@@ -91,8 +91,8 @@ const char* geometry_name(book::GeometryKind kind) {
     return "No geometry";
 }
 
-Surroundings surroundings_of(const ProjectDress& project, const std::string& table) {
-    Surroundings around;
+detail::Surroundings surroundings_of(const ProjectDress& project, const std::string& table) {
+    detail::Surroundings around;
     for (const auto& group : project.groups) {
         for (const auto& layer : group.layers) {
             around.layer_ids[layer.dress.table] = layer_id(layer.dress.table);
@@ -128,7 +128,7 @@ void write_layer(pugi::xml_node layers, const ProjectDress& project, const Proje
     const auto styles = xml::child(node, "map-layer-style-manager");
     xml::set(styles, "current", "default");
     xml::set(xml::child(styles, "map-layer-style"), "name", "default");
-    write_layer_parts(node, dress, surroundings_of(project, dress.table));
+    detail::write_layer_parts(node, dress, surroundings_of(project, dress.table));
 }
 
 void write_canvas(pugi::xml_node root, const ProjectDress& project) {
@@ -171,9 +171,9 @@ void write_time(pugi::xml_node root, const ProjectDress& project) {
 
 std::string project_text(const ProjectDress& project) {
     pugi::xml_document document;
-    document.append_child(pugi::node_doctype).set_value(host_doctype);
+    document.append_child(pugi::node_doctype).set_value(detail::host_doctype);
     const auto root = document.append_child("qgis");
-    xml::set(root, "version", host_version);
+    xml::set(root, "version", detail::host_version);
     xml::set(root, "projectname", project.title);
     xml::text_child(root, "title", project.title);
     write_crs(root, "projectCrs", project);

@@ -3,7 +3,7 @@
 
 #include <algorithm>
 
-#include "pipward/dress/phrase.h"
+#include "pipward/dress/detail/phrase.h"
 #include "pipward/dress/project_dress.h"
 
 namespace pipward::dress {
@@ -73,8 +73,8 @@ std::vector<ProjectGroup> filled_groups(const book::BookLook& look, const std::v
 void tell_bloom(ProjectDress& project, const Wording& wording) {
     const auto full_bloom =
         fmt::format("format_date(attribute(get_feature('{}', 'label', \"label\"), 'full_p50'), {})",
-                    layer_id("bloom_window"), phrase(say("d MMMM yyyy"), wording));
-    const auto words = phrase(verbatim("<br>") + say("full bloom about {}", computed(full_bloom)), wording);
+                    layer_id("bloom_window"), detail::phrase(say("d MMMM yyyy"), wording));
+    const auto words = detail::phrase(verbatim("<br>") + say("full bloom about {}", detail::computed(full_bloom)), wording);
     for (auto& group : project.groups) {
         for (auto& layer : group.layers) {
             if (layer.dress.table == "tree") {

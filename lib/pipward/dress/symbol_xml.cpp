@@ -1,9 +1,9 @@
 // SPDX-License-Identifier: MIT
 #include <fmt/format.h>
 
-#include "pipward/dress/parts_xml.h"
+#include "pipward/dress/detail/parts_xml.h"
 
-namespace pipward::dress {
+namespace pipward::dress::detail {
 namespace {
 
 std::string colour(const Ink& ink) {
@@ -187,4 +187,4 @@ void write_renderer(pugi::xml_node layer, const LayerDress& dress) {
     write_symbols(renderer, dress.rules);
 }
 
-}  // namespace pipward::dress
+}  // namespace pipward::dress::detail

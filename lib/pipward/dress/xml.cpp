@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: MIT
-#include "pipward/dress/xml.h"
+#include "pipward/dress/detail/xml.h"
 
 #include <fmt/format.h>
 

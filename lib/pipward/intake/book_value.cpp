@@ -1,11 +1,11 @@
 // SPDX-License-Identifier: MIT
-#include "pipward/intake/book_value.h"
+#include "pipward/intake/detail/book_value.h"
 
 #include <cmath>
 
 #include "pipward/intake/cells.h"
 
-namespace pipward::intake {
+namespace pipward::intake::detail {
 namespace {
 
 ReadValue wrong(Sentence why, Sentence remedy) {
@@ -48,4 +48,4 @@ ReadValue read_value(const book::BookColumn& column, std::string_view text) {
     return read;
 }
 
-}  // namespace pipward::intake
+}  // namespace pipward::intake::detail

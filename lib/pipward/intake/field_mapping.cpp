@@ -8,7 +8,7 @@
 #include <tuple>
 
 #include "pipward/book/heading.h"
-#include "pipward/intake/book_value.h"
+#include "pipward/intake/detail/book_value.h"
 #include "pipward/intake/cells.h"
 #include "pipward/intake/layer_columns.h"
 #include "pipward/value/nearest.h"
@@ -78,7 +78,7 @@ bool may_hold(const LayerColumn& column, const std::string& text) {
     if (known->type == CellType::day) {
         return std::ranges::count_if(text, [](unsigned char c) { return std::isdigit(c) != 0; }) >= 3;
     }
-    return !read_value(*known, text).wrong;
+    return !detail::read_value(*known, text).wrong;
 }
 
 bool mostly_fits(const LayerColumn& column, const FieldSample& field) {

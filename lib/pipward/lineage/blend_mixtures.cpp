@@ -1,11 +1,11 @@
 // SPDX-License-Identifier: MIT
-#include "pipward/lineage/blend_mixtures.h"
+#include "pipward/lineage/detail/blend_mixtures.h"
 
 #include <vector>
 
 #include "pipward/record/orchard_index.h"
 
-namespace pipward::lineage {
+namespace pipward::lineage::detail {
 
 BlendMixtures blend_mixtures(std::span<const BlendMember> blends) {
     std::map<std::string, std::vector<const BlendMember*>> members;
@@ -22,4 +22,4 @@ BlendMixtures blend_mixtures(std::span<const BlendMember> blends) {
     return mixtures;
 }
 
-}  // namespace pipward::lineage
+}  // namespace pipward::lineage::detail

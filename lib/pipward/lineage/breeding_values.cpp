@@ -7,7 +7,7 @@
 #include <algorithm>
 #include <map>
 
-#include "pipward/lineage/selected_inverse.h"
+#include "pipward/lineage/detail/selected_inverse.h"
 
 namespace pipward::lineage {
 namespace {
@@ -87,7 +87,7 @@ Eigen::VectorXd right_side(std::span<const ScoreRecord> scores, const Places& pl
 // In the order of the unknowns, undoing the order that the factor chose.
 std::vector<double> diagonal_of_inverse(const Factor& factor) {
     const Sparse lower = Sparse(factor.matrixL());
-    LowerColumns columns;
+    detail::LowerColumns columns;
     for (int j = 0; j < lower.outerSize(); ++j) {
         columns.first.push_back(columns.row.size());
         for (Sparse::InnerIterator entry(lower, j); entry; ++entry) {
@@ -99,7 +99,7 @@ std::vector<double> diagonal_of_inverse(const Factor& factor) {
     }
     columns.first.push_back(columns.row.size());
     const Eigen::VectorXd d = factor.vectorD();
-    const auto in_factor_order = inverse_diagonal(columns, {d.data(), static_cast<std::size_t>(d.size())});
+    const auto in_factor_order = detail::inverse_diagonal(columns, {d.data(), static_cast<std::size_t>(d.size())});
     const auto& place = factor.permutationP().indices();
     std::vector<double> diagonal;
     for (Eigen::Index i = 0; i < place.size(); ++i) {

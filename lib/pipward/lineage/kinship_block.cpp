@@ -3,7 +3,7 @@
 #include <utility>
 
 #include "pipward/lineage/kinship_factors.h"
-#include "pipward/lineage/kinship_sweep.h"
+#include "pipward/lineage/detail/kinship_sweep.h"
 
 namespace pipward::lineage {
 namespace {
@@ -31,7 +31,7 @@ std::vector<bool> with_ancestors(const GeneFlow& flow, std::span<const int> rows
 std::vector<double> kinship_block(const KinshipFactors& factors, std::span<const int> rows,
                                   std::span<const int> columns) {
     std::vector<int> place;
-    const auto part = marked_part(factors.flow, with_ancestors(factors.flow, rows, columns), place);
+    const auto part = detail::marked_part(factors.flow, with_ancestors(factors.flow, rows, columns), place);
     std::vector<double> sampling;
     for (std::size_t i = 0; i < place.size(); ++i) {
         if (place[i] >= 0) {
@@ -44,9 +44,9 @@ std::vector<double> kinship_block(const KinshipFactors& factors, std::span<const
     for (const int row : rows) {
         wanted.push_back(at(row));
     }
-    KinshipSweep sweep(part);
-    for (std::size_t begin = 0; begin < columns.size(); begin += sweep_lanes) {
-        const auto some = columns.subspan(begin, std::min(sweep_lanes, columns.size() - begin));
+    detail::KinshipSweep sweep(part);
+    for (std::size_t begin = 0; begin < columns.size(); begin += detail::sweep_lanes) {
+        const auto some = columns.subspan(begin, std::min(detail::sweep_lanes, columns.size() - begin));
         std::vector<std::vector<ParentShare>> units;
         for (const int column : some) {
             units.push_back({{at(column), 1.0}});

@@ -6,7 +6,7 @@
 #include <algorithm>
 #include <map>
 
-#include "pipward/lineage/kinship_sweep.h"
+#include "pipward/lineage/detail/kinship_sweep.h"
 
 namespace pipward::lineage {
 namespace {
@@ -97,7 +97,7 @@ class Factoring {
                    std::vector<double>(members.size())},
           rows_(side_of(members, &PedigreeMember::seed)),
           mates_(side_of(members, &PedigreeMember::pollen)),
-          parents_(marked_part(factors_.flow, is_parent(factors_.flow), place_)),
+          parents_(detail::marked_part(factors_.flow, is_parent(factors_.flow), place_)),
           parent_sampling_(parents_.members()),
           columns_(parents_) {
         if (mates_.gametes.size() < rows_.gametes.size()) {
@@ -133,7 +133,7 @@ class Factoring {
     // Gametes are numbered as they are first met, so those that wait are all from `done_` on.
     void sweep_rows_before(int member) {
         std::vector<Gamete> placed;
-        for (std::size_t row = done_; row < rows_.gametes.size() && placed.size() < sweep_lanes; ++row) {
+        for (std::size_t row = done_; row < rows_.gametes.size() && placed.size() < detail::sweep_lanes; ++row) {
             if (!all_before(rows_.gametes[row], member)) {
                 break;
             }
@@ -203,7 +203,7 @@ class Factoring {
     std::vector<int> place_;
     GeneFlow parents_;
     std::vector<double> parent_sampling_;
-    KinshipSweep columns_;
+    detail::KinshipSweep columns_;
     std::vector<std::vector<int>> of_row_;
     std::map<std::pair<const Side*, int>, double> own_of_mixture_;
     int done_ = 0;

@@ -1,9 +1,9 @@
 // SPDX-License-Identifier: MIT
-#include "pipward/lineage/kinship_sweep.h"
+#include "pipward/lineage/detail/kinship_sweep.h"
 
 #include <algorithm>
 
-namespace pipward::lineage {
+namespace pipward::lineage::detail {
 namespace {
 
 constexpr unsigned char source = 1;  // a mixture's member or its ancestor
@@ -108,4 +108,4 @@ GeneFlow marked_part(const GeneFlow& flow, const std::vector<bool>& marked, std:
     return part;
 }
 
-}  // namespace pipward::lineage
+}  // namespace pipward::lineage::detail

@@ -1,10 +1,10 @@
 // SPDX-License-Identifier: MIT
-#include "pipward/lineage/line_columns.h"
+#include "pipward/lineage/detail/line_columns.h"
 
 #include <algorithm>
 #include <map>
 
-namespace pipward::lineage {
+namespace pipward::lineage::detail {
 namespace {
 
 void join(LineColumns& columns, int younger, int older) {
@@ -88,4 +88,4 @@ double column_height(const LineColumns& columns, const std::vector<int>& column,
     return height;
 }
 
-}  // namespace pipward::lineage
+}  // namespace pipward::lineage::detail

@@ -4,7 +4,7 @@
 #include <algorithm>
 #include <set>
 
-#include "pipward/lineage/blend_mixtures.h"
+#include "pipward/lineage/detail/blend_mixtures.h"
 
 namespace pipward::lineage {
 namespace {
@@ -13,7 +13,7 @@ namespace {
 class Written {
   public:
     Written(std::span<const Accession> accessions, std::span<const BlendMember> blends)
-        : members_(blend_mixtures(blends)) {
+        : members_(detail::blend_mixtures(blends)) {
         for (const auto& accession : accessions) {
             if (number.try_emplace(accession.name, static_cast<int>(nodes.size())).second) {
                 nodes.push_back({accession.name, &accession, false});
@@ -59,7 +59,7 @@ class Written {
         return node;
     }
 
-    BlendMixtures members_;
+    detail::BlendMixtures members_;
 };
 
 // Places of the nodes with every parent before its children, founders in their own order; nodes on or behind

@@ -3,15 +3,15 @@
 
 #include <algorithm>
 
-#include "pipward/lineage/line_columns.h"
-#include "pipward/lineage/line_tracks.h"
+#include "pipward/lineage/detail/line_columns.h"
+#include "pipward/lineage/detail/line_tracks.h"
 
 namespace pipward::lineage {
 namespace {
 
 class Routing {
   public:
-    Routing(const LineView& view, const LineColumns& columns, const std::vector<PlacedBox>& boxes,
+    Routing(const LineView& view, const detail::LineColumns& columns, const std::vector<PlacedBox>& boxes,
             const LineSpace& space)
         : between_tracks(space.between_columns),
           view_(view),
@@ -74,7 +74,7 @@ class Routing {
     }
 
     // The heights at which a link crosses the gap right of a column; nothing where it does not.
-    std::optional<LinkRun> run_of(int link, int column) const {
+    std::optional<detail::LinkRun> run_of(int link, int column) const {
         const auto& ends = view_.links[link];
         const int first = view_.columns[ends.child];
         const int last = view_.columns[ends.parent];
@@ -83,7 +83,7 @@ class Routing {
         }
         const auto& lanes = columns_.lanes[link];
         const auto passed = static_cast<std::size_t>(column - first);
-        LinkRun run{link, out_[link], in_[link], 0};
+        detail::LinkRun run{link, out_[link], in_[link], 0};
         if (passed > 0) {
             run.from = columns_.items[lanes[passed - 1]].middle;
         }
@@ -94,13 +94,13 @@ class Routing {
     }
 
     void route_gap(int column, std::vector<PlacedLink>& placed) {
-        std::vector<LinkRun> runs;
+        std::vector<detail::LinkRun> runs;
         for (std::size_t i = 0; i < view_.links.size(); ++i) {
             if (const auto run = run_of(static_cast<int>(i), column)) {
                 runs.push_back(*run);
             }
         }
-        const int tracks = give_tracks(runs);
+        const int tracks = detail::give_tracks(runs);
         between_tracks = std::min(between_tracks, space_.between_columns / (tracks + 1));
         const double width = column_width(view_, space_);
         const double left = column * (width + space_.between_columns) + width;
@@ -116,7 +116,7 @@ class Routing {
     }
 
     const LineView& view_;
-    const LineColumns& columns_;
+    const detail::LineColumns& columns_;
     const std::vector<PlacedBox>& boxes_;
     const LineSpace& space_;
     std::vector<double> out_;  // heights at which links leave their child
@@ -131,10 +131,10 @@ double column_width(const LineView& view, const LineSpace& space) {
 }
 
 double height_needed(const LineView& view, const std::vector<double>& heights, const LineSpace& space) {
-    const auto columns = line_columns(view, heights, space);
+    const auto columns = detail::line_columns(view, heights, space);
     double most = 0;
     for (const auto& column : columns.columns) {
-        most = std::max(most, column_height(columns, column, space));
+        most = std::max(most, detail::column_height(columns, column, space));
     }
     return most;
 }
@@ -144,8 +144,8 @@ std::optional<LineLayout> line_layout(const LineView& view, const std::vector<do
     if (height_needed(view, heights, space) > space.height) {
         return std::nullopt;
     }
-    auto columns = line_columns(view, heights, space);
-    order_columns(view, columns, space);
+    auto columns = detail::line_columns(view, heights, space);
+    detail::order_columns(view, columns, space);
     LineLayout layout;
     const double width = column_width(view, space);
     for (std::size_t i = 0; i < view.boxes.size(); ++i) {

@@ -5,9 +5,9 @@
 #include <map>
 #include <optional>
 
-#include "pipward/lineage/line_columns.h"
+#include "pipward/lineage/detail/line_columns.h"
 
-namespace pipward::lineage {
+namespace pipward::lineage::detail {
 namespace {
 
 constexpr int sorting_sweeps = 16;
@@ -200,4 +200,4 @@ void order_columns(const LineView& view, LineColumns& columns, const LineSpace& 
     centre(columns, space);
 }
 
-}  // namespace pipward::lineage
+}  // namespace pipward::lineage::detail

@@ -1,11 +1,11 @@
 // SPDX-License-Identifier: MIT
-#include "pipward/lineage/line_tracks.h"
+#include "pipward/lineage/detail/line_tracks.h"
 
 #include <algorithm>
 #include <cmath>
 #include <numeric>
 
-namespace pipward::lineage {
+namespace pipward::lineage::detail {
 namespace {
 
 constexpr double apart = 0.7;  // nearer lines could not be told from each other
@@ -69,4 +69,4 @@ int give_tracks(std::vector<LinkRun>& runs) {
     return tracks;
 }
 
-}  // namespace pipward::lineage
+}  // namespace pipward::lineage::detail

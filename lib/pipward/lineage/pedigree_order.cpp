@@ -5,7 +5,7 @@
 
 #include <algorithm>
 
-#include "pipward/lineage/written_pedigree.h"
+#include "pipward/lineage/detail/written_pedigree.h"
 
 namespace pipward::lineage {
 namespace {
@@ -109,7 +109,7 @@ void inherit(PedigreeMember& member, const std::vector<PedigreeMember>& before) 
 }  // namespace
 
 PedigreeOrder pedigree_order(std::span<const Accession> accessions, std::span<const BlendMember> blends) {
-    auto written = written_pedigree(accessions, blends);
+    auto written = detail::written_pedigree(accessions, blends);
     Walk walk(written.members);
     for (std::size_t i = 0; i < written.members.size(); ++i) {
         walk.from(static_cast<int>(i));

@@ -1,11 +1,11 @@
 // SPDX-License-Identifier: MIT
 // Notation: Z = (L D L')^-1. Z = D^-1 L^-1 + (I - L') Z, so a column of Z below its diagonal follows from the
 // columns behind it, and z_jj = 1 / d_j - sum over k > j of l_kj z_kj.
-#include "pipward/lineage/selected_inverse.h"
+#include "pipward/lineage/detail/selected_inverse.h"
 
 #include <algorithm>
 
-namespace pipward::lineage {
+namespace pipward::lineage::detail {
 namespace {
 
 class Selected {
@@ -60,4 +60,4 @@ std::vector<double> inverse_diagonal(const LowerColumns& lower, std::span<const 
     return std::move(selected).diagonal();
 }
 
-}  // namespace pipward::lineage
+}  // namespace pipward::lineage::detail

@@ -1,14 +1,14 @@
 // SPDX-License-Identifier: MIT
-#include "pipward/lineage/written_pedigree.h"
+#include "pipward/lineage/detail/written_pedigree.h"
 
 #include <algorithm>
 #include <optional>
 #include <set>
 
-#include "pipward/lineage/blend_mixtures.h"
+#include "pipward/lineage/detail/blend_mixtures.h"
 #include "pipward/record/name_index.h"
 
-namespace pipward::lineage {
+namespace pipward::lineage::detail {
 namespace {
 
 using Records = ByName<Accession>;
@@ -159,4 +159,4 @@ WrittenPedigree written_pedigree(std::span<const Accession> accessions, std::spa
     return Writer(accessions, blends).written;
 }
 
-}  // namespace pipward::lineage
+}  // namespace pipward::lineage::detail

@@ -6,8 +6,8 @@
 #include <algorithm>
 
 #include "pipward/paper/bloom_drawing.h"
-#include "pipward/paper/chart_svg.h"
-#include "pipward/paper/day_words.h"
+#include "pipward/paper/detail/chart_svg.h"
+#include "pipward/paper/detail/day_words.h"
 #include "pipward/paper/speech.h"
 #include "pipward/paper/text.h"
 
@@ -17,7 +17,7 @@ namespace {
 std::string rows_svg(const BloomDrawing& drawing) {
     std::string svg;
     for (const auto& row : drawing.rows) {
-        svg += "<g><title>" + escape_markup(row.spoken) + "</title>" + svg_of(row.marks) + "</g>\n";
+        svg += "<g><title>" + escape_markup(row.spoken) + "</title>" + detail::svg_of(row.marks) + "</g>\n";
     }
     return svg;
 }
@@ -29,8 +29,8 @@ std::string key_svg(const ChartMeasures& m, const Speech& speech, double& y) {
         const double x = sign.marks.empty() ? 0 : chart_sign_width + 8;
         const auto lines = wrap_lines(speech.text(sign.words), (m.width - x) / m.font, 6);
         svg += fmt::format("<g transform=\"translate(0 {:.1f})\">{}</g>", y - chart_sign_height / 2.0 - 4,
-                           svg_of(sign.marks));
-        svg += svg_of(text_block({x, y}, MarkRole::quiet, lines, m.line));
+                           detail::svg_of(sign.marks));
+        svg += detail::svg_of(text_block({x, y}, MarkRole::quiet, lines, m.line));
         y += m.line * static_cast<double>(lines.size()) + chart_row_gap;
     }
     return svg;
@@ -86,7 +86,7 @@ std::string bloom_chart_svg(const BloomChart& chart, const BloomChartLayout& lay
     const auto drawing = bloom_drawing(chart, m, wording);
     double y = drawing.height;
     const auto key = layout.with_key ? key_svg(m, speech, y) : "";
-    return opening(chart, layout, speech, m.width, y + 2) + backing(layout) + svg_of(drawing.head) + "\n" +
+    return opening(chart, layout, speech, m.width, y + 2) + backing(layout) + detail::svg_of(drawing.head) + "\n" +
            rows_svg(drawing) + key + "</svg>\n";
 }
 

@@ -1,14 +1,14 @@
 // SPDX-License-Identifier: MIT
-#include "pipward/paper/bloom_chart_axis.h"
+#include "pipward/paper/detail/bloom_chart_axis.h"
 
 #include <fmt/format.h>
 
 #include <algorithm>
 
-#include "pipward/paper/day_words.h"
+#include "pipward/paper/detail/day_words.h"
 #include "pipward/paper/text.h"
 
-namespace pipward::paper {
+namespace pipward::paper::detail {
 namespace {
 
 // Weeks from one labelled Monday to the next, so that two-digit days do not touch.
@@ -116,4 +116,4 @@ ChartMarks grid_marks(const DayAxis& axis, Day as_of, double from_y, double to_y
     return marks;
 }
 
-}  // namespace pipward::paper
+}  // namespace pipward::paper::detail

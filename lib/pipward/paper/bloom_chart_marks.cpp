@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: MIT
-#include "pipward/paper/bloom_chart_marks.h"
+#include "pipward/paper/detail/bloom_chart_marks.h"
 
 namespace pipward::paper {
 namespace {
@@ -18,9 +18,9 @@ ChartMarks life_line(const DayAxis& axis, const BloomBar& bar, double y) {
 BoxMark band(const DayAxis& axis, const BloomBar& bar, double y) {
     const double x = axis.start_of(bar.full.p10);
     return {bar.source == bloom::NeedSource::own_notes ? MarkRole::band : MarkRole::lent_band,
-            {x, y - band_half},
+            {x, y - detail::band_half},
             axis.end_of(bar.full.p90) - x,
-            2 * band_half};
+            2 * detail::band_half};
 }
 
 LineMark median_tick(const DayAxis& axis, const BloomBar& bar, double y) {
@@ -30,7 +30,7 @@ LineMark median_tick(const DayAxis& axis, const BloomBar& bar, double y) {
 
 ChartMarks sign_of_bar(bloom::NeedSource source) {
     const DayAxis axis{{0}, {10}, 0, chart_sign_width};
-    return bar_marks(axis, {{}, {1}, {{3}, {5}, {7}}, {9}, source}, chart_sign_height / 2.0);
+    return detail::bar_marks(axis, {{}, {1}, {{3}, {5}, {7}}, {9}, source}, chart_sign_height / 2.0);
 }
 
 ChartMarks sign_of_as_of() {
@@ -40,7 +40,7 @@ ChartMarks sign_of_as_of() {
 
 }  // namespace
 
-ChartMarks bar_marks(const DayAxis& axis, const BloomBar& bar, double y) {
+ChartMarks detail::bar_marks(const DayAxis& axis, const BloomBar& bar, double y) {
     auto marks = life_line(axis, bar, y);
     marks.emplace_back(band(axis, bar, y));
     marks.emplace_back(median_tick(axis, bar, y));

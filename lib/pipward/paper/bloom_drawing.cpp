@@ -3,9 +3,9 @@
 
 #include <algorithm>
 
-#include "pipward/paper/bloom_chart_axis.h"
-#include "pipward/paper/bloom_chart_marks.h"
-#include "pipward/paper/day_words.h"
+#include "pipward/paper/detail/bloom_chart_axis.h"
+#include "pipward/paper/detail/bloom_chart_marks.h"
+#include "pipward/paper/detail/day_words.h"
 #include "pipward/paper/text.h"
 
 namespace pipward::paper {
@@ -83,9 +83,9 @@ ChartMarks row_marks(const Row& row, const BloomChart& chart, const ChartMeasure
     const auto axis = plot_axis(chart, m);
     const double plot_top = m.bar_below > 0 ? row.text_bottom : row.top;
     ChartMarks marks{LineMark{MarkRole::grid, {0, row.top}, {m.width, row.top}}};
-    lay_over(marks, grid_marks(axis, chart.as_of, plot_top, row.bottom));
+    lay_over(marks, detail::grid_marks(axis, chart.as_of, plot_top, row.bottom));
     lay_over(marks, row_text(row, m, speech));
-    lay_over(marks, bar_marks(axis, row.bar, (plot_top + row.bottom) / 2));
+    lay_over(marks, detail::bar_marks(axis, row.bar, (plot_top + row.bottom) / 2));
     return marks;
 }
 
@@ -106,8 +106,8 @@ DayAxis plot_axis(const BloomChart& chart, const ChartMeasures& m) {
 
 BloomDrawing bloom_drawing(const BloomChart& chart, const ChartMeasures& m, const Wording& wording) {
     const Speech speech(wording);
-    BloomDrawing drawing{.width = m.width, .height = axis_height(m.line), .axis = plot_axis(chart, m)};
-    drawing.head = axis_marks(drawing.axis, {chart.as_of, m.font, m.line, drawing.height}, speech);
+    BloomDrawing drawing{.width = m.width, .height = detail::axis_height(m.line), .axis = plot_axis(chart, m)};
+    drawing.head = detail::axis_marks(drawing.axis, {chart.as_of, m.font, m.line, drawing.height}, speech);
     for (const auto& bar : chart.bars) {
         const auto row = laid_out(bar, m, speech, drawing.height);
         drawing.rows.push_back(

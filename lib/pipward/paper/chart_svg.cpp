@@ -1,11 +1,11 @@
 // SPDX-License-Identifier: MIT
-#include "pipward/paper/chart_svg.h"
+#include "pipward/paper/detail/chart_svg.h"
 
 #include <fmt/format.h>
 
 #include "pipward/paper/text.h"
 
-namespace pipward::paper {
+namespace pipward::paper::detail {
 namespace {
 
 std::string_view class_of(MarkRole role) {
@@ -66,4 +66,4 @@ std::string svg_of(const ChartMarks& marks) {
     return svg;
 }
 
-}  // namespace pipward::paper
+}  // namespace pipward::paper::detail

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: MIT
-#include "pipward/paper/check_line.h"
+#include "pipward/paper/detail/check_line.h"
 
-namespace pipward::paper {
+namespace pipward::paper::detail {
 namespace {
 
 constexpr Millimetres line_length{50};
@@ -43,4 +43,4 @@ std::vector<PagePiece> check_line_in_margin(const LabelGrid& grid, const TextRul
     return {};
 }
 
-}  // namespace pipward::paper
+}  // namespace pipward::paper::detail

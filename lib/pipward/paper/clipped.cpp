@@ -1,9 +1,9 @@
 // SPDX-License-Identifier: MIT
-#include "pipward/paper/clipped.h"
+#include "pipward/paper/detail/clipped.h"
 
 #include "pipward/math/line.h"
 
-namespace pipward::paper {
+namespace pipward::paper::detail {
 
 std::vector<std::vector<PaperSpot>> clipped(const std::vector<PaperSpot>& line, const Box& box) {
     std::vector<math::PlanePoint> points;
@@ -21,4 +21,4 @@ std::vector<std::vector<PaperSpot>> clipped(const std::vector<PaperSpot>& line, 
     return parts;
 }
 
-}  // namespace pipward::paper
+}  // namespace pipward::paper::detail

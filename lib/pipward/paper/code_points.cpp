@@ -1,10 +1,10 @@
 // SPDX-License-Identifier: MIT
-#include "pipward/paper/code_points.h"
+#include "pipward/paper/detail/code_points.h"
 
 #include <algorithm>
 #include <array>
 
-namespace pipward::paper {
+namespace pipward::paper::detail {
 namespace {
 
 struct Range {
@@ -71,4 +71,4 @@ std::vector<Cluster> clusters_of(std::string_view text) {
     return clusters;
 }
 
-}  // namespace pipward::paper
+}  // namespace pipward::paper::detail

@@ -1,9 +1,9 @@
 // SPDX-License-Identifier: MIT
-#include "pipward/paper/day_words.h"
+#include "pipward/paper/detail/day_words.h"
 
 #include "pipward/paper/day_axis.h"
 
-namespace pipward::paper {
+namespace pipward::paper::detail {
 
 Sentence long_day(Day day) {
     const auto [year, month, number] = parts_of(day);
@@ -39,4 +39,4 @@ Sentence work_day(Day day) {
     return joined({weekday_name(day), to_short_text(day)}, verbatim(" "));
 }
 
-}  // namespace pipward::paper
+}  // namespace pipward::paper::detail

@@ -3,8 +3,8 @@
 
 #include <algorithm>
 
-#include "pipward/paper/map_drawing.h"
-#include "pipward/paper/map_furniture.h"
+#include "pipward/paper/detail/map_drawing.h"
+#include "pipward/paper/detail/map_furniture.h"
 
 namespace pipward::paper {
 namespace {
@@ -22,7 +22,7 @@ class PageMaker {
         : map_(map), plan_(plan), ruler_(ruler), wording_(wording) {}
 
     void make_overview() {
-        MapDrawing drawing(map_, *plan_.overview, ruler_, wording_);
+        detail::MapDrawing drawing(map_, *plan_.overview, ruler_, wording_);
         drawing.put_row_lines();
         drawing.put_marks(mark_size(map_, plan_.overview->denominator));
         drawing.put_block_names();
@@ -30,7 +30,7 @@ class PageMaker {
         keep(drawing, *plan_.overview, true);
     }
     void make(const MapWindow& window) {
-        MapDrawing drawing(map_, window, ruler_, wording_);
+        detail::MapDrawing drawing(map_, window, ruler_, wording_);
         const auto mark = mark_size(map_, window.denominator);
         drawing.put_row_lines();
         drawing.put_marks(mark);
@@ -46,13 +46,13 @@ class PageMaker {
   private:
     int pages() const { return static_cast<int>(plan_.windows.size()) + (plan_.overview ? 1 : 0); }
 
-    void keep(MapDrawing& drawing, const MapWindow& window, bool is_overview) {
+    void keep(detail::MapDrawing& drawing, const MapWindow& window, bool is_overview) {
         const int number = static_cast<int>(made_.pages.size()) + 1;
         made_.trees.push_back(drawing.trees());
         made_.denominators.push_back(window.denominator);
         made_.numbers_left_out += drawing.numbers_left_out();
         Page page{window.page, drawing.take()};
-        std::ranges::move(map_furniture(map_, window, {number, pages(), is_overview}, ruler_, wording_),
+        std::ranges::move(detail::map_furniture(map_, window, {number, pages(), is_overview}, ruler_, wording_),
                           std::back_inserter(page.pieces));
         made_.pages.push_back(std::move(page));
     }

@@ -1,10 +1,10 @@
 // SPDX-License-Identifier: MIT
-#include "pipward/paper/free_room.h"
+#include "pipward/paper/detail/free_room.h"
 
 #include <algorithm>
 #include <cmath>
 
-namespace pipward::paper {
+namespace pipward::paper::detail {
 namespace {
 
 constexpr Millimetres cell_side{10};
@@ -40,4 +40,4 @@ void FreeRoom::take(const Box& box) {
     each_cell(box, [&](const Cell& cell) { taken_[cell].push_back(box); });
 }
 
-}  // namespace pipward::paper
+}  // namespace pipward::paper::detail

@@ -7,7 +7,7 @@
 #include <pugixml.hpp>
 #include <sstream>
 
-#include "pipward/paper/map_marks.h"
+#include "pipward/paper/detail/map_marks.h"
 #include "pipward/paper/text.h"
 #include "pipward/record/words.h"
 
@@ -70,7 +70,7 @@ std::string kml_colour(const Paint& paint) {
 void put_style(pugi::xml_node document, TreePurpose purpose) {
     auto style = document.append_child("Style");
     style.append_attribute("id") = std::string(to_word(purpose)).c_str();
-    put(style.append_child("IconStyle"), "color", kml_colour(fill_of(purpose)));
+    put(style.append_child("IconStyle"), "color", kml_colour(detail::fill_of(purpose)));
 }
 
 void put_placemark(pugi::xml_node parent, const Waypoint& point) {

@@ -1,13 +1,13 @@
 // SPDX-License-Identifier: MIT
-#include "pipward/paper/html.h"
+#include "pipward/paper/detail/html.h"
 
 #include <fmt/format.h>
 
 #include "pipward/paper/day_axis.h"
-#include "pipward/paper/day_words.h"
+#include "pipward/paper/detail/day_words.h"
 #include "pipward/paper/text.h"
 
-namespace pipward::paper {
+namespace pipward::paper::detail {
 namespace {
 
 // One word this short is a code or a tag: "B-11" broken at its hyphen is read wrongly.
@@ -108,4 +108,4 @@ std::string paragraph_html(const Sentence& sentence, const Speech& speech) {
     return element("p", "", speech.around(sentence)) + "\n";
 }
 
-}  // namespace pipward::paper
+}  // namespace pipward::paper::detail

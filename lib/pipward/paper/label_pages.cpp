@@ -3,7 +3,7 @@
 
 #include <algorithm>
 
-#include "pipward/paper/check_line.h"
+#include "pipward/paper/detail/check_line.h"
 #include "pipward/paper/text.h"
 #include "pipward/value/utf8.h"
 
@@ -77,7 +77,7 @@ class SheetFiller {
     /// Whether the next label begins a page: then there is one.
     void turn_page() {
         if (made_.pages.empty() || place() == 0) {
-            made_.pages.push_back({job_.grid.page, check_line_in_margin(job_.grid, ruler_, wording_)});
+            made_.pages.push_back({job_.grid.page, detail::check_line_in_margin(job_.grid, ruler_, wording_)});
         }
     }
     LaidLabel laid(const LabelText& text) const {

@@ -4,7 +4,7 @@
 #include <algorithm>
 #include <array>
 
-#include "pipward/paper/line_marks.h"
+#include "pipward/paper/detail/line_marks.h"
 
 namespace pipward::paper {
 namespace {
@@ -123,12 +123,12 @@ LineDrawing line_drawing(const LineFacts& facts, const LineSheet& sheet, const W
     if (found) {
         drawing.layout = std::move(found->layout);
         drawing.points = found->points;
-        move_layout(drawing.layout, {margin, margin + title_room});
-        const LineInk ink{drawing.view, drawing.layout, facts, drawing.points, wording};
-        put_links(ink, drawing.page);
-        put_boxes(ink, found->texts, drawing.page);
+        detail::move_layout(drawing.layout, {margin, margin + title_room});
+        const detail::LineInk ink{drawing.view, drawing.layout, facts, drawing.points, wording};
+        detail::put_links(ink, drawing.page);
+        detail::put_boxes(ink, found->texts, drawing.page);
     }
-    put_words(sheet, drawing.view, facts, wording, drawing.page);
+    detail::put_words(sheet, drawing.view, facts, wording, drawing.page);
     return drawing;
 }
 

@@ -2,10 +2,10 @@
 #include <algorithm>
 #include <array>
 
-#include "pipward/paper/line_marks.h"
+#include "pipward/paper/detail/line_marks.h"
 #include "pipward/paper/text.h"
 
-namespace pipward::paper {
+namespace pipward::paper::detail {
 namespace {
 
 constexpr double margin = 10;  // millimetres, all of them
@@ -118,4 +118,4 @@ void put_words(const LineSheet& sheet, const lineage::LineView& view, const Line
     }
 }
 
-}  // namespace pipward::paper
+}  // namespace pipward::paper::detail

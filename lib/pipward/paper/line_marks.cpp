@@ -1,11 +1,11 @@
 // SPDX-License-Identifier: MIT
-#include "pipward/paper/line_marks.h"
+#include "pipward/paper/detail/line_marks.h"
 
 #include <algorithm>
 
 #include "pipward/paper/text.h"
 
-namespace pipward::paper {
+namespace pipward::paper::detail {
 namespace {
 
 constexpr double side_padding = 1.2;  // millimetres
@@ -120,4 +120,4 @@ void put_boxes(const LineInk& ink, const std::vector<std::vector<BoxLine>>& text
     }
 }
 
-}  // namespace pipward::paper
+}  // namespace pipward::paper::detail

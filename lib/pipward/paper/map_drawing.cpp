@@ -1,16 +1,16 @@
 // SPDX-License-Identifier: MIT
-#include "pipward/paper/map_drawing.h"
+#include "pipward/paper/detail/map_drawing.h"
 
 #include <algorithm>
 #include <array>
 #include <cmath>
 #include <map>
 
-#include "pipward/paper/clipped.h"
-#include "pipward/paper/map_marks.h"
+#include "pipward/paper/detail/clipped.h"
+#include "pipward/paper/detail/map_marks.h"
 #include "pipward/paper/text.h"
 
-namespace pipward::paper {
+namespace pipward::paper::detail {
 namespace {
 
 constexpr Paint row_paint{150, 150, 150};
@@ -198,4 +198,4 @@ void MapDrawing::put_page_frames(const std::vector<MapWindow>& windows, int firs
     }
 }
 
-}  // namespace pipward::paper
+}  // namespace pipward::paper::detail

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: MIT
-#include "pipward/paper/map_furniture.h"
+#include "pipward/paper/detail/map_furniture.h"
 
 #include <fmt/format.h>
 
@@ -7,10 +7,10 @@
 #include <cmath>
 #include <numbers>
 
-#include "pipward/paper/map_marks.h"
+#include "pipward/paper/detail/map_marks.h"
 #include "pipward/paper/text.h"
 
-namespace pipward::paper {
+namespace pipward::paper::detail {
 namespace {
 
 constexpr Millimetres page_edge{10};
@@ -166,4 +166,4 @@ std::vector<PagePiece> map_furniture(const FieldMap& map, const MapWindow& windo
     return furniture.take();
 }
 
-}  // namespace pipward::paper
+}  // namespace pipward::paper::detail

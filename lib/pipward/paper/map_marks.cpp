@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: MIT
-#include "pipward/paper/map_marks.h"
+#include "pipward/paper/detail/map_marks.h"
 
-namespace pipward::paper {
+namespace pipward::paper::detail {
 namespace {
 
 constexpr Paint mark_edge{40, 40, 40};
@@ -67,4 +67,4 @@ std::vector<PagePiece> tree_mark(TreePurpose purpose, bool removed, PaperSpot mi
     return {shape};
 }
 
-}  // namespace pipward::paper
+}  // namespace pipward::paper::detail

@@ -6,7 +6,7 @@
 #include <memory>
 #include <numbers>
 
-#include "pipward/paper/pango_text.h"
+#include "pipward/paper/detail/pango_text.h"
 #include "pipward/value/finding.h"
 #include "pipward/value/sentence.h"
 

@@ -6,31 +6,31 @@
 #include <algorithm>
 
 #include "pipward/paper/cautions.h"
-#include "pipward/paper/day_words.h"
-#include "pipward/paper/html.h"
-#include "pipward/paper/sheet_sections.h"
-#include "pipward/paper/task_html.h"
+#include "pipward/paper/detail/day_words.h"
+#include "pipward/paper/detail/html.h"
+#include "pipward/paper/detail/sheet_sections.h"
+#include "pipward/paper/detail/task_html.h"
 #include "pipward/paper/text.h"
 
 namespace pipward::paper {
 namespace {
 
 std::string row_section(const std::vector<PlantingPlace>& places, std::size_t number, const Speech& speech) {
-    static const std::vector<SheetColumn> columns{{say("Done"), 8, false, "tick"},
+    static const std::vector<detail::SheetColumn> columns{{say("Done"), 8, false, "tick"},
                                                   {say("Position"), 14},
                                                   {say("Label"), 26, true},
                                                   {say("Family"), 36},
                                                   {say("Order"), 16}};
-    std::vector<SheetRow> rows;
+    std::vector<detail::SheetRow> rows;
     for (const auto& place : places) {
-        const auto family = place.cross.empty() ? speech.around(say("check: {}", name_html(place.family)))
-                                                : name_html(place.family);
-        rows.push_back({{tick_box(verbatim(place.label), speech), std::to_string(place.position),
-                         element("strong", "", name_html(place.label)), family, std::to_string(place.order)},
+        const auto family = place.cross.empty() ? speech.around(say("check: {}", detail::name_html(place.family)))
+                                                : detail::name_html(place.family);
+        rows.push_back({{detail::tick_box(verbatim(place.label), speech), std::to_string(place.position),
+                         detail::element("strong", "", detail::name_html(place.label)), family, std::to_string(place.order)},
                         ""});
     }
-    return section_html(fmt::format("row-{}", number), say("Row {}", places.front().row),
-                        sheet_table(say("Positions in the order of planting"), columns, rows, speech),
+    return detail::section_html(fmt::format("row-{}", number), say("Row {}", places.front().row),
+                        detail::sheet_table(say("Positions in the order of planting"), columns, rows, speech),
                         speech);
 }
 
@@ -57,7 +57,7 @@ std::string tray_html(const PlantingSheet& sheet, std::size_t first, std::size_t
     for (auto row = first; row < end; row += across) {
         html += "<tr>";
         for (auto cell = row; cell < row + across; ++cell) {
-            html += "<td>" + (cell < end ? name_html(sheet.places[cell].label) : std::string{}) + "</td>";
+            html += "<td>" + (cell < end ? detail::name_html(sheet.places[cell].label) : std::string{}) + "</td>";
         }
         html += "</tr>\n";
     }
@@ -74,9 +74,9 @@ std::string tray_section(const PlantingSheet& sheet, const Speech& speech) {
     for (std::size_t first = 0; first < sheet.places.size(); first += cells) {
         html += tray_html(sheet, first, ++number, speech);
     }
-    return section_html(
+    return detail::section_html(
         "trays", say("Trays"),
-        paragraph_html(say("Set up in the order of planting, from the upper left corner on."), speech) + html,
+        detail::paragraph_html(say("Set up in the order of planting, from the upper left corner on."), speech) + html,
         speech);
 }
 
@@ -85,12 +85,12 @@ std::string tray_section(const PlantingSheet& sheet, const Speech& speech) {
 std::string planting_sheet_html(const PlantingSheet& sheet, const Wording& wording) {
     const Speech speech(wording);
     const auto title = say("Planting sheet, block {}", sheet.block);
-    auto head = "<header>\n" + element("h1", "", speech.plain(title)) + "\n";
+    auto head = "<header>\n" + detail::element("h1", "", speech.plain(title)) + "\n";
     if (!sheet.orchard_name.empty()) {
-        head += element("p", "orchard", name_html(sheet.orchard_name)) + "\n";
+        head += detail::element("p", "orchard", detail::name_html(sheet.orchard_name)) + "\n";
     }
-    head += paragraph_html(verbatim(speech.plain(long_day(sheet.day))), speech) + "</header>\n";
-    return sheet_page(
+    head += detail::paragraph_html(verbatim(speech.plain(detail::long_day(sheet.day))), speech) + "</header>\n";
+    return detail::sheet_page(
         speech.text(title),
         head + "<main>\n" + row_sections(sheet, speech) + tray_section(sheet, speech) +
             cautions_html({season::Hazard::tools, season::Hazard::protected_parents, season::Hazard::moving},

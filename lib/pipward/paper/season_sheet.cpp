@@ -6,9 +6,9 @@
 #include <array>
 #include <string_view>
 
-#include "pipward/paper/day_words.h"
-#include "pipward/paper/html.h"
-#include "pipward/paper/sheet_sections.h"
+#include "pipward/paper/detail/day_words.h"
+#include "pipward/paper/detail/html.h"
+#include "pipward/paper/detail/sheet_sections.h"
 #include "pipward/paper/text.h"
 
 namespace pipward::paper {
@@ -39,19 +39,19 @@ Sentence counts_text(const SeasonSheet& sheet) {
 
 std::string as_of_html(Day as_of, const Speech& speech) {
     return fmt::format("<time datetime=\"{}\"><strong>{}</strong></time>", to_iso(as_of),
-                       speech.plain(long_day(as_of)));
+                       speech.plain(detail::long_day(as_of)));
 }
 
 std::string masthead_html(const SeasonSheet& sheet, const Speech& speech) {
     const auto& plan = *sheet.plan;
     auto html =
-        "<header>\n" + element("h1", "", speech.plain(say("Season plan {}", plan.season.year))) + "\n";
+        "<header>\n" + detail::element("h1", "", speech.plain(say("Season plan {}", plan.season.year))) + "\n";
     if (!sheet.orchard_name.empty()) {
-        html += element("p", "orchard", name_html(sheet.orchard_name)) + "\n";
+        html += detail::element("p", "orchard", detail::name_html(sheet.orchard_name)) + "\n";
     }
-    html += paragraph_html(say("As of {} · {}", as_of_html(plan.as_of, speech), counts_text(sheet)), speech);
+    html += detail::paragraph_html(say("As of {} · {}", as_of_html(plan.as_of, speech), counts_text(sheet)), speech);
     if (!sheet.note.empty()) {
-        html += element("p", "note", escape_markup(sheet.note)) + "\n";
+        html += detail::element("p", "note", escape_markup(sheet.note)) + "\n";
     }
     return html + "</header>\n";
 }
@@ -78,9 +78,9 @@ std::string contents_html(const Speech& speech) {
 
 std::string sections_html(const SeasonSheet& sheet, const Speech& speech) {
     const auto& plan = *sheet.plan;
-    return do_now_section(plan, speech) + bloom_section(sheet, speech) + crosses_section(plan, speech) +
-           pollen_section(plan, speech) + field_section(plan, speech) + findings_section(sheet, speech) +
-           sureness_section(sheet, speech) + cautions_section(speech);
+    return detail::do_now_section(plan, speech) + detail::bloom_section(sheet, speech) + detail::crosses_section(plan, speech) +
+           detail::pollen_section(plan, speech) + detail::field_section(plan, speech) + detail::findings_section(sheet, speech) +
+           detail::sureness_section(sheet, speech) + detail::cautions_section(speech);
 }
 
 }  // namespace
@@ -88,7 +88,7 @@ std::string sections_html(const SeasonSheet& sheet, const Speech& speech) {
 std::string season_sheet_html(const SeasonSheet& sheet, const Wording& wording) {
     require_plan(sheet);
     const Speech speech(wording);
-    return sheet_page(title_text(sheet, speech),
+    return detail::sheet_page(title_text(sheet, speech),
                       masthead_html(sheet, speech) + contents_html(speech) + "<main>\n" +
                           sections_html(sheet, speech) + "</main>\n",
                       speech);

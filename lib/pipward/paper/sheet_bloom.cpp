@@ -4,13 +4,13 @@
 #include <algorithm>
 
 #include "pipward/paper/bloom_chart.h"
-#include "pipward/paper/chart_svg.h"
-#include "pipward/paper/html.h"
-#include "pipward/paper/sheet_sections.h"
+#include "pipward/paper/detail/chart_svg.h"
+#include "pipward/paper/detail/html.h"
+#include "pipward/paper/detail/sheet_sections.h"
 #include "pipward/paper/text.h"
 #include "pipward/season/words.h"
 
-namespace pipward::paper {
+namespace pipward::paper::detail {
 namespace {
 
 // So many bars fit one sheet of paper; a page break would cut a taller picture.
@@ -136,4 +136,4 @@ std::string bloom_section(const SeasonSheet& sheet, const Speech& speech) {
                         speech);
 }
 
-}  // namespace pipward::paper
+}  // namespace pipward::paper::detail

@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: MIT
 #include "pipward/paper/cautions.h"
-#include "pipward/paper/sheet_sections.h"
+#include "pipward/paper/detail/sheet_sections.h"
 
-namespace pipward::paper {
+namespace pipward::paper::detail {
 
 std::string cautions_section(const Speech& speech) {
     using enum season::Hazard;
@@ -10,4 +10,4 @@ std::string cautions_section(const Speech& speech) {
                          speech);
 }
 
-}  // namespace pipward::paper
+}  // namespace pipward::paper::detail

@@ -4,12 +4,12 @@
 #include <algorithm>
 #include <vector>
 
-#include "pipward/paper/html.h"
-#include "pipward/paper/sheet_sections.h"
+#include "pipward/paper/detail/html.h"
+#include "pipward/paper/detail/sheet_sections.h"
 #include "pipward/paper/text.h"
 #include "pipward/season/words.h"
 
-namespace pipward::paper {
+namespace pipward::paper::detail {
 namespace {
 
 // What is done about one cross (and, of a blend, one donor), and what else could be.
@@ -189,4 +189,4 @@ std::string crosses_section(const cross::SeasonPlan& plan, const Speech& speech)
                         this_season + next_season_html(next, Season{plan.season.year + 1}, speech), speech);
 }
 
-}  // namespace pipward::paper
+}  // namespace pipward::paper::detail

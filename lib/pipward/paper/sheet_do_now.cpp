@@ -5,12 +5,12 @@
 #include <optional>
 #include <vector>
 
-#include "pipward/paper/html.h"
-#include "pipward/paper/sheet_sections.h"
-#include "pipward/paper/task_html.h"
+#include "pipward/paper/detail/html.h"
+#include "pipward/paper/detail/sheet_sections.h"
+#include "pipward/paper/detail/task_html.h"
 #include "pipward/season/words.h"
 
-namespace pipward::paper {
+namespace pipward::paper::detail {
 namespace {
 
 // A longer list is no longer looked at; the tables below hold the rest.
@@ -111,4 +111,4 @@ std::string do_now_section(const cross::SeasonPlan& plan, const Speech& speech) 
                         speech);
 }
 
-}  // namespace pipward::paper
+}  // namespace pipward::paper::detail

@@ -2,12 +2,12 @@
 #include <algorithm>
 #include <vector>
 
-#include "pipward/paper/html.h"
-#include "pipward/paper/sheet_sections.h"
-#include "pipward/paper/task_html.h"
+#include "pipward/paper/detail/html.h"
+#include "pipward/paper/detail/sheet_sections.h"
+#include "pipward/paper/detail/task_html.h"
 #include "pipward/paper/text.h"
 
-namespace pipward::paper {
+namespace pipward::paper::detail {
 namespace {
 
 SheetRow row_of(const cross::FieldTask& task, const Speech& speech) {
@@ -51,4 +51,4 @@ std::string field_section(const cross::SeasonPlan& plan, const Speech& speech) {
         speech);
 }
 
-}  // namespace pipward::paper
+}  // namespace pipward::paper::detail

@@ -3,11 +3,11 @@
 
 #include <algorithm>
 
-#include "pipward/paper/html.h"
-#include "pipward/paper/sheet_sections.h"
+#include "pipward/paper/detail/html.h"
+#include "pipward/paper/detail/sheet_sections.h"
 #include "pipward/paper/text.h"
 
-namespace pipward::paper {
+namespace pipward::paper::detail {
 namespace {
 
 constexpr std::size_t most_shown = 40;
@@ -79,4 +79,4 @@ std::string findings_section(const SeasonSheet& sheet, const Speech& speech) {
     return section_html("findings", say("Warnings"), "<ul class=\"findings\">\n" + items + "</ul>\n", speech);
 }
 
-}  // namespace pipward::paper
+}  // namespace pipward::paper::detail

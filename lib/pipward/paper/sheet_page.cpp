@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: MIT
-#include "pipward/paper/sheet_sections.h"
+#include "pipward/paper/detail/sheet_sections.h"
 #include "pipward/paper/text.h"
 
-namespace pipward::paper {
+namespace pipward::paper::detail {
 
 std::string sheet_page(const std::string& title, const std::string& body_html, const Speech& speech) {
     // The form is the language's own tag.
@@ -15,4 +15,4 @@ std::string sheet_page(const std::string& title, const std::string& body_html, c
            body_html + "</body>\n</html>\n";
 }
 
-}  // namespace pipward::paper
+}  // namespace pipward::paper::detail

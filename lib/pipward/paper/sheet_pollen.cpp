@@ -2,13 +2,13 @@
 #include <algorithm>
 #include <vector>
 
-#include "pipward/paper/html.h"
-#include "pipward/paper/sheet_sections.h"
-#include "pipward/paper/task_html.h"
+#include "pipward/paper/detail/html.h"
+#include "pipward/paper/detail/sheet_sections.h"
+#include "pipward/paper/detail/task_html.h"
 #include "pipward/paper/text.h"
 #include "pipward/season/words.h"
 
-namespace pipward::paper {
+namespace pipward::paper::detail {
 namespace {
 
 std::string amount_html(const cross::PollenTask& task, const Speech& speech) {
@@ -70,4 +70,4 @@ std::string pollen_section(const cross::SeasonPlan& plan, const Speech& speech) 
         speech);
 }
 
-}  // namespace pipward::paper
+}  // namespace pipward::paper::detail

@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: MIT
 #include "pipward/paper/bloom_chart.h"
-#include "pipward/paper/sheet_sections.h"
+#include "pipward/paper/detail/sheet_sections.h"
 
-namespace pipward::paper {
+namespace pipward::paper::detail {
 namespace {
 
 constexpr std::string_view colours =
@@ -120,4 +120,4 @@ std::string sheet_style() {
     return style;
 }
 
-}  // namespace pipward::paper
+}  // namespace pipward::paper::detail

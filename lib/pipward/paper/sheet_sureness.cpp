@@ -4,12 +4,12 @@
 #include <algorithm>
 #include <optional>
 
-#include "pipward/paper/day_words.h"
-#include "pipward/paper/html.h"
-#include "pipward/paper/sheet_sections.h"
+#include "pipward/paper/detail/day_words.h"
+#include "pipward/paper/detail/html.h"
+#include "pipward/paper/detail/sheet_sections.h"
 #include "pipward/season/words.h"
 
-namespace pipward::paper {
+namespace pipward::paper::detail {
 namespace {
 
 bool is_overall(const bloom::SkillScore& score) {
@@ -109,4 +109,4 @@ std::string sureness_section(const SeasonSheet& sheet, const Speech& speech) {
         speech);
 }
 
-}  // namespace pipward::paper
+}  // namespace pipward::paper::detail

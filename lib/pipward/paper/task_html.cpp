@@ -1,13 +1,13 @@
 // SPDX-License-Identifier: MIT
-#include "pipward/paper/task_html.h"
+#include "pipward/paper/detail/task_html.h"
 
 #include <fmt/format.h>
 
-#include "pipward/paper/html.h"
+#include "pipward/paper/detail/html.h"
 #include "pipward/paper/text.h"
 #include "pipward/season/words.h"
 
-namespace pipward::paper {
+namespace pipward::paper::detail {
 namespace {
 
 std::string strong_name(const std::string& name) {
@@ -81,4 +81,4 @@ std::string tick_box(const Sentence& what, const Speech& speech) {
     return fmt::format("<input type=\"checkbox\" aria-label=\"{}\">", speech.plain(say("Done: {}", what)));
 }
 
-}  // namespace pipward::paper
+}  // namespace pipward::paper::detail

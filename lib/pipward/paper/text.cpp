@@ -4,7 +4,7 @@
 #include <algorithm>
 #include <span>
 
-#include "pipward/paper/code_points.h"
+#include "pipward/paper/detail/code_points.h"
 
 namespace pipward::paper {
 namespace {
@@ -16,7 +16,7 @@ char32_t cleaned(char32_t c) {
     if (c == '\t' || c == '\n' || c == '\r') {
         return ' ';
     }
-    return is_markup_character(c) && !turns_direction(c) ? c : replacement_character;
+    return detail::is_markup_character(c) && !turns_direction(c) ? c : replacement_character;
 }
 
 std::string_view reference_for(char c) {
@@ -36,11 +36,11 @@ std::string_view reference_for(char c) {
     }
 }
 
-bool is_space(const Cluster& cluster) {
+bool is_space(const detail::Cluster& cluster) {
     return cluster.code_points == U" ";
 }
 
-std::size_t clusters_that_fit(std::span<const Cluster> rest, double max_em) {
+std::size_t clusters_that_fit(std::span<const detail::Cluster> rest, double max_em) {
     double em = 0;
     for (std::size_t i = 0; i < rest.size(); ++i) {
         em += rest[i].em;
@@ -52,7 +52,7 @@ std::size_t clusters_that_fit(std::span<const Cluster> rest, double max_em) {
 }
 
 // Where to end a line that does not hold everything: after the last space in it, else where it is full.
-std::size_t line_end(std::span<const Cluster> rest, std::size_t fitting) {
+std::size_t line_end(std::span<const detail::Cluster> rest, std::size_t fitting) {
     for (std::size_t end = fitting; end > 0; --end) {
         if (end < rest.size() && (is_space(rest[end]) || is_space(rest[end - 1]))) {
             return end;
@@ -61,7 +61,7 @@ std::size_t line_end(std::span<const Cluster> rest, std::size_t fitting) {
     return fitting;
 }
 
-std::string text_of(std::span<const Cluster> clusters) {
+std::string text_of(std::span<const detail::Cluster> clusters) {
     std::string text;
     for (const auto& cluster : clusters) {
         text += to_utf8(cluster.code_points);
@@ -70,7 +70,7 @@ std::string text_of(std::span<const Cluster> clusters) {
     return text;
 }
 
-std::span<const Cluster> without_leading_spaces(std::span<const Cluster> rest) {
+std::span<const detail::Cluster> without_leading_spaces(std::span<const detail::Cluster> rest) {
     while (!rest.empty() && is_space(rest.front())) {
         rest = rest.subspan(1);
     }
@@ -98,14 +98,14 @@ std::string escape_markup(std::string_view text) {
 
 double estimated_width(std::string_view text) {
     double em = 0;
-    for (const auto& cluster : clusters_of(text)) {
+    for (const auto& cluster : detail::clusters_of(text)) {
         em += cluster.em;
     }
     return em;
 }
 
 std::vector<std::string> wrap_lines(std::string_view text, double max_em, int max_lines) {
-    const auto clusters = clusters_of(clean_text(text));
+    const auto clusters = detail::clusters_of(clean_text(text));
     std::vector<std::string> lines;
     auto rest = without_leading_spaces(clusters);
     while (!rest.empty()) {

@@ -4,7 +4,7 @@
 #include <cmath>
 #include <string_view>
 
-#include "pipward/paper/pango_text.h"
+#include "pipward/paper/detail/pango_text.h"
 
 namespace pipward::paper {
 namespace {

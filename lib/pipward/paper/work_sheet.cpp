@@ -3,10 +3,10 @@
 
 #include <fmt/format.h>
 
-#include "pipward/paper/day_words.h"
-#include "pipward/paper/html.h"
-#include "pipward/paper/sheet_sections.h"
-#include "pipward/paper/task_html.h"
+#include "pipward/paper/detail/day_words.h"
+#include "pipward/paper/detail/html.h"
+#include "pipward/paper/detail/sheet_sections.h"
+#include "pipward/paper/detail/task_html.h"
 #include "pipward/paper/text.h"
 
 namespace pipward::paper {
@@ -15,67 +15,67 @@ namespace {
 std::string days_of(const WorkLine& line, const Speech& speech) {
     std::string html;
     if (line.from && line.to) {
-        html = days_html(*line.from, *line.to, speech);
+        html = detail::days_html(*line.from, *line.to, speech);
     } else if (line.from) {
-        html = speech.around(say("from {}", iso_work_day_html(*line.from, speech)));
+        html = speech.around(say("from {}", detail::iso_work_day_html(*line.from, speech)));
     }
-    return line.late ? html + " " + element("span", "tag now", speech.plain(say("late"))) : html;
+    return line.late ? html + " " + detail::element("span", "tag now", speech.plain(say("late"))) : html;
 }
 
 std::string detail(const Sentence& text, const Speech& speech) {
-    return text.empty() ? "" : element("span", "pair", speech.plain(text));
+    return text.empty() ? "" : detail::element("span", "pair", speech.plain(text));
 }
 
 std::string work_of(const WorkLine& line, const Speech& speech) {
-    return element("strong", "", speech.plain(line.title)) + detail(line.tags, speech) +
+    return detail::element("strong", "", speech.plain(line.title)) + detail(line.tags, speech) +
            detail(line.with, speech) + detail(line.amount, speech);
 }
 
 std::string written_down(const WorkLine& line, const Speech& speech) {
-    return element("span", "quiet", speech.plain(line.write_down)) + "<div class=\"blank\"></div>";
+    return detail::element("span", "quiet", speech.plain(line.write_down)) + "<div class=\"blank\"></div>";
 }
 
 std::string below(const WorkLine& line, const Speech& speech) {
-    return line.mind.empty() ? "" : element("p", "", speech.plain(line.mind));
+    return line.mind.empty() ? "" : detail::element("p", "", speech.plain(line.mind));
 }
 
 std::string place_of(const WorkLine& line, const Speech& speech) {
-    return element("span", "address", name_html(line.label)) +
-           element("span", "pair", speech.plain(line.address));
+    return detail::element("span", "address", detail::name_html(line.label)) +
+           detail::element("span", "pair", speech.plain(line.address));
 }
 
-SheetRow tree_row(const WorkLine& line, const Speech& speech) {
-    return {{tick_box(line.title, speech), place_of(line, speech), work_of(line, speech),
+detail::SheetRow tree_row(const WorkLine& line, const Speech& speech) {
+    return {{detail::tick_box(line.title, speech), place_of(line, speech), work_of(line, speech),
              days_of(line, speech), written_down(line, speech)},
             below(line, speech)};
 }
 
-SheetRow bench_row(const WorkLine& line, const Speech& speech) {
-    return {{tick_box(line.title, speech), work_of(line, speech), days_of(line, speech),
+detail::SheetRow bench_row(const WorkLine& line, const Speech& speech) {
+    return {{detail::tick_box(line.title, speech), work_of(line, speech), days_of(line, speech),
              written_down(line, speech)},
             below(line, speech)};
 }
 
 std::string trees_section(const WorkSheet& sheet, const Speech& speech) {
     if (sheet.at_trees.empty()) {
-        return section_html("trees", say("At the trees"),
-                            paragraph_html(say("Nothing is to be done at the trees."), speech), speech);
+        return detail::section_html("trees", say("At the trees"),
+                            detail::paragraph_html(say("Nothing is to be done at the trees."), speech), speech);
     }
-    static const std::vector<SheetColumn> columns{{say("Done"), 7, false, "tick"},
+    static const std::vector<detail::SheetColumn> columns{{say("Done"), 7, false, "tick"},
                                                   {say("Where"), 22, true},
                                                   {say("Work"), 32},
                                                   {say("When"), 19},
                                                   {say("Written down"), 20}};
-    std::vector<SheetRow> rows;
+    std::vector<detail::SheetRow> rows;
     for (const auto& line : sheet.at_trees) {
         rows.push_back(tree_row(line, speech));
     }
     const auto walk = sheet.walk_metres >= 1
                           ? say("In walking order, about {:.0f} m along the alleys.", sheet.walk_metres)
                           : say("In walking order.");
-    return section_html("trees", say("At the trees"),
-                        paragraph_html(walk, speech) +
-                            sheet_table(say("Work at the trees, in walking order"), columns, rows, speech),
+    return detail::section_html("trees", say("At the trees"),
+                        detail::paragraph_html(walk, speech) +
+                            detail::sheet_table(say("Work at the trees, in walking order"), columns, rows, speech),
                         speech);
 }
 
@@ -83,16 +83,16 @@ std::string bench_section(const WorkSheet& sheet, const Speech& speech) {
     if (sheet.on_bench.empty()) {
         return "";
     }
-    static const std::vector<SheetColumn> columns{{say("Done"), 7, false, "tick"},
+    static const std::vector<detail::SheetColumn> columns{{say("Done"), 7, false, "tick"},
                                                   {say("Work"), 45, true},
                                                   {say("When"), 22},
                                                   {say("Written down"), 26}};
-    std::vector<SheetRow> rows;
+    std::vector<detail::SheetRow> rows;
     for (const auto& line : sheet.on_bench) {
         rows.push_back(bench_row(line, speech));
     }
-    return section_html("bench", say("On the bench"),
-                        sheet_table(say("Work with pollen and seed indoors"), columns, rows, speech), speech);
+    return detail::section_html("bench", say("On the bench"),
+                        detail::sheet_table(say("Work with pollen and seed indoors"), columns, rows, speech), speech);
 }
 
 std::string warnings_section(const WorkSheet& sheet, const Speech& speech) {
@@ -101,22 +101,22 @@ std::string warnings_section(const WorkSheet& sheet, const Speech& speech) {
     }
     std::string items;
     for (const auto& warning : sheet.warnings) {
-        items += element("li", "", speech.plain(warning)) + "\n";
+        items += detail::element("li", "", speech.plain(warning)) + "\n";
     }
-    return section_html("findings", say("Warnings"), "<ul class=\"findings\">\n" + items + "</ul>\n", speech);
+    return detail::section_html("findings", say("Warnings"), "<ul class=\"findings\">\n" + items + "</ul>\n", speech);
 }
 
 std::string masthead(const WorkSheet& sheet, const Speech& speech) {
-    auto html = "<header>\n" + element("h1", "", speech.plain(sheet.title)) + "\n";
+    auto html = "<header>\n" + detail::element("h1", "", speech.plain(sheet.title)) + "\n";
     if (!sheet.orchard_name.empty()) {
-        html += element("p", "orchard", name_html(sheet.orchard_name)) + "\n";
+        html += detail::element("p", "orchard", detail::name_html(sheet.orchard_name)) + "\n";
     }
-    const auto day = [&](Day of) { return speech.plain(long_day(of)); };
-    html += paragraph_html(
+    const auto day = [&](Day of) { return speech.plain(detail::long_day(of)); };
+    html += detail::paragraph_html(
         sheet.from == sheet.to ? verbatim(day(sheet.from)) : say("{} to {}", day(sheet.from), day(sheet.to)),
         speech);
     if (!sheet.note.empty()) {
-        html += element("p", "note", escape_markup(sheet.note)) + "\n";
+        html += detail::element("p", "note", escape_markup(sheet.note)) + "\n";
     }
     return html + "</header>\n";
 }
@@ -127,7 +127,7 @@ std::string work_sheet_html(const WorkSheet& sheet, const Wording& wording) {
     const Speech speech(wording);
     const auto care = sheet.hazards.empty() ? std::string{} : cautions_html(sheet.hazards, speech);
     const auto title = speech.text(sheet.title);
-    return sheet_page(sheet.orchard_name.empty() ? title : title + " · " + sheet.orchard_name,
+    return detail::sheet_page(sheet.orchard_name.empty() ? title : title + " · " + sheet.orchard_name,
                       masthead(sheet, speech) + "<main>\n" + trees_section(sheet, speech) +
                           bench_section(sheet, speech) + warnings_section(sheet, speech) + care + "</main>\n",
                       speech);

@@ -3,13 +3,13 @@
 
 #include <algorithm>
 
-#include "pipward/place/scrap_text.h"
+#include "pipward/place/detail/scrap_text.h"
 
 namespace pipward::place {
 namespace {
 
 bool begins_with(const std::string& name, std::string_view word) {
-    const auto words = folded_words(name);
+    const auto words = detail::folded_words(name);
     return !words.empty() && words.front() == word;
 }
 

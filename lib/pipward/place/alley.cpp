@@ -1,9 +1,9 @@
 // SPDX-License-Identifier: MIT
-#include "pipward/place/alley.h"
+#include "pipward/place/detail/alley.h"
 
 #include <algorithm>
 
-namespace pipward::place {
+namespace pipward::place::detail {
 
 Sentence alley_words(std::span<const TreeLine> lines, const Barriers& barriers, std::uint32_t barrier,
                      math::PlanePoint tree, math::PlanePoint stand) {
@@ -21,4 +21,4 @@ Sentence alley_words(std::span<const TreeLine> lines, const Barriers& barriers, 
                : say("between row {} and row {} of block {}", own.second, other.second, other.first);
 }
 
-}  // namespace pipward::place
+}  // namespace pipward::place::detail

@@ -1,16 +1,16 @@
 // SPDX-License-Identifier: MIT
-#include "pipward/place/family_table.h"
+#include "pipward/place/detail/family_table.h"
 
 #include <fmt/format.h>
 
 #include <algorithm>
 #include <array>
 
-#include "pipward/place/likeness.h"
-#include "pipward/place/name_pool.h"
-#include "pipward/place/scrap_text.h"
+#include "pipward/place/detail/likeness.h"
+#include "pipward/place/detail/name_pool.h"
+#include "pipward/place/detail/scrap_text.h"
 
-namespace pipward::place {
+namespace pipward::place::detail {
 namespace {
 
 bool is_digit(char c) {
@@ -204,4 +204,4 @@ std::string_view sibling_number(const Accession& accession, const Tree& tree, st
     return number.empty() && accession.kind == AccessionKind::seedling ? digits_at_end(tree.label) : number;
 }
 
-}  // namespace pipward::place
+}  // namespace pipward::place::detail

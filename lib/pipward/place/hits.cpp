@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: MIT
-#include "pipward/place/hits.h"
+#include "pipward/place/detail/hits.h"
 
 #include <algorithm>
 #include <limits>
@@ -7,7 +7,7 @@
 
 #include "pipward/record/presence.h"
 
-namespace pipward::place {
+namespace pipward::place::detail {
 
 void Hits::add(const Hit& hit) {
     auto& best = best_[hit.tree];
@@ -57,4 +57,4 @@ std::vector<Hit> Hits::ranked(const Orchard& orchard, std::size_t limit,
     return sorted;
 }
 
-}  // namespace pipward::place
+}  // namespace pipward::place::detail

@@ -1,14 +1,14 @@
 // SPDX-License-Identifier: MIT
-#include "pipward/place/index_parts.h"
+#include "pipward/place/detail/index_parts.h"
 
 #include <algorithm>
 #include <map>
 #include <set>
 #include <unordered_map>
 
-#include "pipward/place/scrap_text.h"
+#include "pipward/place/detail/scrap_text.h"
 
-namespace pipward::place {
+namespace pipward::place::detail {
 namespace {
 
 using Trees = std::vector<std::uint32_t>;
@@ -226,4 +226,4 @@ void fill_index(const Orchard& orchard, NamePool& names, FamilyTable& families, 
     Filler(orchard, names, families, notes).fill();
 }
 
-}  // namespace pipward::place
+}  // namespace pipward::place::detail

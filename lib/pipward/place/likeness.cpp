@@ -1,10 +1,10 @@
 // SPDX-License-Identifier: MIT
-#include "pipward/place/likeness.h"
+#include "pipward/place/detail/likeness.h"
 
 #include <algorithm>
 #include <bit>
 
-namespace pipward::place {
+namespace pipward::place::detail {
 
 Likeness::Likeness(std::string_view scrap) {
     scrap = scrap.substr(0, longest);
@@ -94,4 +94,4 @@ int LettersSought::lacking(std::uint64_t name) const {
     return lacking;
 }
 
-}  // namespace pipward::place
+}  // namespace pipward::place::detail

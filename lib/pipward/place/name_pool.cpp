@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: MIT
-#include "pipward/place/name_pool.h"
+#include "pipward/place/detail/name_pool.h"
 
 #include <fmt/format.h>
 
@@ -7,10 +7,10 @@
 #include <array>
 #include <set>
 
-#include "pipward/place/likeness.h"
-#include "pipward/place/scrap_text.h"
+#include "pipward/place/detail/likeness.h"
+#include "pipward/place/detail/scrap_text.h"
 
-namespace pipward::place {
+namespace pipward::place::detail {
 namespace {
 
 // How much the whole name and a part of it are worth: what stands on the tree comes first.
@@ -177,4 +177,4 @@ std::vector<std::string> NamePool::most_like(std::string_view scrap, std::size_t
     return names;
 }
 
-}  // namespace pipward::place
+}  // namespace pipward::place::detail

@@ -6,7 +6,7 @@
 #include <limits>
 
 #include "pipward/place/row_barrier.h"
-#include "pipward/place/row_stands.h"
+#include "pipward/place/detail/row_stands.h"
 #include "pipward/record/presence.h"
 
 namespace pipward::place {
@@ -64,7 +64,7 @@ class Surroundings {
         const auto names = rows_of(orchard, near);
         lines_ = tree_lines(orchard, plane_, &names);
         for (const auto& line : lines_) {
-            stands_.push_back(stands_of(line, orchard, as_of));
+            stands_.push_back(detail::stands_of(line, orchard, as_of));
         }
         barriers_ = row_barriers(lines_, {});
         add_rows();
@@ -198,7 +198,7 @@ class Surroundings {
     MetrePlane plane_;
     double reach_;
     std::vector<TreeLine> lines_;
-    std::vector<std::vector<RowStand>> stands_;
+    std::vector<std::vector<detail::RowStand>> stands_;
     Barriers barriers_;
     std::vector<Candidate> candidates_;
 };

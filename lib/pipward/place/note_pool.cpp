@@ -1,13 +1,13 @@
 // SPDX-License-Identifier: MIT
-#include "pipward/place/note_pool.h"
+#include "pipward/place/detail/note_pool.h"
 
 #include <fmt/format.h>
 
 #include <algorithm>
 
-#include "pipward/place/scrap_text.h"
+#include "pipward/place/detail/scrap_text.h"
 
-namespace pipward::place {
+namespace pipward::place::detail {
 namespace {
 
 constexpr float together = 0.55F;
@@ -77,4 +77,4 @@ std::string NotePool::shown(std::uint32_t note) const {
     return fmt::format("\"{} …\"", text.substr(0, end));
 }
 
-}  // namespace pipward::place
+}  // namespace pipward::place::detail

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: MIT
-#include "pipward/place/numbering.h"
+#include "pipward/place/detail/numbering.h"
 
 #include <algorithm>
 #include <cmath>
@@ -8,7 +8,7 @@
 #include "pipward/math/quantile.h"
 #include "pipward/place/ground_line.h"
 
-namespace pipward::place {
+namespace pipward::place::detail {
 namespace {
 
 constexpr double hardly = 0.5;
@@ -129,4 +129,4 @@ LonLat from_plane(const math::PlanePoint& point, const LonLat& middle) {
     return way_from(middle, math::bearing_deg(point), Metres{math::length(point)});
 }
 
-}  // namespace pipward::place
+}  // namespace pipward::place::detail

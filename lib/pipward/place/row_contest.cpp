@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: MIT
-#include "pipward/place/row_contest.h"
+#include "pipward/place/detail/row_contest.h"
 
 #include <algorithm>
 #include <cmath>
@@ -8,7 +8,7 @@
 
 #include "pipward/math/distributions.h"
 
-namespace pipward::place {
+namespace pipward::place::detail {
 namespace {
 
 constexpr double surely = 0.995;
@@ -86,4 +86,4 @@ std::vector<RowOfPoint> weigh_rows(std::span<const RowPoint> points, const Fitte
     return result;
 }
 
-}  // namespace pipward::place
+}  // namespace pipward::place::detail

@@ -1,12 +1,12 @@
 // SPDX-License-Identifier: MIT
-#include "pipward/place/row_decode.h"
+#include "pipward/place/detail/row_decode.h"
 
 #include <algorithm>
 #include <cmath>
 
 #include "pipward/math/distributions.h"
 
-namespace pipward::place {
+namespace pipward::place::detail {
 namespace {
 
 // How often two trees are recorded on one spot, and points in a row that belong to no position.
@@ -216,4 +216,4 @@ std::vector<PlacedPoint> decode_row(std::span<const double> along, const Positio
     return points;
 }
 
-}  // namespace pipward::place
+}  // namespace pipward::place::detail

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: MIT
-#include "pipward/place/row_lines.h"
+#include "pipward/place/detail/row_lines.h"
 
 #include <algorithm>
 #include <array>
@@ -13,9 +13,9 @@
 #include "pipward/math/least_squares.h"
 #include "pipward/math/quantile.h"
 #include "pipward/math/robust.h"
-#include "pipward/place/row_pattern.h"
+#include "pipward/place/detail/row_pattern.h"
 
-namespace pipward::place {
+namespace pipward::place::detail {
 namespace {
 
 using std::numbers::pi;
@@ -227,4 +227,4 @@ FittedRows fit_rows(std::span<const RowPoint> points, double distance) {
     return rows;
 }
 
-}  // namespace pipward::place
+}  // namespace pipward::place::detail

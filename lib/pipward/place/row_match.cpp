@@ -5,8 +5,8 @@
 
 #include "pipward/math/distributions.h"
 #include "pipward/math/line.h"
-#include "pipward/place/numbering.h"
-#include "pipward/place/row_lines.h"
+#include "pipward/place/detail/numbering.h"
+#include "pipward/place/detail/row_lines.h"
 #include "pipward/place/row_recovery.h"
 
 namespace pipward::place {
@@ -31,7 +31,7 @@ Ground ground_of(std::span<const LonLat> trees, std::span<const KnownRow> rows) 
             all.push_back(corner.at);
         }
     }
-    const auto plane = to_plane(all, middle_of(all));
+    const auto plane = detail::to_plane(all, detail::middle_of(all));
     Ground ground{{plane.begin(), plane.begin() + static_cast<std::ptrdiff_t>(trees.size())}, {}};
     auto next = plane.begin() + static_cast<std::ptrdiff_t>(trees.size());
     for (const auto& row : rows) {
@@ -79,7 +79,7 @@ double across_noise(std::span<const Nearest> nearest) {
             offs.push_back(one.foot.off);
         }
     }
-    return std::max(median_noise(offs), 0.02);
+    return std::max(detail::median_noise(offs), 0.02);
 }
 
 /// By each row's own scale, for rows may differ.
@@ -94,7 +94,7 @@ double along_noise(std::span<const Nearest> nearest, std::span<const KnownRow> r
             spacing = std::max(spacing, step);
         }
     }
-    largest = offs.empty() ? 0 : folded_noise(offs, 1.0) * spacing;
+    largest = offs.empty() ? 0 : detail::folded_noise(offs, 1.0) * spacing;
     return std::max(largest, 0.02);
 }
 
@@ -117,7 +117,7 @@ Recovery match_rows(std::span<const LonLat> trees, std::span<const KnownRow> row
     recovery.noise_across = Metres{across_noise(nearest)};
     recovery.noise_along = Metres{along_noise(nearest, rows)};
     const double noise = std::max(recovery.noise_across.value, recovery.noise_along.value);
-    std::vector<RowMembers> members(rows.size());
+    std::vector<detail::RowMembers> members(rows.size());
     for (std::size_t i = 0; i < trees.size(); ++i) {
         recovery.trees[i].doubt = say("no row is near");
         if (nearest[i].row >= 0) {
@@ -126,10 +126,10 @@ Recovery match_rows(std::span<const LonLat> trees, std::span<const KnownRow> row
         }
     }
     for (std::size_t row = 0; row < rows.size(); ++row) {
-        std::ranges::sort(members[row], {}, &RowMember::along);
-        const PositionScale scale{0, rows[row].spacing.value, noise, 0.1, 0, rows[row].positions - 1};
-        const auto points = decode_members(members[row], scale);
-        const double wanted = wanted_confidence(rule.confidence, noise / scale.step);
+        std::ranges::sort(members[row], {}, &detail::RowMember::along);
+        const detail::PositionScale scale{0, rows[row].spacing.value, noise, 0.1, 0, rows[row].positions - 1};
+        const auto points = detail::decode_members(members[row], scale);
+        const double wanted = detail::wanted_confidence(rule.confidence, noise / scale.step);
         for (std::size_t i = 0; i < points.size(); ++i) {
             const auto& member = members[row][i];
             auto& tree = recovery.trees[member.tree];
@@ -139,7 +139,7 @@ Recovery match_rows(std::span<const LonLat> trees, std::span<const KnownRow> row
             tree.off_row = member.off;
             tree.off_position = member.along - scale.step * points[i].number;
             tree.confidence = member.certainty * points[i].certainty;
-            tree.doubt = doubt_of(member, points[i], 1, tree.confidence, wanted);
+            tree.doubt = detail::doubt_of(member, points[i], 1, tree.confidence, wanted);
         }
     }
     return recovery;

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: MIT
-#include "pipward/place/row_pattern.h"
+#include "pipward/place/detail/row_pattern.h"
 
 #include <algorithm>
 #include <cmath>
@@ -9,7 +9,7 @@
 
 #include "pipward/math/quantile.h"
 
-namespace pipward::place {
+namespace pipward::place::detail {
 namespace {
 
 using math::PlanePoint;
@@ -243,4 +243,4 @@ double origin_of(std::span<const double> along, double spacing) {
     return origin < 0 ? origin + spacing : origin;
 }
 
-}  // namespace pipward::place
+}  // namespace pipward::place::detail

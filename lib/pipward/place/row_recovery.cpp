@@ -8,11 +8,11 @@
 #include <map>
 #include <numbers>
 
-#include "pipward/place/numbering.h"
-#include "pipward/place/row_contest.h"
-#include "pipward/place/row_lines.h"
-#include "pipward/place/row_pattern.h"
-#include "pipward/place/row_starts.h"
+#include "pipward/place/detail/numbering.h"
+#include "pipward/place/detail/row_contest.h"
+#include "pipward/place/detail/row_lines.h"
+#include "pipward/place/detail/row_pattern.h"
+#include "pipward/place/detail/row_starts.h"
 
 namespace pipward::place {
 namespace {
@@ -35,8 +35,8 @@ Recovery all_open(std::size_t trees, const Sentence& why, const Sentence& remedy
     return recovery;
 }
 
-FamilySearch search_of(const RecoveryRule& rule) {
-    FamilySearch search;
+detail::FamilySearch search_of(const RecoveryRule& rule) {
+    detail::FamilySearch search;
     if (rule.row_distance) {
         search.least = 0.85 * rule.row_distance->value;
         search.most = 1.15 * rule.row_distance->value;
@@ -50,8 +50,8 @@ struct RowFrame {
     math::PlanePoint ahead;
     math::PlanePoint right;
 
-    RowPoint of(math::PlanePoint point) const { return {dot(point, ahead), dot(point, right)}; }
-    math::PlanePoint back(RowPoint point) const { return ahead * point.along + right * point.across; }
+    detail::RowPoint of(math::PlanePoint point) const { return {dot(point, ahead), dot(point, right)}; }
+    math::PlanePoint back(detail::RowPoint point) const { return ahead * point.along + right * point.across; }
 };
 
 /// Of the two senses of a line, the wanted one, or the one to the north.
@@ -61,8 +61,8 @@ RowFrame frame_of(double bearing_deg, const RecoveryRule& rule) {
     return {ahead, left_of(ahead) * -1};
 }
 
-std::vector<RowPoint> turned(std::span<const math::PlanePoint> plane, const RowFrame& frame) {
-    std::vector<RowPoint> result;
+std::vector<detail::RowPoint> turned(std::span<const math::PlanePoint> plane, const RowFrame& frame) {
+    std::vector<detail::RowPoint> result;
     for (const auto& point : plane) {
         result.push_back(frame.of(point));
     }
@@ -70,24 +70,24 @@ std::vector<RowPoint> turned(std::span<const math::PlanePoint> plane, const RowF
 }
 
 /// The points of each row in the order in which they stand.
-std::map<int, RowMembers> members_of(std::span<const RowPoint> points, std::span<const RowOfPoint> fit) {
-    std::map<int, RowMembers> rows;
+std::map<int, detail::RowMembers> members_of(std::span<const detail::RowPoint> points, std::span<const detail::RowOfPoint> fit) {
+    std::map<int, detail::RowMembers> rows;
     for (std::size_t i = 0; i < points.size(); ++i) {
         rows[fit[i].row].push_back({i, points[i].along, fit[i].off, fit[i].certainty});
     }
     for (auto& [row, members] : rows) {
-        std::ranges::sort(members, {}, &RowMember::along);
+        std::ranges::sort(members, {}, &detail::RowMember::along);
     }
-    std::erase_if(rows, [](const auto& row) { return sure_members(row.second) < fewest; });
+    std::erase_if(rows, [](const auto& row) { return detail::sure_members(row.second) < fewest; });
     return rows;
 }
 
-std::vector<std::vector<double>> sample_of(const std::map<int, RowMembers>& rows) {
+std::vector<std::vector<double>> sample_of(const std::map<int, detail::RowMembers>& rows) {
     std::vector<std::vector<double>> sample;
     std::size_t points = 0;
     for (const auto& [row, members] : rows) {
         if (points < enough_points) {
-            sample.push_back(sure_places(members));
+            sample.push_back(detail::sure_places(members));
             points += members.size();
         }
     }
@@ -95,11 +95,11 @@ std::vector<std::vector<double>> sample_of(const std::map<int, RowMembers>& rows
 }
 
 struct DecodedRow {
-    TakenRow taken{};
-    RowStart start{};
+    detail::TakenRow taken{};
+    detail::RowStart start{};
 };
 
-int first_number(const TakenRow& row) {
+int first_number(const detail::TakenRow& row) {
     for (const double sure : {0.8, 0.5, 0.0}) {
         for (const auto& point : row.points) {
             if (point.certainty >= sure) {
@@ -110,29 +110,29 @@ int first_number(const TakenRow& row) {
     return 0;
 }
 
-TakenRow decoded(int row, const RowMembers& members, double spacing, double noise) {
-    TakenRow taken{row, members, {}, {origin_of(sure_places(members), spacing), spacing, noise}};
+detail::TakenRow decoded(int row, const detail::RowMembers& members, double spacing, double noise) {
+    detail::TakenRow taken{row, members, {}, {detail::origin_of(detail::sure_places(members), spacing), spacing, noise}};
     for (int turn = 0; turn < 3; ++turn) {
-        taken.points = decode_members(members, taken.scale);
-        refit(members, taken.points, spacing, taken.scale);
+        taken.points = detail::decode_members(members, taken.scale);
+        detail::refit(members, taken.points, spacing, taken.scale);
     }
-    taken.points = decode_members(members, taken.scale);
+    taken.points = detail::decode_members(members, taken.scale);
     return taken;
 }
 
-std::vector<TakenRow> decoded_rows(const std::map<int, RowMembers>& rows, double spacing, double noise) {
-    std::vector<TakenRow> taken;
+std::vector<detail::TakenRow> decoded_rows(const std::map<int, detail::RowMembers>& rows, double spacing, double noise) {
+    std::vector<detail::TakenRow> taken;
     for (const auto& [row, members] : rows) {
         taken.push_back(decoded(row, members, spacing, noise));
     }
     return taken;
 }
 
-std::vector<DecodedRow> with_starts(std::vector<TakenRow> taken, double distance) {
+std::vector<DecodedRow> with_starts(std::vector<detail::TakenRow> taken, double distance) {
     std::vector<DecodedRow> rows;
     for (auto& row : taken) {
         const double doubt = row.scale.noise / std::sqrt(static_cast<double>(row.members.size()));
-        const RowStart start{row.row * distance, row.scale.origin, row.scale.step, first_number(row), doubt};
+        const detail::RowStart start{row.row * distance, row.scale.origin, row.scale.step, first_number(row), doubt};
         rows.push_back({std::move(row), start});
     }
     return rows;
@@ -150,11 +150,11 @@ void find_starts(std::vector<DecodedRow>& rows, const RecoveryRule& rule, Recove
         count_from_first_trees(rows);
         return;
     }
-    std::vector<RowStart> starts;
+    std::vector<detail::RowStart> starts;
     for (const auto& row : rows) {
         starts.push_back(row.start);
     }
-    if (find_edge(starts)) {
+    if (detail::find_edge(starts)) {
         for (std::size_t i = 0; i < rows.size(); ++i) {
             rows[i].start = starts[i];
         }
@@ -171,7 +171,7 @@ void find_starts(std::vector<DecodedRow>& rows, const RecoveryRule& rule, Recove
                                          "the rows with row-lay first.")));
 }
 
-NumberedTree numbered(const RowMember& member, const PlacedPoint& point, const DecodedRow& row,
+NumberedTree numbered(const detail::RowMember& member, const detail::PlacedPoint& point, const DecodedRow& row,
                       int row_number, double confidence) {
     NumberedTree tree;
     tree.row = row_number;
@@ -181,7 +181,7 @@ NumberedTree numbered(const RowMember& member, const PlacedPoint& point, const D
     const auto& scale = row.taken.scale;
     tree.off_position = member.along - scale.origin - scale.step * point.number;
     tree.confidence = member.certainty * point.certainty * row.start.certainty;
-    tree.doubt = doubt_of(member, point, row.start.certainty, tree.confidence, confidence);
+    tree.doubt = detail::doubt_of(member, point, row.start.certainty, tree.confidence, confidence);
     return tree;
 }
 
@@ -208,14 +208,14 @@ int last_number(const DecodedRow& row, double confidence) {
 }
 
 /// A corner every tenth position follows any bend that rows have.
-RecoveredRow made_out(const DecodedRow& row, const FittedRows& fit, const RowFrame& frame,
+RecoveredRow made_out(const DecodedRow& row, const detail::FittedRows& fit, const RowFrame& frame,
                       const LonLat& middle, double confidence) {
     const auto& scale = row.taken.scale;
     const int last = last_number(row, confidence);
     RecoveredRow made{{}, Metres{scale.step}, last - row.start.number + 1};
     const auto add = [&](double number) {
         const double along = scale.origin + scale.step * number;
-        made.line.push_back(from_plane(frame.back({along, fit.line(row.taken.row, along)}), middle));
+        made.line.push_back(detail::from_plane(frame.back({along, fit.line(row.taken.row, along)}), middle));
     };
     // A row of one position still needs a line, too short to hold a second.
     const double end = std::max<double>(last, row.start.number + 0.5);
@@ -226,18 +226,18 @@ RecoveredRow made_out(const DecodedRow& row, const FittedRows& fit, const RowFra
     return made;
 }
 
-std::optional<FoundSpacing> spacing_of(const std::map<int, RowMembers>& rows, const RecoveryRule& rule) {
+std::optional<detail::FoundSpacing> spacing_of(const std::map<int, detail::RowMembers>& rows, const RecoveryRule& rule) {
     const double least = rule.spacing ? 0.85 * rule.spacing->value : 0.7;
     const double most = rule.spacing ? 1.15 * rule.spacing->value : 6.0;
-    return find_spacing(sample_of(rows), least, most);
+    return detail::find_spacing(sample_of(rows), least, most);
 }
 
 }  // namespace
 
 Recovery recover_rows(std::span<const LonLat> trees, const RecoveryRule& rule) {
-    const auto middle = middle_of(trees);
-    const auto plane = to_plane(trees, middle);
-    const auto family = find_lines(plane, search_of(rule));
+    const auto middle = detail::middle_of(trees);
+    const auto plane = detail::to_plane(trees, middle);
+    const auto family = detail::find_lines(plane, search_of(rule));
     if (!family) {
         return all_open(
             trees.size(), say("No even rows can be made out among the trees."),
@@ -251,7 +251,7 @@ Recovery recover_rows(std::span<const LonLat> trees, const RecoveryRule& rule) {
     }
     const auto frame = frame_of(family->rows.bearing_deg, rule);
     const auto points = turned(plane, frame);
-    const auto fit = fit_rows(points, family->rows.distance);
+    const auto fit = detail::fit_rows(points, family->rows.distance);
     const auto rows = members_of(points, fit.points);
     const auto spacing = rows.empty() ? std::nullopt : spacing_of(rows, rule);
     if (!spacing) {
@@ -273,14 +273,14 @@ Recovery recover_rows(std::span<const LonLat> trees, const RecoveryRule& rule) {
     const double noise = std::max(recovery.noise_along.value, 0.9 * fit.noise);
     auto taken = decoded_rows(rows, spacing->spacing, noise);
     for (int turn = 0; turn < 2; ++turn) {
-        const auto weighed = weigh_rows(points, fit, taken);
+        const auto weighed = detail::weigh_rows(points, fit, taken);
         taken = decoded_rows(members_of(points, weighed), spacing->spacing, noise);
     }
     auto started = with_starts(std::move(taken), fit.distance);
     find_starts(started, rule, recovery);
     auto strict = rule;
     strict.confidence =
-        wanted_confidence(rule.confidence, std::max(noise / spacing->spacing, fit.noise / fit.distance));
+        detail::wanted_confidence(rule.confidence, std::max(noise / spacing->spacing, fit.noise / fit.distance));
     put_together(started, strict, recovery);
     recovery.made_out.resize(static_cast<std::size_t>(recovery.rows));
     for (const auto& row : started) {

@@ -1,9 +1,9 @@
 // SPDX-License-Identifier: MIT
-#include "pipward/place/row_stands.h"
+#include "pipward/place/detail/row_stands.h"
 
 #include "pipward/record/presence.h"
 
-namespace pipward::place {
+namespace pipward::place::detail {
 namespace {
 
 constexpr int longest_gap = 200;  // positions: more is a slip in a number, not a gap
@@ -44,4 +44,4 @@ std::vector<RowStand> stands_of(const TreeLine& line, const Orchard& orchard, Da
     return stands;
 }
 
-}  // namespace pipward::place
+}  // namespace pipward::place::detail

@@ -1,12 +1,12 @@
 // SPDX-License-Identifier: MIT
-#include "pipward/place/row_starts.h"
+#include "pipward/place/detail/row_starts.h"
 
 #include <algorithm>
 #include <cmath>
 
 #include "pipward/math/least_squares.h"
 
-namespace pipward::place {
+namespace pipward::place::detail {
 namespace {
 
 constexpr double at_the_edge = 0.25;  // spacings
@@ -98,4 +98,4 @@ bool find_edge(std::vector<RowStart>& rows) {
     return true;
 }
 
-}  // namespace pipward::place
+}  // namespace pipward::place::detail

@@ -1,12 +1,12 @@
 // SPDX-License-Identifier: MIT
-#include "pipward/place/scrap_text.h"
+#include "pipward/place/detail/scrap_text.h"
 
 #include <algorithm>
 #include <cstdint>
 #include <iterator>
 #include <utility>
 
-namespace pipward::place {
+namespace pipward::place::detail {
 namespace {
 
 struct Letter {
@@ -190,4 +190,4 @@ bool is_number(std::string_view text) {
     return !text.empty() && std::ranges::all_of(text, is_digit);
 }
 
-}  // namespace pipward::place
+}  // namespace pipward::place::detail

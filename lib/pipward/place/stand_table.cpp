@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: MIT
-#include "pipward/place/stand_table.h"
+#include "pipward/place/detail/stand_table.h"
 
 #include <fmt/format.h>
 
@@ -8,9 +8,9 @@
 #include <optional>
 #include <span>
 
-#include "pipward/place/scrap_text.h"
+#include "pipward/place/detail/scrap_text.h"
 
-namespace pipward::place {
+namespace pipward::place::detail {
 namespace {
 
 using Parts = std::vector<std::string>;
@@ -111,4 +111,4 @@ void StandTable::find(std::string_view scrap, Hits& hits) const {
     }
 }
 
-}  // namespace pipward::place
+}  // namespace pipward::place::detail

@@ -6,23 +6,23 @@
 #include <utility>
 
 #include "pipward/place/address.h"
-#include "pipward/place/index_parts.h"
-#include "pipward/place/scrap_text.h"
+#include "pipward/place/detail/index_parts.h"
+#include "pipward/place/detail/scrap_text.h"
 
 namespace pipward::place {
 
 struct TreeIndex::Parts {
     explicit Parts(Orchard book) : orchard(std::move(book)), stands(orchard.trees) {
-        fill_index(orchard, names, families, notes);
+        detail::fill_index(orchard, names, families, notes);
     }
 
     const Orchard orchard;  // first: the others point into it
-    NamePool names;
-    StandTable stands;
-    FamilyTable families;
-    NotePool notes;
+    detail::NamePool names;
+    detail::StandTable stands;
+    detail::FamilyTable families;
+    detail::NotePool notes;
 
-    Sentence what(const Hit& hit) const {
+    Sentence what(const detail::Hit& hit) const {
         switch (hit.kind) {
             case MatchKind::parents:
                 return families.shown(hit.source, hit.tree);
@@ -37,7 +37,7 @@ struct TreeIndex::Parts {
         }
     }
 
-    std::vector<FoundTree> found(const std::vector<Hit>& hits) const {
+    std::vector<FoundTree> found(const std::vector<detail::Hit>& hits) const {
         std::vector<FoundTree> trees;
         for (const auto& hit : hits) {
             trees.push_back({hit.tree, hit.score, {hit.kind, hit.extent, hit.slips, what(hit)}});
@@ -55,8 +55,8 @@ const Orchard& TreeIndex::orchard() const {
 std::vector<FoundTree> TreeIndex::find(std::string_view scrap, std::size_t limit,
                                        const std::optional<Standpoint>& from,
                                        const std::optional<Day>& as_of) const {
-    Hits hits(parts_->orchard.trees.size());
-    if (folded_text(scrap).empty()) {
+    detail::Hits hits(parts_->orchard.trees.size());
+    if (detail::folded_text(scrap).empty()) {
         return {};
     }
     parts_->names.find_whole(scrap, hits);

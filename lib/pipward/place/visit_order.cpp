@@ -1,10 +1,10 @@
 // SPDX-License-Identifier: MIT
-#include "pipward/place/visit_order.h"
+#include "pipward/place/detail/visit_order.h"
 
 #include <algorithm>
 #include <limits>
 
-namespace pipward::place {
+namespace pipward::place::detail {
 namespace {
 
 constexpr double far = std::numeric_limits<double>::infinity();
@@ -146,4 +146,4 @@ std::vector<Visit> visit_order(const PlaceDistances& distances, const Round& rou
                                              : searched_order(distances, round, tell);
 }
 
-}  // namespace pipward::place
+}  // namespace pipward::place::detail

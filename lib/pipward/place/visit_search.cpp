@@ -7,13 +7,13 @@
 #include <numeric>
 #include <optional>
 
-#include "pipward/place/visit_order.h"
+#include "pipward/place/detail/visit_order.h"
 
 // Local search for a short round: stretches turned round (2-opt: Croes 1958, Oper. Res. 6:791), up to three
 // stops moved elsewhere (Or-opt: Or 1976, from memory), sides changed; begun again and again from the best
 // round with two neighbouring stretches exchanged (double bridge: Martin, Otto & Felten 1991, Complex Systems
 // 5:299).
-namespace pipward::place {
+namespace pipward::place::detail {
 namespace {
 
 using Place = std::uint32_t;
@@ -486,4 +486,4 @@ std::vector<Visit> searched_order(const PlaceDistances& distances, const Round& 
     return search.best();
 }
 
-}  // namespace pipward::place
+}  // namespace pipward::place::detail

@@ -7,9 +7,9 @@
 #include <limits>
 #include <map>
 
-#include "pipward/place/alley.h"
-#include "pipward/place/visit_order.h"
-#include "pipward/place/walk_ground.h"
+#include "pipward/place/detail/alley.h"
+#include "pipward/place/detail/visit_order.h"
+#include "pipward/place/detail/walk_ground.h"
 
 namespace pipward::place {
 namespace {
@@ -87,7 +87,7 @@ class Rows {
 
     Sentence alley(std::uint32_t tree, math::PlanePoint stand) const {
         const auto barrier = barrier_of(tree);
-        return barrier ? alley_words(lines_, barriers_, *barrier, plane_(*orchard_.trees[tree].at), stand)
+        return barrier ? detail::alley_words(lines_, barriers_, *barrier, plane_(*orchard_.trees[tree].at), stand)
                        : Sentence{};
     }
 
@@ -131,10 +131,10 @@ class Rows {
 // The places of all stops, and which stop has which.
 struct Places {
     std::vector<math::PlanePoint> points;
-    Round round;
+    detail::Round round;
 
-    StopPlaces add(const std::vector<math::PlanePoint>& more) {
-        StopPlaces numbers;
+    detail::StopPlaces add(const std::vector<math::PlanePoint>& more) {
+        detail::StopPlaces numbers;
         for (const auto& point : more) {
             numbers.push_back(static_cast<std::uint32_t>(points.size()));
             points.push_back(point);
@@ -158,14 +158,14 @@ Places places_of(const Orchard& orchard, const WalkWish& wish, const Rows& rows)
 }
 
 // A side that lies in another row is no place to stand, as long as there is another.
-void keep_open(StopPlaces& stop, const WalkGround& ground) {
+void keep_open(detail::StopPlaces& stop, const detail::WalkGround& ground) {
     const bool any = std::ranges::any_of(stop, [&](auto place) { return ground.is_open(place); });
     if (any) {
         std::erase_if(stop, [&](auto place) { return !ground.is_open(place); });
     }
 }
 
-PlaceDistances finite(const PlaceDistances& walked, const std::vector<math::PlanePoint>& points) {
+detail::PlaceDistances finite(const detail::PlaceDistances& walked, const std::vector<math::PlanePoint>& points) {
     auto distances = walked;
     for (std::uint32_t a = 0; a < points.size(); ++a) {
         for (std::uint32_t b = 0; b < a; ++b) {
@@ -180,8 +180,8 @@ PlaceDistances finite(const PlaceDistances& walked, const std::vector<math::Plan
 // Draws the legs of a walk in their order.
 struct Drawing {
     const MetrePlane& plane;
-    const WalkGround& ground;
-    const PlaceDistances& walked;
+    const detail::WalkGround& ground;
+    const detail::PlaceDistances& walked;
 
     WalkLeg leg(std::optional<std::uint32_t> from, std::uint32_t to) const {
         WalkLeg leg;
@@ -198,7 +198,7 @@ struct Drawing {
     }
 
     // Of several places for an end, the one that is nearest to the stop beside it.
-    std::optional<std::uint32_t> nearest(const StopPlaces& places, std::uint32_t to) const {
+    std::optional<std::uint32_t> nearest(const detail::StopPlaces& places, std::uint32_t to) const {
         const auto found =
             std::ranges::min_element(places, {}, [&](auto place) { return walked(place, to); });
         return found == places.end() ? std::nullopt : std::optional{*found};
@@ -206,7 +206,7 @@ struct Drawing {
 };
 
 std::vector<WalkLeg> legs_of(const Drawing& drawing, const Rows& rows, const WalkWish& wish,
-                             const Places& places, const std::vector<Visit>& order) {
+                             const Places& places, const std::vector<detail::Visit>& order) {
     std::vector<WalkLeg> legs;
     auto at = drawing.nearest(places.round.start, order.front().place);
     for (const auto& visit : order) {
@@ -240,14 +240,14 @@ Walk plan_walk(const Orchard& orchard, const WalkWish& wish, const std::function
     const MetrePlane plane(orchard.crs, middle_of_walk(orchard, wish));
     const Rows rows(orchard, wish, plane);
     auto places = places_of(orchard, wish, rows);
-    const WalkGround ground(places.points, rows.barriers());
+    const detail::WalkGround ground(places.points, rows.barriers());
     auto& round = places.round;
     std::ranges::for_each(round.stops, [&](auto& stop) { keep_open(stop, ground); });
     keep_open(round.start, ground);
     keep_open(round.end, ground);
     const auto walked = ground.distances(part(0.0, 0.4));
-    const auto order = visit_order(finite(walked, places.points), round, part(0.4, 1.0));
-    walk.is_shortest = round.stops.size() <= exact_stops;
+    const auto order = detail::visit_order(finite(walked, places.points), round, part(0.4, 1.0));
+    walk.is_shortest = round.stops.size() <= detail::exact_stops;
 
     walk.legs = legs_of({plane, ground, walked}, rows, wish, places, order);
     for (const auto& leg : walk.legs) {

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: MIT
-#include "pipward/place/walk_ground.h"
+#include "pipward/place/detail/walk_ground.h"
 
 #include <algorithm>
 #include <limits>
@@ -7,7 +7,7 @@
 
 #include "pipward/math/obstacles.h"
 
-namespace pipward::place {
+namespace pipward::place::detail {
 namespace {
 
 constexpr double endless = std::numeric_limits<double>::infinity();
@@ -142,4 +142,4 @@ bool WalkGround::is_open(std::uint32_t place) const {
     return graph_->in_the_open[place];
 }
 
-}  // namespace pipward::place
+}  // namespace pipward::place::detail

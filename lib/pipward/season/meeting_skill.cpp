@@ -6,9 +6,9 @@
 #include <tuple>
 #include <utility>
 
-#include "pipward/cross/bloom_course.h"
-#include "pipward/cross/forcing.h"
-#include "pipward/cross/meeting.h"
+#include "pipward/cross/detail/bloom_course.h"
+#include "pipward/cross/detail/forcing.h"
+#include "pipward/cross/detail/meeting.h"
 
 namespace pipward::season {
 namespace {

@@ -5,7 +5,7 @@
 #include <numeric>
 
 #include "pipward/clock/dynamic_model.h"
-#include "pipward/seed/cold_credit.h"
+#include "pipward/seed/detail/cold_credit.h"
 #include "pipward/weather/hours.h"
 
 namespace pipward::seed {
@@ -13,7 +13,7 @@ namespace {
 
 double credit_of(const StoreDay& readings) {
     const double sum = std::accumulate(readings.begin(), readings.end(), 0.0,
-                                       [](double all, Celsius t) { return all + cold_credit(t); });
+                                       [](double all, Celsius t) { return all + detail::cold_credit(t); });
     return sum / static_cast<double>(readings.size());
 }
 
@@ -36,10 +36,10 @@ void note_spell(std::vector<Spell>& spells, Day day, Celsius extreme, Beyond bey
 
 void note_spells(ColdSum& sum, Day day, const StoreDay& readings) {
     const auto [coldest, warmest] = std::ranges::minmax(readings);
-    if (warmest >= warm_for_seed) {
+    if (warmest >= detail::warm_for_seed) {
         note_spell(sum.warm, day, warmest, std::greater{});
     }
-    if (coldest < frost_for_seed) {
+    if (coldest < detail::frost_for_seed) {
         note_spell(sum.frost, day, coldest, std::less{});
     }
 }

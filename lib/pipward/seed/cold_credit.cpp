@@ -1,10 +1,10 @@
 // SPDX-License-Identifier: MIT
-#include "pipward/seed/cold_credit.h"
+#include "pipward/seed/detail/cold_credit.h"
 
 #include <algorithm>
 #include <array>
 
-namespace pipward::seed {
+namespace pipward::seed::detail {
 namespace {
 
 struct Knot {
@@ -31,4 +31,4 @@ double cold_credit(Celsius temperature) {
            (above->credit - below.credit) * (degrees - below.degrees) / (above->degrees - below.degrees);
 }
 
-}  // namespace pipward::seed
+}  // namespace pipward::seed::detail

@@ -3,7 +3,7 @@
 
 #include <fmt/format.h>
 
-#include "pipward/seed/seedling_numbers.h"
+#include "pipward/seed/detail/seedling_numbers.h"
 
 namespace pipward::seed {
 namespace {
@@ -15,7 +15,7 @@ Planted check_tree(const place::RowPosition& place, const std::string& accession
     return planted;
 }
 
-Planted seedling(const CrossGoal* goal, SeedlingNumbers& numbers) {
+Planted seedling(const CrossGoal* goal, detail::SeedlingNumbers& numbers) {
     Planted planted;
     planted.goal = goal;
     planted.accession = numbers.next();
@@ -30,7 +30,7 @@ std::vector<Planted> planted_seedlings(const std::vector<Waiting>& waiting,
                                        const PlantingWish& wish, const std::string& check,
                                        const Orchard& orchard) {
     std::vector<Family> families;
-    std::vector<SeedlingNumbers> numbers;
+    std::vector<detail::SeedlingNumbers> numbers;
     for (const auto& family : waiting) {
         families.push_back({family.goal->code, family.seedlings});
         numbers.emplace_back(orchard, family.goal->code);

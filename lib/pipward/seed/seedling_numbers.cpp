@@ -1,12 +1,12 @@
 // SPDX-License-Identifier: MIT
-#include "pipward/seed/seedling_numbers.h"
+#include "pipward/seed/detail/seedling_numbers.h"
 
 #include <fmt/format.h>
 
 #include <algorithm>
 #include <charconv>
 
-namespace pipward::seed {
+namespace pipward::seed::detail {
 namespace {
 
 /// The digits after "24-01-"; empty where the name is no seedling of the cross.
@@ -45,4 +45,4 @@ std::string SeedlingNumbers::next() {
     return fmt::format("{}-{:0{}}", cross_, ++last_, digits_);
 }
 
-}  // namespace pipward::seed
+}  // namespace pipward::seed::detail

@@ -4,7 +4,7 @@
 #include <algorithm>
 #include <map>
 
-#include "pipward/seed/trial_pair.h"
+#include "pipward/seed/detail/trial_pair.h"
 
 namespace pipward::seed {
 namespace {
@@ -45,7 +45,7 @@ Trial trial_of(const std::string& cross, std::map<ArmKey, TrialArm> arms) {
         trial.arms.push_back(std::move(arm));
     }
     std::ranges::stable_sort(trial.arms, std::ranges::greater{}, share_of);
-    trial.pairs = compare_arms(trial.arms);
+    trial.pairs = detail::compare_arms(trial.arms);
     return trial;
 }
 

@@ -1,9 +1,9 @@
 // SPDX-License-Identifier: MIT
-#include "pipward/seed/trial_pair.h"
+#include "pipward/seed/detail/trial_pair.h"
 
 #include <algorithm>
 
-namespace pipward::seed {
+namespace pipward::seed::detail {
 namespace {
 
 math::HitsOf hits_of(const TrialArm& arm) {
@@ -136,4 +136,4 @@ std::vector<TrialPair> compare_arms(const std::vector<TrialArm>& arms) {
     return pairs;
 }
 
-}  // namespace pipward::seed
+}  // namespace pipward::seed::detail

@@ -5,7 +5,7 @@
 #include <cmath>
 
 #include "pipward/book/heading.h"
-#include "pipward/intake/book_value.h"
+#include "pipward/intake/detail/book_value.h"
 #include "pipward/intake/cells.h"
 #include "pipward/intake/detail/adopt_ground.h"
 #include "pipward/intake/detail/adopting.h"

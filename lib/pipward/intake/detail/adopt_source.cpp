@@ -3,7 +3,7 @@
 #include <set>
 
 #include "pipward/book/heading.h"
-#include "pipward/intake/book_value.h"
+#include "pipward/intake/detail/book_value.h"
 #include "pipward/intake/cells.h"
 #include "pipward/intake/detail/adopting.h"
 

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include <algorithm>
 
-#include "pipward/intake/book_value.h"
+#include "pipward/intake/detail/book_value.h"
 #include "pipward/intake/detail/adopting.h"
 
 namespace pipward::intake::detail {

@@ -3,7 +3,7 @@
 
 #include <vector>
 
-#include "pipward/intake/book_value.h"
+#include "pipward/intake/detail/book_value.h"
 #include "pipward/intake/note_sheet.h"
 #include "pipward/intake/sheet.h"
 

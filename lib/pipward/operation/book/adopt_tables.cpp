@@ -3,11 +3,11 @@
 #include <array>
 
 #include "pipward/intake/layer_columns.h"
-#include "pipward/operation/book/adopt_tables.h"
+#include "pipward/operation/book/detail/adopt_tables.h"
 #include "pipward/operation/declare/column_of.h"
 #include "pipward/value/utf8.h"
 
-namespace pipward::operation {
+namespace pipward::operation::detail {
 namespace {
 
 using enum CellType;
@@ -169,4 +169,4 @@ Table adopt_row_table(const intake::Adoption& adoption) {
     return table;
 }
 
-}  // namespace pipward::operation
+}  // namespace pipward::operation::detail

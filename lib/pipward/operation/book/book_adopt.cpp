@@ -2,15 +2,15 @@
 #include <algorithm>
 
 #include "pipward/book/change.h"
-#include "pipward/operation/book/adopt_tables.h"
+#include "pipward/operation/book/detail/adopt_tables.h"
 #include "pipward/operation/book/dress_book.h"
-#include "pipward/operation/declare/common_parameters.h"
-#include "pipward/operation/declare/input_file.h"
-#include "pipward/operation/list.h"
-#include "pipward/operation/place/user_places.h"
+#include "pipward/operation/declare/detail/common_parameters.h"
+#include "pipward/operation/declare/detail/input_file.h"
+#include "pipward/operation/detail/list.h"
+#include "pipward/operation/place/detail/user_places.h"
 #include "pipward/place/ground_layer.h"
 
-namespace pipward::operation {
+namespace pipward::operation::detail {
 namespace {
 
 using intake::Adoption;
@@ -200,4 +200,4 @@ std::unique_ptr<const Operation> book_adopt() {
          .run = run});
 }
 
-}  // namespace pipward::operation
+}  // namespace pipward::operation::detail

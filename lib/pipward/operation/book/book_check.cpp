@@ -3,12 +3,12 @@
 
 #include <algorithm>
 
-#include "pipward/operation/declare/common_parameters.h"
-#include "pipward/operation/declare/read_checked.h"
-#include "pipward/operation/list.h"
+#include "pipward/operation/declare/detail/common_parameters.h"
+#include "pipward/operation/declare/detail/read_checked.h"
+#include "pipward/operation/detail/list.h"
 #include "pipward/operation/season/result_tables.h"
 
-namespace pipward::operation {
+namespace pipward::operation::detail {
 namespace {
 
 struct Request {
@@ -50,4 +50,4 @@ std::unique_ptr<const Operation> book_check() {
          .run = run});
 }
 
-}  // namespace pipward::operation
+}  // namespace pipward::operation::detail

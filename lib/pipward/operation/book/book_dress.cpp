@@ -5,10 +5,10 @@
 
 #include "pipward/operation/book/dress_book.h"
 #include "pipward/operation/declare/column_of.h"
-#include "pipward/operation/declare/common_parameters.h"
-#include "pipward/operation/list.h"
+#include "pipward/operation/declare/detail/common_parameters.h"
+#include "pipward/operation/detail/list.h"
 
-namespace pipward::operation {
+namespace pipward::operation::detail {
 namespace {
 
 struct Request {
@@ -110,4 +110,4 @@ std::unique_ptr<const Operation> book_dress() {
          .run = run});
 }
 
-}  // namespace pipward::operation
+}  // namespace pipward::operation::detail

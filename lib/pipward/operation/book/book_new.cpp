@@ -1,10 +1,10 @@
 // SPDX-License-Identifier: MIT
 #include "pipward/book/book.h"
 #include "pipward/operation/book/dress_book.h"
-#include "pipward/operation/declare/common_parameters.h"
-#include "pipward/operation/list.h"
+#include "pipward/operation/declare/detail/common_parameters.h"
+#include "pipward/operation/detail/list.h"
 
-namespace pipward::operation {
+namespace pipward::operation::detail {
 namespace {
 
 constexpr double dress_begins = 0.7;
@@ -51,4 +51,4 @@ std::unique_ptr<const Operation> book_new() {
          .run = run});
 }
 
-}  // namespace pipward::operation
+}  // namespace pipward::operation::detail

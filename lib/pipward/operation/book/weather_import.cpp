@@ -5,13 +5,13 @@
 #include "pipward/book/book.h"
 #include "pipward/intake/weather_file.h"
 #include "pipward/operation/declare/column_of.h"
-#include "pipward/operation/declare/common_parameters.h"
-#include "pipward/operation/declare/input_file.h"
-#include "pipward/operation/list.h"
+#include "pipward/operation/declare/detail/common_parameters.h"
+#include "pipward/operation/declare/detail/input_file.h"
+#include "pipward/operation/detail/list.h"
 #include "pipward/value/complaint.h"
 #include "pipward/weather/named_station.h"
 
-namespace pipward::operation {
+namespace pipward::operation::detail {
 namespace {
 
 using enum CellType;
@@ -175,4 +175,4 @@ std::unique_ptr<const Operation> weather_import() {
          .run = run});
 }
 
-}  // namespace pipward::operation
+}  // namespace pipward::operation::detail

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: MIT
-#include "pipward/operation/declare/declare.h"
+#include "pipward/operation/declare/detail/declare.h"
 
 #include <fmt/format.h>
 
@@ -9,7 +9,7 @@
 #include "pipward/value/complaint.h"
 #include "pipward/value/nearest.h"
 
-namespace pipward::operation {
+namespace pipward::operation::detail {
 namespace {
 
 bool must_be_given(const Parameter& words) {
@@ -115,4 +115,4 @@ std::unique_ptr<const Operation> make_operation(ErasedDeclaration declaration) {
     return std::make_unique<DeclaredOperation>(std::move(declaration));
 }
 
-}  // namespace pipward::operation
+}  // namespace pipward::operation::detail

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: MIT
-#include "pipward/operation/declare/input_file.h"
+#include "pipward/operation/declare/detail/input_file.h"
 
 #include <filesystem>
 #include <fstream>
@@ -7,7 +7,7 @@
 
 #include "pipward/value/complaint.h"
 
-namespace pipward::operation {
+namespace pipward::operation::detail {
 namespace {
 
 constexpr std::size_t most_bytes = 200'000'000;  // a century of hourly readings is a tenth of this
@@ -46,4 +46,4 @@ std::string read_input_file(const std::string& path) {
     return text;
 }
 
-}  // namespace pipward::operation
+}  // namespace pipward::operation::detail

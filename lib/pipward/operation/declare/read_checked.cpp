@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: MIT
-#include "pipward/operation/declare/read_checked.h"
+#include "pipward/operation/declare/detail/read_checked.h"
 
 #include <algorithm>
 #include <array>
@@ -7,7 +7,7 @@
 #include <string>
 #include <string_view>
 
-namespace pipward::operation {
+namespace pipward::operation::detail {
 
 namespace {
 
@@ -98,4 +98,4 @@ void write_results(const BookName& book, std::span<const Table> results, const W
     }
 }
 
-}  // namespace pipward::operation
+}  // namespace pipward::operation::detail

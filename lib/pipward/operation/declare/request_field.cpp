@@ -1,12 +1,12 @@
 // SPDX-License-Identifier: MIT
-#include "pipward/operation/declare/request_field.h"
+#include "pipward/operation/declare/detail/request_field.h"
 
 #include <fmt/format.h>
 #include <fmt/ranges.h>
 
 #include "pipward/operation/declare/parameter_text.h"
 
-namespace pipward::operation {
+namespace pipward::operation::detail {
 
 ParameterKind kind_of(bool) {
     return YesNoKind{};
@@ -137,4 +137,4 @@ std::string show_field(const InputFile& field) {
     return field.path;
 }
 
-}  // namespace pipward::operation
+}  // namespace pipward::operation::detail

@@ -1,9 +1,9 @@
 // SPDX-License-Identifier: MIT
-#include "pipward/operation/declare/sheet_parameters.h"
+#include "pipward/operation/declare/detail/sheet_parameters.h"
 
 #include <filesystem>
 
-namespace pipward::operation {
+namespace pipward::operation::detail {
 
 std::string orchard_name(const std::string& given, const BookName& book) {
     if (!given.empty() || book.location.starts_with("PG:")) {
@@ -18,4 +18,4 @@ std::function<void(double)> walking(const Run& lent) {
     return [&lent](double share) { lent.step(walk_begins + walk_takes * share, say("Walking")); };
 }
 
-}  // namespace pipward::operation
+}  // namespace pipward::operation::detail

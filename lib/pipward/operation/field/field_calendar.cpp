@@ -2,15 +2,15 @@
 #include <algorithm>
 
 #include "pipward/operation/declare/column_of.h"
-#include "pipward/operation/declare/sheet_parameters.h"
-#include "pipward/operation/list.h"
-#include "pipward/operation/season/crossing_request.h"
+#include "pipward/operation/declare/detail/sheet_parameters.h"
+#include "pipward/operation/detail/list.h"
+#include "pipward/operation/season/detail/crossing_request.h"
 #include "pipward/paper/calendar.h"
 #include "pipward/place/address.h"
 #include "pipward/record/orchard_index.h"
 #include "pipward/season/work_to_come.h"
 
-namespace pipward::operation {
+namespace pipward::operation::detail {
 namespace {
 
 using enum CellType;
@@ -138,4 +138,4 @@ std::unique_ptr<const Operation> field_calendar() {
          .run = run});
 }
 
-}  // namespace pipward::operation
+}  // namespace pipward::operation::detail

@@ -1,9 +1,9 @@
 // SPDX-License-Identifier: MIT
-#include "pipward/operation/field/note.h"
+#include "pipward/operation/field/detail/note.h"
 
 #include <fmt/format.h>
 
-namespace pipward::operation {
+namespace pipward::operation::detail {
 
 Outcome noted(const NoteRequest& request, const book::Entry& entry, const Run& lent) {
     lent.step(0, say("Reading the book"));
@@ -15,4 +15,4 @@ Outcome noted(const NoteRequest& request, const book::Entry& entry, const Run& l
     return outcome;
 }
 
-}  // namespace pipward::operation
+}  // namespace pipward::operation::detail

@@ -3,8 +3,8 @@
 
 #include <list>
 
-#include "pipward/operation/field/note.h"
-#include "pipward/operation/list.h"
+#include "pipward/operation/field/detail/note.h"
+#include "pipward/operation/detail/list.h"
 
 namespace pipward::operation {
 
@@ -15,7 +15,7 @@ std::span<const Word<NotedStage>> words(NotedStage);
 
 namespace {
 
-struct Request : NoteRequest {
+struct Request : detail::NoteRequest {
     NotedStage stage{65};
     std::string tree;
     std::string accession;
@@ -24,7 +24,7 @@ struct Request : NoteRequest {
 };
 
 Outcome run(const Request& request, const Run& lent) {
-    return noted(request,
+    return detail::noted(request,
                  {"bloom_note",
                   {{"tree", text_cell(request.tree)},
                    {"accession", text_cell(request.accession)},
@@ -68,23 +68,23 @@ std::span<const Word<NotedStage>> words(NotedStage) {
     return table;
 }
 
-std::unique_ptr<const Operation> note_bloom() {
-    return declare<Request>(
+std::unique_ptr<const Operation> detail::note_bloom() {
+    return detail::declare<Request>(
         {.about = {"note-bloom", "Note bloom", "Notes",
                    "Writes down the stage that a tree, or an accession as a whole, was seen in. The note is "
                    "held against the book first: an unknown tree, a day to come, a stage that goes back."},
          .parameters =
-             {note_book_parameter(), tree_parameter(&Request::tree),
-              parameter(&Request::stage, "stage", "Stage", "The growth stage on the BBCH scale.").required(),
-              on_parameter(),
-              parameter(&Request::open_percent, "open-percent", "Flowers open",
+             {detail::note_book_parameter(), detail::tree_parameter(&Request::tree),
+              detail::parameter(&Request::stage, "stage", "Stage", "The growth stage on the BBCH scale.").required(),
+              detail::on_parameter(),
+              detail::parameter(&Request::open_percent, "open-percent", "Flowers open",
                         "The part of the flowers that have opened.")
                   .in("%")
                   .between(0.0, 100.0),
-              parameter(&Request::accession, "accession", "Accession",
+              detail::parameter(&Request::accession, "accession", "Accession",
                         "The accession, where no single tree was looked at."),
-              parameter(&Request::observer, "observer", "Observer", "Who looked."), remark_parameter(),
-              note_as_of_parameter()},
+              detail::parameter(&Request::observer, "observer", "Observer", "Who looked."), detail::remark_parameter(),
+              detail::note_as_of_parameter()},
          .results = {},
          .examples = {{"The first flowers of a tree.",
                        {{"book", "BOOK"}, {"tree", "LO-04-07"}, {"stage", "61"}, {"as-of", "2026-05-12"}}},

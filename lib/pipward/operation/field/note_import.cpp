@@ -3,11 +3,11 @@
 
 #include "pipward/intake/note_sheet.h"
 #include "pipward/operation/declare/column_of.h"
-#include "pipward/operation/declare/input_file.h"
-#include "pipward/operation/field/note_kind.h"
-#include "pipward/operation/list.h"
+#include "pipward/operation/declare/detail/input_file.h"
+#include "pipward/operation/field/detail/note_kind.h"
+#include "pipward/operation/detail/list.h"
 
-namespace pipward::operation {
+namespace pipward::operation::detail {
 namespace {
 
 using enum CellType;
@@ -141,4 +141,4 @@ std::unique_ptr<const Operation> note_import() {
          .run = run});
 }
 
-}  // namespace pipward::operation
+}  // namespace pipward::operation::detail

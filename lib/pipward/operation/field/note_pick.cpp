@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: MIT
-#include "pipward/operation/field/note.h"
-#include "pipward/operation/list.h"
+#include "pipward/operation/field/detail/note.h"
+#include "pipward/operation/detail/list.h"
 
-namespace pipward::operation {
+namespace pipward::operation::detail {
 namespace {
 
 struct Request : NoteRequest {
@@ -47,4 +47,4 @@ std::unique_ptr<const Operation> note_pick() {
          .run = run});
 }
 
-}  // namespace pipward::operation
+}  // namespace pipward::operation::detail

@@ -4,14 +4,14 @@
 #include "pipward/intake/cells.h"
 #include "pipward/intake/note_explained.h"
 #include "pipward/operation/declare/column_of.h"
-#include "pipward/operation/field/note.h"
-#include "pipward/operation/field/note_kind.h"
+#include "pipward/operation/field/detail/note.h"
+#include "pipward/operation/field/detail/note_kind.h"
 #include "pipward/operation/field/note_prefill.h"
-#include "pipward/operation/list.h"
+#include "pipward/operation/detail/list.h"
 #include "pipward/operation/place/tree_reading.h"
 #include "pipward/record/table_text.h"
 
-namespace pipward::operation {
+namespace pipward::operation::detail {
 namespace {
 
 using enum CellType;
@@ -182,4 +182,4 @@ std::unique_ptr<const Operation> note_template() {
          .run = run});
 }
 
-}  // namespace pipward::operation
+}  // namespace pipward::operation::detail

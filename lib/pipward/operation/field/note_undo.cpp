@@ -2,11 +2,11 @@
 #include <algorithm>
 
 #include "pipward/book/entry.h"
-#include "pipward/operation/declare/common_parameters.h"
-#include "pipward/operation/list.h"
+#include "pipward/operation/declare/detail/common_parameters.h"
+#include "pipward/operation/detail/list.h"
 #include "pipward/value/complaint.h"
 
-namespace pipward::operation {
+namespace pipward::operation::detail {
 namespace {
 
 struct Request {
@@ -82,4 +82,4 @@ std::unique_ptr<const Operation> note_undo() {
          .run = run});
 }
 
-}  // namespace pipward::operation
+}  // namespace pipward::operation::detail

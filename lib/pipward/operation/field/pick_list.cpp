@@ -2,9 +2,9 @@
 #include <algorithm>
 
 #include "pipward/operation/declare/column_of.h"
-#include "pipward/operation/declare/sheet_parameters.h"
-#include "pipward/operation/list.h"
-#include "pipward/operation/season/crossing_request.h"
+#include "pipward/operation/declare/detail/sheet_parameters.h"
+#include "pipward/operation/detail/list.h"
+#include "pipward/operation/season/detail/crossing_request.h"
 #include "pipward/paper/work_sheet.h"
 #include "pipward/place/address.h"
 #include "pipward/place/sheet_walk.h"
@@ -12,7 +12,7 @@
 #include "pipward/record/orchard_index.h"
 #include "pipward/season/work_to_come.h"
 
-namespace pipward::operation {
+namespace pipward::operation::detail {
 namespace {
 
 using enum CellType;
@@ -225,4 +225,4 @@ std::unique_ptr<const Operation> pick_list() {
          .run = run});
 }
 
-}  // namespace pipward::operation
+}  // namespace pipward::operation::detail

@@ -4,15 +4,15 @@
 #include <algorithm>
 
 #include "pipward/operation/declare/column_of.h"
-#include "pipward/operation/declare/sheet_parameters.h"
-#include "pipward/operation/list.h"
-#include "pipward/operation/season/crossing_request.h"
+#include "pipward/operation/declare/detail/sheet_parameters.h"
+#include "pipward/operation/detail/list.h"
+#include "pipward/operation/season/detail/crossing_request.h"
 #include "pipward/place/address.h"
 #include "pipward/place/sheet_walk.h"
 #include "pipward/place/walk_end.h"
 #include "pipward/season/work_to_come.h"
 
-namespace pipward::operation {
+namespace pipward::operation::detail {
 namespace {
 
 using enum CellType;
@@ -224,4 +224,4 @@ std::unique_ptr<const Operation> work_sheet() {
          .run = run});
 }
 
-}  // namespace pipward::operation
+}  // namespace pipward::operation::detail

@@ -1,15 +1,15 @@
 // SPDX-License-Identifier: MIT
 #include <algorithm>
 
-#include "pipward/operation/declare/common_parameters.h"
-#include "pipward/operation/declare/read_checked.h"
-#include "pipward/operation/lineage/accessions_parameter.h"
-#include "pipward/operation/lineage/line_alleles_tables.h"
-#include "pipward/operation/list.h"
+#include "pipward/operation/declare/detail/common_parameters.h"
+#include "pipward/operation/declare/detail/read_checked.h"
+#include "pipward/operation/lineage/detail/accessions_parameter.h"
+#include "pipward/operation/lineage/detail/line_alleles_tables.h"
+#include "pipward/operation/detail/list.h"
 #include "pipward/record/descent.h"
 #include "pipward/seed/allele_evidence.h"
 
-namespace pipward::operation {
+namespace pipward::operation::detail {
 namespace {
 
 struct Request {
@@ -121,4 +121,4 @@ std::unique_ptr<const Operation> line_alleles() {
          .run = run});
 }
 
-}  // namespace pipward::operation
+}  // namespace pipward::operation::detail

@@ -1,9 +1,9 @@
 // SPDX-License-Identifier: MIT
-#include "pipward/operation/lineage/line_alleles_tables.h"
+#include "pipward/operation/lineage/detail/line_alleles_tables.h"
 
 #include "pipward/operation/declare/column_of.h"
 
-namespace pipward::operation {
+namespace pipward::operation::detail {
 namespace {
 
 using enum CellType;
@@ -148,4 +148,4 @@ Table contradiction_table(const std::vector<seed::ContradictionRow>& rows) {
     return table_of<seed::ContradictionRow>(contradiction_shape(), rows, contradiction_columns());
 }
 
-}  // namespace pipward::operation
+}  // namespace pipward::operation::detail

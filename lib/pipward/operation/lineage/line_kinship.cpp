@@ -5,12 +5,12 @@
 #include "pipward/lineage/kinship_factors.h"
 #include "pipward/lineage/relation.h"
 #include "pipward/operation/declare/column_of.h"
-#include "pipward/operation/declare/common_parameters.h"
-#include "pipward/operation/declare/read_checked.h"
-#include "pipward/operation/lineage/accessions_parameter.h"
-#include "pipward/operation/list.h"
+#include "pipward/operation/declare/detail/common_parameters.h"
+#include "pipward/operation/declare/detail/read_checked.h"
+#include "pipward/operation/lineage/detail/accessions_parameter.h"
+#include "pipward/operation/detail/list.h"
 
-namespace pipward::operation {
+namespace pipward::operation::detail {
 namespace {
 
 using enum CellType;
@@ -286,4 +286,4 @@ std::unique_ptr<const Operation> line_kinship() {
          .run = run});
 }
 
-}  // namespace pipward::operation
+}  // namespace pipward::operation::detail

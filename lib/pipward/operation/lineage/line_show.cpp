@@ -5,10 +5,10 @@
 #include "pipward/lineage/cross_notation.h"
 #include "pipward/lineage/line_tree_text.h"
 #include "pipward/lineage/trait_scores.h"
-#include "pipward/operation/declare/common_parameters.h"
+#include "pipward/operation/declare/detail/common_parameters.h"
 #include "pipward/operation/lineage/line_choice.h"
-#include "pipward/operation/lineage/line_tables.h"
-#include "pipward/operation/list.h"
+#include "pipward/operation/lineage/detail/line_tables.h"
+#include "pipward/operation/detail/list.h"
 #include "pipward/paper/line_drawing.h"
 #include "pipward/paper/page_svg.h"
 #include "pipward/paper/pdf.h"
@@ -16,7 +16,7 @@
 #include "pipward/value/complaint.h"
 #include "pipward/value/listed_names.h"
 
-namespace pipward::operation {
+namespace pipward::operation::detail {
 namespace {
 
 enum class LinePaper { a4, a3, letter };
@@ -261,4 +261,4 @@ std::unique_ptr<const Operation> line_show() {
          .run = run});
 }
 
-}  // namespace pipward::operation
+}  // namespace pipward::operation::detail

@@ -1,15 +1,15 @@
 // SPDX-License-Identifier: MIT
-#include "pipward/operation/list.h"
+#include "pipward/operation/detail/list.h"
 
 #include <algorithm>
 
 #include "pipward/lineage/trait_wish.h"
-#include "pipward/operation/lineage/heritability_parameter.h"
-#include "pipward/operation/lineage/suggestion_tables.h"
-#include "pipward/operation/season/crossing_request.h"
+#include "pipward/operation/lineage/detail/heritability_parameter.h"
+#include "pipward/operation/lineage/detail/suggestion_tables.h"
+#include "pipward/operation/season/detail/crossing_request.h"
 #include "pipward/value/complaint.h"
 
-namespace pipward::operation {
+namespace pipward::operation::detail {
 namespace {
 
 struct Request : CrossingRequest {
@@ -150,4 +150,4 @@ std::unique_ptr<const Operation> line_suggest() {
          .run = run});
 }
 
-}  // namespace pipward::operation
+}  // namespace pipward::operation::detail

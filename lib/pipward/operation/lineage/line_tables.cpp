@@ -1,12 +1,12 @@
 // SPDX-License-Identifier: MIT
-#include "pipward/operation/lineage/line_tables.h"
+#include "pipward/operation/lineage/detail/line_tables.h"
 
 #include <algorithm>
 
 #include "pipward/lineage/cross_notation.h"
 #include "pipward/operation/declare/column_of.h"
 
-namespace pipward::operation {
+namespace pipward::operation::detail {
 namespace {
 
 using enum CellType;
@@ -182,4 +182,4 @@ Table line_text_table(const lineage::LineGraph& graph, int subject, int generati
     return table_of<TextRow>(line_text_shape(), rows, text_columns());
 }
 
-}  // namespace pipward::operation
+}  // namespace pipward::operation::detail

@@ -4,13 +4,13 @@
 
 #include "pipward/lineage/trait_scores.h"
 #include "pipward/operation/declare/column_of.h"
-#include "pipward/operation/declare/common_parameters.h"
+#include "pipward/operation/declare/detail/common_parameters.h"
 #include "pipward/operation/lineage/line_choice.h"
-#include "pipward/operation/list.h"
+#include "pipward/operation/detail/list.h"
 #include "pipward/place/accession_choice.h"
 #include "pipward/value/listed_names.h"
 
-namespace pipward::operation {
+namespace pipward::operation::detail {
 namespace {
 
 using enum CellType;
@@ -226,4 +226,4 @@ std::unique_ptr<const Operation> line_traits() {
          .run = run});
 }
 
-}  // namespace pipward::operation
+}  // namespace pipward::operation::detail

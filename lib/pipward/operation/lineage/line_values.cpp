@@ -6,16 +6,16 @@
 #include <set>
 
 #include "pipward/operation/declare/column_of.h"
-#include "pipward/operation/declare/common_parameters.h"
-#include "pipward/operation/declare/read_checked.h"
-#include "pipward/operation/lineage/heritability_parameter.h"
-#include "pipward/operation/list.h"
+#include "pipward/operation/declare/detail/common_parameters.h"
+#include "pipward/operation/declare/detail/read_checked.h"
+#include "pipward/operation/lineage/detail/heritability_parameter.h"
+#include "pipward/operation/detail/list.h"
 #include "pipward/record/orchard_index.h"
 #include "pipward/record/words.h"
 #include "pipward/value/complaint.h"
 #include "pipward/value/nearest.h"
 
-namespace pipward::operation {
+namespace pipward::operation::detail {
 namespace {
 
 using enum CellType;
@@ -227,4 +227,4 @@ std::unique_ptr<const Operation> line_values() {
          .run = run});
 }
 
-}  // namespace pipward::operation
+}  // namespace pipward::operation::detail

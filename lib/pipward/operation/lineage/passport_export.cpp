@@ -3,13 +3,13 @@
 
 #include "pipward/intake/passport_file.h"
 #include "pipward/operation/declare/column_of.h"
-#include "pipward/operation/declare/common_parameters.h"
+#include "pipward/operation/declare/detail/common_parameters.h"
 #include "pipward/operation/lineage/line_choice.h"
-#include "pipward/operation/list.h"
+#include "pipward/operation/detail/list.h"
 #include "pipward/record/orchard_index.h"
 #include "pipward/value/complaint.h"
 
-namespace pipward::operation {
+namespace pipward::operation::detail {
 namespace {
 
 using enum CellType;
@@ -116,4 +116,4 @@ std::unique_ptr<const Operation> passport_export() {
          .run = run});
 }
 
-}  // namespace pipward::operation
+}  // namespace pipward::operation::detail

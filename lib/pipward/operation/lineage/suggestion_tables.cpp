@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: MIT
-#include "pipward/operation/lineage/suggestion_tables.h"
+#include "pipward/operation/lineage/detail/suggestion_tables.h"
 
 #include <algorithm>
 #include <cmath>
@@ -7,7 +7,7 @@
 #include "pipward/operation/declare/column_of.h"
 #include "pipward/season/words.h"
 
-namespace pipward::operation {
+namespace pipward::operation::detail {
 namespace {
 
 using enum CellType;
@@ -224,4 +224,4 @@ Sentence suggestion_summary(const std::vector<season::WeighedCross>& crosses,
     return summary;
 }
 
-}  // namespace pipward::operation
+}  // namespace pipward::operation::detail

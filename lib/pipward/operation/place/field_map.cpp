@@ -3,10 +3,10 @@
 #include <array>
 
 #include "pipward/operation/declare/column_of.h"
-#include "pipward/operation/declare/common_parameters.h"
-#include "pipward/operation/declare/sheet_parameters.h"
-#include "pipward/operation/list.h"
-#include "pipward/operation/place/tree_choice.h"
+#include "pipward/operation/declare/detail/common_parameters.h"
+#include "pipward/operation/declare/detail/sheet_parameters.h"
+#include "pipward/operation/detail/list.h"
+#include "pipward/operation/place/detail/tree_choice.h"
 #include "pipward/operation/place/tree_reading.h"
 #include "pipward/paper/field_contents.h"
 #include "pipward/paper/field_pages.h"
@@ -16,7 +16,7 @@
 #include "pipward/record/presence.h"
 #include "pipward/value/complaint.h"
 
-namespace pipward::operation {
+namespace pipward::operation::detail {
 namespace {
 
 enum class Paper { a4, a3, letter };
@@ -258,4 +258,4 @@ std::unique_ptr<const Operation> field_map() {
          .run = run});
 }
 
-}  // namespace pipward::operation
+}  // namespace pipward::operation::detail

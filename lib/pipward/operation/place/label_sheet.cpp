@@ -3,10 +3,10 @@
 #include <array>
 
 #include "pipward/operation/declare/column_of.h"
-#include "pipward/operation/declare/common_parameters.h"
-#include "pipward/operation/list.h"
-#include "pipward/operation/place/label_sheet_grid.h"
-#include "pipward/operation/place/tree_choice.h"
+#include "pipward/operation/declare/detail/common_parameters.h"
+#include "pipward/operation/detail/list.h"
+#include "pipward/operation/place/detail/label_sheet_grid.h"
+#include "pipward/operation/place/detail/tree_choice.h"
 #include "pipward/operation/place/tree_reading.h"
 #include "pipward/paper/label_contents.h"
 #include "pipward/paper/pdf.h"
@@ -14,7 +14,7 @@
 #include "pipward/place/earth.h"
 #include "pipward/value/complaint.h"
 
-namespace pipward::operation {
+namespace pipward::operation::detail {
 namespace {
 
 enum class LabelsOf { trees, crosses, blank };
@@ -312,4 +312,4 @@ std::unique_ptr<const Operation> label_sheet() {
          .run = run});
 }
 
-}  // namespace pipward::operation
+}  // namespace pipward::operation::detail

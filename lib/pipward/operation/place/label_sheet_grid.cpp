@@ -1,10 +1,10 @@
 // SPDX-License-Identifier: MIT
-#include "pipward/operation/place/label_sheet_grid.h"
+#include "pipward/operation/place/detail/label_sheet_grid.h"
 
 #include "pipward/value/complaint.h"
 #include "pipward/value/sentence.h"
 
-namespace pipward::operation {
+namespace pipward::operation::detail {
 namespace {
 
 void take(paper::Millimetres& dimension, const std::optional<double>& wished) {
@@ -76,4 +76,4 @@ Findings problems_of(const SheetWish& wish) {
     return paper::problems_of(grid_of(wish));
 }
 
-}  // namespace pipward::operation
+}  // namespace pipward::operation::detail

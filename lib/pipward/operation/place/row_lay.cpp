@@ -7,15 +7,15 @@
 #include "pipward/book/change.h"
 #include "pipward/operation/book/dress_book.h"
 #include "pipward/operation/declare/column_of.h"
-#include "pipward/operation/list.h"
-#include "pipward/operation/place/row_tables.h"
+#include "pipward/operation/detail/list.h"
+#include "pipward/operation/place/detail/row_tables.h"
 #include "pipward/operation/place/tree_reading.h"
-#include "pipward/operation/place/user_places.h"
+#include "pipward/operation/place/detail/user_places.h"
 #include "pipward/place/row_courses.h"
 #include "pipward/record/name_index.h"
 #include "pipward/value/complaint.h"
 
-namespace pipward::operation {
+namespace pipward::operation::detail {
 
 namespace {
 
@@ -321,4 +321,4 @@ std::unique_ptr<const Operation> row_lay() {
          .run = run});
 }
 
-}  // namespace pipward::operation
+}  // namespace pipward::operation::detail

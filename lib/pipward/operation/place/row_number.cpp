@@ -6,14 +6,14 @@
 #include "pipward/book/change.h"
 #include "pipward/operation/book/dress_book.h"
 #include "pipward/operation/declare/column_of.h"
-#include "pipward/operation/list.h"
-#include "pipward/operation/place/row_tables.h"
+#include "pipward/operation/detail/list.h"
+#include "pipward/operation/place/detail/row_tables.h"
 #include "pipward/operation/place/tree_reading.h"
-#include "pipward/operation/place/user_places.h"
+#include "pipward/operation/place/detail/user_places.h"
 #include "pipward/place/number_trees.h"
 #include "pipward/value/complaint.h"
 
-namespace pipward::operation {
+namespace pipward::operation::detail {
 
 namespace {
 
@@ -255,4 +255,4 @@ std::unique_ptr<const Operation> row_number() {
          .run = run});
 }
 
-}  // namespace pipward::operation
+}  // namespace pipward::operation::detail

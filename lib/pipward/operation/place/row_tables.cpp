@@ -1,12 +1,12 @@
 // SPDX-License-Identifier: MIT
-#include "pipward/operation/place/row_tables.h"
+#include "pipward/operation/place/detail/row_tables.h"
 
 #include <fmt/format.h>
 
 #include "pipward/book/book.h"
 #include "pipward/operation/declare/column_of.h"
 
-namespace pipward::operation {
+namespace pipward::operation::detail {
 namespace {
 
 using enum CellType;
@@ -93,4 +93,4 @@ Table tree_row_table(std::span<const TreeRow> rows) {
     return table;
 }
 
-}  // namespace pipward::operation
+}  // namespace pipward::operation::detail

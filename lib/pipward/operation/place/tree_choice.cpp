@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: MIT
-#include "pipward/operation/place/tree_choice.h"
+#include "pipward/operation/place/detail/tree_choice.h"
 
 #include <algorithm>
 
@@ -10,7 +10,7 @@
 #include "pipward/value/listed_names.h"
 #include "pipward/value/sentence.h"
 
-namespace pipward::operation {
+namespace pipward::operation::detail {
 namespace {
 
 bool is_blank(std::string_view text) {
@@ -137,4 +137,4 @@ std::vector<ChosenTree> chosen_trees(const std::string& location, const Orchard&
     return chosen;
 }
 
-}  // namespace pipward::operation
+}  // namespace pipward::operation::detail

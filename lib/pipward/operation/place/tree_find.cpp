@@ -5,8 +5,8 @@
 
 #include "pipward/lineage/line_text.h"
 #include "pipward/operation/declare/column_of.h"
-#include "pipward/operation/declare/common_parameters.h"
-#include "pipward/operation/list.h"
+#include "pipward/operation/declare/detail/common_parameters.h"
+#include "pipward/operation/detail/list.h"
 #include "pipward/operation/place/tree_reading.h"
 #include "pipward/place/address.h"
 #include "pipward/place/geo_uri.h"
@@ -14,7 +14,7 @@
 #include "pipward/place/tree_story.h"
 #include "pipward/value/complaint.h"
 
-namespace pipward::operation {
+namespace pipward::operation::detail {
 namespace {
 
 struct Request {
@@ -234,4 +234,4 @@ std::unique_ptr<const Operation> tree_find() {
          .run = run});
 }
 
-}  // namespace pipward::operation
+}  // namespace pipward::operation::detail

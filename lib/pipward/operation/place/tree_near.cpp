@@ -4,8 +4,8 @@
 #include <algorithm>
 
 #include "pipward/operation/declare/column_of.h"
-#include "pipward/operation/declare/common_parameters.h"
-#include "pipward/operation/list.h"
+#include "pipward/operation/declare/detail/common_parameters.h"
+#include "pipward/operation/detail/list.h"
 #include "pipward/operation/place/tree_reading.h"
 #include "pipward/place/address.h"
 #include "pipward/place/named_place.h"
@@ -13,7 +13,7 @@
 #include "pipward/place/tree_story.h"
 #include "pipward/value/complaint.h"
 
-namespace pipward::operation {
+namespace pipward::operation::detail {
 namespace {
 
 struct Request {
@@ -347,4 +347,4 @@ std::unique_ptr<const Operation> tree_near() {
          .run = run});
 }
 
-}  // namespace pipward::operation
+}  // namespace pipward::operation::detail

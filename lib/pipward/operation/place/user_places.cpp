@@ -1,11 +1,11 @@
 // SPDX-License-Identifier: MIT
-#include "pipward/operation/place/user_places.h"
+#include "pipward/operation/place/detail/user_places.h"
 
 #include "pipward/place/row_layout.h"
 #include "pipward/place/whereabouts_check.h"
 #include "pipward/value/complaint.h"
 
-namespace pipward::operation {
+namespace pipward::operation::detail {
 namespace {
 
 book::UserLayer given_layer(const PlacesRequest& request) {
@@ -82,4 +82,4 @@ place::GroundLayer read_places(const PlacesRequest& request, const std::string& 
     return ground;
 }
 
-}  // namespace pipward::operation
+}  // namespace pipward::operation::detail

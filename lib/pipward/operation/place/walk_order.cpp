@@ -4,10 +4,10 @@
 #include <algorithm>
 
 #include "pipward/operation/declare/column_of.h"
-#include "pipward/operation/declare/common_parameters.h"
-#include "pipward/operation/declare/sheet_parameters.h"
-#include "pipward/operation/list.h"
-#include "pipward/operation/place/tree_choice.h"
+#include "pipward/operation/declare/detail/common_parameters.h"
+#include "pipward/operation/declare/detail/sheet_parameters.h"
+#include "pipward/operation/detail/list.h"
+#include "pipward/operation/place/detail/tree_choice.h"
 #include "pipward/operation/place/tree_reading.h"
 #include "pipward/place/address.h"
 #include "pipward/place/named_place.h"
@@ -16,7 +16,7 @@
 #include "pipward/place/walk_end.h"
 #include "pipward/value/complaint.h"
 
-namespace pipward::operation {
+namespace pipward::operation::detail {
 namespace {
 
 struct Request : TreeChoice {
@@ -264,4 +264,4 @@ std::unique_ptr<const Operation> walk_order() {
          .run = run});
 }
 
-}  // namespace pipward::operation
+}  // namespace pipward::operation::detail

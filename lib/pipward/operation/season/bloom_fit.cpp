@@ -1,12 +1,12 @@
 // SPDX-License-Identifier: MIT
 #include <fmt/format.h>
 
-#include "pipward/operation/list.h"
+#include "pipward/operation/detail/list.h"
 #include "pipward/operation/season/result_tables.h"
-#include "pipward/operation/season/season_request.h"
+#include "pipward/operation/season/detail/season_request.h"
 #include "pipward/season/words.h"
 
-namespace pipward::operation {
+namespace pipward::operation::detail {
 namespace {
 
 struct Request : SeasonRequest {
@@ -45,4 +45,4 @@ std::unique_ptr<const Operation> bloom_fit() {
          .run = run});
 }
 
-}  // namespace pipward::operation
+}  // namespace pipward::operation::detail

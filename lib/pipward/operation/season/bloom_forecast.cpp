@@ -1,10 +1,10 @@
 // SPDX-License-Identifier: MIT
-#include "pipward/operation/list.h"
+#include "pipward/operation/detail/list.h"
 #include "pipward/operation/season/result_tables.h"
-#include "pipward/operation/season/season_request.h"
+#include "pipward/operation/season/detail/season_request.h"
 #include "pipward/season/summary.h"
 
-namespace pipward::operation {
+namespace pipward::operation::detail {
 namespace {
 
 struct Request : SeasonRequest {
@@ -44,4 +44,4 @@ std::unique_ptr<const Operation> bloom_forecast() {
          .run = run});
 }
 
-}  // namespace pipward::operation
+}  // namespace pipward::operation::detail

@@ -1,14 +1,14 @@
 // SPDX-License-Identifier: MIT
 #include <algorithm>
 
-#include "pipward/operation/list.h"
+#include "pipward/operation/detail/list.h"
 #include "pipward/operation/season/bloom_skill_tables.h"
 #include "pipward/operation/season/result_tables.h"
-#include "pipward/operation/season/season_request.h"
+#include "pipward/operation/season/detail/season_request.h"
 #include "pipward/season/words.h"
 #include "pipward/value/complaint.h"
 
-namespace pipward::operation {
+namespace pipward::operation::detail {
 namespace {
 
 struct Request : SeasonRequest {
@@ -123,4 +123,4 @@ std::unique_ptr<const Operation> bloom_skill() {
          .run = run});
 }
 
-}  // namespace pipward::operation
+}  // namespace pipward::operation::detail

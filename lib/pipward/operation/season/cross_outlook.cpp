@@ -1,10 +1,10 @@
 // SPDX-License-Identifier: MIT
-#include "pipward/operation/list.h"
-#include "pipward/operation/season/crossing_request.h"
+#include "pipward/operation/detail/list.h"
+#include "pipward/operation/season/detail/crossing_request.h"
 #include "pipward/operation/season/result_tables.h"
 #include "pipward/season/summary.h"
 
-namespace pipward::operation {
+namespace pipward::operation::detail {
 namespace {
 
 Outcome run(const CrossingRequest& request, const Run& lent) {
@@ -37,4 +37,4 @@ std::unique_ptr<const Operation> cross_outlook() {
          .run = run});
 }
 
-}  // namespace pipward::operation
+}  // namespace pipward::operation::detail

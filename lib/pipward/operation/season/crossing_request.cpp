@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: MIT
-#include "pipward/operation/season/crossing_request.h"
+#include "pipward/operation/season/detail/crossing_request.h"
 
-namespace pipward::operation {
+namespace pipward::operation::detail {
 
 season::PlanWish plan_wish(const CrossingRequest& request) {
     const cross::CrossingAssumptions stated{.risk = request.risk.value,
@@ -63,4 +63,4 @@ std::vector<Bound<CrossingRequest>> crossing_parameters() {
     });
 }
 
-}  // namespace pipward::operation
+}  // namespace pipward::operation::detail

@@ -2,10 +2,10 @@
 #include <fmt/format.h>
 
 #include "pipward/operation/declare/column_of.h"
-#include "pipward/operation/place/row_tables.h"
+#include "pipward/operation/place/detail/row_tables.h"
 #include "pipward/operation/season/bloom_skill_tables.h"
 #include "pipward/operation/season/result_tables.h"
-#include "pipward/operation/seed/fruit_tables.h"
+#include "pipward/operation/seed/detail/fruit_tables.h"
 #include "pipward/record/words.h"
 #include "pipward/season/words.h"
 
@@ -205,7 +205,7 @@ Table field_task_table(const cross::SeasonPlan& plan) {
 std::vector<TableShape> book_result_shapes() {
     return {bloom_window_shape(),  bloom_model_shape(),   bloom_skill_shape(), bloom_left_out_shape(),
             meeting_skill_shape(), cross_outlook_shape(), pollen_task_shape(), field_task_shape(),
-            row_position_shape(),  tree_number_shape(),   first_fruit_shape()};
+            detail::row_position_shape(),  detail::tree_number_shape(),   detail::first_fruit_shape()};
 }
 
 }  // namespace pipward::operation

@@ -4,12 +4,12 @@
 #include <array>
 
 #include "pipward/operation/declare/column_of.h"
-#include "pipward/operation/list.h"
-#include "pipward/operation/season/season_request.h"
+#include "pipward/operation/detail/list.h"
+#include "pipward/operation/season/detail/season_request.h"
 #include "pipward/season/clock_days.h"
 #include "pipward/value/complaint.h"
 
-namespace pipward::operation {
+namespace pipward::operation::detail {
 
 namespace {
 
@@ -133,4 +133,4 @@ std::unique_ptr<const Operation> season_clock() {
          .run = run});
 }
 
-}  // namespace pipward::operation
+}  // namespace pipward::operation::detail

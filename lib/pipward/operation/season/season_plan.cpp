@@ -1,12 +1,12 @@
 // SPDX-License-Identifier: MIT
-#include "pipward/operation/declare/sheet_parameters.h"
-#include "pipward/operation/list.h"
-#include "pipward/operation/season/crossing_request.h"
+#include "pipward/operation/declare/detail/sheet_parameters.h"
+#include "pipward/operation/detail/list.h"
+#include "pipward/operation/season/detail/crossing_request.h"
 #include "pipward/operation/season/result_tables.h"
 #include "pipward/paper/season_sheet.h"
 #include "pipward/season/summary.h"
 
-namespace pipward::operation {
+namespace pipward::operation::detail {
 namespace {
 
 struct Request : CrossingRequest {
@@ -77,4 +77,4 @@ std::unique_ptr<const Operation> season_plan() {
          .run = run});
 }
 
-}  // namespace pipward::operation
+}  // namespace pipward::operation::detail

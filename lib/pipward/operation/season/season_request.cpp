@@ -1,10 +1,10 @@
 // SPDX-License-Identifier: MIT
-#include "pipward/operation/season/season_request.h"
+#include "pipward/operation/season/detail/season_request.h"
 
 #include "pipward/operation/book/dress_book.h"
-#include "pipward/operation/declare/read_checked.h"
+#include "pipward/operation/declare/detail/read_checked.h"
 
-namespace pipward::operation {
+namespace pipward::operation::detail {
 namespace {
 
 /// The share of the whole work at which the results are written.
@@ -31,4 +31,4 @@ void keep_results(const BookName& book, bool write, Outcome& outcome, const Run&
     }
 }
 
-}  // namespace pipward::operation
+}  // namespace pipward::operation::detail

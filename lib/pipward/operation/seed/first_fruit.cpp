@@ -3,12 +3,12 @@
 
 #include <algorithm>
 
-#include "pipward/operation/declare/read_checked.h"
-#include "pipward/operation/list.h"
-#include "pipward/operation/season/season_request.h"
-#include "pipward/operation/seed/fruit_tables.h"
+#include "pipward/operation/declare/detail/read_checked.h"
+#include "pipward/operation/detail/list.h"
+#include "pipward/operation/season/detail/season_request.h"
+#include "pipward/operation/seed/detail/fruit_tables.h"
 
-namespace pipward::operation {
+namespace pipward::operation::detail {
 namespace {
 
 struct Request {
@@ -69,4 +69,4 @@ std::unique_ptr<const Operation> first_fruit() {
          .run = run});
 }
 
-}  // namespace pipward::operation
+}  // namespace pipward::operation::detail

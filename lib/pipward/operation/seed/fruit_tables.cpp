@@ -1,12 +1,12 @@
 // SPDX-License-Identifier: MIT
-#include "pipward/operation/seed/fruit_tables.h"
+#include "pipward/operation/seed/detail/fruit_tables.h"
 
 #include <array>
 
 #include "pipward/operation/declare/column_of.h"
 #include "pipward/place/address.h"
 
-namespace pipward::operation {
+namespace pipward::operation::detail {
 namespace {
 
 using enum CellType;
@@ -157,4 +157,4 @@ Table family_table(const std::vector<seed::FamilyScores>& families) {
     return table_of<seed::FamilyScores>(family_shape(), families, family_columns());
 }
 
-}  // namespace pipward::operation
+}  // namespace pipward::operation::detail

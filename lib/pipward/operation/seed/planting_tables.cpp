@@ -1,11 +1,11 @@
 // SPDX-License-Identifier: MIT
-#include "pipward/operation/seed/planting_tables.h"
+#include "pipward/operation/seed/detail/planting_tables.h"
 
 #include "pipward/operation/declare/column_of.h"
 #include "pipward/record/descent.h"
 #include "pipward/seed/cold_need.h"
 
-namespace pipward::operation {
+namespace pipward::operation::detail {
 namespace {
 
 using enum CellType;
@@ -100,4 +100,4 @@ Table new_trees(const std::vector<seed::Planted>& planted, Day planted_on, const
     return table;
 }
 
-}  // namespace pipward::operation
+}  // namespace pipward::operation::detail

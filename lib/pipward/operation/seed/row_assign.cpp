@@ -3,12 +3,12 @@
 
 #include "pipward/book/change.h"
 #include "pipward/operation/book/dress_book.h"
-#include "pipward/operation/declare/common_parameters.h"
-#include "pipward/operation/declare/read_checked.h"
-#include "pipward/operation/declare/sheet_parameters.h"
-#include "pipward/operation/list.h"
-#include "pipward/operation/place/row_tables.h"
-#include "pipward/operation/seed/planting_tables.h"
+#include "pipward/operation/declare/detail/common_parameters.h"
+#include "pipward/operation/declare/detail/read_checked.h"
+#include "pipward/operation/declare/detail/sheet_parameters.h"
+#include "pipward/operation/detail/list.h"
+#include "pipward/operation/place/detail/row_tables.h"
+#include "pipward/operation/seed/detail/planting_tables.h"
 #include "pipward/paper/planting_sheet.h"
 #include "pipward/place/planting_walk.h"
 #include "pipward/record/name_index.h"
@@ -17,7 +17,7 @@
 #include "pipward/seed/waiting_families.h"
 #include "pipward/value/complaint.h"
 
-namespace pipward::operation {
+namespace pipward::operation::detail {
 
 namespace {
 
@@ -257,4 +257,4 @@ std::unique_ptr<const Operation> row_assign() {
          .run = run});
 }
 
-}  // namespace pipward::operation
+}  // namespace pipward::operation::detail

@@ -1,12 +1,12 @@
 // SPDX-License-Identifier: MIT
-#include "pipward/operation/seed/seed_status_tables.h"
+#include "pipward/operation/seed/detail/seed_status_tables.h"
 
 #include <algorithm>
 
 #include "pipward/math/shares.h"
 #include "pipward/operation/declare/column_of.h"
 
-namespace pipward::operation {
+namespace pipward::operation::detail {
 namespace {
 
 using enum CellType;
@@ -237,4 +237,4 @@ Table seed_figures_table(const std::vector<FigureRow>& rows) {
     return table_of<FigureRow>(seed_figures_shape(), rows, figure_columns());
 }
 
-}  // namespace pipward::operation
+}  // namespace pipward::operation::detail

@@ -1,0 +1,50 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include <map>
+#include <span>
+#include <string>
+#include <vector>
+
+/// What this spring's own notes say of this spring: the season's luck, shared by all, and each noted
+/// accession's own departure.
+namespace pipward::bloom::detail {
+
+/// One note of this spring, held against what was foretold without it.
+struct NoteDeparture {
+    std::string accession;  ///< its name
+    double departure = 0;  ///< days: full bloom told by the note less foretold
+    double noting_sd = 1;  ///< days
+    double own_sd = 1;     ///< days: the accession's spread beside the season's
+    std::string species{};
+};
+
+/// How one accession's day moves and what spread is left to it.
+struct Moved {
+    double by = 0;         ///< days
+    double season_sd = 0;  ///< days: what is left of the spread shared with the orchard
+    double own_sd = 0;     ///< days: what is left of its own
+};
+
+/// What the season does to a species.
+struct SpeciesLuck {
+    double luck = 0;  ///< days: the expected departure
+    double luck_sd = 0;                  ///< days: how uncertain that is still
+};
+
+struct SeasonUpdate {
+    SpeciesLuck others;  ///< of a species that has no notes
+    std::map<std::string, SpeciesLuck> species;
+    std::map<std::string, Moved> noted;
+
+    /// Where `accession` has no note it moves with its species only.
+    Moved of(const std::string& accession, const std::string& species, double own_sd) const;
+};
+
+/// departure = s + g + e + noise, with s of the season, g of the species in it (together season_sd, and as
+/// much of it shared as departures across species are), e ~ N(0, own_sd) by accession: the exact posterior.
+/// Notes of one accession are averaged by precision first. A departure far outside what all three allow is
+/// taken for a slip and counts for little.
+SeasonUpdate update_season(std::span<const NoteDeparture> notes, double season_sd);
+
+}  // namespace pipward::bloom::detail

@@ -1,0 +1,24 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include <ogrsf_frmts.h>
+
+#include <optional>
+#include <string>
+
+#include "pipward/book/entry.h"
+#include "pipward/book/detail/ogr_session.h"
+
+/// Inside of the room: rows that were entered, as the book has them now.
+namespace pipward::book::detail {
+
+/// The layer of an entry's table. Throws Error (access) where the book has none.
+OGRLayer& entry_layer(Session& session, const std::string& location, const std::string& table);
+
+/// What stands in a row of that table, in the form of AddedRow::content.
+std::string content_of(const OGRFeature& feature, const std::string& table);
+
+/// What stands in the row now, in the form of AddedRow::content; nothing where the row is gone.
+std::optional<std::string> content_of(OGRLayer& layer, const AddedRow& row);
+
+}  // namespace pipward::book::detail

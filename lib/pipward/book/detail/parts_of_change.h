@@ -1,0 +1,21 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include <span>
+
+#include "pipward/book/detail/ogr_session.h"
+#include "pipward/record/table.h"
+
+/// Inside of the room: what a transaction of change_book() is put together from. The checks come before the
+/// transaction, the rest within it.
+namespace pipward::book::detail {
+
+/// Throws Error as append_rows() does for rows that the schema does not allow.
+void check_appended(const Table& rows);
+void append_in(Session& session, const std::string& location, const Table& rows);
+
+/// Throws Error (access) for names that are no result tables.
+void check_results(std::span<const Table> results);
+void replace_in(Session& session, std::span<const Table> results);
+
+}  // namespace pipward::book::detail

@@ -1,0 +1,25 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include <functional>
+#include <string>
+#include <vector>
+
+#include "pipward/book/book.h"
+#include "pipward/book/detail/ogr_session.h"
+
+/// Inside of the room: the one way in which a book is changed.
+namespace pipward::book::detail {
+
+/// Runs `work` in one transaction: wholly done or not at all. While another program holds the lock, the whole
+/// is tried again until `patience` is spent. `tables` are those that `work` writes; the book is refused when
+/// one of them carries a trigger that is neither the GeoPackage standard's nor OGR's, because it would change
+/// rows behind our back. `work` may run more than once. Throws Error.
+void change_book(const std::string& location, const std::vector<std::string>& tables, Patience patience,
+                 const std::function<void(Session&)>& work);
+
+/// Reads with the same patience: `work` gets a session opened for reading. Throws Error.
+void look_into_book(const std::string& location, Patience patience,
+                    const std::function<void(Session&)>& work);
+
+}  // namespace pipward::book::detail

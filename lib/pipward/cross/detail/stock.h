@@ -1,0 +1,33 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include <map>
+#include <string>
+#include <vector>
+
+#include "pipward/bloom/forecast.h"
+#include "pipward/record/orchard.h"
+
+namespace pipward::cross::detail {
+
+/// What there is to cross with on the day of the plan: trees that bloom, pollen in hand, flowers worked.
+/// Points into the orchard and the forecast, which must outlive it. Everything is in an order of its own,
+/// whatever the order of the records.
+struct Stock {
+    Day as_of;                                                   ///< day of the plan
+    std::map<std::string, std::vector<bloom::TreeBloom>> trees;  ///< standing, by accession
+    std::map<std::string, std::vector<const PollenLot*>> lots;   ///< in hand, by donor
+    std::map<std::string, std::vector<PollenTest>> tests;        ///< by lot
+    std::map<std::string, double> worked_from_lot;               ///< flowers, by lot
+    std::map<std::string, int> worked_for_cross;                 ///< flowers of a first pass, by cross
+    std::map<std::string, double> pollen_per_flower_mg;          ///< by donor, weighed by its own lots
+    std::optional<double> usual_pollen_per_flower_mg;            ///< by all lots together
+};
+
+/// On the day of the forecast.
+Stock stock_of(const Orchard& orchard, const bloom::BloomForecast& forecast);
+
+/// Raw pollen of one donor flower: of the donor's own lots, else of all lots, else `otherwise`.
+Milligrams pollen_per_flower(const Stock& stock, const std::string& donor, Milligrams otherwise);
+
+}  // namespace pipward::cross::detail

@@ -1,0 +1,48 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include "pipward/operation/declare/detail/declare.h"
+
+/// Parameters that many operations have: made once, so the same word means the same everywhere.
+namespace pipward::operation::detail {
+
+template <class Request>
+Bound<Request> book_parameter(BookName Request::*field) {
+    return parameter(field, "book", "Book",
+                     "The orchard book: the path of a GeoPackage, or PG:... for a PostGIS database.")
+        .required();
+}
+
+template <class Request>
+Bound<Request> as_of_parameter(Day Request::*field) {
+    return parameter(field, "as-of", "As of",
+                     "The day to look from: nothing observed later is used, so any past day can be repeated.")
+        .today_if_absent();
+}
+
+template <class Request>
+Bound<Request> station_parameter(std::string Request::*field) {
+    return parameter(field, "station", "Station",
+                     "The weather station to use; the one with the most days where it is not named.");
+}
+
+template <class Request>
+Bound<Request> write_parameter(bool Request::*field) {
+    return parameter(field, "write", "Write to the book",
+                     "Whether what comes out is written to the book; no leaves the book untouched.");
+}
+
+template <class Request, RequestField File>
+BoundField<Request, File> layer_file_parameter(File Request::*field) {
+    return parameter(field, "layer-file", "Layer file",
+                     "A layer in any usual format: GeoPackage, Shapefile, GeoJSON, CSV with coordinates; or "
+                     "PG:... for a PostGIS database.")
+        .named("*");
+}
+
+template <class Request>
+BoundField<Request, std::string> layer_parameter(std::string Request::*field) {
+    return parameter(field, "layer", "Layer", "The layer to take, where the file has several.");
+}
+
+}  // namespace pipward::operation::detail

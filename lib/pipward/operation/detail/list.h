@@ -1,0 +1,57 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include <memory>
+
+#include "pipward/operation/operation.h"
+
+/// The maker of each operation; each stands in the file of its name.
+namespace pipward::operation::detail {
+
+std::unique_ptr<const Operation> book_new();
+std::unique_ptr<const Operation> book_dress();
+std::unique_ptr<const Operation> book_adopt();
+std::unique_ptr<const Operation> weather_import();
+std::unique_ptr<const Operation> book_check();
+std::unique_ptr<const Operation> row_lay();
+std::unique_ptr<const Operation> row_number();
+std::unique_ptr<const Operation> season_clock();
+std::unique_ptr<const Operation> bloom_fit();
+std::unique_ptr<const Operation> bloom_skill();
+std::unique_ptr<const Operation> bloom_forecast();
+std::unique_ptr<const Operation> cross_outlook();
+std::unique_ptr<const Operation> season_plan();
+std::unique_ptr<const Operation> field_calendar();
+std::unique_ptr<const Operation> work_sheet();
+std::unique_ptr<const Operation> pick_list();
+std::unique_ptr<const Operation> note_template();
+std::unique_ptr<const Operation> note_import();
+std::unique_ptr<const Operation> note_bloom();
+std::unique_ptr<const Operation> note_pollination();
+std::unique_ptr<const Operation> note_pollen_test();
+std::unique_ptr<const Operation> note_pick();
+std::unique_ptr<const Operation> note_seed_lot();
+std::unique_ptr<const Operation> note_sprouts();
+std::unique_ptr<const Operation> note_seed_out();
+std::unique_ptr<const Operation> note_score();
+std::unique_ptr<const Operation> note_undo();
+std::unique_ptr<const Operation> seed_status();
+std::unique_ptr<const Operation> seed_cold();
+std::unique_ptr<const Operation> seed_trial();
+std::unique_ptr<const Operation> row_assign();
+std::unique_ptr<const Operation> first_fruit();
+std::unique_ptr<const Operation> line_show();
+std::unique_ptr<const Operation> line_traits();
+std::unique_ptr<const Operation> line_alleles();
+std::unique_ptr<const Operation> line_kinship();
+std::unique_ptr<const Operation> line_values();
+std::unique_ptr<const Operation> line_suggest();
+std::unique_ptr<const Operation> passport_export();
+std::unique_ptr<const Operation> passport_import();
+std::unique_ptr<const Operation> tree_find();
+std::unique_ptr<const Operation> tree_near();
+std::unique_ptr<const Operation> walk_order();
+std::unique_ptr<const Operation> field_map();
+std::unique_ptr<const Operation> label_sheet();
+
+}  // namespace pipward::operation::detail

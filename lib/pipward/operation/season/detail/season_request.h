@@ -1,0 +1,46 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include <string>
+#include <vector>
+
+#include "pipward/operation/declare/detail/common_parameters.h"
+#include "pipward/operation/operation.h"
+#include "pipward/season/pipeline.h"
+
+/// What every operation on the season asks for, and the way from its book to the season's pipeline.
+namespace pipward::operation::detail {
+
+/// Requests extend it.
+struct SeasonRequest {
+    BookName book;
+    Day as_of;
+    std::string station;
+};
+
+/// The book, read and checked, and the weather station that stands for the orchard.
+season::Place read_place(const SeasonRequest& request, const Run& lent);
+
+/// The run as the season's pipeline is told of its steps. The run must outlive it.
+season::Step step_of(const Run& lent);
+
+/// Writes the outcome's tables to the book where the user wants it. A dressed book is dressed anew, so that a
+/// desktop shows them; where that does not work the results are kept all the same and a warning tells it.
+void keep_results(const BookName& book, bool write, Outcome& outcome, const Run& lent);
+
+/// The parameters of a SeasonRequest, then those of one's own.
+template <class Request>
+std::vector<Bound<Request>> season_parameters(std::vector<Bound<Request>> more) {
+    std::vector<Bound<Request>> all{book_parameter(&SeasonRequest::book),
+                                    as_of_parameter(&SeasonRequest::as_of),
+                                    station_parameter(&SeasonRequest::station)};
+    all.insert(all.end(), more.begin(), more.end());
+    return all;
+}
+
+template <class Request>
+Bound<Request> method_parameter(season::MethodChoice Request::*field) {
+    return parameter(field, "method", "Method", "The way of foretelling full bloom.").advanced();
+}
+
+}  // namespace pipward::operation::detail

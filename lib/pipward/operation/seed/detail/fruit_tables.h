@@ -1,0 +1,20 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include <span>
+#include <vector>
+
+#include "pipward/record/table.h"
+#include "pipward/seed/family_scores.h"
+#include "pipward/seed/first_fruit.h"
+
+/// The wait for fruit, and what it was like, as tables.
+namespace pipward::operation::detail {
+
+TableShape first_fruit_shape();
+Table first_fruit_table(const seed::FirstFruits& fruits, int year, std::span<const TreeRow> rows);
+
+TableShape family_shape();
+Table family_table(const std::vector<seed::FamilyScores>& families);
+
+}  // namespace pipward::operation::detail

@@ -1,0 +1,43 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include <cstdint>
+#include <optional>
+#include <vector>
+
+#include "pipward/place/match.h"
+#include "pipward/place/standpoint.h"
+#include "pipward/record/orchard.h"
+
+namespace pipward::place::detail {
+
+/// Inside of the room: a tree that a scrap led to. `source` says by which name, family or note.
+struct Hit {
+    std::uint32_t tree = 0;
+    float score = 0;
+    MatchKind kind = MatchKind::label;
+    Extent extent = Extent::whole;
+    std::uint8_t slips = 0;
+    std::uint32_t source = 0;
+};
+
+/// Inside of the room: the best hit of each tree.
+class Hits {
+  public:
+    explicit Hits(std::size_t trees) : best_(trees, none) {}
+
+    void add(const Hit& hit);
+    bool empty() const { return hits_.empty(); }
+
+    /// The best `limit`; of equals those that stand on the day first, then the nearest, then by label. Uses
+    /// the hits up: a short scrap has as many as there are trees.
+    std::vector<Hit> ranked(const Orchard& orchard, std::size_t limit, const std::optional<Standpoint>& from,
+                            const std::optional<Day>& as_of) &&;
+
+  private:
+    static constexpr std::uint32_t none = 0xFFFFFFFF;
+    std::vector<std::uint32_t> best_;  // into hits_, by tree
+    std::vector<Hit> hits_;
+};
+
+}  // namespace pipward::place::detail

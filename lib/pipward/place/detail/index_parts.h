@@ -1,0 +1,14 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include "pipward/place/detail/family_table.h"
+#include "pipward/place/detail/name_pool.h"
+#include "pipward/place/detail/note_pool.h"
+#include "pipward/place/detail/stand_table.h"
+
+namespace pipward::place::detail {
+
+/// Inside of the room: fills the tables of a TreeIndex from the records, which must outlive them.
+void fill_index(const Orchard& orchard, NamePool& names, FamilyTable& families, NotePool& notes);
+
+}  // namespace pipward::place::detail
