@@ -3,15 +3,21 @@
 // the tests, run by hand.
 #include <fmt/core.h>
 
+#include <algorithm>
+#include <cmath>
+#include <set>
 #include <string>
+#include <vector>
 
 #include "klein_altendorf.h"
 #include "pipward/bloom/forward.h"
+#include "pipward/season/meeting_skill.h"
 
 namespace pipward::testing {
 namespace {
 
 constexpr Day long_ago_over{1000000};
+const std::vector<bloom::DayOfYear> issue_days{{2, 15}, {3, 1}, {3, 15}, {4, 1}, {4, 15}};
 
 std::string name_of(const bloom::ForwardScore& score) {
     return score.accession.empty() ? "all" : score.accession;
@@ -31,19 +37,128 @@ void print(const std::vector<bloom::ForwardScore>& scores, bool accessions) {
     }
 }
 
-int report(bool accessions, bool rivals) {
+// Weather known, one accession noted in `noted` springs only (those before the one foretold), the others in
+// all.
+double error_when_noted(const KleinAltendorf& read, const bloom::CurvesOf& curves,
+                        const std::vector<bloom::Observation>& all, const bloom::Observation& foretold,
+                        std::size_t noted) {
+    std::vector<bloom::Observation> known;
+    std::vector<bloom::Observation> own;
+    for (const auto& other : all) {
+        if (other.accession != foretold.accession && other.season != foretold.season) {
+            known.push_back(other);
+        } else if (other.accession == foretold.accession && other.season < foretold.season) {
+            own.push_back(other);
+        }
+    }
+    known.insert(known.end(), own.end() - static_cast<std::ptrdiff_t>(std::min(noted, own.size())),
+                 own.end());
+    const auto model = bloom::fit(bloom::BloomMethod::averaged, known, curves, read.orchard.accessions);
+    const double day =
+        bloom::predict(model, model.needs.at(foretold.accession), curves.at({foretold.season, 0.0}), {});
+    return day - model.drift.at(foretold.season.year).mean - foretold.full_bloom;
+}
+
+void print_borrowed(const KleinAltendorf& read, const bloom::CurvesOf& curves,
+                    const std::vector<bloom::Observation>& all) {
+    for (const std::size_t noted : {0, 1, 3}) {
+        for (const std::string genus : {"apple", "pear"}) {
+            double squares = 0;
+            int count = 0;
+            for (const auto& one : all) {
+                const bool is_pear = one.accession == "Alexander Lucas";
+                if (one.season.year >= 1990 && (is_pear || one.season.year % 3 == 0) &&
+                    is_pear == (genus == "pear")) {
+                    const double error = error_when_noted(read, curves, all, one, noted);
+                    squares += error * error;
+                    ++count;
+                }
+            }
+            fmt::print("{} noted springs, {}: RMSE {:.2f} ({})\n", noted, genus, std::sqrt(squares / count),
+                       count);
+        }
+    }
+}
+
+bool asks_to_check_the_date(const Finding& finding) {
+    return finding.table == "bloom_note" && finding.field == "noted_on" && finding.level == Level::warning;
+}
+
+std::set<std::string> named_as_unlikely(const KleinAltendorf& read, const bloom::CurvesOf& curves) {
+    const auto seen = bloom::observe(read.orchard, read.station, Hemisphere::north, long_ago_over, curves);
+    const auto model =
+        bloom::fit(bloom::BloomMethod::averaged, seen.observations, curves, read.orchard.accessions);
+    std::set<std::string> rows;
+    for (const auto* findings : {&seen.findings, &model.findings}) {
+        for (const auto& finding : *findings) {
+            if (asks_to_check_the_date(finding)) {
+                rows.insert(finding.row.text());
+            }
+        }
+    }
+    return rows;
+}
+
+// How many notes are named as unlikely, of the right ones and of some moved by two weeks.
+void print_named(KleinAltendorf read, const bloom::CurvesOf& curves) {
+    const auto right = named_as_unlikely(read, curves);
+    fmt::print("of {} notes {} are named as unlikely\n", read.orchard.bloom_notes.size(), right.size());
+    int moved = 0;
+    std::set<std::string> planted;
+    for (std::size_t i = 7; i < read.orchard.bloom_notes.size(); i += 29) {
+        auto& note = read.orchard.bloom_notes[i];
+        note.noted_on = note.noted_on + (++moved % 2 == 0 ? 14 : -14);
+        planted.insert(fmt::format("fid {}", note.fid));
+    }
+    const auto named = named_as_unlikely(read, curves);
+    const auto found =
+        std::ranges::count_if(planted, [&](const std::string& row) { return named.contains(row); });
+    fmt::print("of {} notes moved by 14 days {} are named, and {} others\n", moved, found,
+               std::ssize(named) - found);
+}
+
+void print_meetings(const KleinAltendorf& read) {
+    season::Place place;
+    place.orchard = read.orchard;
+    place.station = read.station;
+    place.latitude = klein_altendorf_latitude;
+    place.as_of = long_ago_over;
+    season::Past past;
+    past.seasons = read.seasons;
+    for (const auto& score : season::score_meetings(place, past, {issue_days, 1990, {}})) {
+        fmt::print(
+            "{:9} {:02}-{:02} {:.1f} to {:.1f} n {:4} chance {:.3f} came {:.3f} Brier {:.4f} ({:.4f})\n",
+            season::to_text(score.way), score.issued.month, score.issued.day, score.chance_from,
+            score.chance_to, score.n, score.mean_chance, score.observed_share, score.brier,
+            score.brier_climatology);
+    }
+}
+
+int report(bool accessions, bool rivals, bool meetings) {
     const auto read = read_klein_altendorf();
     if (!read) {
         fmt::print("The shared files bloom/klein-altendorf-*.csv are not here.\n");
         return 3;
     }
-    bloom::ForwardRequest request{{{2, 15}, {3, 1}, {3, 15}, {4, 1}, {4, 15}}, 1990, {}};
+    bloom::ForwardRequest request{issue_days, 1990, {}};
     if (!rivals) {
         request.methods = {bloom::BloomMethod::averaged};
     }
     const bloom::ForwardGround ground{read->orchard, read->station, klein_altendorf_latitude, long_ago_over,
                                       read->seasons};
     print(bloom::forward_scores(bloom::forward_cases(ground, request)), accessions);
+    const auto stages =
+        bloom::stages_seen(read->orchard, read->station, Hemisphere::north, long_ago_over).stages;
+    const auto curves = bloom::curves_for_notes(stages, read->seasons, klein_altendorf_latitude);
+    print_named(*read, curves);
+    if (meetings) {
+        print_meetings(*read);
+    }
+    if (accessions) {
+        const auto seen =
+            bloom::observe(read->orchard, read->station, Hemisphere::north, long_ago_over, curves);
+        print_borrowed(*read, curves, seen.observations);
+    }
     return 0;
 }
 
@@ -53,9 +168,11 @@ int report(bool accessions, bool rivals) {
 int main(int count, char** words) {
     bool accessions = false;
     bool rivals = false;
+    bool meetings = false;
     for (int i = 1; i < count; ++i) {
         accessions = accessions || std::string(words[i]) == "accessions";
         rivals = rivals || std::string(words[i]) == "rivals";
+        meetings = meetings || std::string(words[i]) == "meetings";
     }
-    return pipward::testing::report(accessions, rivals);
+    return pipward::testing::report(accessions, rivals, meetings);
 }

@@ -242,7 +242,7 @@ TEST(ResultTables, HaveThePromisedColumns) {
 }
 
 TEST(ResultTables, BloomSkillHasExactlyThePromisedColumns) {
-    EXPECT_EQ(column_names(bloom_skill_shape()),
+    EXPECT_EQ(column_names(bloom_left_out_shape()),
               (std::vector<std::string>{"method", "stage", "accession", "lead_days", "training_seasons",
                                         "seasons", "notes", "rmse_days", "mae_days", "bias_days",
                                         "within_3_days", "within_5_days", "coverage_80", "chosen"}));

@@ -2,6 +2,7 @@
 #include "pipward/bloom/climate.h"
 
 #include <algorithm>
+#include <array>
 #include <cmath>
 
 namespace pipward::bloom {
@@ -10,6 +11,12 @@ namespace {
 constexpr SeasonDay climate_from = 0;
 constexpr SeasonDay climate_to = weather::shortest_season_end;
 constexpr double usual_noise = 1.4;  // kelvin, of the mean of these four months at 39 and 51 degrees N
+
+constexpr double stands_still = 0.25;
+
+// Kelvin a year. Springs over temperate land have warmed by some 0.3 kelvin a decade since about 1970 (IPCC
+// AR6 WG1, from memory); what a station's own record says decides between these.
+constexpr std::array possible_trends{YearlyTrend{0, 0.3}, YearlyTrend{0.02, 0.4}, YearlyTrend{0.04, 0.3}};
 
 double spring_mean(const weather::SeasonWeather& season) {
     double sum = 0;
@@ -41,7 +48,7 @@ CelsiusStep in_steps(double kelvin) {
 }  // namespace
 
 WanderingLevel spring_climate(std::span<const weather::SeasonWeather> seasons) {
-    return {spring_means(seasons), usual_noise};
+    return {spring_means(seasons), usual_noise, stands_still, possible_trends};
 }
 
 std::vector<LentSeason> lent_seasons(std::span<const weather::SeasonWeather> seasons, Season target) {
@@ -53,10 +60,14 @@ std::vector<LentSeason> lent_seasons(std::span<const weather::SeasonWeather> sea
     std::ranges::stable_sort(others, {}, distance);
     others.resize(std::min<std::size_t>(others.size(), most_members));
     std::ranges::sort(others, {}, &weather::SeasonWeather::season);
-    const double now = climate.at(target.year).mean;
+    const auto [now, sd] = climate.at(target.year);
     std::vector<LentSeason> lent;
+    // What is usual now is not known to the tenth of a kelvin: every other season stands at the warm and at
+    // the cool edge of it.
+    double edge = others.size() > 1 ? sd : 0;
     for (const auto& season : others) {
-        lent.push_back({season.season, in_steps(now - climate.at(season.season.year).mean)});
+        lent.push_back({season.season, in_steps(now + edge - climate.at(season.season.year).mean)});
+        edge = -edge;
     }
     return lent;
 }

@@ -10,8 +10,8 @@
 namespace pipward::bloom {
 namespace {
 
-constexpr double usual_worth = 4;         // springs
-constexpr double half_life = 8;           // years
+constexpr double usual_worth = 3;         // springs
+constexpr double half_life = 5;           // years
 constexpr double shortest_stretch = 0.2;  // of the usual way, below and beyond which a note is a slip
 constexpr double longest_stretch = 2.5;
 

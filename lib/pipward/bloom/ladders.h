@@ -10,8 +10,8 @@
 namespace pipward::bloom {
 
 /// The ladder of each species, learned from springs in which full bloom was noted beside first bloom or the
-/// end. A species starts from its usual ladder, worth four springs, and a spring counts half as much as one
-/// eight years later: what an observer calls first bloom wanders. Springs without curves teach nothing;
+/// end. A species starts from its usual ladder, worth three springs, and a spring counts half as much as one
+/// five years later: what an observer calls first bloom wanders. Springs without curves teach nothing;
 /// `season` is the one that it is for. A spring counts once, however many accessions were noted.
 Ladders learn_ladders(std::span<const StageSeen> stages, const CurvesOf& curves, Hemisphere hemisphere,
                       Season season);

@@ -29,15 +29,24 @@ Finding unlikely_note(const Observation& observation, std::size_t which, double 
     return finding;
 }
 
+// Of a spring's notes only those are unlikely that say so themselves.
+double departure_of_note(const Observation& observation, std::size_t which, double departure) {
+    return which < observation.told.size() ? departure + observation.full_bloom - observation.told[which]
+                                           : departure;
+}
+
 void add_unlikely_notes(Findings& findings, const FitTable& table, const RowFit& fitted) {
     for (std::size_t i = 0; i < fitted.rows.size(); ++i) {
-        const double departure = fitted.departures[i] - fitted.luck[i];
-        if (std::abs(departure) <= std::max(unlikely_days, math::unlikely_deviations * fitted.scale)) {
+        const double departure = fitted.apart[i];
+        const double limit = std::max(unlikely_days, math::unlikely_deviations * fitted.scale);
+        if (std::abs(departure) <= limit) {
             continue;
         }
         const auto& observation = *table.rows[fitted.rows[i]].observation;
         for (std::size_t which = 0; which < observation.notes.size(); ++which) {
-            findings.push_back(unlikely_note(observation, which, departure));
+            if (std::abs(departure_of_note(observation, which, departure)) > limit) {
+                findings.push_back(unlikely_note(observation, which, departure));
+            }
         }
     }
 }

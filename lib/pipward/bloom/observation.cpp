@@ -115,26 +115,42 @@ Observation observation_of(const std::vector<Told>& group) {
     for (const auto& told : group) {
         observation.notes.push_back(told.seen->fid);
         observation.noted_on.push_back(told.seen->noted_on);
+        observation.told.push_back(told.full_bloom);
     }
     return observation;
 }
 
-// What the other notes of the spring tell, and how surely.
-Averaged average_of_others(const std::vector<Told>& group, std::size_t left_out) {
-    auto others = group;
-    others.erase(others.begin() + static_cast<std::ptrdiff_t>(left_out));
-    return average_of(others);
+bool disagree(const Told& one, const Told& other) {
+    const double usual = std::hypot(one.seen->place.sd_days, other.seen->place.sd_days);
+    return std::abs(one.full_bloom - other.full_bloom) >
+           std::max(unlikely_disagreement, math::unlikely_deviations * usual);
 }
 
-// With two notes one cannot say which is wrong, so both are named. Of several, the one farthest off spoils
-// what the others tell of each other, so only those are named that stand apart from the whole spring too.
+// How many pairs disagree once a note is left out; -1 leaves out none.
+int disagreements(const std::vector<Told>& group, int without) {
+    int count = 0;
+    for (int i = 0; i < std::ssize(group); ++i) {
+        for (int j = 0; j < i; ++j) {
+            count += i != without && j != without && disagree(group[i], group[j]) ? 1 : 0;
+        }
+    }
+    return count;
+}
+
+// The notes are named without which the others agree best. With two notes one cannot say which is wrong, so
+// both are.
 void add_apart(Findings& findings, const std::vector<Told>& group, double averaged) {
-    for (std::size_t i = 0; group.size() > 1 && i < group.size(); ++i) {
-        const auto others = average_of_others(group, i);
-        const double usual = std::hypot(group[i].seen->place.sd_days, others.sd_days);
-        const double apart = std::abs(group[i].full_bloom - others.day);
-        const bool is_farther = std::abs(group[i].full_bloom - averaged) >= apart / 2;
-        if (apart > std::max(unlikely_disagreement, math::unlikely_deviations * usual) && is_farther) {
+    const int all = disagreements(group, -1);
+    if (all == 0) {
+        return;
+    }
+    std::vector<int> left;
+    for (int i = 0; i < std::ssize(group); ++i) {
+        left.push_back(disagreements(group, i));
+    }
+    const int least = *std::ranges::min_element(left);
+    for (int i = 0; i < std::ssize(group); ++i) {
+        if (left[i] == least) {
             findings.push_back(stands_apart(group[i], averaged));
         }
     }

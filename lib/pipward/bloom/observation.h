@@ -35,6 +35,7 @@ struct Observation {
     double sd_days = 1;               ///< of the noting, not of the weather
     std::vector<std::int64_t> notes;  ///< fids
     std::vector<Day> noted_on;        ///< one a note
+    std::vector<double> told{};       ///< one a note: the full bloom that it tells of by itself
 };
 
 /// Which weather: a season at one offset from the station.

@@ -4,6 +4,8 @@
 #include <algorithm>
 #include <cmath>
 
+#include "pipward/math/robust.h"
+
 namespace pipward::bloom::detail {
 namespace {
 
@@ -29,6 +31,7 @@ constexpr double prior_between_worth = 4;
 // half.
 constexpr double weakest_pull = 0.1;
 constexpr double strongest_pull = 4.0;
+constexpr double least_looseness = 0.02;
 
 using Matrix = std::vector<std::vector<double>>;
 
@@ -138,7 +141,9 @@ void find_centres(Pooled& pooled, const PoolShape& shape, double pull) {
     Gathered orchard(1, shape.amounts);
     for (int a = 0; a < shape.accessions; ++a) {
         if (pooled.worth[a] > 0) {
-            species.add(shape.species_of(a), pooled.needs[a], share_of(pooled.worth[a], pull));
+            // What blooms far from its kind does not tell where its kind stands.
+            species.add(shape.species_of(a), pooled.needs[a],
+                        shape.looseness_of(a) * share_of(pooled.worth[a], pull));
         }
     }
     for (int s = 0; s < shape.species_count(); ++s) {
@@ -170,7 +175,7 @@ void draw_to_centres(Pooled& pooled, const PoolShape& shape, double pull) {
             pooled.needs[a].clear();
             continue;
         }
-        const double kept = share_of(pooled.worth[a], pull);
+        const double kept = share_of(pooled.worth[a], pull * shape.looseness_of(a));
         scale(pooled.needs[a], kept);
         add_scaled(pooled.needs[a], pooled.species_centres[shape.species_of(a)], 1 - kept);
     }
@@ -271,6 +276,20 @@ double between_variance(const Pooled& free, const PoolShape& shape, double withi
     return (prior_between_worth * squared(prior_between_sd) + seen) / (prior_between_worth + spare);
 }
 
+// Normal about its kind as far as cultivars are; a low-chill one among others may stand weeks off.
+std::vector<double> looseness_of_all(const Pooled& free, const PoolShape& shape, double within,
+                                     double between) {
+    std::vector<double> looseness(shape.accessions, 1.0);
+    for (int a = 0; a < shape.accessions; ++a) {
+        if (free.worth[a] > 0) {
+            const double apart = free.needs[a][0] - free.species_centres[shape.species_of(a)][0];
+            const double usual = std::sqrt(between + within / free.worth[a]);
+            looseness[a] = std::max(least_looseness, math::slip_weight(apart / usual));
+        }
+    }
+    return looseness;
+}
+
 }  // namespace
 
 double effective_number(double notes) {
@@ -303,8 +322,8 @@ PoolStrength pool_strength(std::span<const PoolRow> rows, const PoolShape& shape
     const auto free = pool_needs(rows, shape, 0);
     const double within = within_variance(rows, shape, free);
     const double between = between_variance(free, shape, within);
-    return {std::sqrt(within), std::sqrt(between),
-            std::clamp(within / between, weakest_pull, strongest_pull)};
+    return {std::sqrt(within), std::sqrt(between), std::clamp(within / between, weakest_pull, strongest_pull),
+            looseness_of_all(free, shape, within, between)};
 }
 
 }  // namespace pipward::bloom::detail

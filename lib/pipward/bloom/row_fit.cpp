@@ -28,6 +28,7 @@ constexpr double prior_scale = 3.0;  // days, worth three notes
 constexpr double prior_scale_worth = 3;
 constexpr double smallest_scale = 1.5;          // days
 constexpr double usual_season_departure = 3.0;  // days
+constexpr double drift_stands_still = 0.7;      // before a note was made
 
 double squared(double value) {
     return value * value;
@@ -43,8 +44,12 @@ struct Work {
     std::size_t count() const { return fit.rows.size(); }
     double row_weight(std::size_t i) const { return row(i).weight * fit.trust[i]; }
     PoolShape shape(int amounts) const {
-        return {static_cast<int>(table.accessions.size()), static_cast<int>(table.seasons.size()), amounts,
-                table.species_of, table.genus_of};
+        return {static_cast<int>(table.accessions.size()),
+                static_cast<int>(table.seasons.size()),
+                amounts,
+                table.species_of,
+                table.genus_of,
+                fit.strength.looseness};
     }
 };
 
@@ -67,6 +72,7 @@ std::vector<PoolRow> day_rows(const Work& work) {
 
 void fit_needs(Work& work) {
     const int structures = static_cast<int>(structures_of(work.table.method).size());
+    work.fit.strength.looseness.clear();
     work.fit.strength = pool_strength(day_rows(work), work.shape(1));
     work.fit.pooled = pool_needs(amount_rows(work), work.shape(structures), work.fit.strength.pull);
 }
@@ -141,7 +147,7 @@ void fit_weights(Work& work) {
 double leverage(const Work& work, std::size_t i, double total) {
     const double own = work.row_weight(i);
     const double worth = work.fit.pooled.worth[work.row(i).accession];
-    const double pull = work.fit.strength.pull;
+    const double pull = work.fit.strength.pull * work.fit.strength.looseness[work.row(i).accession];
     return std::min(largest_leverage, own / (worth + pull) * (1 + pull / total));
 }
 
@@ -174,12 +180,28 @@ void fit_luck(Work& work) {
     }
 }
 
-void fit_trust(Work& work) {
-    fit_luck(work);
+// Departures beside the season's luck and the accession's own: notes of one variety that agree are its truth,
+// however far it stands from its kind.
+std::vector<double> apart_from_own(const Work& work) {
+    constexpr std::size_t fewest = 3;
+    std::vector<std::vector<double>> of_accession(work.table.accessions.size());
+    for (std::size_t i = 0; i < work.count(); ++i) {
+        of_accession[work.row(i).accession].push_back(work.fit.departures[i] - work.fit.luck[i]);
+    }
+    std::vector<double> own;
+    for (const auto& departures : of_accession) {
+        own.push_back(departures.size() < fewest ? 0 : math::median(departures));
+    }
     std::vector<double> apart(work.count());
     for (std::size_t i = 0; i < work.count(); ++i) {
-        apart[i] = work.fit.departures[i] - work.fit.luck[i];
+        apart[i] = work.fit.departures[i] - work.fit.luck[i] - own[work.row(i).accession];
     }
+    return apart;
+}
+
+void fit_trust(Work& work) {
+    fit_luck(work);
+    const auto apart = apart_from_own(work);
     const auto n = static_cast<double>(work.count());
     const double seen = math::robust_sd(apart);
     work.fit.scale =
@@ -192,7 +214,7 @@ void fit_trust(Work& work) {
 
 // Late and early springs must widen the windows, slips of the pen must not.
 double spread_trust(const Work& work, std::size_t i) {
-    return math::slip_weight((work.fit.departures[i] - work.fit.luck[i]) / work.fit.scale);
+    return math::slip_weight(work.fit.apart[i] / work.fit.scale);
 }
 
 // With the weather known a method's own error may drift over the years: gauges are moved, trees grow old,
@@ -213,7 +235,7 @@ void fit_drift(Work& work) {
             means.push_back({work.table.seasons[season].year, sums[season] / trust[season]});
         }
     }
-    work.fit.drift = WanderingLevel(std::move(means), usual_season_departure);
+    work.fit.drift = WanderingLevel(std::move(means), usual_season_departure, drift_stands_still);
 }
 
 double drift_in(const RowFit& fitted, Season season) {
@@ -255,6 +277,7 @@ RowFit fit_rows(const FitTable& table, std::vector<int> rows) {
         fit_departures(work);
     }
     fit_luck(work);
+    work.fit.apart = apart_from_own(work);
     fit_drift(work);
     fit_spread(work);
     return std::move(work.fit);

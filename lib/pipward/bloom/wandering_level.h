@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #pragma once
 
+#include <span>
 #include <vector>
 
 namespace pipward::bloom {
@@ -8,6 +9,12 @@ namespace pipward::bloom {
 struct YearValue {
     int year = 0;
     double value = 0;
+};
+
+/// A steady change that may be, and how likely it is beforehand.
+struct YearlyTrend {
+    double a_year = 0;
+    double weight = 1;
 };
 
 struct UsualLevel {
@@ -24,8 +31,11 @@ class WanderingLevel {
   public:
     /// Nothing is known: level 0 without spread.
     WanderingLevel() = default;
-    /// `values` in any order, a year once. `usual_noise` is the noise expected, worth three values.
-    WanderingLevel(std::vector<YearValue> values, double usual_noise);
+    /// `values` in any order, a year once. `usual_noise` is the noise expected, worth three values. `trends`
+    /// are averaged in the same way; none is no trend.
+    /// `still` is how likely it is beforehand that the level does not wander.
+    WanderingLevel(std::vector<YearValue> values, double usual_noise, double still,
+                   std::span<const YearlyTrend> trends = {});
 
     /// The level of a year by the values of all other years, before and after.
     UsualLevel at(int year) const;
@@ -34,6 +44,7 @@ class WanderingLevel {
 
   private:
     struct Paced {
+        double trend = 0;  // a year
         double pace = 0;
         double noise = 1;  // variance
         double weight = 0;
@@ -43,6 +54,7 @@ class WanderingLevel {
 
     std::vector<YearValue> values_;  // about their mean
     double middle_ = 0;
+    double middle_year_ = 0;
     std::vector<Paced> paces_;
 };
 

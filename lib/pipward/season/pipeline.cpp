@@ -193,7 +193,7 @@ std::vector<bloom::ForwardScore> score_forward(Place& place, const Past& past,
 Fitted fit_past(Place& place, const Past& past, MethodChoice choice, const Step& step) {
     Fitted fitted;
     if (choice == MethodChoice::best) {
-        fitted.scores = score_past(place, past, {.only_to_choose = true}, step);
+        fitted.scores = score_past(place, past, {{}, {}, false, true}, step);
     }
     step(fit_begins, say("Fitting the needs"));
     fitted.model = carrying(place.findings, [&] {

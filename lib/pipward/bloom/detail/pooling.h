@@ -35,11 +35,14 @@ struct PoolShape {
     int amounts = 0;     ///< structures, or 1 for the day itself
     std::vector<int> species{};  ///< by accession; empty: all of one species
     std::vector<int> genus{};    ///< by species; empty: all of one genus
+    std::vector<double>
+        looseness{};  ///< by accession, 0..1: the part of the pull that it feels; empty: all of it
 
     int species_of(int accession) const { return species.empty() ? 0 : species[accession]; }
     int genus_of(int of_species) const { return genus.empty() ? 0 : genus[of_species]; }
     int species_count() const;
     int genus_count() const;
+    double looseness_of(int accession) const { return looseness.empty() ? 1 : looseness[accession]; }
 };
 
 /// How close a centre stands to the accession that leans on it.
@@ -65,6 +68,7 @@ struct PoolStrength {
     double within_sd = 0;   ///< days: one accession's departure in one season, the season's luck aside
     double between_sd = 0;  ///< days: of accessions' full bloom about the orchard's mean
     double pull = 2;        ///< m, in notes good to a day; 0.1..4
+    std::vector<double> looseness;  ///< by accession: what blooms far from its kind is not drawn back to it
 };
 
 /// From the observed days themselves; `rows` carry one amount, the day. Begins at m = 2 and learns from the

@@ -23,6 +23,7 @@ struct RowFit {
     std::vector<int> rows;           ///< into the table
     std::vector<double> departures;  ///< by row: foretold less observed, as if the row had been left out
     std::vector<double> luck;        ///< by row: what the whole orchard departed by in that season
+    std::vector<double> apart;       ///< by row: departure beside the season's luck and the accession's own
     std::vector<double> trust;       ///< by row: 0..1
     double scale = 0;                ///< days: the usual size of a departure beside the season's luck
 };
