@@ -113,7 +113,7 @@ operation::Outcome worked_or_refused(const Call& call) {
 bool shows_findings(const Call& call, const operation::Outcome& outcome) {
     return call.output.format == Format::table &&
            std::ranges::any_of(outcome.tables, [&](const Table& table) {
-               return table.shape.name == operation::finding_shape().name &&
+               return table.shape.name == operation::finding_table.shape().name &&
                       (call.output.table.empty() || call.output.table == table.shape.name);
            });
 }

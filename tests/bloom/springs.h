@@ -8,9 +8,9 @@
 #include <string>
 #include <vector>
 
+#include "pipward/bloom/detail/structures.h"
 #include "pipward/bloom/forecast.h"
 #include "pipward/bloom/observation.h"
-#include "pipward/bloom/detail/structures.h"
 
 /// Invented springs and trees whose true bloom is known, for tests of behaviour.
 namespace pipward::testing {
@@ -77,7 +77,8 @@ inline bloom::CurvesOf curves_of_springs(const std::vector<weather::SeasonWeathe
 /// The truth of these tests: sigmoid heat from 70 chill portions; 4700 brings bloom in the last days of
 /// April.
 inline double true_bloom(const bloom::SeasonCurves& curves, double need) {
-    constexpr bloom::detail::Structure truth{bloom::detail::Summed::sigmoid, bloom::detail::StartBy::chill, 70};
+    constexpr bloom::detail::Structure truth{bloom::detail::Summed::sigmoid, bloom::detail::StartBy::chill,
+                                             70};
     const double start =
         std::min<double>(bloom::day_reaching(curves.chill, truth.start), bloom::detail::latest_start);
     return bloom::day_reaching(curves.heat[0], bloom::value_at(curves.heat[0], start) + need);

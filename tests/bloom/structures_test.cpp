@@ -47,8 +47,9 @@ TEST(Structures, ThePriorIsThePublishedOne) {
             structure.start == 80 && structure.overlap == 0.06) {
             EXPECT_NEAR(structure.penalty, 1 + 1.2 - 0.7, 1e-12);
         }
-        if (structure.summed == detail::Summed::linear_6_25 && structure.start_by == detail::StartBy::season_day &&
-            structure.start == 45 && structure.overlap == 0) {
+        if (structure.summed == detail::Summed::linear_6_25 &&
+            structure.start_by == detail::StartBy::season_day && structure.start == 45 &&
+            structure.overlap == 0) {
             EXPECT_NEAR(structure.penalty, 0.25, 1e-12);
         }
     }

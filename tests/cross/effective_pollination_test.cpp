@@ -19,8 +19,8 @@ TEST(EffectivePollination, AgreesWithTheWorkedExamples) {
     int checked = 0;
     for (const auto& row : testing::regression_rows("cross-effective-pollination.txt")) {
         const double tube = detail::tube_journey(std::vector<double>(30, std::stod(row.at(2))))->days;
-        EXPECT_NEAR(detail::effective_pollination_days(std::stod(row[1]), tube, std::stod(row[3])), std::stod(row[4]),
-                    0.05);
+        EXPECT_NEAR(detail::effective_pollination_days(std::stod(row[1]), tube, std::stod(row[3])),
+                    std::stod(row[4]), 0.05);
         ++checked;
     }
     EXPECT_EQ(checked, 2);

@@ -79,14 +79,14 @@ TEST(GerminationKept, StartsWholeFallsWithTimeAndFallsFasterWhereItIsWarmer) {
     }
 }
 
-TEST(detail::Germination, OfUntestedFreshPollenIsTheTablesMonthZero) {
+TEST(Germination, OfUntestedFreshPollenIsTheTablesMonthZero) {
     const auto fresh = detail::germination_at(Store::freezer, gathered, {}, gathered, gathered);
     EXPECT_DOUBLE_EQ(fresh.mean, (79 + 98 + 68 + 59) / 400.0);
     EXPECT_NEAR(fresh.sd, 0.17, 0.005);
     EXPECT_GT(detail::chance_usable(fresh, {0.3}), 0.99);
 }
 
-TEST(detail::Germination, IsCarriedForwardFromTheLatestTestAtItsAge) {
+TEST(Germination, IsCarriedForwardFromTheLatestTestAtItsAge) {
     const std::vector tests{test_after(60, 200, 100)};
     const Day use = gathered + 300;
     const auto at_use = detail::germination_at(Store::freezer, gathered, tests, use, use);
@@ -95,26 +95,27 @@ TEST(detail::Germination, IsCarriedForwardFromTheLatestTestAtItsAge) {
     EXPECT_NEAR(at_use.mean, 0.5 * ratio, 1e-12);
 }
 
-TEST(detail::Germination, OnTheDayOfATestIsTheTest) {
+TEST(Germination, OnTheDayOfATestIsTheTest) {
     const std::vector tests{test_after(200, 300, 60)};
     const auto now = detail::germination_at(Store::room, gathered, tests, gathered + 200, gathered + 200);
     EXPECT_DOUBLE_EQ(now.mean, 0.2);
     EXPECT_NEAR(now.sd, std::sqrt(0.2 * 0.8 / 300), 0.002);
 }
 
-TEST(detail::Germination, WeighsTestsOfOneFortnightByTheirGrains) {
+TEST(Germination, WeighsTestsOfOneFortnightByTheirGrains) {
     const std::vector tests{test_after(100, 300, 150), test_after(100, 100, 90)};
     const auto now = detail::germination_at(Store::freezer, gathered, tests, gathered + 100, gathered + 100);
     EXPECT_DOUBLE_EQ(now.mean, 240.0 / 400);
 }
 
-TEST(detail::Germination, LetsALaterTestReplaceAnOlderOne) {
+TEST(Germination, LetsALaterTestReplaceAnOlderOne) {
     const std::vector tests{test_after(200, 100, 5), test_after(10, 1000, 900)};
-    const auto now = detail::germination_at(Store::refrigerator, gathered, tests, gathered + 200, gathered + 200);
+    const auto now =
+        detail::germination_at(Store::refrigerator, gathered, tests, gathered + 200, gathered + 200);
     EXPECT_DOUBLE_EQ(now.mean, 0.05);
 }
 
-TEST(detail::Germination, PassesOverTestsThatCannotBe) {
+TEST(Germination, PassesOverTestsThatCannotBe) {
     const std::vector tests{test_after(50, 0, 0), test_after(50, 10, 11), test_after(-1, 100, 1),
                             test_after(90, 100, 1)};
     const Day as_of = gathered + 80;
@@ -123,18 +124,19 @@ TEST(detail::Germination, PassesOverTestsThatCannotBe) {
     EXPECT_FALSE(detail::last_tested(gathered, tests, as_of));
 }
 
-TEST(detail::Germination, IsSurerTheMoreGrainsWereCounted) {
+TEST(Germination, IsSurerTheMoreGrainsWereCounted) {
     double before = 1;
     for (const int grains : {10, 30, 100, 1000}) {
         const std::vector tests{test_after(30, grains, grains / 2)};
-        const auto now = detail::germination_at(Store::freezer, gathered, tests, gathered + 30, gathered + 40);
+        const auto now =
+            detail::germination_at(Store::freezer, gathered, tests, gathered + 30, gathered + 40);
         EXPECT_LT(now.sd, before);
         before = now.sd;
     }
     EXPECT_GE(before, 0.015 * 0.5);
 }
 
-TEST(detail::Germination, IsNeverTakenForCertainAfterATestWithoutGermination) {
+TEST(Germination, IsNeverTakenForCertainAfterATestWithoutGermination) {
     const std::vector tests{test_after(30, 20, 0)};
     const auto now = detail::germination_at(Store::freezer, gathered, tests, gathered + 30, gathered + 30);
     EXPECT_EQ(now.mean, 0);

@@ -11,7 +11,7 @@
 namespace pipward::cross {
 namespace {
 
-TEST(detail::TubeIndex, IsWilliamsTableAtWholeDegrees) {
+TEST(TubeIndex, IsWilliamsTableAtWholeDegrees) {
     int checked = 0;
     for (const auto& row : testing::oracle_rows("cross-williams-tube.txt")) {
         const auto index = detail::tube_index({std::stod(row.at(0))});
@@ -22,12 +22,12 @@ TEST(detail::TubeIndex, IsWilliamsTableAtWholeDegrees) {
     EXPECT_EQ(checked, 11);
 }
 
-TEST(detail::TubeIndex, RunsStraightBetweenWholeDegrees) {
+TEST(TubeIndex, RunsStraightBetweenWholeDegrees) {
     EXPECT_DOUBLE_EQ(detail::tube_index({9.5}).per_day, 13);
     EXPECT_DOUBLE_EQ(detail::tube_index({14.5}).per_day, 42.5);
 }
 
-TEST(detail::TubeIndex, SaysWhenATemperatureLiesOutsideTheTable) {
+TEST(TubeIndex, SaysWhenATemperatureLiesOutsideTheTable) {
     EXPECT_EQ(detail::tube_index({20}).per_day, 50);
     EXPECT_FALSE(detail::tube_index({20}).inside_table);
     EXPECT_EQ(detail::tube_index({4.9}).per_day, 0);
@@ -35,7 +35,7 @@ TEST(detail::TubeIndex, SaysWhenATemperatureLiesOutsideTheTable) {
     EXPECT_EQ(detail::tube_index({std::numeric_limits<double>::quiet_NaN()}).per_day, 0);
 }
 
-TEST(detail::TubeIndex, NeverFallsAsItGetsWarmer) {
+TEST(TubeIndex, NeverFallsAsItGetsWarmer) {
     double before = 0;
     for (double mean = -5; mean < 30; mean += 0.1) {
         EXPECT_GE(detail::tube_index({mean}).per_day, before) << mean;
@@ -43,7 +43,7 @@ TEST(detail::TubeIndex, NeverFallsAsItGetsWarmer) {
     }
 }
 
-TEST(detail::TubeJourney, TakesOneHundredByTheIndexAtASteadyTemperature) {
+TEST(TubeJourney, TakesOneHundredByTheIndexAtASteadyTemperature) {
     int checked = 0;
     for (const auto& row : testing::regression_rows("cross-williams-tube.txt")) {
         if (row.at(0) != "steady") {
@@ -57,7 +57,7 @@ TEST(detail::TubeJourney, TakesOneHundredByTheIndexAtASteadyTemperature) {
     EXPECT_EQ(checked, 11);
 }
 
-TEST(detail::TubeJourney, IsHomeOnTheDayThatTheIndicesReachOneHundred) {
+TEST(TubeJourney, IsHomeOnTheDayThatTheIndicesReachOneHundred) {
     int checked = 0;
     for (const auto& row : testing::regression_rows("cross-williams-tube.txt")) {
         if (row.at(0) != "run") {
@@ -77,18 +77,18 @@ TEST(detail::TubeJourney, IsHomeOnTheDayThatTheIndicesReachOneHundred) {
     EXPECT_EQ(checked, 4);
 }
 
-TEST(detail::TubeJourney, CountsTheLastDayByThePartNeeded) {
+TEST(TubeJourney, CountsTheLastDayByThePartNeeded) {
     const std::vector<double> means{10, 11, 13, 14, 15};
     EXPECT_DOUBLE_EQ(detail::tube_journey(means)->days, 4 + 9.0 / 50);
 }
 
-TEST(detail::TubeJourney, EndsNowhereWhenTheDaysRunOutOrAreTooCold) {
+TEST(TubeJourney, EndsNowhereWhenTheDaysRunOutOrAreTooCold) {
     EXPECT_FALSE(detail::tube_journey(std::vector<double>{10, 11}));
     EXPECT_FALSE(detail::tube_journey(std::vector<double>(100, 4)));
     EXPECT_FALSE(detail::tube_journey({}));
 }
 
-TEST(detail::TubeJourney, RemembersThatADayLayOutsideTheTable) {
+TEST(TubeJourney, RemembersThatADayLayOutsideTheTable) {
     EXPECT_FALSE(detail::tube_journey(std::vector<double>{12, 22, 22})->inside_table);
     EXPECT_TRUE(detail::tube_journey(std::vector<double>{12, 15, 15})->inside_table);
 }

@@ -7,8 +7,8 @@
 #include <pugixml.hpp>
 #include <set>
 
-#include "pipward/dress/orchard_dress.h"
 #include "pipward/dress/detail/palette.h"
+#include "pipward/dress/orchard_dress.h"
 
 namespace pipward::dress {
 namespace {

@@ -5,8 +5,8 @@
 #include "bracketed.h"
 #include "pipward/book/dressing.h"
 #include "pipward/book/schema_words.h"
-#include "pipward/dress/orchard_dress.h"
 #include "pipward/dress/detail/phrase.h"
+#include "pipward/dress/orchard_dress.h"
 #include "pipward/dress/project_dress.h"
 
 namespace pipward::dress {
@@ -109,7 +109,8 @@ TEST(Phrase, IsWordsAndColumnsPutTogether) {
 }
 
 TEST(Phrase, FollowsALanguageThatTurnsItsPartsRound) {
-    const auto words = say("{} for {}", detail::computed(detail::column("work")), detail::computed(detail::column("donor")));
+    const auto words =
+        say("{} for {}", detail::computed(detail::column("work")), detail::computed(detail::column("donor")));
     EXPECT_EQ(detail::phrase(words, in_english), R"("work" || ' for ' || "donor")");
     EXPECT_EQ(detail::phrase(words, made_up), R"("donor" || ': ' || "work")");
 }
@@ -117,7 +118,8 @@ TEST(Phrase, FollowsALanguageThatTurnsItsPartsRound) {
 TEST(CodeWords, AreTheColumnWhereTheWordsAreTheCodes) {
     const std::vector<Sentence> codes{say("bag"), say("unbag")};
     EXPECT_EQ(detail::code_words("work", codes, in_english), R"("work")");
-    EXPECT_EQ(detail::code_words("work", codes, made_up), R"(CASE WHEN "work" = 'bag' THEN 'saco' ELSE "work" END)");
+    EXPECT_EQ(detail::code_words("work", codes, made_up),
+              R"(CASE WHEN "work" = 'bag' THEN 'saco' ELSE "work" END)");
 }
 
 TEST(CodeWords, StandInTheLabelsOfWork) {

@@ -3,6 +3,7 @@
 // inside of a room is named by no other.
 #include <gtest/gtest.h>
 
+#include <algorithm>
 #include <filesystem>
 #include <fstream>
 #include <map>
@@ -122,7 +123,7 @@ TEST(Names, ATypeIsDefinedOnceInItsNamespace) {
 }
 
 TEST(Names, WhatIsInsideOfARoomIsNamedByNoOtherRoom) {
-    static const std::regex included(R"re(^#include "pipward/([a-z]+)/detail/.*)re");
+    static const std::regex included(R"re(^#include "pipward/([a-z]+)/(?:[a-z]+/)?detail/.*)re");
     static const std::regex named(R"(\b([a-z]+)::detail::)");
     for (const auto* folder : {"lib", "plugin", "sample-gpkg", "tests"}) {
         for (const auto& file : sources_below(top / folder)) {
@@ -139,6 +140,75 @@ TEST(Names, WhatIsInsideOfARoomIsNamedByNoOtherRoom) {
                 }
             }
         }
+    }
+}
+
+/// What each header of the library is included by, both as paths below lib/ or the project.
+std::map<std::string, std::set<std::string>> users_of_headers() {
+    static const std::regex included(R"re(^#include "(pipward/[^"]+)".*)re");
+    std::map<std::string, std::set<std::string>> users;
+    for (const auto* folder : {"lib", "plugin", "sample-gpkg", "tests", "docs"}) {
+        for (const auto& file : sources_below(top / folder)) {
+            const auto from = fs::relative(file, top);
+            std::ifstream stream(file);
+            for (std::string line; std::getline(stream, line);) {
+                std::smatch match;
+                if (std::regex_match(line, match, included)) {
+                    users[match[1].str()].insert(from.string());
+                }
+            }
+        }
+    }
+    return users;
+}
+
+/// The room for whose sources a file speaks: of the library, or of the tests of a room.
+std::string speaks_for(const std::string& user) {
+    static const std::regex of_library("lib/pipward/([a-z]+)/.*");
+    static const std::regex of_tests("tests/([a-z]+)/.*");
+    std::smatch match;
+    return std::regex_match(user, match, of_library) || std::regex_match(user, match, of_tests)
+               ? match[1].str()
+               : std::string{};
+}
+
+TEST(Names, AHeaderThatOnlyItsRoomIncludesIsInsideOfTheRoom) {
+    // One published formula a header: callers of the library may want any of them.
+    const std::set<std::string> whole_rooms{"clock"};
+    const auto users = users_of_headers();
+    std::set<std::string> open;
+    std::map<std::string, std::string> rooms;  // of the headers that are not in a detail/
+    for (const auto& file : sources_below(library)) {
+        const auto name = "pipward/" + fs::relative(file, library).string();
+        if (file.extension() == ".h" && name.find("/detail/") == std::string::npos) {
+            rooms[name] = room_of(file);
+        }
+    }
+    for (const auto& [name, room] : rooms) {
+        const auto found = users.find(name);
+        const bool wanted = found != users.end() && std::ranges::any_of(found->second, [&](const auto& user) {
+                                return speaks_for(user) != room;
+                            });
+        if (wanted || whole_rooms.contains(room)) {
+            open.insert(name);
+        }
+    }
+    // What an open header includes is open with it.
+    for (bool grows = true; grows;) {
+        grows = false;
+        for (const auto& [name, room] : rooms) {
+            const auto found = users.find(name);
+            if (!open.contains(name) && found != users.end() &&
+                std::ranges::any_of(found->second, [&](const auto& user) {
+                    return user.starts_with("lib/") && open.contains(user.substr(4));
+                })) {
+                grows = open.insert(name).second;
+            }
+        }
+    }
+    EXPECT_GT(open.size(), 100U);
+    for (const auto& [name, room] : rooms) {
+        EXPECT_TRUE(open.contains(name)) << name << " is included by its room alone: it belongs in detail/";
     }
 }
 

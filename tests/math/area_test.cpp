@@ -46,14 +46,5 @@ TEST(Outline, TellsWhyItEnclosesNothing) {
         OutlineFault::in_parts);
 }
 
-TEST(Area, HoldsWhatLiesInItOrOnItsEdge) {
-    const Area area({square(0, 10), {square(4, 6)}});
-    EXPECT_TRUE(area.holds({1, 1}));
-    EXPECT_TRUE(area.holds({10, 3}));
-    EXPECT_TRUE(area.holds({4, 5}));
-    EXPECT_FALSE(area.holds({5, 5}));
-    EXPECT_FALSE(area.holds({11, 5}));
-}
-
 }  // namespace
 }  // namespace pipward::math

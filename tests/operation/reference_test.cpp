@@ -8,6 +8,7 @@
 #include <fstream>
 #include <sstream>
 
+#include "book/hive_table.h"
 #include "paths.h"
 #include "pipward/book/schema.h"
 #include "pipward/operation/operation.h"
@@ -48,6 +49,15 @@ TEST(BookReference, NamesEveryTableAndColumn) {
     for (const auto& shape : book_result_shapes()) {
         EXPECT_TRUE(has(text, "### `" + shape.name + "`"));
     }
+}
+
+TEST(BookReference, TellsOfATableThatIsBoundAndNothingElse) {
+    const auto text = book_reference(testing::with_hives());
+    EXPECT_TRUE(
+        has(text, "### `hive`: Hives\n\nBees that are brought for the bloom. A row is known by its `name`."));
+    EXPECT_TRUE(
+        has(text, "| `tree` | text |  |  | The tree that it stands under. Must answer to `tree.label`. |"));
+    EXPECT_TRUE(has(text, "Must answer to `accession.name` or `blend.name`. |"));
 }
 
 TEST(BookReference, EveryResultTableMayBeWrittenToABook) {

@@ -39,13 +39,13 @@ struct Request : Common {
 /// The last request that ran, as text: what the tests look at.
 Outcome echo(const Request& request, const Run&) {
     Outcome outcome;
-    outcome.summary =
-        verbatim(request.book.location + " " + to_iso(request.as_of) + " " + detail::show_field(request.lead) + " " +
-                 detail::show_field(request.leads) + " " + detail::show_field(request.factor) + " " +
-                 detail::show_field(request.base) + " " + detail::show_field(request.risk) + " " + detail::show_field(request.deep) +
-                 " " + std::string(to_word(request.colour)) + " [" + request.note + "] " +
-                 (request.seasons ? detail::show_field(*request.seasons) : "none") + " " +
-                 (request.from ? to_iso(*request.from) : "none") + " [" + request.file.path + "]");
+    outcome.summary = verbatim(
+        request.book.location + " " + to_iso(request.as_of) + " " + detail::show_field(request.lead) + " " +
+        detail::show_field(request.leads) + " " + detail::show_field(request.factor) + " " +
+        detail::show_field(request.base) + " " + detail::show_field(request.risk) + " " +
+        detail::show_field(request.deep) + " " + std::string(to_word(request.colour)) + " [" + request.note +
+        "] " + (request.seasons ? detail::show_field(*request.seasons) : "none") + " " +
+        (request.from ? to_iso(*request.from) : "none") + " [" + request.file.path + "]");
     return outcome;
 }
 

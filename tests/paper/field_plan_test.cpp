@@ -8,8 +8,8 @@
 #include <set>
 
 #include "pipward/paper/detail/clipped.h"
-#include "pipward/paper/field_pages.h"
 #include "pipward/paper/detail/map_furniture.h"
+#include "pipward/paper/field_pages.h"
 
 namespace pipward::paper {
 namespace {
@@ -196,7 +196,7 @@ TEST(FieldPages, TheOverviewComesFirst) {
     EXPECT_EQ(pages.denominators[1], plan->windows[0].denominator);
 }
 
-TEST(detail::ScaleBar, IsOfRoundLengthAndFitsThePage) {
+TEST(ScaleBar, IsOfRoundLengthAndFitsThePage) {
     for (const int scale : {50, 100, 123, 200, 250, 500, 750, 1000, 2500, 10000, 99999}) {
         const auto bar = detail::scale_bar(scale);
         EXPECT_GE(bar.length.value, 30 - 1e-6) << scale;

@@ -31,13 +31,15 @@ TEST(NameHtml, EscapesAndKeepsShortCodesInOnePiece) {
 
 TEST(DayHtml, SaysTheDayForPeopleAndMachines) {
     EXPECT_EQ(detail::iso_day_html(april(12)), "<time datetime=\"2026-04-12\">2026-04-12</time>");
-    EXPECT_EQ(detail::iso_work_day_html(april(12), english), "<time datetime=\"2026-04-12\">Sun 2026-04-12</time>");
+    EXPECT_EQ(detail::iso_work_day_html(april(12), english),
+              "<time datetime=\"2026-04-12\">Sun 2026-04-12</time>");
     EXPECT_EQ(detail::work_day_html(april(12), english), "<time datetime=\"2026-04-12\">Sun 12 Apr</time>");
 }
 
 TEST(SheetTable, SaysTheScopeOfEveryHeading) {
-    const auto html = detail::sheet_table(verbatim("Trees & rows"), {{say("Tree"), 40, true}, {say("Row"), 60}},
-                                  {{{"A-01", "3"}, "<p>below</p>"}, {{"A-02", ""}, ""}}, english);
+    const auto html =
+        detail::sheet_table(verbatim("Trees & rows"), {{say("Tree"), 40, true}, {say("Row"), 60}},
+                            {{{"A-01", "3"}, "<p>below</p>"}, {{"A-02", ""}, ""}}, english);
     EXPECT_EQ(MarkupCheck(html).trouble, "");
     EXPECT_EQ(count_of(html, "scope=\"col\""), 2);
     EXPECT_EQ(count_of(html, "scope=\"row\""), 2);
@@ -48,14 +50,15 @@ TEST(SheetTable, SaysTheScopeOfEveryHeading) {
 
 TEST(SheetTable, NamesEveryValueForPagesTooNarrowForColumns) {
     const auto html = detail::sheet_table({}, {{say("Tree"), 40, true}, {say("Row"), 60}},
-                                  {{{"A-01", "3"}, ""}, {{"A-02", ""}, ""}}, english);
+                                          {{{"A-01", "3"}, ""}, {{"A-02", ""}, ""}}, english);
     EXPECT_NE(html.find("<td data-label=\"Row\"><div>3</div></td>"), html.npos);
     EXPECT_NE(html.find("<td class=\"empty\" data-label=\"Row\">"), html.npos);
 }
 
 TEST(SheetTable, RefusesARowWithTooFewCells) {
-    EXPECT_THROW(detail::sheet_table({}, {{say("Tree"), 40, true}, {say("Row"), 60}}, {{{"A-01"}, ""}}, english),
-                 std::out_of_range);
+    EXPECT_THROW(
+        detail::sheet_table({}, {{say("Tree"), 40, true}, {say("Row"), 60}}, {{{"A-01"}, ""}}, english),
+        std::out_of_range);
 }
 
 }  // namespace

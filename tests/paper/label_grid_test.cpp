@@ -66,5 +66,28 @@ TEST(LabelGrid, TellsEverythingThatIsWrongWithASheetOfOnesOwn) {
     EXPECT_NE(std::string(problems[2].message).find("320.0 mm from the top"), std::string::npos);
 }
 
+TEST(SheetWish, ChangesOfANamedSheetWhatItNames) {
+    SheetWish wish;
+    wish.sheet = LabelSheet::a4_70x37;
+    wish.top = 3.5;
+    wish.rows = 7;
+    auto expected = grid_of(LabelSheet::a4_70x37);
+    EXPECT_EQ(grid_of(wish).top, (Millimetres{3.5}));
+    EXPECT_EQ(grid_of(wish).rows, 7);
+    EXPECT_EQ(grid_of(wish).width, expected.width);
+    EXPECT_EQ(grid_of(wish).columns, expected.columns);
+}
+
+TEST(SheetWish, OfOnesOwnLiesOnA4AndNeedsTheSizeOfItsLabels) {
+    SheetWish wish;
+    wish.sheet = LabelSheet::own;
+    EXPECT_EQ(grid_of(wish).page.width, a4_page.width);
+    ASSERT_EQ(problems_of(wish).size(), 1U);
+    EXPECT_EQ(problems_of(wish)[0].field, "sheet");
+    wish.label_width = 90;
+    wish.label_height = 50;
+    EXPECT_TRUE(problems_of(wish).empty());
+}
+
 }  // namespace
 }  // namespace pipward::paper

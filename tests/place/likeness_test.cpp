@@ -44,14 +44,14 @@ std::vector<std::string> words_over(const std::string& letters, std::size_t long
     return all;
 }
 
-TEST(detail::Likeness, CountsSlipsAsTextbooksDo) {
+TEST(Likeness, CountsSlipsAsTextbooksDo) {
     EXPECT_EQ(detail::Likeness("kitten").slips_in_all("sitting"), 3);
     EXPECT_EQ(detail::Likeness("ca").slips_in_all("ac"), 1);   // a swap
     EXPECT_EQ(detail::Likeness("ca").slips_in_all("abc"), 3);  // no letter is touched twice
     EXPECT_EQ(detail::Likeness("same").slips_in_all("same"), 0);
 }
 
-TEST(detail::Likeness, AgreesWithThePlainTableOnEveryShortWord) {
+TEST(Likeness, AgreesWithThePlainTableOnEveryShortWord) {
     const auto words = words_over("abc", 5);
     for (const auto& scrap : words_over("abc", 4)) {
         if (scrap.empty()) {
@@ -65,7 +65,7 @@ TEST(detail::Likeness, AgreesWithThePlainTableOnEveryShortWord) {
     }
 }
 
-TEST(detail::Likeness, AgreesWithThePlainTableAtFullLength) {
+TEST(Likeness, AgreesWithThePlainTableAtFullLength) {
     std::string scrap;
     for (int i = 0; i < 64; ++i) {
         scrap += static_cast<char>('a' + i * 7 % 23);
@@ -80,7 +80,8 @@ TEST(Letters, NeverRuleOutANameThatIsNearEnough) {
     const auto words = words_over("a1b", 5);
     for (const auto& scrap : words_over("a1b", 4)) {
         for (const auto& name : words) {
-            ASSERT_LE(detail::LettersSought(scrap).lacking(detail::letters_of(name)), table_slips(scrap, name, false))
+            ASSERT_LE(detail::LettersSought(scrap).lacking(detail::letters_of(name)),
+                      table_slips(scrap, name, false))
                 << scrap << " " << name;
         }
     }
@@ -89,7 +90,8 @@ TEST(Letters, NeverRuleOutANameThatIsNearEnough) {
 TEST(FoldedText, MakesCaseAccentsBlanksAndDashesAlike) {
     EXPECT_EQ(detail::folded_text("  Été \t d’Or–2 "), "ete d'or-2");
     EXPECT_EQ(detail::folded_text("GRÖSSE"), detail::folded_text("größe"));
-    EXPECT_EQ(detail::folded_text("e\xCC\x81t\xC3\xA9"), "ete");  // an accent of its own, and one within the letter
+    EXPECT_EQ(detail::folded_text("e\xCC\x81t\xC3\xA9"),
+              "ete");  // an accent of its own, and one within the letter
     EXPECT_EQ(detail::folded_text("Яблоко"), "яблоко");
     EXPECT_EQ(detail::folded_text("A×B №3"), "axb no3");
 }

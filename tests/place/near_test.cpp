@@ -4,9 +4,9 @@
 #include <algorithm>
 #include <cmath>
 
+#include "pipward/place/detail/row_stands.h"
 #include "pipward/place/near_question.h"
 #include "pipward/place/near_spots.h"
-#include "pipward/place/detail/row_stands.h"
 #include "place/made_trees.h"
 
 namespace pipward::place {
@@ -85,6 +85,13 @@ TEST(NearSpots, SumToOneAndComeSurerWithABetterReceiver) {
         before = probability_of(near, orchard, "3-5");
     }
     EXPECT_GT(before, 0.9);
+}
+
+TEST(NearSpots, AreSureOfTheTreeOneStandsAtWhereNothingIsUncertain) {
+    const auto orchard = made_block(2, 3);
+    const auto near = near_spots(orchard, today, {{6, 4, {}}, Metres{0}, Metres{0}});
+    EXPECT_NEAR(sum_of(near), 1, 1e-9);
+    EXPECT_NEAR(probability_of(near, orchard, "1-2"), 1, 1e-9);
 }
 
 TEST(NearSpots, AreRightAsOftenAsTheySay) {

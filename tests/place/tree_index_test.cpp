@@ -239,6 +239,7 @@ TEST(TreeIndex, OffersTheNearestNamesWhereNothingIsFound) {
     EXPECT_TRUE(made_index().find("Trumpington").empty());
     EXPECT_EQ(made_index().names_like("Renlee", 1), std::vector<std::string>{"Wrenlea"});
     EXPECT_EQ(made_index().names_like("Trumpington").size(), 3U);
+    EXPECT_TRUE(made_index().names_like("Renlee", 0).empty());
 }
 
 TEST(TreeIndex, GivesTheSameTwice) {

@@ -134,7 +134,8 @@ TEST(VisitOrder, ByLocalSearchIsHardlyEverLongerThanTheShortest) {
         std::uint32_t places = 0;
         const auto round = varied_round(11, variant, places);
         const auto distances = straight(scattered(places, 1000 + static_cast<std::size_t>(variant)));
-        const double shortest = detail::round_length(distances, round, detail::shortest_order(distances, round));
+        const double shortest =
+            detail::round_length(distances, round, detail::shortest_order(distances, round));
         const auto searched = detail::searched_order(distances, round);
         expect_each_stop_once(round, searched);
         const double metres = detail::round_length(distances, round, searched);
@@ -154,7 +155,8 @@ TEST(VisitOrder, GoesRoundACircleOfPointsAsTheyLie) {
     const auto distances = straight(spots);
     const auto round = closed(count);
     const double chord = 100 * std::sin(3.14159265358979323846 / count);
-    EXPECT_NEAR(detail::round_length(distances, round, detail::visit_order(distances, round)), count * chord, 1e-6);
+    EXPECT_NEAR(detail::round_length(distances, round, detail::visit_order(distances, round)), count * chord,
+                1e-6);
 }
 
 TEST(VisitOrder, OfAGridIsWithinTwoPercentOfTheShortest) {
@@ -235,8 +237,9 @@ TEST(VisitOrder, TakesManyStopsAtOneSpot) {
 
 TEST(VisitOrder, StopsWhenAskedWhileItSearches) {
     const auto distances = straight(scattered(60, 9));
-    EXPECT_THROW((void)detail::visit_order(distances, closed(60), [](double) { throw std::runtime_error("stop"); }),
-                 std::runtime_error);
+    EXPECT_THROW(
+        (void)detail::visit_order(distances, closed(60), [](double) { throw std::runtime_error("stop"); }),
+        std::runtime_error);
 }
 
 }  // namespace

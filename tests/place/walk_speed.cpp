@@ -7,9 +7,9 @@
 #include <cstdint>
 #include <ctime>
 
+#include "pipward/place/detail/walk_ground.h"
 #include "pipward/place/near_spots.h"
 #include "pipward/place/walk.h"
-#include "pipward/place/detail/walk_ground.h"
 
 namespace pipward::place {
 namespace {

@@ -3,8 +3,8 @@
 
 #include <gtest/gtest.h>
 
-#include "pipward/seed/detail/cold_credit.h"
 #include "pipward/seed/cold_need.h"
+#include "pipward/seed/detail/cold_credit.h"
 
 namespace pipward::seed {
 namespace {

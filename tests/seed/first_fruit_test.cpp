@@ -162,5 +162,19 @@ TEST(FamilyScores, HaveNoSpreadOfOneTree) {
     EXPECT_TRUE(family_scores(book, day_of("2025-01-01")).empty());
 }
 
+TEST(FruitReason, TellsWhatTheYearsAreReckonedFrom) {
+    const auto reason = fruit_reason(first_of(orchard(), 2026)).text();
+    EXPECT_NE(reason.find("The cross is of 2020, its seed was sown the year after."), std::string::npos);
+    EXPECT_NE(reason.find("Apple: 5 years to the first fruit as a rule"), std::string::npos);
+}
+
+TEST(FruitState, EachHasAWord) {
+    for (const auto state : {FruitState::bloomed, FruitState::young, FruitState::possible, FruitState::due,
+                             FruitState::waiting, FruitState::overdue}) {
+        EXPECT_FALSE(to_word(state).empty());
+    }
+    EXPECT_EQ(to_word(FruitState::overdue), "overdue");
+}
+
 }  // namespace
 }  // namespace pipward::seed

@@ -5,6 +5,11 @@
 
 #include <map>
 
+#include "pipward/seed/planted.h"
+#include "pipward/seed/planting_back.h"
+#include "pipward/seed/waiting_families.h"
+#include "pipward/value/finding.h"
+
 namespace pipward::seed {
 namespace {
 
@@ -70,6 +75,63 @@ TEST(Planting, StopsWhereThePlacesEnd) {
     EXPECT_EQ(plan_planting(three, 10, {}).size(), 10U);
     EXPECT_TRUE(plan_planting(three, 0, {}).empty());
     EXPECT_TRUE(plan_planting({}, 10, {}).empty());
+}
+
+TEST(PlantedRecords, AreSeedlingsWithTheirParentsAndTreesWithTheirPlaces) {
+    Orchard orchard;
+    Accession mother;
+    mother.name = "Wrenlea";
+    mother.species = "Malus domestica";
+    orchard.accessions = {mother};
+    CrossGoal goal;
+    goal.code = "25-01";
+    goal.seed_parent = "Wrenlea";
+    goal.pollen_parent = "Marlside";
+    orchard.goals = {goal};
+    std::vector<place::RowPosition> places(3);
+    for (int i = 0; i < 3; ++i) {
+        places[static_cast<std::size_t>(i)] = {
+            "Upper", "1", i + 1, place::PositionState::vacant, "", {}, MapPoint{3.0 * i, 4, {}}};
+    }
+    PlantingWish wish;
+    wish.check_every = 2;
+    const auto planted = planted_seedlings({{&orchard.goals[0], 2}}, places, wish, "Check", orchard);
+    const auto records = planted_records(planted, orchard, {*parse_iso_day("2026-07-01"), "planting X"});
+    ASSERT_EQ(records.trees.size(), 3U);
+    ASSERT_EQ(records.accessions.size(), 2U);  // the check's accession is there already
+    EXPECT_EQ(records.accessions[0].species, "Malus domestica");
+    EXPECT_EQ(records.accessions[0].pollen_parent, "Marlside");
+    EXPECT_EQ(records.accessions[0].kind, AccessionKind::seedling);
+    EXPECT_EQ(records.trees[1].accession, "Check");
+    EXPECT_EQ(records.trees[1].purpose, TreePurpose::other);
+    EXPECT_EQ(records.trees[2].position, 3);
+    EXPECT_EQ(records.trees[2].placed_by, PlacedBy::computed);
+    EXPECT_EQ(records.trees[2].note, "planting X");
+    EXPECT_DOUBLE_EQ(records.trees[2].at->x, 6);
+}
+
+TEST(PlantingBack, IsRefusedWhereASportOfASeedlingWasFound) {
+    Orchard orchard;
+    auto& seedling = orchard.accessions.emplace_back();
+    seedling.name = "25-01-7";
+    auto& tree = orchard.trees.emplace_back();
+    tree.label = "N-01-07";
+    tree.accession = seedling.name;
+    tree.note = planting_note("spring");
+    seedling.note = tree.note;
+    EXPECT_EQ(planting_to_take_back(orchard, *tree.note).trees.size(), 1U);
+
+    auto& sport = orchard.accessions.emplace_back();
+    sport.name = "25-01-7 red";
+    sport.sport_of = "25-01-7";
+    EXPECT_THROW(planting_to_take_back(orchard, *tree.note), Error);
+}
+
+TEST(WaitingFamilies, TakeBlanksRoundTheSign) {
+    EXPECT_TRUE(is_wish_of_crosses("24-01 = 12; 24-02"));
+    EXPECT_TRUE(is_wish_of_crosses(" 24-01=12 "));
+    EXPECT_FALSE(is_wish_of_crosses("24-01 = twelve"));
+    EXPECT_FALSE(is_wish_of_crosses("24-01 ="));
 }
 
 }  // namespace

@@ -64,8 +64,8 @@ Fit fit_of(const std::vector<HourReading>& readings, Latitude latitude, double l
             continue;
         }
         take(fit, reading,
-             temperature_at(solar_hour < 0 ? solar_hour + 24 : solar_hour, of(day - 1, day), of(day, day),
-                            of(day + 1, day), sun.sunrise, sun.sunset));
+             temperature_at(solar_hour < 0 ? solar_hour + 24 : solar_hour,
+                            {of(day - 1, day), of(day, day), of(day + 1, day)}, sun));
     }
     return fit;
 }
@@ -122,8 +122,7 @@ double our_time_of_maximum(Day day) {
     const DayExtremes same{Celsius{2}, Celsius{9}};
     double best = 0;
     for (double hour = 0; hour < 24; hour += 0.01) {
-        if (temperature_at(hour, same, same, same, sun.sunrise, sun.sunset) >
-            temperature_at(best, same, same, same, sun.sunrise, sun.sunset)) {
+        if (temperature_at(hour, {same, same, same}, sun) > temperature_at(best, {same, same, same}, sun)) {
             best = hour;
         }
     }

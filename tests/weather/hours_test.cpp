@@ -37,8 +37,8 @@ TEST(Hours, LinvillsCurveMatchesItsTable) {
     const DayExtremes tomorrow = extremes(4, 10);
     for (const auto& row : testing::regression_rows("weather-linvill.txt")) {
         const double clock = std::stod(row[0]);
-        const Celsius t = clock < 24 ? temperature_at(clock, today, today, tomorrow, 6, 18)
-                                     : temperature_at(clock - 24, today, tomorrow, tomorrow, 6, 18);
+        const Celsius t = clock < 24 ? temperature_at(clock, {today, today, tomorrow}, {6, 18})
+                                     : temperature_at(clock - 24, {today, tomorrow, tomorrow}, {6, 18});
         EXPECT_NEAR(t.degrees, std::stod(row[1]), 0.5001e-4) << clock;
     }
 }
@@ -50,8 +50,8 @@ TEST(Hours, AreTwentyFourADayInTheMiddleOfEachHour) {
     for (std::size_t i = 1; i + 1 < days.size(); ++i) {
         const SunTimes sun = sun_times(day(2026, 3, 1) + static_cast<int>(i), orchard);
         for (std::size_t hour = 0; hour < 24; ++hour) {
-            const Celsius one = temperature_at(static_cast<double>(hour) + 0.5, days[i - 1], days[i],
-                                               days[i + 1], sun.sunrise, sun.sunset);
+            const Celsius one =
+                temperature_at(static_cast<double>(hour) + 0.5, {days[i - 1], days[i], days[i + 1]}, sun);
             // The series knows yesterday's sunset and tomorrow's sunrise, a minute or two from today's.
             EXPECT_NEAR(hours[i * 24 + hour].degrees, one.degrees, 0.15) << i << " " << hour;
         }
@@ -126,11 +126,13 @@ TEST(Hours, PolarDaysAndNightsStayFiniteAndWithinTheExtremes) {
 TEST(Hours, TheNightCurveIsContinuousAtSunsetAndSunrise) {
     const DayExtremes today = extremes(1, 15);
     const DayExtremes next = extremes(5, 12);
-    const auto at = [&](double hour) { return temperature_at(hour, today, today, next, 6.5, 17.5).degrees; };
+    const auto at = [&](double hour) {
+        return temperature_at(hour, {today, today, next}, {6.5, 17.5}).degrees;
+    };
     EXPECT_NEAR(at(17.5), at(17.5 + 1e-9), 1e-6);
     EXPECT_NEAR(at(6.5), at(6.5 - 1e-9), 1e-6);
-    EXPECT_NEAR(temperature_at(24, today, today, next, 6.5, 17.5).degrees,
-                temperature_at(0, today, next, next, 6.5, 17.5).degrees, 1e-9);
+    EXPECT_NEAR(temperature_at(24, {today, today, next}, {6.5, 17.5}).degrees,
+                temperature_at(0, {today, next, next}, {6.5, 17.5}).degrees, 1e-9);
 }
 
 }  // namespace

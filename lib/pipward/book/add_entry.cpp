@@ -5,12 +5,12 @@
 #include <algorithm>
 
 #include "pipward/book/detail/check.h"
-#include "pipward/book/entry.h"
 #include "pipward/book/detail/entry_journal.h"
 #include "pipward/book/detail/entry_row.h"
 #include "pipward/book/detail/layers.h"
-#include "pipward/book/schema.h"
 #include "pipward/book/detail/transaction.h"
+#include "pipward/book/entry.h"
+#include "pipward/book/schema.h"
 
 namespace pipward::book {
 namespace {
@@ -19,7 +19,7 @@ void expect_columns(const OGRLayer& layer, const std::string& location, const En
     for (const auto& [name, value] : entry.values) {
         if (const_cast<OGRLayer&>(layer).GetLayerDefn()->GetFieldIndex(name.c_str()) < 0) {
             throw detail::access_error(location, say("The table {} has no column {}.", entry.table, name),
-                               say("Check the book with book-check."));
+                                       say("Check the book with book-check."));
         }
     }
 }
@@ -27,7 +27,7 @@ void expect_columns(const OGRLayer& layer, const std::string& location, const En
 // Someone else may have used the name since the book was read.
 Error taken(const Entry& entry) {
     return {Trouble::input, detail::error({entry.table}, say("The book has a row of this name already."),
-                                  say("Give it another name: each must be one row's alone."))};
+                                          say("Give it another name: each must be one row's alone."))};
 }
 
 std::int64_t write(detail::Session& session, OGRLayer& layer, const Entry& entry) {
@@ -80,8 +80,9 @@ EntriesAdded add_entries(const std::string& location, const BookReading& book, s
     EntriesAdded added;
     added.findings = check_entries(book, entries, as_of);
     if (!entries.empty() && std::ranges::none_of(added.findings, has_errors)) {
-        detail::change_book(location, {entries.front().table, detail::journal_table}, patience,
-                    [&](detail::Session& session) { added.rows = write_and_remember(session, location, entries); });
+        detail::change_book(
+            location, {entries.front().table, detail::journal_table}, patience,
+            [&](detail::Session& session) { added.rows = write_and_remember(session, location, entries); });
     }
     return added;
 }

@@ -31,7 +31,7 @@ Orchard with(const Orchard& before, const std::vector<AddedRecord>& rows) {
 
 Findings said_of(const Orchard& orchard, Day as_of) {
     Findings findings;
-    detail::check_references(orchard, detail::names_of(orchard), findings);
+    detail::check_references(orchard, detail::names_of(orchard, book_tables()), book_tables(), findings);
     detail::check_trees(orchard, as_of, findings);
     detail::check_accessions(orchard, findings);
     detail::check_pedigree(orchard, findings);
@@ -40,10 +40,11 @@ Findings said_of(const Orchard& orchard, Day as_of) {
 
 void check_names(const std::vector<AddedRecord>& rows, Findings& findings) {
     for (const auto& record : rows) {
-        const std::string field = record.table == "tree" ? "label" : "name";
-        const auto name = record.cells.find(field);
+        const auto* column = name_column(*find_book_table(record.table));
+        const auto name =
+            column == nullptr ? record.cells.end() : record.cells.find(std::string(column->name));
         if (name != record.cells.end()) {
-            detail::check_writing(record.table, field, to_text(name->second), findings);
+            detail::check_writing(record.table, column->name, to_text(name->second), findings);
         }
     }
 }

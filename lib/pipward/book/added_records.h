@@ -14,10 +14,11 @@ namespace pipward::book {
 /// A row that is to be added to a table of the schema, by column name. Columns that are not given are
 /// unknown.
 struct AddedRecord {
-    std::string table;
-    std::map<std::string, Cell> cells{};
+    std::string table;                    ///< of the schema
+    std::map<std::string, Cell> cells{};  ///< by column
+    /// Of a table of points, in the book's system; nothing where it is not known.
     std::optional<MapPoint> at{};
-    std::vector<MapPoint> line{};
+    std::vector<MapPoint> line{};  ///< of a table of lines; empty where it is not known
 };
 
 /// What the rules of check_orchard() about trees, accessions, rows and names say of the book with these rows

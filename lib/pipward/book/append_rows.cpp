@@ -1,27 +1,21 @@
 // SPDX-License-Identifier: MIT
-#include <fmt/format.h>
 #include <ogrsf_frmts.h>
 
 #include <algorithm>
 
-#include "pipward/book/book.h"
+#include "pipward/book/detail/check.h"
 #include "pipward/book/detail/layers.h"
 #include "pipward/book/detail/parts_of_change.h"
-#include "pipward/book/schema.h"
 #include "pipward/book/detail/transaction.h"
+#include "pipward/book/detail/with_schema.h"
+#include "pipward/book/schema.h"
 
-namespace pipward::book {
+namespace pipward::book::detail {
 namespace {
 
-Finding about(const Table& rows, std::size_t row, std::string field, std::string value, Sentence message,
-              Sentence remedy) {
-    return {.level = Level::error,
-            .table = rows.shape.name,
-            .row = row == 0 ? Sentence{} : say("row {0}", row),
-            .field = std::move(field),
-            .value = std::move(value),
-            .message = std::move(message),
-            .remedy = std::move(remedy)};
+// Rows are counted from 1.
+RowWords row_words(std::size_t number) {
+    return say("row {0}", number);
 }
 
 bool is_wkt(const Column& column) {
@@ -31,7 +25,7 @@ bool is_wkt(const Column& column) {
 void check_shape(const Table& rows, const BookTable& table, Findings& findings) {
     for (const auto& column : rows.shape.columns) {
         if (find_column(table, column.name) == nullptr && !is_wkt(column)) {
-            findings.push_back(about(rows, 0, column.name, {}, say("The table has no such column."),
+            findings.push_back(error({table.name, {}, column.name}, say("The table has no such column."),
                                      say("Use the columns of the book's schema.")));
         }
     }
@@ -39,8 +33,8 @@ void check_shape(const Table& rows, const BookTable& table, Findings& findings) 
         const bool given =
             std::ranges::any_of(rows.shape.columns, [&](const Column& c) { return c.name == column.name; });
         if (column.required && column.initial.empty() && !given) {
-            findings.push_back(about(rows, 0, std::string(column.name), {}, say("The column must be given."),
-                                     say("Add it.")));
+            findings.push_back(
+                error({table.name, {}, column.name}, say("The column must be given."), say("Add it.")));
         }
     }
 }
@@ -55,8 +49,7 @@ OGRwkbGeometryType wanted_type(GeometryKind kind) {
     return kind == GeometryKind::line ? wkbLineString : kind == GeometryKind::polygon ? wkbPolygon : wkbPoint;
 }
 
-std::optional<Finding> check_wkt(const Table& rows, std::size_t number, const BookTable& table,
-                                 const Cell& value) {
+std::optional<Finding> check_wkt(const BookTable& table, const Cell& value) {
     const auto* text = std::get_if<std::string>(&value);
     if (text == nullptr) {
         return std::nullopt;
@@ -66,7 +59,7 @@ std::optional<Finding> check_wkt(const Table& rows, std::size_t number, const Bo
         wkbFlatten(geometry->getGeometryType()) == wanted_type(table.geometry)) {
         return std::nullopt;
     }
-    return about(rows, number, std::string(wkt_column), *text,
+    return error({table.name, {}, wkt_column, *text},
                  say("The table holds geometries of the kind: {}.", to_text(table.geometry)),
                  say("Give the geometry as well-known text of that kind."));
 }
@@ -74,7 +67,7 @@ std::optional<Finding> check_wkt(const Table& rows, std::size_t number, const Bo
 void check_row(const Table& rows, std::size_t index, const BookTable& table, Findings& findings) {
     const auto& row = rows.rows[index];
     if (row.cells.size() != rows.shape.columns.size()) {
-        findings.push_back(about(rows, index + 1, {}, {},
+        findings.push_back(error({table.name, row_words(index + 1)},
                                  say("The row has not as many cells as the table columns."),
                                  say("Give one cell for each column.")));
         return;
@@ -82,11 +75,10 @@ void check_row(const Table& rows, std::size_t index, const BookTable& table, Fin
     for (std::size_t i = 0; i < row.cells.size(); ++i) {
         const auto& name = rows.shape.columns[i].name;
         const auto* column = find_column(table, name);
-        auto finding = column != nullptr ? check_cell(*column, row.cells[i])
-                                         : check_wkt(rows, index + 1, table, row.cells[i]);
+        auto finding = column != nullptr ? check_cell(*column, row.cells[i]) : check_wkt(table, row.cells[i]);
         if (finding) {
-            finding->table = rows.shape.name;
-            finding->row = say("row {0}", index + 1);
+            finding->table = table.name;
+            finding->row = row_words(index + 1);
             findings.push_back(std::move(*finding));
         }
     }
@@ -94,7 +86,7 @@ void check_row(const Table& rows, std::size_t index, const BookTable& table, Fin
 
 void set_place(OGRFeature& feature, const Table& rows, const Row& row) {
     if (row.at) {
-        auto point = detail::to_ogr(*row.at);
+        auto point = to_ogr(*row.at);
         feature.SetGeometry(&point);
     }
     for (std::size_t i = 0; i < row.cells.size(); ++i) {
@@ -105,44 +97,44 @@ void set_place(OGRFeature& feature, const Table& rows, const Row& row) {
     }
 }
 
-void write_row(detail::Session& session, OGRLayer& layer, const Table& rows, const Row& row) {
+void write_row(Session& session, OGRLayer& layer, const Table& rows, const Row& row) {
     OGRFeature feature(layer.GetLayerDefn());
     for (std::size_t i = 0; i < row.cells.size(); ++i) {
         const int field = feature.GetFieldIndex(rows.shape.columns[i].name.c_str());
         if (field >= 0) {
-            detail::set_field(feature, field, row.cells[i]);
+            set_field(feature, field, row.cells[i]);
         }
     }
     set_place(feature, rows, row);
-    detail::create_feature(session, layer, feature);
+    create_feature(session, layer, feature);
 }
 
-OGRLayer& layer_with(detail::Session& session, const std::string& location, const Table& rows) {
+OGRLayer& layer_with(Session& session, const std::string& location, const Table& rows) {
     OGRLayer* layer = session.dataset->GetLayerByName(rows.shape.name.c_str());
     if (layer == nullptr) {
-        throw detail::access_error(location, say("The book has no table {}.", rows.shape.name),
+        throw access_error(location, say("The book has no table {}.", rows.shape.name),
                            say("Make a book with book-new."));
     }
     for (const auto& column : rows.shape.columns) {
         if (!is_wkt(column) && layer->GetLayerDefn()->GetFieldIndex(column.name.c_str()) < 0) {
-            throw detail::access_error(location, say("The table {} has no column {}.", rows.shape.name, column.name),
+            throw access_error(location, say("The table {} has no column {}.", rows.shape.name, column.name),
                                say("Add the column."));
         }
     }
     return *layer;
 }
 
-void write_rows(detail::Session& session, OGRLayer& layer, const Table& rows) {
+void write_rows(Session& session, OGRLayer& layer, const Table& rows) {
     for (std::size_t index = 0; index < rows.rows.size(); ++index) {
         try {
             write_row(session, layer, rows, rows.rows[index]);
-        } catch (const detail::OgrTrouble& trouble) {
-            if (!detail::is_taken(trouble)) {
+        } catch (const OgrTrouble& trouble) {
+            if (!is_taken(trouble)) {
                 throw;
             }
-            throw Error(Trouble::input,
-                        about(rows, index + 1, {}, {}, say("The table has a row of this name already."),
-                              say("Use another name, or change the row that is there.")));
+            throw Error(Trouble::input, error({rows.shape.name, row_words(index + 1)},
+                                              say("The table has a row of this name already."),
+                                              say("Use another name, or change the row that is there.")));
         }
     }
 }
@@ -163,15 +155,14 @@ bool has_heights(const Table& rows) {
 
 }  // namespace
 
-void detail::check_appended(const Table& rows) {
-    const auto* table = find_book_table(rows.shape.name);
-    Findings findings;
+void check_appended(const Table& rows, Schema schema) {
+    const auto* table = find_book_table(rows.shape.name, schema);
     if (table == nullptr) {
-        findings.push_back(
-            about(rows, 0, {}, {}, say("The book has no such table."), say("Name a table of the book.")));
-        throw Error(Trouble::usage, findings);
+        throw Error(Trouble::usage, error({rows.shape.name}, say("The book has no such table."),
+                                          say("Name a table of the book.")));
     }
-    const detail::OgrMessages quiet;
+    Findings findings;
+    const OgrMessages quiet;
     check_shape(rows, *table, findings);
     if (findings.empty()) {
         for (std::size_t index = 0; index < rows.rows.size(); ++index) {
@@ -183,17 +174,25 @@ void detail::check_appended(const Table& rows) {
     }
 }
 
-void detail::append_in(detail::Session& session, const std::string& location, const Table& rows) {
+void append_in(Session& session, const std::string& location, const Table& rows) {
     write_rows(session, layer_with(session, location, rows), rows);
     if (has_heights(rows)) {
-        detail::allow_heights(session, rows.shape.name);
+        allow_heights(session, rows.shape.name);
     }
 }
 
+void append_rows(const std::string& location, const Table& rows, Schema schema) {
+    check_appended(rows, schema);
+    change_book(location, {rows.shape.name}, default_patience,
+                [&](Session& session) { append_in(session, location, rows); });
+}
+
+}  // namespace pipward::book::detail
+
+namespace pipward::book {
+
 void append_rows(const std::string& location, const Table& rows) {
-    detail::check_appended(rows);
-    detail::change_book(location, {rows.shape.name}, default_patience,
-                [&](detail::Session& session) { detail::append_in(session, location, rows); });
+    detail::append_rows(location, rows, book_tables());
 }
 
 }  // namespace pipward::book

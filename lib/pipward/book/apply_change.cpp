@@ -5,8 +5,8 @@
 #include "pipward/book/change.h"
 #include "pipward/book/detail/layers.h"
 #include "pipward/book/detail/parts_of_change.h"
-#include "pipward/book/schema.h"
 #include "pipward/book/detail/transaction.h"
+#include "pipward/book/schema.h"
 
 namespace pipward::book {
 namespace {
@@ -56,11 +56,12 @@ bool holds(const OGRFeature& feature, const std::map<std::string, Cell>& cells) 
     return true;
 }
 
-void edit_row(detail::Session& session, const std::string& location, const CellEdit& edit, Findings& findings) {
+void edit_row(detail::Session& session, const std::string& location, const CellEdit& edit,
+              Findings& findings) {
     OGRLayer* layer = session.dataset->GetLayerByName(edit.table.c_str());
     if (layer == nullptr) {
         throw detail::access_error(location, say("The book has no table {}.", edit.table),
-                           say("Check it with book-check."));
+                                   say("Check it with book-check."));
     }
     const OGRFeatureUniquePtr feature(layer->GetFeature(edit.fid));
     if (feature == nullptr || !holds(*feature, edit.before)) {
@@ -72,7 +73,7 @@ void edit_row(detail::Session& session, const std::string& location, const CellE
         const int field = feature->GetFieldIndex(name.c_str());
         if (field < 0) {
             throw detail::access_error(location, say("The table {} has no column {}.", edit.table, name),
-                               say("Check the book with book-check."));
+                                       say("Check the book with book-check."));
         }
         detail::set_field(*feature, field, value);
     }
@@ -95,7 +96,7 @@ void remove_row(detail::Session& session, const std::string& location, const Row
     OGRLayer* layer = session.dataset->GetLayerByName(removal.table.c_str());
     if (layer == nullptr) {
         throw detail::access_error(location, say("The book has no table {}.", removal.table),
-                           say("Check it with book-check."));
+                                   say("Check it with book-check."));
     }
     const OGRFeatureUniquePtr feature(layer->GetFeature(removal.fid));
     if (feature == nullptr || !holds(*feature, removal.before)) {
@@ -105,10 +106,12 @@ void remove_row(detail::Session& session, const std::string& location, const Row
         return;
     }
     const auto before = session.messages->failures();
-    detail::expect_success(session, before, layer->DeleteFeature(removal.fid) != OGRERR_NONE, "DeleteFeature");
+    detail::expect_success(session, before, layer->DeleteFeature(removal.fid) != OGRERR_NONE,
+                           "DeleteFeature");
 }
 
-void remove_rows(detail::Session& session, const std::string& location, const std::vector<RowRemoval>& removals) {
+void remove_rows(detail::Session& session, const std::string& location,
+                 const std::vector<RowRemoval>& removals) {
     Findings findings;
     for (const auto& removal : removals) {
         remove_row(session, location, removal, findings);

@@ -19,7 +19,7 @@ namespace pipward::book {
 
 /// How long a write waits for another program that is writing the same book.
 using Patience = std::chrono::milliseconds;
-inline constexpr Patience default_patience{10000};
+inline constexpr Patience default_patience{10000};  ///< ten seconds
 
 /// Makes a new, empty book with every table, field domain, alias, description and relation.
 /// `crs` is any coordinate system that OGR understands ("EPSG:32632").
@@ -29,8 +29,9 @@ void create_book(const std::string& path, const std::string& crs);
 /// A book's location as it may be shown and kept: a server's without its password.
 std::string shown_location(const std::string& location);
 
+/// A book, as far as it can be read.
 struct BookReading {
-    Orchard orchard;
+    Orchard orchard;    ///< empty tables for those that are missing or were not asked for
     Findings findings;  ///< every value that could not be read: such rows or fields are left out of `orchard`
 };
 
@@ -44,6 +45,7 @@ BookReading read_tables(const std::string& location, const std::set<std::string>
 /// What could not be read, or not wholly: rows by the name that their findings give them, by table. A table
 /// that could not be read at all has no rows here.
 using UnreadRows = std::map<std::string, std::set<std::string>>;
+/// Out of the findings of read_book() or read_tables().
 UnreadRows unread_in(const Findings& findings);
 
 /// Rules between rows and tables: names that nothing answers to, doubles, impossible days and temperatures
@@ -67,10 +69,12 @@ std::optional<Table> read_result(const std::string& location, const std::string&
 /// Adds weather rows of one station by day, in one transaction. The station must exist. A day that the book
 /// has is replaced where `replace_existing` says so, and a forecast always by an observation.
 struct WeatherWritten {
-    int added = 0;
-    int replaced = 0;
-    int unchanged = 0;
+    int added = 0;      ///< days that the book did not have
+    int replaced = 0;   ///< days whose values are now others
+    int unchanged = 0;  ///< days left as they stand in the book
 };
+/// Throws Error (input) with findings where a day cannot be taken, (access) where the book cannot be written;
+/// then nothing was written.
 WeatherWritten write_weather(const std::string& location, const std::vector<WeatherDay>& days,
                              bool replace_existing);
 

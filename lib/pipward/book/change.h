@@ -13,25 +13,25 @@ namespace pipward::book {
 /// Cells of one row that stands in a user's table already, by column name. They are changed only while they
 /// still hold what was read of them.
 struct CellEdit {
-    std::string table;
-    std::int64_t fid = 0;
-    std::string name;  ///< the row's, for people
-    std::map<std::string, Cell> before{};
-    std::map<std::string, Cell> after{};
+    std::string table;                     ///< of the schema
+    std::int64_t fid = 0;                  ///< the row's number
+    std::string name;                      ///< the row's, for people
+    std::map<std::string, Cell> before{};  ///< what the row must still hold; other columns are not looked at
+    std::map<std::string, Cell> after{};   ///< what is to stand there; an unknown cell clears it
 };
 
 /// A row of a user's table that goes, only while it still holds what was read of it.
 struct RowRemoval {
-    std::string table;
-    std::int64_t fid = 0;
-    std::string name;  ///< the row's, for people
-    std::map<std::string, Cell> before{};
+    std::string table;                     ///< of the schema
+    std::int64_t fid = 0;                  ///< the row's number
+    std::string name;                      ///< the row's, for people
+    std::map<std::string, Cell> before{};  ///< what the row must still hold; other columns are not looked at
 };
 
 /// What one piece of work does to a book.
 struct BookChange {
-    std::vector<Table> added{};  ///< rows for users' tables, as append_rows()
-    std::vector<CellEdit> edits{};
+    std::vector<Table> added{};         ///< rows for users' tables, as append_rows()
+    std::vector<CellEdit> edits{};      ///< cells of rows that are there
     std::vector<RowRemoval> removed{};  ///< what refers to them is for the caller to see to
     std::vector<Table> results{};       ///< as replace_results()
 };

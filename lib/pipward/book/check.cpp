@@ -6,7 +6,7 @@
 #include <algorithm>
 #include <cctype>
 
-#include "pipward/book/book.h"
+#include "pipward/book/detail/with_schema.h"
 
 namespace pipward::book {
 namespace {
@@ -21,13 +21,12 @@ Finding finding(Level level, detail::Whereabouts place, Sentence message, Senten
             .remedy = std::move(remedy)};
 }
 
-template <class Rows, class Member>
-std::set<std::string> column(const Rows& rows, Member member) {
-    std::set<std::string> names;
-    for (const auto& row : rows) {
-        names.insert(row.*member);
+std::set<std::string> texts_in(const BookTable& table, const BookColumn& column, const Orchard& orchard) {
+    std::set<std::string> texts;
+    for (const auto* record : table.records.all(orchard)) {
+        texts.insert(to_text(column.field.show(record)));
     }
-    return names;
+    return texts;
 }
 
 // One letter wrong, missing, added, or two neighbours swapped.
@@ -50,23 +49,13 @@ bool one_slip_apart(std::string_view a, std::string_view b) {
 }
 
 // A row that is there but could not be read still answers to its name.
-void add_unread(detail::Names& names, const UnreadRows& unread) {
-    const auto add = [&](const char* table, std::set<std::string>& to) {
-        if (const auto rows = unread.find(table); rows != unread.end()) {
-            to.insert(rows->second.begin(), rows->second.end());
+void add_unread(detail::Names& names, const UnreadRows& unread, Schema schema) {
+    for (const auto& [name, rows] : unread) {
+        names.unread.insert(name);
+        const auto* table = find_book_table(name, schema);
+        if (const auto* key = table == nullptr ? nullptr : key_column(*table)) {
+            names.by_column[{table->name, key->name}].insert(rows.begin(), rows.end());
         }
-    };
-    add("accession", names.accessions);
-    add("accession", names.donors);
-    add("tree", names.trees);
-    add("block", names.blocks);
-    add("station", names.stations);
-    add("cross_goal", names.crosses);
-    add("pollen_lot", names.pollen_lots);
-    add("pollination", names.tags);
-    add("seed_lot", names.seed_lots);
-    for (const auto& [table, rows] : unread) {
-        names.unread.insert(table);
     }
 }
 
@@ -119,19 +108,38 @@ std::string detail::likely_name(const std::string& name, const std::set<std::str
     return {};
 }
 
-detail::Names detail::names_of(const Orchard& orchard) {
+std::string detail::row_name(const BookTable& table, const void* record) {
+    const auto* key = key_column(table);
+    return key == nullptr ? detail::fid_name(table.records.show(record).fid)
+                          : to_text(key->field.show(record));
+}
+
+const std::set<std::string>& detail::Names::of(std::string_view table, std::string_view column) const {
+    static const std::set<std::string> none;
+    const auto found = by_column.find({table, column});
+    return found == by_column.end() ? none : found->second;
+}
+
+detail::Names detail::names_of(const Orchard& orchard, Schema schema) {
+    std::set<detail::Names::Column> wanted;
+    for (const auto& table : schema) {
+        if (const auto* name = name_column(table)) {
+            wanted.insert({table.name, name->name});
+        }
+        for (const auto& column : table.columns) {
+            for (const auto& to : column.references) {
+                wanted.insert({to.table, to.column});
+            }
+        }
+    }
     detail::Names names;
-    names.accessions = column(orchard.accessions, &Accession::name);
-    names.blends = column(orchard.blend_members, &BlendMember::name);
-    names.donors = names.accessions;
-    names.donors.insert(names.blends.begin(), names.blends.end());
-    names.trees = column(orchard.trees, &Tree::label);
-    names.blocks = column(orchard.blocks, &Block::name);
-    names.stations = column(orchard.stations, &Station::name);
-    names.crosses = column(orchard.goals, &CrossGoal::code);
-    names.pollen_lots = column(orchard.pollen_lots, &PollenLot::code);
-    names.tags = column(orchard.pollinations, &Pollination::tag);
-    names.seed_lots = column(orchard.seed_lots, &SeedLot::code);
+    for (const auto& [name, of] : wanted) {
+        const auto* table = find_book_table(name, schema);
+        const auto* column = table == nullptr ? nullptr : find_column(*table, of);
+        if (column != nullptr) {
+            names.by_column[{table->name, column->name}] = texts_in(*table, *column, orchard);
+        }
+    }
     return names;
 }
 
@@ -149,13 +157,18 @@ UnreadRows unread_in(const Findings& findings) {
 }
 
 Findings check_orchard(const Orchard& orchard, Day as_of, const UnreadRows& unread) {
+    return detail::check_orchard(orchard, as_of, unread, book_tables());
+}
+
+Findings detail::check_orchard(const Orchard& orchard, Day as_of, const UnreadRows& unread, Schema schema) {
     Findings findings;
-    auto names = detail::names_of(orchard);
+    auto names = detail::names_of(orchard, schema);
     const OrchardIndex book(orchard);
-    add_unread(names, unread);
+    add_unread(names, unread, schema);
     detail::check_emptiness(orchard, names, findings);
-    detail::check_keys(orchard, findings);
-    detail::check_references(orchard, names, findings);
+    detail::check_keys(orchard, schema, findings);
+    detail::check_references(orchard, names, schema, findings);
+    detail::check_numbers(orchard, schema, findings);
     detail::check_trees(orchard, as_of, findings);
     detail::check_bloom_notes(book, as_of, findings);
     detail::check_time_of_bloom(orchard, as_of, findings);

@@ -149,29 +149,50 @@ Finding circle(const Path& path, const std::string& met_again, const Sports& spo
                  say("Correct or clear the wrong one of these parents."));
 }
 
-// Walks to the ancestors with a stack of its own: a pedigree from elsewhere may be deep. A name met again
-// while it is still open is its own ancestor.
-void find_circles(const Parents& parents, const Sports& sports, const std::string& start,
-                  std::map<std::string, Visit>& visits, std::set<std::string>& told, Findings& findings) {
-    Path path{{&start, 0}};
-    visits[start] = Visit::open;
-    while (!path.empty()) {
-        auto& step = path.back();
-        const auto found = parents.find(*step.name);
-        if (found == parents.end() || step.next == found->second.size()) {
-            visits[*step.name] = Visit::done;
-            path.pop_back();
-            continue;
-        }
-        const auto& parent = found->second[step.next++];
-        if (const auto visit = visits.find(parent); visit == visits.end()) {
-            visits[parent] = Visit::open;
-            path.push_back({&parent, 0});
-        } else if (visit->second == Visit::open && told.insert(parent).second) {
-            findings.push_back(circle(path, parent, sports));
+/// Goes through a pedigree and tells of every circle in it once.
+class CircleSearch {
+  public:
+    CircleSearch(const Orchard& orchard, Findings& findings)
+        : parents_(parents_of(orchard)), sports_(sports_of(orchard)), findings_(findings) {}
+
+    void search() {
+        for (const auto& [name, unused] : parents_) {
+            if (!visits_.contains(name)) {
+                walk_from(name);
+            }
         }
     }
-}
+
+  private:
+    // Walks to the ancestors with a stack of its own: a pedigree from elsewhere may be deep. A name met again
+    // while it is still open is its own ancestor.
+    void walk_from(const std::string& start) {
+        Path path{{&start, 0}};
+        visits_[start] = Visit::open;
+        while (!path.empty()) {
+            auto& step = path.back();
+            const auto found = parents_.find(*step.name);
+            if (found == parents_.end() || step.next == found->second.size()) {
+                visits_[*step.name] = Visit::done;
+                path.pop_back();
+                continue;
+            }
+            const auto& parent = found->second[step.next++];
+            if (const auto visit = visits_.find(parent); visit == visits_.end()) {
+                visits_[parent] = Visit::open;
+                path.push_back({&parent, 0});
+            } else if (visit->second == Visit::open && told_.insert(parent).second) {
+                findings_.push_back(circle(path, parent, sports_));
+            }
+        }
+    }
+
+    const Parents parents_;
+    const Sports sports_;
+    Findings& findings_;
+    std::map<std::string, Visit> visits_{};
+    std::set<std::string> told_{};
+};
 
 }  // namespace
 
@@ -182,15 +203,7 @@ void check_accessions(const Orchard& orchard, Findings& findings) {
 }
 
 void check_pedigree(const Orchard& orchard, Findings& findings) {
-    const auto parents = parents_of(orchard);
-    const auto sports = sports_of(orchard);
-    std::map<std::string, Visit> visits;
-    std::set<std::string> told;
-    for (const auto& [name, unused] : parents) {
-        if (!visits.contains(name)) {
-            find_circles(parents, sports, name, visits, told, findings);
-        }
-    }
+    CircleSearch(orchard, findings).search();
 }
 
 void check_blends(const Orchard& orchard, const Names& names, Findings& findings) {
@@ -199,6 +212,7 @@ void check_blends(const Orchard& orchard, const Names& names, Findings& findings
         double sum = 0;
         bool complete = true;
     };
+    const auto& accessions = names.of("accession", "name");
     std::map<std::string, Blend> blends;
     for (const auto& member : orchard.blend_members) {
         auto& blend = blends[member.name];
@@ -207,7 +221,7 @@ void check_blends(const Orchard& orchard, const Names& names, Findings& findings
         blend.complete = blend.complete && member.share;
     }
     for (const auto& [name, blend] : blends) {
-        if (names.accessions.contains(name)) {
+        if (accessions.contains(name)) {
             findings.push_back(error({"blend", name, "name", name},
                                      say("A blend and an accession have the same name."),
                                      say("Rename the blend.")));

@@ -92,7 +92,7 @@ void check_number(const CrossGoal& goal, Findings& findings) {
 
 WithTrees accessions_with_trees(const Orchard& orchard, const Names& names, Day as_of) {
     if (names.unread.contains("tree") || orchard.trees.empty()) {
-        return names.accessions;
+        return names.of("accession", "name");
     }
     WithTrees accessions;
     for (const auto& tree : orchard.trees) {
@@ -109,12 +109,6 @@ WithTrees accessions_with_trees(const Orchard& orchard, const Names& names, Day 
 void check_goals(const OrchardIndex& book, const Names& names, Day as_of, Findings& findings) {
     const auto with_trees = accessions_with_trees(book.orchard(), names, as_of);
     for (const auto& goal : book.orchard().goals) {
-        if (goal.seedlings_wanted <= 0) {
-            findings.push_back(
-                error({"cross_goal", goal.code, "seedlings_wanted", std::to_string(goal.seedlings_wanted)},
-                      say("The number of seedlings wanted is not above zero."),
-                      say("Say how many seedlings shall stand at the end.")));
-        }
         check_selfing(goal, book, findings);
         check_genera(goal, book, findings);
         if (goal.season.year >= parts_of(as_of).year) {

@@ -5,6 +5,7 @@
 #include <vector>
 
 #include "pipward/book/detail/check.h"
+#include "pipward/book/records.h"
 #include "pipward/value/utf8.h"
 
 namespace pipward::book::detail {
@@ -50,14 +51,23 @@ void check_key(std::string_view table, std::string_view field, const std::vector
     }
 }
 
-template <class Rows, class Member>
-std::vector<std::string> texts(const Rows& rows, Member member) {
-    std::vector<std::string> found;
-    found.reserve(rows.size());
-    for (const auto& row : rows) {
-        found.push_back(row.*member);
+// A name within the rest of the key is told with it: "North / 4".
+std::vector<std::string> names_in(const BookTable& table, const Orchard& orchard) {
+    std::vector<std::string> names;
+    for (const auto& row : rows_of(table, orchard)) {
+        auto& name = names.emplace_back();
+        for (const auto key : table.key) {
+            name += (name.empty() ? "" : " / ") + to_text(cell_of(table, row, key));
+        }
     }
-    return found;
+    return names;
+}
+
+// Where the key ends otherwise than with a name (the member of a blend, the day of a station), rows of the
+// same name are told by rules of their own.
+bool ends_with_name(const BookTable& table) {
+    const auto* name = name_column(table);
+    return name != nullptr && table.key.back() == name->name;
 }
 
 }  // namespace
@@ -76,21 +86,12 @@ void check_writing(std::string_view table, std::string_view field, const std::st
     }
 }
 
-void check_keys(const Orchard& orchard, Findings& findings) {
-    const auto& o = orchard;
-    check_key("block", "name", texts(o.blocks, &Block::name), findings);
-    check_key("station", "name", texts(o.stations, &Station::name), findings);
-    check_key("accession", "name", texts(o.accessions, &Accession::name), findings);
-    check_key("tree", "label", texts(o.trees, &Tree::label), findings);
-    check_key("cross_goal", "code", texts(o.goals, &CrossGoal::code), findings);
-    check_key("pollen_lot", "code", texts(o.pollen_lots, &PollenLot::code), findings);
-    check_key("pollination", "tag", texts(o.pollinations, &Pollination::tag), findings);
-    check_key("seed_lot", "code", texts(o.seed_lots, &SeedLot::code), findings);
-    std::vector<std::string> rows;
-    for (const auto& row : o.rows) {
-        rows.push_back(row.block + " / " + row.name);
+void check_keys(const Orchard& orchard, Schema schema, Findings& findings) {
+    for (const auto& table : schema) {
+        if (ends_with_name(table)) {
+            check_key(table.name, name_column(table)->name, names_in(table, orchard), findings);
+        }
     }
-    check_key("tree_row", "name", rows, findings);
 }
 
 }  // namespace pipward::book::detail

@@ -9,8 +9,6 @@ namespace {
 void check_tests(const OrchardIndex& book, Day as_of, Findings& findings) {
     for (const auto& test : book.orchard().pollen_tests) {
         const auto row = fid_name(test.fid);
-        check_not_negative({"pollen_test", row, "grains"}, test.grains, findings);
-        check_not_negative({"pollen_test", row, "germinated"}, test.germinated, findings);
         check_not_future({"pollen_test", row, "tested_on", to_iso(test.tested_on)}, test.tested_on, as_of,
                          findings);
         if (test.grains == 0 && test.germinated == 0) {
@@ -33,9 +31,6 @@ void check_tests(const OrchardIndex& book, Day as_of, Findings& findings) {
 
 void check_lots(const Orchard& orchard, Day as_of, Findings& findings) {
     for (const auto& lot : orchard.pollen_lots) {
-        check_not_negative({"pollen_lot", lot.code, "flowers"}, lot.flowers.value_or(0), findings);
-        check_not_negative({"pollen_lot", lot.code, "mass_mg"}, lot.mass.value_or(Milligrams{}).value,
-                           findings);
         check_not_future({"pollen_lot", lot.code, "gathered_on", to_iso(lot.gathered_on)}, lot.gathered_on,
                          as_of, findings);
         if (lot.used_up_on) {
@@ -82,7 +77,6 @@ void check_lot_of(const Pollination& work, const OrchardIndex& book, Findings& f
 
 void check_work(const OrchardIndex& book, Day as_of, Findings& findings) {
     for (const auto& work : book.orchard().pollinations) {
-        check_not_negative({"pollination", work.tag, "flowers"}, work.flowers, findings);
         check_not_future({"pollination", work.tag, "worked_on", to_iso(work.worked_on)}, work.worked_on,
                          as_of, findings);
         check_tree_of(work, book, findings);

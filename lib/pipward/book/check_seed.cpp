@@ -10,9 +10,6 @@ void check_fruit(const OrchardIndex& book, Day as_of, Findings& findings) {
     std::map<std::string, std::int64_t> fruits;
     for (const auto& fruit : book.orchard().fruits) {
         const auto row = fid_name(fruit.fid);
-        check_not_negative({"fruit", row, "fruits"}, fruit.fruits, findings);
-        check_not_negative({"fruit", row, "seeds_sound"}, fruit.seeds_sound.value_or(0), findings);
-        check_not_negative({"fruit", row, "seeds_empty"}, fruit.seeds_empty.value_or(0), findings);
         check_not_future({"fruit", row, "picked_on", to_iso(fruit.picked_on)}, fruit.picked_on, as_of,
                          findings);
         fruits[fruit.tag] += fruit.fruits;
@@ -35,7 +32,6 @@ void check_fruit(const OrchardIndex& book, Day as_of, Findings& findings) {
 void check_sprouts(const OrchardIndex& book, Day as_of, Findings& findings) {
     for (const auto& count : book.orchard().sprout_counts) {
         const auto row = fid_name(count.fid);
-        check_not_negative({"sprout_count", row, "sprouted"}, count.sprouted, findings);
         check_not_future({"sprout_count", row, "counted_on", to_iso(count.counted_on)}, count.counted_on,
                          as_of, findings);
         if (const auto* lot = book.seed_lot(count.lot); lot != nullptr && count.sprouted > lot->seeds) {
@@ -49,7 +45,6 @@ void check_sprouts(const OrchardIndex& book, Day as_of, Findings& findings) {
 void check_out(const OrchardIndex& book, Findings& findings) {
     std::map<std::string, std::int64_t> out;
     for (const auto& row : book.orchard().seeds_out) {
-        check_not_negative({"seed_out", fid_name(row.fid), "seeds"}, row.seeds, findings);
         out[row.lot] += row.seeds;
     }
     for (const auto& [code, count] : out) {
@@ -63,7 +58,6 @@ void check_out(const OrchardIndex& book, Findings& findings) {
 
 void check_seed_lots(const Orchard& orchard, Findings& findings) {
     for (const auto& lot : orchard.seed_lots) {
-        check_not_negative({"seed_lot", lot.code, "seeds"}, lot.seeds, findings);
         if (lot.cold_from && lot.cold_to) {
             check_order({"seed_lot", lot.code, "cold_to", to_iso(*lot.cold_to)}, *lot.cold_from,
                         say("The day lies before the seed went into the cold, {}.", to_iso(*lot.cold_from)),

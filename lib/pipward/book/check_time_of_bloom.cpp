@@ -80,10 +80,10 @@ std::vector<FarOff> far_off_notes(const Orchard& orchard, Day as_of) {
 
 void check_notes(const Orchard& orchard, Day as_of, Findings& findings) {
     for (const auto& [noted, later] : far_off_notes(orchard, as_of)) {
-        findings.push_back(
-            detail::warning({"bloom_note", detail::fid_name(noted->fid), "noted_on", to_iso(noted->noted_on)},
-                    how_far_the_note(later),
-                    say("Check the date and the stage; a second bloom in autumn is better left out.")));
+        findings.push_back(detail::warning(
+            {"bloom_note", detail::fid_name(noted->fid), "noted_on", to_iso(noted->noted_on)},
+            how_far_the_note(later),
+            say("Check the date and the stage; a second bloom in autumn is better left out.")));
     }
 }
 
@@ -94,7 +94,7 @@ void check_work(const Orchard& orchard, Day as_of, Findings& findings) {
         const auto later = usual ? far_off(work.worked_on, *usual, hemisphere) : std::nullopt;
         if (later) {
             findings.push_back(detail::warning({"pollination", work.tag, "worked_on", to_iso(work.worked_on)},
-                                       how_far_the_work(*later), say("Check the date.")));
+                                               how_far_the_work(*later), say("Check the date.")));
         }
     }
 }

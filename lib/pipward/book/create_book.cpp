@@ -5,14 +5,13 @@
 
 #include <filesystem>
 
-#include "pipward/book/book.h"
 #include "pipward/book/detail/describe.h"
 #include "pipward/book/detail/layers.h"
 #include "pipward/book/detail/ogr_session.h"
 #include "pipward/book/detail/relations.h"
-#include "pipward/book/schema.h"
+#include "pipward/book/detail/with_schema.h"
 
-namespace pipward::book {
+namespace pipward::book::detail {
 namespace {
 
 namespace fs = std::filesystem;
@@ -30,7 +29,7 @@ Error usage_error(const std::string& field, const std::string& value, const Sent
 
 // A book needs a system that can be turned into latitudes: day length depends on them.
 OGRSpatialReference coordinate_system(const std::string& crs) {
-    const detail::OgrMessages quiet;
+    const OgrMessages quiet;
     OGRSpatialReference system;
     system.SetAxisMappingStrategy(OAMS_TRADITIONAL_GIS_ORDER);
     const bool known =
@@ -43,8 +42,8 @@ OGRSpatialReference coordinate_system(const std::string& crs) {
     return system;
 }
 
-void create_column(detail::Session& session, OGRLayer& layer, const BookColumn& column, bool unique) {
-    OGRFieldDefn field(std::string(column.name).c_str(), detail::field_type(column.type, OFTInteger));
+void create_column(Session& session, OGRLayer& layer, const BookColumn& column, bool unique) {
+    OGRFieldDefn field(std::string(column.name).c_str(), field_type(column.type, OFTInteger));
     field.SetNullable(column.required ? 0 : 1);
     field.SetUnique(unique ? 1 : 0);
     if (!column.initial.empty()) {
@@ -54,12 +53,12 @@ void create_column(detail::Session& session, OGRLayer& layer, const BookColumn& 
         field.SetDomainName(std::string(column.domain));
     }
     const auto before = session.messages->failures();
-    detail::expect_success(session, before, layer.CreateField(&field) != OGRERR_NONE, "CreateField");
+    expect_success(session, before, layer.CreateField(&field) != OGRERR_NONE, "CreateField");
 }
 
-void create_table(detail::Session& session, const BookTable& table, const OGRSpatialReference& crs) {
+void create_table(Session& session, const BookTable& table, const OGRSpatialReference& crs) {
     const auto before = session.messages->failures();
-    OGRLayer* layer = detail::create_layer(session,
+    OGRLayer* layer = create_layer(session,
                                    {.name = std::string(table.name),
                                     .title = std::string(table.title),
                                     .description = std::string(table.description),
@@ -70,64 +69,70 @@ void create_table(detail::Session& session, const BookTable& table, const OGRSpa
         const bool unique = table.key.size() == 1 && table.key[0] == column.name;
         create_column(session, *layer, column, unique);
     }
-    detail::expect_success(session, before, layer->SyncToDisk() != OGRERR_NONE, "SyncToDisk");
+    expect_success(session, before, layer->SyncToDisk() != OGRERR_NONE, "SyncToDisk");
 }
 
 // One column's uniqueness is declared with the column; several together need an index.
-void create_key(detail::Session& session, const BookTable& table) {
+void create_key(Session& session, const BookTable& table) {
     if (table.key.size() < 2) {
         return;
     }
     std::string columns;
     for (const auto column : table.key) {
-        columns += (columns.empty() ? "" : ", ") + detail::quoted_name(column);
+        columns += (columns.empty() ? "" : ", ") + quoted_name(column);
     }
-    detail::run_sql(session,
-            fmt::format("CREATE UNIQUE INDEX {} ON {} ({})", detail::quoted_name(fmt::format("{}_key", table.name)),
-                        detail::quoted_name(table.name), columns));
+    run_sql(session,
+            fmt::format("CREATE UNIQUE INDEX {} ON {} ({})", quoted_name(fmt::format("{}_key", table.name)),
+                        quoted_name(table.name), columns));
 }
 
-void describe(detail::Session& session, const BookTable& table) {
-    std::vector<detail::ColumnWords> words;
+void describe(Session& session, const BookTable& table) {
+    std::vector<ColumnWords> words;
     for (const auto& column : table.columns) {
-        words.push_back(detail::words_of(column));
+        words.push_back(words_of(column));
     }
-    detail::describe_columns(session, std::string(table.name), words);
+    describe_columns(session, std::string(table.name), words);
 }
 
-void create_all(detail::Session& session, const OGRSpatialReference& crs) {
+/// What a new book is made by.
+struct BookForm {
+    OGRSpatialReference crs;
+    Schema schema;
+};
+
+void create_all(Session& session, const BookForm& form) {
     if (!session.server) {
-        detail::prepare_descriptions(session);
-        detail::write_domains(session);
+        prepare_descriptions(session);
+        write_domains(session);
     }
-    for (const auto& table : book_tables()) {
-        create_table(session, table, crs);
+    for (const auto& table : form.schema) {
+        create_table(session, table, form.crs);
     }
-    for (const auto& table : book_tables()) {
+    for (const auto& table : form.schema) {
         create_key(session, table);
         describe(session, table);
     }
     if (!session.server) {
-        detail::write_relations(session);
+        write_relations(session, form.schema);
     }
 }
 
-void create_in_transaction(detail::Session& session, const OGRSpatialReference& crs) {
+void create_in_transaction(Session& session, const BookForm& form) {
     const auto before = session.messages->failures();
-    detail::expect_success(session, before, session.dataset->StartTransaction() != OGRERR_NONE, "StartTransaction");
-    create_all(session, crs);
-    detail::expect_success(session, before, session.dataset->CommitTransaction() != OGRERR_NONE, "CommitTransaction");
+    expect_success(session, before, session.dataset->StartTransaction() != OGRERR_NONE, "StartTransaction");
+    create_all(session, form);
+    expect_success(session, before, session.dataset->CommitTransaction() != OGRERR_NONE, "CommitTransaction");
     session.dataset.reset();
-    detail::expect_success(session, before, false, "close");
+    expect_success(session, before, false, "close");
 }
 
-void create_file(const std::string& path, const OGRSpatialReference& crs) {
-    detail::Session session;
-    detail::register_drivers();
+void create_file(const std::string& path, const BookForm& form) {
+    Session session;
+    register_drivers();
     GDALDriver* driver = GetGDALDriverManager()->GetDriverByName("GPKG");
     session.dataset.reset(driver->Create(path.c_str(), 0, 0, 0, GDT_Unknown, nullptr));
-    detail::expect_success(session, 0, session.dataset == nullptr, "Create");
-    create_in_transaction(session, crs);
+    expect_success(session, 0, session.dataset == nullptr, "Create");
+    create_in_transaction(session, form);
 }
 
 // A new name that appears whole or not at all, and never over a file that came meanwhile.
@@ -139,7 +144,7 @@ void put_in_place(const fs::path& made, const fs::path& wanted) {
         return;
     }
     if (trouble) {
-        throw detail::OgrTrouble("a file of that name has appeared meanwhile");
+        throw OgrTrouble("a file of that name has appeared meanwhile");
     }
     fs::remove(made);
 }
@@ -151,53 +156,61 @@ void remove_leftovers(const fs::path& made) {
     }
 }
 
-void create_book_file(const std::string& path, const OGRSpatialReference& crs) {
+void create_book_file(const std::string& path, const BookForm& form) {
     if (!path.ends_with(".gpkg")) {
         throw usage_error("book", path, say("A book's name ends with .gpkg."),
                           say("Give it a name like orchard.gpkg."));
     }
     if (std::error_code ignored; fs::exists(fs::symlink_status(path, ignored))) {
-        throw detail::access_error(path, say("There is a file of that name already."),
+        throw access_error(path, say("There is a file of that name already."),
                            say("Choose another name; a book is never overwritten."));
     }
     const fs::path made = path.substr(0, path.size() - 5) + ".part.gpkg";
     remove_leftovers(made);
     try {
-        create_file(made.string(), crs);
+        create_file(made.string(), form);
         put_in_place(made, path);
     } catch (const std::exception& trouble) {
         remove_leftovers(made);
-        throw detail::access_error(path, say("The book cannot be made: {}.", trouble.what()),
+        throw access_error(path, say("The book cannot be made: {}.", trouble.what()),
                            say("Check that the folder exists and may be written, and that there is room."));
     }
 }
 
-void create_book_on_server(const std::string& location, const OGRSpatialReference& crs) {
-    auto session = detail::open_session(location, detail::Purpose::writing);
-    for (const auto& table : book_tables()) {
+void create_book_on_server(const std::string& location, const BookForm& form) {
+    auto session = open_session(location, Purpose::writing);
+    for (const auto& table : form.schema) {
         if (session.dataset->GetLayerByName(std::string(table.name).c_str()) != nullptr) {
-            throw detail::access_error(location, say("The database has a table {} already.", table.name),
+            throw access_error(location, say("The database has a table {} already.", table.name),
                                say("Use an empty schema or database."));
         }
     }
     try {
-        create_in_transaction(session, crs);
-    } catch (const detail::OgrTrouble& trouble) {
+        create_in_transaction(session, form);
+    } catch (const OgrTrouble& trouble) {
         session.dataset->RollbackTransaction();
-        throw detail::access_error(location, say("The book cannot be made: {}.", trouble.what()),
+        throw access_error(location, say("The book cannot be made: {}.", trouble.what()),
                            say("Check that the user may create tables."));
     }
 }
 
 }  // namespace
 
-void create_book(const std::string& path, const std::string& crs) {
-    const auto system = coordinate_system(crs);
-    if (detail::is_server(path)) {
-        create_book_on_server(path, system);
+void create_book(const std::string& path, const std::string& crs, Schema schema) {
+    const BookForm form{coordinate_system(crs), schema};
+    if (is_server(path)) {
+        create_book_on_server(path, form);
     } else {
-        create_book_file(path, system);
+        create_book_file(path, form);
     }
+}
+
+}  // namespace pipward::book::detail
+
+namespace pipward::book {
+
+void create_book(const std::string& path, const std::string& crs) {
+    detail::create_book(path, crs, book_tables());
 }
 
 }  // namespace pipward::book

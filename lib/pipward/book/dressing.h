@@ -14,15 +14,15 @@ namespace pipward::book {
 
 /// A rectangle in the book's coordinate system.
 struct MapBox {
-    double left = 0;
-    double bottom = 0;
-    double right = 0;
-    double top = 0;
+    double left = 0;    ///< least x
+    double bottom = 0;  ///< least y
+    double right = 0;   ///< greatest x
+    double top = 0;     ///< greatest y
 };
 
 /// A table of the book that may be dressed: one of the schema, or a result of ours.
 struct LayerSeen {
-    std::string table;
+    std::string table;               ///< its name
     std::string geometry_column;     ///< empty where the table has no geometry
     std::optional<MapBox> extent{};  ///< nothing where it has no geometry or no rows
 };
@@ -32,27 +32,29 @@ struct BookLook {
     std::vector<LayerSeen> layers;  ///< in the schema's order, then the results'
     std::string crs_wkt;            ///< of the trees, WKT 2
     std::string crs_code;           ///< AUTHORITY:CODE, empty where there is none
-    bool geographic = false;
-    bool dressed = false;  ///< it carries a style or a project of ours
+    bool geographic = false;        ///< the system counts degrees, not metres
+    bool dressed = false;           ///< it carries a style or a project of ours
 };
 
 /// Throws Error (access) where the book cannot be read.
 BookLook look_at_book(const std::string& location);
 
+/// A style to be kept in the book.
 struct StyleText {
-    std::string table;
-    std::string geometry_column;
-    std::string text;
+    std::string table;            ///< that it dresses
+    std::string geometry_column;  ///< empty where the table has no geometry
+    std::string text;             ///< as style_text() of the room dress writes it
 };
+/// A stored map of the book.
 struct ProjectText {
-    std::string name;
+    std::string name;     ///< under which the desktop lists it
     std::string content;  ///< as the desktop keeps it
 };
 
 /// What was written, by name of table or project, and what was left alone because it is the user's.
 struct DressReport {
-    std::vector<std::string> written;
-    std::vector<std::string> unchanged;
+    std::vector<std::string> written;               ///< new, or not as it would be written now
+    std::vector<std::string> unchanged;             ///< as it would be written already
     std::vector<std::string> changed_by_user;       ///< carry our name, but are not as we wrote them
     std::vector<std::string> default_is_the_users;  ///< ours is kept beside the user's own default style
 };

@@ -17,8 +17,8 @@ namespace pipward::book {
 
 /// A row to be written: its cells by column name. Columns that are not given stay unknown.
 struct Entry {
-    std::string table;
-    std::map<std::string, Cell> values;
+    std::string table;                   ///< one of entry_tables()
+    std::map<std::string, Cell> values;  ///< by column, of the column's type
 };
 
 /// The tables that take entries.
@@ -42,9 +42,9 @@ std::vector<Findings> check_entries(const BookReading& book, std::span<const Ent
 
 /// A row that was written, by its table and number, with what stood in it right afterwards.
 struct AddedRow {
-    std::string table;
-    std::int64_t fid = 0;
-    std::string content;  ///< "column: value" lines in the schema's order, unknown ones left out
+    std::string table;     ///< one of entry_tables()
+    std::int64_t fid = 0;  ///< the row's number
+    std::string content;   ///< "column: value" lines in the schema's order, unknown ones left out
 
     bool operator==(const AddedRow&) const = default;
 };
@@ -55,8 +55,9 @@ Sentence in_words(const AddedRow& row);
 /// How an added row is named: "bloom_note/412".
 std::string name_of(const AddedRow& row);
 
+/// What became of an entry that was written.
 struct EntryAdded {
-    AddedRow row;
+    AddedRow row;       ///< with its number
     Findings findings;  ///< warnings and notes; errors are thrown
 };
 
@@ -66,6 +67,7 @@ struct EntryAdded {
 EntryAdded add_entry(const std::string& location, const Entry& entry, Day as_of,
                      Patience patience = default_patience);
 
+/// What became of several.
 struct EntriesAdded {
     std::vector<AddedRow> rows;      ///< empty where an error kept them all from being written
     std::vector<Findings> findings;  ///< of each entry

@@ -5,6 +5,7 @@
 
 #include "pipward/book/detail/entry_judgement.h"
 #include "pipward/book/detail/entry_rules.h"
+#include "pipward/book/detail/with_schema.h"
 #include "pipward/book/records.h"
 
 namespace pipward::book {
@@ -69,17 +70,19 @@ void judge_alone(const Orchard& row, const Orchard& orchard, Findings& findings)
 /// Judges one entry after the other, and in the end the book that has them all.
 class Bench {
   public:
-    Bench(const BookReading& book, Day as_of) : known_(book), as_of_(as_of), present_(as_of) {
+    Bench(const BookReading& book, Day as_of, Schema schema)
+        : known_(book, schema), as_of_(as_of), present_(as_of) {
         orchard_ = book.orchard;
         orchard_.weather.clear();
     }
 
     void take(const Entry& entry) {
-        const auto& table = detail::entry_table(entry);
+        const auto& table = detail::entry_table(entry, known_.schema);
         if (judgements_.empty()) {
             detail::fold_names(table, known_);
         }
-        auto& judgement = judgements_.emplace_back(detail::Judgement{entry, table, as_of_, detail::row_name(entry, table)});
+        auto& judgement =
+            judgements_.emplace_back(detail::Judgement{entry, table, as_of_, detail::row_name(entry, table)});
         detail::judge_cells(judgement);
         const bool readable = judgement.findings.empty();
         detail::judge_names(judgement, known_);
@@ -178,7 +181,12 @@ class Bench {
 }  // namespace
 
 std::vector<Findings> check_entries(const BookReading& book, std::span<const Entry> entries, Day as_of) {
-    Bench bench(book, as_of);
+    return detail::check_entries(book, entries, as_of, book_tables());
+}
+
+std::vector<Findings> detail::check_entries(const BookReading& book, std::span<const Entry> entries,
+                                            Day as_of, Schema schema) {
+    Bench bench(book, as_of, schema);
     for (const auto& entry : entries) {
         bench.take(entry);
     }

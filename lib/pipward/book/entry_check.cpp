@@ -29,14 +29,6 @@ Sentence near_stages(const Cell& cell) {
     return say("The last is {}.", below);
 }
 
-/// The day on which it was seen or done: the first required one, or that of washing.
-std::string_view day_column(const BookTable& table) {
-    const auto found = std::ranges::find_if(table.columns, [](const BookColumn& column) {
-        return column.type == CellType::day && column.required;
-    });
-    return found == table.columns.end() ? "washed_on" : found->name;
-}
-
 }  // namespace
 
 Cell value_of(const Entry& entry, std::string_view column) {
@@ -44,12 +36,13 @@ Cell value_of(const Entry& entry, std::string_view column) {
     return found == entry.values.end() ? Cell{} : found->second;
 }
 
-const BookTable& entry_table(const Entry& entry) {
-    if (std::ranges::find(entry_tables(), entry.table) == entry_tables().end()) {
+const BookTable& entry_table(const Entry& entry, Schema schema) {
+    const auto* found = find_book_table(entry.table, schema);
+    if (found == nullptr || found->entry_words.empty()) {
         throw misused(entry, {}, say("This table takes no entries."),
-                      say("These do: {}.", fmt::format("{}", fmt::join(entry_tables(), ", "))));
+                      say("These do: {}.", fmt::format("{}", fmt::join(entry_tables_of(schema), ", "))));
     }
-    const auto& table = *find_book_table(entry.table);
+    const auto& table = *found;
     for (const auto& [name, value] : entry.values) {
         if (find_column(table, name) == nullptr) {
             throw misused(entry, name, say("The table has no such column."),
@@ -73,7 +66,7 @@ void judge_cells(Judgement& judgement) {
         if (wrong) {
             wrong->table = judgement.table.name;
             wrong->row = judgement.row;
-            if (column.domain == "bbch_stage" && !wrong->value.empty()) {
+            if (column.role == ColumnRole::stage && !wrong->value.empty()) {
                 wrong->message = say("The scale of pome fruit has no such stage.");
                 wrong->remedy = near_stages(value);
             }
@@ -83,13 +76,13 @@ void judge_cells(Judgement& judgement) {
 }
 
 Day day_of(const Judgement& judgement) {
-    const auto value = value_of(judgement.entry, day_column(judgement.table));
+    const auto value = value_of(judgement.entry, judgement.table.day_column);
     const auto* day = std::get_if<Day>(&value);
     return day == nullptr ? judgement.as_of : *day;
 }
 
 void judge_day(Judgement& judgement) {
-    const auto column = day_column(judgement.table);
+    const auto column = judgement.table.day_column;
     if (day_of(judgement) > judgement.as_of) {
         judgement.findings.push_back(
             error(judgement.at(column), say("The day is still to come on {}.", to_iso(judgement.as_of)),

@@ -2,32 +2,14 @@
 #include <fmt/format.h>
 
 #include <algorithm>
-#include <array>
-#include <iterator>
 #include <sstream>
 
-#include "pipward/book/entry.h"
+#include "pipward/book/detail/entry_judgement.h"
+#include "pipward/book/detail/with_schema.h"
 #include "pipward/book/schema_words.h"
 
 namespace pipward::book {
 namespace {
-
-struct EntryKind {
-    std::string_view table;
-    Sentence name;
-};
-
-const auto& kinds() {
-    static const std::array<EntryKind, 8> all{{{"bloom_note", say("Bloom note")},
-                                               {"pollen_test", say("Pollen test")},
-                                               {"pollination", say("Pollination")},
-                                               {"fruit", say("Pick")},
-                                               {"seed_lot", say("Seed lot")},
-                                               {"sprout_count", say("Sprout count")},
-                                               {"seed_out", say("Seed taken out")},
-                                               {"trait_score", say("Trait score")}}};
-    return all;
-}
 
 // A code says little; what it stands for is added.
 Sentence meaning_in(const BookColumn& column, const std::string& value) {
@@ -65,18 +47,28 @@ Entry entry_of(const AddedRow& row) {
 }  // namespace
 
 std::span<const std::string_view> entry_tables() {
-    static const auto tables = [] {
-        std::vector<std::string_view> names;
-        std::ranges::transform(kinds(), std::back_inserter(names), &EntryKind::table);
-        return names;
-    }();
+    static const auto tables = detail::entry_tables_of(book_tables());
     return tables;
 }
 
+std::vector<std::string_view> detail::entry_tables_of(Schema schema) {
+    std::vector<std::string_view> names;
+    for (const auto& table : schema) {
+        if (!table.entry_words.empty()) {
+            names.push_back(table.name);
+        }
+    }
+    return names;
+}
+
 Sentence in_words(const Entry& entry) {
-    const auto kind = std::ranges::find(kinds(), entry.table, &EntryKind::table);
-    const auto* table = find_book_table(entry.table);
-    const auto name = kind == kinds().end() ? verbatim(entry.table) : kind->name;
+    return detail::in_words(entry, book_tables());
+}
+
+Sentence detail::in_words(const Entry& entry, Schema schema) {
+    const auto* table = find_book_table(entry.table, schema);
+    const auto name =
+        table == nullptr || table->entry_words.empty() ? verbatim(entry.table) : table->entry_words;
     std::vector<Sentence> parts;
     for (const auto& column : table == nullptr ? std::vector<BookColumn>{} : table->columns) {
         const auto given = entry.values.find(std::string(column.name));

@@ -10,13 +10,17 @@
 namespace pipward::book {
 
 /// A language in which words are known.
-enum class Language { english, german, french };
+enum class Language {
+    english,  ///< "planting date"
+    german,   ///< "Pflanzdatum"
+    french    ///< "planté le"
+};
 
 /// One word of people's for a column or a choice.
 struct KnownWord {
-    Language language = Language::english;
-    std::string_view word;  ///< as people write it: "planting date"
-    std::string folded;     ///< the same as field_word() leaves it: "plantingdate"
+    Language language = Language::english;  ///< in which the word is said
+    std::string_view word;                  ///< as people write it: "planting date"
+    std::string folded;                     ///< the same as field_word() leaves it: "plantingdate"
 };
 
 /// In the order of likelihood: of two that fit two fields of a layer, the earlier one wins.

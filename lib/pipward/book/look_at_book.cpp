@@ -2,10 +2,10 @@
 #include <ogrsf_frmts.h>
 
 #include "pipward/book/detail/dress_rows.h"
-#include "pipward/book/dressing.h"
 #include "pipward/book/detail/results.h"
-#include "pipward/book/schema.h"
 #include "pipward/book/detail/transaction.h"
+#include "pipward/book/dressing.h"
+#include "pipward/book/schema.h"
 
 namespace pipward::book {
 namespace {

@@ -50,21 +50,23 @@ Error not_opened(const std::string& path, const std::string& said) {
                 "tables."));
     }
     return detail::access_error(path, with_words(say("The GeoPackage cannot be opened."), said),
-                        say("If it is damaged, fetch it from a backup."));
+                                say("If it is damaged, fetch it from a backup."));
 }
 
 void refuse_what_is_no_file(const std::string& path) {
     const auto status = status_of(path);
     if (!status) {
         throw detail::access_error(path, say("There is no such file."),
-                           say("Check the name, or make a book with book-new."));
+                                   say("Check the name, or make a book with book-new."));
     }
     if (VSI_ISDIR(status->st_mode)) {
-        throw detail::access_error(path, say("This is a folder, not a book."), say("Name the .gpkg file in it."));
+        throw detail::access_error(path, say("This is a folder, not a book."),
+                                   say("Name the .gpkg file in it."));
     }
     if (status->st_size == 0) {
-        throw detail::access_error(path, say("The file is empty (0 bytes)."),
-                           say("Fetch it from a backup, or remove it and make a book with book-new."));
+        throw detail::access_error(
+            path, say("The file is empty (0 bytes)."),
+            say("Fetch it from a backup, or remove it and make a book with book-new."));
     }
 }
 
@@ -118,7 +120,8 @@ detail::Session open_file(const std::string& path, detail::Purpose purpose) {
     refuse_what_is_no_file(path);
     detail::Session session;
     open_as_it_is(session, path, purpose);
-    if (session.dataset == nullptr && purpose == detail::Purpose::reading && has_companion(path, "-journal")) {
+    if (session.dataset == nullptr && purpose == detail::Purpose::reading &&
+        has_companion(path, "-journal")) {
         undo_crashed_write(path);
         open_as_it_is(session, path, purpose);
     }
@@ -130,15 +133,16 @@ detail::Session open_file(const std::string& path, detail::Purpose purpose) {
     if (detail::OgrTrouble(said).locked()) {
         throw detail::OgrTrouble(said);
     }
-    throw purpose == detail::Purpose::writing && can_be_read(path) ? detail::may_not_write(path) : not_opened(path, said);
+    throw purpose == detail::Purpose::writing && can_be_read(path) ? detail::may_not_write(path)
+                                                                   : not_opened(path, said);
 }
 
 detail::Session open_server(const std::string& location, detail::Purpose purpose) {
     detail::register_drivers();
     detail::Session session;
     session.server = true;
-    session.dataset.reset(
-        open_with(location, "PostgreSQL", purpose == detail::Purpose::writing ? GDAL_OF_UPDATE : GDAL_OF_READONLY));
+    session.dataset.reset(open_with(location, "PostgreSQL",
+                                    purpose == detail::Purpose::writing ? GDAL_OF_UPDATE : GDAL_OF_READONLY));
     if (session.dataset == nullptr) {
         throw detail::access_error(
             location, with_words(say("The database does not answer."), session.messages->failures_since(0)),

@@ -7,11 +7,11 @@
 #include <functional>
 #include <memory>
 
-#include "pipward/book/book.h"
 #include "pipward/book/detail/read_table.h"
+#include "pipward/book/detail/transaction.h"
+#include "pipward/book/detail/with_schema.h"
 #include "pipward/book/records.h"
 #include "pipward/book/schema.h"
-#include "pipward/book/detail/transaction.h"
 
 namespace pipward::book {
 namespace {
@@ -85,7 +85,7 @@ void find_latitudes(detail::Session& session, BookReading& reading) {
     }
 }
 
-void find_crs(detail::Session& session, BookReading& reading) {
+void find_crs(detail::Session& session, Schema schema, BookReading& reading) {
     const auto* crs = crs_of(session, "tree");
     if (crs == nullptr) {
         if (session.dataset->GetLayerByName("tree") != nullptr) {
@@ -96,18 +96,20 @@ void find_crs(detail::Session& session, BookReading& reading) {
         return;
     }
     reading.orchard.crs = name_of_crs(*crs);
-    for (const auto* table : {"station", "block", "tree_row"}) {
-        const auto* other = crs_of(session, table);
+    for (const auto& table : schema) {
+        const auto* other =
+            table.geometry == GeometryKind::none ? nullptr : crs_of(session, std::string(table.name).c_str());
         if (other != nullptr && other->IsSame(crs) == 0) {
-            reading.findings.push_back(about_layer(
-                table, Level::error, {}, say("The layer has another coordinate system than the trees."),
-                say("Reproject it to that of the trees.")));
+            reading.findings.push_back(
+                about_layer(std::string(table.name), Level::error, {},
+                            say("The layer has another coordinate system than the trees."),
+                            say("Reproject it to that of the trees.")));
         }
     }
 }
 
-bool has_any_table(detail::Session& session) {
-    return std::ranges::any_of(book_tables(), [&](const BookTable& table) {
+bool has_any_table(detail::Session& session, Schema schema) {
+    return std::ranges::any_of(schema, [&](const BookTable& table) {
         return session.dataset->GetLayerByName(std::string(table.name).c_str()) != nullptr;
     });
 }
@@ -120,45 +122,53 @@ Sentence layers_of(detail::Session& session) {
     return names.empty() ? say("nothing") : verbatim(names.substr(0, 200));
 }
 
-using Wanted = std::function<bool(const std::string& table)>;
+/// Which tables are read.
+struct Wanted {
+    Schema schema;
+    std::function<bool(const std::string& table)> table;
+};
 
 BookReading read_wanted(detail::Session& session, const std::string& location, const Wanted& wanted) {
-    if (!has_any_table(session)) {
+    if (!has_any_table(session, wanted.schema)) {
         throw detail::access_error(
             location,
             say("This is no orchard book: it has none of its tables. It holds {}.", layers_of(session)),
             say("Make a book with book-new and copy these layers into its tables."));
     }
     BookReading reading;
-    for (const auto& table : book_tables()) {
-        if (wanted(std::string(table.name))) {
+    for (const auto& table : wanted.schema) {
+        if (wanted.table(std::string(table.name))) {
             detail::read_table(session, table, reading.findings,
-                       [&](const BookRow& row) { add_record(reading.orchard, table, row); });
+                               [&](const BookRow& row) { add_record(reading.orchard, table, row); });
         }
     }
-    find_crs(session, reading);
+    find_crs(session, wanted.schema, reading);
     find_latitudes(session, reading);
-    std::erase_if(reading.findings, [&](const Finding& finding) { return !wanted(finding.table); });
+    std::erase_if(reading.findings, [&](const Finding& finding) { return !wanted.table(finding.table); });
+    return reading;
+}
+
+BookReading read_wanted(const std::string& location, const Wanted& wanted) {
+    BookReading reading;
+    detail::look_into_book(location, default_patience, [&](detail::Session& session) {
+        reading = read_wanted(session, location, wanted);
+    });
     return reading;
 }
 
 }  // namespace
 
 BookReading read_tables(const std::string& location, const std::set<std::string>& tables) {
-    BookReading reading;
-    detail::look_into_book(location, default_patience, [&](detail::Session& session) {
-        reading =
-            read_wanted(session, location, [&](const std::string& table) { return tables.contains(table); });
-    });
-    return reading;
+    return read_wanted(location,
+                       {book_tables(), [&](const std::string& table) { return tables.contains(table); }});
 }
 
 BookReading read_book(const std::string& location) {
-    BookReading reading;
-    detail::look_into_book(location, default_patience, [&](detail::Session& session) {
-        reading = read_wanted(session, location, [](const std::string&) { return true; });
-    });
-    return reading;
+    return detail::read_book(location, book_tables());
+}
+
+BookReading detail::read_book(const std::string& location, Schema schema) {
+    return read_wanted(location, {schema, [](const std::string&) { return true; }});
 }
 
 }  // namespace pipward::book

@@ -60,7 +60,7 @@ std::optional<Table> read_result(const std::string& location, const std::string&
             return;
         }
         const auto before = session.messages->failures();
-        Table table{.shape = shape_of(session, *layer, name), .rows = {}};
+        Table table{shape_of(session, *layer, name), {}};
         for (const auto& feature : *layer) {
             table.rows.push_back(row_of(*feature));
         }

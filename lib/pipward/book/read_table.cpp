@@ -10,8 +10,8 @@
 
 #include "pipward/book/detail/check_outline.h"
 #include "pipward/book/detail/layers.h"
-#include "pipward/book/records.h"
 #include "pipward/book/detail/strange_cells.h"
+#include "pipward/book/records.h"
 
 namespace pipward::book::detail {
 namespace {
@@ -237,7 +237,7 @@ std::optional<Finding> TableReader::check_place(const OGRGeometry* geometry) con
     finding.field =
         layer_.GetGeometryColumn() == nullptr ? "" : const_cast<OGRLayer&>(layer_).GetGeometryColumn();
     if (geometry == nullptr || geometry->IsEmpty() != 0) {
-        finding.level = table_.name == "station" ? Level::error : Level::warning;
+        finding.level = table_.needs_place ? Level::error : Level::warning;
         finding.message = say("It has no place on the map, or one that cannot be read.");
         finding.remedy = say("Draw it on the map.");
         return finding;

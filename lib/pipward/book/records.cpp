@@ -3,6 +3,8 @@
 
 #include <fmt/format.h>
 
+#include <algorithm>
+
 namespace pipward::book {
 
 void add_record(Orchard& orchard, const BookTable& table, const BookRow& row) {
@@ -15,6 +17,32 @@ std::vector<BookRow> rows_of(const BookTable& table, const Orchard& orchard) {
         rows.push_back(table.records.show(record));
     }
     return rows;
+}
+
+Table rows_to_append(const BookTable& table, const std::vector<BookRow>& rows) {
+    Table made;
+    made.shape.name = table.name;
+    made.shape.has_points = table.geometry == GeometryKind::point;
+    for (const auto& row : rows) {
+        made.rows.push_back({.cells = {}, .at = row.at});
+    }
+    for (std::size_t i = 0; i < table.columns.size(); ++i) {
+        const auto& column = table.columns[i];
+        const auto is_known = [i](const BookRow& row) {
+            return !std::holds_alternative<std::monostate>(row.cells[i]);
+        };
+        if (column.required || std::ranges::any_of(rows, is_known)) {
+            made.shape.columns.push_back({.name = std::string(column.name),
+                                          .type = column.type,
+                                          .unit = {},
+                                          .label = {},
+                                          .description = {}});
+            for (std::size_t row = 0; row < rows.size(); ++row) {
+                made.rows[row].cells.push_back(rows[row].cells[i]);
+            }
+        }
+    }
+    return made;
 }
 
 const Cell& cell_of(const BookTable& table, const BookRow& row, std::string_view column) {

@@ -23,6 +23,18 @@ BookRow row_of(const Record& record) {
     return table_of_records<Record>().records.show(&record);
 }
 
+/// Rows as append_rows() takes them, in the columns that are required and those that some row fills: an older
+/// book may lack the others.
+Table rows_to_append(const BookTable& table, const std::vector<BookRow>& rows);
+template <class Record>
+Table rows_to_append(const std::vector<Record>& records) {
+    std::vector<BookRow> rows;
+    for (const auto& record : records) {
+        rows.push_back(row_of(record));
+    }
+    return rows_to_append(table_of_records<Record>(), rows);
+}
+
 /// The row's cell in the column of that name, which the table has.
 const Cell& cell_of(const BookTable& table, const BookRow& row, std::string_view column);
 

@@ -3,8 +3,6 @@
 
 #include <fmt/format.h>
 
-#include "pipward/book/schema.h"
-
 namespace pipward::book::detail {
 namespace {
 
@@ -20,7 +18,8 @@ Relation relation(const BookTable& table, const BookColumn& column, const Refere
     if (!to.within.empty()) {
         join += fmt::format(" AND base.{0} = related.{0}", quoted_name(to.within));
     }
-    return {std::string(to.table), std::string(table.name), mapping,
+    return {std::string(to.table), std::string(table.name),
+            table.geometry == GeometryKind::none ? "attributes" : "features", mapping,
             fmt::format("SELECT base.fid AS base_id, related.fid AS related_id FROM {} AS related JOIN {} AS "
                         "base ON {}",
                         quoted_name(table.name), quoted_name(to.table), join)};
@@ -33,16 +32,11 @@ void register_extension(Session& session, const std::string& table) {
                                  quoted_text(table)));
 }
 
-std::string_view kind_of_relation(const std::string& related) {
-    const auto* table = find_book_table(related);
-    return table->geometry == GeometryKind::none ? "attributes" : "features";
-}
-
 }  // namespace
 
-std::vector<Relation> book_relations() {
+std::vector<Relation> book_relations(Schema schema) {
     std::vector<Relation> relations;
-    for (const auto& table : book_tables()) {
+    for (const auto& table : schema) {
         for (const auto& column : table.columns) {
             for (const auto& reference : column.references) {
                 relations.push_back(relation(table, column, reference));
@@ -52,16 +46,16 @@ std::vector<Relation> book_relations() {
     return relations;
 }
 
-void write_relations(Session& session) {
+void write_relations(Session& session, Schema schema) {
     run_sql(session, relations_form);
     register_extension(session, "gpkgext_relations");
-    for (const auto& link : book_relations()) {
+    for (const auto& link : book_relations(schema)) {
         run_sql(session, fmt::format("CREATE VIEW {} AS {}", quoted_name(link.mapping), link.sql));
         run_sql(session, fmt::format("INSERT INTO gpkgext_relations (base_table_name, base_primary_column, "
                                      "related_table_name, related_primary_column, relation_name, "
                                      "mapping_table_name) VALUES ({}, 'fid', {}, 'fid', '{}', {})",
-                                     quoted_text(link.base), quoted_text(link.related),
-                                     kind_of_relation(link.related), quoted_text(link.mapping)));
+                                     quoted_text(link.base), quoted_text(link.related), link.kind,
+                                     quoted_text(link.mapping)));
         register_extension(session, link.mapping);
     }
 }

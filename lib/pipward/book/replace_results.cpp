@@ -9,8 +9,8 @@
 #include "pipward/book/detail/layers.h"
 #include "pipward/book/detail/parts_of_change.h"
 #include "pipward/book/detail/results.h"
-#include "pipward/book/schema.h"
 #include "pipward/book/detail/transaction.h"
+#include "pipward/book/schema.h"
 
 namespace pipward::book {
 namespace {
@@ -35,8 +35,9 @@ int index_of_layer(detail::Session& session, const std::string& name) {
 }
 
 bool hidden_object_exists(detail::Session& session, const std::string& name) {
-    return !session.server &&
-           !detail::query(session, "SELECT 1 FROM sqlite_master WHERE lower(name) = " + detail::quoted_text(name)).empty();
+    return !session.server && !detail::query(session, "SELECT 1 FROM sqlite_master WHERE lower(name) = " +
+                                                          detail::quoted_text(name))
+                                   .empty();
 }
 
 void drop_old(detail::Session& session, const std::string& name) {
@@ -50,7 +51,8 @@ void drop_old(detail::Session& session, const std::string& name) {
         return;
     }
     const auto before = session.messages->failures();
-    detail::expect_success(session, before, session.dataset->DeleteLayer(index) != OGRERR_NONE, "DeleteLayer");
+    detail::expect_success(session, before, session.dataset->DeleteLayer(index) != OGRERR_NONE,
+                           "DeleteLayer");
 }
 
 OGRSpatialReference crs_of_trees(detail::Session& session) {
@@ -85,13 +87,15 @@ void write_rows(detail::Session& session, OGRLayer& layer, const Table& table) {
             feature.SetGeometry(&point);
         }
         const auto before = session.messages->failures();
-        detail::expect_success(session, before, layer.CreateFeature(&feature) != OGRERR_NONE, "CreateFeature");
+        detail::expect_success(session, before, layer.CreateFeature(&feature) != OGRERR_NONE,
+                               "CreateFeature");
     }
 }
 
 void index_points(detail::Session& session, const TableShape& shape) {
     if (shape.has_points && !session.server) {
-        detail::query(session, fmt::format("SELECT CreateSpatialIndex({}, 'geom')", detail::quoted_text(shape.name)));
+        detail::query(session,
+                      fmt::format("SELECT CreateSpatialIndex({}, 'geom')", detail::quoted_text(shape.name)));
     }
 }
 
@@ -99,13 +103,14 @@ void replace_one(detail::Session& session, const Table& table) {
     const auto& shape = table.shape;
     const auto crs = crs_of_trees(session);
     drop_old(session, shape.name);
-    auto* layer = detail::create_layer(session,
-                               {.name = shape.name,
-                                .title = shape.title,
-                                .description = detail::marked(shape.description),
-                                .geometry = shape.has_points ? GeometryKind::point : GeometryKind::none,
-                                .indexed = false},
-                               crs);
+    auto* layer =
+        detail::create_layer(session,
+                             {.name = shape.name,
+                              .title = shape.title,
+                              .description = detail::marked(shape.description),
+                              .geometry = shape.has_points ? GeometryKind::point : GeometryKind::none,
+                              .indexed = false},
+                             crs);
     create_fields(session, *layer, shape);
     write_rows(session, *layer, table);
     index_points(session, shape);
@@ -151,7 +156,8 @@ void replace_results(const std::string& location, std::span<const Table> results
     for (const auto& table : results) {
         names.push_back(table.shape.name);
     }
-    detail::change_book(location, names, patience, [&](detail::Session& session) { detail::replace_in(session, results); });
+    detail::change_book(location, names, patience,
+                        [&](detail::Session& session) { detail::replace_in(session, results); });
 }
 
 }  // namespace pipward::book

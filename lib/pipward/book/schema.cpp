@@ -8,7 +8,7 @@
 
 namespace pipward::book {
 
-std::span<const BookTable> book_tables() {
+Schema book_tables() {
     using namespace detail;
     static const std::vector<BookTable> tables{block_table(),      tree_row_table(),    station_table(),
                                                accession_table(),  blend_table(),       tree_table(),
@@ -29,10 +29,13 @@ const BookColumn* name_column(const BookTable& table) {
     return found == table.columns.end() ? nullptr : &*found;
 }
 
-const BookTable* find_book_table(std::string_view name) {
-    const auto tables = book_tables();
-    const auto found = std::ranges::find(tables, name, &BookTable::name);
-    return found == tables.end() ? nullptr : &*found;
+const BookColumn* key_column(const BookTable& table) {
+    return table.key.size() == 1 ? find_column(table, table.key.front()) : nullptr;
+}
+
+const BookTable* find_book_table(std::string_view name, Schema schema) {
+    const auto found = std::ranges::find(schema, name, &BookTable::name);
+    return found == schema.end() ? nullptr : &*found;
 }
 
 const BookColumn* find_column(const BookTable& table, std::string_view name) {

@@ -33,6 +33,7 @@ BookTable tree_row_table() {
          .rows = &Orchard::rows,
          .line = &TreeRow::line,
          .key = {"block", "name"},
+         .row_words = say("row"),
          .takes_layers = true,
          .columns = {
              column(&TreeRow::block, "block", "Block", "The block that the row stands in.")
@@ -68,6 +69,8 @@ BookTable station_table() {
          .rows = &Orchard::stations,
          .point = &Station::at,
          .key = {"name"},
+         .row_words = say("station"),
+         .needs_place = true,
          .columns = {
              column(&Station::name, "name", "Name", "Name of the station.")
                  .known_as(english, {"station", "station name", "weather station"})
@@ -85,6 +88,7 @@ BookTable weather_day_table() {
          .description = "Lowest and highest air temperature of a day at a station.",
          .rows = &Orchard::weather,
          .key = {"station", "day"},
+         .long_series = true,
          .columns = {column(&WeatherDay::station, "station", "Station", "The station.")
                          .refers_to({"station", "name"})
                          .known_as(english, {"station", "station name"})

@@ -17,6 +17,7 @@ BookTable seed_lot_table() {
          .entry_words = say("Seed lot"),
          .day_column = "washed_on",
          .columns = {column(&SeedLot::code, "code", "Code", "What stands on the bag.")
+                         .on_tab(say("Lot"))
                          .known_as(english, {"code", "lot", "seed lot", "bag"})
                          .known_as(german, {"Saatgutpartie", "Partie", "Beutel"}),
                      column(&SeedLot::cross, "cross", "Cross", "Code of the cross.")
@@ -32,23 +33,30 @@ BookTable seed_lot_table() {
                          .known_as(english, {"from tags", "tags"})
                          .known_as(german, {"Anhänger", "Anhaenger"}),
                      column(&SeedLot::washed_on, "washed_on", "Washed on", "Day of washing.")
+                         .on_tab(say("Treatment"))
                          .known_as(english, {"washed on", "washed"})
                          .known_as(german, {"gewaschen", "gewaschen am"}),
                      column(&SeedLot::cold_from, "cold_from", "Cold from", "First day in the cold.")
+                         .on_tab(say("Treatment"))
                          .known_as(english, {"cold from", "stratified from"})
                          .known_as(german, {"kalt ab", "stratifiziert ab"}),
                      column(&SeedLot::cold, "cold_c", "Cold at", "Temperature of the cold.")
+                         .on_tab(say("Treatment"))
                          .within("store_c")
                          .known_as(english, {"cold at", "stratified at"})
                          .known_as(german, {"kalt bei", "stratifiziert bei"}),
                      column(&SeedLot::cold_to, "cold_to", "Cold to", "Last day in the cold.")
+                         .on_tab(say("Treatment"))
+                         .shown_before("cold_c")
                          .known_as(english, {"cold to", "stratified to"})
                          .known_as(german, {"kalt bis", "stratifiziert bis"}),
                      column(&SeedLot::treatment, "treatment", "Treatment",
                             "What was done to the seed: soak, scratch ...")
+                         .on_tab(say("Treatment"))
                          .known_as(english, {"treatment"})
                          .known_as(german, {"Behandlung"}),
                      column(&SeedLot::medium, "medium", "Medium", "What the seed lies in.")
+                         .on_tab(say("Treatment"))
                          .known_as(english, {"medium", "substrate"})
                          .known_as(german, {"Substrat"}),
                      note_column(&SeedLot::note)}});

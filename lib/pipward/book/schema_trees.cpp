@@ -33,12 +33,14 @@ Columns descent_columns() {
 Columns gene_columns() {
     return {
         column(&Accession::s_alleles, "s_alleles", "S-alleles", "Self-incompatibility alleles, as \"S2 S3\".")
+            .on_tab(say("Breeding"))
             .known_as(english,
                       {"S alleles", "S allele", "S genotype", "S allele type", "incompatibility alleles"})
             .known_as(german, {"S-Allel", "S-Gen", "S-Genotyp"})
             .in_passports("REMARKS")
             .told_with_trees(),
         column(&Accession::ploidy, "ploidy", "Ploidy", "Number of chromosome sets.")
+            .on_tab(say("Breeding"))
             .within("ploidy")
             .known_as(english, {"ploidy", "ploidy level", "chromosome sets"})
             .known_as(german, {"Ploidie"})
@@ -46,6 +48,7 @@ Columns gene_columns() {
             .told_with_trees(),
         column(&Accession::species, "species", "Species",
                "Botanical name, as \"Malus domestica\" or \"Pyrus communis\".")
+            .shown_before("seed_parent")
             .known_as(english, {"species", "species name", "botanical name", "fruit", "fruit kind", "crop",
                                 "taxon", "genus"})
             .known_as(german, {"Obstart", "Art"})
@@ -71,18 +74,21 @@ Columns need_columns() {
     return {
         column(&Accession::seed_ripe_days, "seed_ripe_days", "Seed ripe after",
                "Days from full bloom until the seed is ripe for sowing.")
+            .on_tab(say("Breeding"))
             .in("d")
             .within("seed_ripe_days")
             .known_as(english, {"seed ripe days", "seed ripe after", "days to ripe seed"})
             .in_passports("REMARKS"),
         column(&Accession::chill, "chill_portions", "Chill need",
                "Winter chill that its buds need, where it is known from elsewhere.")
+            .on_tab(say("Breeding"))
             .within("chill_portions")
             .known_as(english, {"chill portions", "chill need", "chill requirement", "chilling",
                                 "chilling requirement"})
             .in_passports("REMARKS"),
         column(&Accession::protected_until, "protected_until", "Protected until",
                "Last day on which plant breeders' rights or a licence bind it.")
+            .on_tab(say("Breeding"))
             .known_as(english, {"protected until", "protection", "PBR until", "rights until", "licence until",
                                 "license until"})
             .in_passports("REMARKS"),
@@ -93,6 +99,7 @@ Columns need_columns() {
 Columns accession_columns() {
     Columns columns{
         column(&Accession::name, "name", "Name", "Name of the accession, as it stands on tags.")
+            .on_tab(say("Accession"))
             .known_as(english, {"name", "accession", "accession name", "variety", "cultivar", "variety name",
                                 "cultivar name", "genotype", "selection", "clone", "cv"})
             .known_as(german, {"Sorte", "Sortenname"})
@@ -160,6 +167,7 @@ BookTable tree_table() {
          .takes_layers = true,
          .columns = {
              column(&Tree::label, "label", "Label", "What stands on the tree's tag.")
+                 .on_tab(say("Tree"))
                  .known_as(english,
                            {"label", "tree label", "tag", "tree tag", "tree number", "tree no", "tree nr",
                             "tree id", "tree name", "tree code", "tree", "plant id", "plant no"})
@@ -178,16 +186,19 @@ BookTable tree_table() {
                  .known_as(french, {"variété"})
                  .known_as(german, {"Akzession"}),
              column(&Tree::block, "block", "Block", "The block that it stands in.")
+                 .on_tab(say("Place"))
                  .refers_to({"block", "name"})
                  .known_as(english, {"block", "plot", "field", "parcel", "quarter", "section", "orchard"})
                  .known_as(german, {"Quartier", "Parzelle", "Feld"})
                  .known_as(french, {"parcelle"}),
              column(&Tree::row, "row", "Row", "The row within the block.")
+                 .on_tab(say("Place"))
                  .refers_to({.table = "tree_row", .column = "name", .within = "block"})
                  .known_as(english, {"row", "tree row", "row number", "row no", "row nr", "line"})
                  .known_as(german, {"Reihe", "Reihen-Nr.", "Reihennummer"})
                  .known_as(french, {"rang"}),
              column(&Tree::position, "position", "Position", "Place in the row, counted in its direction.")
+                 .on_tab(say("Place"))
                  .within("position")
                  .known_as(english, {"position", "pos", "tree position", "position no", "pos no", "pos nr",
                                      "place", "place in row", "spot", "slot"})
@@ -208,15 +219,18 @@ BookTable tree_table() {
                  .known_as(german, {"gerodet", "Rodung", "Rodungsdatum", "entfernt"})
                  .known_as(french, {"arraché"}),
              column(&Tree::purpose, "purpose", "Purpose", "What the tree is kept for.")
+                 .shown_before("rootstock")
                  .within("tree_purpose")
                  .initially("'other'")
                  .known_as(english, {"purpose", "use", "usage", "role", "function", "tree type"})
                  .known_as(german, {"Zweck", "Nutzung"}),
              column(&Tree::placed_by, "placed_by", "Placed by", "How its place on the map was found.")
+                 .on_tab(say("Place"))
                  .within("placed_by")
                  .known_as(english,
                            {"placed by", "place method", "survey method", "position source", "measured by"}),
              column(&Tree::accuracy, "accuracy_m", "Accuracy", "Likely error of its place.")
+                 .on_tab(say("Place"))
                  .within("accuracy_m")
                  .known_as(english, {"accuracy m", "accuracy", "precision", "hacc", "horizontal accuracy",
                                      "GNSS accuracy", "GPS accuracy"})
@@ -224,6 +238,7 @@ BookTable tree_table() {
              column(&Tree::elevation, "elevation_m", "Elevation",
                     "Height above sea level; where unknown, the point's third coordinate, else the "
                     "station's.")
+                 .on_tab(say("Place"))
                  .within("elevation_m")
                  .known_as(english, {"elevation m", "elevation", "elev", "altitude", "alt", "height",
                                      "height m", "masl"})

@@ -5,11 +5,11 @@
 #include <algorithm>
 
 #include "pipward/book/detail/check.h"
-#include "pipward/book/entry.h"
 #include "pipward/book/detail/entry_journal.h"
 #include "pipward/book/detail/entry_row.h"
-#include "pipward/book/schema.h"
 #include "pipward/book/detail/transaction.h"
+#include "pipward/book/entry.h"
+#include "pipward/book/schema.h"
 
 namespace pipward::book {
 namespace {
@@ -39,10 +39,12 @@ std::optional<std::string> value_in(const AddedRow& row, std::string_view column
     return row.content.substr(begin, row.content.find('\n', begin) - begin);
 }
 
-bool refers(detail::Session& session, const BookTable& table, const BookColumn& column, const std::string& name) {
+bool refers(detail::Session& session, const BookTable& table, const BookColumn& column,
+            const std::string& name) {
     return session.dataset->GetLayerByName(std::string(table.name).c_str()) != nullptr &&
-           !detail::query(session, fmt::format("SELECT 1 FROM {} WHERE {} = {} LIMIT 1", detail::quoted_name(table.name),
-                                       detail::quoted_name(column.name), detail::quoted_text(name)))
+           !detail::query(session, fmt::format("SELECT 1 FROM {} WHERE {} = {} LIMIT 1",
+                                               detail::quoted_name(table.name),
+                                               detail::quoted_name(column.name), detail::quoted_text(name)))
                 .empty();
 }
 
@@ -118,7 +120,7 @@ void take_back(const std::string& location, std::span<const AddedRow> rows, Pati
         }
     }
     detail::change_book(location, tables, patience,
-                [&](detail::Session& session) { take_back_all(session, location, rows); });
+                        [&](detail::Session& session) { take_back_all(session, location, rows); });
 }
 
 }  // namespace pipward::book

@@ -8,7 +8,13 @@
 /// Encodings of text, by the tables of the GIS library.
 namespace pipward::book {
 
-enum class TextEncoding { utf8, utf16_little, utf16_big, windows_1252 };
+/// How a file's letters are written as bytes.
+enum class TextEncoding {
+    utf8,          ///< with a byte-order mark or without
+    utf16_little,  ///< two bytes, the less significant first
+    utf16_big,     ///< two bytes, the more significant first
+    windows_1252   ///< western Europe; five bytes stand for no letter
+};
 
 /// The bytes as UTF-8, a byte-order mark left out. Nothing where some of them stand for no letter, or a zero
 /// is among the letters.

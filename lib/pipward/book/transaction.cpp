@@ -28,7 +28,8 @@ void take_lock(detail::Session& session, milliseconds wait) {
         detail::run_sql(session, fmt::format("PRAGMA busy_timeout = {}", wait.count()));
     }
     const auto before = session.messages->failures();
-    detail::expect_success(session, before, session.dataset->StartTransaction() != OGRERR_NONE, "StartTransaction");
+    detail::expect_success(session, before, session.dataset->StartTransaction() != OGRERR_NONE,
+                           "StartTransaction");
     if (!session.server) {
         detail::run_sql(session, "UPDATE gpkg_contents SET identifier = identifier WHERE 0");
     }
@@ -45,7 +46,8 @@ void flush_layers(detail::Session& session) {
 void commit(detail::Session& session) {
     flush_layers(session);
     const auto before = session.messages->failures();
-    detail::expect_success(session, before, session.dataset->CommitTransaction() != OGRERR_NONE, "CommitTransaction");
+    detail::expect_success(session, before, session.dataset->CommitTransaction() != OGRERR_NONE,
+                           "CommitTransaction");
 }
 
 void roll_back(detail::Session& session) {
@@ -69,10 +71,11 @@ void change_once(const std::string& location, const std::vector<std::string>& ta
 
 Error not_written(const std::string& location, const detail::OgrTrouble& trouble, Patience patience) {
     if (trouble.locked()) {
-        return detail::access_error(location,
-                            say("Another program is writing this book and did not finish within {:g} s.",
-                                static_cast<double>(patience.count()) / 1000.0),
-                            say("Save or cancel the edits there, then try again. Nothing was changed."));
+        return detail::access_error(
+            location,
+            say("Another program is writing this book and did not finish within {:g} s.",
+                static_cast<double>(patience.count()) / 1000.0),
+            say("Save or cancel the edits there, then try again. Nothing was changed."));
     }
     const std::string said = trouble.what();
     if (said.find("readonly") != std::string::npos || said.find("read-only") != std::string::npos ||
@@ -88,10 +91,10 @@ Error not_written(const std::string& location, const detail::OgrTrouble& trouble
 Error not_read(const std::string& location, const detail::OgrTrouble& trouble) {
     if (trouble.locked()) {
         return detail::access_error(location, say("Another program is writing this book."),
-                            say("Try again in a moment."));
+                                    say("Try again in a moment."));
     }
     return detail::access_error(location, say("The book could not be read: {}.", trouble.what()),
-                        say("If the file is damaged, fetch it from a backup."));
+                                say("If the file is damaged, fetch it from a backup."));
 }
 
 // Tries again while the trouble is a lock and time is left; then `give_up` makes the Error.
@@ -112,15 +115,15 @@ void patiently(Patience patience, const Try& attempt, const GiveUp& give_up) {
 
 }  // namespace
 
-void detail::change_book(const std::string& location, const std::vector<std::string>& tables, Patience patience,
-                 const std::function<void(detail::Session&)>& work) {
+void detail::change_book(const std::string& location, const std::vector<std::string>& tables,
+                         Patience patience, const std::function<void(detail::Session&)>& work) {
     patiently(
         patience, [&](milliseconds left) { change_once(location, tables, left, work); },
         [&](const detail::OgrTrouble& trouble) { return not_written(location, trouble, patience); });
 }
 
 void detail::look_into_book(const std::string& location, Patience patience,
-                    const std::function<void(detail::Session&)>& work) {
+                            const std::function<void(detail::Session&)>& work) {
     patiently(
         patience,
         [&](milliseconds) {

@@ -118,10 +118,11 @@ detail::DatasetHandle opened(const std::string& file, Wanted wanted, const detai
     }
     if (dataset == nullptr) {
         const auto said = messages.failures_since(0);
-        throw detail::access_error(shown_location(file),
-                           said.empty() ? say("The file cannot be opened as a layer.")
-                                        : say("The file cannot be opened as a layer: {}.", said),
-                           say("Name a GeoPackage, a Shapefile, a GeoJSON or a CSV file with coordinates."));
+        throw detail::access_error(
+            shown_location(file),
+            said.empty() ? say("The file cannot be opened as a layer.")
+                         : say("The file cannot be opened as a layer: {}.", said),
+            say("Name a GeoPackage, a Shapefile, a GeoJSON or a CSV file with coordinates."));
     }
     return dataset;
 }
@@ -136,7 +137,7 @@ OGRLayer& chosen_layer(GDALDataset& dataset, const std::string& file, const std:
             return *layer;
         }
         throw detail::access_error(shown_location(file), say("The file has no layer {}.", wanted),
-                           say("It has: {}.", fmt::format("{}", fmt::join(names, ", "))));
+                                   say("It has: {}.", fmt::format("{}", fmt::join(names, ", "))));
     }
     if (names.size() != 1) {
         throw Error(
@@ -206,9 +207,10 @@ UserLayer read(const std::string& file, const std::string& layer, Wanted wanted)
         add_geometry(feature->GetGeometryRef(), std::move(made), result, wanted);
     }
     if (messages.failures() > before) {
-        throw detail::access_error(shown_location(file),
-                           say("The layer could be read only in part: {}", messages.failures_since(before)),
-                           say("The file is damaged: fetch it anew."));
+        throw detail::access_error(
+            shown_location(file),
+            say("The layer could be read only in part: {}", messages.failures_since(before)),
+            say("The file is damaged: fetch it anew."));
     }
     return result;
 }

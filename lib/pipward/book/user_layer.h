@@ -12,20 +12,21 @@ namespace pipward::book {
 
 /// A point or a line of a user's own layer.
 struct UserFeature {
-    std::string name;  ///< "feature 12"
-    bool is_line = false;
+    std::string name;                            ///< "feature 12"
+    bool is_line = false;                        ///< else a point, an area or nothing
     std::vector<MapPoint> points{};              ///< one for a point, two or more for a line or an area
     std::map<std::string, std::string> texts{};  ///< its attributes; unknown ones are left out
     bool is_area = false;                        ///< only of read_user_rows(): `points` are its outline
     bool has_holes = false;                      ///< which `points` do not tell
 };
 
+/// A layer of a file of the user's, read whole.
 struct UserLayer {
-    std::string name;
-    std::string crs;  ///< AUTHORITY:CODE or well-known text; empty where the layer does not tell
-    std::vector<std::string> columns{};
-    std::vector<UserFeature> features{};
-    Findings findings{};  ///< what could not be used, and why
+    std::string name;  ///< as the file calls it
+    std::string crs;   ///< AUTHORITY:CODE or well-known text; empty where the layer does not tell
+    std::vector<std::string> columns{};   ///< in the layer's order
+    std::vector<UserFeature> features{};  ///< in the layer's order
+    Findings findings{};                  ///< what could not be used, and why
 };
 
 /// Reads points and lines of any file that OGR opens: GeoPackage, Shapefile, GeoJSON, CSV with columns of

@@ -9,13 +9,15 @@
 /// Workbooks of spreadsheets, XLSX and ODS, as the texts of their cells.
 namespace pipward::book {
 
+/// A line in which something stands.
 struct WorkbookLine {
-    int number = 0;  ///< as the spreadsheet counts them, from 1
-    std::vector<std::string> cells;
+    int number = 0;                  ///< as the spreadsheet counts them, from 1
+    std::vector<std::string> cells;  ///< UTF-8, from the first column on; empty ones between are kept
 };
 
+/// One sheet of a workbook.
 struct WorkbookSheet {
-    std::string name;
+    std::string name;                 ///< on its tab
     std::vector<WorkbookLine> lines;  ///< those in which something stands
 };
 

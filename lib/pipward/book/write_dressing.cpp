@@ -5,8 +5,8 @@
 #include <algorithm>
 
 #include "pipward/book/detail/dress_rows.h"
-#include "pipward/book/dressing.h"
 #include "pipward/book/detail/transaction.h"
+#include "pipward/book/dressing.h"
 
 namespace pipward::book {
 namespace {
@@ -31,11 +31,11 @@ std::string time_now(detail::Session& session) {
 void make_tables(detail::Session& session, const std::string& time) {
     if (!detail::has_table(session, "layer_styles")) {
         detail::run_sql(session, styles_form);
-        detail::run_sql(session,
-                fmt::format("INSERT INTO gpkg_contents (table_name, data_type, identifier, description, "
-                            "last_change) VALUES ('layer_styles', 'attributes', 'Layer styles', "
-                            "'How the layers look in a desktop.', {})",
-                            detail::quoted_text(time)));
+        detail::run_sql(
+            session, fmt::format("INSERT INTO gpkg_contents (table_name, data_type, identifier, description, "
+                                 "last_change) VALUES ('layer_styles', 'attributes', 'Layer styles', "
+                                 "'How the layers look in a desktop.', {})",
+                                 detail::quoted_text(time)));
     }
     if (!detail::has_table(session, "qgis_projects")) {
         detail::run_sql(session, projects_form);
@@ -53,10 +53,10 @@ struct StyleRow {
 // OGR takes a bare id for the row number and leaves it out of the columns.
 std::vector<StyleRow> styles_of(detail::Session& session, const StyleText& style) {
     std::vector<StyleRow> rows;
-    for (const auto& row :
-         detail::query(session, fmt::format("SELECT CAST(id AS TEXT), styleName, useAsDefault, description, styleQML "
-                                    "FROM layer_styles WHERE f_table_name = {} ORDER BY id",
-                                    detail::quoted_text(style.table)))) {
+    for (const auto& row : detail::query(
+             session, fmt::format("SELECT CAST(id AS TEXT), styleName, useAsDefault, description, styleQML "
+                                  "FROM layer_styles WHERE f_table_name = {} ORDER BY id",
+                                  detail::quoted_text(style.table)))) {
         auto text = row[4].value_or("");
         const bool ours = row[1] == std::string(style_name);
         rows.push_back({row[0].value_or(""), ours, ours && detail::is_our_style(row[3].value_or(""), text),
@@ -66,24 +66,28 @@ std::vector<StyleRow> styles_of(detail::Session& session, const StyleText& style
 }
 
 void add_style(detail::Session& session, const StyleText& style, bool as_default, const std::string& time) {
-    detail::run_sql(session,
-            fmt::format("INSERT INTO layer_styles (f_table_catalog, f_table_schema, f_table_name, "
-                        "f_geometry_column, styleName, styleQML, styleSLD, useAsDefault, description, owner, "
-                        "update_time) VALUES ('', '', {}, {}, {}, {}, '', {}, {}, '', {})",
-                        detail::quoted_text(style.table), detail::quoted_text(style.geometry_column), detail::quoted_text(style_name),
-                        detail::quoted_text(style.text), as_default ? 1 : 0, detail::quoted_text(detail::style_mark(style.text)),
-                        detail::quoted_text(time)));
+    detail::run_sql(
+        session,
+        fmt::format("INSERT INTO layer_styles (f_table_catalog, f_table_schema, f_table_name, "
+                    "f_geometry_column, styleName, styleQML, styleSLD, useAsDefault, description, owner, "
+                    "update_time) VALUES ('', '', {}, {}, {}, {}, '', {}, {}, '', {})",
+                    detail::quoted_text(style.table), detail::quoted_text(style.geometry_column),
+                    detail::quoted_text(style_name), detail::quoted_text(style.text), as_default ? 1 : 0,
+                    detail::quoted_text(detail::style_mark(style.text)), detail::quoted_text(time)));
 }
 
-void replace_style(detail::Session& session, const StyleRow& old, const StyleText& style, const std::string& time) {
-    detail::run_sql(session,
-            fmt::format("UPDATE layer_styles SET styleQML = {}, f_geometry_column = {}, description = {}, "
-                        "update_time = {} WHERE id = {}",
-                        detail::quoted_text(style.text), detail::quoted_text(style.geometry_column),
-                        detail::quoted_text(detail::style_mark(style.text)), detail::quoted_text(time), old.id));
+void replace_style(detail::Session& session, const StyleRow& old, const StyleText& style,
+                   const std::string& time) {
+    detail::run_sql(
+        session,
+        fmt::format("UPDATE layer_styles SET styleQML = {}, f_geometry_column = {}, description = {}, "
+                    "update_time = {} WHERE id = {}",
+                    detail::quoted_text(style.text), detail::quoted_text(style.geometry_column),
+                    detail::quoted_text(detail::style_mark(style.text)), detail::quoted_text(time), old.id));
 }
 
-void put_style(detail::Session& session, const StyleText& style, const std::string& time, DressReport& report) {
+void put_style(detail::Session& session, const StyleText& style, const std::string& time,
+               DressReport& report) {
     const auto rows = styles_of(session, style);
     const bool users_default =
         std::ranges::any_of(rows, [](const StyleRow& row) { return row.is_default && !row.named_as_ours; });
@@ -105,12 +109,13 @@ void put_style(detail::Session& session, const StyleText& style, const std::stri
     report.written.push_back(style.table);
 }
 
-void put_project(detail::Session& session, const ProjectText& project, const std::string& time, DressReport& report) {
+void put_project(detail::Session& session, const ProjectText& project, const std::string& time,
+                 DressReport& report) {
     const auto name = detail::quoted_text(project.name);
     const auto rows = detail::query(session,
-                            "SELECT CAST(metadata AS TEXT), CAST(content AS TEXT) FROM qgis_projects "
-                            "WHERE name = " +
-                                name);
+                                    "SELECT CAST(metadata AS TEXT), CAST(content AS TEXT) FROM qgis_projects "
+                                    "WHERE name = " +
+                                        name);
     if (!rows.empty()) {
         const auto old = rows[0][1].value_or("");
         if (!detail::is_our_project(rows[0][0].value_or(""), old)) {
@@ -125,7 +130,8 @@ void put_project(detail::Session& session, const ProjectText& project, const std
     detail::run_sql(
         session,
         fmt::format("INSERT OR REPLACE INTO qgis_projects (name, metadata, content) VALUES ({}, {}, {})",
-                    name, detail::quoted_text(detail::project_mark(project.content, time)), detail::quoted_text(project.content)));
+                    name, detail::quoted_text(detail::project_mark(project.content, time)),
+                    detail::quoted_text(project.content)));
     report.written.push_back(project.name);
 }
 
@@ -135,8 +141,8 @@ DressReport write_dressing(const std::string& location, const std::vector<StyleT
                            const ProjectText& project, Patience patience) {
     if (detail::is_server(location)) {
         throw detail::access_error(shown_location(location),
-                           say("Only a GeoPackage can be dressed, not a database server."),
-                           say("Style the layers in the desktop and keep its project there."));
+                                   say("Only a GeoPackage can be dressed, not a database server."),
+                                   say("Style the layers in the desktop and keep its project there."));
     }
     DressReport report;
     detail::change_book(location, {"layer_styles", "qgis_projects"}, patience, [&](detail::Session& session) {

@@ -5,41 +5,35 @@
 #include <map>
 
 #include "pipward/book/book.h"
+#include "pipward/book/detail/check.h"
 #include "pipward/book/detail/layers.h"
-#include "pipward/book/schema.h"
 #include "pipward/book/detail/transaction.h"
+#include "pipward/book/records.h"
 #include "pipward/record/words.h"
 
 namespace pipward::book {
 namespace {
 
-Finding about(const WeatherDay& day, std::string field, std::string value, Sentence message,
-              Sentence remedy) {
-    return {.level = Level::error,
-            .table = "weather_day",
-            .row = day.station + " " + to_iso(day.day),
-            .field = std::move(field),
-            .value = std::move(value),
-            .message = std::move(message),
-            .remedy = std::move(remedy)};
+detail::Whereabouts at(const WeatherDay& day, std::string_view field, std::string value) {
+    return {"weather_day", day.station + " " + to_iso(day.day), field, std::move(value)};
 }
 
-std::vector<Cell> cells_of(const WeatherDay& day) {
-    return {day.station, day.day, day.t_min.degrees, day.t_max.degrees, std::string(to_word(day.source))};
+const std::vector<BookColumn>& day_columns() {
+    return table_of_records<WeatherDay>().columns;
 }
 
 void check_values(const WeatherDay& day, Findings& findings) {
-    const auto& columns = find_book_table("weather_day")->columns;
-    const auto cells = cells_of(day);
-    for (std::size_t i = 0; i < cells.size(); ++i) {
-        if (auto wrong = check_cell(columns[i], cells[i])) {
-            findings.push_back(about(day, wrong->field, wrong->value, wrong->message, wrong->remedy));
+    const auto row = row_of(day);
+    for (std::size_t i = 0; i < row.cells.size(); ++i) {
+        if (auto wrong = check_cell(day_columns()[i], row.cells[i])) {
+            findings.push_back(
+                detail::error(at(day, wrong->field, wrong->value), wrong->message, wrong->remedy));
         }
     }
     if (day.t_min > day.t_max) {
-        findings.push_back(about(day, "t_min_c", fmt::format("{}", day.t_min.degrees),
-                                 say("The lowest temperature is above the highest."),
-                                 say("Correct the day in the source.")));
+        findings.push_back(detail::error(at(day, "t_min_c", fmt::format("{}", day.t_min.degrees)),
+                                         say("The lowest temperature is above the highest."),
+                                         say("Correct the day in the source.")));
     }
 }
 
@@ -48,13 +42,13 @@ void check_days(const std::vector<WeatherDay>& days) {
     std::map<Day, int> seen;
     for (const auto& day : days) {
         if (day.station != days.front().station) {
-            findings.push_back(about(day, "station", day.station,
-                                     say("The days are of more than one station."),
-                                     say("Write one station at a time.")));
+            findings.push_back(detail::error(at(day, "station", day.station),
+                                             say("The days are of more than one station."),
+                                             say("Write one station at a time.")));
         }
         if (++seen[day.day] == 2) {
-            findings.push_back(about(day, "day", to_iso(day.day), say("The day is given twice."),
-                                     say("Keep one of the two.")));
+            findings.push_back(detail::error(at(day, "day", to_iso(day.day)), say("The day is given twice."),
+                                             say("Keep one of the two.")));
         }
         check_values(day, findings);
     }
@@ -67,7 +61,7 @@ OGRLayer& layer_named(detail::Session& session, const std::string& location, con
     OGRLayer* layer = session.dataset->GetLayerByName(name);
     if (layer == nullptr) {
         throw detail::access_error(location, say("The book has no table {}.", name),
-                           say("Check it with book-check."));
+                                   say("Check it with book-check."));
     }
     return *layer;
 }
@@ -79,8 +73,9 @@ void expect_station(detail::Session& session, const std::string& location, const
     const OGRFeatureUniquePtr found(stations.GetNextFeature());
     stations.SetAttributeFilter(nullptr);
     if (found == nullptr) {
-        throw Error(Trouble::input,
-                    about(day, "station", day.station, say("The book has no station of this name."),
+        throw Error(
+            Trouble::input,
+            detail::error(at(day, "station", day.station), say("The book has no station of this name."),
                           say("Add the station first, with its place and elevation.")));
     }
 }
@@ -103,10 +98,10 @@ Stored stored_days(detail::Session& session, OGRLayer& layer, const std::string&
 }
 
 void fill(OGRFeature& feature, const WeatherDay& day) {
-    const auto cells = cells_of(day);
-    const auto& columns = find_book_table("weather_day")->columns;
-    for (std::size_t i = 0; i < cells.size(); ++i) {
-        detail::set_field(feature, feature.GetFieldIndex(std::string(columns[i].name).c_str()), cells[i]);
+    const auto row = row_of(day);
+    for (std::size_t i = 0; i < row.cells.size(); ++i) {
+        detail::set_field(feature, feature.GetFieldIndex(std::string(day_columns()[i].name).c_str()),
+                          row.cells[i]);
     }
 }
 
@@ -134,8 +129,8 @@ bool supersedes(const WeatherDay& day, const OGRFeature& stored) {
            stored.GetFieldAsString("source") == to_word(WeatherSource::forecast);
 }
 
-WeatherWritten write_days(detail::Session& session, const std::string& location, const std::vector<WeatherDay>& days,
-                          bool replace_existing) {
+WeatherWritten write_days(detail::Session& session, const std::string& location,
+                          const std::vector<WeatherDay>& days, bool replace_existing) {
     expect_station(session, location, days.front());
     auto& layer = layer_named(session, location, "weather_day");
     const auto stored = stored_days(session, layer, days.front().station);
@@ -164,8 +159,9 @@ WeatherWritten write_weather(const std::string& location, const std::vector<Weat
     }
     check_days(days);
     WeatherWritten written;
-    detail::change_book(location, {"weather_day"}, default_patience,
-                [&](detail::Session& session) { written = write_days(session, location, days, replace_existing); });
+    detail::change_book(location, {"weather_day"}, default_patience, [&](detail::Session& session) {
+        written = write_days(session, location, days, replace_existing);
+    });
     return written;
 }
 

@@ -99,7 +99,8 @@ void collect_ways(SeasonPlan& plan, const std::vector<detail::GoalPlan>& goals) 
     }
 }
 
-void note_about_goals(SeasonPlan& plan, const detail::Bench& bench, const std::vector<const CrossGoal*>& goals) {
+void note_about_goals(SeasonPlan& plan, const detail::Bench& bench,
+                      const std::vector<const CrossGoal*>& goals) {
     note_other_seasons(plan.findings, bench.orchard->goals.size() - goals.size(), plan.season);
     note_no_goals(plan.findings, goals.empty(), plan.season);
     for (const auto* goal : goals) {
@@ -114,12 +115,12 @@ SeasonPlan plan_season(const bloom::BloomForecast& forecast, const Orchard& orch
                        const CrossingAssumptions& assumptions) {
     SeasonPlan plan{forecast.season, forecast.as_of, {}, {}, {}, {}};
     detail::Bench bench{&forecast,
-                &orchard,
-                assumptions,
-                OrchardIndex(orchard),
-                detail::stock_of(orchard, forecast),
-                kinship_of(orchard, plan.findings),
-                detail::CourseShelf(forecast)};
+                        &orchard,
+                        assumptions,
+                        OrchardIndex(orchard),
+                        detail::stock_of(orchard, forecast),
+                        kinship_of(orchard, plan.findings),
+                        detail::CourseShelf(forecast)};
     const auto goals = goals_in_order(orchard, forecast.season);
     note_about_goals(plan, bench, goals);
     std::vector<detail::GoalPlan> planned;

@@ -52,24 +52,31 @@ void take_pollinations(Stock& stock, const Orchard& orchard) {
     }
 }
 
-// Sums of mass over sums of flowers: a large lot tells more than a small one.
-void weigh_pollen(Stock& stock, const Orchard& orchard) {
-    std::map<std::string, std::pair<double, double>> weighed;  // mass and flowers, by donor
-    double mass = 0;
+/// Sums of mass over sums of flowers: a large lot tells more than a small one.
+struct Weighed {
+    double milligrams = 0;
     double flowers = 0;
+
+    void add(double more_milligrams, double more_flowers) {
+        milligrams += more_milligrams;
+        flowers += more_flowers;
+    }
+};
+
+void weigh_pollen(Stock& stock, const Orchard& orchard) {
+    std::map<std::string, Weighed> of_donor;
+    Weighed all;
     for (const auto& lot : orchard.pollen_lots) {
-        if (lot.mass && lot.flowers && lot.mass->value > 0 && *lot.flowers > 0) {
-            weighed[lot.donor].first += lot.mass->value;
-            weighed[lot.donor].second += *lot.flowers;
-            mass += lot.mass->value;
-            flowers += *lot.flowers;
+        if (lot.gathered_on <= stock.as_of && lot.mass && lot.flowers && lot.mass->value > 0 && *lot.flowers > 0) {
+            of_donor[lot.donor].add(lot.mass->value, *lot.flowers);
+            all.add(lot.mass->value, *lot.flowers);
         }
     }
-    for (const auto& [donor, sums] : weighed) {
-        stock.pollen_per_flower_mg[donor] = sums.first / sums.second;
+    for (const auto& [donor, weighed] : of_donor) {
+        stock.pollen_per_flower_mg[donor] = weighed.milligrams / weighed.flowers;
     }
-    if (flowers > 0) {
-        stock.usual_pollen_per_flower_mg = mass / flowers;
+    if (all.flowers > 0) {
+        stock.usual_pollen_per_flower_mg = all.milligrams / all.flowers;
     }
 }
 

@@ -16,7 +16,7 @@ std::string spaced(std::string_view word) {
     return text;
 }
 
-/// Texts that are longer than a line.
+/// Texts of results that are longer than a line.
 bool is_long(std::string_view column) {
     static constexpr std::array long_ones{"note", "why", "warnings"};
     return std::ranges::find(long_ones, column) != long_ones.end();
@@ -36,7 +36,8 @@ Widget text_widget(const book::BookColumn& column) {
         const auto& to = column.references.front();
         return PickFrom{std::string(to.table), std::string(to.column), std::string(to.within)};
     }
-    return PlainText{.long_text = is_long(column.name), .offers_known = column.references.size() > 1};
+    return PlainText{.long_text = column.role == book::ColumnRole::remark,
+                     .offers_known = column.references.size() > 1};
 }
 
 Widget widget_of(const book::BookColumn& column, const Wording& wording) {

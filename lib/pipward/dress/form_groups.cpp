@@ -6,6 +6,7 @@
 namespace pipward::dress::detail {
 namespace {
 
+/// A tab of a result's form.
 struct Tab {
     std::string_view table;
     Sentence title;
@@ -14,20 +15,6 @@ struct Tab {
 
 const std::vector<Tab>& tabs() {
     static const std::vector<Tab> all{
-        {"tree",
-         say("Tree"),
-         {"label", "accession", "purpose", "rootstock", "planted_on", "removed_on", "note"}},
-        {"tree", say("Place"), {"block", "row", "position", "placed_by", "accuracy_m", "elevation_m"}},
-        {"accession",
-         say("Accession"),
-         {"name", "kind", "species", "seed_parent", "pollen_parent", "sport_of", "note"}},
-        {"accession",
-         say("Breeding"),
-         {"s_alleles", "ploidy", "seed_ripe_days", "chill_portions", "protected_until"}},
-        {"seed_lot", say("Lot"), {"code", "cross", "seeds", "from_tags", "note"}},
-        {"seed_lot",
-         say("Treatment"),
-         {"washed_on", "cold_from", "cold_to", "cold_c", "treatment", "medium"}},
         {"bloom_window",
          say("Full bloom"),
          {"label", "accession", "season", "full_p10", "full_p50", "full_p90"}},
@@ -54,27 +41,39 @@ bool has(const std::vector<FormGroup>& groups, const std::string& column) {
     });
 }
 
-std::vector<FormGroup> known_groups(std::string_view table, const Wording& wording) {
-    std::vector<FormGroup> groups;
-    for (const auto& tab : tabs()) {
-        if (tab.table == table) {
-            groups.push_back({tab.title.in(wording), {tab.columns.begin(), tab.columns.end()}});
-        }
-    }
-    return groups;
+void add(FormGroup& group, const book::BookColumn& column) {
+    auto& columns = group.columns;
+    columns.insert(std::ranges::find(columns, column.shown_before), std::string(column.name));
 }
 
 }  // namespace
 
-std::vector<FormGroup> form_groups(std::string_view table, std::string_view title,
-                                   const std::vector<FieldDress>& fields, const Wording& wording) {
-    auto groups = known_groups(table, wording);
-    if (groups.empty()) {
-        groups.push_back({std::string(title), {}});
+std::vector<FormGroup> form_groups(const book::BookTable& table, const Wording& wording) {
+    std::vector<FormGroup> groups;
+    for (const auto& column : table.columns) {
+        const auto title = column.tab.empty() ? std::string{} : column.tab.in(wording);
+        auto group = title.empty() ? groups.begin() : std::ranges::find(groups, title, &FormGroup::title);
+        if (group == groups.end()) {
+            group = groups.insert(group, {title.empty() ? wording(table.title) : title, {}});
+        }
+        add(*group, column);
     }
-    for (const auto& field : fields) {
-        if (!std::holds_alternative<Hidden>(field.widget) && !has(groups, field.column)) {
-            groups.front().columns.push_back(field.column);
+    return groups;
+}
+
+std::vector<FormGroup> form_groups(const TableShape& result, const Wording& wording) {
+    std::vector<FormGroup> groups;
+    for (const auto& tab : tabs()) {
+        if (tab.table == result.name) {
+            groups.push_back({tab.title.in(wording), {tab.columns.begin(), tab.columns.end()}});
+        }
+    }
+    if (groups.empty()) {
+        groups.push_back({wording(result.title), {}});
+    }
+    for (const auto& column : result.columns) {
+        if (!has(groups, column.name)) {
+            groups.front().columns.push_back(column.name);
         }
     }
     return groups;

@@ -60,12 +60,12 @@ Sentence bloom_tip(const Wording& wording) {
     const auto day = [&](std::string_view name, const Sentence& form) {
         return detail::tip(detail::day_words(name, form, wording));
     };
-    return joined(
-        {verbatim("<b>"), detail::tip(detail::column("label")), verbatim("</b> "), detail::tip(detail::column("accession")), verbatim("<br>"),
-         say("full bloom about {},", day("full_p50", say("d MMMM yyyy"))), verbatim("<br>"),
-         say("8 springs in 10 from {} to {}", day("full_p10", say("d MMMM")),
-             day("full_p90", say("d MMMM")))},
-        {});
+    return joined({verbatim("<b>"), detail::tip(detail::column("label")), verbatim("</b> "),
+                   detail::tip(detail::column("accession")), verbatim("<br>"),
+                   say("full bloom about {},", day("full_p50", say("d MMMM yyyy"))), verbatim("<br>"),
+                   say("8 springs in 10 from {} to {}", day("full_p10", say("d MMMM")),
+                       day("full_p90", say("d MMMM")))},
+                  {});
 }
 
 }  // namespace

@@ -19,25 +19,31 @@ constexpr Side pollen_side{1.8, 1.8};
 // Work that does not press would hide the bloom on a map of the whole orchard.
 constexpr int near_enough = 800;
 
-RuleLook urgency(std::string words, std::string_view urgency, MarkerShape shape, const Ink& fill,
-                 const Side& side, int farthest = 0) {
-    return {std::move(words), fmt::format("\"urgency\" = '{}'", urgency),
-            MarkerLook{.shape = shape,
-                       .fill = fill,
+struct UrgencyLook {
+    std::string_view urgency;
+    MarkerShape shape;
+    Ink fill;
+    int farthest = 0;
+};
+
+RuleLook rule_of(std::string words, const UrgencyLook& look, const Side& side) {
+    return {std::move(words), fmt::format("\"urgency\" = '{}'", look.urgency),
+            MarkerLook{.shape = look.shape,
+                       .fill = look.fill,
                        .edge = ink::dark,
                        .size = {.metres = 2.4, .least_mm = 1.8, .most_mm = 3.6},
                        .edge_width = {.metres = 0.15, .least_mm = 0.2, .most_mm = 0.3},
                        .aside_mm = side.aside_mm,
                        .above_mm = side.above_mm},
-            farthest};
+            look.farthest};
 }
 
 std::vector<RuleLook> by_urgency(const Side& side, const Wording& wording) {
     return {
-        urgency(say("Today").in(wording), "today", MarkerShape::star, ink::vermilion, side),
-        urgency(say("This week").in(wording), "this week", MarkerShape::triangle, ink::orange, side),
-        urgency(say("Later").in(wording), "later", MarkerShape::circle, ink::white, side, near_enough),
-        urgency(say("Too late").in(wording), "too late", MarkerShape::cross, ink::grey, side, near_enough)};
+        rule_of(say("Today").in(wording), {"today", MarkerShape::star, ink::vermilion}, side),
+        rule_of(say("This week").in(wording), {"this week", MarkerShape::triangle, ink::orange}, side),
+        rule_of(say("Later").in(wording), {"later", MarkerShape::circle, ink::white, near_enough}, side),
+        rule_of(say("Too late").in(wording), {"too late", MarkerShape::cross, ink::grey, near_enough}, side)};
 }
 
 std::string field_words(const Wording& wording) {

@@ -20,7 +20,7 @@ std::string with_day(std::string_view name, std::string_view day, const Wording&
     return fmt::format("{} || ', ' || {}", detail::column(name), detail::day_words(day, say("d MMM yyyy"), wording));
 }
 
-// What names a row in lists and forms, where the table has no key of its own.
+// What names a row in lists and forms, where neither its key nor its first column and its day do.
 std::vector<RowName> row_names(const Wording& wording) {
     const auto value = [](std::string_view name) { return detail::computed(detail::column(name)); };
     const auto noted = detail::computed(detail::day_words("noted_on", say("d MMM yyyy"), wording));
@@ -49,7 +49,7 @@ std::vector<RowName> row_names(const Wording& wording) {
     };
 }
 
-std::string row_name_of(std::string_view table, std::string_view key, const Wording& wording) {
+std::optional<std::string> special_row_name(std::string_view table, const Wording& wording) {
     for (const auto& entry : row_names(wording)) {
         if (entry.table == table) {
             return entry.expression;

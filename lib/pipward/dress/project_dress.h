@@ -12,42 +12,46 @@
 /// A whole map of a book as plain data: which layers in which groups, over which ground and days.
 namespace pipward::dress {
 
+/// One layer of the map.
 struct ProjectLayer {
-    LayerDress dress;
+    LayerDress dress;  ///< how it looks
+    /// In the book's system; nothing where it has no rows or no places.
     std::optional<book::MapBox> extent{};
 };
 
+/// Layers that are listed together.
 struct ProjectGroup {
-    std::string title;
-    bool open = true;  ///< its layers are listed from the start
-    std::vector<ProjectLayer> layers;
+    std::string title;                 ///< in the list of layers
+    bool open = true;                  ///< its layers are listed from the start
+    std::vector<ProjectLayer> layers;  ///< the first is drawn on top
 };
 
 /// A column of a child table and the one of its parent that it refers to.
 struct PairedColumn {
-    std::string of_child;
-    std::string of_parent;
+    std::string of_child;   ///< as the book stores its name
+    std::string of_parent;  ///< as the book stores its name
 };
 
 /// Rows of `child` that name a row of `parent`.
 struct ProjectRelation {
-    std::string id;
-    std::string title;  ///< over the rows in the parent's form
-    std::string child;
-    std::string parent;
-    std::vector<PairedColumn> columns;
+    std::string id;                     ///< no other relation of the map has it
+    std::string title;                  ///< over the rows in the parent's form
+    std::string child;                  ///< a table of the book
+    std::string parent;                 ///< a table of the book
+    std::vector<PairedColumn> columns;  ///< all of which must agree
 };
 
+/// The whole map.
 struct ProjectDress {
-    std::string title;
-    std::string book_file;  ///< without its folder: the project lies in the same file
-    std::string crs_wkt;
-    std::string crs_code;
-    bool geographic = false;
-    std::optional<book::MapBox> extent{};
-    std::optional<BloomSpan> bloom{};
-    std::vector<ProjectGroup> groups;  ///< the first is drawn on top
-    std::vector<ProjectRelation> relations;
+    std::string title;                     ///< of the window
+    std::string book_file;                 ///< without its folder: the project lies in the same file
+    std::string crs_wkt;                   ///< WKT 2
+    std::string crs_code;                  ///< AUTHORITY:CODE; empty where there is none
+    bool geographic = false;               ///< the system counts degrees, not metres
+    std::optional<book::MapBox> extent{};  ///< what is shown at first; nothing for an orchard without places
+    std::optional<BloomSpan> bloom{};      ///< the weeks that can be played through; nothing without windows
+    std::vector<ProjectGroup> groups;      ///< the first is drawn on top
+    std::vector<ProjectRelation> relations;  ///< one a reference between tables of the map
 };
 
 /// The name under which the project is kept in the book, in every language.

@@ -95,11 +95,6 @@ bool refers_twice(const book::BookTable& table, std::string_view parent) {
            }) > 1;
 }
 
-// Thousands of days of weather in a station's form would help nobody.
-bool is_shown(const book::BookTable& table) {
-    return table.name != "weather_day";
-}
-
 // A blend is several rows of one name, which no relation can point at.
 bool names_one_row(const book::Reference& to) {
     const auto* parent = book::find_book_table(to.table);
@@ -128,7 +123,8 @@ std::vector<ProjectRelation> relations_of(const std::vector<LayerDress>& layers,
     for (const auto& table : book::book_tables()) {
         for (const auto& column : table.columns) {
             for (const auto& to : column.references) {
-                if (is_shown(table) && has(layers, table.name) && has(layers, to.table) &&
+                // Thousands of days of weather in a station's form would help nobody.
+                if (!table.long_series && has(layers, table.name) && has(layers, to.table) &&
                     names_one_row(to)) {
                     relations.push_back(relation(table, column, to, wording));
                 }

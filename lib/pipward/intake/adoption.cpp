@@ -59,6 +59,14 @@ Row row_of(const MadeRow& made, const book::BookTable& table) {
 
 }  // namespace
 
+std::span<const Word<Fate>> words(Fate) {
+    static constexpr std::array<Word<Fate>, 4> all{{{Fate::added, "added", "added"},
+                                                    {Fate::known, "known", "in the book already"},
+                                                    {Fate::left_out, "left_out", "left out"},
+                                                    {Fate::refused, "refused", "refused"}}};
+    return all;
+}
+
 std::span<const Word<AdoptTable>> words(AdoptTable) {
     static constexpr std::array table{
         Word<AdoptTable>{AdoptTable::trees, "trees", "points, a tree each"},
@@ -75,7 +83,7 @@ std::string AdoptRow::text(const std::string& column) const {
 }
 
 std::string Adoption::key() const {
-    return table == "tree" ? "label" : "name";
+    return std::string(book::name_column(*book::find_book_table(table))->name);
 }
 
 std::string Adoption::name_of(const AdoptRow& row) const {
@@ -84,12 +92,11 @@ std::string Adoption::name_of(const AdoptRow& row) const {
     return name.empty() ? row.feature : fmt::format("{} ({})", row.feature, one_line(name, enough));
 }
 
-void Adoption::complain(Level level, AdoptRow& row, std::string field, std::string value, Sentence message,
-                        Sentence remedy) {
-    complain(row, {level, {}, {}, std::move(field), std::move(value), std::move(message), std::move(remedy)});
+void Adoption::complain(AdoptRow& row, Remark remark) {
+    complain_of(row, finding_about({}, {}, std::move(remark)));
 }
 
-void Adoption::complain(AdoptRow& row, Finding finding) {
+void Adoption::complain_of(AdoptRow& row, Finding finding) {
     if (finding.level == Level::error && row.fate != Fate::refused) {
         row.fate = Fate::refused;
         row.why = finding.message;

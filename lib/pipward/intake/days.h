@@ -14,6 +14,7 @@
 /// Days as files write them, and what a whole column of them tells of their order.
 namespace pipward::intake {
 
+/// In which order a day's parts are written.
 enum class DayFormat {
     year_month_day,  ///< 2026-04-12, 2026/04/12, 20260412
     day_month_year,  ///< 12/04/2026, 12.4.2026
@@ -22,12 +23,15 @@ enum class DayFormat {
 
 /// "year-month-day"
 Sentence to_text(DayFormat format);
+/// The orders as they are typed.
 std::span<const Word<DayFormat>> words(DayFormat);
 
+/// A cell, taken apart; nothing of it has been read yet.
 struct DayCell {
-    std::string_view date;
+    std::string_view date;        ///< into the text that was given; all of it where no time follows
     bool has_clock_time = false;  ///< a time of day other than midnight follows the date
 };
+/// The text must outlive what is returned.
 DayCell split_day(std::string_view text);
 
 /// Year with four digits; month and day with one or two; parts parted by -, / or . or (year first) not at
@@ -40,13 +44,14 @@ std::optional<Day> read_day(std::string_view text, DayFormat format);
 /// What the texts of a column tell of the order of day and month, by their places: the first that can be read
 /// only with the day first, only with the month first, and as another day in either order.
 struct DayOrder {
-    std::optional<std::size_t> day_first{};
-    std::optional<std::size_t> month_first{};
-    std::optional<std::size_t> in_doubt{};
+    std::optional<std::size_t> day_first{};    ///< into the texts; nothing where none
+    std::optional<std::size_t> month_first{};  ///< into the texts; nothing where none
+    std::optional<std::size_t> in_doubt{};     ///< into the texts; nothing where none
 
     /// Where one order only is proved.
     std::optional<DayFormat> proved() const;
 };
+/// Texts that are no days with two such parts tell nothing.
 DayOrder order_of(std::span<const std::string> texts);
 
 }  // namespace pipward::intake

@@ -15,9 +15,14 @@ bool is_meant(const LayerColumn& column, const std::string& wanted, bool also_wo
            (also_words && std::ranges::find(column.words, wanted) != column.words.end());
 }
 
+// What an accession is called and what is remarked of it, a layer of trees says of its trees.
+bool is_of_the_row_alone(const LayerColumn& column) {
+    return column.bound->role == book::ColumnRole::name || column.bound->role == book::ColumnRole::remark;
+}
+
 bool serves(const LayerColumn& column, const std::string& table) {
     return column.table == table || column.table == place_table ||
-           (table == "tree" && column.table == "accession" && column.name != "name" && column.name != "note");
+           (table == "tree" && column.table == "accession" && !is_of_the_row_alone(column));
 }
 
 std::string names_of_columns(const std::string& table) {

@@ -8,10 +8,11 @@
 #include <tuple>
 
 #include "pipward/book/heading.h"
-#include "pipward/intake/detail/book_value.h"
 #include "pipward/intake/cells.h"
+#include "pipward/intake/detail/book_value.h"
 #include "pipward/intake/layer_columns.h"
 #include "pipward/value/nearest.h"
+#include "pipward/value/utf8.h"
 
 namespace pipward::intake {
 namespace {
@@ -153,6 +154,35 @@ void guess_by_values(FieldMapping& mapping, const std::vector<FieldSample>& fiel
 }
 
 }  // namespace
+
+std::span<const Word<GuessedBy>> words(GuessedBy) {
+    static constexpr std::array<Word<GuessedBy>, 7> all{
+        {{GuessedBy::nothing, "none", "goes nowhere"},
+         {GuessedBy::same_name, "same_name", "same name"},
+         {GuessedBy::word, "trade_word", "trade word"},
+         {GuessedBy::cut_short, "cut_short", "name cut short"},
+         {GuessedBy::near_word, "near_word", "name some letters off"},
+         {GuessedBy::values, "values", "its values are accessions of the book"},
+         {GuessedBy::given, "given", "as you said"}}};
+    return all;
+}
+
+std::string samples_of(const FieldSample& field) {
+    constexpr std::size_t enough = 3;
+    constexpr std::size_t longest = 24;
+    std::vector<std::string> seen;
+    for (const auto& text : field.texts) {
+        const auto shown = one_line(text, longest);
+        if (seen.size() < enough && std::ranges::find(seen, shown) == seen.end()) {
+            seen.push_back(shown);
+        }
+    }
+    std::string samples;
+    for (const auto& text : seen) {
+        samples += (samples.empty() ? "" : " | ") + text;
+    }
+    return samples;
+}
 
 const FieldGoal* FieldMapping::to(std::string_view column) const {
     const auto found = std::ranges::find(goals, column, &FieldGoal::column);

@@ -3,10 +3,12 @@
 
 #include <map>
 #include <optional>
+#include <span>
 #include <string>
 #include <string_view>
 #include <vector>
 
+#include "pipward/record/words.h"
 #include "pipward/value/finding.h"
 
 /// Which field of a user's layer goes to which column of the book. Pure: needs no file.
@@ -14,10 +16,11 @@ namespace pipward::intake {
 
 /// A field of a layer as far as guessing looks at it.
 struct FieldSample {
-    std::string name;
+    std::string name;                ///< as the layer heads it
     std::vector<std::string> texts;  ///< every value that is known, by row
 };
 
+/// How it was seen where a field goes.
 enum class GuessedBy {
     nothing,    ///< it goes nowhere
     same_name,  ///< the book's own name of the column
@@ -28,19 +31,25 @@ enum class GuessedBy {
     given,      ///< said by the user
 };
 
+std::span<const Word<GuessedBy>> words(GuessedBy);
+
+/// Some of a field's values, cut to one line: "12 | 13 | 14".
+std::string samples_of(const FieldSample& field);
+
 /// A column as "tree.planted_on"; empty where the field goes nowhere.
 struct FieldGoal {
-    std::string field;
-    std::string column;
-    GuessedBy by = GuessedBy::nothing;
-    std::string word{};  ///< the word that it was taken for; empty for the column's own name
-    int letters_off = 0;
-    std::string instead{};  ///< the field that has the column, where this one was not needed
+    std::string field;                  ///< as the layer heads it
+    std::string column;                 ///< the code of a LayerColumn
+    GuessedBy by = GuessedBy::nothing;  ///< `nothing` where `column` is empty, unless the user said so
+    std::string word{};                 ///< the word that it was taken for; empty for the column's own name
+    int letters_off = 0;                ///< of a near_word, else 0
+    std::string instead{};              ///< the field that has the column, where this one was not needed
 };
 
+/// Where each field of a layer goes.
 struct FieldMapping {
-    std::string table;  ///< the rows' own
-    std::vector<FieldGoal> goals;
+    std::string table;             ///< the rows' own
+    std::vector<FieldGoal> goals;  ///< one a field, in the layer's order
 
     /// The field that goes to the column; null where none does. Of several that go to a note, the first.
     const FieldGoal* to(std::string_view column) const;
@@ -52,7 +61,13 @@ int farthest_slip(std::string_view word);
 
 /// Which table a layer is for, by its geometries and by how many of its fields have words of the table:
 /// "tree", "accession", "tree_row" or "block".
-enum class LayerShape { none, points, lines, areas };
+enum class LayerShape {
+    none,    ///< rows without places
+    points,  ///< a point each
+    lines,   ///< a line each
+    areas    ///< an outline each
+};
+/// Always one of the four.
 std::string guess_table(const std::vector<FieldSample>& fields, LayerShape shape);
 
 /// Guesses every field's column. Each column is taken by one field, the nearest by name, of equals the first

@@ -2,7 +2,6 @@
 #include "pipward/intake/layer_columns.h"
 
 #include <algorithm>
-#include <array>
 
 #include "pipward/book/heading.h"
 
@@ -46,7 +45,15 @@ std::vector<LayerColumn> make_columns() {
 }  // namespace
 
 std::span<const std::string_view> adopted_tables() {
-    static constexpr std::array<std::string_view, 4> tables{"tree", "accession", "tree_row", "block"};
+    static const auto tables = [] {
+        std::vector<std::string_view> names;
+        for (const auto& table : book::book_tables()) {
+            if (table.takes_layers) {
+                names.insert(names.begin(), table.name);
+            }
+        }
+        return names;
+    }();
     return tables;
 }
 

@@ -13,15 +13,15 @@ namespace pipward::intake {
 
 /// A column of the book, or a coordinate of a layer that has no geometry: table "place", x and y.
 struct LayerColumn {
-    std::string code;  ///< "tree.planted_on"
-    std::string_view table;
-    std::string_view name;
+    std::string code;                         ///< "tree.planted_on"
+    std::string_view table;                   ///< as the book stores its name; place_table for a coordinate
+    std::string_view name;                    ///< as the book stores it; "x" or "y" for a coordinate
     std::string_view label;                   ///< for people: "Planted on"
     const book::BookColumn* bound = nullptr;  ///< null for a coordinate
     std::vector<std::string_view> words{};    ///< folded as book::field_word() folds; the likelier first
 };
 
-inline constexpr std::string_view place_table = "place";
+inline constexpr std::string_view place_table = "place";  ///< of the coordinates: no table of the book
 
 /// The tables that layers can be adopted into.
 std::span<const std::string_view> adopted_tables();

@@ -9,6 +9,7 @@
 /// What the columns of a sheet of notes hold, for people.
 namespace pipward::intake {
 
+/// What one column is for, its unit included.
 Sentence holds(const book::BookColumn& column);
 /// From what to what; empty where anything goes.
 Sentence allowed_in(const book::BookColumn& column);

@@ -8,6 +8,8 @@
 
 #include "pipward/intake/detail/known_rows.h"
 #include "pipward/intake/note_sheet.h"
+#include "pipward/intake/remark.h"
+#include "pipward/math/quantile.h"
 
 namespace pipward::intake {
 namespace {
@@ -16,15 +18,8 @@ namespace {
 constexpr int far_days = 180;
 constexpr std::size_t enough_days = 3;
 
-Finding about_line(Level level, const NoteSheet& sheet, const NoteLine& line, std::string field,
-                   std::string value, Sentence message, Sentence remedy) {
-    return {level,
-            sheet.file,
-            say("line {}", line.line),
-            std::move(field),
-            std::move(value),
-            std::move(message),
-            std::move(remedy)};
+Finding about_line(const NoteSheet& sheet, const NoteLine& line, Remark remark) {
+    return finding_about(sheet.file, say("line {}", line.line), std::move(remark));
 }
 
 /// Lines that need no judging: not filled in, or in the book already.
@@ -50,9 +45,10 @@ void tell_repeated(NoteSheet& sheet) {
         }
         const auto [first, is_new] = seen.emplace(detail::lines_of(line.entry), line.line);
         if (!is_new) {
-            line.findings.push_back(about_line(
-                Level::warning, sheet, line, "", "", say("It says the same as line {}.", first->second),
-                say("Remove one of them, if it was written twice by mistake.")));
+            line.findings.push_back(
+                about_line(sheet, line,
+                           {Level::warning, "", "", say("It says the same as line {}.", first->second),
+                            say("Remove one of them, if it was written twice by mistake.")}));
         }
     }
 }
@@ -78,19 +74,18 @@ void tell_strange_days(NoteSheet& sheet) {
     if (days.size() < enough_days) {
         return;
     }
-    const auto middle = days.begin() + static_cast<std::ptrdiff_t>(days.size() / 2);
-    std::ranges::nth_element(days, middle);
-    const auto is_far = [usual = *middle](Day day) { return std::abs(day - usual) > far_days; };
+    const Day middle = math::middle_value(days);
+    const auto is_far = [&](Day day) { return std::abs(day - middle) > far_days; };
     if (std::ranges::count_if(days, is_far) > std::max<std::ptrdiff_t>(1, std::ssize(days) / 10)) {
         return;
     }
     for (auto& line : sheet.lines) {
         const auto* day = day_in(line, column);
         if (day != nullptr && is_far(*day)) {
-            line.findings.push_back(about_line(Level::warning, sheet, line, sheet.heading_of(column->name),
-                                               to_iso(*day),
-                                               say("The other lines are of about {}.", to_iso(*middle)),
-                                               say("Correct the year or the month, if it is wrong.")));
+            line.findings.push_back(about_line(sheet, line,
+                                               {Level::warning, sheet.heading_of(column->name), to_iso(*day),
+                                                say("The other lines are of about {}.", to_iso(middle)),
+                                                say("Correct the year or the month, if it is wrong.")}));
         }
     }
 }
@@ -110,8 +105,9 @@ Finding as_of_sheet(Finding finding, const NoteLine& line, const NoteSheet& shee
                                  book::in_words(*row));
         }
     }
-    return about_line(finding.level, sheet, line, sheet.heading_of(finding.field), std::move(finding.value),
-                      std::move(finding.message), std::move(finding.remedy));
+    return about_line(sheet, line,
+                      {finding.level, sheet.heading_of(finding.field), std::move(finding.value),
+                       std::move(finding.message), std::move(finding.remedy)});
 }
 
 /// What the book says of a line. A cell that could not be read is not told once more as missing.
@@ -149,9 +145,10 @@ void take_findings(NoteSheet& sheet, const std::vector<Findings>& said, const de
 book::BookReading read_without_weather(const std::string& location) {
     std::set<std::string> tables;
     for (const auto& table : book::book_tables()) {
-        tables.emplace(table.name);
+        if (!table.long_series) {
+            tables.emplace(table.name);
+        }
     }
-    tables.erase("weather_day");
     return book::read_tables(location, tables);
 }
 

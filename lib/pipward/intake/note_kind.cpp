@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: MIT
 #include "pipward/intake/note_kind.h"
 
-#include <algorithm>
 #include <array>
 
 namespace pipward::intake {
@@ -27,10 +26,8 @@ const book::BookTable& table_of(NoteKind kind) {
 }
 
 const book::BookColumn* day_column_of(const book::BookTable& table) {
-    const auto found = std::ranges::find_if(table.columns, [](const book::BookColumn& column) {
-        return column.type == CellType::day && column.required;
-    });
-    return found == table.columns.end() ? nullptr : &*found;
+    const auto* day = book::find_column(table, table.day_column);
+    return day != nullptr && day->required ? day : nullptr;
 }
 
 bool is_the_note_itself(const book::BookColumn& column) {

@@ -10,10 +10,22 @@
 /// The kinds of notes that are written down by the sheet: one for each table that takes entries.
 namespace pipward::intake {
 
-enum class NoteKind { bloom, pollination, pollen_test, pick, seed_lot, sprouts, seed_out, score };
+/// What is noted on a sheet, a line each.
+enum class NoteKind {
+    bloom,        ///< stages of bloom
+    pollination,  ///< flowers worked
+    pollen_test,  ///< germination tests of pollen
+    pick,         ///< fruit picked
+    seed_lot,     ///< seed lots
+    sprouts,      ///< sprout counts
+    seed_out,     ///< seed taken out
+    score         ///< trait scores
+};
 
+/// The kinds as they are typed.
 std::span<const Word<NoteKind>> words(NoteKind);
 
+/// That they are written to.
 const book::BookTable& table_of(NoteKind kind);
 
 /// The column of the day on which it was seen or done; null where no day is needed (seed lots).

@@ -192,8 +192,12 @@ NoteSheet read_note_sheet(std::string_view bytes, const NoteOptions& options) {
     NoteSheet refused{sheet.file, {}, {}, {}, sheet.findings};
     if (sheet.records.empty()) {
         if (!sheet.is_refused()) {
-            refused.findings.push_back(about_file(Level::error, sheet.file, 0, {}, say("The file is empty."),
-                                                  say("Make a sheet with note-template and fill it in.")));
+            refused.findings.push_back(about_file(sheet.file, 0,
+                                                  {Level::error,
+                                                   {},
+                                                   {},
+                                                   say("The file is empty."),
+                                                   say("Make a sheet with note-template and fill it in.")}));
         }
         return refused;
     }

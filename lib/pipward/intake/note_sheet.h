@@ -15,21 +15,32 @@
 /// A sheet of notes, filled in by people, as entries of a book.
 namespace pipward::intake {
 
-enum class NoteVerdict { would_be_written, written, there_already, not_filled_in, wrong };
+/// What becomes of a line.
+enum class NoteVerdict {
+    would_be_written,  ///< nothing speaks against it
+    written,           ///< it stands in the book now
+    there_already,     ///< the book has such a note
+    not_filled_in,     ///< nothing was counted, staged or scored
+    wrong              ///< an error stands in the way of the whole sheet
+};
+/// The verdicts as they stand in tables.
 std::span<const Word<NoteVerdict>> words(NoteVerdict);
 
 /// One line of the sheet.
 struct NoteLine {
-    int line = 0;  ///< in the file, counted from 1
-    book::Entry entry{};
+    int line = 0;         ///< in the file, counted from 1
+    book::Entry entry{};  ///< cells that could not be read are left out
     bool filled = false;  ///< something was counted, staged or scored
-    Findings findings{};
+    Findings findings{};  ///< of this line
+    /// set by take_notes(); to be written before.
     NoteVerdict verdict = NoteVerdict::would_be_written;
-    Sentence why{};
+    Sentence why{};  ///< of a verdict other than to be written; may be empty
 
+    /// Whether it is to be written, as far as is known.
     bool is_wanted() const { return verdict == NoteVerdict::would_be_written; }
 };
 
+/// What is stated of a sheet instead of being found out.
 struct NoteOptions {
     std::string file;                       ///< how findings name it
     std::optional<NoteKind> kind{};         ///< seen from the heading where not given
@@ -37,11 +48,12 @@ struct NoteOptions {
     std::optional<DayFormat> day_format{};  ///< found out where not given
 };
 
+/// A sheet of notes with what is said of its lines.
 struct NoteSheet {
-    std::string file;
-    NoteKind kind = NoteKind::bloom;
+    std::string file;                 ///< how findings name it
+    NoteKind kind = NoteKind::bloom;  ///< without a meaning where a finding of the file is an error
     std::map<std::string, std::string, std::less<>> headings{};  ///< how the file heads the book's columns
-    std::vector<NoteLine> lines{};
+    std::vector<NoteLine> lines{};                               ///< in the file's order
     Findings findings{};  ///< of the file as a whole, then line by line once it is judged
 
     /// How the file heads it, else the column's own name.

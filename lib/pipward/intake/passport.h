@@ -27,6 +27,7 @@ using Passport = std::map<std::string, std::string, std::less<>>;
 bool is_institute_code(std::string_view code);
 /// A day as YYYYMMDD, month and day perhaps unknown: "197506--", "1975----".
 bool is_passport_day(std::string_view text);
+/// YYYYMMDD.
 std::string passport_day(Day day);
 
 /// The status of a sample by its code, in words; nothing for a code that the standard does not have.
@@ -39,33 +40,37 @@ std::string crop_of(const std::string& genus);
 /// What the book knows of an accession, with what its note has kept of other descriptors. `earliest` is the
 /// first planting of a tree of it, `stands` whether one is standing.
 struct PassportFacts {
-    std::string institute;
-    std::optional<Day> earliest;
-    bool stands = false;
+    std::string institute;           ///< INSTCODE of whose book it is; empty for none
+    std::optional<Day> earliest;     ///< nothing where no planting is recorded
+    bool stands = false;             ///< in the orchard, so that STORAGE is 20
     std::vector<BlendMember> blend;  ///< of its pollen parent
 };
 /// The same out of a book, as it stands on a day.
 PassportFacts facts_of(const Accession& accession, const Orchard& orchard, const std::string& institute,
                        Day as_of);
+/// What the book does not know has no descriptor.
 Passport passport_of(const Accession& accession, const PassportFacts& facts);
 
 /// An accession that a passport describes, as far as the book has places for it; what it has none for is
 /// kept at the end of the note: "[ACQDATE=1975----; STORAGE=20]".
 struct PassportReading {
-    Accession accession;
-    std::vector<BlendMember> blend;
-    std::vector<std::string> kept;  ///< descriptors that went to the note
-    std::vector<Finding> wrong;     ///< what cannot be taken; the rest is still good
-    std::string ancestry_left{};    ///< ANCEST where it is not two names or an original
+    Accession accession;             ///< its name is ACCENAME, else the number; empty where there is neither
+    std::vector<BlendMember> blend;  ///< of its pollen parent; empty where that is no blend
+    std::vector<std::string> kept;   ///< descriptors that went to the note
+    std::vector<Finding> wrong;      ///< what cannot be taken; the rest is still good
+    std::string ancestry_left{};     ///< ANCEST where it is not two names or an original
 };
+/// What is wrong is told, not thrown.
 PassportReading read_passport(const Passport& passport);
 
 /// A note taken apart: the remark and what was kept of descriptors.
 struct KeptNote {
-    std::string remark;
-    Passport kept;
+    std::string remark;  ///< without what was kept
+    Passport kept;       ///< empty where nothing was
 };
+/// Takes apart what note_with() put together.
 KeptNote kept_in(const std::string& note);
+/// The remark, then what is kept in brackets.
 std::string note_with(const std::string& remark, const Passport& kept);
 
 }  // namespace pipward::intake

@@ -55,7 +55,7 @@ Passport passport_in(const Record& record, const std::vector<std::string>& colum
 }
 
 Finding about_line(const std::string& file, const Record& record, Sentence message, Sentence remedy) {
-    return about_file(Level::warning, file, record.line, {}, std::move(message), std::move(remedy));
+    return about_file(file, record.line, {Level::warning, {}, {}, std::move(message), std::move(remedy)});
 }
 
 }  // namespace
@@ -67,8 +67,12 @@ PassportFile read_passport_file(std::string_view bytes, const std::string& file)
     if (sheet.records.empty()) {
         if (!sheet.is_refused()) {
             read.findings.push_back(
-                about_file(Level::error, file, 0, {}, say("The file is empty."),
-                           say("Give it a header of descriptors and a line an accession.")));
+                about_file(file, 0,
+                           {Level::error,
+                            {},
+                            {},
+                            say("The file is empty."),
+                            say("Give it a header of descriptors and a line an accession.")}));
         }
         return read;
     }

@@ -8,14 +8,16 @@
 
 namespace pipward::intake {
 
+/// One accession of a file.
 struct PassportLine {
-    int line = 0;  ///< of the file, counted from 1
-    Passport passport;
+    int line = 0;       ///< of the file, counted from 1
+    Passport passport;  ///< what the line tells; blank cells are left out
 };
 
+/// A file of passports as it was read.
 struct PassportFile {
-    std::vector<PassportLine> lines;
-    Findings findings;
+    std::vector<PassportLine> lines;  ///< in the file's order
+    Findings findings;                ///< with their lines
 };
 
 /// Reads a table with descriptors as its heading. Findings: errors where it is no such file; warnings for

@@ -2,10 +2,12 @@
 #include "pipward/intake/passport_judging.h"
 
 #include <algorithm>
+#include <array>
 #include <map>
 #include <set>
 
 #include "pipward/book/records.h"
+#include "pipward/intake/remark.h"
 #include "pipward/lineage/line_graph.h"
 #include "pipward/record/words.h"
 #include "pipward/value/complaint.h"
@@ -37,22 +39,20 @@ class Judging {
     PassportJudgement judged;
 
   private:
-    void tell(Level level, const JudgedPassport& passport, const std::string& field, const std::string& value,
-              Sentence message, Sentence remedy) {
-        judged.findings.push_back({level, name_, say("line {}", passport.line), field, value,
-                                   std::move(message), std::move(remedy)});
+    void tell(const JudgedPassport& passport, Remark remark) {
+        judged.findings.push_back(finding_about(name_, say("line {}", passport.line), std::move(remark)));
     }
 
     void judge(JudgedPassport& passport) {
         auto& accession = passport.reading.accession;
         for (const auto& wrong : passport.reading.wrong) {
-            tell(wrong.level, passport, wrong.field, wrong.value, wrong.message, wrong.remedy);
+            tell(passport, {wrong.level, wrong.field, wrong.value, wrong.message, wrong.remedy});
         }
         if (!seen_.insert(accession.name).second) {
             passport.fate = PassportFate::left_out;
-            tell(Level::error, passport, "ACCENAME", accession.name,
-                 say("Two lines have this name; it must be one accession's alone."),
-                 say("Make the names different, with the number behind perhaps."));
+            tell(passport, {Level::error, "ACCENAME", accession.name,
+                            say("Two lines have this name; it must be one accession's alone."),
+                            say("Make the names different, with the number behind perhaps.")});
             return;
         }
         if (const auto known = known_.find(accession.name); known != known_.end()) {
@@ -65,25 +65,31 @@ class Judging {
     }
 
     void compare(JudgedPassport& passport, const Accession& known) {
-        const auto& read = passport.reading.accession;
-        const auto compare_one = [&](const std::string& field, const std::optional<std::string>& theirs,
-                                     const std::optional<std::string>& ours) {
-            if (theirs && theirs != ours) {
-                passport.remarks.push_back(
-                    say("{}: {} in the file, {} in the book", field, *theirs, ours ? *ours : "-"));
-                tell(Level::note, passport, field, *theirs,
-                     say("The book has {} with another value: {}.", known.name, ours ? *ours : "-"),
-                     say("Nothing is overwritten; change it in the book if the file is right."));
+        for (const auto* descriptor : {"SAMPSTAT", "SPECIES", "ANCEST"}) {
+            for (const auto& column : book::table_of_records<Accession>().columns) {
+                const auto theirs = told_by(column, passport.reading.accession);
+                const auto ours = told_by(column, known);
+                if (column.passport == descriptor && !theirs.empty() && theirs != ours) {
+                    tell_difference(passport, descriptor, theirs, ours.empty() ? "-" : ours);
+                }
             }
-        };
-        const auto kind = [](AccessionKind k) {
-            return k == AccessionKind::unknown ? std::nullopt : std::optional{std::string(to_word(k))};
-        };
-        compare_one("SAMPSTAT", kind(read.kind), kind(known.kind));
-        compare_one("SPECIES", read.species, known.species);
-        compare_one("ANCEST", read.seed_parent, known.seed_parent);
-        compare_one("ANCEST", read.pollen_parent, known.pollen_parent);
-        compare_one("ANCEST", read.sport_of, known.sport_of);
+        }
+    }
+
+    // Empty for what is not known.
+    static std::string told_by(const book::BookColumn& column, const Accession& accession) {
+        auto text = to_text(column.field.show(&accession));
+        const bool is_unknown =
+            column.role == book::ColumnRole::choice && text == to_word(AccessionKind::unknown);
+        return is_unknown ? std::string{} : text;
+    }
+
+    void tell_difference(JudgedPassport& passport, const std::string& descriptor, const std::string& theirs,
+                         const std::string& ours) {
+        passport.remarks.push_back(say("{}: {} in the file, {} in the book", descriptor, theirs, ours));
+        tell(passport, {Level::note, descriptor, theirs,
+                        say("The book has {} with another value: {}.", passport.reading.accession.name, ours),
+                        say("Nothing is overwritten; change it in the book if the file is right.")});
     }
 
     bool is_accession(const std::string& name) const {
@@ -105,10 +111,10 @@ class Judging {
     void leave_open(JudgedPassport& passport, std::optional<std::string>& parent,
                     const std::string& ancestry) {
         passport.remarks.push_back(say("{} is not known", *parent));
-        tell(Level::warning, passport, "ANCEST", *parent,
-             say("Neither the book nor the file has this parent of {}: it is left open.",
-                 passport.reading.accession.name),
-             say("Add a line for it to the file, or the parent to the book first."));
+        tell(passport, {Level::warning, "ANCEST", *parent,
+                        say("Neither the book nor the file has this parent of {}: it is left open.",
+                            passport.reading.accession.name),
+                        say("Add a line for it to the file, or the parent to the book first.")});
         parent.reset();
         keep(passport, "ANCEST", ancestry);
     }
@@ -127,9 +133,9 @@ class Judging {
         auto& accession = passport.reading.accession;
         if (!passport.reading.ancestry_left.empty()) {
             passport.remarks.push_back(say("its ancestry is not two names"));
-            tell(Level::warning, passport, "ANCEST", passport.reading.ancestry_left,
-                 say("The parents cannot be seen from this: they are left open."),
-                 say("Write it as A/B or A x B, with a line of its own for each parent."));
+            tell(passport, {Level::warning, "ANCEST", passport.reading.ancestry_left,
+                            say("The parents cannot be seen from this: they are left open."),
+                            say("Write it as A/B or A x B, with a line of its own for each parent.")});
         }
         const auto ancestry = passport_of(accession, {})["ANCEST"];
         for (auto* parent : {&accession.seed_parent, &accession.sport_of}) {
@@ -155,10 +161,10 @@ class Judging {
         }
         const auto list = joined(names, verbatim(", "));
         passport.remarks.push_back(say("in its note: {}", list));
-        tell(Level::note, passport, "", "",
-             say("The book has no place for {}: it is kept in the note of {}.", list,
-                 passport.reading.accession.name),
-             Sentence{});
+        tell(passport, {Level::note, "", "",
+                        say("The book has no place for {}: it is kept in the note of {}.", list,
+                            passport.reading.accession.name),
+                        Sentence{}});
     }
 
     void look_for_circles() {
@@ -186,31 +192,15 @@ class Judging {
     std::set<std::string> seen_;
 };
 
-/// Rows for a table of the book, of those columns that some record fills: an older book may lack the others.
-template <class Record>
-Table rows_of_records(const std::vector<Record>& records) {
-    const auto& table = book::table_of_records<Record>();
-    std::vector<book::BookRow> rows;
-    std::ranges::transform(records, std::back_inserter(rows), book::row_of<Record>);
-    Table result;
-    result.shape.name = table.name;
-    result.rows.resize(rows.size());
-    for (std::size_t column = 0; column < table.columns.size(); ++column) {
-        const bool is_empty = std::ranges::all_of(rows, [&](const book::BookRow& row) {
-            return std::holds_alternative<std::monostate>(row.cells[column]);
-        });
-        if (!is_empty) {
-            result.shape.columns.push_back(
-                {std::string(table.columns[column].name), table.columns[column].type, "", "", ""});
-            for (std::size_t i = 0; i < rows.size(); ++i) {
-                result.rows[i].cells.push_back(rows[i].cells[column]);
-            }
-        }
-    }
-    return result;
-}
-
 }  // namespace
+
+std::span<const Word<PassportFate>> words(PassportFate) {
+    static constexpr std::array<Word<PassportFate>, 3> all{
+        {{PassportFate::added, "added", "added"},
+         {PassportFate::known, "known", "in the book already"},
+         {PassportFate::left_out, "left_out", "left out"}}};
+    return all;
+}
 
 PassportJudgement judge_passports(const PassportFile& file, const std::string& name, const Orchard& orchard) {
     return Judging(file, name, orchard).judged;
@@ -225,10 +215,10 @@ book::BookChange change_of(const PassportJudgement& judgement) {
     }
     book::BookChange change;
     if (!accessions.empty()) {
-        change.added.push_back(rows_of_records(accessions));
+        change.added.push_back(book::rows_to_append(accessions));
     }
     if (!judgement.blends.empty()) {
-        change.added.push_back(rows_of_records(judgement.blends));
+        change.added.push_back(book::rows_to_append(judgement.blends));
     }
     return change;
 }

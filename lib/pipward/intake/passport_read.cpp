@@ -2,9 +2,10 @@
 // From a passport to an accession.
 #include <algorithm>
 #include <array>
-#include <charconv>
 
 #include "pipward/intake/cells.h"
+#include "pipward/intake/detail/own_remarks.h"
+#include "pipward/intake/detail/plain_number.h"
 #include "pipward/intake/passport.h"
 #include "pipward/lineage/cross_notation.h"
 
@@ -15,12 +16,6 @@ constexpr std::array<std::string_view, 5> words_for_unknown{"unknown", "unk", "?
 constexpr std::array<std::string_view, 4> words_for_sport{"sport of ", "mutant of ", "mutation of ",
                                                           "clone of "};
 
-std::optional<double> number_of(std::string_view text) {
-    double value = 0;
-    const auto [end, trouble] = std::from_chars(text.data(), text.data() + text.size(), value);
-    return trouble == std::errc{} && end == text.data() + text.size() ? std::optional{value} : std::nullopt;
-}
-
 Finding odd(const std::string& name, const std::string& value, Sentence message, Sentence remedy) {
     return {Level::warning, "", "", name, value, std::move(message), std::move(remedy)};
 }
@@ -28,7 +23,7 @@ Finding odd(const std::string& name, const std::string& value, Sentence message,
 // Takes one "NAME:value" of the book's own off the remarks; false where there is none.
 class OwnRemarks {
   public:
-    explicit OwnRemarks(PassportReading& reading) : reading_(reading), accession_(reading.accession) {}
+    explicit OwnRemarks(PassportReading& reading) : reading_(reading) {}
 
     std::string_view take(std::string_view remarks) {
         while (true) {
@@ -44,29 +39,17 @@ class OwnRemarks {
 
   private:
     bool understood(std::string_view name, std::string_view value) {
-        const auto number = number_of(value);
-        if (name == "S_ALLELES") {
-            accession_.s_alleles = std::string(value);
-        } else if (name == "PLOIDY" && number) {
-            accession_.ploidy = static_cast<int>(*number);
-        } else if (name == "SEED_RIPE_DAYS" && number) {
-            accession_.seed_ripe_days = static_cast<int>(*number);
-        } else if (name == "CHILL_PORTIONS" && number) {
-            accession_.chill = ChillPortions{*number};
-        } else if (name == "PROTECTED_UNTIL" && parse_iso_day(value)) {
-            accession_.protected_until = parse_iso_day(value);
-        } else if (name == "BLEND") {
+        if (name == "BLEND") {
             add_member(value);
-        } else {
-            return false;
+            return true;
         }
-        return true;
+        return detail::fill_remark(reading_.accession, name, value);
     }
 
     void add_member(std::string_view text) {
         BlendMember member;
         const auto space = text.rfind(' ');
-        const auto share = space == text.npos ? std::nullopt : number_of(text.substr(space + 1));
+        const auto share = space == text.npos ? std::nullopt : detail::plain_number(text.substr(space + 1));
         member.member = std::string(share ? text.substr(0, space) : text);
         if (share) {
             member.share = Share{*share};
@@ -75,7 +58,6 @@ class OwnRemarks {
     }
 
     PassportReading& reading_;
-    Accession& accession_;
 };
 
 std::optional<std::string> parent_named(const lineage::CrossTree& leaf) {

@@ -4,6 +4,7 @@
 
 #include <algorithm>
 
+#include "pipward/intake/detail/own_remarks.h"
 #include "pipward/intake/passport.h"
 #include "pipward/lineage/cross_notation.h"
 
@@ -35,20 +36,11 @@ std::string own_remarks(const Accession& accession, const std::vector<BlendMembe
         std::ranges::replace(value, ';', ' ');
         text += fmt::format("{}:{};", name, value);
     };
-    if (accession.s_alleles) {
-        add("S_ALLELES", *accession.s_alleles);
-    }
-    if (accession.ploidy) {
-        add("PLOIDY", std::to_string(*accession.ploidy));
-    }
-    if (accession.seed_ripe_days) {
-        add("SEED_RIPE_DAYS", std::to_string(*accession.seed_ripe_days));
-    }
-    if (accession.chill) {
-        add("CHILL_PORTIONS", fmt::format("{}", accession.chill->value));
-    }
-    if (accession.protected_until) {
-        add("PROTECTED_UNTIL", to_iso(*accession.protected_until));
+    for (const auto* column : detail::own_remarks()) {
+        const auto cell = column->field.show(&accession);
+        if (!std::holds_alternative<std::monostate>(cell)) {
+            add(detail::remark_name(*column), to_text(cell));
+        }
     }
     for (const auto& member : blend) {
         add("BLEND", member.share ? fmt::format("{} {}", member.member, member.share->value) : member.member);

@@ -140,9 +140,13 @@ std::size_t heading_among(const Records& first, const KnowsHeading& known, const
 }
 
 void tell_title(Sheet& sheet, const Record& title, int heading) {
-    sheet.findings.push_back(about_file(
-        Level::note, sheet.file, title.line, one_line(fmt::format("{}", fmt::join(title.fields, " ")), 60),
-        say("Line {} heads the columns; what stands above it was passed over.", heading), {}));
+    sheet.findings.push_back(
+        about_file(sheet.file, title.line,
+                   {Level::note,
+                    {},
+                    one_line(fmt::format("{}", fmt::join(title.fields, " ")), 60),
+                    say("Line {} heads the columns; what stands above it was passed over.", heading),
+                    {}}));
 }
 
 void split_into(Sheet& sheet, std::string_view text, int first) {
@@ -151,9 +155,12 @@ void split_into(Sheet& sheet, std::string_view text, int first) {
         const int line = splitter.line();
         auto record = splitter.record();
         if (splitter.quote_left_open()) {
-            sheet.findings.push_back(about_file(Level::error, sheet.file, line, {},
-                                                say("A quotation mark is opened here and never closed."),
-                                                say("Close it, or double it if it belongs to the text.")));
+            sheet.findings.push_back(about_file(sheet.file, line,
+                                                {Level::error,
+                                                 {},
+                                                 {},
+                                                 say("A quotation mark is opened here and never closed."),
+                                                 say("Close it, or double it if it belongs to the text.")}));
         }
         if (filled(record) > 0) {
             sheet.records.push_back(std::move(record));
@@ -184,10 +191,13 @@ Sheet sheet_of_workbook(std::vector<book::WorkbookSheet> sheets, Sheet sheet, co
     }
     if (sheets.size() != 1 && !names.empty()) {
         sheet.findings.push_back(
-            about_file(Level::error, sheet.file, 0, fmt::format("{}", fmt::join(names, ", ")),
-                       sheets.empty() ? say("The workbook has no sheet {}.", wanted)
-                                      : say("The workbook has several sheets."),
-                       say("Save the one that is meant in a workbook of its own, or as CSV in UTF-8.")));
+            about_file(sheet.file, 0,
+                       {Level::error,
+                        {},
+                        fmt::format("{}", fmt::join(names, ", ")),
+                        sheets.empty() ? say("The workbook has no sheet {}.", wanted)
+                                       : say("The workbook has several sheets."),
+                        say("Save the one that is meant in a workbook of its own, or as CSV in UTF-8.")}));
         return sheet;
     }
     for (const auto& line : sheets.empty() ? std::vector<book::WorkbookLine>{} : sheets.front().lines) {
@@ -241,15 +251,8 @@ std::string quoted_cell(const std::string& text) {
     return result + "\"";
 }
 
-Finding about_file(Level level, const std::string& file, int line, std::string value, Sentence message,
-                   Sentence remedy) {
-    return {level,
-            file,
-            line > 0 ? say("line {}", line) : Sentence{},
-            {},
-            std::move(value),
-            std::move(message),
-            std::move(remedy)};
+Finding about_file(const std::string& file, int line, Remark remark) {
+    return finding_about(file, line > 0 ? say("line {}", line) : Sentence{}, std::move(remark));
 }
 
 }  // namespace pipward::intake

@@ -7,6 +7,7 @@
 #include <string_view>
 #include <vector>
 
+#include "pipward/intake/remark.h"
 #include "pipward/value/finding.h"
 
 /// What every file that comes in goes through first: bytes -> encoding -> cells with their lines -> the line
@@ -16,18 +17,20 @@ namespace pipward::intake {
 /// One line's cells: UTF-8, without blanks around them.
 struct Record {
     int line = 0;  ///< of its first character, counted from 1; of a workbook, the spreadsheet's own number
-    std::vector<std::string> fields;
+    std::vector<std::string> fields;  ///< may be fewer or more than the heading's
 
     /// Empty where the line is too short.
     const std::string& at(std::size_t field) const;
 };
 
+/// A file, understood as far as cells.
 struct Sheet {
     std::string file;             ///< how findings name it
     std::vector<Record> records;  ///< the heading first; lines without any text left out
     Findings findings{};          ///< how it was understood; errors where it cannot be
 
     std::span<const Record> rows() const;  ///< those under the heading
+    /// There are no rows to look at then.
     bool is_refused() const { return has_errors(findings); }
 };
 
@@ -49,7 +52,6 @@ Sheet split_text(std::string_view text, std::string file);
 std::string quoted_cell(const std::string& text);
 
 /// A finding about a file, or a line of it where `line` is above zero.
-Finding about_file(Level level, const std::string& file, int line, std::string value, Sentence message,
-                   Sentence remedy);
+Finding about_file(const std::string& file, int line, Remark remark);
 
 }  // namespace pipward::intake

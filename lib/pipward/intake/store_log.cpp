@@ -29,12 +29,6 @@ std::optional<Celsius> temperature_of(const Record& record) {
     return std::nullopt;
 }
 
-void wrong(StoreReadings& readings, const std::string& file, const Record& record, std::string field,
-           std::string value, Sentence message, Sentence remedy) {
-    readings.findings.push_back({Level::error, file, say("line {}", record.line), std::move(field),
-                                 std::move(value), std::move(message), std::move(remedy)});
-}
-
 /// A day, whatever follows it.
 std::optional<Day> day_of(const std::string& text) {
     const auto day = read_day(text, DayFormat::year_month_day);
@@ -45,12 +39,15 @@ void take(StoreReadings& readings, const std::string& file, const Record& record
     const auto day = day_of(record.at(0));
     const auto temperature = temperature_of(record);
     if (!day) {
-        wrong(readings, file, record, "day", record.at(0), say("This is no day."),
-              say("Write days as 2026-11-25; a time of day may follow."));
+        readings.findings.push_back(about_file(file, record.line,
+                                               {Level::error, "day", record.at(0), say("This is no day."),
+                                                say("Write days as 2026-11-25; a time of day may follow.")}));
     } else if (temperature && (*temperature < coldest_store || *temperature > warmest_store)) {
-        wrong(readings, file, record, "temperature", fmt::format("{}", temperature->degrees),
-              say("No cold store has this temperature."),
-              say("Give degrees Celsius, the first number of the line."));
+        readings.findings.push_back(
+            about_file(file, record.line,
+                       {Level::error, "temperature", fmt::format("{}", temperature->degrees),
+                        say("No cold store has this temperature."),
+                        say("Give degrees Celsius, the first number of the line.")}));
     } else if (temperature) {
         readings.days[*day].push_back(*temperature);
     }
@@ -66,8 +63,12 @@ StoreReadings read_store_log(std::string_view bytes, const std::string& file) {
     }
     if (readings.days.empty() && !has_errors(readings.findings)) {
         readings.findings.push_back(
-            about_file(Level::error, file, 0, {}, say("The log holds no reading."),
-                       say("It needs a header, then lines such as 2026-12-01 06:00,3.5.")));
+            about_file(file, 0,
+                       {Level::error,
+                        {},
+                        {},
+                        say("The log holds no reading."),
+                        say("It needs a header, then lines such as 2026-12-01 06:00,3.5.")}));
     }
     return readings;
 }

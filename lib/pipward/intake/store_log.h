@@ -12,7 +12,7 @@ namespace pipward::intake {
 
 /// Readings of a cold store, by day, in the order of the file.
 struct StoreReadings {
-    std::map<Day, seed::StoreDay> days{};
+    std::map<Day, seed::StoreDay> days{};  ///< readings of each day that has any
     Findings findings{};  ///< errors for lines that cannot be read; nothing may be reckoned then
 };
 

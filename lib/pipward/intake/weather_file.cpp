@@ -89,9 +89,9 @@ void put(const Record& record, Day day, double tenths, LongDays& days, WeatherWo
     place.line = place.line == 0 ? record.line : place.line;
     auto& extreme = record.fields[element] == "TMIN" ? place.t_min : place.t_max;
     if (extreme && *extreme != tenths) {
-        work.findings.of_line(Level::error, record.line, record.fields[element], to_iso(day),
-                              say("The day already has another value of this element."),
-                              say("Keep the right one of the two."));
+        work.findings.of_line(record.line, {Level::error, record.fields[element], to_iso(day),
+                                            say("The day already has another value of this element."),
+                                            say("Keep the right one of the two.")});
     }
     extreme = tenths;
 }
@@ -104,8 +104,8 @@ LongDays long_days(const std::vector<Record>& records, WeatherWork& work) {
         const auto number = detail::read_reading(record.fields[value]);
         if (!day || (!number.value && !number.is_missing)) {
             work.findings.of_line(
-                Level::warning, record.line, day ? "value" : "date", record.fields[day ? value : date],
-                say("The line cannot be read; it is left out."), say("Fetch the file again."));
+                record.line, {Level::warning, day ? "value" : "date", record.fields[day ? value : date],
+                              say("The line cannot be read; it is left out."), say("Fetch the file again.")});
         } else if (!record.fields[quality_flag].empty()) {
             ++rejected;
         } else if (number.value) {
@@ -126,8 +126,11 @@ std::vector<RawReading> whole_days(const LongDays& days, WeatherWork& work) {
         }
     }
     if (const auto half = days.size() - readings.size(); half > 0) {
-        work.findings.of_file(Level::note, {}, "TMIN, TMAX", std::to_string(half),
-                              say("{} day(s) with only one of the two extremes were left out.", half), {});
+        work.findings.of_file({}, {Level::note,
+                                   "TMIN, TMAX",
+                                   std::to_string(half),
+                                   say("{} day(s) with only one of the two extremes were left out.", half),
+                                   {}});
     }
     return readings;
 }

@@ -13,27 +13,35 @@
 /// Foreign files of daily weather as days of a station.
 namespace pipward::intake {
 
-enum class TemperatureUnit { celsius, fahrenheit, tenths_celsius };
+/// In which unit a file writes its temperatures.
+enum class TemperatureUnit {
+    celsius,        ///< degrees Celsius
+    fahrenheit,     ///< degrees Fahrenheit
+    tenths_celsius  ///< tenths of a degree Celsius, in whole figures
+};
 
 /// "degrees Celsius"
 Sentence to_text(TemperatureUnit unit);
+/// The units as they are typed.
 std::span<const Word<TemperatureUnit>> words(TemperatureUnit);
+/// By the definitions of the scales.
 Celsius to_celsius(double value, TemperatureUnit unit);
 
 /// What may be stated instead of being found out. Column names are those in the file's header, in any case.
 struct WeatherFileOptions {
-    std::string file;     ///< how findings name the file
-    std::string station;  ///< the book's station; empty: as the file calls it
-    WeatherSource source = WeatherSource::observed;
-    std::optional<std::string> station_in_file;  ///< which one, where the file holds several
-    std::optional<std::string> day_column;
-    std::optional<std::string> t_min_column;
-    std::optional<std::string> t_max_column;
-    std::optional<std::string> station_column;
-    std::optional<TemperatureUnit> unit;
-    std::optional<DayFormat> day_format;
+    std::string file;                                ///< how findings name the file
+    std::string station;                             ///< the book's station; empty: as the file calls it
+    WeatherSource source = WeatherSource::observed;  ///< of every day of the file
+    std::optional<std::string> station_in_file;      ///< which one, where the file holds several
+    std::optional<std::string> day_column;      ///< found by its heading where not given, as the next three
+    std::optional<std::string> t_min_column;    ///< of the lowest temperatures
+    std::optional<std::string> t_max_column;    ///< of the highest temperatures
+    std::optional<std::string> station_column;  ///< of a file with several stations
+    std::optional<TemperatureUnit> unit;        ///< found out where not given
+    std::optional<DayFormat> day_format;        ///< found out where not given
 };
 
+/// A weather file as it was read.
 struct WeatherImport {
     std::vector<WeatherDay> days;  ///< in day order, one a day; none where a finding is an error
     Sentence understood;           ///< sentences: which columns, which unit and why, which days
@@ -42,7 +50,7 @@ struct WeatherImport {
 
 /// Readings outside these cannot be air temperatures of an orchard: they are typing errors or another unit.
 inline constexpr Celsius coldest_believable{-60};
-inline constexpr Celsius hottest_believable{60};
+inline constexpr Celsius hottest_believable{60};  ///< both included
 
 /// Either of the two below, by the file's first lines.
 WeatherImport read_weather_file(std::string_view bytes, const WeatherFileOptions& options);

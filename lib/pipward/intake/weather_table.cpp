@@ -74,9 +74,10 @@ class TableImport {
 
   private:
     void tell_hourly(int line, const std::string& day) {
-        findings_.of_file(Level::error, say("line {}", line), "day", day,
-                          say("The days carry clock times: this looks like an hourly file."),
-                          say("Give each day's minimum and maximum, one line a day."));
+        findings_.of_file(
+            say("line {}", line),
+            {Level::error, "day", day, say("The days carry clock times: this looks like an hourly file."),
+             say("Give each day's minimum and maximum, one line a day.")});
     }
 
     /// A file without daily columns but with clock times deserves to hear that it is hourly, and only that.
@@ -104,9 +105,12 @@ class TableImport {
                 whole.push_back(record);
                 continue;
             }
-            findings_.of_line(Level::warning, record.line, {}, std::to_string(record.fields.size()),
-                              say("The line has not the {} fields of the header; it is left out.", width),
-                              say("Put text that holds the delimiter between quotation marks."));
+            findings_.of_line(record.line,
+                              {Level::warning,
+                               {},
+                               std::to_string(record.fields.size()),
+                               say("The line has not the {} fields of the header; it is left out.", width),
+                               say("Put text that holds the delimiter between quotation marks.")});
         }
         return whole;
     }
@@ -159,8 +163,8 @@ class TableImport {
     }
 
     std::optional<DayFormat> refuse_days(const DayText& where, Sentence message, Sentence remedy) {
-        findings_.of_file(Level::error, say("line {}", where.line), "day_format", where.date,
-                          std::move(message), std::move(remedy));
+        findings_.of_file(say("line {}", where.line),
+                          {Level::error, "day_format", where.date, std::move(message), std::move(remedy)});
         return std::nullopt;
     }
 
@@ -214,9 +218,12 @@ class TableImport {
             read_row(records[i], dates[i], parse_day(dates[i].date, format), readings);
         }
         if (missing_ > 0) {
-            findings_.of_file(
-                Level::note, say("line {}", first_missing_), "t_min, t_max", std::to_string(missing_),
-                say("{} line(s) without a reading were left out, the first here.", missing_), {});
+            findings_.of_file(say("line {}", first_missing_),
+                              {Level::note,
+                               "t_min, t_max",
+                               std::to_string(missing_),
+                               say("{} line(s) without a reading were left out, the first here.", missing_),
+                               {}});
         }
         if (readings.empty()) {
             findings_.error("t_min, t_max", {}, say("No line of the file has a day and both temperatures."),
@@ -235,9 +242,9 @@ class TableImport {
         const auto t_min = number(record, columns_.t_min, "t_min");
         const auto t_max = number(record, columns_.t_max, "t_max");
         if (!day) {
-            findings_.of_line(Level::warning, record.line, "day", date.date,
-                              say("This is not a day of the calendar; the line is left out."),
-                              say("Correct the day."));
+            findings_.of_line(record.line, {Level::warning, "day", date.date,
+                                            say("This is not a day of the calendar; the line is left out."),
+                                            say("Correct the day.")});
         } else if (t_min.is_missing || t_max.is_missing) {
             first_missing_ = missing_++ == 0 ? record.line : first_missing_;
         } else if (t_min.value && t_max.value) {
@@ -248,9 +255,9 @@ class TableImport {
     NumberCell number(const Record& record, std::size_t column, const char* field) {
         const auto cell = read_reading(record.at(column));
         if (!cell.is_missing && !cell.value) {
-            findings_.of_line(Level::warning, record.line, field, record.at(column),
-                              say("This is not a temperature; the line is left out."),
-                              say("Correct it, or leave the cell empty."));
+            findings_.of_line(record.line, {Level::warning, field, record.at(column),
+                                            say("This is not a temperature; the line is left out."),
+                                            say("Correct it, or leave the cell empty.")});
         }
         return cell;
     }

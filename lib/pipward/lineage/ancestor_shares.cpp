@@ -74,4 +74,26 @@ std::vector<double> shares_of_ancestor(const LineGraph& graph, int ancestor) {
     return share;
 }
 
+std::vector<Descendant> descendants_of(const LineGraph& graph, int ancestor) {
+    const auto shares = shares_of_ancestor(graph, ancestor);
+    std::vector<int> generation(graph.nodes.size(), -1);
+    generation[ancestor] = 0;
+    std::vector<Descendant> rows;
+    for (std::size_t node = static_cast<std::size_t>(ancestor) + 1; node < graph.nodes.size(); ++node) {
+        for (const auto& link : graph.parents[node]) {
+            const int there = generation[link.parent] + generations_of(link);
+            if (generation[link.parent] >= 0 && (generation[node] < 0 || there < generation[node])) {
+                generation[node] = there;
+            }
+        }
+        if (generation[node] >= 0 && !graph.nodes[node].is_blend) {
+            rows.push_back({static_cast<int>(node), shares[node], generation[node]});
+        }
+    }
+    std::ranges::stable_sort(rows, {}, [&](const Descendant& row) {
+        return std::pair(row.generation, graph.nodes[row.node].name);
+    });
+    return rows;
+}
+
 }  // namespace pipward::lineage

@@ -17,10 +17,10 @@ struct AncestorShare {
     std::int64_t ways = 0;     ///< by which it is an ancestor; most_ways where there are more
     bool by_blend = false;     ///< some way goes through a blend: what came by it is an expectation twice
     bool is_founder = false;   ///< nothing is recorded of its parents
-    double unknown_share = 0;  ///< of the subject, what came from an unknown parent of this one
+    double unknown_share = 0;  ///< of the subject, 0..1: what came from an unknown parent of this one
 };
 
-inline constexpr std::int64_t most_ways = 1'000'000'000;
+inline constexpr std::int64_t most_ways = 1'000'000'000;  ///< where the counting of ways stops
 
 /// The subject itself first, then every ancestor, blends left out, by share falling, then by name. Each
 /// parent gives half; shares of grandparents and beyond are means over what meiosis may do, not facts of this
@@ -29,5 +29,15 @@ std::vector<AncestorShare> ancestor_shares(const LineGraph& graph, int subject);
 
 /// What every node has of `ancestor`: 1 for itself, 0 where it does not descend from it.
 std::vector<double> shares_of_ancestor(const LineGraph& graph, int ancestor);
+
+/// Who descends from an accession, and what it has of it.
+struct Descendant {
+    int node = 0;        ///< into LineGraph::nodes
+    double share = 0;    ///< expected part of its genes that came from the ancestor, 0..1
+    int generation = 0;  ///< generations on by the shortest way; 1 for a child
+};
+
+/// Blends left out, by generation, then by name.
+std::vector<Descendant> descendants_of(const LineGraph& graph, int ancestor);
 
 }  // namespace pipward::lineage

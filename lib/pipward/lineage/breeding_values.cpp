@@ -99,7 +99,8 @@ std::vector<double> diagonal_of_inverse(const Factor& factor) {
     }
     columns.first.push_back(columns.row.size());
     const Eigen::VectorXd d = factor.vectorD();
-    const auto in_factor_order = detail::inverse_diagonal(columns, {d.data(), static_cast<std::size_t>(d.size())});
+    const auto in_factor_order =
+        detail::inverse_diagonal(columns, {d.data(), static_cast<std::size_t>(d.size())});
     const auto& place = factor.permutationP().indices();
     std::vector<double> diagonal;
     for (Eigen::Index i = 0; i < place.size(); ++i) {

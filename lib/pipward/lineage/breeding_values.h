@@ -13,9 +13,9 @@ namespace pipward::lineage {
 
 /// One score of a member of the pedigree.
 struct ScoreRecord {
-    int member = 0;
-    int group = 0;  ///< what scores of one kind have in common: the year; from 0 without gaps
-    double score = 0;
+    int member = 0;    ///< into KinshipFactors, one that is reckoned
+    int group = 0;     ///< what scores of one kind have in common: the year; from 0 without gaps
+    double score = 0;  ///< in the trait's own unit, any range
 };
 
 /// Shares of the variance of scores within a group.
@@ -24,11 +24,13 @@ struct ScoreVariance {
     double repeatability = 0.4;  ///< common to all scores of an accession, from the heritability to below 1
 };
 
+/// What one member hands on. A member that was not scored and has no scored relative: 0 with reliability 0.
 struct BreedingValue {
     double value = 0;        ///< deviation from the founders, in units of the score
     double reliability = 0;  ///< squared accuracy, 0..1: 1 - PEV / ((1 + F) variance of founders)
 };
 
+/// The solution of the equations: no member and no group is left out.
 struct BreedingValues {
     std::vector<double> groups;         ///< effect of each group, in units of the score
     std::vector<BreedingValue> values;  ///< by member

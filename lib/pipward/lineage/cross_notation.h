@@ -13,19 +13,25 @@ namespace pipward::lineage {
 
 /// A cross of crosses. A leaf has a name and no parents; a cross has two, the seed parent first, and no name.
 struct CrossTree {
-    std::string name{};
-    std::vector<CrossTree> parents{};
+    std::string name{};                ///< of a leaf, as it is written; empty for a cross
+    std::vector<CrossTree> parents{};  ///< none or two
 
     bool operator==(const CrossTree&) const = default;
 };
 
+/// The cross of two. Nothing is asked of them: either may be a leaf or a cross.
 CrossTree crossed(CrossTree seed, CrossTree pollen);
 
 /// How the second cross is written; the first is "/" and the third "/3/" in both.
-enum class SlashStyle { doubled, numbered };  // "A/B//C", "A/B/2/C"
+enum class SlashStyle {
+    doubled,  ///< "A/B//C"
+    numbered  ///< "A/B/2/C"
+};
 
+/// What was made of a text.
 struct ReadCross {
-    CrossTree tree{};
+    CrossTree tree{};  ///< an empty leaf where the text cannot be read
+    /// As the text wrote its second cross; `doubled` where it has none.
     SlashStyle style = SlashStyle::doubled;
     Sentence trouble{};  ///< why the text cannot be read; empty where it can
 };

@@ -2,8 +2,8 @@
 #include <algorithm>
 #include <utility>
 
-#include "pipward/lineage/kinship_factors.h"
 #include "pipward/lineage/detail/kinship_sweep.h"
+#include "pipward/lineage/kinship_factors.h"
 
 namespace pipward::lineage {
 namespace {

@@ -133,7 +133,8 @@ class Factoring {
     // Gametes are numbered as they are first met, so those that wait are all from `done_` on.
     void sweep_rows_before(int member) {
         std::vector<Gamete> placed;
-        for (std::size_t row = done_; row < rows_.gametes.size() && placed.size() < detail::sweep_lanes; ++row) {
+        for (std::size_t row = done_; row < rows_.gametes.size() && placed.size() < detail::sweep_lanes;
+             ++row) {
             if (!all_before(rows_.gametes[row], member)) {
                 break;
             }

@@ -18,10 +18,12 @@ namespace pipward::lineage {
 /// What a member has of each parent's genes: the entries `first[i]` to `first[i + 1]` of `parents`, each
 /// parent once. Selfed: one entry of share 1.
 struct GeneFlow {
-    std::vector<std::size_t> first;
-    std::vector<ParentShare> parents;
+    std::vector<std::size_t> first;    ///< one more than members, rising from 0
+    std::vector<ParentShare> parents;  ///< shares of the child's genes, 0..1: half the gamete's
 
+    /// 0 or more, of a flow that kinship_factors() made.
     int members() const { return static_cast<int>(first.size()) - 1; }
+    /// None for a founder; shares sum to 1 where no parent is unknown. Needs 0 <= member < members().
     std::span<const ParentShare> parents_of(int member) const {
         const auto at = static_cast<std::size_t>(member);
         return std::span(parents).subspan(first[at], first[at + 1] - first[at]);
@@ -30,7 +32,7 @@ struct GeneFlow {
 
 /// By member, as in the order that they were made of.
 struct KinshipFactors {
-    GeneFlow flow;
+    GeneFlow flow;                   ///< who has its genes from whom
     std::vector<double> inbreeding;  ///< F, 0..1; 0 for members that are not reckoned
     std::vector<double> sampling;    ///< the diagonal of D, 0..1
 };
@@ -46,15 +48,16 @@ std::vector<double> kinship_block(const KinshipFactors& factors, std::span<const
 
 /// An entry of a symmetric matrix, row <= column.
 struct MatrixEntry {
-    int row = 0;
-    int column = 0;
-    double value = 0;
+    int row = 0;       ///< member
+    int column = 0;    ///< member
+    double value = 0;  ///< without a unit
 };
 
 /// The inverse of A, its entries that are not zero, by row and column: Henderson's rules with Quaas's
 /// inbreeding (1976, Biometrics 32:949), and for blends the same product (I - W)' D^-1 (I - W). Of lines
 /// selfed so long that nothing is left to chance, D is taken as `least_sampling`.
 std::vector<MatrixEntry> relationship_inverse(const KinshipFactors& factors);
+/// Keeps 1 / D finite; D is 0.5 for a child of two founders, 1 for a founder.
 inline constexpr double least_sampling = 1e-9;
 
 }  // namespace pipward::lineage

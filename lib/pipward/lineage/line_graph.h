@@ -12,21 +12,30 @@
 /// Who descends from whom, as a graph: what drawings, shares and notations of a line are made from.
 namespace pipward::lineage {
 
-enum class LineRole { seed, pollen, member, sport };
+/// What a parent is to its child.
+enum class LineRole {
+    seed,    ///< bore the fruit
+    pollen,  ///< gave the pollen; may be a blend
+    member,  ///< one of those that a blend is mixed of: the blend is the child
+    sport    ///< the original that mutated or was cloned
+};
 
+/// One step back in a line.
 struct LineLink {
-    int child = 0;
-    int parent = 0;  ///< both into LineGraph::nodes
-    LineRole role = LineRole::seed;
-    double share = 1;  ///< of a blend's member in it, 0..1; else 1
+    int child = 0;                   ///< into LineGraph::nodes
+    int parent = 0;                  ///< into LineGraph::nodes
+    LineRole role = LineRole::seed;  ///< of the parent
+    double share = 1;                ///< of a blend's member in it, 0..1; else 1
 };
 
+/// An accession, a blend, or a parent that has a name only.
 struct LineNode {
-    std::string name;
+    std::string name;                   ///< as the book writes it
     const Accession* record = nullptr;  ///< null for a blend, and for a name that has no record
-    bool is_blend = false;
+    bool is_blend = false;              ///< its parents are its members
 };
 
+/// Of a whole book: both ends of every link are nodes.
 struct LineGraph {
     std::vector<LineNode> nodes;  ///< every parent stands before its children
     std::vector<std::vector<LineLink>>
@@ -34,6 +43,7 @@ struct LineGraph {
     std::vector<std::vector<LineLink>> children;  ///< by node, in the order of nodes
     std::map<std::string, int> number;            ///< by name
 
+    /// The first link of `node` in this role; null where none is recorded. Points into `parents`.
     const LineLink* parent(int node, LineRole role) const;
 };
 

@@ -127,7 +127,7 @@ class Routing {
 
 double column_width(const LineView& view, const LineSpace& space) {
     const double gaps = space.between_columns * (view.column_count - 1);
-    return std::min(space.widest_box, (space.width - gaps) / view.column_count);
+    return std::min(space.widest_box, std::max(0.0, space.width - gaps) / view.column_count);
 }
 
 double height_needed(const LineView& view, const std::vector<double>& heights, const LineSpace& space) {

@@ -12,13 +12,15 @@
 /// The recorded parents as numbers, parents before children.
 namespace pipward::lineage {
 
+/// A parent and how much of a gamete is expected to be its.
 struct ParentShare {
     int parent = 0;    ///< into PedigreeOrder::members
     double share = 0;  ///< of the gamete, 0..1
 };
 
+/// One accession, or one parent that has a name only.
 struct PedigreeMember {
-    std::string name;
+    std::string name;                 ///< of a sport's original where both are recorded
     std::vector<ParentShare> seed;    ///< none: unknown
     std::vector<ParentShare> pollen;  ///< several: a blend
     bool diploid = true;              ///< or of unknown ploidy
@@ -28,6 +30,7 @@ struct PedigreeMember {
     bool expected = false;  ///< a blend stands in its line: what is reckoned of it is an expectation
 };
 
+/// Founders and names without a record are members as well.
 struct PedigreeOrder {
     std::vector<PedigreeMember> members;  ///< every parent stands before its children
     std::map<std::string, int> number;    ///< by name; a sport has the number of its original

@@ -22,14 +22,15 @@ enum class Relation {
     blend_sibs,       ///< the same seed parent and the same pollen blend
     half_sibs,        ///< one parent is the same
     possible_parent,  ///< one is a member of the blend that the other came of
-    possible_child,
-    grandparent,
-    grandchild,
-    related,    ///< in another way
-    unrelated,  ///< no common ancestor is recorded
-    unknown     ///< no parent of either is recorded, or the kinship cannot be reckoned
+    possible_child,   ///< the other is a member of the blend that this one came of
+    grandparent,      ///< one is a parent of a parent of the other
+    grandchild,       ///< one is a child of a child of the other
+    related,          ///< in another way
+    unrelated,        ///< no common ancestor is recorded
+    unknown           ///< no parent of either is recorded, or the kinship cannot be reckoned
 };
 
+/// What each is called in tables.
 std::span<const Word<Relation>> words(Relation);
 
 /// Of two members of an order without loops. Their kinship, nothing where it is not reckoned, tells the last

@@ -22,12 +22,20 @@ std::optional<SAlleles> parse_s_alleles(std::string_view text);
 /// "S2 S3", numbers by size.
 std::string to_text(const SAlleles& alleles);
 
-enum class SMatch { full, half, none, unknown };
+/// How much of a donor's pollen a style lets through.
+enum class SMatch {
+    full,    ///< all of it
+    half,    ///< some of it
+    none,    ///< no grain but by leaking
+    unknown  ///< the alleles of one side are not known well enough
+};
+/// "full", "half", "none" or "unknown".
 std::string_view to_text(SMatch match);
 
+/// What comes of two sets of alleles.
 struct SCompatibility {
-    SMatch match = SMatch::unknown;
-    Share pollen_share{1};  ///< of the donor's pollen that the style lets through; 1 where unknown
+    SMatch match = SMatch::unknown;  ///< `unknown` unless both sides have two alleles or more
+    Share pollen_share{1};           ///< of the donor's pollen that the style lets through; 1 where unknown
 };
 
 /// One S locus; a style rejects any grain whose allele it carries (gametophytic incompatibility, de

@@ -5,11 +5,11 @@ namespace pipward::lineage {
 
 /// What came of a worked cross: of so many flowers so many gave a fruit with seed.
 struct CrossCount {
-    int flowers = 0;
-    int set = 0;
+    int flowers = 0;  ///< worked, 0 or more
+    int set = 0;      ///< of these, with seed: 0..flowers
 };
 
-/// What a count is held against.
+/// What a count is held against: probabilities, 0..1.
 struct SetChances {
     double set = 0.3;      ///< of a compatible cross's flowers
     double leak = 0.005;   ///< of an incompatible cross's flowers (common practice, no source)
@@ -25,9 +25,10 @@ double chance_by_leak(CrossCount count, double leak);
 /// nothing set, a compatible cross must have failed by mishap or chance; where something did, an
 /// incompatible one must have leaked. How much set says nothing more: springs differ.
 struct FieldLikelihood {
-    double compatible = 1;
-    double incompatible = 1;
+    double compatible = 1;    ///< probability of what was seen if the cross is compatible, 0..1
+    double incompatible = 1;  ///< and if it is not, 0..1
 };
+/// Chances are taken as given: each between 0 and 1, `leak` below 1.
 FieldLikelihood field_likelihood(CrossCount count, const SetChances& chances);
 
 }  // namespace pipward::lineage

@@ -2,6 +2,7 @@
 #include "pipward/lineage/s_inference.h"
 
 #include <algorithm>
+#include <array>
 #include <map>
 #include <string>
 
@@ -128,6 +129,13 @@ bool is_whole(const SAlleles& alleles) {
 }
 
 }  // namespace
+
+std::span<const Word<SSource>> words(SSource) {
+    static constexpr std::array<Word<SSource>, 3> all{{{SSource::recorded, "recorded", "recorded"},
+                                                       {SSource::parents, "parents", "from its parents"},
+                                                       {SSource::nothing, "nothing", "not known"}}};
+    return all;
+}
 
 std::vector<std::optional<SAlleles>> recorded_s_alleles(std::span<const Accession> accessions,
                                                         const PedigreeOrder& order) {

@@ -17,6 +17,7 @@ enum class SContradiction {
     rejected_pollen    ///< only by pollen that the style should have turned away; styles leak
 };
 
+/// What each is called in tables.
 std::span<const Word<SContradiction>> words(SContradiction);
 
 /// Holds a child's two alleles against those of its recorded parents; of a blend, the alleles of all its

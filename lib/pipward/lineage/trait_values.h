@@ -15,22 +15,22 @@ namespace pipward::lineage {
 
 /// Fewer say more about chance than about trees: common practice, no source.
 inline constexpr std::size_t least_scores = 10;
-inline constexpr std::size_t least_accessions = 5;
+inline constexpr std::size_t least_accessions = 5;  ///< the same
 
 /// The scores of one trait, by accession and as the model wants them.
 struct TraitScores {
-    std::map<std::string, std::vector<double>> of;
-    std::vector<ScoreRecord> records;
-    std::map<int, int> years;  ///< group by year
-    std::set<int> members;
-    Findings left_out;  ///< warnings: scores of trees without an accession
+    std::map<std::string, std::vector<double>> of;  ///< scores by accession, polyploid ones included
+    std::vector<ScoreRecord> records;               ///< those of members that are reckoned
+    std::map<int, int> years;                       ///< group by year
+    std::set<int> members;                          ///< that have a record
+    Findings left_out;                              ///< warnings: scores of trees without an accession
 };
 
 /// Which trait is asked about.
 struct TraitQuestion {
-    std::string trait;
-    Day as_of;        ///< scores given later are not used
-    std::string key;  ///< of the parameter that named the trait, for what is wrong with it
+    std::string trait;  ///< as it was scored, letter for letter
+    Day as_of;          ///< scores given later are not used
+    std::string key;    ///< of the parameter that named the trait, for what is wrong with it
 };
 
 /// Throws Error (input) for a trait that nobody scored.

@@ -14,17 +14,17 @@ namespace pipward::lineage {
 
 /// A trait and how much it counts; below 0 where low scores are the good ones.
 struct TraitWeight {
-    std::string trait;
-    double weight = 0;
+    std::string trait;  ///< never empty
+    double weight = 0;  ///< for each unit of the trait; never 0; 1 where none is written
 };
 /// "taste=2; scab=-1". Nothing where it cannot be read or a trait stands twice.
 std::optional<std::vector<TraitWeight>> parse_weights(std::string_view text);
 
 /// A trait that both sides of a cross must show.
 struct ShownTrait {
-    std::string trait;
+    std::string trait;     ///< never empty
     bool at_least = true;  ///< else at most
-    double bound = 0;
+    double bound = 0;      ///< in the trait's own unit, itself enough
 };
 /// "taste>=7" or "scab<=3".
 std::optional<ShownTrait> parse_shown(std::string_view text);

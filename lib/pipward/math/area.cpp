@@ -3,6 +3,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <memory>
 #include <string_view>
 
 #include "pipward/math/detail/geos.h"
@@ -78,25 +79,6 @@ std::optional<FaultyOutline> fault_of(const Outline& outline) {
     const auto at = place ? detail::points_of(geos, place.get()) : Ring{};
     return FaultyOutline{fault_named(reason ? reason.get() : ""),
                          at.empty() ? outline.ring.front() : at.front()};
-}
-
-struct Area::Shape {
-    detail::Geos geos;
-    detail::Geometry drawn;
-    detail::Prepared prepared;
-
-    explicit Shape(const Outline& outline) : drawn(polygon(geos, outline)), prepared(geos.prepared(drawn)) {}
-};
-
-Area::Area(const Outline& outline) : shape_(std::make_unique<const Shape>(outline)) {}
-Area::~Area() = default;
-Area::Area(Area&&) noexcept = default;
-Area& Area::operator=(Area&&) noexcept = default;
-
-bool Area::holds(PlanePoint point) const {
-    const auto& geos = shape_->geos;
-    const auto place = geos.point(point);
-    return geos.yes(GEOSPreparedIntersects_r(geos.context(), shape_->prepared.get(), place.get()));
 }
 
 }  // namespace pipward::math

@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: MIT
 #pragma once
 
-#include <memory>
 #include <optional>
 #include <span>
 #include <string>
@@ -9,7 +8,7 @@
 
 #include "pipward/math/plane_point.h"
 
-/// Drawn areas on the plane, by GEOS.
+/// Outlines of drawn areas on the plane, by GEOS.
 namespace pipward::math {
 
 /// Rings by their corners, of which the last repeats the first.
@@ -36,22 +35,5 @@ struct FaultyOutline {
 
 /// What is wrong with an outline; nothing where it is sound.
 std::optional<FaultyOutline> fault_of(const Outline& outline);
-
-/// An area that is asked many times what lies in it. Not for two threads at once.
-class Area {
-  public:
-    /// A sound outline.
-    explicit Area(const Outline& outline);
-    ~Area();
-    Area(Area&&) noexcept;
-    Area& operator=(Area&&) noexcept;
-
-    /// Whether a point lies in it or on its edge.
-    bool holds(PlanePoint point) const;
-
-  private:
-    struct Shape;
-    std::unique_ptr<const Shape> shape_;
-};
 
 }  // namespace pipward::math

@@ -3,10 +3,29 @@
 
 #include <algorithm>
 #include <stdexcept>
+#include <utility>
 
 #include "pipward/value/complaint.h"
 
 namespace pipward::operation {
+
+Parameter::Parameter() = default;
+Parameter::Parameter(const Parameter& other) = default;
+Parameter::Parameter(Parameter&& other) noexcept = default;
+Parameter& Parameter::operator=(const Parameter& other) = default;
+Parameter& Parameter::operator=(Parameter&& other) noexcept = default;
+Parameter::~Parameter() = default;
+Parameter::Parameter(std::string_view key_, std::string_view label_, std::string_view help_,
+                     ParameterKind kind_)
+    : key(key_), label(label_), help(help_), kind(std::move(kind_)) {}
+
+Outcome::Outcome() = default;
+Outcome::Outcome(const Outcome& other) = default;
+Outcome::Outcome(Outcome&& other) noexcept = default;
+Outcome& Outcome::operator=(const Outcome& other) = default;
+Outcome& Outcome::operator=(Outcome&& other) noexcept = default;
+Outcome::~Outcome() = default;
+Outcome::Outcome(Sentence all_that_came_out) : summary(std::move(all_that_came_out)) {}
 
 void Run::step(double share, const Sentence& what) const {
     if (cancelled()) {

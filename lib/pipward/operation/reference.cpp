@@ -185,11 +185,11 @@ std::string operation_reference() {
     return text;
 }
 
-std::string book_reference() {
+std::string book_reference(book::Schema schema) {
     std::string text =
         "# The orchard book\n\nWritten by `pipward --schema`; not edited by hand. Unknown is NULL, never 0 "
         "or an empty text. Days are ISO 8601.\n\n## Tables that you fill in\n";
-    for (const auto& table : book::book_tables()) {
+    for (const auto& table : schema) {
         text += book_table_section(table);
     }
     text += "\n## Closed lists\n";

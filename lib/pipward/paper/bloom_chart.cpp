@@ -86,8 +86,8 @@ std::string bloom_chart_svg(const BloomChart& chart, const BloomChartLayout& lay
     const auto drawing = bloom_drawing(chart, m, wording);
     double y = drawing.height;
     const auto key = layout.with_key ? key_svg(m, speech, y) : "";
-    return opening(chart, layout, speech, m.width, y + 2) + backing(layout) + detail::svg_of(drawing.head) + "\n" +
-           rows_svg(drawing) + key + "</svg>\n";
+    return opening(chart, layout, speech, m.width, y + 2) + backing(layout) + detail::svg_of(drawing.head) +
+           "\n" + rows_svg(drawing) + key + "</svg>\n";
 }
 
 Sentence day_range_text(Day from, Day to) {

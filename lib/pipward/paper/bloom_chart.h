@@ -12,27 +12,29 @@ namespace pipward::paper {
 
 /// One accession's bloom, as the chart shows it.
 struct BloomBar {
-    std::string name;
-    Day first;  ///< first bloom, median
-    bloom::DayQuantiles full;
-    Day end;  ///< end of bloom, median
-    bloom::NeedSource source = bloom::NeedSource::own_notes;
-    int notes = 0;
-    bool seed_parent = false;    ///< of a wanted cross
+    std::string name;                                         ///< of the accession
+    Day first;                                                ///< first bloom, median
+    bloom::DayQuantiles full;                                 ///< full bloom
+    Day end;                                                  ///< end of bloom, median
+    bloom::NeedSource source = bloom::NeedSource::own_notes;  ///< of what is known of its needs
+    int notes = 0;                                            ///< of its own, 0 or more
+    bool seed_parent = false;                                 ///< of a wanted cross
     bool pollen_parent = false;  ///< of a wanted cross, or a donor of pollen work
 
+    /// Whether a cross of the plan wants it.
     bool is_wanted() const { return seed_parent || pollen_parent; }
 };
 
-inline constexpr int few_borrowed = 8;
+inline constexpr int few_borrowed = 8;  ///< common practice, no source
 
+/// What the chart shows; no place of anything in it.
 struct BloomChart {
-    Sentence title;  ///< of the picture, for whoever cannot see it
-    Day as_of;
-    Day from;  ///< a Monday
-    Day to;    ///< a Sunday
-    std::vector<BloomBar> bars;
-    int left_out = 0;  ///< accessions without a bar
+    Sentence title;              ///< of the picture, for whoever cannot see it
+    Day as_of;                   ///< the day of the forecast
+    Day from;                    ///< a Monday
+    Day to;                      ///< a Sunday
+    std::vector<BloomBar> bars;  ///< from the top down
+    int left_out = 0;            ///< accessions without a bar
 };
 
 /// One bar an accession, from the window that stands for it: parents of the plan's crosses first, then by
@@ -45,16 +47,18 @@ BloomChart bloom_chart_of(const bloom::BloomForecast& forecast, const cross::Sea
 /// them.
 void span_bars(BloomChart& chart);
 
+/// How the chart is laid out.
 enum class ChartShape {
     wide,     ///< name, bar and days side by side: desktop and paper
     stacked,  ///< the bar below its name: a phone
 };
 
+/// How the chart is written into a file or a page.
 struct BloomChartLayout {
-    ChartShape shape = ChartShape::wide;
-    std::string id = "bloom";  ///< unique in its page; letters, digits and hyphens
-    bool with_style = true;    ///< carries its own style sheet: a file of its own needs it
-    bool with_key = true;      ///< explains its signs below the bars
+    ChartShape shape = ChartShape::wide;  ///< see ChartShape
+    std::string id = "bloom";             ///< unique in its page; letters, digits and hyphens
+    bool with_style = true;               ///< carries its own style sheet: a file of its own needs it
+    bool with_key = true;                 ///< explains its signs below the bars
 };
 
 /// The chart as one SVG element that is also a whole SVG file: no script, nothing from outside, light and
@@ -74,8 +78,9 @@ struct ChartSign {
     ChartMarks marks;  ///< in a box of chart_sign_width x chart_sign_height; empty for a sign in words
     Sentence words;    ///< not escaped
 };
-inline constexpr int chart_sign_width = 44;
-inline constexpr int chart_sign_height = 20;
+inline constexpr int chart_sign_width = 44;   ///< drawing units
+inline constexpr int chart_sign_height = 20;  ///< drawing units
+/// In the order of the key.
 std::vector<ChartSign> bloom_chart_signs();
 
 }  // namespace pipward::paper

@@ -106,7 +106,8 @@ DayAxis plot_axis(const BloomChart& chart, const ChartMeasures& m) {
 
 BloomDrawing bloom_drawing(const BloomChart& chart, const ChartMeasures& m, const Wording& wording) {
     const Speech speech(wording);
-    BloomDrawing drawing{.width = m.width, .height = detail::axis_height(m.line), .axis = plot_axis(chart, m)};
+    BloomDrawing drawing{
+        .width = m.width, .height = detail::axis_height(m.line), .axis = plot_axis(chart, m)};
     drawing.head = detail::axis_marks(drawing.axis, {chart.as_of, m.font, m.line, drawing.height}, speech);
     for (const auto& bar : chart.bars) {
         const auto row = laid_out(bar, m, speech, drawing.height);

@@ -12,11 +12,11 @@ namespace pipward::paper {
 /// Work on one or several whole days.
 struct CalendarEvent {
     std::string key;  ///< tells this work from all other, and stays the same when its days move
-    Day from;
-    Day to;  ///< the last day; never before `from`
-    Sentence title;
-    Sentence text;
-    Sentence place;  ///< empty where it is nowhere in particular
+    Day from;         ///< the first day
+    Day to;           ///< the last day; never before `from`
+    Sentence title;   ///< one line
+    Sentence text;    ///< what to do; may be empty
+    Sentence place;   ///< empty where it is nowhere in particular
 };
 
 /// A calendar after RFC 5545: all-day events, in the order of `events`, each with an alarm on the morning of

@@ -3,11 +3,14 @@
 
 #include <fmt/format.h>
 
+#include <algorithm>
+#include <iterator>
 #include <set>
 
 #include "pipward/place/address.h"
 #include "pipward/place/earth.h"
 #include "pipward/place/tree_line.h"
+#include "pipward/place/walk_stops.h"
 #include "pipward/record/presence.h"
 #include "pipward/value/sentence.h"
 
@@ -105,6 +108,21 @@ std::vector<Waypoint> waypoints_of(const Orchard& orchard, std::span<const std::
                             say("Give the layer its coordinate system.")});
     }
     return points;
+}
+
+std::vector<Waypoint> route_of(const Orchard& orchard, std::span<const std::uint32_t> trees, Day as_of,
+                               const std::function<void(double)>& tell, Findings& findings) {
+    place::WalkWish wish;
+    std::ranges::copy_if(trees, std::back_inserter(wish.trees),
+                         [&](std::uint32_t i) { return stands_on(orchard.trees[i], as_of); });
+    place::expect_walkable(wish.trees.size());
+    std::vector<std::uint32_t> order;
+    for (const auto& leg : place::plan_walk(orchard, wish, tell).legs) {
+        if (leg.tree) {
+            order.push_back(*leg.tree);
+        }
+    }
+    return waypoints_of(orchard, order, as_of, findings);
 }
 
 }  // namespace pipward::paper

@@ -2,6 +2,7 @@
 #pragma once
 
 #include <cstdint>
+#include <functional>
 #include <span>
 #include <vector>
 
@@ -22,5 +23,10 @@ FieldMap map_of(const Orchard& orchard, std::span<const std::uint32_t> trees, Da
 /// not of the earth are told as one warning.
 std::vector<Waypoint> waypoints_of(const Orchard& orchard, std::span<const std::uint32_t> trees, Day as_of,
                                    Findings& findings);
+
+/// The same in the order of a walk along the alleys. `tell` hears the share that is done and may throw.
+/// Throws Error (input) for more trees than a walk can have.
+std::vector<Waypoint> route_of(const Orchard& orchard, std::span<const std::uint32_t> trees, Day as_of,
+                               const std::function<void(double share)>& tell, Findings& findings);
 
 }  // namespace pipward::paper

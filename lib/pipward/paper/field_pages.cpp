@@ -6,6 +6,8 @@
 #include "pipward/paper/detail/map_drawing.h"
 #include "pipward/paper/detail/map_furniture.h"
 
+#include "pipward/value/complaint.h"
+
 namespace pipward::paper {
 namespace {
 
@@ -52,8 +54,9 @@ class PageMaker {
         made_.denominators.push_back(window.denominator);
         made_.numbers_left_out += drawing.numbers_left_out();
         Page page{window.page, drawing.take()};
-        std::ranges::move(detail::map_furniture(map_, window, {number, pages(), is_overview}, ruler_, wording_),
-                          std::back_inserter(page.pieces));
+        std::ranges::move(
+            detail::map_furniture(map_, window, {number, pages(), is_overview}, ruler_, wording_),
+            std::back_inserter(page.pieces));
         made_.pages.push_back(std::move(page));
     }
 
@@ -78,6 +81,21 @@ FieldPages field_pages(const FieldMap& map, const FieldPlan& plan, const TextRul
         tell(++done / static_cast<double>(plan.windows.size()));
     }
     return maker.take();
+}
+
+Findings findings_on(const FieldPlan& plan, const FieldPages& pages) {
+    Findings findings;
+    if (!plan.is_legible) {
+        findings.push_back(about_table(Level::warning, "tree",
+                                       say("At this scale neighbours are less than 3 mm apart: marks touch."),
+                                       say("Ask for a larger scale or larger paper.")));
+    }
+    if (pages.numbers_left_out > 0) {
+        findings.push_back(about_table(
+            Level::note, "tree", say("For want of room {} numbers are left out.", pages.numbers_left_out),
+            say("Ask for a larger scale, or number the trees: positions are shorter than labels.")));
+    }
+    return findings;
 }
 
 }  // namespace pipward::paper

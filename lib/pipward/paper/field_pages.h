@@ -5,10 +5,12 @@
 
 #include "pipward/paper/field_plan.h"
 #include "pipward/paper/typesetter.h"
+#include "pipward/value/finding.h"
 #include "pipward/value/sentence.h"
 
 namespace pipward::paper {
 
+/// A map, ready to print.
 struct FieldPages {
     std::vector<Page> pages;           ///< the overview first, where there is one
     std::vector<int> trees;            ///< on each page
@@ -22,5 +24,8 @@ struct FieldPages {
 FieldPages field_pages(
     const FieldMap& map, const FieldPlan& plan, const TextRuler& ruler, const Wording& wording,
     const std::function<void(double share)>& tell = [](double) {});
+
+/// What can be read of it badly: marks that touch (a warning), numbers left out (a note).
+Findings findings_on(const FieldPlan& plan, const FieldPages& pages);
 
 }  // namespace pipward::paper

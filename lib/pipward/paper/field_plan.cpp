@@ -10,6 +10,8 @@
 #include "pipward/math/point_tree.h"
 #include "pipward/math/quantile.h"
 
+#include "pipward/value/complaint.h"
+
 namespace pipward::paper {
 namespace {
 
@@ -279,6 +281,21 @@ std::optional<FieldPlan> plan_map(const FieldMap& map, const PageSize& paper,
         plan->overview = planner.overview(whole);
     }
     return plan;
+}
+
+FieldPlan planned_map(const FieldMap& map, const PageSize& paper, std::optional<int> denominator) {
+    auto plan = plan_map(map, paper, denominator);
+    if (!plan) {
+        throw Error(
+            Trouble::input,
+            about_table(
+                Level::error, "tree",
+                say("The trees lie too far apart for a map that shows them one by one: it would need "
+                    "more than 200 pages."),
+                say("Choose a block, larger paper or a smaller scale; or see whether a tree has strayed "
+                    "on the map.")));
+    }
+    return *plan;
 }
 
 double turn_to_rows_deg(std::span<const MapRow> rows) {

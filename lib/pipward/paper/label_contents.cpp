@@ -12,6 +12,8 @@
 #include "pipward/place/geo_uri.h"
 #include "pipward/record/orchard_index.h"
 
+#include "pipward/value/complaint.h"
+
 namespace pipward::paper {
 namespace {
 
@@ -164,6 +166,11 @@ std::vector<NamedLabel> cross_tags(const Orchard& orchard, const TagWish& wish, 
             labels.push_back({"cross_goal", goal->code, std::move(text)});
         }
     }
+    if (labels.empty()) {
+        findings.push_back(about_table(Level::warning, "cross_goal",
+                                       say("The book has no crosses of the season {}.", wish.season.year),
+                                       say("Name another season, or enter the crosses first.")));
+    }
     return labels;
 }
 
@@ -174,6 +181,11 @@ NamedLabel blank_tag(const Wording& wording) {
                        {say("Pollen parent").in(wording), true}};
     std::ranges::move(tag_blanks(wording), std::back_inserter(tag.text.blanks));
     return tag;
+}
+
+std::vector<NamedLabel> blank_tags(const LabelGrid& grid, const BlankSheets& wish, const Wording& wording) {
+    const int count = grid.labels_a_page() * wish.sheets - wish.first_place;
+    return std::vector<NamedLabel>(static_cast<std::size_t>(count), blank_tag(wording));
 }
 
 }  // namespace pipward::paper

@@ -11,7 +11,13 @@
 /// What stands on the labels of a book's trees and crosses.
 namespace pipward::paper {
 
-enum class CodeSays { label, place, nothing };
+/// What a reader of the QR code gets.
+enum class CodeSays {
+    label,   ///< the label, as plain text
+    place,   ///< a geo: URI, which telephones open on a map
+    nothing  ///< there is no code
+};
+/// The choices as they are typed.
 std::span<const Word<CodeSays>> words(CodeSays);
 
 /// Label large; accession, "seed parent × pollen parent", address, year of planting as far as they are known.
@@ -23,15 +29,22 @@ std::vector<NamedLabel> tree_labels(const Orchard& orchard, std::span<const std:
 /// parent × pollen parent", and lines for day, flowers and initials. With letters every tag has a code of its
 /// own, the next that the book's pollinations leave free: "26-01-c".
 struct TagWish {
-    Season season;
-    int each = 1;
-    bool letters = true;
-    bool with_code = true;
+    Season season;          ///< whose crosses
+    int each = 1;           ///< tags a cross, 1 or more
+    bool letters = true;    ///< else all tags of a cross say its code
+    bool with_code = true;  ///< a QR code of what the tag says
 };
+/// A warning where the season has no crosses, and where a cross has fewer letters left than tags are wanted.
 std::vector<NamedLabel> cross_tags(const Orchard& orchard, const TagWish& wish, const Wording& wording,
                                    Findings& findings);
 
 /// A tag to fill in by hand.
 NamedLabel blank_tag(const Wording& wording);
+/// So many sheets full of them, the first sheet from its first free label (counted from 0) on.
+struct BlankSheets {
+    int sheets = 1;
+    int first_place = 0;
+};
+std::vector<NamedLabel> blank_tags(const LabelGrid& grid, const BlankSheets& wish, const Wording& wording);
 
 }  // namespace pipward::paper

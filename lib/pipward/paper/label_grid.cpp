@@ -4,6 +4,8 @@
 #include <algorithm>
 #include <array>
 
+#include "pipward/value/complaint.h"
+
 namespace pipward::paper {
 namespace {
 
@@ -57,6 +59,18 @@ Millimetres right_end(const LabelGrid& grid) {
 
 Millimetres lower_end(const LabelGrid& grid) {
     return grid.top + grid.height * grid.rows + grid.gap_down * (grid.rows - 1);
+}
+
+void take(Millimetres& dimension, const std::optional<double>& wished) {
+    dimension.value = wished.value_or(dimension.value);
+}
+
+LabelGrid known_grid(LabelSheet sheet) {
+    auto grid = grid_of(sheet);
+    if (sheet == LabelSheet::own) {
+        grid.page = a4_page;
+    }
+    return grid;
 }
 
 }  // namespace
@@ -128,6 +142,29 @@ Findings problems_of(const LabelGrid& grid) {
                     say("Correct the margin, the gap, the height or the number of rows.")));
     }
     return findings;
+}
+
+LabelGrid grid_of(const SheetWish& wish) {
+    auto grid = known_grid(wish.sheet);
+    take(grid.page.width, wish.page_width);
+    take(grid.page.height, wish.page_height);
+    take(grid.width, wish.label_width);
+    take(grid.height, wish.label_height);
+    take(grid.left, wish.left);
+    take(grid.top, wish.top);
+    take(grid.gap_across, wish.gap_across);
+    take(grid.gap_down, wish.gap_down);
+    grid.columns = wish.columns.value_or(grid.columns);
+    grid.rows = wish.rows.value_or(grid.rows);
+    return grid;
+}
+
+Findings problems_of(const SheetWish& wish) {
+    if (wish.sheet == LabelSheet::own && (!wish.label_width || !wish.label_height)) {
+        return {about_parameter("sheet", "own", say("A sheet of your own needs the size of its labels."),
+                                say("Give label-width and label-height, or take one of the sheets named."))};
+    }
+    return problems_of(grid_of(wish));
 }
 
 }  // namespace pipward::paper

@@ -12,10 +12,11 @@ namespace pipward::paper {
 
 /// A word with a line behind it to write on.
 struct Blank {
-    std::string word;
+    std::string word;      ///< before the line: "date"
     bool is_wide = false;  ///< a row of its own
 };
 
+/// What one label says, plain UTF-8.
 struct LabelText {
     std::string headline;             ///< large: what stands on the tag
     std::vector<std::string> lines;   ///< under it, the weightiest first
@@ -28,10 +29,11 @@ struct LabelText {
 /// (3), looked up.
 Millimetres least_small_letters(const PageSize& label);
 
+/// One label, ready to print.
 struct LaidLabel {
-    std::vector<PagePiece> pieces;
-    double headline_points = 0;
-    double smallest_points = 0;
+    std::vector<PagePiece> pieces;           ///< in millimetres of the page that `room` lies on
+    double headline_points = 0;              ///< 0 where it does not fit or there is no text
+    double smallest_points = 0;              ///< of all of its letters; 0 where it does not fit
     std::optional<Millimetres> qr_module{};  ///< absent where there is no code
     bool fits = true;                        ///< false: not even in tiny letters; then there are no pieces
     bool qr_fits = true;                     ///< false: the text is too long for any code

@@ -77,7 +77,8 @@ class SheetFiller {
     /// Whether the next label begins a page: then there is one.
     void turn_page() {
         if (made_.pages.empty() || place() == 0) {
-            made_.pages.push_back({job_.grid.page, detail::check_line_in_margin(job_.grid, ruler_, wording_)});
+            made_.pages.push_back(
+                {job_.grid.page, detail::check_line_in_margin(job_.grid, ruler_, wording_)});
         }
     }
     LaidLabel laid(const LabelText& text) const {
@@ -124,6 +125,19 @@ LabelPages label_pages(std::span<const NamedLabel> labels, const LabelJob& job, 
         tell(static_cast<double>(i + 1) / static_cast<double>(labels.size()));
     }
     return filler.take();
+}
+
+Findings font_findings(const Typesetter& typesetter) {
+    Findings findings;
+    if (!typesetter.has_print_font()) {
+        findings.push_back(
+            {Level::warning, "", "", "", print_font,
+             say("The font {} is not on this machine: another takes its place, and text is wider or "
+                 "narrower than it should be.",
+                 print_font),
+             say("Install it (Debian: fonts-dejavu-core).")});
+    }
+    return findings;
 }
 
 }  // namespace pipward::paper

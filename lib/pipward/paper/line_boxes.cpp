@@ -151,6 +151,19 @@ class BoxText {
 
 }  // namespace
 
+LineFacts line_facts(const lineage::LineGraph& graph, int subject,
+                     const std::vector<lineage::AncestorShare>& shares) {
+    LineFacts facts{&graph,
+                    subject,
+                    std::vector<double>(graph.nodes.size()),
+                    lineage::shares_of_ancestor(graph, subject),
+                    {}};
+    for (const auto& share : shares) {
+        facts.of_ancestor[share.node] = share.share;
+    }
+    return facts;
+}
+
 std::vector<BoxLine> box_lines(const lineage::LineBox& box, const lineage::LineView& view,
                                const LineFacts& facts, const BoxFace& face, const Wording& wording) {
     return BoxText(box, view, facts, face, wording).lines;

@@ -6,6 +6,8 @@
 
 #include "pipward/paper/detail/line_marks.h"
 
+#include "pipward/value/complaint.h"
+
 namespace pipward::paper {
 namespace {
 
@@ -130,6 +132,29 @@ LineDrawing line_drawing(const LineFacts& facts, const LineSheet& sheet, const W
     }
     detail::put_words(sheet, drawing.view, facts, wording, drawing.page);
     return drawing;
+}
+
+Findings left_out_of(const LineDrawing& drawing, const lineage::LineLimits& wanted) {
+    Findings findings;
+    const auto& view = drawing.view;
+    if (view.ancestors_left_out > 0) {
+        findings.push_back(about_table(
+            Level::note, "accession",
+            say("Ancestors farther back than generation {} are not drawn: {}.", drawing.limits.up,
+                view.ancestors_left_out),
+            drawing.limits.up < wanted.up
+                ? say("The page holds no more: take larger paper, or draw the line of one of the ancestors.")
+                : say("Ask for more generations up.")));
+    }
+    if (view.descendants_left_out > 0) {
+        const bool page_is_full = drawing.limits.down < wanted.down || drawing.limits.most_children > 0;
+        findings.push_back(about_table(
+            Level::note, "accession", say("Descendants that are not drawn: {}.", view.descendants_left_out),
+            page_is_full
+                ? say("The page holds no more: take larger paper; the table of descendants has them all.")
+                : say("Ask for more generations down; the table of descendants has them all.")));
+    }
+    return findings;
 }
 
 }  // namespace pipward::paper

@@ -7,27 +7,33 @@
 #include "pipward/lineage/line_layout.h"
 #include "pipward/paper/line_boxes.h"
 #include "pipward/paper/page.h"
+#include "pipward/value/finding.h"
 
 /// The line of one accession on one page: descendants to the left, ancestors to the right, one column a
 /// generation where nobody is shared. Lines tell by their dashes what they are and boxes by their edges.
 namespace pipward::paper {
 
+/// The page that is wanted.
 struct LineSheet {
-    PageSize size = turned(a4_page);
-    Sentence title;
-    Sentence subtitle;           ///< one line below it; what is too long ends in "…"
-    lineage::LineLimits limits;  ///< what is wanted
+    PageSize size = turned(a4_page);  ///< of the page
+    Sentence title;                   ///< one line
+    Sentence subtitle;                ///< one line below it; what is too long ends in "…"
+    lineage::LineLimits limits;       ///< what is wanted
 };
 
+/// The page that came out.
 struct LineDrawing {
-    Page page;
+    Page page;                   ///< ready to print
     lineage::LineView view;      ///< what is drawn
     lineage::LineLayout layout;  ///< in millimetres of the page
     lineage::LineLimits limits;  ///< what came on the page: at most what was wanted
-    double points = 0;           ///< size of the text in the boxes
+    double points = 0;           ///< size of the text in the boxes, 1/72 inch
 };
 
 /// Smaller text and briefer boxes first, then fewer generations, until everything can be read on the page.
 LineDrawing line_drawing(const LineFacts& facts, const LineSheet& sheet, const Wording& wording = in_english);
+
+/// Notes on the ancestors and descendants that were wanted or are recorded and do not stand on the page.
+Findings left_out_of(const LineDrawing& drawing, const lineage::LineLimits& wanted);
 
 }  // namespace pipward::paper

@@ -10,9 +10,10 @@
 
 namespace pipward::paper {
 
+/// What a file says of itself.
 struct PdfAbout {
-    std::string title;
-    Day made_on;  ///< what the file says of itself: the same pages of the same day are the same bytes
+    std::string title;  ///< shown by readers
+    Day made_on;        ///< what the file says of itself: the same pages of the same day are the same bytes
 };
 
 /// The pages as a PDF file, in true millimetres, every font embedded. `tell` hears the share that is done.

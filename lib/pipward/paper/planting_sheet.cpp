@@ -17,21 +17,23 @@ namespace {
 
 std::string row_section(const std::vector<PlantingPlace>& places, std::size_t number, const Speech& speech) {
     static const std::vector<detail::SheetColumn> columns{{say("Done"), 8, false, "tick"},
-                                                  {say("Position"), 14},
-                                                  {say("Label"), 26, true},
-                                                  {say("Family"), 36},
-                                                  {say("Order"), 16}};
+                                                          {say("Position"), 14},
+                                                          {say("Label"), 26, true},
+                                                          {say("Family"), 36},
+                                                          {say("Order"), 16}};
     std::vector<detail::SheetRow> rows;
     for (const auto& place : places) {
-        const auto family = place.cross.empty() ? speech.around(say("check: {}", detail::name_html(place.family)))
-                                                : detail::name_html(place.family);
+        const auto family = place.cross.empty()
+                                ? speech.around(say("check: {}", detail::name_html(place.family)))
+                                : detail::name_html(place.family);
         rows.push_back({{detail::tick_box(verbatim(place.label), speech), std::to_string(place.position),
-                         detail::element("strong", "", detail::name_html(place.label)), family, std::to_string(place.order)},
+                         detail::element("strong", "", detail::name_html(place.label)), family,
+                         std::to_string(place.order)},
                         ""});
     }
-    return detail::section_html(fmt::format("row-{}", number), say("Row {}", places.front().row),
-                        detail::sheet_table(say("Positions in the order of planting"), columns, rows, speech),
-                        speech);
+    return detail::section_html(
+        fmt::format("row-{}", number), say("Row {}", places.front().row),
+        detail::sheet_table(say("Positions in the order of planting"), columns, rows, speech), speech);
 }
 
 /// Every row in turn, as one walks.
@@ -57,7 +59,8 @@ std::string tray_html(const PlantingSheet& sheet, std::size_t first, std::size_t
     for (auto row = first; row < end; row += across) {
         html += "<tr>";
         for (auto cell = row; cell < row + across; ++cell) {
-            html += "<td>" + (cell < end ? detail::name_html(sheet.places[cell].label) : std::string{}) + "</td>";
+            html +=
+                "<td>" + (cell < end ? detail::name_html(sheet.places[cell].label) : std::string{}) + "</td>";
         }
         html += "</tr>\n";
     }
@@ -76,11 +79,24 @@ std::string tray_section(const PlantingSheet& sheet, const Speech& speech) {
     }
     return detail::section_html(
         "trays", say("Trays"),
-        detail::paragraph_html(say("Set up in the order of planting, from the upper left corner on."), speech) + html,
+        detail::paragraph_html(say("Set up in the order of planting, from the upper left corner on."),
+                               speech) +
+            html,
         speech);
 }
 
 }  // namespace
+
+std::vector<PlantingPlace> planting_places(const std::vector<seed::Planted>& planted) {
+    std::vector<PlantingPlace> places;
+    for (const auto& tree : planted) {
+        const auto* goal = tree.goal;
+        places.push_back({tree.order, tree.label, goal == nullptr ? std::string{} : goal->code,
+                          goal == nullptr ? tree.accession : goal->seed_parent + " × " + goal->pollen_parent,
+                          tree.place->row, tree.place->position});
+    }
+    return places;
+}
 
 std::string planting_sheet_html(const PlantingSheet& sheet, const Wording& wording) {
     const Speech speech(wording);
@@ -89,7 +105,8 @@ std::string planting_sheet_html(const PlantingSheet& sheet, const Wording& wordi
     if (!sheet.orchard_name.empty()) {
         head += detail::element("p", "orchard", detail::name_html(sheet.orchard_name)) + "\n";
     }
-    head += detail::paragraph_html(verbatim(speech.plain(detail::long_day(sheet.day))), speech) + "</header>\n";
+    head +=
+        detail::paragraph_html(verbatim(speech.plain(detail::long_day(sheet.day))), speech) + "</header>\n";
     return detail::sheet_page(
         speech.text(title),
         head + "<main>\n" + row_sections(sheet, speech) + tray_section(sheet, speech) +

@@ -14,6 +14,7 @@ struct QrCode {
     int size = 0;            ///< modules a side: 21, 25 ... 177
     std::vector<bool> dark;  ///< row by row from the upper left
 
+    /// Both from 0, below `size`.
     bool is_dark(int row, int column) const { return dark[static_cast<std::size_t>(row * size + column)]; }
 };
 

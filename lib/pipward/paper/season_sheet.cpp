@@ -44,12 +44,13 @@ std::string as_of_html(Day as_of, const Speech& speech) {
 
 std::string masthead_html(const SeasonSheet& sheet, const Speech& speech) {
     const auto& plan = *sheet.plan;
-    auto html =
-        "<header>\n" + detail::element("h1", "", speech.plain(say("Season plan {}", plan.season.year))) + "\n";
+    auto html = "<header>\n" +
+                detail::element("h1", "", speech.plain(say("Season plan {}", plan.season.year))) + "\n";
     if (!sheet.orchard_name.empty()) {
         html += detail::element("p", "orchard", detail::name_html(sheet.orchard_name)) + "\n";
     }
-    html += detail::paragraph_html(say("As of {} · {}", as_of_html(plan.as_of, speech), counts_text(sheet)), speech);
+    html += detail::paragraph_html(say("As of {} · {}", as_of_html(plan.as_of, speech), counts_text(sheet)),
+                                   speech);
     if (!sheet.note.empty()) {
         html += detail::element("p", "note", escape_markup(sheet.note)) + "\n";
     }
@@ -78,8 +79,9 @@ std::string contents_html(const Speech& speech) {
 
 std::string sections_html(const SeasonSheet& sheet, const Speech& speech) {
     const auto& plan = *sheet.plan;
-    return detail::do_now_section(plan, speech) + detail::bloom_section(sheet, speech) + detail::crosses_section(plan, speech) +
-           detail::pollen_section(plan, speech) + detail::field_section(plan, speech) + detail::findings_section(sheet, speech) +
+    return detail::do_now_section(plan, speech) + detail::bloom_section(sheet, speech) +
+           detail::crosses_section(plan, speech) + detail::pollen_section(plan, speech) +
+           detail::field_section(plan, speech) + detail::findings_section(sheet, speech) +
            detail::sureness_section(sheet, speech) + detail::cautions_section(speech);
 }
 
@@ -89,9 +91,9 @@ std::string season_sheet_html(const SeasonSheet& sheet, const Wording& wording) 
     require_plan(sheet);
     const Speech speech(wording);
     return detail::sheet_page(title_text(sheet, speech),
-                      masthead_html(sheet, speech) + contents_html(speech) + "<main>\n" +
-                          sections_html(sheet, speech) + "</main>\n",
-                      speech);
+                              masthead_html(sheet, speech) + contents_html(speech) + "<main>\n" +
+                                  sections_html(sheet, speech) + "</main>\n",
+                              speech);
 }
 
 }  // namespace pipward::paper

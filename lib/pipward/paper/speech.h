@@ -10,8 +10,10 @@ namespace pipward::paper {
 /// Says a page's sentences in the words of a host. Lives no longer than the wording it was made from.
 class Speech {
   public:
+    /// Keeps a reference to it.
     explicit Speech(const Wording& wording) : wording_(wording) {}
 
+    /// The one it was made from.
     const Wording& wording() const { return wording_; }
     /// Plain text, not escaped.
     std::string text(const Sentence& sentence) const { return sentence.in(wording_); }

@@ -58,14 +58,15 @@ detail::SheetRow bench_row(const WorkLine& line, const Speech& speech) {
 
 std::string trees_section(const WorkSheet& sheet, const Speech& speech) {
     if (sheet.at_trees.empty()) {
-        return detail::section_html("trees", say("At the trees"),
-                            detail::paragraph_html(say("Nothing is to be done at the trees."), speech), speech);
+        return detail::section_html(
+            "trees", say("At the trees"),
+            detail::paragraph_html(say("Nothing is to be done at the trees."), speech), speech);
     }
     static const std::vector<detail::SheetColumn> columns{{say("Done"), 7, false, "tick"},
-                                                  {say("Where"), 22, true},
-                                                  {say("Work"), 32},
-                                                  {say("When"), 19},
-                                                  {say("Written down"), 20}};
+                                                          {say("Where"), 22, true},
+                                                          {say("Work"), 32},
+                                                          {say("When"), 19},
+                                                          {say("Written down"), 20}};
     std::vector<detail::SheetRow> rows;
     for (const auto& line : sheet.at_trees) {
         rows.push_back(tree_row(line, speech));
@@ -73,10 +74,11 @@ std::string trees_section(const WorkSheet& sheet, const Speech& speech) {
     const auto walk = sheet.walk_metres >= 1
                           ? say("In walking order, about {:.0f} m along the alleys.", sheet.walk_metres)
                           : say("In walking order.");
-    return detail::section_html("trees", say("At the trees"),
-                        detail::paragraph_html(walk, speech) +
-                            detail::sheet_table(say("Work at the trees, in walking order"), columns, rows, speech),
-                        speech);
+    return detail::section_html(
+        "trees", say("At the trees"),
+        detail::paragraph_html(walk, speech) +
+            detail::sheet_table(say("Work at the trees, in walking order"), columns, rows, speech),
+        speech);
 }
 
 std::string bench_section(const WorkSheet& sheet, const Speech& speech) {
@@ -84,15 +86,16 @@ std::string bench_section(const WorkSheet& sheet, const Speech& speech) {
         return "";
     }
     static const std::vector<detail::SheetColumn> columns{{say("Done"), 7, false, "tick"},
-                                                  {say("Work"), 45, true},
-                                                  {say("When"), 22},
-                                                  {say("Written down"), 26}};
+                                                          {say("Work"), 45, true},
+                                                          {say("When"), 22},
+                                                          {say("Written down"), 26}};
     std::vector<detail::SheetRow> rows;
     for (const auto& line : sheet.on_bench) {
         rows.push_back(bench_row(line, speech));
     }
-    return detail::section_html("bench", say("On the bench"),
-                        detail::sheet_table(say("Work with pollen and seed indoors"), columns, rows, speech), speech);
+    return detail::section_html(
+        "bench", say("On the bench"),
+        detail::sheet_table(say("Work with pollen and seed indoors"), columns, rows, speech), speech);
 }
 
 std::string warnings_section(const WorkSheet& sheet, const Speech& speech) {
@@ -103,7 +106,8 @@ std::string warnings_section(const WorkSheet& sheet, const Speech& speech) {
     for (const auto& warning : sheet.warnings) {
         items += detail::element("li", "", speech.plain(warning)) + "\n";
     }
-    return detail::section_html("findings", say("Warnings"), "<ul class=\"findings\">\n" + items + "</ul>\n", speech);
+    return detail::section_html("findings", say("Warnings"), "<ul class=\"findings\">\n" + items + "</ul>\n",
+                                speech);
 }
 
 std::string masthead(const WorkSheet& sheet, const Speech& speech) {
@@ -128,9 +132,10 @@ std::string work_sheet_html(const WorkSheet& sheet, const Wording& wording) {
     const auto care = sheet.hazards.empty() ? std::string{} : cautions_html(sheet.hazards, speech);
     const auto title = speech.text(sheet.title);
     return detail::sheet_page(sheet.orchard_name.empty() ? title : title + " · " + sheet.orchard_name,
-                      masthead(sheet, speech) + "<main>\n" + trees_section(sheet, speech) +
-                          bench_section(sheet, speech) + warnings_section(sheet, speech) + care + "</main>\n",
-                      speech);
+                              masthead(sheet, speech) + "<main>\n" + trees_section(sheet, speech) +
+                                  bench_section(sheet, speech) + warnings_section(sheet, speech) + care +
+                                  "</main>\n",
+                              speech);
 }
 
 }  // namespace pipward::paper

@@ -13,8 +13,8 @@ namespace pipward::place {
 
 /// Accessions by name, each once.
 struct ChosenAccessions {
-    std::vector<std::string> names;
-    Sentence which;  ///< for a summary: "6 accessions", "the parents of the crosses of 2026"
+    std::vector<std::string> names;  ///< in the order asked for, 1 to 500
+    Sentence which;                  ///< for a summary: "6 accessions", "the parents of the crosses of 2026"
 };
 
 /// Those of the text, in its order; a tree stands for its accession, a blend for its members, and a parent

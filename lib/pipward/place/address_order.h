@@ -10,7 +10,14 @@
 /// Trees in the order in which one comes to them.
 namespace pipward::place {
 
-enum class LabelOrder { address, to_and_fro, label, book };
+/// In which order trees are listed, printed or walked.
+enum class LabelOrder {
+    address,     ///< by block, row and position
+    to_and_fro,  ///< the same, every second row of a block from its far end
+    label,       ///< by label, as people count
+    book         ///< as they stand in Orchard::trees
+};
+/// The orders as they are typed.
 std::span<const Word<LabelOrder>> words(LabelOrder);
 
 /// As people count: "row 2" before "row 10". Text without figures by its bytes.

@@ -41,7 +41,8 @@ bool is_geographic(PJ_CONTEXT* context, const std::string& crs) {
     return type == PJ_TYPE_GEOGRAPHIC_2D_CRS || type == PJ_TYPE_GEOGRAPHIC_3D_CRS;
 }
 
-constexpr double degree = std::numbers::pi / 180;
+constexpr double degree = std::numbers::pi / 180;  // radians
+// WGS 84 (NIMA TR8350.2): semi-major axis in metres, and flattening.
 constexpr double wgs84_radius = 6378137.0;
 constexpr double wgs84_flattening = 1 / 298.257223563;
 
@@ -139,6 +140,7 @@ Sentence compass_words(double bearing_deg) {
     static const std::array<Sentence, 8> words{say("north"),      say("north-east"), say("east"),
                                                say("south-east"), say("south"),      say("south-west"),
                                                say("west"),       say("north-west")};
+    // A whole turn, and less than half an eighth to it, is north again.
     const auto eighth = static_cast<std::size_t>(std::lround(bearing_deg / 45.0));
     return words[eighth % words.size()];
 }

@@ -14,8 +14,8 @@ namespace pipward::place {
 
 /// On WGS 84, in degrees: longitude -180..180 to the east, latitude -90..90 to the north.
 struct LonLat {
-    double lon = 0;
-    double lat = 0;
+    double lon = 0;  ///< east; west is negative
+    double lat = 0;  ///< north; south is negative
 };
 
 /// Carries points of one coordinate system to the earth, by PROJ. Not for two threads at once.
@@ -25,6 +25,7 @@ class ToEarth {
     /// carries nothing.
     explicit ToEarth(const std::string& crs);
     ~ToEarth();
+    /// The one moved from may only be destroyed or assigned to.
     ToEarth(ToEarth&&) noexcept;
     ToEarth& operator=(ToEarth&&) noexcept;
 
@@ -50,8 +51,9 @@ std::optional<double> parse_coordinate(std::string_view text);
 /// else.
 std::optional<LonLat> parse_lat_lon(std::string_view text);
 
+/// How to come from one place to another.
 struct WayTo {
-    Metres distance;
+    Metres distance;         ///< 0 or more, over the ellipsoid: heights do not count
     double bearing_deg = 0;  ///< clockwise from true north, 0..360, at the start; 0 where there is no way
 };
 

@@ -134,6 +134,7 @@ NameLikeness likeness_of(const std::string& wanted, const std::string& name, boo
                : NameLikeness{};
 }
 
+// Scores, 0..1, and what they are multiplied by: our own figures, which put the surer way to a tree first.
 constexpr float best_worth = 0.97F;
 constexpr float other_way_round = 0.85F;
 constexpr float whole_family = 0.85F;

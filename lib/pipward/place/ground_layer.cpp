@@ -39,4 +39,14 @@ std::vector<LonLat> known_places(const Orchard& orchard) {
     return known;
 }
 
+Hemisphere hemisphere_of(const Orchard& orchard) {
+    const ToEarth to_earth(orchard.crs);
+    for (const auto& tree : orchard.trees) {
+        if (const auto place = tree.at ? to_earth(*tree.at) : std::nullopt) {
+            return value::hemisphere_of(Latitude{place->lat});
+        }
+    }
+    return Hemisphere::north;
+}
+
 }  // namespace pipward::place

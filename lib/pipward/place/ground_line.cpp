@@ -10,9 +10,9 @@
 namespace pipward::place {
 namespace {
 
-constexpr double degree = std::numbers::pi / 180;
-constexpr double mean_radius = 6371000.0;
-constexpr double same_place = 1e-6;
+constexpr double degree = std::numbers::pi / 180;  // radians; bearings are in degrees, but for cosines
+constexpr double mean_radius = 6371000.0;          // metres, of the earth
+constexpr double same_place = 1e-6;                // metres: nearer is rounding
 
 const geod_geodesic& wgs84() {
     static const geod_geodesic earth = [] {
@@ -23,15 +23,18 @@ const geod_geodesic& wgs84() {
     return earth;
 }
 
+/// From above -360: the same bearing, 0 up to 360 degrees.
 double turned(double bearing) {
     return std::fmod(bearing + 360.0, 360.0);
 }
 
-/// From -180 to 180: positive to the right.
+/// Degrees from one bearing to another, -180 up to 180: positive to the right.
 double turn(double from, double to) {
     return turned(to - from + 180.0) - 180.0;
 }
 
+/// Metres over the ground of `level` metres over the ellipsoid: longer by height / radius, and along the
+/// slope (Pythagoras). The heights are taken for ellipsoidal ones: 50 m more or less are 8 mm a kilometre.
 double ground_length(const GroundPoint& from, const GroundPoint& to, double level) {
     if (!from.height || !to.height) {
         return level;

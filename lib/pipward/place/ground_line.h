@@ -10,8 +10,9 @@
 /// Lines as they are measured in the field: in metres over the ground, whatever the map's coordinates are.
 namespace pipward::place {
 
+/// A surveyed point.
 struct GroundPoint {
-    LonLat at;
+    LonLat at;                       ///< in degrees on WGS 84
     std::optional<Metres> height{};  ///< above the sea
 };
 
@@ -27,6 +28,7 @@ class GroundLine {
     /// Points that repeat the one before them are passed over.
     explicit GroundLine(std::span<const GroundPoint> points);
 
+    /// Metres over the ground, 0 or more; 0 without two different points.
     Metres length() const;
     /// The place so far along the course; before its beginning and beyond its end it goes straight on.
     /// Needs a length.

@@ -8,9 +8,10 @@
 /// How a scrap led to a tree.
 namespace pipward::place {
 
+/// By what a tree was found.
 enum class MatchKind : std::uint8_t {
-    label,
-    accession,
+    label,         ///< the tree's own
+    accession,     ///< the accession that the tree is of
     tag,           ///< of a pollination on the tree
     cross_child,   ///< a seedling of the cross of this code
     cross_worked,  ///< its flowers were worked for the cross of this code
@@ -21,13 +22,19 @@ enum class MatchKind : std::uint8_t {
     nearness,      ///< nothing but where it stands
 };
 
-enum class Extent : std::uint8_t { whole, part, like };
+/// How much of a name the scrap is.
+enum class Extent : std::uint8_t {
+    whole,  ///< all of it, be it with other capitals or blanks
+    part,   ///< a part of it
+    like    ///< only like it, with slips
+};
 
+/// By what, and how nearly.
 struct Match {
-    MatchKind kind = MatchKind::label;
-    Extent extent = Extent::whole;
-    int slips = 0;  ///< letters off, where the name is only like the scrap
-    Sentence what;  ///< the name, address or note that matched, as the book has it
+    MatchKind kind = MatchKind::label;  ///< what the scrap named
+    Extent extent = Extent::whole;      ///< how much of that name it is
+    int slips = 0;                      ///< letters off, where the name is only like the scrap
+    Sentence what;                      ///< the name, address or note that matched, as the book has it
 };
 
 /// "label", "part of accession Larkfold Red", "accession Wrenlea, 1 letter off".

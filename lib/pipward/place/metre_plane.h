@@ -20,6 +20,8 @@ class MetrePlane {
     /// `crs` as in Orchard::crs.
     MetrePlane(const std::string& crs, const MapPoint& origin);
 
+    /// Metres east and north of the origin. A point without a place on the earth is taken as its coordinates
+    /// less the origin's.
     math::PlanePoint operator()(const MapPoint& point) const;
     /// The way back, without a height.
     MapPoint back(math::PlanePoint point) const;

@@ -24,6 +24,8 @@ constexpr std::array worths{
     Worth{MatchKind::accession, 0.94F, 0.60F},    Worth{MatchKind::cross_child, 0.92F, 0.50F},
     Worth{MatchKind::cross_worked, 0.91F, 0.49F}, Worth{MatchKind::cross_parent, 0.91F, 0.49F},
 };
+// Added to the score of a part: for the share of the name that it is, and where the name begins with it.
+// Taken off for each slip. Our own figures, as those above: they put the surer way to a tree first.
 constexpr float for_coverage = 0.25F;
 constexpr float for_beginning = 0.04F;
 constexpr float a_slip_costs = 0.11F;
@@ -164,7 +166,7 @@ std::vector<std::string> NamePool::most_like(std::string_view scrap, std::size_t
     std::set<Like> best;
     for (std::uint32_t name = 0; name < names_.size(); ++name) {
         const Like like{likeness.slips_in_all(key(name)), *names_[name].shown};
-        if (best.size() < how_many || like < *best.rbegin()) {
+        if (best.size() < how_many || (how_many > 0 && like < *best.rbegin())) {
             best.insert(like);
             if (best.size() > how_many) {
                 best.erase(std::prev(best.end()));

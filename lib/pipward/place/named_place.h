@@ -16,8 +16,8 @@ inline constexpr Metres too_far{5000};
 
 /// The place as a finding's subject: which parameter named it, and how it was written.
 struct NamedPlace {
-    std::string key;
-    std::string text;
+    std::string key;   ///< of the parameter: "at", "start"
+    std::string text;  ///< as it was typed
 };
 
 /// The map's point of a place on the earth. Findings (errors) where the book's system is not of the earth,

@@ -61,7 +61,7 @@ void ask_of_neighbours(const NearSpots& near, std::vector<Asked>& asked) {
 
 void ask_to_count(const NearSpots& near, const std::string& name, const Sentence& where,
                   std::optional<int> SpotFacts::*trees, std::vector<Asked>& asked) {
-    constexpr int most_counted = 12;
+    constexpr int most_counted = 12;  // trees: nobody counts more
     std::set<int> counts;
     for (const auto& spot : near.spots) {
         const auto& count = spot.facts.*trees;
@@ -139,6 +139,7 @@ std::vector<Asked> all_questions(const NearSpots& near, const Orchard& orchard) 
     return asked;
 }
 
+/// Bits, 0 to 1, of a question that is answered yes with this probability (Shannon 1948).
 double entropy(double share) {
     return share <= 0 || share >= 1 ? 0.0 : -share * std::log2(share) - (1 - share) * std::log2(1 - share);
 }
@@ -150,6 +151,8 @@ std::vector<double> scaled(std::vector<double> shares, double sum) {
     return shares;
 }
 
+/// What an answer is worth: the mutual information of answer and spot, which is the answer's entropy less
+/// what is left of it once the spot is known.
 NearQuestion weighed(const NearSpots& near, const Asked& asked) {
     NearQuestion question{asked.key, asked.words, 0, 0, {}, {}};
     double unsure = 0;
@@ -170,7 +173,7 @@ NearQuestion weighed(const NearSpots& near, const Asked& asked) {
 
 std::vector<NearQuestion> questions_about(const NearSpots& near, const Orchard& orchard,
                                           const std::vector<std::string>& asked) {
-    constexpr double least_bits = 0.01;
+    constexpr double least_bits = 0.01;  // what tells less is not worth asking
     struct Ranked {
         long rank = 0;
         NearQuestion question;
@@ -194,7 +197,7 @@ std::vector<NearQuestion> questions_about(const NearSpots& near, const Orchard& 
 
 std::vector<std::string> weigh_answers(NearSpots& near, const Orchard& orchard,
                                        const std::map<std::string, bool>& answers) {
-    constexpr double wrong = 0.02;
+    constexpr double wrong = 0.02;  // share of answers: common practice, no source
     const auto all = all_questions(near, orchard);
     std::vector<std::string> unknown;
     double sum = 0;

@@ -13,10 +13,10 @@ namespace pipward::place {
 struct NearQuestion {
     std::string key;             ///< "tree-ahead", "accession:Wrenlea", "label:UP-03-09"
     Sentence words;              ///< "Does a tree stand at the next place to the north-east?"
-    double yes = 0;              ///< the probability of yes
+    double yes = 0;              ///< the probability of yes, 0..1
     double bits = 0;             ///< what the answer is worth, 0 to 1 (Shannon 1948)
     std::vector<double> if_yes;  ///< the spots' probabilities after yes
-    std::vector<double> if_no;
+    std::vector<double> if_no;   ///< and after no; both as long as NearSpots::spots, sum 1
 };
 
 /// The questions that part the spots, the best first: the one that is worth most, less a little where it is

@@ -5,8 +5,8 @@
 #include <cmath>
 #include <limits>
 
-#include "pipward/place/row_barrier.h"
 #include "pipward/place/detail/row_stands.h"
+#include "pipward/place/row_barrier.h"
 #include "pipward/record/presence.h"
 
 namespace pipward::place {
@@ -44,6 +44,9 @@ std::set<RowName> rows_of(const Orchard& orchard, const std::vector<std::uint32_
     return names;
 }
 
+// Nobody stands nearer to a stem than a centimetre, whatever a receiver says of itself. Our own figure.
+constexpr double least_variance = 0.01 * 0.01;
+
 // A spot, and where it is in its row.
 struct Candidate {
     NearSpot spot;
@@ -59,6 +62,7 @@ class Surroundings {
           as_of_(as_of),
           wish_(wish),
           plane_(orchard.crs, wish.at),
+          // Metres: five of the radii, beyond which nothing is likely, and 5 m to spare.
           reach_(5 * std::hypot(wish.accuracy.value, wish.beside.value) + 5) {
         const auto near = trees_within(orchard, plane_, reach_ + widest_alley);
         const auto names = rows_of(orchard, near);
@@ -106,7 +110,7 @@ class Surroundings {
         for (const auto radius : {wish_.accuracy, wish_.beside, accuracy.value_or(Metres{0})}) {
             variance += deviation_of(radius) * deviation_of(radius);
         }
-        candidates_.push_back({std::move(spot), line, stand, variance});
+        candidates_.push_back({std::move(spot), line, stand, std::max(variance, least_variance)});
     }
     void add_rows() {
         for (std::size_t line = 0; line < lines_.size(); ++line) {
@@ -126,7 +130,9 @@ class Surroundings {
         }
     }
 
-    // Bayes: the likelihood of the receiver's place times the weight; gives how far off the nearest is.
+    // Bayes: the likelihood of the receiver's place (Gaussian in the plane: exp(-r^2 / 2 variance) /
+    // variance, its constant left out) times the weight, in logarithms so that nothing far away becomes 0 /
+    // 0. Gives how far off the nearest is, in standard deviations; endless where there is no spot.
     double weigh() {
         std::vector<double> logs;
         double off = std::numeric_limits<double>::infinity();

@@ -10,8 +10,8 @@
 namespace pipward::place::detail {
 namespace {
 
-constexpr float together = 0.55F;
-constexpr float apart = 0.45F;
+constexpr float together = 0.55F;    // score of a note that holds the words as one phrase
+constexpr float apart = 0.45F;       // and of one that holds them anywhere
 constexpr std::size_t shortest = 2;  // of a word worth looking for
 
 bool holds_all(std::string_view note, const std::vector<std::string>& words) {

@@ -277,4 +277,15 @@ std::vector<TreeRow> new_rows(const NumberingWish& wish, const Numbering& number
     return rows;
 }
 
+Finding left_open(const TreeDecision& decision) {
+    return {Level::warning,
+            "tree",
+            decision.label,
+            "position",
+            "",
+            say("Its number is left open: {}.",
+                decision.doubt.empty() ? say("it is not certain") : decision.doubt),
+            say("Look at it in the field and fill in its row and position, or measure it anew.")};
+}
+
 }  // namespace pipward::place

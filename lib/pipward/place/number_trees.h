@@ -13,45 +13,55 @@
 /// Rows and positions found for trees from their places.
 namespace pipward::place {
 
-enum class RowBegin { edge, first_tree };
+/// From where the positions of rows are counted.
+enum class RowBegin {
+    edge,       ///< from the block's common edge, also where first trees are missing
+    first_tree  ///< each row from its own first tree
+};
+/// The beginnings as they are typed.
 std::span<const Word<RowBegin>> words(RowBegin);
 
 /// How the trees of a block are to be numbered.
 struct NumberingWish {
-    std::string block;
-    std::optional<Metres> spacing;
-    std::optional<Metres> row_distance;
-    std::optional<double> bearing;  ///< degrees clockwise from north, 0 to 360; roughly
-    Side rows_to = Side::right;
-    std::string row = "1";
-    int first_position = 1;
-    RowBegin begin = RowBegin::edge;
-    double confidence = 0.97;
+    std::string block;                   ///< of the book; not blank
+    std::optional<Metres> spacing;       ///< within 15 %, above 0; found where not given
+    std::optional<Metres> row_distance;  ///< within 15 %, above 0; found where not given
+    std::optional<double> bearing;       ///< degrees clockwise from north, 0 to 360; roughly
+    Side rows_to = Side::right;          ///< to which side rows count, seen as positions count
+    std::string row = "1";               ///< the first row's name; the others follow by next_name()
+    int first_position = 1;              ///< of each row
+    RowBegin begin = RowBegin::edge;     ///< not looked at where the block's rows are known
+    double confidence = 0.97;            ///< 0..1: below it a tree is left open
 };
 
 /// What was decided of one tree, in the orchard's words.
 struct TreeDecision {
-    std::string label;
+    std::string label;                  ///< the tree's, or what the layer calls the point
     std::optional<std::size_t> tree{};  ///< in Orchard::trees; none for a point of a layer
-    std::string block{};
-    std::string row{};
-    std::optional<int> position{};
-    double confidence = 0;
-    double off_row = 0;
-    double off_position = 0;
-    Sentence doubt{};
-    std::optional<MapPoint> at{};
+    std::string block{};                ///< empty until numbered
+    std::string row{};                  ///< empty where no row is likely
+    std::optional<int> position{};      ///< nothing where none is likely
+    double confidence = 0;              ///< that row and position are right, 0..1
+    double off_row = 0;                 ///< metres across from the row's line, not negative
+    double off_position = 0;            ///< metres along from the position, positive as positions count
+    Sentence doubt{};                   ///< why it is left open; empty where it is decided
+    std::optional<MapPoint> at{};       ///< in the book's system; nothing where it cannot be drawn there
 
+    /// Also false before the tree has been numbered.
     bool decided() const { return doubt.empty() && position.has_value(); }
 };
 
+/// Of a tree that is not decided: a warning that tells why.
+Finding left_open(const TreeDecision& decision);
+
+/// What number_trees() made of a cloud.
 struct Numbering {
-    std::vector<TreeDecision> decisions{};
-    int rows = 0;
-    bool rows_known = false;               ///< held against the block's rows in the orchard
-    std::vector<std::string> row_names{};  ///< of the rows made out
-    std::vector<RecoveredRow> made_out{};
-    Sentence understood{};  ///< a sentence: what was found of the rows
+    std::vector<TreeDecision> decisions{};  ///< one a tree or point, in the cloud's order
+    int rows = 0;                           ///< how many were made out, or are known; 0 for none
+    bool rows_known = false;                ///< held against the block's rows in the orchard
+    std::vector<std::string> row_names{};   ///< of the rows made out
+    std::vector<RecoveredRow> made_out{};   ///< by row_names; empty where rows_known
+    Sentence understood{};                  ///< a sentence: what was found of the rows
 };
 
 /// What of the wish does not go together.
@@ -62,8 +72,8 @@ void expect_block(const NumberingWish& wish, const Orchard& orchard);
 
 /// The trees or points to number, and where they stand on the earth: one place a decision.
 struct TreeCloud {
-    std::vector<TreeDecision> decisions{};
-    std::vector<LonLat> places{};
+    std::vector<TreeDecision> decisions{};  ///< not numbered yet
+    std::vector<LonLat> places{};           ///< as many
 };
 /// The points of a layer; its lines are passed over.
 TreeCloud cloud_of_layer(const GroundLayer& layer, const Orchard& orchard);

@@ -11,9 +11,9 @@
 namespace pipward::place::detail {
 namespace {
 
-constexpr double hardly = 0.5;
-constexpr double sure = 0.95;
-constexpr std::size_t enough_to_stretch = 12;
+constexpr double hardly = 0.5;                 // probability below which a tree is none of the row's
+constexpr double sure = 0.95;                  // probability from which a number may move the scale
+constexpr std::size_t enough_to_stretch = 12;  // sure trees: fewer leave the step as it is
 
 }  // namespace
 
@@ -60,6 +60,7 @@ void refit(const RowMembers& members, std::span<const PlacedPoint> points, doubl
         return;
     }
     middle /= static_cast<double>(count);
+    // How far the step may well be from `spacing`: one hundredth of it, in units of the noise.
     const double stretch = count >= enough_to_stretch ? 0.01 * spacing / scale.noise : 1e-9;
     math::LeastSquares squares({1e6, stretch});
     int lowest = points[0].number;
@@ -78,6 +79,7 @@ void refit(const RowMembers& members, std::span<const PlacedPoint> points, doubl
     scale.origin += change[0] - change[1] * middle;
     scale.step = spacing + change[1];
     const double places = highest - lowest + 1;
+    // Never so few or so many that a single gap, or none, would decide.
     scale.missing = std::clamp(1 - static_cast<double>(points.size()) / places, 0.03, 0.5);
 }
 

@@ -12,6 +12,7 @@
 /// Rows as what they are to somebody on foot: in the way.
 namespace pipward::place {
 
+/// What keeps somebody on foot on their side of a row.
 struct BarrierRules {
     Metres beside{1.0};  ///< how far from the trunks one walks and works; less where rows stand closer
     Metres gap{0.0};     ///< a stretch without trees, not even removed ones, longer than this can be walked
@@ -27,8 +28,8 @@ struct Barrier {
 
 /// All barriers, and a tree of their courses in the same order.
 struct Barriers {
-    std::vector<Barrier> all;
-    math::LineTree courses;
+    std::vector<Barrier> all;  ///< by line, then along it
+    math::LineTree courses;    ///< by the same numbers
 };
 
 /// Trees stand a little off their row's line: bends of less than half of what one keeps beside are left out.
@@ -36,9 +37,10 @@ Barriers row_barriers(std::span<const TreeLine> lines, const BarrierRules& rules
 
 /// Where one stands to work the tree: to the left and to the right of the row as its positions count.
 struct Sides {
-    math::PlanePoint left;
-    math::PlanePoint right;
+    math::PlanePoint left;   ///< on the plane of the barriers, in metres
+    math::PlanePoint right;  ///< as far from the row
 };
+/// Barrier::beside off the foot of the tree on its row; `barrier` is a place in Barriers::all.
 Sides sides_of(const Barriers& barriers, std::uint32_t barrier, math::PlanePoint tree);
 
 /// The barriers of other rows than `line` that face one across an alley: they begin within 2 m of the

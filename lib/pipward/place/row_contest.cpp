@@ -11,9 +11,10 @@
 namespace pipward::place::detail {
 namespace {
 
-constexpr double surely = 0.995;
-constexpr double though_taken = 0.002;
+constexpr double surely = 0.995;        // probability from which a tree takes its position
+constexpr double though_taken = 0.002;  // weight of a taken position, against 1 of a free one
 
+/// The tree that surely stands there, by row and number of the position.
 using Holders = std::map<std::pair<int, int>, std::size_t>;
 
 Holders holders_of(std::span<const TakenRow> rows) {
@@ -46,6 +47,7 @@ struct Contest {
     const FittedRows& fit;
     Holders holders;
 
+    // Density across, 1 / m, times the room along; 0 for a row that is not there.
     double weight(int row, double off, double along, std::size_t tree) const {
         const auto found = std::ranges::lower_bound(rows, row, {}, &TakenRow::row);
         if (!std::isfinite(off) || found == rows.end() || found->row != row) {
@@ -55,6 +57,7 @@ struct Contest {
     }
 };
 
+/// Bayes' theorem over the row it was in, the two beside that one, and none at all.
 RowOfPoint weighed(const RowPoint& point, std::size_t tree, const Contest& contest) {
     const auto& was = contest.fit.points[tree];
     RowOfPoint best = was;

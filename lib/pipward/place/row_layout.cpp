@@ -10,10 +10,10 @@
 namespace pipward::place {
 namespace {
 
-/// What a surveyor's tape may be short by: a position at the very end of a row is still one.
+/// Metres that a surveyor's tape may be short by: a position at the very end of a row is still one.
 constexpr double tolerance = 0.01;
-constexpr double turned_back = 90;
-constexpr int most_positions = 100000;
+constexpr double turned_back = 90;      // degrees at one corner
+constexpr int most_positions = 100000;  // more is a slip in a spacing or a system
 
 Finding about(const RowCourse& course, Sentence message, Sentence remedy) {
     return {Level::error, "tree_row", course.name, "geom", {}, std::move(message), std::move(remedy)};
@@ -34,6 +34,7 @@ bool is_course(const RowCourse& course, const GroundLine& line, Findings& findin
     return true;
 }
 
+/// Positions between the headlands, as a whole number that may be beyond int.
 double room_for(double length, const RowRule& rule) {
     return std::floor((length - 2 * rule.headland.value + tolerance) / rule.spacing.value) + 1;
 }
@@ -59,7 +60,8 @@ int positions_in(const RowCourse& course, double length, const RowRule& rule, Fi
     return static_cast<int>(wanted);
 }
 
-// A single position has no line of its own, but a row must have one: short enough to hold no second.
+// Metres along the course. A single position has no line of its own, but a row must have one: short enough to
+// hold no second.
 double end_of(int positions, const RowRule& rule) {
     return rule.headland.value + std::max(positions - 1.0, 0.5) * rule.spacing.value;
 }

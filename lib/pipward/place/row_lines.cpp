@@ -19,16 +19,17 @@ namespace pipward::place::detail {
 namespace {
 
 using std::numbers::pi;
-constexpr std::size_t first_sample = 400;
+constexpr std::size_t first_sample = 400;  // points about the middle: the bend is small there
 
-/// The course that all rows share, and each row's own deviation from it.
+/// The course that all rows share, and each row's own deviation from it. All in metres; a polynomial runs
+/// over `scaled`, -1 to 1 from one end of the points to the other, so its coefficients are metres as well.
 struct Bend {
-    double middle = 0;
-    double reach = 1;
-    double distance = 1;
-    std::array<double, 4> common{};  // offset, lean, bend, twist over the reach
-    std::map<int, std::array<double, 3>> own{};
-    int lowest = -1'000'000;
+    double middle = 0;                           // along: the points' median
+    double reach = 1;                            // along: from there to the farthest point, 1 or more
+    double distance = 1;                         // from row to row
+    std::array<double, 4> common{};              // offset, lean, bend, twist over the reach
+    std::map<int, std::array<double, 3>> own{};  // offset, lean, bend; a row without any has none
+    int lowest = -1'000'000;                     // rows beyond these there are none
     int highest = 1'000'000;
 
     double scaled(double along) const { return (along - middle) / reach; }
@@ -43,6 +44,7 @@ struct Bend {
             found == own.end() ? 0 : found->second[0] + t * (found->second[1] + t * found->second[2]);
         return common_at(along) + row * distance + more;
     }
+    // By the common course first; a row's own deviation may make one of its neighbours the nearer.
     int nearest_row(const RowPoint& point) const {
         const auto even = std::lround((point.across - common_at(point.along)) / distance);
         const int row = std::clamp(static_cast<int>(even), lowest, highest);
@@ -85,6 +87,9 @@ std::vector<double> offs_of(std::span<const RowPoint> points, const Bend& bend) 
     return offs;
 }
 
+// One Gauss-Newton step, the rows of the points held. A coefficient may well change by: the offset by
+// anything, the lean by 10 m over the reach, bend and twist by 6 m, the distance by 5 cm. Our own figures;
+// the noise is taken for 2 cm at the least, so that exact points do not weigh without bound.
 void fit_common(std::span<const RowPoint> points, Bend& bend) {
     const double scale = std::max(median_noise(offs_of(points, bend)), 0.02);
     // The row distance is known to a small part already; it may change as the first coefficient does.
@@ -102,6 +107,7 @@ void fit_common(std::span<const RowPoint> points, Bend& bend) {
     bend.distance += change[4];
 }
 
+// Each row's deviation from the common course, by its own points: 30 cm in each coefficient may well be.
 void fit_own(std::span<const RowPoint> points, Bend& bend) {
     const double scale = std::max(median_noise(offs_of(points, bend)), 0.02);
     std::map<int, math::LeastSquares> squares;
@@ -122,7 +128,7 @@ void fit_own(std::span<const RowPoint> points, Bend& bend) {
 }
 
 // The tails of the outer rows look like rows beyond them, with few trees: they would be counted as rows and
-// draw the distance narrower.
+// draw the distance narrower. Few is less than a quarter of what the middle one of the rows has, or than 3.
 void trim(std::span<const RowPoint> points, Bend& bend) {
     std::map<int, std::size_t> counts;
     for (const auto& point : points) {
@@ -154,7 +160,8 @@ Bend fitted(std::span<const RowPoint> points, double distance) {
         across.push_back(point.across);
     }
     bend.common[0] = origin_of(across, distance);
-    // From the middle outwards, so that a bend is known where it is small before it moves points a row on.
+    // From the middle outwards, half as many points again each time, so that a bend is known where it is
+    // small before it moves points a row on.
     for (std::size_t size = std::min(first_sample, all.size());; size = std::min(size * 3 / 2, all.size())) {
         for (int turn = 0; turn < 3; ++turn) {
             fit_common(all.first(size), bend);
@@ -173,6 +180,8 @@ Bend fitted(std::span<const RowPoint> points, double distance) {
     return bend;
 }
 
+// The certainty is Bayes' theorem over the nearest row, two to each side and no row at all, all as likely
+// beforehand but the last: normal densities across, strays evenly over a row distance.
 RowOfPoint row_of(const RowPoint& point, const Bend& bend, double noise) {
     RowOfPoint result{bend.nearest_row(point)};
     result.off = point.across - bend.line_at(result.row, point.along);
@@ -210,6 +219,7 @@ double folded_noise(std::span<const double> offs, double period) {
     for (const double off : offs) {
         sum += std::polar(1.0, 2 * pi * off / period);
     }
+    // sigma = period / (2 pi) * sqrt(-2 ln R); R is not taken for less than chance alone gives.
     const auto n = static_cast<double>(offs.size());
     const double length = std::max(std::abs(sum) / n, 1 / std::sqrt(n));
     return std::max(plain, period / (2 * pi) * std::sqrt(-2 * std::log(std::min(length, 1.0))));

@@ -12,10 +12,10 @@
 namespace pipward::place {
 namespace {
 
-/// How often a tree of the cloud belongs to no row at all.
+/// The density, in 1 / m across, of trees that belong to no row at all: common practice, no source.
 constexpr double per_metre_astray = 0.0002;
 
-// A row's ends go straight on: no orchard is as long.
+// Metres: a row's ends go straight on; no orchard is as long.
 constexpr double straight_on = 10'000;
 
 /// The rows as lines in the plane of the trees.
@@ -42,15 +42,16 @@ Ground ground_of(std::span<const LonLat> trees, std::span<const KnownRow> rows) 
     return ground;
 }
 
+/// Up to three quarters of a spacing beyond the first and the last position.
 bool is_within(const math::Foot& foot, const KnownRow& row) {
     const double slack = 0.75 * row.spacing.value;
     return foot.along > -slack && foot.along < (row.positions - 1) * row.spacing.value + slack;
 }
 
 struct Nearest {
-    int row = -1;
+    int row = -1;  // into the rows; -1 where none is near
     math::Foot foot{{}, 0, std::numeric_limits<double>::infinity(), {}};
-    double second = std::numeric_limits<double>::infinity();
+    double second = std::numeric_limits<double>::infinity();  // metres off the next nearest row
 };
 
 Nearest nearest_of(math::PlanePoint tree, const Ground& ground, std::span<const KnownRow> rows) {
@@ -72,6 +73,7 @@ Nearest nearest_of(math::PlanePoint tree, const Ground& ground, std::span<const 
     return nearest;
 }
 
+/// Standard deviation in metres, 2 cm at the least.
 double across_noise(std::span<const Nearest> nearest) {
     std::vector<double> offs;
     for (const auto& one : nearest) {
@@ -82,7 +84,7 @@ double across_noise(std::span<const Nearest> nearest) {
     return std::max(detail::median_noise(offs), 0.02);
 }
 
-/// By each row's own scale, for rows may differ.
+/// The same along, by each row's own scale, for rows may differ; in metres of the widest.
 double along_noise(std::span<const Nearest> nearest, std::span<const KnownRow> rows) {
     double largest = 0;
     std::vector<double> offs;
@@ -98,6 +100,7 @@ double along_noise(std::span<const Nearest> nearest, std::span<const KnownRow> r
     return std::max(largest, 0.02);
 }
 
+/// Bayes' theorem over the two nearest rows and none at all, 0..1.
 double row_certainty(const Nearest& nearest, double noise) {
     const double own = math::normal_density(nearest.foot.off, noise);
     return own / (own + math::normal_density(nearest.second, noise) + per_metre_astray);

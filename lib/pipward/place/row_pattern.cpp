@@ -15,15 +15,20 @@ namespace {
 using math::PlanePoint;
 using std::numbers::pi;
 
+// So many points about the middle show what repeats; every point more makes each of many tries dearer.
 constexpr std::size_t first_sample = 400;
-constexpr double nearly_as_good = 0.85;
+constexpr double nearly_as_good = 0.85;  // of the best strength: our own figure, see docs/method.md
 constexpr double degree = pi / 180;
 
-// Bearings are in radians in here: they are turned in small steps.
+// Bearings are in radians in here, clockwise from the plane's north: they are turned in small steps.
+// Frequencies are lines a metre, 1 / distance.
+
+/// Metres to the right of the line through the origin that runs at this bearing.
 double across(const PlanePoint& point, double bearing) {
     return point.east * std::cos(bearing) - point.north * std::sin(bearing);
 }
 
+/// The length of the mean of the points' unit vectors, 0..1 (see the header).
 double strength_at(std::span<const PlanePoint> points, double bearing, double frequency) {
     std::complex<double> sum;
     for (const auto& point : points) {
@@ -32,6 +37,7 @@ double strength_at(std::span<const PlanePoint> points, double bearing, double fr
     return std::abs(sum) / static_cast<double>(points.size());
 }
 
+/// Metres: no two points lie farther apart; at least 2.
 double extent_of(std::span<const PlanePoint> points) {
     double reach = 1;
     for (const auto& point : points) {
@@ -41,28 +47,37 @@ double extent_of(std::span<const PlanePoint> points) {
 }
 
 struct Candidate {
-    double bearing = 0;
-    double frequency = 0;
-    double strength = 0;
+    double bearing = 0;    // radians
+    double frequency = 0;  // 1 / m
+    double strength = 0;   // 0..1
 };
 
-/// All frequencies of one bearing, by turning each point's phase on step by step.
-void try_bearing(std::span<const PlanePoint> points, double bearing, double low, double step, int steps,
+/// Frequencies to try, a metre: from the lowest on.
+struct Frequencies {
+    double low = 0;
+    double step = 0;
+    int count = 0;
+};
+
+/// All frequencies of one bearing (radians), by turning each point's phase on step by step: a product in
+/// place of a sine and a cosine.
+void try_bearing(std::span<const PlanePoint> points, double bearing, const Frequencies& tried,
                  std::vector<Candidate>& out) {
     std::vector<std::complex<double>> phase;
     std::vector<std::complex<double>> turn;
     for (const auto& point : points) {
         const double v = across(point, bearing);
-        phase.push_back(std::polar(1.0, 2 * pi * low * v));
-        turn.push_back(std::polar(1.0, 2 * pi * step * v));
+        phase.push_back(std::polar(1.0, 2 * pi * tried.low * v));
+        turn.push_back(std::polar(1.0, 2 * pi * tried.step * v));
     }
-    for (int i = 0; i < steps; ++i) {
+    for (int i = 0; i < tried.count; ++i) {
         std::complex<double> sum;
         for (std::size_t p = 0; p < phase.size(); ++p) {
             sum += phase[p];
             phase[p] *= turn[p];
         }
-        out.push_back({bearing, low + i * step, std::abs(sum) / static_cast<double>(points.size())});
+        out.push_back(
+            {bearing, tried.low + i * tried.step, std::abs(sum) / static_cast<double>(points.size())});
     }
 }
 
@@ -72,6 +87,8 @@ double between(double a, double b) {
     return std::min(turn, pi - turn);
 }
 
+/// So fine that from one try to the next phases turn by a sixth at the most: of frequencies against one
+/// another over the whole extent, of bearings against the middle's at the narrowest distance.
 std::vector<Candidate> grid(std::span<const PlanePoint> points, const FamilySearch& search) {
     const double extent = extent_of(points);
     const double step = 1 / (6 * extent);
@@ -82,12 +99,14 @@ std::vector<Candidate> grid(std::span<const PlanePoint> points, const FamilySear
     for (int i = 0; i < bearings; ++i) {
         const double bearing = pi * i / bearings;
         if (!search.bearing_deg || between(bearing, *search.bearing_deg * degree) <= 20 * degree) {
-            try_bearing(points, bearing, low, step, steps, out);
+            try_bearing(points, bearing, {low, step, steps}, out);
         }
     }
     return out;
 }
 
+/// The top of the hill that a candidate stands on: the best of the eight around it again and again, steps
+/// halved where none is better, until a turn is a millionth of a radian, a millimetre in a kilometre.
 Candidate climbed(std::span<const PlanePoint> points, Candidate from) {
     double turn = 1 / (8 * extent_of(points) * from.frequency);
     double step = 1 / (8 * extent_of(points));
@@ -140,7 +159,8 @@ std::optional<FoundFamily> find_lines(std::span<const PlanePoint> points, const 
         return std::nullopt;
     }
     const auto best = std::ranges::max_element(tried, {}, &Candidate::strength);
-    // The best of very many tries among points without any order comes to about this.
+    // The best of very many tries among points without any order comes to about this: one try alone passes
+    // four times 1 / sqrt(n) with the probability e^-16 (Rayleigh).
     const double chance = 4.0 / std::sqrt(static_cast<double>(sample.size()));
     if (best->strength < chance) {
         return std::nullopt;
@@ -153,6 +173,7 @@ std::optional<FoundFamily> find_lines(std::span<const PlanePoint> points, const 
     }
     widest = climbed(sample, widest);
     FoundFamily found;
+    // Lines more than 30 degrees off that stand no closer than 1 / 1.12 of the rows' distance.
     for (const auto& one : tried) {
         found.ambiguous = found.ambiguous || (one.strength >= nearly_as_good * widest.strength &&
                                               one.frequency < 1.12 * widest.frequency &&
@@ -164,6 +185,8 @@ std::optional<FoundFamily> find_lines(std::span<const PlanePoint> points, const 
 
 namespace {
 
+/// The mean cosine of the phase differences between any two values of a row, over all rows: |sum|^2 - n is
+/// its sum over ordered pairs. Less that n it is 0 on average for values without any order.
 double coherence_at(std::span<const std::vector<double>> rows, double frequency) {
     double power = 0;
     double pairs = 0;
@@ -179,6 +202,7 @@ double coherence_at(std::span<const std::vector<double>> rows, double frequency)
     return pairs > 0 ? power / pairs : 0;
 }
 
+/// Metres from the first value of a row to its last, at the most; at least 1.
 double longest_of(std::span<const std::vector<double>> rows) {
     double longest = 1;
     for (const auto& row : rows) {
@@ -190,6 +214,7 @@ double longest_of(std::span<const std::vector<double>> rows) {
     return longest;
 }
 
+/// Ordered pairs of values of a row, over all rows.
 double pairs_in(std::span<const std::vector<double>> rows) {
     double pairs = 0;
     for (const auto& row : rows) {
@@ -202,6 +227,7 @@ double pairs_in(std::span<const std::vector<double>> rows) {
 
 std::optional<FoundSpacing> find_spacing(std::span<const std::vector<double>> rows, double least,
                                          double most) {
+    // From one try to the next no phase turns by more than an eighth against another of its row.
     const double step = 1 / (8 * longest_of(rows));
     struct Trial {
         double frequency = 0;  // 1 / m
@@ -215,6 +241,7 @@ std::optional<FoundSpacing> find_spacing(std::span<const std::vector<double>> ro
         return std::nullopt;
     }
     const auto best = std::ranges::max_element(tried, {}, &Trial::coherence);
+    // For values without any order the mean over all pairs has the standard deviation 1 / sqrt(pairs).
     if (best->coherence < 5 / std::sqrt(std::max(pairs_in(rows), 1.0))) {
         return std::nullopt;
     }

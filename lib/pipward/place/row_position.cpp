@@ -47,12 +47,17 @@ Finding about(const Tree& tree, Sentence message, Sentence remedy) {
             std::move(remedy)};
 }
 
-void occupy(RowPosition& position, const Tree& tree, const TreeRow& row, Day as_of, const ToEarth& to_earth,
+struct LookedAt {
+    Day as_of;
+    const ToEarth& to_earth;
+};
+
+void occupy(RowPosition& position, const Tree& tree, const TreeRow& row, const LookedAt& from,
             Findings& findings) {
-    position.state = planted_by(tree, as_of) ? PositionState::taken : PositionState::reserved;
+    position.state = planted_by(tree, from.as_of) ? PositionState::taken : PositionState::reserved;
     position.tree = tree.label;
-    const auto here = to_earth(position.at);
-    const auto there = tree.at ? to_earth(*tree.at) : std::nullopt;
+    const auto here = from.to_earth(position.at);
+    const auto there = tree.at ? from.to_earth(*tree.at) : std::nullopt;
     if (!here || !there) {
         return;
     }
@@ -114,7 +119,7 @@ std::vector<RowPosition> row_positions(const Orchard& orchard, Day as_of, Findin
             position.at = *at;
             const Spot spot{row.block, row.name, position.position};
             if (const auto tree = standing.find(spot); tree != standing.end()) {
-                occupy(position, *tree->second, row, as_of, to_earth, findings);
+                occupy(position, *tree->second, row, {as_of, to_earth}, findings);
             }
             laid.insert({row.block, row.name});
             seen.insert(spot);

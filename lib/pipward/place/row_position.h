@@ -11,19 +11,25 @@
 
 namespace pipward::place {
 
-enum class PositionState { vacant, taken, reserved };
+/// What a position holds on a day.
+enum class PositionState {
+    vacant,   ///< nothing
+    taken,    ///< a tree that stands
+    reserved  ///< nothing yet: its tree is planted later
+};
 
+/// "vacant", "taken" or "reserved".
 std::string_view to_text(PositionState state);
 
 /// A numbered place in a row, and what stands there.
 struct RowPosition {
-    std::string block;
-    std::string row;
-    int position = 0;
-    PositionState state = PositionState::vacant;
-    std::string tree;             ///< its label; empty where vacant
+    std::string block;                            ///< its name
+    std::string row;                              ///< its name
+    int position = 0;                             ///< its number, the row's first position or more
+    PositionState state = PositionState::vacant;  ///< on the day asked
+    std::string tree;                             ///< its label; empty where vacant
     std::optional<Metres> off{};  ///< how far the tree's point on the map lies from the position
-    MapPoint at;
+    MapPoint at;                  ///< on the row's line, in the book's system
 };
 
 /// Every position of every row of the book that has a line and a spacing, row by row. Taken is a position at

@@ -70,7 +70,8 @@ std::vector<detail::RowPoint> turned(std::span<const math::PlanePoint> plane, co
 }
 
 /// The points of each row in the order in which they stand.
-std::map<int, detail::RowMembers> members_of(std::span<const detail::RowPoint> points, std::span<const detail::RowOfPoint> fit) {
+std::map<int, detail::RowMembers> members_of(std::span<const detail::RowPoint> points,
+                                             std::span<const detail::RowOfPoint> fit) {
     std::map<int, detail::RowMembers> rows;
     for (std::size_t i = 0; i < points.size(); ++i) {
         rows[fit[i].row].push_back({i, points[i].along, fit[i].off, fit[i].certainty});
@@ -111,7 +112,8 @@ int first_number(const detail::TakenRow& row) {
 }
 
 detail::TakenRow decoded(int row, const detail::RowMembers& members, double spacing, double noise) {
-    detail::TakenRow taken{row, members, {}, {detail::origin_of(detail::sure_places(members), spacing), spacing, noise}};
+    detail::TakenRow taken{
+        row, members, {}, {detail::origin_of(detail::sure_places(members), spacing), spacing, noise}};
     for (int turn = 0; turn < 3; ++turn) {
         taken.points = detail::decode_members(members, taken.scale);
         detail::refit(members, taken.points, spacing, taken.scale);
@@ -120,7 +122,8 @@ detail::TakenRow decoded(int row, const detail::RowMembers& members, double spac
     return taken;
 }
 
-std::vector<detail::TakenRow> decoded_rows(const std::map<int, detail::RowMembers>& rows, double spacing, double noise) {
+std::vector<detail::TakenRow> decoded_rows(const std::map<int, detail::RowMembers>& rows, double spacing,
+                                           double noise) {
     std::vector<detail::TakenRow> taken;
     for (const auto& [row, members] : rows) {
         taken.push_back(decoded(row, members, spacing, noise));
@@ -132,7 +135,8 @@ std::vector<DecodedRow> with_starts(std::vector<detail::TakenRow> taken, double 
     std::vector<DecodedRow> rows;
     for (auto& row : taken) {
         const double doubt = row.scale.noise / std::sqrt(static_cast<double>(row.members.size()));
-        const detail::RowStart start{row.row * distance, row.scale.origin, row.scale.step, first_number(row), doubt};
+        const detail::RowStart start{row.row * distance, row.scale.origin, row.scale.step, first_number(row),
+                                     doubt};
         rows.push_back({std::move(row), start});
     }
     return rows;
@@ -171,8 +175,8 @@ void find_starts(std::vector<DecodedRow>& rows, const RecoveryRule& rule, Recove
                                          "the rows with row-lay first.")));
 }
 
-NumberedTree numbered(const detail::RowMember& member, const detail::PlacedPoint& point, const DecodedRow& row,
-                      int row_number, double confidence) {
+NumberedTree numbered(const detail::RowMember& member, const detail::PlacedPoint& point,
+                      const DecodedRow& row, int row_number, double confidence) {
     NumberedTree tree;
     tree.row = row_number;
     tree.position = point.number - row.start.number;
@@ -226,7 +230,8 @@ RecoveredRow made_out(const DecodedRow& row, const detail::FittedRows& fit, cons
     return made;
 }
 
-std::optional<detail::FoundSpacing> spacing_of(const std::map<int, detail::RowMembers>& rows, const RecoveryRule& rule) {
+std::optional<detail::FoundSpacing> spacing_of(const std::map<int, detail::RowMembers>& rows,
+                                               const RecoveryRule& rule) {
     const double least = rule.spacing ? 0.85 * rule.spacing->value : 0.7;
     const double most = rule.spacing ? 1.15 * rule.spacing->value : 6.0;
     return detail::find_spacing(sample_of(rows), least, most);
@@ -279,8 +284,8 @@ Recovery recover_rows(std::span<const LonLat> trees, const RecoveryRule& rule) {
     auto started = with_starts(std::move(taken), fit.distance);
     find_starts(started, rule, recovery);
     auto strict = rule;
-    strict.confidence =
-        detail::wanted_confidence(rule.confidence, std::max(noise / spacing->spacing, fit.noise / fit.distance));
+    strict.confidence = detail::wanted_confidence(
+        rule.confidence, std::max(noise / spacing->spacing, fit.noise / fit.distance));
     put_together(started, strict, recovery);
     recovery.made_out.resize(static_cast<std::size_t>(recovery.rows));
     for (const auto& row : started) {

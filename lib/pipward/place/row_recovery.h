@@ -11,6 +11,7 @@
 /// Rows and positions recovered from a cloud of tree points: docs/method.md tells how and how well.
 namespace pipward::place {
 
+/// What is known beforehand of the rows to be found.
 struct RecoveryRule {
     std::optional<double>
         bearing_deg{};  ///< roughly, of the numbering, clockwise from north; found, northwards, where unknown
@@ -37,21 +38,23 @@ struct NumberedTree {
 /// A row that was made out.
 struct RecoveredRow {
     std::vector<LonLat> line{};  ///< from its first position to its last
-    Metres spacing{};
-    int positions = 0;
+    Metres spacing{};            ///< its own, by its trees
+    int positions = 0;  ///< 1 or more, up to the last sure tree; 0 where too few trees showed the row
 };
 
+/// Rows, and what was decided of each tree. All is 0 or empty but `trees` and `findings` where no rows are
+/// found.
 struct Recovery {
     double bearing_deg = 0;  ///< of the numbering, clockwise from true north, 0..360
-    Metres row_distance{};
-    Metres spacing{};
-    Metres noise_across{};  ///< standard deviation of the points from their rows
-    Metres noise_along{};   ///< and from their positions
-    int rows = 0;
+    Metres row_distance{};   ///< across, from row to row
+    Metres spacing{};        ///< of all rows together
+    Metres noise_across{};   ///< standard deviation of the points from their rows
+    Metres noise_along{};    ///< and from their positions
+    int rows = 0;            ///< how many were made out, or are known
     std::vector<RecoveredRow>
         made_out{};                     ///< by their numbers; empty where rows were known, or none was found
     std::vector<NumberedTree> trees{};  ///< as many as points were given
-    Findings findings{};
+    Findings findings{};                ///< warnings: what could not be made out, and what to do
 };
 
 /// From the points alone. Rows must run side by side at even distances; they may bend together.
@@ -60,10 +63,11 @@ Recovery recover_rows(std::span<const LonLat> trees, const RecoveryRule& rule);
 /// The same for rows whose lines and spacing are known: `row` counts in the order of `rows`. Only the
 /// confidence of the rule is used. Trees off every row are left open.
 struct KnownRow {
-    std::vector<GroundPoint> line;
-    Metres spacing;
-    int positions = 0;
+    std::vector<GroundPoint> line;  ///< from the first position on; heights are passed over
+    Metres spacing;                 ///< from position to position, above 0
+    int positions = 0;              ///< how many, 1 or more
 };
+/// The confidence of the rule is used and no more of it; see KnownRow.
 Recovery match_rows(std::span<const LonLat> trees, std::span<const KnownRow> rows, const RecoveryRule& rule);
 
 }  // namespace pipward::place

@@ -9,17 +9,19 @@
 namespace pipward::place::detail {
 namespace {
 
-constexpr double at_the_edge = 0.25;  // spacings
-constexpr double steepest = 2;
-constexpr std::size_t most_tried = 60;
+constexpr double at_the_edge = 0.25;    // spacings
+constexpr double steepest = 2;          // metres along a metre across: about 63 degrees
+constexpr std::size_t most_tried = 60;  // rows, evenly spread
 
+/// A line across the block: metres along at so many metres across.
 struct Edge {
-    double offset = 0;
-    double slope = 0;
-    double score = -1e9;
+    double offset = 0;    // metres along, at 0 across
+    double slope = 0;     // metres along a metre across
+    double score = -1e9;  // see score_of(); higher is better
     double at(double across) const { return offset + slope * across; }
 };
 
+/// Metres along: where the row's first tree stands.
 double first_of(const RowStart& row) {
     return row.origin + row.step * row.first;
 }
@@ -29,6 +31,8 @@ double beyond(const RowStart& row, const Edge& edge) {
     return (first_of(row) - edge.at(row.across)) / row.step;
 }
 
+/// A row that begins at the edge counts up to 1, one that begins behind it (its first trees are missing) 0,
+/// one that begins more than half a spacing before it -2, for no row may. Our own weights.
 double score_of(std::span<const RowStart> rows, const Edge& edge) {
     double score = 0;
     for (const auto& row : rows) {
@@ -70,6 +74,8 @@ Edge refined(std::span<const RowStart> rows, const Edge& edge) {
     return {line[0], line[1], edge.score};
 }
 
+/// That a number is right which is `off` spacings from whole, 0 to 0.5, against the next nearest whole
+/// number: both as likely beforehand, errors normal with `spread` spacings.
 double chance(double off, double spread) {
     const double other = 1 - std::abs(off);
     return 1 / (1 + std::exp((off * off - other * other) / (2 * spread * spread)));
@@ -92,6 +98,8 @@ bool find_edge(std::vector<RowStart>& rows) {
         const double number = (edge.at(row.across) - row.origin) / row.step;
         row.number = static_cast<int>(std::lround(number));
         const double off = number - row.number;
+        // Half as much again as the origin's own doubt, and 0.08 spacings for an uneven edge: our own
+        // figures.
         const double spread = std::hypot(1.5 * row.uncertainty / row.step, 0.08);
         row.certainty = row.number > row.first ? 0.0 : chance(off, spread);
     }

@@ -14,12 +14,13 @@ namespace pipward::place {
 
 /// The trees of a sheet in the order in which to come to them.
 struct SheetWalk {
+    /// One tree of the walk.
     struct Stop {
-        const Tree* tree = nullptr;
+        const Tree* tree = nullptr;    ///< into the orchard, which must outlive this; null in none of `stops`
         std::optional<double> walked;  ///< metres up to here; nothing for a tree without a place on the map
     };
-    std::vector<Stop> stops;
-    double metres = 0;
+    std::vector<Stop> stops;  ///< in the order of the walk
+    double metres = 0;        ///< of the whole walk; 0 where nobody walks
 };
 
 /// So many stops take some seconds; more are no walk of a day.

@@ -12,7 +12,7 @@ namespace pipward::place {
 
 /// Where somebody stands, in the book's coordinate system.
 struct Standpoint {
-    MapPoint at;
+    MapPoint at;          ///< degrees or metres, as the system counts
     double x_shrink = 1;  ///< what one x is worth in y: the cosine of the latitude where they are degrees
 
     /// In units of y. Good for saying which of two trees is nearer, not for metres.

@@ -25,8 +25,11 @@ struct TransformationFacts {
 /// Coordinates are east (longitude) first, whatever the systems say. Not for two threads at once.
 class Transformation {
   public:
+    /// Systems that PROJ does not know, or that have nothing to do with one another, throw nothing:
+    /// is_possible() tells.
     Transformation(const std::string& from, const std::string& to, std::span<const MapPoint> around);
     ~Transformation();
+    /// The one moved from may only be destroyed or assigned to.
     Transformation(Transformation&&) noexcept;
     Transformation& operator=(Transformation&&) noexcept;
 
@@ -34,6 +37,7 @@ class Transformation {
     std::optional<MapPoint> operator()(const MapPoint& point) const;
     /// Whether there is a way from one system to the other.
     bool is_possible() const;
+    /// Without a meaning where it is not possible.
     const TransformationFacts& facts() const;
 
   private:

@@ -13,10 +13,11 @@
 
 namespace pipward::place {
 
+/// A tree that a scrap led to.
 struct FoundTree {
     std::size_t tree = 0;  ///< into Orchard::trees
     double score = 0;      ///< 0..1; 1 for a tree's own label as it is written
-    Match match;
+    Match match;           ///< by what
 };
 
 /// Every way from a scrap of a record to trees: labels, accessions, tags, cross codes, parents and number,
@@ -24,8 +25,10 @@ struct FoundTree {
 /// where need be. Removed trees are found like all others.
 class TreeIndex {
   public:
+    /// Takes the orchard in and keeps it; any orchard will do, also an empty one.
     explicit TreeIndex(Orchard orchard);
 
+    /// The one that it was built of; FoundTree::tree counts in its trees.
     const Orchard& orchard() const;
 
     /// The best `limit` trees, best first; of equally good ones those that stand on `as_of` come first, then

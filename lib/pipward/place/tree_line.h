@@ -17,7 +17,7 @@ using RowName = std::pair<std::string, std::string>;
 /// The trees of one row that have a place, from one end to the other: by position where every one of them has
 /// one, else along the row. Removed trees stand in it too.
 struct TreeLine {
-    RowName name;
+    RowName name;                      ///< of the row
     std::vector<std::uint32_t> trees;  ///< into Orchard::trees
     std::vector<math::PlanePoint> at;  ///< one a tree
 };

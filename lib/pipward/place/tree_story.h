@@ -14,11 +14,17 @@ namespace pipward::place {
 /// every year.": when it went and, as far as its note tells, why.
 Sentence standing_of(const Tree& tree, Day as_of);
 
-enum class TreeEventKind { bloom, pollination, score };
+/// Of which table of the book an event is.
+enum class TreeEventKind {
+    bloom,        ///< a note of its bloom
+    pollination,  ///< its flowers were worked
+    score         ///< traits were scored
+};
 
+/// What happened to a tree on one day.
 struct TreeEvent {
-    Day day;
-    TreeEventKind kind = TreeEventKind::bloom;
+    Day day;                                    ///< noted, worked or scored on
+    TreeEventKind kind = TreeEventKind::bloom;  ///< which table tells of it
     Sentence words;  ///< "full flowering ... (BBCH 65)", "58 flowers worked for 25-01, tag 25-01-c"
 };
 

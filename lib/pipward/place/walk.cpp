@@ -14,7 +14,7 @@
 namespace pipward::place {
 namespace {
 
-// Added to a way through rows, so that it is taken only where there is no other.
+// Metres added to a way through rows, so that it is taken only where there is no other.
 constexpr double detour = 10000.0;
 
 MapPoint middle_of_walk(const Orchard& orchard, const WalkWish& wish) {
@@ -28,7 +28,7 @@ MapPoint middle_of_walk(const Orchard& orchard, const WalkWish& wish) {
 // In the book's coordinates, so that a million trees are looked at quickly. The plane's box, some metres
 // wider, may lie askew there.
 math::Box map_box(const MetrePlane& plane, const std::vector<math::PlanePoint>& points) {
-    constexpr double margin = 60.0;
+    constexpr double margin = 60.0;  // metres: wider than any alley
     const auto box = math::box_around(points);
     std::vector<math::PlanePoint> corners;
     for (const double east : {box.low.east - margin, box.high.east + margin}) {
@@ -87,8 +87,9 @@ class Rows {
 
     Sentence alley(std::uint32_t tree, math::PlanePoint stand) const {
         const auto barrier = barrier_of(tree);
-        return barrier ? detail::alley_words(lines_, barriers_, *barrier, plane_(*orchard_.trees[tree].at), stand)
-                       : Sentence{};
+        return barrier
+                   ? detail::alley_words(lines_, barriers_, *barrier, plane_(*orchard_.trees[tree].at), stand)
+                   : Sentence{};
     }
 
     // The direction from the row to where one stands.
@@ -165,7 +166,8 @@ void keep_open(detail::StopPlaces& stop, const detail::WalkGround& ground) {
     }
 }
 
-detail::PlaceDistances finite(const detail::PlaceDistances& walked, const std::vector<math::PlanePoint>& points) {
+detail::PlaceDistances finite(const detail::PlaceDistances& walked,
+                              const std::vector<math::PlanePoint>& points) {
     auto distances = walked;
     for (std::uint32_t a = 0; a < points.size(); ++a) {
         for (std::uint32_t b = 0; b < a; ++b) {

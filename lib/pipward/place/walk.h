@@ -13,16 +13,17 @@ namespace pipward::place {
 
 /// A gate, or a tree.
 struct WalkEnd {
-    MapPoint at;
+    MapPoint at;                          ///< in the book's system
     std::optional<std::uint32_t> tree{};  ///< into Orchard::trees
 };
 
+/// What the walk is to be.
 struct WalkWish {
     std::vector<std::uint32_t> trees;  ///< into Orchard::trees: each has a place, none twice
     std::optional<WalkEnd> start;      ///< where the best walk begins, where left out
-    std::optional<WalkEnd> end;
-    BarrierRules rules;
-    bool rows_bar = true;  ///< whether rows are in the way at all
+    std::optional<WalkEnd> end;        ///< at the best last stop, where left out
+    BarrierRules rules;                ///< looked at only where rows bar
+    bool rows_bar = true;              ///< whether rows are in the way at all
 };
 
 /// A part of the walk: from the stop before it (or the start) to the next.
@@ -35,10 +36,11 @@ struct WalkLeg {
     bool through_rows = false;          ///< no way round them was found: the line is straight
 };
 
+/// The walk found; empty for no trees.
 struct Walk {
     std::vector<WalkLeg> legs;  ///< in the order of the walk
-    double metres = 0;
-    bool is_shortest = false;  ///< for certain; else as short as was found
+    double metres = 0;          ///< the sum of its legs
+    bool is_shortest = false;   ///< for certain; else as short as was found
 };
 
 /// The walk: from alley to alley only round the ends of rows and through gaps, each tree worked from

@@ -11,9 +11,9 @@
 namespace pipward::place {
 namespace {
 
-/// An orchard and its outlying fields lie within it.
+/// Metres: an orchard and its outlying fields lie within them (common practice, no source).
 constexpr double far_away = 50'000;
-constexpr std::size_t enough = 200;
+constexpr std::size_t enough = 200;  // trees, evenly spread through the book
 
 std::string shown(const MapPoint& point) {
     return fmt::format("{} {}", point.x, point.y);

@@ -16,7 +16,7 @@ std::vector<MapPoint> places_in(const Orchard& orchard);
 
 /// What may be wrong with where a point lies.
 enum class PlaceDoubt {
-    none,
+    none,       ///< nothing
     far,        ///< more than 50 km from everything that is known
     degrees,    ///< the numbers look like degrees, but the system counts metres
     exchanged,  ///< far or nowhere, and among the known places with its two numbers exchanged
@@ -26,11 +26,14 @@ enum class PlaceDoubt {
 /// Judges points one by one. `known` are places on the earth that are in use already; it must live as long.
 class PlaceJudge {
   public:
+    /// `crs` as in Orchard::crs.
     PlaceJudge(const std::string& crs, std::span<const LonLat> known) : to_earth_(crs), known_(known) {}
 
+    /// Where no place is known, only degrees and what lies nowhere are doubted.
     PlaceDoubt operator()(const MapPoint& point) const;
     /// To the nearest known place; nothing where none is known or the point is nowhere.
     std::optional<Metres> away(const MapPoint& point) const;
+    /// Whether the system counts degrees, not metres.
     bool in_degrees() const { return to_earth_.from_degrees(); }
 
   private:

@@ -271,6 +271,14 @@ struct TraitScore {
 
 /// A whole book, read.
 struct Orchard {
+    // Out of line: seventeen tables would be taken apart anew in every source that holds a book.
+    Orchard();
+    Orchard(const Orchard& other);
+    Orchard(Orchard&& other) noexcept;
+    Orchard& operator=(const Orchard& other);
+    Orchard& operator=(Orchard&& other) noexcept;
+    ~Orchard();
+
     /// The trees' coordinate system, for result layers: AUTHORITY:CODE, well-known text where no authority
     /// names it; empty where it is not known.
     std::string crs;

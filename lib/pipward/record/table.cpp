@@ -6,6 +6,22 @@
 #include <algorithm>
 
 namespace pipward::record {
+
+Cell::Cell() = default;
+Cell::Cell(const Cell& other) = default;
+Cell::Cell(Cell&& other) noexcept = default;
+Cell& Cell::operator=(const Cell& other) = default;
+Cell& Cell::operator=(Cell&& other) noexcept = default;
+Cell::~Cell() = default;
+
+Table::Table() = default;
+Table::Table(const Table& other) = default;
+Table::Table(Table&& other) noexcept = default;
+Table& Table::operator=(const Table& other) = default;
+Table& Table::operator=(Table&& other) noexcept = default;
+Table::~Table() = default;
+Table::Table(TableShape columns, std::vector<Row> content)
+    : shape(std::move(columns)), rows(std::move(content)) {}
 namespace {
 
 std::string plain_word(const Column& column, const std::string& code) {

@@ -50,7 +50,16 @@ struct Column {
 
 /// Nothing (std::monostate) is an unknown. A sentence is text as well, which spoken() puts in the words of a
 /// host.
-using Cell = std::variant<std::monostate, std::string, std::int64_t, double, Day, bool, Sentence>;
+struct Cell : std::variant<std::monostate, std::string, std::int64_t, double, Day, bool, Sentence> {
+    using variant::variant;
+    // Out of line, as every source that fills a table copies rows of them.
+    Cell();
+    Cell(const Cell& other);
+    Cell(Cell&& other) noexcept;
+    Cell& operator=(const Cell& other);
+    Cell& operator=(Cell&& other) noexcept;
+    ~Cell();
+};
 
 /// What a table of results looks like before it has rows: declared once, by the operation that makes it.
 struct TableShape {
@@ -73,6 +82,14 @@ struct Row {
 struct Table {
     TableShape shape;       ///< as declared
     std::vector<Row> rows;  ///< in the order in which people should read them
+
+    Table();
+    Table(const Table& other);
+    Table(Table&& other) noexcept;
+    Table& operator=(const Table& other);
+    Table& operator=(Table&& other) noexcept;
+    ~Table();
+    Table(TableShape columns, std::vector<Row> content);
 };
 
 /// A cell of an optional value: nothing where there is none.

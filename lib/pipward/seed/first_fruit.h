@@ -2,12 +2,15 @@
 #pragma once
 
 #include <optional>
+#include <span>
 #include <string>
 #include <vector>
 
 #include "pipward/record/descent.h"
 #include "pipward/record/orchard.h"
+#include "pipward/record/words.h"
 #include "pipward/value/season.h"
+#include "pipward/value/sentence.h"
 
 /// How long a seedling keeps its breeder waiting.
 namespace pipward::seed {
@@ -31,6 +34,8 @@ enum class FruitState {
     waiting,   ///< after the expected year
     overdue,   ///< after `to`
 };
+
+std::span<const Word<FruitState>> words(FruitState);
 
 /// What tells the year of sowing, the surest first.
 enum class SownBy {
@@ -65,5 +70,8 @@ struct FirstFruits {
 };
 /// What was noted after `as_of` has no say; `year` may lie ahead.
 FirstFruits first_fruits(const Orchard& orchard, int year, Day as_of);
+
+/// What the years of a seedling are reckoned from, in sentences.
+Sentence fruit_reason(const FirstFruit& fruit);
 
 }  // namespace pipward::seed

@@ -57,6 +57,16 @@ std::optional<Day> ready_on(const ColdSum& sum, std::size_t which, double need, 
                    : std::nullopt;
 }
 
+Finding not_in_cold(const LotCourse& course) {
+    return {Level::note,
+            "seed_lot",
+            course.lot->code,
+            "cold_from",
+            "",
+            say("The lot is not in the cold yet, as far as the book tells."),
+            say("Note the first day when it goes in.")};
+}
+
 }  // namespace
 
 LotCold cold_of_lot(const LotCourse& course, const CrossColdNeed& need, const std::optional<StoreLog>& log,
@@ -81,6 +91,23 @@ bool is_in_cold(const LotCourse& course, Day as_of, bool also_done) {
     const bool done =
         (course.lot->cold_to && *course.lot->cold_to < as_of) || course.out >= course.lot->seeds;
     return in_cold && (also_done || !done);
+}
+
+std::vector<LotCold> lots_in_cold(const std::vector<LotCourse>& courses, const Orchard& orchard,
+                                  const ColdQuestion& question, Findings& findings) {
+    const OrchardIndex book(orchard);
+    std::vector<LotCold> rows;
+    for (const auto& course : courses) {
+        const auto* goal = book.goal(course.lot->cross);
+        if (goal != nullptr && is_in_cold(course, question.as_of, question.also_done)) {
+            rows.push_back(
+                cold_of_lot(course, cold_need_of_cross(*goal, book), question.log, question.as_of));
+        } else if (!course.lot->cold_from && !course.sprouted && course.out < course.lot->seeds) {
+            findings.push_back(not_in_cold(course));
+        }
+    }
+    std::ranges::stable_sort(rows, {}, [](const LotCold& row) { return row.ready.value_or(Day{}); });
+    return rows;
 }
 
 }  // namespace pipward::seed

@@ -2,10 +2,12 @@
 #pragma once
 
 #include <optional>
+#include <vector>
 
 #include "pipward/seed/cold_clock.h"
 #include "pipward/seed/lot_course.h"
 #include "pipward/seed/next_work.h"
+#include "pipward/value/finding.h"
 
 namespace pipward::seed {
 
@@ -31,5 +33,17 @@ LotCold cold_of_lot(const LotCourse& course, const CrossColdNeed& need, const st
 
 /// Whether a lot has gone into the cold by that day and, unless wanted, is not over it.
 bool is_in_cold(const LotCourse& course, Day as_of, bool also_done);
+
+/// Which lots are asked about.
+struct ColdQuestion {
+    std::optional<StoreLog> log;  ///< of the store's thermometer
+    Day as_of;
+    bool also_done = false;  ///< lots whose cold is over as well
+};
+
+/// The cold of every lot that is in it, by the day on which it is ready. A note about each lot with seed left
+/// that is not in the cold as far as its record tells. Points into `courses`.
+std::vector<LotCold> lots_in_cold(const std::vector<LotCourse>& courses, const Orchard& orchard,
+                                  const ColdQuestion& question, Findings& findings);
 
 }  // namespace pipward::seed

@@ -100,4 +100,31 @@ std::vector<LotCourse> lot_courses(const Orchard& orchard, Day as_of) {
     return courses;
 }
 
+int on_hand(const LotCourse& course) {
+    return std::max(0, course.lot->seeds - course.out);
+}
+
+std::optional<Day> there_since(const LotCourse& course) {
+    return course.lot->washed_on ? course.lot->washed_on : course.lot->cold_from;
+}
+
+int not_sprouted(const LotCourse& course) {
+    return std::max(0, course.lot->seeds - std::max(course.out, course.sprouted.value_or(0)));
+}
+
+std::vector<const LotCourse*> lots_on_hand(const std::vector<LotCourse>& courses, const std::string& cross,
+                                           Day as_of) {
+    std::vector<const LotCourse*> lots;
+    for (const auto& course : courses) {
+        const auto day = there_since(course);
+        const bool wanted = cross.empty() || course.lot->cross == cross;
+        if (wanted && on_hand(course) > 0 && (!day || *day <= as_of)) {
+            lots.push_back(&course);
+        }
+    }
+    std::ranges::stable_sort(lots, {},
+                             [](const LotCourse* lot) { return there_since(*lot).value_or(Day{}); });
+    return lots;
+}
+
 }  // namespace pipward::seed

@@ -2,6 +2,7 @@
 #pragma once
 
 #include <optional>
+#include <string>
 #include <vector>
 
 #include "pipward/record/orchard.h"
@@ -24,5 +25,17 @@ struct LotCourse {
 
 /// Of every seed lot of the book, in its order.
 std::vector<LotCourse> lot_courses(const Orchard& orchard, Day as_of);
+
+/// Seeds that have not left the lot.
+int on_hand(const LotCourse& course);
+/// Those of them to give away or to sow: seed that sprouted and was not taken out yet is none.
+int not_sprouted(const LotCourse& course);
+/// Since when the lot is there: washed, else put in the cold.
+std::optional<Day> there_since(const LotCourse& course);
+
+/// The lots that have seed left and are there on `as_of`, the oldest first; only those of a cross where one
+/// is named by its code. Points into `courses`.
+std::vector<const LotCourse*> lots_on_hand(const std::vector<LotCourse>& courses, const std::string& cross,
+                                           Day as_of);
 
 }  // namespace pipward::seed

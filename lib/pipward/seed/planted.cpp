@@ -3,6 +3,7 @@
 
 #include <fmt/format.h>
 
+#include "pipward/record/descent.h"
 #include "pipward/seed/detail/seedling_numbers.h"
 
 namespace pipward::seed {
@@ -21,6 +22,32 @@ Planted seedling(const CrossGoal* goal, detail::SeedlingNumbers& numbers) {
     planted.accession = numbers.next();
     planted.label = planted.accession;
     return planted;
+}
+
+Accession accession_of(const Planted& planted, const OrchardIndex& book, const PlantingMark& mark) {
+    Accession accession;
+    accession.name = planted.accession;
+    accession.kind = AccessionKind::seedling;
+    accession.species = species_of(book, planted.goal->seed_parent);
+    accession.seed_parent = planted.goal->seed_parent;
+    accession.pollen_parent = planted.goal->pollen_parent;
+    accession.note = mark.note;
+    return accession;
+}
+
+Tree tree_of(const Planted& planted, const PlantingMark& mark) {
+    Tree tree;
+    tree.label = planted.label;
+    tree.accession = planted.accession;
+    tree.block = planted.place->block;
+    tree.row = planted.place->row;
+    tree.position = planted.place->position;
+    tree.purpose = planted.goal == nullptr ? TreePurpose::other : TreePurpose::seedling;
+    tree.placed_by = PlacedBy::computed;
+    tree.planted_on = mark.planted_on;
+    tree.note = mark.note;
+    tree.at = planted.place->at;
+    return tree;
 }
 
 }  // namespace
@@ -46,6 +73,19 @@ std::vector<Planted> planted_seedlings(const std::vector<Waiting>& waiting,
         all.push_back(std::move(planted));
     }
     return all;
+}
+
+PlantedRecords planted_records(const std::vector<Planted>& planted, const Orchard& orchard,
+                               const PlantingMark& mark) {
+    const OrchardIndex book(orchard);
+    PlantedRecords records;
+    for (const auto& one : planted) {
+        if (one.goal != nullptr) {
+            records.accessions.push_back(accession_of(one, book, mark));
+        }
+        records.trees.push_back(tree_of(one, mark));
+    }
+    return records;
 }
 
 }  // namespace pipward::seed

@@ -28,4 +28,19 @@ std::vector<Planted> planted_seedlings(const std::vector<Waiting>& waiting,
                                        const PlantingWish& wish, const std::string& check,
                                        const Orchard& orchard);
 
+/// When a planting is made, and the note that each of its records keeps.
+struct PlantingMark {
+    Day planted_on;
+    std::string note;
+};
+
+/// A planting as the orchard keeps it: the seedlings as accessions with both parents and the seed parent's
+/// species, and everything planted as trees with computed places.
+struct PlantedRecords {
+    std::vector<Accession> accessions;
+    std::vector<Tree> trees;
+};
+PlantedRecords planted_records(const std::vector<Planted>& planted, const Orchard& orchard,
+                               const PlantingMark& mark);
+
 }  // namespace pipward::seed

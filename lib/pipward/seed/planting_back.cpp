@@ -66,6 +66,7 @@ Findings what_refers(const Orchard& orchard, const Names& names) {
     for (const auto& accession : orchard.accessions) {
         check("accession", names.accessions, accession.seed_parent);
         check("accession", names.accessions, accession.pollen_parent);
+        check("accession", names.accessions, accession.sport_of);
     }
     for (const auto& tree : orchard.trees) {
         if (!names.trees.contains(tree.label)) {

@@ -14,6 +14,12 @@
 namespace pipward::seed {
 namespace {
 
+std::string_view without_blanks(std::string_view text) {
+    const auto first = text.find_first_not_of(' ');
+    return first == text.npos ? std::string_view{}
+                              : text.substr(first, text.find_last_not_of(' ') - first + 1);
+}
+
 /// "24-01=12; 24-02": so many of each, or all that sprouted and have no place.
 std::optional<std::map<std::string, std::optional<int>>> parse_crosses(std::string_view text) {
     std::map<std::string, std::optional<int>> wanted;
@@ -21,22 +27,21 @@ std::optional<std::map<std::string, std::optional<int>>> parse_crosses(std::stri
         const auto end = std::min(text.find(';'), text.size());
         auto part = text.substr(0, end);
         text.remove_prefix(std::min(end + 1, text.size()));
-        const auto first = part.find_first_not_of(' ');
-        if (first == part.npos) {
+        part = without_blanks(part);
+        if (part.empty()) {
             continue;
         }
-        part = part.substr(first, part.find_last_not_of(' ') - first + 1);
         const auto sign = part.find('=');
         std::optional<int> number;
         if (sign != part.npos) {
-            const auto digits = std::string(part.substr(sign + 1));
+            const std::string digits(without_blanks(part.substr(sign + 1)));
             if (digits.empty() || digits.size() > 6 ||
                 digits.find_first_not_of("0123456789") != digits.npos) {
                 return std::nullopt;
             }
             number = std::stoi(digits);
         }
-        wanted.emplace(part.substr(0, sign), number);
+        wanted.emplace(without_blanks(part.substr(0, sign)), number);
     }
     return wanted;
 }

@@ -70,6 +70,18 @@ std::optional<std::string> fill(std::string_view form, const std::vector<std::st
     return text;
 }
 
+/// The field of this number alone, with its format: "{1:.1f}".
+std::string field_of(std::string_view form, std::size_t number) {
+    std::string_view format;
+    for (Pieces pieces(form); !pieces.at_end();) {
+        if (const auto piece = pieces.next(); piece.number == number) {
+            format = piece.format;
+            break;
+        }
+    }
+    return fmt::format("{{{}{}}}", number, format);
+}
+
 std::string in_a_row(const std::vector<std::string>& texts) {
     std::string all;
     for (const auto& text : texts) {
@@ -83,6 +95,13 @@ std::string in_a_row(const std::vector<std::string>& texts) {
 std::string in_english(std::string_view form) {
     return std::string(form);
 }
+
+Sentence::Sentence() = default;
+Sentence::Sentence(const Sentence& other) = default;
+Sentence::Sentence(Sentence&& other) noexcept = default;
+Sentence& Sentence::operator=(const Sentence& other) = default;
+Sentence& Sentence::operator=(Sentence&& other) noexcept = default;
+Sentence::~Sentence() = default;
 
 std::string Sentence::in(const Wording& wording) const {
     if (fillings_.empty() && form_.empty()) {
@@ -145,13 +164,15 @@ Sentence operator+(Sentence a, const Sentence& b) {
     return a;
 }
 
-std::string field_of(std::string_view form, std::size_t number) {
-    for (Pieces pieces(form); !pieces.at_end();) {
-        if (const auto piece = pieces.next(); piece.number == number) {
-            return "{" + std::string(piece.format) + "}";
-        }
+Sentence with_fillings(std::string_view form, const Fillings& fillings) {
+    std::vector<Sentence> told;
+    told.reserve(fillings.count);
+    for (std::size_t i = 0; i < fillings.count; ++i) {
+        told.push_back(fillings.sentences[i] != nullptr
+                           ? *fillings.sentences[i]
+                           : verbatim(fmt::vformat(field_of(form, i), fillings.all)));
     }
-    return "{}";
+    return filled(form, std::move(told));
 }
 
 }  // namespace pipward::value

@@ -3,12 +3,12 @@
 
 #include <fmt/format.h>
 
+#include <array>
 #include <concepts>
 #include <cstddef>
 #include <functional>
 #include <string>
 #include <string_view>
-#include <type_traits>
 #include <utility>
 #include <vector>
 
@@ -27,7 +27,13 @@ std::string in_english(std::string_view form);
 /// It reads as its English text wherever a string is wanted.
 class Sentence {
   public:
-    Sentence() = default;
+    Sentence();
+    // Out of line, as every source makes and drops sentences by the dozen.
+    Sentence(const Sentence& other);
+    Sentence(Sentence&& other) noexcept;
+    Sentence& operator=(const Sentence& other);
+    Sentence& operator=(Sentence&& other) noexcept;
+    ~Sentence();
 
     const std::string& text() const { return text_; }  ///< in English
     /// The same, wherever a string is wanted.
@@ -64,17 +70,24 @@ Sentence joined(const std::vector<Sentence>& sentences, const Sentence& between)
 /// Both in a row; nothing is put between them.
 Sentence operator+(Sentence a, const Sentence& b);
 
-/// The field of this number with its format, without its number: "{:.1f}". For say().
-std::string field_of(std::string_view form, std::size_t number);
+/// What fills a form: each filling as fmt takes it, and those that are sentences, in the same order, null for
+/// the others. For say().
+struct Fillings {
+    fmt::format_args all;
+    const Sentence* const* sentences = nullptr;
+    std::size_t count = 0;
+};
+/// The form with these fillings, each kept as words of its own.
+Sentence with_fillings(std::string_view form, const Fillings& fillings);
 
 /// A value as the field of that number formats it; a sentence stays one, so that it can be translated. For
 /// say().
 template <class Filling>
-Sentence as_filling(std::string_view form, std::size_t number, const Filling& filling) {
+const Sentence* sentence_in(const Filling& filling) {
     if constexpr (std::same_as<Filling, Sentence>) {
-        return filling;
+        return &filling;
     } else {
-        return verbatim(fmt::vformat(field_of(form, number), fmt::make_format_args(filling)));
+        return nullptr;
     }
 }
 
@@ -84,9 +97,9 @@ Sentence as_filling(std::string_view form, std::size_t number, const Filling& fi
 template <class... Fillings>
 Sentence say(fmt::format_string<const Fillings&...> form, const Fillings&... fillings) {
     const fmt::string_view text = form;
-    const std::string_view literal(text.data(), text.size());
-    std::size_t number = 0;
-    return filled(literal, {as_filling(literal, number++, fillings)...});
+    const std::array<const Sentence*, sizeof...(fillings)> sentences{sentence_in(fillings)...};
+    return with_fillings({text.data(), text.size()},
+                         {fmt::make_format_args(fillings...), sentences.data(), sentences.size()});
 }
 
 }  // namespace pipward::value

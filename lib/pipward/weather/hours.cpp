@@ -102,20 +102,20 @@ std::vector<Celsius> hourly_temperatures(std::span<const DayExtremes> days,
     return hours;
 }
 
-Celsius temperature_at(double solar_hour, const DayExtremes& previous, const DayExtremes& today,
-                       const DayExtremes& next, double sunrise, double sunset) {
-    const double day_length = sunset - sunrise;
+Celsius temperature_at(double solar_hour, const DaysAround& days, const SunTimes& sun) {
+    const auto& [previous, today, next] = days;
+    const double day_length = sun.day_length();
     const double night_length = 24.0 - day_length;
     const double at_sunset = daylight_share(day_length, day_length);
-    if (solar_hour < sunrise) {
+    if (solar_hour < sun.sunrise) {
         return between(between(previous.t_min, previous.t_max, at_sunset), today.t_min,
-                       night_share(24.0 - sunset + solar_hour, night_length));
+                       night_share(24.0 - sun.sunset + solar_hour, night_length));
     }
-    if (solar_hour <= sunset) {
-        return between(today.t_min, today.t_max, daylight_share(solar_hour - sunrise, day_length));
+    if (solar_hour <= sun.sunset) {
+        return between(today.t_min, today.t_max, daylight_share(solar_hour - sun.sunrise, day_length));
     }
     return between(between(today.t_min, today.t_max, at_sunset), next.t_min,
-                   night_share(solar_hour - sunset, night_length));
+                   night_share(solar_hour - sun.sunset, night_length));
 }
 
 }  // namespace pipward::weather

@@ -8,6 +8,7 @@
 
 #include "pipward/value/day.h"
 #include "pipward/value/quantity.h"
+#include "pipward/weather/day_length.h"
 
 namespace pipward::weather {
 
@@ -44,9 +45,15 @@ std::vector<Celsius> hourly_temperatures(std::span<const DayExtremes> days, Day 
 /// The same from shapes made beforehand; `shapes` must be at least as many as `days`.
 std::vector<Celsius> hourly_temperatures(std::span<const DayExtremes> days, std::span<const DayShape> shapes);
 
-/// The temperature of one clock hour of one day by the same curve; `previous` and `next` are the neighbours,
-/// whose Sun is taken to rise and set when today's does.
-Celsius temperature_at(double solar_hour, const DayExtremes& previous, const DayExtremes& today,
-                       const DayExtremes& next, double sunrise, double sunset);
+/// A day and its neighbours.
+struct DaysAround {
+    DayExtremes previous;
+    DayExtremes today;
+    DayExtremes next;
+};
+
+/// The temperature at an hour of local solar time, 0..24, of `days.today` by the same curve. The neighbours'
+/// Sun is taken to rise and set when today's does.
+Celsius temperature_at(double solar_hour, const DaysAround& days, const SunTimes& sun);
 
 }  // namespace pipward::weather

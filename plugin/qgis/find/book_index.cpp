@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-2.0-or-later
 #include "find/book_index.h"
 
-#include "pipward/operation/place/tree_reading.h"
+#include "pipward/book/checked_reading.h"
 #include "text.h"
 
 namespace pipward::desktop {
@@ -11,7 +11,7 @@ IndexTask::IndexTask(const QString& book)
 
 bool IndexTask::run() {
     try {
-        auto reading = operation::read_trees(from_qt(book_));
+        auto reading = book::read_trees(from_qt(book_));
         if (!isCanceled()) {
             index_ = std::make_shared<const BookIndex>(book_, std::move(reading.orchard));
         }

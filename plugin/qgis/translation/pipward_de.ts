@@ -6451,10 +6451,6 @@
         <translation>Die Änderungen dort speichern oder verwerfen, dann erneut versuchen. Es wurde nichts geändert.</translation>
     </message>
     <message>
-        <source>Say how many seedlings shall stand at the end.</source>
-        <translation>Angeben, wie viele Sämlinge am Ende stehen sollen.</translation>
-    </message>
-    <message>
         <source>Say which system they are in: for GNSS degrees, points-crs EPSG:4326.</source>
         <translation>Angeben, in welchem System sie sind: für GNSS-Grade points-crs EPSG:4326.</translation>
     </message>
@@ -7225,10 +7221,6 @@
     <message>
         <source>The number lies outside {} to {}.</source>
         <translation>Die Zahl liegt außerhalb von {} bis {}.</translation>
-    </message>
-    <message>
-        <source>The number of seedlings wanted is not above zero.</source>
-        <translation>Die Zahl der gewünschten Sämlinge liegt nicht über null.</translation>
     </message>
     <message>
         <source>The one given was used; leave it out to use the layer&apos;s own.</source>
@@ -8645,10 +8637,6 @@
     <message>
         <source>member</source>
         <translation>Bestandteil</translation>
-    </message>
-    <message>
-        <source>month</source>
-        <translation>Monat</translation>
     </message>
     <message>
         <source>month-day-year</source>
@@ -13093,10 +13081,6 @@
     <message>
         <source>Reckoning the breeding values</source>
         <translation>Die Zuchtwerte werden berechnet</translation>
-    </message>
-    <message>
-        <source>Reckoning the inbreeding</source>
-        <translation>Die Inzucht wird berechnet</translation>
     </message>
     <message>
         <source>Reckoning the kinship</source>

@@ -7,6 +7,7 @@
 #include <string>
 #include <vector>
 
+#include "pipward/bloom/detail/structures.h"
 #include "pipward/bloom/observation.h"
 #include "pipward/bloom/detail/structures.h"
 

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #pragma once
 
+#include "pipward/bloom/detail/row_fit.h"
 #include "pipward/bloom/model.h"
 #include "pipward/bloom/detail/row_fit.h"
 

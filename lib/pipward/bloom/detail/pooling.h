@@ -48,6 +48,7 @@ struct PoolShape {
 /// How close a centre stands to the accession that leans on it.
 enum class CentreOf { species, genus, orchard };
 
+/// What came of pooling, in the units of the amounts.
 struct Pooled {
     std::vector<std::vector<double>> needs;  ///< by accession, each one a structure; empty without rows
     std::vector<double> centre;              ///< the orchard's mean, one a structure

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #pragma once
 
+#include <functional>
 #include <initializer_list>
 #include <memory>
 #include <string_view>
@@ -87,6 +88,17 @@ struct BoundColumn {
         told.passport = descriptor;
         return std::move(*this);
     }
+    /// The tab of the form that it stands on. Tabs follow each other as their first columns do; a column that
+    /// names none stands on the first.
+    BoundColumn&& on_tab(Sentence title) && {
+        told.tab = std::move(title);
+        return std::move(*this);
+    }
+    /// On its tab it precedes a column that is declared earlier.
+    BoundColumn&& shown_before(std::string_view other) && {
+        told.shown_before = other;
+        return std::move(*this);
+    }
     /// A layer of trees may tell it of their accessions.
     BoundColumn&& told_with_trees() && {
         told.told_with_trees = true;
@@ -121,13 +133,17 @@ BoundColumn<Record> column(Field Record::*field, std::string_view name, std::str
     return {std::move(told)};
 }
 
-/// A table as it is declared. Where it has geometry, one of `point`, `line` and `areas` says so.
+/// Where an orchard keeps the records: a member of it, or a function of it that gives the list.
 template <class Record>
+using ListOf = std::vector<Record> Orchard::*;
+
+/// A table as it is declared. Where it has geometry, one of `point`, `line` and `areas` says so.
+template <class Record, class Rows = ListOf<Record>>
 struct TableForm {
     std::string_view name;
     std::string_view title;
     std::string_view description;
-    std::vector<Record> Orchard::*rows = nullptr;
+    Rows rows{};
     std::optional<MapPoint> Record::*point = nullptr;
     std::vector<MapPoint> Record::*line = nullptr;
     bool areas = false;  ///< a polygon a row, which no record keeps
@@ -135,12 +151,14 @@ struct TableForm {
     Sentence row_words{};
     Sentence entry_words{};
     bool takes_layers = false;
+    bool needs_place = false;
+    bool long_series = false;
     std::string_view day_column{};  ///< where not given, the first required day
     std::vector<BoundColumn<Record>> columns{};
 };
 
-template <class Record>
-GeometryKind geometry_of(const TableForm<Record>& form) {
+template <class Record, class Rows>
+GeometryKind geometry_of(const TableForm<Record, Rows>& form) {
     return form.point != nullptr  ? GeometryKind::point
            : form.line != nullptr ? GeometryKind::line
            : form.areas           ? GeometryKind::polygon
@@ -175,13 +193,12 @@ struct Frame {
 
 using Fields = std::shared_ptr<const std::vector<BoundField>>;
 
-template <class Record>
-BoundRecords bound_records(std::vector<Record> Orchard::*rows, const Frame<Record>& frame,
-                           const Fields& fields) {
+template <class Record, class Rows>
+BoundRecords bound_records(const Rows& rows, const Frame<Record>& frame, const Fields& fields) {
     return {.type = typeid(Record),
             .add =
                 [=](Orchard& orchard, const BookRow& row) {
-                    auto& record = (orchard.*rows).emplace_back();
+                    auto& record = std::invoke(rows, orchard).emplace_back();
                     frame.fill(row, record);
                     for (std::size_t i = 0; i < fields->size(); ++i) {
                         (*fields)[i].fill(row.cells[i], &record);
@@ -199,7 +216,7 @@ BoundRecords bound_records(std::vector<Record> Orchard::*rows, const Frame<Recor
             .all =
                 [=](const Orchard& orchard) {
                     std::vector<const void*> all;
-                    for (const auto& record : orchard.*rows) {
+                    for (const auto& record : std::invoke(rows, orchard)) {
                         all.push_back(&record);
                     }
                     return all;
@@ -209,8 +226,8 @@ BoundRecords bound_records(std::vector<Record> Orchard::*rows, const Frame<Recor
 /// What follows from the columns and the key: which column is the row's own name, and which its day.
 BookTable finished(BookTable table);
 
-template <class Record>
-BookTable bound_table(TableForm<Record> form) {
+template <class Record, class Rows = ListOf<Record>>
+BookTable bound_table(TableForm<Record, Rows> form) {
     BookTable table;
     table.name = form.name;
     table.title = form.title;
@@ -220,13 +237,15 @@ BookTable bound_table(TableForm<Record> form) {
     table.row_words = std::move(form.row_words);
     table.entry_words = std::move(form.entry_words);
     table.takes_layers = form.takes_layers;
+    table.needs_place = form.needs_place;
+    table.long_series = form.long_series;
     table.day_column = form.day_column;
     const auto fields = std::make_shared<std::vector<BoundField>>();
     for (auto& column : form.columns) {
         fields->push_back(column.told.field);
         table.columns.push_back(std::move(column.told));
     }
-    table.records = bound_records<Record>(form.rows, {form.point, form.line}, fields);
+    table.records = bound_records<Record>(form.rows, Frame<Record>{form.point, form.line}, fields);
     return finished(std::move(table));
 }
 

@@ -1,11 +1,15 @@
 // SPDX-License-Identifier: MIT
 #pragma once
 
+#include <functional>
+#include <map>
 #include <set>
 #include <string>
 #include <string_view>
+#include <utility>
 #include <vector>
 
+#include "pipward/book/schema.h"
 #include "pipward/record/orchard_index.h"
 #include "pipward/value/finding.h"
 #include "pipward/value/season.h"
@@ -13,26 +17,24 @@
 /// Inside of the room: the rules of check_orchard(), one file a subject. Each adds what it finds.
 namespace pipward::book::detail {
 
-/// The names that references may answer to.
+/// The names that references may answer to: what stands in the columns that name rows or are referred to.
 struct Names {
-    std::set<std::string> accessions;
-    std::set<std::string> blends;
-    std::set<std::string> donors;  ///< accessions and blends
-    std::set<std::string> trees;
-    std::set<std::string> blocks;
-    std::set<std::string> stations;
-    std::set<std::string> crosses;
-    std::set<std::string> pollen_lots;
-    std::set<std::string> tags;
-    std::set<std::string> seed_lots;
-    std::set<std::string> unread;  ///< tables of which rows could not be read
+    using Column = std::pair<std::string_view, std::string_view>;  // of the schema: table and column
+    std::map<Column, std::set<std::string>> by_column;
+    std::set<std::string, std::less<>> unread;  ///< tables of which rows could not be read
+
+    /// None where the schema has no such column, or nothing refers to it.
+    const std::set<std::string>& of(std::string_view table, std::string_view column) const;
 };
 
-Names names_of(const Orchard& orchard);
+Names names_of(const Orchard& orchard, Schema schema);
 
 void check_emptiness(const Orchard& orchard, const Names& names, Findings& findings);
-void check_references(const Orchard& orchard, const Names& names, Findings& findings);
-void check_keys(const Orchard& orchard, Findings& findings);
+/// The rules that the schema carries: names that something answers to, names that are one row's alone,
+/// numbers within the limits of their column.
+void check_references(const Orchard& orchard, const Names& names, Schema schema, Findings& findings);
+void check_keys(const Orchard& orchard, Schema schema, Findings& findings);
+void check_numbers(const Orchard& orchard, Schema schema, Findings& findings);
 /// Of one name: characters that are not seen, and more of them than a tag holds.
 void check_writing(std::string_view table, std::string_view field, const std::string& name,
                    Findings& findings);
@@ -67,7 +69,7 @@ Hemisphere hemisphere_in(const Orchard& orchard);
 /// Where a finding belongs; `fid` names the row when it has no name of its own.
 struct Whereabouts {
     std::string_view table;
-    std::string row{};
+    RowWords row{};
     std::string_view field{};
     std::string value{};
 };
@@ -75,6 +77,8 @@ Finding error(Whereabouts place, Sentence message, Sentence remedy);
 Finding warning(Whereabouts place, Sentence message, Sentence remedy);
 Finding note(Whereabouts place, Sentence message, Sentence remedy);
 std::string fid_name(std::int64_t fid);
+/// How findings name a record: its key where that is one column, else by its number.
+std::string row_name(const BookTable& table, const void* record);
 
 /// Warns where `day` lies before the tree's planting or after its removal.
 void check_tree_stands(const Whereabouts& place, const Tree& tree, Day day, Findings& findings);

@@ -1,22 +1,10 @@
 // SPDX-License-Identifier: MIT
 #pragma once
 
-#include <fmt/format.h>
-
 #include "pipward/book/detail/check.h"
 
 /// Inside of the room: what the rules on pollen and on seed have in common.
 namespace pipward::book::detail {
-
-template <class Number>
-void check_not_negative(const Whereabouts& place, Number number, Findings& findings) {
-    if (number < Number{}) {
-        auto where = place;
-        where.value = fmt::format("{}", number);
-        findings.push_back(error(where, say("The number is below zero."),
-                                 say("Correct it, or clear it if it is not known.")));
-    }
-}
 
 /// `message` says what came earlier.
 inline void check_order(const Whereabouts& place, Day earlier, const Sentence& message, Day later,

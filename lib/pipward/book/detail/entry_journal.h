@@ -4,8 +4,8 @@
 #include <span>
 #include <vector>
 
-#include "pipward/book/entry.h"
 #include "pipward/book/detail/ogr_session.h"
+#include "pipward/book/entry.h"
 
 /// Inside of the room: what the book remembers of its latest entries, so that they can be taken back another
 /// day. A small table beside the book's own; nobody need look at it, and a book without it is whole.

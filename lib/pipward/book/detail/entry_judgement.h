@@ -5,6 +5,7 @@
 #include <set>
 #include <string>
 #include <utility>
+#include <vector>
 
 #include "pipward/book/detail/check.h"
 #include "pipward/book/entry.h"
@@ -18,9 +19,10 @@ Cell value_of(const Entry& entry, std::string_view column);
 
 /// The names of a book while entries are judged one after the other: it grows with them.
 struct KnownNames {
-    explicit KnownNames(const BookReading& reading) : book(reading), names(names_of(reading.orchard)) {}
+    KnownNames(const BookReading& reading, Schema tables);
 
     const BookReading& book;
+    Schema schema;
     Names names;
     std::set<std::string> earlier{};             ///< keys of entries judged before this one
     std::map<std::string, std::string> folds{};  ///< the entries' table: names by their folded form
@@ -40,8 +42,10 @@ struct Judgement {
     }
 };
 
+/// The tables of the schema that take entries.
+std::vector<std::string_view> entry_tables_of(Schema schema);
 /// The entry's table. Throws Error (usage) where it takes no entries or lacks one of the columns.
-const BookTable& entry_table(const Entry& entry);
+const BookTable& entry_table(const Entry& entry, Schema schema);
 /// How findings name the entry: its key, or "new entry".
 std::string row_name(const Entry& entry, const BookTable& table);
 

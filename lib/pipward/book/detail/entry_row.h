@@ -6,8 +6,8 @@
 #include <optional>
 #include <string>
 
-#include "pipward/book/entry.h"
 #include "pipward/book/detail/ogr_session.h"
+#include "pipward/book/entry.h"
 
 /// Inside of the room: rows that were entered, as the book has them now.
 namespace pipward::book::detail {

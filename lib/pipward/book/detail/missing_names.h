@@ -5,20 +5,28 @@
 #include <set>
 #include <string>
 #include <string_view>
+#include <vector>
 
+#include "pipward/book/detail/check.h"
 #include "pipward/value/finding.h"
 
 /// Inside of the room: names that nothing in the book answers to, told so that one trouble is one line.
 namespace pipward::book::detail {
 
-/// What a column's names are names of: `what` for people, the rows of `table`.
+/// What a column's names are names of.
 struct Named {
-    const std::set<std::string>* known;
-    Sentence what;
-    std::string_view table;
-    bool nothing_there;  ///< the table holds nothing
-    bool unread;         ///< some of its rows could not be read
+    Sentence what;           ///< for people: "accession or blend"
+    std::string_view table;  ///< whose rows they are; of several, one of which some could not be read
+    std::vector<const std::set<std::string>*> lists{};  ///< of each table that it may be
+    bool nothing_there = false;                         ///< the first of them holds nothing
+    bool unread = false;                                ///< some rows could not be read
+
+    bool answers_to(const std::string& name) const;
+    std::set<std::string> all() const;
 };
+
+/// What the names of a column with references are names of. The names outlive it.
+Named named_by(const BookColumn& column, const Names& names, Schema schema);
 
 /// A name that nothing answers to, and the rows that give it.
 struct Missing {
@@ -26,6 +34,14 @@ struct Missing {
     int rows = 0;
 };
 using MissingNames = std::map<std::string, Missing>;
+
+/// The missing names of one column.
+struct MissingInColumn {
+    const BookTable& table;
+    const BookColumn& column;
+    const Named& named;
+    MissingNames names;
+};
 
 /// Where a whole table is empty, every name of its rows is missing: that is one trouble, not hundreds.
 struct Unanswered {
@@ -35,8 +51,7 @@ struct Unanswered {
 using UnansweredTables = std::map<std::string, Unanswered>;  ///< by the empty table
 
 /// Tells of the missing names of one column; those whose whole table is empty are kept for later.
-void tell(const MissingNames& missing, std::string_view table, std::string_view field, const Named& named,
-          UnansweredTables& unanswered, Findings& findings);
+void tell(const MissingInColumn& missing, UnansweredTables& unanswered, Findings& findings);
 void tell_of_empty_tables(const UnansweredTables& unanswered, Findings& findings);
 
 }  // namespace pipward::book::detail

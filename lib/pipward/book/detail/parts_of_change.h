@@ -4,6 +4,7 @@
 #include <span>
 
 #include "pipward/book/detail/ogr_session.h"
+#include "pipward/book/schema.h"
 #include "pipward/record/table.h"
 
 /// Inside of the room: what a transaction of change_book() is put together from. The checks come before the
@@ -11,7 +12,7 @@
 namespace pipward::book::detail {
 
 /// Throws Error as append_rows() does for rows that the schema does not allow.
-void check_appended(const Table& rows);
+void check_appended(const Table& rows, Schema schema = book_tables());
 void append_in(Session& session, const std::string& location, const Table& rows);
 
 /// Throws Error (access) for names that are no result tables.

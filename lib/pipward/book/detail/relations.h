@@ -5,6 +5,7 @@
 #include <vector>
 
 #include "pipward/book/detail/ogr_session.h"
+#include "pipward/book/schema.h"
 
 /// Inside of the room: which rows belong together, declared by the OGC Related Tables Extension (OGC 18-000)
 /// so that any program can follow them.
@@ -15,13 +16,14 @@ namespace pipward::book::detail {
 struct Relation {
     std::string base;
     std::string related;
+    std::string kind;     ///< of the related rows, as the extension calls it
     std::string mapping;  ///< the view's name
     std::string sql;      ///< its query
 };
 
 /// One relation for each reference of the schema.
-std::vector<Relation> book_relations();
+std::vector<Relation> book_relations(Schema schema);
 /// Makes the views and registers them. GeoPackage only.
-void write_relations(Session& session);
+void write_relations(Session& session, Schema schema);
 
 }  // namespace pipward::book::detail

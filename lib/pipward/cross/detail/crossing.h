@@ -7,9 +7,9 @@
 #include <vector>
 
 #include "pipward/cross/detail/bloom_course.h"
+#include "pipward/cross/detail/stock.h"
 #include "pipward/cross/plan.h"
 #include "pipward/cross/ploidy_attrition.h"
-#include "pipward/cross/detail/stock.h"
 #include "pipward/lineage/kinship.h"
 #include "pipward/lineage/s_alleles.h"
 #include "pipward/record/orchard_index.h"

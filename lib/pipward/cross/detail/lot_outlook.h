@@ -5,9 +5,9 @@
 #include <optional>
 #include <string>
 
-#include "pipward/cross/plan.h"
 #include "pipward/cross/detail/pollen_life.h"
 #include "pipward/cross/detail/stock.h"
+#include "pipward/cross/plan.h"
 
 namespace pipward::cross::detail {
 

@@ -1,17 +1,17 @@
 // SPDX-License-Identifier: MIT
 #pragma once
 
-#include <string_view>
 #include <vector>
 
 #include "pipward/dress/layer_dress.h"
 
 namespace pipward::dress::detail {
 
-/// How the form of a wide table is cut into tabs. A column that the table below does not name stands in the
-/// first tab, so that none is lost; a table that it does not know has one tab.
-std::vector<FormGroup> form_groups(std::string_view table, std::string_view title,
-                                   const std::vector<FieldDress>& fields,
-                                   const Wording& wording = in_english);
+/// How the form of a table is cut into tabs: by what its columns say. A table whose columns name no tab has
+/// one.
+std::vector<FormGroup> form_groups(const book::BookTable& table, const Wording& wording = in_english);
+
+/// The same of a result. A column that no tab of it names stands on the first, so that none is lost.
+std::vector<FormGroup> form_groups(const TableShape& result, const Wording& wording = in_english);
 
 }  // namespace pipward::dress::detail

@@ -5,8 +5,8 @@
 #include <string>
 #include <vector>
 
-#include "pipward/dress/layer_dress.h"
 #include "pipward/dress/detail/xml.h"
+#include "pipward/dress/layer_dress.h"
 
 /// Inside of the room: the parts of a layer in the desktop's XML. A style holds them under its root, a
 /// project under each layer.

@@ -43,12 +43,13 @@ void judge_known(Adoption& adoption, AdoptRow& row, const KnownThing& known, con
                  const place::ToEarth& to_earth) {
     const double metres = metres_between(row, known, to_earth).value_or(0);
     if (metres > options.same_place.value + adoption.accuracy.value) {
-        adoption.complain(Level::error, row, field_of(adoption, adoption.key()), row.text(adoption.key()),
-                          adoption.table == "tree"
-                              ? say("The book has a tree of this label {:.1f} m away.", metres)
-                              : say("The book has a row of this name that begins {:.1f} m away.", metres),
-                          say("Give one of them another name; where they are the same and the layer is "
-                              "only less exact, raise same-place."));
+        adoption.complain(row,
+                          {Level::error, field_of(adoption, adoption.key()), row.text(adoption.key()),
+                           adoption.table == "tree"
+                               ? say("The book has a tree of this label {:.1f} m away.", metres)
+                               : say("The book has a row of this name that begins {:.1f} m away.", metres),
+                           say("Give one of them another name; where they are the same and the layer is "
+                               "only less exact, raise same-place.")});
         return;
     }
     const auto differing = differences(row, known);
@@ -59,9 +60,11 @@ void judge_known(Adoption& adoption, AdoptRow& row, const KnownThing& known, con
     }
     if (!differing.empty()) {
         adoption.complain(
-            Level::warning, row, {}, {},
-            say("The book has it already and says otherwise: {}.", in_words(differing, adoption)),
-            say("The book's values stay; correct them there if they are wrong."));
+            row, {Level::warning,
+                  {},
+                  {},
+                  say("The book has it already and says otherwise: {}.", in_words(differing, adoption)),
+                  say("The book's values stay; correct them there if they are wrong.")});
     }
 }
 
@@ -93,9 +96,10 @@ void judge_doubles(Adoption& adoption) {
         const auto [first, is_new] = seen.emplace(key_of(adoption, row), &row);
         if (!is_new && first->second->feature != row.feature) {
             const auto& other = *first->second;
-            adoption.complain(Level::error, row, field_of(adoption, adoption.key()), row.text(adoption.key()),
-                              say("The layer has this name twice: in {} as well.", other.feature),
-                              say("Keep one, or give one of them another name."));
+            adoption.complain(row,
+                              {Level::error, field_of(adoption, adoption.key()), row.text(adoption.key()),
+                               say("The layer has this name twice: in {} as well.", other.feature),
+                               say("Keep one, or give one of them another name.")});
         }
     }
 }
@@ -122,11 +126,11 @@ void judge_likeness(Adoption& adoption, const Orchard& orchard) {
         }
         const auto name = other.key.substr(other.key.find('\n') + 1);
         adoption.complain(
-            Level::warning, row, field_of(adoption, adoption.key()), row.text(adoption.key()),
-            other.feature.empty()
-                ? say("It differs from \"{}\" of the book only by capitals or spaces.", name)
-                : say("It differs from \"{}\" of {} only by capitals or spaces.", name, other.feature),
-            say("If they are the same, keep one; else make them more different."));
+            row, {Level::warning, field_of(adoption, adoption.key()), row.text(adoption.key()),
+                  other.feature.empty()
+                      ? say("It differs from \"{}\" of the book only by capitals or spaces.", name)
+                      : say("It differs from \"{}\" of {} only by capitals or spaces.", name, other.feature),
+                  say("If they are the same, keep one; else make them more different.")});
     }
 }
 
@@ -180,11 +184,14 @@ void judge_spots(Adoption& adoption, const AdoptOptions& options, const Orchard&
     for (std::size_t i = 0; i < trees.size(); ++i) {
         const auto* other = trees[i].row == nullptr ? nullptr : neighbour_of(i, trees, near);
         if (other != nullptr) {
-            adoption.complain(Level::warning, *trees[i].row, {}, {},
-                              other->row == nullptr
-                                  ? say("Tree {} of the book stands on the same spot.", other->label)
-                                  : say("Tree {} of the layer stands on the same spot.", other->label),
-                              say("If one went, give it its day of removal; else correct a place."));
+            adoption.complain(
+                *trees[i].row,
+                {Level::warning,
+                 {},
+                 {},
+                 other->row == nullptr ? say("Tree {} of the book stands on the same spot.", other->label)
+                                       : say("Tree {} of the layer stands on the same spot.", other->label),
+                 say("If one went, give it its day of removal; else correct a place.")});
         }
     }
 }

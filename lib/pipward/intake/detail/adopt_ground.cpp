@@ -12,29 +12,38 @@ void tell_doubt(Adoption& adoption, AdoptRow& row, const MapPoint& point, place:
         case place::PlaceDoubt::none:
             return;
         case place::PlaceDoubt::far:
-            return adoption.complain(Level::warning, row, {}, {},
-                                     say("It lies {:.0f} km from everything else in the book.",
-                                         judge.away(point).value_or(Metres{}).value / 1000),
-                                     say("Check the coordinates and their system."));
+            return adoption.complain(row, {Level::warning,
+                                           {},
+                                           {},
+                                           say("It lies {:.0f} km from everything else in the book.",
+                                               judge.away(point).value_or(Metres{}).value / 1000),
+                                           say("Check the coordinates and their system.")});
         case place::PlaceDoubt::degrees:
             return adoption.complain(
-                Level::error, row, {}, {},
-                say("These numbers look like degrees, but {} counts metres.",
-                    place::system_name(adoption.crs)),
-                say("Say which system they are in: for GNSS degrees, layer-crs EPSG:4326."));
+                row, {Level::error,
+                      {},
+                      {},
+                      say("These numbers look like degrees, but {} counts metres.",
+                          place::system_name(adoption.crs)),
+                      say("Say which system they are in: for GNSS degrees, layer-crs EPSG:4326.")});
         case place::PlaceDoubt::exchanged:
             return adoption.complain(
-                Level::error, row, {}, {},
-                judge.in_degrees() ? say("Latitude and longitude are exchanged: the other way round it lies "
-                                         "among the book's places.")
-                                   : say("East and north are exchanged: the other way round it lies among "
-                                         "the book's places."),
-                say("If all of them are, give exchange-axes yes; else correct it in the layer."));
+                row,
+                {Level::error,
+                 {},
+                 {},
+                 judge.in_degrees() ? say("Latitude and longitude are exchanged: the other way round it lies "
+                                          "among the book's places.")
+                                    : say("East and north are exchanged: the other way round it lies among "
+                                          "the book's places."),
+                 say("If all of them are, give exchange-axes yes; else correct it in the layer.")});
         case place::PlaceDoubt::nowhere:
             return adoption.complain(
-                Level::error, row, {}, {},
-                say("This is no place on the earth in {}.", place::system_name(adoption.crs)),
-                say("Check the coordinates and their system."));
+                row, {Level::error,
+                      {},
+                      {},
+                      say("This is no place on the earth in {}.", place::system_name(adoption.crs)),
+                      say("Check the coordinates and their system.")});
     }
 }
 

@@ -18,18 +18,16 @@ bool is_geometry(std::string_view heading) {
     return name == "wkt" || name == "the_geom" || name.starts_with("geom");
 }
 
-Finding about_line(Level level, const Sheet& sheet, RowWords row, std::string field, Sentence message,
-                   Sentence remedy) {
-    return {level, sheet.file, std::move(row), std::move(field), {}, std::move(message), std::move(remedy)};
-}
-
 // Of two fields of one name only one could be told from the other by its place.
 std::vector<std::string> columns_of(const Sheet& sheet, book::UserLayer& layer) {
     for (const auto& heading : sheet.records.front().fields) {
         if (!heading.empty() && std::ranges::find(layer.columns, heading) != layer.columns.end()) {
-            layer.findings.push_back(about_line(Level::error, sheet, {}, heading,
-                                                say("The layer has two fields of this name."),
-                                                say("Give each a name of its own.")));
+            layer.findings.push_back(finding_about(sheet.file, {},
+                                                   {Level::error,
+                                                    heading,
+                                                    {},
+                                                    say("The layer has two fields of this name."),
+                                                    say("Give each a name of its own.")}));
         }
         layer.columns.push_back(heading);
     }
@@ -48,13 +46,16 @@ void add_row(const Sheet& sheet, const Record& record, const std::vector<std::st
         const auto heading = i < headings.size() ? headings[i] : std::string{};
         if (heading.empty() && !text.empty()) {
             layer.findings.push_back(
-                about_line(Level::error, sheet, say("line {}", record.line), {},
-                           i < headings.size() ? say("Column {} has cells, but no heading.", i + 1)
-                                               : say("The line has more cells than the header."),
-                           i < headings.size()
-                               ? say("Head it, or remove it.")
-                               : say("Put quotes around a text that holds the separator, and do not part "
-                                     "decimals with it.")));
+                finding_about(sheet.file, say("line {}", record.line),
+                              {Level::error,
+                               {},
+                               {},
+                               i < headings.size() ? say("Column {} has cells, but no heading.", i + 1)
+                                                   : say("The line has more cells than the header."),
+                               i < headings.size()
+                                   ? say("Head it, or remove it.")
+                                   : say("Put quotes around a text that holds the separator, and do not part "
+                                         "decimals with it.")}));
         } else if (!text.empty()) {
             feature.texts[heading] = text;
             place = is_geometry(heading) ? text : place;
@@ -68,8 +69,12 @@ book::UserLayer layer_of(const Sheet& sheet) {
     layer.findings = sheet.findings;
     if (sheet.records.empty() && !sheet.is_refused()) {
         layer.findings.push_back(
-            about_line(Level::error, sheet, {}, {}, say("The file is empty."),
-                       say("Give it a first line that names its fields, and a line a row.")));
+            finding_about(sheet.file, {},
+                          {Level::error,
+                           {},
+                           {},
+                           say("The file is empty."),
+                           say("Give it a first line that names its fields, and a line a row.")}));
     }
     if (sheet.records.empty()) {
         return layer;

@@ -5,10 +5,10 @@
 #include <cmath>
 
 #include "pipward/book/heading.h"
-#include "pipward/intake/detail/book_value.h"
 #include "pipward/intake/cells.h"
 #include "pipward/intake/detail/adopt_ground.h"
 #include "pipward/intake/detail/adopting.h"
+#include "pipward/intake/detail/book_value.h"
 #include "pipward/place/transformation.h"
 #include "pipward/value/complaint.h"
 
@@ -40,8 +40,8 @@ void take_coordinates(Adoption& adoption, const book::UserLayer& layer) {
             const auto number = read_number(text->second);
             if (!number) {
                 ++adoption.unreadable[goal->field];
-                adoption.complain(Level::error, row, goal->field, text->second, say("This is no coordinate."),
-                                  say("Write it as a plain number."));
+                adoption.complain(row, {Level::error, goal->field, text->second,
+                                        say("This is no coordinate."), say("Write it as a plain number.")});
                 continue;
             }
             (goal == x ? point.x : point.y) = *number;
@@ -91,8 +91,11 @@ std::string system_of(Adoption& adoption, const book::UserLayer& layer, const Ad
 void tell_placeless(Adoption& adoption) {
     for (auto& row : adoption.rows) {
         if (row.points.empty() && row.fate == Fate::added && adoption.table != "accession") {
-            adoption.complain(Level::warning, row, {}, {}, say("It has no place on the map."),
-                              say("It comes into the book without one; draw it there."));
+            adoption.complain(row, {Level::warning,
+                                    {},
+                                    {},
+                                    say("It has no place on the map."),
+                                    say("It comes into the book without one; draw it there.")});
         }
     }
 }
@@ -123,9 +126,11 @@ void take_heights(Adoption& adoption) {
             continue;
         }
         if (book::check_cell(*column, height)) {
-            adoption.complain(Level::warning, row, {}, to_text(height),
-                              say("The point's height cannot be one above the sea."),
-                              say("It was left out."));
+            adoption.complain(row, {Level::warning,
+                                    {},
+                                    to_text(height),
+                                    say("The point's height cannot be one above the sea."),
+                                    say("It was left out.")});
             continue;
         }
         row.cells["elevation_m"] = height;
@@ -151,9 +156,11 @@ void carry(Adoption& adoption, const place::Transformation& transformation) {
             if (const auto there = transformation(point)) {
                 point = *there;
             } else if (row.fate != Fate::refused) {
-                adoption.complain(Level::error, row, {}, shown(point),
-                                  say("This place cannot be drawn in the book's coordinates."),
-                                  say("Check the coordinates and their system."));
+                adoption.complain(row, {Level::error,
+                                        {},
+                                        shown(point),
+                                        say("This place cannot be drawn in the book's coordinates."),
+                                        say("Check the coordinates and their system.")});
             }
         }
     }

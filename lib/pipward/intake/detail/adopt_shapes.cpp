@@ -18,10 +18,10 @@ void judge_shape(Adoption& adoption, AdoptRow& row) {
     if (!is_of_table(adoption.table, row)) {
         row.fate = Fate::left_out;
         row.why = shape_words(row);
-        adoption.complain(Level::warning, row, {}, {}, row.why, say("It was left out."));
+        adoption.complain(row, {Level::warning, {}, {}, row.why, say("It was left out.")});
     } else if (row.has_holes) {
-        adoption.complain(Level::warning, row, {}, {}, say("The area has holes."),
-                          say("Its outline alone is taken."));
+        adoption.complain(
+            row, {Level::warning, {}, {}, say("The area has holes."), say("Its outline alone is taken.")});
     }
 }
 
@@ -32,9 +32,11 @@ void judge_shapes(Adoption& adoption) {
     for (auto& row : adoption.rows) {
         judge_shape(adoption, row);
         if (row.feature == before && row.fate != Fate::left_out) {
-            adoption.complain(Level::error, row, {}, {},
-                              say("It has several parts, but one row stands in one place."),
-                              say("Split it into features, each with a name of its own."));
+            adoption.complain(row, {Level::error,
+                                    {},
+                                    {},
+                                    say("It has several parts, but one row stands in one place."),
+                                    say("Split it into features, each with a name of its own.")});
         }
         before = row.feature;
     }

@@ -3,9 +3,9 @@
 #include <set>
 
 #include "pipward/book/heading.h"
-#include "pipward/intake/detail/book_value.h"
 #include "pipward/intake/cells.h"
 #include "pipward/intake/detail/adopting.h"
+#include "pipward/intake/detail/book_value.h"
 
 namespace pipward::intake::detail {
 namespace {

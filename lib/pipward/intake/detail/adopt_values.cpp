@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: MIT
 #include <algorithm>
 
-#include "pipward/intake/detail/book_value.h"
 #include "pipward/intake/detail/adopting.h"
+#include "pipward/intake/detail/book_value.h"
 
 namespace pipward::intake::detail {
 namespace {
@@ -46,7 +46,7 @@ void read_cell(Adoption& adoption, AdoptRow& row, const Goal& goal, const std::s
         ++adoption.unreadable[field];
         read.wrong->field = field;
         read.wrong->value = text;
-        adoption.complain(row, std::move(*read.wrong));
+        adoption.complain_of(row, std::move(*read.wrong));
     } else if (!std::holds_alternative<std::monostate>(read.cell)) {
         put(goal.own ? row.cells : row.accession, goal, read.cell);
     }
@@ -55,10 +55,11 @@ void read_cell(Adoption& adoption, AdoptRow& row, const Goal& goal, const std::s
 void expect_name(Adoption& adoption, AdoptRow& row) {
     const bool mapped = adoption.mapping.to(adoption.table + "." + adoption.key()) != nullptr;
     if (mapped && row.text(adoption.key()).empty()) {
-        adoption.complain(Level::error, row,
-                          adoption.mapping.to(adoption.table + "." + adoption.key())->field, {},
-                          adoption.table == "tree" ? say("It has no label.") : say("It has no name."),
-                          say("Fill it in, or remove the feature from the layer."));
+        adoption.complain(row, {Level::error,
+                                adoption.mapping.to(adoption.table + "." + adoption.key())->field,
+                                {},
+                                adoption.table == "tree" ? say("It has no label.") : say("It has no name."),
+                                say("Fill it in, or remove the feature from the layer.")});
     }
 }
 

@@ -144,7 +144,7 @@ void judge_whole(Adoption& adoption, const AdoptOptions& options, const Orchard&
         if (row == adoption.rows.end()) {
             adoption.findings.push_back(std::move(finding));
         } else {
-            adoption.complain(*row, std::move(finding));
+            adoption.complain_of(*row, std::move(finding));
         }
     }
 }

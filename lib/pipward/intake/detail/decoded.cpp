@@ -23,7 +23,9 @@ Sentence how_to_save() {
 }
 
 Decoded refused(const std::string& file, int line, std::string value, Sentence message) {
-    return {{}, {about_file(Level::error, file, line, std::move(value), std::move(message), how_to_save())}};
+    return {
+        {},
+        {about_file(file, line, {Level::error, {}, std::move(value), std::move(message), how_to_save()})}};
 }
 
 int line_at(std::string_view text, std::size_t at) {
@@ -67,15 +69,18 @@ Decoded from_1252(std::string_view bytes, const std::string& file) {
                                 odd.more));
     }
     const auto shown = book::as_utf8(odd.text, TextEncoding::windows_1252).value_or("");
-    return {
-        std::move(*text),
-        {about_file(Level::warning, file, odd.first, one_line(shown, enough),
-                    odd.more == 0
-                        ? say("The line holds letters that are not UTF-8: the file was read as Windows-1252.")
-                        : say("This line and {} more hold letters that are not UTF-8: the file was read as "
-                              "Windows-1252.",
-                              odd.more),
-                    say("Look whether they came out right; if not, save the file in UTF-8."))}};
+    return {std::move(*text),
+            {about_file(
+                file, odd.first,
+                {Level::warning,
+                 {},
+                 one_line(shown, enough),
+                 odd.more == 0
+                     ? say("The line holds letters that are not UTF-8: the file was read as Windows-1252.")
+                     : say("This line and {} more hold letters that are not UTF-8: the file was read as "
+                           "Windows-1252.",
+                           odd.more),
+                 say("Look whether they came out right; if not, save the file in UTF-8.")})}};
 }
 
 Decoded from_utf16(std::string_view bytes, const std::string& file) {
@@ -85,9 +90,12 @@ Decoded from_utf16(std::string_view bytes, const std::string& file) {
         return refused(file, 0, {}, say("The file is marked as UTF-16, but damaged."));
     }
     return {std::move(*text),
-            {about_file(Level::note, file, 0, {},
-                        say("The file is in UTF-16, which spreadsheets call Unicode text, and was read so."),
-                        {})}};
+            {about_file(file, 0,
+                        {Level::note,
+                         {},
+                         {},
+                         say("The file is in UTF-16, which spreadsheets call Unicode text, and was read so."),
+                         {}})}};
 }
 
 }  // namespace

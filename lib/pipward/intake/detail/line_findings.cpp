@@ -8,28 +8,26 @@ constexpr int findings_of_a_kind = 20;
 
 }  // namespace
 
-void LineFindings::of_line(Level level, int line, std::string field, std::string value, Sentence message,
-                           Sentence remedy) {
-    Kind& kind = kinds_[message.text()];
-    kind = {level, kind.count + 1, message};
+void LineFindings::of_line(int line, Remark remark) {
+    Kind& kind = kinds_[remark.message.text()];
+    kind = {remark.level, kind.count + 1, remark.message};
     if (kind.count <= findings_of_a_kind) {
-        of_file(level, say("line {}", line), std::move(field), std::move(value), std::move(message),
-                std::move(remedy));
+        of_file(say("line {}", line), std::move(remark));
     }
 }
 
-void LineFindings::of_file(Level level, RowWords row, std::string field, std::string value, Sentence message,
-                           Sentence remedy) {
-    findings_.push_back({level, file_, std::move(row), std::move(field), std::move(value), std::move(message),
-                         std::move(remedy)});
+void LineFindings::of_file(RowWords row, Remark remark) {
+    findings_.push_back(finding_about(file_, std::move(row), std::move(remark)));
 }
 
 void LineFindings::finish() {
     for (const auto& [text, kind] : kinds_) {
         if (const int untold = kind.count - findings_of_a_kind; untold > 0) {
-            of_file(kind.level, {}, {}, std::to_string(untold),
-                    say("{} more lines like this: {}", untold, kind.message),
-                    say("Mend the lines named first, then read the file again."));
+            of_file({}, {kind.level,
+                         {},
+                         std::to_string(untold),
+                         say("{} more lines like this: {}", untold, kind.message),
+                         say("Mend the lines named first, then read the file again.")});
         }
     }
 }

@@ -4,7 +4,7 @@
 #include <map>
 #include <string>
 
-#include "pipward/value/finding.h"
+#include "pipward/intake/remark.h"
 
 namespace pipward::intake::detail {
 
@@ -13,12 +13,11 @@ class LineFindings {
   public:
     LineFindings(std::string file, Findings& findings) : file_(std::move(file)), findings_(findings) {}
 
-    void of_line(Level level, int line, std::string field, std::string value, Sentence message,
-                 Sentence remedy);
-    void of_file(Level level, RowWords row, std::string field, std::string value, Sentence message,
-                 Sentence remedy);
+    void of_line(int line, Remark remark);
+    void of_file(RowWords row, Remark remark);
     void error(std::string field, std::string value, Sentence message, Sentence remedy) {
-        of_file(Level::error, {}, std::move(field), std::move(value), std::move(message), std::move(remedy));
+        of_file({},
+                {Level::error, std::move(field), std::move(value), std::move(message), std::move(remedy)});
     }
     bool any_error() const { return has_errors(findings_); }
 

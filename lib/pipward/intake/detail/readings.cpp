@@ -35,13 +35,14 @@ bool believable(double value, TemperatureUnit unit) {
 bool passes(const RawReading& reading, TemperatureUnit unit, LineFindings& findings) {
     const auto both = fmt::format("{}, {}", reading.t_min, reading.t_max);
     if (!believable(reading.t_min, unit) || !believable(reading.t_max, unit)) {
-        findings.of_line(Level::warning, reading.line, "t_min, t_max", both, unbelievable(),
-                         say("Correct it, or state the unit: the file was read in {}.", to_text(unit)));
+        findings.of_line(reading.line,
+                         {Level::warning, "t_min, t_max", both, unbelievable(),
+                          say("Correct it, or state the unit: the file was read in {}.", to_text(unit))});
         return false;
     }
     if (reading.t_min > reading.t_max) {
-        findings.of_line(Level::warning, reading.line, "t_min, t_max", both, reversed(),
-                         say("Correct the day's two temperatures."));
+        findings.of_line(reading.line, {Level::warning, "t_min, t_max", both, reversed(),
+                                        say("Correct the day's two temperatures.")});
         return false;
     }
     return true;
@@ -59,15 +60,16 @@ void refuse_if_common(const Sentence& kind, std::size_t of, LineFindings& findin
 
 void note_repeated(const RawReading& first, const RawReading& again, LineFindings& findings) {
     if (first.t_min == again.t_min && first.t_max == again.t_max) {
-        findings.of_line(Level::note, again.line, "day", to_iso(again.day),
-                         say("The day stands twice alike; it is kept once."), {});
+        findings.of_line(
+            again.line,
+            {Level::note, "day", to_iso(again.day), say("The day stands twice alike; it is kept once."), {}});
         return;
     }
-    findings.of_line(Level::error, again.line, "day",
-                     fmt::format("{} (line {})", to_iso(again.day), first.line),
-                     say("The day already stands on an earlier line with other temperatures."),
-                     say("Keep the right one of the two, or name the column that tells the stations apart "
-                         "(option station_column)."));
+    findings.of_line(again.line,
+                     {Level::error, "day", fmt::format("{} (line {})", to_iso(again.day), first.line),
+                      say("The day already stands on an earlier line with other temperatures."),
+                      say("Keep the right one of the two, or name the column that tells the stations apart "
+                          "(option station_column).")});
 }
 
 std::vector<RawReading> one_a_day(std::vector<RawReading> readings, LineFindings& findings) {
@@ -169,8 +171,11 @@ std::string pick_station(std::vector<Record>& records, std::size_t station_colum
 void note_rejected(int rejected, WeatherWork& work) {
     if (rejected > 0) {
         work.findings.of_file(
-            Level::note, {}, "quality flag", std::to_string(rejected),
-            say("{} value(s) that failed a quality check of the file's keeper were rejected.", rejected), {});
+            {}, {Level::note,
+                 "quality flag",
+                 std::to_string(rejected),
+                 say("{} value(s) that failed a quality check of the file's keeper were rejected.", rejected),
+                 {}});
     }
 }
 

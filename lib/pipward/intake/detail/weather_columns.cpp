@@ -83,8 +83,8 @@ class ColumnFinder {
 
   private:
     void refuse(const Wanted& wanted, std::string value, Sentence message, Sentence remedy) {
-        findings_.of_file(Level::error, say("header"), std::string(wanted.option), std::move(value),
-                          std::move(message), std::move(remedy));
+        findings_.of_file(say("header"), {Level::error, std::string(wanted.option), std::move(value),
+                                          std::move(message), std::move(remedy)});
     }
 
     const std::vector<std::string>& headings_;

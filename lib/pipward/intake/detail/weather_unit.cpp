@@ -4,6 +4,7 @@
 #include <cmath>
 
 #include "pipward/intake/detail/readings.h"
+#include "pipward/math/quantile.h"
 
 namespace pipward::intake {
 
@@ -52,9 +53,8 @@ constexpr std::size_t days_with_a_summer = 200;
 double warm_mark(std::span<const RawReading> readings) {
     std::vector<double> maxima;
     std::ranges::transform(readings, std::back_inserter(maxima), &RawReading::t_max);
-    const auto place = maxima.begin() + static_cast<std::ptrdiff_t>((maxima.size() - 1) * 95 / 100);
-    std::ranges::nth_element(maxima, place);
-    return *place;
+    const auto place = (maxima.size() - 1) * 95 / 100;
+    return math::in_place(std::move(maxima), place);
 }
 
 bool all_whole(std::span<const RawReading> readings) {

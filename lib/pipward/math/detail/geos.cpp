@@ -52,14 +52,6 @@ Geometry Geos::box(const Box& box) const {
     return line(corners);
 }
 
-Prepared Geos::prepared(const Geometry& geometry) const {
-    Prepared prepared(GEOSPrepare_r(context(), geometry.get()), {context()});
-    if (!prepared) {
-        fail();
-    }
-    return prepared;
-}
-
 Tree Geos::tree() const {
     return {GEOSSTRtree_create_r(context(), node_capacity), {context()}};
 }

@@ -24,7 +24,6 @@ struct Closer {
     }
 };
 using Geometry = std::unique_ptr<GEOSGeometry, Closer<GEOSGeom_destroy_r>>;
-using Prepared = std::unique_ptr<const GEOSPreparedGeometry, Closer<GEOSPreparedGeom_destroy_r>>;
 using Tree = std::unique_ptr<GEOSSTRtree, Closer<GEOSSTRtree_destroy_r>>;
 
 /// GEOS for one owner: its contexts are not shared between threads. Making one takes less than 0.1 us.
@@ -41,7 +40,6 @@ class Geos {
     /// Of one point or more; one makes a point.
     Geometry line(std::span<const PlanePoint> points) const;
     Geometry box(const Box& box) const;
-    Prepared prepared(const Geometry& geometry) const;
     Tree tree() const;
     /// The answer of a predicate.
     bool yes(char answer) const;

@@ -1,6 +1,5 @@
 // SPDX-License-Identifier: MIT
 #include <algorithm>
-#include <array>
 
 #include "pipward/intake/layer_columns.h"
 #include "pipward/operation/book/detail/adopt_tables.h"
@@ -27,27 +26,6 @@ std::vector<CodeWord> column_words() {
     return codes;
 }
 
-constexpr std::array guess_words{
-    Word<intake::GuessedBy>{intake::GuessedBy::nothing, "none", "goes nowhere"},
-    Word<intake::GuessedBy>{intake::GuessedBy::same_name, "same_name", "same name"},
-    Word<intake::GuessedBy>{intake::GuessedBy::word, "trade_word", "trade word"},
-    Word<intake::GuessedBy>{intake::GuessedBy::cut_short, "cut_short", "name cut short"},
-    Word<intake::GuessedBy>{intake::GuessedBy::near_word, "near_word", "name some letters off"},
-    Word<intake::GuessedBy>{intake::GuessedBy::values, "values", "its values are accessions of the book"},
-    Word<intake::GuessedBy>{intake::GuessedBy::given, "given", "as you said"}};
-
-std::vector<CodeWord> guesses_as_codes() {
-    std::vector<CodeWord> codes;
-    for (const auto& word : guess_words) {
-        codes.push_back({std::string(word.word), std::string(word.meaning)});
-    }
-    return codes;
-}
-
-std::string guess_code(intake::GuessedBy by) {
-    return std::string(std::ranges::find(guess_words, by, &Word<intake::GuessedBy>::value)->word);
-}
-
 const std::vector<ColumnOf<FieldRow>>& field_columns() {
     static const std::vector<ColumnOf<FieldRow>> columns{
         {{"field", text, "", "Field", "The field of the layer."},
@@ -55,8 +33,8 @@ const std::vector<ColumnOf<FieldRow>>& field_columns() {
         {{"goes_to", text, "", "Goes to", "The column of the book; empty where it is not taken.",
           column_words()},
          [](const FieldRow& f) { return text_cell(f.goal->column); }},
-        {{"guessed_by", text, "", "Guessed by", "How that was found.", guesses_as_codes()},
-         [](const FieldRow& f) { return text_cell(guess_code(f.goal->by)); }},
+        {{"guessed_by", text, "", "Guessed by", "How that was found.", codes_of<intake::GuessedBy>()},
+         [](const FieldRow& f) { return text_cell(to_word(f.goal->by)); }},
         {{"word", text, "", "Word", "The word that its name was taken for."},
          [](const FieldRow& f) { return text_cell(f.goal->word); }},
         {{"instead", text, "", "Taken instead", "The field that the column is taken from instead."},
@@ -71,43 +49,18 @@ const std::vector<ColumnOf<FieldRow>>& field_columns() {
     return columns;
 }
 
-std::string samples_of(const intake::FieldSample& field) {
-    constexpr std::size_t enough = 3;
-    constexpr std::size_t longest = 24;
-    std::vector<std::string> seen;
-    for (const auto& text : field.texts) {
-        const auto shown = one_line(text, longest);
-        if (seen.size() < enough && std::ranges::find(seen, shown) == seen.end()) {
-            seen.push_back(shown);
-        }
-    }
-    std::string samples;
-    for (const auto& text : seen) {
-        samples += (samples.empty() ? "" : " | ") + text;
-    }
-    return samples;
-}
+constexpr TableOf<FieldRow> adopt_field_rows{
+    "adopt_field", "Fields", "Where each field of the layer goes in the book.", field_columns};
 
 struct FateRow {
     const intake::AdoptRow* row = nullptr;
     std::string name{};
 };
 
-constexpr std::array fate_words{Word<intake::Fate>{intake::Fate::added, "added", "added"},
-                                Word<intake::Fate>{intake::Fate::known, "known", "in the book already"},
-                                Word<intake::Fate>{intake::Fate::left_out, "left_out", "left out"},
-                                Word<intake::Fate>{intake::Fate::refused, "refused", "refused"}};
-
-std::vector<CodeWord> fates_as_codes() {
-    std::vector<CodeWord> codes;
-    for (const auto& word : fate_words) {
-        codes.push_back({std::string(word.word), std::string(word.meaning)});
-    }
-    return codes;
-}
-
-std::string fate_code(intake::Fate fate) {
-    return std::string(std::ranges::find(fate_words, fate, &Word<intake::Fate>::value)->word);
+std::optional<MapPoint> place_of(const FateRow& fate) {
+    return fate.row->points.empty() || fate.row->fate == intake::Fate::refused
+               ? std::nullopt
+               : std::optional{fate.row->points.front()};
 }
 
 const std::vector<ColumnOf<FateRow>>& row_columns() {
@@ -124,49 +77,45 @@ const std::vector<ColumnOf<FateRow>>& row_columns() {
          [](const FateRow& r) { return text_cell(r.row->text("row")); }},
         {{"position", text, "", "Position", "A tree's position in the row."},
          [](const FateRow& r) { return text_cell(r.row->text("position")); }},
-        {{"fate", text, "", "What happens", "What writing does with it.", fates_as_codes()},
-         [](const FateRow& r) { return text_cell(fate_code(r.row->fate)); }},
+        {{"fate", text, "", "What happens", "What writing does with it.", codes_of<intake::Fate>()},
+         [](const FateRow& r) { return text_cell(to_word(r.row->fate)); }},
         {{"why", text, "", "Why", "The reason, where it is not simply added."},
          [](const FateRow& r) { return r.row->why.empty() ? Cell{} : Cell{r.row->why}; }},
     };
     return columns;
 }
 
+constexpr TableOf<FateRow> adopt_row_rows{
+    "adopt_row", "Features", "What becomes of each feature of the layer.", row_columns, place_of};
+
 }  // namespace
 
 TableShape adopt_field_shape() {
-    return shape_of<FieldRow>(
-        {"adopt_field", "Fields", "Where each field of the layer goes in the book.", false, {}},
-        field_columns());
+    return adopt_field_rows.shape();
 }
 
 Table adopt_field_table(const intake::Adoption& adoption) {
-    Table table{adopt_field_shape(), {}};
+    std::vector<FieldRow> rows;
     for (std::size_t i = 0; i < adoption.fields.size(); ++i) {
         const auto& field = adoption.fields[i];
         const auto unreadable = adoption.unreadable.find(field.name);
-        const FieldRow row{&adoption.mapping.goals[i], samples_of(field),
-                           static_cast<int>(field.texts.size()),
-                           unreadable == adoption.unreadable.end() ? 0 : unreadable->second};
-        table.rows.push_back(row_of(row, field_columns()));
+        rows.push_back({&adoption.mapping.goals[i], intake::samples_of(field),
+                        static_cast<int>(field.texts.size()),
+                        unreadable == adoption.unreadable.end() ? 0 : unreadable->second});
     }
-    return table;
+    return adopt_field_rows.of(rows);
 }
 
 TableShape adopt_row_shape() {
-    return shape_of<FateRow>(
-        {"adopt_row", "Features", "What becomes of each feature of the layer.", true, {}}, row_columns());
+    return adopt_row_rows.shape();
 }
 
 Table adopt_row_table(const intake::Adoption& adoption) {
-    Table table{adopt_row_shape(), {}};
+    std::vector<FateRow> rows;
     for (const auto& row : adoption.rows) {
-        table.rows.push_back(row_of(FateRow{&row, one_line(row.text(adoption.key()), 60)}, row_columns()));
-        if (!row.points.empty() && row.fate != intake::Fate::refused) {
-            table.rows.back().at = row.points.front();
-        }
+        rows.push_back({&row, one_line(row.text(adoption.key()), 60)});
     }
-    return table;
+    return adopt_row_rows.of(rows);
 }
 
 }  // namespace pipward::operation::detail

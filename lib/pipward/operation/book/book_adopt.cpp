@@ -1,11 +1,10 @@
 // SPDX-License-Identifier: MIT
 #include <algorithm>
 
-#include "pipward/book/change.h"
 #include "pipward/operation/book/detail/adopt_tables.h"
-#include "pipward/operation/book/dress_book.h"
 #include "pipward/operation/declare/detail/common_parameters.h"
 #include "pipward/operation/declare/detail/input_file.h"
+#include "pipward/operation/declare/detail/read_checked.h"
 #include "pipward/operation/detail/list.h"
 #include "pipward/operation/place/detail/user_places.h"
 #include "pipward/place/ground_layer.h"
@@ -28,9 +27,7 @@ struct Request : intake::AdoptOptions {
 book::BookReading read_book_for(const std::string& location) {
     auto reading =
         book::read_tables(location, {"block", "tree_row", "tree", "accession", "blend", "station"});
-    for (auto& finding : reading.findings) {
-        finding.level = finding.level == Level::error ? Level::warning : finding.level;
-    }
+    book::tell_as_warnings(reading.findings);
     return reading;
 }
 
@@ -94,15 +91,13 @@ Sentence summary_of(const Request& request, const Adoption& adoption) {
            verbatim(" ") + others;
 }
 
-void write(const Request& request, const Adoption& adoption, Findings& findings) {
+void write(const Request& request, const Adoption& adoption, Outcome& outcome, const Run& lent) {
     book::BookChange change;
     change.added = intake::added_tables(adoption);
     if (change.added.empty()) {
         return;
     }
-    book::apply_change(request.book.location, change);
-    const auto dress = refresh_dress(request.book.location);
-    findings.insert(findings.end(), dress.begin(), dress.end());
+    apply_to_book(request.book, change, outcome, lent);
 }
 
 Outcome run(const Request& request, const Run& lent) {
@@ -111,13 +106,11 @@ Outcome run(const Request& request, const Run& lent) {
     auto adoption = adoption_of(request, reading.orchard, lent);
     Outcome outcome;
     outcome.findings = std::move(reading.findings);
-    outcome.findings.insert(outcome.findings.end(), adoption.findings.begin(), adoption.findings.end());
+    add_findings(outcome, adoption.findings);
     if (request.write) {
-        if (has_errors(outcome.findings)) {
-            throw Error(Trouble::input, std::move(outcome.findings));
-        }
+        expect_no_errors(outcome.findings);
         lent.step(0.8, say("Writing to the book"));
-        write(request, adoption, outcome.findings);
+        write(request, adoption, outcome, lent);
     }
     outcome.tables = {adopt_field_table(adoption), adopt_row_table(adoption)};
     outcome.files = {{"mapping.csv", "text/csv", intake::mapping_file(adoption.mapping)}};

@@ -30,7 +30,7 @@ Sentence notes_in(const Findings& findings) {
 Outcome run(const Request& request, const Run& lent) {
     auto findings = read_checked(request.book, request.as_of, lent).findings;
     Outcome outcome;
-    outcome.tables = {finding_table(findings)};
+    outcome.tables = {finding_table.of(findings)};
     outcome.summary = findings.empty() ? say("Nothing is wrong with the book.")
                                        : say("No errors; {}, {}.", warnings_in(findings), notes_in(findings));
     outcome.findings = std::move(findings);
@@ -45,7 +45,7 @@ std::unique_ptr<const Operation> book_check() {
                    "Reads the whole book and tells everything that is wrong, doubtful or impossible in it: "
                    "where it stands and what to do about it. Errors prevent results, warnings weaken them."},
          .parameters = {book_parameter(&Request::book), as_of_parameter(&Request::as_of)},
-         .results = {finding_shape()},
+         .results = {finding_table.shape()},
          .examples = {{"Everything found in the book.", {{"book", "BOOK"}, {"as-of", "2026-03-20"}}}},
          .run = run});
 }

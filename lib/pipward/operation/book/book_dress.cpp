@@ -33,10 +33,8 @@ const std::vector<ColumnOf<DressRow>>& dress_columns() {
     return columns;
 }
 
-TableShape dress_shape() {
-    return shape_of({"dressing", "Styles and map", "What was written for the desktop.", false, {}},
-                    dress_columns());
-}
+constexpr TableOf<DressRow> dress_table{"dressing", "Styles and map", "What was written for the desktop.",
+                                        dress_columns};
 
 /// A layer by its title, as the desktop lists it.
 std::string title_of(const std::string& name, const Wording& wording) {
@@ -89,7 +87,7 @@ Outcome run(const Request& request, const Run& lent) {
     lent.step(0, say("Dressing the book"));
     const auto report = dress_book(request.book.location, lent.wording);
     Outcome outcome;
-    outcome.tables = {table_of<DressRow>(dress_shape(), rows_of(report, lent.wording), dress_columns())};
+    outcome.tables = {dress_table.of(rows_of(report, lent.wording))};
     outcome.findings = notes_of(report);
     outcome.summary = summary_of(report);
     return outcome;
@@ -105,7 +103,7 @@ std::unique_ptr<const Operation> book_dress() {
                    "changed since, and styles of one's own, are left alone.",
                    Role::dress_book},
          .parameters = {book_parameter(&Request::book)},
-         .results = {dress_shape()},
+         .results = {dress_table.shape()},
          .examples = {{"A book that opens well in any desktop.", {{"book", "BOOK"}}}},
          .run = run});
 }

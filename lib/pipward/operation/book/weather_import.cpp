@@ -7,6 +7,7 @@
 #include "pipward/operation/declare/column_of.h"
 #include "pipward/operation/declare/detail/common_parameters.h"
 #include "pipward/operation/declare/detail/input_file.h"
+#include "pipward/operation/declare/detail/read_checked.h"
 #include "pipward/operation/detail/list.h"
 #include "pipward/value/complaint.h"
 #include "pipward/weather/named_station.h"
@@ -50,11 +51,8 @@ const std::vector<ColumnOf<Imported>>& import_columns() {
     return columns;
 }
 
-TableShape import_shape() {
-    return shape_of(
-        {"weather_import", "Imported weather", "What was taken from the file into the book.", false, {}},
-        import_columns());
-}
+constexpr TableOf<Imported> import_table{"weather_import", "Imported weather",
+                                         "What was taken from the file into the book.", import_columns};
 
 std::string station_for(const Request& request) {
     const auto stations = book::read_book(request.book.location).orchard.stations;
@@ -97,9 +95,7 @@ intake::WeatherImport read_weather(const Request& request, const Run& lent) {
                                               say("The file holds no day with both temperatures."),
                                               say("Check that it is the right file.")));
     }
-    if (has_errors(import.findings)) {
-        throw Error(Trouble::input, std::move(import.findings));
-    }
+    expect_no_errors(import.findings);
     return import;
 }
 
@@ -113,7 +109,7 @@ Outcome run(Request request, const Run& lent) {
     const std::array imported{Imported{request.station, import.days.front().day, import.days.back().day,
                                        static_cast<int>(import.days.size()), written}};
     Outcome outcome;
-    outcome.tables = {table_of<Imported>(import_shape(), imported, import_columns())};
+    outcome.tables = {import_table.of(imported)};
     outcome.findings = std::move(import.findings);
     outcome.summary = say("{} {} days added, {} replaced, {} left as they were.", import.understood,
                           written.added, written.replaced, written.unchanged);
@@ -133,8 +129,7 @@ std::vector<Bound<Request>> parameters() {
         parameter(&Options::source, "source", "Source", "Where the temperatures come from."),
         parameter(&Request::replace_existing, "replace-existing", "Replace existing",
                   "Whether days that the book already has take the file's temperatures; a forecast always "
-                  "gives way to "
-                  "what was measured."),
+                  "gives way to what was measured."),
         parameter(&Options::station_in_file, "station-in-file", "Station in the file",
                   "Which station to take, where the file holds several.")
             .advanced(),
@@ -168,7 +163,7 @@ std::unique_ptr<const Operation> weather_import() {
                    "and tells how it understood the file. What the file does not make plain is asked for, "
                    "never guessed; days that the book has already are left alone unless told otherwise."},
          .parameters = parameters(),
-         .results = {import_shape()},
+         .results = {import_table.shape()},
          .examples = {{"Two days of April from a spreadsheet.",
                        {{"book", "BOOK"}, {"file", "FILE"}, {"unit", "celsius"}},
                        "date,t_min,t_max\n2026-04-21,3.5,14.0\n2026-04-22,5.0,16.5\n"}},

@@ -22,31 +22,55 @@ struct ColumnOf {
     Cell (*cell)(const Record&);
 };
 
+/// A table of results: what it is called, how its columns are read off a record and, of a layer, where on the
+/// map a record lies.
 template <class Record>
-TableShape shape_of(TableShape head, const std::vector<ColumnOf<Record>>& columns) {
-    for (const auto& entry : columns) {
-        head.columns.push_back(entry.column);
+struct TableOf {
+    const char* name;
+    const char* title;
+    const char* description;
+    const std::vector<ColumnOf<Record>>& (*columns)();
+    std::optional<MapPoint> (*at)(const Record&) = nullptr;  ///< of a layer of points
+    std::vector<MapPoint> (*line)(const Record&) = nullptr;  ///< of a layer of lines
+
+    TableShape shape() const {
+        TableShape shape{name, title, description, at != nullptr, {}, line != nullptr};
+        for (const auto& entry : columns()) {
+            shape.columns.push_back(entry.column);
+        }
+        return shape;
     }
-    return head;
+    Row row(const Record& record) const {
+        Row row;
+        for (const auto& entry : columns()) {
+            row.cells.push_back(entry.cell(record));
+        }
+        row.at = at == nullptr ? std::nullopt : at(record);
+        row.line = line == nullptr ? std::vector<MapPoint>{} : line(record);
+        return row;
+    }
+    Table of(std::span<const Record> records) const {
+        Table table{shape(), {}};
+        for (const auto& record : records) {
+            table.rows.push_back(row(record));
+        }
+        return table;
+    }
+};
+
+/// The words of a closed list, for a column that holds them.
+template <class Enum>
+std::vector<CodeWord> codes_of() {
+    std::vector<CodeWord> codes;
+    for (const auto& entry : words(Enum{})) {
+        codes.push_back({std::string(entry.word), std::string(entry.meaning)});
+    }
+    return codes;
 }
 
-template <class Record>
-Row row_of(const Record& record, const std::vector<ColumnOf<Record>>& columns) {
-    Row row;
-    for (const auto& entry : columns) {
-        row.cells.push_back(entry.cell(record));
-    }
-    return row;
-}
-
-template <class Record>
-Table table_of(TableShape shape, std::span<const Record> records,
-               const std::vector<ColumnOf<Record>>& columns) {
-    Table table{std::move(shape), {}};
-    for (const auto& record : records) {
-        table.rows.push_back(row_of(record, columns));
-    }
-    return table;
+/// Where a tree lies on the map; nothing for no tree.
+inline std::optional<MapPoint> point_of(const Tree* tree) {
+    return tree == nullptr ? std::nullopt : tree->at;
 }
 
 /// Empty text is an unknown.

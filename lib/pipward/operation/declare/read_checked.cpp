@@ -1,83 +1,36 @@
 // SPDX-License-Identifier: MIT
 #include "pipward/operation/declare/detail/read_checked.h"
 
-#include <algorithm>
-#include <array>
-#include <set>
-#include <string>
-#include <string_view>
+#include "pipward/operation/book/dress_book.h"
 
 namespace pipward::operation::detail {
-
 namespace {
 
-/// A record that goes on after so long a silence is a slip of the pen, not a record.
-constexpr int longest_silence = 400;
-
-/// The day that the book itself stands at: when a past day is looked from again, what was written down since
-/// then is no mistake.
-Day present_of(const Orchard& orchard, Day as_of) {
-    std::set<Day> later;
-    for (const auto& day : orchard.weather) {
-        if (day.source == WeatherSource::observed && day.day > as_of) {
-            later.insert(day.day);
-        }
-    }
-    Day present = as_of;
-    for (const Day day : later) {
-        if (day - present > longest_silence) {
-            break;
-        }
-        present = day;
-    }
-    return present;
-}
-
-void leave_out_misdated(Orchard& orchard, Day present) {
-    const auto misdated = book::misdated_notes(orchard, present);
-    std::erase_if(orchard.bloom_notes, [&](const BloomNote& note) { return misdated.contains(note.fid); });
-}
-
-constexpr std::array<std::string_view, 3> weather_tables{"station", "weather_day", "bloom_note"};
-
-struct CheckedReading {
-    book::BookReading reading;
-    Day present;
-};
-
-CheckedReading read_and_check(const BookName& book, Day as_of, const Run& lent) {
-    lent.step(0.0, say("Reading the book"));
-    auto reading = book::read_book(book.location);
-    lent.step(0.05, say("Checking the book"));
-    const Day present = present_of(reading.orchard, as_of);
-    const auto more = book::check_orchard(reading.orchard, present, book::unread_in(reading.findings));
-    reading.findings.insert(reading.findings.end(), more.begin(), more.end());
-    return {std::move(reading), present};
-}
-
-void expect_no_errors(book::BookReading& reading) {
-    if (has_errors(reading.findings)) {
-        throw Error(Trouble::input, std::move(reading.findings));
-    }
-}
+/// The share of the whole work at which the results are written.
+constexpr double write_begins = 0.97;
 
 }  // namespace
 
+book::ReadingStep step_of(const Run& lent) {
+    return [&lent](double share, const Sentence& doing) { lent.step(share, doing); };
+}
+
 book::BookReading read_checked(const BookName& book, Day as_of, const Run& lent) {
-    auto [reading, present] = read_and_check(book, as_of, lent);
-    expect_no_errors(reading);
-    leave_out_misdated(reading.orchard, present);
-    return std::move(reading);
+    return book::read_checked(book.location, as_of, step_of(lent));
 }
 
 book::BookReading read_checked_without_weather(const BookName& book, Day as_of, const Run& lent) {
-    auto [reading, present] = read_and_check(book, as_of, lent);
-    std::erase_if(reading.findings, [](const Finding& finding) {
-        return std::ranges::find(weather_tables, finding.table) != weather_tables.end();
-    });
-    expect_no_errors(reading);
-    leave_out_misdated(reading.orchard, present);
-    return std::move(reading);
+    return book::read_checked_without_weather(book.location, as_of, step_of(lent));
+}
+
+void expect_no_errors(const Findings& findings) {
+    if (has_errors(findings)) {
+        throw Error(Trouble::input, findings);
+    }
+}
+
+void add_findings(Outcome& outcome, const Findings& more) {
+    outcome.findings.insert(outcome.findings.end(), more.begin(), more.end());
 }
 
 void write_results(const BookName& book, std::span<const Table> results, const Wording& wording) {
@@ -96,6 +49,19 @@ void write_results(const BookName& book, std::span<const Table> results, const W
         }
         throw Error(error.trouble(), std::move(findings));
     }
+}
+
+void keep_results(const BookName& book, bool write, Outcome& outcome, const Run& lent) {
+    if (write) {
+        lent.step(write_begins, say("Writing the results"));
+        write_results(book, outcome.tables, lent.wording);
+        add_findings(outcome, refresh_dress(book.location, lent.wording));
+    }
+}
+
+void apply_to_book(const BookName& book, const book::BookChange& change, Outcome& outcome, const Run& lent) {
+    book::apply_change(book.location, change);
+    add_findings(outcome, refresh_dress(book.location, lent.wording));
 }
 
 }  // namespace pipward::operation::detail

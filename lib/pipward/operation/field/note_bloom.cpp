@@ -3,8 +3,8 @@
 
 #include <list>
 
-#include "pipward/operation/field/detail/note.h"
 #include "pipward/operation/detail/list.h"
+#include "pipward/operation/field/detail/note.h"
 
 namespace pipward::operation {
 
@@ -25,15 +25,15 @@ struct Request : detail::NoteRequest {
 
 Outcome run(const Request& request, const Run& lent) {
     return detail::noted(request,
-                 {"bloom_note",
-                  {{"tree", text_cell(request.tree)},
-                   {"accession", text_cell(request.accession)},
-                   {"noted_on", request.day()},
-                   {"bbch", whole_cell(static_cast<int>(request.stage))},
-                   {"open_percent", cell(request.open_percent)},
-                   {"observer", text_cell(request.observer)},
-                   {"note", text_cell(request.remark)}}},
-                 lent);
+                         {"bloom_note",
+                          {{"tree", text_cell(request.tree)},
+                           {"accession", text_cell(request.accession)},
+                           {"noted_on", request.day()},
+                           {"bbch", whole_cell(static_cast<int>(request.stage))},
+                           {"open_percent", cell(request.open_percent)},
+                           {"observer", text_cell(request.observer)},
+                           {"note", text_cell(request.remark)}}},
+                         lent);
 }
 
 // Words that outlive the table that points to them.
@@ -73,18 +73,19 @@ std::unique_ptr<const Operation> detail::note_bloom() {
         {.about = {"note-bloom", "Note bloom", "Notes",
                    "Writes down the stage that a tree, or an accession as a whole, was seen in. The note is "
                    "held against the book first: an unknown tree, a day to come, a stage that goes back."},
-         .parameters =
-             {detail::note_book_parameter(), detail::tree_parameter(&Request::tree),
-              detail::parameter(&Request::stage, "stage", "Stage", "The growth stage on the BBCH scale.").required(),
-              detail::on_parameter(),
-              detail::parameter(&Request::open_percent, "open-percent", "Flowers open",
-                        "The part of the flowers that have opened.")
-                  .in("%")
-                  .between(0.0, 100.0),
-              detail::parameter(&Request::accession, "accession", "Accession",
-                        "The accession, where no single tree was looked at."),
-              detail::parameter(&Request::observer, "observer", "Observer", "Who looked."), detail::remark_parameter(),
-              detail::note_as_of_parameter()},
+         .parameters = {detail::note_book_parameter(), detail::tree_parameter(&Request::tree),
+                        detail::parameter(&Request::stage, "stage", "Stage",
+                                          "The growth stage on the BBCH scale.")
+                            .required(),
+                        detail::on_parameter(),
+                        detail::parameter(&Request::open_percent, "open-percent", "Flowers open",
+                                          "The part of the flowers that have opened.")
+                            .in("%")
+                            .between(0.0, 100.0),
+                        detail::parameter(&Request::accession, "accession", "Accession",
+                                          "The accession, where no single tree was looked at."),
+                        detail::parameter(&Request::observer, "observer", "Observer", "Who looked."),
+                        detail::remark_parameter(), detail::note_as_of_parameter()},
          .results = {},
          .examples = {{"The first flowers of a tree.",
                        {{"book", "BOOK"}, {"tree", "LO-04-07"}, {"stage", "61"}, {"as-of", "2026-05-12"}}},

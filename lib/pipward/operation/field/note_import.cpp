@@ -4,8 +4,9 @@
 #include "pipward/intake/note_sheet.h"
 #include "pipward/operation/declare/column_of.h"
 #include "pipward/operation/declare/detail/input_file.h"
-#include "pipward/operation/field/detail/note_kind.h"
+#include "pipward/operation/declare/detail/read_checked.h"
 #include "pipward/operation/detail/list.h"
+#include "pipward/operation/field/detail/note_kind.h"
 
 namespace pipward::operation::detail {
 namespace {
@@ -25,21 +26,13 @@ struct Request {
     bool write = false;
 };
 
-std::vector<CodeWord> verdicts_as_codes() {
-    std::vector<CodeWord> codes;
-    for (const auto& word : words(NoteVerdict{})) {
-        codes.push_back({std::string(word.word), std::string(word.meaning)});
-    }
-    return codes;
-}
-
 const std::vector<ColumnOf<NoteLine>>& row_columns() {
     static const std::vector<ColumnOf<NoteLine>> columns{
         {{"line", whole, "", "File line", "The line of the file, counted from 1."},
          [](const NoteLine& l) { return whole_cell(l.line); }},
         {{"says", text, "", "Says", "What the line notes, in words."},
          [](const NoteLine& l) { return text_cell(book::in_words(l.entry)); }},
-        {{"verdict", text, "", "Verdict", "What becomes of it.", verdicts_as_codes()},
+        {{"verdict", text, "", "Verdict", "What becomes of it.", codes_of<NoteVerdict>()},
          [](const NoteLine& l) { return text_cell(to_word(l.verdict)); }},
         {{"why", text, "", "Why", "What is wrong or doubtful about it, or where the book has it."},
          [](const NoteLine& l) { return text_cell(l.why); }},
@@ -47,11 +40,8 @@ const std::vector<ColumnOf<NoteLine>>& row_columns() {
     return columns;
 }
 
-TableShape row_shape() {
-    return shape_of<NoteLine>(
-        {"note_rows", "Lines of the file", "What becomes of each line of the file.", false, {}},
-        row_columns());
-}
+constexpr TableOf<NoteLine> row_table{"note_rows", "Lines of the file",
+                                      "What becomes of each line of the file.", row_columns};
 
 std::ptrdiff_t count(const NoteSheet& sheet, NoteVerdict verdict) {
     return std::ranges::count(sheet.lines, verdict, &NoteLine::verdict);
@@ -62,9 +52,7 @@ NoteSheet taken(const Request& request, const Run& lent) {
     auto sheet =
         intake::read_note_sheet(read_input_file(request.file.path),
                                 {request.file.path, request.kind, request.day_if_blank, request.day_format});
-    if (has_errors(sheet.findings)) {
-        throw Error(Trouble::input, std::move(sheet.findings));
-    }
+    expect_no_errors(sheet.findings);
     lent.step(0.2, say("Reading the book"));
     lent.step(0.5, say("Comparing with the book"));
     intake::take_notes(sheet, request.book.location, request.as_of, request.write);
@@ -100,7 +88,7 @@ Outcome run(const Request& request, const Run& lent) {
         throw Error(Trouble::input, std::move(sheet.findings));
     }
     Outcome outcome;
-    outcome.tables = {table_of<NoteLine>(row_shape(), sheet.lines, row_columns())};
+    outcome.tables = {row_table.of(sheet.lines)};
     outcome.findings = std::move(sheet.findings);
     outcome.summary = summary_of(sheet, request);
     lent.step(1.0, say("Done"));
@@ -130,7 +118,7 @@ std::unique_ptr<const Operation> note_import() {
                                   "How the days are written; found out from the file where not given.")
                             .advanced(),
                         as_of_parameter(&Request::as_of), write_parameter(&Request::write)},
-         .results = {row_shape()},
+         .results = {row_table.shape()},
          .examples = {{"Sprouts counted in the cold store, shown only.",
                        {{"book", "BOOK"}, {"notes-file", "FILE"}, {"as-of", "2026-03-24"}},
                        "lot,counted_on,sprouted\nS-25-03,2026-03-23,58\nS-25-03,2026-03-24,60\n"},

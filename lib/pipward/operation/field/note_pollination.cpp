@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: MIT
-#include "pipward/operation/field/detail/note.h"
 #include "pipward/operation/detail/list.h"
+#include "pipward/operation/field/detail/note.h"
 
 namespace pipward::operation::detail {
 namespace {

@@ -51,18 +51,12 @@ Outcome run(const Request& request, const Run& lent) {
     lent.step(0, say("Reading the book"));
     const auto batches = book::remembered_batches(request.book.location);
     if (batches.empty() && request.entry.empty()) {
-        return {.tables = {},
-                .files = {},
-                .findings = {},
-                .summary = say("The book remembers no entry: nothing was taken back.")};
+        return Outcome(say("The book remembers no entry: nothing was taken back."));
     }
     const auto rows = request.entry.empty() ? batches.front() : named(batches, request.entry);
     lent.step(0.5, say("Taking it back"));
     book::take_back(request.book.location, rows);
-    return {.tables = {},
-            .files = {},
-            .findings = {},
-            .summary = taken_back(rows, book::shown_location(request.book.location))};
+    return Outcome(taken_back(rows, book::shown_location(request.book.location)));
 }
 
 }  // namespace

@@ -3,11 +3,10 @@
 
 #include "pipward/operation/declare/detail/common_parameters.h"
 #include "pipward/operation/declare/detail/read_checked.h"
+#include "pipward/operation/detail/list.h"
 #include "pipward/operation/lineage/detail/accessions_parameter.h"
 #include "pipward/operation/lineage/detail/line_alleles_tables.h"
-#include "pipward/operation/detail/list.h"
-#include "pipward/record/descent.h"
-#include "pipward/seed/allele_evidence.h"
+#include "pipward/seed/allele_survey.h"
 
 namespace pipward::operation::detail {
 namespace {
@@ -18,57 +17,7 @@ struct Request {
     std::string accessions;
 };
 
-// Apple and pear are not crossed.
-bool may_be_crossed(const std::string& genus, const std::string& other) {
-    return genus.empty() || other.empty() || genus == other;
-}
-
-Finding contradiction_finding(const seed::ContradictionRow& row) {
-    return {Level::warning,
-            "accession",
-            row.accession,
-            "s_alleles",
-            row.alleles,
-            row.verdict == lineage::SContradiction::rejected_pollen
-                ? say("By its alleles it can only come of pollen that the style should have turned away.")
-                : say("Its alleles do not fit its recorded parents."),
-            say("Check its parents and all three records; s_contradiction tells which allele is missing.")};
-}
-
-struct Rows {
-    std::vector<seed::MatchRow> matches;
-    std::vector<seed::GenotypeRow> genotypes;
-    std::vector<seed::ContradictionRow> contradictions;
-    int not_crossed = 0;
-};
-
-Rows rows_of(const seed::Evidence& evidence, const std::vector<std::string>& names) {
-    Rows rows;
-    const OrchardIndex book(evidence.orchard);
-    std::vector<std::string> genera;
-    for (const auto& name : names) {
-        genera.push_back(genus_of(book, name));
-    }
-    for (std::size_t i = 0; i < names.size(); ++i) {
-        for (std::size_t j = 0; j < names.size(); ++j) {
-            if (i != j && may_be_crossed(genera[i], genera[j])) {
-                rows.matches.push_back(seed::match_row(evidence, names[i], names[j]));
-            } else {
-                rows.not_crossed += i < j ? 1 : 0;
-            }
-        }
-        const auto more = seed::genotype_rows(evidence, names[i]);
-        rows.genotypes.insert(rows.genotypes.end(), more.begin(), more.end());
-    }
-    for (const auto& accession : evidence.orchard.accessions) {
-        if (const auto row = seed::contradiction_of(evidence, accession)) {
-            rows.contradictions.push_back(*row);
-        }
-    }
-    return rows;
-}
-
-Sentence summary_of(const place::ChosenAccessions& chosen, const Rows& rows) {
+Sentence summary_of(const place::ChosenAccessions& chosen, const seed::AlleleSurvey& rows) {
     const auto told = [](const seed::MatchRow& row) { return row.match != lineage::SMatch::unknown; };
     auto words = say("{}: the match is known of {} of {} crosses.", chosen.which,
                      std::ranges::count_if(rows.matches, told), rows.matches.size());
@@ -90,14 +39,14 @@ Outcome run(const Request& request, const Run& lent) {
     const auto chosen = place::chosen_accessions(reading.orchard, request.accessions, request.as_of);
     lent.step(0.3, say("Holding alleles against each other"));
     const auto evidence = seed::gathered_evidence(reading.orchard, request.as_of);
-    const auto rows = rows_of(evidence, chosen.names);
+    const auto rows = seed::allele_survey(evidence, chosen.names);
     Outcome outcome;
     outcome.findings = reading.findings;
     for (const auto& row : rows.contradictions) {
-        outcome.findings.push_back(contradiction_finding(row));
+        outcome.findings.push_back(seed::contradiction_finding(row));
     }
-    outcome.tables = {match_table(rows.matches), genotype_table(rows.genotypes),
-                      contradiction_table(rows.contradictions)};
+    outcome.tables = {match_table.of(rows.matches), genotype_table.of(rows.genotypes),
+                      contradiction_table.of(rows.contradictions)};
     outcome.summary = summary_of(chosen, rows);
     return outcome;
 }
@@ -113,7 +62,7 @@ std::unique_ptr<const Operation> line_alleles() {
                    "stand apart."},
          .parameters = {book_parameter(&Request::book), accessions_parameter(&Request::accessions),
                         as_of_parameter(&Request::as_of)},
-         .results = {match_shape(), genotype_shape(), contradiction_shape()},
+         .results = {match_table.shape(), genotype_table.shape(), contradiction_table.shape()},
          .examples =
              {{"The parents of this season's crosses.", {{"book", "BOOK"}, {"as-of", "2026-03-20"}}},
               {"Two seedlings whose alleles nobody has determined, with a cultivar.",

@@ -12,30 +12,6 @@ std::vector<CodeWord> matches_as_codes() {
     return {{"full", "full"}, {"half", "half"}, {"none", "none"}, {"unknown", "not known"}};
 }
 
-std::vector<CodeWord> sources_as_codes() {
-    return {{"recorded", "recorded"}, {"parents", "from its parents"}, {"nothing", "not known"}};
-}
-
-std::string source_word(lineage::SSource source) {
-    switch (source) {
-        case lineage::SSource::recorded:
-            return "recorded";
-        case lineage::SSource::parents:
-            return "parents";
-        case lineage::SSource::nothing:
-            break;
-    }
-    return "nothing";
-}
-
-std::vector<CodeWord> verdicts_as_codes() {
-    std::vector<CodeWord> codes;
-    for (const auto& entry : lineage::words(lineage::SContradiction{})) {
-        codes.push_back({std::string(entry.word), std::string(entry.meaning)});
-    }
-    return codes;
-}
-
 const std::vector<ColumnOf<seed::MatchRow>>& match_columns() {
     static const std::vector<ColumnOf<seed::MatchRow>> columns{
         {{"seed_parent", text, "", "Seed parent", "The accession whose flowers would be worked."},
@@ -67,8 +43,8 @@ const std::vector<ColumnOf<seed::GenotypeRow>>& genotype_columns() {
          [](const seed::GenotypeRow& r) {
              return r.alleles ? text_cell(lineage::to_text(*r.alleles)) : Cell{};
          }},
-        {{"source", text, "", "Source", "Where that is from.", sources_as_codes()},
-         [](const seed::GenotypeRow& r) { return text_cell(source_word(r.source)); }},
+        {{"source", text, "", "Source", "Where that is from.", codes_of<lineage::SSource>()},
+         [](const seed::GenotypeRow& r) { return text_cell(to_word(r.source)); }},
         {{"chance", number, "of 1", "Chance", "By its parents' alleles alone."},
          [](const seed::GenotypeRow& r) { return number_cell(r.chance, 4); }},
         {{"field_chance", number, "of 1", "Chance with the field",
@@ -97,7 +73,8 @@ const std::vector<ColumnOf<seed::ContradictionRow>>& contradiction_columns() {
         {{"pollen_alleles", text, "", "Alleles of the pollen parent",
           "Of a blend, those of all its members."},
          [](const seed::ContradictionRow& r) { return text_cell(r.pollen_alleles); }},
-        {{"verdict", text, "", "What is wrong", "What speaks against these parents.", verdicts_as_codes()},
+        {{"verdict", text, "", "What is wrong", "What speaks against these parents.",
+          codes_of<lineage::SContradiction>()},
          [](const seed::ContradictionRow& r) { return text_cell(to_word(r.verdict)); }},
     };
     return columns;
@@ -105,47 +82,17 @@ const std::vector<ColumnOf<seed::ContradictionRow>>& contradiction_columns() {
 
 }  // namespace
 
-TableShape match_shape() {
-    return shape_of<seed::MatchRow>(
-        {"s_match",
-         "S-allele match",
-         "Every two of the accessions both ways: what the alleles tell of the cross, "
-         "and what the field does.",
-         false,
-         {}},
-        match_columns());
-}
+const TableOf<seed::MatchRow> match_table{
+    "s_match", "S-allele match",
+    "Every two of the accessions both ways: what the alleles tell of the cross, and what the field does.",
+    match_columns};
 
-TableShape genotype_shape() {
-    return shape_of<seed::GenotypeRow>({"s_genotype",
-                                        "S-alleles of the accessions",
-                                        "What each is recorded to have, or may have by its parents.",
-                                        false,
-                                        {}},
-                                       genotype_columns());
-}
+const TableOf<seed::GenotypeRow> genotype_table{"s_genotype", "S-alleles of the accessions",
+                                                "What each is recorded to have, or may have by its parents.",
+                                                genotype_columns};
 
-TableShape contradiction_shape() {
-    return shape_of<seed::ContradictionRow>(
-        {"s_contradiction",
-         "Parents that the alleles contradict",
-         "Accessions of the whole book whose alleles do not fit their recorded "
-         "parents.",
-         false,
-         {}},
-        contradiction_columns());
-}
-
-Table match_table(const std::vector<seed::MatchRow>& rows) {
-    return table_of<seed::MatchRow>(match_shape(), rows, match_columns());
-}
-
-Table genotype_table(const std::vector<seed::GenotypeRow>& rows) {
-    return table_of<seed::GenotypeRow>(genotype_shape(), rows, genotype_columns());
-}
-
-Table contradiction_table(const std::vector<seed::ContradictionRow>& rows) {
-    return table_of<seed::ContradictionRow>(contradiction_shape(), rows, contradiction_columns());
-}
+const TableOf<seed::ContradictionRow> contradiction_table{
+    "s_contradiction", "Parents that the alleles contradict",
+    "Accessions of the whole book whose alleles do not fit their recorded parents.", contradiction_columns};
 
 }  // namespace pipward::operation::detail

@@ -66,9 +66,7 @@ cross::SuggestionRules rules_of(const Request& request, const season::Suggestion
 Outcome run(const Request& request, const Run& lent) {
     auto place = read_place(request, lent);
     const auto parents = parents_of(request, place.orchard, place.findings);
-    if (has_errors(place.findings)) {
-        throw Error(Trouble::input, place.findings);
-    }
+    expect_no_errors(place.findings);
     const auto rules = rules_of(request, parents);
     auto crosses = season::weighed_crosses(wish_of(request), parents, rules, place.orchard, request.as_of);
     if (season::is_in_progress(place)) {
@@ -79,21 +77,19 @@ Outcome run(const Request& request, const Run& lent) {
                 throw;
             }
             place.findings = error.findings();
-            for (auto& finding : place.findings) {
-                finding.level = std::min(finding.level, Level::warning);
-            }
+            book::tell_as_warnings(place.findings);
         }
     }
     season::choose_crosses(crosses, wish_of(request), parents);
     Outcome outcome;
     outcome.tables = {suggestion_table(crosses, parents, rules), left_out_table(crosses, parents)};
     outcome.findings = std::move(place.findings);
-    outcome.summary = suggestion_summary(crosses, parents, rules);
+    outcome.summary = season::suggestion_summary(crosses, parents, rules);
     return outcome;
 }
 
 std::vector<Bound<Request>> parameters() {
-    std::vector<Bound<Request>> all{
+    const std::vector<Bound<Request>> all{
         book_parameter(&Request::book),
         parameter(&Request::parents, "parents", "Parents",
                   "Accessions that may be crossed, with commas between; every cultivar and selection with a "
@@ -120,12 +116,7 @@ std::vector<Bound<Request>> parameters() {
             .between(1, 100),
         parameter(&Request::crosses, "most-crosses", "Crosses", "So many crosses are suggested at the most.")
             .between(1, 100)};
-    for (const auto& shared : crossing_parameters()) {
-        if (shared.words.key != "write" && shared.words.key != "book") {
-            all.emplace_back(shared);
-        }
-    }
-    return all;
+    return extended<Request>(all, extended<Request>(crossing_parameters(), {}, {"write", "book"}));
 }
 
 }  // namespace

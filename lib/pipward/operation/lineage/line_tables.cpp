@@ -1,9 +1,8 @@
 // SPDX-License-Identifier: MIT
 #include "pipward/operation/lineage/detail/line_tables.h"
 
-#include <algorithm>
-
 #include "pipward/lineage/cross_notation.h"
+#include "pipward/lineage/line_summary.h"
 #include "pipward/operation/declare/column_of.h"
 
 namespace pipward::operation::detail {
@@ -16,23 +15,6 @@ struct ShareRow {
     const lineage::AncestorShare* share = nullptr;  // null: what came from nobody known
     double unknown = 0;
 };
-
-Sentence note_of(const lineage::LineGraph& graph, const lineage::AncestorShare& share) {
-    std::vector<Sentence> notes;
-    if (share.nearest == 0) {
-        notes.push_back(say("The same genes: one is a sport or clone of the other."));
-    }
-    if (share.by_blend) {
-        notes.push_back(say("By a blend of pollen, reckoned with its shares."));
-    }
-    if (share.unknown_share > 0) {
-        notes.push_back(say("One of its parents is not known."));
-    }
-    if (share.is_founder && graph.nodes[share.node].record == nullptr) {
-        notes.push_back(say("The book has its name only."));
-    }
-    return joined(notes, verbatim(" "));
-}
 
 const std::vector<ColumnOf<ShareRow>>& share_columns() {
     static const std::vector<ColumnOf<ShareRow>> columns{
@@ -57,32 +39,34 @@ const std::vector<ColumnOf<ShareRow>>& share_columns() {
         {{"note", text, "", "Note", "What to know of it."},
          [](const ShareRow& r) {
              return r.share == nullptr ? text_cell(say("From parents that are not known."))
-                                       : text_cell(note_of(*r.graph, *r.share));
+                                       : text_cell(lineage::share_note(*r.graph, *r.share));
          }},
     };
     return columns;
 }
 
+constexpr TableOf<ShareRow> ancestor_share_rows{
+    "ancestor_share", "Shares of ancestors",
+    "What part of the genes each ancestor is expected to have given.", share_columns};
+
 struct ChildRow {
     const lineage::LineGraph* graph = nullptr;
-    int node = 0;
-    double share = 0;
-    int generation = 0;
+    lineage::Descendant descendant;
 };
 
 std::string parent_name(const ChildRow& row, lineage::LineRole role) {
-    const auto* link = row.graph->parent(row.node, role);
+    const auto* link = row.graph->parent(row.descendant.node, role);
     return link == nullptr ? std::string{} : row.graph->nodes[link->parent].name;
 }
 
 const std::vector<ColumnOf<ChildRow>>& child_columns() {
     static const std::vector<ColumnOf<ChildRow>> columns{
         {{"descendant", text, "", "Descendant", "Who descends from it."},
-         [](const ChildRow& r) { return text_cell(r.graph->nodes[r.node].name); }},
+         [](const ChildRow& r) { return text_cell(r.graph->nodes[r.descendant.node].name); }},
         {{"share", number, "%", "Share", "Expected part of the descendant's genes that came from it."},
-         [](const ChildRow& r) { return number_cell(100 * r.share, 4); }},
+         [](const ChildRow& r) { return number_cell(100 * r.descendant.share, 4); }},
         {{"generation", whole, "", "Generation", "Generations on by the shortest way: 1 for a child."},
-         [](const ChildRow& r) { return whole_cell(r.generation); }},
+         [](const ChildRow& r) { return whole_cell(r.descendant.generation); }},
         {{"seed_parent", text, "", "Seed parent", "The descendant's seed parent."},
          [](const ChildRow& r) { return text_cell(parent_name(r, lineage::LineRole::seed)); }},
         {{"pollen_parent", text, "", "Pollen parent", "The descendant's pollen parent or blend."},
@@ -92,6 +76,10 @@ const std::vector<ColumnOf<ChildRow>>& child_columns() {
     };
     return columns;
 }
+
+constexpr TableOf<ChildRow> descendant_rows{"line_descendant", "Descendants",
+                                            "Who descends from the accession, and how much of it they have.",
+                                            child_columns};
 
 struct TextRow {
     Sentence form;
@@ -108,34 +96,22 @@ const std::vector<ColumnOf<TextRow>>& text_columns() {
     return columns;
 }
 
+constexpr TableOf<TextRow> line_text_rows{
+    "line_text", "Line in one string",
+    "The line in the notations of breeders; generations that were not asked for are left out.", text_columns};
+
 }  // namespace
 
 TableShape ancestor_share_shape() {
-    return shape_of<ShareRow>({"ancestor_share",
-                               "Shares of ancestors",
-                               "What part of the genes each ancestor is expected to have given.",
-                               false,
-                               {}},
-                              share_columns());
+    return ancestor_share_rows.shape();
 }
 
 TableShape descendant_shape() {
-    return shape_of<ChildRow>({"line_descendant",
-                               "Descendants",
-                               "Who descends from the accession, and how much of it they have.",
-                               false,
-                               {}},
-                              child_columns());
+    return descendant_rows.shape();
 }
 
 TableShape line_text_shape() {
-    return shape_of<TextRow>(
-        {"line_text",
-         "Line in one string",
-         "The line in the notations of breeders; generations that were not asked for are left out.",
-         false,
-         {}},
-        text_columns());
+    return line_text_rows.shape();
 }
 
 Table ancestor_share_table(const lineage::LineGraph& graph,
@@ -151,35 +127,22 @@ Table ancestor_share_table(const lineage::LineGraph& graph,
     if (unknown > 0) {
         rows.push_back({&graph, nullptr, unknown});
     }
-    return table_of<ShareRow>(ancestor_share_shape(), rows, share_columns());
+    return ancestor_share_rows.of(rows);
 }
 
 Table descendant_table(const lineage::LineGraph& graph, int subject) {
-    const auto shares = lineage::shares_of_ancestor(graph, subject);
-    std::vector<int> generation(graph.nodes.size(), -1);
-    generation[subject] = 0;
     std::vector<ChildRow> rows;
-    for (std::size_t node = static_cast<std::size_t>(subject) + 1; node < graph.nodes.size(); ++node) {
-        for (const auto& link : graph.parents[node]) {
-            const int there = generation[link.parent] + lineage::generations_of(link);
-            if (generation[link.parent] >= 0 && (generation[node] < 0 || there < generation[node])) {
-                generation[node] = there;
-            }
-        }
-        if (generation[node] >= 0 && !graph.nodes[node].is_blend) {
-            rows.push_back({&graph, static_cast<int>(node), shares[node], generation[node]});
-        }
+    for (const auto& descendant : lineage::descendants_of(graph, subject)) {
+        rows.push_back({&graph, descendant});
     }
-    std::ranges::stable_sort(
-        rows, {}, [&](const ChildRow& row) { return std::pair(row.generation, graph.nodes[row.node].name); });
-    return table_of<ChildRow>(descendant_shape(), rows, child_columns());
+    return descendant_rows.of(rows);
 }
 
 Table line_text_table(const lineage::LineGraph& graph, int subject, int generations, const Wording& wording) {
     const auto tree = lineage::cross_tree(graph, subject, generations, say("unknown").in(wording));
     const std::vector<TextRow> rows{{say("Purdy notation"), lineage::purdy_text(tree)},
                                     {say("With crosses in parentheses"), lineage::times_text(tree)}};
-    return table_of<TextRow>(line_text_shape(), rows, text_columns());
+    return line_text_rows.of(rows);
 }
 
 }  // namespace pipward::operation::detail

@@ -1,11 +1,10 @@
 // SPDX-License-Identifier: MIT
 #include <algorithm>
-#include <set>
 
 #include "pipward/lineage/trait_scores.h"
 #include "pipward/operation/declare/column_of.h"
 #include "pipward/operation/declare/detail/common_parameters.h"
-#include "pipward/operation/lineage/line_choice.h"
+#include "pipward/operation/declare/detail/read_checked.h"
 #include "pipward/operation/detail/list.h"
 #include "pipward/place/accession_choice.h"
 #include "pipward/value/listed_names.h"
@@ -38,41 +37,6 @@ Cell kin_cell(const TraitRow& row, lineage::Relative who) {
 Cell name_cell(const TraitRow& row, lineage::Relative who) {
     const int node = row.descent->of(who).node;
     return node < 0 ? Cell{} : text_cell(row.graph->nodes[node].name);
-}
-
-Sentence seen_words(const lineage::LineGraph& graph, const lineage::KinTrait& kin) {
-    const auto& name = graph.nodes[kin.node].name;
-    if (kin.mean->by_blend) {
-        return say("{} {:.3g} (blend, by its shares)", name, kin.mean->mean);
-    }
-    return lineage::mean_words(name, *kin.mean);
-}
-
-// Everybody in whom the trait was seen; and of the parents, who are not known or were not scored.
-Sentence seen_in(const TraitRow& row) {
-    std::vector<Sentence> parts;
-    std::set<int> told;
-    for (const auto& kin : row.descent->kin) {
-        if (kin.mean && told.insert(kin.node).second) {
-            parts.push_back(seen_words(*row.graph, kin));
-        }
-    }
-    if (parts.empty()) {
-        parts.push_back(say("nobody"));
-    }
-    for (const auto who : {lineage::Relative::seed, lineage::Relative::pollen}) {
-        const auto& kin = row.descent->of(who);
-        if (kin.node >= 0 && !kin.mean && told.insert(kin.node).second) {
-            parts.push_back(say("{} not scored", row.graph->nodes[kin.node].name));
-        }
-    }
-    if (row.descent->of(lineage::Relative::seed).node < 0) {
-        parts.push_back(say("seed parent unknown"));
-    }
-    if (row.descent->of(lineage::Relative::pollen).node < 0) {
-        parts.push_back(say("pollen parent unknown"));
-    }
-    return joined(parts, verbatim("; "));
 }
 
 Sentence years_of(const lineage::TraitMean& mean) {
@@ -113,39 +77,13 @@ const std::vector<ColumnOf<TraitRow>>& columns() {
          [](const TraitRow& r) { return kin_cell(r, pollen_pollen); }},
         {{"seen_in", text, "", "Seen in",
           "Parents and grandparents in whom it was scored, and parents in whom it was not."},
-         [](const TraitRow& r) { return text_cell(seen_in(r)); }},
+         [](const TraitRow& r) { return text_cell(lineage::seen_in_words(*r.graph, *r.descent)); }},
     };
     return all;
 }
 
-TableShape shape() {
-    return shape_of<TraitRow>({"trait_descent",
-                               "Traits of parents",
-                               "Which scored trait was seen in which parent and grandparent.",
-                               false,
-                               {}},
-                              columns());
-}
-
-// The one that is named; else everybody who is a parent, and what is crossed.
-std::vector<int> wanted_nodes(const std::optional<std::string>& who, const Orchard& orchard,
-                              const lineage::LineGraph& graph) {
-    if (who) {
-        return {graph.number.at(*who)};
-    }
-    std::set<std::string> crossed;
-    for (const auto& goal : orchard.goals) {
-        crossed.insert({goal.seed_parent, goal.pollen_parent});
-    }
-    std::vector<int> nodes;
-    for (const auto& accession : orchard.accessions) {
-        const int node = graph.number.at(accession.name);
-        if (!graph.children[node].empty() || crossed.contains(accession.name)) {
-            nodes.push_back(node);
-        }
-    }
-    return nodes;
-}
+constexpr TableOf<TraitRow> table{"trait_descent", "Traits of parents",
+                                  "Which scored trait was seen in which parent and grandparent.", columns};
 
 Sentence summary_of(const std::vector<lineage::TraitDescent>& descents, const lineage::LineGraph& graph,
                     bool is_one) {
@@ -158,32 +96,31 @@ Sentence summary_of(const std::vector<lineage::TraitDescent>& descents, const li
     }
     std::vector<Sentence> parts;
     for (const auto& descent : descents) {
-        const TraitRow row{&graph, &descent};
-        parts.push_back(descent.own
-                            ? say("{} {:.3g}, seen in: {}.", descent.trait, descent.own->mean, seen_in(row))
-                            : say("{} not scored, seen in: {}.", descent.trait, seen_in(row)));
+        const auto seen = lineage::seen_in_words(graph, descent);
+        parts.push_back(descent.own ? say("{} {:.3g}, seen in: {}.", descent.trait, descent.own->mean, seen)
+                                    : say("{} not scored, seen in: {}.", descent.trait, seen));
     }
     return joined(parts, verbatim("\n"));
 }
 
 Outcome run(const Request& request, const Run& lent) {
     lent.step(0.0, say("Reading the book"));
-    const auto reading = read_line(request.book.location);
+    const auto reading = book::read_line(request.book.location);
     Outcome outcome;
     outcome.findings = reading.findings;
     std::optional<std::string> who;
     if (!request.who.empty()) {
         who = place::accession_meant(reading.orchard, request.who, "traits-of", outcome.findings);
     }
-    if (has_errors(outcome.findings)) {
-        throw Error(Trouble::input, std::move(outcome.findings));
-    }
+    expect_no_errors(outcome.findings);
     lent.step(0.5, say("Following the traits"));
     const auto& orchard = reading.orchard;
     const auto graph = lineage::line_graph(orchard.accessions, orchard.blend_members);
     const auto means = lineage::trait_means(orchard.trees, lineage::scores_until(orchard, request.as_of));
     std::vector<lineage::TraitDescent> descents;
-    for (const int node : wanted_nodes(who, orchard, graph)) {
+    const auto nodes =
+        who ? std::vector{graph.number.at(*who)} : lineage::parents_and_crossed(orchard, graph);
+    for (const int node : nodes) {
         std::ranges::move(lineage::trait_descent(graph, node, means), std::back_inserter(descents));
     }
     const auto wanted = listed_names(request.traits);
@@ -194,7 +131,7 @@ Outcome run(const Request& request, const Run& lent) {
     for (const auto& descent : descents) {
         rows.push_back({&graph, &descent});
     }
-    outcome.tables = {table_of<TraitRow>(shape(), rows, columns())};
+    outcome.tables = {table.of(rows)};
     outcome.summary = summary_of(descents, graph, who.has_value());
     lent.step(1.0, say("Done"));
     return outcome;
@@ -215,7 +152,7 @@ std::unique_ptr<const Operation> line_traits() {
                         parameter(&Request::traits, "only-traits", "Only traits",
                                   "Only these traits, with commas between; all where none is named."),
                         as_of_parameter(&Request::as_of)},
-         .results = {shape()},
+         .results = {table.shape()},
          .examples = {{"Where a seedling has its traits from.",
                        {{"book", "BOOK"},
                         {"traits-of", "17-01-01"},

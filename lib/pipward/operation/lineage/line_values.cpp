@@ -1,26 +1,19 @@
 // SPDX-License-Identifier: MIT
 #include <fmt/format.h>
 
-#include <algorithm>
-#include <map>
-#include <set>
-
+#include "pipward/lineage/value_list.h"
 #include "pipward/operation/declare/column_of.h"
 #include "pipward/operation/declare/detail/common_parameters.h"
 #include "pipward/operation/declare/detail/read_checked.h"
-#include "pipward/operation/lineage/detail/heritability_parameter.h"
 #include "pipward/operation/detail/list.h"
-#include "pipward/record/orchard_index.h"
+#include "pipward/operation/lineage/detail/heritability_parameter.h"
 #include "pipward/record/words.h"
 #include "pipward/value/complaint.h"
-#include "pipward/value/nearest.h"
 
 namespace pipward::operation::detail {
 namespace {
 
 using enum CellType;
-
-constexpr double least_reliability = 0.005;
 
 struct Request {
     BookName book;
@@ -28,16 +21,6 @@ struct Request {
     std::string trait;
     double heritability = lineage::usual_heritability;
     std::optional<double> repeatability;
-};
-
-struct ValueRow {
-    std::string accession;
-    std::optional<AccessionKind> kind;
-    int scores = 0;
-    std::optional<double> mean;
-    std::optional<lineage::BreedingValue> value;
-    std::optional<int> rank;
-    Sentence note;
 };
 
 std::vector<CodeWord> kinds_as_codes() {
@@ -48,103 +31,42 @@ std::vector<CodeWord> kinds_as_codes() {
     return codes;
 }
 
-const std::vector<ColumnOf<ValueRow>>& columns() {
-    static const std::vector<ColumnOf<ValueRow>> all{
+const std::vector<ColumnOf<lineage::ListedValue>>& columns() {
+    static const std::vector<ColumnOf<lineage::ListedValue>> all{
         {{"accession", text, "", "Accession", "Its name."},
-         [](const ValueRow& r) { return text_cell(r.accession); }},
+         [](const lineage::ListedValue& r) { return text_cell(r.accession); }},
         {{"kind", text, "", "Kind", "What it is; unknown for a parent without a record.", kinds_as_codes()},
-         [](const ValueRow& r) { return r.kind ? text_cell(to_word(*r.kind)) : Cell{}; }},
+         [](const lineage::ListedValue& r) { return r.kind ? text_cell(to_word(*r.kind)) : Cell{}; }},
         {{"scores", whole, "", "Scores", "Scores of its own trees."},
-         [](const ValueRow& r) { return whole_cell(r.scores); }},
+         [](const lineage::ListedValue& r) { return whole_cell(r.scores); }},
         {{"mean", number, "score", "Mean", "Plain mean of them."},
-         [](const ValueRow& r) { return number_cell(r.mean, 2); }},
+         [](const lineage::ListedValue& r) { return number_cell(r.mean, 2); }},
         {{"value", number, "score", "Breeding value",
           "How far above the founders it is in what it hands on; a child of two parents is expected at the "
           "mean of their values."},
-         [](const ValueRow& r) { return r.value ? number_cell(r.value->value, 3) : Cell{}; }},
+         [](const lineage::ListedValue& r) { return r.value ? number_cell(r.value->value, 3) : Cell{}; }},
         {{"reliability", number, "of 1", "Reliability",
           "How much of the truth the value holds, 0 for nothing to 1 for all: the squared accuracy."},
-         [](const ValueRow& r) { return r.value ? number_cell(r.value->reliability, 3) : Cell{}; }},
+         [](const lineage::ListedValue& r) {
+             return r.value ? number_cell(r.value->reliability, 3) : Cell{};
+         }},
         {{"rank", whole, "", "Rank",
           "1 for the highest value; where a low score is the good one, read from the end."},
-         [](const ValueRow& r) { return whole_cell(r.rank); }},
+         [](const lineage::ListedValue& r) { return whole_cell(r.rank); }},
         {{"note", text, "", "Note", "What to bear in mind."},
-         [](const ValueRow& r) { return text_cell(r.note); }},
+         [](const lineage::ListedValue& r) { return text_cell(r.note); }},
     };
     return all;
 }
 
-TableShape shape() {
-    return shape_of<ValueRow>({"breeding_values",
-                               "Breeding values",
-                               "What each accession is expected to hand on of a trait, the highest first.",
-                               false,
-                               {}},
-                              columns());
-}
+constexpr TableOf<lineage::ListedValue> table{
+    "breeding_values", "Breeding values",
+    "What each accession is expected to hand on of a trait, the highest first.", columns};
 
 lineage::ScoreVariance variance_of(const Request& request) {
     auto variance = lineage::usual_variance(request.heritability);
     variance.repeatability = request.repeatability.value_or(variance.repeatability);
     return variance;
-}
-
-Sentence note_of(const lineage::PedigreeMember& member, const std::string& name, int own_scores) {
-    if (!member.reckoned) {
-        return member.diploid ? say("Not reckoned: {} comes of one that is not diploid.", name)
-                              : say("Not reckoned: {} is not diploid.", name);
-    }
-    std::vector<Sentence> notes;
-    if (member.name != name) {
-        notes.push_back(say("Taken together with {}, whose sport it is.", member.name));
-    } else if (own_scores == 0) {
-        notes.push_back(say("From its relatives only."));
-    }
-    if (member.expected) {
-        notes.push_back(say("Expected: a pollen blend stands in the line."));
-    }
-    return joined(notes, verbatim(" "));
-}
-
-// Every accession with a record, and parents with a name only.
-std::vector<ValueRow> rows_of(const Orchard& orchard, const lineage::PedigreeOrder& order,
-                              const lineage::TraitScores& scores, const lineage::BreedingValues& values) {
-    const OrchardIndex book(orchard);
-    std::vector<ValueRow> rows;
-    for (const auto& [name, number] : order.number) {
-        const auto& member = order.members[number];
-        const auto own = scores.of.find(name);
-        ValueRow row;
-        row.accession = name;
-        if (own != scores.of.end()) {
-            row.scores = static_cast<int>(own->second.size());
-            double sum = 0;
-            for (const double score : own->second) {
-                sum += score;
-            }
-            row.mean = sum / row.scores;
-        }
-        if (const auto* record = book.accession(name)) {
-            row.kind = record->kind;
-        }
-        if (member.reckoned) {
-            row.value = values.values[number];
-        }
-        row.note = note_of(member, name, row.scores);
-        rows.push_back(std::move(row));
-    }
-    return rows;
-}
-
-// The highest first; equal values share a rank, those without one come last.
-void rank(std::vector<ValueRow>& rows) {
-    std::ranges::stable_sort(rows, [](const ValueRow& a, const ValueRow& b) {
-        return a.value && (!b.value || a.value->value > b.value->value);
-    });
-    for (std::size_t i = 0; i < rows.size() && rows[i].value; ++i) {
-        const bool equal = i > 0 && rows[i].value->value == rows[i - 1].value->value;
-        rows[i].rank = equal ? *rows[i - 1].rank : static_cast<int>(i) + 1;
-    }
 }
 
 Sentence summary_of(const Request& request, const lineage::TraitScores& scores) {
@@ -179,21 +101,18 @@ Outcome run(const Request& request, const Run& lent) {
     lent.step(0.3, say("Reckoning the breeding values"));
     const auto values =
         lineage::values_of(scores, lineage::kinship_factors(order.members), variance_of(request), question);
-    auto rows = rows_of(orchard, order, scores, values);
-    const auto dropped = std::erase_if(rows, [](const ValueRow& row) {
-        return row.scores == 0 && (!row.value || row.value->reliability < least_reliability);
-    });
-    rank(rows);
+    const auto list = lineage::value_list(orchard, order, scores, values);
     Outcome outcome;
     outcome.findings = reading.findings;
-    outcome.findings.insert(outcome.findings.end(), scores.left_out.begin(), scores.left_out.end());
-    outcome.tables = {table_of<ValueRow>(shape(), rows, columns())};
+    add_findings(outcome, scores.left_out);
+    outcome.tables = {table.of(list.listed)};
     outcome.summary = summary_of(request, scores);
-    if (dropped > 0) {
+    if (list.left_out > 0) {
         outcome.summary += verbatim(" ");
         outcome.summary +=
-            dropped == 1 ? say("1 accession is not listed: the scores tell nothing of it.")
-                         : say("{} accessions are not listed: the scores tell nothing of them.", dropped);
+            list.left_out == 1
+                ? say("1 accession is not listed: the scores tell nothing of it.")
+                : say("{} accessions are not listed: the scores tell nothing of them.", list.left_out);
     }
     return outcome;
 }
@@ -220,7 +139,7 @@ std::unique_ptr<const Operation> line_values() {
                             .between(0.01, 0.99)
                             .advanced(),
                         as_of_parameter(&Request::as_of)},
-         .results = {shape()},
+         .results = {table.shape()},
          .examples = {{"Which accession hands on large fruit.",
                        {{"book", "BOOK"}, {"as-of", "2026-03-20"}, {"trait", "fruit_mass_g"}}}},
          .check = check,

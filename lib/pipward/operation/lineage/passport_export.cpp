@@ -4,7 +4,7 @@
 #include "pipward/intake/passport_file.h"
 #include "pipward/operation/declare/column_of.h"
 #include "pipward/operation/declare/detail/common_parameters.h"
-#include "pipward/operation/lineage/line_choice.h"
+#include "pipward/operation/declare/detail/read_checked.h"
 #include "pipward/operation/detail/list.h"
 #include "pipward/record/orchard_index.h"
 #include "pipward/value/complaint.h"
@@ -49,11 +49,8 @@ const std::vector<ColumnOf<ExportRow>>& columns() {
     return all;
 }
 
-TableShape shape() {
-    return shape_of<ExportRow>(
-        {"passport", "Passports", "The accessions of the file, with their main descriptors.", false, {}},
-        columns());
-}
+constexpr TableOf<ExportRow> table{"passport", "Passports",
+                                   "The accessions of the file, with their main descriptors.", columns};
 
 Findings check(const Request& request) {
     if (request.institute.empty() || intake::is_institute_code(request.institute)) {
@@ -65,7 +62,7 @@ Findings check(const Request& request) {
 
 Outcome run(const Request& request, const Run& lent) {
     lent.step(0.0, say("Reading the book"));
-    const auto reading = read_line(request.book.location);
+    const auto reading = book::read_line(request.book.location);
     Outcome outcome;
     outcome.findings = reading.findings;
     lent.step(0.5, say("Writing the passports"));
@@ -80,7 +77,7 @@ Outcome run(const Request& request, const Run& lent) {
             passports.push_back(rows.back().passport);
         }
     }
-    outcome.tables = {table_of<ExportRow>(shape(), rows, columns())};
+    outcome.tables = {table.of(rows)};
     outcome.files = {{"passport.csv", "text/csv", intake::passport_file(passports)}};
     outcome.summary = rows.size() == 1 ? say("The passport of 1 accession.")
                                        : say("The passports of {} accessions.", rows.size());
@@ -105,7 +102,7 @@ std::unique_ptr<const Operation> passport_export() {
                         parameter(&Request::seedlings, "with-seedlings", "Seedlings too",
                                   "Whether single seedlings are written as well."),
                         as_of_parameter(&Request::as_of)},
-         .results = {shape()},
+         .results = {table.shape()},
          .examples = {{"Every accession of the book.", {{"book", "BOOK"}, {"as-of", "2026-03-20"}}},
                       {"Without the seedlings, for an institute.",
                        {{"book", "BOOK"},

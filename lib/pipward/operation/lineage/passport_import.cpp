@@ -2,10 +2,10 @@
 #include <algorithm>
 
 #include "pipward/intake/passport_judging.h"
-#include "pipward/operation/book/dress_book.h"
 #include "pipward/operation/declare/column_of.h"
 #include "pipward/operation/declare/detail/common_parameters.h"
 #include "pipward/operation/declare/detail/input_file.h"
+#include "pipward/operation/declare/detail/read_checked.h"
 #include "pipward/operation/detail/list.h"
 
 namespace pipward::operation::detail {
@@ -19,24 +19,14 @@ struct Request {
     bool write = false;
 };
 
-std::vector<CodeWord> fate_words() {
-    return {{"added", "added"}, {"known", "in the book already"}, {"left_out", "left out"}};
-}
-
-std::string fate_code(intake::PassportFate fate) {
-    return fate == intake::PassportFate::added   ? "added"
-           : fate == intake::PassportFate::known ? "known"
-                                                 : "left_out";
-}
-
 const std::vector<ColumnOf<intake::JudgedPassport>>& columns() {
     static const std::vector<ColumnOf<intake::JudgedPassport>> all{
         {{"line", whole, "", "File line", "Line of the file."},
          [](const intake::JudgedPassport& p) { return whole_cell(p.line); }},
         {{"accession", text, "", "Accession", "Its name."},
          [](const intake::JudgedPassport& p) { return text_cell(p.reading.accession.name); }},
-        {{"fate", text, "", "What happens", "What becomes of the line.", fate_words()},
-         [](const intake::JudgedPassport& p) { return text_cell(fate_code(p.fate)); }},
+        {{"fate", text, "", "What happens", "What becomes of the line.", codes_of<intake::PassportFate>()},
+         [](const intake::JudgedPassport& p) { return text_cell(to_word(p.fate)); }},
         {{"kind", text, "", "Kind", "The sort of accession by its status."},
          [](const intake::JudgedPassport& p) { return text_cell(to_word(p.reading.accession.kind)); }},
         {{"seed_parent", text, "", "Seed parent", "As it would be written."},
@@ -50,11 +40,8 @@ const std::vector<ColumnOf<intake::JudgedPassport>>& columns() {
     return all;
 }
 
-TableShape shape() {
-    return shape_of<intake::JudgedPassport>(
-        {"passport_line", "Lines of the file", "What becomes of each line of the file.", false, {}},
-        columns());
-}
+constexpr TableOf<intake::JudgedPassport> table{"passport_line", "Lines of the file",
+                                                "What becomes of each line of the file.", columns};
 
 std::ptrdiff_t count(const intake::PassportJudgement& judgement, intake::PassportFate fate) {
     return std::ranges::count(judgement.passports, fate, &intake::JudgedPassport::fate);
@@ -76,9 +63,7 @@ Sentence summary_of(const Request& request, const intake::PassportJudgement& jud
 
 book::BookReading read_book_for(const std::string& location) {
     auto reading = book::read_tables(location, {"accession", "blend"});
-    if (has_errors(reading.findings)) {
-        throw Error(Trouble::input, std::move(reading.findings));
-    }
+    expect_no_errors(reading.findings);
     return reading;
 }
 
@@ -92,18 +77,14 @@ Outcome run(const Request& request, const Run& lent) {
                                                    name, reading.orchard);
     Outcome outcome;
     outcome.findings = reading.findings;
-    outcome.findings.insert(outcome.findings.end(), judgement.findings.begin(), judgement.findings.end());
-    outcome.tables = {table_of<intake::JudgedPassport>(shape(), judgement.passports, columns())};
+    add_findings(outcome, judgement.findings);
+    outcome.tables = {table.of(judgement.passports)};
     outcome.summary = summary_of(request, judgement);
     if (request.write) {
-        if (has_errors(outcome.findings)) {
-            throw Error(Trouble::input, std::move(outcome.findings));
-        }
+        expect_no_errors(outcome.findings);
         lent.step(0.8, say("Writing to the book"));
         if (const auto change = intake::change_of(judgement); !change.added.empty()) {
-            book::apply_change(request.book.location, change);
-            const auto dress = refresh_dress(request.book.location, lent.wording);
-            outcome.findings.insert(outcome.findings.end(), dress.begin(), dress.end());
+            apply_to_book(request.book, change, outcome, lent);
         }
     }
     lent.step(1.0, say("Done"));
@@ -127,7 +108,7 @@ std::unique_ptr<const Operation> passport_import() {
                             .named(sheet_files)
                             .required(),
                         write_parameter(&Request::write)},
-         .results = {shape()},
+         .results = {table.shape()},
          .examples = {{"What would come of a file.",
                        {{"book", "BOOK"}, {"passport-file", "FILE"}},
                        "ACCENUMB,ACCENAME,GENUS,SPECIES,SAMPSTAT,ANCEST,ACQDATE\n"

@@ -1,42 +1,25 @@
 // SPDX-License-Identifier: MIT
 #include <algorithm>
-#include <array>
 
 #include "pipward/operation/declare/column_of.h"
 #include "pipward/operation/declare/detail/common_parameters.h"
+#include "pipward/operation/declare/detail/read_checked.h"
 #include "pipward/operation/declare/detail/sheet_parameters.h"
 #include "pipward/operation/detail/list.h"
 #include "pipward/operation/place/detail/tree_choice.h"
-#include "pipward/operation/place/tree_reading.h"
 #include "pipward/paper/field_contents.h"
 #include "pipward/paper/field_pages.h"
+#include "pipward/paper/paper_size.h"
 #include "pipward/paper/pdf.h"
 #include "pipward/place/address_order.h"
-#include "pipward/place/sheet_walk.h"
-#include "pipward/record/presence.h"
 #include "pipward/value/complaint.h"
 
 namespace pipward::operation::detail {
 namespace {
 
-enum class Paper { a4, a3, letter };
-
-std::span<const Word<Paper>> words(Paper) {
-    static constexpr std::array<Word<Paper>, 3> all{{{Paper::a4, "a4", "A4, 210 x 297 mm"},
-                                                     {Paper::a3, "a3", "A3, 297 x 420 mm"},
-                                                     {Paper::letter, "letter", "Letter, 8.5 x 11 inches"}}};
-    return all;
-}
-
-paper::PageSize size_of(Paper paper) {
-    return paper == Paper::a4 ? paper::a4_page : paper == Paper::a3 ? paper::a3_page : paper::letter_page;
-}
-
-struct Request : TreeChoice {
-    BookName book;
-    Day as_of;
+struct Request : TreeRequest {
     std::string orchard;
-    Paper paper = Paper::a4;
+    paper::PaperSize paper = paper::PaperSize::a4;
     std::optional<int> scale;
     bool rows_across = false;
     bool removed = true;
@@ -69,9 +52,7 @@ const std::vector<ColumnOf<MapPage>>& columns() {
     return all;
 }
 
-TableShape page_shape() {
-    return shape_of<MapPage>({"map_page", "Pages of the map", "The pages of the map.", false, {}}, columns());
-}
+constexpr TableOf<MapPage> page_table{"map_page", "Pages of the map", "The pages of the map.", columns};
 
 std::string title_of(const Request& request) {
     const auto name = orchard_name(request.orchard, request.book);
@@ -79,11 +60,8 @@ std::string title_of(const Request& request) {
 }
 
 std::vector<std::uint32_t> trees_of(const Request& request, const Orchard& orchard, Findings& findings) {
-    std::vector<std::uint32_t> trees;
-    for (const auto& chosen : chosen_trees(request.book.location, orchard, request, findings,
-                                           {.as_of = request.as_of, .removed_too = request.removed})) {
-        trees.push_back(chosen.tree);
-    }
+    auto trees = chosen_trees(orchard, request, {.as_of = request.as_of, .removed_too = request.removed},
+                              findings, planned_works(request));
     if (trees.empty() && !has_errors(findings)) {
         findings.push_back(about_table(Level::error, "tree", say("There is no tree to draw."),
                                        say("Choose other trees, or give them places on the map.")));
@@ -97,63 +75,13 @@ std::vector<std::uint32_t> trees_of(const Request& request, const Orchard& orcha
     return place::in_order(orchard, std::move(trees), place::LabelOrder::address);
 }
 
-paper::FieldPlan planned(const paper::FieldMap& map, const Request& request) {
-    auto plan = paper::plan_map(map, size_of(request.paper), request.scale);
-    if (!plan) {
-        throw Error(
-            Trouble::input,
-            about_table(
-                Level::error, "tree",
-                say("The trees lie too far apart for a map that shows them one by one: it would need "
-                    "more than 200 pages."),
-                say("Choose a block, larger paper or a smaller scale; or see whether a tree has strayed "
-                    "on the map.")));
-    }
-    return *plan;
-}
-
-void judge(const paper::FieldPlan& plan, const paper::FieldPages& pages, Findings& findings) {
-    if (!plan.is_legible) {
-        findings.push_back(about_table(Level::warning, "tree",
-                                       say("At this scale neighbours are less than 3 mm apart: marks touch."),
-                                       say("Ask for a larger scale or larger paper.")));
-    }
-    if (pages.numbers_left_out > 0) {
-        findings.push_back(about_table(
-            Level::note, "tree", say("For want of room {} numbers are left out.", pages.numbers_left_out),
-            say("Ask for a larger scale, or number the trees: positions are shorter than labels.")));
-    }
-}
-
 Table table_of_pages(const paper::FieldPlan& plan, const paper::FieldPages& pages) {
-    Table table{page_shape(), {}};
+    std::vector<MapPage> rows;
     for (std::size_t i = 0; i < pages.pages.size(); ++i) {
-        table.rows.push_back(row_of(MapPage{static_cast<int>(i) + 1, pages.denominators[i], pages.trees[i],
-                                            i == 0 && plan.overview.has_value()},
-                                    columns()));
+        rows.push_back({static_cast<int>(i) + 1, pages.denominators[i], pages.trees[i],
+                        i == 0 && plan.overview.has_value()});
     }
-    return table;
-}
-
-/// The same points in the order of a walk.
-std::vector<paper::Waypoint> route_of(const Orchard& orchard, std::span<const std::uint32_t> trees, Day as_of,
-                                      const std::function<void(double)>& tell, Findings& findings) {
-    place::WalkWish wish;
-    std::ranges::copy_if(trees, std::back_inserter(wish.trees),
-                         [&](std::uint32_t i) { return stands_on(orchard.trees[i], as_of); });
-    if (wish.trees.size() > place::most_stops) {
-        throw Error(Trouble::input, about_table(Level::error, "tree",
-                                                say("{} trees are too many for one walk; {} is the most.",
-                                                    wish.trees.size(), place::most_stops),
-                                                say("Choose a block, an accession or fewer labels.")));
-    }
-    std::vector<std::uint32_t> order;
-    for (const auto& leg : place::plan_walk(orchard, wish, tell).legs) {
-        if (leg.tree) {
-            order.push_back(*leg.tree);
-        }
-    }
-    return paper::waypoints_of(orchard, order, as_of, findings);
+    return page_table.of(rows);
 }
 
 void put_gps_files(const paper::GpsFile& file, Outcome& outcome) {
@@ -172,32 +100,30 @@ Sentence summary_of(const paper::FieldPlan& plan, const paper::FieldPages& pages
 
 Outcome run(const Request& request, const Run& lent) {
     lent.step(0.0, say("Reading the book"));
-    const auto reading = read_stands(request.book.location);
+    const auto reading = book::read_stands(request.book.location);
     const auto& orchard = reading.orchard;
     const auto wording = lent.wording;
     Outcome outcome;
     outcome.findings = reading.findings;
     const auto trees = trees_of(request, orchard, outcome.findings);
-    if (has_errors(outcome.findings)) {
-        throw Error(Trouble::input, std::move(outcome.findings));
-    }
+    expect_no_errors(outcome.findings);
     lent.step(0.2, say("Laying out the map"));
     auto map = paper::map_of(orchard, trees, request.as_of);
     map.title = title_of(request);
     map.made_on = say("as of {}", to_iso(request.as_of)).in(wording);
     map.turned_deg = request.rows_across ? paper::turn_to_rows_deg(map.rows) : 0.0;
-    const auto plan = planned(map, request);
+    const auto plan = paper::planned_map(map, paper::size_of(request.paper), request.scale);
     const paper::Typesetter typesetter;
     const auto pages = paper::field_pages(map, plan, typesetter.ruler(), wording, [&](double share) {
         lent.step(0.2 + 0.3 * share, say("Laying out the map"));
     });
-    judge(plan, pages, outcome.findings);
+    add_findings(outcome, paper::findings_on(plan, pages));
     auto pdf = paper::pdf_of(pages.pages, {map.title, request.as_of}, typesetter,
                              [&](double share) { lent.step(0.5 + 0.2 * share, say("Drawing the map")); });
     outcome.files.push_back({"field-map.pdf", "application/pdf", std::move(pdf)});
     paper::GpsFile gps{map.title, paper::waypoints_of(orchard, trees, request.as_of, outcome.findings), {}};
     if (request.walk) {
-        gps.route = route_of(
+        gps.route = paper::route_of(
             orchard, trees, request.as_of,
             [&](double share) { lent.step(0.7 + 0.29 * share, say("Walking")); }, outcome.findings);
     }
@@ -209,27 +135,21 @@ Outcome run(const Request& request, const Run& lent) {
 }
 
 std::vector<Bound<Request>> parameters() {
-    std::vector<Bound<Request>> all{book_parameter(&Request::book)};
-    std::ranges::copy(tree_choice_parameters(), std::back_inserter(all));
-    const std::vector<Bound<Request>> own{
-        parameter(&Request::paper, "paper", "Paper",
-                  "The size of the pages; upright or on the side is chosen."),
-        parameter(
-            &Request::scale, "scale", "Scale",
-            "One metre on paper is so many on the ground, 250 for 1:250; the largest at which everything can "
-            "be read where left out.")
-            .between(50, 1000000),
-        parameter(&Request::rows_across, "rows-across", "Rows across",
-                  "Whether the map is turned so that rows lie across the page; north is up otherwise."),
-        parameter(&Request::removed, "removed", "Removed trees",
-                  "Whether the places of removed trees are drawn."),
-        parameter(&Request::walk, "walk", "Walk",
-                  "Whether the files for receivers hold a walk along the alleys to all the trees."),
-        parameter(&Request::orchard, "orchard", "Orchard",
-                  "The orchard's name on the sheet; the book's file name where not given."),
-        as_of_parameter(&Request::as_of)};
-    std::ranges::copy(own, std::back_inserter(all));
-    return all;
+    return extended<Request>(
+        tree_parameters(),
+        {parameter(&Request::paper, "paper", "Paper",
+                   "The size of the pages; upright or on the side is chosen."),
+         parameter(&Request::scale, "scale", "Scale",
+                   "One metre on paper is so many on the ground, 250 for 1:250; the largest at which "
+                   "everything can be read where left out.")
+             .between(50, 1000000),
+         parameter(&Request::rows_across, "rows-across", "Rows across",
+                   "Whether the map is turned so that rows lie across the page; north is up otherwise."),
+         parameter(&Request::removed, "removed", "Removed trees",
+                   "Whether the places of removed trees are drawn."),
+         parameter(&Request::walk, "walk", "Walk",
+                   "Whether the files for receivers hold a walk along the alleys to all the trees."),
+         orchard_parameter(&Request::orchard), as_of_parameter(&TreeRequest::as_of)});
 }
 
 }  // namespace
@@ -243,7 +163,7 @@ std::unique_ptr<const Operation> field_map() {
                    "KML file, so that a hand-held receiver or a telephone leads to the trees. Nothing is "
                    "written to the book."},
          .parameters = parameters(),
-         .results = {page_shape()},
+         .results = {page_table.shape()},
          .examples =
              {{"A block on one page.",
                {{"book", "BOOK"}, {"as-of", "2026-03-20"}, {"of-block", "Upper"}, {"rows-across", "yes"}}},

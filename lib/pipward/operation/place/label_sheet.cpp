@@ -4,14 +4,14 @@
 
 #include "pipward/operation/declare/column_of.h"
 #include "pipward/operation/declare/detail/common_parameters.h"
+#include "pipward/operation/declare/detail/read_checked.h"
 #include "pipward/operation/detail/list.h"
 #include "pipward/operation/place/detail/label_sheet_grid.h"
 #include "pipward/operation/place/detail/tree_choice.h"
-#include "pipward/operation/place/tree_reading.h"
 #include "pipward/paper/label_contents.h"
 #include "pipward/paper/pdf.h"
 #include "pipward/place/address_order.h"
-#include "pipward/place/earth.h"
+#include "pipward/place/ground_layer.h"
 #include "pipward/value/complaint.h"
 
 namespace pipward::operation::detail {
@@ -27,9 +27,7 @@ std::span<const Word<LabelsOf>> words(LabelsOf) {
     return all;
 }
 
-struct Request : TreeChoice, SheetWish {
-    BookName book;
-    Day as_of;
+struct Request : TreeRequest, paper::SheetWish {
     LabelsOf labels_of = LabelsOf::trees;
     std::optional<int> season;
     paper::CodeSays code = paper::CodeSays::label;
@@ -44,8 +42,8 @@ struct Request : TreeChoice, SheetWish {
 constexpr std::size_t most_labels = 20000;
 
 Findings check(const Request& request) {
-    auto findings = problems_of(request);
-    const int places = grid_of(static_cast<const SheetWish&>(request)).labels_a_page();
+    auto findings = paper::problems_of(request);
+    const int places = paper::grid_of(static_cast<const paper::SheetWish&>(request)).labels_a_page();
     if (request.first > places) {
         findings.push_back(about_parameter("first", std::to_string(request.first),
                                            say("The sheet has {} labels only.", places),
@@ -99,30 +97,14 @@ const std::vector<ColumnOf<PrintedLabel>>& columns() {
     return all;
 }
 
-TableShape label_shape() {
-    return shape_of<PrintedLabel>(
-        {"label_place", "Labels", "Every label that is printed, in the order of the sheets.", false, {}},
-        columns());
-}
-
-Hemisphere hemisphere_of(const Orchard& orchard) {
-    const place::ToEarth to_earth(orchard.crs);
-    for (const auto& tree : orchard.trees) {
-        if (const auto place = tree.at ? to_earth(*tree.at) : std::nullopt) {
-            return hemisphere_of(Latitude{place->lat});
-        }
-    }
-    return Hemisphere::north;
-}
+constexpr TableOf<PrintedLabel> label_table{
+    "label_place", "Labels", "Every label that is printed, in the order of the sheets.", columns};
 
 std::vector<paper::NamedLabel> labels_for_trees(const Request& request, const Orchard& orchard,
                                                 const Wording& wording, Findings& findings) {
-    std::vector<std::uint32_t> trees;
-    for (const auto& chosen :
-         chosen_trees(request.book.location, orchard, request, findings,
-                      {.as_of = request.as_of, .with_place = false, .to_come_too = true})) {
-        trees.push_back(chosen.tree);
-    }
+    auto trees =
+        chosen_trees(orchard, request, {.as_of = request.as_of, .with_place = false, .to_come_too = true},
+                     findings, planned_works(request));
     return paper::tree_labels(orchard, place::in_order(orchard, std::move(trees), request.order),
                               request.code, wording, findings);
 }
@@ -130,23 +112,10 @@ std::vector<paper::NamedLabel> labels_for_trees(const Request& request, const Or
 std::vector<paper::NamedLabel> tags_for_crosses(const Request& request, const Orchard& orchard,
                                                 const Wording& wording, Findings& findings) {
     const Season season =
-        request.season ? Season{*request.season} : season_of(request.as_of, hemisphere_of(orchard));
-    auto tags = paper::cross_tags(
+        request.season ? Season{*request.season} : season_of(request.as_of, place::hemisphere_of(orchard));
+    return paper::cross_tags(
         orchard, {season, request.copies, request.letters, request.code != paper::CodeSays::nothing}, wording,
         findings);
-    if (tags.empty()) {
-        findings.push_back(about_table(Level::warning, "cross_goal",
-                                       say("The book has no crosses of the season {}.", season.year),
-                                       say("Name another season, or enter the crosses first.")));
-    }
-    return tags;
-}
-
-/// So many sheets full, the first from its first free label on.
-std::vector<paper::NamedLabel> blank_tags(const Request& request, const paper::LabelGrid& grid,
-                                          const Wording& wording) {
-    const int count = grid.labels_a_page() * request.copies - (request.first - 1);
-    return std::vector<paper::NamedLabel>(static_cast<std::size_t>(count), paper::blank_tag(wording));
 }
 
 std::vector<paper::NamedLabel> labels_for(const Request& request, const Orchard& orchard,
@@ -160,18 +129,7 @@ std::vector<paper::NamedLabel> labels_for(const Request& request, const Orchard&
         case LabelsOf::blank:
             break;
     }
-    return blank_tags(request, grid, wording);
-}
-
-void warn_of_font(const paper::Typesetter& typesetter, Findings& findings) {
-    if (!typesetter.has_print_font()) {
-        findings.push_back(
-            {Level::warning, "", "", "", paper::print_font,
-             say("The font {} is not on this machine: another takes its place, and text is wider or "
-                 "narrower than it should be.",
-                 paper::print_font),
-             say("Install it (Debian: fonts-dejavu-core).")});
-    }
+    return paper::blank_tags(grid, {request.copies, request.first - 1}, wording);
 }
 
 void refuse_too_many(std::size_t labels) {
@@ -184,12 +142,11 @@ void refuse_too_many(std::size_t labels) {
 }
 
 Table table_of_labels(const paper::LabelPages& pages, const std::vector<paper::NamedLabel>& labels) {
-    Table table{label_shape(), {}};
+    std::vector<PrintedLabel> printed;
     for (const auto& placed : pages.labels) {
-        const PrintedLabel printed{static_cast<int>(table.rows.size()) + 1, &placed, &labels[placed.label]};
-        table.rows.push_back(row_of(printed, columns()));
+        printed.push_back({static_cast<int>(printed.size()) + 1, &placed, &labels[placed.label]});
     }
-    return table;
+    return label_table.of(printed);
 }
 
 Sentence summary_of(const paper::LabelPages& pages, const paper::LabelGrid& grid) {
@@ -208,9 +165,9 @@ Sentence summary_of(const paper::LabelPages& pages, const paper::LabelGrid& grid
 
 Outcome run(const Request& request, const Run& lent) {
     lent.step(0.0, say("Reading the book"));
-    const auto reading = read_trees(request.book.location);
+    const auto reading = book::read_trees(request.book.location);
     const auto wording = lent.wording;
-    const auto grid = grid_of(static_cast<const SheetWish&>(request));
+    const auto grid = paper::grid_of(static_cast<const paper::SheetWish&>(request));
     Outcome outcome;
     outcome.findings = reading.findings;
     lent.step(0.2, say("Writing the labels"));
@@ -218,13 +175,11 @@ Outcome run(const Request& request, const Run& lent) {
     const int copies = request.labels_of == LabelsOf::trees ? request.copies : 1;
     refuse_too_many(labels.size() * static_cast<std::size_t>(copies));
     const paper::Typesetter typesetter;
-    warn_of_font(typesetter, outcome.findings);
+    add_findings(outcome, paper::font_findings(typesetter));
     const auto pages = paper::label_pages(
         labels, {grid, request.first - 1, copies, request.outline}, typesetter, wording, outcome.findings,
         [&](double share) { lent.step(0.2 + 0.5 * share, say("Writing the labels")); });
-    if (has_errors(outcome.findings)) {
-        throw Error(Trouble::input, std::move(outcome.findings));
-    }
+    expect_no_errors(outcome.findings);
     if (!pages.pages.empty()) {
         auto pdf =
             paper::pdf_of(pages.pages, {say("Labels").in(wording), request.as_of}, typesetter,
@@ -238,30 +193,27 @@ Outcome run(const Request& request, const Run& lent) {
 }
 
 std::vector<Bound<Request>> parameters() {
-    std::vector<Bound<Request>> all{
-        book_parameter(&Request::book),
-        parameter(&Request::labels_of, "labels-of", "Labels of", "What gets labels."),
-    };
-    std::ranges::copy(tree_choice_parameters(), std::back_inserter(all));
-    const std::vector<Bound<Request>> own{
-        parameter(&Request::season, "season", "Season",
-                  "Of crosses: the year in which they bloom; that of the as-of day where left out.")
-            .between(1900, 2200),
-        parameter(&Request::letters, "letters", "Letters on tags",
-                  "Of crosses: whether every tag has a code of its own, with the next letter that is free."),
-        parameter(&Request::code, "code", "QR code",
-                  "What the QR code on a label says; on the tag of a cross it is the tag's code."),
-        parameter(&Request::order, "order", "Order", "The order in which labels of trees come."),
-        parameter(&Request::copies, "copies", "Copies",
-                  "Labels of each tree, tags of each cross, or sheets of blank tags.")
-            .between(1, 500),
-        parameter(&Request::first, "first", "First label",
-                  "Where to begin on a sheet that is used in part, row by row from the upper left.")
-            .between(1, 5000),
-        parameter(&Request::outline, "outline", "Outline", "Whether a thin line shows where to cut.")};
-    std::ranges::copy(own, std::back_inserter(all));
-    std::ranges::copy(sheet_parameters(), std::back_inserter(all));
-    all.push_back(as_of_parameter(&Request::as_of));
+    auto all = extended<Request>(
+        tree_parameters(),
+        {parameter(&Request::season, "season", "Season",
+                   "Of crosses: the year in which they bloom; that of the as-of day where left out.")
+             .between(1900, 2200),
+         parameter(&Request::letters, "letters", "Letters on tags",
+                   "Of crosses: whether every tag has a code of its own, with the next letter that is free."),
+         parameter(&Request::code, "code", "QR code",
+                   "What the QR code on a label says; on the tag of a cross it is the tag's code."),
+         parameter(&Request::order, "order", "Order", "The order in which labels of trees come."),
+         parameter(&Request::copies, "copies", "Copies",
+                   "Labels of each tree, tags of each cross, or sheets of blank tags.")
+             .between(1, 500),
+         parameter(&Request::first, "first", "First label",
+                   "Where to begin on a sheet that is used in part, row by row from the upper left.")
+             .between(1, 5000),
+         parameter(&Request::outline, "outline", "Outline", "Whether a thin line shows where to cut.")});
+    all.insert(all.begin() + 1,
+               parameter(&Request::labels_of, "labels-of", "Labels of", "What gets labels."));
+    all =
+        extended<Request>(all, extended<Request>(sheet_parameters(), {as_of_parameter(&TreeRequest::as_of)}));
     return all;
 }
 
@@ -276,7 +228,7 @@ std::unique_ptr<const Operation> label_sheet() {
               "tree, its accession and parents, its address, the year of planting and a QR code. Text that "
               "is too long is made smaller and wrapped, never cut. Nothing is written to the book."},
          .parameters = parameters(),
-         .results = {label_shape()},
+         .results = {label_table.shape()},
          .examples = {{"Labels for the seedlings of a block, in the order in which one walks.",
                        {{"book", "BOOK"},
                         {"as-of", "2026-03-20"},

@@ -1,17 +1,13 @@
 // SPDX-License-Identifier: MIT
-#include <fmt/format.h>
-
 #include <algorithm>
-#include <set>
 
-#include "pipward/book/change.h"
-#include "pipward/operation/book/dress_book.h"
+#include "pipward/book/new_rows.h"
 #include "pipward/operation/declare/column_of.h"
+#include "pipward/operation/declare/detail/read_checked.h"
 #include "pipward/operation/detail/list.h"
 #include "pipward/operation/place/detail/row_tables.h"
-#include "pipward/operation/place/tree_reading.h"
 #include "pipward/operation/place/detail/user_places.h"
-#include "pipward/place/row_courses.h"
+#include "pipward/place/row_laying.h"
 #include "pipward/record/name_index.h"
 #include "pipward/value/complaint.h"
 
@@ -21,14 +17,9 @@ namespace {
 
 using enum CellType;
 
-struct Request : PlacesRequest, place::CoursesWish {
+struct Request : PlacesRequest, place::LayingWish {
     BookName book;
     Day as_of;
-    Metres spacing;
-    int first_position = 1;
-    Metres headland{};
-    std::optional<int> count;
-    bool add_block = false;
     bool write = true;
 };
 
@@ -57,11 +48,8 @@ const std::vector<ColumnOf<place::LaidRow>>& laid_columns() {
     return columns;
 }
 
-TableShape laid_shape() {
-    return shape_of<place::LaidRow>(
-        {"row_lay", "Rows laid", "The rows that were laid out, each with its numbered positions.", false, {}},
-        laid_columns());
-}
+constexpr TableOf<place::LaidRow> laid_table{
+    "row_lay", "Rows laid", "The rows that were laid out, each with its numbered positions.", laid_columns};
 
 Findings check(const Request& request) {
     auto findings = place::check_courses(request);
@@ -71,96 +59,6 @@ Findings check(const Request& request) {
                             say("Give the row's points, or a layer file with lines or points.")));
     }
     return findings;
-}
-
-Finding about_row(const std::string& name, Sentence message, Sentence remedy) {
-    return {Level::error, "tree_row", name, "name", name, std::move(message), std::move(remedy)};
-}
-
-void check_clashes(const Request& request, const std::vector<place::RowCourse>& courses,
-                   const Orchard& orchard, Findings& findings) {
-    std::set<std::string> taken;
-    for (const auto& row : orchard.rows) {
-        if (row.block == request.block) {
-            taken.insert(row.name);
-        }
-    }
-    std::set<std::string> seen;
-    for (const auto& course : courses) {
-        if (taken.contains(course.name)) {
-            findings.push_back(
-                about_row(course.name, say("Block {} has a row of this name already.", request.block),
-                          say("Give another name; rows that are there are never overwritten.")));
-        } else if (!seen.insert(course.name).second) {
-            findings.push_back(about_row(course.name, say("Two of the rows have this name."),
-                                         say("Give each row a name of its own within its block.")));
-        }
-    }
-}
-
-void check_block(const Request& request, const Orchard& orchard, Findings& findings) {
-    if (request.add_block || first_named(orchard.blocks, &Block::name, request.block) != nullptr) {
-        return;
-    }
-    std::string names;
-    for (const auto& block : orchard.blocks) {
-        names += (names.empty() ? "" : ", ") + block.name;
-    }
-    findings.push_back(
-        about_parameter("block", request.block, say("The book has no block of this name."),
-                        names.empty() ? say("Correct it, or let add-block make it.")
-                                      : say("Correct it (there is: {}), or let add-block make it.", names)));
-}
-
-std::vector<place::LaidRow> lay(const Request& request, const std::vector<place::RowCourse>& courses,
-                                Findings& findings) {
-    std::vector<place::LaidRow> laid;
-    for (const auto& course : courses) {
-        if (auto row = place::lay_row(
-                course, {request.spacing, request.first_position, request.headland, request.count},
-                findings)) {
-            laid.push_back(std::move(*row));
-        }
-    }
-    return laid;
-}
-
-TreeRow record_of(const place::LaidRow& laid, const Request& request, const place::ToEarth& to_earth) {
-    TreeRow row;
-    row.block = request.block;
-    row.name = laid.name;
-    row.spacing = request.spacing;
-    row.first_position = laid.first_position;
-    for (const auto& corner : laid.course) {
-        if (const auto point = place::to_map(corner, to_earth)) {
-            row.line.push_back(*point);
-        }
-    }
-    return row;
-}
-
-/// The smallest upright rectangle that holds the rows, half a row distance wider: an area to be redrawn.
-Table block_table(const Request& request, std::span<const TreeRow> rows, const place::ToEarth& to_earth) {
-    const double metres = std::max(request.row_distance.value_or(request.spacing).value / 2, 1.0);
-    auto low = rows.front().line.front();
-    auto high = low;
-    for (const auto& row : rows) {
-        for (const auto& corner : row.line) {
-            for (const double bearing : {225.0, 45.0}) {
-                const auto out = place::to_map(
-                    {place::way_from(*to_earth(corner), bearing, Metres{metres * 1.5}), {}}, to_earth);
-                low = {std::min(low.x, out->x), std::min(low.y, out->y), {}};
-                high = {std::max(high.x, out->x), std::max(high.y, out->y), {}};
-            }
-        }
-    }
-    Table table;
-    table.shape.name = "block";
-    table.shape.columns = {{"name", text, "", "", ""}, {std::string(book::wkt_column), text, "", "", ""}};
-    table.rows.push_back(
-        {{request.block, fmt::format("POLYGON (({0} {1}, {2} {1}, {2} {3}, {0} {3}, {0} {1}))", low.x, low.y,
-                                     high.x, high.y)}});
-    return table;
 }
 
 Sentence laid_words(const Request& request, std::size_t rows, std::size_t positions) {
@@ -188,40 +86,34 @@ Sentence summary_of(const Request& request, const std::vector<place::LaidRow>& l
 
 Outcome run(const Request& request, const Run& lent) {
     lent.step(0.0, say("Reading the book"));
-    auto reading = read_trees(request.book.location);
+    auto reading = book::read_trees(request.book.location);
     auto& orchard = reading.orchard;
     Outcome outcome;
     outcome.findings = std::move(reading.findings);
     lent.step(0.4, say("Laying the rows"));
-    const auto layer = read_places(request, orchard.crs, place::known_places(orchard), outcome.findings);
-    const auto courses = place::courses_of(request, layer, orchard);
-    check_block(request, orchard, outcome.findings);
-    check_clashes(request, courses, orchard, outcome.findings);
-    const auto laid = lay(request, courses, outcome.findings);
-    if (has_errors(outcome.findings)) {
-        throw Error(Trouble::input, std::move(outcome.findings));
-    }
+    const auto layer = intake::read_places(given_places(request), orchard.crs, place::known_places(orchard),
+                                           outcome.findings);
+    const auto laid = place::lay_rows(request, layer, orchard, outcome.findings);
+    expect_no_errors(outcome.findings);
     const place::ToEarth to_earth(orchard.crs);
     std::vector<TreeRow> rows;
     for (const auto& row : laid) {
-        rows.push_back(record_of(row, request, to_earth));
+        rows.push_back(place::record_of(row, request, to_earth));
     }
     const bool new_block = first_named(orchard.blocks, &Block::name, request.block) == nullptr;
     orchard.rows.insert(orchard.rows.end(), rows.begin(), rows.end());
     const auto positions = place::row_positions(orchard, request.as_of, outcome.findings);
-    outcome.tables = {table_of<place::LaidRow>(laid_shape(), laid, laid_columns()),
-                      row_position_table(positions, orchard.rows)};
+    outcome.tables = {laid_table.of(laid), row_position_table(positions, orchard.rows)};
     if (request.write) {
         lent.step(0.8, say("Writing the rows"));
         book::BookChange change;
         if (new_block) {
-            change.added.push_back(block_table(request, rows, to_earth));
+            const auto box = place::box_around(rows, request, to_earth);
+            change.added.push_back(book::block_to_add(request.block, box.low, box.high));
         }
-        change.added.push_back(tree_row_table(rows));
+        change.added.push_back(book::rows_to_add(rows));
         change.results.push_back(spoken(outcome.tables[1], lent.wording));
-        book::apply_change(request.book.location, change);
-        const auto dress = refresh_dress(request.book.location, lent.wording);
-        outcome.findings.insert(outcome.findings.end(), dress.begin(), dress.end());
+        apply_to_book(request.book, change, outcome, lent);
     }
     outcome.crs = orchard.crs;
     outcome.summary = summary_of(request, laid, positions);
@@ -234,7 +126,8 @@ std::vector<Bound<Request>> parameters() {
         book_parameter(&Request::book),
         Bound<Request>(
             parameter(&place::CoursesWish::block, "block", "Block", "The block of the rows.").required()),
-        parameter(&Request::spacing, "spacing", "Spacing", "From one position to the next, over the ground.")
+        parameter(&place::LayingWish::spacing, "spacing", "Spacing",
+                  "From one position to the next, over the ground.")
             .in("m")
             .between(0.1, 100.0)
             .required(),
@@ -244,13 +137,13 @@ std::vector<Bound<Request>> parameters() {
         places_file_parameter(),
         parameter(&place::CoursesWish::row, "row", "Row",
                   "The name of the row, or of the first one, from which the others count on."),
-        parameter(&Request::first_position, "first-position", "First position",
+        parameter(&place::LayingWish::first_position, "first-position", "First position",
                   "The number of the first position.")
             .between(0, 99999),
-        parameter(&Request::count, "count", "Positions a row",
+        parameter(&place::LayingWish::count, "count", "Positions a row",
                   "How many positions; as many as there is room for where not given.")
             .between(1, 100000),
-        parameter(&Request::headland, "headland", "Headland",
+        parameter(&place::LayingWish::headland, "headland", "Headland",
                   "What stays free at both ends of the line: the first position comes after it.")
             .in("m")
             .between(0.0, 1000.0),
@@ -265,7 +158,7 @@ std::vector<Bound<Request>> parameters() {
                   "On which side of the line the further rows lie, seen in its direction."),
         parameter(&place::CoursesWish::alternate, "alternate", "Alternate direction",
                   "Whether every second row is numbered from the other end."),
-        parameter(&Request::add_block, "add-block", "Add the block",
+        parameter(&place::LayingWish::add_block, "add-block", "Add the block",
                   "Whether a block that the book does not have is added, as a rectangle around its rows."),
         places_layer_parameter(),
         parameter(&place::CoursesWish::row_column, "row-column", "Column of the row",
@@ -288,7 +181,7 @@ std::unique_ptr<const Operation> row_lay() {
                    "changed. The positions of all rows, vacant, taken or reserved, are written as a layer. A "
                    "layer file may hold a line a row, or two or more points a row."},
          .parameters = parameters(),
-         .results = {laid_shape(), row_position_shape()},
+         .results = {laid_table.shape(), row_position_shape()},
          .examples = {{"One row between two surveyed points, shown but not written.",
                        {{"book", "BOOK"},
                         {"block", "Upper"},

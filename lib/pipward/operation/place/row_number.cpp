@@ -1,14 +1,11 @@
 // SPDX-License-Identifier: MIT
-#include <fmt/format.h>
-
 #include <algorithm>
 
-#include "pipward/book/change.h"
-#include "pipward/operation/book/dress_book.h"
+#include "pipward/book/new_rows.h"
 #include "pipward/operation/declare/column_of.h"
+#include "pipward/operation/declare/detail/read_checked.h"
 #include "pipward/operation/detail/list.h"
 #include "pipward/operation/place/detail/row_tables.h"
-#include "pipward/operation/place/tree_reading.h"
 #include "pipward/operation/place/detail/user_places.h"
 #include "pipward/place/number_trees.h"
 #include "pipward/value/complaint.h"
@@ -51,52 +48,18 @@ const std::vector<ColumnOf<place::TreeDecision>>& decision_columns() {
     return columns;
 }
 
+constexpr TableOf<place::TreeDecision> tree_number_rows{
+    "tree_number", "Tree numbers",
+    "Row and position of each tree as found from its place on the map, and how sure that is.",
+    decision_columns, [](const place::TreeDecision& d) { return d.at; }};
+
 }  // namespace
 
 TableShape tree_number_shape() {
-    return shape_of<place::TreeDecision>(
-        {"tree_number",
-         "Tree numbers",
-         "Row and position of each tree as found from its place on the map, and how sure that is.",
-         true,
-         {}},
-        decision_columns());
+    return tree_number_rows.shape();
 }
 
 namespace {
-
-Table decision_table(std::span<const place::TreeDecision> decisions) {
-    auto table = table_of<place::TreeDecision>(tree_number_shape(), decisions, decision_columns());
-    for (std::size_t i = 0; i < decisions.size(); ++i) {
-        table.rows[i].at = decisions[i].at;
-    }
-    return table;
-}
-
-Finding left_open(const place::TreeDecision& decision, const Sentence& message) {
-    return {Level::warning,
-            "tree",
-            decision.label,
-            "position",
-            "",
-            message,
-            say("Look at it in the field and fill in its row and position, or measure it anew.")};
-}
-
-/// Block, row and position for a decided tree of the book that had none.
-book::CellEdit edit_of(const place::TreeDecision& decision, const Orchard& orchard) {
-    const auto& tree = orchard.trees[*decision.tree];
-    const auto whole = [](const std::optional<int>& number) {
-        return number ? Cell{std::int64_t{*number}} : Cell{};
-    };
-    book::CellEdit edit{"tree", tree.fid, tree.label};
-    edit.before = {{"label", tree.label},
-                   {"block", cell(tree.block)},
-                   {"row", cell(tree.row)},
-                   {"position", whole(tree.position)}};
-    edit.after = {{"block", decision.block}, {"row", decision.row}, {"position", whole(decision.position)}};
-    return edit;
-}
 
 /// Trees get their numbers; what is open, or would share a position with a tree of the book, is told.
 book::BookChange change_of(const Request& request, const place::Numbering& numbering, const Orchard& orchard,
@@ -105,15 +68,14 @@ book::BookChange change_of(const Request& request, const place::Numbering& numbe
     if (request.number_trees) {
         auto rows = place::new_rows(request, numbering, orchard);
         if (!rows.empty()) {
-            change.added.push_back(tree_row_table(rows));
+            change.added.push_back(book::rows_to_add(rows));
         }
         for (const auto& decision : numbering.decisions) {
             if (!decision.decided()) {
-                findings.push_back(left_open(
-                    decision, say("Its number is left open: {}.",
-                                  decision.doubt.empty() ? say("it is not certain") : decision.doubt)));
+                findings.push_back(place::left_open(decision));
             } else {
-                change.edits.push_back(edit_of(decision, orchard));
+                change.edits.push_back(book::placed(orchard.trees[*decision.tree], decision.block,
+                                                    decision.row, decision.position));
             }
         }
     }
@@ -147,28 +109,27 @@ bool is_of_layer(const Request& request) {
 
 place::TreeCloud cloud_of(const Request& request, const Orchard& orchard, Findings& findings) {
     return is_of_layer(request)
-               ? place::cloud_of_layer(
-                     read_places(request, orchard.crs, place::known_places(orchard), findings), orchard)
+               ? place::cloud_of_layer(intake::read_places(given_places(request), orchard.crs,
+                                                           place::known_places(orchard), findings),
+                                       orchard)
                : place::cloud_of_trees(request.block, orchard, request.as_of, findings);
 }
 
 Outcome run(const Request& request, const Run& lent) {
     lent.step(0.0, say("Reading the book"));
-    auto reading = read_trees(request.book.location);
+    auto reading = book::read_trees(request.book.location);
     Outcome outcome;
     outcome.findings = std::move(reading.findings);
     lent.step(0.3, say("Numbering the trees"));
     place::expect_block(request, reading.orchard);
     const auto numbering = place::number_trees(cloud_of(request, reading.orchard, outcome.findings), request,
                                                reading.orchard, request.as_of, outcome.findings);
-    outcome.tables = {decision_table(numbering.decisions)};
+    outcome.tables = {tree_number_rows.of(numbering.decisions)};
     auto change = change_of(request, numbering, reading.orchard, outcome.findings);
     if (request.write) {
         lent.step(0.8, say("Writing the numbers"));
         change.results = {spoken(outcome.tables.front(), lent.wording)};
-        book::apply_change(request.book.location, change);
-        const auto dress = refresh_dress(request.book.location, lent.wording);
-        outcome.findings.insert(outcome.findings.end(), dress.begin(), dress.end());
+        apply_to_book(request.book, change, outcome, lent);
     }
     outcome.crs = reading.orchard.crs;
     outcome.summary = summary_of(request, numbering);

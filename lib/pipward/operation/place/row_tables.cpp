@@ -1,9 +1,6 @@
 // SPDX-License-Identifier: MIT
 #include "pipward/operation/place/detail/row_tables.h"
 
-#include <fmt/format.h>
-
-#include "pipward/book/book.h"
 #include "pipward/operation/declare/column_of.h"
 
 namespace pipward::operation::detail {
@@ -37,60 +34,22 @@ const std::vector<ColumnOf<PositionRow>>& position_columns() {
     return columns;
 }
 
-std::string line_wkt(const TreeRow& row) {
-    const bool high = !row.line.empty() && row.line.front().height && row.line.back().height;
-    std::string points;
-    for (const auto& point : row.line) {
-        points += fmt::format("{}{} {}", points.empty() ? "" : ", ", point.x, point.y);
-        points += high ? fmt::format(" {}", point.height.value_or(Metres{}).value) : "";
-    }
-    return fmt::format("LINESTRING {}({})", high ? "Z " : "", points);
-}
+constexpr TableOf<PositionRow> row_position_rows{
+    "row_position", "Row positions", "Every numbered place in the rows, and what stands there.",
+    position_columns, [](const PositionRow& p) { return std::optional{p.place->at}; }};
 
 }  // namespace
 
 TableShape row_position_shape() {
-    return shape_of<PositionRow>({"row_position",
-                                  "Row positions",
-                                  "Every numbered place in the rows, and what stands there.",
-                                  true,
-                                  {}},
-                                 position_columns());
+    return row_position_rows.shape();
 }
 
 Table row_position_table(std::span<const place::RowPosition> positions, std::span<const TreeRow> rows) {
-    Table table{row_position_shape(), {}};
+    std::vector<PositionRow> records;
     for (const auto& position : positions) {
-        const PositionRow record{&position, place::address_of_position(position, rows)};
-        table.rows.push_back(row_of(record, position_columns()));
-        table.rows.back().at = position.at;
+        records.push_back({&position, place::address_of_position(position, rows)});
     }
-    return table;
-}
-
-Table tree_row_table(std::span<const TreeRow> rows) {
-    Table table;
-    table.shape.name = "tree_row";
-    table.shape.columns = {
-        {"block", text, "", "", ""},        {"name", text, "", "", ""},
-        {"spacing_m", number, "m", "", ""}, {"first_position", whole, "", "", ""},
-        {"note", text, "", "", ""},         {std::string(book::wkt_column), text, "", "", ""}};
-    for (const auto& row : rows) {
-        Row made;
-        made.cells.resize(table.shape.columns.size());
-        made.cells[0] = row.block;
-        made.cells[1] = row.name;
-        if (row.spacing) {
-            made.cells[2] = row.spacing->value;
-        }
-        made.cells[3] = whole_cell(row.first_position);
-        made.cells[4] = cell(row.note);
-        if (row.line.size() > 1) {
-            made.cells[5] = line_wkt(row);
-        }
-        table.rows.push_back(std::move(made));
-    }
-    return table;
+    return row_position_rows.of(records);
 }
 
 }  // namespace pipward::operation::detail

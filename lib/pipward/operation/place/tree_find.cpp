@@ -6,8 +6,8 @@
 #include "pipward/lineage/line_text.h"
 #include "pipward/operation/declare/column_of.h"
 #include "pipward/operation/declare/detail/common_parameters.h"
+#include "pipward/operation/declare/detail/read_checked.h"
 #include "pipward/operation/detail/list.h"
-#include "pipward/operation/place/tree_reading.h"
 #include "pipward/place/address.h"
 #include "pipward/place/geo_uri.h"
 #include "pipward/place/tree_index.h"
@@ -79,11 +79,9 @@ const std::vector<ColumnOf<FoundRow>>& found_columns() {
     return columns;
 }
 
-TableShape found_shape() {
-    return shape_of<FoundRow>(
-        {"found", "Trees found", "The trees that a scrap of a record leads to, best first.", true, {}},
-        found_columns());
-}
+constexpr TableOf<FoundRow> found_table{"found", "Trees found",
+                                        "The trees that a scrap of a record leads to, best first.",
+                                        found_columns, [](const FoundRow& r) { return r.tree->at; }};
 
 bool is_blank(const std::string& text) {
     return text.find_first_not_of(" \t\r\n") == std::string::npos;
@@ -167,7 +165,7 @@ std::optional<place::Standpoint> standpoint_of(const place::TreeIndex& index,
 
 Outcome run(const Request& request, const Run& lent) {
     lent.step(0.0, say("Reading the book"));
-    auto reading = read_trees(request.book.location);
+    auto reading = book::read_trees(request.book.location);
     lent.step(0.6, say("Gathering names"));
     const place::TreeIndex index(std::move(reading.orchard));
     lent.step(0.9, say("Looking"));
@@ -184,10 +182,7 @@ Outcome run(const Request& request, const Run& lent) {
     if (rows.empty() && !by_place) {
         outcome.findings.push_back(not_found(index, request.scrap));
     }
-    outcome.tables = {table_of<FoundRow>(found_shape(), rows, found_columns())};
-    for (std::size_t i = 0; i < rows.size(); ++i) {
-        outcome.tables.front().rows[i].at = rows[i].tree->at;
-    }
+    outcome.tables = {found_table.of(rows)};
     outcome.crs = index.orchard().crs;
     outcome.summary = summary_of(rows, request);
     lent.step(1.0, say("Done"));
@@ -215,7 +210,7 @@ std::unique_ptr<const Operation> tree_find() {
                                   "How many trees to tell at the most.")
                             .between(1, 1000),
                         as_of_parameter(&Request::as_of)},
-         .results = {found_shape()},
+         .results = {found_table.shape()},
          .examples =
              {{"The fourth seedling of a cross.",
                {{"book", "BOOK"}, {"as-of", "2026-03-20"}, {"scrap", "Tansy Lane x Wrenlea no. 4"}}},

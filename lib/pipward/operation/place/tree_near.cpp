@@ -5,11 +5,9 @@
 
 #include "pipward/operation/declare/column_of.h"
 #include "pipward/operation/declare/detail/common_parameters.h"
+#include "pipward/operation/declare/detail/read_checked.h"
 #include "pipward/operation/detail/list.h"
-#include "pipward/operation/place/tree_reading.h"
-#include "pipward/place/address.h"
-#include "pipward/place/named_place.h"
-#include "pipward/place/near_question.h"
+#include "pipward/place/near_words.h"
 #include "pipward/place/tree_story.h"
 #include "pipward/value/complaint.h"
 
@@ -34,6 +32,7 @@ struct SpotRow {
     const Tree* tree = nullptr;
     Sentence address{};
     Sentence status{};
+    MapPoint at{};
 };
 
 struct QuestionRow {
@@ -67,6 +66,9 @@ const std::vector<ColumnOf<SpotRow>>& near_columns() {
     return columns;
 }
 
+constexpr TableOf<SpotRow> near_table{"near", "Trees near by", "Where one may stand, the likeliest first.",
+                                      near_columns, [](const SpotRow& r) { return std::optional{r.at}; }};
+
 const std::vector<ColumnOf<QuestionRow>>& question_columns() {
     static const std::vector<ColumnOf<QuestionRow>> columns{
         {{"rank", whole, "", "Rank", "1 for the question that would settle most."},
@@ -87,48 +89,9 @@ const std::vector<ColumnOf<QuestionRow>>& question_columns() {
     return columns;
 }
 
-TableShape near_shape() {
-    return shape_of<SpotRow>({"near", "Trees near by", "Where one may stand, the likeliest first.", true, {}},
-                             near_columns());
-}
-
-TableShape question_shape() {
-    return shape_of<QuestionRow>({"near_question",
-                                  "Questions that settle it",
-                                  "What to look for to know which tree it is, the best question first.",
-                                  false,
-                                  {}},
-                                 question_columns());
-}
-
-struct Answers {
-    std::map<std::string, bool> by_key;
-    std::vector<std::string> keys;
-};
-
-std::string trimmed(std::string_view text) {
-    const auto first = text.find_first_not_of(" \t");
-    const auto last = text.find_last_not_of(" \t");
-    return first == std::string_view::npos ? "" : std::string(text.substr(first, last - first + 1));
-}
-
-/// "tree-ahead=no; label:UP-03-09=yes"; nothing where a part is not so written.
-std::optional<Answers> parse_answers(std::string_view text) {
-    Answers answers;
-    while (!trimmed(text).empty()) {
-        const auto end = std::min(text.find(';'), text.size());
-        const auto part = text.substr(0, end);
-        text.remove_prefix(std::min(end + 1, text.size()));
-        const auto sign = part.rfind('=');
-        const auto word = sign == std::string_view::npos ? "" : trimmed(part.substr(sign + 1));
-        if (word != "yes" && word != "no") {
-            return std::nullopt;
-        }
-        answers.keys.push_back(trimmed(part.substr(0, sign)));
-        answers.by_key[answers.keys.back()] = word == "yes";
-    }
-    return answers;
-}
+constexpr TableOf<QuestionRow> question_table{
+    "near_question", "Questions that settle it",
+    "What to look for to know which tree it is, the best question first.", question_columns};
 
 Findings check(const Request& request) {
     Findings findings;
@@ -148,7 +111,7 @@ Findings check(const Request& request) {
             about_parameter("grid", request.grid, say("These are not two coordinates."),
                             say("Give x and y with a comma between, as in 522341.5,5331497.")));
     }
-    if (!parse_answers(request.answers)) {
+    if (!place::parse_answers(request.answers)) {
         findings.push_back(about_parameter("answers", request.answers,
                                            say("An answer is neither yes nor no."),
                                            say("Write key=yes or key=no, with semicolons between.")));
@@ -156,109 +119,39 @@ Findings check(const Request& request) {
     return findings;
 }
 
-Sentence address_at(const place::NearSpot& spot, const Orchard& orchard) {
-    if (spot.tree) {
-        return place::address_of(orchard.trees[*spot.tree], orchard.rows);
-    }
-    Tree place;
-    place.block = spot.row && !spot.row->first.empty() ? std::optional{spot.row->first} : std::nullopt;
-    place.row = spot.row ? std::optional{spot.row->second} : std::nullopt;
-    place.position = spot.position;
-    return place::address_of(place, orchard.rows);
-}
-
-// "UP-05-04", or the address of a place without a tree's record.
-Sentence name_at(const place::NearSpot& spot, const Orchard& orchard) {
-    if (spot.kind == place::SpotKind::tree) {
-        return verbatim(orchard.trees[*spot.tree].label);
-    }
-    return say("the gap at {}", address_at(spot, orchard));
-}
-
-Sentence after_words(const place::NearSpots& near, const std::vector<double>& shares,
-                     const Orchard& orchard) {
-    std::vector<std::size_t> order(shares.size());
-    for (std::size_t i = 0; i < order.size(); ++i) {
-        order[i] = i;
-    }
-    std::ranges::stable_sort(order, std::ranges::greater{}, [&](std::size_t i) { return shares[i]; });
-    std::vector<Sentence> named;
-    constexpr std::size_t most = 3;
-    for (std::size_t i = 0; i < std::min(most, order.size()) && shares[order[i]] >= 0.05; ++i) {
-        named.push_back(say("{} {:.0f} %", name_at(near.spots[order[i]], orchard), 100 * shares[order[i]]));
-    }
-    return joined(named, verbatim(", "));
-}
-
-Table near_table(const place::NearSpots& near, const Orchard& orchard, const place::MetrePlane& plane,
-                 const Request& request) {
+std::vector<SpotRow> spot_rows(const place::NearSpots& near, const Orchard& orchard,
+                               const place::MetrePlane& plane, const Request& request) {
     constexpr double least = 0.0005;
-    Table table{near_shape(), {}};
+    std::vector<SpotRow> rows;
     for (const auto& spot : near.spots) {
-        const int rank = static_cast<int>(table.rows.size()) + 1;
+        const int rank = static_cast<int>(rows.size()) + 1;
         if (rank > request.limit || spot.probability < least) {
             break;
         }
-        SpotRow row{rank, &spot, spot.tree ? &orchard.trees[*spot.tree] : nullptr};
-        row.address = address_at(spot, orchard);
-        row.status =
-            row.tree == nullptr ? say("no tree on record") : place::standing_of(*row.tree, request.as_of);
-        table.rows.push_back(row_of(row, near_columns()));
-        table.rows.back().at = row.tree == nullptr ? plane.back(spot.at) : *row.tree->at;
+        const auto* tree = spot.tree ? &orchard.trees[*spot.tree] : nullptr;
+        rows.push_back({rank, &spot, tree, place::address_at(spot, orchard),
+                        tree == nullptr ? say("no tree on record") : place::standing_of(*tree, request.as_of),
+                        tree == nullptr ? plane.back(spot.at) : *tree->at});
     }
-    return table;
+    return rows;
 }
 
-Table question_table(const place::NearSpots& near, const std::vector<place::NearQuestion>& questions,
-                     const Orchard& orchard) {
+std::vector<QuestionRow> question_rows(const place::NearSpots& near,
+                                       const std::vector<place::NearQuestion>& questions,
+                                       const Orchard& orchard) {
     constexpr std::size_t most = 5;
-    Table table{question_shape(), {}};
-    for (std::size_t i = 0; i < std::min(most, questions.size()); ++i) {
-        const QuestionRow row{static_cast<int>(i) + 1, &questions[i],
-                              after_words(near, questions[i].if_yes, orchard),
-                              after_words(near, questions[i].if_no, orchard)};
-        table.rows.push_back(row_of(row, question_columns()));
+    std::vector<QuestionRow> rows;
+    for (const auto& question : std::span(questions).first(std::min(most, questions.size()))) {
+        rows.push_back({static_cast<int>(rows.size()) + 1, &question,
+                        place::after_words(near, question.if_yes, orchard),
+                        place::after_words(near, question.if_no, orchard)});
     }
-    return table;
-}
-
-void warn_of_distance(const place::NearSpots& near, const Request& request, Findings& findings) {
-    const std::string key = request.here.empty() ? "grid" : "here";
-    const std::string& value = request.here.empty() ? request.grid : request.here;
-    if (near.spots.empty()) {
-        findings.push_back(
-            {Level::warning, "", "", key, value, say("No tree is anywhere near this place."),
-             say("See whether the place is right; tree-find --at tells the nearest trees however far.")});
-        return;
-    }
-    constexpr double unlikely = 3.0;  // farther off one time in ninety
-    if (near.off > unlikely) {
-        findings.push_back(
-            {Level::warning, "", "", key, value,
-             say("No tree is as near as the accuracy would have it: the likeliest is {:.1f} m away.",
-                 math::length(near.spots.front().at)),
-             say("See whether the place is right, or give a larger accuracy-m.")});
-    }
-}
-
-Sentence summary_of(const place::NearSpots& near, const std::vector<place::NearQuestion>& questions,
-                    const Orchard& orchard) {
-    if (near.spots.empty()) {
-        return say("No tree is near.");
-    }
-    const auto& best = near.spots.front();
-    constexpr double sure = 0.95;
-    const auto where =
-        say("{:.0f} % for {}, {:.1f} m to the {}.", 100 * best.probability, name_at(best, orchard),
-            math::length(best.at), place::compass_words(math::bearing_deg(best.at)));
-    return best.probability >= sure || questions.empty()
-               ? where
-               : say("Ask yourself: {} As yet {}", questions.front().words, where);
+    return rows;
 }
 
 Outcome run(const Request& request, const Run& lent) {
     lent.step(0.0, say("Reading the book"));
-    const auto reading = read_stands(request.book.location);
+    const auto reading = book::read_stands(request.book.location);
     const auto& orchard = reading.orchard;
     lent.step(0.8, say("Weighing the trees"));
     Outcome outcome;
@@ -271,8 +164,11 @@ Outcome run(const Request& request, const Run& lent) {
     }
     auto near = place::near_spots(orchard, request.as_of,
                                   {*at, request.accuracy, request.beside, request.gap_weight});
-    warn_of_distance(near, request, outcome.findings);
-    const auto answers = parse_answers(request.answers).value_or(Answers{});
+    if (const auto warning = place::distance_warning(near, place ? place::NamedPlace{"here", request.here}
+                                                                 : place::NamedPlace{"grid", request.grid})) {
+        outcome.findings.push_back(*warning);
+    }
+    const auto answers = place::parse_answers(request.answers).value_or(place::NearAnswers{});
     for (const auto& key : place::weigh_answers(near, orchard, answers.by_key)) {
         outcome.findings.push_back(
             {Level::warning, "", "", "answers", key,
@@ -280,10 +176,10 @@ Outcome run(const Request& request, const Run& lent) {
              say("Take keys from the table of questions of the same place.")});
     }
     const auto questions = questions_about(near, orchard, answers.keys);
-    outcome.tables = {near_table(near, orchard, place::MetrePlane(orchard.crs, *at), request),
-                      question_table(near, questions, orchard)};
+    outcome.tables = {near_table.of(spot_rows(near, orchard, place::MetrePlane(orchard.crs, *at), request)),
+                      question_table.of(question_rows(near, questions, orchard))};
     outcome.crs = orchard.crs;
-    outcome.summary = summary_of(near, questions, orchard);
+    outcome.summary = place::near_summary(near, questions, orchard);
     lent.step(1.0, say("Done"));
     return outcome;
 }
@@ -326,7 +222,7 @@ std::unique_ptr<const Operation> tree_near() {
               "its probability, and the question that would settle it best, such as whether a tree stands "
               "at the next place of the row. Answers are taken in and weighed. Nothing is written."},
          .parameters = parameters(),
-         .results = {near_shape(), question_shape()},
+         .results = {near_table.shape(), question_table.shape()},
          .examples = {{"A telephone under the leaves.",
                        {{"book", "BOOK"},
                         {"as-of", "2026-03-20"},

@@ -1,43 +1,30 @@
 // SPDX-License-Identifier: MIT
-#include <fmt/format.h>
-
 #include <algorithm>
 
 #include "pipward/operation/declare/column_of.h"
 #include "pipward/operation/declare/detail/common_parameters.h"
+#include "pipward/operation/declare/detail/read_checked.h"
 #include "pipward/operation/declare/detail/sheet_parameters.h"
 #include "pipward/operation/detail/list.h"
 #include "pipward/operation/place/detail/tree_choice.h"
-#include "pipward/operation/place/tree_reading.h"
-#include "pipward/place/address.h"
-#include "pipward/place/named_place.h"
-#include "pipward/place/sheet_walk.h"
-#include "pipward/place/walk.h"
 #include "pipward/place/walk_end.h"
+#include "pipward/place/walk_stops.h"
 #include "pipward/value/complaint.h"
 
 namespace pipward::operation::detail {
 namespace {
 
-struct Request : TreeChoice {
-    BookName book;
+struct Request : TreeRequest {
     std::string from;
     std::string to;
     bool back = false;
     bool alleys = true;
     Metres gap{0};
     Metres beside{1};
-    Day as_of;
 };
 
-struct StopRow {
-    int order = 0;
-    const Tree* tree = nullptr;
-    const place::WalkLeg* leg = nullptr;
-    double walked = 0;
-    Sentence address{};
+struct StopRow : place::WalkStop {
     Sentence work{};
-    Sentence from{};
 };
 
 using enum CellType;
@@ -66,6 +53,9 @@ const std::vector<ColumnOf<StopRow>>& walk_columns() {
     return columns;
 }
 
+constexpr TableOf<StopRow> walk_table{"walk", "Walk", "The trees in the order in which to visit them.",
+                                      walk_columns, [](const StopRow& r) { return r.tree->at; }};
+
 const std::vector<ColumnOf<StopRow>>& leg_columns() {
     static const std::vector<ColumnOf<StopRow>> columns{
         {{"order", whole, "", "Order", "1 for the way to the first tree."},
@@ -82,18 +72,9 @@ const std::vector<ColumnOf<StopRow>>& leg_columns() {
     return columns;
 }
 
-TableShape walk_shape() {
-    return shape_of<StopRow>({"walk", "Walk", "The trees in the order in which to visit them.", true, {}},
-                             walk_columns());
-}
-
-TableShape leg_shape() {
-    auto shape = shape_of<StopRow>(
-        {"walk_leg", "Way of the walk", "The way from each stop to the next, along the alleys.", false, {}},
-        leg_columns());
-    shape.has_lines = true;
-    return shape;
-}
+constexpr TableOf<StopRow> leg_table{
+    "walk_leg",  "Way of the walk", "The way from each stop to the next, along the alleys.",
+    leg_columns, nullptr,           [](const StopRow& r) { return r.leg->line; }};
 
 Findings check(const Request& request) {
     Findings findings;
@@ -113,122 +94,71 @@ Findings check(const Request& request) {
     return findings;
 }
 
-void refuse_too_many(std::size_t trees) {
-    if (trees > place::most_stops) {
-        throw Error(Trouble::input, about_table(Level::error, "tree",
-                                                say("{} trees are too many for one walk; {} is the most.",
-                                                    trees, place::most_stops),
-                                                say("Choose a block, an accession or fewer labels.")));
-    }
-}
-
-void warn_of_barred(const place::Walk& walk, const Orchard& orchard, Findings& findings) {
-    for (const auto& leg : walk.legs) {
-        if (leg.through_rows) {
-            findings.push_back(
-                {Level::warning, "tree", leg.tree ? orchard.trees[*leg.tree].label : "", "", "",
-                 say("No way round the rows leads there from the stop before it: the line goes straight."),
-                 say("See whether trees of different rows stand in each other's way on the map.")});
+std::vector<Table> tables_of(const std::vector<place::WalkStop>& stops,
+                             const std::map<std::string, Sentence>& works) {
+    std::vector<StopRow> trees;
+    std::vector<StopRow> ways;
+    for (const auto& stop : stops) {
+        const auto work = stop.tree == nullptr ? works.end() : works.find(stop.tree->label);
+        const StopRow row{stop, work == works.end() ? Sentence{} : work->second};
+        if (stop.tree != nullptr) {
+            trees.push_back(row);
+        }
+        if (stop.leg->line.size() > 1) {
+            ways.push_back(row);
         }
     }
-}
-
-std::vector<StopRow> rows_of(const place::Walk& walk, const Orchard& orchard,
-                             const std::vector<ChosenTree>& chosen) {
-    std::vector<StopRow> rows;
-    double walked = 0;
-    for (const auto& leg : walk.legs) {
-        StopRow row{static_cast<int>(rows.size()) + 1, nullptr, &leg};
-        row.walked = walked += leg.metres;
-        row.from = rows.empty() ? say("start") : verbatim(rows.back().tree->label);
-        if (leg.tree) {
-            row.tree = &orchard.trees[*leg.tree];
-            row.address = place::address_of(*row.tree, orchard.rows);
-            row.work = std::ranges::find(chosen, *leg.tree, &ChosenTree::tree)->work;
-        }
-        rows.push_back(std::move(row));
-    }
-    return rows;
-}
-
-std::vector<Table> tables_of(const std::vector<StopRow>& rows) {
-    Table stops{walk_shape(), {}};
-    Table legs{leg_shape(), {}};
-    for (const auto& row : rows) {
-        if (row.tree != nullptr) {
-            stops.rows.push_back(row_of(row, walk_columns()));
-            stops.rows.back().at = row.tree->at;
-        }
-        if (row.leg->line.size() > 1) {
-            legs.rows.push_back(row_of(row, leg_columns()));
-            legs.rows.back().line = row.leg->line;
-        }
-    }
-    return {std::move(stops), std::move(legs)};
-}
-
-Sentence summary_of(const place::Walk& walk, std::size_t trees) {
-    if (trees == 0) {
-        return say("No tree is to be visited.");
-    }
-    const auto way = trees == 1 ? say("1 tree, {:.0f} m to walk", walk.metres)
-                                : say("{} trees, {:.0f} m to walk", trees, walk.metres);
-    return walk.is_shortest ? say("{}: no order is shorter.", way) : say("{}.", way);
+    return {walk_table.of(trees), leg_table.of(ways)};
 }
 
 Outcome run(const Request& request, const Run& lent) {
     lent.step(0.0, say("Reading the book"));
-    const auto reading = read_stands(request.book.location);
+    const auto reading = book::read_stands(request.book.location);
     const auto& orchard = reading.orchard;
     lent.step(0.2, say("Choosing trees"));
     Outcome outcome;
     outcome.findings = reading.findings;
-    const auto chosen =
-        chosen_trees(request.book.location, orchard, request, outcome.findings, {.as_of = request.as_of});
+    const auto works = planned_works(request);
     place::WalkWish wish;
+    wish.trees = chosen_trees(orchard, request, {.as_of = request.as_of}, outcome.findings, works);
     wish.start = place::walk_end(orchard, {"start", request.from}, outcome.findings);
     wish.end = request.back ? wish.start : place::walk_end(orchard, {"end", request.to}, outcome.findings);
-    if (has_errors(outcome.findings)) {
-        throw Error(Trouble::input, std::move(outcome.findings));
-    }
-    refuse_too_many(chosen.size());
-    std::ranges::transform(chosen, std::back_inserter(wish.trees), &ChosenTree::tree);
+    expect_no_errors(outcome.findings);
+    place::expect_walkable(wish.trees.size());
     wish.rules = {request.beside, request.gap};
     wish.rows_bar = request.alleys;
     const auto walk =
         place::plan_walk(orchard, wish, [&](double share) { lent.step(0.3 + 0.65 * share, say("Walking")); });
-    warn_of_barred(walk, orchard, outcome.findings);
-    outcome.tables = tables_of(rows_of(walk, orchard, chosen));
+    add_findings(outcome, place::barred_legs(walk, orchard));
+    outcome.tables = tables_of(place::walk_stops(walk, orchard), works);
     outcome.crs = orchard.crs;
-    outcome.summary = summary_of(walk, chosen.size());
+    outcome.summary = place::walk_summary(walk, wish.trees.size());
     lent.step(1.0, say("Done"));
     return outcome;
 }
 
 std::vector<Bound<Request>> parameters() {
-    std::vector<Bound<Request>> all{book_parameter(&Request::book)};
-    std::ranges::copy(tree_choice_parameters(), std::back_inserter(all));
-    const std::vector<Bound<Request>> own{
-        walk_start_parameter(&Request::from),
-        parameter(&Request::to, "end", "End",
-                  "Where the walk ends, written like the start; at its last tree where left out."),
-        parameter(&Request::back, "back", "Back to the start", "Whether the walk ends where it began."),
-        parameter(&Request::alleys, "alleys", "Keep to the alleys",
-                  "Whether rows bar the way; no for trees without wires or hedges between them."),
-        parameter(&Request::gap, "gap-m", "Gap to walk through",
-                  "A stretch of a row longer than this without a tree, not even a removed one, can be walked "
-                  "through; 0 where no row can.")
-            .in("m")
-            .between(0.0, 1000.0)
-            .advanced(),
-        parameter(&Request::beside, "beside-m", "Distance from the row",
-                  "How far from the trunks one walks; less where rows stand closer.")
-            .in("m")
-            .between(0.1, 10.0)
-            .advanced(),
-        as_of_parameter(&Request::as_of)};
-    std::ranges::copy(own, std::back_inserter(all));
-    return all;
+    return extended<Request>(
+        tree_parameters(),
+        {walk_start_parameter(&Request::from),
+         parameter(&Request::to, "end", "End",
+                   "Where the walk ends, written like the start; at its last tree where left out."),
+         parameter(&Request::back, "back", "Back to the start", "Whether the walk ends where it began."),
+         parameter(&Request::alleys, "alleys", "Keep to the alleys",
+                   "Whether rows bar the way; no for trees without wires or hedges between them."),
+         parameter(
+             &Request::gap, "gap-m", "Gap to walk through",
+             "A stretch of a row longer than this without a tree, not even a removed one, can be walked "
+             "through; 0 where no row can.")
+             .in("m")
+             .between(0.0, 1000.0)
+             .advanced(),
+         parameter(&Request::beside, "beside-m", "Distance from the row",
+                   "How far from the trunks one walks; less where rows stand closer.")
+             .in("m")
+             .between(0.1, 10.0)
+             .advanced(),
+         as_of_parameter(&TreeRequest::as_of)});
 }
 
 }  // namespace
@@ -242,7 +172,7 @@ std::unique_ptr<const Operation> walk_order() {
               "trees no order is shorter; for hundreds it is close to that. Returns the trees in order and "
               "the way as lines. Nothing is written."},
          .parameters = parameters(),
-         .results = {walk_shape(), leg_shape()},
+         .results = {walk_table.shape(), leg_table.shape()},
          .examples = {{"Every tree of an accession, from the gate and back.",
                        {{"book", "BOOK"},
                         {"as-of", "2026-03-20"},

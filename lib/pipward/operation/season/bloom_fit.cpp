@@ -2,8 +2,8 @@
 #include <fmt/format.h>
 
 #include "pipward/operation/detail/list.h"
-#include "pipward/operation/season/result_tables.h"
 #include "pipward/operation/season/detail/season_request.h"
+#include "pipward/operation/season/result_tables.h"
 #include "pipward/season/words.h"
 
 namespace pipward::operation::detail {
@@ -20,7 +20,7 @@ Outcome run(const Request& request, const Run& lent) {
     const auto past = season::read_past(place, step);
     const auto fitted = season::fit_past(place, past, request.method, step);
     Outcome outcome;
-    outcome.tables = {bloom_model_table(season::need_rows(place, past, fitted.model))};
+    outcome.tables = {bloom_model_table.of(season::need_rows(place, past, fitted.model))};
     outcome.findings = std::move(place.findings);
     outcome.summary =
         say("{} needs fitted ({}) from {} full-bloom days in {} seasons.", fitted.model.needs.size(),
@@ -39,7 +39,7 @@ std::unique_ptr<const Operation> bloom_fit() {
                    "without any borrow from their parents or from it."},
          .parameters = season_parameters<Request>(
              {method_parameter(&Request::method), write_parameter(&Request::write)}),
-         .results = {bloom_model_shape()},
+         .results = {bloom_model_table.shape()},
          .examples = {{"What each accession needs, as known in March 2026.",
                        {{"book", "BOOK"}, {"as-of", "2026-03-20"}, {"write", "no"}}}},
          .run = run});

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "pipward/operation/detail/list.h"
-#include "pipward/operation/season/result_tables.h"
 #include "pipward/operation/season/detail/season_request.h"
+#include "pipward/operation/season/result_tables.h"
 #include "pipward/season/summary.h"
 
 namespace pipward::operation::detail {

@@ -209,25 +209,19 @@ const std::vector<ColumnOf<WindowRow>>& bloom_window_columns() {
     return columns;
 }
 
-Row window_row(const WindowRow& record) {
-    auto row = row_of(record, bloom_window_columns());
-    if (record.tree != nullptr) {
-        row.at = record.tree->at;
-    }
-    return row;
-}
+constexpr TableOf<WindowRow> bloom_window_rows{
+    "bloom_window", "Bloom windows", "When each living tree will bloom this season, with the odds.",
+    bloom_window_columns, [](const WindowRow& r) { return point_of(r.tree); }};
 
 }  // namespace
 
-TableShape finding_shape() {
-    return shape_of(
-        {"finding", "Findings", "What was found in the book, and what to do about it.", false, {}},
-        finding_columns());
-}
+const TableOf<season::NeedRow> bloom_model_table{"bloom_model", "What each accession needs",
+                                                 "The fitted need of each accession before it blooms.",
+                                                 bloom_model_columns};
 
-Table finding_table(const Findings& findings) {
-    return table_of<Finding>(finding_shape(), findings, finding_columns());
-}
+const TableOf<bloom::SkillScore> bloom_skill_table{
+    "bloom_skill", "How well bloom is foretold",
+    "Errors of each way of foretelling full bloom on seasons that it had not seen.", bloom_skill_columns};
 
 TableShape bloom_model_shape() {
     return shape_of({"bloom_model",
@@ -258,28 +252,23 @@ Table bloom_left_out_table(std::span<const bloom::SkillScore> scores) {
 }
 
 TableShape bloom_window_shape() {
-    return shape_of({"bloom_window",
-                     "Bloom windows",
-                     "When each living tree will bloom this season, with the odds.",
-                     true,
-                     {}},
-                    bloom_window_columns());
+    return bloom_window_rows.shape();
 }
 
 Table bloom_window_table(const bloom::BloomForecast& forecast) {
-    Table table{bloom_window_shape(), {}};
+    std::vector<WindowRow> rows;
     std::set<std::string> standing;
     for (const auto& bloom : forecast.trees) {
         const auto& window = forecast.windows.at(bloom.window);
         standing.insert(window.accession);
-        table.rows.push_back(window_row({&forecast, &window, bloom.tree}));
+        rows.push_back({&forecast, &window, bloom.tree});
     }
     for (const auto& [accession, window] : forecast.of_accession) {
         if (!standing.contains(accession)) {
-            table.rows.push_back(window_row({&forecast, &forecast.windows.at(window), nullptr}));
+            rows.push_back({&forecast, &forecast.windows.at(window), nullptr});
         }
     }
-    return table;
+    return bloom_window_rows.of(rows);
 }
 
 }  // namespace pipward::operation

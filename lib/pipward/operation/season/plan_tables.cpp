@@ -90,6 +90,11 @@ const std::vector<ColumnOf<Planned<cross::CrossWay>>>& cross_outlook_columns() {
     return columns;
 }
 
+constexpr TableOf<Planned<cross::CrossWay>> cross_outlook_rows{
+    "cross_outlook", "Outlook of the crosses",
+    "Each cross goal by each way of having the pollen, with the odds and the reasons.",
+    cross_outlook_columns};
+
 const std::vector<ColumnOf<Planned<cross::PollenTask>>>& pollen_task_columns() {
     using Task = const Planned<cross::PollenTask>&;
     static const std::vector<ColumnOf<Planned<cross::PollenTask>>> columns{
@@ -122,6 +127,10 @@ const std::vector<ColumnOf<Planned<cross::PollenTask>>>& pollen_task_columns() {
     return columns;
 }
 
+constexpr TableOf<Planned<cross::PollenTask>> pollen_task_rows{
+    "pollen_task", "Pollen work", "Pollen to gather, branches to cut, lots to test: by last safe day.",
+    pollen_task_columns, [](const Planned<cross::PollenTask>& t) { return t->at; }};
+
 const std::vector<ColumnOf<Planned<cross::FieldTask>>>& field_task_columns() {
     using Task = const Planned<cross::FieldTask>&;
     static const std::vector<ColumnOf<Planned<cross::FieldTask>>> columns{
@@ -147,59 +156,44 @@ const std::vector<ColumnOf<Planned<cross::FieldTask>>>& field_task_columns() {
     return columns;
 }
 
+constexpr TableOf<Planned<cross::FieldTask>> field_task_rows{
+    "field_task", "Field work", "Work at the seed parents: bagging, pollinating, unbagging, by first day.",
+    field_task_columns, [](const Planned<cross::FieldTask>& t) { return t->at; }};
+
 template <class Result>
-Table planned_table(TableShape shape, const cross::SeasonPlan& plan, const std::vector<Result>& results,
-                    const std::vector<ColumnOf<Planned<Result>>>& columns) {
-    Table table{std::move(shape), {}};
+Table planned(const TableOf<Planned<Result>>& table, const cross::SeasonPlan& plan,
+              const std::vector<Result>& results) {
+    std::vector<Planned<Result>> rows;
     for (const auto& result : results) {
-        auto row = row_of(Planned<Result>{&plan, &result}, columns);
-        if constexpr (requires { result.at; }) {
-            row.at = result.at;
-        }
-        table.rows.push_back(std::move(row));
+        rows.push_back({&plan, &result});
     }
-    return table;
+    return table.of(rows);
 }
 
 }  // namespace
 
 TableShape cross_outlook_shape() {
-    return shape_of({"cross_outlook",
-                     "Outlook of the crosses",
-                     "Each cross goal by each way of having the pollen, with the odds and the reasons.",
-                     false,
-                     {}},
-                    cross_outlook_columns());
+    return cross_outlook_rows.shape();
 }
 
 Table cross_outlook_table(const cross::SeasonPlan& plan) {
-    return planned_table(cross_outlook_shape(), plan, plan.ways, cross_outlook_columns());
+    return planned(cross_outlook_rows, plan, plan.ways);
 }
 
 TableShape pollen_task_shape() {
-    return shape_of({"pollen_task",
-                     "Pollen work",
-                     "Pollen to gather, branches to cut, lots to test: by last safe day.",
-                     true,
-                     {}},
-                    pollen_task_columns());
+    return pollen_task_rows.shape();
 }
 
 Table pollen_task_table(const cross::SeasonPlan& plan) {
-    return planned_table(pollen_task_shape(), plan, plan.pollen, pollen_task_columns());
+    return planned(pollen_task_rows, plan, plan.pollen);
 }
 
 TableShape field_task_shape() {
-    return shape_of({"field_task",
-                     "Field work",
-                     "Work at the seed parents: bagging, pollinating, unbagging, by first day.",
-                     true,
-                     {}},
-                    field_task_columns());
+    return field_task_rows.shape();
 }
 
 Table field_task_table(const cross::SeasonPlan& plan) {
-    return planned_table(field_task_shape(), plan, plan.field, field_task_columns());
+    return planned(field_task_rows, plan, plan.field);
 }
 
 std::vector<TableShape> book_result_shapes() {

@@ -7,31 +7,38 @@
 #include "pipward/bloom/forecast.h"
 #include "pipward/bloom/skill.h"
 #include "pipward/cross/plan.h"
-#include "pipward/record/table.h"
+#include "pipward/operation/declare/column_of.h"
 #include "pipward/season/pipeline.h"
 #include "pipward/value/finding.h"
 
 /// The result tables: what each looks like, and how plain results become its rows. The one place.
 namespace pipward::operation {
 
-TableShape finding_shape();
-Table finding_table(const Findings& findings);
+/// One row a finding.
+extern const TableOf<Finding> finding_table;
 
-TableShape bloom_model_shape();
-Table bloom_model_table(std::span<const season::NeedRow> needs);
+/// One row an accession: what it needs before it blooms.
+extern const TableOf<season::NeedRow> bloom_model_table;
 
 TableShape bloom_left_out_shape();
 Table bloom_left_out_table(std::span<const bloom::SkillScore> scores);
 
 /// One row and point a living tree, then one row without a point for each accession without a living tree.
 TableShape bloom_window_shape();
+/// In the order of the forecast.
 Table bloom_window_table(const bloom::BloomForecast& forecast);
 
+/// One row a cross and way of making it.
 TableShape cross_outlook_shape();
+/// In the order of the plan.
 Table cross_outlook_table(const cross::SeasonPlan& plan);
+/// One row a piece of work on pollen.
 TableShape pollen_task_shape();
+/// In the order of the plan.
 Table pollen_task_table(const cross::SeasonPlan& plan);
+/// One row a piece of work at a tree.
 TableShape field_task_shape();
+/// In the order of the plan.
 Table field_task_table(const cross::SeasonPlan& plan);
 
 /// Every table that a book keeps results in.

@@ -60,11 +60,8 @@ const std::vector<ColumnOf<season::ClockDay>>& clock_day_columns() {
     return columns;
 }
 
-TableShape clock_day_shape() {
-    return shape_of(
-        {"clock_day", "Season clock", "Chill and heat day by day, summed since the first day.", false, {}},
-        clock_day_columns());
-}
+constexpr TableOf<season::ClockDay> clock_day_table{
+    "clock_day", "Season clock", "Chill and heat day by day, summed since the first day.", clock_day_columns};
 
 Sentence summary_of(const std::vector<season::ClockDay>& days) {
     const auto& last = days.back();
@@ -93,7 +90,7 @@ Outcome run(const Request& request, const Run& lent) {
     const auto clock =
         season::clock_days(place, {request.from, request.to, {request.base, request.upper, request.cut_off}});
     Outcome outcome;
-    outcome.tables = {table_of<season::ClockDay>(clock_day_shape(), clock, clock_day_columns())};
+    outcome.tables = {clock_day_table.of(clock)};
     outcome.findings = std::move(place.findings);
     outcome.summary = summary_of(clock);
     return outcome;
@@ -120,7 +117,7 @@ std::unique_ptr<const Operation> season_clock() {
                   .between(0.0, 50.0),
               parameter(&Request::cut_off, "cut-off", "Cut-off",
                         "What heat above the upper threshold is worth.")}),
-         .results = {clock_day_shape()},
+         .results = {clock_day_table.shape()},
          .examples = {{"Chill and heat of the winter so far.", {{"book", "BOOK"}, {"as-of", "2026-03-20"}}},
                       {"March in degree-days above 10 degrees C, those above 30 cut off.",
                        {{"book", "BOOK"},

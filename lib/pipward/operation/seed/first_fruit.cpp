@@ -46,7 +46,7 @@ Outcome run(const Request& request, const Run& lent) {
     outcome.tables = {first_fruit_table(fruits, year, reading.orchard.rows)};
     outcome.crs = reading.orchard.crs;
     keep_results(request.book, request.write, outcome, lent);
-    outcome.tables.push_back(family_table(seed::family_scores(reading.orchard, request.as_of)));
+    outcome.tables.push_back(family_table.of(seed::family_scores(reading.orchard, request.as_of)));
     outcome.summary = summary_of(fruits, year);
     return outcome;
 }
@@ -64,7 +64,7 @@ std::unique_ptr<const Operation> first_fruit() {
                                   "The year asked about; that of the as-of day where none is given.")
                             .between(1900, 2200),
                         write_parameter(&Request::write), as_of_parameter(&Request::as_of)},
-         .results = {first_fruit_shape(), family_shape()},
+         .results = {first_fruit_shape(), family_table.shape()},
          .examples = {{"Which seedlings should fruit in 2026.", {{"book", "BOOK"}, {"as-of", "2026-03-20"}}}},
          .run = run});
 }

@@ -1,8 +1,6 @@
 // SPDX-License-Identifier: MIT
 #include "pipward/operation/seed/detail/fruit_tables.h"
 
-#include <array>
-
 #include "pipward/operation/declare/column_of.h"
 #include "pipward/place/address.h"
 
@@ -17,44 +15,6 @@ struct FruitRow {
     Sentence address{};
 };
 
-std::string_view state_code(seed::FruitState state) {
-    static constexpr std::array<std::string_view, 6> codes{"bloomed", "young",   "possible",
-                                                           "due",     "waiting", "overdue"};
-    return codes[static_cast<std::size_t>(state)];
-}
-
-std::vector<CodeWord> state_words() {
-    return {{"bloomed", "has bloomed"},        {"young", "too young"},
-            {"possible", "may fruit"},         {"due", "should fruit this year"},
-            {"waiting", "fruit was expected"}, {"overdue", "longer than most"}};
-}
-
-Sentence sown_words(const seed::FirstFruit& fruit) {
-    switch (fruit.sown_by) {
-        case seed::SownBy::lot_counts:
-            return say("Seed of cross {} sprouted in {}.", fruit.cross, fruit.sown);
-        case seed::SownBy::cross:
-            return say("The cross is of {}, its seed was sown the year after.", fruit.sown - 1);
-        case seed::SownBy::planting:
-            break;
-    }
-    return say("The cross is not known; it was planted in {}.", fruit.sown);
-}
-
-Sentence why_of(const seed::FirstFruit& fruit) {
-    auto why = sown_words(fruit);
-    why += verbatim(" ");
-    why += fruit.pear ? say("Pear: {} years to the first fruit as a rule, {} to {} are known.",
-                            seed::pear_years, seed::fewest_years, seed::most_years)
-                      : say("Apple: {} years to the first fruit as a rule, {} to {} are known.",
-                            seed::apple_years, seed::fewest_years, seed::most_years);
-    if (fruit.dwarfed) {
-        why += verbatim(" ");
-        why += say("On a dwarfing stock about {} years sooner.", seed::years_off_on_dwarfing_stock);
-    }
-    return why;
-}
-
 const std::vector<ColumnOf<FruitRow>>& fruit_columns() {
     static const std::vector<ColumnOf<FruitRow>> columns{
         {{"label", text, "", "Label", "What stands on the tree's tag."},
@@ -67,8 +27,8 @@ const std::vector<ColumnOf<FruitRow>>& fruit_columns() {
          [](const FruitRow& r) { return text_cell(r.address); }},
         {{"year", whole, "", "Year", "The year asked about."},
          [](const FruitRow& r) { return whole_cell(r.year); }},
-        {{"state", text, "", "State", "Whether it should fruit in that year.", state_words()},
-         [](const FruitRow& r) { return text_cell(state_code(r.fruit->state)); }},
+        {{"state", text, "", "State", "Whether it should fruit in that year.", codes_of<seed::FruitState>()},
+         [](const FruitRow& r) { return text_cell(to_word(r.fruit->state)); }},
         {{"sown", whole, "", "Sown", "Year of sowing."},
          [](const FruitRow& r) { return whole_cell(r.fruit->sown); }},
         {{"age", whole, "years", "Age", "From sowing to the year asked about."},
@@ -82,10 +42,14 @@ const std::vector<ColumnOf<FruitRow>>& fruit_columns() {
         {{"seen", whole, "", "Seen", "Year of the first bloom or score noted at it."},
          [](const FruitRow& r) { return whole_cell(r.fruit->seen); }},
         {{"why", text, "", "Why", "What that is reckoned from."},
-         [](const FruitRow& r) { return Cell{why_of(*r.fruit)}; }},
+         [](const FruitRow& r) { return Cell{seed::fruit_reason(*r.fruit)}; }},
     };
     return columns;
 }
+
+constexpr TableOf<FruitRow> first_fruit_rows{
+    "first_fruit", "First fruit", "Every standing seedling, and the years in which it should first fruit.",
+    fruit_columns, [](const FruitRow& r) { return r.fruit->tree->at; }};
 
 const std::vector<ColumnOf<seed::FamilyScores>>& family_columns() {
     static const std::vector<ColumnOf<seed::FamilyScores>> columns{
@@ -125,36 +89,20 @@ const std::vector<ColumnOf<seed::FamilyScores>>& family_columns() {
 
 }  // namespace
 
+const TableOf<seed::FamilyScores> family_table{
+    "family_summary", "Families", "How the seedlings of each family have done so far, trait by trait.",
+    family_columns};
+
 TableShape first_fruit_shape() {
-    return shape_of<FruitRow>({"first_fruit",
-                               "First fruit",
-                               "Every standing seedling, and the years in which it should first fruit.",
-                               true,
-                               {}},
-                              fruit_columns());
+    return first_fruit_rows.shape();
 }
 
 Table first_fruit_table(const seed::FirstFruits& fruits, int year, std::span<const TreeRow> rows) {
-    Table table{first_fruit_shape(), {}};
+    std::vector<FruitRow> records;
     for (const auto& fruit : fruits.seedlings) {
-        const FruitRow record{&fruit, year, place::address_of(*fruit.tree, rows)};
-        table.rows.push_back(row_of(record, fruit_columns()));
-        table.rows.back().at = fruit.tree->at;
+        records.push_back({&fruit, year, place::address_of(*fruit.tree, rows)});
     }
-    return table;
-}
-
-TableShape family_shape() {
-    return shape_of<seed::FamilyScores>({"family_summary",
-                                         "Families",
-                                         "How the seedlings of each family have done so far, trait by trait.",
-                                         false,
-                                         {}},
-                                        family_columns());
-}
-
-Table family_table(const std::vector<seed::FamilyScores>& families) {
-    return table_of<seed::FamilyScores>(family_shape(), families, family_columns());
+    return first_fruit_rows.of(records);
 }
 
 }  // namespace pipward::operation::detail

@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: MIT
 #include <algorithm>
 
-#include "pipward/book/change.h"
-#include "pipward/operation/book/dress_book.h"
+#include "pipward/book/new_rows.h"
+#include "pipward/book/records.h"
 #include "pipward/operation/declare/detail/common_parameters.h"
 #include "pipward/operation/declare/detail/read_checked.h"
 #include "pipward/operation/declare/detail/sheet_parameters.h"
@@ -103,48 +103,30 @@ paper::PlantingSheet sheet_of(const Request& request, const std::vector<seed::Pl
     sheet.block = request.block;
     sheet.day = request.as_of;
     sheet.tray = {request.tray_across, request.tray_down};
-    for (const auto& tree : planted) {
-        sheet.places.push_back(
-            {tree.order, tree.label, tree.goal == nullptr ? std::string{} : tree.goal->code,
-             tree.goal == nullptr ? tree.accession
-                                  : tree.goal->seed_parent + " × " + tree.goal->pollen_parent,
-             tree.place->row, tree.place->position});
-    }
+    sheet.places = paper::planting_places(planted);
     return sheet;
 }
 
-/// Takes the planting's trees and accessions out, each only as long as it stands in the book as it was read.
-book::BookChange taken_out(const seed::PlantingRows& rows, const std::string& note) {
+Outcome take_out(const Request& request, const Orchard& orchard) {
+    const auto rows = seed::planting_to_take_back(orchard, note_of(request));
     book::BookChange change;
     for (const auto* tree : rows.trees) {
-        change.removed.push_back({"tree", tree->fid, tree->label, {{"label", tree->label}, {"note", note}}});
+        change.removed.push_back(book::removal_of(*tree));
     }
     for (const auto* accession : rows.accessions) {
-        change.removed.push_back(
-            {"accession", accession->fid, accession->name, {{"name", accession->name}, {"note", note}}});
+        change.removed.push_back(book::removal_of(*accession));
     }
-    return change;
-}
-
-Outcome take_out(const Request& request, const Orchard& orchard) {
-    const auto note = note_of(request);
-    const auto change = taken_out(seed::planting_to_take_back(orchard, note), note);
     book::apply_change(request.book.location, change);
-    return {.tables = {},
-            .files = {},
-            .findings = {},
-            .summary = say("Took back {}: {} rows are gone from the book.", note_of(request),
-                           change.removed.size())};
+    return Outcome(
+        say("Took back {}: {} rows are gone from the book.", note_of(request), change.removed.size()));
 }
 
 void keep(const Request& request, const std::vector<seed::Planted>& planted, const Orchard& orchard,
           Outcome& outcome, const Run& lent) {
+    const auto records = seed::planted_records(planted, orchard, {request.as_of, note_of(request)});
     book::BookChange change;
-    change.added = {new_accessions(planted, orchard, note_of(request)),
-                    new_trees(planted, request.as_of, note_of(request))};
-    book::apply_change(request.book.location, change);
-    const auto dress = refresh_dress(request.book.location, lent.wording);
-    outcome.findings.insert(outcome.findings.end(), dress.begin(), dress.end());
+    change.added = {book::rows_to_append(records.accessions), book::rows_to_append(records.trees)};
+    apply_to_book(request.book, change, outcome, lent);
 }
 
 Outcome run(const Request& request, const Run& lent) {
@@ -166,11 +148,9 @@ Outcome run(const Request& request, const Run& lent) {
     if (const auto needed = seed::places_needed(seedlings, request.check_every); needed > places.size()) {
         outcome.findings.push_back(too_few_places(request, needed, places.size()));
     }
-    if (has_errors(outcome.findings)) {
-        throw Error(Trouble::input, outcome.findings);
-    }
+    expect_no_errors(outcome.findings);
     const auto planted = plan(request, families, places, reading.orchard);
-    outcome.tables = {planting_table(planted)};
+    outcome.tables = {planting_table.of(planted)};
     outcome.files = {{"planting-sheet.html", "text/html",
                       paper::planting_sheet_html(sheet_of(request, planted), lent.wording)}};
     outcome.crs = reading.orchard.crs;
@@ -247,7 +227,7 @@ std::unique_ptr<const Operation> row_assign() {
               parameter(&Request::write, "plant", "Plant",
                         "Whether trees and accessions are made; otherwise the plan is only shown."),
               as_of_parameter(&Request::as_of)},
-         .results = {planted_shape()},
+         .results = {planting_table.shape()},
          .examples = {{"What would stand where in block Upper.",
                        {{"book", "BOOK"},
                         {"plant-in", "Upper"},

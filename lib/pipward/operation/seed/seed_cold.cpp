@@ -7,9 +7,7 @@
 #include "pipward/operation/declare/detail/input_file.h"
 #include "pipward/operation/declare/detail/read_checked.h"
 #include "pipward/operation/detail/list.h"
-#include "pipward/record/orchard_index.h"
 #include "pipward/seed/lot_cold.h"
-#include "pipward/value/complaint.h"
 
 namespace pipward::operation::detail {
 namespace {
@@ -57,35 +55,17 @@ const std::vector<ColumnOf<LotCold>>& cold_columns() {
     return columns;
 }
 
-TableShape cold_shape() {
-    return shape_of<LotCold>(
-        {"seed_cold",
-         "Seed in the cold",
-         "The moist cold that every lot has had, when it will be ready and by when to sow.",
-         false,
-         {}},
-        cold_columns());
-}
+constexpr TableOf<LotCold> cold_table{
+    "seed_cold", "Seed in the cold",
+    "The moist cold that every lot has had, when it will be ready and by when to sow.", cold_columns};
 
 std::optional<intake::StoreReadings> read_log(const Request& request) {
     if (!request.log) {
         return std::nullopt;
     }
     auto readings = intake::read_store_log(read_input_file(request.log->path), request.log->path);
-    if (has_errors(readings.findings)) {
-        throw Error(Trouble::input, readings.findings);
-    }
+    expect_no_errors(readings.findings);
     return readings;
-}
-
-Finding not_in_cold(const seed::LotCourse& course) {
-    return {Level::note,
-            "seed_lot",
-            course.lot->code,
-            "cold_from",
-            "",
-            say("The lot is not in the cold yet, as far as the book tells."),
-            say("Note the first day when it goes in.")};
 }
 
 Outcome run(const Request& request, const Run& lent) {
@@ -98,23 +78,13 @@ Outcome run(const Request& request, const Run& lent) {
     std::optional<seed::StoreLog> store;
     if (log) {
         store = intake::log_of(*log);
-        outcome.findings.insert(outcome.findings.end(), log->findings.begin(), log->findings.end());
+        add_findings(outcome, log->findings);
     }
-    const OrchardIndex book(reading.orchard);
-    std::vector<LotCold> rows;
-    for (const auto& course : courses) {
-        const auto* goal = book.goal(course.lot->cross);
-        if (goal != nullptr && seed::is_in_cold(course, request.as_of, request.all)) {
-            rows.push_back(
-                seed::cold_of_lot(course, seed::cold_need_of_cross(*goal, book), store, request.as_of));
-        } else if (!course.lot->cold_from && !course.sprouted && course.out < course.lot->seeds) {
-            outcome.findings.push_back(not_in_cold(course));
-        }
-    }
-    std::ranges::stable_sort(rows, {}, [](const LotCold& row) { return row.ready.value_or(Day{}); });
+    const auto rows =
+        seed::lots_in_cold(courses, reading.orchard, {store, request.as_of, request.all}, outcome.findings);
     const auto ready =
         std::ranges::count_if(rows, [](const LotCold& row) { return row.sum.reached[1].has_value(); });
-    outcome.tables = {table_of<LotCold>(cold_shape(), rows, cold_columns())};
+    outcome.tables = {cold_table.of(rows)};
     outcome.summary = say("{} lots in the cold, {} of them ready.", rows.size(), ready);
     return outcome;
 }
@@ -136,7 +106,7 @@ std::unique_ptr<const Operation> seed_cold() {
                         parameter(&Request::all, "all", "All lots",
                                   "Whether lots whose cold is over are told as well."),
                         as_of_parameter(&Request::as_of)},
-         .results = {cold_shape()},
+         .results = {cold_table.shape()},
          .examples = {{"The lots in the cold in January.", {{"book", "BOOK"}, {"as-of", "2026-01-15"}}},
                       {"The same by a thermometer's log.",
                        {{"book", "BOOK"}, {"as-of", "2026-01-15"}, {"log", "FILE"}},

@@ -37,14 +37,9 @@ std::vector<CrossRow> cross_rows(const Request& request, const std::vector<seed:
 std::vector<LotRow> lot_rows(const Request& request, const std::vector<seed::LotCourse>& courses,
                              double expected) {
     std::vector<LotRow> rows;
-    for (const auto& course : courses) {
-        const auto day = born(course);
-        const bool wanted = request.cross.empty() || course.lot->cross == request.cross;
-        if (wanted && on_hand(course) > 0 && (!day || *day <= request.as_of)) {
-            rows.push_back({&course, request.as_of, expected});
-        }
+    for (const auto* course : seed::lots_on_hand(courses, request.cross, request.as_of)) {
+        rows.push_back({course, request.as_of, expected});
     }
-    std::ranges::stable_sort(rows, {}, [](const LotRow& row) { return born(*row.course).value_or(Day{}); });
     return rows;
 }
 
@@ -72,7 +67,8 @@ Outcome run(const Request& request, const Run& lent) {
                                          {say("sprouting of seeds"), &learned.sprouting}};
     Outcome outcome;
     outcome.findings = reading.findings;
-    outcome.tables = {seed_status_table(crosses), seed_on_hand_table(lots), seed_figures_table(figures)};
+    outcome.tables = {seed_status_table.of(crosses), seed_on_hand_table.of(lots),
+                      seed_figures_table.of(figures)};
     outcome.summary = summary_of(crosses, lots);
     return outcome;
 }
@@ -91,7 +87,7 @@ std::unique_ptr<const Operation> seed_status() {
                         parameter(&Request::open_only, "open-only", "Open ones only",
                                   "Whether crosses that are done or came to nothing are left out."),
                         as_of_parameter(&Request::as_of)},
-         .results = {seed_status_shape(), seed_on_hand_shape(), seed_figures_shape()},
+         .results = {seed_status_table.shape(), seed_on_hand_table.shape(), seed_figures_table.shape()},
          .examples = {{"Where every cross stands in spring.", {{"book", "BOOK"}, {"as-of", "2026-04-20"}}}},
          .run = run});
 }

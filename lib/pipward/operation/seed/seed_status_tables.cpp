@@ -1,84 +1,13 @@
 // SPDX-License-Identifier: MIT
 #include "pipward/operation/seed/detail/seed_status_tables.h"
 
-#include <algorithm>
-
-#include "pipward/math/shares.h"
 #include "pipward/operation/declare/column_of.h"
+#include "pipward/seed/status_words.h"
 
 namespace pipward::operation::detail {
 namespace {
 
 using enum CellType;
-
-Sentence step_words(seed::SeedStep step) {
-    switch (step) {
-        case seed::SeedStep::worked:
-            return say("no flower was worked");
-        case seed::SeedStep::fruits:
-            return say("no fruit set");
-        case seed::SeedStep::sound_seed:
-            return say("no sound seed");
-        case seed::SeedStep::in_cold:
-            return say("no seed for the cold");
-        case seed::SeedStep::sprouted:
-            return say("no seed sprouted");
-        case seed::SeedStep::planted:
-            return say("no seedling was planted");
-        case seed::SeedStep::alive:
-            break;
-    }
-    return say("no seedling is left");
-}
-
-Sentence work_words(seed::SeedWork work) {
-    switch (work) {
-        case seed::SeedWork::pick:
-            return say("pick the fruit");
-        case seed::SeedWork::wash:
-            return say("wash the seed");
-        case seed::SeedWork::start_cold:
-            return say("put the seed in the cold");
-        case seed::SeedWork::sow:
-            return say("look for sprouts");
-        case seed::SeedWork::pot:
-            return say("pot the sprouts");
-        case seed::SeedWork::plant:
-            return say("plant the seedlings");
-        case seed::SeedWork::nothing:
-            break;
-    }
-    return {};
-}
-
-/// "12", "12 or more" where not all were counted.
-Cell count_cell(const seed::StepCount& step) {
-    if (!step.count) {
-        return {};
-    }
-    return step.whole ? Cell{std::to_string(*step.count)} : Cell{say("{} or more", *step.count)};
-}
-
-bool comparable(const seed::StepCount& of, const seed::StepCount& hits) {
-    return of.count && hits.count && of.whole && hits.whole && *of.count > 0 && *hits.count <= *of.count;
-}
-
-/// "30 % (18 to 45)".
-Cell share_cell(const seed::StepCount& of, const seed::StepCount& hits) {
-    if (!comparable(of, hits)) {
-        return {};
-    }
-    const auto interval = math::wilson_interval(*hits.count, *of.count);
-    return Cell{say("{:.0f} % ({:.0f} to {:.0f})", 100.0 * *hits.count / *of.count, 100 * interval.low,
-                    100 * interval.high)};
-}
-
-Cell seeds_per_fruit(const seed::CrossTally& tally) {
-    const bool known = tally.fruits.count.value_or(0) > 0 && tally.fruits.whole && tally.sound_seed.count &&
-                       tally.sound_seed.whole;
-    return known ? number_cell(static_cast<double>(*tally.sound_seed.count) / *tally.fruits.count, 1)
-                 : Cell{};
-}
 
 const std::vector<ColumnOf<CrossRow>>& cross_columns() {
     static const std::vector<ColumnOf<CrossRow>> columns{
@@ -91,36 +20,34 @@ const std::vector<ColumnOf<CrossRow>>& cross_columns() {
         {{"pollen_parent", text, "", "Pollen parent", "Its accession or blend."},
          [](const CrossRow& r) { return text_cell(r.tally->goal->pollen_parent); }},
         {{"flowers", text, "", "Flowers worked", "Once or twice; unknown where none are in the book."},
-         [](const CrossRow& r) { return count_cell(r.tally->flowers); }},
+         [](const CrossRow& r) { return text_cell(seed::count_words(r.tally->flowers)); }},
         {{"fruits", text, "", "Fruits", "Picked."},
-         [](const CrossRow& r) { return count_cell(r.tally->fruits); }},
+         [](const CrossRow& r) { return text_cell(seed::count_words(r.tally->fruits)); }},
         {{"set", text, "", "Set", "Fruits of flowers, with the 95 % interval."},
-         [](const CrossRow& r) { return share_cell(r.tally->flowers, r.tally->fruits); }},
+         [](const CrossRow& r) { return text_cell(seed::share_words(r.tally->flowers, r.tally->fruits)); }},
         {{"seeds", text, "", "Sound seeds", "Found in the fruit, else in the cross's lots."},
-         [](const CrossRow& r) { return count_cell(r.tally->sound_seed); }},
+         [](const CrossRow& r) { return text_cell(seed::count_words(r.tally->sound_seed)); }},
         {{"seeds_per_fruit", number, "seeds", "Seeds a fruit", "Sound ones."},
-         [](const CrossRow& r) { return seeds_per_fruit(*r.tally); }},
+         [](const CrossRow& r) { return number_cell(seed::seeds_per_fruit(*r.tally), 1); }},
         {{"in_cold", text, "", "In the cold", "Seeds that lie or lay there."},
-         [](const CrossRow& r) { return count_cell(r.tally->in_cold); }},
+         [](const CrossRow& r) { return text_cell(seed::count_words(r.tally->in_cold)); }},
         {{"sprouted", text, "", "Sprouted", "By the last counts."},
-         [](const CrossRow& r) { return count_cell(r.tally->sprouted); }},
+         [](const CrossRow& r) { return text_cell(seed::count_words(r.tally->sprouted)); }},
         {{"sprouting", text, "", "Sprouting", "Sprouted of the seeds in the cold, with the 95 % interval."},
-         [](const CrossRow& r) { return share_cell(r.tally->in_cold, r.tally->sprouted); }},
+         [](const CrossRow& r) { return text_cell(seed::share_words(r.tally->in_cold, r.tally->sprouted)); }},
         {{"planted", text, "", "Planted", "Seedlings with a numbered place."},
-         [](const CrossRow& r) { return count_cell(r.tally->planted); }},
+         [](const CrossRow& r) { return text_cell(seed::count_words(r.tally->planted)); }},
         {{"alive", text, "", "Standing", "Of them not removed."},
-         [](const CrossRow& r) { return count_cell(r.tally->alive); }},
+         [](const CrossRow& r) { return text_cell(seed::count_words(r.tally->alive)); }},
         {{"survival", text, "", "Survival", "Standing of planted, with the 95 % interval."},
-         [](const CrossRow& r) { return share_cell(r.tally->planted, r.tally->alive); }},
+         [](const CrossRow& r) { return text_cell(seed::share_words(r.tally->planted, r.tally->alive)); }},
         {{"failed", text, "", "Came to nothing", "The step at which it is known to have failed."},
          [](const CrossRow& r) {
              const auto step = seed::failed_at(*r.tally);
-             return step ? Cell{step_words(*step)} : Cell{};
+             return step ? Cell{seed::failed_words(*step)} : Cell{};
          }},
         {{"next", text, "", "Next", "What is to be done next."},
-         [](const CrossRow& r) {
-             return r.next.work == seed::SeedWork::nothing ? Cell{} : Cell{work_words(r.next.work)};
-         }},
+         [](const CrossRow& r) { return text_cell(seed::work_words(r.next.work)); }},
         {{"next_from", day, "", "From", "First day for it."},
          [](const CrossRow& r) { return cell(r.next.from); }},
         {{"next_to", day, "", "To", "After that it is late."},
@@ -135,11 +62,6 @@ const std::vector<ColumnOf<CrossRow>>& cross_columns() {
     return columns;
 }
 
-/// Seed that sprouted and was not taken out yet is no seed to give.
-int not_sprouted(const seed::LotCourse& course) {
-    return std::max(0, course.lot->seeds - std::max(course.out, course.sprouted.value_or(0)));
-}
-
 const std::vector<ColumnOf<LotRow>>& lot_columns() {
     static const std::vector<ColumnOf<LotRow>> columns{
         {{"lot", text, "", "Seed lot", "Its code."},
@@ -149,9 +71,9 @@ const std::vector<ColumnOf<LotRow>>& lot_columns() {
         {{"seeds", whole, "", "Seeds", "When it was made."},
          [](const LotRow& r) { return whole_cell(r.course->lot->seeds); }},
         {{"left", whole, "", "Left", "Seeds that have not left it."},
-         [](const LotRow& r) { return whole_cell(on_hand(*r.course)); }},
+         [](const LotRow& r) { return whole_cell(seed::on_hand(*r.course)); }},
         {{"to_give", whole, "", "To give or sow", "Of them not sprouted yet."},
-         [](const LotRow& r) { return whole_cell(not_sprouted(*r.course)); }},
+         [](const LotRow& r) { return whole_cell(seed::not_sprouted(*r.course)); }},
         {{"sprouted", whole, "", "Sprouted", "By the last count; unknown before the first."},
          [](const LotRow& r) { return whole_cell(r.course->sprouted); }},
         {{"washed_on", day, "", "Washed on", "Day of washing."},
@@ -160,7 +82,7 @@ const std::vector<ColumnOf<LotRow>>& lot_columns() {
          [](const LotRow& r) { return cell(r.course->lot->cold_from); }},
         {{"age_days", whole, "d", "Age", "Since washing, else since it was put in the cold."},
          [](const LotRow& r) {
-             const auto day = born(*r.course);
+             const auto day = seed::there_since(*r.course);
              return day ? whole_cell(r.as_of - *day) : Cell{};
          }},
         {{"expected_percent", number, "%", "Should sprout",
@@ -192,49 +114,15 @@ const std::vector<ColumnOf<FigureRow>>& figure_columns() {
 
 }  // namespace
 
-int on_hand(const seed::LotCourse& course) {
-    return std::max(0, course.lot->seeds - course.out);
-}
+const TableOf<CrossRow> seed_status_table{
+    "seed_status", "Crosses at a glance",
+    "What became of every cross, step by step; a count that nobody made is unknown.", cross_columns};
 
-std::optional<Day> born(const seed::LotCourse& course) {
-    return course.lot->washed_on ? course.lot->washed_on : course.lot->cold_from;
-}
+const TableOf<LotRow> seed_on_hand_table{"seed_on_hand", "Seed on hand",
+                                         "Every seed lot that has seed left, the oldest first.", lot_columns};
 
-TableShape seed_status_shape() {
-    return shape_of<CrossRow>(
-        {"seed_status",
-         "Crosses at a glance",
-         "What became of every cross, step by step; a count that nobody made is unknown.",
-         false,
-         {}},
-        cross_columns());
-}
-
-TableShape seed_on_hand_shape() {
-    return shape_of<LotRow>(
-        {"seed_on_hand", "Seed on hand", "Every seed lot that has seed left, the oldest first.", false, {}},
-        lot_columns());
-}
-
-TableShape seed_figures_shape() {
-    return shape_of<FigureRow>({"seed_figures",
-                                "Figures learned",
-                                "The handbook's figures, this orchard's own and those used.",
-                                false,
-                                {}},
-                               figure_columns());
-}
-
-Table seed_status_table(const std::vector<CrossRow>& rows) {
-    return table_of<CrossRow>(seed_status_shape(), rows, cross_columns());
-}
-
-Table seed_on_hand_table(const std::vector<LotRow>& rows) {
-    return table_of<LotRow>(seed_on_hand_shape(), rows, lot_columns());
-}
-
-Table seed_figures_table(const std::vector<FigureRow>& rows) {
-    return table_of<FigureRow>(seed_figures_shape(), rows, figure_columns());
-}
+const TableOf<FigureRow> seed_figures_table{"seed_figures", "Figures learned",
+                                            "The handbook's figures, this orchard's own and those used.",
+                                            figure_columns};
 
 }  // namespace pipward::operation::detail

@@ -76,6 +76,9 @@ const std::vector<ColumnOf<ArmRow>>& arm_columns() {
     return columns;
 }
 
+constexpr TableOf<ArmRow> arm_table{"seed_trial", "Seed treatments",
+                                    "How each treatment and medium sprouted, cross by cross.", arm_columns};
+
 const std::vector<ColumnOf<PairRow>>& pair_columns() {
     static const std::vector<ColumnOf<PairRow>> columns{
         {{"cross", text, "", "Cross", "Code of the cross."},
@@ -100,23 +103,9 @@ const std::vector<ColumnOf<PairRow>>& pair_columns() {
     return columns;
 }
 
-TableShape arm_shape() {
-    return shape_of<ArmRow>({"seed_trial",
-                             "Seed treatments",
-                             "How each treatment and medium sprouted, cross by cross.",
-                             false,
-                             {}},
-                            arm_columns());
-}
-
-TableShape pair_shape() {
-    return shape_of<PairRow>({"seed_trial_pair",
-                              "Treatments compared",
-                              "Every two treatments of a cross, and what can be said of them.",
-                              false,
-                              {}},
-                             pair_columns());
-}
+constexpr TableOf<PairRow> pair_table{"seed_trial_pair", "Treatments compared",
+                                      "Every two treatments of a cross, and what can be said of them.",
+                                      pair_columns};
 
 std::vector<Table> tables_of(const std::vector<seed::Trial>& trials) {
     std::vector<ArmRow> arms;
@@ -129,8 +118,7 @@ std::vector<Table> tables_of(const std::vector<seed::Trial>& trials) {
             pairs.push_back({&trial, &pair});
         }
     }
-    return {table_of<ArmRow>(arm_shape(), arms, arm_columns()),
-            table_of<PairRow>(pair_shape(), pairs, pair_columns())};
+    return {arm_table.of(arms), pair_table.of(pairs)};
 }
 
 Sentence summary_of(const std::vector<seed::Trial>& trials) {
@@ -191,7 +179,7 @@ std::unique_ptr<const Operation> seed_trial() {
                         parameter(&Request::cross, "only-cross", "Cross",
                                   "Only this cross; all where none is named."),
                         as_of_parameter(&Request::as_of)},
-         .results = {arm_shape(), pair_shape()},
+         .results = {arm_table.shape(), pair_table.shape()},
          .examples = {{"Every trial of the book.", {{"book", "BOOK"}, {"as-of", "2026-04-20"}}}},
          .run = run});
 }

@@ -4,8 +4,8 @@
 #include <cstddef>
 #include <vector>
 
-#include "pipward/paper/field_plan.h"
 #include "pipward/paper/detail/free_room.h"
+#include "pipward/paper/field_plan.h"
 #include "pipward/paper/typesetter.h"
 #include "pipward/value/sentence.h"
 

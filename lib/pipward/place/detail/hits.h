@@ -13,11 +13,11 @@ namespace pipward::place::detail {
 
 /// Inside of the room: a tree that a scrap led to. `source` says by which name, family or note.
 struct Hit {
-    std::uint32_t tree = 0;
-    float score = 0;
+    std::uint32_t tree = 0;  ///< into Orchard::trees
+    float score = 0;         ///< 0..1, as FoundTree::score
     MatchKind kind = MatchKind::label;
     Extent extent = Extent::whole;
-    std::uint8_t slips = 0;
+    std::uint8_t slips = 0;  ///< letters off
     std::uint32_t source = 0;
 };
 

@@ -6,8 +6,8 @@
 #include <vector>
 
 #include "pipward/math/plane_point.h"
-#include "pipward/place/earth.h"
 #include "pipward/place/detail/row_decode.h"
+#include "pipward/place/earth.h"
 
 /// Inside of the room: what numbering trees in found rows and in known rows have in common.
 namespace pipward::place::detail {

@@ -5,8 +5,8 @@
 #include <span>
 #include <vector>
 
-#include "pipward/place/row_barrier.h"
 #include "pipward/place/detail/visit_order.h"
+#include "pipward/place/row_barrier.h"
 
 /// The ground between rows as a graph of the straight ways that no row crosses: along the alleys, across
 /// them, and round the ends of rows along the headlands. Shortest paths in it are the shortest walks (Lozano-

@@ -1,6 +1,12 @@
 // SPDX-License-Identifier: MIT
 #pragma once
 
+#include <algorithm>
+#include <initializer_list>
+#include <string_view>
+#include <type_traits>
+#include <vector>
+
 #include "pipward/operation/declare/detail/declare.h"
 
 /// Parameters that many operations have: made once, so the same word means the same everywhere.
@@ -43,6 +49,22 @@ BoundField<Request, File> layer_file_parameter(File Request::*field) {
 template <class Request>
 BoundField<Request, std::string> layer_parameter(std::string Request::*field) {
     return parameter(field, "layer", "Layer", "The layer to take, where the file has several.");
+}
+
+/// The parameters of a struct that the request extends, then those of its own; shared ones whose keys stand
+/// in `without` are left out.
+template <class Request, class Base>
+std::vector<Bound<Request>> extended(const std::vector<Bound<Base>>& shared,
+                                     const std::vector<Bound<std::type_identity_t<Request>>>& own,
+                                     std::initializer_list<std::string_view> without = {}) {
+    std::vector<Bound<Request>> all;
+    for (const auto& one : shared) {
+        if (std::ranges::find(without, one.words.key) == without.end()) {
+            all.emplace_back(one);
+        }
+    }
+    all.insert(all.end(), own.begin(), own.end());
+    return all;
 }
 
 }  // namespace pipward::operation::detail

@@ -23,7 +23,7 @@
 ///             .parameters = {book_parameter(&Request::book),
 ///                            parameter(&Request::lead, "lead", "Lead", "Days before
 ///                            bloom.").in("days").between(0, 120)},
-///             .results = {bloom_skill_shape()},
+///             .results = {bloom_skill_table.shape()},
 ///             .examples = {{"...", {{"book", "BOOK"}}}},
 ///             .run = run});
 ///     }
@@ -105,12 +105,11 @@ struct BoundField : Bound<Request> {
 
 /// Binds a field to its key (lower case with hyphens), label and help (one sentence without the default).
 template <class Request, RequestField Field>
-BoundField<Request, Field> parameter(Field Request::*field, std::string key, std::string label,
-                                     std::string help) {
-    return {
-        Parameter{std::move(key), std::move(label), std::move(help), field_kind<Field>(), false, false, {}},
-        [field](const std::string& text, Request& request) { fill_field(text, request.*field); },
-        [field](const Request& request) { return default_of(request.*field); }};
+BoundField<Request, Field> parameter(Field Request::*field, std::string_view key, std::string_view label,
+                                     std::string_view help) {
+    return {Parameter{key, label, help, field_kind<Field>()},
+            [field](const std::string& text, Request& request) { fill_field(text, request.*field); },
+            [field](const Request& request) { return default_of(request.*field); }};
 }
 
 template <class Request>

@@ -1,22 +1,37 @@
 // SPDX-License-Identifier: MIT
 #pragma once
 
-#include "pipward/book/book.h"
+#include <span>
+
+#include "pipward/book/change.h"
+#include "pipward/book/checked_reading.h"
 #include "pipward/operation/declare/detail/request_field.h"
 #include "pipward/operation/operation.h"
 
+/// The way of a run from the book and back to it.
 namespace pipward::operation::detail {
 
-/// The book, read and checked by its rules; bloom notes that the rules find misdated are left out. Throws
-/// Error (input) carrying every finding where any is an error.
-book::BookReading read_checked(const BookName& book, Day as_of, const Run& lent);
+/// The run as work is told of its steps. The run must outlive it.
+book::ReadingStep step_of(const Run& lent);
 
-/// The same for work that asks nothing of bloom and weather: what the rules find in those tables is not its
-/// business and is left to book-check.
+/// As the book's room reads it; the run is told.
+book::BookReading read_checked(const BookName& book, Day as_of, const Run& lent);
 book::BookReading read_checked_without_weather(const BookName& book, Day as_of, const Run& lent);
+
+/// Throws Error (input) with all of them where any is an error.
+void expect_no_errors(const Findings& findings);
+
+void add_findings(Outcome& outcome, const Findings& more);
 
 /// Replaces result tables in one transaction, their sentences in the words of a host; a book that cannot be
 /// written says how to look without writing.
 void write_results(const BookName& book, std::span<const Table> results, const Wording& wording = in_english);
+
+/// Writes the outcome's tables to the book where the user wants it. A dressed book is dressed anew, so that a
+/// desktop shows them; where that does not work the results are kept all the same and a warning tells it.
+void keep_results(const BookName& book, bool write, Outcome& outcome, const Run& lent);
+
+/// Does what is to be done to the book in one transaction, and dresses it anew in the same way.
+void apply_to_book(const BookName& book, const book::BookChange& change, Outcome& outcome, const Run& lent);
 
 }  // namespace pipward::operation::detail

@@ -4,7 +4,7 @@
 #include <vector>
 
 #include "pipward/record/table.h"
-#include "pipward/season/suggestion.h"
+#include "pipward/season/suggestion_words.h"
 
 namespace pipward::operation::detail {
 
@@ -14,8 +14,5 @@ Table suggestion_table(const std::vector<season::WeighedCross>& crosses,
 TableShape left_out_shape();
 Table left_out_table(const std::vector<season::WeighedCross>& crosses,
                      const season::SuggestionParents& parents);
-
-Sentence suggestion_summary(const std::vector<season::WeighedCross>& crosses,
-                            const season::SuggestionParents& parents, const cross::SuggestionRules& rules);
 
 }  // namespace pipward::operation::detail

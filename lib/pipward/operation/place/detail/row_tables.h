@@ -15,7 +15,4 @@ TableShape tree_number_shape();
 /// `rows` tell how positions are spoken of.
 Table row_position_table(std::span<const place::RowPosition> positions, std::span<const TreeRow> rows);
 
-/// Rows as append_rows() takes them, with their lines.
-Table tree_row_table(std::span<const TreeRow> rows);
-
 }  // namespace pipward::operation::detail

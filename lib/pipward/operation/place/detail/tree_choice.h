@@ -8,46 +8,33 @@
 
 #include "pipward/cross/plan.h"
 #include "pipward/operation/declare/detail/declare.h"
+#include "pipward/place/tree_choice.h"
 #include "pipward/record/words.h"
 
-/// Which trees somebody wants to go to.
+/// Trees chosen by what they are and by what the season's plan asks for at them.
 namespace pipward::operation::detail {
 
-/// All that is given must hold.
-struct TreeChoice {
-    std::string labels;  ///< with commas or semicolons between
-    std::string accession;
-    std::string block;
-    std::optional<TreePurpose> purpose;
+/// Requests extend it. All that is given must hold.
+struct TreeRequest : place::TreeChoice {
+    BookName book;
+    Day as_of;
     std::optional<Day> tasks_on;
     std::optional<cross::Urgency> urgency;
 
-    bool is_empty() const;
+    bool is_empty() const { return TreeChoice::is_empty() && !tasks_on && !urgency; }
 };
 
-/// The parameters that fill a choice, for a request that extends it.
-std::vector<Bound<TreeChoice>> tree_choice_parameters();
+/// The book, and what chooses its trees.
+std::vector<Bound<TreeRequest>> tree_parameters();
 
-/// What the work with the trees asks of them. They are to stand on the day.
-struct TreeDemand {
-    Day as_of;
-    bool with_place = true;    ///< trees without a place are left out
-    bool removed_too = false;  ///< trees removed before are taken as well
-    bool to_come_too = false;  ///< trees planted later are taken as well
-};
+/// What the season's plan in the book asks for at each tree, by label; empty where the request does not ask
+/// by tasks. Throws Error (input) where it does and the book has no plan.
+std::map<std::string, Sentence> planned_works(const TreeRequest& request);
 
-struct ChosenTree {
-    std::uint32_t tree = 0;  ///< into Orchard::trees
-    Sentence work{};         ///< what is to be done there: "pollinate 26-01; ..."
-};
-
-/// The trees of a choice that meet the demand, in the order of the book. Labels that no tree has are errors
-/// that offer the nearest; trees that are left out though they were named or have no place are warnings.
-std::vector<ChosenTree> chosen_trees(const std::string& location, const Orchard& orchard,
-                                     const TreeChoice& choice, Findings& findings, const TreeDemand& demand);
-
-/// What the season's plan asks for: works by label, of a day and of an urgency where these are given. Throws
-/// Error (input) where the book has no plan.
-std::map<std::string, Sentence> planned_works(const std::string& location, const TreeChoice& choice);
+/// The trees (into Orchard::trees) of a request, as place::chosen_trees(); where it asks by tasks, only those
+/// of `works`.
+std::vector<std::uint32_t> chosen_trees(const Orchard& orchard, const TreeRequest& request,
+                                        const place::TreeDemand& demand, Findings& findings,
+                                        const std::map<std::string, Sentence>& works);
 
 }  // namespace pipward::operation::detail

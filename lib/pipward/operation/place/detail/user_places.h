@@ -4,9 +4,8 @@
 #include <optional>
 #include <string>
 
-#include "pipward/book/user_layer.h"
+#include "pipward/intake/user_places.h"
 #include "pipward/operation/declare/detail/common_parameters.h"
-#include "pipward/place/ground_layer.h"
 
 /// Points and lines that the user gives with an operation, brought to the ground.
 namespace pipward::operation::detail {
@@ -32,9 +31,9 @@ inline Bound<PlacesRequest> places_crs_parameter() {
         .advanced();
 }
 
-/// Reads what the request gives. `known` are the book's places on the earth, to judge by whether the
-/// coordinates make sense. Warnings and notes go to `findings`; throws Error (usage, input, access).
-place::GroundLayer read_places(const PlacesRequest& request, const std::string& book_crs,
-                               std::span<const place::LonLat> known, Findings& findings);
+inline intake::PlacesGiven given_places(const PlacesRequest& request) {
+    return {request.points, request.file ? std::optional{request.file->path} : std::nullopt, request.layer,
+            request.crs};
+}
 
 }  // namespace pipward::operation::detail

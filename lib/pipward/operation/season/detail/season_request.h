@@ -5,7 +5,7 @@
 #include <vector>
 
 #include "pipward/operation/declare/detail/common_parameters.h"
-#include "pipward/operation/operation.h"
+#include "pipward/operation/declare/detail/read_checked.h"
 #include "pipward/season/pipeline.h"
 
 /// What every operation on the season asks for, and the way from its book to the season's pipeline.
@@ -20,13 +20,6 @@ struct SeasonRequest {
 
 /// The book, read and checked, and the weather station that stands for the orchard.
 season::Place read_place(const SeasonRequest& request, const Run& lent);
-
-/// The run as the season's pipeline is told of its steps. The run must outlive it.
-season::Step step_of(const Run& lent);
-
-/// Writes the outcome's tables to the book where the user wants it. A dressed book is dressed anew, so that a
-/// desktop shows them; where that does not work the results are kept all the same and a warning tells it.
-void keep_results(const BookName& book, bool write, Outcome& outcome, const Run& lent);
 
 /// The parameters of a SeasonRequest, then those of one's own.
 template <class Request>

@@ -4,7 +4,7 @@
 #include <span>
 #include <vector>
 
-#include "pipward/record/table.h"
+#include "pipward/operation/declare/column_of.h"
 #include "pipward/seed/family_scores.h"
 #include "pipward/seed/first_fruit.h"
 
@@ -14,7 +14,6 @@ namespace pipward::operation::detail {
 TableShape first_fruit_shape();
 Table first_fruit_table(const seed::FirstFruits& fruits, int year, std::span<const TreeRow> rows);
 
-TableShape family_shape();
-Table family_table(const std::vector<seed::FamilyScores>& families);
+extern const TableOf<seed::FamilyScores> family_table;
 
 }  // namespace pipward::operation::detail

@@ -4,7 +4,7 @@
 #include <optional>
 #include <vector>
 
-#include "pipward/record/table.h"
+#include "pipward/operation/declare/column_of.h"
 #include "pipward/seed/learning.h"
 #include "pipward/seed/next_work.h"
 
@@ -29,16 +29,8 @@ struct FigureRow {
     const char* unit = "%";
 };
 
-/// Seeds that have not left the lot.
-int on_hand(const seed::LotCourse& course);
-/// Since when the lot is there: washed, else put in the cold.
-std::optional<Day> born(const seed::LotCourse& course);
-
-TableShape seed_status_shape();
-Table seed_status_table(const std::vector<CrossRow>& rows);
-TableShape seed_on_hand_shape();
-Table seed_on_hand_table(const std::vector<LotRow>& rows);
-TableShape seed_figures_shape();
-Table seed_figures_table(const std::vector<FigureRow>& rows);
+extern const TableOf<CrossRow> seed_status_table;
+extern const TableOf<LotRow> seed_on_hand_table;
+extern const TableOf<FigureRow> seed_figures_table;
 
 }  // namespace pipward::operation::detail

@@ -1,12 +1,10 @@
 // SPDX-License-Identifier: MIT
-#include "pipward/operation/season/kept_tasks.h"
+#include "pipward/cross/kept_tasks.h"
 
 #include <algorithm>
 #include <array>
 
-#include "pipward/book/book.h"
-
-namespace pipward::operation {
+namespace pipward::cross {
 namespace {
 
 /// The cell of a column; an unknown where the table has none of that name.
@@ -29,9 +27,9 @@ std::optional<Day> day_in(const Table& table, const Row& row, std::string_view c
     return day == nullptr ? std::nullopt : std::optional{*day};
 }
 
-std::optional<cross::Urgency> urgency_of(const std::string& word) {
-    for (const auto& entry : words(cross::Urgency{})) {
-        if (cross::to_text(entry.value) == word) {
+std::optional<Urgency> urgency_of(const std::string& word) {
+    for (const auto& entry : words(Urgency{})) {
+        if (to_text(entry.value) == word) {
             return entry.value;
         }
     }
@@ -55,21 +53,34 @@ KeptTask task_of(const Table& table, const Row& row) {
             day_in(table, row, "do_to")};
 }
 
-}  // namespace
-
-std::optional<std::vector<KeptTask>> kept_tasks(const std::string& location) {
-    std::vector<KeptTask> tasks;
-    bool planned = false;
-    for (const auto* name : {"field_task", "pollen_task"}) {
-        if (const auto table = book::read_result(location, name)) {
-            planned = true;
-            for (const auto& row : table->rows) {
-                tasks.push_back(task_of(*table, row));
-            }
-        }
-    }
-    std::erase_if(tasks, [](const KeptTask& task) { return task.tree.empty(); });
-    return planned ? std::optional{std::move(tasks)} : std::nullopt;
+bool is_due(const KeptTask& task, const std::optional<Day>& day, const std::optional<Urgency>& urgency) {
+    return (!urgency || task.urgency == urgency) &&
+           (!day || ((!task.from || *task.from <= *day) && task.to && *day <= *task.to));
 }
 
-}  // namespace pipward::operation
+}  // namespace
+
+std::vector<KeptTask> kept_tasks(const Table& tasks) {
+    std::vector<KeptTask> kept;
+    for (const auto& row : tasks.rows) {
+        kept.push_back(task_of(tasks, row));
+    }
+    std::erase_if(kept, [](const KeptTask& task) { return task.tree.empty(); });
+    return kept;
+}
+
+std::map<std::string, Sentence> works_at_trees(const std::vector<KeptTask>& tasks,
+                                               const std::optional<Day>& day,
+                                               const std::optional<Urgency>& urgency) {
+    std::map<std::string, Sentence> works;
+    for (const auto& task : tasks) {
+        if (is_due(task, day, urgency)) {
+            auto& work = works[task.tree];
+            work += verbatim(work.empty() ? "" : "; ");
+            work += task.work;
+        }
+    }
+    return works;
+}
+
+}  // namespace pipward::cross

@@ -1,42 +1,42 @@
 // SPDX-License-Identifier: MIT
-#include "pipward/operation/place/detail/user_places.h"
+#include "pipward/intake/user_places.h"
 
 #include "pipward/place/row_layout.h"
 #include "pipward/place/whereabouts_check.h"
 #include "pipward/value/complaint.h"
 
-namespace pipward::operation::detail {
+namespace pipward::intake {
 namespace {
 
-book::UserLayer given_layer(const PlacesRequest& request) {
-    if (request.file && !request.points.empty()) {
+book::UserLayer given_layer(const PlacesGiven& given) {
+    if (given.file && !given.points.empty()) {
         throw Error(Trouble::usage,
-                    about_parameter("points", request.points, say("Points and a file are given."),
+                    about_parameter("points", given.points, say("Points and a file are given."),
                                     say("Give one of the two.")));
     }
-    return request.file ? book::read_user_layer(request.file->path, request.layer)
-                        : book::user_layer_of(request.points, "points");
+    return given.file ? book::read_user_layer(*given.file, given.layer)
+                      : book::user_layer_of(given.points, "points");
 }
 
-std::string where_told(const PlacesRequest& request) {
-    return request.file ? "layer-file" : "points";
+std::string where_told(const PlacesGiven& given) {
+    return given.file ? "layer-file" : "points";
 }
 
-std::string crs_for(const PlacesRequest& request, const book::UserLayer& layer, const std::string& book_crs,
+std::string crs_for(const PlacesGiven& given, const book::UserLayer& layer, const std::string& book_crs,
                     Findings& findings) {
-    if (!request.crs.empty()) {
-        if (!layer.crs.empty() && layer.crs != request.crs) {
+    if (!given.crs.empty()) {
+        if (!layer.crs.empty() && layer.crs != given.crs) {
             findings.push_back(about_parameter(
-                "points-crs", request.crs, say("The layer says of itself that it is in {}.", layer.crs),
+                "points-crs", given.crs, say("The layer says of itself that it is in {}.", layer.crs),
                 say("The one given was used; leave it out to use the layer's own.")));
             findings.back().level = Level::warning;
         }
-        return request.crs;
+        return given.crs;
     }
-    if (request.file && layer.crs.empty()) {
-        findings.push_back(about_parameter(
-            "layer-file", request.file->path, say("The layer does not tell its coordinate system."),
-            say("The book's, {}, was taken; say which it is with points-crs.", book_crs)));
+    if (given.file && layer.crs.empty()) {
+        findings.push_back(
+            about_parameter("layer-file", *given.file, say("The layer does not tell its coordinate system."),
+                            say("The book's, {}, was taken; say which it is with points-crs.", book_crs)));
         findings.back().level = Level::warning;
     }
     return layer.crs.empty() ? book_crs : layer.crs;
@@ -67,12 +67,12 @@ void check_places(const book::UserLayer& layer, const std::string& crs, std::spa
 
 }  // namespace
 
-place::GroundLayer read_places(const PlacesRequest& request, const std::string& book_crs,
+place::GroundLayer read_places(const PlacesGiven& given, const std::string& book_crs,
                                std::span<const place::LonLat> known, Findings& findings) {
-    auto layer = given_layer(request);
+    auto layer = given_layer(given);
     findings.insert(findings.end(), layer.findings.begin(), layer.findings.end());
-    const auto crs = crs_for(request, layer, book_crs, findings);
-    check_places(layer, crs, known, where_told(request), findings);
+    const auto crs = crs_for(given, layer, book_crs, findings);
+    check_places(layer, crs, known, where_told(given), findings);
     const place::ToEarth to_earth(crs);
     place::GroundLayer ground{{}, std::move(layer.columns)};
     for (auto& feature : layer.features) {
@@ -82,4 +82,4 @@ place::GroundLayer read_places(const PlacesRequest& request, const std::string& 
     return ground;
 }
 
-}  // namespace pipward::operation::detail
+}  // namespace pipward::intake

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: MIT
-#include "pipward/operation/field/note_prefill.h"
+#include "pipward/intake/note_prefill.h"
 
 #include <algorithm>
 #include <set>
@@ -10,7 +10,7 @@
 #include "pipward/seed/lot_course.h"
 #include "pipward/value/season.h"
 
-namespace pipward::operation {
+namespace pipward::intake {
 namespace {
 
 // Fruit and seed of work longer ago than this are not waited for any more. Common practice, no source.
@@ -34,7 +34,7 @@ std::vector<KnownCells> trees_in_order(const Orchard& orchard, Day as_of, const 
     for (const auto i : place::in_order(orchard, std::move(trees), place::LabelOrder::to_and_fro)) {
         const auto& tree = orchard.trees[i];
         lines.push_back({{"tree", tree.label},
-                         {std::string(intake::where_column), place::address_of(tree, orchard.rows).text()}});
+                         {std::string(where_column), place::address_of(tree, orchard.rows).text()}});
     }
     return lines;
 }
@@ -109,7 +109,7 @@ std::vector<KnownCells> pick_lines(const Orchard& orchard, Day as_of) {
     std::vector<KnownCells> lines;
     for (const auto& work : orchard.pollinations) {
         if (is_waited_for(work, as_of) && !picked.contains(work.tag)) {
-            lines.push_back({{"tag", work.tag}, {std::string(intake::where_column), work.tree}});
+            lines.push_back({{"tag", work.tag}, {std::string(where_column), work.tree}});
         }
     }
     return lines;
@@ -151,27 +151,27 @@ std::vector<KnownCells> lots_with_seed_left(const Orchard& orchard, Day as_of, b
 
 }  // namespace
 
-std::vector<KnownCells> likely_lines(intake::NoteKind kind, const Orchard& orchard, Day as_of,
+std::vector<KnownCells> likely_lines(NoteKind kind, const Orchard& orchard, Day as_of,
                                      const std::string& trait) {
     switch (kind) {
-        case intake::NoteKind::bloom:
+        case NoteKind::bloom:
             return bloom_lines(orchard, as_of);
-        case intake::NoteKind::pollination:
+        case NoteKind::pollination:
             return pollination_lines(orchard, as_of);
-        case intake::NoteKind::pollen_test:
+        case NoteKind::pollen_test:
             return pollen_test_lines(orchard, as_of);
-        case intake::NoteKind::pick:
+        case NoteKind::pick:
             return pick_lines(orchard, as_of);
-        case intake::NoteKind::seed_lot:
+        case NoteKind::seed_lot:
             return seed_lot_lines(orchard, as_of);
-        case intake::NoteKind::sprouts:
+        case NoteKind::sprouts:
             return lots_with_seed_left(orchard, as_of, true);
-        case intake::NoteKind::seed_out:
+        case NoteKind::seed_out:
             return lots_with_seed_left(orchard, as_of, false);
-        case intake::NoteKind::score:
+        case NoteKind::score:
             return score_lines(orchard, as_of, trait);
     }
     return {};
 }
 
-}  // namespace pipward::operation
+}  // namespace pipward::intake

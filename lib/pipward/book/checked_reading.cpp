@@ -1,0 +1,118 @@
+// SPDX-License-Identifier: MIT
+#include "pipward/book/checked_reading.h"
+
+#include <algorithm>
+#include <array>
+#include <set>
+#include <string_view>
+
+namespace pipward::book {
+namespace {
+
+/// A record that goes on after so long a silence is a slip of the pen, not a record.
+constexpr int longest_silence = 400;
+
+/// The day that the book itself stands at: when a past day is looked from again, what was written down since
+/// then is no mistake.
+Day present_of(const Orchard& orchard, Day as_of) {
+    std::set<Day> later;
+    for (const auto& day : orchard.weather) {
+        if (day.source == WeatherSource::observed && day.day > as_of) {
+            later.insert(day.day);
+        }
+    }
+    Day present = as_of;
+    for (const Day day : later) {
+        if (day - present > longest_silence) {
+            break;
+        }
+        present = day;
+    }
+    return present;
+}
+
+void leave_out_misdated(Orchard& orchard, Day present) {
+    const auto misdated = misdated_notes(orchard, present);
+    std::erase_if(orchard.bloom_notes, [&](const BloomNote& note) { return misdated.contains(note.fid); });
+}
+
+constexpr std::array<std::string_view, 3> weather_tables{"station", "weather_day", "bloom_note"};
+
+struct CheckedReading {
+    BookReading reading;
+    Day present;
+};
+
+CheckedReading read_and_check(const std::string& location, Day as_of, const ReadingStep& step) {
+    const auto tell = [&](double share, const Sentence& doing) {
+        if (step) {
+            step(share, doing);
+        }
+    };
+    tell(0.0, say("Reading the book"));
+    auto reading = read_book(location);
+    tell(0.05, say("Checking the book"));
+    const Day present = present_of(reading.orchard, as_of);
+    const auto more = check_orchard(reading.orchard, present, unread_in(reading.findings));
+    reading.findings.insert(reading.findings.end(), more.begin(), more.end());
+    return {std::move(reading), present};
+}
+
+BookReading sound(CheckedReading checked) {
+    auto& reading = checked.reading;
+    if (has_errors(reading.findings)) {
+        throw Error(Trouble::input, std::move(reading.findings));
+    }
+    leave_out_misdated(reading.orchard, checked.present);
+    return std::move(reading);
+}
+
+/// What of the tables can be read; `needed` are the rows without which nothing can be done.
+template <class Rows>
+BookReading read_what_can_be(const std::string& location, const std::set<std::string>& tables,
+                             Rows Orchard::*needed) {
+    auto reading = read_tables(location, tables);
+    if ((reading.orchard.*needed).empty() && has_errors(reading.findings)) {
+        throw Error(Trouble::input, std::move(reading.findings));
+    }
+    tell_as_warnings(reading.findings);
+    return reading;
+}
+
+}  // namespace
+
+BookReading read_checked(const std::string& location, Day as_of, const ReadingStep& step) {
+    return sound(read_and_check(location, as_of, step));
+}
+
+BookReading read_checked_without_weather(const std::string& location, Day as_of, const ReadingStep& step) {
+    auto checked = read_and_check(location, as_of, step);
+    std::erase_if(checked.reading.findings, [](const Finding& finding) {
+        return std::ranges::find(weather_tables, finding.table) != weather_tables.end();
+    });
+    return sound(std::move(checked));
+}
+
+BookReading read_trees(const std::string& location) {
+    return read_what_can_be(location,
+                            {"block", "tree_row", "tree", "accession", "blend", "bloom_note", "cross_goal",
+                             "pollination", "trait_score"},
+                            &Orchard::trees);
+}
+
+BookReading read_stands(const std::string& location) {
+    return read_what_can_be(location, {"block", "tree_row", "tree"}, &Orchard::trees);
+}
+
+BookReading read_line(const std::string& location) {
+    return read_what_can_be(location, {"tree", "accession", "blend", "cross_goal", "trait_score"},
+                            &Orchard::accessions);
+}
+
+void tell_as_warnings(Findings& findings) {
+    for (auto& finding : findings) {
+        finding.level = std::min(finding.level, Level::warning);
+    }
+}
+
+}  // namespace pipward::book

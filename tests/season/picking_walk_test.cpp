@@ -1,0 +1,66 @@
+// SPDX-License-Identifier: MIT
+#include "pipward/season/picking_walk.h"
+
+#include <gtest/gtest.h>
+
+namespace pipward::season {
+namespace {
+
+Day day_of(const char* iso) {
+    return *parse_iso_day(iso);
+}
+
+struct Made {
+    Orchard orchard;
+    std::vector<seed::TagToPick> tags;
+
+    Made() {
+        for (const auto* label : {"T1", "T2", "T3"}) {
+            Tree tree;
+            tree.label = label;
+            orchard.trees.push_back(tree);
+            Pollination work;
+            work.tag = std::string("tag-") + label;
+            work.tree = label;
+            orchard.pollinations.push_back(work);
+        }
+        add(0, "2025-09-01", "2025-09-20");
+        add(1, "2025-09-28", "2025-10-20");
+        add(2, "2025-10-20", "2025-11-10");
+    }
+    void add(std::size_t work, const char* from, const char* to) {
+        seed::TagToPick tag;
+        tag.work = &orchard.pollinations[work];
+        tag.days.from = day_of(from);
+        tag.days.to = day_of(to);
+        tags.push_back(tag);
+    }
+};
+
+const SheetDays week{day_of("2025-09-24"), day_of("2025-09-30")};
+
+TEST(Pickings, TellWhatIsLateWhatComesAndWhatHangsOn) {
+    const Made made;
+    const auto pickings = pickings_of(made.tags, week);
+    EXPECT_EQ(pickings[0].state.text(), "late: pick at once what still hangs");
+    EXPECT_EQ(pickings[1].state.text(), "pick from 2025-09-28 on");
+    EXPECT_EQ(pickings[2].state.text(), "let hang until 2025-10-20");
+    EXPECT_EQ(trees_to_pick(pickings), (std::set<std::string>{"T1", "T2"}));
+}
+
+TEST(Pickings, StandInTheOrderOfTheWalkThenWhatHangsOn) {
+    const Made made;
+    auto pickings = pickings_of(made.tags, week);
+    place::SheetWalk walk;
+    walk.stops = {{&made.orchard.trees[1], 12.0}, {&made.orchard.trees[0], 30.0}};
+    put_in_walking_order(pickings, walk, made.orchard);
+    EXPECT_EQ(pickings[0].tag.work->tag, "tag-T2");
+    EXPECT_EQ(pickings[0].order, 1);
+    EXPECT_DOUBLE_EQ(*pickings[1].walked, 30);
+    EXPECT_EQ(pickings[2].tag.work->tag, "tag-T3");
+    EXPECT_FALSE(pickings[2].order);
+    EXPECT_EQ(pickings[2].tree, &made.orchard.trees[2]);
+}
+
+}  // namespace
+}  // namespace pipward::season
