@@ -52,7 +52,7 @@ def main(sheet_path, outcome_path, name):
     rows = [dict(zip(names, row)) for row in table["rows"] if dict(zip(names, row))["order"] is not None]
     expect(rows, "the table is empty")
     expect(sheet.boxes == len(rows), "%d boxes for %d rows" % (sheet.boxes, len(rows)))
-    expect(sheet.addresses == [row["label"] for row in rows if row["label"]], "the trees stand in another order")
+    expect(sheet.addresses == [row["tree"] for row in rows if row["tree"]], "the trees stand in another order")
     words = " ".join(" ".join(sheet.text).split())
     for row in rows:
         for key in ("what", "tags", "tag", "address"):

@@ -43,7 +43,7 @@ TEST(AdoptWords, AreFoldedAndNameColumnsOfTheSchema) {
 }
 
 TEST(AdoptWords, NameEveryColumnOfTheTablesThatAreAdopted) {
-    for (const auto table : adopted_tables()) {
+    for (const auto table : imported_tables()) {
         for (const auto& column : book::find_book_table(table)->columns) {
             EXPECT_EQ(column_meant(std::string(table), column.name),
                       std::string(table) + "." + std::string(column.name));
@@ -142,7 +142,7 @@ TEST(CorrectMapping, PutsTheUsersWordFirst) {
 
 TEST(CorrectMapping, LetsSeveralFieldsGoToTheNote) {
     Findings findings;
-    const auto mapping = corrected({{"Site", "note"}, {"Memo", "note"}}, findings);
+    const auto mapping = corrected({{"Site", "remark"}, {"Memo", "remark"}}, findings);
     EXPECT_TRUE(findings.empty());
     EXPECT_EQ(mapping.goals[2].column, "tree.note");
     EXPECT_EQ(mapping.goals[3].column, "tree.note");

@@ -61,13 +61,13 @@ TEST(KeptLanguage, SentencesOfAResultAreKeptInTheWordsOfTheHostAndCodesStay) {
     }
 }
 
-TEST(KeptLanguage, ADressOfOursIsPutIntoTheLanguageOfWhoDresses) {
+TEST(KeptLanguage, AStyleOfOursIsPutIntoTheLanguageOfWhoStyles) {
     NEED_SAMPLE();
     const testing::SampleCopy sample;
     const Form form{{"book", sample.book()}};
-    const auto anew = without_brackets(run_in(bracketed, "book-dress", form).summary.text());
+    const auto anew = without_brackets(run_in(bracketed, "book-style", form).summary.text());
     EXPECT_TRUE(anew.find(" written, 0 as they were, 0 of yours") != anew.npos) << anew;
-    const auto again = without_brackets(run_in(bracketed, "book-dress", form).summary.text());
+    const auto again = without_brackets(run_in(bracketed, "book-style", form).summary.text());
     EXPECT_TRUE(again.starts_with("0 written")) << again;
 }
 

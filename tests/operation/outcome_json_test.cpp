@@ -39,7 +39,7 @@ Outcome outcome() {
           "B",
           "B.",
           false,
-          {{"name", text, "", "Name", "Its name."}, {"chance", number, "share", "Chance", "Odds."}}},
+          {{"name", text, "", "Name", "Its name."}, {"chance", number, "share", "Chance", "Probability."}}},
          {{{"X", 0.1}}, {{{}, {}}}}});
     made.tables.push_back({{"a_table",
                             "A",

@@ -35,20 +35,20 @@ TEST(WorkLine, TellsWhatToWriteDownByTheKindOfWork) {
     EXPECT_TRUE(work_line(stop).tags.empty());
 }
 
-TEST(WorkLine, OfAPickingHasItsTagAndItsDays) {
+TEST(WorkLine, OfAHarvestingHasItsTagAndItsDays) {
     Pollination work;
     work.tag = "26-01-a";
     work.cross = "26-01";
     work.tree = "T1";
     work.flowers = 1;
-    season::Picking picking;
-    picking.tag.work = &work;
-    picking.tag.days.from = *parse_iso_day("2026-09-20");
-    picking.tag.days.to = *parse_iso_day("2026-10-10");
-    const auto line = work_line(picking);
+    season::Harvest harvest;
+    harvest.tag.work = &work;
+    harvest.tag.days.from = *parse_iso_day("2026-09-20");
+    harvest.tag.days.to = *parse_iso_day("2026-10-10");
+    const auto line = work_line(harvest);
     EXPECT_EQ(line.title.text(), "Cross 26-01: pick the fruit");
-    EXPECT_EQ(line.amount.text(), "1 flower worked");
-    EXPECT_EQ(line.to, picking.tag.days.to);
+    EXPECT_EQ(line.amount.text(), "1 flower pollinated");
+    EXPECT_EQ(line.to, harvest.tag.days.to);
     EXPECT_FALSE(line.late);
 }
 

@@ -56,7 +56,7 @@ TEST(DistanceWarning, TellsWhereNothingIsNearOrNothingNearEnough) {
     EXPECT_EQ(distance_warning(near, named)->field, "here");
     EXPECT_NE(distance_warning(near, named)->message.text().find("the likeliest is 2.0 m away"),
               std::string::npos);
-    EXPECT_EQ(distance_warning(NearSpots{}, named)->message.text(), "No tree is anywhere near this place.");
+    EXPECT_EQ(distance_warning(NearSpots{}, named)->message.text(), "There is no tree near this position.");
 }
 
 TEST(NearSummary, AsksUnlessItIsSure) {

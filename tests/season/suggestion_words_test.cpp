@@ -35,8 +35,8 @@ TEST(SuggestedCrosses, AreTheRankedOnes) {
     EXPECT_EQ(made[1].seed_parent, "B");
     EXPECT_EQ(made[1].pollen_parent, "C");
     EXPECT_FALSE(made[1].way());
-    EXPECT_TRUE(doubts(made[0], "Whether their blooms meet was not asked."));
-    EXPECT_TRUE(doubts(made[0], "How related the parents are is not known."));
+    EXPECT_TRUE(doubts(made[0], "Whether their bloom overlaps was not calculated."));
+    EXPECT_TRUE(doubts(made[0], "Kinship of the parents is not known."));
 }
 
 TEST(SuggestedCrosses, DoubtWhereTheNextIsAsGood) {

@@ -106,7 +106,7 @@ TEST(PlantedRecords, AreSeedlingsWithTheirParentsAndTreesWithTheirPlaces) {
     EXPECT_EQ(records.trees[1].purpose, TreePurpose::other);
     EXPECT_EQ(records.trees[2].position, 3);
     EXPECT_EQ(records.trees[2].placed_by, PlacedBy::computed);
-    EXPECT_EQ(records.trees[2].note, "planting X");
+    EXPECT_EQ(records.trees[2].remark, "planting X");
     EXPECT_DOUBLE_EQ(records.trees[2].at->x, 6);
 }
 

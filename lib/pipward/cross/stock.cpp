@@ -31,7 +31,7 @@ void take_lots(Stock& stock, const Orchard& orchard) {
         }
     }
     for (auto& [donor, lots] : stock.lots) {
-        std::ranges::sort(lots, {}, [](const PollenLot* l) { return std::tie(l->gathered_on, l->code); });
+        std::ranges::sort(lots, {}, [](const PollenLot* l) { return std::tie(l->collected_on, l->code); });
     }
     for (const auto& test : orchard.pollen_tests) {
         stock.tests[test.lot].push_back(test);
@@ -40,14 +40,14 @@ void take_lots(Stock& stock, const Orchard& orchard) {
 
 void take_pollinations(Stock& stock, const Orchard& orchard) {
     for (const auto& work : orchard.pollinations) {
-        if (work.worked_on > stock.as_of) {
+        if (work.pollinated_on > stock.as_of) {
             continue;
         }
         if (work.pass.value_or(1) <= 1) {
-            stock.worked_for_cross[work.cross] += work.flowers;
+            stock.pollinated_for_cross[work.cross] += work.flowers;
         }
         if (work.lot) {
-            stock.worked_from_lot[*work.lot] += work.flowers;
+            stock.pollinated_from_lot[*work.lot] += work.flowers;
         }
     }
 }
