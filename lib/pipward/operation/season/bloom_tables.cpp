@@ -207,8 +207,11 @@ const std::vector<ColumnOf<WindowRow>>& bloom_window_columns() {
 }
 
 constexpr TableOf<WindowRow> bloom_window_rows{
-    "bloom_window", "Bloom windows",
-    "When each living tree will bloom this season, with 80 % prediction intervals.", bloom_window_columns, [] {
+    "bloom_window",
+    "Bloom windows",
+    "When each living tree will bloom this season, with 80 % prediction intervals.",
+    bloom_window_columns,
+    [] {
         return TableView{.first = {"tree", "accession", "first_p50", "full_p10", "full_p50", "full_p90",
                                    "end_p50", "first_p10", "end_p90"},
                          .once = {"season", "as_of"}};
@@ -217,18 +220,24 @@ constexpr TableOf<WindowRow> bloom_window_rows{
 
 }  // namespace
 
-const TableOf<season::NeedRow> bloom_model_table{"bloom_model", "Chill and heat requirements",
-                                                 "The fitted chill and heat requirement of each accession.",
-                                                 bloom_model_columns, [] {
-        return TableView{.first = {"accession", "usual_full_bloom", "requirement_source", "seasons", "observations",
-                                   "requirement_sd_days", "own_sd_days"},
+const TableOf<season::NeedRow> bloom_model_table{
+    "bloom_model", "Chill and heat requirements", "The fitted chill and heat requirement of each accession.",
+    bloom_model_columns, [] {
+        return TableView{.first = {"accession", "usual_full_bloom", "requirement_source", "seasons",
+                                   "observations", "requirement_sd_days", "own_sd_days"},
                          .once = {"method", "season_sd_days"},
                          .behind = true};
     }};
 
 const TableOf<bloom::SkillScore> bloom_skill_table{
     "bloom_skill", "Bloom forecast skill",
-    "Errors of each forecast method for full bloom in seasons left out of the fit.", bloom_skill_columns};
+    "Errors of each forecast method for full bloom in seasons left out of the fit.", bloom_skill_columns, [] {
+        return TableView{.first = {"method", "accession", "chosen", "lead_days", "rmse_days", "bias_days",
+                                   "coverage_80", "within_3_days", "within_5_days", "observations", "seasons",
+                                   "training_seasons", "mae_days"},
+                         .once = {"stage"},
+                         .behind = true};
+    }};
 
 const TableOf<Finding> finding_table{
     "finding", "Findings", "What was found in the book, and what to do about it.", finding_columns, [] {
