@@ -191,10 +191,48 @@
     </message>
 </context>
 <context>
+    <name>pipward::desktop::HarvestFields</name>
+    <message>
+        <source>not counted</source>
+        <translation>nicht gezählt</translation>
+    </message>
+    <message>
+        <source>This tree has no tag: record the pollination first.</source>
+        <translation>Dieser Baum hat keinen Anhänger: Bitte zuerst die Bestäubung erfassen.</translation>
+    </message>
+    <message>
+        <source>Tag</source>
+        <translation>Anhänger</translation>
+    </message>
+    <message>
+        <source>Fruits</source>
+        <translation>Früchte</translation>
+    </message>
+    <message>
+        <source>Sound seeds</source>
+        <translation>Volle Samen</translation>
+    </message>
+    <message>
+        <source>Empty seeds</source>
+        <translation>Taube Samen</translation>
+    </message>
+    <message>
+        <source>Remark</source>
+        <translation>Bemerkung</translation>
+    </message>
+</context>
+<context>
     <name>pipward::desktop::IndexTask</name>
     <message>
         <source>Collecting the trees&apos; names</source>
         <translation>Namen der Bäume werden gesammelt</translation>
+    </message>
+</context>
+<context>
+    <name>pipward::desktop::OperationTask</name>
+    <message>
+        <source>Stopped.</source>
+        <translation>Abgebrochen.</translation>
     </message>
 </context>
 <context>
@@ -222,6 +260,59 @@
     <message>
         <source>%1 could not be written.</source>
         <translation>%1 ließ sich nicht schreiben.</translation>
+    </message>
+</context>
+<context>
+    <name>pipward::desktop::Plugin</name>
+    <message>
+        <source>Orchard map and bloom planner for a fruit breeder</source>
+        <translation>Obstgartenkarte und Blühplaner für die Obstzüchtung</translation>
+    </message>
+    <message>
+        <source>Orchard</source>
+        <translation>Obstgarten</translation>
+    </message>
+</context>
+<context>
+    <name>pipward::desktop::PollinationFields</name>
+    <message>
+        <source>Cross</source>
+        <translation>Kreuzung</translation>
+    </message>
+    <message>
+        <source>Tag</source>
+        <translation>Anhänger</translation>
+    </message>
+    <message>
+        <source>Flowers pollinated</source>
+        <translation>Bestäubte Blüten</translation>
+    </message>
+    <message>
+        <source>Pollen</source>
+        <translation>Pollen</translation>
+    </message>
+    <message>
+        <source>Remark</source>
+        <translation>Bemerkung</translation>
+    </message>
+    <message>
+        <source>fresh, from no lot</source>
+        <translation>frisch, aus keiner Partie</translation>
+    </message>
+    <message>
+        <source>No cross of %1 has %2 as its seed parent.</source>
+        <translation>Keine Kreuzung der Saison %1 hat %2 als Mutter.</translation>
+    </message>
+    <message>
+        <source>this tree</source>
+        <translation>diesen Baum</translation>
+    </message>
+</context>
+<context>
+    <name>pipward::desktop::Provider</name>
+    <message>
+        <source>Pipward: orchard map and bloom planner</source>
+        <translation>Pipward: Obstgartenkarte und Blühplaner</translation>
     </message>
 </context>
 <context>
@@ -336,97 +427,6 @@
     <message>
         <source>%1   %2 flowers, pollinated %3</source>
         <translation>%1   %2 Blüten, bestäubt %3</translation>
-    </message>
-</context>
-<context>
-    <name>pipward::desktop::OperationTask</name>
-    <message>
-        <source>Stopped.</source>
-        <translation>Abgebrochen.</translation>
-    </message>
-</context>
-<context>
-    <name>pipward::desktop::HarvestFields</name>
-    <message>
-        <source>not counted</source>
-        <translation>nicht gezählt</translation>
-    </message>
-    <message>
-        <source>This tree has no tag: record the pollination first.</source>
-        <translation>Dieser Baum hat keinen Anhänger: Bitte zuerst die Bestäubung erfassen.</translation>
-    </message>
-    <message>
-        <source>Tag</source>
-        <translation>Anhänger</translation>
-    </message>
-    <message>
-        <source>Fruits</source>
-        <translation>Früchte</translation>
-    </message>
-    <message>
-        <source>Sound seeds</source>
-        <translation>Volle Samen</translation>
-    </message>
-    <message>
-        <source>Empty seeds</source>
-        <translation>Taube Samen</translation>
-    </message>
-    <message>
-        <source>Remark</source>
-        <translation>Bemerkung</translation>
-    </message>
-</context>
-<context>
-    <name>pipward::desktop::Plugin</name>
-    <message>
-        <source>Orchard map and bloom planner for a fruit breeder</source>
-        <translation>Obstgartenkarte und Blühplaner für die Obstzüchtung</translation>
-    </message>
-    <message>
-        <source>Orchard</source>
-        <translation>Obstgarten</translation>
-    </message>
-</context>
-<context>
-    <name>pipward::desktop::PollinationFields</name>
-    <message>
-        <source>Cross</source>
-        <translation>Kreuzung</translation>
-    </message>
-    <message>
-        <source>Tag</source>
-        <translation>Anhänger</translation>
-    </message>
-    <message>
-        <source>Flowers pollinated</source>
-        <translation>Bestäubte Blüten</translation>
-    </message>
-    <message>
-        <source>Pollen</source>
-        <translation>Pollen</translation>
-    </message>
-    <message>
-        <source>Remark</source>
-        <translation>Bemerkung</translation>
-    </message>
-    <message>
-        <source>fresh, from no lot</source>
-        <translation>frisch, aus keiner Partie</translation>
-    </message>
-    <message>
-        <source>No cross of %1 has %2 as its seed parent.</source>
-        <translation>Keine Kreuzung der Saison %1 hat %2 als Mutter.</translation>
-    </message>
-    <message>
-        <source>this tree</source>
-        <translation>diesen Baum</translation>
-    </message>
-</context>
-<context>
-    <name>pipward::desktop::Provider</name>
-    <message>
-        <source>Pipward: orchard map and bloom planner</source>
-        <translation>Pipward: Obstgartenkarte und Blühplaner</translation>
     </message>
 </context>
 <context>
@@ -803,10 +803,6 @@
         <translation>Wie hoch die Seite ist.</translation>
     </message>
     <message>
-        <source>x-height of its smallest text.</source>
-        <translation>x-Höhe des kleinsten Textes.</translation>
-    </message>
-    <message>
         <source>Side of one module of the QR code.</source>
         <translation>Seitenlänge eines Moduls des QR-Codes.</translation>
     </message>
@@ -957,10 +953,6 @@
     <message>
         <source>Sheet</source>
         <translation>Bogen</translation>
-    </message>
-    <message>
-        <source>x-height</source>
-        <translation>x-Höhe</translation>
     </message>
     <message>
         <source>Sheet format by its dimensions; the options for dimensions override single values.</source>
@@ -1549,14 +1541,6 @@
     <message>
         <source>Days before bloom that the forecast was issued; unknown where the weather was known.</source>
         <translation>Wie viele Tage vor der Blüte die Vorhersage ausgegeben wurde; leer, wenn das Wetter bekannt war.</translation>
-    </message>
-    <message>
-        <source>Days of the book that now hold the file&apos;s temperatures.</source>
-        <translation>Tage des Buchs, die nun die Temperaturen der Datei haben.</translation>
-    </message>
-    <message>
-        <source>Days of the book that were left as they were.</source>
-        <translation>Tage des Buchs, die unverändert blieben.</translation>
     </message>
     <message>
         <source>Days that the book did not have.</source>
@@ -3015,10 +2999,6 @@
         <translation>Beobachter</translation>
     </message>
     <message>
-        <source>On</source>
-        <translation>Am</translation>
-    </message>
-    <message>
         <source>Pass</source>
         <translation>Durchgang</translation>
     </message>
@@ -3543,10 +3523,6 @@
         <translation>Jede nummerierte Position in den Reihen und ihr Zustand.</translation>
     </message>
     <message>
-        <source>Finds rows and positions of trees from their locations on the map, however roughly measured: the trees of the book that have no row or position yet, or the points of a layer. Where the block has rows in the book, the trees are matched with them; otherwise the rows are detected from the trees; spacing, row distance and bearing, where given, need only be approximate. Gaps stay gaps. Each decision comes with its distance and its probability; doubtful trees are listed and left open, never forced. Trees that have a number are never changed.</source>
-        <translation>Findet Reihe und Position von Bäumen anhand ihrer Lage auf der Karte, wie grob auch immer gemessen: für die Bäume des Buchs, die noch keine Reihe oder Position haben, oder für die Punkte eines Layers. Hat das Quartier im Buch Reihen, werden die Bäume diesen zugeordnet; sonst werden die Reihen aus den Bäumen erkannt; Pflanzabstand, Reihenabstand und Richtung, soweit angegeben, müssen nur ungefähr stimmen. Lücken bleiben Lücken. Zu jeder Entscheidung werden Abstand und Wahrscheinlichkeit genannt; zweifelhafte Bäume werden aufgeführt und offen gelassen, nie erzwungen. Bäume, die eine Nummer haben, werden nie geändert.</translation>
-    </message>
-    <message>
         <source>First position</source>
         <translation>Erste Position</translation>
     </message>
@@ -3697,10 +3673,6 @@
     <message>
         <source>Longitude of the first</source>
         <translation>Länge der ersten</translation>
-    </message>
-    <message>
-        <source>Number the trees</source>
-        <translation>Bäume nummerieren</translation>
     </message>
     <message>
         <source>Number trees</source>
@@ -4045,10 +4017,6 @@
     <message>
         <source>Whether that is certain enough to be numbered.</source>
         <translation>Ob das für eine Nummer sicher genug ist.</translation>
-    </message>
-    <message>
-        <source>Whether the book&apos;s trees get block, row and position where these are certain enough; otherwise they are only shown.</source>
-        <translation>Ob die Bäume des Buchs Quartier, Reihe und Position erhalten, wo diese sicher genug sind; sonst werden sie nur gezeigt.</translation>
     </message>
     <message>
         <source>Whether the walk ends where it began.</source>
@@ -5315,10 +5283,6 @@
         <translation>Den Pflanzabstand angeben, die Bäume genauer einmessen oder zuerst die Reihen mit row-lay anlegen.</translation>
     </message>
     <message>
-        <source>Give the start.</source>
-        <translation>Den Start angeben.</translation>
-    </message>
-    <message>
         <source>Give two or more points at different locations.</source>
         <translation>Zwei oder mehr Punkte an verschiedenen Orten angeben.</translation>
     </message>
@@ -5625,10 +5589,6 @@
     <message>
         <source>Leave station-in-file out, or name the column with the option station-column.</source>
         <translation>station-in-file weglassen oder mit der Option station-column die Spalte nennen.</translation>
-    </message>
-    <message>
-        <source>Leave the file and the points out, or set it to no.</source>
-        <translation>Die Datei und die Punkte weglassen oder auf Nein setzen.</translation>
     </message>
     <message>
         <source>Store the fruit until its seeds are brown, or correct the date.</source>
@@ -7959,10 +7919,6 @@
         <translation>ein ausgelesener, durch Veredeln erhaltener Sämling</translation>
     </message>
     <message>
-        <source>a number from 0 to 1</source>
-        <translation>eine Zahl von 0 bis 1</translation>
-    </message>
-    <message>
         <source>a single seedling</source>
         <translation>ein einzelner Sämling</translation>
     </message>
@@ -9767,8 +9723,8 @@
         <translation>{}.</translation>
     </message>
     <message>
-        <source>● own observations, and their number; ○ estimated from relatives. Seed, pollen: its role in the wanted crosses. Dates on the axis are Mondays.</source>
-        <translation>● eigene Beobachtungen und ihre Zahl; ○ von Verwandten geschätzt. Samen, Pollen: die Rolle in den gewünschten Kreuzungen. Tage an der Achse sind Montage.</translation>
+        <source>● own observations, and their number; ○&#xa0;estimated from relatives. Seed, pollen: its role in the wanted crosses. Dates on the axis are Mondays.</source>
+        <translation>● eigene Beobachtungen und ihre Zahl; ○&#xa0;von Verwandten geschätzt. Samen, Pollen: die Rolle in den gewünschten Kreuzungen. Tage an der Achse sind Montage.</translation>
     </message>
     <message>
         <source>header</source>
@@ -9805,10 +9761,6 @@
     <message>
         <source>bloom observation</source>
         <translation>Blühbeobachtung</translation>
-    </message>
-    <message>
-        <source>stratification temperature</source>
-        <translation>Stratifikationstemperatur (°C)</translation>
     </message>
     <message>
         <source>cross goal</source>
@@ -10179,10 +10131,6 @@
         <translation>Wirksame Tage: voll bei 0,5 bis 5 °C, anteilig bis 9,5, vermindert durch warme Tage.</translation>
     </message>
     <message>
-        <source>Days until half of the germinated seeds had germinated (Coolbear et al. 1984).</source>
-        <translation>Tage, bis die Hälfte der gekeimten Samen gekeimt war (Coolbear et al. 1984).</translation>
-    </message>
-    <message>
         <source>Differences between trees are correct; compare with the elevations in the book.</source>
         <translation>Unterschiede zwischen Bäumen stimmen; mit den Höhen im Buch vergleichen.</translation>
     </message>
@@ -10297,10 +10245,6 @@
     <message>
         <source>Give one of them another name; where they are the same and the layer is only less exact, raise same-location.</source>
         <translation>Einem davon einen anderen Namen geben; sind sie dasselbe und ist der Layer nur ungenauer, same-location erhöhen.</translation>
-    </message>
-    <message>
-        <source>Half germinated after (Coolbear)</source>
-        <translation>Hälfte gekeimt nach (Coolbear)</translation>
     </message>
     <message>
         <source>Half germinated after</source>
@@ -10705,10 +10649,6 @@
     <message>
         <source>Planting plan for seedlings</source>
         <translation>Pflanzplan für Sämlinge</translation>
-    </message>
-    <message>
-        <source>Plant</source>
-        <translation>Pflanzen</translation>
     </message>
     <message>
         <source>Plant the seedlings of cross {}</source>
@@ -11419,10 +11359,6 @@
         <translation>Lage.</translation>
     </message>
     <message>
-        <source>Start of the planting.</source>
-        <translation>Beginn der Pflanzung.</translation>
-    </message>
-    <message>
         <source>Whether completed and failed crosses are left out.</source>
         <translation>Ob abgeschlossene und gescheiterte Kreuzungen wegbleiben.</translation>
     </message>
@@ -11693,14 +11629,6 @@
     <message>
         <source>“{}”</source>
         <translation>„{}“</translation>
-    </message>
-    <message>
-        <source>p, time course</source>
-        <translation>p, Verlauf</translation>
-    </message>
-    <message>
-        <source>p, shares</source>
-        <translation>p, Anteile</translation>
     </message>
     <message>
         <source>Assigns germinated seedlings to the vacant positions of a block: family by family, or mixed in random order with check trees between, none left out, row by row in walking order. With write, makes their accessions, with both parents, and their trees; the whole planting can be undone.</source>
@@ -14063,10 +13991,6 @@
         <translation>Vergleich: {}</translation>
     </message>
     <message>
-        <source>offspring</source>
-        <translation>Nachkomme</translation>
-    </message>
-    <message>
         <source>offspring by selfing</source>
         <translation>Nachkomme aus Selbstung</translation>
     </message>
@@ -14113,10 +14037,6 @@
     <message>
         <source>germination tests of pollen</source>
         <translation>Pollenkeimtests</translation>
-    </message>
-    <message>
-        <source>second-generation offspring</source>
-        <translation>Enkel</translation>
     </message>
     <message>
         <source>grandparent</source>
@@ -14645,6 +14565,62 @@
     <message>
         <source>Subtitle</source>
         <translation>Untertitel</translation>
+    </message>
+    <message>
+        <source>Handbook figure, used as long as nothing was counted.</source>
+        <translation>Handbuchwert; er gilt, solange nichts gezählt ist.</translation>
+    </message>
+    <message>
+        <source>P-value, shares</source>
+        <translation>p-Wert, Anteile</translation>
+    </message>
+    <message>
+        <source>P-value, time course</source>
+        <translation>p-Wert, Verlauf</translation>
+    </message>
+    <message>
+        <source>X-height</source>
+        <translation>x-Höhe</translation>
+    </message>
+    <message>
+        <source>X-height of its smallest text.</source>
+        <translation>x-Höhe des kleinsten Textes.</translation>
+    </message>
+    <message>
+        <source>a number from {} to {}</source>
+        <translation>eine Zahl von {} bis {}</translation>
+    </message>
+    <message>
+        <source>child</source>
+        <translation>Nachkomme</translation>
+    </message>
+    <message>
+        <source>full</source>
+        <translation>voll verträglich</translation>
+    </message>
+    <message>
+        <source>grandchild</source>
+        <translation>Enkel</translation>
+    </message>
+    <message>
+        <source>half</source>
+        <translation>halb verträglich</translation>
+    </message>
+    <message>
+        <source>remark</source>
+        <translation>Bemerkung</translation>
+    </message>
+    <message>
+        <source>seeds sound</source>
+        <translation>volle Samen</translation>
+    </message>
+    <message>
+        <source>share</source>
+        <translation>Anteil</translation>
+    </message>
+    <message>
+        <source>stratification c</source>
+        <translation>Stratifikation (°C)</translation>
     </message>
 </context>
 </TS>
