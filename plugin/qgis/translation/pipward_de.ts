@@ -4839,10 +4839,6 @@
         <translation>Tageswetter</translation>
     </message>
     <message>
-        <source>Dashed box: no observations of its own, taken from its parents or the orchard&apos;s mean.</source>
-        <translation>Gestrichelter Kasten: keine eigenen Beobachtungen, von den Eltern oder dem Mittel des Obstgartens übernommen.</translation>
-    </message>
-    <message>
         <source>Date of harvest.</source>
         <translation>Datum der Ernte.</translation>
     </message>
@@ -6079,10 +6075,6 @@
         <translation>Auf dieser Seite</translation>
     </message>
     <message>
-        <source>On {} of these days the temperature was never measured on earth.</source>
-        <translation>An {} dieser Tage steht eine Temperatur, die auf der Erde nie gemessen wurde.</translation>
-    </message>
-    <message>
         <source>On {} of these days the lowest temperature is above the highest.</source>
         <translation>An {} dieser Tage liegt die tiefste Temperatur über der höchsten.</translation>
     </message>
@@ -6293,10 +6285,6 @@
     <message>
         <source>Remove all but one.</source>
         <translation>Alle bis auf eines entfernen.</translation>
-    </message>
-    <message>
-        <source>Remove the days if it is a sign for a missing value, or correct them; temperatures are in degrees Celsius.</source>
-        <translation>Die Tage entfernen, wenn es ein Zeichen für fehlende Werte ist, oder berichtigen; Temperaturen sind in Grad Celsius.</translation>
     </message>
     <message>
         <source>Remove the trigger, or copy the tables into a new book. Nothing was changed.</source>
@@ -7211,10 +7199,6 @@
         <translation>Die Zeile wurde geändert oder entfernt, seit das Buch gelesen wurde.</translation>
     </message>
     <message>
-        <source>The row was changed since it was recorded; it was not changed.</source>
-        <translation>Die Zeile wurde seit dem Erfassen geändert; sie blieb unverändert.</translation>
-    </message>
-    <message>
         <source>The row would have {:.0f} positions.</source>
         <translation>Die Reihe hätte {} Positionen.</translation>
     </message>
@@ -8053,10 +8037,6 @@
     <message>
         <source>block {}</source>
         <translation>Quartier {}</translation>
-    </message>
-    <message>
-        <source>estimated from relatives</source>
-        <translation>von Verwandten geschätzt</translation>
     </message>
     <message>
         <source>from both parents</source>
@@ -9723,10 +9703,6 @@
         <translation>{}.</translation>
     </message>
     <message>
-        <source>● own observations, and their number; ○&#xa0;estimated from relatives. Seed, pollen: its role in the wanted crosses. Dates on the axis are Mondays.</source>
-        <translation>● eigene Beobachtungen und ihre Zahl; ○&#xa0;von Verwandten geschätzt. Samen, Pollen: die Rolle in den gewünschten Kreuzungen. Tage an der Achse sind Montage.</translation>
-    </message>
-    <message>
         <source>header</source>
         <translation>Kopfzeile</translation>
     </message>
@@ -11241,10 +11217,6 @@
     <message>
         <source>This position cannot be drawn in the book&apos;s coordinates.</source>
         <translation>Diese Position lässt sich in den Koordinaten des Buchs nicht zeichnen.</translation>
-    </message>
-    <message>
-        <source>To fit, the x-height is below {:.1f} mm: hard to read.</source>
-        <translation>Damit alles passt, ist die x-Höhe kleiner als {} mm: schwer zu lesen.</translation>
     </message>
     <message>
         <source>To sow or give away</source>
@@ -13771,10 +13743,6 @@
         <translation>Vorsicht.</translation>
     </message>
     <message>
-        <source>Remark.</source>
-        <translation>Bemerkung.</translation>
-    </message>
-    <message>
         <source>Caution for this task.</source>
         <translation>Vorsicht bei dieser Aufgabe.</translation>
     </message>
@@ -14571,14 +14539,6 @@
         <translation>Handbuchwert; er gilt, solange nichts gezählt ist.</translation>
     </message>
     <message>
-        <source>P-value, shares</source>
-        <translation>p-Wert, Anteile</translation>
-    </message>
-    <message>
-        <source>P-value, time course</source>
-        <translation>p-Wert, Verlauf</translation>
-    </message>
-    <message>
         <source>X-height</source>
         <translation>x-Höhe</translation>
     </message>
@@ -14589,10 +14549,6 @@
     <message>
         <source>a number from {} to {}</source>
         <translation>eine Zahl von {} bis {}</translation>
-    </message>
-    <message>
-        <source>child</source>
-        <translation>Nachkomme</translation>
     </message>
     <message>
         <source>full</source>
@@ -14621,6 +14577,50 @@
     <message>
         <source>stratification c</source>
         <translation>Stratifikation (°C)</translation>
+    </message>
+    <message>
+        <source>A sport, blend or unknown parent on which the share depends.</source>
+        <translation>Mutante, Pollenmischung oder unbekannter Elter, von denen der Anteil abhängt.</translation>
+    </message>
+    <message>
+        <source>Dashed box: no observations of its own, estimated from its parents or the orchard&apos;s mean.</source>
+        <translation>Gestrichelter Kasten: keine eigenen Beobachtungen, aus den Eltern oder dem Mittel des Obstgartens geschätzt.</translation>
+    </message>
+    <message>
+        <source>On {} of these days stands a temperature that was never measured on earth.</source>
+        <translation>An {} dieser Tage steht eine Temperatur, die auf der Erde nie gemessen wurde.</translation>
+    </message>
+    <message>
+        <source>P value, shares</source>
+        <translation>p-Wert, Anteile</translation>
+    </message>
+    <message>
+        <source>P value, time course</source>
+        <translation>p-Wert, Verlauf</translation>
+    </message>
+    <message>
+        <source>Position on the page</source>
+        <translation>Position auf der Seite</translation>
+    </message>
+    <message>
+        <source>Remove the days if it stands for a missing value, or correct them; temperatures are in degrees Celsius.</source>
+        <translation>Die Tage entfernen, wenn sie für einen fehlenden Wert steht, oder berichtigen; Temperaturen sind in Grad Celsius.</translation>
+    </message>
+    <message>
+        <source>The row was changed after it was recorded; it was left as it is.</source>
+        <translation>Die Zeile wurde nach dem Erfassen geändert; sie bleibt, wie sie ist.</translation>
+    </message>
+    <message>
+        <source>The text fits only with an x-height below {:.1f} mm: hard to read.</source>
+        <translation>Der Text passt nur mit einer x-Höhe unter {:.1f} mm: schwer zu lesen.</translation>
+    </message>
+    <message>
+        <source>● own observations, and their number; ○&#xa0;estimated. Seed, pollen: its role in the wanted crosses. Dates on the axis are Mondays.</source>
+        <translation>● eigene Beobachtungen und ihre Zahl; ○&#xa0;geschätzt. Samen, Pollen: die Rolle in den gewünschten Kreuzungen. Tage an der Achse sind Montage.</translation>
+    </message>
+    <message>
+        <source>offspring</source>
+        <translation>Nachkomme</translation>
     </message>
 </context>
 </TS>
