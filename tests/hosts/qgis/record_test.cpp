@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-2.0-or-later
-// Noting at a tree, without a desktop around it: the choices, the form, the way into the book and back.
+// Recording at a tree, without a desktop around it: the choices, the form, the way into the book and back.
 #include <gtest/gtest.h>
 #include <qgsapplication.h>
 #include <qgsmapcanvas.h>
