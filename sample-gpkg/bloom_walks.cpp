@@ -80,25 +80,26 @@ std::vector<const Tree*> trees_in(const std::vector<Tree>& trees, const std::str
     return found;
 }
 
-BloomNote written(const Walk& walk, Day day, const Tree& tree, const StageSpan& stage, RandomSource& source) {
-    BloomNote note;
-    note.noted_on = day;
-    note.bbch = {stage.bbch};
-    note.observer = walk.observer;
+BloomObservation written(const Walk& walk, Day day, const Tree& tree, const StageSpan& stage,
+                         RandomSource& source) {
+    BloomObservation observation;
+    observation.observed_on = day;
+    observation.bbch = {stage.bbch};
+    observation.observer = walk.observer;
     if (source.chance(single_tree_chance)) {
-        note.tree = tree.label;
+        observation.tree = tree.label;
     } else {
-        note.accession = tree.accession;
+        observation.accession = tree.accession;
     }
     if (stage.open_percent >= 0 && source.chance(count_chance)) {
-        note.open_percent = stage.open_percent;
+        observation.open_percent = stage.open_percent;
     }
-    return note;
+    return observation;
 }
 
 /// Nothing where the walker passes by, or sees a stage that has no word.
-std::optional<BloomNote> note_of(const Walk& walk, Day day, const Parent& parent,
-                                 const std::vector<Tree>& trees, TrueBloom& bloom) {
+std::optional<BloomObservation> observation_of(const Walk& walk, Day day, const Parent& parent,
+                                               const std::vector<Tree>& trees, TrueBloom& bloom) {
     const auto here = trees_in(trees, walk.block, parent.name, day);
     RandomSource source(fmt::format("note {} {} {}", walk.observer, to_iso(day), parent.name));
     const auto spring = static_cast<std::size_t>(parts_of(day).year - first_spring);
@@ -111,61 +112,65 @@ std::optional<BloomNote> note_of(const Walk& walk, Day day, const Parent& parent
     return stage == nullptr ? std::nullopt : std::optional{written(walk, day, tree, *stage, source)};
 }
 
-std::vector<BloomNote> notes_of(const Walk& walk, Day day, const std::vector<Tree>& trees, TrueBloom& bloom) {
-    std::vector<BloomNote> notes;
+std::vector<BloomObservation> observations_of(const Walk& walk, Day day, const std::vector<Tree>& trees,
+                                              TrueBloom& bloom) {
+    std::vector<BloomObservation> observations;
     for (const auto& parent : parents()) {
-        if (parent.noted_from == 0 || parent.noted_from > parts_of(day).year) {
+        if (parent.observed_from == 0 || parent.observed_from > parts_of(day).year) {
             continue;
         }
-        if (auto note = note_of(walk, day, parent, trees, bloom)) {
-            notes.push_back(std::move(*note));
+        if (auto observation = observation_of(walk, day, parent, trees, bloom)) {
+            observations.push_back(std::move(*observation));
         }
     }
-    return notes;
+    return observations;
 }
 
 constexpr auto mistaken_accession = "Tansy Lane";
 constexpr int mistaken_year = 2021;
 
-bool is_of(const BloomNote& note, const std::vector<Tree>& trees, const std::string& accession, int year) {
-    const bool named = note.accession == accession;
-    const bool on_its_tree = note.tree && std::ranges::any_of(trees, [&](const Tree& tree) {
-                                 return tree.label == *note.tree && tree.accession == accession;
+bool is_of(const BloomObservation& observation, const std::vector<Tree>& trees, const std::string& accession,
+           int year) {
+    const bool named = observation.accession == accession;
+    const bool on_its_tree = observation.tree && std::ranges::any_of(trees, [&](const Tree& tree) {
+                                 return tree.label == *observation.tree && tree.accession == accession;
                              });
-    return (named || on_its_tree) && parts_of(note.noted_on).year == year;
+    return (named || on_its_tree) && parts_of(observation.observed_on).year == year;
 }
 
 /// Full bloom of one tree, noted on the right day but typed with the next month's number.
-void plant_mistake(std::vector<BloomNote>& notes, const std::vector<Tree>& trees, TrueBloom& bloom) {
-    std::erase_if(
-        notes, [&](const BloomNote& note) { return is_of(note, trees, mistaken_accession, mistaken_year); });
+void plant_mistake(std::vector<BloomObservation>& observations, const std::vector<Tree>& trees,
+                   TrueBloom& bloom) {
+    std::erase_if(observations, [&](const BloomObservation& observation) {
+        return is_of(observation, trees, mistaken_accession, mistaken_year);
+    });
     const auto& parent = parent_named(mistaken_accession);
     auto typed = parts_of(bloom.day_at(parent, mistaken_year, 0, 0));
     typed.month += 1;
-    BloomNote note;
-    note.tree = trees_of(trees, mistaken_accession, *make_day({mistaken_year, 5, 1})).front();
-    note.noted_on = *make_day(typed);
-    note.bbch = full_bloom;
-    note.observer = walks()[0].observer;
-    notes.push_back(note);
+    BloomObservation observation;
+    observation.tree = trees_of(trees, mistaken_accession, *make_day({mistaken_year, 5, 1})).front();
+    observation.observed_on = *make_day(typed);
+    observation.bbch = full_bloom;
+    observation.observer = walks()[0].observer;
+    observations.push_back(observation);
 }
 
 }  // namespace
 
-std::vector<BloomNote> bloom_notes(const std::vector<Tree>& trees, TrueBloom& bloom) {
-    std::vector<BloomNote> notes;
+std::vector<BloomObservation> bloom_observations(const std::vector<Tree>& trees, TrueBloom& bloom) {
+    std::vector<BloomObservation> observations;
     const int springs = static_cast<int>(diligence.size());
     for (int year = first_spring; year < first_spring + springs; ++year) {
         for (const auto& walk : walks()) {
             for (const Day day : walk_days(walk, year, bloom)) {
-                const auto more = notes_of(walk, day, trees, bloom);
-                notes.insert(notes.end(), more.begin(), more.end());
+                const auto more = observations_of(walk, day, trees, bloom);
+                observations.insert(observations.end(), more.begin(), more.end());
             }
         }
     }
-    plant_mistake(notes, trees, bloom);
-    std::ranges::stable_sort(notes, {}, &BloomNote::noted_on);
-    return notes;
+    plant_mistake(observations, trees, bloom);
+    std::ranges::stable_sort(observations, {}, &BloomObservation::observed_on);
+    return observations;
 }
 
 }  // namespace pipward::larkfold

@@ -87,7 +87,7 @@ Table accessions(const Orchard& orchard) {
                                 {"sport_of", [](auto& r) { return cell(r.sport_of); }},
                                 {"seed_ripe_days", [](auto& r) { return whole(r.seed_ripe_days); }},
                                 {"protected_until", [](auto& r) { return cell(r.protected_until); }},
-                                {"note", [](auto& r) { return cell(r.note); }}});
+                                {"remark", [](auto& r) { return cell(r.remark); }}});
 }
 
 Table blends(const Orchard& orchard) {
@@ -111,18 +111,18 @@ Table trees(const Orchard& orchard) {
                            {"placed_by", [](auto& r) { return word(r.placed_by); }},
                            {"accuracy_m", [](auto& r) { return amount(r.accuracy); }},
                            {"elevation_m", [](auto& r) { return amount(r.elevation); }},
-                           {"note", [](auto& r) { return cell(r.note); }}});
+                           {"remark", [](auto& r) { return cell(r.remark); }}});
 }
 
-Table bloom_notes(const Orchard& orchard) {
-    return table_of<BloomNote>("bloom_note", orchard.bloom_notes,
-                               {{"tree", [](auto& r) { return cell(r.tree); }},
-                                {"accession", [](auto& r) { return cell(r.accession); }},
-                                {"noted_on", [](auto& r) { return Cell{r.noted_on}; }},
-                                {"bbch", [](auto& r) { return whole(r.bbch.code); }},
-                                {"open_percent", [](auto& r) { return cell(r.open_percent); }},
-                                {"observer", [](auto& r) { return cell(r.observer); }},
-                                {"note", [](auto& r) { return cell(r.note); }}});
+Table bloom_observations(const Orchard& orchard) {
+    return table_of<BloomObservation>("bloom_observation", orchard.bloom_observations,
+                                      {{"tree", [](auto& r) { return cell(r.tree); }},
+                                       {"accession", [](auto& r) { return cell(r.accession); }},
+                                       {"observed_on", [](auto& r) { return Cell{r.observed_on}; }},
+                                       {"bbch", [](auto& r) { return whole(r.bbch.code); }},
+                                       {"open_percent", [](auto& r) { return cell(r.open_percent); }},
+                                       {"observer", [](auto& r) { return cell(r.observer); }},
+                                       {"remark", [](auto& r) { return cell(r.remark); }}});
 }
 
 Table weather_days(const Orchard& orchard) {
@@ -142,20 +142,20 @@ Table cross_goals(const Orchard& orchard) {
                                 {"pollen_parent", [](auto& r) { return text(r.pollen_parent); }},
                                 {"seedlings_wanted", [](auto& r) { return whole(r.seedlings_wanted); }},
                                 {"priority", [](auto& r) { return whole(r.priority); }},
-                                {"note", [](auto& r) { return cell(r.note); }}});
+                                {"remark", [](auto& r) { return cell(r.remark); }}});
 }
 
 Table pollen_lots(const Orchard& orchard) {
     return table_of<PollenLot>("pollen_lot", orchard.pollen_lots,
                                {{"code", [](auto& r) { return text(r.code); }},
                                 {"donor", [](auto& r) { return text(r.donor); }},
-                                {"gathered_on", [](auto& r) { return Cell{r.gathered_on}; }},
+                                {"collected_on", [](auto& r) { return Cell{r.collected_on}; }},
                                 {"flowers", [](auto& r) { return whole(r.flowers); }},
                                 {"mass_mg", [](auto& r) { return amount(r.mass); }},
                                 {"store", [](auto& r) { return word(r.store); }},
                                 {"humidity_percent", [](auto& r) { return cell(r.humidity_percent); }},
                                 {"used_up_on", [](auto& r) { return cell(r.used_up_on); }},
-                                {"note", [](auto& r) { return cell(r.note); }}});
+                                {"remark", [](auto& r) { return cell(r.remark); }}});
 }
 
 Table pollen_tests(const Orchard& orchard) {
@@ -171,51 +171,52 @@ Table pollinations(const Orchard& orchard) {
                                  {{"tag", [](auto& r) { return text(r.tag); }},
                                   {"cross", [](auto& r) { return text(r.cross); }},
                                   {"tree", [](auto& r) { return text(r.tree); }},
-                                  {"worked_on", [](auto& r) { return Cell{r.worked_on}; }},
+                                  {"pollinated_on", [](auto& r) { return Cell{r.pollinated_on}; }},
                                   {"flowers", [](auto& r) { return whole(r.flowers); }},
                                   {"lot", [](auto& r) { return cell(r.lot); }},
                                   {"pass", [](auto& r) { return whole(r.pass); }},
-                                  {"note", [](auto& r) { return cell(r.note); }}});
+                                  {"remark", [](auto& r) { return cell(r.remark); }}});
 }
 
 Table fruits(const Orchard& orchard) {
     return table_of<Fruit>("fruit", orchard.fruits,
                            {{"tag", [](auto& r) { return text(r.tag); }},
-                            {"picked_on", [](auto& r) { return Cell{r.picked_on}; }},
+                            {"harvested_on", [](auto& r) { return Cell{r.harvested_on}; }},
                             {"fruits", [](auto& r) { return whole(r.fruits); }},
                             {"seeds_sound", [](auto& r) { return whole(r.seeds_sound); }},
                             {"seeds_empty", [](auto& r) { return whole(r.seeds_empty); }},
-                            {"note", [](auto& r) { return cell(r.note); }}});
+                            {"remark", [](auto& r) { return cell(r.remark); }}});
 }
 
 Table seed_lots(const Orchard& orchard) {
-    return table_of<SeedLot>("seed_lot", orchard.seed_lots,
-                             {{"code", [](auto& r) { return text(r.code); }},
-                              {"cross", [](auto& r) { return text(r.cross); }},
-                              {"seeds", [](auto& r) { return whole(r.seeds); }},
-                              {"from_tags", [](auto& r) { return cell(r.from_tags); }},
-                              {"washed_on", [](auto& r) { return cell(r.washed_on); }},
-                              {"cold_from", [](auto& r) { return cell(r.cold_from); }},
-                              {"cold_c", [](auto& r) { return r.cold ? Cell{r.cold->degrees} : Cell{}; }},
-                              {"cold_to", [](auto& r) { return cell(r.cold_to); }},
-                              {"treatment", [](auto& r) { return cell(r.treatment); }},
-                              {"medium", [](auto& r) { return cell(r.medium); }},
-                              {"note", [](auto& r) { return cell(r.note); }}});
+    return table_of<SeedLot>(
+        "seed_lot", orchard.seed_lots,
+        {{"code", [](auto& r) { return text(r.code); }},
+         {"cross", [](auto& r) { return text(r.cross); }},
+         {"seeds", [](auto& r) { return whole(r.seeds); }},
+         {"from_tags", [](auto& r) { return cell(r.from_tags); }},
+         {"washed_on", [](auto& r) { return cell(r.washed_on); }},
+         {"stratified_from", [](auto& r) { return cell(r.stratified_from); }},
+         {"stratification_c", [](auto& r) { return r.cold ? Cell{r.cold->degrees} : Cell{}; }},
+         {"stratified_to", [](auto& r) { return cell(r.stratified_to); }},
+         {"treatment", [](auto& r) { return cell(r.treatment); }},
+         {"medium", [](auto& r) { return cell(r.medium); }},
+         {"remark", [](auto& r) { return cell(r.remark); }}});
 }
 
-Table sprout_counts(const Orchard& orchard) {
-    return table_of<SproutCount>("sprout_count", orchard.sprout_counts,
-                                 {{"lot", [](auto& r) { return text(r.lot); }},
-                                  {"counted_on", [](auto& r) { return Cell{r.counted_on}; }},
-                                  {"sprouted", [](auto& r) { return whole(r.sprouted); }}});
+Table germination_counts(const Orchard& orchard) {
+    return table_of<GerminationCount>("germination_count", orchard.germination_counts,
+                                      {{"lot", [](auto& r) { return text(r.lot); }},
+                                       {"counted_on", [](auto& r) { return Cell{r.counted_on}; }},
+                                       {"germinated", [](auto& r) { return whole(r.germinated); }}});
 }
 
-Table seeds_out(const Orchard& orchard) {
-    return table_of<SeedOut>("seed_out", orchard.seeds_out,
-                             {{"lot", [](auto& r) { return text(r.lot); }},
-                              {"on_day", [](auto& r) { return Cell{r.on_day}; }},
-                              {"seeds", [](auto& r) { return whole(r.seeds); }},
-                              {"note", [](auto& r) { return cell(r.note); }}});
+Table seed_withdrawals(const Orchard& orchard) {
+    return table_of<SeedWithdrawal>("seed_withdrawal", orchard.seed_withdrawals,
+                                    {{"lot", [](auto& r) { return text(r.lot); }},
+                                     {"withdrawn_on", [](auto& r) { return Cell{r.withdrawn_on}; }},
+                                     {"seeds", [](auto& r) { return whole(r.seeds); }},
+                                     {"remark", [](auto& r) { return cell(r.remark); }}});
 }
 
 Table trait_scores(const Orchard& orchard) {
@@ -224,7 +225,7 @@ Table trait_scores(const Orchard& orchard) {
                                  {"scored_on", [](auto& r) { return Cell{r.scored_on}; }},
                                  {"trait", [](auto& r) { return text(r.trait); }},
                                  {"score", [](auto& r) { return Cell{r.score}; }},
-                                 {"note", [](auto& r) { return cell(r.note); }}});
+                                 {"remark", [](auto& r) { return cell(r.remark); }}});
 }
 
 struct Laid {
@@ -247,10 +248,11 @@ std::vector<Laid> laid_rows() {
 }  // namespace
 
 std::vector<Table> record_tables(const Orchard& orchard) {
-    return {stations(orchard),      accessions(orchard),   blends(orchard),      trees(orchard),
-            bloom_notes(orchard),   weather_days(orchard), cross_goals(orchard), pollen_lots(orchard),
-            pollen_tests(orchard),  pollinations(orchard), fruits(orchard),      seed_lots(orchard),
-            sprout_counts(orchard), seeds_out(orchard),    trait_scores(orchard)};
+    return {
+        stations(orchard),           accessions(orchard),       blends(orchard),      trees(orchard),
+        bloom_observations(orchard), weather_days(orchard),     cross_goals(orchard), pollen_lots(orchard),
+        pollen_tests(orchard),       pollinations(orchard),     fruits(orchard),      seed_lots(orchard),
+        germination_counts(orchard), seed_withdrawals(orchard), trait_scores(orchard)};
 }
 
 std::vector<Table> ground_tables() {

@@ -9,7 +9,7 @@ namespace pipward::larkfold {
 namespace {
 
 CrossGoal goal(std::string code, int season, std::string seed_parent, std::string pollen_parent, int wanted,
-               int priority, std::string note = {}) {
+               int priority, std::string remark = {}) {
     CrossGoal made;
     made.code = std::move(code);
     made.season = {season};
@@ -17,8 +17,8 @@ CrossGoal goal(std::string code, int season, std::string seed_parent, std::strin
     made.pollen_parent = std::move(pollen_parent);
     made.seedlings_wanted = wanted;
     made.priority = priority;
-    if (!note.empty()) {
-        made.note = std::move(note);
+    if (!remark.empty()) {
+        made.remark = std::move(remark);
     }
     return made;
 }
@@ -34,7 +34,7 @@ struct LotStory {
     Store store = Store::freezer;
     double humidity_percent = 0;
     std::string used_up_on;  ///< empty while there is some
-    std::string note;
+    std::string remark;
 };
 
 const std::vector<LotStory>& lot_stories() {
@@ -53,14 +53,14 @@ PollenLot lot_of(const LotStory& story, TrueBloom& bloom) {
     PollenLot lot;
     lot.code = story.code;
     lot.donor = story.donor;
-    lot.gathered_on = bloom.day_at(parent_named(story.donor), story.spring, 0, balloon_degree_days);
+    lot.collected_on = bloom.day_at(parent_named(story.donor), story.spring, 0, balloon_degree_days);
     lot.flowers = story.flowers;
     lot.mass = Milligrams{story.mass_mg};
     lot.store = story.store;
     lot.humidity_percent = story.humidity_percent;
     lot.used_up_on = parse_iso_day(story.used_up_on);
-    if (!story.note.empty()) {
-        lot.note = story.note;
+    if (!story.remark.empty()) {
+        lot.remark = story.remark;
     }
     return lot;
 }
@@ -82,7 +82,7 @@ constexpr int drying_days = 3;
 std::vector<CrossGoal> cross_goals() {
     return {
         goal("16-01", 2016, "Tansy Lane", "Wrenlea", 40, 1),
-        goal("17-01", 2017, "Larkfold Red", "Early Mix", 60, 1),
+        goal("17-01", 2017, "Larkfold Red", "Larkfold Mix", 60, 1),
         goal("17-02", 2017, "Dapplestead", "Greywether", 30, 2),
         goal("24-01", 2024, "Kettlefen", "Marlside", 80, 1, "Seed treatments compared."),
         goal("24-02", 2024, "Larkfold Red", "Wrenlea", 60, 2),
@@ -94,7 +94,7 @@ std::vector<CrossGoal> cross_goals() {
         goal("26-03", 2026, "Mossgate Late", "Owlcombe", 80, 1, "A late keeper with early fruit set."),
         goal("26-04", 2026, "Larkfold Early", "Ridgewhistle", 50, 1, "The two ends of the bloom."),
         goal("26-05", 2026, "Owlcombe", "Mossgate Late", 40, 2, "No pollen of Mossgate Late was kept."),
-        goal("26-06", 2026, "Kettlefen", "Early Mix", 100, 2),
+        goal("26-06", 2026, "Kettlefen", "Larkfold Mix", 100, 2),
         goal("26-07", 2026, "Larkfold Red", "Tansy Lane", 40, 3, "They share S3."),
         goal("26-08", 2026, "Dapplestead", "LF 08-041", 40, 3),
         goal("26-09", 2026, "Greywether", "Quillet", 20, 3, "To see whether any seed comes."),
@@ -102,7 +102,7 @@ std::vector<CrossGoal> cross_goals() {
         goal("26-11", 2026, "Larkfold Early", "Greywether", 40, 2, "Is the old lot still good enough?"),
         goal("26-12", 2026, "LF 11-023", "Marlside", 30, 3),
         goal("26-13", 2026, "Ridgewhistle", "16-01-04", 60, 2, "The first cross with our own seedling."),
-        goal("26-14", 2026, "Saltby", "Dapplestead", 20, 3),
+        goal("26-14", 2026, "Mirkendell", "Dapplestead", 20, 3),
         goal("27-01", 2027, "Larkfold Early", "Mossgate Late", 60, 1),
         goal("27-02", 2027, "Owlcombe", "Ridgewhistle", 40, 2),
         goal("27-03", 2027, "Mossgate Late", "LF 09-117", 50, 2, "Mother and child."),
@@ -115,7 +115,7 @@ PollenStore pollen_store(TrueBloom& bloom) {
     for (const auto& story : lot_stories()) {
         store.lots.push_back(lot_of(story, bloom));
     }
-    const auto fresh = [&](std::size_t lot) { return store.lots[lot].gathered_on + drying_days; };
+    const auto fresh = [&](std::size_t lot) { return store.lots[lot].collected_on + drying_days; };
     store.tests = {
         test("P-24-01", fresh(0), 200, 161),
         test("P-24-01", *make_day({2025, 4, 10}), 200, 132),

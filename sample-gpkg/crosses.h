@@ -15,7 +15,7 @@ struct PollenStore {
     std::vector<PollenLot> lots;
     std::vector<PollenTest> tests;
 };
-/// Gathered at the balloon stage of the donor's true bloom.
+/// Collected at the balloon stage of the donor's true bloom.
 PollenStore pollen_store(TrueBloom& bloom);
 
 }  // namespace pipward::larkfold

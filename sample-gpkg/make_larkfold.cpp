@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: MIT
-// Makes the made-up Larkfold Orchard anew: make-larkfold BOOK [CSV]
+// Makes the made-up Larkfold Orchard again: make-larkfold BOOK [CSV]
 //   BOOK  the orchard book to write, a .gpkg; an older one of that name is replaced
 //   CSV   the days after the book's last observed one, for trying an import of weather
 #include <cpl_conv.h>
@@ -18,7 +18,7 @@
 #include "parents.h"
 #include "past_crosses.h"
 #include "pipward/book/book.h"
-#include "pipward/operation/book/dress_book.h"
+#include "pipward/operation/book/style_book.h"
 #include "planting.h"
 #include "seedlings.h"
 #include "site.h"
@@ -49,7 +49,7 @@ void grow(Orchard& orchard) {
 }
 
 void work(Orchard& orchard, TrueBloom& bloom) {
-    orchard.bloom_notes = bloom_notes(orchard.trees, bloom);
+    orchard.bloom_observations = bloom_observations(orchard.trees, bloom);
     orchard.goals = cross_goals();
     auto store = pollen_store(bloom);
     orchard.pollen_lots = std::move(store.lots);
@@ -58,8 +58,8 @@ void work(Orchard& orchard, TrueBloom& bloom) {
     orchard.pollinations = std::move(past.pollinations);
     orchard.fruits = std::move(past.fruits);
     orchard.seed_lots = std::move(past.seed_lots);
-    orchard.sprout_counts = std::move(past.sprout_counts);
-    orchard.seeds_out = std::move(past.seeds_out);
+    orchard.germination_counts = std::move(past.germination_counts);
+    orchard.seed_withdrawals = std::move(past.seed_withdrawals);
     orchard.trait_scores = seedling_scores(orchard.trees);
 }
 
@@ -72,7 +72,7 @@ void write_book(const std::string& path, const Orchard& orchard) {
     for (const auto& table : record_tables(orchard)) {
         book::append_rows(path, table);
     }
-    operation::dress_book(path);
+    operation::style_book(path);
 }
 
 void write_later_days(const std::string& path, const TrueWeather& weather) {

@@ -21,10 +21,10 @@ struct Parent {
     int ploidy = 0;
     int seed_ripe_days = 0;
     std::string protected_until{};
-    std::string note{};
+    std::string remark{};
     double chill_portions = 0;  ///< hidden: winter chill before warmth counts
     double heat = 0;            ///< hidden: growing degree hours (ASYMCUR) from then to full bloom
-    int noted_from = 0;         ///< hidden: the first spring in which anyone notes its bloom; 0 for never
+    int observed_from = 0;      ///< hidden: the first spring in which anyone notes its bloom; 0 for never
 };
 
 std::span<const Parent> parents();

@@ -13,11 +13,11 @@
 namespace pipward::larkfold {
 namespace {
 
-/// What was done to one part of a cross's seed, and how well it sprouted for it.
+/// What was done to one part of a cross's seed, and how well it germinated for it.
 struct Treatment {
     std::string words;
     std::string medium;
-    double sprouting = 0.8;
+    double germination = 0.8;
 };
 
 struct Story {
@@ -51,8 +51,8 @@ const std::vector<Story>& stories() {
 constexpr double empty_seeds = 1.2;  // a fruit
 constexpr int possible_seeds = 10;   // two in each of five cells
 constexpr int drying_days = 60;      // from washing to the cold, at the least
-constexpr int cold_days = 84;
-constexpr double lost_after_sprouting = 0.08;
+constexpr int stratified_days = 84;
+constexpr double lost_after_germination = 0.08;
 
 bool has_happened(Day day) {
     return day <= demonstration_day();
@@ -73,7 +73,7 @@ void work_flowers(const Story& story, const std::vector<Tree>& trees, TrueBloom&
         work.tag = fmt::format("{}-{}", story.cross, static_cast<char>('a' + tag));
         work.cross = story.cross;
         work.tree = label;
-        work.worked_on = bloom.day_at(parent, story.spring, warmer, -12) + source.whole(0, 2);
+        work.pollinated_on = bloom.day_at(parent, story.spring, warmer, -12) + source.whole(0, 2);
         work.flowers = source.whole(40, 75);
         work.pass = 1;
         if (!story.lot.empty()) {
@@ -86,15 +86,15 @@ void work_flowers(const Story& story, const std::vector<Tree>& trees, TrueBloom&
 Fruit fruit_of(const Story& story, const Pollination& work, RandomSource& source) {
     Fruit fruit;
     fruit.tag = work.tag;
-    fruit.picked_on =
-        work.worked_on + *accession_of(parent_named(story.seed_parent)).seed_ripe_days + source.whole(0, 6);
+    fruit.harvested_on = work.pollinated_on + *accession_of(parent_named(story.seed_parent)).seed_ripe_days +
+                         source.whole(0, 6);
     fruit.fruits = source.successes(work.flowers, story.fruit_set);
     fruit.seeds_sound = source.successes(fruit.fruits * possible_seeds, story.sound_seeds / possible_seeds);
     fruit.seeds_empty = source.successes(fruit.fruits * possible_seeds, empty_seeds / possible_seeds);
     return fruit;
 }
 
-void pick_fruit(const Story& story, PastCrosses& past) {
+void harvest_fruit(const Story& story, PastCrosses& past) {
     RandomSource source("fruit " + story.cross);
     for (const auto& work : past.pollinations) {
         if (work.cross == story.cross) {
@@ -106,7 +106,7 @@ void pick_fruit(const Story& story, PastCrosses& past) {
 /// Seed of a cross, all tags together.
 struct Harvest {
     int seeds = 0;
-    Day last_picked;
+    Day last_harvested;
     std::string tags;
 };
 
@@ -115,51 +115,51 @@ Harvest harvest_of(const Story& story, const PastCrosses& past) {
     for (const auto& fruit : past.fruits) {
         if (fruit.tag.starts_with(story.cross + "-")) {
             harvest.seeds += *fruit.seeds_sound;
-            harvest.last_picked = std::max(harvest.last_picked, fruit.picked_on);
+            harvest.last_harvested = std::max(harvest.last_harvested, fruit.harvested_on);
             harvest.tags += (harvest.tags.empty() ? "" : " ") + fruit.tag;
         }
     }
     return harvest;
 }
 
-void count_sprouts(const SeedLot& lot, const Treatment& treatment, PastCrosses& past) {
-    RandomSource source("sprouts " + lot.code);
-    const int in_the_end = source.successes(lot.seeds, treatment.sprouting);
+void count_germinated(const SeedLot& lot, const Treatment& treatment, PastCrosses& past) {
+    RandomSource source("germinates " + lot.code);
+    const int in_the_end = source.successes(lot.seeds, treatment.germination);
     struct Count {
-        int days_after_cold;
-        double share;  // of the seeds that sprout in the end
+        int days_after_stratification;
+        double share;  // of the seeds that germinate in the end
     };
     constexpr std::array<Count, 4> counts{{{-14, 0.10}, {0, 0.42}, {14, 0.82}, {28, 1.0}}};
-    for (const auto& [after_cold, share] : counts) {
-        const Day day = *lot.cold_to + after_cold;
+    for (const auto& [after_stratification, share] : counts) {
+        const Day day = *lot.stratified_to + after_stratification;
         if (has_happened(day)) {
-            past.sprout_counts.push_back(
-                {.lot = lot.code, .counted_on = day, .sprouted = static_cast<int>(in_the_end * share)});
+            past.germination_counts.push_back(
+                {.lot = lot.code, .counted_on = day, .germinated = static_cast<int>(in_the_end * share)});
         }
     }
 }
 
-SeedOut seed_out(const std::string& lot, Day day, int seeds, const std::string& note) {
-    SeedOut out;
+SeedWithdrawal seed_withdrawal(const std::string& lot, Day day, int seeds, const std::string& remark) {
+    SeedWithdrawal out;
     out.lot = lot;
-    out.on_day = day;
+    out.withdrawn_on = day;
     out.seeds = seeds;
-    out.note = note;
+    out.remark = remark;
     return out;
 }
 
-/// Sprouted seed is potted after the last count; what has not sprouted by then is thrown away.
+/// Germinated seed is potted after the last count; what has not germinated by then is thrown away.
 void take_out(const SeedLot& lot, PastCrosses& past) {
-    const Day day = *lot.cold_to + 35;
+    const Day day = *lot.stratified_to + 35;
     if (!has_happened(day)) {
         return;
     }
     RandomSource source("potted " + lot.code);
-    const int sprouted = past.sprout_counts.back().sprouted;
-    const int broken = source.successes(sprouted, lost_after_sprouting);
-    past.seeds_out.push_back(seed_out(lot.code, day, sprouted - broken, "potted"));
-    past.seeds_out.push_back(
-        seed_out(lot.code, day, lot.seeds - sprouted + broken, "not sprouted, rotten or broken"));
+    const int germinated = past.germination_counts.back().germinated;
+    const int broken = source.successes(germinated, lost_after_germination);
+    past.seed_withdrawals.push_back(seed_withdrawal(lot.code, day, germinated - broken, "potted"));
+    past.seed_withdrawals.push_back(
+        seed_withdrawal(lot.code, day, lot.seeds - germinated + broken, "not germinated, rotten or broken"));
 }
 
 SeedLot lot_of(const Story& story, const Harvest& harvest, std::size_t part) {
@@ -171,10 +171,10 @@ SeedLot lot_of(const Story& story, const Harvest& harvest, std::size_t part) {
     lot.cross = story.cross;
     lot.seeds = harvest.seeds / parts + (static_cast<int>(part) < harvest.seeds % parts ? 1 : 0);
     lot.from_tags = harvest.tags;
-    lot.washed_on = harvest.last_picked + 5;
-    lot.cold_from = std::max(*make_day({story.spring, 11, 25}), *lot.washed_on + drying_days);
+    lot.washed_on = harvest.last_harvested + 5;
+    lot.stratified_from = std::max(*make_day({story.spring, 11, 25}), *lot.washed_on + drying_days);
     lot.cold = Celsius{3};
-    lot.cold_to = *lot.cold_from + cold_days;
+    lot.stratified_to = *lot.stratified_from + stratified_days;
     lot.medium = treatment.medium;
     if (!treatment.words.empty()) {
         lot.treatment = treatment.words;
@@ -187,7 +187,7 @@ void sow(const Story& story, PastCrosses& past) {
     for (std::size_t part = 0; part < story.treatments.size(); ++part) {
         const auto lot = lot_of(story, harvest, part);
         past.seed_lots.push_back(lot);
-        count_sprouts(lot, story.treatments[part], past);
+        count_germinated(lot, story.treatments[part], past);
         take_out(lot, past);
     }
 }
@@ -198,7 +198,7 @@ PastCrosses past_crosses(const std::vector<Tree>& trees, TrueBloom& bloom) {
     PastCrosses past;
     for (const auto& story : stories()) {
         work_flowers(story, trees, bloom, past);
-        pick_fruit(story, past);
+        harvest_fruit(story, past);
         sow(story, past);
     }
     return past;

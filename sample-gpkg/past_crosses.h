@@ -13,8 +13,8 @@ struct PastCrosses {
     std::vector<Pollination> pollinations;
     std::vector<Fruit> fruits;
     std::vector<SeedLot> seed_lots;
-    std::vector<SproutCount> sprout_counts;
-    std::vector<SeedOut> seeds_out;
+    std::vector<GerminationCount> germination_counts;
+    std::vector<SeedWithdrawal> seed_withdrawals;
 };
 
 /// Nothing is counted that lies after the demonstration day.

@@ -80,7 +80,7 @@ const std::vector<Planting>& parent_rows() {
          "half-dwarfing",
          computed,
          0.5,
-         {{"LF 09-117", 4}, {"LF 11-023", 3}, {"Saltby", 2}, {"Mossgate Late", 3}}},
+         {{"LF 09-117", 4}, {"LF 11-023", 3}, {"Mirkendell", 2}, {"Mossgate Late", 3}}},
         {1,
          3,
          "2010-03-28",
@@ -101,9 +101,9 @@ struct Exception {
 
 const std::vector<Exception>& exceptions() {
     static const std::vector<Exception> all{
-        {"LF 08-041", "2011-11-19", "dwarfing"},      {"Marlside", "2011-11-20", "dwarfing"},
-        {"LF 09-117", "2012-11-24", "half-dwarfing"}, {"LF 11-023", "2022-03-19", "half-dwarfing"},
-        {"Saltby", "2023-04-01", "half-dwarfing"},    {"Quillet", "2008-03-20", "half-dwarfing"},
+        {"LF 08-041", "2011-11-19", "dwarfing"},       {"Marlside", "2011-11-20", "dwarfing"},
+        {"LF 09-117", "2012-11-24", "half-dwarfing"},  {"LF 11-023", "2022-03-19", "half-dwarfing"},
+        {"Mirkendell", "2023-04-01", "half-dwarfing"}, {"Quillet", "2008-03-20", "half-dwarfing"},
         {"Ditch Crab", "2010-03-28", "seedling"},
     };
     return all;
@@ -112,7 +112,7 @@ const std::vector<Exception>& exceptions() {
 struct Removal {
     std::string label;
     std::string removed_on;
-    std::string note;
+    std::string remark;
 };
 
 const std::vector<Removal>& removals() {
@@ -158,7 +158,7 @@ void apply_removals(std::vector<Tree>& trees) {
     for (const auto& removal : removals()) {
         auto& tree = *std::ranges::find(trees, removal.label, &Tree::label);
         tree.removed_on = parse_iso_day(removal.removed_on);
-        tree.note = removal.note;
+        tree.remark = removal.remark;
     }
 }
 
@@ -167,7 +167,7 @@ Tree planted_again(const std::vector<Tree>& trees) {
     tree.label += "R";
     tree.planted_on = parse_iso_day("2020-03-28");
     tree.removed_on.reset();
-    tree.note = "In the place of LO-03-11.";
+    tree.remark = "In the place of LO-03-11.";
     return tree;
 }
 

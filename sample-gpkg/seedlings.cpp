@@ -27,7 +27,7 @@ struct Family {
 const std::vector<Family>& families() {
     static const std::vector<Family> all{
         {"16-01", "Tansy Lane", "Wrenlea", "2018-04-14", 4, 1, 10, 2022},
-        {"17-01", "Larkfold Red", "Early Mix", "2019-04-13", 5, 1, 8, 2023},
+        {"17-01", "Larkfold Red", "Larkfold Mix", "2019-04-13", 5, 1, 8, 2023},
         {"17-02", "Dapplestead", "Greywether", "2019-04-13", 5, 9, 4, 2024},
     };
     return all;
@@ -68,7 +68,7 @@ Tree seedling_tree(const Family& family, int number) {
     tree.accuracy = Metres{0.5};
     if (std::ranges::count(culled(), *tree.accession) > 0) {
         tree.removed_on = parse_iso_day(culled_on);
-        tree.note = "Culled: scab every year.";
+        tree.remark = "Culled: scab every year.";
     }
     return tree;
 }
@@ -77,7 +77,7 @@ Tree unrecorded_tree(int position) {
     Tree tree = tree_in(4, position);
     tree.placed_by = PlacedBy::estimated;
     tree.accuracy = Metres{3};
-    tree.note = "Stood here when the block was taken over.";
+    tree.remark = "Stood here when the block was taken over.";
     return tree;
 }
 

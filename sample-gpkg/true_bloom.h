@@ -18,7 +18,7 @@ struct Spring {
     Day first;
     std::vector<double> chill;  ///< chill portions
     std::vector<double> heat;   ///< growing degree hours, ASYMCUR
-    std::vector<double> open;   ///< degree-days above 4.5 degrees C: the pace of flowers
+    std::vector<double> open;   ///< degree-days above 4.5 °C: the pace of flowers
 };
 
 class TrueBloom {

@@ -18,7 +18,7 @@ constexpr int days_to_import = 22;
 /// What is usual in the middle of a month on a central European hillside; between two middles the numbers
 /// run straight.
 struct Normal {
-    double mean;     ///< degrees C
+    double mean;     ///< °C
     double range;    ///< lowest to highest of a day, kelvin
     double daily;    ///< standard deviation of the day-to-day departure, kelvin
     double monthly;  ///< standard deviation of the month's own departure, kelvin

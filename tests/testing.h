@@ -41,12 +41,12 @@ inline Rows oracle_rows(const std::string& name) {
     return rows_in(oracle_file(name));
 }
 
-/// Of tests/regression/NAME: what we reckoned ourselves.
+/// Of tests/regression/NAME: what we calculated ourselves.
 inline Rows regression_rows(const std::string& name) {
     return rows_in(regression_file(name));
 }
 
-/// Of both files of that name: a source, and what we reckoned on from it.
+/// Of both files of that name: a source, and what we calculated on from it.
 inline Rows all_rows(const std::string& name) {
     auto rows = oracle_rows(name);
     for (auto& row : regression_rows(name)) {

@@ -13,7 +13,7 @@ int main(int count, char** words) {
         auto reading = pipward::book::read_book(words[1]);
         auto place = pipward::season::place_of(
             std::move(reading.orchard), {*pipward::parse_iso_day(words[2]), ""}, std::move(reading.findings));
-        const auto told = pipward::season::foretell(place, pipward::season::MethodChoice::averaged);
+        const auto told = pipward::season::make_forecast(place, pipward::season::MethodChoice::averaged);
         for (const auto& [accession, window] : told.forecast.of_accession) {
             const auto& full = told.forecast.windows[window].full;
             fmt::print("{}: full bloom {} to {}, median {}\n", accession, to_iso(full.p10), to_iso(full.p90),

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: MIT
-// Which tree is this? which_tree BOOK SCRAP: a label, a tag, "A x B no. 17", "Upper 3 9" ...
+// Which tree is this? which_tree BOOK Search text: a label, a tag, "A x B no. 17", "Upper 3 9" ...
 #include <fmt/format.h>
 #include <pipward/book/book.h>
 #include <pipward/place/address.h>
@@ -9,7 +9,7 @@ using namespace pipward;
 
 int main(int count, char** words) {
     if (count != 3) {
-        fmt::print(stderr, "which_tree BOOK SCRAP\n");
+        fmt::print(stderr, "which_tree BOOK Search text\n");
         return 2;
     }
     try {

@@ -115,7 +115,7 @@ std::string output_options() {
                "--out FOLDER",
                "Where made files go, replacing older ones of their names; without it they are not kept. With "
                "--format csv every table is written there as NAME.csv.") +
-           entry("--quiet", "No progress, notes or summary; warnings and errors remain.") +
+           entry("--quiet", "No progress, notices or summary; warnings and errors remain.") +
            entry("--help", "This help.");
 }
 
@@ -153,8 +153,7 @@ std::string operation_list() {
 
 std::string overview() {
     return wrapped("Pipward keeps an orchard map and plans bloom and crosses for a fruit breeder.", 0) +
-           "\n"
-           "Usage: pipward OPERATION BOOK [--option value ...]\n"
+           "\n" + wrapped("Usage: pipward OPERATION BOOK [--option value ...]", 7) +
            "       pipward OPERATION --help\n" +
            section("Operations", operation_list()) +
            section("Also", entry("--list", "The operations, one a line.") +

@@ -49,7 +49,7 @@ std::string told(const Finding& finding, Trouble trouble) {
 
 void tell_findings(Findings findings, const Output& output) {
     if (output.quiet) {
-        std::erase_if(findings, [](const Finding& finding) { return finding.level == Level::note; });
+        std::erase_if(findings, [](const Finding& finding) { return finding.level == Level::notice; });
     }
     for (const auto& line : finding_lines(findings, output.all_findings)) {
         tell(line);
@@ -70,7 +70,7 @@ void tell_files(const std::vector<operation::MadeFile>& files, const Output& out
     }
 }
 
-operation::Outcome worked(const Call& call) {
+operation::Outcome outcome_of(const Call& call) {
     ProgressBar bar(!call.output.quiet);
     operation::Run lent;
     lent.progress = [&](double share, std::string_view step) { bar.show(share, step); };
@@ -92,9 +92,9 @@ void print_refusal(const Call& call, const Findings& findings) {
 }
 
 /// Nothing where the book prevents a result: then that has been told.
-std::optional<operation::Outcome> worked_or_refused(const Call& call) {
+std::optional<operation::Outcome> run_or_refused(const Call& call) {
     try {
-        return worked(call);
+        return outcome_of(call);
     } catch (const Error& error) {
         if (error.trouble() != Trouble::input) {
             throw;
@@ -114,7 +114,7 @@ void tell_what_is_left_out(const Call& call, const operation::Outcome& outcome) 
 
 int run(const Call& call) {
     prepare_folder(call.output);
-    const auto outcome = worked_or_refused(call);
+    const auto outcome = run_or_refused(call);
     if (!outcome) {
         return exit_code(Trouble::input);
     }

@@ -6,13 +6,13 @@
 #include <qgsdockwidget.h>
 #include <qgsprocessingregistry.h>
 
-#include "dress/book_opener.h"
-#include "dress/lasting_keeper.h"
 #include "expression/functions.h"
 #include "find/find_desk.h"
-#include "note/noting.h"
 #include "panel/season_dock.h"
 #include "processing/provider.h"
+#include "record/recording.h"
+#include "style/book_opener.h"
+#include "style/lasting_keeper.h"
 #include "translation/translation.h"
 
 namespace pipward::desktop {

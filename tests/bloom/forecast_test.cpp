@@ -60,7 +60,7 @@ StageSeen seen(const std::string& accession, int season_day, int bbch) {
     stage.fid = season_day;
     stage.accession = accession;
     stage.season = {this_year};
-    stage.noted_on = season_date(season_day);
+    stage.observed_on = season_date(season_day);
     stage.stage = {bbch};
     stage.place = *ladder_place({bbch});
     return stage;
@@ -229,21 +229,21 @@ TEST(Forecast, ALateNoteMovesItsOwnAccessionMostAndTheOthersSome) {
     EXPECT_GT(own, other);
     EXPECT_LT(window(after, "Apple A").own_sd_days, window(plain, "Apple A").own_sd_days);
     EXPECT_LT(window(after, "Apple B").season_sd_days, window(plain, "Apple B").season_sd_days);
-    EXPECT_EQ(window(after, "Apple A").notes_used, window(plain, "Apple A").notes_used + 1);
+    EXPECT_EQ(window(after, "Apple A").observations_used, window(plain, "Apple A").observations_used + 1);
 }
 
 TEST(Forecast, FullBloomNotedYesterdayIsBelieved) {
     World world;
     const int model_day = window(world.forecast(120), "Apple B").full.p50 - season_date(0);
-    const int noted = model_day + 3;
-    const auto forecast = world.forecast(noted + 1, {seen("Apple B", noted, 65)});
+    const int observed = model_day + 3;
+    const auto forecast = world.forecast(observed + 1, {seen("Apple B", observed, 65)});
     const auto& one = window(forecast, "Apple B");
-    EXPECT_NEAR(one.full.p50 - season_date(0), noted, 1);
+    EXPECT_NEAR(one.full.p50 - season_date(0), observed, 1);
     EXPECT_LE(width(one), 4);
     EXPECT_GE(width(one), 1);  // a note is not a certainty either
 }
 
-TEST(Forecast, NotesOfOtherSeasonsAndOfTheFutureArePassedOver) {
+TEST(Forecast, ObservationsOfOtherSeasonsAndOfTheFutureArePassedOver) {
     World world;
     auto other_year = seen("Apple A", 90, 57);
     other_year.season = {2020};

@@ -39,7 +39,7 @@ double day_in(const World& world, const BloomModel& model, const std::string& ac
     return predict(model, model.needs.at(accession), world.season(year), {});
 }
 
-TEST(Fit, FindsTheBloomThatMadeTheNotes) {
+TEST(Fit, FindsTheBloomThatMadeTheObservations) {
     World world;
     const auto unseen = curves_of_springs(springs(2030, 10));
     const auto model = world.fitted();
@@ -60,9 +60,9 @@ TEST(Fit, WeightsAreSharesAndNeedsAreCounted) {
         const auto model = fit(method, world.observations, world.curves, {});
         EXPECT_NEAR(std::accumulate(model.weights.begin(), model.weights.end(), 0.0), 1, 1e-12);
         EXPECT_EQ(model.needs.size(), 3U);
-        EXPECT_EQ(model.needs.at("Apple B").notes, 12);
+        EXPECT_EQ(model.needs.at("Apple B").observations, 12);
         EXPECT_EQ(model.needs.at("Apple B").seasons, 12);
-        EXPECT_EQ(model.needs.at("Apple B").source, NeedSource::own_notes);
+        EXPECT_EQ(model.needs.at("Apple B").source, NeedSource::own_observations);
         EXPECT_GT(model.season_sd_days, 0);
         EXPECT_GT(model.own_sd_days, 0);
     }
@@ -92,7 +92,7 @@ TEST(Fit, OneNoteMovesTheNeedTowardIt) {
     EXPECT_GT(predict(model, model.needs.at("Apple B"), world.season(2015), {}), before);
 }
 
-TEST(Fit, TheOrderOfNotesAndAccessionsIsOfNoEffect) {
+TEST(Fit, TheOrderOfObservationsAndAccessionsIsOfNoEffect) {
     World world;
     std::vector<Accession> accessions{apple("Apple A"), apple("New", "Apple A", "Apple C"),
                                       apple("Newer", "New"), apple("Stranger")};
@@ -115,16 +115,16 @@ TEST(Fit, ASlipOfThePenIsFlaggedAndBarelyMovesTheAnswer) {
     const auto honest = world.fitted();
     auto& slip = world.observations[4];
     const auto name = slip.accession;
-    const auto row = "fid " + std::to_string(slip.notes.front());
+    const auto row = "fid " + std::to_string(slip.observations.front());
     slip.full_bloom += 20;
-    slip.noted_on[0] = slip.noted_on[0] + 20;
+    slip.observed_on[0] = slip.observed_on[0] + 20;
     const auto model = world.fitted();
     for (const int year : {2012, 2016, 2020}) {
         EXPECT_NEAR(day_in(world, model, name, year), day_in(world, honest, name, year), 0.5);
     }
     const auto flagged = std::ranges::count_if(model.findings, [&](const Finding& f) {
-        return f.level == Level::warning && f.table == "bloom_note" && f.row == row &&
-               f.field == "noted_on" && f.value == to_iso(slip.noted_on[0]) && !f.remedy.empty();
+        return f.level == Level::warning && f.table == "bloom_observation" && f.row == row &&
+               f.field == "observed_on" && f.value == to_iso(slip.observed_on[0]) && !f.remedy.empty();
     });
     EXPECT_EQ(flagged, 1);
     EXPECT_TRUE(
@@ -138,7 +138,8 @@ TEST(Fit, ASpringThatIsOddForTheWholeOrchardIsNoSlip) {
         observation.full_bloom += observation.season.year == 2016 ? 9 : 0;
     }
     const auto model = world.fitted();
-    EXPECT_TRUE(std::ranges::none_of(model.findings, [](const Finding& f) { return f.field == "noted_on"; }));
+    EXPECT_TRUE(
+        std::ranges::none_of(model.findings, [](const Finding& f) { return f.field == "observed_on"; }));
     EXPECT_GT(model.season_sd_days, 1.5);
 }
 
@@ -164,8 +165,8 @@ TEST(Fit, TwentyAccessionsOfOneSpringAreNotTwentySprings) {
             twenty.push_back(observed(std::string("Apple ") + static_cast<char>('A' + i), year, day));
         }
     }
-    const auto undecided = [&](const std::vector<Observation>& notes) {
-        const auto weights = fit(BloomMethod::averaged, notes, world.curves, {}).weights;
+    const auto undecided = [&](const std::vector<Observation>& remarks) {
+        const auto weights = fit(BloomMethod::averaged, remarks, world.curves, {}).weights;
         return 1 / std::inner_product(weights.begin(), weights.end(), weights.begin(), 0.0);
     };
     EXPECT_GT(undecided(twenty), 0.7 * undecided(one));
@@ -174,11 +175,11 @@ TEST(Fit, TwentyAccessionsOfOneSpringAreNotTwentySprings) {
 TEST(Fit, DeparturesAreThoseOfARowLeftOut) {
     World world;
     const std::vector<double> days{100, 102, 101, 101.5};
-    std::vector<Observation> notes;
+    std::vector<Observation> remarks;
     for (int i = 0; i < 4; ++i) {
-        notes.push_back(observed("Apple A", 2011 + i, days[i]));
+        remarks.push_back(observed("Apple A", 2011 + i, days[i]));
     }
-    const auto table = detail::fit_table(BloomMethod::mean_day, notes, world.curves);
+    const auto table = detail::fit_table(BloomMethod::mean_day, remarks, world.curves);
     const auto fitted = detail::fit_rows(table, {0, 1, 2, 3});
     for (int i = 0; i < 4; ++i) {
         const double others = (404.5 - days[i]) / 3;
@@ -186,14 +187,14 @@ TEST(Fit, DeparturesAreThoseOfARowLeftOut) {
     }
 }
 
-TEST(Fit, WithoutNotesThereIsNothingToFit) {
+TEST(Fit, WithoutObservationsThereIsNothingToFit) {
     World world;
     try {
         fit(BloomMethod::averaged, {}, world.curves, {});
         FAIL() << "expected an error";
     } catch (const Error& error) {
         EXPECT_EQ(error.trouble(), Trouble::input);
-        EXPECT_EQ(error.findings().front().table, "bloom_note");
+        EXPECT_EQ(error.findings().front().table, "bloom_observation");
     }
 }
 
@@ -249,11 +250,11 @@ TEST(Predict, ATreeHigherUpIsLateByAsManyDaysAsPublished) {
     }
 }
 
-TEST(Borrow, AnAccessionWithoutNotesStandsBetweenItsParents) {
+TEST(Borrow, AnAccessionWithoutObservationsStandsBetweenItsParents) {
     World world;
     const auto model = world.fitted({apple("Seedling", "Apple A", "Apple C")});
     EXPECT_EQ(model.needs.at("Seedling").source, NeedSource::mid_parent);
-    EXPECT_EQ(model.needs.at("Seedling").notes, 0);
+    EXPECT_EQ(model.needs.at("Seedling").observations, 0);
     for (const int year : {2012, 2018}) {
         const double day = day_in(world, model, "Seedling", year);
         EXPECT_GT(day, day_in(world, model, "Apple A", year));
@@ -304,7 +305,7 @@ TEST(Words, EveryMethodAndSourceHasItsWord) {
     EXPECT_EQ(to_text(BloomMethod::degree_days), "degree_days");
     EXPECT_EQ(to_text(BloomMethod::chill_then_heat), "chill_then_heat");
     EXPECT_EQ(bloom_methods().size(), 4U);
-    EXPECT_EQ(to_text(NeedSource::own_notes), "own_notes");
+    EXPECT_EQ(to_text(NeedSource::own_observations), "own_observations");
     EXPECT_EQ(to_text(NeedSource::orchard_mean), "orchard_mean");
 }
 

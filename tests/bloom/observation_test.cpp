@@ -22,11 +22,11 @@ Day spring_day(int season_day) {
     return anchor_of({2020}, Hemisphere::north) + season_day;
 }
 
-BloomNote note(std::int64_t fid, const std::string& accession, int season_day, int bbch) {
-    BloomNote written;
+BloomObservation remark(std::int64_t fid, const std::string& accession, int season_day, int bbch) {
+    BloomObservation written;
     written.fid = fid;
     written.accession = accession;
-    written.noted_on = spring_day(season_day);
+    written.observed_on = spring_day(season_day);
     written.bbch = {bbch};
     return written;
 }
@@ -67,18 +67,19 @@ TEST(TreeOffset, HeightComesFromTheTreeThenItsPointThenTheStation) {
 
 TEST(Observe, FullBloomNotedIsFullBloom) {
     Orchard orchard;
-    orchard.bloom_notes = {note(7, "Apple A", 112, 65)};
+    orchard.bloom_observations = {remark(7, "Apple A", 112, 65)};
     const auto report = observed(orchard);
     ASSERT_EQ(report.observations.size(), 1U);
     EXPECT_EQ(report.observations[0].full_bloom, 112);
-    EXPECT_EQ(report.observations[0].notes, std::vector<std::int64_t>{7});
-    EXPECT_EQ(report.observations[0].noted_on, std::vector<Day>{spring_day(112)});
+    EXPECT_EQ(report.observations[0].observations, std::vector<std::int64_t>{7});
+    EXPECT_EQ(report.observations[0].observed_on, std::vector<Day>{spring_day(112)});
     EXPECT_TRUE(report.findings.empty());
 }
 
-TEST(Observe, NotesOfOtherStagesAreCarriedAlongTheLadder) {
+TEST(Observe, ObservationsOfOtherStagesAreCarriedAlongTheLadder) {
     Orchard orchard;
-    orchard.bloom_notes = {note(1, "Balloon", 112, 59), note(2, "Fading", 112, 67), note(3, "Full", 112, 65)};
+    orchard.bloom_observations = {remark(1, "Balloon", 112, 59), remark(2, "Fading", 112, 67),
+                                  remark(3, "Full", 112, 65)};
     const auto report = observed(orchard);
     ASSERT_EQ(report.observations.size(), 3U);
     EXPECT_GT(report.observations[0].full_bloom, 113);
@@ -88,13 +89,14 @@ TEST(Observe, NotesOfOtherStagesAreCarriedAlongTheLadder) {
 
 TEST(Observe, OpenPercentGivesThePlaceOnTheLadder) {
     Orchard orchard;
-    auto little = note(1, "Little", 112, 65);
+    auto little = remark(1, "Little", 112, 65);
     little.open_percent = 10;
-    auto half = note(2, "Half", 112, 61);
+    auto half = remark(2, "Half", 112, 61);
     half.open_percent = 50;
-    auto not_open = note(3, "Not open", 112, 57);
+    auto not_open = remark(3, "Not open", 112, 57);
     not_open.open_percent = 90;
-    orchard.bloom_notes = {little, half, not_open, note(4, "Pink", 112, 57), note(5, "Ten", 112, 61)};
+    orchard.bloom_observations = {little, half, not_open, remark(4, "Pink", 112, 57),
+                                  remark(5, "Ten", 112, 61)};
     const auto report = observed(orchard);
     const auto& seen = report.observations;  // by name: Half, Little, Not open, Pink, Ten
     ASSERT_EQ(seen.size(), 5U);
@@ -103,28 +105,28 @@ TEST(Observe, OpenPercentGivesThePlaceOnTheLadder) {
     EXPECT_EQ(seen[2].full_bloom, seen[3].full_bloom);
 }
 
-TEST(Observe, NotesOfOneSpringAreAveragedByTheirCertainty) {
+TEST(Observe, ObservationsOfOneSpringAreAveragedByTheirCertainty) {
     Orchard orchard;
-    orchard.bloom_notes = {note(1, "Apple A", 110, 65), note(2, "Apple A", 112, 65)};
+    orchard.bloom_observations = {remark(1, "Apple A", 110, 65), remark(2, "Apple A", 112, 65)};
     const auto report = observed(orchard);
     ASSERT_EQ(report.observations.size(), 1U);
     EXPECT_NEAR(report.observations[0].full_bloom, 111, 1e-9);
-    EXPECT_EQ(report.observations[0].notes.size(), 2U);
+    EXPECT_EQ(report.observations[0].observations.size(), 2U);
 }
 
 TEST(Observe, OneNoteApartFromItsFellowsHardlyMovesThem) {
     Orchard orchard;
-    orchard.bloom_notes = {note(1, "Apple A", 110, 65), note(2, "Apple A", 111, 65),
-                           note(3, "Apple A", 112, 65), note(4, "Apple A", 141, 65)};
+    orchard.bloom_observations = {remark(1, "Apple A", 110, 65), remark(2, "Apple A", 111, 65),
+                                  remark(3, "Apple A", 112, 65), remark(4, "Apple A", 141, 65)};
     const auto report = observed(orchard);
     EXPECT_NEAR(report.observations[0].full_bloom, 111, 0.5);
     EXPECT_TRUE(has_finding(report.findings, "fid 4", Level::warning));
     EXPECT_FALSE(has_finding(report.findings, "fid 2", Level::warning));
 }
 
-TEST(Observe, TwoNotesThatDisagreeAreBothNamedAndTrustedLess) {
+TEST(Observe, TwoObservationsThatDisagreeAreBothNamedAndTrustedLess) {
     Orchard orchard;
-    orchard.bloom_notes = {note(1, "Apple A", 105, 65), note(2, "Apple A", 117, 65)};
+    orchard.bloom_observations = {remark(1, "Apple A", 105, 65), remark(2, "Apple A", 117, 65)};
     const auto report = observed(orchard);
     EXPECT_TRUE(has_finding(report.findings, "fid 1", Level::warning));
     EXPECT_TRUE(has_finding(report.findings, "fid 2", Level::warning));
@@ -134,10 +136,10 @@ TEST(Observe, TwoNotesThatDisagreeAreBothNamedAndTrustedLess) {
 TEST(Observe, ANoteOnATreeStandsAtTheTreesHeight) {
     Orchard orchard;
     orchard.trees = {tree("T1", "Apple A", 200)};
-    BloomNote written = note(1, "", 112, 65);
+    BloomObservation written = remark(1, "", 112, 65);
     written.accession.reset();
     written.tree = "T1";
-    orchard.bloom_notes = {written};
+    orchard.bloom_observations = {written};
     const auto offset = tree_offset(orchard.trees[0], station);
     const auto report = observed(orchard, {offset.degrees});
     ASSERT_EQ(report.observations.size(), 1U);
@@ -149,106 +151,106 @@ TEST(Observe, ANoteOnAnAccessionStandsAtTheMeanOfItsLivingTrees) {
     Orchard orchard;
     orchard.trees = {tree("T1", "Apple A", 200), tree("T2", "Apple A", 300), tree("T3", "Apple A", 900)};
     orchard.trees[2].removed_on = spring_day(-400);
-    orchard.bloom_notes = {note(1, "Apple A", 112, 65), note(2, "Stranger", 112, 65)};
+    orchard.bloom_observations = {remark(1, "Apple A", 112, 65), remark(2, "Stranger", 112, 65)};
     const auto seen = stages_seen(orchard, station, Hemisphere::north, at_last).stages;
     ASSERT_EQ(seen.size(), 2U);
     EXPECT_NEAR(seen[0].offset.degrees, -1.0, 0.051);
     EXPECT_EQ(seen[1].offset.degrees, 0);
 }
 
-TEST(Observe, NotesWithoutWeatherAreLeftOutAndSaid) {
+TEST(Observe, ObservationsWithoutWeatherAreLeftOutAndSaid) {
     Orchard orchard;
-    orchard.bloom_notes = {note(1, "Apple A", 112, 65), note(2, "Apple A", 112 + 366, 65)};
+    orchard.bloom_observations = {remark(1, "Apple A", 112, 65), remark(2, "Apple A", 112 + 366, 65)};
     const auto report = observed(orchard);
     EXPECT_EQ(report.observations.size(), 1U);
     ASSERT_EQ(report.findings.size(), 1U);
-    EXPECT_EQ(report.findings[0].level, Level::note);
+    EXPECT_EQ(report.findings[0].level, Level::notice);
     EXPECT_EQ(report.findings[0].value, "2021");
 }
 
-TEST(Observe, NotesThatCannotBePlacedAreNamedEachWithItsReason) {
+TEST(Observe, ObservationsThatCannotBePlacedAreNamedEachWithItsReason) {
     Orchard orchard;
-    BloomNote lost = note(3, "", 112, 65);
+    BloomObservation lost = remark(3, "", 112, 65);
     lost.accession.reset();
     lost.tree = "gone";
-    orchard.bloom_notes = {note(1, "Apple A", 112, 71), note(2, "Apple A", -80, 65), lost};
+    orchard.bloom_observations = {remark(1, "Apple A", 112, 71), remark(2, "Apple A", -80, 65), lost};
     const auto report = observed(orchard);
-    EXPECT_TRUE(has_finding(report.findings, "fid 1", Level::note));
+    EXPECT_TRUE(has_finding(report.findings, "fid 1", Level::notice));
     EXPECT_TRUE(has_finding(report.findings, "fid 3", Level::warning));
     EXPECT_EQ(report.observations.size(), 1U);  // an odd day, but a day: the fit will flag it
 }
 
 TEST(Observe, ALadderThatRunsBackwardsIsFlagged) {
     Orchard orchard;
-    orchard.bloom_notes = {note(1, "Apple A", 108, 61), note(2, "Apple A", 112, 65),
-                           note(3, "Apple A", 115, 57), note(4, "Apple B", 112, 57),
-                           note(5, "Apple A", 118, 67)};
+    orchard.bloom_observations = {remark(1, "Apple A", 108, 61), remark(2, "Apple A", 112, 65),
+                                  remark(3, "Apple A", 115, 57), remark(4, "Apple B", 112, 57),
+                                  remark(5, "Apple A", 118, 67)};
     const auto findings = stages_seen(orchard, station, Hemisphere::north, at_last).findings;
     ASSERT_EQ(findings.size(), 1U);
     EXPECT_TRUE(has_finding(findings, "fid 3", Level::warning));
-    EXPECT_EQ(findings[0].table, "bloom_note");
+    EXPECT_EQ(findings[0].table, "bloom_observation");
     EXPECT_EQ(findings[0].value, to_iso(spring_day(115)));
 }
 
-TEST(Observe, TheOrderOfTheNotesIsOfNoEffect) {
+TEST(Observe, TheOrderOfTheObservationsIsOfNoEffect) {
     Orchard orchard;
     for (int i = 0; i < 12; ++i) {
-        orchard.bloom_notes.push_back(
-            note(i, i % 3 == 0 ? "Apple A" : "Apple B", 104 + i, i % 2 == 0 ? 61 : 65));
+        orchard.bloom_observations.push_back(
+            remark(i, i % 3 == 0 ? "Apple A" : "Apple B", 104 + i, i % 2 == 0 ? 61 : 65));
     }
     const auto forwards = observed(orchard);
-    std::ranges::reverse(orchard.bloom_notes);
+    std::ranges::reverse(orchard.bloom_observations);
     const auto backwards = observed(orchard);
     ASSERT_EQ(forwards.observations.size(), backwards.observations.size());
     for (std::size_t i = 0; i < forwards.observations.size(); ++i) {
         EXPECT_EQ(forwards.observations[i].full_bloom, backwards.observations[i].full_bloom);
-        EXPECT_EQ(forwards.observations[i].notes, backwards.observations[i].notes);
+        EXPECT_EQ(forwards.observations[i].observations, backwards.observations[i].observations);
     }
     EXPECT_EQ(forwards.findings, backwards.findings);
 }
 
-TEST(Observe, NotesOfAfterAsOfAreNotKnownYet) {
+TEST(Observe, ObservationsOfAfterAsOfAreNotKnownYet) {
     Orchard orchard;
-    orchard.bloom_notes = {note(1, "Apple A", 112, 65), note(2, "Apple A", 114, 61),
-                           note(3, "Apple B", 9999, 65)};
+    orchard.bloom_observations = {remark(1, "Apple A", 112, 65), remark(2, "Apple A", 114, 61),
+                                  remark(3, "Apple B", 9999, 65)};
     const auto curves = curves_of_springs(springs(2020, 1), orchard_latitude, {0.0});
     const auto report = observe(orchard, station, Hemisphere::north, spring_day(112), curves);
     ASSERT_EQ(report.observations.size(), 1U);
-    EXPECT_EQ(report.observations[0].notes, std::vector<std::int64_t>{1});
+    EXPECT_EQ(report.observations[0].observations, std::vector<std::int64_t>{1});
     EXPECT_TRUE(report.findings.empty());
 }
 
 TEST(Observe, OnlyTheSeasonUnderWayIsSaidToMoveItsOwnForecast) {
     Orchard orchard;
-    orchard.bloom_notes = {note(1, "Apple A", 112, 65)};
+    orchard.bloom_observations = {remark(1, "Apple A", 112, 65)};
     const auto told = [&](Day as_of) {
         const auto findings = observe(orchard, station, Hemisphere::north, as_of, {}).findings;
         return findings.size() == 1 ? (findings[0].message + findings[0].remedy).text() : "";
     };
-    EXPECT_NE(told(spring_day(112)).find("not whole yet"), std::string::npos);
-    EXPECT_NE(told(spring_day(112)).find("move its own forecast"), std::string::npos);
+    EXPECT_NE(told(spring_day(112)).find("not complete yet"), std::string::npos);
+    EXPECT_NE(told(spring_day(112)).find("update its own forecast"), std::string::npos);
     EXPECT_EQ(told(spring_day(112) + 365).find(" yet"), std::string::npos);
     EXPECT_NE(told(spring_day(112) + 365).find("Add the station's days"), std::string::npos);
 }
 
-TEST(Observe, NotesOfManySeasonsWithoutWeatherAreToldTogether) {
+TEST(Observe, ObservationsOfManySeasonsWithoutWeatherAreToldTogether) {
     Orchard orchard;
     for (int i = 0; i < 6; ++i) {
-        orchard.bloom_notes.push_back(note(i, "Apple A", 112 - 365 * i, 65));
+        orchard.bloom_observations.push_back(remark(i, "Apple A", 112 - 365 * i, 65));
     }
     const auto findings = observe(orchard, station, Hemisphere::north, spring_day(112), {}).findings;
     ASSERT_EQ(findings.size(), 2U);
-    EXPECT_NE(findings[0].message.text().find("not whole yet"), std::string::npos);
+    EXPECT_NE(findings[0].message.text().find("not complete yet"), std::string::npos);
     EXPECT_EQ(findings[1].value, "2015 to 2019");
-    EXPECT_NE(findings[1].message.text().find("5 notes of 5 seasons"), std::string::npos);
+    EXPECT_NE(findings[1].message.text().find("5 observations of 5 seasons"), std::string::npos);
 }
 
-TEST(CurvesForNotes, CoverEverySeasonAtEveryNotedOffset) {
+TEST(CurvesForObservations, CoverEverySeasonAtEveryNotedOffset) {
     Orchard orchard;
     orchard.trees = {tree("T1", "Apple A", 200)};
-    orchard.bloom_notes = {note(1, "Apple A", 112, 65), note(2, "Apple B", 112, 65)};
+    orchard.bloom_observations = {remark(1, "Apple A", 112, 65), remark(2, "Apple B", 112, 65)};
     const auto seen = stages_seen(orchard, station, Hemisphere::north, at_last).stages;
-    const auto curves = curves_for_notes(seen, springs(2018, 3), orchard_latitude);
+    const auto curves = curves_for_observations(seen, springs(2018, 3), orchard_latitude);
     EXPECT_EQ(curves.size(), 6U);
     EXPECT_TRUE(curves.contains({{2019}, seen[0].offset.degrees}));
     EXPECT_EQ(observe(orchard, station, Hemisphere::north, at_last, curves).observations.size(), 2U);

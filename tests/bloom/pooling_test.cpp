@@ -84,7 +84,7 @@ TEST(Pooling, WithoutNumbersThePullIsTwo) {
     EXPECT_NEAR(detail::pool_strength(rows_of(one), {1, 1, 1}).pull, 2, 0.01);
 }
 
-TEST(Pooling, NotesOfOneSpringAreWorthFewerThanTheirNumber) {
+TEST(Pooling, ObservationsOfOneSpringAreWorthFewerThanTheirNumber) {
     EXPECT_EQ(detail::effective_number(1), 1);
     EXPECT_NEAR(detail::effective_number(18), 1.607, 1e-3);
     EXPECT_LT(detail::effective_number(1000), 1 / detail::shared_luck);

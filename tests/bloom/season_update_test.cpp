@@ -8,7 +8,7 @@
 namespace pipward::bloom {
 namespace {
 
-TEST(SeasonUpdate, WithoutNotesNothingMoves) {
+TEST(SeasonUpdate, WithoutObservationsNothingMoves) {
     const auto update = detail::update_season({}, 2.5);
     EXPECT_EQ(update.luck, 0);
     EXPECT_DOUBLE_EQ(update.luck_sd, 2.5);
@@ -20,8 +20,8 @@ TEST(SeasonUpdate, WithoutNotesNothingMoves) {
 // Two accessions, one note each; checked by summing the joint density over a fine grid of (s, e).
 TEST(SeasonUpdate, AgreesWithBruteForce) {
     constexpr double season_sd = 2;
-    const std::vector<detail::NoteDeparture> notes{{"A", 2.5, 1.2, 1.5}, {"B", 0.5, 1.0, 1.0}};
-    const auto update = detail::update_season(notes, season_sd);
+    const std::vector<detail::ObservationDeparture> remarks{{"A", 2.5, 1.2, 1.5}, {"B", 0.5, 1.0, 1.0}};
+    const auto update = detail::update_season(remarks, season_sd);
     double total = 0;
     double luck = 0;
     double moved_a = 0;
@@ -45,21 +45,22 @@ TEST(SeasonUpdate, AgreesWithBruteForce) {
     EXPECT_NEAR(std::hypot(moved.season_sd, moved.own_sd), std::sqrt(variance), 1e-3);
 }
 
-TEST(SeasonUpdate, NotesNarrowTheNotedMostAndTheOthersABit) {
-    const std::vector<detail::NoteDeparture> notes{{"A", 3, 1, 1.5}, {"B", 3, 1, 1.5}, {"C", 3, 1, 1.5}};
-    const auto update = detail::update_season(notes, 2.5);
-    const auto noted = update.of("A", 1.5);
+TEST(SeasonUpdate, ObservationsNarrowTheNotedMostAndTheOthersABit) {
+    const std::vector<detail::ObservationDeparture> remarks{
+        {"A", 3, 1, 1.5}, {"B", 3, 1, 1.5}, {"C", 3, 1, 1.5}};
+    const auto update = detail::update_season(remarks, 2.5);
+    const auto observed = update.of("A", 1.5);
     const auto other = update.of("D", 1.5);
     EXPECT_GT(other.by, 1);
-    EXPECT_GT(noted.by, other.by);
-    EXPECT_LT(noted.by, 3);
+    EXPECT_GT(observed.by, other.by);
+    EXPECT_LT(observed.by, 3);
     EXPECT_LT(other.season_sd, 2.5);
-    EXPECT_LT(std::hypot(noted.season_sd, noted.own_sd), std::hypot(other.season_sd, other.own_sd));
+    EXPECT_LT(std::hypot(observed.season_sd, observed.own_sd), std::hypot(other.season_sd, other.own_sd));
 }
 
 TEST(SeasonUpdate, ASlipOfThePenIsTakenForOne) {
-    const std::vector<detail::NoteDeparture> near{{"A", 5, 1, 1.5}};
-    const std::vector<detail::NoteDeparture> slip{{"A", 40, 1, 1.5}};
+    const std::vector<detail::ObservationDeparture> near{{"A", 5, 1, 1.5}};
+    const std::vector<detail::ObservationDeparture> slip{{"A", 40, 1, 1.5}};
     EXPECT_LT(detail::update_season(slip, 2.5).luck, 2 * detail::update_season(near, 2.5).luck);
 }
 

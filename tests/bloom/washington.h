@@ -69,9 +69,9 @@ inline std::vector<bloom::Observation> peak_bloom_days(const Washington& washing
         observation.accession = "Yoshino cherry";
         observation.season = washington.seasons[i].season;
         observation.full_bloom = washington.bloom_day_of_year[i] - 1;
-        observation.notes = {static_cast<std::int64_t>(i)};
-        observation.noted_on = {anchor_of(observation.season, Hemisphere::north) +
-                                (washington.bloom_day_of_year[i] - 1)};
+        observation.observations = {static_cast<std::int64_t>(i)};
+        observation.observed_on = {anchor_of(observation.season, Hemisphere::north) +
+                                   (washington.bloom_day_of_year[i] - 1)};
         observations.push_back(observation);
     }
     return observations;
@@ -81,13 +81,13 @@ inline std::vector<bloom::Observation> peak_bloom_days(const Washington& washing
 inline Orchard peak_bloom_notes(const Washington& washington) {
     Orchard orchard;
     for (const auto& observation : peak_bloom_days(washington)) {
-        BloomNote note;
-        note.fid = observation.notes.front();
-        note.accession = observation.accession;
-        note.noted_on = observation.noted_on.front();
-        note.bbch = full_bloom;
-        note.open_percent = 70;
-        orchard.bloom_notes.push_back(note);
+        BloomObservation remark;
+        remark.fid = observation.observations.front();
+        remark.accession = observation.accession;
+        remark.observed_on = observation.observed_on.front();
+        remark.bbch = full_bloom;
+        remark.open_percent = 70;
+        orchard.bloom_observations.push_back(remark);
     }
     return orchard;
 }

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: MIT
-// Prints how well each method foretells cherry bloom at Washington: the figures of the method notes.
+// Prints how well each method forecasts cherry bloom at Washington: the figures of the method notes.
 // Not a test: built with the tests, run by hand. With the word "ladder" the dates go through the stage
 // ladder.
 #include <fmt/core.h>
@@ -27,8 +27,8 @@ void print(const std::vector<bloom::SkillScore>& scores) {
     for (const auto& score : scores) {
         fmt::print("{:10} {:16} {:6.2f} {:6.2f} {:6.2f} {:6.0f}% {:6.0f}% {:7.0f}%  n {} in {}{}\n",
                    lead_text(score), bloom::to_text(score.method), score.rmse, score.mae, score.bias,
-                   100 * score.within_3_days, 100 * score.within_5_days, 100 * score.coverage_80, score.notes,
-                   score.seasons, score.chosen ? " *" : "");
+                   100 * score.within_3_days, 100 * score.within_5_days, 100 * score.coverage_80,
+                   score.observations, score.seasons, score.chosen ? " *" : "");
     }
 }
 

@@ -53,7 +53,7 @@ double yardstick(const std::string& method, const std::string& training) {
     throw std::runtime_error("no yardstick for " + method);
 }
 
-TEST_F(WashingtonCherries, AreForetoldAsWellAsByTheYardstick) {
+TEST_F(WashingtonCherries, AreForecastAsWellAsByTheYardstick) {
     const auto found = scores(testing::peak_bloom_days(washington), {{}, 5, false});
     const auto averaged = score_of(found, BloomMethod::averaged);
     EXPECT_EQ(averaged.seasons, 76);
@@ -67,7 +67,7 @@ TEST_F(WashingtonCherries, AreForetoldAsWellAsByTheYardstick) {
     EXPECT_LE(averaged.coverage_80, 0.90);
 }
 
-TEST_F(WashingtonCherries, AreForetoldThroughTheStageLadderToo) {
+TEST_F(WashingtonCherries, AreForecastThroughTheStageLadderToo) {
     const auto observed =
         observe(testing::peak_bloom_notes(washington), {}, Hemisphere::north, {1000000}, curves);
     ASSERT_EQ(observed.observations.size(), 76U);

@@ -62,13 +62,13 @@ class TableOfItsOwn : public testing::BookTest {
 TEST_F(TableOfItsOwn, IsMadeWrittenAndRead) {
     detail::create_book(book, "EPSG:32632", with_hives());
     append(
-        "hive", {"name", "placed_on", "tree", "serves", "frames", "note"},
+        "hive", {"name", "placed_on", "tree", "serves", "frames", "remark"},
         {{{text("H1"), day("2026-04-20"), text("LO-04-07"), text("Larkfold Red"), whole(8), text("calm")}}});
     append("hive", {"name", "placed_on"}, {{{text("H2"), day("2026-04-21")}}});
     EXPECT_EQ(detail::read_book(book, with_hives()).findings, Findings{});
     ASSERT_EQ(hives().size(), 2U);
     const auto& hive = hives()[0];
-    EXPECT_EQ(std::tie(hive.fid, hive.name, hive.placed_on, hive.tree, hive.serves, hive.frames, hive.note),
+    EXPECT_EQ(std::tie(hive.fid, hive.name, hive.placed_on, hive.tree, hive.serves, hive.frames, hive.remark),
               std::tuple(1, "H1", day("2026-04-20"), "LO-04-07", "Larkfold Red", 8, "calm"));
     EXPECT_EQ(std::tie(hives()[1].tree, hives()[1].frames),
               std::tuple(std::optional<std::string>(), std::optional<int>()));
@@ -208,7 +208,7 @@ TEST(BoundSchema, EveryFieldOfEveryRecordHasItsColumn) {
     expect_every_field_bound<Accession>(1);
     expect_every_field_bound<BlendMember>(1);
     expect_every_field_bound<Tree>(2);
-    expect_every_field_bound<BloomNote>(1);
+    expect_every_field_bound<BloomObservation>(1);
     expect_every_field_bound<WeatherDay>(1);
     expect_every_field_bound<CrossGoal>(1);
     expect_every_field_bound<PollenLot>(1);
@@ -216,8 +216,8 @@ TEST(BoundSchema, EveryFieldOfEveryRecordHasItsColumn) {
     expect_every_field_bound<Pollination>(1);
     expect_every_field_bound<Fruit>(1);
     expect_every_field_bound<SeedLot>(1);
-    expect_every_field_bound<SproutCount>(1);
-    expect_every_field_bound<SeedOut>(1);
+    expect_every_field_bound<GerminationCount>(1);
+    expect_every_field_bound<SeedWithdrawal>(1);
     expect_every_field_bound<TraitScore>(1);
     EXPECT_EQ(book_tables().size(), 17U);  // those above
 }

@@ -48,8 +48,8 @@ Orchard sound_orchard() {
     o.trees = {tree("A1", "Larkfold Red", 1), tree("A2", "Oak Lane", 2), tree("A3", "Elm Gold", 3)};
     o.blend_members = {{1, "Spring blend", "Oak Lane", Share{0.5}},
                        {2, "Spring blend", "Larkfold Red", Share{0.5}}};
-    o.bloom_notes = {{1, "A1", {}, day("2026-04-20"), Bbch{65}, {}, {}, {}},
-                     {2, {}, "Oak Lane", day("2026-04-18"), Bbch{61}, {}, {}, {}}};
+    o.bloom_observations = {{1, "A1", {}, day("2026-04-20"), Bbch{65}, {}, {}, {}},
+                            {2, {}, "Oak Lane", day("2026-04-18"), Bbch{61}, {}, {}, {}}};
     for (Day when = day("2025-10-01"); when <= today; when = when + 1) {
         o.weather.push_back({1, "Ridge", when, Celsius{2}, Celsius{11}, WeatherSource::observed});
     }
@@ -57,7 +57,7 @@ Orchard sound_orchard() {
     PollenLot lot;
     lot.code = "P1";
     lot.donor = "Oak Lane";
-    lot.gathered_on = day("2026-04-18");
+    lot.collected_on = day("2026-04-18");
     lot.store = Store::refrigerator;
     o.pollen_lots = {lot};
     o.pollen_tests = {{1, "P1", day("2026-04-19"), 200, 120}};
@@ -68,8 +68,8 @@ Orchard sound_orchard() {
     seed.cross = "26-01";
     seed.seeds = 80;
     o.seed_lots = {seed};
-    o.sprout_counts = {{1, "S1", day("2026-05-10"), 50}};
-    o.seeds_out = {{1, "S1", day("2026-05-10"), 50, {}}};
+    o.germination_counts = {{1, "S1", day("2026-05-10"), 50}};
+    o.seed_withdrawals = {{1, "S1", day("2026-05-10"), 50, {}}};
     o.trait_scores = {{1, "A3", day("2025-09-20"), "taste", 7, {}}};
     return o;
 }
@@ -98,7 +98,7 @@ TEST_F(CheckOrchard, SaysPlainlyWhatAnEmptyBookLacks) {
     o = {};
     const auto found = check();
     EXPECT_TRUE(has(found, {Level::warning, "tree", "", "", "", "no trees", "Digitise"}));
-    EXPECT_TRUE(has(found, {Level::warning, "bloom_note", "", "", "", "no bloom notes", ""}));
+    EXPECT_TRUE(has(found, {Level::warning, "bloom_observation", "", "", "", "no bloom observations", ""}));
     EXPECT_TRUE(has(found, {Level::error, "station", "", "", "", "no weather station", ""}));
     EXPECT_EQ(found.size(), 3U);
     o.stations = sound_orchard().stations;
@@ -107,15 +107,16 @@ TEST_F(CheckOrchard, SaysPlainlyWhatAnEmptyBookLacks) {
 
 TEST_F(CheckOrchard, AnEmptyTableIsToldOnceHoweverManyRowsReferToIt) {
     for (int i = 0; i < 50; ++i) {
-        o.bloom_notes.push_back(
+        o.bloom_observations.push_back(
             {10 + i, "A" + std::to_string(i), {}, day("2026-04-20"), Bbch{65}, {}, {}, {}});
     }
     o.trees.clear();
     const auto found = check();
     EXPECT_EQ(found.size(), 2U);
     EXPECT_TRUE(has(found, {Level::warning, "tree", "", "", "", "no trees", "Digitise"}));
-    EXPECT_TRUE(has(found, {Level::error, "tree", "", "", "",
-                            "rows of bloom_note, pollination, trait_score that refer to it", "Fill it in"}));
+    EXPECT_TRUE(
+        has(found, {Level::error, "tree", "", "", "",
+                    "rows of bloom_observation, pollination, trait_score that refer to it", "Fill it in"}));
     o = sound_orchard();
     for (int i = 4; i < 50; ++i) {
         o.trees.push_back(tree(("A" + std::to_string(i)).c_str(), "Elm Gold", i));
@@ -123,7 +124,7 @@ TEST_F(CheckOrchard, AnEmptyTableIsToldOnceHoweverManyRowsReferToIt) {
     o.accessions.clear();
     o.blend_members.clear();
     expect_only({Level::error, "accession", "", "", "",
-                 "rows of bloom_note, cross_goal, pollen_lot, tree that refer to it", "Fill it in"});
+                 "rows of bloom_observation, cross_goal, pollen_lot, tree that refer to it", "Fill it in"});
 }
 
 TEST_F(CheckOrchard, ANameThatIsMissingIsToldOnceATable) {
@@ -138,8 +139,8 @@ TEST_F(CheckOrchard, NamesThatCannotBeRead) {
     o.goals[0].code = "26\u202E-01";
     o.pollinations[0].cross = "26\u202E-01";
     o.seed_lots[0].cross = "26\u202E-01";
-    expect_only(
-        {Level::warning, "cross_goal", "26\u202E-01", "code", "26\u202E-01", "not seen", "Type it anew"});
+    expect_only({Level::warning, "cross_goal", "26\u202E-01", "code", "26\u202E-01", "invisible characters",
+                 "Type it again"});
     o = sound_orchard();
     o.trees.push_back(tree(std::string(5000, 'x').c_str(), "Elm Gold", 9));
     const auto found = check();
@@ -158,8 +159,8 @@ TEST_F(CheckOrchard, EveryNameThatNothingAnswersToIsFoundWhereItStands) {
     o.accessions[0].seed_parent = "Ghost";
     o.accessions[0].pollen_parent = "Ghost";
     o.blend_members[0].member = "Ghost";
-    o.bloom_notes[0].tree = "Z9";
-    o.bloom_notes[1].accession = "Ghost";
+    o.bloom_observations[0].tree = "Z9";
+    o.bloom_observations[1].accession = "Ghost";
     o.goals[0].seed_parent = "Ghost";
     o.goals[0].pollen_parent = "Ghost";
     o.pollen_lots[0].donor = "Ghost";
@@ -169,8 +170,8 @@ TEST_F(CheckOrchard, EveryNameThatNothingAnswersToIsFoundWhereItStands) {
     o.pollinations[0].lot = "P9";
     o.fruits[0].tag = "T99";
     o.seed_lots[0].cross = "26-99";
-    o.sprout_counts[0].lot = "S99";
-    o.seeds_out[0].lot = "S99";
+    o.germination_counts[0].lot = "S99";
+    o.seed_withdrawals[0].lot = "S99";
     o.trait_scores[0].tree = "Z9";
     const auto found = check();
     struct Expected {
@@ -186,8 +187,8 @@ TEST_F(CheckOrchard, EveryNameThatNothingAnswersToIsFoundWhereItStands) {
                                {"accession", "Larkfold Red", "seed_parent", "Ghost"},
                                {"accession", "Larkfold Red", "pollen_parent", "Ghost"},
                                {"blend", "fid 1", "member", "Ghost"},
-                               {"bloom_note", "fid 1", "tree", "Z9"},
-                               {"bloom_note", "fid 2", "accession", "Ghost"},
+                               {"bloom_observation", "fid 1", "tree", "Z9"},
+                               {"bloom_observation", "fid 2", "accession", "Ghost"},
                                {"cross_goal", "26-01", "seed_parent", "Ghost"},
                                {"cross_goal", "26-01", "pollen_parent", "Ghost"},
                                {"pollen_lot", "P1", "donor", "Ghost"},
@@ -197,8 +198,8 @@ TEST_F(CheckOrchard, EveryNameThatNothingAnswersToIsFoundWhereItStands) {
                                {"pollination", "T1", "lot", "P9"},
                                {"fruit", "fid 1", "tag", "T99"},
                                {"seed_lot", "S1", "cross", "26-99"},
-                               {"sprout_count", "fid 1", "lot", "S99"},
-                               {"seed_out", "fid 1", "lot", "S99"},
+                               {"germination_count", "fid 1", "lot", "S99"},
+                               {"seed_withdrawal", "fid 1", "lot", "S99"},
                                {"trait_score", "fid 1", "tree", "Z9"}}) {
         EXPECT_TRUE(has(found, {Level::error, table, row, field, value, "The book has no", ""}));
     }
@@ -288,13 +289,13 @@ TEST_F(CheckOrchard, TwoLivingTreesAtOnePositionButNotADeadOne) {
     expect_only(
         {Level::error, "tree", "A2", "position", "1", "Tree A1 stands at the same position", "removal"});
     o.trees[0].removed_on = day("2020-02-01");
-    o.bloom_notes[0].tree = "A2";
+    o.bloom_observations[0].tree = "A2";
     o.pollinations.clear();
     o.fruits.clear();
     o.goals.clear();
     o.seed_lots.clear();
-    o.sprout_counts.clear();
-    o.seeds_out.clear();
+    o.germination_counts.clear();
+    o.seed_withdrawals.clear();
     EXPECT_EQ(check(), Findings{});
 }
 
@@ -311,12 +312,12 @@ TEST_F(CheckOrchard, ATreeMayFollowAnotherThatIsToGo) {
 
 TEST_F(CheckOrchard, AccessionsWithoutAnyTreeAreLegal) {
     o.trees.clear();
-    o.bloom_notes[0] = {1, {}, "Oak Lane", day("2026-04-20"), Bbch{65}, {}, {}, {}};
+    o.bloom_observations[0] = {1, {}, "Oak Lane", day("2026-04-20"), Bbch{65}, {}, {}, {}};
     o.pollinations.clear();
     o.fruits.clear();
     o.seed_lots.clear();
-    o.sprout_counts.clear();
-    o.seeds_out.clear();
+    o.germination_counts.clear();
+    o.seed_withdrawals.clear();
     o.trait_scores.clear();
     expect_only({Level::warning, "tree", "", "", "", "no trees", "Digitise"});
 }
@@ -338,7 +339,7 @@ TEST_F(CheckOrchard, TreesRemovedBeforeTheyWerePlantedOrPlantedInTheFuture) {
 
 TEST_F(CheckOrchard, AParentOfUnknownKindButNotASeedling) {
     o.trees[2].accession.reset();
-    expect_only({Level::warning, "tree", "A3", "accession", "", "not known what this tree is", ""});
+    expect_only({Level::warning, "tree", "A3", "accession", "", "accession of this tree is not known", ""});
     o.trees[2].purpose = TreePurpose::seedling;
     EXPECT_EQ(check(), Findings{});
 }
@@ -346,47 +347,50 @@ TEST_F(CheckOrchard, AParentOfUnknownKindButNotASeedling) {
 // Notes
 
 TEST_F(CheckOrchard, ANoteOfNothing) {
-    o.bloom_notes[0].tree.reset();
-    expect_only({Level::error, "bloom_note", "fid 1", "tree", "", "neither a tree nor an accession", ""});
+    o.bloom_observations[0].tree.reset();
+    expect_only(
+        {Level::error, "bloom_observation", "fid 1", "tree", "", "neither a tree nor an accession", ""});
 }
 
 TEST_F(CheckOrchard, ANoteWhoseTreeAndAccessionDisagree) {
-    o.bloom_notes[0].accession = "Oak Lane";
+    o.bloom_observations[0].accession = "Oak Lane";
     expect_only(
-        {Level::error, "bloom_note", "fid 1", "accession", "Oak Lane", "tree A1 is Larkfold Red", ""});
+        {Level::error, "bloom_observation", "fid 1", "accession", "Oak Lane", "tree A1 is Larkfold Red", ""});
 }
 
-TEST_F(CheckOrchard, NotesFromTheFutureOrBeforePlantingOrAfterRemoval) {
-    o.bloom_notes[0].noted_on = day("2026-05-11");
-    expect_only({Level::warning, "bloom_note", "fid 1", "noted_on", "2026-05-11", "future", ""});
-    o.bloom_notes[0].noted_on = day("2026-04-20");
+TEST_F(CheckOrchard, ObservationsFromTheFutureOrBeforePlantingOrAfterRemoval) {
+    o.bloom_observations[0].observed_on = day("2026-05-11");
+    expect_only({Level::warning, "bloom_observation", "fid 1", "observed_on", "2026-05-11", "future", ""});
+    o.bloom_observations[0].observed_on = day("2026-04-20");
     o.trees[0].planted_on = day("2026-04-21");
-    expect_only(
-        {Level::warning, "bloom_note", "fid 1", "noted_on", "2026-04-20", "planted only on 2026-04-21", ""});
+    expect_only({Level::warning, "bloom_observation", "fid 1", "observed_on", "2026-04-20",
+                 "planted only on 2026-04-21", ""});
     o.trees[0].planted_on.reset();
     o.trees.push_back(o.trees[0]);
     o.trees.back().label = "A9";
     o.trees[0].removed_on = day("2026-04-19");
     o.pollinations[0].tree = "A9";
-    expect_only(
-        {Level::warning, "bloom_note", "fid 1", "noted_on", "2026-04-20", "removed on 2026-04-19", ""});
+    expect_only({Level::warning, "bloom_observation", "fid 1", "observed_on", "2026-04-20",
+                 "removed on 2026-04-19", ""});
 }
 
 TEST_F(CheckOrchard, ANoteOfTheFutureIsFoundOnceAndNoWeatherIsAskedForIt) {
-    o.bloom_notes[0].noted_on = day("2099-04-20");
-    expect_only({Level::warning, "bloom_note", "fid 1", "noted_on", "2099-04-20", "future", ""});
+    o.bloom_observations[0].observed_on = day("2099-04-20");
+    expect_only({Level::warning, "bloom_observation", "fid 1", "observed_on", "2099-04-20", "future", ""});
 }
 
 TEST_F(CheckOrchard, AStageOfBloomFarFromTheBooksUsualTimeOfTheYear) {
-    for (int note = 0; note < 9; ++note) {
-        o.bloom_notes.push_back({10 + note, {}, "Oak Lane", day("2026-04-10") + note, Bbch{60}, {}, {}, {}});
+    for (int remark = 0; remark < 9; ++remark) {
+        o.bloom_observations.push_back(
+            {10 + remark, {}, "Oak Lane", day("2026-04-10") + remark, Bbch{60}, {}, {}, {}});
     }
     EXPECT_EQ(check(), Findings{});
-    o.bloom_notes[0].noted_on = day("2026-01-10");
-    expect_only({Level::warning, "bloom_note", "fid 1", "noted_on", "2026-01-10",
-                 "about 94 days before the book's other notes of bloom; it is not used", "Check the date"});
-    EXPECT_EQ(misdated_notes(o, today), std::set<std::int64_t>{1});
-    o.bloom_notes[0].bbch = Bbch{10};
+    o.bloom_observations[0].observed_on = day("2026-01-10");
+    expect_only({Level::warning, "bloom_observation", "fid 1", "observed_on", "2026-01-10",
+                 "about 94 days before the book's other bloom observations; it is not used",
+                 "Check the date"});
+    EXPECT_EQ(misdated_observations(o, today), std::set<std::int64_t>{1});
+    o.bloom_observations[0].bbch = Bbch{10};
     EXPECT_EQ(check(), Findings{});
 }
 
@@ -434,7 +438,7 @@ TEST_F(CheckOrchard, AWinterInFahrenheitAmongYearsInCelsius) {
     }
     const auto found = check();
     EXPECT_TRUE(has(found, {Level::warning, "weather_day", "Ridge 2026-01", "t_max_c", "39.2",
-                            "21.9 degrees C warmer than the same month of other years", "Fahrenheit"}));
+                            "21.9 °C warmer than the same month of other years", "Fahrenheit"}));
     EXPECT_TRUE(
         has(found, {Level::warning, "weather_day", "Ridge 2026-02", "t_max_c", "39.2", "warmer", ""}));
     EXPECT_EQ(found.size(), 2U);
@@ -505,17 +509,19 @@ TEST_F(CheckOrchard, ASeasonWithTooFewDays) {
         {Level::warning, "weather_day", "Ridge", "day", "2026", "only 182 of 222 days", "missing days"});
 }
 
-TEST_F(CheckOrchard, NotesOfASeasonWithoutWeather) {
-    o.bloom_notes[1].noted_on = day("2020-04-18");
-    expect_only({Level::warning, "weather_day", "", "day", "2020", "1 bloom note of season 2020", "Import"});
+TEST_F(CheckOrchard, ObservationsOfASeasonWithoutWeather) {
+    o.bloom_observations[1].observed_on = day("2020-04-18");
+    expect_only(
+        {Level::warning, "weather_day", "", "day", "2020", "1 bloom observation of season 2020", "Import"});
 }
 
-TEST_F(CheckOrchard, NotesOfManySeasonsWithoutWeatherAreToldTogether) {
+TEST_F(CheckOrchard, ObservationsOfManySeasonsWithoutWeatherAreToldTogether) {
     for (int i = 0; i < 6; ++i) {
-        o.bloom_notes.push_back({20 + i, {}, "Oak Lane", day("2015-04-18") + 365 * i, Bbch{61}, {}, {}, {}});
+        o.bloom_observations.push_back(
+            {20 + i, {}, "Oak Lane", day("2015-04-18") + 365 * i, Bbch{61}, {}, {}, {}});
     }
     expect_only({Level::warning, "weather_day", "", "day", "2015 to 2020",
-                 "6 bloom notes of 6 seasons without any weather", "Import"});
+                 "6 bloom observations of 6 seasons without any weather", "Import"});
 }
 
 // Accessions, pedigree and blends
@@ -543,7 +549,7 @@ TEST_F(CheckOrchard, OrdinaryWaysToWriteAllelesAreAccepted) {
 TEST_F(CheckOrchard, AnAccessionAmongItsOwnAncestorsEvenThroughABlend) {
     o.accessions[1].seed_parent = "Elm Gold";
     expect_only({Level::error, "accession", "Elm Gold", "seed_parent, pollen_parent", "",
-                 "own ancestors: Elm Gold -> Oak Lane -> Elm Gold, each recorded as a child of the next",
+                 "own ancestors: Elm Gold -> Oak Lane -> Elm Gold, each recorded as an offspring of the next",
                  ""});
     o.accessions[1].seed_parent.reset();
     o.accessions[0].pollen_parent = "Elm Gold";
@@ -584,7 +590,8 @@ TEST_F(CheckOrchard, BlendsWhoseSharesDoNotAddUp) {
 TEST_F(CheckOrchard, ABlendOfNothing) {
     o.blend_members[0].share = Share{0};
     o.blend_members[1].share = Share{0};
-    expect_only({Level::error, "blend", "Spring blend", "share", "0", "no member has a part", "equal parts"});
+    expect_only({Level::error, "blend", "Spring blend", "share", "0",
+                 "All members of the blend have a share of zero", "equal parts"});
 }
 
 TEST_F(CheckOrchard, ABlendNamedLikeAnAccessionAndAMemberTwice) {
@@ -625,7 +632,7 @@ TEST_F(CheckOrchard, AGoalOfMoreSeedlingsThanAnOrchardHasRoomFor) {
 
 TEST_F(CheckOrchard, AProtectedParentOfAWantedCrossButNotOfAPastOne) {
     o.accessions[1].protected_until = day("2040-12-31");
-    expect_only({Level::note, "cross_goal", "26-01", "pollen_parent", "Oak Lane",
+    expect_only({Level::notice, "cross_goal", "26-01", "pollen_parent", "Oak Lane",
                  "protected until 2040-12-31", "licence"});
     o.goals[0].season = Season{2024};
     EXPECT_EQ(check(), Findings{});
@@ -636,7 +643,7 @@ TEST_F(CheckOrchard, AProtectedParentOfAWantedCrossButNotOfAPastOne) {
 
 TEST_F(CheckOrchard, ATriploidDonorIsANote) {
     o.accessions[1].ploidy = 3;
-    expect_only({Level::note, "cross_goal", "26-01", "pollen_parent", "Oak Lane", "triploid", ""});
+    expect_only({Level::notice, "cross_goal", "26-01", "pollen_parent", "Oak Lane", "triploid", ""});
 }
 
 TEST_F(CheckOrchard, ASeedParentWithoutALivingTree) {
@@ -656,26 +663,28 @@ TEST_F(CheckOrchard, MoreGrainsGerminatedThanCounted) {
 TEST_F(CheckOrchard, ATestOfNoGrains) {
     o.pollen_tests[0].grains = 0;
     o.pollen_tests[0].germinated = 0;
-    expect_only({Level::warning, "pollen_test", "fid 1", "grains", "0", "tells nothing", "100 or more"});
+    expect_only({Level::warning, "pollen_test", "fid 1", "grains", "0", "shows nothing", "100 or more"});
 }
 
 TEST_F(CheckOrchard, DaysOutOfTheirOrder) {
     o.pollen_tests[0].tested_on = day("2026-04-17");
     o.pollen_lots[0].used_up_on = day("2026-04-16");
-    o.pollinations[0].worked_on = day("2026-04-15");
-    o.fruits[0].picked_on = day("2026-04-14");
+    o.pollinations[0].pollinated_on = day("2026-04-15");
+    o.fruits[0].harvested_on = day("2026-04-14");
     o.seed_lots[0].washed_on = day("2026-04-13");
-    o.seed_lots[0].cold_from = day("2026-04-12");
-    o.seed_lots[0].cold_to = day("2026-04-11");
+    o.seed_lots[0].stratified_from = day("2026-04-12");
+    o.seed_lots[0].stratified_to = day("2026-04-11");
     const auto found = check();
     EXPECT_TRUE(has(found, {Level::error, "pollen_test", "fid 1", "tested_on", "2026-04-17",
-                            "gathered, 2026-04-18", ""}));
-    EXPECT_TRUE(has(found, {Level::error, "pollen_lot", "P1", "used_up_on", "2026-04-16", "gathered", ""}));
-    EXPECT_TRUE(has(found, {Level::error, "pollination", "T1", "worked_on", "2026-04-15", "gathered", ""}));
+                            "collected, 2026-04-18", ""}));
+    EXPECT_TRUE(has(found, {Level::error, "pollen_lot", "P1", "used_up_on", "2026-04-16", "collected", ""}));
+    EXPECT_TRUE(
+        has(found, {Level::error, "pollination", "T1", "pollinated_on", "2026-04-15", "collected", ""}));
     EXPECT_TRUE(has(
-        found, {Level::error, "fruit", "fid 1", "picked_on", "2026-04-14", "pollinated, 2026-04-15", ""}));
-    EXPECT_TRUE(has(found, {Level::error, "seed_lot", "S1", "cold_from", "2026-04-12", "washed", ""}));
-    EXPECT_TRUE(has(found, {Level::error, "seed_lot", "S1", "cold_to", "2026-04-11", "into the cold", ""}));
+        found, {Level::error, "fruit", "fid 1", "harvested_on", "2026-04-14", "pollinated, 2026-04-15", ""}));
+    EXPECT_TRUE(has(found, {Level::error, "seed_lot", "S1", "stratified_from", "2026-04-12", "washed", ""}));
+    EXPECT_TRUE(has(
+        found, {Level::error, "seed_lot", "S1", "stratified_to", "2026-04-11", "stratification began", ""}));
     EXPECT_EQ(found.size(), 6U);
 }
 
@@ -690,15 +699,15 @@ TEST_F(CheckOrchard, PollenThatTheCrossDoesNotWant) {
     expect_only({Level::warning, "pollination", "T1", "lot", "P1", "pollen of Elm Gold", ""});
 }
 
-TEST_F(CheckOrchard, MoreFruitsThanFlowersAndMoreSproutsOrSeedsThanSeeds) {
+TEST_F(CheckOrchard, MoreFruitsThanFlowersAndMoreGerminationOrSeedsThanSeeds) {
     o.fruits[0].fruits = 41;
-    o.sprout_counts[0].sprouted = 81;
-    o.seeds_out[0].seeds = 81;
+    o.germination_counts[0].germinated = 81;
+    o.seed_withdrawals[0].seeds = 81;
     const auto found = check();
     EXPECT_TRUE(has(found, {Level::warning, "fruit", "T1", "fruits", "41", "than the 40 flowers", ""}));
-    EXPECT_TRUE(
-        has(found, {Level::error, "sprout_count", "fid 1", "sprouted", "81", "than the 80 of lot S1", ""}));
-    EXPECT_TRUE(has(found, {Level::error, "seed_out", "S1", "seeds", "81", "than the 80", ""}));
+    EXPECT_TRUE(has(found, {Level::error, "germination_count", "fid 1", "germinated", "81",
+                            "than the 80 of lot S1", ""}));
+    EXPECT_TRUE(has(found, {Level::error, "seed_withdrawal", "S1", "seeds", "81", "than the 80", ""}));
     EXPECT_EQ(found.size(), 3U);
 }
 
@@ -711,8 +720,8 @@ TEST_F(CheckOrchard, NumbersBelowZero) {
     o.fruits[0].seeds_sound = -6;
     o.fruits[0].seeds_empty = -7;
     o.seed_lots[0].seeds = -8;
-    o.sprout_counts[0].sprouted = -9;
-    o.seeds_out[0].seeds = -10;
+    o.germination_counts[0].germinated = -9;
+    o.seed_withdrawals[0].seeds = -10;
     int negative = 0;
     for (const auto& finding : check()) {
         negative +=
@@ -723,9 +732,9 @@ TEST_F(CheckOrchard, NumbersBelowZero) {
 }
 
 TEST_F(CheckOrchard, WorkInTheFuture) {
-    o.pollinations[0].worked_on = day("2026-05-11");
+    o.pollinations[0].pollinated_on = day("2026-05-11");
     o.fruits.clear();
-    expect_only({Level::warning, "pollination", "T1", "worked_on", "2026-05-11", "future", ""});
+    expect_only({Level::warning, "pollination", "T1", "pollinated_on", "2026-05-11", "future", ""});
 }
 
 TEST_F(CheckOrchard, SaysTheSameTwice) {

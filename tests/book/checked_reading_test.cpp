@@ -15,13 +15,13 @@ class CheckedReading : public testing::BookTest {
         make_book();
     }
     void add_note_of_nobody() const {
-        Table notes;
-        notes.shape.name = "bloom_note";
-        notes.shape.columns = {{"accession", CellType::text, "", "", ""},
-                               {"noted_on", CellType::day, "", "", ""},
-                               {"bbch", CellType::whole, "", "", ""}};
-        notes.rows = {{{std::string("Nobody's"), testing::day("2025-04-28"), std::int64_t{65}}}};
-        append_rows(book, notes);
+        Table remarks;
+        remarks.shape.name = "bloom_observation";
+        remarks.shape.columns = {{"accession", CellType::text, "", "", ""},
+                                 {"observed_on", CellType::day, "", "", ""},
+                                 {"bbch", CellType::whole, "", "", ""}};
+        remarks.rows = {{{std::string("Nobody's"), testing::day("2025-04-28"), std::int64_t{65}}}};
+        append_rows(book, remarks);
     }
 };
 
@@ -39,7 +39,7 @@ TEST_F(CheckedReading, RefusesABookWithErrorsUnlessTheyAreOfBloomAndNobodyAsks) 
     add_note_of_nobody();
     EXPECT_THROW((void)read_checked(book, spring), Error);
     for (const auto& finding : read_checked_without_weather(book, spring).findings) {
-        EXPECT_NE(finding.table, "bloom_note");
+        EXPECT_NE(finding.table, "bloom_observation");
     }
 }
 
@@ -49,15 +49,15 @@ TEST_F(CheckedReading, WhatCanBeReadIsEnoughToFindATree) {
     EXPECT_FALSE(has_errors(read_line(book).findings));
 }
 
-TEST(TellAsWarnings, LeavesNotesAsTheyAre) {
+TEST(TellAsWarnings, LeavesObservationsAsTheyAre) {
     Findings findings(3);
     findings[0].level = Level::error;
     findings[1].level = Level::warning;
-    findings[2].level = Level::note;
+    findings[2].level = Level::notice;
     tell_as_warnings(findings);
     EXPECT_EQ(findings[0].level, Level::warning);
     EXPECT_EQ(findings[1].level, Level::warning);
-    EXPECT_EQ(findings[2].level, Level::note);
+    EXPECT_EQ(findings[2].level, Level::notice);
 }
 
 }  // namespace

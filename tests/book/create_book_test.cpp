@@ -81,9 +81,9 @@ TEST_F(CreateBook, RelationsFollowTheHumanKeys) {
     raw.run("INSERT INTO tree_row (fid, block, name) VALUES (11, 'North', '4'), (12, 'South', '4')");
     raw.run("INSERT INTO tree (fid, label, block, \"row\") VALUES (21, 'A1', 'South', '4')");
     raw.run(
-        "INSERT INTO bloom_note (fid, tree, noted_on, bbch) VALUES (31, 'A1', '2026-04-20', 65), "
+        "INSERT INTO bloom_observation (fid, tree, observed_on, bbch) VALUES (31, 'A1', '2026-04-20', 65), "
         "(32, 'A9', '2026-04-20', 65)");
-    EXPECT_EQ(raw.texts("SELECT base_id || '-' || related_id FROM link_bloom_note_tree_tree"),
+    EXPECT_EQ(raw.texts("SELECT base_id || '-' || related_id FROM link_bloom_observation_tree_tree"),
               std::vector<std::string>{"21-31"});
     EXPECT_EQ(raw.texts("SELECT base_id || '-' || related_id FROM link_tree_row_tree_row"),
               std::vector<std::string>{"12-21"});

@@ -21,16 +21,16 @@ Entry work(const char* tag, const char* when = "2026-05-14", const char* tree = 
             {{"tag", text(tag)},
              {"cross", text("26-01")},
              {"tree", text(tree)},
-             {"worked_on", day(when)},
+             {"pollinated_on", day(when)},
              {"flowers", whole(40)}}};
 }
 
-Entry sprouts(std::int64_t count, const char* when) {
-    return {"sprout_count", {{"lot", text("S-1")}, {"counted_on", day(when)}, {"sprouted", count}}};
+Entry germination(std::int64_t count, const char* when) {
+    return {"germination_count", {{"lot", text("S-1")}, {"counted_on", day(when)}, {"germinated", count}}};
 }
 
 Entry out(std::int64_t seeds, const char* when) {
-    return {"seed_out", {{"lot", text("S-1")}, {"on_day", day(when)}, {"seeds", seeds}}};
+    return {"seed_withdrawal", {{"lot", text("S-1")}, {"withdrawn_on", day(when)}, {"seeds", seeds}}};
 }
 
 class EntryBatches : public testing::BookTest {
@@ -72,7 +72,7 @@ TEST_F(EntryBatches, AWrongOneKeepsThemAllOut) {
     const auto done = added({work("26-01-a"), work("26-01-b", "2062-05-14"), work("26-01-c")});
     EXPECT_TRUE(done.rows.empty());
     EXPECT_TRUE(done.findings[0].empty() && done.findings[2].empty());
-    EXPECT_TRUE(has(done.findings[1], {Level::error, "pollination", "26-01-b", "worked_on", "2062-05-14",
+    EXPECT_TRUE(has(done.findings[1], {Level::error, "pollination", "26-01-b", "pollinated_on", "2062-05-14",
                                        "still to come", ""}));
     EXPECT_EQ(testing::bytes_of(book), before);
 }
@@ -87,55 +87,56 @@ TEST_F(EntryBatches, ATagThatTwoOfThemHaveIsFound) {
 }
 
 TEST_F(EntryBatches, ALaterOneIsSeenAgainstTheEarlier) {
-    const auto findings = judged({sprouts(5, "2026-05-01"), sprouts(3, "2026-05-08")});
+    const auto findings = judged({germination(5, "2026-05-01"), germination(3, "2026-05-08")});
     EXPECT_TRUE(findings[0].empty());
     EXPECT_TRUE(
-        has(findings[1], {Level::warning, "sprout_count", "new entry", "sprouted", "3", "5 had", ""}));
+        has(findings[1], {Level::warning, "germination_count", "new entry", "germinated", "3", "5 had", ""}));
 }
 
 TEST_F(EntryBatches, ASumIsToldOfTheLastThatAddsToIt) {
     const auto findings = judged({out(20, "2026-05-01"), out(9, "2026-05-02"), out(2, "2026-05-03")});
     EXPECT_TRUE(findings[0].empty() && findings[1].empty());
-    EXPECT_TRUE(has(findings[2], {Level::error, "seed_out", "S-1", "seeds", "31", "than the 30", ""}));
+    EXPECT_TRUE(has(findings[2], {Level::error, "seed_withdrawal", "S-1", "seeds", "31", "than the 30", ""}));
 }
 
 TEST_F(EntryBatches, AreJudgedAsOneAfterTheOtherWouldBe) {
-    const std::vector<Entry> entries{sprouts(4, "2026-05-01"), sprouts(31, "2026-05-08"),
-                                     sprouts(3, "2026-05-09"), sprouts(-1, "2026-05-10")};
+    const std::vector<Entry> entries{germination(4, "2026-05-01"), germination(31, "2026-05-08"),
+                                     germination(3, "2026-05-09"), germination(-1, "2026-05-10")};
     const auto together = judged(entries);
     auto book_so_far = read_book(book);
     for (std::size_t i = 0; i < entries.size(); ++i) {
         EXPECT_EQ(together[i], check_entry(book_so_far, entries[i], today)) << i;
         const auto& values = entries[i].values;
-        book_so_far.orchard.sprout_counts.push_back(
+        book_so_far.orchard.germination_counts.push_back(
             {.fid = 100,
              .lot = "S-1",
              .counted_on = std::get<Day>(values.at("counted_on")),
-             .sprouted = static_cast<int>(std::get<std::int64_t>(values.at("sprouted")))});
+             .germinated = static_cast<int>(std::get<std::int64_t>(values.at("germinated")))});
     }
 }
 
 TEST_F(EntryBatches, GoTogether) {
-    const auto rows = added({sprouts(5, "2026-05-01"), sprouts(7, "2026-05-08")}).rows;
+    const auto rows = added({germination(5, "2026-05-01"), germination(7, "2026-05-08")}).rows;
     take_back(book, rows);
-    EXPECT_TRUE(orchard().sprout_counts.empty());
+    EXPECT_TRUE(orchard().germination_counts.empty());
     EXPECT_TRUE(remembered_batches(book).empty());
 }
 
 TEST_F(EntryBatches, StayWhereOneWasChangedSince) {
-    const auto rows = added({sprouts(5, "2026-05-01"), sprouts(7, "2026-05-08")}).rows;
-    testing::RawBook(book).run("UPDATE sprout_count SET sprouted = 8 WHERE fid = 2");
+    const auto rows = added({germination(5, "2026-05-01"), germination(7, "2026-05-08")}).rows;
+    testing::RawBook(book).run("UPDATE germination_count SET germinated = 8 WHERE fid = 2");
     const auto error = error_of([&] { take_back(book, rows); });
     EXPECT_EQ(error.findings().size(), 1U);
-    EXPECT_TRUE(has(error.findings(), {Level::error, "sprout_count", "fid 2", "", "", "changed since", ""}));
-    EXPECT_EQ(orchard().sprout_counts.size(), 2U);
+    EXPECT_TRUE(
+        has(error.findings(), {Level::error, "germination_count", "fid 2", "", "", "changed after", ""}));
+    EXPECT_EQ(orchard().germination_counts.size(), 2U);
     take_back(book, rows[0]);  // each by itself, though
     EXPECT_EQ(remembered_batches(book), (std::vector<std::vector<AddedRow>>{{rows[1]}}));
 }
 
 TEST_F(EntryBatches, StayWhereSomethingRefersToOneOfThem) {
     const auto rows = added({work("26-01-a"), work("26-01-b")}).rows;
-    testing::add(book, "fruit", {"tag", "picked_on", "fruits"},
+    testing::add(book, "fruit", {"tag", "harvested_on", "fruits"},
                  {{{text("26-01-b"), day("2026-09-01"), whole(3)}}});
     EXPECT_TRUE(has(error_of([&] { take_back(book, rows); }).findings(),
                     {Level::error, "pollination", "fid 2", "", "", "Rows of fruit refer", ""}));
@@ -143,24 +144,23 @@ TEST_F(EntryBatches, StayWhereSomethingRefersToOneOfThem) {
 }
 
 TEST_F(EntryBatches, ARowThatIsGoneDoesNotKeepTheOthers) {
-    added({sprouts(5, "2026-05-01"), sprouts(7, "2026-05-08")});
-    testing::RawBook(book).run("DELETE FROM sprout_count WHERE fid = 1");
+    added({germination(5, "2026-05-01"), germination(7, "2026-05-08")});
+    testing::RawBook(book).run("DELETE FROM germination_count WHERE fid = 1");
     const auto batches = remembered_batches(book);
     ASSERT_EQ(batches.size(), 1U);
     ASSERT_EQ(batches[0].size(), 1U);
     take_back(book, batches[0]);
-    EXPECT_TRUE(orchard().sprout_counts.empty());
+    EXPECT_TRUE(orchard().germination_counts.empty());
 }
 
 TEST_F(EntryBatches, AJournalOfAnOlderBookGoesOn) {
     testing::RawBook(book).run(
         "CREATE TABLE entry_journal (number INTEGER PRIMARY KEY AUTOINCREMENT NOT NULL, table_name TEXT NOT "
-        "NULL, row_number INTEGER NOT NULL, content TEXT NOT NULL);"
-        "INSERT INTO sprout_count (lot, counted_on, sprouted) VALUES ('S-1', '2026-04-01', 1);"
-        "INSERT INTO entry_journal (table_name, row_number, content) VALUES ('sprout_count', 1, 'lot: "
-        "S-1')");
+        "NULL, row_number INTEGER NOT NULL, content TEXT NOT NULL);INSERT INTO germination_count (lot, "
+        "counted_on, germinated) VALUES ('S-1', '2026-04-01', 1);INSERT INTO entry_journal (table_name, "
+        "row_number, content) VALUES ('germination_count', 1, 'lot: S-1')");
     EXPECT_EQ(remembered_batches(book).size(), 1U);
-    const auto rows = added({sprouts(5, "2026-05-01"), sprouts(7, "2026-05-08")}).rows;
+    const auto rows = added({germination(5, "2026-05-01"), germination(7, "2026-05-08")}).rows;
     const auto batches = remembered_batches(book);
     ASSERT_EQ(batches.size(), 2U);
     EXPECT_EQ(batches[0], rows);
@@ -176,8 +176,8 @@ TEST_F(EntryBatches, OnlyTheLatestAreRememberedAndLargeOnesWhole) {
     EXPECT_EQ(remembered_batches(book).at(0).size(), 600U);
     testing::RawBook(book).run(
         "WITH RECURSIVE n(i) AS (SELECT 1 UNION ALL SELECT i + 1 FROM n WHERE i < 500) INSERT INTO "
-        "entry_journal (table_name, row_number, content) SELECT 'seed_out', 1, 'x' FROM n");
-    added({sprouts(5, "2026-05-01")});
+        "entry_journal (table_name, row_number, content) SELECT 'seed_withdrawal', 1, 'x' FROM n");
+    added({germination(5, "2026-05-01")});
     const auto batches = remembered_batches(book);
     EXPECT_EQ(batches.size(), 500U);
     EXPECT_EQ(batches.back().size(), 1U);

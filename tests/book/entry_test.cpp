@@ -18,7 +18,7 @@ using testing::whole;
 const Day today = day("2026-05-20");
 
 Entry bloom(const char* tree, std::int64_t stage, const char* when = "2026-05-12") {
-    return {"bloom_note", {{"tree", text(tree)}, {"bbch", stage}, {"noted_on", day(when)}}};
+    return {"bloom_observation", {{"tree", text(tree)}, {"bbch", stage}, {"observed_on", day(when)}}};
 }
 
 Entry work(const char* tag, const char* tree = "A1", const char* when = "2026-05-14") {
@@ -26,13 +26,13 @@ Entry work(const char* tag, const char* tree = "A1", const char* when = "2026-05
             {{"tag", text(tag)},
              {"cross", text("26-01")},
              {"tree", text(tree)},
-             {"worked_on", day(when)},
+             {"pollinated_on", day(when)},
              {"flowers", whole(40)},
              {"lot", text("P-1")}}};
 }
 
-Entry pick(const char* tag, std::int64_t fruits, const char* when) {
-    return {"fruit", {{"tag", text(tag)}, {"picked_on", day(when)}, {"fruits", fruits}}};
+Entry harvest(const char* tag, std::int64_t fruits, const char* when) {
+    return {"fruit", {{"tag", text(tag)}, {"harvested_on", day(when)}, {"fruits", fruits}}};
 }
 
 class Entries : public testing::BookTest {
@@ -55,7 +55,7 @@ class Entries : public testing::BookTest {
                      {{{text("26-01"), whole(2026), text("Larkfold Red"), text("Oak Lane"), whole(50)}},
                       {{text("25-01"), whole(2025), text("Larkfold Red"), text("Oak Lane"), whole(50)}}});
         testing::add(
-            book, "pollen_lot", {"code", "donor", "gathered_on", "store", "used_up_on"},
+            book, "pollen_lot", {"code", "donor", "collected_on", "store", "used_up_on"},
             {{{text("P-1"), text("Oak Lane"), day("2026-05-10"), text("refrigerator"), Cell{}}},
              {{text("P-0"), text("Oak Lane"), day("2025-05-10"), text("freezer"), day("2026-03-01")}}});
     }
@@ -74,22 +74,23 @@ class Entries : public testing::BookTest {
     }
 };
 
-TEST_F(Entries, ABloomNoteIsWrittenAndSaysWhatItWrote) {
+TEST_F(Entries, ABloomObservationIsWrittenAndSaysWhatItWrote) {
     const auto entry = bloom("A1", 61);
     const auto done = added(entry);
     EXPECT_TRUE(done.findings.empty());
-    EXPECT_EQ(name_of(done.row), "bloom_note/1");
-    EXPECT_EQ(done.row.content, "tree: A1\nnoted_on: 2026-05-12\nbbch: 61\n");
-    ASSERT_EQ(orchard().bloom_notes.size(), 1U);
-    EXPECT_EQ(orchard().bloom_notes[0].bbch, Bbch{61});
-    EXPECT_EQ(in_words(entry),
-              "Bloom note: tree A1, noted on 2026-05-12, BBCH stage 61 (about 10 % of flowers open)");
+    EXPECT_EQ(name_of(done.row), "bloom_observation/1");
+    EXPECT_EQ(done.row.content, "tree: A1\nobserved_on: 2026-05-12\nbbch: 61\n");
+    ASSERT_EQ(orchard().bloom_observations.size(), 1U);
+    EXPECT_EQ(orchard().bloom_observations[0].bbch, Bbch{61});
+    EXPECT_EQ(
+        in_words(entry),
+        "Bloom observation: tree A1, observed on 2026-05-12, BBCH stage 61 (about 10 % of flowers open)");
     EXPECT_EQ(in_words(done.row), in_words(entry));
 }
 
-TEST_F(Entries, APollinationAndItsPickFollowEachOther) {
+TEST_F(Entries, APollinationAndItsHarvestFollowEachOther) {
     EXPECT_TRUE(added(work("26-01-a")).findings.empty());
-    EXPECT_TRUE(added(pick("26-01-a", 12, "2026-10-08"), day("2026-10-08")).findings.empty());
+    EXPECT_TRUE(added(harvest("26-01-a", 12, "2026-10-08"), day("2026-10-08")).findings.empty());
     EXPECT_EQ(orchard().pollinations.at(0).lot, "P-1");
     EXPECT_EQ(orchard().fruits.at(0).fruits, 12);
 }
@@ -102,10 +103,11 @@ TEST_F(Entries, EveryKindIsWritten) {
             {"cross", text("26-01")},
             {"seeds", whole(30)},
             {"from_tags", text("26-01-a")},
-            {"cold_c", whole(3)}}},
+            {"stratification_c", whole(3)}}},
           autumn);
-    added({"sprout_count", {{"lot", text("S-1")}, {"counted_on", autumn}, {"sprouted", whole(3)}}}, autumn);
-    added({"seed_out", {{"lot", text("S-1")}, {"on_day", autumn}, {"seeds", whole(2)}}}, autumn);
+    added({"germination_count", {{"lot", text("S-1")}, {"counted_on", autumn}, {"germinated", whole(3)}}},
+          autumn);
+    added({"seed_withdrawal", {{"lot", text("S-1")}, {"withdrawn_on", autumn}, {"seeds", whole(2)}}}, autumn);
     added({"pollen_test",
            {{"lot", text("P-1")}, {"tested_on", autumn}, {"grains", whole(200)}, {"germinated", whole(120)}}},
           autumn);
@@ -114,7 +116,7 @@ TEST_F(Entries, EveryKindIsWritten) {
           autumn);
     const auto all = orchard();
     EXPECT_EQ(all.seed_lots.at(0).cold, Celsius{3});
-    EXPECT_EQ(all.sprout_counts.size() + all.seeds_out.size() + all.pollen_tests.size(), 3U);
+    EXPECT_EQ(all.germination_counts.size() + all.seed_withdrawals.size() + all.pollen_tests.size(), 3U);
     EXPECT_EQ(all.trait_scores.at(0).score, 7.5);
     EXPECT_EQ(remembered_entries(book).size(), 6U);
 }
@@ -136,11 +138,11 @@ TEST_F(Entries, AllFindingsComeAtOnceAndNothingIsWritten) {
     const auto error = error_of([&] { added(bloom("B9", 66, "2026-06-01")); });
     EXPECT_EQ(error.trouble(), Trouble::input);
     EXPECT_TRUE(
-        has(error.findings(), {Level::error, "bloom_note", "new entry", "tree", "B9", "no tree", ""}));
+        has(error.findings(), {Level::error, "bloom_observation", "new entry", "tree", "B9", "no tree", ""}));
     EXPECT_TRUE(has(error.findings(),
-                    {Level::error, "bloom_note", "new entry", "bbch", "66", "no such stage", "65"}));
-    EXPECT_TRUE(has(error.findings(), {Level::error, "bloom_note", "new entry", "noted_on", "2026-06-01",
-                                       "still to come", ""}));
+                    {Level::error, "bloom_observation", "new entry", "bbch", "66", "no such stage", "65"}));
+    EXPECT_TRUE(has(error.findings(), {Level::error, "bloom_observation", "new entry", "observed_on",
+                                       "2026-06-01", "still to come", ""}));
     EXPECT_EQ(error.findings().size(), 3U);
     EXPECT_EQ(testing::bytes_of(book), before);
 }
@@ -157,41 +159,43 @@ TEST_F(Entries, ATagIsUsedOnce) {
 
 TEST_F(Entries, TheRulesOfTheBookJudgeTheEntryToo) {
     added(work("26-01-a"));
-    EXPECT_TRUE(has(judged(pick("26-01-a", 3, "2026-05-13")),
-                    {Level::error, "fruit", "new entry", "picked_on", "2026-05-13", "pollinated", ""}));
-    EXPECT_TRUE(has(judged(pick("26-01-a", 41, "2026-10-08"), day("2026-10-08")),
+    EXPECT_TRUE(has(judged(harvest("26-01-a", 3, "2026-05-13")),
+                    {Level::error, "fruit", "new entry", "harvested_on", "2026-05-13", "pollinated", ""}));
+    EXPECT_TRUE(has(judged(harvest("26-01-a", 41, "2026-10-08"), day("2026-10-08")),
                     {Level::warning, "fruit", "26-01-a", "fruits", "41", "40 flowers", ""}));
     EXPECT_TRUE(has(judged(work("26-01-b", "A2")),
                     {Level::error, "pollination", "26-01-b", "tree", "A2", "seed parent", ""}));
-    EXPECT_TRUE(has(judged(work("26-01-b", "A2")), {Level::warning, "pollination", "26-01-b", "worked_on",
+    EXPECT_TRUE(has(judged(work("26-01-b", "A2")), {Level::warning, "pollination", "26-01-b", "pollinated_on",
                                                     "2026-05-14", "removed on 2026-02-01", ""}));
-    EXPECT_TRUE(has(judged(work("26-01-b", "A1", "2026-05-09")),
-                    {Level::error, "pollination", "26-01-b", "worked_on", "2026-05-09", "gathered", ""}));
+    EXPECT_TRUE(
+        has(judged(work("26-01-b", "A1", "2026-05-09")),
+            {Level::error, "pollination", "26-01-b", "pollinated_on", "2026-05-09", "collected", ""}));
 }
 
 TEST_F(Entries, TroubleThatTheBookHadBeforeIsNotTheEntrys) {
-    testing::add(book, "fruit", {"tag", "picked_on", "fruits"},
+    testing::add(book, "fruit", {"tag", "harvested_on", "fruits"},
                  {{{text("nowhere"), day("2025-09-01"), whole(3)}}});
     EXPECT_TRUE(judged(work("26-01-a")).empty());
 }
 
-TEST_F(Entries, ABloomNoteFarFromBloomOrGoingBackIsAWarning) {
+TEST_F(Entries, ABloomObservationFarFromBloomOrGoingBackIsAWarning) {
     note_a_spring();
-    EXPECT_TRUE(has(judged(bloom("A1", 61, "2026-09-01"), day("2026-09-01")),
-                    {Level::warning, "bloom_note", "new entry", "noted_on", "2026-09-01", "after", ""}));
-    EXPECT_TRUE(has(judged(bloom("A1", 59, "2026-05-13")),
-                    {Level::warning, "bloom_note", "new entry", "bbch", "59", "does not go back", ""}));
-    EXPECT_TRUE(has(judged(bloom("A1", 61, "2026-05-12")),
-                    {Level::warning, "bloom_note", "new entry", "bbch", "61", "already (fid 12)", ""}));
-    EXPECT_TRUE(has(judged(bloom("A1", 75, "2026-05-19")),
-                    {Level::note, "bloom_note", "new entry", "bbch", "75", "not foreseen", ""}));
+    EXPECT_TRUE(
+        has(judged(bloom("A1", 61, "2026-09-01"), day("2026-09-01")),
+            {Level::warning, "bloom_observation", "new entry", "observed_on", "2026-09-01", "after", ""}));
+    EXPECT_TRUE(has(judged(bloom("A1", 59, "2026-05-13")), {Level::warning, "bloom_observation", "new entry",
+                                                            "bbch", "59", "does not go back", ""}));
+    EXPECT_TRUE(has(judged(bloom("A1", 61, "2026-05-12")), {Level::warning, "bloom_observation", "new entry",
+                                                            "bbch", "61", "already (fid 12)", ""}));
+    EXPECT_TRUE(has(judged(bloom("A1", 75, "2026-05-19")), {Level::notice, "bloom_observation", "new entry",
+                                                            "bbch", "75", "not used to forecast", ""}));
     EXPECT_TRUE(judged(bloom("A1", 65, "2026-05-15")).empty());
 }
 
 TEST_F(Entries, WorkFarFromBloomIsAWarning) {
     note_a_spring();
     EXPECT_TRUE(has(judged(work("26-01-a", "A1", "2026-08-20"), day("2026-09-01")),
-                    {Level::warning, "pollination", "26-01-a", "worked_on", "2026-08-20", "after", ""}));
+                    {Level::warning, "pollination", "26-01-a", "pollinated_on", "2026-08-20", "after", ""}));
 }
 
 TEST_F(Entries, WorkForAnotherSeasonOrFromAnEmptyVialIsAWarning) {
@@ -205,12 +209,13 @@ TEST_F(Entries, WorkForAnotherSeasonOrFromAnEmptyVialIsAWarning) {
     EXPECT_FALSE(has_errors(findings));
 }
 
-TEST_F(Entries, FruitPickedUnripeOrTooFullIsAWarning) {
+TEST_F(Entries, FruitHarvestedUnripeOrTooFullIsAWarning) {
     added(work("26-01-a"));
-    auto entry = pick("26-01-a", 2, "2026-08-01");
+    auto entry = harvest("26-01-a", 2, "2026-08-01");
     entry.values["seeds_sound"] = whole(70);
     const auto findings = judged(entry, day("2026-08-01"));
-    EXPECT_TRUE(has(findings, {Level::warning, "fruit", "new entry", "picked_on", "2026-08-01", "140", ""}));
+    EXPECT_TRUE(
+        has(findings, {Level::warning, "fruit", "new entry", "harvested_on", "2026-08-01", "140", ""}));
     EXPECT_TRUE(has(findings, {Level::warning, "fruit", "new entry", "seeds_sound", "70", "ten each", ""}));
 }
 
@@ -237,11 +242,11 @@ TEST_F(Entries, TakingBackRemovesExactlyThatRow) {
     const auto second = added(bloom("A1", 61)).row;
     EXPECT_EQ(remembered_entries(book), (std::vector{second, first}));
     take_back(book, first);
-    ASSERT_EQ(orchard().bloom_notes.size(), 1U);
-    EXPECT_EQ(orchard().bloom_notes[0].fid, second.fid);
+    ASSERT_EQ(orchard().bloom_observations.size(), 1U);
+    EXPECT_EQ(orchard().bloom_observations[0].fid, second.fid);
     EXPECT_EQ(remembered_entries(book), std::vector{second});
     EXPECT_TRUE(has(error_of([&] { take_back(book, first); }).findings(),
-                    {Level::error, "bloom_note", "fid 1", "", "", "not in the book any more", ""}));
+                    {Level::error, "bloom_observation", "fid 1", "", "", "not in the book any more", ""}));
 }
 
 TEST_F(Entries, ANumberOnceUsedIsNotGivenToAnotherRow) {
@@ -252,15 +257,15 @@ TEST_F(Entries, ANumberOnceUsedIsNotGivenToAnotherRow) {
 
 TEST_F(Entries, ARowThatWasChangedSinceIsLeftAlone) {
     const auto row = added(bloom("A1", 61)).row;
-    testing::RawBook(book).run("UPDATE bloom_note SET bbch = 62");
+    testing::RawBook(book).run("UPDATE bloom_observation SET bbch = 62");
     EXPECT_TRUE(has(error_of([&] { take_back(book, row); }).findings(),
-                    {Level::error, "bloom_note", "fid 1", "", "", "changed since", ""}));
-    EXPECT_EQ(orchard().bloom_notes.size(), 1U);
+                    {Level::error, "bloom_observation", "fid 1", "", "", "changed after", ""}));
+    EXPECT_EQ(orchard().bloom_observations.size(), 1U);
 }
 
 TEST_F(Entries, APollinationWhoseFruitIsNotedIsLeftAlone) {
     const auto row = added(work("26-01-a")).row;
-    const auto fruit = added(pick("26-01-a", 2, "2026-10-08"), day("2026-10-08")).row;
+    const auto fruit = added(harvest("26-01-a", 2, "2026-10-08"), day("2026-10-08")).row;
     EXPECT_TRUE(has(error_of([&] { take_back(book, row); }).findings(),
                     {Level::error, "pollination", "fid 1", "", "", "Rows of fruit refer", ""}));
     take_back(book, fruit);
@@ -284,12 +289,13 @@ TEST_F(Entries, ALockedBookIsToldSoAndHasNothingNew) {
     EXPECT_EQ(error.trouble(), Trouble::access);
     EXPECT_NE(error.findings().at(0).message.text().find("Another program is writing"), std::string::npos);
     other.run("ROLLBACK");
-    EXPECT_TRUE(orchard().bloom_notes.empty());
+    EXPECT_TRUE(orchard().bloom_observations.empty());
     EXPECT_TRUE(remembered_entries(book).empty());
 }
 
 TEST_F(Entries, RefusesForeignTriggersOnTheTable) {
-    testing::RawBook(book).run("CREATE TRIGGER evil AFTER INSERT ON bloom_note BEGIN DELETE FROM tree; END");
+    testing::RawBook(book).run(
+        "CREATE TRIGGER evil AFTER INSERT ON bloom_observation BEGIN DELETE FROM tree; END");
     EXPECT_EQ(error_of([&] { added(bloom("A1", 61)); }).trouble(), Trouble::access);
     EXPECT_EQ(orchard().trees.size(), 2U);
 }

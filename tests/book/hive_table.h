@@ -18,7 +18,7 @@ struct Hive {
     std::optional<std::string> tree{};
     std::optional<std::string> serves{};
     std::optional<int> frames{};
-    std::optional<std::string> note{};
+    std::optional<std::string> remark{};
 };
 
 /// An orchard keeps no hives: they stand here.
@@ -55,7 +55,7 @@ inline book::BookTable hive_table() {
              column(&Hive::frames, "frames", "Frames", "Frames with bees.")
                  .within("count")
                  .known_as(german, {"Waben"}),
-             column(&Hive::note, "note", "Note", "Anything else.").as_remark().shown_before("frames")}});
+             column(&Hive::remark, "remark", "Note", "Anything else.").as_remark().shown_before("frames")}});
 }
 
 /// The released tables and that one.

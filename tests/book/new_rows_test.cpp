@@ -23,14 +23,14 @@ class NewRows : public testing::BookTest {
         Accession seedling;
         seedling.name = "25-01-001";
         seedling.kind = AccessionKind::seedling;
-        seedling.note = "planting X";
+        seedling.remark = "planting X";
         Tree tree;
         tree.label = "25-01-001";
         tree.accession = "25-01-001";
         tree.purpose = TreePurpose::seedling;
         tree.placed_by = PlacedBy::computed;
         tree.planted_on = testing::day("2026-07-01");
-        tree.note = "planting X";
+        tree.remark = "planting X";
         tree.at = MapPoint{500001, 5300001, {}};
         BookChange change;
         change.added = {block_to_add("Upper", {499990, 5299990, {}}, {500050, 5300010, {}}),

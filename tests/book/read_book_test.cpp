@@ -146,38 +146,37 @@ TEST_F(ReadBook, AMissingColumnIsAnErrorWhereItIsNeededAndANoteWhereItIsNot) {
     const auto reading = read_book(book);
     EXPECT_TRUE(
         has(reading.findings, {Level::error, "pollen_test", "", "grains, germinated", "", "lacks", "Add"}));
-    EXPECT_TRUE(has(reading.findings, {Level::note, "blend", "", "share", "", "unknown", "Add"}));
+    EXPECT_TRUE(has(reading.findings, {Level::notice, "blend", "", "share", "", "unknown", "Add"}));
     EXPECT_EQ(reading.orchard.blend_members.size(), 1U);
 }
 
 TEST_F(ReadBook, AViewThatNeverEndsIsNotRead) {
     testing::replace_table(
-        book, "sprout_count",
-        "CREATE VIEW sprout_count AS WITH RECURSIVE n(i) AS (SELECT 1 UNION ALL SELECT i + 1 FROM "
-        "n) SELECT i AS fid, 'S1' AS lot, '2026-01-01' AS counted_on, i AS sprouted FROM n");
-    EXPECT_TRUE(has(findings(), {Level::error, "sprout_count", "", "", "", "view", "table"}));
+        book, "germination_count",
+        "CREATE VIEW germination_count AS WITH RECURSIVE n(i) AS (SELECT 1 UNION ALL SELECT i + 1 FROM n) "
+        "SELECT i AS fid, 'S1' AS lot, '2026-01-01' AS counted_on, i AS germinated FROM n");
+    EXPECT_TRUE(has(findings(), {Level::error, "germination_count", "", "", "", "view", "table"}));
 }
 
 TEST_F(ReadBook, ATableWithoutRowNumbersIsNotRead) {
-    testing::replace_table(
-        book, "sprout_count",
-        "CREATE TABLE sprout_count (lot TEXT PRIMARY KEY, counted_on DATE, sprouted INTEGER) "
-        "WITHOUT ROWID");
-    spoil("INSERT INTO sprout_count VALUES ('S1', '2026-01-01', 3)");
-    EXPECT_TRUE(has(findings(), {Level::error, "sprout_count", "", "", "", "primary key", "new book"}));
+    testing::replace_table(book, "germination_count",
+                           "CREATE TABLE germination_count (lot TEXT PRIMARY KEY, counted_on DATE, "
+                           "germinated INTEGER) WITHOUT ROWID");
+    spoil("INSERT INTO germination_count VALUES ('S1', '2026-01-01', 3)");
+    EXPECT_TRUE(has(findings(), {Level::error, "germination_count", "", "", "", "primary key", "new book"}));
 }
 
 TEST_F(ReadBook, RowsCutShortByABadPageAreNotTakenForAll) {
-    auto rows = testing::rows_of("bloom_note", {"tree", "noted_on", "bbch", "note"});
+    auto rows = testing::rows_of("bloom_observation", {"tree", "observed_on", "bbch", "remark"});
     for (int i = 0; i < 2000; ++i) {
         rows.rows.push_back(
             {{text("A1"), testing::day("2026-04-20"), whole(65), text("some words to fill pages")}});
     }
     append_rows(book, rows);
-    testing::zero_last_leaf(book, "bloom_note");
+    testing::zero_last_leaf(book, "bloom_observation");
     const auto found = findings();
     ASSERT_EQ(found.size(), 1U);
-    EXPECT_TRUE(has(found, {Level::error, "bloom_note", "", "", "", "only in part", "backup"}));
+    EXPECT_TRUE(has(found, {Level::error, "bloom_observation", "", "", "", "only in part", "backup"}));
 }
 
 // Cells
@@ -197,32 +196,36 @@ TEST_F(ReadBook, AFractionOrAHugeNumberOrTextInAWholeNumberColumn) {
         "9000000000), "
         "('P', '2026-04-01', 'many', 2)");
     const auto found = findings();
-    EXPECT_TRUE(has(found, {Level::error, "pollen_test", "fid 1", "grains", "3.7", "whole number", ""}));
+    EXPECT_TRUE(has(found, {Level::error, "pollen_test", "fid 1", "grains", "3.7", "no integer", ""}));
     EXPECT_TRUE(
-        has(found, {Level::error, "pollen_test", "fid 1", "germinated", "9000000000", "whole number", ""}));
-    EXPECT_TRUE(has(found, {Level::error, "pollen_test", "fid 2", "grains", "many", "whole number", ""}));
+        has(found, {Level::error, "pollen_test", "fid 1", "germinated", "9000000000", "no integer", ""}));
+    EXPECT_TRUE(has(found, {Level::error, "pollen_test", "fid 2", "grains", "many", "no integer", ""}));
     EXPECT_EQ(found.size(), 3U);
 }
 
 TEST_F(ReadBook, DaysThatTheCalendarDoesNotHave) {
     for (const auto* bad : {"'2024-06-31'", "'2024-13-01'", "'2023-02-29'", "'2024-6-3'", "'20.4.2024'", "''",
                             "20240420", "'2024-04-20T10:00:00Z'", "'now'", "'0000-01-01'", "X'32'"}) {
-        spoil("DELETE FROM bloom_note; INSERT INTO bloom_note (fid, tree, noted_on, bbch) VALUES (7, 'A1', " +
-              std::string(bad) + ", 65)");
+        spoil(
+            "DELETE FROM bloom_observation; INSERT INTO bloom_observation (fid, tree, observed_on, bbch) "
+            "VALUES (7, 'A1', " +
+            std::string(bad) + ", 65)");
         const auto reading = read_book(book);
         ASSERT_EQ(reading.findings.size(), 1U) << bad;
-        EXPECT_EQ(reading.findings[0].field, "noted_on") << bad;
+        EXPECT_EQ(reading.findings[0].field, "observed_on") << bad;
         EXPECT_EQ(reading.findings[0].row, "fid 7") << bad;
-        EXPECT_TRUE(reading.orchard.bloom_notes.empty()) << bad;
+        EXPECT_TRUE(reading.orchard.bloom_observations.empty()) << bad;
     }
-    spoil("DELETE FROM bloom_note; INSERT INTO bloom_note (noted_on, bbch) VALUES ('2024-02-29', 65)");
+    spoil(
+        "DELETE FROM bloom_observation; INSERT INTO bloom_observation (observed_on, bbch) VALUES "
+        "('2024-02-29', 65)");
     EXPECT_TRUE(findings().empty());
 }
 
 TEST_F(ReadBook, ABadOptionalDayIsLeftOutAndTheRowKept) {
     spoil(
-        "INSERT INTO pollen_lot (code, donor, gathered_on, store, used_up_on) VALUES "
-        "('P1', 'Oak', '2026-04-01', 'room', '2026-02-30')");
+        "INSERT INTO pollen_lot (code, donor, collected_on, store, used_up_on) VALUES ('P1', 'Oak', "
+        "'2026-04-01', 'room', '2026-02-30')");
     const auto reading = read_book(book);
     EXPECT_TRUE(has(reading.findings, {Level::error, "pollen_lot", "P1", "used_up_on", "2026-02-30",
                                        "calendar", "YYYY-MM-DD"}));
@@ -237,33 +240,34 @@ TEST_F(ReadBook, AnUnknownWordListsTheAllowedOnes) {
 }
 
 TEST_F(ReadBook, AStageThatTheScaleDoesNotDefine) {
-    spoil("INSERT INTO bloom_note (noted_on, bbch) VALUES ('2026-04-20', 66)");
-    EXPECT_TRUE(has(findings(), {Level::error, "bloom_note", "fid 1", "bbch", "66", "none of those",
+    spoil("INSERT INTO bloom_observation (observed_on, bbch) VALUES ('2026-04-20', 66)");
+    EXPECT_TRUE(has(findings(), {Level::error, "bloom_observation", "fid 1", "bbch", "66", "none of those",
                                  "from 0 to 99, with gaps; the nearest are 65 (full bloom"}));
 }
 
 TEST_F(ReadBook, NumbersOutOfRangeAndInfinite) {
-    spoil("INSERT INTO bloom_note (noted_on, bbch, open_percent) VALUES ('2026-04-20', 65, 180)");
+    spoil("INSERT INTO bloom_observation (observed_on, bbch, open_percent) VALUES ('2026-04-20', 65, 180)");
     spoil(
         "INSERT INTO weather_day (station, day, t_min_c, t_max_c) VALUES ('Ridge', '2026-04-01', 1, 9e999)");
     const auto found = findings();
-    EXPECT_TRUE(has(found, {Level::error, "bloom_note", "fid 1", "open_percent", "180", "0 to 100 %", ""}));
+    EXPECT_TRUE(
+        has(found, {Level::error, "bloom_observation", "fid 1", "open_percent", "180", "0 to 100 %", ""}));
     EXPECT_TRUE(
         has(found, {Level::error, "weather_day", "Ridge 2026-04-01", "t_max_c", "inf", "finite", ""}));
 }
 
 TEST_F(ReadBook, TextThatIsNoText) {
     spoil(
-        "INSERT INTO accession (name, kind, note) VALUES (CAST(X'52ff64' AS TEXT), 'cultivar', 'a'), "
+        "INSERT INTO accession (name, kind, remark) VALUES (CAST(X'52ff64' AS TEXT), 'cultivar', 'a'), "
         "('Oak', 'cultivar', CAST(X'610062' AS TEXT)), ('Elm', 'cultivar', X'6162'), ('', 'cultivar', NULL), "
         "('Ash', 'cultivar', '')");
     const auto found = findings();
     EXPECT_TRUE(
         has(found, {Level::error, "accession", "fid 1", "name", "R\\xffd", "no readable text", "UTF-8"}));
-    EXPECT_TRUE(has(found, {Level::error, "accession", "Oak", "note", "a", "no readable text", "UTF-8"}));
-    EXPECT_TRUE(has(found, {Level::error, "accession", "Elm", "note", "ab", "no readable text", "UTF-8"}));
+    EXPECT_TRUE(has(found, {Level::error, "accession", "Oak", "remark", "a", "no readable text", "UTF-8"}));
+    EXPECT_TRUE(has(found, {Level::error, "accession", "Elm", "remark", "ab", "no readable text", "UTF-8"}));
     EXPECT_TRUE(has(found, {Level::error, "accession", "fid 4", "name", "", "empty", ""}));
-    EXPECT_TRUE(has(found, {Level::error, "accession", "Ash", "note", "", "empty", ""}));
+    EXPECT_TRUE(has(found, {Level::error, "accession", "Ash", "remark", "", "empty", ""}));
     EXPECT_EQ(found.size(), 5U);
 }
 
@@ -287,7 +291,7 @@ TEST_F(ReadBook, NeighbouringColumnTypesOfATableMadeElsewhereAreUnderstood) {
     EXPECT_TRUE(
         has(reading.findings, {Level::error, "pollen_test", "fid 2", "tested_on", "10/4/2026", "a day", ""}));
     EXPECT_TRUE(
-        has(reading.findings, {Level::error, "pollen_test", "fid 2", "grains", "200.5", "whole", ""}));
+        has(reading.findings, {Level::error, "pollen_test", "fid 2", "grains", "200.5", "integer", ""}));
 }
 
 // Places. A GeoPackage geometry: "GP", version 0, flags 1 (little endian, no envelope), srs 32632, then WKB.
@@ -309,12 +313,12 @@ TEST_F(ReadBook, PlacesThatAreNone) {
           gp("010200000002000000" + one + one + one + one) + ")");
     const auto reading = read_book(book);
     const auto& found = reading.findings;
-    EXPECT_TRUE(has(found, {Level::warning, "tree", "none", "geom", "", "no place", "Draw"}));
+    EXPECT_TRUE(has(found, {Level::warning, "tree", "none", "geom", "", "no location", "Draw"}));
     EXPECT_TRUE(has(found, {Level::error, "tree", "nan", "geom", "", "no finite", "Draw"}));
     EXPECT_TRUE(has(found, {Level::error, "tree", "infinite", "geom", "", "no finite", "Draw"}));
-    EXPECT_TRUE(has(found, {Level::warning, "tree", "garbage", "geom", "", "no place", "Draw"}));
-    EXPECT_TRUE(has(found, {Level::warning, "tree", "short", "geom", "", "no place", "Draw"}));
-    EXPECT_TRUE(has(found, {Level::warning, "tree", "words", "geom", "", "no place", "Draw"}));
+    EXPECT_TRUE(has(found, {Level::warning, "tree", "garbage", "geom", "", "no location", "Draw"}));
+    EXPECT_TRUE(has(found, {Level::warning, "tree", "short", "geom", "", "no location", "Draw"}));
+    EXPECT_TRUE(has(found, {Level::warning, "tree", "words", "geom", "", "no location", "Draw"}));
     EXPECT_TRUE(has(found, {Level::error, "tree", "line", "geom", "LINESTRING", "no point", "Draw"}));
     EXPECT_EQ(found.size(), 7U);
     ASSERT_EQ(reading.orchard.trees.size(), 8U);
@@ -354,7 +358,7 @@ TEST_F(ReadBook, BlocksWhoseOutlineCrossesItself) {
 
 TEST_F(ReadBook, AStationWithoutAPlaceHasNoLatitude) {
     spoil("INSERT INTO station (name, elevation_m) VALUES ('Ridge', 300)");
-    EXPECT_TRUE(has(findings(), {Level::error, "station", "Ridge", "geom", "", "no place", "Draw"}));
+    EXPECT_TRUE(has(findings(), {Level::error, "station", "Ridge", "geom", "", "no location", "Draw"}));
 }
 
 TEST_F(ReadBook, LayersWithoutOrWithAnotherCoordinateSystem) {

@@ -41,7 +41,7 @@ Table skill() {
              .description = "How good forecasts were.",
              .has_points = false,
              .columns = {{"method", CellType::text, "", "Method", "The method."},
-                         {"note", CellType::text, "", "Note", "A note."}}},
+                         {"remark", CellType::text, "", "Note", "A note."}}},
             {{{text("chill then heat"), testing::unknown}}}};
 }
 

@@ -36,18 +36,18 @@ class RoundTrip : public testing::BookTest {
 };
 
 TEST_F(RoundTrip, Blocks) {
-    add(book, "block", {"name", "note", "geom_wkt"},
+    add(book, "block", {"name", "remark", "geom_wkt"},
         {{{text("North"), text("wet"), text("POLYGON((0 0,9 0,9 9,0 0))")}},
          {{text("South"), testing::unknown, text("POLYGON((0 0,9 0,9 9,0 0))")}}});
     const auto blocks = read().blocks;
     ASSERT_EQ(blocks.size(), 2U);
-    EXPECT_EQ(std::tie(blocks[0].fid, blocks[0].name, blocks[0].note),
+    EXPECT_EQ(std::tie(blocks[0].fid, blocks[0].name, blocks[0].remark),
               std::tuple(1, std::string("North"), Text("wet")));
-    EXPECT_EQ(std::tie(blocks[1].name, blocks[1].note), std::tuple(std::string("South"), Text()));
+    EXPECT_EQ(std::tie(blocks[1].name, blocks[1].remark), std::tuple(std::string("South"), Text()));
 }
 
 TEST_F(RoundTrip, TreeRows) {
-    add(book, "tree_row", {"block", "name", "spacing_m", "first_position", "note", "geom_wkt"},
+    add(book, "tree_row", {"block", "name", "spacing_m", "first_position", "remark", "geom_wkt"},
         {{{text("North"), text("4"), 1.25, whole(3), text("old"), text("LINESTRING(0 0,0 90)")}}});
     add(book, "tree_row", {"block", "name", "geom_wkt"},
         {{{text("North"), text("5"), text("LINESTRING(4 0,4 90)")}}});
@@ -55,7 +55,7 @@ TEST_F(RoundTrip, TreeRows) {
     ASSERT_EQ(rows.size(), 2U);
     const auto& row = rows[0];
     EXPECT_EQ(
-        std::tie(row.block, row.name, row.spacing, row.first_position, row.note),
+        std::tie(row.block, row.name, row.spacing, row.first_position, row.remark),
         std::tuple(std::string("North"), std::string("4"), std::optional(Metres{1.25}), 3, Text("old")));
     EXPECT_EQ(std::tie(rows[1].spacing, rows[1].first_position), std::tuple(std::optional<Metres>(), 1));
 }
@@ -63,7 +63,7 @@ TEST_F(RoundTrip, TreeRows) {
 TEST_F(RoundTrip, TreesWithAndWithoutHeight) {
     add(book, "tree",
         {"label", "accession", "block", "row", "position", "rootstock", "planted_on", "removed_on", "purpose",
-         "placed_by", "accuracy_m", "elevation_m", "note"},
+         "placed_by", "accuracy_m", "elevation_m", "remark"},
         {{{text("A1"), text("Red"), text("North"), text("4"), whole(17), text("M 9"), day("2011-11-20"),
            day("2024-02-01"), text("seedling"), text("surveyed"), 0.02, 311.5, text("Blüte früh")},
           MapPoint{500001.25, 5300002.5, Metres{310.75}}}});
@@ -77,7 +77,7 @@ TEST_F(RoundTrip, TreesWithAndWithoutHeight) {
     EXPECT_EQ(std::tie(tree.planted_on, tree.removed_on, tree.purpose, tree.placed_by),
               std::tuple(MaybeDay(day("2011-11-20")), MaybeDay(day("2024-02-01")), TreePurpose::seedling,
                          std::optional(PlacedBy::surveyed)));
-    EXPECT_EQ(std::tie(tree.accuracy, tree.elevation, tree.note),
+    EXPECT_EQ(std::tie(tree.accuracy, tree.elevation, tree.remark),
               std::tuple(std::optional(Metres{0.02}), std::optional(Metres{311.5}), Text("Blüte früh")));
     ASSERT_TRUE(tree.at);
     EXPECT_EQ(std::tie(tree.at->x, tree.at->y, tree.at->height),
@@ -92,7 +92,7 @@ TEST_F(RoundTrip, TreesWithAndWithoutHeight) {
 TEST_F(RoundTrip, Accessions) {
     add(book, "accession",
         {"name", "kind", "seed_parent", "pollen_parent", "s_alleles", "ploidy", "seed_ripe_days",
-         "chill_portions", "protected_until", "note"},
+         "chill_portions", "protected_until", "remark"},
         {{{text("Larkfold Red"), text("cultivar"), text("Oak Lane"), text("Blend 3"), text("S2 S3"), whole(2),
            whole(120), 61.5, day("2031-12-31"), text("firm")}}});
     add(book, "accession", {"name", "kind"}, {{{text("Oak Lane"), text("unknown")}}});
@@ -102,7 +102,7 @@ TEST_F(RoundTrip, Accessions) {
     EXPECT_EQ(std::tie(it.name, it.kind, it.seed_parent, it.pollen_parent, it.s_alleles),
               std::tuple(std::string("Larkfold Red"), AccessionKind::cultivar, Text("Oak Lane"),
                          Text("Blend 3"), Text("S2 S3")));
-    EXPECT_EQ(std::tie(it.ploidy, it.seed_ripe_days, it.chill, it.protected_until, it.note),
+    EXPECT_EQ(std::tie(it.ploidy, it.seed_ripe_days, it.chill, it.protected_until, it.remark),
               std::tuple(MaybeInt(2), MaybeInt(120), std::optional(ChillPortions{61.5}),
                          MaybeDay(day("2031-12-31")), Text("firm")));
     EXPECT_EQ(std::tie(accessions[1].ploidy, accessions[1].chill, accessions[1].protected_until),
@@ -119,17 +119,19 @@ TEST_F(RoundTrip, Blends) {
     EXPECT_FALSE(members[1].share);
 }
 
-TEST_F(RoundTrip, BloomNotes) {
-    add(book, "bloom_note", {"tree", "accession", "noted_on", "bbch", "open_percent", "observer", "note"},
+TEST_F(RoundTrip, BloomObservations) {
+    add(book, "bloom_observation",
+        {"tree", "accession", "observed_on", "bbch", "open_percent", "observer", "remark"},
         {{{text("A1"), text("Red"), day("2026-04-20"), whole(65), 55.5, text("me"), text("after rain")}}});
-    add(book, "bloom_note", {"noted_on", "bbch"}, {{{day("2026-04-21"), whole(0)}}});
-    const auto notes = read().bloom_notes;
-    ASSERT_EQ(notes.size(), 2U);
-    const auto& it = notes[0];
-    EXPECT_EQ(std::tie(it.tree, it.accession, it.noted_on, it.bbch, it.open_percent, it.observer, it.note),
-              std::tuple(Text("A1"), Text("Red"), day("2026-04-20"), Bbch{65}, MaybeNumber(55.5), Text("me"),
-                         Text("after rain")));
-    EXPECT_EQ(std::tie(notes[1].tree, notes[1].bbch, notes[1].open_percent),
+    add(book, "bloom_observation", {"observed_on", "bbch"}, {{{day("2026-04-21"), whole(0)}}});
+    const auto remarks = read().bloom_observations;
+    ASSERT_EQ(remarks.size(), 2U);
+    const auto& it = remarks[0];
+    EXPECT_EQ(
+        std::tie(it.tree, it.accession, it.observed_on, it.bbch, it.open_percent, it.observer, it.remark),
+        std::tuple(Text("A1"), Text("Red"), day("2026-04-20"), Bbch{65}, MaybeNumber(55.5), Text("me"),
+                   Text("after rain")));
+    EXPECT_EQ(std::tie(remarks[1].tree, remarks[1].bbch, remarks[1].open_percent),
               std::tuple(Text(), Bbch{0}, MaybeNumber()));
 }
 
@@ -161,7 +163,7 @@ TEST_F(RoundTrip, WeatherDays) {
 
 TEST_F(RoundTrip, CrossGoals) {
     add(book, "cross_goal",
-        {"code", "season", "seed_parent", "pollen_parent", "seedlings_wanted", "priority", "note"},
+        {"code", "season", "seed_parent", "pollen_parent", "seedlings_wanted", "priority", "remark"},
         {{{text("26-01"), whole(2026), text("Red"), text("Oak"), whole(120), whole(1), text("scab")}}});
     add(book, "cross_goal", {"code", "season", "seed_parent", "pollen_parent", "seedlings_wanted"},
         {{{text("26-02"), whole(2026), text("Red"), text("Elm"), whole(1)}}});
@@ -169,7 +171,7 @@ TEST_F(RoundTrip, CrossGoals) {
     ASSERT_EQ(goals.size(), 2U);
     const auto& it = goals[0];
     EXPECT_EQ(std::tie(it.code, it.season, it.seed_parent, it.pollen_parent, it.seedlings_wanted, it.priority,
-                       it.note),
+                       it.remark),
               std::tuple(std::string("26-01"), Season{2026}, std::string("Red"), std::string("Oak"), 120,
                          MaybeInt(1), Text("scab")));
     EXPECT_FALSE(goals[1].priority);
@@ -177,21 +179,21 @@ TEST_F(RoundTrip, CrossGoals) {
 
 TEST_F(RoundTrip, PollenLotsAndTheirTests) {
     add(book, "pollen_lot",
-        {"code", "donor", "gathered_on", "flowers", "mass_mg", "store", "humidity_percent", "used_up_on",
-         "note"},
+        {"code", "donor", "collected_on", "flowers", "mass_mg", "store", "humidity_percent", "used_up_on",
+         "remark"},
         {{{text("P1"), text("Oak"), day("2025-04-28"), whole(300), 450.5, text("freezer"), 33.0,
            day("2026-05-02"), text("vial 7")}}});
-    add(book, "pollen_lot", {"code", "donor", "gathered_on", "store"},
+    add(book, "pollen_lot", {"code", "donor", "collected_on", "store"},
         {{{text("P2"), text("Oak"), day("2025-04-29"), text("room")}}});
     add(book, "pollen_test", {"lot", "tested_on", "grains", "germinated"},
         {{{text("P1"), day("2026-04-10"), whole(200), whole(121)}}});
     const auto orchard = read();
     ASSERT_EQ(orchard.pollen_lots.size(), 2U);
     const auto& lot = orchard.pollen_lots[0];
-    EXPECT_EQ(std::tie(lot.code, lot.donor, lot.gathered_on, lot.flowers, lot.mass, lot.store),
+    EXPECT_EQ(std::tie(lot.code, lot.donor, lot.collected_on, lot.flowers, lot.mass, lot.store),
               std::tuple(std::string("P1"), std::string("Oak"), day("2025-04-28"), MaybeInt(300),
                          std::optional(Milligrams{450.5}), Store::freezer));
-    EXPECT_EQ(std::tie(lot.humidity_percent, lot.used_up_on, lot.note),
+    EXPECT_EQ(std::tie(lot.humidity_percent, lot.used_up_on, lot.remark),
               std::tuple(MaybeNumber(33.0), MaybeDay(day("2026-05-02")), Text("vial 7")));
     EXPECT_EQ(std::tie(orchard.pollen_lots[1].store, orchard.pollen_lots[1].mass),
               std::tuple(Store::room, std::optional<Milligrams>()));
@@ -202,70 +204,71 @@ TEST_F(RoundTrip, PollenLotsAndTheirTests) {
 }
 
 TEST_F(RoundTrip, PollinationsAndTheirFruit) {
-    add(book, "pollination", {"tag", "cross", "tree", "worked_on", "flowers", "lot", "pass", "note"},
+    add(book, "pollination", {"tag", "cross", "tree", "pollinated_on", "flowers", "lot", "pass", "remark"},
         {{{text("T1"), text("26-01"), text("A1"), day("2026-04-22"), whole(40), text("P1"), whole(2),
            text("windy")}}});
-    add(book, "pollination", {"tag", "cross", "tree", "worked_on", "flowers"},
+    add(book, "pollination", {"tag", "cross", "tree", "pollinated_on", "flowers"},
         {{{text("T2"), text("26-01"), text("A1"), day("2026-04-23"), whole(0)}}});
-    add(book, "fruit", {"tag", "picked_on", "fruits", "seeds_sound", "seeds_empty", "note"},
+    add(book, "fruit", {"tag", "harvested_on", "fruits", "seeds_sound", "seeds_empty", "remark"},
         {{{text("T1"), day("2026-09-10"), whole(12), whole(80), whole(9), text("small")}}});
-    add(book, "fruit", {"tag", "picked_on", "fruits"}, {{{text("T2"), day("2026-09-11"), whole(0)}}});
+    add(book, "fruit", {"tag", "harvested_on", "fruits"}, {{{text("T2"), day("2026-09-11"), whole(0)}}});
     const auto orchard = read();
     ASSERT_EQ(orchard.pollinations.size(), 2U);
     const auto& work = orchard.pollinations[0];
-    EXPECT_EQ(std::tie(work.tag, work.cross, work.tree, work.worked_on, work.flowers, work.lot, work.pass,
-                       work.note),
+    EXPECT_EQ(std::tie(work.tag, work.cross, work.tree, work.pollinated_on, work.flowers, work.lot, work.pass,
+                       work.remark),
               std::tuple(std::string("T1"), std::string("26-01"), std::string("A1"), day("2026-04-22"), 40,
                          Text("P1"), MaybeInt(2), Text("windy")));
     EXPECT_EQ(std::tie(orchard.pollinations[1].lot, orchard.pollinations[1].pass),
               std::tuple(Text(), MaybeInt()));
     ASSERT_EQ(orchard.fruits.size(), 2U);
     const auto& fruit = orchard.fruits[0];
-    EXPECT_EQ(
-        std::tie(fruit.tag, fruit.picked_on, fruit.fruits, fruit.seeds_sound, fruit.seeds_empty, fruit.note),
-        std::tuple(std::string("T1"), day("2026-09-10"), 12, MaybeInt(80), MaybeInt(9), Text("small")));
+    EXPECT_EQ(std::tie(fruit.tag, fruit.harvested_on, fruit.fruits, fruit.seeds_sound, fruit.seeds_empty,
+                       fruit.remark),
+              std::tuple(std::string("T1"), day("2026-09-10"), 12, MaybeInt(80), MaybeInt(9), Text("small")));
     EXPECT_FALSE(orchard.fruits[1].seeds_sound);
 }
 
 TEST_F(RoundTrip, SeedLotsAndWhatBecameOfThem) {
     add(book, "seed_lot",
-        {"code", "cross", "seeds", "from_tags", "washed_on", "cold_from", "cold_c", "cold_to", "treatment",
-         "medium", "note"},
+        {"code", "cross", "seeds", "from_tags", "washed_on", "stratified_from", "stratification_c",
+         "stratified_to", "treatment", "medium", "remark"},
         {{{text("S1"), text("26-01"), whole(80), text("T1 T2"), day("2026-09-12"), day("2026-11-01"), 3.5,
            day("2027-02-01"), text("soak"), text("sand"), text("mould")}}});
     add(book, "seed_lot", {"code", "cross", "seeds"}, {{{text("S2"), text("26-01"), whole(5)}}});
-    add(book, "sprout_count", {"lot", "counted_on", "sprouted"},
+    add(book, "germination_count", {"lot", "counted_on", "germinated"},
         {{{text("S1"), day("2027-02-10"), whole(44)}}});
-    add(book, "seed_out", {"lot", "on_day", "seeds", "note"},
+    add(book, "seed_withdrawal", {"lot", "withdrawn_on", "seeds", "remark"},
         {{{text("S1"), day("2027-02-11"), whole(44), text("potted")}}});
     const auto orchard = read();
     ASSERT_EQ(orchard.seed_lots.size(), 2U);
     const auto& lot = orchard.seed_lots[0];
-    EXPECT_EQ(std::tie(lot.code, lot.cross, lot.seeds, lot.from_tags, lot.washed_on, lot.cold_from),
+    EXPECT_EQ(std::tie(lot.code, lot.cross, lot.seeds, lot.from_tags, lot.washed_on, lot.stratified_from),
               std::tuple(std::string("S1"), std::string("26-01"), 80, Text("T1 T2"),
                          MaybeDay(day("2026-09-12")), MaybeDay(day("2026-11-01"))));
-    EXPECT_EQ(std::tie(lot.cold, lot.cold_to, lot.treatment, lot.medium, lot.note),
+    EXPECT_EQ(std::tie(lot.cold, lot.stratified_to, lot.treatment, lot.medium, lot.remark),
               std::tuple(std::optional(Celsius{3.5}), MaybeDay(day("2027-02-01")), Text("soak"), Text("sand"),
                          Text("mould")));
     EXPECT_EQ(std::tie(orchard.seed_lots[1].cold, orchard.seed_lots[1].washed_on),
               std::tuple(std::optional<Celsius>(), MaybeDay()));
-    ASSERT_EQ(orchard.sprout_counts.size(), 1U);
-    EXPECT_EQ(std::tie(orchard.sprout_counts[0].lot, orchard.sprout_counts[0].counted_on,
-                       orchard.sprout_counts[0].sprouted),
+    ASSERT_EQ(orchard.germination_counts.size(), 1U);
+    EXPECT_EQ(std::tie(orchard.germination_counts[0].lot, orchard.germination_counts[0].counted_on,
+                       orchard.germination_counts[0].germinated),
               std::tuple(std::string("S1"), day("2027-02-10"), 44));
-    ASSERT_EQ(orchard.seeds_out.size(), 1U);
-    const auto& out = orchard.seeds_out[0];
-    EXPECT_EQ(std::tie(out.lot, out.on_day, out.seeds, out.note),
+    ASSERT_EQ(orchard.seed_withdrawals.size(), 1U);
+    const auto& out = orchard.seed_withdrawals[0];
+    EXPECT_EQ(std::tie(out.lot, out.withdrawn_on, out.seeds, out.remark),
               std::tuple(std::string("S1"), day("2027-02-11"), 44, Text("potted")));
 }
 
 TEST_F(RoundTrip, TraitScores) {
-    add(book, "trait_score", {"tree", "scored_on", "trait", "score", "note"},
+    add(book, "trait_score", {"tree", "scored_on", "trait", "score", "remark"},
         {{{text("A1"), day("2030-09-20"), text("taste"), -1.5, text("sour")}}});
     const auto scores = read().trait_scores;
     ASSERT_EQ(scores.size(), 1U);
-    EXPECT_EQ(std::tie(scores[0].tree, scores[0].scored_on, scores[0].trait, scores[0].score, scores[0].note),
-              std::tuple(std::string("A1"), day("2030-09-20"), std::string("taste"), -1.5, Text("sour")));
+    EXPECT_EQ(
+        std::tie(scores[0].tree, scores[0].scored_on, scores[0].trait, scores[0].score, scores[0].remark),
+        std::tuple(std::string("A1"), day("2030-09-20"), std::string("taste"), -1.5, Text("sour")));
 }
 
 TEST_F(RoundTrip, TheBookNamesItsCoordinateSystem) {
@@ -275,7 +278,8 @@ TEST_F(RoundTrip, TheBookNamesItsCoordinateSystem) {
 TEST_F(RoundTrip, AFilledBookStaysAValidGeoPackage) {
     add(book, "tree", {"label"}, {{{text("A1")}, MapPoint{500001, 5300002, Metres{310}}}});
     add(book, "block", {"name", "geom_wkt"}, {{{text("North"), text("POLYGON((0 0,9 0,9 9,0 0))")}}});
-    add(book, "bloom_note", {"tree", "noted_on", "bbch"}, {{{text("A1"), day("2026-04-21"), whole(61)}}});
+    add(book, "bloom_observation", {"tree", "observed_on", "bbch"},
+        {{{text("A1"), day("2026-04-21"), whole(61)}}});
     EXPECT_EQ(files(), std::vector<std::string>{"book.gpkg"});
     if (!testing::has_validator()) {
         GTEST_SKIP() << "GDAL's GeoPackage validator (python3-gdal) is not installed.";

@@ -78,11 +78,11 @@ const BookColumn& column(std::string_view table, std::string_view name) {
 }
 
 TEST(CellCheck, AcceptsWhatTheSchemaAllows) {
-    EXPECT_FALSE(check_cell(column("bloom_note", "bbch"), std::int64_t{65}));
-    EXPECT_FALSE(check_cell(column("bloom_note", "open_percent"), 100.0));
-    EXPECT_FALSE(check_cell(column("bloom_note", "open_percent"), std::int64_t{0}));
+    EXPECT_FALSE(check_cell(column("bloom_observation", "bbch"), std::int64_t{65}));
+    EXPECT_FALSE(check_cell(column("bloom_observation", "open_percent"), 100.0));
+    EXPECT_FALSE(check_cell(column("bloom_observation", "open_percent"), std::int64_t{0}));
     EXPECT_FALSE(check_cell(column("pollen_lot", "store"), std::string("deep_freezer")));
-    EXPECT_FALSE(check_cell(column("tree", "note"), Cell{}));
+    EXPECT_FALSE(check_cell(column("tree", "remark"), Cell{}));
     EXPECT_FALSE(check_cell(column("tree", "planted_on"), Day{0}));
 }
 
@@ -96,9 +96,9 @@ TEST(CellCheck, NamesTheAllowedWordsWhenItRefusesOne) {
 
 TEST(CellCheck, RefusesStagesThatTheScaleDoesNotDefineAndNumbersOutOfRange) {
     for (const int stage : {-1, 58, 66, 68, 70, 100}) {
-        EXPECT_TRUE(check_cell(column("bloom_note", "bbch"), std::int64_t{stage})) << stage;
+        EXPECT_TRUE(check_cell(column("bloom_observation", "bbch"), std::int64_t{stage})) << stage;
     }
-    EXPECT_TRUE(check_cell(column("bloom_note", "open_percent"), 100.5));
+    EXPECT_TRUE(check_cell(column("bloom_observation", "open_percent"), 100.5));
     EXPECT_TRUE(check_cell(column("blend", "share"), -0.1));
     EXPECT_TRUE(check_cell(column("cross_goal", "seedlings_wanted"), std::int64_t{0}));
     EXPECT_TRUE(check_cell(column("accession", "ploidy"), std::int64_t{5}));
@@ -110,7 +110,7 @@ TEST(CellCheck, RefusesMissingEmptyAndWronglyTypedValues) {
     EXPECT_TRUE(check_cell(column("tree", "label"), std::int64_t{7}));
     EXPECT_TRUE(check_cell(column("weather_day", "t_min_c"), std::numeric_limits<double>::infinity()));
     EXPECT_TRUE(check_cell(column("weather_day", "t_min_c"), std::numeric_limits<double>::quiet_NaN()));
-    EXPECT_TRUE(check_cell(column("bloom_note", "bbch"), 65.0));
+    EXPECT_TRUE(check_cell(column("bloom_observation", "bbch"), 65.0));
 }
 
 }  // namespace

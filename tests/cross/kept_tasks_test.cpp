@@ -13,7 +13,7 @@ Day day_of(const char* iso) {
 Table tasks() {
     Table table;
     table.shape.name = "field_task";
-    for (const auto* name : {"work", "cross", "label", "urgency"}) {
+    for (const auto* name : {"work", "cross", "tree", "urgency"}) {
         table.shape.columns.push_back({name, CellType::text, "", "", ""});
     }
     table.shape.columns.push_back({"do_from", CellType::day, "", "", ""});
@@ -26,7 +26,7 @@ Table tasks() {
     add("bag", "26-01", "UP-01-01", Urgency::this_week, "2026-04-20", "2026-04-24");
     add("pollinate", "26-01", "UP-01-01", Urgency::later, "2026-04-28", "2026-05-02");
     add("pollinate", "26-02", "LO-01-01", Urgency::later, "2026-05-01", "2026-05-04");
-    table.rows.push_back({{std::string("gather"), Cell{}, Cell{}, Cell{}, Cell{}, Cell{}}});  // no tree
+    table.rows.push_back({{std::string("collect"), Cell{}, Cell{}, Cell{}, Cell{}, Cell{}}});  // no tree
     return table;
 }
 

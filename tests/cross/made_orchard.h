@@ -16,7 +16,7 @@ inline Day day(const std::string& iso) {
     return parse_iso_day(iso).value();
 }
 
-/// A season at one temperature; chill gathers at half a portion a day.
+/// A season at one temperature; chill collects at half a portion a day.
 inline bloom::SeasonCurves even_curves(double mean_c) {
     bloom::SeasonCurves curves;
     for (int i = 0; i < season_length; ++i) {
@@ -88,12 +88,12 @@ class MadeOrchard {
         return *this;
     }
 
-    MadeOrchard& lot(const std::string& code, const std::string& donor, const std::string& gathered_on,
+    MadeOrchard& lot(const std::string& code, const std::string& donor, const std::string& collected_on,
                      Store store, std::optional<int> flowers = 1000) {
         PollenLot lot;
         lot.code = code;
         lot.donor = donor;
-        lot.gathered_on = day(gathered_on);
+        lot.collected_on = day(collected_on);
         lot.store = store;
         lot.flowers = flowers;
         orchard.pollen_lots.push_back(lot);
@@ -105,8 +105,8 @@ class MadeOrchard {
         return *this;
     }
 
-    MadeOrchard& worked(const std::string& cross, const std::string& on, int flowers,
-                        std::optional<std::string> lot = {}, std::optional<int> pass = {}) {
+    MadeOrchard& pollinated(const std::string& cross, const std::string& on, int flowers,
+                            std::optional<std::string> lot = {}, std::optional<int> pass = {}) {
         orchard.pollinations.push_back({0, "T", cross, "", day(on), flowers, lot, pass, {}});
         return *this;
     }

@@ -25,16 +25,16 @@ struct Two {
     }
 };
 
-TEST(MeetingDays, GatherBeforeTheyUseAndNeverEndBeforeTheyBegin) {
+TEST(MeetingDays, CollectBeforeTheyUseAndNeverEndBeforeTheyBegin) {
     for (double donor_at = 95; donor_at < 140; donor_at += 1) {
         const Two two(donor_at);
         for (const auto& days :
              {detail::same_day_days(two.seed, two.donor, 0.1), detail::kept_days(two.seed, two.donor, 0.1)}) {
             if (days) {
-                EXPECT_LE(days->gather.first, days->gather.last) << donor_at;
+                EXPECT_LE(days->collect.first, days->collect.last) << donor_at;
                 EXPECT_LE(days->use.first, days->use.last) << donor_at;
-                EXPECT_LT(days->gather.first, days->use.first) << donor_at;
-                EXPECT_LT(days->gather.last, days->use.last) << donor_at;
+                EXPECT_LT(days->collect.first, days->use.first) << donor_at;
+                EXPECT_LT(days->collect.last, days->use.last) << donor_at;
             }
         }
     }
@@ -44,16 +44,16 @@ TEST(MeetingDays, OfFreshPollenLieWithinThreeDaysOfEachOther) {
     const Two two(112);
     const auto days = detail::same_day_days(two.seed, two.donor, 0.1);
     ASSERT_TRUE(days);
-    EXPECT_LE(days->use.first - days->gather.first, detail::fresh_to_days);
-    EXPECT_LE(days->use.last - days->gather.last, detail::fresh_to_days + 1);
+    EXPECT_LE(days->use.first - days->collect.first, detail::fresh_to_days);
+    EXPECT_LE(days->use.last - days->collect.last, detail::fresh_to_days + 1);
 }
 
 TEST(MeetingDays, OfKeptPollenBeginWithTheDonorsFirstBalloons) {
     const Two two(100);
     const auto kept = detail::kept_days(two.seed, two.donor, 0.1);
     ASSERT_TRUE(kept);
-    EXPECT_EQ(kept->gather.first, detail::first_day(two.donor, &detail::BloomCourse::balloon, 0.1));
-    EXPECT_EQ(kept->gather.last, detail::last_day(two.donor, &detail::BloomCourse::balloon, 0.1));
+    EXPECT_EQ(kept->collect.first, detail::first_day(two.donor, &detail::BloomCourse::balloon, 0.1));
+    EXPECT_EQ(kept->collect.last, detail::last_day(two.donor, &detail::BloomCourse::balloon, 0.1));
     EXPECT_FALSE(kept->by_median);
 }
 

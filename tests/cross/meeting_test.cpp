@@ -29,7 +29,7 @@ TEST(BloomCourses, PutBalloonBeforeBloomAndWorkAroundIt) {
     }
 }
 
-TEST(BloomCourses, HoldAtLeastATenthAtBalloonOnEachGatheringDay) {
+TEST(BloomCourses, HoldAtLeastATenthAtBalloonOnEachCollectingDay) {
     const auto courses = courses_at(120, {12});
     for (const auto& course : courses.each) {
         for (SeasonDay day = course.balloon.first - 1; day <= course.balloon.last + 1; ++day) {

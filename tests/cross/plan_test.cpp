@@ -64,8 +64,8 @@ TEST(Plan, UsesFreshPollenWhereTheDonorBloomsTogether) {
     EXPECT_EQ(best.flowers, 126);
     EXPECT_EQ(best.donor_flowers, 34);  // 126 / (5 x 0.76), rounded up
     EXPECT_DOUBLE_EQ(best.pollen.value, 34);
-    EXPECT_LE(*best.gather_from, *best.gather_to);
-    EXPECT_LE(*best.gather_to, *best.use_to);
+    EXPECT_LE(*best.collect_from, *best.collect_to);
+    EXPECT_LE(*best.collect_to, *best.use_to);
 }
 
 TEST(Plan, KeepsPollenOfAnEarlyDonor) {
@@ -74,13 +74,13 @@ TEST(Plan, KeepsPollenOfAnEarlyDonor) {
     EXPECT_EQ(best.way, PollenWay::kept_this_spring);
     EXPECT_EQ(best.store, Store::refrigerator);
     EXPECT_GT(best.donor_flowers, 34);
-    EXPECT_LT(*best.gather_to, *best.use_from);
+    EXPECT_LT(*best.collect_to, *best.use_from);
     EXPECT_TRUE(says(way_of(plan, "C1", PollenWay::same_day).why, "before the first flower of Red"));
     ASSERT_EQ(plan.pollen.size(), 1U);
     const auto& task = plan.pollen.front();
-    EXPECT_EQ(task.work, PollenWork::gather);
+    EXPECT_EQ(task.work, PollenWork::collect);
     EXPECT_EQ(task.tree, "Early 1");
-    EXPECT_EQ(task.do_to, *best.gather_to);
+    EXPECT_EQ(task.do_to, *best.collect_to);
     EXPECT_EQ(task.keep_until, best.use_to);
     EXPECT_TRUE(task.at);
 }
@@ -108,10 +108,10 @@ TEST(Plan, ForcesABranchOfALateDonorWithoutALot) {
     EXPECT_EQ(best.verdict, Verdict::fair);
     ASSERT_EQ(plan.pollen.size(), 1U);
     EXPECT_EQ(plan.pollen.front().work, PollenWork::cut_branch);
-    EXPECT_TRUE(says(way_of(plan, "C1", PollenWay::same_day).why, "after the last flower of Red"));
+    EXPECT_TRUE(says(way_of(plan, "C1", PollenWay::same_day).why, "after the last receptive flower of Red"));
 }
 
-TEST(Plan, TellsByWhichDayABranchWouldHaveHadToBeCutAndGathersForNextSpring) {
+TEST(Plan, TellsByWhichDayABranchWouldHaveHadToBeCutAndCollectsForNextSpring) {
     const auto plan = springtime("2026-05-01").goal("C1", "Red", "Late").plan();
     const auto forced = way_of(plan, "C1", PollenWay::forced_branch);
     EXPECT_EQ(forced.verdict, Verdict::impossible);
@@ -134,7 +134,7 @@ TEST(Plan, UsesALotInHandBeforeFreshFlowers) {
     EXPECT_EQ(best_way(made.plan(), "C1").lot, "P1");
 }
 
-TEST(Plan, UsesALotGatheredThisSpring) {
+TEST(Plan, UsesALotCollectedThisSpring) {
     auto made = springtime("2026-04-25");
     made.goal("C1", "Red", "Early").lot("P26", "Early", "2026-04-12", Store::refrigerator);
     const auto best = best_way(made.plan(), "C1");
@@ -195,7 +195,7 @@ TEST(Plan, CountsWhatWasUsedFromALotAndGivesItToTheMoreUrgentGoalFirst) {
     made.accession({"Green", 120, "S1 S2"});
     made.goal("C1", "Red", "Mate", 2026, 2).goal("C2", "Green", "Mate", 2026, 1);
     made.lot("P1", "Mate", "2025-05-05", Store::freezer, 60).test("P1", "2026-03-20", 200, 160);
-    made.worked("old", "2025-05-20", 100, "P1");  // twenty donor flowers' worth
+    made.pollinated("old", "2025-05-20", 100, "P1");  // twenty donor flowers' worth
     const auto plan = made.plan();
     EXPECT_EQ(plan.ways.front().cross, "C2");
     EXPECT_EQ(best_way(plan, "C2").flowers, 126);
@@ -226,7 +226,7 @@ TEST(Plan, AsksForMorePollenWhereHalfOfItIsRefused) {
     EXPECT_EQ(half.s_match, lineage::SMatch::half);
     EXPECT_EQ(half.flowers, best_way(plan, "C1").flowers);
     EXPECT_EQ(half.donor_flowers, 67);  // 126 / (5 x 0.76 x 0.5), rounded up
-    EXPECT_TRUE(says(half.why, "takes 50 % of the pollen"));
+    EXPECT_TRUE(says(half.why, "accepts 50 % of the pollen"));
     EXPECT_EQ(half.verdict, Verdict::good);
 }
 
@@ -274,7 +274,7 @@ TEST(Plan, TellsTheKinshipOfRelatedParents) {
     EXPECT_TRUE(says(best.why, "half sibs"));
 }
 
-TEST(Plan, GathersABlendMemberByMemberByTheirShares) {
+TEST(Plan, CollectsABlendMemberByMemberByTheirShares) {
     auto made = springtime("2026-03-20");
     made.blend("Mix", "Early", 0.25).blend("Mix", "Mate", 0.75).goal("C1", "Red", "Mix");
     const auto plan = made.plan();
@@ -286,7 +286,7 @@ TEST(Plan, GathersABlendMemberByMemberByTheirShares) {
     EXPECT_EQ(mate.donor_flowers, 25);  // three quarters of 126 / (5 x 0.76), rounded up
     EXPECT_EQ(plan.pollen.size(), 2U);
     EXPECT_TRUE(says(plan.field.front().pollen, "Mate: fresh"));
-    EXPECT_TRUE(says(plan.field.front().pollen, "Early: gathered this spring"));
+    EXPECT_TRUE(says(plan.field.front().pollen, "Early: collected this spring"));
 }
 
 TEST(Plan, LetsTheOtherMembersTakeTheShareOfOneThatCannotServe) {
@@ -310,22 +310,22 @@ TEST(Plan, UsesALotOfTheWholeBlendForEachMember) {
     EXPECT_TRUE(plan.pollen.empty());
 }
 
-TEST(Plan, GathersTheLateDonorOfNextSeasonsGoalThisSpring) {
+TEST(Plan, CollectsTheLateDonorOfNextSeasonsGoalThisSpring) {
     auto made = springtime("2026-04-10");
     made.goal("N1", "Red", "Late", 2027).goal("N2", "Red", "Mate", 2027);
     const auto plan = made.plan();
     const auto best = best_way(plan, "N1");
     EXPECT_EQ(best.way, PollenWay::kept_from_last_year);
     EXPECT_EQ(best.store, Store::freezer);
-    EXPECT_EQ(parts_of(*best.gather_to).year, 2026);
+    EXPECT_EQ(parts_of(*best.collect_to).year, 2026);
     EXPECT_EQ(parts_of(*best.use_from).year, 2027);
-    EXPECT_TRUE(says(best.why, "a guide by the order of bloom of 2026"));
+    EXPECT_TRUE(says(best.why, "approximate, from the bloom order of 2026"));
     EXPECT_EQ(best_way(plan, "N2").way, PollenWay::same_day);
     ASSERT_EQ(plan.pollen.size(), 1U);
     const auto& task = plan.pollen.front();
     EXPECT_EQ(task.donor, "Late");
     EXPECT_EQ(task.season_of_use, Season{2027});
-    EXPECT_EQ(task.do_to, *best.gather_to);
+    EXPECT_EQ(task.do_to, *best.collect_to);
     EXPECT_EQ(task.flowers, best.donor_flowers);
     EXPECT_TRUE(plan.field.empty());
 }
@@ -346,14 +346,14 @@ TEST(Plan, SaysWhenTheDonorsFlowersAreOver) {
     made.goal("C1", "Red", "Early").goal("N1", "Red", "Early", 2027);
     const auto plan = made.plan();
     EXPECT_EQ(best_way(plan, "C1").verdict, Verdict::impossible);
-    EXPECT_TRUE(says(best_way(plan, "C1").why, "are over since about"));
-    EXPECT_TRUE(says(way_of(plan, "N1", PollenWay::kept_from_last_year).why, "none can be kept for 2027"));
+    EXPECT_TRUE(says(best_way(plan, "C1").why, "has been over since about"));
+    EXPECT_TRUE(says(way_of(plan, "N1", PollenWay::kept_from_last_year).why, "no pollen can be stored for 2027"));
     EXPECT_EQ(best_way(plan, "N1").way, PollenWay::kept_this_spring);
 }
 
 TEST(Plan, SaysWhenTheSeedParentsFlowersAreOver) {
     const auto plan = springtime("2026-06-10").goal("C1", "Red", "Mate").plan();
-    EXPECT_TRUE(says(best_way(plan, "C1").why, "Flowers of Red that can take pollen are over"));
+    EXPECT_TRUE(says(best_way(plan, "C1").why, "Flowers of Red have not been receptive since"));
 }
 
 TEST(Plan, SaysWhenItIsTooColdToSetSeed) {
@@ -369,12 +369,12 @@ TEST(Plan, SaysWhenASideHasNoLivingTree) {
     made.accession({"Lost", 121, "S3 S5", {}, 0}).goal("C1", "Lost", "Mate").goal("C2", "Red", "Lost");
     auto plan = made.plan();
     EXPECT_TRUE(says(best_way(plan, "C1").why, "Lost has no living tree"));
-    EXPECT_TRUE(says(way_of(plan, "C2", PollenWay::same_day).why, "no living tree to take pollen from"));
+    EXPECT_TRUE(says(way_of(plan, "C2", PollenWay::same_day).why, "no living tree to collect pollen from"));
     made.lot("P1", "Lost", "2025-05-20", Store::freezer);
     EXPECT_EQ(best_way(made.plan(), "C2").lot, "P1");
 }
 
-TEST(Plan, GathersAtTheEarliestTreeWhereTheOthersAreTooLate) {
+TEST(Plan, CollectsAtTheEarliestTreeWhereTheOthersAreTooLate) {
     auto made = springtime("2026-04-10");
     made.accession({"Tardy", 134, "S3 S4"})
         .other_tree("Tardy", "Tardy south", -12)
@@ -394,11 +394,11 @@ TEST(Plan, AddsUpWhatSeveralCrossesAskOfOneDonor) {
     const auto& task = plan.pollen.front();
     EXPECT_EQ(task.flowers, best_way(plan, "C1").donor_flowers + best_way(plan, "C2").donor_flowers);
     EXPECT_EQ(task.for_crosses, (std::vector<std::string>{"C1", "C2"}));
-    EXPECT_EQ(task.do_to, std::min(*best_way(plan, "C1").gather_to, *best_way(plan, "C2").gather_to));
+    EXPECT_EQ(task.do_to, std::min(*best_way(plan, "C1").collect_to, *best_way(plan, "C2").collect_to));
     EXPECT_EQ(task.keep_until, std::max(best_way(plan, "C1").use_to, best_way(plan, "C2").use_to));
 }
 
-TEST(Plan, GathersAgainWhereFreshPollenWouldNotLastForEveryCross) {
+TEST(Plan, CollectsAgainWhereFreshPollenWouldNotLastForEveryCross) {
     MadeOrchard made("2026-04-01");
     made.season_sd = 0.5;
     made.own_sd = 0.5;
@@ -412,7 +412,7 @@ TEST(Plan, GathersAgainWhereFreshPollenWouldNotLastForEveryCross) {
     ASSERT_EQ(plan.pollen.size(), 2U);
     for (const auto& task : plan.pollen) {
         EXPECT_EQ(task.for_crosses.size(), 1U);
-        EXPECT_EQ(task.do_to, best_way(plan, task.for_crosses.front()).gather_to);
+        EXPECT_EQ(task.do_to, best_way(plan, task.for_crosses.front()).collect_to);
     }
 }
 
@@ -453,18 +453,18 @@ TEST(Plan, SaysWhoseBloomIsAGuessAndNeverCallsItGood) {
     const auto best = best_way(made.plan(), "C1");
     EXPECT_GE(best.chance.value, 0.8);
     EXPECT_EQ(best.verdict, Verdict::fair);
-    EXPECT_TRUE(says(best.why, "no bloom notes of Red (from its parents)"));
+    EXPECT_TRUE(says(best.why, "no bloom observations of Red (from its parents)"));
     EXPECT_FALSE(says(best_way(made.plan(), "C2").why, "A guess"));
 }
 
-TEST(Plan, DoubtsMoreFlowersThanTheTreesCanBeWorkedFor) {
+TEST(Plan, DoubtsMoreFlowersThanTheTreesCanBePollinatedFor) {
     auto made = springtime("2026-04-10");
     made.goal("C1", "Red", "Early");
     EXPECT_EQ(best_way(made.plan(), "C1").verdict, Verdict::good);
     made.orchard.goals.front().seedlings_wanted = 1'000'000;
     const auto best = best_way(made.plan(), "C1");
     EXPECT_EQ(best.verdict, Verdict::doubtful);
-    EXPECT_TRUE(says(best.why, "flowers on one tree are more than can be worked"));
+    EXPECT_TRUE(says(best.why, "flowers on one tree are more than can be pollinated"));
 }
 
 TEST(Plan, WeighsPollenByTheBooksOwnLots) {
@@ -474,13 +474,15 @@ TEST(Plan, WeighsPollenByTheBooksOwnLots) {
     EXPECT_DOUBLE_EQ(best_way(made.plan(), "C1").pollen.value, 34 * 0.5);
 }
 
-TEST(Plan, LeavesOutFlowersThatAreWorkedAlready) {
+TEST(Plan, LeavesOutFlowersThatArePollinatedAlready) {
     auto made = springtime("2026-04-28");
-    made.goal("C1", "Red", "Mate").worked("C1", "2026-04-27", 100).worked("C1", "2026-04-28", 100, {}, 2);
+    made.goal("C1", "Red", "Mate")
+        .pollinated("C1", "2026-04-27", 100)
+        .pollinated("C1", "2026-04-28", 100, {}, 2);
     auto best = best_way(made.plan(), "C1");
     EXPECT_EQ(best.flowers, 26);
-    EXPECT_TRUE(says(best.why, "100 flowers are worked already, 26 are left"));
-    made.worked("C1", "2026-04-28", 30);
+    EXPECT_TRUE(says(best.why, "100 flowers are pollinated already, 26 are left"));
+    made.pollinated("C1", "2026-04-28", 30);
     const auto plan = made.plan();
     EXPECT_EQ(best_way(plan, "C1").flowers, 0);
     EXPECT_TRUE(plan.pollen.empty());
@@ -527,7 +529,7 @@ TEST(Plan, MarksHowSoonWorkMustBeDone) {
     EXPECT_TRUE(says(missed.why, "still closed"));
 }
 
-TEST(Plan, NotesGoalsOfOtherSeasonsAndUnknownParents) {
+TEST(Plan, ObservationsGoalsOfOtherSeasonsAndUnknownParents) {
     auto made = springtime("2026-04-10");
     made.goal("C1", "Red", "Mate").goal("C2", "Red", "Ghost").goal("Old", "Red", "Mate", 2024);
     const auto plan = made.plan();
@@ -624,14 +626,14 @@ TEST(Plan, KeepsItsPromisesOnEveryDayOfTheSeason) {
             EXPECT_GE(way.chance.value, 0);
             EXPECT_LE(way.chance.value, 1);
             EXPECT_FALSE(way.why.empty());
-            EXPECT_EQ(way.gather_from.has_value(), way.gather_to.has_value());
-            if (way.gather_from && way.season == plan.season && !way.lot) {
-                EXPECT_GT(*way.use_from, *way.gather_from) << way.why.text();
-                EXPECT_GT(*way.use_to, *way.gather_to) << way.why.text();
+            EXPECT_EQ(way.collect_from.has_value(), way.collect_to.has_value());
+            if (way.collect_from && way.season == plan.season && !way.lot) {
+                EXPECT_GT(*way.use_from, *way.collect_from) << way.why.text();
+                EXPECT_GT(*way.use_to, *way.collect_to) << way.why.text();
             }
-            if (way.gather_from) {
-                EXPECT_LE(*way.gather_from, *way.gather_to);
-                EXPECT_GE(*way.gather_from, plan.as_of);
+            if (way.collect_from) {
+                EXPECT_LE(*way.collect_from, *way.collect_to);
+                EXPECT_GE(*way.collect_from, plan.as_of);
             }
         }
         for (const auto& task : plan.pollen) {

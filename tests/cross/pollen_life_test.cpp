@@ -14,10 +14,10 @@ namespace pipward::cross {
 namespace {
 
 constexpr std::array stores{Store::room, Store::refrigerator, Store::freezer, Store::deep_freezer};
-const Day gathered{20'000};
+const Day collected{20'000};
 
 PollenTest test_after(int days, int grains, int germinated) {
-    return {0, "P", gathered + days, grains, germinated};
+    return {0, "P", collected + days, grains, germinated};
 }
 
 double squared_departures(Store store, const std::vector<std::string>& row) {
@@ -80,7 +80,7 @@ TEST(GerminationKept, StartsWholeFallsWithTimeAndFallsFasterWhereItIsWarmer) {
 }
 
 TEST(Germination, OfUntestedFreshPollenIsTheTablesMonthZero) {
-    const auto fresh = detail::germination_at(Store::freezer, gathered, {}, gathered, gathered);
+    const auto fresh = detail::germination_at(Store::freezer, collected, {}, collected, collected);
     EXPECT_DOUBLE_EQ(fresh.mean, (79 + 98 + 68 + 59) / 400.0);
     EXPECT_NEAR(fresh.sd, 0.17, 0.005);
     EXPECT_GT(detail::chance_usable(fresh, {0.3}), 0.99);
@@ -88,8 +88,8 @@ TEST(Germination, OfUntestedFreshPollenIsTheTablesMonthZero) {
 
 TEST(Germination, IsCarriedForwardFromTheLatestTestAtItsAge) {
     const std::vector tests{test_after(60, 200, 100)};
-    const Day use = gathered + 300;
-    const auto at_use = detail::germination_at(Store::freezer, gathered, tests, use, use);
+    const Day use = collected + 300;
+    const auto at_use = detail::germination_at(Store::freezer, collected, tests, use, use);
     const double ratio = detail::germination_kept(Store::freezer, 300 / detail::days_a_month) /
                          detail::germination_kept(Store::freezer, 60 / detail::days_a_month);
     EXPECT_NEAR(at_use.mean, 0.5 * ratio, 1e-12);
@@ -97,31 +97,32 @@ TEST(Germination, IsCarriedForwardFromTheLatestTestAtItsAge) {
 
 TEST(Germination, OnTheDayOfATestIsTheTest) {
     const std::vector tests{test_after(200, 300, 60)};
-    const auto now = detail::germination_at(Store::room, gathered, tests, gathered + 200, gathered + 200);
+    const auto now = detail::germination_at(Store::room, collected, tests, collected + 200, collected + 200);
     EXPECT_DOUBLE_EQ(now.mean, 0.2);
     EXPECT_NEAR(now.sd, std::sqrt(0.2 * 0.8 / 300), 0.002);
 }
 
 TEST(Germination, WeighsTestsOfOneFortnightByTheirGrains) {
     const std::vector tests{test_after(100, 300, 150), test_after(100, 100, 90)};
-    const auto now = detail::germination_at(Store::freezer, gathered, tests, gathered + 100, gathered + 100);
+    const auto now =
+        detail::germination_at(Store::freezer, collected, tests, collected + 100, collected + 100);
     EXPECT_DOUBLE_EQ(now.mean, 240.0 / 400);
 }
 
 TEST(Germination, LetsALaterTestReplaceAnOlderOne) {
     const std::vector tests{test_after(200, 100, 5), test_after(10, 1000, 900)};
     const auto now =
-        detail::germination_at(Store::refrigerator, gathered, tests, gathered + 200, gathered + 200);
+        detail::germination_at(Store::refrigerator, collected, tests, collected + 200, collected + 200);
     EXPECT_DOUBLE_EQ(now.mean, 0.05);
 }
 
 TEST(Germination, PassesOverTestsThatCannotBe) {
     const std::vector tests{test_after(50, 0, 0), test_after(50, 10, 11), test_after(-1, 100, 1),
                             test_after(90, 100, 1)};
-    const Day as_of = gathered + 80;
-    const auto untested = detail::germination_at(Store::freezer, gathered, {}, as_of, as_of);
-    EXPECT_EQ(detail::germination_at(Store::freezer, gathered, tests, as_of, as_of).mean, untested.mean);
-    EXPECT_FALSE(detail::last_tested(gathered, tests, as_of));
+    const Day as_of = collected + 80;
+    const auto untested = detail::germination_at(Store::freezer, collected, {}, as_of, as_of);
+    EXPECT_EQ(detail::germination_at(Store::freezer, collected, tests, as_of, as_of).mean, untested.mean);
+    EXPECT_FALSE(detail::last_tested(collected, tests, as_of));
 }
 
 TEST(Germination, IsSurerTheMoreGrainsWereCounted) {
@@ -129,7 +130,7 @@ TEST(Germination, IsSurerTheMoreGrainsWereCounted) {
     for (const int grains : {10, 30, 100, 1000}) {
         const std::vector tests{test_after(30, grains, grains / 2)};
         const auto now =
-            detail::germination_at(Store::freezer, gathered, tests, gathered + 30, gathered + 40);
+            detail::germination_at(Store::freezer, collected, tests, collected + 30, collected + 40);
         EXPECT_LT(now.sd, before);
         before = now.sd;
     }
@@ -138,7 +139,7 @@ TEST(Germination, IsSurerTheMoreGrainsWereCounted) {
 
 TEST(Germination, IsNeverTakenForCertainAfterATestWithoutGermination) {
     const std::vector tests{test_after(30, 20, 0)};
-    const auto now = detail::germination_at(Store::freezer, gathered, tests, gathered + 30, gathered + 30);
+    const auto now = detail::germination_at(Store::freezer, collected, tests, collected + 30, collected + 30);
     EXPECT_EQ(now.mean, 0);
     EXPECT_GT(now.sd, 0.02);
 }

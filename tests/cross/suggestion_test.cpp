@@ -93,7 +93,7 @@ TEST(Suggestion, RanksByTheSeedlingsToGrowAndLeavesOutWhatCannotBe) {
     EXPECT_EQ(why(1, 2), LeftOut::related);
     EXPECT_EQ(why(0, 3), LeftOut::triploid);
     EXPECT_EQ(why(0, 4), LeftOut::other_genus);
-    EXPECT_EQ(why(0, 5), LeftOut::not_foretold);
+    EXPECT_EQ(why(0, 5), LeftOut::not_forecast);
 }
 
 TEST(Suggestion, SaysNothingOfSeedlingsWhereNoTraitWasWishedFor) {

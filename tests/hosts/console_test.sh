@@ -74,11 +74,11 @@ wrong_option_offers_the_nearest() {
 }
 
 wrong_values_are_told_all_at_once() {
-    run 2 season-plan book.gpkg --as-of 2026-02-30 --risk 3 --write perhaps --format yaml extra
+    run 2 season-plan book.gpkg --as-of 2026-02-30 --risk 3 --keep perhaps --format yaml extra
     silent
     says "there is no day 2026-02-30"
     says "risk is 3, which is out of its range"
-    says "write: 'perhaps' is not yes or no"
+    says "keep: 'perhaps' is not yes or no"
     says "There is no format 'yaml'"
     says "'extra' is one word too many"
 }
@@ -204,19 +204,19 @@ findings_are_told_once_and_the_weightiest_first() {
     ! grep -q "Season 2014 has only" err || fail "told twice"
     run 0 book-check book.gpkg --as-of 2026-03-20 --format json
     says "Season 2014 has only"
-    sqlite3 book.gpkg "update bloom_note set bbch = 66 where fid = 1"
+    sqlite3 book.gpkg "update bloom_observation set bbch = 66 where fid = 1"
     run 1 book-check book.gpkg --as-of 2026-03-20
-    head -n 1 err | grep -q '^error: bloom_note fid 1, bbch = 66' || fail "the error does not come first"
+    head -n 1 err | grep -q '^error: bloom_observation fid 1, bbch = 66' || fail "the error does not come first"
     run 1 book-check book.gpkg --as-of 2026-03-20 --quiet
     ! grep -q '^note: ' err || fail "notes although quiet"
 }
 
 people_read_plain_words_and_scripts_codes() {
     need_sample
-    run 0 bloom-skill book.gpkg --as-of 2026-03-20 --write no
+    run 0 bloom-skill book.gpkg --as-of 2026-03-20 --keep no
     shows "chill then heat"
     ! grep -q chill_then_heat out || fail "a code before people's eyes"
-    run 0 bloom-skill book.gpkg --as-of 2026-03-20 --write no --format csv
+    run 0 bloom-skill book.gpkg --as-of 2026-03-20 --keep no --format csv
     shows "chill_then_heat"
 }
 
@@ -250,7 +250,7 @@ the_interrupt_key_stops_before_anything_is_written() {
     need_sample
     mkfifo days
     before=$(sum_of book.gpkg)
-    "$pipward" weather-import book.gpkg --file days --unit celsius >out 2>err &
+    "$pipward" weather-import book.gpkg --file days --unit celsius --write >out 2>err &
     process=$!
     exec 3>days
     kill -INT "$process"
@@ -273,8 +273,8 @@ a_read_only_book_can_be_looked_at() {
     before=$(sum_of book.gpkg)
     run 3 bloom-forecast book.gpkg --as-of 2026-03-20
     silent
-    says "set write to no"
-    run 0 bloom-forecast book.gpkg --as-of 2026-03-20 --write no
+    says "set keep to no"
+    run 0 bloom-forecast book.gpkg --as-of 2026-03-20 --keep no
     shows "Bloom windows"
     [ "$before" = "$(sum_of book.gpkg)" ] || fail "the book was changed"
 }
@@ -308,15 +308,15 @@ the_plan_writes_its_sheet_and_its_tables() {
 
 the_same_call_prints_the_same_bytes() {
     need_sample
-    run 0 season-plan book.gpkg --as-of 2026-03-20 --format json --write no --quiet
+    run 0 season-plan book.gpkg --as-of 2026-03-20 --format json --keep no --quiet
     mv out first
-    run 0 season-plan book.gpkg --as-of 2026-03-20 --format json --write no --quiet
+    run 0 season-plan book.gpkg --as-of 2026-03-20 --format json --keep no --quiet
     cmp first out || fail "two runs differ"
     run 0 season-plan book.gpkg --as-of 2026-03-20 --format json
     cmp first out || fail "the run that writes differs"
     comma=$(locale -a 2>/dev/null | grep -iE '^(de|fr|nl|it|es)_' | head -n 1)
     if [ -n "$comma" ]; then
-        LC_ALL=$comma run 0 season-plan book.gpkg --as-of 2026-03-20 --format json --write no
+        LC_ALL=$comma run 0 season-plan book.gpkg --as-of 2026-03-20 --format json --keep no
         cmp first out || fail "the locale $comma changes the result"
     fi
 }
@@ -335,41 +335,41 @@ the_sheets_are_read_by_another_program() {
     [ -x /usr/bin/python3 ] || { echo "skipped: python3 is not installed" >&2; exit 77; }
     run 0 work-sheet book.gpkg --as-of 2026-03-28 --days 21 --format json --out made
     /usr/bin/python3 "$here/read_work_sheet.py" made/work-sheet.html out work_sheet >told 2>err || fail "not the sheet"
-    run 0 pick-list book.gpkg --as-of 2025-09-28 --format json --out made
-    /usr/bin/python3 "$here/read_work_sheet.py" made/pick-list.html out pick_list >told 2>err || fail "not the list"
+    run 0 harvest-list book.gpkg --as-of 2025-09-28 --format json --out made
+    /usr/bin/python3 "$here/read_work_sheet.py" made/harvest-list.html out harvest_list >told 2>err || fail "not the list"
 }
 
 a_note_is_answered_in_one_line_and_can_be_taken_back() {
     need_sample
-    run 0 note-bloom book.gpkg --tree LO-04-07 --stage 61 --as-of 2026-05-12
+    run 0 record-bloom book.gpkg --tree LO-04-07 --bbch 61 --as-of 2026-05-12
     silent
     [ "$(wc -l <err)" = 1 ] || fail "more than one line of answer"
-    says "tree LO-04-07, noted on 2026-05-12, BBCH stage 61"
-    says "as bloom_note/411; note-undo takes it back."
-    run 0 note-undo book.gpkg
-    says "Took back bloom_note/411"
-    run 0 note-undo book.gpkg
-    says "nothing was taken back"
+    says "tree LO-04-07, observed on 2026-05-12, BBCH stage 61"
+    says "as bloom_observation/411; record-undo reverts it."
+    run 0 record-undo book.gpkg
+    says "Undid bloom_observation/411"
+    run 0 record-undo book.gpkg
+    says "no record to undo"
 }
 
 a_note_that_cannot_be_is_told_whole_and_not_written() {
     need_sample
     before=$(sum_of book.gpkg)
-    run 1 note-pollination book.gpkg --tag 25-03-b --cross 26-4 --tree LO-05-8 --flowers 30 --as-of 2026-05-10
+    run 1 record-pollination book.gpkg --tag 25-03-b --cross 26-4 --tree LO-05-8 --flowers 30 --as-of 2026-05-10
     silent
     says "tag = 25-03-b: The book has a pollination tag of this name already."
     says "The nearest are: 26-04"
     says "The nearest are: LO-05-08"
     [ "$before" = "$(sum_of book.gpkg)" ] || fail "the book was changed"
-    run 2 note-bloom book.gpkg --tree LO-04-07 --stage 66
+    run 2 record-bloom book.gpkg --tree LO-04-07 --bbch 66
     says "Did you mean '65'?"
 }
 
 quiet_says_nothing_more_than_warnings() {
     need_sample
-    run 0 bloom-forecast book.gpkg --as-of 2026-03-20 --write no --quiet
+    run 0 bloom-forecast book.gpkg --as-of 2026-03-20 --keep no --quiet
     ! grep -vq '^warning: ' err || fail "more than warnings on standard error"
-    run 0 bloom-forecast book.gpkg --as-of 2026-03-20 --write no
+    run 0 bloom-forecast book.gpkg --as-of 2026-03-20 --keep no
     says "Season 2026 as of 2026-03-20"
 }
 

@@ -52,12 +52,12 @@ def main(sheet_path, outcome_path, name):
     rows = [dict(zip(names, row)) for row in table["rows"] if dict(zip(names, row))["order"] is not None]
     expect(rows, "the table is empty")
     expect(sheet.boxes == len(rows), "%d boxes for %d rows" % (sheet.boxes, len(rows)))
-    expect(sheet.addresses == [row["label"] for row in rows if row["label"]], "the trees stand in another order")
+    expect(sheet.addresses == [row["tree"] for row in rows if row["tree"]], "the trees stand in another order")
     words = " ".join(" ".join(sheet.text).split())
     for row in rows:
         for key in ("what", "tags", "tag", "address"):
             expect(not row.get(key) or row[key] in words, "the sheet does not hold %s" % row.get(key))
-    expect("Take care" in words, "the sheet has no cautions")
+    expect("Caution" in words, "the sheet has no cautions")
     print("%d pieces of work" % len(rows))
 
 

@@ -20,12 +20,12 @@ says() { grep -Fq "$1" "$work/said" || fail "it does not say: $1"; }
 walk book-check "$book" --as-of 2026-03-20
 walk season-plan "$book" --as-of 2026-03-20
 says "Pollen work"
-walk tree-find "$book" --scrap UP-03-09
+walk tree-find "$book" --search UP-03-09
 says "block Upper, row 3, position 9"
-walk tree-near "$book" --here 48.13638,9.30025
+walk tree-near "$book" --at 48.13638,9.30025
 walk walk-order "$book" --trees "UP-03-09, LO-02-08, LO-04-11"
 walk seed-status "$book" --as-of 2026-03-20
-walk line-show "$book" --who "LF 11-023"
+walk pedigree-show "$book" --accessions "LF 11-023"
 walk field-map "$book"
 walk label-sheet "$book" --trees UP-03-09
 echo "Library and console walk the sample without inlining."

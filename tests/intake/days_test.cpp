@@ -13,13 +13,13 @@ DayOrder order(const std::vector<std::string>& texts) {
 }
 
 TEST(Days, AreReadInTheirOrderAndTheYearFirstInAny) {
-    EXPECT_EQ(to_iso(*read_day("2026-04-12", DayFormat::month_day_year)), "2026-04-12");
-    EXPECT_EQ(to_iso(*read_day("20260412", DayFormat::day_month_year)), "2026-04-12");
-    EXPECT_EQ(to_iso(*read_day("03/04/2026 06:00", DayFormat::day_month_year)), "2026-04-03");
-    EXPECT_EQ(to_iso(*read_day("3/4/2026", DayFormat::month_day_year)), "2026-03-04");
-    EXPECT_FALSE(read_day("3.4.2026", DayFormat::month_day_year)) << "with dots the day comes first";
-    EXPECT_FALSE(read_day("31/02/2026", DayFormat::day_month_year));
-    EXPECT_FALSE(read_day("1/3/26", DayFormat::day_month_year));
+    EXPECT_EQ(to_iso(*read_day("2026-04-12", DateFormat::month_day_year)), "2026-04-12");
+    EXPECT_EQ(to_iso(*read_day("20260412", DateFormat::day_month_year)), "2026-04-12");
+    EXPECT_EQ(to_iso(*read_day("03/04/2026 06:00", DateFormat::day_month_year)), "2026-04-03");
+    EXPECT_EQ(to_iso(*read_day("3/4/2026", DateFormat::month_day_year)), "2026-03-04");
+    EXPECT_FALSE(read_day("3.4.2026", DateFormat::month_day_year)) << "with dots the day comes first";
+    EXPECT_FALSE(read_day("31/02/2026", DateFormat::day_month_year));
+    EXPECT_FALSE(read_day("1/3/26", DateFormat::day_month_year));
 }
 
 TEST(Days, TheClockTimeOfMidnightIsNone) {
@@ -31,10 +31,10 @@ TEST(Days, TheClockTimeOfMidnightIsNone) {
 
 TEST(Days, AColumnProvesItsOrderOrLeavesItInDoubt) {
     const auto proved = order({"03/04/2026", "2026-04-05", "13/04/2026"});
-    EXPECT_EQ(proved.proved(), DayFormat::day_month_year);
+    EXPECT_EQ(proved.proved(), DateFormat::day_month_year);
     EXPECT_EQ(proved.day_first, 2U);
     EXPECT_EQ(proved.in_doubt, 0U);
-    EXPECT_EQ(order({"04/13/2026"}).proved(), DayFormat::month_day_year);
+    EXPECT_EQ(order({"04/13/2026"}).proved(), DateFormat::month_day_year);
     EXPECT_FALSE(order({"13/04/2026", "04/13/2026"}).proved());
     EXPECT_FALSE(order({"03/04/2026"}).proved());
     EXPECT_FALSE(order({"04/04/2026"}).in_doubt) << "the same day either way";

@@ -43,7 +43,7 @@ TEST(AdoptWords, AreFoldedAndNameColumnsOfTheSchema) {
 }
 
 TEST(AdoptWords, NameEveryColumnOfTheTablesThatAreAdopted) {
-    for (const auto table : adopted_tables()) {
+    for (const auto table : imported_tables()) {
         for (const auto& column : book::find_book_table(table)->columns) {
             EXPECT_EQ(column_meant(std::string(table), column.name),
                       std::string(table) + "." + std::string(column.name));
@@ -130,22 +130,22 @@ FieldMapping corrected(const Corrections& corrections, Findings& findings) {
 
 TEST(CorrectMapping, PutsTheUsersWordFirst) {
     Findings findings;
-    const auto mapping = corrected({{"ID", "Label"}, {"Site", "tree.note"}, {"memo", "-"}}, findings);
+    const auto mapping = corrected({{"ID", "Label"}, {"Site", "tree.remark"}, {"memo", "-"}}, findings);
     EXPECT_TRUE(findings.empty());
     EXPECT_EQ(mapping.goals[1].column, "tree.label");
     EXPECT_EQ(mapping.goals[1].by, GuessedBy::given);
     EXPECT_EQ(mapping.goals[0].column, "") << "the guessed one gives way";
     EXPECT_EQ(mapping.goals[0].instead, "id");
-    EXPECT_EQ(mapping.goals[2].column, "tree.note");
+    EXPECT_EQ(mapping.goals[2].column, "tree.remark");
     EXPECT_EQ(mapping.goals[3].column, "");
 }
 
-TEST(CorrectMapping, LetsSeveralFieldsGoToTheNote) {
+TEST(CorrectMapping, LetsSeveralFieldsGoToTheRemark) {
     Findings findings;
-    const auto mapping = corrected({{"Site", "note"}, {"Memo", "note"}}, findings);
+    const auto mapping = corrected({{"Site", "remark"}, {"Memo", "remark"}}, findings);
     EXPECT_TRUE(findings.empty());
-    EXPECT_EQ(mapping.goals[2].column, "tree.note");
-    EXPECT_EQ(mapping.goals[3].column, "tree.note");
+    EXPECT_EQ(mapping.goals[2].column, "tree.remark");
+    EXPECT_EQ(mapping.goals[3].column, "tree.remark");
 }
 
 TEST(CorrectMapping, TellsEverythingThatCannotBe) {

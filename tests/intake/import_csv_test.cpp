@@ -50,7 +50,7 @@ void expect_refused(const WeatherImport& import, const std::string& field, const
     EXPECT_FALSE(error->remedy.empty());
 }
 
-/// Two days, 1 and 2 March 2026, 1..11 and 2..12 degrees C.
+/// Two days, 1 and 2 March 2026, 1..11 and 2..12 °C.
 void expect_two_march_days(const WeatherImport& import) {
     for (const Finding& one : import.findings) {
         ADD_FAILURE() << to_text(one);
@@ -94,7 +94,7 @@ TEST(ImportCsv, KnowsManySpellingsOrdersAndDelimiters) {
     for (const std::string& text : texts) {
         SCOPED_TRACE(text);
         auto import = import_csv(text, barn());
-        std::erase_if(import.findings, [](const Finding& one) { return one.level == Level::note; });
+        std::erase_if(import.findings, [](const Finding& one) { return one.level == Level::notice; });
         expect_two_march_days(import);
     }
 }
@@ -176,9 +176,9 @@ TEST(ImportCsv, MissingReadingsAreLeftOutAndCountedNeverZero) {
         barn());
     ASSERT_EQ(import.days.size(), 2u);
     EXPECT_EQ(to_iso(import.days[1].day), "2026-03-10");
-    const Finding* note = finding(import, Level::note, "8 line(s) without a reading");
-    ASSERT_TRUE(note);
-    EXPECT_EQ(note->row, "line 3");
+    const Finding* remark = finding(import, Level::notice, "8 line(s) without a reading");
+    ASSERT_TRUE(remark);
+    EXPECT_EQ(remark->row, "line 3");
 }
 
 TEST(ImportCsv, SpoiltCellsAreNamedWithLineAndValueAndLeftOut) {
@@ -231,11 +231,11 @@ TEST(ImportCsv, ADayTwiceAlikeIsKeptOnceAndDifferentlyIsAnError) {
     const auto alike =
         import_csv("date,min,max\n2026-03-01,1,11\n2026-03-02,2,12\n2026-03-01,1,11\n", barn());
     EXPECT_EQ(alike.days.size(), 2u);
-    EXPECT_TRUE(finding(alike, Level::note, "stands twice alike"));
+    EXPECT_TRUE(finding(alike, Level::notice, "occurs twice with the same values"));
     const auto different = import_csv("date,min,max\n2026-03-01,1,11\n2026-03-01,2,12\n", barn());
-    expect_refused(different, "day", "already stands on an earlier line");
-    EXPECT_EQ(finding(different, Level::error, "already")->row, "line 3");
-    EXPECT_EQ(finding(different, Level::error, "already")->value, "2026-03-01 (line 2)");
+    expect_refused(different, "day", "occurs on an earlier line with other temperatures");
+    EXPECT_EQ(finding(different, Level::error, "earlier line")->row, "line 3");
+    EXPECT_EQ(finding(different, Level::error, "earlier line")->value, "2026-03-01 (line 2)");
 }
 
 TEST(ImportCsv, TheOrderOfDayAndMonthIsTakenFromTheFileOnlyWhereItIsPlain) {
@@ -254,9 +254,9 @@ TEST(ImportCsv, AnAmbiguousOrderIsAskedForAndTheOptionDecides) {
     const std::string text = "date,min,max\n01/03/2026,1,11\n02/03/2026,2,12\n";
     expect_refused(import_csv(text, barn()), "day_format", "with the day first and with the month first");
     WeatherFileOptions options = barn();
-    options.day_format = DayFormat::day_month_year;
+    options.date_format = DateFormat::day_month_year;
     expect_two_march_days(import_csv(text, options));
-    options.day_format = DayFormat::month_day_year;
+    options.date_format = DateFormat::month_day_year;
     EXPECT_EQ(to_iso(import_csv(text, options).days.at(1).day), "2026-02-03");
     expect_refused(import_csv("date,min,max\n13/03/2026,1,11\n03/14/2026,2,12\n", barn()), "day_format",
                    "Line 2 can only have the day first and line 3 only the month first");

@@ -66,7 +66,7 @@ TEST(Sheet, ReadsUtf16OfBothOrdersAndSaysSo) {
         const auto sheet = read(utf16("tree\tday\r\nK\xFChl\t1\r\n", little));
         ASSERT_EQ(sheet.records.size(), 2U);
         EXPECT_EQ(sheet.records[1].fields, (Fields{"K\xC3\xBChl", "1"}));
-        EXPECT_TRUE(told(sheet, Level::note, "UTF-16"));
+        EXPECT_TRUE(told(sheet, Level::notice, "UTF-16"));
         EXPECT_FALSE(sheet.is_refused());
     }
 }
@@ -104,10 +104,10 @@ TEST(Sheet, PassesOverATitleAndSaysSo) {
     ASSERT_EQ(sheet.records.size(), 2U);
     EXPECT_EQ(sheet.records[0].line, 3);
     EXPECT_EQ(sheet.records[1].fields, (Fields{"A", "1", ""}));
-    const auto* note = told(sheet, Level::note, "Line 3 heads the columns");
-    ASSERT_TRUE(note);
-    EXPECT_EQ(note->row, "line 1");
-    EXPECT_EQ(note->value, "Notes of spring 2026");
+    const auto* remark = told(sheet, Level::notice, "Line 3 heads the columns");
+    ASSERT_TRUE(remark);
+    EXPECT_EQ(remark->row, "line 1");
+    EXPECT_EQ(remark->value, "Notes of spring 2026");
 }
 
 TEST(Sheet, TakesNoHeadingForATitle) {
@@ -134,7 +134,7 @@ TEST(Sheet, ReadsWorkbooksWithTheSpreadsheetsOwnLines) {
         EXPECT_EQ(sheet.records[0].line, 3);
         EXPECT_EQ(sheet.records[1].line, 4);
         EXPECT_EQ(sheet.records[1].fields, (Fields{"K\xC3\xBChl", "2026-05-12", "7.5"}));
-        EXPECT_TRUE(told(sheet, Level::note, "Line 3 heads the columns"));
+        EXPECT_TRUE(told(sheet, Level::notice, "Line 3 heads the columns"));
     }
 }
 

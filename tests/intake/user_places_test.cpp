@@ -39,7 +39,7 @@ TEST(ReadPlaces, RefusesASystemThatNobodyKnows) {
         FAIL();
     } catch (const Error& error) {
         EXPECT_EQ(error.trouble(), Trouble::usage);
-        EXPECT_EQ(error.findings()[0].field, "points-crs");
+        EXPECT_EQ(error.findings()[0].field, "layer-crs");
     }
 }
 

@@ -12,7 +12,7 @@ namespace {
 using testing::Pedigree;
 
 struct Shares {
-    LineGraph graph;
+    PedigreeGraph graph;
     std::vector<AncestorShare> all;
 
     const AncestorShare& of(const std::string& name) const {
@@ -27,7 +27,7 @@ struct Shares {
 };
 
 Shares shares(const Pedigree& pedigree, const std::string& who) {
-    auto graph = line_graph(pedigree.accessions, pedigree.blends);
+    auto graph = pedigree_graph(pedigree.accessions, pedigree.blends);
     auto all = ancestor_shares(graph, graph.number.at(who));
     return {std::move(graph), std::move(all)};
 }
@@ -90,7 +90,7 @@ TEST(AncestorShares, ASportHasTheGenesOfItsOriginal) {
 
 TEST(AncestorShares, OfFoundersAndTheUnknownAddUpToOne) {
     const auto p = testing::made_pedigree(12, 400, 7);
-    const auto graph = line_graph(p.accessions, p.blends);
+    const auto graph = pedigree_graph(p.accessions, p.blends);
     for (int i = 0; i < 40; ++i) {
         const auto& who = p.accessions[p.accessions.size() - 1 - static_cast<std::size_t>(i) * 11].name;
         const auto all = ancestor_shares(graph, graph.number.at(who));
@@ -113,13 +113,13 @@ TEST(AncestorShares, CountWaysUpToALimit) {
     EXPECT_EQ(shares(p, "63").of("A").share, 1);
 }
 
-TEST(LineGraph, RefusesAccessionsThatAreTheirOwnAncestors) {
+TEST(PedigreeGraph, RefusesAccessionsThatAreTheirOwnAncestors) {
     Pedigree p;
     p.add("A", "B", {});
     p.add("B", "A", {});
     p.add("C");
     try {
-        line_graph(p.accessions, p.blends);
+        pedigree_graph(p.accessions, p.blends);
         FAIL();
     } catch (const Error& error) {
         EXPECT_EQ(error.findings().size(), 2U);

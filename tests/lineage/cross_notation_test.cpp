@@ -160,7 +160,7 @@ TEST(CrossNotation, WritesALineOfTheBook) {
     member.member = "A";
     bred("F", "S", "Mix");
     const std::vector<BlendMember> blends{member};
-    const auto graph = line_graph(all, blends);
+    const auto graph = pedigree_graph(all, blends);
     const auto purdy = [&](const char* name, int generations) {
         return purdy_text(cross_tree(graph, graph.number.at(name), generations, "unknown"));
     };

@@ -50,7 +50,7 @@ TEST(KinshipSurvey, TellsEveryTwoTheClosestFirst) {
 TEST(KinshipSurvey, OfTwoWithoutParentsNothingIsKnown) {
     const auto survey = kinship_survey(orchard_of(family()), {"Mother", "Father"});
     EXPECT_FALSE(survey.pairs.at(0).kinship);
-    EXPECT_EQ(survey.pairs.at(0).note.text(), "No parent of either is recorded.");
+    EXPECT_EQ(survey.pairs.at(0).remark.text(), "No parent of either is recorded.");
     EXPECT_FALSE(survey.singles.at(0).inbreeding);
     EXPECT_FALSE(survey.singles.at(0).mean_kinship);
 }
@@ -59,7 +59,7 @@ TEST(KinshipSurvey, ASportCountsAsItsOriginalAndInNoMean) {
     const auto survey = kinship_survey(orchard_of(family()), {"One", "Red One", "Other"});
     EXPECT_EQ(pair_of(survey, "One", "Red One").relation, Relation::same);
     EXPECT_DOUBLE_EQ(*survey.singles.at(0).mean_kinship, 0.25);
-    EXPECT_NE(survey.singles.at(1).note.text().find("A sport: it has the parents of One."),
+    EXPECT_NE(survey.singles.at(1).remark.text().find("A sport: it has the parents of One."),
               std::string::npos);
 }
 
@@ -67,7 +67,8 @@ TEST(KinshipSurvey, TellsInbreeding) {
     const auto survey = kinship_survey(orchard_of(family()), {"Inbred", "One"});
     EXPECT_DOUBLE_EQ(*survey.singles.at(0).inbreeding, 0.25);  // the kinship of its parents
     EXPECT_DOUBLE_EQ(*survey.singles.at(1).inbreeding, 0);
-    EXPECT_EQ(survey.singles.at(1).note.text(), "No parent of its parents is recorded: taken as unrelated.");
+    EXPECT_EQ(survey.singles.at(1).remark.text(),
+              "No parent of its parents is recorded: assumed to be unrelated.");
 }
 
 TEST(KinshipSurvey, ANameOfAGoalOnlyIsAFounder) {
@@ -75,12 +76,12 @@ TEST(KinshipSurvey, ANameOfAGoalOnlyIsAFounder) {
     EXPECT_DOUBLE_EQ(*survey.pairs.at(0).kinship, 0);
 }
 
-TEST(KinshipSurvey, WhatComesOfATriploidIsNotReckoned) {
+TEST(KinshipSurvey, WhatComesOfATriploidIsNotCalculated) {
     auto made = family();
     made.accessions.front().ploidy = 3;
     const auto survey = kinship_survey(orchard_of(made), {"One", "Father"});
     EXPECT_FALSE(survey.pairs.at(0).kinship);
-    EXPECT_EQ(survey.pairs.at(0).note.text(), "Not reckoned: One comes of one that is not diploid.");
+    EXPECT_EQ(survey.pairs.at(0).remark.text(), "Not calculated: One descends from one that is not diploid.");
 }
 
 TEST(KinshipSurvey, RefusesALoop) {

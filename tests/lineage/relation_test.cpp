@@ -23,10 +23,10 @@ std::string relation(const std::string& one, const std::string& other) {
     const auto order = pedigree_order(accessions, blends);
     const std::vector row{order.number.at(one)};
     const std::vector column{order.number.at(other)};
-    const bool reckoned = order.members[row[0]].reckoned && order.members[column[0]].reckoned;
+    const bool calculated = order.members[row[0]].calculated && order.members[column[0]].calculated;
     const double kinship = kinship_block(kinship_factors(order.members), row, column)[0];
     return std::string(
-        to_word(relation_of(order, row[0], column[0], reckoned ? std::optional{kinship} : std::nullopt)));
+        to_word(relation_of(order, row[0], column[0], calculated ? std::optional{kinship} : std::nullopt)));
 }
 
 TEST(Relation, IsTheNearestByTheRecordedParents) {

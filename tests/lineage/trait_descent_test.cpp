@@ -43,7 +43,7 @@ TEST(TraitDescent, FollowsParentsBlendsSportsAndGrandparents) {
     p.add("X", "M", "Mix");
     p.add_sport("Red X", "X");
     p.add("Y", "Red X", {});
-    const auto graph = line_graph(p.accessions, p.blends);
+    const auto graph = pedigree_graph(p.accessions, p.blends);
     TraitMeans means;
     means["A"]["taste"] = {8, 1, 2020, 2020};
     means["B"]["taste"] = {4, 2, 2021, 2021};

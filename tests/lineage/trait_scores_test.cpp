@@ -34,7 +34,7 @@ Orchard made_orchard() {
     return orchard;
 }
 
-TraitDescent taste_of(const LineGraph& graph, const Orchard& orchard, const std::string& name) {
+TraitDescent taste_of(const PedigreeGraph& graph, const Orchard& orchard, const std::string& name) {
     const auto means = trait_means(orchard.trees, scores_until(orchard, *parse_iso_day("2026-01-01")));
     for (const auto& descent : trait_descent(graph, graph.number.at(name), means)) {
         if (descent.trait == "taste") {
@@ -53,16 +53,16 @@ TEST(ScoredTraits, AllAreMeantByAll) {
 
 TEST(ScoredTraits, OneThatNobodyScoredIsAnErrorThatNamesTheOthers) {
     Findings findings;
-    (void)scored_traits(made_orchard(), "taste, crunch", "show-traits", findings);
+    (void)scored_traits(made_orchard(), "taste, crunch", "traits", findings);
     ASSERT_EQ(findings.size(), 1U);
-    EXPECT_EQ(findings[0].field, "show-traits");
+    EXPECT_EQ(findings[0].field, "traits");
     EXPECT_EQ(findings[0].value, "crunch");
     EXPECT_EQ(findings[0].remedy.text(), "The book has scores of: scab, taste.");
 }
 
 TEST(TraitLines, ComeByPlaceInTheGraph) {
     const auto orchard = made_orchard();
-    const auto graph = line_graph(orchard.accessions, {});
+    const auto graph = pedigree_graph(orchard.accessions, {});
     const auto lines = trait_lines(graph, trait_means(orchard.trees, orchard.trait_scores), {"taste"});
     ASSERT_EQ(lines.size(), 1U);
     EXPECT_EQ(lines.begin()->first, graph.number.at("Mother"));
@@ -71,7 +71,7 @@ TEST(TraitLines, ComeByPlaceInTheGraph) {
 
 TEST(SeenIn, TellsWhoHasItWhoWasNotScoredAndWhoIsUnknown) {
     const auto orchard = made_orchard();
-    const auto graph = line_graph(orchard.accessions, {});
+    const auto graph = pedigree_graph(orchard.accessions, {});
     EXPECT_EQ(seen_in_words(graph, taste_of(graph, orchard, "Child")).text(),
               "Mother 7 (1 tree); Father not scored");
     EXPECT_EQ(seen_in_words(graph, taste_of(graph, orchard, "Half")).text(),
@@ -84,7 +84,7 @@ TEST(ParentsAndCrossed, HasParentsAndWhatStandsInAGoal) {
     goal.seed_parent = "Half";
     goal.pollen_parent = "Elsewhere";
     orchard.goals = {goal};
-    const auto graph = line_graph(orchard.accessions, {});
+    const auto graph = pedigree_graph(orchard.accessions, {});
     EXPECT_EQ(parents_and_crossed(orchard, graph),
               (std::vector{graph.number.at("Mother"), graph.number.at("Father"), graph.number.at("Half")}));
 }

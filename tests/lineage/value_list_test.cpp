@@ -55,7 +55,7 @@ TEST(ValueList, HasThePlainMeanOfOwnScores) {
     EXPECT_EQ(rows[3].scores, 2);
     EXPECT_DOUBLE_EQ(*rows[3].mean, 3);
     EXPECT_FALSE(rows[2].mean);
-    EXPECT_EQ(rows[2].note.text(), "From its relatives only.");
+    EXPECT_EQ(rows[2].remark.text(), "From its relatives only.");
 }
 
 TEST(ValueList, CountsWhomTheScoresTellNothingOf) {

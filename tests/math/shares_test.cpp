@@ -70,7 +70,7 @@ TEST(SmallestPossibleP, TellsThatThreeAndThreeSeedsCannotDecide) {
 
 // 80 % power at 5 %: 0.6 against 0.4 needs 97 in each; Fleiss, Levin & Paik 2003, Table A.4, without the
 // continuity correction, from memory and recomputed.
-TEST(NumberToSettle, AgreesWithTheHandReckoning) {
+TEST(NumberToSettle, AgreesWithTheHandCalculation) {
     EXPECT_EQ(number_to_settle(0.6, 0.4), 97);
     EXPECT_EQ(number_to_settle(0.4, 0.6), 97);
 }

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: MIT
-// A published table entered as notes: what is reckoned from the book must be what was printed.
+// A published table entered as notes: what is calculated from the book must be what was printed.
 #include <fmt/format.h>
 #include <gtest/gtest.h>
 
@@ -38,7 +38,7 @@ std::vector<PublishedLot> published() {
     return lots;
 }
 
-int sprouted(double percent) {
+int germinated(double percent) {
     return static_cast<int>(std::lround(percent * seeds / 100));
 }
 
@@ -66,7 +66,7 @@ std::string fresh_book(const testing::SampleCopy& folder) {
 }
 
 std::string sheet_of_lots(const std::vector<PublishedLot>& lots) {
-    std::string sheet = "code,cross,seeds,cold_from,treatment\n";
+    std::string sheet = "code,cross,seeds,stratified_from,treatment\n";
     for (const auto& lot : lots) {
         sheet += fmt::format("{}-C,98-01,{},1998-03-01,\n", lot.lot, seeds);
         sheet += fmt::format("{}-T,98-01,{},1998-03-01,\"hydrogen peroxide 3 %, 4 h\"\n", lot.lot, seeds);
@@ -75,10 +75,10 @@ std::string sheet_of_lots(const std::vector<PublishedLot>& lots) {
 }
 
 std::string sheet_of_counts(const std::vector<PublishedLot>& lots) {
-    std::string sheet = "lot;counted_on;sprouted\n";
+    std::string sheet = "lot;counted_on;germinated\n";
     for (const auto& lot : lots) {
-        sheet += fmt::format("{}-C;1998-04-01;{}\n", lot.lot, sprouted(lot.control));
-        sheet += fmt::format("{}-T;1998-04-01;{}\n", lot.lot, sprouted(lot.treated));
+        sheet += fmt::format("{}-C;1998-04-01;{}\n", lot.lot, germinated(lot.control));
+        sheet += fmt::format("{}-T;1998-04-01;{}\n", lot.lot, germinated(lot.treated));
     }
     return sheet;
 }
@@ -86,9 +86,9 @@ std::string sheet_of_counts(const std::vector<PublishedLot>& lots) {
 class DouglasFir : public ::testing::Test {
   protected:
     Outcome take_in(const std::string& sheet) {
-        return find_operation("note-import")
+        return find_operation("record-import")
             ->run({{"book", book},
-                   {"notes-file", folder.put("sheet.csv", sheet)},
+                   {"records-file", folder.put("sheet.csv", sheet)},
                    {"write", "yes"},
                    {"as-of", "1998-07-01"}},
                   {});
@@ -109,8 +109,8 @@ TEST_F(DouglasFir, EveryPrintedPercentageIsAWholeCountOfTheInferredSeeds) {
     const auto lots = published();
     ASSERT_EQ(lots.size(), 11U);
     for (std::size_t i = 1; i < lots.size(); ++i) {
-        EXPECT_NEAR(100.0 * sprouted(lots[i].control) / seeds, lots[i].control, 0.05 + 1e-9);
-        EXPECT_NEAR(100.0 * sprouted(lots[i].treated) / seeds, lots[i].treated, 0.05 + 1e-9);
+        EXPECT_NEAR(100.0 * germinated(lots[i].control) / seeds, lots[i].control, 0.05 + 1e-9);
+        EXPECT_NEAR(100.0 * germinated(lots[i].treated) / seeds, lots[i].treated, 0.05 + 1e-9);
     }
 }
 
@@ -123,11 +123,11 @@ TEST_F(DouglasFir, TheTrialOfTheEnteredLotsHasThePrintedMeans) {
     for (const auto& arm : trials[0].arms) {
         EXPECT_EQ(arm.lots.size(), 10U);
         EXPECT_EQ(arm.seeds, 1800);
-        const double share = 100.0 * arm.sprouted / arm.seeds;
+        const double share = 100.0 * arm.germinated / arm.seeds;
         EXPECT_NEAR(share, arm.treatment.empty() ? printed.control : printed.treated, 0.05);
         EXPECT_NEAR(share, arm.treatment.empty() ? 79.72 : 79.88, 0.01);
     }
-    EXPECT_NE(trials[0].pairs.at(0).verdict, seed::TrialVerdict::more_sprout);
+    EXPECT_NE(trials[0].pairs.at(0).verdict, seed::TrialVerdict::more_germinate);
 }
 
 }  // namespace

@@ -31,7 +31,7 @@ TEST(FieldMap, ShowsTheOrchardOnOnePageOfARoundScaleWithEveryRowAndPosition) {
     NEED_SAMPLE();
     NEED_PROGRAM("pdftotext");
     const testing::SampleCopy sample;
-    const auto outcome = mapped(sample, {{"of-block", "Upper"}});
+    const auto outcome = mapped(sample, {{"block", "Upper"}});
     ASSERT_EQ(outcome.files.size(), 3U);
     ASSERT_EQ(outcome.tables[0].rows.size(), 1U);
     EXPECT_EQ(cell_text(outcome, 0, 1), "200");
@@ -138,7 +138,7 @@ TEST(FieldMap, GivesReceiversEveryStandingTreeWithItsAddress) {
 TEST(FieldMap, PutsAWalkIntoTheReceiversFiles) {
     NEED_SAMPLE();
     const testing::SampleCopy sample;
-    const auto outcome = mapped(sample, {{"of-accession", "Wrenlea"}, {"walk", "yes"}});
+    const auto outcome = mapped(sample, {{"accessions", "Wrenlea"}, {"walk", "yes"}});
     pugi::xml_document gpx;
     ASSERT_TRUE(gpx.load_string(outcome.files[1].content.c_str()));
     const auto root = gpx.child("gpx");
@@ -151,7 +151,7 @@ TEST(FieldMap, PutsAWalkIntoTheReceiversFiles) {
 TEST(FieldMap, SaysWhenThereIsNothingToDrawOrTooLittleRoom) {
     NEED_SAMPLE();
     const testing::SampleCopy sample;
-    EXPECT_THROW((void)mapped(sample, {{"of-block", "Nowhere"}}), Error);
+    EXPECT_THROW((void)mapped(sample, {{"block", "Nowhere"}}), Error);
     const auto outcome = mapped(sample, {{"scale", "5000"}});
     EXPECT_TRUE(std::ranges::any_of(outcome.findings, [](const Finding& f) {
         return std::string(f.message).find("marks touch") != std::string::npos;

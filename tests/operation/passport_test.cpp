@@ -71,12 +71,12 @@ TEST(Passport, HasTheDescriptorsAndCodesOfTheStandard) {
 TEST(Passport, KeepsInTheNoteWhatTheBookHasNoPlaceFor) {
     const intake::Passport kept{
         {"ACQDATE", "1975----"}, {"OTHERNUMB", "ZZZ999:7;XXX002:9"}, {"STORAGE", "20"}};
-    const auto note = intake::note_with("Firm; sharp.", kept);
-    EXPECT_EQ(note, "Firm; sharp. [ACQDATE=1975----; OTHERNUMB=ZZZ999:7;XXX002:9; STORAGE=20]");
-    EXPECT_EQ(intake::kept_in(note).remark, "Firm; sharp.");
-    EXPECT_EQ(intake::kept_in(note).kept, kept);
+    const auto whole_remark = intake::remark_with("Firm; sharp.", kept);
+    EXPECT_EQ(whole_remark, "Firm; sharp. [ACQDATE=1975----; OTHERNUMB=ZZZ999:7;XXX002:9; STORAGE=20]");
+    EXPECT_EQ(intake::kept_in(whole_remark).remark, "Firm; sharp.");
+    EXPECT_EQ(intake::kept_in(whole_remark).kept, kept);
     EXPECT_EQ(intake::kept_in("From [somewhere]").remark, "From [somewhere]");
-    EXPECT_EQ(intake::note_with("", {}), "");
+    EXPECT_EQ(intake::remark_with("", {}), "");
 }
 
 Outcome run(const std::string& book, const std::string& id, Form form) {
@@ -97,14 +97,14 @@ TEST(Passport, OutOfABookAndIntoANewOneNothingIsLost) {
     book::create_book(fresh, "EPSG:32632");
     const auto outcome = run(fresh, "passport-import", {{"passport-file", file}, {"write", "yes"}});
     EXPECT_FALSE(std::ranges::any_of(outcome.findings,
-                                     [](const Finding& finding) { return finding.level != Level::note; }));
+                                     [](const Finding& finding) { return finding.level != Level::notice; }));
     const auto before = book::read_book(sample.book()).orchard;
     const auto after = book::read_tables(fresh, {"accession", "blend"}).orchard;
     ASSERT_EQ(after.accessions.size(), before.accessions.size());
     for (std::size_t i = 0; i < before.accessions.size(); ++i) {
         EXPECT_TRUE(after.accessions[i] == before.accessions[i]) << before.accessions[i].name;
-        EXPECT_EQ(intake::kept_in(after.accessions[i].note.value_or("")).remark,
-                  before.accessions[i].note.value_or(""));
+        EXPECT_EQ(intake::kept_in(after.accessions[i].remark.value_or("")).remark,
+                  before.accessions[i].remark.value_or(""));
     }
     EXPECT_EQ(after.blend_members.size(), before.blend_members.size());
     EXPECT_EQ(exported(fresh).files.at(0).content, csv) << "planting days are kept in the notes";
@@ -146,15 +146,16 @@ TEST_F(Import, ShowsFirstAndWritesOnlyWhenToldSo) {
         "accename;GENUS;SPECIES;SAMPSTAT;ANCEST;COLLSITE\n"
         "Pellhurst;Malus;domestica;500;Wrenlea x Owlcombe;by the mill\n";
     const auto before = sample.bytes();
-    EXPECT_TRUE(has(take(csv).summary, "Nothing was written; write yes would add accessions: 1."));
+    EXPECT_TRUE(
+        has(take(csv).summary, "Nothing was written; with write these accessions would be added: 1."));
     EXPECT_EQ(sample.bytes(), before);
     const auto outcome = take(csv, true);
-    EXPECT_TRUE(has(told(outcome), "no place for COLLSITE"));
+    EXPECT_TRUE(has(told(outcome), "no column for COLLSITE"));
     const auto after = book::read_tables(sample.book(), {"accession"}).orchard.accessions.back();
     EXPECT_EQ(after.name, "Pellhurst");
     EXPECT_EQ(after.seed_parent, "Wrenlea");
     EXPECT_EQ(after.pollen_parent, "Owlcombe");
-    EXPECT_EQ(after.note, "[COLLSITE=by the mill]");
+    EXPECT_EQ(after.remark, "[COLLSITE=by the mill]");
 }
 
 TEST_F(Import, TellsWhatDiffersAndOverwritesNothing) {

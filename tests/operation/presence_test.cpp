@@ -49,9 +49,9 @@ const Table& table_named(const Outcome& outcome, const std::string& name) {
     throw std::runtime_error("no table " + name);
 }
 
-bool names_tree(const Table& table) {
+bool names_tree(const Table& table, const std::string& column = "tree") {
     for (std::size_t row = 0; row < table.rows.size(); ++row) {
-        if (value(table, row, "label") == tree) {
+        if (value(table, row, column) == tree) {
             return true;
         }
     }
@@ -68,33 +68,31 @@ const std::string& file_named(const Outcome& outcome, const std::string& name) {
 }
 
 bool is_walked_to(const Entered& book, const std::string& day) {
-    return names_tree(
-        book.run("walk-order", {{"of-accession", "Tansy Lane"}, {"as-of", day}}).tables.front());
+    return names_tree(book.run("walk-order", {{"accessions", "Tansy Lane"}, {"as-of", day}}).tables.front());
 }
 
 bool is_labelled(const Entered& book, const std::string& day) {
-    return names_tree(
-        book.run("label-sheet", {{"of-accession", "Tansy Lane"}, {"as-of", day}}).tables.front());
+    const auto outcome = book.run("label-sheet", {{"accessions", "Tansy Lane"}, {"as-of", day}});
+    return names_tree(outcome.tables.front(), "label");
 }
 
 bool is_a_waypoint(const Entered& book, const std::string& day) {
-    const auto outcome = book.run("field-map", {{"of-accession", "Tansy Lane"}, {"as-of", day}});
+    const auto outcome = book.run("field-map", {{"accessions", "Tansy Lane"}, {"as-of", day}});
     return file_named(outcome, "trees.gpx").find(tree) != std::string::npos;
 }
 
-bool is_foretold(const Entered& book, const std::string& day) {
-    const auto outcome =
-        book.run("bloom-forecast", {{"as-of", day}, {"method", "mean_day"}, {"write", "no"}});
+bool is_forecast(const Entered& book, const std::string& day) {
+    const auto outcome = book.run("bloom-forecast", {{"as-of", day}, {"method", "mean_day"}, {"keep", "no"}});
     return names_tree(outcome.tables.front());
 }
 
 bool is_to_be_noted(const Entered& book, const std::string& day) {
-    const auto outcome = book.run("note-template", {{"kind", "bloom"}, {"as-of", day}});
+    const auto outcome = book.run("record-template", {{"kind", "bloom"}, {"as-of", day}});
     return outcome.files.front().content.find(tree) != std::string::npos;
 }
 
 std::string status_found(const Entered& book, const std::string& day) {
-    return value(book.run("tree-find", {{"scrap", tree}, {"as-of", day}}).tables.front(), 0, "status");
+    return value(book.run("tree-find", {{"search", tree}, {"as-of", day}}).tables.front(), 0, "status");
 }
 
 std::string status_near(const Entered& book, const std::string& day) {
@@ -102,10 +100,10 @@ std::string status_near(const Entered& book, const std::string& day) {
     const auto at = *std::ranges::find(orchard.trees, tree, &Tree::label)->at;
     const auto table =
         book.run("tree-near",
-                 {{"grid", fmt::format("{},{}", at.x, at.y)}, {"accuracy-m", "0.5"}, {"as-of", day}})
+                 {{"at-grid", fmt::format("{},{}", at.x, at.y)}, {"accuracy-m", "0.5"}, {"as-of", day}})
             .tables.front();
     for (std::size_t row = 0; row < table.rows.size(); ++row) {
-        if (value(table, row, "label") == tree) {
+        if (value(table, row, "tree") == tree) {
             return value(table, row, "status");
         }
     }
@@ -115,7 +113,7 @@ std::string status_near(const Entered& book, const std::string& day) {
 TEST(Removal, TakesATreeOffEverySheetOnItsDayAndNotBefore) {
     NEED_SAMPLE();
     const Entered book("removed_on");
-    for (const auto stands : {is_walked_to, is_labelled, is_a_waypoint, is_foretold, is_to_be_noted}) {
+    for (const auto stands : {is_walked_to, is_labelled, is_a_waypoint, is_forecast, is_to_be_noted}) {
         EXPECT_TRUE(stands(book, before));
         EXPECT_FALSE(stands(book, on_the_day));
     }
@@ -133,7 +131,7 @@ TEST(Removal, IsToldOfATreeFromItsDayOn) {
 TEST(Planting, PutsATreeOnEverySheetOnItsDayAndNotBefore) {
     NEED_SAMPLE();
     const Entered book("planted_on");
-    for (const auto stands : {is_walked_to, is_a_waypoint, is_foretold, is_to_be_noted}) {
+    for (const auto stands : {is_walked_to, is_a_waypoint, is_forecast, is_to_be_noted}) {
         EXPECT_FALSE(stands(book, before));
         EXPECT_TRUE(stands(book, on_the_day));
     }
@@ -167,7 +165,7 @@ TEST(SeasonPlan, SendsNobodyToTreesThatAreNotPlantedYet) {
                                          "WHERE accession IN ('Quillet', 'Amberwell')"});
     const auto outcome =
         find_operation("season-plan")
-            ->run({{"book", sample.book()}, {"as-of", "2026-03-20"}, {"method", "mean_day"}, {"write", "no"}},
+            ->run({{"book", sample.book()}, {"as-of", "2026-03-20"}, {"method", "mean_day"}, {"keep", "no"}},
                   {});
     std::set<std::string> to_come;
     for (const auto& one : book::read_book(sample.book()).orchard.trees) {
@@ -179,7 +177,7 @@ TEST(SeasonPlan, SendsNobodyToTreesThatAreNotPlantedYet) {
     for (const auto* name : {"pollen_task", "field_task", "bloom_window"}) {
         const auto& table = table_named(outcome, name);
         for (std::size_t row = 0; row < table.rows.size(); ++row) {
-            EXPECT_FALSE(to_come.contains(value(table, row, "label"))) << name;
+            EXPECT_FALSE(to_come.contains(value(table, row, "tree"))) << name;
         }
     }
     const auto& ways = table_named(outcome, "cross_outlook");

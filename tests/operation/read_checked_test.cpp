@@ -16,16 +16,17 @@ book::BookReading read(const testing::SampleCopy& sample, Day as_of = spring) {
     return detail::read_checked({sample.book()}, as_of, {});
 }
 
-void add_note(const testing::SampleCopy& sample, const std::string& accession, const std::string& noted_on) {
+void add_note(const testing::SampleCopy& sample, const std::string& accession,
+              const std::string& observed_on) {
     using enum CellType;
     book::append_rows(
         sample.book(),
-        {{"bloom_note",
+        {{"bloom_observation",
           "",
           "",
           false,
-          {{"accession", text, "", "", ""}, {"noted_on", day, "", "", ""}, {"bbch", whole, "", "", ""}}},
-         {{{accession, *parse_iso_day(noted_on), std::int64_t{65}}}}});
+          {{"accession", text, "", "", ""}, {"observed_on", day, "", "", ""}, {"bbch", whole, "", "", ""}}},
+         {{{accession, *parse_iso_day(observed_on), std::int64_t{65}}}}});
 }
 
 int findings_saying(const Findings& findings, const std::string& words) {
@@ -33,9 +34,9 @@ int findings_saying(const Findings& findings, const std::string& words) {
         findings, [&](const Finding& f) { return f.message.text().find(words) != words.npos; }));
 }
 
-bool has_note_of(const Orchard& orchard, const std::string& noted_on) {
-    return std::ranges::find(orchard.bloom_notes, *parse_iso_day(noted_on), &BloomNote::noted_on) !=
-           orchard.bloom_notes.end();
+bool has_note_of(const Orchard& orchard, const std::string& observed_on) {
+    return std::ranges::find(orchard.bloom_observations, *parse_iso_day(observed_on),
+                             &BloomObservation::observed_on) != orchard.bloom_observations.end();
 }
 
 TEST(ReadChecked, LeavesOutANoteOfBloomInWinterAndSaysSo) {
@@ -45,7 +46,7 @@ TEST(ReadChecked, LeavesOutANoteOfBloomInWinterAndSaysSo) {
     add_note(sample, "Larkfold Red", "2026-01-10");
     const auto after = read(sample);
     EXPECT_FALSE(has_note_of(after.orchard, "2026-01-10"));
-    EXPECT_EQ(after.orchard.bloom_notes.size(), before.orchard.bloom_notes.size());
+    EXPECT_EQ(after.orchard.bloom_observations.size(), before.orchard.bloom_observations.size());
     EXPECT_EQ(findings_saying(after.findings, "it is not used"), 1);
 }
 
@@ -64,14 +65,14 @@ TEST(ReadChecked, CarriesEveryFindingWhereOneIsAnError) {
     }
 }
 
-TEST(ReadChecked, WorkWithoutWeatherIsNotStoppedByFaultsOfBloomNotes) {
+TEST(ReadChecked, WorkWithoutWeatherIsNotStoppedByFaultsOfBloomObservations) {
     NEED_SAMPLE();
     const testing::SampleCopy sample;
     add_note(sample, "Nobody's Apple", "2025-04-28");
     EXPECT_THROW((void)read(sample), Error);
     const auto reading = detail::read_checked_without_weather({sample.book()}, spring, {});
     for (const auto& finding : reading.findings) {
-        EXPECT_NE(finding.table, "bloom_note");
+        EXPECT_NE(finding.table, "bloom_observation");
         EXPECT_NE(finding.table, "weather_day");
     }
     EXPECT_FALSE(reading.orchard.goals.empty());
@@ -105,7 +106,7 @@ TEST(WriteResults, TellHowToLookWhereTheBookCannotBeWritten) {
         FAIL() << "written to nowhere";
     } catch (const Error& error) {
         EXPECT_EQ(error.trouble(), Trouble::access);
-        EXPECT_NE(error.findings().back().remedy.text().find("set write to no"), std::string::npos);
+        EXPECT_NE(error.findings().back().remedy.text().find("set keep to no"), std::string::npos);
     }
 }
 

@@ -30,7 +30,7 @@ struct Request : Common {
     Share risk{0.1};
     bool deep = false;
     Colour colour = Colour::dark_red;
-    std::string note;
+    std::string remark;
     std::optional<int> seasons;
     std::optional<Day> from;
     detail::InputFile file;
@@ -43,8 +43,8 @@ Outcome echo(const Request& request, const Run&) {
         request.book.location + " " + to_iso(request.as_of) + " " + detail::show_field(request.lead) + " " +
         detail::show_field(request.leads) + " " + detail::show_field(request.factor) + " " +
         detail::show_field(request.base) + " " + detail::show_field(request.risk) + " " +
-        detail::show_field(request.deep) + " " + std::string(to_word(request.colour)) + " [" + request.note +
-        "] " + (request.seasons ? detail::show_field(*request.seasons) : "none") + " " +
+        detail::show_field(request.deep) + " " + std::string(to_word(request.colour)) + " [" +
+        request.remark + "] " + (request.seasons ? detail::show_field(*request.seasons) : "none") + " " +
         (request.from ? to_iso(*request.from) : "none") + " [" + request.file.path + "]");
     return outcome;
 }
@@ -69,7 +69,7 @@ std::unique_ptr<const Operation> echo_operation() {
               detail::parameter(&Request::risk, "risk", "Risk", "A risk."),
               detail::parameter(&Request::deep, "deep", "Deep", "Whether deep."),
               detail::parameter(&Request::colour, "colour", "Colour", "A colour.").advanced(),
-              detail::parameter(&Request::note, "note", "Note", "A note."),
+              detail::parameter(&Request::remark, "note", "Note", "A note."),
               detail::parameter(&Request::seasons, "seasons", "Seasons", "Seasons.").between(1, 200),
               detail::parameter(&Request::from, "from", "From", "A day."),
               detail::parameter(&Request::file, "file", "File", "A file.").named("*.csv")},
@@ -140,7 +140,7 @@ TEST(Request, AFieldsTypePicksItsKind) {
     EXPECT_FALSE(std::get<DayKind>(kind("from")).today_if_absent);
     EXPECT_EQ(std::get<WholeKind>(kind("lead")).unit, "days");
     EXPECT_EQ(std::get<WholeListKind>(kind("leads")).most, 120);
-    EXPECT_EQ(std::get<NumberKind>(kind("base-c")).unit, "degrees C");
+    EXPECT_EQ(std::get<NumberKind>(kind("base-c")).unit, "°C");
     EXPECT_EQ(std::get<NumberKind>(kind("base-c")).least, -5.0);
     EXPECT_EQ(std::get<NumberKind>(kind("risk")).most, 1.0);
     EXPECT_EQ(std::get<ChoiceKind>(kind("colour")).options.at(1).meaning, "a darker one");
@@ -151,27 +151,26 @@ TEST(Request, AFieldsTypePicksItsKind) {
 
 TEST(RequestCheck, NamesTheParameterTheValueAndWhatWouldBeRight) {
     EXPECT_EQ(complaint(with("lead", "300")),
-              "lead is 300 days, which is out of its range. Give a whole number, 0 to 120 days.");
+              "lead is 300 days, which is out of its range. Give an integer, 0 to 120 days.");
     EXPECT_EQ(complaint(with("lead", "ten")),
-              "lead: 'ten' is not a whole number. Give a whole number, 0 to 120 days.");
+              "lead: 'ten' is not an integer. Give an integer, 0 to 120 days.");
     EXPECT_EQ(complaint(with("lead", "7.5")),
-              "lead: '7.5' is not a whole number. Give a whole number, 0 to 120 days.");
+              "lead: '7.5' is not an integer. Give an integer, 0 to 120 days.");
     EXPECT_EQ(complaint(with("base-c", "30")),
-              "base-c is 30 degrees C, which is out of its range. Give a number, -5 to 20 degrees C.");
-    EXPECT_EQ(complaint(with("base-c", "4,5")),
-              "base-c: '4,5' is not a number. Give a number, -5 to 20 degrees C.");
+              "base-c is 30 °C, which is out of its range. Give a number, -5 to 20 °C.");
+    EXPECT_EQ(complaint(with("base-c", "4,5")), "base-c: '4,5' is not a number. Give a number, -5 to 20 °C.");
     EXPECT_EQ(complaint(with("from", "2026-02-30")),
               "from: there is no day 2026-02-30. Give a day as YYYY-MM-DD.");
     EXPECT_EQ(complaint(with("from", "30.2.2026")),
               "from: '30.2.2026' is not a day. Give a day as YYYY-MM-DD.");
     EXPECT_EQ(complaint(with("deep", "maybe")), "deep: 'maybe' is not yes or no. Give yes or no.");
     EXPECT_EQ(complaint(with("leads", "7,,14")),
-              "leads: '7,,14' is not a list of whole numbers. Give whole numbers separated by commas, 0 to "
-              "120 days.");
-    EXPECT_EQ(complaint(with("leads", "7,121")),
-              "leads is 7,121 days, which is out of its range. Give whole numbers separated by commas, 0 to "
-              "120 days.");
-    EXPECT_EQ(complaint(with("risk", "3")), "risk is 3, which is out of its range. Give a share, 0 to 1.");
+              "leads: '7,,14' is not a list of integers. Give integers separated by commas, 0 to 120 days.");
+    EXPECT_EQ(
+        complaint(with("leads", "7,121")),
+        "leads is 7,121 days, which is out of its range. Give integers separated by commas, 0 to 120 days.");
+    EXPECT_EQ(complaint(with("risk", "3")),
+              "risk is 3, which is out of its range. Give a number from 0 to 1.");
     EXPECT_EQ(complaint(with("factor", "inf")), "factor: 'inf' is not a number. Give a number (times).");
 }
 

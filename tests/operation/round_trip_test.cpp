@@ -68,12 +68,13 @@ TEST(RoundTrip, FromTheLaidRowOverTheScannedLabelBackToTheTree) {
          {"spacing", "2"},
          {"row-distance", "4"},
          {"rows", "4"},
-         {"points", "522460 5331330, 522520 5331347.5"}});
+         {"points", "522460 5331330, 522520 5331347.5"},
+         {"write", "yes"}});
     book::append_rows(sample.book(), measured_trees(*book::read_result(sample.book(), "row_position")));
     run(sample, "row-number",
-        {{"block", "Trial"}, {"number-trees", "yes"}, {"spacing", "2"}, {"row-distance", "4"}});
+        {{"block", "Trial"}, {"write", "yes"}, {"spacing", "2"}, {"row-distance", "4"}});
 
-    const auto labels = run(sample, "label-sheet", {{"of-block", "Trial"}});
+    const auto labels = run(sample, "label-sheet", {{"block", "Trial"}});
     const auto& table = labels.tables.at(0);
     ASSERT_GT(table.rows.size(), 90U);
     const testing::PrintedFile file(labels.files.at(0).content);
@@ -85,18 +86,17 @@ TEST(RoundTrip, FromTheLaidRowOverTheScannedLabelBackToTheTree) {
     scanned.pop_back();
     EXPECT_EQ(scanned, value(table, row, "label"));
 
-    const auto found = run(sample, "tree-find", {{"scrap", scanned}, {"as-of", "2026-03-20"}});
-    EXPECT_EQ(value(found.tables.at(0), 0, "label"), scanned);
+    const auto found = run(sample, "tree-find", {{"search", scanned}, {"as-of", "2026-03-20"}});
+    EXPECT_EQ(value(found.tables.at(0), 0, "tree"), scanned);
     EXPECT_EQ(fmt::format("T{}-{}", value(found.tables[0], 0, "row"), value(found.tables[0], 0, "position")),
               scanned)
         << "the number found is the one it was laid on";
 
-    const auto walk =
-        run(sample, "walk-order",
-            {{"trees", scanned + ", LO-01-01"}, {"start", "LO-01-01"}, {"as-of", "2026-03-20"}});
+    const auto walk = run(sample, "walk-order",
+                          {{"trees", scanned + ", LO-01-01"}, {"at", "LO-01-01"}, {"as-of", "2026-03-20"}});
     bool reached = false;
     for (std::size_t i = 0; i < walk.tables.at(0).rows.size(); ++i) {
-        reached = reached || value(walk.tables[0], i, "label") == scanned;
+        reached = reached || value(walk.tables[0], i, "tree") == scanned;
     }
     EXPECT_TRUE(reached);
 }

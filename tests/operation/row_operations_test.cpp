@@ -21,7 +21,8 @@ const Form new_block{{"block", "Trial"},
                      {"as-of", "2026-03-20"},
                      {"row-distance", "4"},
                      {"rows", "6"},
-                     {"points", "522460 5331330, 522520 5331347.5"}};
+                     {"points", "522460 5331330, 522520 5331347.5"},
+                     {"write", "yes"}};
 
 Outcome run(const SampleCopy& sample, const std::string& id, Form form) {
     form["book"] = sample.book();
@@ -113,11 +114,9 @@ TEST(RowLayOperation, TellsAPositionThatIsReservedForATreeToCome) {
     tree.rows.push_back({{std::string("N1"), std::string("Trial"), std::string("2"), std::int64_t{3},
                           make_day({2026, 11, 1}).value()}});
     book::append_rows(sample.book(), tree);
-    const auto outcome = run(sample, "row-lay",
-                             {{"block", "Trial"},
-                              {"spacing", "2"},
-                              {"points", "522460 5331300, 522500 5331300"},
-                              {"write", "no"}});
+    const auto outcome =
+        run(sample, "row-lay",
+            {{"block", "Trial"}, {"spacing", "2"}, {"points", "522460 5331300, 522500 5331300"}});
     const auto& positions = outcome.tables.at(1);
     for (std::size_t i = 0; i < positions.rows.size(); ++i) {
         if (to_text(cell_of(positions, i, "tree")) == "N1") {
@@ -134,7 +133,7 @@ TEST(RowLayOperation, ShowsWithoutWriting) {
     const SampleCopy sample;
     const auto before = sample.bytes();
     auto form = new_block;
-    form["write"] = "no";
+    form.erase("write");
     EXPECT_EQ(run(sample, "row-lay", form).tables.at(0).rows.size(), 6u);
     EXPECT_EQ(sample.bytes(), before);
 }
@@ -148,12 +147,11 @@ TEST(RowLayOperation, SaysWhatIsWrongAndTouchesNothing) {
     EXPECT_TRUE(has(complaint(sample, {{"points", "522460 5331330"}}), "no length"));
     EXPECT_TRUE(has(complaint(sample, {{"points", "here and there"}}), "no line"));
     EXPECT_TRUE(has(complaint(sample, {{"points", "POLYGON ((0 0, 1 0, 1 1, 0 0))"}}), "no line"));
-    EXPECT_TRUE(has(complaint(sample, {{"points", "5331330 522460, 5331347 522520"}}), "exchanged"));
+    EXPECT_TRUE(has(complaint(sample, {{"points", "5331330 522460, 5331347 522520"}}), "swapped"));
     EXPECT_TRUE(has(complaint(sample, {{"points", "9.302 48.134, 9.303 48.134"}}), "look like degrees"));
-    EXPECT_TRUE(
-        has(complaint(sample, {{"points", "48.134 9.302, 48.134 9.303"}, {"points-crs", "EPSG:4326"}}),
-            "exchanged"));
-    EXPECT_TRUE(has(complaint(sample, {{"points-crs", "EPSG:99999999"}}), "not known"));
+    EXPECT_TRUE(has(complaint(sample, {{"points", "48.134 9.302, 48.134 9.303"}, {"layer-crs", "EPSG:4326"}}),
+                    "swapped"));
+    EXPECT_TRUE(has(complaint(sample, {{"layer-crs", "EPSG:99999999"}}), "not known"));
     EXPECT_TRUE(has(complaint(sample, {{"block", "Nowhere"}, {"add-block", "no"}}), "no block of this name"));
     EXPECT_TRUE(has(complaint(sample, {{"block", "Upper"}, {"row", "1"}}), "row of this name already"));
     EXPECT_TRUE(has(complaint(sample, {{"row", "gate"}}), "do not follow"));
@@ -168,7 +166,8 @@ TEST(RowLayOperation, TakesPointsInAnotherSystemAndWithHeights) {
                              {{"block", "Upper"},
                               {"row", "G1"},
                               {"spacing", "2"},
-                              {"points-crs", "EPSG:4326"},
+                              {"layer-crs", "EPSG:4326"},
+                              {"write", "yes"},
                               {"points", "9.3020 48.1340 440, 9.3026 48.1340 444"}});
     EXPECT_EQ(to_text(cell_of(outcome.tables[0], 0, "positions")), "23");
     const auto rows = book::read_book(sample.book()).orchard.rows;
@@ -200,7 +199,7 @@ TEST(RowLayOperation, ReadsLinesAndPointsFromAFileAndSaysWhatItLeftOut) {
                                    "B,9.3023,48.1341\nB,9.3026,48.1341\n");
     const auto outcome =
         run(sample, "row-lay",
-            {{"block", "Upper"}, {"spacing", "2"}, {"layer-file", points}, {"points-crs", "EPSG:4326"}});
+            {{"block", "Upper"}, {"spacing", "2"}, {"layer-file", points}, {"layer-crs", "EPSG:4326"}});
     EXPECT_EQ(outcome.tables[0].rows.size(), 2u);
     const auto lines = sample.put("rows.geojson",
                                   R"({"type":"FeatureCollection","features":[
@@ -220,7 +219,7 @@ TEST(RowNumberOperation, FindsTheNumbersOfTreesAgainInTheRowsThatWereLaid) {
     const auto laid = run(sample, "row-lay", new_block);
     const auto trees = trees_on(laid.tables.at(1), 0.4, "Trial");
     book::append_rows(sample.book(), trees);
-    const auto outcome = run(sample, "row-number", {{"block", "Trial"}, {"number-trees", "yes"}});
+    const auto outcome = run(sample, "row-number", {{"block", "Trial"}, {"write", "yes"}});
     std::size_t right = 0;
     for (const auto& tree : book::read_book(sample.book()).orchard.trees) {
         if (tree.label.starts_with("T") && tree.row) {
@@ -237,7 +236,7 @@ TEST(RowNumberOperation, FindsTheRowsFromTheTreesAloneAndAddsThem) {
     NEED_SAMPLE();
     const SampleCopy made;
     auto dry = new_block;
-    dry["write"] = "no";
+    dry.erase("write");
     const auto laid = run(made, "row-lay", dry);
     const auto trees = trees_on(laid.tables.at(1), 0.3, "Trial");
     book::append_rows(made.book(), trees);
@@ -250,8 +249,8 @@ TEST(RowNumberOperation, FindsTheRowsFromTheTreesAloneAndAddsThem) {
     EXPECT_EQ(book::read_result(made.book(), "tree_number")->rows.size(), trees.rows.size());
     EXPECT_TRUE(std::ranges::none_of(book::read_book(made.book()).orchard.trees, [](const Tree& tree) {
         return tree.label.starts_with("T") && tree.row;
-    })) << "without number-trees no tree is changed";
-    run(made, "row-number", {{"block", "Trial"}, {"number-trees", "yes"}});
+    })) << "without write no tree is changed";
+    run(made, "row-number", {{"block", "Trial"}, {"write", "yes"}});
     const auto after = book::read_book(made.book()).orchard;
     int right = 0;
     for (const auto& tree : after.trees) {
@@ -263,11 +262,9 @@ TEST(RowNumberOperation, FindsTheRowsFromTheTreesAloneAndAddsThem) {
     EXPECT_GE(right, static_cast<int>(trees.rows.size()) - 1);
     EXPECT_EQ(std::ranges::count(after.rows, "Trial", &TreeRow::block), 6);
     // The rows it added hold the trees that it numbered.
-    const auto again = run(made, "row-lay",
-                           {{"block", "Trial"},
-                            {"spacing", "2"},
-                            {"points", "522460 5331300, 522500 5331300"},
-                            {"write", "no"}});
+    const auto again =
+        run(made, "row-lay",
+            {{"block", "Trial"}, {"spacing", "2"}, {"points", "522460 5331300, 522500 5331300"}});
     EXPECT_TRUE(std::ranges::none_of(
         again.findings, [](const Finding& finding) { return has(finding.message, "no such position"); }));
 }
@@ -284,7 +281,7 @@ TEST(RowNumberOperation, LeavesOpenWhatTheBookSaysOtherwiseAndTellsEachTree) {
     twin.shape.columns = {{"label", CellType::text, "", "", ""}};
     twin.rows.push_back({{std::string("Twin")}, standing->at});
     book::append_rows(sample.book(), twin);
-    const auto outcome = run(sample, "row-number", {{"block", "Lower"}, {"number-trees", "yes"}});
+    const auto outcome = run(sample, "row-number", {{"block", "Lower"}, {"write", "yes"}});
     ASSERT_EQ(outcome.findings.size(), 1u);
     EXPECT_EQ(outcome.findings[0].row, "Twin");
     EXPECT_TRUE(has(outcome.findings[0].message, standing->label)) << outcome.findings[0].message.text();
@@ -296,14 +293,12 @@ TEST(RowNumberOperation, NeverChangesTreesThatHaveANumberAndWritesNothingWhenDry
     NEED_SAMPLE();
     const SampleCopy sample;
     const auto before = sample.bytes();
-    const auto outcome =
-        run(sample, "row-number", {{"block", "Upper"}, {"number-trees", "yes"}, {"write", "no"}});
+    const auto outcome = run(sample, "row-number", {{"block", "Upper"}, {"keep", "no"}});
     EXPECT_TRUE(outcome.tables.at(0).rows.empty());
     EXPECT_EQ(sample.bytes(), before);
     EXPECT_FALSE(complaints(sample, "row-number", {{"block", "Nowhere"}}).empty());
     EXPECT_FALSE(
-        complaints(sample, "row-number", {{"block", "Upper"}, {"points", "1 2"}, {"number-trees", "yes"}})
-            .empty());
+        complaints(sample, "row-number", {{"block", "Upper"}, {"points", "1 2"}, {"write", "yes"}}).empty());
 }
 
 }  // namespace

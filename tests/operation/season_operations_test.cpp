@@ -65,7 +65,7 @@ TEST(SeasonPlanOperation, LeavesItsTablesInTheBookAsItReturnsThem) {
 TEST(SeasonPlanOperation, IsTheSumOfItsSteps) {
     NEED_SAMPLE();
     const testing::SampleCopy sample;
-    const Form form{{"book", sample.book()}, {"write", "no"}};
+    const Form form{{"book", sample.book()}, {"keep", "no"}};
     const auto whole = run("season-plan", form);
     for (const auto* step : {"bloom-fit", "bloom-skill", "bloom-forecast", "cross-outlook"}) {
         const auto part = run(step, form).tables.at(0);
@@ -77,9 +77,9 @@ TEST(SeasonPlanOperation, MakesOneSheetThatNamesTheOrchardAndTheNote) {
     NEED_SAMPLE();
     const testing::SampleCopy sample;
     const auto outcome = run("season-plan", {{"book", sample.book()},
-                                             {"write", "no"},
+                                             {"keep", "no"},
                                              {"orchard", "Larkfold Orchard"},
-                                             {"note", "All of it made up"}});
+                                             {"subtitle", "All of it made up"}});
     ASSERT_EQ(outcome.files.size(), 1U);
     EXPECT_EQ(outcome.files[0].name, "season-sheet.html");
     EXPECT_NE(outcome.files[0].content.find("Larkfold Orchard"), std::string::npos);
@@ -91,7 +91,7 @@ TEST(SeasonOperations, WriteNoLeavesEveryByteOfTheBook) {
     const testing::SampleCopy sample;
     const auto before = sample.bytes();
     for (const auto* id : {"season-plan", "bloom-fit", "bloom-skill", "bloom-forecast", "cross-outlook"}) {
-        (void)run(id, {{"book", sample.book()}, {"write", "no"}});
+        (void)run(id, {{"book", sample.book()}, {"keep", "no"}});
         EXPECT_EQ(sample.bytes(), before) << id;
     }
 }
@@ -99,7 +99,7 @@ TEST(SeasonOperations, WriteNoLeavesEveryByteOfTheBook) {
 TEST(SeasonOperations, EveryLivingTreeHasAWindowWithItsPoint) {
     NEED_SAMPLE();
     const testing::SampleCopy sample;
-    const auto outcome = run("bloom-forecast", {{"book", sample.book()}, {"write", "no"}});
+    const auto outcome = run("bloom-forecast", {{"book", sample.book()}, {"keep", "no"}});
     const auto orchard = book::read_book(sample.book()).orchard;
     const Day as_of = *parse_iso_day("2026-03-20");
     const auto living = std::ranges::count_if(orchard.trees, [&](const Tree& tree) {
@@ -122,7 +122,7 @@ TEST(SeasonOperations, WarnOfDaysWithoutTemperaturesBeforeAsOf) {
     NEED_SAMPLE();
     const testing::SampleCopy sample;
     const auto outcome =
-        run("bloom-forecast", {{"book", sample.book()}, {"as-of", "2026-04-20"}, {"write", "no"}});
+        run("bloom-forecast", {{"book", sample.book()}, {"as-of", "2026-04-20"}, {"keep", "no"}});
     EXPECT_TRUE(std::ranges::any_of(outcome.findings, [](const Finding& finding) {
         return finding.level == Level::warning && finding.table == "weather_day" &&
                finding.message.text().find("2026-04-20") != std::string::npos;
@@ -140,7 +140,7 @@ TEST(SeasonOperations, RefuseAnAsOfAfterTheSeason) {
 TEST(SeasonOperations, RefuseAStationThatTheBookDoesNotHave) {
     NEED_SAMPLE();
     const testing::SampleCopy sample;
-    const auto refused = refusal("season-clock", {{"book", sample.book()}, {"station", "Larkfol"}});
+    const auto refused = refusal("chill-heat", {{"book", sample.book()}, {"station", "Larkfol"}});
     EXPECT_EQ(refused.trouble, Trouble::usage);
     EXPECT_TRUE(says(refused, "The book has no station 'Larkfol'. Did you mean 'Larkfold'?"));
 }
@@ -148,16 +148,16 @@ TEST(SeasonOperations, RefuseAStationThatTheBookDoesNotHave) {
 TEST(SeasonOperations, CarryEarlierFindingsInTheirRefusal) {
     NEED_SAMPLE();
     const testing::SampleCopy sample;
-    const auto noted = run("book-check", {{"book", sample.book()}}).findings;
-    ASSERT_FALSE(noted.empty());
+    const auto observed = run("book-check", {{"book", sample.book()}}).findings;
+    ASSERT_FALSE(observed.empty());
     EXPECT_TRUE(says(refusal("bloom-forecast", {{"book", sample.book()}, {"as-of", "2026-08-01"}}),
-                     noted.front().message));
+                     observed.front().message));
 }
 
 TEST(SeasonOperations, RefuseAnEmptyBookSayingWhatIsMissing) {
     const testing::SampleCopy folder;
     (void)find_operation("book-new")->run({{"book", folder.path("new.gpkg")}, {"crs", "EPSG:25832"}}, {});
-    for (const auto* id : {"season-plan", "bloom-fit", "season-clock"}) {
+    for (const auto* id : {"season-plan", "bloom-fit", "chill-heat"}) {
         const auto refused = refusal(id, {{"book", folder.path("new.gpkg")}});
         EXPECT_EQ(refused.trouble, Trouble::input) << id;
         EXPECT_TRUE(says(refused, "The book has no weather station.")) << id;
@@ -191,7 +191,7 @@ TEST(BookCheckOperation, CarriesEveryFindingOfABookWithErrors) {
 TEST(SeasonClockOperation, CountsFromTheSeasonsFirstDayToAsOf) {
     NEED_SAMPLE();
     const testing::SampleCopy sample;
-    const auto rows = as_text(run("season-clock", {{"book", sample.book()}}).tables.at(0));
+    const auto rows = as_text(run("chill-heat", {{"book", sample.book()}}).tables.at(0));
     EXPECT_EQ(rows.size(), 171U);  // 1 October to 20 March
     EXPECT_EQ(rows.front().at(1), "2025-10-01");
     EXPECT_EQ(rows.back().at(1), "2026-03-20");
@@ -200,7 +200,7 @@ TEST(SeasonClockOperation, CountsFromTheSeasonsFirstDayToAsOf) {
 TEST(SeasonClockOperation, SumsNeverFallExceptUtahUnits) {
     NEED_SAMPLE();
     const testing::SampleCopy sample;
-    const auto table = run("season-clock", {{"book", sample.book()}}).tables.at(0);
+    const auto table = run("chill-heat", {{"book", sample.book()}}).tables.at(0);
     for (std::size_t r = 1; r < table.rows.size(); ++r) {
         for (const std::size_t c : {4U, 6U, 7U, 8U, 9U, 10U, 11U}) {
             EXPECT_GE(std::get<double>(table.rows[r].cells[c]), std::get<double>(table.rows[r - 1].cells[c]))
@@ -213,18 +213,18 @@ TEST(SeasonClockOperation, RefusesToLeapOverALongGap) {
     NEED_SAMPLE();
     const testing::SampleCopy sample;
     const auto refused =
-        refusal("season-clock", {{"book", sample.book()}, {"from", "2014-01-01"}, {"to", "2014-04-01"}});
+        refusal("chill-heat", {{"book", sample.book()}, {"from", "2014-01-01"}, {"to", "2014-04-01"}});
     EXPECT_EQ(refused.trouble, Trouble::input);
     EXPECT_TRUE(says(refused, "has no temperatures on 2014-02-03"));
 }
 
 TEST(SeasonClockOperation, RefusesDaysAndThresholdsThatContradictEachOther) {
-    const auto refused = refusal("season-clock", {{"book", "b.gpkg"},
-                                                  {"from", "2026-03-02"},
-                                                  {"to", "2026-03-01"},
-                                                  {"cut-off", "vertical"},
-                                                  {"base-c", "10"},
-                                                  {"upper-c", "5"}});
+    const auto refused = refusal("chill-heat", {{"book", "b.gpkg"},
+                                                {"from", "2026-03-02"},
+                                                {"to", "2026-03-01"},
+                                                {"cut-off", "vertical"},
+                                                {"base-c", "10"},
+                                                {"upper-c", "5"}});
     EXPECT_EQ(refused.trouble, Trouble::usage);
     EXPECT_TRUE(says(refused, "to is before from."));
     EXPECT_TRUE(says(refused, "upper-c is not above base-c."));
@@ -234,6 +234,7 @@ Outcome import(const testing::SampleCopy& sample, const std::string& csv, Form m
     more["book"] = sample.book();
     more["file"] = sample.put("days.csv", csv);
     more["unit"] = "celsius";
+    more.emplace("write", "yes");
     return find_operation("weather-import")->run(more, {});
 }
 
@@ -249,6 +250,17 @@ TEST(WeatherImportOperation, AddsNewDaysAndLeavesOldOnesUnlessTold) {
     EXPECT_EQ(counts(import(sample, csv)), (Counts{"2", "1", "0", "1"}));
     EXPECT_EQ(counts(import(sample, csv)), (Counts{"2", "0", "0", "2"}));
     EXPECT_EQ(counts(import(sample, csv, {{"replace-existing", "yes"}})), (Counts{"2", "0", "1", "1"}));
+}
+
+TEST(WeatherImportOperation, ShowsFirstWhatWritingWouldDo) {
+    NEED_SAMPLE();
+    const testing::SampleCopy sample;
+    const auto before = sample.bytes();
+    const std::string csv = "date,t_min,t_max\n2026-03-20,-1.5,19.5\n2026-03-31,3,14\n";
+    const auto shown = import(sample, csv, {{"write", "no"}, {"replace-existing", "yes"}});
+    EXPECT_EQ(sample.bytes(), before);
+    EXPECT_EQ(as_text(shown.tables.at(0)),
+              as_text(import(sample, csv, {{"replace-existing", "yes"}}).tables.at(0)));
 }
 
 TEST(WeatherImportOperation, TellsHowItUnderstoodTheFile) {

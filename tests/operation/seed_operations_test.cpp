@@ -59,8 +59,8 @@ TEST(SeedStatus, FollowsACrossFromFlowersToStandingTrees) {
     ASSERT_TRUE(row);
     EXPECT_EQ(to_text(cell_of(crosses, *row, "flowers")), "112");
     EXPECT_EQ(to_text(cell_of(crosses, *row, "fruits")), "32");
-    EXPECT_EQ(to_text(cell_of(crosses, *row, "set")), "29 % (21 to 38)");
-    EXPECT_EQ(to_text(cell_of(crosses, *row, "sprouted")), "127");
+    EXPECT_EQ(to_text(cell_of(crosses, *row, "fruit_set")), "29 % (21 to 38)");
+    EXPECT_EQ(to_text(cell_of(crosses, *row, "germinated")), "130");
     EXPECT_EQ(crosses.rows.size(), book::read_book(sample.book()).orchard.goals.size());
 }
 
@@ -70,24 +70,24 @@ TEST(SeedStatus, LeavesWhatNobodyCountedUnknown) {
     const auto row = row_with(crosses, "cross", "24-01");
     ASSERT_TRUE(row);
     EXPECT_EQ(to_text(cell_of(crosses, *row, "fruits")), "");
-    EXPECT_EQ(to_text(cell_of(crosses, *row, "set")), "");
-    EXPECT_EQ(to_text(cell_of(crosses, *row, "next")), "pick the fruit");
+    EXPECT_EQ(to_text(cell_of(crosses, *row, "fruit_set")), "");
+    EXPECT_EQ(to_text(cell_of(crosses, *row, "next")), "harvest the fruit");
 }
 
-TEST(SeedCold, TellsWhenALotIsReadyAndHowItsColdWasDisturbed) {
+TEST(Stratification, TellsWhenALotIsReadyAndHowItsColdWasDisturbed) {
     const SampleCopy sample;
-    const auto steady = run(sample, "seed-cold", {{"as-of", "2024-12-20"}}).tables.at(0);
+    const auto steady = run(sample, "stratification", {{"as-of", "2024-12-20"}}).tables.at(0);
     const auto row = row_with(steady, "lot", "S-24-01-A");
     ASSERT_TRUE(row);
-    EXPECT_EQ(to_text(cell_of(steady, *row, "cold_from")), "2024-11-28");
-    EXPECT_EQ(to_text(cell_of(steady, *row, "cold_days")), "23");
+    EXPECT_EQ(to_text(cell_of(steady, *row, "stratified_from")), "2024-11-28");
+    EXPECT_EQ(to_text(cell_of(steady, *row, "stratified_days")), "23");
     EXPECT_EQ(to_text(cell_of(steady, *row, "ready")), "2025-02-26") << "ninety days later";
     const auto log = sample.put(
         "store.csv", "time,degrees\n2024-11-28 06:00,3\n2024-11-29 06:00,19\n2024-11-30 06:00,3\n");
-    const auto logged = run(sample, "seed-cold", {{"as-of", "2024-11-30"}, {"log", log}}).tables.at(0);
+    const auto logged = run(sample, "stratification", {{"as-of", "2024-11-30"}, {"log", log}}).tables.at(0);
     const auto same = row_with(logged, "lot", "S-24-01-A");
     ASSERT_TRUE(same);
-    EXPECT_EQ(to_text(cell_of(logged, *same, "cold_days")), "1");
+    EXPECT_EQ(to_text(cell_of(logged, *same, "stratified_days")), "1");
     EXPECT_TRUE(has(to_text(cell_of(logged, *same, "state")), "Warm from 2024-11-29 to 2024-11-29"));
 }
 
@@ -106,7 +106,7 @@ TEST(FieldCalendar, HoldsTheSeasonsWorkAndTheSeeds) {
     const auto outcome = run(sample, "field-calendar", {});
     const auto& text = outcome.files.at(0).content;
     EXPECT_TRUE(has(text, "SUMMARY:Pollinate"));
-    EXPECT_TRUE(has(text, "SUMMARY:Gather pollen of"));
+    EXPECT_TRUE(has(text, "SUMMARY:Collect pollen of"));
     std::size_t events = 0;
     for (auto at = text.find("BEGIN:VEVENT"); at != text.npos; at = text.find("BEGIN:VEVENT", at + 1)) {
         ++events;
@@ -118,17 +118,22 @@ TEST(FieldCalendar, HoldsTheSeasonsWorkAndTheSeeds) {
 TEST(OwnCounts, MoveTheFlowersThatAPlanAsksFor) {
     const SampleCopy sample;
     const auto flowers = [&](const char* own) {
-        const auto outcome = run(sample, "cross-outlook", {{"own-counts", own}, {"write", "no"}});
+        const auto outcome =
+            run(sample, "cross-outlook", {{"own-counts", own}, {"fruit-set", "0.1"}, {"keep", "no"}});
         return to_text(cell_of(outcome.tables.at(0), 0, "flowers"));
     };
     EXPECT_NE(flowers("yes"), flowers("no"));
 }
 
-const Form trial_block{{"block", "Trial"}, {"add-block", "yes"},
-                       {"spacing", "1"},   {"row-distance", "4"},
-                       {"rows", "3"},      {"points", "522460 5331330, 522490 5331330"}};
+const Form trial_block{{"block", "Trial"},
+                       {"add-block", "yes"},
+                       {"spacing", "1"},
+                       {"row-distance", "4"},
+                       {"rows", "3"},
+                       {"write", "yes"},
+                       {"points", "522460 5331330, 522490 5331330"}};
 
-const Form small_planting{{"plant-in", "Trial"}, {"crosses", "24-01=30; 24-02=15"}, {"plant", "yes"}};
+const Form small_planting{{"block", "Trial"}, {"crosses", "24-01=30; 24-02=15"}, {"write", "yes"}};
 
 TEST(RowAssign, GivesEverySeedlingANumberAParentageAndAPlace) {
     const SampleCopy sample;
@@ -156,9 +161,9 @@ TEST(RowAssign, GivesEverySeedlingANumberAParentageAndAPlace) {
 TEST(RowAssign, NumbersOnWhereAnEarlierPlantingEnded) {
     const SampleCopy sample;
     run(sample, "row-lay", trial_block);
-    run(sample, "row-assign", {{"plant-in", "Trial"}, {"crosses", "24-01=2"}, {"plant", "yes"}});
-    const auto outcome = run(sample, "row-assign", {{"plant-in", "Trial"}, {"crosses", "24-01=1"}});
-    EXPECT_EQ(to_text(cell_of(outcome.tables.at(0), 0, "label")), "24-01-003");
+    run(sample, "row-assign", {{"block", "Trial"}, {"crosses", "24-01=2"}, {"write", "yes"}});
+    const auto outcome = run(sample, "row-assign", {{"block", "Trial"}, {"crosses", "24-01=1"}});
+    EXPECT_EQ(to_text(cell_of(outcome.tables.at(0), 0, "tree")), "24-01-003");
     EXPECT_EQ(to_text(cell_of(outcome.tables.at(0), 0, "position")), "3");
 }
 
@@ -167,47 +172,46 @@ TEST(RowAssign, IsTakenBackAsAWhole) {
     run(sample, "row-lay", trial_block);
     const auto before = book::read_book(sample.book()).orchard;
     run(sample, "row-assign", small_planting);
-    run(sample, "row-assign", {{"plant-in", "Trial"}, {"undo", "yes"}});
+    run(sample, "row-assign", {{"block", "Trial"}, {"undo", "yes"}, {"write", "yes"}});
     const auto after = book::read_book(sample.book()).orchard;
     EXPECT_EQ(after.trees.size(), before.trees.size());
     EXPECT_EQ(after.accessions.size(), before.accessions.size());
-    EXPECT_TRUE(has(complaint(sample, "row-assign", {{"plant-in", "Trial"}, {"undo", "yes"}}), "no trees"));
+    EXPECT_TRUE(has(complaint(sample, "row-assign", {{"block", "Trial"}, {"undo", "yes"}}), "no trees"));
 }
 
 TEST(RowAssign, IsNotTakenBackOnceSomethingWasNotedOfIt) {
     const SampleCopy sample;
     run(sample, "row-lay", trial_block);
     run(sample, "row-assign", small_planting);
-    run(sample, "note-score", {{"tree", "24-01-001"}, {"trait", "scab"}, {"score", "2"}});
-    EXPECT_TRUE(has(complaint(sample, "row-assign", {{"plant-in", "Trial"}, {"undo", "yes"}}), "24-01-001"));
+    run(sample, "record-score", {{"tree", "24-01-001"}, {"trait", "scab"}, {"score", "2"}});
+    EXPECT_TRUE(has(complaint(sample, "row-assign", {{"block", "Trial"}, {"undo", "yes"}}), "24-01-001"));
 }
 
-TEST(RowAssign, RefusesMoreThanSproutedOrFitsAndNamesWhatIsUnknown) {
+TEST(RowAssign, RefusesMoreThanGerminatedOrFitsAndNamesWhatIsUnknown) {
     const SampleCopy sample;
     run(sample, "row-lay", trial_block);
+    EXPECT_TRUE(has(complaint(sample, "row-assign", {{"block", "Trial"}, {"crosses", "24-01=9000"}}),
+                    "positions are needed"));
+    EXPECT_TRUE(has(complaint(sample, "row-assign", {{"block", "Trial"}, {"crosses", "99-99=1"}}), "99-99"));
     EXPECT_TRUE(
-        has(complaint(sample, "row-assign", {{"plant-in", "Trial"}, {"crosses", "24-01=9000"}}), "places"));
+        has(complaint(sample, "row-assign", {{"block", "Trial"}, {"crosses", "24-01=x"}}), "cannot be read"));
     EXPECT_TRUE(
-        has(complaint(sample, "row-assign", {{"plant-in", "Trial"}, {"crosses", "99-99=1"}}), "99-99"));
-    EXPECT_TRUE(has(complaint(sample, "row-assign", {{"plant-in", "Trial"}, {"crosses", "24-01=x"}}),
-                    "cannot be read"));
+        has(complaint(sample, "row-assign", {{"block", "Trial"}, {"check-every", "5"}}), "not named"));
     EXPECT_TRUE(
-        has(complaint(sample, "row-assign", {{"plant-in", "Trial"}, {"check-every", "5"}}), "not named"));
-    EXPECT_TRUE(has(complaint(sample, "row-assign", {{"plant-in", "Nowhere"}, {"crosses", "24-01=1"}}),
-                    "0 are vacant"));
+        has(complaint(sample, "row-assign", {{"block", "Nowhere"}, {"crosses", "24-01=1"}}), "0 are vacant"));
 }
 
 TEST(RowAssign, MixesFamiliesTheSameWayForTheSameChance) {
     const SampleCopy sample;
     run(sample, "row-lay", trial_block);
     const auto labels = [&](const char* chance) {
-        Form form{{"plant-in", "Trial"}, {"crosses", "24-01=30; 24-02=15"},
+        Form form{{"block", "Trial"},    {"crosses", "24-01=30; 24-02=15"},
                   {"families", "mixed"}, {"check-every", "9"},
-                  {"check", "Wrenlea"},  {"chance", chance}};
+                  {"check", "Wrenlea"},  {"random-seed", chance}};
         std::string all;
         const auto table = run(sample, "row-assign", form).tables.at(0);
         for (std::size_t i = 0; i < table.rows.size(); ++i) {
-            all += to_text(cell_of(table, i, "label")) + " ";
+            all += to_text(cell_of(table, i, "tree")) + " ";
         }
         return all;
     };

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: MIT
-// Finding trees on the sample, from the scraps that a breeder has.
+// Finding trees on the sample, from the search texts that a breeder has.
 #include <gtest/gtest.h>
 
 #include <algorithm>
@@ -25,11 +25,11 @@ std::string value(const Outcome& outcome, std::size_t row, const std::string& co
                                    : "no row";
 }
 
-std::string first_label(const testing::SampleCopy& sample, const std::string& scrap) {
-    return value(found_with(sample, {{"scrap", scrap}}), 0, "label");
+std::string first_label(const testing::SampleCopy& sample, const std::string& query) {
+    return value(found_with(sample, {{"search", query}}), 0, "tree");
 }
 
-TEST(TreeFindOperation, FindsATreeOfTheSampleFromEachKindOfScrap) {
+TEST(TreeFindOperation, FindsATreeOfTheSampleFromEachKindOfQuery) {
     NEED_SAMPLE();
     const testing::SampleCopy sample;
     EXPECT_EQ(first_label(sample, "up-05-04"), "UP-05-04");
@@ -38,15 +38,15 @@ TEST(TreeFindOperation, FindsATreeOfTheSampleFromEachKindOfScrap) {
     EXPECT_EQ(first_label(sample, "17-02-02"), "UP-05-10");
     EXPECT_EQ(first_label(sample, "Upper 5 10"), "UP-05-10");
     EXPECT_EQ(first_label(sample, "voles"), "LO-01-03");
-    EXPECT_EQ(value(found_with(sample, {{"scrap", "Dapelstead"}}), 0, "accession"), "Dapplestead");
+    EXPECT_EQ(value(found_with(sample, {{"search", "Dapelstead"}}), 0, "accession"), "Dapplestead");
 }
 
 TEST(TreeFindOperation, FindsEveryTreeByItsOwnLabel) {
     NEED_SAMPLE();
     const testing::SampleCopy sample;
     for (const auto& tree : book::read_book(sample.book()).orchard.trees) {
-        const auto outcome = found_with(sample, {{"scrap", tree.label}, {"limit", "1"}});
-        EXPECT_EQ(value(outcome, 0, "label"), tree.label);
+        const auto outcome = found_with(sample, {{"search", tree.label}, {"limit", "1"}});
+        EXPECT_EQ(value(outcome, 0, "tree"), tree.label);
         EXPECT_EQ(value(outcome, 0, "score"), "1") << tree.label;
     }
 }
@@ -54,11 +54,11 @@ TEST(TreeFindOperation, FindsEveryTreeByItsOwnLabel) {
 TEST(TreeFindOperation, TellsWhereATreeStandsAndWhatItCameOf) {
     NEED_SAMPLE();
     const testing::SampleCopy sample;
-    const auto outcome = found_with(sample, {{"scrap", "17-01-03"}});
+    const auto outcome = found_with(sample, {{"search", "17-01-03"}});
     EXPECT_EQ(value(outcome, 0, "address"), "block Upper, row 5, position 3");
     EXPECT_EQ(value(outcome, 0, "status"), "removed 2024-11-16: Culled: scab every year.");
     EXPECT_EQ(value(outcome, 0, "lineage"),
-              "Larkfold Red × Early Mix (Larkfold Early, Owlcombe, Tansy Lane)");
+              "Larkfold Red × Larkfold Mix (Larkfold Early, Owlcombe, Tansy Lane)");
     EXPECT_EQ(value(outcome, 0, "geo_uri"),
               "geo:" + value(outcome, 0, "lat") + "," + value(outcome, 0, "lon") + ";u=0.5");
     EXPECT_EQ(outcome.crs, "EPSG:25832");
@@ -69,10 +69,10 @@ TEST(TreeFindOperation, TellsWhereATreeStandsAndWhatItCameOf) {
 TEST(TreeFindOperation, MeasuresFromWhereOneStands) {
     NEED_SAMPLE();
     const testing::SampleCopy sample;
-    const auto tree = found_with(sample, {{"scrap", "UP-05-04"}});
+    const auto tree = found_with(sample, {{"search", "UP-05-04"}});
     const auto here = value(tree, 0, "lat") + "," + value(tree, 0, "lon");
     const auto near = found_with(sample, {{"at", here}, {"limit", "3"}});
-    EXPECT_EQ(value(near, 0, "label"), "UP-05-04");
+    EXPECT_EQ(value(near, 0, "tree"), "UP-05-04");
     EXPECT_LT(std::stod(value(near, 0, "distance_m")), 0.1);
     EXPECT_EQ(value(near, 1, "distance_m"), "3");  // the next in the row: trees stand 3 m apart
     EXPECT_EQ(value(near, 2, "distance_m"), "3");
@@ -81,9 +81,9 @@ TEST(TreeFindOperation, MeasuresFromWhereOneStands) {
 TEST(TreeFindOperation, PutsTheNearestOfOneAccessionFirst) {
     NEED_SAMPLE();
     const testing::SampleCopy sample;
-    const auto tree = found_with(sample, {{"scrap", "UP-03-09"}});
+    const auto tree = found_with(sample, {{"search", "UP-03-09"}});
     const auto here = value(tree, 0, "lat") + "," + value(tree, 0, "lon");
-    const auto outcome = found_with(sample, {{"scrap", "Kettlefen"}, {"at", here}});
+    const auto outcome = found_with(sample, {{"search", "Kettlefen"}, {"at", here}});
     double before = 0;
     for (std::size_t row = 0; row < outcome.tables[0].rows.size(); ++row) {
         EXPECT_GE(std::stod(value(outcome, row, "distance_m")), before);
@@ -96,7 +96,7 @@ TEST(TreeFindOperation, PutsTheNearestOfOneAccessionFirst) {
 TEST(TreeFindOperation, OffersTheNearestNamesWhereNothingIsFound) {
     NEED_SAMPLE();
     const testing::SampleCopy sample;
-    const auto outcome = found_with(sample, {{"scrap", "Greyfriars"}});
+    const auto outcome = found_with(sample, {{"search", "Greyfriars"}});
     EXPECT_TRUE(outcome.tables[0].rows.empty());
     EXPECT_EQ(outcome.summary, "Nothing was found.");
     ASSERT_EQ(outcome.findings.size(), 1U);
@@ -128,7 +128,7 @@ TEST(TreeFindOperation, LeavesEveryByteOfTheBook) {
     NEED_SAMPLE();
     const testing::SampleCopy sample;
     const auto before = sample.bytes();
-    (void)found_with(sample, {{"scrap", "Wrenlea"}});
+    (void)found_with(sample, {{"search", "Wrenlea"}});
     EXPECT_EQ(sample.bytes(), before);
 }
 
@@ -137,7 +137,7 @@ TEST(TreeFindOperation, SaysThatABookHasNoTrees) {
     (void)find_operation("book-new")->run({{"book", folder.path("new.gpkg")}, {"crs", "EPSG:25832"}}, {});
     const auto outcome =
         find_operation("tree-find")
-            ->run({{"book", folder.path("new.gpkg")}, {"scrap", "A"}, {"as-of", "2026-03-20"}}, {});
+            ->run({{"book", folder.path("new.gpkg")}, {"search", "A"}, {"as-of", "2026-03-20"}}, {});
     ASSERT_EQ(outcome.findings.size(), 1U);
     EXPECT_EQ(outcome.findings[0].remedy, "The book has no trees yet.");
 }
@@ -145,8 +145,8 @@ TEST(TreeFindOperation, SaysThatABookHasNoTrees) {
 TEST(TreeFindOperation, RefusesACallWithoutAnythingToLookFor) {
     const auto& operation = *find_operation("tree-find");
     EXPECT_EQ(operation.check({{"book", "b.gpkg"}, {"as-of", "2026-03-20"}}).size(), 1U);
-    EXPECT_EQ(operation.check({{"book", "b.gpkg"}, {"as-of", "2026-03-20"}, {"scrap", "  "}}).size(), 1U);
-    EXPECT_EQ(operation.check({{"book", "b.gpkg"}, {"as-of", "2026-03-20"}, {"scrap", "A"}, {"at", "north"}})
+    EXPECT_EQ(operation.check({{"book", "b.gpkg"}, {"as-of", "2026-03-20"}, {"search", "  "}}).size(), 1U);
+    EXPECT_EQ(operation.check({{"book", "b.gpkg"}, {"as-of", "2026-03-20"}, {"search", "A"}, {"at", "north"}})
                   .size(),
               1U);
     EXPECT_EQ(operation.check({{"book", "b.gpkg"}, {"as-of", "2026-03-20"}, {"at", "48,9"}}).size(), 0U);

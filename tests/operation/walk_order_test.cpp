@@ -31,7 +31,7 @@ std::string value(const Table& table, std::size_t row, const std::string& column
 std::vector<std::string> labels(const Outcome& outcome) {
     std::vector<std::string> labels;
     for (std::size_t row = 0; row < outcome.tables[0].rows.size(); ++row) {
-        labels.push_back(value(outcome.tables[0], row, "label"));
+        labels.push_back(value(outcome.tables[0], row, "tree"));
     }
     return labels;
 }
@@ -56,7 +56,7 @@ Findings complaints(const testing::SampleCopy& sample, Form form) {
 TEST(WalkOrder, VisitsEveryStandingTreeOfAnAccessionOnceAndDrawsTheWay) {
     NEED_SAMPLE();
     const testing::SampleCopy sample;
-    const auto outcome = walked(sample, {{"of-accession", "Wrenlea"}, {"start", gate}, {"back", "yes"}});
+    const auto outcome = walked(sample, {{"accessions", "Wrenlea"}, {"at", gate}, {"back", "yes"}});
     std::vector<std::string> wanted;
     for (const auto& tree : book::read_book(sample.book()).orchard.trees) {
         if (tree.accession == "Wrenlea" && !tree.removed_on) {
@@ -83,13 +83,13 @@ TEST(WalkOrder, VisitsEveryStandingTreeOfAnAccessionOnceAndDrawsTheWay) {
 TEST(WalkOrder, CrossesTheAlleyBetweenTwoRows) {
     NEED_SAMPLE();
     const testing::SampleCopy sample;
-    const auto outcome = walked(sample, {{"trees", "LO-03-05"}, {"start", "LO-02-05"}});
+    const auto outcome = walked(sample, {{"trees", "LO-03-05"}, {"at", "LO-02-05"}});
     EXPECT_EQ(value(outcome.tables[0], 0, "distance_m"), "2");  // rows are 4 m apart, one stands 1 m off
     EXPECT_EQ(value(outcome.tables[0], 0, "alley"), "between rows 3 and 2");
     EXPECT_EQ(value(outcome.tables[0], 0, "address"), "block Lower, row 3, position 5");
-    const auto round = walked(sample, {{"trees", "LO-04-05"}, {"start", "LO-02-05"}});
+    const auto round = walked(sample, {{"trees", "LO-04-05"}, {"at", "LO-02-05"}});
     EXPECT_GT(std::stod(value(round.tables[0], 0, "distance_m")), 25);
-    const auto straight = walked(sample, {{"trees", "LO-04-05"}, {"start", "LO-02-05"}, {"alleys", "no"}});
+    const auto straight = walked(sample, {{"trees", "LO-04-05"}, {"at", "LO-02-05"}, {"alleys", "no"}});
     EXPECT_NEAR(std::stod(value(straight.tables[0], 0, "distance_m")), 8, 0.1);
 }
 
@@ -105,7 +105,7 @@ TEST(WalkOrder, TakesTheTreesThatThePlanHasWorkFor) {
     const auto day = value(*tasks, 0, "do_from");
     const auto outcome = walked(sample, {{"tasks-on", day}});
     const auto found = labels(outcome);
-    EXPECT_NE(std::ranges::find(found, value(*tasks, 0, "label")), found.end());
+    EXPECT_NE(std::ranges::find(found, value(*tasks, 0, "tree")), found.end());
     for (std::size_t row = 0; row < found.size(); ++row) {
         EXPECT_NE(value(outcome.tables[0], row, "work"), "");
     }
@@ -116,25 +116,25 @@ TEST(WalkOrder, OffersTheNearestLabelsForATreeThatIsNotThere) {
     NEED_SAMPLE();
     const testing::SampleCopy sample;
     const auto found =
-        complaints(sample, {{"trees", "LO-03-05, LO-03-99; nowhere at all"}, {"start", "UP-99-01"}});
+        complaints(sample, {{"trees", "LO-03-05, LO-03-99; nowhere at all"}, {"at", "UP-99-01"}});
     ASSERT_EQ(found.size(), 3U);
     EXPECT_EQ(found[0].value, "LO-03-99");
     EXPECT_NE(found[0].remedy.text().find("The nearest labels are: LO-03-"), std::string::npos)
         << found[0].remedy.text();
     EXPECT_EQ(found[1].value, "nowhere at all");
-    EXPECT_EQ(found[2].field, "start");
+    EXPECT_EQ(found[2].field, "at");
     EXPECT_EQ(labels(walked(sample, {{"trees", "lo 3 5"}})), std::vector<std::string>{"LO-03-05"});
 }
 
 TEST(WalkOrder, SaysThatLatitudeAndLongitudeAreSwapped) {
     NEED_SAMPLE();
     const testing::SampleCopy sample;
-    const auto swapped = complaints(sample, {{"of-block", "Upper"}, {"start", "9.3009,48.1335"}});
+    const auto swapped = complaints(sample, {{"block", "Upper"}, {"at", "9.3009,48.1335"}});
     ASSERT_EQ(swapped.size(), 1U);
     EXPECT_NE(swapped[0].message.text().find("wrong way round"), std::string::npos)
         << swapped[0].message.text();
     EXPECT_EQ(swapped[0].remedy, "Write the latitude first: 48.1335,9.3009.");
-    const auto far = complaints(sample, {{"of-block", "Upper"}, {"start", "-33.9,151.2"}});
+    const auto far = complaints(sample, {{"block", "Upper"}, {"at", "-33.9,151.2"}});
     ASSERT_EQ(far.size(), 1U);
     EXPECT_NE(far[0].message.text().find("km from the nearest tree"), std::string::npos)
         << far[0].message.text();
@@ -171,7 +171,7 @@ TEST(WalkOrder, RefusesCallsThatMeanNothing) {
                   .check({{"book", "b"},
                           {"as-of", "2026-03-20"},
                           {"trees", "A"},
-                          {"start", "B"},
+                          {"at", "B"},
                           {"end", "C"},
                           {"back", "yes"}})
                   .size(),
@@ -188,7 +188,7 @@ TEST(WalkOrder, LeavesEveryByteOfTheBook) {
     NEED_SAMPLE();
     const testing::SampleCopy sample;
     const auto before = sample.bytes();
-    (void)walked(sample, {{"of-block", "Lower"}});
+    (void)walked(sample, {{"block", "Lower"}});
     EXPECT_EQ(sample.bytes(), before);
 }
 

@@ -16,13 +16,13 @@ namespace {
 struct TreelessBook {
     TreelessBook() {
         if (testing::SampleCopy::exists()) {
-            testing::change_rows(sample.book(),
-                                 {"UPDATE bloom_note SET accession = (SELECT accession FROM tree WHERE label "
-                                  "= bloom_note.tree) "
-                                  "WHERE tree IS NOT NULL",
-                                  "UPDATE bloom_note SET tree = NULL",
-                                  "DELETE FROM bloom_note WHERE accession IS NULL", "DELETE FROM pollination",
-                                  "DELETE FROM fruit", "DELETE FROM trait_score", "DELETE FROM tree"});
+            testing::change_rows(
+                sample.book(),
+                {"UPDATE bloom_observation SET accession = (SELECT accession FROM tree WHERE label = "
+                 "bloom_observation.tree) WHERE tree IS NOT NULL",
+                 "UPDATE bloom_observation SET tree = NULL",
+                 "DELETE FROM bloom_observation WHERE accession IS NULL", "DELETE FROM pollination",
+                 "DELETE FROM fruit", "DELETE FROM trait_score", "DELETE FROM tree"});
         }
     }
 
@@ -41,17 +41,17 @@ std::string value(const Table& table, std::size_t row, const std::string& column
     return to_text(table.rows[row].cells.at(static_cast<std::size_t>(at)));
 }
 
-TEST(ABookWithoutTrees, HasItsBloomForetoldFromItsNotesAtTheStationsHeight) {
+TEST(ABookWithoutTrees, HasItsBloomForecastFromItsObservationsAtTheStationsHeight) {
     NEED_SAMPLE();
     const TreelessBook book;
-    const auto table = book.run("bloom-forecast", {{"write", "no"}}).tables.front();
+    const auto table = book.run("bloom-forecast", {{"keep", "no"}}).tables.front();
     const auto accessions = book::read_book(book.sample.book()).orchard.accessions;
     EXPECT_EQ(table.rows.size(), accessions.size());
     int by_own_notes = 0;
     for (std::size_t row = 0; row < table.rows.size(); ++row) {
-        EXPECT_EQ(value(table, row, "label"), "");
+        EXPECT_EQ(value(table, row, "tree"), "");
         EXPECT_NE(value(table, row, "full_p50"), "");
-        by_own_notes += value(table, row, "model").find("own_notes") != std::string::npos ? 1 : 0;
+        by_own_notes += value(table, row, "model").find("own_observations") != std::string::npos ? 1 : 0;
     }
     EXPECT_GT(by_own_notes, 15);
 }
@@ -59,17 +59,17 @@ TEST(ABookWithoutTrees, HasItsBloomForetoldFromItsNotesAtTheStationsHeight) {
 TEST(ABookWithoutTrees, IsFittedAndScored) {
     NEED_SAMPLE();
     const TreelessBook book;
-    EXPECT_FALSE(book.run("bloom-fit", {{"write", "no"}}).tables.front().rows.empty());
-    EXPECT_FALSE(book.run("bloom-skill", {{"write", "no"}}).tables.front().rows.empty());
+    EXPECT_FALSE(book.run("bloom-fit", {{"keep", "no"}}).tables.front().rows.empty());
+    EXPECT_FALSE(book.run("bloom-skill", {{"keep", "no"}}).tables.front().rows.empty());
 }
 
 TEST(ABookWithoutTrees, HasAClockALineAndCrosses) {
     NEED_SAMPLE();
     const TreelessBook book;
-    EXPECT_FALSE(book.run("season-clock").tables.front().rows.empty());
-    EXPECT_FALSE(book.run("line-kinship").tables.front().rows.empty());
-    EXPECT_FALSE(book.run("line-show", {{"who", "16-01-04"}}).tables.front().rows.empty());
-    EXPECT_FALSE(book.run("line-alleles").tables.front().rows.empty());
+    EXPECT_FALSE(book.run("chill-heat").tables.front().rows.empty());
+    EXPECT_FALSE(book.run("kinship").tables.front().rows.empty());
+    EXPECT_FALSE(book.run("pedigree-show", {{"accessions", "16-01-04"}}).tables.front().rows.empty());
+    EXPECT_FALSE(book.run("s-alleles").tables.front().rows.empty());
     EXPECT_FALSE(book.run("seed-status").tables.front().rows.empty());
 }
 
@@ -86,7 +86,7 @@ TEST(ABookWithoutTrees, IsToldSoByTheCheck) {
 TEST(ABookWithoutTrees, IsPlannedForWithNoWay) {
     NEED_SAMPLE();
     const TreelessBook book;
-    const auto outcome = book.run("season-plan", {{"write", "no"}, {"method", "mean_day"}});
+    const auto outcome = book.run("season-plan", {{"keep", "no"}, {"method", "mean_day"}});
     for (const auto& table : outcome.tables) {
         if (table.shape.name == "pollen_task" || table.shape.name == "field_task") {
             EXPECT_TRUE(table.rows.empty()) << table.shape.name;

@@ -25,8 +25,8 @@ using testing::without_brackets;
 std::vector<std::string> remarks_of_sample() {
     std::vector<std::string> remarks;
     for (const auto& tree : book::read_tables(testing::sample_book(), {"tree"}).orchard.trees) {
-        if (tree.note) {
-            remarks.push_back(*tree.note);
+        if (tree.remark) {
+            remarks.push_back(*tree.remark);
         }
     }
     return remarks;
@@ -108,8 +108,8 @@ TEST_P(InAnotherLanguage, ItSaysTheSameAsInEnglish) {
         const testing::SampleCopy sample;
         return operation->run(form_of(sample, *example), lent).summary.text();
     };
-    // The sample is dressed in English: in another language the count of what is written anew differs.
-    if (operation->about().id != "book-dress") {
+    // The sample is styled in English: in another language the count of what is written again differs.
+    if (operation->about().id != "book-style") {
         EXPECT_EQ(without_brackets(told(lent_run())), told({}));
     }
 }

@@ -61,11 +61,11 @@ TEST(WorkSheet, PutsTreesIntoWalkingOrderAndTheBenchLast) {
     NEED_SAMPLE();
     const SampleCopy sample;
     const auto outcome =
-        run(sample, "work-sheet", {{"as-of", "2026-03-28"}, {"days", "14"}, {"start", "48.1335,9.3009"}});
+        run(sample, "work-sheet", {{"as-of", "2026-03-28"}, {"days", "14"}, {"at", "48.1335,9.3009"}});
     const auto& table = outcome.tables.at(0);
     std::vector<double> walked;
     bool on_bench = false;
-    const auto labels = column(table, "label");
+    const auto labels = column(table, "tree");
     const auto metres = column(table, "walked_m");
     for (std::size_t i = 0; i < labels.size(); ++i) {
         on_bench = on_bench || metres[i].empty();
@@ -97,15 +97,15 @@ TEST(WorkSheet, DoesNotComplainInSummerThatBloomIsOver) {
     }
 }
 
-TEST(PickList, CountsFromTheBloomOfTheTreeAndLetsUnripeSeedHang) {
+TEST(HarvestList, CountsFromTheBloomOfTheTreeAndLetsUnripeSeedHang) {
     NEED_SAMPLE();
     const SampleCopy sample;
-    const auto summer = run(sample, "pick-list", {{"as-of", "2025-07-01"}}).tables.at(0);
+    const auto summer = run(sample, "harvest-list", {{"as-of", "2025-07-01"}}).tables.at(0);
     ASSERT_EQ(summer.rows.size(), 7U);
     for (const auto& state : column(summer, "state")) {
-        EXPECT_TRUE(has(state, "let hang until")) << state;
+        EXPECT_TRUE(has(state, "harvest not before")) << state;
     }
-    const auto autumn = run(sample, "pick-list", {{"as-of", "2025-09-24"}, {"days", "10"}});
+    const auto autumn = run(sample, "harvest-list", {{"as-of", "2025-09-24"}, {"days", "10"}});
     const auto& table = autumn.tables.at(0);
     const auto orders = column(table, "order");
     EXPECT_EQ(orders.front(), "1");
@@ -113,19 +113,19 @@ TEST(PickList, CountsFromTheBloomOfTheTreeAndLetsUnripeSeedHang) {
     EXPECT_EQ(MarkupCheck(autumn.files.at(0).content).trouble, "");
 }
 
-// The sample's fruit was picked by its own story: some days after the seed was ripe.
-TEST(PickList, AgreesWithTheDaysOnWhichTheSamplesFruitWasPicked) {
+// The sample's fruit was harvested by its own story: some days after the seed was ripe.
+TEST(HarvestList, AgreesWithTheDaysOnWhichTheSamplesFruitWasHarvested) {
     NEED_SAMPLE();
     const SampleCopy sample;
-    const auto table = run(sample, "pick-list", {{"as-of", "2025-09-01"}}).tables.at(0);
+    const auto table = run(sample, "harvest-list", {{"as-of", "2025-09-01"}}).tables.at(0);
     const auto tags = column(table, "tag");
-    const auto from = column(table, "pick_from");
-    const auto to = column(table, "pick_to");
+    const auto from = column(table, "harvest_from");
+    const auto to = column(table, "harvest_to");
     for (const auto& fruit : book::read_book(sample.book()).orchard.fruits) {
         const auto at = static_cast<std::size_t>(std::ranges::find(tags, fruit.tag) - tags.begin());
         if (at < tags.size()) {
-            EXPECT_GE(fruit.picked_on + 10, *parse_iso_day(from[at])) << fruit.tag;
-            EXPECT_LE(fruit.picked_on, *parse_iso_day(to[at])) << fruit.tag;
+            EXPECT_GE(fruit.harvested_on + 10, *parse_iso_day(from[at])) << fruit.tag;
+            EXPECT_LE(fruit.harvested_on, *parse_iso_day(to[at])) << fruit.tag;
         }
     }
 }
@@ -133,9 +133,9 @@ TEST(PickList, AgreesWithTheDaysOnWhichTheSamplesFruitWasPicked) {
 TEST(FirstFruit, IsKeptAsALayerAndTellsOfEveryStandingSeedling) {
     NEED_SAMPLE();
     const SampleCopy sample;
-    const auto outcome = run(sample, "first-fruit", {{"as-of", "2026-03-20"}});
+    const auto outcome = run(sample, "first-fruiting", {{"as-of", "2026-03-20"}});
     EXPECT_EQ(outcome.tables.at(0).rows.size(), 19U);
-    const auto kept = book::read_result(sample.book(), "first_fruit");
+    const auto kept = book::read_result(sample.book(), "first_fruiting");
     ASSERT_TRUE(kept);
     EXPECT_EQ(kept->rows.size(), 19U);
     const auto traits = column(outcome.tables.at(1), "trait");
@@ -145,14 +145,13 @@ TEST(FirstFruit, IsKeptAsALayerAndTellsOfEveryStandingSeedling) {
 TEST(RowAssign, PrintsTheSheetOfThePlantingAndItsTrays) {
     NEED_SAMPLE();
     const SampleCopy sample;
-    const auto outcome =
-        run(sample, "row-assign",
-            {{"as-of", "2026-03-20"}, {"plant-in", "Upper"}, {"crosses", "24-01=2; 24-02=1"}});
+    const auto outcome = run(sample, "row-assign",
+                             {{"as-of", "2026-03-20"}, {"block", "Upper"}, {"crosses", "24-01=2; 24-02=1"}});
     ASSERT_EQ(outcome.files.size(), 1U);
     EXPECT_EQ(MarkupCheck(outcome.files[0].content).trouble, "");
     EXPECT_TRUE(has(outcome.files[0].content, "Tray 1"));
     EXPECT_EQ(outcome.summary.text(),
-              "In block Upper these would have places: 3 seedlings of 2 crosses; nothing was written.");
+              "In block Upper these would have positions: 3 seedlings of 2 crosses; nothing was written.");
 }
 
 }  // namespace

@@ -10,11 +10,11 @@ Day day_of(const char* iso) {
     return *parse_iso_day(iso);
 }
 
-CalendarEvent gathering() {
+CalendarEvent collecting() {
     return {"gather-2026-Wrenlea",
             day_of("2026-04-20"),
             day_of("2026-04-22"),
-            say("Gather pollen of {}", "Wrenlea"),
+            say("Collect pollen of {}", "Wrenlea"),
             say("Risk; see row 3, position 4."),
             say("block Upper")};
 }
@@ -29,7 +29,7 @@ bool holds(const std::string& text, std::string_view line) {
 
 // RFC 5545, 3.6.1: the end of an all-day event is the day after its last; erratum 3892: VALUE=DATE is needed.
 TEST(Calendar, WritesWholeDaysWithTheirEndExclusive) {
-    const auto text = text_of({gathering()});
+    const auto text = text_of({collecting()});
     EXPECT_TRUE(holds(text, "DTSTART;VALUE=DATE:20260420"));
     EXPECT_TRUE(holds(text, "DTEND;VALUE=DATE:20260423"));
     EXPECT_TRUE(text.starts_with("BEGIN:VCALENDAR\r\nVERSION:2.0\r\nPRODID:"));
@@ -37,18 +37,18 @@ TEST(Calendar, WritesWholeDaysWithTheirEndExclusive) {
 }
 
 TEST(Calendar, EscapesWhatHasAMeaningOfItsOwn) {
-    EXPECT_TRUE(holds(text_of({gathering()}), "DESCRIPTION:Risk\\; see row 3\\, position 4."));
+    EXPECT_TRUE(holds(text_of({collecting()}), "DESCRIPTION:Risk\\; see row 3\\, position 4."));
 }
 
-TEST(Calendar, KeepsTheUidAndRaisesTheSequenceWhenItIsMadeAnew) {
+TEST(Calendar, KeepsTheUidAndRaisesTheSequenceWhenItIsMadeAgain) {
     const auto line = [](const std::string& text, const std::string& name) {
         const auto at = text.find("\r\n" + name + ":") + 3 + name.size();
         return text.substr(at, text.find("\r\n", at) - at);
     };
-    auto moved = gathering();
+    auto moved = collecting();
     moved.from = moved.from + 2;
     moved.to = moved.to + 2;
-    const auto before = text_of({gathering()});
+    const auto before = text_of({collecting()});
     const auto after = text_of({moved}, "2026-03-27");
     EXPECT_EQ(line(before, "UID"), line(after, "UID"));
     EXPECT_EQ(std::stoi(line(before, "SEQUENCE")) + 7, std::stoi(line(after, "SEQUENCE")));
@@ -56,7 +56,7 @@ TEST(Calendar, KeepsTheUidAndRaisesTheSequenceWhenItIsMadeAnew) {
 
 // RFC 5545, 3.1: lines of at most 75 octets, folded with CRLF and a blank, which unfolding takes away.
 TEST(Calendar, FoldsLongLinesBetweenCharacters) {
-    auto event = gathering();
+    auto event = collecting();
     std::string name;
     for (int i = 0; i < 60; ++i) {
         name += "ü€";
@@ -75,13 +75,13 @@ TEST(Calendar, FoldsLongLinesBetweenCharacters) {
 }
 
 TEST(Calendar, GivesDifferentWorkDifferentUids) {
-    auto other = gathering();
-    other.key = "gather-2026-Wren_lea";
-    auto third = gathering();
-    third.key = "gather-2026-Wren lea";
-    const auto text = text_of({gathering(), other, third});
-    EXPECT_TRUE(holds(text, "UID:pipward-gather-2026-Wren_5flea"));
-    EXPECT_TRUE(holds(text, "UID:pipward-gather-2026-Wren_20lea"));
+    auto other = collecting();
+    other.key = "collect-2026-Wren_lea";
+    auto third = collecting();
+    third.key = "collect-2026-Wren lea";
+    const auto text = text_of({collecting(), other, third});
+    EXPECT_TRUE(holds(text, "UID:pipward-collect-2026-Wren_5flea"));
+    EXPECT_TRUE(holds(text, "UID:pipward-collect-2026-Wren_20lea"));
 }
 
 }  // namespace

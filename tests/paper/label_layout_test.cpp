@@ -72,7 +72,7 @@ TEST(LabelLayout, KeepsAllTextInsideForAnyLengthAndAnyLabel) {
          {room, Box{{0}, {0}, {45}, {22}}, Box{{0}, {0}, {25}, {100}}, Box{{5}, {5}, {97}, {60}}}) {
         for (const std::size_t length : {1U, 8U, 30U, 80U, 300U, 1000U}) {
             const LabelText label{std::string(length, 'W'),
-                                  {std::string(length, 'a'), "Early Mix (blend)"},
+                                  {std::string(length, 'a'), "Larkfold Mix (blend)"},
                                   {},
                                   std::string(length, 'W')};
             const auto laid = lay_label(label, outer, half_an_em);

@@ -24,7 +24,7 @@ inline bloom::BloomWindow window_about(const std::string& accession, Day median,
     window.first = {median - 6, median - 5, median - 3};
     window.full = {median - half_width, median, median + half_width};
     window.end = {median + 6, median + 9, median + 12};
-    window.notes_used = 6;
+    window.observations_used = 6;
     return window;
 }
 
@@ -52,12 +52,12 @@ inline bloom::BloomForecast larkfold_forecast() {
     add_window(forecast, window_about("Quarry Pear 7", april(12)));
     auto lent = window_about("LF 12-047", april(22), 7);
     lent.source = bloom::NeedSource::mid_parent;
-    lent.notes_used = 0;
-    lent.warnings = {say("No bloom notes of its own: one note this spring would narrow its window.")};
+    lent.observations_used = 0;
+    lent.warnings = {say("No bloom observations of its own: one note this spring would narrow its window.")};
     add_window(forecast, lent);
     auto wild = window_about("Mill Crab", april(10), 8);
     wild.source = bloom::NeedSource::orchard_mean;
-    wild.notes_used = 0;
+    wild.observations_used = 0;
     add_window(forecast, wild);
     return forecast;
 }
@@ -82,8 +82,8 @@ inline cross::CrossWay way(const std::string& cross, const std::string& seed, co
 
 inline cross::CrossWay best(cross::CrossWay chosen) {
     chosen.best = true;
-    chosen.gather_from = april(16);
-    chosen.gather_to = april(18);
+    chosen.collect_from = april(16);
+    chosen.collect_to = april(18);
     chosen.store = Store::refrigerator;
     chosen.donor_flowers = 24;
     chosen.pollen = {24};
@@ -100,8 +100,8 @@ inline std::vector<cross::CrossWay> larkfold_ways() {
     blend.pollen_parent = "Early blend";
     auto from_store =
         best(way("LF26-04", "Ember", "Wold Russet", cross::PollenWay::kept_from_last_year, 0.47));
-    from_store.gather_from.reset();
-    from_store.gather_to.reset();
+    from_store.collect_from.reset();
+    from_store.collect_to.reset();
     from_store.lot = "P-2025-03";
     from_store.store = Store::freezer;
     from_store.why = say("The donor blooms twelve days too late; lot P-2025-03 was tested at 41 % in March.");
@@ -122,7 +122,7 @@ inline cross::PollenTask pollen_task(cross::PollenWork work, const std::string& 
     task.tree = "A-03";
     task.do_from = from;
     task.do_to = to;
-    task.flowers = work == cross::PollenWork::gather ? 24 : 0;
+    task.flowers = work == cross::PollenWork::collect ? 24 : 0;
     task.mass = {24};
     task.keep_until = april(27);
     task.season_of_use = {2026};
@@ -146,7 +146,7 @@ inline cross::FieldTask field_task(cross::FieldWork work, const std::string& cro
     task.do_to = to;
     task.flowers = 115;
     task.pollen =
-        work == cross::FieldWork::pollinate ? say("gathered this spring, refrigerator") : Sentence{};
+        work == cross::FieldWork::pollinate ? say("collected this spring, refrigerator") : Sentence{};
     task.urgency = urgency;
     task.why = work == cross::FieldWork::bag ? say("Before the first flower opens, so that no bee is faster.")
                                              : Sentence{};
@@ -159,15 +159,15 @@ inline cross::SeasonPlan larkfold_plan() {
     plan.as_of = april(9);
     plan.ways = larkfold_ways();
     auto next_spring =
-        pollen_task(cross::PollenWork::gather, "Wold Russet", april(26), april(29), cross::Urgency::later);
+        pollen_task(cross::PollenWork::collect, "Wold Russet", april(26), april(29), cross::Urgency::later);
     next_spring.season_of_use = {2027};
     next_spring.store = Store::freezer;
     next_spring.keep_until = day(2027, 5, 2);
     next_spring.for_crosses = {"LF27-02"};
     plan.pollen = {
         pollen_task(cross::PollenWork::test_lot, "Wold Russet", april(1), april(7), cross::Urgency::too_late),
-        pollen_task(cross::PollenWork::gather, "Tansy Gold", april(8), april(9), cross::Urgency::today),
-        pollen_task(cross::PollenWork::gather, "Ember", april(13), april(15), cross::Urgency::this_week),
+        pollen_task(cross::PollenWork::collect, "Tansy Gold", april(8), april(9), cross::Urgency::today),
+        pollen_task(cross::PollenWork::collect, "Ember", april(13), april(15), cross::Urgency::this_week),
         next_spring};
     plan.field = {field_task(cross::FieldWork::bag, "LF26-04", "Ember", "Wold Russet", april(11), april(13),
                              cross::Urgency::this_week),
@@ -188,7 +188,7 @@ inline bloom::SkillScore score(bloom::BloomMethod method, std::optional<int> lea
     score.method = method;
     score.lead_days = lead;
     score.seasons = 14;
-    score.notes = 84;
+    score.observations = 84;
     score.mae = mae;
     score.within_3_days = within_3;
     score.within_5_days = within_3 + 0.17;
@@ -210,10 +210,10 @@ struct MadeUpSeason {
         sheet.skill = {score(bloom::BloomMethod::averaged, std::nullopt, 2.1, 0.76, true),
                        score(bloom::BloomMethod::averaged, 14, 2.9, 0.62, true),
                        score(bloom::BloomMethod::mean_day, std::nullopt, 6.4, 0.31, false)};
-        sheet.findings = {{Level::note, "bloom_note", "fid 12", "bbch", "66",
+        sheet.findings = {{Level::notice, "bloom_observation", "fid 12", "bbch", "66",
                            say("The pome-fruit scale has no such stage, so the note was passed over."),
                            say("Write 65 or 67.")}};
-        sheet.note = "Made-up data: Larkfold Orchard does not exist.";
+        sheet.subtitle = "Made-up data: Larkfold Orchard does not exist.";
         return sheet;
     }
 };

@@ -35,20 +35,20 @@ TEST(WorkLine, TellsWhatToWriteDownByTheKindOfWork) {
     EXPECT_TRUE(work_line(stop).tags.empty());
 }
 
-TEST(WorkLine, OfAPickingHasItsTagAndItsDays) {
+TEST(WorkLine, OfAHarvestingHasItsTagAndItsDays) {
     Pollination work;
     work.tag = "26-01-a";
     work.cross = "26-01";
     work.tree = "T1";
     work.flowers = 1;
-    season::Picking picking;
-    picking.tag.work = &work;
-    picking.tag.days.from = *parse_iso_day("2026-09-20");
-    picking.tag.days.to = *parse_iso_day("2026-10-10");
-    const auto line = work_line(picking);
-    EXPECT_EQ(line.title.text(), "Cross 26-01: pick the fruit");
-    EXPECT_EQ(line.amount.text(), "1 flower worked");
-    EXPECT_EQ(line.to, picking.tag.days.to);
+    season::Harvest harvest;
+    harvest.tag.work = &work;
+    harvest.tag.days.from = *parse_iso_day("2026-09-20");
+    harvest.tag.days.to = *parse_iso_day("2026-10-10");
+    const auto line = work_line(harvest);
+    EXPECT_EQ(line.title.text(), "Cross 26-01: harvest the fruit");
+    EXPECT_EQ(line.amount.text(), "1 flower pollinated");
+    EXPECT_EQ(line.to, harvest.tag.days.to);
     EXPECT_FALSE(line.late);
 }
 
@@ -62,7 +62,7 @@ TEST(CalendarEvent, HasPollenTagsHazardsAndTheTreesPlace) {
     EXPECT_EQ(event.key, "field 26-01 T1");
     EXPECT_EQ(event.place.text(), "block Upper");
     EXPECT_EQ(event.text.text().find("Tags: 26-01-a. Pollen: lot P-1."), 0U);
-    EXPECT_NE(event.text.text().find("Take care: "), std::string::npos);
+    EXPECT_NE(event.text.text().find("Caution: "), std::string::npos);
 }
 
 TEST(PlantingPlaces, OfACheckTellItsAccessionOnly) {

@@ -6,7 +6,7 @@
 #include <cmath>
 
 #include "pipward/place/geo_uri.h"
-#include "pipward/place/standpoint.h"
+#include "pipward/place/own_position.h"
 #include "testing.h"
 
 namespace pipward::place {
@@ -66,15 +66,15 @@ TEST(ToEarth, GoesThereAndBack) {
 TEST(ToEarth, CarriesNothingFromASystemThatIsNone) {
     for (const auto* crs : {"", "nonsense", "EPSG:0", R"(LOCAL_CS["field",UNIT["metre",1]])"}) {
         EXPECT_FALSE(ToEarth(crs)({1, 2, {}})) << crs;
-        EXPECT_FALSE(standpoint({11, 48}, crs)) << crs;
+        EXPECT_FALSE(own_position({11, 48}, crs)) << crs;
     }
     EXPECT_FALSE(ToEarth("EPSG:25832")({NAN, 2, {}}));
 }
 
-TEST(Standpoint, ShrinksDegreesOfLongitudeOnly) {
-    EXPECT_NEAR(standpoint({11, 60}, "EPSG:4258")->x_shrink, 0.5, 1e-9);
-    EXPECT_NEAR(standpoint({11, 60}, "EPSG:4326")->x_shrink, 0.5, 1e-9);
-    EXPECT_EQ(standpoint({11, 60}, "EPSG:25832")->x_shrink, 1);
+TEST(OwnPosition, ShrinksDegreesOfLongitudeOnly) {
+    EXPECT_NEAR(own_position({11, 60}, "EPSG:4258")->x_shrink, 0.5, 1e-9);
+    EXPECT_NEAR(own_position({11, 60}, "EPSG:4326")->x_shrink, 0.5, 1e-9);
+    EXPECT_EQ(own_position({11, 60}, "EPSG:25832")->x_shrink, 1);
 }
 
 TEST(ParseLatLon, ReadsLatitudeFirst) {

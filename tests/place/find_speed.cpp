@@ -50,7 +50,7 @@ Orchard many_trees(int count) {
             tree.accession = orchard.accessions[static_cast<std::size_t>(i % 300)].name;
         }
         if (i % 50 == 0) {
-            tree.note = fmt::format("Seen {} times, a little canker below graft {}.", i % 13, i % 997);
+            tree.remark = fmt::format("Seen {} times, a little canker below graft {}.", i % 13, i % 997);
         }
         orchard.trees.push_back(std::move(tree));
     }
@@ -59,7 +59,7 @@ Orchard many_trees(int count) {
 
 struct Ask {
     const char* kind;
-    const char* scrap;
+    const char* query;
 };
 
 void measure(const TreeIndex& index, const Ask& ask) {
@@ -68,11 +68,11 @@ void measure(const TreeIndex& index, const Ask& ask) {
     std::size_t found = 0;
     for (int i = 0; i < times; ++i) {
         const auto start = Clock::now();
-        found = index.find(ask.scrap).size();
+        found = index.find(ask.query).size();
         took.push_back(milliseconds_since(start));
     }
     std::ranges::sort(took);
-    fmt::print("{:28} {:26} {:3} found  least {:6.1f} ms  median {:6.1f} ms\n", ask.kind, ask.scrap, found,
+    fmt::print("{:28} {:26} {:3} found  least {:6.1f} ms  median {:6.1f} ms\n", ask.kind, ask.query, found,
                took.front(), took[times / 2]);
 }
 

@@ -7,7 +7,7 @@
 #include <string>
 #include <vector>
 
-#include "pipward/place/detail/scrap_text.h"
+#include "pipward/place/detail/query_text.h"
 
 namespace pipward::place {
 namespace {
@@ -53,36 +53,36 @@ TEST(Likeness, CountsSlipsAsTextbooksDo) {
 
 TEST(Likeness, AgreesWithThePlainTableOnEveryShortWord) {
     const auto words = words_over("abc", 5);
-    for (const auto& scrap : words_over("abc", 4)) {
-        if (scrap.empty()) {
+    for (const auto& query : words_over("abc", 4)) {
+        if (query.empty()) {
             continue;
         }
-        const detail::Likeness likeness(scrap);
+        const detail::Likeness likeness(query);
         for (const auto& name : words) {
-            ASSERT_EQ(likeness.slips_in_all(name), table_slips(scrap, name, true)) << scrap << " " << name;
-            ASSERT_EQ(likeness.slips_in_part(name), table_slips(scrap, name, false)) << scrap << " " << name;
+            ASSERT_EQ(likeness.slips_in_all(name), table_slips(query, name, true)) << query << " " << name;
+            ASSERT_EQ(likeness.slips_in_part(name), table_slips(query, name, false)) << query << " " << name;
         }
     }
 }
 
 TEST(Likeness, AgreesWithThePlainTableAtFullLength) {
-    std::string scrap;
+    std::string query;
     for (int i = 0; i < 64; ++i) {
-        scrap += static_cast<char>('a' + i * 7 % 23);
+        query += static_cast<char>('a' + i * 7 % 23);
     }
-    auto name = "xx" + scrap.substr(0, 20) + scrap.substr(22) + "yy";
+    auto name = "xx" + query.substr(0, 20) + query.substr(22) + "yy";
     std::swap(name[40], name[41]);
-    EXPECT_EQ(detail::Likeness(scrap).slips_in_all(name), table_slips(scrap, name, true));
-    EXPECT_EQ(detail::Likeness(scrap).slips_in_part(name), table_slips(scrap, name, false));
+    EXPECT_EQ(detail::Likeness(query).slips_in_all(name), table_slips(query, name, true));
+    EXPECT_EQ(detail::Likeness(query).slips_in_part(name), table_slips(query, name, false));
 }
 
 TEST(Letters, NeverRuleOutANameThatIsNearEnough) {
     const auto words = words_over("a1b", 5);
-    for (const auto& scrap : words_over("a1b", 4)) {
+    for (const auto& query : words_over("a1b", 4)) {
         for (const auto& name : words) {
-            ASSERT_LE(detail::LettersSought(scrap).lacking(detail::letters_of(name)),
-                      table_slips(scrap, name, false))
-                << scrap << " " << name;
+            ASSERT_LE(detail::LettersSought(query).lacking(detail::letters_of(name)),
+                      table_slips(query, name, false))
+                << query << " " << name;
         }
     }
 }

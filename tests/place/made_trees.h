@@ -68,8 +68,8 @@ inline Orchard made_orchard() {
         orchard.trees.push_back(made_tree(fmt::format("K-{}", i), "18-02", "Knoll", "2", i));
     }
     orchard.trees[0].removed_on = make_day({2021, 11, 18});
-    orchard.trees[0].note = "Roots eaten by voles.";
-    orchard.trees[3].note = "Grafted for the river garden; canker in 2019.";
+    orchard.trees[0].remark = "Roots eaten by voles.";
+    orchard.trees[3].remark = "Grafted for the river garden; canker in 2019.";
     orchard.goals = {made_goal("16-01", "Tansy Lane", "Wrenlea"), made_goal("18-02", "Wrenlea", "Tansy Lane"),
                      made_goal("26-01", "Wrenlea", "LF 08-041"), made_goal("27-01", "Été d'Orme", "Wrenlea")};
     orchard.pollinations = {made_work("16-01-a", "16-01", "UP-01-02"),

@@ -54,9 +54,9 @@ TEST(DistanceWarning, TellsWhereNothingIsNearOrNothingNearEnough) {
     near.off = 3.5;
     ASSERT_TRUE(distance_warning(near, named));
     EXPECT_EQ(distance_warning(near, named)->field, "here");
-    EXPECT_NE(distance_warning(near, named)->message.text().find("the likeliest is 2.0 m away"),
+    EXPECT_NE(distance_warning(near, named)->message.text().find("the most likely is 2.0 m away"),
               std::string::npos);
-    EXPECT_EQ(distance_warning(NearSpots{}, named)->message.text(), "No tree is anywhere near this place.");
+    EXPECT_EQ(distance_warning(NearSpots{}, named)->message.text(), "There is no tree near this position.");
 }
 
 TEST(NearSummary, AsksUnlessItIsSure) {
@@ -64,7 +64,7 @@ TEST(NearSummary, AsksUnlessItIsSure) {
     question.words = say("Is the label UP-01-01?");
     auto near = spots();
     EXPECT_EQ(near_summary(near, {question}, made()).text(),
-              "Ask yourself: Is the label UP-01-01? As yet 60 % for UP-01-01, 2.0 m to the north.");
+              "Check: Is the label UP-01-01? So far 60 % for UP-01-01, 2.0 m to the north.");
     near.spots[0].probability = 0.96;
     EXPECT_EQ(near_summary(near, {question}, made()).text(), "96 % for UP-01-01, 2.0 m to the north.");
 }

@@ -20,29 +20,29 @@ std::string label_of(const TreeIndex& index, const FoundTree& found) {
     return index.orchard().trees[found.tree].label;
 }
 
-std::string first(const std::string& scrap) {
-    const auto found = made_index().find(scrap);
+std::string first(const std::string& query) {
+    const auto found = made_index().find(query);
     return found.empty() ? "" : label_of(made_index(), found.front());
 }
 
-std::string why(const std::string& scrap) {
-    const auto found = made_index().find(scrap);
+std::string why(const std::string& query) {
+    const auto found = made_index().find(query);
     return found.empty() ? "" : to_text(found.front().match).text();
 }
 
-std::set<std::string> all(const std::string& scrap) {
+std::set<std::string> all(const std::string& query) {
     std::set<std::string> labels;
-    for (const auto& found : made_index().find(scrap, 1000)) {
+    for (const auto& found : made_index().find(query, 1000)) {
         labels.insert(label_of(made_index(), found));
     }
     return labels;
 }
 
 TEST(TreeIndex, FindsALabelHoweverItIsWritten) {
-    for (const auto* scrap :
+    for (const auto* query :
          {"UP-04-17", "up-04-17", " UP 04 17 ", "UP0417", "up-4-17", "UP–04–17", "Up/04/17"}) {
-        EXPECT_EQ(first(scrap), "UP-04-17") << scrap;
-        EXPECT_EQ(why(scrap), "label") << scrap;
+        EXPECT_EQ(first(query), "UP-04-17") << query;
+        EXPECT_EQ(why(query), "label") << query;
     }
 }
 
@@ -53,7 +53,7 @@ TEST(TreeIndex, FindsAPartOfALabel) {
 
 TEST(TreeIndex, FindsALabelWithASlipOnlyWhereNothingIsRight) {
     EXPECT_EQ(first("LO-01-O3"), "LO-01-03");
-    EXPECT_EQ(why("LO-01-O3"), "label LO-01-03, 1 letter off");
+    EXPECT_EQ(why("LO-01-O3"), "label LO-01-03, 1 letter differs");
     EXPECT_EQ(all("LO-01-03"), std::set<std::string>{"LO-01-03"});
 }
 
@@ -66,20 +66,20 @@ TEST(TreeIndex, FindsAccessionsByNamePartAndMisspelling) {
     EXPECT_EQ(all("tansy lane"), (std::set<std::string>{"UP-01-01", "UP-01-02"}));
     EXPECT_EQ(why("tansy lane"), "accession Tansy Lane");
     EXPECT_EQ(why("tansy"), "part of accession Tansy Lane");
-    EXPECT_EQ(why("Wernlea"), "accession Wrenlea, 1 letter off");
-    EXPECT_EQ(why("tanzy lane"), "accession Tansy Lane, 1 letter off");
+    EXPECT_EQ(why("Wernlea"), "accession Wrenlea, 1 letter differs");
+    EXPECT_EQ(why("tanzy lane"), "accession Tansy Lane, 1 letter differs");
     EXPECT_EQ(first("ete dorme"), "LO-01-03");
     EXPECT_EQ(first("ÉTÉ D’ORME"), "LO-01-03");
     EXPECT_EQ(first("lf08041"), "LO-01-04");
 }
 
 TEST(TreeIndex, FindsTheNthSeedlingOfACross) {
-    for (const auto* scrap :
+    for (const auto* query :
          {"Tansy Lane x Wrenlea 17", "Tansy Lane × Wrenlea no. 17", "tansy lane×wrenlea #17",
           "tansy x wren 17", "Tansy Lane X Wrenlea nr 017", "Tansy Lane * Wrenlea seedling 17"}) {
-        EXPECT_EQ(first(scrap), "UP-04-22") << scrap;
-        EXPECT_EQ(why(scrap), "seedling of Tansy Lane × Wrenlea no. 17") << scrap;
-        EXPECT_EQ(made_index().find(scrap)[0].tree, made_index().find("16-01-17")[0].tree) << scrap;
+        EXPECT_EQ(first(query), "UP-04-22") << query;
+        EXPECT_EQ(why(query), "seedling of Tansy Lane × Wrenlea no. 17") << query;
+        EXPECT_EQ(made_index().find(query)[0].tree, made_index().find("16-01-17")[0].tree) << query;
     }
 }
 
@@ -106,27 +106,27 @@ TEST(TreeIndex, FindsAWholeFamilyAndParentsWhoseNamesEndInDigits) {
 TEST(TreeIndex, FindsTheTreesOfACrossCode) {
     EXPECT_EQ(why("18-02"), "accession 18-02");
     EXPECT_EQ(all("16-01").size(), 21U);  // twenty seedlings, and the tree that was worked
-    EXPECT_EQ(why("26-01"), "worked for cross 26-01");
+    EXPECT_EQ(why("26-01"), "pollinated for cross 26-01");
     EXPECT_EQ(first("26-01"), "UP-01-03");
     EXPECT_EQ(why("27-01"), "seed parent of cross 27-01");
     EXPECT_EQ(first("27-01"), "LO-01-03");
 }
 
 TEST(TreeIndex, FindsRowAndPosition) {
-    for (const auto* scrap : {"Upper 4 12", "U4-12", "block Upper, row 4, position 12", "upper row 4 pos. 12",
+    for (const auto* query : {"Upper 4 12", "U4-12", "block Upper, row 4, position 12", "upper row 4 pos. 12",
                               "row 4 12", "Upper 04/12"}) {
-        EXPECT_EQ(first(scrap), "UP-04-12") << scrap;
-        EXPECT_EQ(why(scrap), "block Upper, row 4, position 12") << scrap;
+        EXPECT_EQ(first(query), "UP-04-12") << query;
+        EXPECT_EQ(why(query), "block Upper, row 4, position 12") << query;
     }
     EXPECT_EQ(first("Lower row 1 4"), "LO-01-04");
     EXPECT_EQ(all("row 1 3"), (std::set<std::string>{"LO-01-03", "UP-01-03"}));
     EXPECT_EQ(all("Lower row 1"), (std::set<std::string>{"LO-01-03", "LO-01-04"}));
 }
 
-TEST(TreeIndex, FindsWordsOfNotes) {
+TEST(TreeIndex, FindsWordsOfObservations) {
     EXPECT_EQ(first("voles"), "UP-01-01");
     EXPECT_EQ(first("canker river"), "LO-01-03");
-    EXPECT_EQ(why("voles"), "note: \"Roots eaten by voles.\"");
+    EXPECT_EQ(why("voles"), "remark: \"Roots eaten by voles.\"");
     EXPECT_EQ(first("iver"), "");  // not the middle of a word
 }
 
@@ -141,12 +141,12 @@ TEST(TreeIndex, PutsStandingTreesBeforeRemovedOnesAndNearOnesFirst) {
     const Day removed = make_day({2021, 11, 18}).value();
     EXPECT_EQ(found_on(removed), (std::vector<std::string>{"UP-01-02", "UP-01-01"}));
     EXPECT_EQ(found_on(removed - 1), (std::vector<std::string>{"UP-01-01", "UP-01-02"}));
-    const auto near = made_index().find("18-02", 1, Standpoint{{148, 8, {}}});
+    const auto near = made_index().find("18-02", 1, OwnPosition{{148, 8, {}}});
     EXPECT_EQ(label_of(made_index(), near[0]), "K-15");
 }
 
 TEST(TreeIndex, TellsTheNearestTrees) {
-    const auto near = made_index().nearest(Standpoint{{151, 8, {}}}, 3);
+    const auto near = made_index().nearest(OwnPosition{{151, 8, {}}}, 3);
     ASSERT_EQ(near.size(), 3U);
     EXPECT_EQ(label_of(made_index(), near[0]), "K-15");
     EXPECT_EQ(label_of(made_index(), near[1]), "UP-04-15");
@@ -180,49 +180,49 @@ TEST(TreeIndex, RanksStrangeLabelsFirstToo) {
     }
 }
 
-std::vector<std::string> odd_scraps() {
-    std::vector<std::string> scraps{"",
-                                    " ",
-                                    "\t\n",
-                                    "🍎 × 🍐 no. 7",
-                                    "'; DROP TABLE tree; --",
-                                    "\"\\",
-                                    "%_*?[](){}",
-                                    "\xFF\xFE\xC3",
-                                    "×",
-                                    " x ",
-                                    "x x x",
-                                    "a x ",
-                                    " x b 7",
-                                    "no. no. no.",
-                                    "row",
-                                    "row row",
-                                    "0",
-                                    "-0",
-                                    "99999999999999999999 99999999999999999999",
-                                    "\xE2\x82",
-                                    "a\n1\n"};
+std::vector<std::string> odd_queries() {
+    std::vector<std::string> queries{"",
+                                     " ",
+                                     "\t\n",
+                                     "🍎 × 🍐 no. 7",
+                                     "'; DROP TABLE tree; --",
+                                     "\"\\",
+                                     "%_*?[](){}",
+                                     "\xFF\xFE\xC3",
+                                     "×",
+                                     " x ",
+                                     "x x x",
+                                     "a x ",
+                                     " x b 7",
+                                     "no. no. no.",
+                                     "row",
+                                     "row row",
+                                     "0",
+                                     "-0",
+                                     "99999999999999999999 99999999999999999999",
+                                     "\xE2\x82",
+                                     "a\n1\n"};
     for (const auto* part : {"a", "1", " ", "x ", "a x b ", "é", "🍎", "row 1 ", "\xFF", "-", "UP-04-"}) {
-        std::string scrap;
-        while (scrap.size() < 10000) {
-            scrap += part;
+        std::string query;
+        while (query.size() < 10000) {
+            query += part;
         }
-        scraps.push_back(scrap);
+        queries.push_back(query);
     }
     for (int byte = 0; byte < 256; ++byte) {
-        scraps.emplace_back(1, static_cast<char>(byte));
-        scraps.push_back("UP" + std::string(1, static_cast<char>(byte)) + "17");
+        queries.emplace_back(1, static_cast<char>(byte));
+        queries.push_back("UP" + std::string(1, static_cast<char>(byte)) + "17");
     }
-    return scraps;
+    return queries;
 }
 
 TEST(TreeIndex, TakesAnyBytes) {
     const TreeIndex nothing{Orchard{}};
-    for (const auto& scrap : odd_scraps()) {
+    for (const auto& query : odd_queries()) {
         for (const auto* index : {&made_index(), &nothing}) {
             std::vector<FoundTree> found;
-            ASSERT_NO_THROW(found = index->find(scrap)) << scrap.substr(0, 40);
-            ASSERT_NO_THROW((void)index->names_like(scrap)) << scrap.substr(0, 40);
+            ASSERT_NO_THROW(found = index->find(query)) << query.substr(0, 40);
+            ASSERT_NO_THROW((void)index->names_like(query)) << query.substr(0, 40);
             EXPECT_LE(found.size(), 20U);
             EXPECT_TRUE(std::ranges::is_sorted(found, std::greater{}, &FoundTree::score));
             for (const auto& one : found) {
@@ -243,12 +243,12 @@ TEST(TreeIndex, OffersTheNearestNamesWhereNothingIsFound) {
 }
 
 TEST(TreeIndex, GivesTheSameTwice) {
-    for (const auto* scrap : {"1", "UP", "16-01", "tansy", "row 1"}) {
-        const auto once = made_index().find(scrap);
-        const auto again = TreeIndex(testing::made_orchard()).find(scrap);
+    for (const auto* query : {"1", "UP", "16-01", "tansy", "row 1"}) {
+        const auto once = made_index().find(query);
+        const auto again = TreeIndex(testing::made_orchard()).find(query);
         ASSERT_EQ(once.size(), again.size());
         for (std::size_t i = 0; i < once.size(); ++i) {
-            EXPECT_EQ(once[i].tree, again[i].tree) << scrap;
+            EXPECT_EQ(once[i].tree, again[i].tree) << query;
         }
     }
 }

@@ -12,13 +12,14 @@ Day on(int year, int month, int day) {
     return *make_day({year, month, day});
 }
 
-BloomNote seen(std::optional<std::string> tree, std::optional<std::string> accession, Day day, int stage) {
-    BloomNote note;
-    note.tree = std::move(tree);
-    note.accession = std::move(accession);
-    note.noted_on = day;
-    note.bbch = Bbch{stage};
-    return note;
+BloomObservation seen(std::optional<std::string> tree, std::optional<std::string> accession, Day day,
+                      int stage) {
+    BloomObservation remark;
+    remark.tree = std::move(tree);
+    remark.accession = std::move(accession);
+    remark.observed_on = day;
+    remark.bbch = Bbch{stage};
+    return remark;
 }
 
 TraitScore score(const std::string& tree, Day day, const std::string& trait, double value) {
@@ -32,11 +33,11 @@ TraitScore score(const std::string& tree, Day day, const std::string& trait, dou
 
 Orchard told() {
     auto orchard = testing::made_orchard();
-    orchard.pollinations[0].worked_on = on(2016, 5, 3);
+    orchard.pollinations[0].pollinated_on = on(2016, 5, 3);
     orchard.pollinations[0].flowers = 58;
-    orchard.bloom_notes = {seen("UP-01-02", {}, on(2025, 5, 4), 65),
-                           seen({}, "Tansy Lane", on(2024, 4, 30), 61),
-                           seen("UP-01-01", {}, on(2025, 5, 5), 67)};
+    orchard.bloom_observations = {seen("UP-01-02", {}, on(2025, 5, 4), 65),
+                                  seen({}, "Tansy Lane", on(2024, 4, 30), 61),
+                                  seen("UP-01-01", {}, on(2025, 5, 5), 67)};
     orchard.trait_scores = {score("UP-01-02", on(2024, 9, 20), "taste", 7.5),
                             score("UP-01-02", on(2024, 9, 20), "fruit_mass_g", 163)};
     return orchard;
@@ -63,7 +64,7 @@ TEST(StoryOf, TellsTheNewestFirstOfThisTreeAndOfItsAccession) {
     EXPECT_NE(story[0].words.text().find("(BBCH 65)"), std::string::npos);
     EXPECT_EQ(story[1].words, "taste 7.5, fruit mass g 163");
     EXPECT_EQ(story[2].kind, TreeEventKind::bloom);
-    EXPECT_EQ(story[3].words, "58 flowers worked for 16-01, tag 16-01-a");
+    EXPECT_EQ(story[3].words, "58 flowers pollinated for 16-01, tag 16-01-a");
 }
 
 TEST(StoryOf, StopsAtTheLimit) {

@@ -53,9 +53,9 @@ TEST(Presence, OneTreeMayFollowAnotherOnTheDayOnWhichItGoes) {
     EXPECT_TRUE(stand_together(tree_of("", ""), tree_of("2026-11-09", "")));
 }
 
-TEST(Pollen, IsInHandFromGatheringUntilItIsUsedUp) {
+TEST(Pollen, IsInHandFromCollectingUntilItIsUsedUp) {
     PollenLot lot;
-    lot.gathered_on = day("2025-05-02");
+    lot.collected_on = day("2025-05-02");
     lot.used_up_on = day("2026-04-30");
     EXPECT_FALSE(in_hand(lot, day("2025-05-01")));
     EXPECT_TRUE(in_hand(lot, day("2025-05-02")));

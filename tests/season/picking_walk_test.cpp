@@ -12,7 +12,7 @@ Day day_of(const char* iso) {
 
 struct Made {
     Orchard orchard;
-    std::vector<seed::TagToPick> tags;
+    std::vector<seed::TagToHarvest> tags;
 
     Made() {
         for (const auto* label : {"T1", "T2", "T3"}) {
@@ -29,7 +29,7 @@ struct Made {
         add(2, "2025-10-20", "2025-11-10");
     }
     void add(std::size_t work, const char* from, const char* to) {
-        seed::TagToPick tag;
+        seed::TagToHarvest tag;
         tag.work = &orchard.pollinations[work];
         tag.days.from = day_of(from);
         tag.days.to = day_of(to);
@@ -41,25 +41,25 @@ const SheetDays week{day_of("2025-09-24"), day_of("2025-09-30")};
 
 TEST(Pickings, TellWhatIsLateWhatComesAndWhatHangsOn) {
     const Made made;
-    const auto pickings = pickings_of(made.tags, week);
-    EXPECT_EQ(pickings[0].state.text(), "late: pick at once what still hangs");
-    EXPECT_EQ(pickings[1].state.text(), "pick from 2025-09-28 on");
-    EXPECT_EQ(pickings[2].state.text(), "let hang until 2025-10-20");
-    EXPECT_EQ(trees_to_pick(pickings), (std::set<std::string>{"T1", "T2"}));
+    const auto harvests = pickings_of(made.tags, week);
+    EXPECT_EQ(harvests[0].state.text(), "late: harvest what is left at once");
+    EXPECT_EQ(harvests[1].state.text(), "harvest from 2025-09-28 on");
+    EXPECT_EQ(harvests[2].state.text(), "harvest not before 2025-10-20");
+    EXPECT_EQ(trees_to_pick(harvests), (std::set<std::string>{"T1", "T2"}));
 }
 
 TEST(Pickings, StandInTheOrderOfTheWalkThenWhatHangsOn) {
     const Made made;
-    auto pickings = pickings_of(made.tags, week);
+    auto harvests = pickings_of(made.tags, week);
     place::SheetWalk walk;
     walk.stops = {{&made.orchard.trees[1], 12.0}, {&made.orchard.trees[0], 30.0}};
-    put_in_walking_order(pickings, walk, made.orchard);
-    EXPECT_EQ(pickings[0].tag.work->tag, "tag-T2");
-    EXPECT_EQ(pickings[0].order, 1);
-    EXPECT_DOUBLE_EQ(*pickings[1].walked, 30);
-    EXPECT_EQ(pickings[2].tag.work->tag, "tag-T3");
-    EXPECT_FALSE(pickings[2].order);
-    EXPECT_EQ(pickings[2].tree, &made.orchard.trees[2]);
+    put_in_walking_order(harvests, walk, made.orchard);
+    EXPECT_EQ(harvests[0].tag.work->tag, "tag-T2");
+    EXPECT_EQ(harvests[0].order, 1);
+    EXPECT_DOUBLE_EQ(*harvests[1].walked, 30);
+    EXPECT_EQ(harvests[2].tag.work->tag, "tag-T3");
+    EXPECT_FALSE(harvests[2].order);
+    EXPECT_EQ(harvests[2].tree, &made.orchard.trees[2]);
 }
 
 }  // namespace

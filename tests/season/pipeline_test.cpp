@@ -30,13 +30,13 @@ void add_weather(Orchard& orchard, int year) {
 void add_full_bloom(Orchard& orchard, const std::string& accession, int year, double need) {
     const auto spring = spring_weather(year);
     const auto curves = bloom::season_curves(spring.days, spring.first, orchard_latitude, CelsiusStep{0});
-    BloomNote note;
-    note.fid = static_cast<std::int64_t>(orchard.bloom_notes.size()) + 1;
-    note.accession = accession;
-    note.noted_on =
+    BloomObservation remark;
+    remark.fid = static_cast<std::int64_t>(orchard.bloom_observations.size()) + 1;
+    remark.accession = accession;
+    remark.observed_on =
         anchor_of({year}, Hemisphere::north) + static_cast<int>(std::lround(true_bloom(curves, need)));
-    note.bbch = Bbch{65};
-    orchard.bloom_notes.push_back(note);
+    remark.bbch = Bbch{65};
+    orchard.bloom_observations.push_back(remark);
 }
 
 /// Two apples that bloom three weeks into spring, nine springs on record and the tenth under way.
@@ -61,7 +61,7 @@ Orchard two_apples() {
     return orchard;
 }
 
-std::string why_refused(Orchard orchard, const Standpoint& from) {
+std::string why_refused(Orchard orchard, const OwnPosition& from) {
     try {
         place_of(std::move(orchard), from);
     } catch (const Error& error) {
@@ -70,12 +70,12 @@ std::string why_refused(Orchard orchard, const Standpoint& from) {
     return "nothing";
 }
 
-TEST(SeasonPipeline, ForetellsBloomAndPlansCrossesFromPlainRecords) {
+TEST(SeasonPipeline, ForecastsBloomAndPlansCrossesFromPlainRecords) {
     auto place = place_of(two_apples(), {iso("2026-03-20"), ""});
     EXPECT_EQ(place.season.year, 2026);
-    const auto foretold = foretell(place, MethodChoice::averaged);
-    EXPECT_EQ(foretold.past.seasons.size(), 9U);
-    const auto bloom = full_bloom_of(foretold.forecast);
+    const auto forecast_made = make_forecast(place, MethodChoice::averaged);
+    EXPECT_EQ(forecast_made.past.seasons.size(), 9U);
+    const auto bloom = full_bloom_of(forecast_made.forecast);
     const auto spring = spring_weather(2026);
     const auto curves = bloom::season_curves(spring.days, spring.first, orchard_latitude, CelsiusStep{0});
     const Day truth =
@@ -83,7 +83,8 @@ TEST(SeasonPipeline, ForetellsBloomAndPlansCrossesFromPlainRecords) {
     EXPECT_LT(bloom.at("T-Apple A").early, bloom.at("T-Apple B").late);
     EXPECT_LE(bloom.at("T-Apple A").early, truth + 3);
     EXPECT_GE(bloom.at("T-Apple A").late, truth - 3);
-    const auto plan = plan_crosses(place, foretold.forecast, assumptions_of({}, place.orchard, place.as_of));
+    const auto plan =
+        plan_crosses(place, forecast_made.forecast, assumptions_of({}, place.orchard, place.as_of));
     EXPECT_FALSE(plan.ways.empty());
     EXPECT_EQ(plan.ways.front().cross, "26-01");
 }
@@ -91,13 +92,13 @@ TEST(SeasonPipeline, ForetellsBloomAndPlansCrossesFromPlainRecords) {
 TEST(SeasonPipeline, TellsItsStepsInOrderAndStopsWhereOneThrows) {
     auto place = place_of(two_apples(), {iso("2026-03-20"), "Hill"});
     double last = 0;
-    foretell(place, MethodChoice::averaged, [&](double share, const Sentence&) {
+    make_forecast(place, MethodChoice::averaged, [&](double share, const Sentence&) {
         EXPECT_GE(share, last);
         last = share;
     });
     EXPECT_GT(last, 0.5);
     const Step refusing = [](double, const Sentence&) { throw std::runtime_error("stop"); };
-    EXPECT_THROW(foretell(place, MethodChoice::averaged, refusing), std::runtime_error);
+    EXPECT_THROW(make_forecast(place, MethodChoice::averaged, refusing), std::runtime_error);
 }
 
 TEST(SeasonPipeline, RefusesAnOrchardWithoutAStationAndOffersTheNearestName) {
@@ -118,7 +119,7 @@ TEST(WorkToCome, GivesWorkByItsFirstDayAndNoneThatIsOver) {
 
 TEST(Meetings, LeaveTheOrchardsOwnGoalsAsTheyWere) {
     auto place = place_of(two_apples(), {iso("2026-03-20"), ""});
-    const auto forecast = foretell(place, MethodChoice::averaged).forecast;
+    const auto forecast = make_forecast(place, MethodChoice::averaged).forecast;
     const auto meetings = meetings_of({{"Apple A", "Apple B"}}, {20}, place, forecast, {});
     ASSERT_EQ(meetings.size(), 1U);
     EXPECT_TRUE(meetings.front().way);

@@ -16,10 +16,10 @@ TEST(ChanceWords, CountInTensBetweenTheEnds) {
 }
 
 TEST(ChanceWords, PromiseNeitherCertaintyNorImpossibilityForWhatIsOnlyNearThem) {
-    EXPECT_EQ(chance_words({1.0}), "over 19 in 20");
-    EXPECT_EQ(chance_words({0.951}), "over 19 in 20");
-    EXPECT_EQ(chance_words({0.049}), "under 1 in 20");
-    EXPECT_EQ(chance_words({0}), "no chance");
+    EXPECT_EQ(chance_words({1.0}), "over 95 %");
+    EXPECT_EQ(chance_words({0.951}), "over 95 %");
+    EXPECT_EQ(chance_words({0.049}), "under 5 %");
+    EXPECT_EQ(chance_words({0}), "impossible");
     EXPECT_EQ(chance_words({std::nan("")}), "not known");
 }
 
@@ -55,7 +55,7 @@ TEST(SeasonWords, HaveWordsForEveryValue) {
         EXPECT_FALSE(store_words(static_cast<Store>(i)).empty());
         EXPECT_FALSE(method_words(static_cast<bloom::BloomMethod>(i)).empty());
     }
-    EXPECT_EQ(way_words(cross::PollenWay::forced_branch), "force a cut branch indoors");
+    EXPECT_EQ(way_words(cross::PollenWay::forced_branch), "force a cut branch");
     EXPECT_EQ(verdict_words(cross::Verdict::impossible), "impossible");
     EXPECT_EQ(urgency_words(cross::Urgency::too_late), "too late");
     EXPECT_EQ(store_words(Store::deep_freezer), "deep freezer");

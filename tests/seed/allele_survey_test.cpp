@@ -21,7 +21,7 @@ TEST(AlleleSurvey, HoldsEveryTwoOfOneGenusAgainstEachOtherBothWays) {
     orchard.accessions = {accession("A", "Malus domestica", "S2 S3"),
                           accession("B", "Malus domestica", "S2 S5"),
                           accession("P", "Pyrus communis", "S101 S102")};
-    const auto evidence = gathered_evidence(orchard, *parse_iso_day("2026-03-20"));
+    const auto evidence = collected_evidence(orchard, *parse_iso_day("2026-03-20"));
     const auto survey = allele_survey(evidence, {"A", "B", "P"});
     ASSERT_EQ(survey.matches.size(), 2U);
     EXPECT_EQ(survey.matches[0].match, lineage::SMatch::half);
@@ -37,7 +37,7 @@ TEST(AlleleSurvey, FindsContradictionsInTheWholeOrchard) {
     child.pollen_parent = "B";
     orchard.accessions = {accession("A", "Malus domestica", "S2 S3"),
                           accession("B", "Malus domestica", "S4 S5"), child};
-    const auto evidence = gathered_evidence(orchard, *parse_iso_day("2026-03-20"));
+    const auto evidence = collected_evidence(orchard, *parse_iso_day("2026-03-20"));
     const auto survey = allele_survey(evidence, {"A"});
     ASSERT_EQ(survey.contradictions.size(), 1U);
     const auto finding = contradiction_finding(survey.contradictions[0]);

@@ -14,7 +14,8 @@ Day day_of(const char* iso) {
 
 const Day end = day_of("2026-06-01");
 
-/// One cross all the way: 40 flowers on two tags, 12 fruits, 60 seeds, 45 sprouted, two of three trees alive.
+/// One cross all the way: 40 flowers on two tags, 12 fruits, 60 seeds, 45 germinated, two of three trees
+/// alive.
 Orchard whole_story() {
     Orchard orchard;
     orchard.goals = {{1, "24-01", Season{2024}, "Seed", "Pollen", 30, {}, {}}};
@@ -28,9 +29,9 @@ Orchard whole_story() {
     lot.cross = "24-01";
     lot.seeds = 60;
     lot.washed_on = day_of("2024-09-25");
-    lot.cold_from = day_of("2024-12-01");
+    lot.stratified_from = day_of("2024-12-01");
     orchard.seed_lots = {lot};
-    orchard.sprout_counts = {{1, "S-1", day_of("2025-02-20"), 30}, {2, "S-1", day_of("2025-03-20"), 45}};
+    orchard.germination_counts = {{1, "S-1", day_of("2025-02-20"), 30}, {2, "S-1", day_of("2025-03-20"), 45}};
     for (int i = 1; i <= 3; ++i) {
         const std::string name = "24-01-00" + std::to_string(i);
         Accession seedling;
@@ -48,13 +49,13 @@ Orchard whole_story() {
     return orchard;
 }
 
-TEST(CrossTally, CountsEveryStepAndFlowersWorkedTwiceOnce) {
+TEST(CrossTally, CountsEveryStepAndFlowersPollinatedTwiceOnce) {
     const auto tally = tally_crosses(whole_story(), end).at(0);
     EXPECT_EQ(tally.flowers.count, 40);
     EXPECT_EQ(tally.fruits.count, 12);
     EXPECT_EQ(tally.sound_seed.count, 60);
-    EXPECT_EQ(tally.in_cold.count, 60);
-    EXPECT_EQ(tally.sprouted.count, 45);
+    EXPECT_EQ(tally.in_stratification.count, 60);
+    EXPECT_EQ(tally.germinated.count, 45);
     EXPECT_EQ(tally.planted.count, 3);
     EXPECT_EQ(tally.alive.count, 2);
     EXPECT_FALSE(failed_at(tally));
@@ -63,8 +64,8 @@ TEST(CrossTally, CountsEveryStepAndFlowersWorkedTwiceOnce) {
 TEST(CrossTally, KnowsOnlyWhatHadHappenedByTheDay) {
     const auto tally = tally_crosses(whole_story(), day_of("2024-10-01")).at(0);
     EXPECT_EQ(tally.fruits.count, 12);
-    EXPECT_FALSE(tally.in_cold.count);
-    EXPECT_FALSE(tally.sprouted.count);
+    EXPECT_FALSE(tally.in_stratification.count);
+    EXPECT_FALSE(tally.germinated.count);
     EXPECT_FALSE(tally.planted.count);
 }
 
@@ -75,11 +76,11 @@ TEST(CrossTally, TakesCountsThatWereNotMadeForUnknownAndNotForZero) {
     EXPECT_EQ(tally.fruits.count, 8);
     EXPECT_FALSE(tally.fruits.whole);
     orchard.fruits.clear();
-    orchard.sprout_counts.clear();
+    orchard.germination_counts.clear();
     tally = tally_crosses(orchard, end).at(0);
     EXPECT_FALSE(tally.fruits.count);
     EXPECT_EQ(tally.sound_seed.count, 60) << "the lots tell it";
-    EXPECT_FALSE(tally.sprouted.count);
+    EXPECT_FALSE(tally.germinated.count);
     EXPECT_FALSE(failed_at(tally));
 }
 
@@ -103,14 +104,14 @@ TEST(CrossTally, CountsAGraftedSeedlingOnceAndForAliveWhileOneOfItsTreesStands) 
     EXPECT_EQ(tally.alive.count, 3);
 }
 
-// Beta-binomial and gamma-Poisson means, reckoned by hand: (0.30 x 50 + 12) / 90, (5 x 10 + 60) / 22,
+// Beta-binomial and gamma-Poisson means, calculated by hand: (0.30 x 50 + 12) / 90, (5 x 10 + 60) / 22,
 // (0.8 x 50 + 45) / 110.
 TEST(Learning, MovesTheHandbooksFiguresByTheOrchardsCounts) {
     const auto learned = learn(whole_story(), end, {});
     EXPECT_NEAR(learned.fruit_set.used, 27.0 / 90, 1e-12);
     EXPECT_NEAR(learned.fruit_set.yours, 0.3, 1e-12);
     EXPECT_NEAR(learned.seeds_per_fruit.used, 110.0 / 22, 1e-12);
-    EXPECT_NEAR(learned.sprouting.used, 85.0 / 110, 1e-12);
+    EXPECT_NEAR(learned.germination.used, 85.0 / 110, 1e-12);
     const auto used = with_learned({}, learned);
     EXPECT_NEAR(used.seed_to_seedling.value, 85.0 / 110 * 0.9, 1e-12);
 }
@@ -123,9 +124,9 @@ TEST(Learning, LeavesTheHandbookWhereNothingWasCounted) {
     EXPECT_NEAR(used.seed_to_seedling.value, cross::CrossingAssumptions{}.seed_to_seedling.value, 1e-12);
 }
 
-TEST(Learning, DoesNotLearnFromALotThatStillSprouts) {
-    EXPECT_EQ(learn(whole_story(), day_of("2025-03-25"), {}).sprouting.counted, 0);
-    EXPECT_EQ(learn(whole_story(), day_of("2025-06-25"), {}).sprouting.counted, 60);
+TEST(Learning, DoesNotLearnFromALotThatStillGermination) {
+    EXPECT_EQ(learn(whole_story(), day_of("2025-03-25"), {}).germination.counted, 0);
+    EXPECT_EQ(learn(whole_story(), day_of("2025-06-25"), {}).germination.counted, 60);
 }
 
 }  // namespace

@@ -8,11 +8,11 @@
 namespace pipward::seed {
 namespace {
 
-SproutTimes lot_of(const std::string& name) {
-    SproutTimes times;
+GerminationTimes lot_of(const std::string& name) {
+    GerminationTimes times;
     for (const auto& row : testing::oracle_rows("seed-log-rank.txt")) {
         if (row[0] == name) {
-            auto& into = row[3] == "event" ? times.sprouted : times.censored;
+            auto& into = row[3] == "event" ? times.germinated : times.censored;
             into.push_back({std::stod(row[1]), std::stoi(row[2])});
         }
     }
@@ -40,7 +40,7 @@ TEST(LogRank, SeesNoDifferenceBetweenALotAndItself) {
     EXPECT_NEAR(test.p, 1, 1e-6);
 }
 
-TEST(LogRank, SaysNothingWhereNothingSprouted) {
+TEST(LogRank, SaysNothingWhereNothingGerminated) {
     EXPECT_FALSE(log_rank({{}, {{30, 12}}}, {{}, {{30, 9}}}));
     EXPECT_FALSE(log_rank({}, {{{3, 4}}, {}}));
 }

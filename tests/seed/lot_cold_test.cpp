@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: MIT
-#include "pipward/seed/lot_cold.h"
+#include "pipward/seed/lot_stratification.h"
 
 #include <gtest/gtest.h>
 
@@ -10,13 +10,13 @@ Day day_of(const char* iso) {
     return *parse_iso_day(iso);
 }
 
-SeedLot lot_of(const char* code, std::optional<Day> cold_from) {
+SeedLot lot_of(const char* code, std::optional<Day> stratified_from) {
     SeedLot lot;
     lot.code = code;
     lot.cross = "26-01";
     lot.seeds = 40;
     lot.washed_on = day_of("2026-10-01");
-    lot.cold_from = cold_from;
+    lot.stratified_from = stratified_from;
     lot.cold = Celsius{3};
     return lot;
 }
@@ -56,7 +56,7 @@ TEST(LotsInCold, ALotThatIsNotInTheColdIsANote) {
     Findings findings;
     (void)lots_in_cold(courses, orchard, {{}, as_of, false}, findings);
     ASSERT_EQ(findings.size(), 1U);
-    EXPECT_EQ(findings[0].level, Level::note);
+    EXPECT_EQ(findings[0].level, Level::notice);
     EXPECT_EQ(findings[0].row, "S-warm");
 }
 

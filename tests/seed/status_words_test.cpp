@@ -40,11 +40,11 @@ TEST(StatusWords, EveryStepAndWorkHasItsOwn) {
     EXPECT_TRUE(work_words(SeedWork::nothing).empty());
 }
 
-LotCourse course_of(const SeedLot& lot, int out, std::optional<int> sprouted = {}) {
+LotCourse course_of(const SeedLot& lot, int out, std::optional<int> germinated = {}) {
     LotCourse course;
     course.lot = &lot;
     course.out = out;
-    course.sprouted = sprouted;
+    course.germinated = germinated;
     return course;
 }
 
@@ -66,11 +66,11 @@ TEST(LotsOnHand, AreThoseWithSeedLeftTheOldestFirst) {
     EXPECT_EQ(lots_on_hand(courses, "26-01", as_of), (std::vector<const LotCourse*>{&courses[0]}));
 }
 
-TEST(NotSprouted, LeavesOutWhatSproutedAndWhatLeft) {
+TEST(NotGerminated, LeavesOutWhatGerminatedAndWhatLeft) {
     const auto lot = lot_of("26-01", 40, "2026-10-02");
     EXPECT_EQ(on_hand(course_of(lot, 10, 25)), 30);
-    EXPECT_EQ(not_sprouted(course_of(lot, 10, 25)), 15);
-    EXPECT_EQ(not_sprouted(course_of(lot, 30, 25)), 10);
+    EXPECT_EQ(not_germinated(course_of(lot, 10, 25)), 15);
+    EXPECT_EQ(not_germinated(course_of(lot, 30, 25)), 10);
     EXPECT_EQ(on_hand(course_of(lot, 50)), 0);
 }
 

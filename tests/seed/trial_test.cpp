@@ -10,13 +10,13 @@ Day day_of(const char* iso) {
     return *parse_iso_day(iso);
 }
 
-const Day into_cold = day_of("2024-12-01");
+const Day into_stratification = day_of("2024-12-01");
 const Day later = day_of("2025-07-01");
 
 struct Arm {
     const char* treatment;
     int seeds;
-    std::vector<int> sprouted;  ///< in all, on every fourteenth day from day 70
+    std::vector<int> germinated;  ///< in all, on every fourteenth day from day 70
 };
 
 Orchard orchard_with(const std::vector<Arm>& arms) {
@@ -27,13 +27,13 @@ Orchard orchard_with(const std::vector<Arm>& arms) {
         lot.code = code;
         lot.cross = "24-01";
         lot.seeds = arm.seeds;
-        lot.cold_from = into_cold;
+        lot.stratified_from = into_stratification;
         lot.treatment = arm.treatment;
         lot.medium = "moist sand";
         orchard.seed_lots.push_back(lot);
-        for (std::size_t i = 0; i < arm.sprouted.size(); ++i) {
-            orchard.sprout_counts.push_back(
-                {0, code, into_cold + 70 + 14 * static_cast<int>(i), arm.sprouted[i]});
+        for (std::size_t i = 0; i < arm.germinated.size(); ++i) {
+            orchard.germination_counts.push_back(
+                {0, code, into_stratification + 70 + 14 * static_cast<int>(i), arm.germinated[i]});
         }
     }
     return orchard;
@@ -52,11 +52,10 @@ TEST(Trial, TellsTheFullerLotFirstWithItsIntervalAndHalfTimes) {
     EXPECT_NEAR(trial.arms[0].interval.low, 0.7112, 0.0005);
     EXPECT_NEAR(*trial.arms[0].half_farooq, 70 + 14.0 * 10 / 30, 1e-9);
     ASSERT_EQ(trial.pairs.size(), 1U);
-    EXPECT_EQ(trial.pairs[0].verdict, TrialVerdict::more_sprout);
-    EXPECT_EQ(
-        trial.pairs[0].words.text(),
-        "More seed sprouted with “soaked” in moist sand than with “dry” in moist sand: 80 % against 40 % "
-        "(p = 1.1e-08).");
+    EXPECT_EQ(trial.pairs[0].verdict, TrialVerdict::more_germinate);
+    EXPECT_EQ(trial.pairs[0].words.text(),
+              "Germination was higher with “soaked” in moist sand than with “dry” in moist sand: 80 % "
+              "against 40 % (p = 1.1e-08).");
 }
 
 TEST(Trial, RefusesToConcludeFromTooFewSeeds) {
@@ -71,7 +70,7 @@ TEST(Trial, SaysHowManySeedsWouldSettleIt) {
     EXPECT_NE(trial.pairs[0].words.text().find("about 97 seeds in each"), std::string::npos);
 }
 
-TEST(Trial, SeesThatOneSproutsEarlierWhereTheEndIsAlike) {
+TEST(Trial, SeesThatOneGerminationEarlierWhereTheEndIsAlike) {
     const auto trial = only_trial({{"slow", 60, {2, 4, 10, 30, 50}}, {"quick", 60, {30, 45, 50, 50, 50}}});
     const auto& pair = trial.pairs[0];
     EXPECT_EQ(pair.verdict, TrialVerdict::earlier);
@@ -81,7 +80,7 @@ TEST(Trial, SeesThatOneSproutsEarlierWhereTheEndIsAlike) {
 
 TEST(Trial, ComparesNoCoursesThatWereCountedOnOtherDays) {
     auto orchard = orchard_with({{"slow", 60, {2, 4, 10}}, {"quick", 60, {10, 11, 12}}});
-    orchard.sprout_counts[4].counted_on = into_cold + 85;
+    orchard.germination_counts[4].counted_on = into_stratification + 85;
     const auto trials = trials_of(orchard, later);
     EXPECT_FALSE(trials.at(0).pairs[0].p_time);
 }
@@ -98,22 +97,23 @@ TEST(Trial, MakesPGoodForTheNumberOfPairs) {
 TEST(Trial, NeedsTwoTreatmentsThatWereCounted) {
     EXPECT_TRUE(trials_of(orchard_with({{"dry", 30, {4}}, {"dry", 30, {5}}}), later).empty());
     EXPECT_TRUE(trials_of(orchard_with({{"dry", 30, {4}}, {"soaked", 30, {}}}), later).empty());
-    EXPECT_TRUE(trials_of(orchard_with({{"dry", 30, {4}}, {"soaked", 30, {5}}}), into_cold).empty());
+    EXPECT_TRUE(
+        trials_of(orchard_with({{"dry", 30, {4}}, {"soaked", 30, {5}}}), into_stratification).empty());
 }
 
-TEST(LotCourse, CensorsSeedThatLeftBeforeItSprouted) {
+TEST(LotCourse, CensorsSeedThatLeftBeforeItGerminated) {
     auto orchard = orchard_with({{"dry", 50, {10, 20}}});
-    orchard.seeds_out = {{0, "S-1", into_cold + 77, 15, {}}};
+    orchard.seed_withdrawals = {{0, "S-1", into_stratification + 77, 15, {}}};
     const auto course = lot_courses(orchard, later).at(0);
-    EXPECT_EQ(course.out_unsprouted, 5);
+    EXPECT_EQ(course.out_ungerminated, 5);
     ASSERT_EQ(course.times.censored.size(), 2U);
     EXPECT_EQ(course.times.censored[0].seeds, 5);
     EXPECT_EQ(course.times.censored[1].seeds, 50 - 20 - 5);
 }
 
 TEST(LotCourse, KnowsNothingBeforeTheFirstCount) {
-    const auto course = lot_courses(orchard_with({{"dry", 50, {10}}}), into_cold + 30).at(0);
-    EXPECT_FALSE(course.sprouted);
+    const auto course = lot_courses(orchard_with({{"dry", 50, {10}}}), into_stratification + 30).at(0);
+    EXPECT_FALSE(course.germinated);
     EXPECT_TRUE(course.points.empty());
 }
 

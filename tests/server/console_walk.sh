@@ -18,23 +18,23 @@ says() { grep -qF -- "$1" err || fail "standard error does not say: $1"; }
 
 run book-new --crs EPSG:25832
 printf 'label,accession,x,y\nT1,Ember,522400,5331200\nT2,Sorrel,522402,5331200\n' >trees.csv
-run book-adopt --layer-file trees.csv --layer-crs EPSG:25832 --add-accessions yes --accession-kind cultivar \
+run layer-import --layer-file trees.csv --layer-crs EPSG:25832 --add-accessions yes --accession-kind cultivar \
     --species apple --as-of 2026-05-01 --write yes
 says "Added: 2 trees, 2 accessions."
-run note-bloom --tree T1 --stage 61 --as-of 2026-05-01
-says "as bloom_note/1"
-printf 'tree,noted_on,bbch\nT2,2026-05-01,62\nT1,2026-05-02,63\n' >notes.csv
-run note-import --notes-file notes.csv --as-of 2026-05-03 --write yes
+run record-bloom --tree T1 --bbch 61 --as-of 2026-05-01
+says "as bloom_observation/1"
+printf 'tree,observed_on,bbch\nT2,2026-05-01,62\nT1,2026-05-02,63\n' >notes.csv
+run record-import --records-file notes.csv --as-of 2026-05-03 --write yes
 says "2 rows"
-run note-import --notes-file notes.csv --as-of 2026-05-03 --write yes
+run record-import --records-file notes.csv --as-of 2026-05-03 --write yes
 says "There already: 2"
-run note-undo
-says "Took back 2 entries"
-run row-lay --block Nursery --add-block yes --spacing 0.5 --points "522400 5331210, 522410 5331210" --as-of 2026-05-03
-run first-fruit --as-of 2026-05-03
+run record-undo
+says "Undid 2 records of one import"
+run row-lay --write yes --block Nursery --add-block yes --spacing 0.5 --points "522400 5331210, 522410 5331210" --as-of 2026-05-03
+run first-fruiting --as-of 2026-05-03
 run seed-status --as-of 2026-05-03
-run line-show --who T1 --as-of 2026-05-03 --out .
-[ -s line.pdf ] || fail "there is no drawing"
-run tree-find --scrap Sorrel
+run pedigree-show --accessions T1 --as-of 2026-05-03 --out .
+[ -s pedigree.pdf ] || fail "there is no drawing"
+run tree-find --search Sorrel
 shows "T2"
 exit 0

@@ -7,7 +7,7 @@ namespace pipward {
 namespace {
 
 const Finding wrong_stage{Level::error,
-                          "bloom_note",
+                          "bloom_observation",
                           "fid 12",
                           "bbch",
                           "66",
@@ -16,23 +16,23 @@ const Finding wrong_stage{Level::error,
 
 TEST(Finding, SaysWhatWhereAndWhatToDo) {
     EXPECT_EQ(to_text(wrong_stage),
-              "error: bloom_note fid 12, bbch = 66: The scale has no such stage. Use 65 or 67.");
-    EXPECT_EQ(to_text(Finding{Level::note, "", "", "", "", verbatim("Nothing to do."), {}}),
-              "note: Nothing to do.");
+              "error: bloom_observation fid 12, bbch = 66: The scale has no such stage. Use 65 or 67.");
+    EXPECT_EQ(to_text(Finding{Level::notice, "", "", "", "", verbatim("Nothing to do."), {}}),
+              "notice: Nothing to do.");
 }
 
 TEST(Finding, OnlyErrorsPreventAResult) {
     EXPECT_FALSE(has_errors({}));
     EXPECT_FALSE(has_errors({{Level::warning, "", "", "", "", verbatim("odd"), {}},
-                             {Level::note, "", "", "", "", verbatim("so"), {}}}));
-    EXPECT_TRUE(has_errors({{Level::note, "", "", "", "", verbatim("so"), {}}, wrong_stage}));
+                             {Level::notice, "", "", "", "", verbatim("so"), {}}}));
+    EXPECT_TRUE(has_errors({{Level::notice, "", "", "", "", verbatim("so"), {}}, wrong_stage}));
 }
 
 TEST(Error, CarriesEveryFinding) {
     const Error error(Trouble::input, Findings{wrong_stage, wrong_stage});
     EXPECT_EQ(error.findings().size(), 2U);
     EXPECT_EQ(error.trouble(), Trouble::input);
-    EXPECT_NE(std::string(error.what()).find("\nerror: bloom_note"), std::string::npos);
+    EXPECT_NE(std::string(error.what()).find("\nerror: bloom_observation"), std::string::npos);
 }
 
 TEST(Findings, ThatDifferInTheirRowOnlyAreToldTogether) {
@@ -63,13 +63,13 @@ TEST(Finding, IsOneReadableLineWhateverStandsInTheBook) {
                           "label",
                           std::string(90000, 'x'),
                           verbatim("Tree \u202E1 is odd."),
-                          verbatim("Mend\nit.")};
+                          verbatim("Correct\nit.")};
     const auto text = to_text(strange);
     EXPECT_LT(text.size(), 1000U);
     EXPECT_EQ(text.find_first_of("\n\x1B"), std::string::npos);
     EXPECT_EQ(text.find("\u202E"), std::string::npos);
     EXPECT_NE(text.find("error: tree A 1"), std::string::npos) << text;
-    EXPECT_NE(text.find("Mend it."), std::string::npos) << text;
+    EXPECT_NE(text.find("Correct it."), std::string::npos) << text;
 }
 
 }  // namespace

@@ -61,7 +61,8 @@ TEST(SeasonOfTheSample, ALaterDayNarrowsTheWindows) {
     const auto book = scratch.sample();
     run("weather-import", {{"book", book},
                            {"file", project_file("sample-gpkg/weather-2026-update.csv")},
-                           {"station", "Larkfold"}});
+                           {"station", "Larkfold"},
+                           {"write", "yes"}});
     const double in_january = mean_width_of_full_bloom(plan(book, "2026-01-10"));
     const double in_march = mean_width_of_full_bloom(plan(book, march_day));
     const double in_april = mean_width_of_full_bloom(plan(book, "2026-04-08"));
@@ -79,7 +80,7 @@ TEST(SeasonOfTheSample, EveryWayOfHavingPollenIsPlannedForSomeCross) {
             ways.insert(text_of(outlook, *row, "way"));
         }
     }
-    EXPECT_EQ(ways, (std::set<std::string>{"same day", "kept this spring", "kept from last year",
+    EXPECT_EQ(ways, (std::set<std::string>{"same day", "stored this spring", "stored from last year",
                                            "forced branch"}));
 }
 
@@ -95,7 +96,7 @@ TEST(SeasonOfTheSample, AllelesDecideWhatCannotWorkAndSayWhy) {
         if (match == "none") {
             ++none;
             EXPECT_EQ(text_of(outlook, row, "verdict"), "impossible");
-            EXPECT_EQ(number_of(outlook, row, "chance"), 0);
+            EXPECT_EQ(number_of(outlook, row, "probability"), 0);
         }
         EXPECT_FALSE(text_of(outlook, row, "why").empty());
     }
@@ -103,13 +104,13 @@ TEST(SeasonOfTheSample, AllelesDecideWhatCannotWorkAndSayWhy) {
     EXPECT_GT(half, 0);
 }
 
-TEST(SeasonOfTheSample, PollenForNextSpringIsGatheredThisOneWithALastSafeDay) {
+TEST(SeasonOfTheSample, PollenForNextSpringIsCollectedThisOneWithALastSafeDay) {
     const Scratch scratch;
     const auto outcome = plan(scratch.sample(), march_day);
     const auto& tasks = table_of(outcome, "pollen_task");
     int ahead = 0;
     for (const auto& row : tasks.rows) {
-        if (text_of(tasks, row, "work") == "gather" && number_of(tasks, row, "season_of_use") == 2027) {
+        if (text_of(tasks, row, "work") == "collect" && number_of(tasks, row, "season_of_use") == 2027) {
             ++ahead;
             EXPECT_EQ(text_of(tasks, row, "store"), "freezer");
             EXPECT_EQ(text_of(tasks, row, "do_to").substr(0, 4), "2026");
@@ -132,7 +133,7 @@ TEST(SeasonOfTheSample, ResultsStandInTheBookAndNothingElseHasChanged) {
     const auto after = book::read_book(book);
     EXPECT_EQ(before.findings, after.findings);
     EXPECT_EQ(before.orchard.trees.size(), after.orchard.trees.size());
-    EXPECT_EQ(before.orchard.bloom_notes.size(), after.orchard.bloom_notes.size());
+    EXPECT_EQ(before.orchard.bloom_observations.size(), after.orchard.bloom_observations.size());
     EXPECT_EQ(before.orchard.weather.size(), after.orchard.weather.size());
 }
 
@@ -151,7 +152,8 @@ TEST(SeasonOfTheSample, ThePlantedMistakeIsFlaggedWithItsRow) {
     const Scratch scratch;
     const auto outcome = plan(scratch.sample(), march_day);
     const auto flagged = std::ranges::count_if(outcome.findings, [](const Finding& finding) {
-        return finding.level == Level::warning && finding.table == "bloom_note" && !finding.row.empty();
+        return finding.level == Level::warning && finding.table == "bloom_observation" &&
+               !finding.row.empty();
     });
     EXPECT_EQ(flagged, 1);
 }

@@ -71,17 +71,17 @@ std::string book_of_springs(const Scratch& scratch, const std::vector<Spring>& s
     book::append_rows(book, rows_for("tree", {column("label"), column("accession"), column("purpose")},
                                      {{{std::string("TB-1"), std::string("Yoshino"), std::string("other")},
                                        MapPoint{-77.04, 38.88, {}}}}));
-    std::vector<Row> notes;
+    std::vector<Row> remarks;
     std::vector<WeatherDay> weather;
     for (const auto& spring : springs) {
         const Day peak = *make_day({spring.year, 1, 1}) + (spring.bloom_day_of_year - 1);
-        notes.push_back({{std::string("Yoshino"), peak, std::int64_t{65}}, {}});
+        remarks.push_back({{std::string("Yoshino"), peak, std::int64_t{65}}, {}});
         weather.insert(weather.end(), spring.days.begin(), spring.days.end());
     }
-    book::append_rows(book, rows_for("bloom_note",
-                                     {column("accession"), column("noted_on", CellType::day),
+    book::append_rows(book, rows_for("bloom_observation",
+                                     {column("accession"), column("observed_on", CellType::day),
                                       column("bbch", CellType::whole)},
-                                     std::move(notes)));
+                                     std::move(remarks)));
     book::write_weather(book, weather, false);
     return book;
 }
@@ -117,7 +117,7 @@ TEST(WashingtonThroughABook, BeatsTheLongRunMeanDayByHalfAndKeepsItsWord) {
     const Scratch scratch;
     const auto book = book_of_springs(scratch, springs);
 
-    const auto left_out = run("bloom-skill", {{"book", book}, {"as-of", "2021-12-31"}, {"write", "no"}});
+    const auto left_out = run("bloom-skill", {{"book", book}, {"as-of", "2021-12-31"}, {"keep", "no"}});
     EXPECT_LE(rmse_of(left_out, "averaged"), 3.1);
     EXPECT_NEAR(rmse_of(left_out, "mean_day"), 6.9, 0.2);
     EXPECT_LE(rmse_of(left_out, "averaged"), rmse_of(left_out, "mean_day") / 2);
@@ -125,7 +125,7 @@ TEST(WashingtonThroughABook, BeatsTheLongRunMeanDayByHalfAndKeepsItsWord) {
     EXPECT_LE(coverage_of(left_out, "averaged"), 0.90);
 
     const auto young = run(
-        "bloom-skill", {{"book", book}, {"as-of", "2021-12-31"}, {"training-seasons", "5"}, {"write", "no"}});
+        "bloom-skill", {{"book", book}, {"as-of", "2021-12-31"}, {"training-seasons", "5"}, {"keep", "no"}});
     EXPECT_LE(rmse_of(young, "averaged"), 4.0);
 }
 

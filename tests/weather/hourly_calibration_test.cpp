@@ -26,7 +26,7 @@ struct Fit {
     double winter_squares = 0;  ///< December to February
     int hours = 0;
     int winter_hours = 0;
-    int cold_hours_true = 0;  ///< below 7.2 degrees C, October to March
+    int cold_hours_true = 0;  ///< below 7.2 °C, October to March
     int cold_hours_ours = 0;
 
     double rmse() const { return std::sqrt(squares / hours); }

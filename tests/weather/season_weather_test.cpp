@@ -98,7 +98,7 @@ TEST(PastSeasons, ShortGapsAreFilledAndCounted) {
     clear(series, day(2021, 3, 1), 3);
     const auto report = past_seasons(series, Hemisphere::north, day(2026, 1, 1));
     ASSERT_EQ(report.seasons.size(), 1u);
-    EXPECT_TRUE(mentions(report.findings, Level::note, "season 2021", "5 missing day(s)"));
+    EXPECT_TRUE(mentions(report.findings, Level::notice, "season 2021", "5 missing day(s)"));
 }
 
 TEST(PastSeasons, SouthernSeasonsBeginAtTheEndOfMarchOrOnFirstApril) {
@@ -202,7 +202,7 @@ TEST(CurrentSeason, AShortGapBeforeTheForecastIsBridgedAndCountsAsForecast) {
     const auto current = current_season(series, {2026}, Hemisphere::north, day(2026, 3, 15));
     EXPECT_EQ(current.observed_days, day(2026, 3, 11) - day(2025, 10, 1) + 1);
     EXPECT_EQ(current.weather.first + static_cast<int>(current.weather.days.size()), day(2026, 3, 26));
-    EXPECT_TRUE(mentions(current.findings, Level::note, "season 2026", "4 missing day(s)"));
+    EXPECT_TRUE(mentions(current.findings, Level::notice, "season 2026", "4 missing day(s)"));
 }
 
 TEST(CurrentSeason, AForecastBeyondALongGapIsNotUsed) {

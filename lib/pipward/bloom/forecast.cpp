@@ -41,7 +41,7 @@ void require_members(const Work& work) {
     if (work.past.empty()) {
         throw Error(Trouble::input,
                     {Level::error, "weather_day", "", "day", "",
-                     say("No past season is whole, so nothing can stand in for the days to come."),
+                     say("No past season is complete, so nothing can replace the days to come."),
                      say("Add the station's days of at least one past season.")});
     }
 }
@@ -60,13 +60,13 @@ void choose_members(Work& work, std::span<const weather::SeasonWeather> past) {
 
 void choose_seen(Work& work, std::span<const StageSeen> seen) {
     for (const auto& stage : seen) {
-        if (stage.season == work.forecast.season && stage.noted_on <= work.as_of &&
+        if (stage.season == work.forecast.season && stage.observed_on <= work.as_of &&
             work.model.needs.contains(stage.accession)) {
             work.seen.push_back(&stage);
         }
     }
     std::ranges::sort(work.seen, {},
-                      [](const StageSeen* s) { return std::tie(s->accession, s->noted_on, s->fid); });
+                      [](const StageSeen* s) { return std::tie(s->accession, s->observed_on, s->fid); });
 }
 
 std::set<Place> places_of(const Work& work, const Station& station, std::span<const Tree> trees,
@@ -117,16 +117,17 @@ double own_spread(const Work& work, const Need& need) {
 }
 
 // The notes of this spring as one member's weather reads them.
-std::vector<detail::NoteDeparture> departures(const Work& work, std::size_t member) {
-    std::vector<detail::NoteDeparture> told;
+std::vector<detail::ObservationDeparture> departures(const Work& work, std::size_t member) {
+    std::vector<detail::ObservationDeparture> told;
     const Day anchor = anchor_of(work.forecast.season, work.forecast.hemisphere);
     for (const auto* seen : work.seen) {
         const auto& need = work.model.needs.at(seen->accession);
         const auto& curves = work.forecast.curves.at(seen->offset.degrees)[member];
         const auto& runs = work.runs.at(seen->offset.degrees)[member];
-        const double noted = full_bloom_from(seen->place, seen->noted_on - anchor, curves);
-        const double foretold = detail::weighted_day(work.model.weights, need.amount, runs);
-        told.push_back({seen->accession, noted - foretold, seen->place.sd_days, own_spread(work, need)});
+        const double observed = full_bloom_from(seen->place, seen->observed_on - anchor, curves);
+        const double forecast_made = detail::weighted_day(work.model.weights, need.amount, runs);
+        told.push_back(
+            {seen->accession, observed - forecast_made, seen->place.sd_days, own_spread(work, need)});
     }
     return told;
 }
@@ -153,7 +154,7 @@ void move_window(BloomWindow& window, const std::vector<detail::SeasonUpdate>& u
     window.own_sd_days = left_sd / static_cast<double>(updates.size());
 }
 
-int notes_seen(const Work& work, const std::string& accession) {
+int observations_seen(const Work& work, const std::string& accession) {
     return static_cast<int>(std::ranges::count_if(
         work.seen, [&](const StageSeen* seen) { return seen->accession == accession; }));
 }
@@ -161,23 +162,26 @@ int notes_seen(const Work& work, const std::string& accession) {
 std::vector<Sentence> borrowing_warnings(const Need& need) {
     switch (need.source) {
         case NeedSource::mid_parent:
-            return {say("No bloom notes of its own: foretold between its parents.")};
+            return {say("No bloom observations of its own: forecast between its parents.")};
         case NeedSource::one_parent:
-            return {say(
-                "No bloom notes of its own: foretold between its one known parent and the orchard's mean.")};
+            return {
+                say("No bloom observations of its own: forecast between its one known parent and the "
+                    "orchard's mean.")};
         case NeedSource::orchard_mean:
-            return {say("No bloom notes of its own or of its parents: foretold at the orchard's mean.")};
-        case NeedSource::own_notes:
+            return {
+                say("No bloom observations of its own or of its parents: forecast at the orchard's mean.")};
+        case NeedSource::own_observations:
             break;
     }
-    return need.seasons == 1 ? std::vector{say("Bloom notes of one season only.")} : std::vector<Sentence>{};
+    return need.seasons == 1 ? std::vector{say("Bloom observations of one season only.")}
+                             : std::vector<Sentence>{};
 }
 
 std::vector<Sentence> warnings_of(const Work& work, const BloomWindow& window, const Need& need) {
     auto warnings = borrowing_warnings(need);
-    if (window.full.p90 < work.as_of && notes_seen(work, window.accession) == 0) {
+    if (window.full.p90 < work.as_of && observations_seen(work, window.accession) == 0) {
         warnings.push_back(
-            say("Full bloom is past by the model (since {}) but no note of this spring says so.",
+            say("Full bloom is over by the model (since {}) but no observation of this spring says so.",
                 to_iso(window.full.p50)));
     }
     return warnings;
@@ -191,7 +195,7 @@ BloomWindow window_at(const Work& work, const Place& place,
     window.offset = {place.offset};
     window.full_bloom = member_days(work, need, place.offset);
     window.source = need.source;
-    window.notes_used = need.notes + notes_seen(work, place.accession);
+    window.observations_used = need.observations + observations_seen(work, place.accession);
     move_window(window, updates, own_spread(work, need));
     detail::fill_quantiles(window, work.forecast);
     window.warnings = warnings_of(work, window, need);

@@ -31,8 +31,8 @@ struct BloomWindow {
     DayQuantiles first;         ///< BBCH 60
     DayQuantiles full;          ///< BBCH 65
     DayQuantiles end;           ///< BBCH 69
-    NeedSource source = NeedSource::own_notes;  ///< where the accession's need comes from
-    int notes_used = 0;  ///< bloom notes behind it: those of past seasons and those of this one
+    NeedSource source = NeedSource::own_observations;  ///< where the accession's need comes from
+    int observations_used = 0;  ///< bloom observations behind it: those of past seasons and those of this one
     /// Borrowed needs, a bloom that is past with no note of it; whole sentences, none where all is well.
     std::vector<Sentence> warnings;
 };
@@ -45,10 +45,10 @@ struct TreeBloom {
 
 /// The season's bloom, with the weather that made it, for whoever meets windows with each other.
 struct BloomForecast {
-    Season season;                                       ///< the one foretold
+    Season season;                                       ///< the one forecast
     Hemisphere hemisphere = Hemisphere::north;           ///< of the station
     Day as_of;                                           ///< notes made and trees planted later have no say
-    BloomMethod method = BloomMethod::averaged;          ///< of the model that foretold
+    BloomMethod method = BloomMethod::averaged;          ///< of the model that forecast
     std::vector<Season> members;                         ///< the past seasons lent to the ensemble
     std::map<double, std::vector<SeasonCurves>> curves;  ///< by offset in degrees: one a member
     std::vector<BloomWindow> windows;                    ///< accession at each of its trees' offsets

@@ -17,9 +17,9 @@ void require_rows(const detail::FitTable& table) {
     if (table.rows.empty()) {
         throw Error(
             Trouble::input,
-            {Level::error, "bloom_note", "", "", "",
-             say("There is no bloom note in a season with weather, so nothing can be learned of bloom."),
-             say("Add bloom notes (stage 51 to 69) of past springs and the station's days of those "
+            {Level::error, "bloom_observation", "", "", "",
+             say("There is no bloom observation in a season with weather, so no bloom model can be fitted."),
+             say("Add bloom observations (stage 51 to 69) of past springs and the station's days of those "
                  "springs.")});
     }
 }
@@ -31,7 +31,7 @@ std::map<std::string, Need> own_needs(const detail::FitTable& table, const detai
         const auto& row = table.rows[index];
         auto& need = needs[table.accessions[row.accession]];
         need.accession = table.accessions[row.accession];
-        need.notes += static_cast<int>(row.observation->notes.size());
+        need.observations += static_cast<int>(row.observation->observations.size());
         need.amount = fitted.pooled.needs[row.accession];
         need.sd_days = detail::need_sd_days(fitted, fitted.pooled.worth[row.accession]);
         seasons[need.accession].insert(row.season);
@@ -62,7 +62,7 @@ std::span<const BloomMethod> bloom_methods() {
 }
 
 std::string_view to_text(NeedSource source) {
-    static constexpr std::array<std::string_view, 4> words{"own_notes", "mid_parent", "one_parent",
+    static constexpr std::array<std::string_view, 4> words{"own_observations", "mid_parent", "one_parent",
                                                            "orchard_mean"};
     return words[static_cast<std::size_t>(source)];
 }

@@ -11,7 +11,7 @@
 
 namespace pipward::bloom {
 
-/// The ways of foretelling full bloom that are compared; the averaged one is the tool's own.
+/// The ways of forecasting full bloom that are compared; the averaged one is the tool's own.
 enum class BloomMethod {
     averaged,         ///< weighted average of the fixed set of one-number structures
     mean_day,         ///< the long-run mean day
@@ -25,20 +25,20 @@ std::span<const BloomMethod> bloom_methods();
 
 /// On what an accession's need rests, the surest first.
 enum class NeedSource {
-    own_notes,     ///< bloom noted on it in a season with weather
-    mid_parent,    ///< the mean of both parents' needs
-    one_parent,    ///< the mean of the one known parent's need and the orchard's
-    orchard_mean,  ///< nothing is known of it or its parents
+    own_observations,  ///< bloom noted on it in a season with weather
+    mid_parent,        ///< the mean of both parents' needs
+    one_parent,        ///< the mean of the one known parent's need and the orchard's
+    orchard_mean,      ///< nothing is known of it or its parents
 };
-/// The word as above: "own_notes".
+/// The word as above: "own_observations".
 std::string_view to_text(NeedSource source);
 
 /// What one accession needs before it blooms.
 struct Need {
-    std::string accession;                      ///< its name
-    NeedSource source = NeedSource::own_notes;  ///< own notes, or whose it borrowed
-    int seasons = 0;                            ///< seasons of its own notes
-    int notes = 0;                              ///< own ones; 0 where it borrowed
+    std::string accession;                             ///< its name
+    NeedSource source = NeedSource::own_observations;  ///< own observations, or whose it borrowed
+    int seasons = 0;                                   ///< seasons of its own observations
+    int observations = 0;                              ///< own ones; 0 where it borrowed
     std::vector<double> amount;  ///< one number a structure of the method (heat sum, or day for the mean day)
     double sd_days = 0;  ///< of the need itself: parameter uncertainty, and borrowing where it borrowed
 };

@@ -9,25 +9,25 @@
 namespace pipward::bloom::detail {
 namespace {
 
-Finding unlikely_note(const Observation& observation, std::size_t which, double departure) {
+Finding unlikely_observation(const Observation& observation, std::size_t which, double departure) {
     Finding finding;
     finding.level = Level::warning;
-    finding.table = "bloom_note";
-    finding.row = fmt::format("fid {}", observation.notes[which]);
-    finding.field = "noted_on";
-    finding.value = which < observation.noted_on.size() ? to_iso(observation.noted_on[which]) : "";
-    finding.message = departure < 0 ? say("The note puts full bloom of {} {:.0f} days later than its other "
-                                          "notes and the season's warmth lead to expect.",
+    finding.table = "bloom_observation";
+    finding.row = fmt::format("fid {}", observation.observations[which]);
+    finding.field = "observed_on";
+    finding.value = which < observation.observed_on.size() ? to_iso(observation.observed_on[which]) : "";
+    finding.message = departure < 0 ? say("By this observation full bloom of {} is {:.0f} days later than "
+                                          "its other observations and the season's warmth suggest.",
                                           observation.accession, -departure)
-                                    : say("The note puts full bloom of {} {:.0f} days earlier than its other "
-                                          "notes and the season's warmth lead to expect.",
+                                    : say("By this observation full bloom of {} is {:.0f} days earlier than "
+                                          "its other observations and the season's warmth suggest.",
                                           observation.accession, departure);
-    finding.remedy =
-        say("Check the date, the stage and the tree; until then the note counts for little in the fit.");
+    finding.remedy = say(
+        "Check the date, the stage and the tree; until then the observation has little weight in the fit.");
     return finding;
 }
 
-void add_unlikely_notes(Findings& findings, const FitTable& table, const RowFit& fitted) {
+void add_unlikely_observations(Findings& findings, const FitTable& table, const RowFit& fitted) {
     for (std::size_t i = 0; i < fitted.rows.size(); ++i) {
         const double departure = fitted.departures[i] - fitted.luck[i];
         if (std::abs(departure) <= unlikely_days &&
@@ -35,8 +35,8 @@ void add_unlikely_notes(Findings& findings, const FitTable& table, const RowFit&
             continue;
         }
         const auto& observation = *table.rows[fitted.rows[i]].observation;
-        for (std::size_t which = 0; which < observation.notes.size(); ++which) {
-            findings.push_back(unlikely_note(observation, which, departure));
+        for (std::size_t which = 0; which < observation.observations.size(); ++which) {
+            findings.push_back(unlikely_observation(observation, which, departure));
         }
     }
 }
@@ -45,10 +45,11 @@ void add_few_seasons(Findings& findings, int seasons) {
     if (seasons >= few_seasons) {
         return;
     }
-    findings.push_back({Level::warning, "bloom_note", "", "noted_on",
-                        (seasons == 1 ? say("1 season") : say("{} seasons", seasons)).text(),
-                        say("The notes cover too few seasons to tell a good model from a lucky one."),
-                        say("Bloom windows are kept wide; note bloom each spring and they will narrow.")});
+    findings.push_back(
+        {Level::warning, "bloom_observation", "", "observed_on",
+         (seasons == 1 ? say("1 season") : say("{} seasons", seasons)).text(),
+         say("The observations cover too few seasons to tell a good model from a lucky one."),
+         say("The prediction intervals stay wide; record bloom each spring and they will narrow.")});
 }
 
 Sentence named(const std::vector<std::string>& names) {
@@ -63,15 +64,15 @@ Sentence named(const std::vector<std::string>& names) {
 Sentence borrowed_by(const Sentence& accessions, NeedSource source) {
     switch (source) {
         case NeedSource::mid_parent:
-            return say("No usable bloom notes ({}): their bloom is reckoned between their parents'.",
+            return say("No usable bloom observations ({}): their bloom is forecast between their parents'.",
                        accessions);
         case NeedSource::one_parent:
             return say(
-                "No usable bloom notes ({}): their bloom is reckoned between their one known parent's and "
-                "the orchard's mean.",
+                "No usable bloom observations ({}): their bloom is forecast between their one known parent's "
+                "and the orchard's mean.",
                 accessions);
         default:
-            return say("No usable bloom notes ({}): their bloom is reckoned at the orchard's mean.",
+            return say("No usable bloom observations ({}): their bloom is forecast at the orchard's mean.",
                        accessions);
     }
 }
@@ -87,9 +88,9 @@ void add_borrowed(Findings& findings, const std::map<std::string, Need>& needs, 
         return;
     }
     findings.push_back(
-        {Level::note, "accession", named(names), "", "",
+        {Level::notice, "accession", named(names), "", "",
          borrowed_by(names.size() == 1 ? say("1 accession") : say("{} accessions", names.size()), source),
-         say("Note their bloom this spring.")});
+         say("Record their bloom this spring.")});
 }
 
 }  // namespace
@@ -97,7 +98,7 @@ void add_borrowed(Findings& findings, const std::map<std::string, Need>& needs, 
 Findings model_findings(const FitTable& table, const RowFit& fitted,
                         const std::map<std::string, Need>& needs) {
     Findings findings;
-    add_unlikely_notes(findings, table, fitted);
+    add_unlikely_observations(findings, table, fitted);
     add_few_seasons(findings, fitted.seasons);
     add_borrowed(findings, needs, NeedSource::mid_parent);
     add_borrowed(findings, needs, NeedSource::one_parent);

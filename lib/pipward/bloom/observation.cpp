@@ -20,7 +20,7 @@ namespace {
 constexpr double least_sd_days = 0.7;
 constexpr double usual_disagreement = 1.5;   // days, between two notes beyond their own uncertainty
 constexpr double unlikely_disagreement = 8;  // days, between the first and the last
-// Of weighing anew: a fixed number, so that no threshold decides.
+// Of weighing again: a fixed number, so that no threshold decides.
 constexpr int rounds = 5;
 
 double squared(double value) {
@@ -92,16 +92,16 @@ Finding stands_apart(const Told& told, double averaged) {
     const double apart = told.full_bloom - averaged;
     Finding finding;
     finding.level = Level::warning;
-    finding.table = "bloom_note";
+    finding.table = "bloom_observation";
     finding.row = fmt::format("fid {}", told.seen->fid);
-    finding.field = "noted_on";
-    finding.value = to_iso(told.seen->noted_on);
-    finding.message =
-        apart > 0
-            ? say("The note puts full bloom of {} {:.0f} days later than the spring's other notes on it.",
-                  told.seen->accession, apart)
-            : say("The note puts full bloom of {} {:.0f} days earlier than the spring's other notes on it.",
-                  told.seen->accession, -apart);
+    finding.field = "observed_on";
+    finding.value = to_iso(told.seen->observed_on);
+    finding.message = apart > 0 ? say("By this observation full bloom of {} is {:.0f} days later than by the "
+                                      "spring's other observations.",
+                                      told.seen->accession, apart)
+                                : say("By this observation full bloom of {} is {:.0f} days earlier than by "
+                                      "the spring's other observations.",
+                                      told.seen->accession, -apart);
     finding.remedy = say("Check the date, the stage and the tree.");
     return finding;
 }
@@ -112,8 +112,8 @@ Observation observation_of(const std::vector<Told>& group) {
     Observation observation{
         first.accession, first.season, first.offset, averaged.day, averaged.sd_days, {}, {}};
     for (const auto& told : group) {
-        observation.notes.push_back(told.seen->fid);
-        observation.noted_on.push_back(told.seen->noted_on);
+        observation.observations.push_back(told.seen->fid);
+        observation.observed_on.push_back(told.seen->observed_on);
     }
     return observation;
 }
@@ -143,12 +143,12 @@ double full_bloom_from(const LadderPlace& place, double season_day, const Season
     if (place.after_full.value == 0) {
         return season_day;
     }
-    const double noted = value_at(curves.ladder, season_day);
-    return day_reaching(curves.ladder, noted - place.after_full.value);
+    const double observed = value_at(curves.ladder, season_day);
+    return day_reaching(curves.ladder, observed - place.after_full.value);
 }
 
-CurvesOf curves_for_notes(std::span<const StageSeen> stages, std::span<const weather::SeasonWeather> seasons,
-                          Latitude latitude) {
+CurvesOf curves_for_observations(std::span<const StageSeen> stages,
+                                 std::span<const weather::SeasonWeather> seasons, Latitude latitude) {
     std::set<double> offsets;
     for (const auto& seen : stages) {
         offsets.insert(seen.offset.degrees);
@@ -168,14 +168,14 @@ ObservationsReport observe(const Orchard& orchard, const Station& station, Hemis
     auto placed = stages_seen(orchard, station, hemisphere, as_of);
     ObservationsReport report{{}, std::move(placed.findings)};
     std::map<GroupKey, std::vector<Told>> groups;
-    detail::NotesOfSeasons without;
+    detail::ObservationsOfSeasons without;
     for (const auto& seen : placed.stages) {
         const auto found = curves.find({seen.season, seen.offset.degrees});
         if (found == curves.end()) {
             ++without[seen.season];
             continue;
         }
-        const int season_day = seen.noted_on - anchor_of(seen.season, hemisphere);
+        const int season_day = seen.observed_on - anchor_of(seen.season, hemisphere);
         const double full = full_bloom_from(seen.place, season_day, found->second);
         if (season_day > season_last || !within_season(full)) {
             report.findings.push_back(detail::out_of_season(seen));

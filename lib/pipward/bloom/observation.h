@@ -27,13 +27,13 @@ CelsiusStep tree_offset(const Tree& tree, const Station& station);
 
 /// What the notes of one accession in one season at one offset say of its full bloom.
 struct Observation {
-    std::string accession;            ///< its name
-    Season season;                    ///< in which it was noted
-    CelsiusStep offset;               ///< of the noted trees' temperature from the station's
-    double full_bloom = 0;            ///< fractional season day; noon is whole
-    double sd_days = 1;               ///< of the noting, not of the weather
-    std::vector<std::int64_t> notes;  ///< fids
-    std::vector<Day> noted_on;        ///< one a note
+    std::string accession;                   ///< its name
+    Season season;                           ///< in which it was noted
+    CelsiusStep offset;                      ///< of the noted trees' temperature from the station's
+    double full_bloom = 0;                   ///< fractional season day; noon is whole
+    double sd_days = 1;                      ///< of the noting, not of the weather
+    std::vector<std::int64_t> observations;  ///< fids
+    std::vector<Day> observed_on;            ///< one a note
 };
 
 /// Which weather: a season at one offset from the station.
@@ -51,35 +51,35 @@ struct ObservationsReport {
     Findings findings;                      ///< notes that could not be used, each with the reason
 };
 
-/// One bloom note, placed: on a tree's temperature and on the stage ladder.
+/// One bloom observation, placed: on a tree's temperature and on the stage ladder.
 struct StageSeen {
     std::int64_t fid = 0;   ///< of the note
     std::string tree;       ///< label; empty where only the accession was noted
     std::string accession;  ///< the tree's, else the note's
     CelsiusStep offset;     ///< of the tree's temperature, else of the accession's trees' mean
-    Season season;          ///< the one that holds noted_on
-    Day noted_on;           ///< day of the look
+    Season season;          ///< the one that holds observed_on
+    Day observed_on;        ///< day of the look
     Bbch stage;             ///< as noted
     LadderPlace place;      ///< on the stage ladder; by open_percent where the note has it
 };
 
-/// The bloom notes that could be placed, and what is odd about any.
+/// The bloom observations that could be placed, and what is odd about any.
 struct StagesReport {
     std::vector<StageSeen> stages;  ///< by day, then fid
     Findings findings;              ///< notes that cannot be placed, and stages that run backwards on a tree
 };
 
-/// Places every bloom note that was made by `as_of`, of whatever season. A note with a tree stands at the
-/// tree's offset, one with an accession only at the mean offset of the accession's trees that stood that day,
-/// else at the station's. `open_percent` at stages 60 to 65 gives the place on the ladder directly.
+/// Places every bloom observation that was made by `as_of`, of whatever season. A note with a tree stands at
+/// the tree's offset, one with an accession only at the mean offset of the accession's trees that stood that
+/// day, else at the station's. `open_percent` at stages 60 to 65 gives the place on the ladder directly.
 StagesReport stages_seen(const Orchard& orchard, const Station& station, Hemisphere hemisphere, Day as_of);
 
 /// The full bloom that a stage seen on `season_day` tells of, in a season's warmth: a fractional season day.
 double full_bloom_from(const LadderPlace& place, double season_day, const SeasonCurves& curves);
 
 /// The curves that fitting and scoring ask for: every season at every offset at which a note stands.
-CurvesOf curves_for_notes(std::span<const StageSeen> stages, std::span<const weather::SeasonWeather> seasons,
-                          Latitude latitude);
+CurvesOf curves_for_observations(std::span<const StageSeen> stages,
+                                 std::span<const weather::SeasonWeather> seasons, Latitude latitude);
 
 /// Turns notes of any stage into full-bloom days by the stage ladder and the season's own warmth.
 /// Notes on one accession, season and offset are averaged with weights 1/sd^2, a note that stands apart from

@@ -6,46 +6,51 @@
 namespace pipward::bloom::detail {
 namespace {
 
-Sentence not_learned_from(int notes, bool under_way) {
+Sentence not_learned_from(int observations, bool under_way) {
     if (under_way) {
-        return notes == 1 ? say("1 note of this season is not learned from: its weather is not whole yet.")
-                          : say("{} notes of this season are not learned from: its weather is not whole yet.",
-                                notes);
+        return observations == 1 ? say("1 observation of this season is not used in the fit: its weather is "
+                                       "not complete yet.")
+                                 : say("{} observations of this season are not used in the fit: its weather "
+                                       "is not complete yet.",
+                                       observations);
     }
-    return notes == 1 ? say("1 note of this season is not learned from: its weather is not whole.")
-                      : say("{} notes of this season are not learned from: its weather is not whole.", notes);
+    return observations == 1
+               ? say("1 observation of this season is not used in the fit: its weather is not complete.")
+               : say("{} observations of this season are not used in the fit: its weather is not complete.",
+                     observations);
 }
 
-Finding without_weather(Season season, int notes, bool under_way) {
+Finding without_weather(Season season, int observations, bool under_way) {
     Finding finding;
-    finding.level = Level::note;
-    finding.table = "bloom_note";
-    finding.field = "noted_on";
+    finding.level = Level::notice;
+    finding.table = "bloom_observation";
+    finding.field = "observed_on";
     finding.value = fmt::format("{}", season.year);
-    finding.message = not_learned_from(notes, under_way);
+    finding.message = not_learned_from(observations, under_way);
     finding.remedy =
-        under_way ? say("While the season is under way its notes move its own forecast instead.")
+        under_way ? say("While the season is under way its observations update its own forecast instead.")
                   : say("Add the station's days from 1 October (in the south 1 April) to the end of bloom.");
     return finding;
 }
 
 constexpr std::size_t few_seasons_to_name = 3;
 
-Finding seasons_without_weather(const NotesOfSeasons& without) {
-    int notes = 0;
+Finding seasons_without_weather(const ObservationsOfSeasons& without) {
+    int observations = 0;
     for (const auto& [season, count] : without) {
-        notes += count;
+        observations += count;
     }
-    auto finding = without_weather(without.begin()->first, notes, false);
+    auto finding = without_weather(without.begin()->first, observations, false);
     finding.value = fmt::format("{} to {}", without.begin()->first.year, without.rbegin()->first.year);
-    finding.message = say("{} notes of {} seasons are not learned from: their weather is not whole.", notes,
-                          without.size());
+    finding.message =
+        say("{} observations of {} seasons are not used in the fit: their weather is not complete.",
+            observations, without.size());
     return finding;
 }
 
 }  // namespace
 
-void add_without_weather(Findings& findings, NotesOfSeasons without, Season under_way) {
+void add_without_weather(Findings& findings, ObservationsOfSeasons without, Season under_way) {
     if (const auto now = without.extract(under_way)) {
         findings.push_back(without_weather(under_way, now.mapped(), true));
     }
@@ -53,19 +58,19 @@ void add_without_weather(Findings& findings, NotesOfSeasons without, Season unde
         findings.push_back(seasons_without_weather(without));
         return;
     }
-    for (const auto& [season, notes] : without) {
-        findings.push_back(without_weather(season, notes, false));
+    for (const auto& [season, observations] : without) {
+        findings.push_back(without_weather(season, observations, false));
     }
 }
 
 Finding out_of_season(const StageSeen& seen) {
     return {Level::warning,
-            "bloom_note",
+            "bloom_observation",
             fmt::format("fid {}", seen.fid),
-            "noted_on",
-            to_iso(seen.noted_on),
+            "observed_on",
+            to_iso(seen.observed_on),
             say("Stage {} on this day cannot belong to a spring's bloom.", seen.stage.code),
-            say("Check the date and the stage; the note is not used.")};
+            say("Check the date and the stage; the observation is not used.")};
 }
 
 }  // namespace pipward::bloom::detail

@@ -168,8 +168,8 @@ double between_variance(const Pooled& free, double within) {
 
 }  // namespace
 
-double effective_number(double notes) {
-    return notes / (1 + std::max(0.0, notes - 1) * shared_luck);
+double effective_number(double observations) {
+    return observations / (1 + std::max(0.0, observations - 1) * shared_luck);
 }
 
 Pooled pool_needs(std::span<const PoolRow> rows, PoolShape shape, double pull) {

@@ -132,7 +132,7 @@ void fit_weights(Work& work) {
     }
 }
 
-// How much a row's own weight pulls its foretold day: through its accession's mean, and through the centre. A
+// How much a row's own weight pulls its forecast day: through its accession's mean, and through the centre. A
 // residual over 1 - leverage is the one that the row would have were it left out of a linear fit (Allen 1974,
 // Technometrics 16:125, from memory); ours is linear in the amounts and nearly so in days.
 double leverage(const Work& work, std::size_t i, double total) {

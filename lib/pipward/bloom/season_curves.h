@@ -15,7 +15,7 @@ namespace pipward::bloom {
 enum class HeatCurve {
     sigmoid,      ///< clock/sigmoid_forcing.h
     arrhenius,    ///< clock/arrhenius_forcing.h
-    linear_4_25,  ///< clock/linear_forcing.h between 4 and 25 degrees C
+    linear_4_25,  ///< clock/linear_forcing.h between 4 and 25 °C
     linear_6_25,  ///< the same between 6 and 25
 };
 inline constexpr int heat_curve_count = 4;  ///< curves above
@@ -29,7 +29,7 @@ struct SeasonCurves {
     std::vector<double> ladder;                              ///< degree-days above ladder_base
     std::vector<double> asymcur;                             ///< growing degree hours, ASYMCUR
     std::vector<double> degree_days;                         ///< single-sine degree-days above ladder_base
-    std::vector<double> mean_temperature;                    ///< of the day, degrees C (not a sum)
+    std::vector<double> mean_temperature;                    ///< of the day, °C (not a sum)
     /// Days from real weather; later entries go on at the pace of the last seven known days.
     int known_days = 0;
 };

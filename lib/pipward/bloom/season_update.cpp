@@ -15,34 +15,36 @@ double squared(double value) {
     return value * value;
 }
 
-struct Noted {
+struct Observed {
     double departure = 0;
     double noting = 0;  // variance
     double own = 0;     // variance
 };
 
-std::map<std::string, Noted> by_accession(std::span<const NoteDeparture> notes, double season_sd) {
-    std::map<std::string, Noted> noted;
+std::map<std::string, Observed> by_accession(std::span<const ObservationDeparture> observations,
+                                             double season_sd) {
+    std::map<std::string, Observed> observed;
     std::map<std::string, double> precision;
-    for (const auto& note : notes) {
+    for (const auto& observation : observations) {
         const double expected =
-            std::sqrt(squared(season_sd) + squared(note.own_sd) + squared(note.noting_sd));
-        const double weight = math::slip_weight(note.departure / expected) / squared(note.noting_sd);
-        noted[note.accession].departure += weight * note.departure;
-        noted[note.accession].own = squared(note.own_sd);
-        precision[note.accession] += weight;
+            std::sqrt(squared(season_sd) + squared(observation.own_sd) + squared(observation.noting_sd));
+        const double weight =
+            math::slip_weight(observation.departure / expected) / squared(observation.noting_sd);
+        observed[observation.accession].departure += weight * observation.departure;
+        observed[observation.accession].own = squared(observation.own_sd);
+        precision[observation.accession] += weight;
     }
-    for (auto& [name, told] : noted) {
+    for (auto& [name, told] : observed) {
         told.departure /= precision[name];
         told.noting = std::max(squared(least_noting_sd), 1 / precision[name]);
     }
-    return noted;
+    return observed;
 }
 
 // What a note says beyond the season's luck is the accession's own by own / (own + noting) and slip of the
 // eye by the rest. The luck's own doubt reaches the day by what is not kept; own and noting leave own x
 // noting / sum.
-Moved moved(const Noted& told, double luck, double luck_sd) {
+Moved moved(const Observed& told, double luck, double luck_sd) {
     const double kept = told.own / (told.own + told.noting);
     return {luck + kept * (told.departure - luck), (1 - kept) * luck_sd, std::sqrt(kept * told.noting)};
 }
@@ -50,14 +52,14 @@ Moved moved(const Noted& told, double luck, double luck_sd) {
 }  // namespace
 
 Moved SeasonUpdate::of(const std::string& accession, double own_sd) const {
-    const auto found = noted.find(accession);
-    return found == noted.end() ? Moved{luck, luck_sd, own_sd} : found->second;
+    const auto found = observed.find(accession);
+    return found == observed.end() ? Moved{luck, luck_sd, own_sd} : found->second;
 }
 
 // Each accession tells of the season with the variance of its own departure and noting together; the season's
 // own spread stands for one more that told 0. Means by inverse variance.
-SeasonUpdate update_season(std::span<const NoteDeparture> notes, double season_sd) {
-    const auto told = by_accession(notes, season_sd);
+SeasonUpdate update_season(std::span<const ObservationDeparture> observations, double season_sd) {
+    const auto told = by_accession(observations, season_sd);
     double precision = 1 / squared(season_sd);
     double sum = 0;
     for (const auto& [name, one] : told) {
@@ -68,7 +70,7 @@ SeasonUpdate update_season(std::span<const NoteDeparture> notes, double season_s
     update.luck = sum / precision;
     update.luck_sd = 1 / std::sqrt(precision);
     for (const auto& [name, one] : told) {
-        update.noted.emplace(name, moved(one, update.luck, update.luck_sd));
+        update.observed.emplace(name, moved(one, update.luck, update.luck_sd));
     }
     return update;
 }

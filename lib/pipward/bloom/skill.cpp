@@ -28,12 +28,13 @@ struct Work {
 void step(Work& work) {
     work.done += 1;
     if (work.progress && !work.progress(std::min(1.0, work.done / work.steps))) {
-        throw Error(Trouble::cancelled,
-                    {Level::note, "", "", "", "", say("The scoring of the bloom methods was stopped."), {}});
+        throw Error(
+            Trouble::cancelled,
+            {Level::notice, "", "", "", "", say("The scoring of the bloom methods was stopped."), {}});
     }
 }
 
-bool has_notes(const detail::RowFit& fitted, const detail::FitRow& row) {
+bool has_observations(const detail::RowFit& fitted, const detail::FitRow& row) {
     return fitted.pooled.worth[row.accession] > 0;
 }
 
@@ -48,7 +49,7 @@ void leave_out(Work& work, const detail::FitTable& table, int season, detail::Le
     kept[season] = false;
     const auto fitted = detail::fit_rows(table, detail::rows_in(table, kept));
     for (const auto& row : table.rows) {
-        if (row.season != season || !has_notes(fitted, row)) {
+        if (row.season != season || !has_observations(fitted, row)) {
             continue;
         }
         work.cases.push_back(detail::known_case(table, fitted, row));
@@ -89,7 +90,7 @@ void score_draw(Work& work, const detail::FitTable& table, const std::vector<int
     }
     const auto fitted = detail::fit_rows(table, detail::rows_in(table, learned));
     for (const auto& row : table.rows) {
-        if (tested[row.season] && has_notes(fitted, row)) {
+        if (tested[row.season] && has_observations(fitted, row)) {
             work.cases.push_back(detail::known_case(table, fitted, row));
             work.cases.back().training_seasons = training;
         }

@@ -27,7 +27,7 @@ SkillCase case_of(const FitTable& table, const RowFit& fitted, const FitRow& row
 }
 
 void add_case(SkillScore& score, const SkillCase& scored) {
-    ++score.notes;
+    ++score.observations;
     score.rmse += scored.error * scored.error;
     score.mae += std::abs(scored.error);
     score.bias += scored.error;
@@ -37,7 +37,7 @@ void add_case(SkillScore& score, const SkillCase& scored) {
 }
 
 void finish(SkillScore& score, int seasons) {
-    const double n = score.notes;
+    const double n = score.observations;
     score.seasons = seasons;
     score.rmse = std::sqrt(score.rmse / n);
     for (double* sum :

@@ -9,7 +9,7 @@
 namespace pipward::bloom {
 
 /// One curve ties the stages of bloom together: the share of flowers that have opened is a logistic in
-/// degree-days above 4.5 degrees C (the shape: Whiting, Salazar & Hoogenboom 2015, Acta Hort. 1068), with 10
+/// degree-days above 4.5 °C (the shape: Whiting, Salazar & Hoogenboom 2015, Acta Hort. 1068), with 10
 /// % at -35, half at 0 and the last petals down at +75. The numbers are defaults of ours, common practice, no
 /// source.
 inline constexpr Celsius ladder_base{4.5};

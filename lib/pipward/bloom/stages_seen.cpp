@@ -17,29 +17,29 @@ CelsiusStep whole_steps(double degrees) {
     return offset_step * (std::round(degrees / offset_step.degrees) + 0.0);  // + 0.0: never minus zero
 }
 
-Finding about_note(const BloomNote& note, Level level) {
+Finding about_observation(const BloomObservation& observation, Level level) {
     Finding finding;
     finding.level = level;
-    finding.table = "bloom_note";
-    finding.row = fmt::format("fid {}", note.fid);
+    finding.table = "bloom_observation";
+    finding.row = fmt::format("fid {}", observation.fid);
     return finding;
 }
 
-Finding without_accession(const BloomNote& note) {
-    auto finding = about_note(note, Level::warning);
-    finding.field = note.tree ? "tree" : "accession";
-    finding.value = note.tree.value_or("");
-    finding.message = note.tree ? say("The note's tree is not in the book, or has no accession.")
-                                : say("The note names neither a tree nor an accession.");
-    finding.remedy = say("Give the accession that was seen in bloom; the note is not used.");
+Finding without_accession(const BloomObservation& observation) {
+    auto finding = about_observation(observation, Level::warning);
+    finding.field = observation.tree ? "tree" : "accession";
+    finding.value = observation.tree.value_or("");
+    finding.message = observation.tree ? say("The observed tree is not in the book, or has no accession.")
+                                       : say("The observation names neither a tree nor an accession.");
+    finding.remedy = say("Give the accession that was observed; the observation is not used.");
     return finding;
 }
 
-Finding not_a_bloom_stage(const BloomNote& note) {
-    auto finding = about_note(note, Level::note);
+Finding not_a_bloom_stage(const BloomObservation& observation) {
+    auto finding = about_observation(observation, Level::notice);
     finding.field = "bbch";
-    finding.value = fmt::format("{}", note.bbch.code);
-    finding.message = say("This stage tells too little of bloom and is not used to foretell it.");
+    finding.value = fmt::format("{}", observation.bbch.code);
+    finding.message = say("This stage says too little about bloom and is not used to forecast it.");
     finding.remedy = say("Stages 51 to 69 are used.");
     return finding;
 }
@@ -47,14 +47,14 @@ Finding not_a_bloom_stage(const BloomNote& note) {
 Finding running_backwards(const StageSeen& earlier, const StageSeen& later) {
     Finding finding;
     finding.level = Level::warning;
-    finding.table = "bloom_note";
+    finding.table = "bloom_observation";
     finding.row = fmt::format("fid {}", later.fid);
-    finding.field = "noted_on";
-    finding.value = to_iso(later.noted_on);
-    finding.message = say("Stage {} on {} comes after stage {}, noted on {} (fid {}).", later.stage.code,
+    finding.field = "observed_on";
+    finding.value = to_iso(later.observed_on);
+    finding.message = say("Stage {} on {} comes after stage {}, observed on {} (fid {}).", later.stage.code,
                           later.tree.empty() ? later.accession : later.tree, earlier.stage.code,
-                          to_iso(earlier.noted_on), earlier.fid);
-    finding.remedy = say("Check the dates, the stages and the tree of both notes.");
+                          to_iso(earlier.observed_on), earlier.fid);
+    finding.remedy = say("Check the dates, the stages and the tree of both observations.");
     return finding;
 }
 
@@ -69,20 +69,21 @@ CelsiusStep mean_offset(const std::vector<const Tree*>& trees, const Station& st
     return offset_step * (std::round(steps / static_cast<double>(trees.size())) + 0.0);
 }
 
-std::optional<std::string> noted_accession(const BloomNote& note, const Tree* tree) {
-    return tree != nullptr && tree->accession ? tree->accession : note.accession;
+std::optional<std::string> observed_accession(const BloomObservation& observation, const Tree* tree) {
+    return tree != nullptr && tree->accession ? tree->accession : observation.accession;
 }
 
-CelsiusStep noted_offset(const BloomNote& note, const Tree* tree, const std::string& accession,
-                         const OrchardIndex& book, const Station& station) {
+CelsiusStep observed_offset(const BloomObservation& observation, const Tree* tree,
+                            const std::string& accession, const OrchardIndex& book, const Station& station) {
     return tree != nullptr ? tree_offset(*tree, station)
-                           : mean_offset(book.trees_of(accession, note.noted_on), station);
+                           : mean_offset(book.trees_of(accession, observation.observed_on), station);
 }
 
-std::optional<LadderPlace> noted_place(const BloomNote& note) {
-    auto place = ladder_place(note.bbch);
-    if (place && note.open_percent && note.bbch >= first_bloom && note.bbch <= full_bloom) {
-        place->after_full = ladder_place_of_share({*note.open_percent / 100});
+std::optional<LadderPlace> observed_place(const BloomObservation& observation) {
+    auto place = ladder_place(observation.bbch);
+    if (place && observation.open_percent && observation.bbch >= first_bloom &&
+        observation.bbch <= full_bloom) {
+        place->after_full = ladder_place_of_share({*observation.open_percent / 100});
     }
     return place;
 }
@@ -99,7 +100,7 @@ void add_backwards(Findings& findings, const std::vector<StageSeen>& stages) {
     std::map<SeasonOfTree, const StageSeen*> farthest;
     for (const auto& seen : stages) {
         auto& before = farthest[{seen.tree, seen.accession, seen.season}];
-        if (before != nullptr && before->noted_on < seen.noted_on && seen.stage < before->stage) {
+        if (before != nullptr && before->observed_on < seen.observed_on && seen.stage < before->stage) {
             findings.push_back(running_backwards(*before, seen));
         }
         if (before == nullptr || before->stage <= seen.stage) {
@@ -121,25 +122,26 @@ CelsiusStep tree_offset(const Tree& tree, const Station& station) {
 StagesReport stages_seen(const Orchard& orchard, const Station& station, Hemisphere hemisphere, Day as_of) {
     StagesReport report;
     const OrchardIndex book(orchard);
-    for (const auto& note : orchard.bloom_notes) {
-        if (note.noted_on > as_of) {
+    for (const auto& observation : orchard.bloom_observations) {
+        if (observation.observed_on > as_of) {
             continue;
         }
-        const auto* tree = note.tree ? book.tree(*note.tree) : nullptr;
-        const auto accession = noted_accession(note, tree);
-        const auto place = noted_place(note);
+        const auto* tree = observation.tree ? book.tree(*observation.tree) : nullptr;
+        const auto accession = observed_accession(observation, tree);
+        const auto place = observed_place(observation);
         if (!accession) {
-            report.findings.push_back(without_accession(note));
+            report.findings.push_back(without_accession(observation));
         } else if (!place) {
-            report.findings.push_back(not_a_bloom_stage(note));
+            report.findings.push_back(not_a_bloom_stage(observation));
         } else {
-            report.stages.push_back({note.fid, tree != nullptr ? tree->label : "", *accession,
-                                     noted_offset(note, tree, *accession, book, station),
-                                     season_of(note.noted_on, hemisphere), note.noted_on, note.bbch, *place});
+            report.stages.push_back({observation.fid, tree != nullptr ? tree->label : "", *accession,
+                                     observed_offset(observation, tree, *accession, book, station),
+                                     season_of(observation.observed_on, hemisphere), observation.observed_on,
+                                     observation.bbch, *place});
         }
     }
     std::ranges::sort(report.stages, [](const StageSeen& a, const StageSeen& b) {
-        return std::tie(a.noted_on, a.fid) < std::tie(b.noted_on, b.fid);
+        return std::tie(a.observed_on, a.fid) < std::tie(b.observed_on, b.fid);
     });
     add_backwards(report.findings, report.stages);
     return report;

@@ -117,7 +117,7 @@ Sentence curve_name(detail::Summed summed) {
         case detail::Summed::calendar:
             break;
     }
-    return say("mean day");
+    return say("mean date");
 }
 
 Sentence from_calendar(std::size_t which, const Sentence& curve) {

@@ -53,9 +53,9 @@ UnreadRows unread_in(const Findings& findings);
 /// not taken for missing.
 Findings check_orchard(const Orchard& orchard, Day as_of, const UnreadRows& unread = {});
 
-/// The bloom notes, by fid, that check_orchard() names as too far from the book's usual time of bloom: their
-/// day or stage cannot be right, and nothing should be reckoned from them.
-std::set<std::int64_t> misdated_notes(const Orchard& orchard, Day as_of);
+/// The bloom observations, by fid, that check_orchard() names as too far from the book's usual time of bloom:
+/// their day or stage cannot be right, and nothing should be calculated from them.
+std::set<std::int64_t> misdated_observations(const Orchard& orchard, Day as_of);
 
 /// Replaces whole result tables, all in one short transaction: wholly old or wholly new, whatever happens.
 /// Refuses names that are not result_table_names() of schema.h, and a table of such a name that is not marked
@@ -76,6 +76,9 @@ struct WeatherWritten {
 /// Throws Error (input) with findings where a day cannot be taken, (access) where the book cannot be written;
 /// then nothing was written.
 WeatherWritten write_weather(const std::string& location, const std::vector<WeatherDay>& days,
+                             bool replace_existing);
+/// What write_weather() would do; nothing is written.
+WeatherWritten weigh_weather(const std::string& location, const std::vector<WeatherDay>& days,
                              bool replace_existing);
 
 /// A column of append_rows() that is not a field: the row's geometry as well-known text. For lines and

@@ -60,7 +60,7 @@ FieldForm form_of(Share) {
     return {CellType::number, ColumnRole::share, {}, "share"};
 }
 FieldForm form_of(Celsius) {
-    return {CellType::number, ColumnRole::number, "degrees C"};
+    return {CellType::number, ColumnRole::number, "°C"};
 }
 FieldForm form_of(ChillPortions) {
     return {CellType::number, ColumnRole::number, "chill portions"};

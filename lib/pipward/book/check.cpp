@@ -69,8 +69,8 @@ Finding detail::warning(detail::Whereabouts place, Sentence message, Sentence re
     return finding(Level::warning, std::move(place), std::move(message), std::move(remedy));
 }
 
-Finding detail::note(detail::Whereabouts place, Sentence message, Sentence remedy) {
-    return finding(Level::note, std::move(place), std::move(message), std::move(remedy));
+Finding detail::notice(detail::Whereabouts place, Sentence message, Sentence remedy) {
+    return finding(Level::notice, std::move(place), std::move(message), std::move(remedy));
 }
 
 std::string detail::fid_name(std::int64_t fid) {
@@ -170,7 +170,7 @@ Findings detail::check_orchard(const Orchard& orchard, Day as_of, const UnreadRo
     detail::check_references(orchard, names, schema, findings);
     detail::check_numbers(orchard, schema, findings);
     detail::check_trees(orchard, as_of, findings);
-    detail::check_bloom_notes(book, as_of, findings);
+    detail::check_bloom_observations(book, as_of, findings);
     detail::check_time_of_bloom(orchard, as_of, findings);
     detail::check_weather(orchard, as_of, findings);
     detail::check_warmth(orchard, findings);

@@ -142,11 +142,11 @@ Finding circle(const Path& path, const std::string& met_again, const Sports& spo
             say("Accessions are sports of each other in a circle: {}.", circle_text(first, path.end())),
             say("Clear the field of the one that was there first."));
     }
-    return error({"accession", met_again, "seed_parent, pollen_parent"},
-                 say("The accession is among its own ancestors: {}, each recorded as a child of the "
-                     "next.",
-                     circle_text(first, path.end())),
-                 say("Correct or clear the wrong one of these parents."));
+    return error(
+        {"accession", met_again, "seed_parent, pollen_parent"},
+        say("The accession is among its own ancestors: {}, each recorded as an offspring of the next.",
+            circle_text(first, path.end())),
+        say("Correct or clear the wrong one of these parents."));
 }
 
 /// Goes through a pedigree and tells of every circle in it once.
@@ -230,7 +230,7 @@ void check_blends(const Orchard& orchard, const Names& names, Findings& findings
         constexpr double rounding = 0.015;
         if (blend.complete && blend.sum <= 0.0) {
             findings.push_back(error({"blend", name, "share", fmt::format("{:.3g}", blend.sum)},
-                                     say("By their shares no member has a part in the blend."),
+                                     say("All members of the blend have a share of zero."),
                                      say("Write the shares, or leave all of them out for equal parts.")));
         } else if (blend.complete ? std::abs(blend.sum - 1.0) > rounding : blend.sum > 0.0) {
             findings.push_back(

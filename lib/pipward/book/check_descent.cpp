@@ -29,18 +29,19 @@ void check_age(const CrossGoal& goal, std::string_view field, const std::string&
     const int season = born->second->season.year;
     const Whereabouts place{"cross_goal", goal.code, field, parent};
     if (goal.season.year <= season) {
-        findings.push_back(error(
-            place,
-            say("The parent is younger than its child: it came from cross {} of {}, and this cross is of {}.",
-                born->second->code, season, goal.season.year),
-            say("Correct the parent, the season of one of the crosses, or the parent's name.")));
+        findings.push_back(
+            error(place,
+                  say("The parent is younger than its offspring: it came from cross {} of {}, and this cross "
+                      "is of {}.",
+                      born->second->code, season, goal.season.year),
+                  say("Correct the parent, the season of one of the crosses, or the parent's name.")));
     } else if (goal.season.year < first_flower_of_cross(born->second->season)) {
         findings.push_back(
             warning(place,
                     say("The parent came from cross {} of {}: the earliest known first fruit is three years "
                         "after sowing, in {}.",
                         born->second->code, season, first_flower_of_cross(born->second->season)),
-                    say("Look whether it has flowers; correct the parent or the season if it cannot be.")));
+                    say("Check whether it has flowers; correct the parent or the season if it cannot.")));
     }
 }
 
@@ -53,7 +54,7 @@ void check_ages_of_crosses(const OrchardIndex& book, const Crossed& crossed, Fin
     }
 }
 
-// Trees are grafted anew, so the last planting proves nothing; the first one proves that it was there.
+// Trees are grafted again, so the last planting proves nothing; the first one proves that it was there.
 std::map<std::string, const Tree*> first_trees(const Orchard& orchard) {
     std::map<std::string, const Tree*> first;
     for (const auto& tree : orchard.trees) {
@@ -103,7 +104,7 @@ void check_sports(const OrchardIndex& book, Findings& findings) {
             findings.push_back(warning(
                 {"accession", sport.name, seed ? "seed_parent" : "pollen_parent",
                  seed ? *sport.seed_parent : *sport.pollen_parent},
-                say("It is a sport of {}, which has other parents or none: its own are passed over.",
+                say("It is a sport of {}, which has other parents or none: its own are not used.",
                     original->name),
                 say("Clear its parents and write them with {}; or clear sport_of if it was raised from seed.",
                     original->name)));

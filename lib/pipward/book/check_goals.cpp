@@ -21,9 +21,9 @@ void check_protection(const CrossGoal& goal, const Accession& parent, std::strin
                       Findings& findings) {
     if (parent.protected_until && *parent.protected_until >= as_of) {
         findings.push_back(
-            note({"cross_goal", goal.code, field, parent.name},
-                 say("{} is protected until {}.", parent.name, to_iso(*parent.protected_until)),
-                 say("Check the licence before crossing.")));
+            notice({"cross_goal", goal.code, field, parent.name},
+                   say("{} is protected until {}.", parent.name, to_iso(*parent.protected_until)),
+                   say("Check the licence before crossing.")));
     }
 }
 
@@ -35,9 +35,9 @@ void check_donors(const CrossGoal& goal, const OrchardIndex& book, Day as_of, Fi
         }
         check_protection(goal, *donor, "pollen_parent", as_of, findings);
         if (donor->ploidy == 3) {
-            findings.push_back(note({"cross_goal", goal.code, "pollen_parent", donor->name},
-                                    say("{} is triploid: most of its pollen is bad.", donor->name),
-                                    say("Work more flowers, or use it as neither parent.")));
+            findings.push_back(notice({"cross_goal", goal.code, "pollen_parent", donor->name},
+                                      say("{} is triploid: most of its pollen is not viable.", donor->name),
+                                      say("Pollinate more flowers, or do not use it as a parent.")));
         }
     }
 }
@@ -70,7 +70,7 @@ void check_number(const CrossGoal& goal, Findings& findings) {
     if (goal.seedlings_wanted > many_seedlings) {
         findings.push_back(
             warning({"cross_goal", goal.code, "seedlings_wanted", std::to_string(goal.seedlings_wanted)},
-                    say("So many seedlings are hardly wanted from one cross."),
+                    say("This is an implausible number of seedlings from one cross."),
                     say("Correct the number if it has a digit too many.")));
     }
 }

@@ -76,13 +76,13 @@ void check_writing(std::string_view table, std::string_view field, const std::st
                    Findings& findings) {
     if (has_unseen_characters(name)) {
         findings.push_back(warning({table, name, field, name},
-                                   say("The name holds characters that are not seen, a line end perhaps."),
-                                   say("Type it anew: a name that looks the same will not be found.")));
+                                   say("The name has invisible characters, a line end perhaps."),
+                                   say("Type it again: a name that looks the same will not be found.")));
     }
     if (code_points_of(name).size() > longest_name) {
         findings.push_back(error({table, one_line(name, 40), field, one_line(name, 40)},
                                  say("The name has more than {} characters.", longest_name),
-                                 say("Shorten it, and keep the rest in a note.")));
+                                 say("Shorten it, and keep the rest in a remark.")));
     }
 }
 

@@ -57,7 +57,7 @@ std::optional<Finding> check_outline(const OGRPolygon& area) {
                    {},
                    fmt::format("{:.10g} {:.10g}", faulty->at.east, faulty->at.north),
                    words_of(faulty->fault),
-                   say("Move its corners on the map, or draw it anew.")};
+                   say("Move its corners on the map, or draw it again.")};
 }
 
 }  // namespace pipward::book::detail

@@ -13,7 +13,7 @@ void check_tests(const OrchardIndex& book, Day as_of, Findings& findings) {
                          findings);
         if (test.grains == 0 && test.germinated == 0) {
             findings.push_back(warning({"pollen_test", row, "grains", "0"},
-                                       say("A test in which no grains were counted tells nothing."),
+                                       say("A test in which no grains were counted shows nothing."),
                                        say("Count 100 or more, or remove the test.")));
         }
         if (test.germinated > test.grains) {
@@ -22,8 +22,8 @@ void check_tests(const OrchardIndex& book, Day as_of, Findings& findings) {
                                      say("Correct one of the two numbers.")));
         }
         if (const auto* lot = book.pollen_lot(test.lot)) {
-            check_order({"pollen_test", row, "tested_on", to_iso(test.tested_on)}, lot->gathered_on,
-                        say("The day lies before the lot was gathered, {}.", to_iso(lot->gathered_on)),
+            check_order({"pollen_test", row, "tested_on", to_iso(test.tested_on)}, lot->collected_on,
+                        say("The date lies before the lot was collected, {}.", to_iso(lot->collected_on)),
                         test.tested_on, findings);
         }
     }
@@ -31,11 +31,11 @@ void check_tests(const OrchardIndex& book, Day as_of, Findings& findings) {
 
 void check_lots(const Orchard& orchard, Day as_of, Findings& findings) {
     for (const auto& lot : orchard.pollen_lots) {
-        check_not_future({"pollen_lot", lot.code, "gathered_on", to_iso(lot.gathered_on)}, lot.gathered_on,
+        check_not_future({"pollen_lot", lot.code, "collected_on", to_iso(lot.collected_on)}, lot.collected_on,
                          as_of, findings);
         if (lot.used_up_on) {
-            check_order({"pollen_lot", lot.code, "used_up_on", to_iso(*lot.used_up_on)}, lot.gathered_on,
-                        say("The day lies before the lot was gathered, {}.", to_iso(lot.gathered_on)),
+            check_order({"pollen_lot", lot.code, "used_up_on", to_iso(*lot.used_up_on)}, lot.collected_on,
+                        say("The date lies before the lot was collected, {}.", to_iso(lot.collected_on)),
                         *lot.used_up_on, findings);
         }
     }
@@ -63,9 +63,9 @@ void check_lot_of(const Pollination& work, const OrchardIndex& book, Findings& f
     if (lot == nullptr) {
         return;
     }
-    check_order({"pollination", work.tag, "worked_on", to_iso(work.worked_on)}, lot->gathered_on,
-                say("The day lies before the lot was gathered, {}.", to_iso(lot->gathered_on)),
-                work.worked_on, findings);
+    check_order({"pollination", work.tag, "pollinated_on", to_iso(work.pollinated_on)}, lot->collected_on,
+                say("The date lies before the lot was collected, {}.", to_iso(lot->collected_on)),
+                work.pollinated_on, findings);
     const auto* goal = book.goal(work.cross);
     if (goal != nullptr && !gives_pollen_for(*lot, *goal, book)) {
         findings.push_back(warning({"pollination", work.tag, "lot", *work.lot},
@@ -77,8 +77,8 @@ void check_lot_of(const Pollination& work, const OrchardIndex& book, Findings& f
 
 void check_work(const OrchardIndex& book, Day as_of, Findings& findings) {
     for (const auto& work : book.orchard().pollinations) {
-        check_not_future({"pollination", work.tag, "worked_on", to_iso(work.worked_on)}, work.worked_on,
-                         as_of, findings);
+        check_not_future({"pollination", work.tag, "pollinated_on", to_iso(work.pollinated_on)},
+                         work.pollinated_on, as_of, findings);
         check_tree_of(work, book, findings);
         check_lot_of(work, book, findings);
     }

@@ -69,7 +69,7 @@ void check_extremes(const Days& all, std::string_view field, Celsius WeatherDay:
         findings.push_back(error(
             {"weather_day", span_of(days), field, shared_value(days, temperature)},
             say("On {} of these days stands a temperature that was never measured on earth.", days.size()),
-            say("Remove the days if it is a sign for a missing value, or correct them; "
+            say("Remove the days if it stands for a missing value, or correct them; "
                 "temperatures are in degrees Celsius.")));
         return;
     }

@@ -16,12 +16,13 @@ namespace {
 // The earliest and the latest bloom of one kind of fruit in one orchard lie some six weeks apart over all its
 // years. Common practice, no source.
 constexpr int far_off_days = 60;
-constexpr std::size_t enough_notes = 10;
+constexpr std::size_t enough_observations = 10;
 constexpr int bloom_begins = 57;
 constexpr int bloom_ends = 69;
 
-bool is_of_bloom(const BloomNote& noted, Day as_of) {
-    return noted.bbch.code >= bloom_begins && noted.bbch.code <= bloom_ends && noted.noted_on <= as_of;
+bool is_of_bloom(const BloomObservation& observed, Day as_of) {
+    return observed.bbch.code >= bloom_begins && observed.bbch.code <= bloom_ends &&
+           observed.observed_on <= as_of;
 }
 
 int day_in_season(Day day, Hemisphere hemisphere) {
@@ -30,12 +31,12 @@ int day_in_season(Day day, Hemisphere hemisphere) {
 
 std::optional<int> usual_day(const Orchard& orchard, Hemisphere hemisphere, Day as_of) {
     std::vector<int> days;
-    for (const auto& noted : orchard.bloom_notes) {
-        if (is_of_bloom(noted, as_of)) {
-            days.push_back(day_in_season(noted.noted_on, hemisphere));
+    for (const auto& observed : orchard.bloom_observations) {
+        if (is_of_bloom(observed, as_of)) {
+            days.push_back(day_in_season(observed.observed_on, hemisphere));
         }
     }
-    if (days.size() < enough_notes) {
+    if (days.size() < enough_observations) {
         return std::nullopt;
     }
     return math::middle_value(std::move(days));
@@ -47,42 +48,44 @@ std::optional<int> far_off(Day day, int usual, Hemisphere hemisphere) {
     return std::abs(later) > far_off_days ? std::optional{later} : std::nullopt;
 }
 
-Sentence how_far_the_note(int later) {
-    return later > 0
-               ? say("The note lies about {} days after the book's other notes of bloom; it is not used.",
-                     later)
-               : say("The note lies about {} days before the book's other notes of bloom; it is not used.",
-                     -later);
+Sentence how_far_the_observation(int later) {
+    return later > 0 ? say("The observation lies about {} days after the book's other bloom observations; it "
+                           "is not used.",
+                           later)
+                     : say("The observation lies about {} days before the book's other bloom observations; "
+                           "it is not used.",
+                           -later);
 }
 
 Sentence how_far_the_work(int later) {
-    return later > 0 ? say("The work lies about {} days after the book's other notes of bloom.", later)
-                     : say("The work lies about {} days before the book's other notes of bloom.", -later);
+    return later > 0 ? say("The work lies about {} days after the book's other bloom observations.", later)
+                     : say("The work lies about {} days before the book's other bloom observations.", -later);
 }
 
 struct FarOff {
-    const BloomNote* noted;
+    const BloomObservation* observed;
     int later = 0;  // days
 };
 
-std::vector<FarOff> far_off_notes(const Orchard& orchard, Day as_of) {
+std::vector<FarOff> far_off_observations(const Orchard& orchard, Day as_of) {
     const auto hemisphere = detail::hemisphere_in(orchard);
     const auto usual = usual_day(orchard, hemisphere, as_of);
     std::vector<FarOff> found;
-    for (const auto& noted : orchard.bloom_notes) {
-        const auto later = usual ? far_off(noted.noted_on, *usual, hemisphere) : std::nullopt;
-        if (later && is_of_bloom(noted, as_of)) {
-            found.push_back({&noted, *later});
+    for (const auto& observed : orchard.bloom_observations) {
+        const auto later = usual ? far_off(observed.observed_on, *usual, hemisphere) : std::nullopt;
+        if (later && is_of_bloom(observed, as_of)) {
+            found.push_back({&observed, *later});
         }
     }
     return found;
 }
 
-void check_notes(const Orchard& orchard, Day as_of, Findings& findings) {
-    for (const auto& [noted, later] : far_off_notes(orchard, as_of)) {
+void check_bloom_observations_all(const Orchard& orchard, Day as_of, Findings& findings) {
+    for (const auto& [observed, later] : far_off_observations(orchard, as_of)) {
         findings.push_back(detail::warning(
-            {"bloom_note", detail::fid_name(noted->fid), "noted_on", to_iso(noted->noted_on)},
-            how_far_the_note(later),
+            {"bloom_observation", detail::fid_name(observed->fid), "observed_on",
+             to_iso(observed->observed_on)},
+            how_far_the_observation(later),
             say("Check the date and the stage; a second bloom in autumn is better left out.")));
     }
 }
@@ -91,10 +94,11 @@ void check_work(const Orchard& orchard, Day as_of, Findings& findings) {
     const auto hemisphere = detail::hemisphere_in(orchard);
     const auto usual = usual_day(orchard, hemisphere, as_of);
     for (const auto& work : orchard.pollinations) {
-        const auto later = usual ? far_off(work.worked_on, *usual, hemisphere) : std::nullopt;
+        const auto later = usual ? far_off(work.pollinated_on, *usual, hemisphere) : std::nullopt;
         if (later) {
-            findings.push_back(detail::warning({"pollination", work.tag, "worked_on", to_iso(work.worked_on)},
-                                               how_far_the_work(*later), say("Check the date.")));
+            findings.push_back(
+                detail::warning({"pollination", work.tag, "pollinated_on", to_iso(work.pollinated_on)},
+                                how_far_the_work(*later), say("Check the date.")));
         }
     }
 }
@@ -107,16 +111,16 @@ Hemisphere detail::hemisphere_in(const Orchard& orchard) {
     return placed == orchard.stations.end() ? Hemisphere::north : hemisphere_of(*placed->latitude);
 }
 
-std::set<std::int64_t> misdated_notes(const Orchard& orchard, Day as_of) {
+std::set<std::int64_t> misdated_observations(const Orchard& orchard, Day as_of) {
     std::set<std::int64_t> fids;
-    for (const auto& far_off : far_off_notes(orchard, as_of)) {
-        fids.insert(far_off.noted->fid);
+    for (const auto& far_off : far_off_observations(orchard, as_of)) {
+        fids.insert(far_off.observed->fid);
     }
     return fids;
 }
 
 void detail::check_time_of_bloom(const Orchard& orchard, Day as_of, Findings& findings) {
-    check_notes(orchard, as_of, findings);
+    check_bloom_observations_all(orchard, as_of, findings);
     check_work(orchard, as_of, findings);
 }
 

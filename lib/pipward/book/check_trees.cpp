@@ -41,9 +41,10 @@ void check_days_of(const Tree& tree, Day as_of, Findings& findings) {
 void check_meaning(const Tree& tree, Findings& findings) {
     const bool matters = tree.purpose == TreePurpose::parent || tree.purpose == TreePurpose::pollinizer;
     if (matters && !tree.accession) {
-        findings.push_back(warning({"tree", tree.label, "accession"},
-                                   say("It is not known what this tree is, so its bloom cannot be foreseen."),
-                                   say("Fill in its accession.")));
+        findings.push_back(
+            warning({"tree", tree.label, "accession"},
+                    say("The accession of this tree is not known, so its bloom cannot be forecast."),
+                    say("Fill in its accession.")));
     }
 }
 

@@ -60,9 +60,8 @@ std::vector<double> means_of_others(const Months& months, int year) {
 }
 
 Sentence how_warm(double warmer) {
-    return warmer > 0
-               ? say("The month is {:.1f} degrees C warmer than the same month of other years.", warmer)
-               : say("The month is {:.1f} degrees C colder than the same month of other years.", -warmer);
+    return warmer > 0 ? say("The month is {:.1f} °C warmer than the same month of other years.", warmer)
+                      : say("The month is {:.1f} °C colder than the same month of other years.", -warmer);
 }
 
 }  // namespace
@@ -76,12 +75,12 @@ void check_warmth(const Orchard& orchard, Findings& findings) {
             }
             const double warmer = month.mean() - math::middle_value(others);
             if (std::abs(warmer) > far_off) {
-                findings.push_back(warning(
-                    {"weather_day", fmt::format("{} {}-{:02}", place.station, year, place.month), "t_max_c",
-                     fmt::format("{:.1f}", month.sum_of_highs / month.days)},
-                    how_warm(warmer),
-                    say("Check its temperatures: perhaps they are in degrees Fahrenheit or of another "
-                        "place; then import them anew.")));
+                findings.push_back(
+                    warning({"weather_day", fmt::format("{} {}-{:02}", place.station, year, place.month),
+                             "t_max_c", fmt::format("{:.1f}", month.sum_of_highs / month.days)},
+                            how_warm(warmer),
+                            say("Check its temperatures: perhaps they are in degrees Fahrenheit or of "
+                                "another place; then import them again.")));
             }
         }
     }

@@ -82,44 +82,46 @@ void check_seasons(const std::string& name, const StationWeather& station, Day a
     }
 }
 
-using NotesOfSeasons = std::map<Season, int>;
+using ObservationsOfSeasons = std::map<Season, int>;
 constexpr std::size_t few_seasons = 3;
 
-void tell_without_weather(const NotesOfSeasons& without, Findings& findings) {
+void tell_without_weather(const ObservationsOfSeasons& without, Findings& findings) {
     if (without.size() > few_seasons) {
-        int notes = 0;
+        int observations = 0;
         for (const auto& [season, count] : without) {
-            notes += count;
+            observations += count;
         }
         findings.push_back(
             warning({"weather_day",
                      {},
                      "day",
                      fmt::format("{} to {}", without.begin()->first.year, without.rbegin()->first.year)},
-                    say("There are {} bloom notes of {} seasons without any weather.", notes, without.size()),
+                    say("There are {} bloom observations of {} seasons without any weather.", observations,
+                        without.size()),
                     say("Import the weather of those winters and springs.")));
         return;
     }
     for (const auto& [season, count] : without) {
         findings.push_back(warning(
             {"weather_day", {}, "day", std::to_string(season.year)},
-            count == 1
-                ? say("There is 1 bloom note of season {} but no weather for it.", season.year)
-                : say("There are {} bloom notes of season {} but no weather for it.", count, season.year),
+            count == 1 ? say("There is 1 bloom observation of season {} but no weather for it.", season.year)
+                       : say("There are {} bloom observations of season {} but no weather for it.", count,
+                             season.year),
             say("Import the weather of that winter and spring.")));
     }
 }
 
 // Notes without weather teach nothing about what bloom needs. One of the future is found on its own.
-void check_seasons_of_notes(const Orchard& orchard, Hemisphere hemisphere, Day as_of, Findings& findings) {
+void check_seasons_of_observations(const Orchard& orchard, Hemisphere hemisphere, Day as_of,
+                                   Findings& findings) {
     std::set<Season> with_weather;
     for (const auto& day : orchard.weather) {
         with_weather.insert(season_of(day.day, hemisphere));
     }
-    NotesOfSeasons without;
-    for (const auto& noted : orchard.bloom_notes) {
-        const auto season = season_of(noted.noted_on, hemisphere);
-        if (noted.noted_on <= as_of && !with_weather.contains(season)) {
+    ObservationsOfSeasons without;
+    for (const auto& observed : orchard.bloom_observations) {
+        const auto season = season_of(observed.observed_on, hemisphere);
+        if (observed.observed_on <= as_of && !with_weather.contains(season)) {
             ++without[season];
         }
     }
@@ -140,7 +142,7 @@ void check_weather(const Orchard& orchard, Day as_of, Findings& findings) {
         check_seasons(name, station, as_of, findings);
     }
     if (!orchard.weather.empty()) {
-        check_seasons_of_notes(orchard, stations.begin()->second.hemisphere, as_of, findings);
+        check_seasons_of_observations(orchard, stations.begin()->second.hemisphere, as_of, findings);
     }
 }
 

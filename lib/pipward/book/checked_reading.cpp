@@ -32,11 +32,12 @@ Day present_of(const Orchard& orchard, Day as_of) {
 }
 
 void leave_out_misdated(Orchard& orchard, Day present) {
-    const auto misdated = misdated_notes(orchard, present);
-    std::erase_if(orchard.bloom_notes, [&](const BloomNote& note) { return misdated.contains(note.fid); });
+    const auto misdated = misdated_observations(orchard, present);
+    std::erase_if(orchard.bloom_observations,
+                  [&](const BloomObservation& remark) { return misdated.contains(remark.fid); });
 }
 
-constexpr std::array<std::string_view, 3> weather_tables{"station", "weather_day", "bloom_note"};
+constexpr std::array<std::string_view, 3> weather_tables{"station", "weather_day", "bloom_observation"};
 
 struct CheckedReading {
     BookReading reading;
@@ -95,8 +96,8 @@ BookReading read_checked_without_weather(const std::string& location, Day as_of,
 
 BookReading read_trees(const std::string& location) {
     return read_what_can_be(location,
-                            {"block", "tree_row", "tree", "accession", "blend", "bloom_note", "cross_goal",
-                             "pollination", "trait_score"},
+                            {"block", "tree_row", "tree", "accession", "blend", "bloom_observation",
+                             "cross_goal", "pollination", "trait_score"},
                             &Orchard::trees);
 }
 

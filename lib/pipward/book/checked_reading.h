@@ -12,10 +12,10 @@ namespace pipward::book {
 /// Told the share of the whole work that is done, 0 to 1, and what is being done. May throw to stop it.
 using ReadingStep = std::function<void(double share, const Sentence& doing)>;
 
-/// The book, read and checked by its rules as seen from a day; bloom notes that the rules find misdated are
-/// left out. What was written down after that day is no mistake as long as the weather record goes on to it
-/// without a gap of more than 400 days. Throws Error: (input) carrying every finding where any is an error,
-/// (access).
+/// The book, read and checked by its rules as seen from a day; bloom observations that the rules find
+/// misdated are left out. What was written down after that day is no mistake as long as the weather record
+/// goes on to it without a gap of more than 400 days. Throws Error: (input) carrying every finding where any
+/// is an error, (access).
 BookReading read_checked(const std::string& location, Day as_of, const ReadingStep& step = {});
 
 /// The same for work that asks nothing of bloom and weather: findings about those tables are left out.

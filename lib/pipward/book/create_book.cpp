@@ -9,6 +9,7 @@
 #include "pipward/book/detail/layers.h"
 #include "pipward/book/detail/ogr_session.h"
 #include "pipward/book/detail/relations.h"
+#include "pipward/book/detail/schema_version.h"
 #include "pipward/book/detail/with_schema.h"
 
 namespace pipward::book::detail {
@@ -115,6 +116,7 @@ void create_all(Session& session, const BookForm& form) {
     if (!session.server) {
         write_relations(session, form.schema);
     }
+    detail::write_version(session, detail::our_version);
 }
 
 void create_in_transaction(Session& session, const BookForm& form) {

@@ -11,7 +11,8 @@
 
 #include "pipward/book/book.h"
 
-/// Single entries into the tables that people fill in: a stage seen at a tree, a branch worked, fruit picked
+/// Single entries into the tables that people fill in: a stage seen at a tree, a branch worked, fruit
+/// harvested
 /// ... Each is judged against the whole book before it is written, and can be taken back.
 namespace pipward::book {
 
@@ -24,8 +25,8 @@ struct Entry {
 /// The tables that take entries.
 std::span<const std::string_view> entry_tables();
 
-/// What it says, for people: "Bloom note: tree LO-04-07, noted on 2026-05-12, BBCH stage 61 (about 10 % of
-/// flowers open)".
+/// What it says, for people: "Bloom observation: tree LO-04-07, noted on 2026-05-12, BBCH stage 61 (about 10
+/// % of flowers open)".
 Sentence in_words(const Entry& entry);
 
 /// Everything that is wrong or doubtful about the entry, seen against the book as it is: cells that the
@@ -52,7 +53,7 @@ struct AddedRow {
 /// What it says, for people, as in_words() of the entry.
 Sentence in_words(const AddedRow& row);
 
-/// How an added row is named: "bloom_note/412".
+/// How an added row is named: "bloom_observation/412".
 std::string name_of(const AddedRow& row);
 
 /// What became of an entry that was written.

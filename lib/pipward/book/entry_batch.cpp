@@ -29,7 +29,7 @@ std::optional<std::size_t> entry_numbered(const std::string& row) {
 Findings said_of(const Orchard& orchard, Day as_of) {
     const OrchardIndex book(orchard);
     Findings findings;
-    detail::check_bloom_notes(book, as_of, findings);
+    detail::check_bloom_observations(book, as_of, findings);
     detail::check_time_of_bloom(orchard, as_of, findings);
     detail::check_pollen(book, as_of, findings);
     detail::check_seed(book, as_of, findings);
@@ -59,11 +59,11 @@ void judge_only(const Rows& rows, const Orchard& orchard, Findings& findings) {
 }
 
 void judge_alone(const Orchard& row, const Orchard& orchard, Findings& findings) {
-    judge_only(row.bloom_notes, orchard, findings);
+    judge_only(row.bloom_observations, orchard, findings);
     judge_only(row.pollinations, orchard, findings);
     judge_only(row.fruits, orchard, findings);
     judge_only(row.seed_lots, orchard, findings);
-    judge_only(row.sprout_counts, orchard, findings);
+    judge_only(row.germination_counts, orchard, findings);
     judge_only(row.trait_scores, orchard, findings);
 }
 

@@ -86,7 +86,7 @@ void judge_day(Judgement& judgement) {
     if (day_of(judgement) > judgement.as_of) {
         judgement.findings.push_back(
             error(judgement.at(column), say("The day is still to come on {}.", to_iso(judgement.as_of)),
-                  say("Note what was seen on the day or before it; correct the day.")));
+                  say("Record what was seen on the day or before it; correct the date.")));
     }
 }
 

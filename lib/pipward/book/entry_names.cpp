@@ -27,7 +27,7 @@ Sentence nearest_names(const std::string& name, const detail::Named& named) {
 
 Sentence remedy_for(const std::string& name, const detail::Named& named, detail::KnownNames& known) {
     if (named.unread) {
-        return say("Perhaps it is a row of {} that could not be read: mend those first.", named.table);
+        return say("Perhaps it is a row of {} that could not be read: correct those first.", named.table);
     }
     const auto key = std::pair{std::string(named.table), name};
     const auto told = known.remedies.find(key);

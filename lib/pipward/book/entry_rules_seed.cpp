@@ -65,19 +65,20 @@ void check_seeds(const SeedLot& lot, const std::vector<std::string>& tags, const
     if (!tags.empty() && sound && lot.seeds > *sound) {
         findings.push_back(warning({"seed_lot", lot.code, "seeds", std::to_string(lot.seeds)},
                                    say("Only {} sound seeds were counted in the fruit of its tags.", *sound),
-                                   say("Count again, or note the fruit first.")));
+                                   say("Count again, or record the fruit first.")));
     }
 }
 
-void check_growing(const SproutCount& count, const SproutCount& other, Findings& findings) {
-    const bool fewer = count.counted_on > other.counted_on && count.sprouted < other.sprouted;
-    const bool more = count.counted_on < other.counted_on && count.sprouted > other.sprouted;
+void check_growing(const GerminationCount& count, const GerminationCount& other, Findings& findings) {
+    const bool fewer = count.counted_on > other.counted_on && count.germinated < other.germinated;
+    const bool more = count.counted_on < other.counted_on && count.germinated > other.germinated;
     const bool twice = count.counted_on == other.counted_on;
     if (fewer || more || twice) {
-        findings.push_back(warning({"sprout_count", new_row, "sprouted", std::to_string(count.sprouted)},
-                                   say("On {} {} had sprouted; the count is of all so far.",
-                                       to_iso(other.counted_on), other.sprouted),
-                                   say("Count all that ever sprouted, and one count a day.")));
+        findings.push_back(
+            warning({"germination_count", new_row, "germinated", std::to_string(count.germinated)},
+                    say("On {} {} had germinated; the count is cumulative.", to_iso(other.counted_on),
+                        other.germinated),
+                    say("Count all seeds germinated so far, with one count per day.")));
     }
 }
 
@@ -91,16 +92,16 @@ void judge(const SeedLot& lot, const Orchard& orchard, Findings& findings) {
     check_seeds(lot, tags, orchard, findings);
 }
 
-void judge(const SproutCount& count, const Orchard& orchard, Findings& findings) {
-    for (const auto& other : orchard.sprout_counts) {
+void judge(const GerminationCount& count, const Orchard& orchard, Findings& findings) {
+    for (const auto& other : orchard.germination_counts) {
         if (other.lot == count.lot) {
             check_growing(count, other, findings);
         }
     }
     const auto* lot = first_named(orchard.seed_lots, &SeedLot::code, count.lot);
-    if (lot != nullptr && lot->cold_from && count.counted_on < *lot->cold_from) {
-        findings.push_back(warning({"sprout_count", new_row, "counted_on", to_iso(count.counted_on)},
-                                   say("The seed went into the cold only on {}.", to_iso(*lot->cold_from)),
+    if (lot != nullptr && lot->stratified_from && count.counted_on < *lot->stratified_from) {
+        findings.push_back(warning({"germination_count", new_row, "counted_on", to_iso(count.counted_on)},
+                                   say("Stratification began only on {}.", to_iso(*lot->stratified_from)),
                                    say("Correct one of the two days.")));
     }
 }

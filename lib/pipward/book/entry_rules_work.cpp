@@ -12,13 +12,13 @@ namespace {
 // Most apples have 5 cells of 2 ovules, some cultivars up to 30 seeds (Jackson, Biology of Apples and Pears,
 // 2003, chapter 2).
 constexpr int most_seeds_of_a_fruit = 30;
-// Seed is sound some time before the day that a book gives it; picking earlier than this costs seed. Common
+// Seed is sound some time before the day that a book gives it; harvest earlier than this costs seed. Common
 // practice, no source.
-constexpr int early_pick_days = 14;
+constexpr int early_harvest_days = 14;
 
 void check_season_of(const Pollination& work, const CrossGoal& goal, const Orchard& orchard,
                      Findings& findings) {
-    const auto season = season_of(work.worked_on, hemisphere_in(orchard));
+    const auto season = season_of(work.pollinated_on, hemisphere_in(orchard));
     if (season != goal.season) {
         findings.push_back(
             warning({"pollination", work.tag, "cross", work.cross},
@@ -28,24 +28,24 @@ void check_season_of(const Pollination& work, const CrossGoal& goal, const Orcha
 }
 
 void check_store_of(const Pollination& work, const PollenLot& lot, Findings& findings) {
-    if (lot.used_up_on && work.worked_on > *lot.used_up_on) {
+    if (lot.used_up_on && work.pollinated_on > *lot.used_up_on) {
         findings.push_back(warning({"pollination", work.tag, "lot", lot.code},
                                    say("The lot was used up on {}.", to_iso(*lot.used_up_on)),
                                    say("Correct the lot, or the day on which it was used up.")));
     }
 }
 
-void check_seeds_of(const Fruit& picked, Findings& findings) {
-    const int seeds = picked.seeds_sound.value_or(0) + picked.seeds_empty.value_or(0);
-    if (seeds > most_seeds_of_a_fruit * picked.fruits) {
+void check_seeds_of(const Fruit& harvested, Findings& findings) {
+    const int seeds = harvested.seeds_sound.value_or(0) + harvested.seeds_empty.value_or(0);
+    if (seeds > most_seeds_of_a_fruit * harvested.fruits) {
         findings.push_back(warning({"fruit", new_row, "seeds_sound", std::to_string(seeds)},
-                                   say("{} fruits do not hold {} seeds: ten each is usual, {} the most.",
-                                       picked.fruits, seeds, most_seeds_of_a_fruit),
+                                   say("{} fruits cannot have {} seeds: ten each is usual, {} the maximum.",
+                                       harvested.fruits, seeds, most_seeds_of_a_fruit),
                                    say("Count again.")));
     }
 }
 
-void check_ripeness(const Fruit& picked, const Pollination& work, const Orchard& orchard,
+void check_ripeness(const Fruit& harvested, const Pollination& work, const Orchard& orchard,
                     Findings& findings) {
     const auto* goal = first_named(orchard.goals, &CrossGoal::code, work.cross);
     const auto* mother =
@@ -53,13 +53,13 @@ void check_ripeness(const Fruit& picked, const Pollination& work, const Orchard&
     if (mother == nullptr || !mother->seed_ripe_days) {
         return;
     }
-    const int days = picked.picked_on - work.worked_on;
-    if (days >= 0 && days + early_pick_days < *mother->seed_ripe_days) {
+    const int days = harvested.harvested_on - work.pollinated_on;
+    if (days >= 0 && days + early_harvest_days < *mother->seed_ripe_days) {
         findings.push_back(
-            warning({"fruit", new_row, "picked_on", to_iso(picked.picked_on)},
-                    say("Picked {} days after the work, but seed of {} is ripe after about {}.", days,
+            warning({"fruit", new_row, "harvested_on", to_iso(harvested.harvested_on)},
+                    say("Harvested {} days after pollination, but seed of {} is ripe after about {}.", days,
                         mother->name, *mother->seed_ripe_days),
-                    say("Leave the fruit in store until its pips are brown, or correct the day.")));
+                    say("Store the fruit until its seeds are brown, or correct the date.")));
     }
 }
 
@@ -73,8 +73,8 @@ void check_standing(const Whereabouts& place, const std::string& label, Day day,
 }  // namespace
 
 void judge(const Pollination& work, const Orchard& orchard, Findings& findings) {
-    check_standing({"pollination", work.tag, "worked_on", to_iso(work.worked_on)}, work.tree, work.worked_on,
-                   orchard, findings);
+    check_standing({"pollination", work.tag, "pollinated_on", to_iso(work.pollinated_on)}, work.tree,
+                   work.pollinated_on, orchard, findings);
     if (const auto* goal = first_named(orchard.goals, &CrossGoal::code, work.cross)) {
         check_season_of(work, *goal, orchard, findings);
     }
@@ -83,15 +83,15 @@ void judge(const Pollination& work, const Orchard& orchard, Findings& findings) 
         check_store_of(work, *lot, findings);
     }
     if (work.flowers == 0) {
-        findings.push_back(warning({"pollination", work.tag, "flowers", "0"}, say("No flowers were worked."),
-                                   say("Correct the number.")));
+        findings.push_back(warning({"pollination", work.tag, "flowers", "0"},
+                                   say("No flowers were pollinated."), say("Correct the number.")));
     }
 }
 
-void judge(const Fruit& picked, const Orchard& orchard, Findings& findings) {
-    check_seeds_of(picked, findings);
-    if (const auto* work = first_named(orchard.pollinations, &Pollination::tag, picked.tag)) {
-        check_ripeness(picked, *work, orchard, findings);
+void judge(const Fruit& harvested, const Orchard& orchard, Findings& findings) {
+    check_seeds_of(harvested, findings);
+    if (const auto* work = first_named(orchard.pollinations, &Pollination::tag, harvested.tag)) {
+        check_ripeness(harvested, *work, orchard, findings);
     }
 }
 

@@ -31,7 +31,7 @@ using KnownWords = std::vector<KnownWord>;
 std::string field_word(std::string_view name);
 
 /// A heading without the unit that may stand in brackets behind it, as field_word() leaves it: "Cold at
-/// (degrees C)" is "coldat".
+/// (°C)" is "coldat".
 std::string heading_word(std::string_view heading);
 
 /// Adds words of one language behind those that are there.

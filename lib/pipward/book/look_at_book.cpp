@@ -1,10 +1,10 @@
 // SPDX-License-Identifier: MIT
 #include <ogrsf_frmts.h>
 
-#include "pipward/book/detail/dress_rows.h"
 #include "pipward/book/detail/results.h"
+#include "pipward/book/detail/style_stamps.h"
 #include "pipward/book/detail/transaction.h"
-#include "pipward/book/dressing.h"
+#include "pipward/book/map_style.h"
 #include "pipward/book/schema.h"
 
 namespace pipward::book {
@@ -64,7 +64,7 @@ BookLook look_at_book(const std::string& location) {
             }
         }
         look_at_crs(session, look);
-        look.dressed = detail::carries_our_dress(session);
+        look.styled = detail::carries_our_style(session);
     });
     return look;
 }

@@ -10,7 +10,7 @@ namespace {
 
 Sentence remedy_for(const std::string& name, const Named& named) {
     if (named.unread) {
-        return say("Perhaps it is a row of {} that could not be read: mend those first.", named.table);
+        return say("Perhaps it is a row of {} that could not be read: correct those first.", named.table);
     }
     const auto meant = likely_name(name, named.all());
     return meant.empty() ? say("Add the {}, or correct the name.", named.what)
@@ -118,7 +118,7 @@ void tell_of_empty_tables(const UnansweredTables& unanswered, Findings& findings
             findings.push_back(error({table},
                                      say("The table is empty, yet there are rows of {} that refer to it.",
                                          fmt::format("{}", fmt::join(referring.tables, ", "))),
-                                     say("Fill it in, or fetch its rows from a backup.")));
+                                     say("Fill it in, or restore its rows from a backup.")));
         }
     }
 }

@@ -28,7 +28,7 @@ Table rows_to_add(std::span<const TreeRow> rows) {
     table.shape.columns = {
         {"block", CellType::text, "", "", ""},        {"name", CellType::text, "", "", ""},
         {"spacing_m", CellType::number, "m", "", ""}, {"first_position", CellType::whole, "", "", ""},
-        {"note", CellType::text, "", "", ""},         {std::string(wkt_column), CellType::text, "", "", ""}};
+        {"remark", CellType::text, "", "", ""},       {std::string(wkt_column), CellType::text, "", "", ""}};
     for (const auto& row : rows) {
         Row made;
         made.cells.resize(table.shape.columns.size());
@@ -38,7 +38,7 @@ Table rows_to_add(std::span<const TreeRow> rows) {
             made.cells[2] = row.spacing->value;
         }
         made.cells[3] = std::int64_t{row.first_position};
-        made.cells[4] = cell(row.note);
+        made.cells[4] = cell(row.remark);
         if (row.line.size() > 1) {
             made.cells[5] = wkt_of(row);
         }
@@ -69,14 +69,14 @@ CellEdit placed(const Tree& tree, const std::string& block, const std::string& r
 }
 
 RowRemoval removal_of(const Tree& tree) {
-    return {"tree", tree.fid, tree.label, {{"label", tree.label}, {"note", cell(tree.note)}}};
+    return {"tree", tree.fid, tree.label, {{"label", tree.label}, {"remark", cell(tree.remark)}}};
 }
 
 RowRemoval removal_of(const Accession& accession) {
     return {"accession",
             accession.fid,
             accession.name,
-            {{"name", accession.name}, {"note", cell(accession.note)}}};
+            {{"name", accession.name}, {"remark", cell(accession.remark)}}};
 }
 
 }  // namespace pipward::book

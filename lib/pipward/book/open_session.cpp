@@ -41,7 +41,7 @@ Error not_opened(const std::string& path, const std::string& said) {
         return detail::access_error(
             path,
             with_words(say("This is no GeoPackage: it is damaged, encrypted, or something else."), said),
-            say("Name the .gpkg file of the book, or fetch it from a backup."));
+            say("Name the .gpkg file of the book, or restore it from a backup."));
     }
     if (kind.find("GeoPackage") == std::string::npos) {
         return detail::access_error(
@@ -50,7 +50,7 @@ Error not_opened(const std::string& path, const std::string& said) {
                 "tables."));
     }
     return detail::access_error(path, with_words(say("The GeoPackage cannot be opened."), said),
-                                say("If it is damaged, fetch it from a backup."));
+                                say("If it is damaged, restore it from a backup."));
 }
 
 void refuse_what_is_no_file(const std::string& path) {
@@ -66,7 +66,7 @@ void refuse_what_is_no_file(const std::string& path) {
     if (status->st_size == 0) {
         throw detail::access_error(
             path, say("The file is empty (0 bytes)."),
-            say("Fetch it from a backup, or remove it and make a book with book-new."));
+            say("Restore it from a backup, or remove it and make a book with book-new."));
     }
 }
 

@@ -29,7 +29,7 @@ Finding about_table(const BookTable& table, Level level, Sentence message, Sente
 Sentence what_fails(CellType type) {
     switch (type) {
         case CellType::whole:
-            return say("This is no whole number, or one too large for the column.");
+            return say("This is no integer, or one too large for the column.");
         case CellType::number:
             return say("This is no number.");
         case CellType::day:
@@ -45,7 +45,7 @@ Sentence what_fails(CellType type) {
 Sentence what_fits(CellType type) {
     switch (type) {
         case CellType::whole:
-            return say("Write a whole number.");
+            return say("Write an integer.");
         case CellType::number:
             return say("Write a number with a decimal point.");
         case CellType::day:
@@ -55,13 +55,13 @@ Sentence what_fits(CellType type) {
         case CellType::text:
             break;
     }
-    return say("Write it anew as plain text (UTF-8).");
+    return say("Write it again as plain text (UTF-8).");
 }
 
 Sentence what_fits_or_nothing(CellType type) {
     switch (type) {
         case CellType::whole:
-            return say("Write a whole number, or clear the cell.");
+            return say("Write an integer, or clear the cell.");
         case CellType::number:
             return say("Write a number with a decimal point, or clear the cell.");
         case CellType::day:
@@ -71,7 +71,7 @@ Sentence what_fits_or_nothing(CellType type) {
         case CellType::text:
             break;
     }
-    return say("Write it anew as plain text (UTF-8), or clear the cell.");
+    return say("Write it again as plain text (UTF-8), or clear the cell.");
 }
 
 Sentence what_to_write(const BookColumn& column) {
@@ -150,7 +150,7 @@ class TableReader {
     std::map<std::int64_t, StrangeRow> strange_;
 };
 
-// A view may never end, and rows without a number of their own cannot be told apart.
+// A view may never end, and rows without a number of their own cannot be distinguished.
 bool TableReader::is_readable() {
     if (session_.server) {
         return true;
@@ -164,8 +164,7 @@ bool TableReader::is_readable() {
         return false;
     }
     if (layer_.GetFIDColumn()[0] == '\0') {
-        findings_.push_back(about_table(table_, Level::error,
-                                        say("The table has no whole-number primary key."),
+        findings_.push_back(about_table(table_, Level::error, say("The table has no integer primary key."),
                                         say("Copy its rows into the table of a new book.")));
         return false;
     }
@@ -185,14 +184,14 @@ bool TableReader::find_fields() {
     }
     report_missing(Level::error, needed,
                    say("The table lacks columns that it needs; none of its rows was read."));
-    report_missing(Level::note, others, say("The table lacks columns; their values count as unknown."));
+    report_missing(Level::notice, others, say("The table lacks columns; their values count as unknown."));
     return needed.empty();
 }
 
 void TableReader::report_missing(Level level, const std::string& columns, Sentence message) {
     if (!columns.empty()) {
         auto finding =
-            about_table(table_, level, std::move(message), say("Add them; docs/book.md tells their types."));
+            about_table(table_, level, std::move(message), say("Add them; docs/book.md lists their types."));
         finding.field = columns;
         findings_.push_back(std::move(finding));
     }
@@ -233,12 +232,12 @@ std::optional<Finding> TableReader::check_place(const OGRGeometry* geometry) con
     if (table_.geometry == GeometryKind::none) {
         return std::nullopt;
     }
-    auto finding = about_table(table_, Level::error, {}, say("Draw it anew."));
+    auto finding = about_table(table_, Level::error, {}, say("Draw it again."));
     finding.field =
         layer_.GetGeometryColumn() == nullptr ? "" : const_cast<OGRLayer&>(layer_).GetGeometryColumn();
     if (geometry == nullptr || geometry->IsEmpty() != 0) {
         finding.level = table_.needs_place ? Level::error : Level::warning;
-        finding.message = say("It has no place on the map, or one that cannot be read.");
+        finding.message = say("It has no location on the map, or one that cannot be read.");
         finding.remedy = say("Draw it on the map.");
         return finding;
     }
@@ -300,7 +299,7 @@ void TableReader::report_damage(const Sentence& extent, const std::string& said)
         said.empty() ? say("The table could be read only in part: {}.", extent)
                      : say("The table could be read only in part: {}; the database says: {}.", extent, said);
     findings_.push_back(
-        about_table(table_, Level::error, message, say("The file is damaged: fetch it from a backup.")));
+        about_table(table_, Level::error, message, say("The file is damaged: restore it from a backup.")));
 }
 
 void TableReader::read_rows(const std::function<void(const BookRow&)>& use) {

@@ -6,7 +6,7 @@
 namespace pipward::book::detail {
 namespace {
 
-constexpr std::string_view mark = "Result of Pipward, replaced when it is computed anew. ";
+constexpr std::string_view mark = "Result of Pipward, replaced when it is computed again. ";
 
 }  // namespace
 

@@ -10,12 +10,12 @@ namespace pipward::book {
 
 Schema book_tables() {
     using namespace detail;
-    static const std::vector<BookTable> tables{block_table(),      tree_row_table(),    station_table(),
-                                               accession_table(),  blend_table(),       tree_table(),
-                                               bloom_note_table(), weather_day_table(), cross_goal_table(),
-                                               pollen_lot_table(), pollen_test_table(), pollination_table(),
-                                               fruit_table(),      seed_lot_table(),    sprout_count_table(),
-                                               seed_out_table(),   trait_score_table()};
+    static const std::vector<BookTable> tables{
+        block_table(),      tree_row_table(),   station_table(),           accession_table(),
+        blend_table(),      tree_table(),       bloom_observation_table(), weather_day_table(),
+        cross_goal_table(), pollen_lot_table(), pollen_test_table(),       pollination_table(),
+        fruit_table(),      seed_lot_table(),   germination_count_table(), seed_withdrawal_table(),
+        trait_score_table()};
     return tables;
 }
 
@@ -45,8 +45,8 @@ const BookColumn* find_column(const BookTable& table, std::string_view name) {
 
 std::span<const std::string_view> result_table_names() {
     static constexpr std::array<std::string_view, 10> names{
-        "bloom_window", "bloom_model",  "bloom_skill", "cross_outlook", "pollen_task",
-        "field_task",   "row_position", "tree_number", "first_fruit",   "clock_day"};
+        "bloom_window", "bloom_model",  "bloom_skill", "cross_outlook",  "pollen_task",
+        "field_task",   "row_position", "tree_number", "first_fruiting", "chill_heat_day"};
     return names;
 }
 

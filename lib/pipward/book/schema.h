@@ -15,8 +15,9 @@
 #include "pipward/value/finding.h"
 
 /// The schema of the orchard book as data, each column bound to the field of the record that it fills.
-/// Creation, reading and writing, checks, pick lists, adoption by heading and the documentation all come from
-/// these tables: a column is added in its group of tables (schema_*.cpp) and in its record, nowhere else.
+/// Creation, reading and writing, checks, value lists, adoption by heading and the documentation all come
+/// from these tables: a column is added in its group of tables (schema_*.cpp) and in its record, nowhere
+/// else.
 namespace pipward::book {
 
 /// What the rows of a table are on the map.
@@ -45,7 +46,7 @@ struct FieldDomain {
     std::string_view name;           ///< as columns call it
     std::string_view description;    ///< for people
     CellType type = CellType::text;  ///< of `choices` or of `low` and `high`
-    std::vector<Choice> choices;     ///< in the order of pick lists; empty for a range
+    std::vector<Choice> choices;     ///< in the order of value lists; empty for a range
     double low = 0;                  ///< in the column's unit; not looked at where there are choices
     double high = 0;                 ///< in the column's unit; no_upper_end for none
 };
@@ -135,10 +136,11 @@ struct BookTable {
     std::vector<BookColumn> columns;    ///< without number and geometry, in the book's order
     Sentence
         row_words{};  ///< one row in the middle of a sentence: "pollen lot"; empty where none refers to it
-    Sentence entry_words{};     ///< what a single entry is called: "Bloom note"; empty where it takes none
-    bool takes_layers = false;  ///< rows may come from a layer of the user's own
-    bool needs_place = false;   ///< a row without a place on the map is of no use
-    bool long_series = false;   ///< rows by the thousand, which nobody looks at one by one
+    Sentence
+        entry_words{};  ///< what a single entry is called: "Bloom observation"; empty where it takes none
+    bool takes_layers = false;      ///< rows may come from a layer of the user's own
+    bool needs_place = false;       ///< a row without a place on the map is of no use
+    bool long_series = false;       ///< rows by the thousand, which nobody looks at one by one
     std::string_view day_column{};  ///< when it was seen or done; empty where rows have no such day
     BoundRecords records{};         ///< how they are reached
 };

@@ -22,7 +22,7 @@ Finding wrong(const BookColumn& column, const Cell& value, Sentence message, Sen
 Sentence words_for(CellType type) {
     switch (type) {
         case CellType::whole:
-            return say("a whole number");
+            return say("an integer");
         case CellType::number:
             return say("a number");
         case CellType::day:

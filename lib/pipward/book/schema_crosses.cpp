@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: MIT
-// From the wanted cross to the picked fruit: goals, pollen and its tests, flowers worked, fruit.
+// From the wanted cross to the harvested fruit: goals, pollen and its tests, flowers pollinated, fruit.
 #include "pipward/book/detail/schema_groups.h"
 
 namespace pipward::book::detail {
@@ -32,7 +32,7 @@ BookTable cross_goal_table() {
                          .known_as(english, {"pollen parent", "father", "male parent", "male"})
                          .known_as(german, {"Vater", "Vatersorte"}),
                      column(&CrossGoal::seedlings_wanted, "seedlings_wanted", "Seedlings wanted",
-                            "How many seedlings shall stand at the end.")
+                            "Number of seedlings wanted.")
                          .within("wanted")
                          .known_as(english, {"seedlings wanted", "seedlings", "wanted"})
                          .known_as(german, {"Sämlinge", "Saemlinge"}),
@@ -40,19 +40,19 @@ BookTable cross_goal_table() {
                          .within("priority")
                          .known_as(english, {"priority", "rank"})
                          .known_as(german, {"Rang", "Dringlichkeit"}),
-                     note_column(&CrossGoal::note)}});
+                     remark_column(&CrossGoal::remark)}});
 }
 
 BookTable pollen_lot_table() {
     return bound_table<PollenLot>(
         {.name = "pollen_lot",
          .title = "Pollen lots",
-         .description = "Pollen gathered and kept.",
+         .description = "Pollen collected and stored.",
          .rows = &Orchard::pollen_lots,
          .key = {"code"},
          .row_words = say("pollen lot"),
          .columns = {
-             column(&PollenLot::code, "code", "Code", "What stands on the vial.")
+             column(&PollenLot::code, "code", "Code", "Code on the vial.")
                  .known_as(english, {"code", "lot", "pollen lot"})
                  .known_as(german, {"Pollenpartie", "Partie"}),
              column(&PollenLot::donor, "donor", "Donor", "The accession or blend that the pollen is of.")
@@ -60,11 +60,11 @@ BookTable pollen_lot_table() {
                  .or_to({"blend", "name"}, say("accession or blend"))
                  .known_as(english, {"donor", "pollen donor", "accession", "variety"})
                  .known_as(german, {"Spender", "Sorte"}),
-             column(&PollenLot::gathered_on, "gathered_on", "Gathered on",
-                    "Day on which the flowers were gathered.")
-                 .known_as(english, {"gathered on", "collected on", "date"})
+             column(&PollenLot::collected_on, "collected_on", "Collected on",
+                    "Date on which the flowers were collected.")
+                 .known_as(english, {"collected on", "collected on", "date"})
                  .known_as(german, {"gesammelt", "gesammelt am", "Datum"}),
-             column(&PollenLot::flowers, "flowers", "Flowers", "Number of flowers gathered.")
+             column(&PollenLot::flowers, "flowers", "Flowers", "Number of flowers collected.")
                  .within("count")
                  .known_as(english, {"flowers"})
                  .known_as(german, {"Blüten", "Blueten"}),
@@ -72,7 +72,7 @@ BookTable pollen_lot_table() {
                  .within("mass_mg")
                  .known_as(english, {"mass", "weight"})
                  .known_as(german, {"Masse", "Gewicht"}),
-             column(&PollenLot::store, "store", "Store", "Where it is kept.")
+             column(&PollenLot::store, "store", "Store", "Where it is stored.")
                  .within("pollen_store")
                  .known_as(english, {"store", "kept in"})
                  .known_as(german, {"Lager", "Lagerung"}),
@@ -85,7 +85,7 @@ BookTable pollen_lot_table() {
              column(&PollenLot::used_up_on, "used_up_on", "Used up on", "Day on which none was left.")
                  .known_as(english, {"used up on", "used up"})
                  .known_as(german, {"verbraucht", "verbraucht am"}),
-             note_column(&PollenLot::note)}});
+             remark_column(&PollenLot::remark)}});
 }
 
 BookTable pollen_test_table() {
@@ -99,7 +99,7 @@ BookTable pollen_test_table() {
                          .refers_to({"pollen_lot", "code"})
                          .known_as(english, {"lot", "pollen lot", "vial"})
                          .known_as(german, {"Pollenpartie", "Partie"}),
-                     column(&PollenTest::tested_on, "tested_on", "Tested on", "Day of the test.")
+                     column(&PollenTest::tested_on, "tested_on", "Tested on", "Date of the test.")
                          .known_as(english, {"tested on", "date", "day"})
                          .known_as(german, {"Datum", "Tag"}),
                      column(&PollenTest::grains, "grains", "Grains", "Grains counted.")
@@ -116,29 +116,29 @@ BookTable pollination_table() {
     return bound_table<Pollination>(
         {.name = "pollination",
          .title = "Pollinations",
-         .description = "Flowers worked, by tag.",
+         .description = "Flowers pollinated, by tag.",
          .rows = &Orchard::pollinations,
          .key = {"tag"},
          .row_words = say("pollination tag"),
          .entry_words = say("Pollination"),
          .columns = {
-             column(&Pollination::tag, "tag", "Tag", "What stands on the tag at the branch.")
+             column(&Pollination::tag, "tag", "Tag", "Code on the tag at the branch.")
                  .known_as(english, {"tag", "tag no", "branch tag"})
                  .known_as(german, {"Anhänger", "Anhaenger", "Etikett"}),
              column(&Pollination::cross, "cross", "Cross", "Code of the cross.")
                  .refers_to({"cross_goal", "code"})
                  .known_as(english, {"cross", "cross code", "cross no"})
                  .known_as(german, {"Kreuzung", "Kreuzungsnummer"}),
-             column(&Pollination::tree, "tree", "Tree", "The tree worked, a tree of the seed parent.")
+             column(&Pollination::tree, "tree", "Tree", "The tree pollinated, a tree of the seed parent.")
                  .refers_to({"tree", "label"})
                  .known_as(english, {"tree", "tree label", "tree no"})
                  .known_as(german, {"Baum", "Baumnummer", "Baum-Nr."}),
-             column(&Pollination::worked_on, "worked_on", "Worked on", "Day of the work.")
-                 .known_as(english, {"worked on", "pollinated on", "date", "day"})
+             column(&Pollination::pollinated_on, "pollinated_on", "Pollinated on", "Date of the pollination.")
+                 .known_as(english, {"pollinated on", "pollinated on", "date", "day"})
                  .known_as(german, {"bestäubt am", "bestaeubt am", "Datum", "Tag"}),
-             column(&Pollination::flowers, "flowers", "Flowers", "Number of flowers worked.")
+             column(&Pollination::flowers, "flowers", "Flowers", "Number of flowers pollinated.")
                  .within("count")
-                 .known_as(english, {"flowers", "flowers worked"})
+                 .known_as(english, {"flowers", "flowers pollinated"})
                  .known_as(german, {"Blüten", "Blueten"}),
              column(&Pollination::lot, "lot", "Pollen lot", "The pollen used, where it came from a lot.")
                  .refers_to({"pollen_lot", "code"})
@@ -148,22 +148,22 @@ BookTable pollination_table() {
                  .within("pass")
                  .known_as(english, {"pass", "round"})
                  .known_as(german, {"Durchgang"}),
-             note_column(&Pollination::note)}});
+             remark_column(&Pollination::remark)}});
 }
 
 BookTable fruit_table() {
     return bound_table<Fruit>(
         {.name = "fruit",
          .title = "Fruit",
-         .description = "Fruit picked from tagged branches, and the seed in it.",
+         .description = "Fruit harvested from tagged branches, and the seed in it.",
          .rows = &Orchard::fruits,
-         .entry_words = say("Pick"),
+         .entry_words = say("Harvest"),
          .columns = {column(&Fruit::tag, "tag", "Tag", "The tag of the pollination.")
                          .refers_to({"pollination", "tag"})
                          .known_as(english, {"tag", "tag no", "branch tag"})
                          .known_as(german, {"Anhänger", "Anhaenger", "Etikett"}),
-                     column(&Fruit::picked_on, "picked_on", "Picked on", "Day of picking.")
-                         .known_as(english, {"picked on", "harvested on", "date", "day"})
+                     column(&Fruit::harvested_on, "harvested_on", "Harvested on", "Date of harvest.")
+                         .known_as(english, {"harvested on", "harvested on", "date", "day"})
                          .known_as(german, {"geerntet am", "gepflückt am", "gepflueckt am", "Datum", "Tag"}),
                      column(&Fruit::fruits, "fruits", "Fruits", "Number of fruits.")
                          .within("count")
@@ -177,7 +177,7 @@ BookTable fruit_table() {
                          .within("count")
                          .known_as(english, {"empty seeds", "flat seeds", "hollow seeds"})
                          .known_as(german, {"leere Samen", "taube Samen", "taube Kerne"}),
-                     note_column(&Fruit::note)}});
+                     remark_column(&Fruit::remark)}});
 }
 
 }  // namespace pipward::book::detail

@@ -16,13 +16,13 @@ BookTable block_table() {
          .key = {"name"},
          .row_words = say("block"),
          .takes_layers = true,
-         .columns = {column(&Block::name, "name", "Name", "Name of the block, as people say it.")
+         .columns = {column(&Block::name, "name", "Name", "Name of the block, as it is called.")
                          .known_as(english,
                                    {"name", "block", "block name", "plot", "plot name", "field", "field name",
                                     "parcel", "quarter", "section", "orchard", "label", "code"})
                          .known_as(german, {"Quartier", "Parzelle", "Feld"})
                          .known_as(english, {"id"}),
-                     note_column(&Block::note)}});
+                     remark_column(&Block::remark)}});
 }
 
 BookTable tree_row_table() {
@@ -58,7 +58,7 @@ BookTable tree_row_table() {
                  .known_as(english,
                            {"first position", "first pos", "first", "start", "start position", "first tree"})
                  .known_as(german, {"erste Position"}),
-             note_column(&TreeRow::note)}});
+             remark_column(&TreeRow::remark)}});
 }
 
 BookTable station_table() {
@@ -98,7 +98,7 @@ BookTable weather_day_table() {
                          .known_as(german, {"Tag", "Datum"}),
                      column(&WeatherDay::t_min, "t_min_c", "Lowest", "Lowest air temperature of the day."),
                      column(&WeatherDay::t_max, "t_max_c", "Highest", "Highest air temperature of the day."),
-                     column(&WeatherDay::source, "source", "Source", "Measured or forecast.")
+                     column(&WeatherDay::source, "source", "Source", "Observed or forecast.")
                          .within("weather_source")
                          .initially("'observed'")}});
 }

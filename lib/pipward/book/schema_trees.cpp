@@ -79,11 +79,11 @@ Columns need_columns() {
             .within("seed_ripe_days")
             .known_as(english, {"seed ripe days", "seed ripe after", "days to ripe seed"})
             .in_passports("REMARKS"),
-        column(&Accession::chill, "chill_portions", "Chill need",
+        column(&Accession::chill, "chill_portions", "Chill requirement",
                "Winter chill that its buds need, where it is known from elsewhere.")
             .on_tab(say("Breeding"))
             .within("chill_portions")
-            .known_as(english, {"chill portions", "chill need", "chill requirement", "chilling",
+            .known_as(english, {"chill portions", "chill requirement", "chill requirement", "chilling",
                                 "chilling requirement"})
             .in_passports("REMARKS"),
         column(&Accession::protected_until, "protected_until", "Protected until",
@@ -92,13 +92,13 @@ Columns need_columns() {
             .known_as(english, {"protected until", "protection", "PBR until", "rights until", "licence until",
                                 "license until"})
             .in_passports("REMARKS"),
-        note_column(&Accession::note).in_passports("REMARKS"),
+        remark_column(&Accession::remark).in_passports("REMARKS"),
     };
 }
 
 Columns accession_columns() {
     Columns columns{
-        column(&Accession::name, "name", "Name", "Name of the accession, as it stands on tags.")
+        column(&Accession::name, "name", "Name", "Name of the accession, as on labels.")
             .on_tab(say("Accession"))
             .known_as(english, {"name", "accession", "accession name", "variety", "cultivar", "variety name",
                                 "cultivar name", "genotype", "selection", "clone", "cv"})
@@ -106,7 +106,7 @@ Columns accession_columns() {
             .known_as(french, {"variété"})
             .known_as(english, {"label", "code"})
             .in_passports("ACCENAME"),
-        column(&Accession::kind, "kind", "Kind", "What sort of accession it is.")
+        column(&Accession::kind, "kind", "Kind", "Kind of the accession.")
             .within("accession_kind")
             .known_as(english, {"kind", "accession kind", "type", "sort", "class", "status"})
             .known_as(german, {"Typ"})
@@ -166,7 +166,7 @@ BookTable tree_table() {
          .row_words = say("tree"),
          .takes_layers = true,
          .columns = {
-             column(&Tree::label, "label", "Label", "What stands on the tree's tag.")
+             column(&Tree::label, "label", "Label", "The tree's label.")
                  .on_tab(say("Tree"))
                  .known_as(english,
                            {"label", "tree label", "tag", "tree tag", "tree number", "tree no", "tree nr",
@@ -186,19 +186,19 @@ BookTable tree_table() {
                  .known_as(french, {"variété"})
                  .known_as(german, {"Akzession"}),
              column(&Tree::block, "block", "Block", "The block that it stands in.")
-                 .on_tab(say("Place"))
+                 .on_tab(say("Location"))
                  .refers_to({"block", "name"})
                  .known_as(english, {"block", "plot", "field", "parcel", "quarter", "section", "orchard"})
                  .known_as(german, {"Quartier", "Parzelle", "Feld"})
                  .known_as(french, {"parcelle"}),
              column(&Tree::row, "row", "Row", "The row within the block.")
-                 .on_tab(say("Place"))
+                 .on_tab(say("Location"))
                  .refers_to({.table = "tree_row", .column = "name", .within = "block"})
                  .known_as(english, {"row", "tree row", "row number", "row no", "row nr", "line"})
                  .known_as(german, {"Reihe", "Reihen-Nr.", "Reihennummer"})
                  .known_as(french, {"rang"}),
-             column(&Tree::position, "position", "Position", "Place in the row, counted in its direction.")
-                 .on_tab(say("Place"))
+             column(&Tree::position, "position", "Position", "Position in the row, counted in its direction.")
+                 .on_tab(say("Location"))
                  .within("position")
                  .known_as(english, {"position", "pos", "tree position", "position no", "pos no", "pos nr",
                                      "place", "place in row", "spot", "slot"})
@@ -208,29 +208,30 @@ BookTable tree_table() {
                  .known_as(english, {"rootstock", "stock", "rstock", "RS", "understock"})
                  .known_as(german, {"Unterlage"})
                  .known_as(french, {"porte-greffe"}),
-             column(&Tree::planted_on, "planted_on", "Planted on", "Day of planting.")
+             column(&Tree::planted_on, "planted_on", "Planted on", "Date of planting.")
                  .known_as(english, {"planted on", "planted", "planting date", "date planted", "plant date",
                                      "planting", "planting day"})
                  .known_as(german, {"gepflanzt", "Pflanzdatum", "Pflanzung", "Pflanztag"})
                  .known_as(french, {"planté", "planté le"}),
-             column(&Tree::removed_on, "removed_on", "Removed on", "Day of removal; unknown while it stands.")
+             column(&Tree::removed_on, "removed_on", "Removed on",
+                    "Date of removal; unknown while it stands.")
                  .known_as(english, {"removed on", "removed", "removal date", "date removed", "grubbed",
                                      "grubbed on", "dead on", "felled"})
                  .known_as(german, {"gerodet", "Rodung", "Rodungsdatum", "entfernt"})
                  .known_as(french, {"arraché"}),
-             column(&Tree::purpose, "purpose", "Purpose", "What the tree is kept for.")
+             column(&Tree::purpose, "purpose", "Purpose", "Purpose of the tree.")
                  .shown_before("rootstock")
                  .within("tree_purpose")
                  .initially("'other'")
                  .known_as(english, {"purpose", "use", "usage", "role", "function", "tree type"})
                  .known_as(german, {"Zweck", "Nutzung"}),
              column(&Tree::placed_by, "placed_by", "Placed by", "How its place on the map was found.")
-                 .on_tab(say("Place"))
+                 .on_tab(say("Location"))
                  .within("placed_by")
                  .known_as(english,
                            {"placed by", "place method", "survey method", "position source", "measured by"}),
              column(&Tree::accuracy, "accuracy_m", "Accuracy", "Likely error of its place.")
-                 .on_tab(say("Place"))
+                 .on_tab(say("Location"))
                  .within("accuracy_m")
                  .known_as(english, {"accuracy m", "accuracy", "precision", "hacc", "horizontal accuracy",
                                      "GNSS accuracy", "GPS accuracy"})
@@ -238,12 +239,12 @@ BookTable tree_table() {
              column(&Tree::elevation, "elevation_m", "Elevation",
                     "Height above sea level; where unknown, the point's third coordinate, else the "
                     "station's.")
-                 .on_tab(say("Place"))
+                 .on_tab(say("Location"))
                  .within("elevation_m")
                  .known_as(english, {"elevation m", "elevation", "elev", "altitude", "alt", "height",
                                      "height m", "masl"})
                  .known_as(german, {"Hoehe", "Höhe", "Seehoehe", "Seehöhe", "Meereshoehe", "Meereshöhe"}),
-             note_column(&Tree::note)}});
+             remark_column(&Tree::remark)}});
 }
 
 }  // namespace pipward::book::detail

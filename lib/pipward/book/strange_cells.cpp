@@ -11,7 +11,7 @@ namespace {
 constexpr int longest_text = 100000;  // characters; a note is not a book
 
 // SQL that is true where the cell is not what its declared type promises. SQLite takes 2024-06-31 as it
-// stands until it has to reckon with it, hence '+0 days'.
+// stands until it has to assume it, hence '+0 days'.
 std::string condition(const OGRFieldDefn& field) {
     const auto name = quoted_name(field.GetNameRef());
     switch (field.GetType()) {

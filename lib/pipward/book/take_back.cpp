@@ -22,10 +22,10 @@ void judge_unchanged(OGRLayer& layer, const AddedRow& row, Findings& findings) {
     const auto now = detail::content_of(layer, row);
     if (!now) {
         findings.push_back(
-            kept(row, say("The row is not in the book any more."), say("Nothing need be taken back.")));
+            kept(row, say("The row is not in the book any more."), say("Nothing needs to be undone.")));
     } else if (*now != row.content) {
-        findings.push_back(kept(row, say("The row was changed since it was noted; it was not touched."),
-                                say("Look at it in a GIS and remove it there, if it is wrong.")));
+        findings.push_back(kept(row, say("The row was changed after it was recorded; it was left as it is."),
+                                say("Check it in a GIS and remove it there, if it is wrong.")));
     }
 }
 
@@ -57,7 +57,7 @@ void judge_references(detail::Session& session, const AddedRow& row, Findings& f
             if (name && refers(session, table, column, *name)) {
                 findings.push_back(
                     kept(row, say("Rows of {} refer to {} by now; it was not touched.", table.name, *name),
-                         say("Take those back first.")));
+                         say("Undo those first.")));
             }
         }
     }

@@ -7,6 +7,7 @@
 #include <algorithm>
 #include <thread>
 
+#include "pipward/book/detail/schema_version.h"
 #include "pipward/book/detail/triggers.h"
 
 namespace pipward::book {
@@ -60,6 +61,7 @@ void change_once(const std::string& location, const std::vector<std::string>& ta
     auto session = detail::open_session(location, detail::Purpose::writing);
     try {
         take_lock(session, wait);
+        detail::expect_our_version(session, location);
         detail::refuse_foreign_triggers(session, location, tables);
         work(session);
         commit(session);
@@ -82,10 +84,9 @@ Error not_written(const std::string& location, const detail::OgrTrouble& trouble
         said.find("unable to open database file") != std::string::npos) {
         return detail::may_not_write(location);
     }
-    return detail::access_error(
-        location, say("The book could not be written: {}.", said),
-        say("Nothing was changed. Check that there is room on the disk and that the file is whole "
-            "(book-check)."));
+    return detail::access_error(location, say("The book could not be written: {}.", said),
+                                say("Nothing was changed. Check that there is room on the disk and that the "
+                                    "file is intact (book-check)."));
 }
 
 Error not_read(const std::string& location, const detail::OgrTrouble& trouble) {
@@ -94,7 +95,7 @@ Error not_read(const std::string& location, const detail::OgrTrouble& trouble) {
                                     say("Try again in a moment."));
     }
     return detail::access_error(location, say("The book could not be read: {}.", trouble.what()),
-                                say("If the file is damaged, fetch it from a backup."));
+                                say("If the file is damaged, restore it from a backup."));
 }
 
 // Tries again while the trouble is a lock and time is left; then `give_up` makes the Error.
@@ -128,6 +129,7 @@ void detail::look_into_book(const std::string& location, Patience patience,
         patience,
         [&](milliseconds) {
             auto session = detail::open_session(location, detail::Purpose::reading);
+            detail::expect_our_version(session, location);
             work(session);
         },
         [&](const detail::OgrTrouble& trouble) { return not_read(location, trouble); });

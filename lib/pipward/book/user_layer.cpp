@@ -43,7 +43,7 @@ void add_geometry(const OGRGeometry* geometry, UserFeature feature, UserLayer& l
     } else if (kind == wkbPolygon && wanted == Wanted::rows) {
         add_area(*geometry->toPolygon(), std::move(feature), layer);
     } else if (no_place) {
-        layer.findings.push_back(left_out(layer, feature.name, say("It has no place on the map.")));
+        layer.findings.push_back(left_out(layer, feature.name, say("It has no location on the map.")));
     } else if (kind == wkbPoint) {
         if (const auto point = detail::to_map_point(geometry)) {
             feature.points = {*point};
@@ -171,7 +171,7 @@ void add_texts(const OGRFeature& source, UserFeature& feature, UserLayer& layer,
                                       name,
                                       {},
                                       say("The text has letters that are not UTF-8."),
-                                      say("Save the layer anew with the encoding UTF-8.")});
+                                      say("Save the layer again with the encoding UTF-8.")});
         }
     }
 }
@@ -210,7 +210,7 @@ UserLayer read(const std::string& file, const std::string& layer, Wanted wanted)
         throw detail::access_error(
             shown_location(file),
             say("The layer could be read only in part: {}", messages.failures_since(before)),
-            say("The file is damaged: fetch it anew."));
+            say("The file is damaged: get it again."));
     }
     return result;
 }
@@ -267,7 +267,7 @@ void add_row(UserLayer& layer, UserFeature feature, const std::string& wkt) {
                                   feature.name,
                                   {},
                                   wkt,
-                                  say("This is no well-known text of a place."),
+                                  say("This is no well-known text of a location."),
                                   say("Correct it, or remove the column.")});
     }
     add_geometry(owned.get(), std::move(feature), layer, Wanted::rows);

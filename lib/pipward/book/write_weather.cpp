@@ -76,7 +76,7 @@ void expect_station(detail::Session& session, const std::string& location, const
         throw Error(
             Trouble::input,
             detail::error(at(day, "station", day.station), say("The book has no station of this name."),
-                          say("Add the station first, with its place and elevation.")));
+                          say("Add the station first, with its location and elevation.")));
     }
 }
 
@@ -112,25 +112,25 @@ void add_day(detail::Session& session, OGRLayer& layer, const WeatherDay& day) {
     detail::expect_success(session, before, layer.CreateFeature(&feature) != OGRERR_NONE, "CreateFeature");
 }
 
-bool replace_day(detail::Session& session, OGRLayer& layer, OGRFeature& stored, const WeatherDay& day) {
-    const OGRFeatureUniquePtr renewed(stored.Clone());
-    fill(*renewed, day);
-    if (renewed->Equal(&stored) != 0) {
-        return false;
-    }
-    const auto before = session.messages->failures();
-    detail::expect_success(session, before, layer.SetFeature(renewed.get()) != OGRERR_NONE, "SetFeature");
-    return true;
+OGRFeatureUniquePtr renewed(const OGRFeature& stored, const WeatherDay& day) {
+    OGRFeatureUniquePtr feature(stored.Clone());
+    fill(*feature, day);
+    return feature;
 }
 
-/// What was measured takes the place of what was foretold.
+void replace_day(detail::Session& session, OGRLayer& layer, OGRFeature& feature) {
+    const auto before = session.messages->failures();
+    detail::expect_success(session, before, layer.SetFeature(&feature) != OGRERR_NONE, "SetFeature");
+}
+
+/// What was measured takes the place of what was forecast.
 bool supersedes(const WeatherDay& day, const OGRFeature& stored) {
     return day.source == WeatherSource::observed &&
            stored.GetFieldAsString("source") == to_word(WeatherSource::forecast);
 }
 
 WeatherWritten write_days(detail::Session& session, const std::string& location,
-                          const std::vector<WeatherDay>& days, bool replace_existing) {
+                          const std::vector<WeatherDay>& days, bool replace_existing, bool write) {
     expect_station(session, location, days.front());
     auto& layer = layer_named(session, location, "weather_day");
     const auto stored = stored_days(session, layer, days.front().station);
@@ -138,14 +138,19 @@ WeatherWritten write_days(detail::Session& session, const std::string& location,
     for (const auto& day : days) {
         const auto found = stored.find(day.day);
         if (found == stored.end()) {
-            add_day(session, layer, day);
+            if (write) {
+                add_day(session, layer, day);
+            }
             ++written.added;
-        } else if ((replace_existing || supersedes(day, *found->second)) &&
-                   replace_day(session, layer, *found->second, day)) {
-            ++written.replaced;
-        } else {
-            ++written.unchanged;
+            continue;
         }
+        const auto feature = renewed(*found->second, day);
+        const bool replaces =
+            (replace_existing || supersedes(day, *found->second)) && feature->Equal(found->second.get()) == 0;
+        if (replaces && write) {
+            replace_day(session, layer, *feature);
+        }
+        ++(replaces ? written.replaced : written.unchanged);
     }
     return written;
 }
@@ -160,7 +165,20 @@ WeatherWritten write_weather(const std::string& location, const std::vector<Weat
     check_days(days);
     WeatherWritten written;
     detail::change_book(location, {"weather_day"}, default_patience, [&](detail::Session& session) {
-        written = write_days(session, location, days, replace_existing);
+        written = write_days(session, location, days, replace_existing, true);
+    });
+    return written;
+}
+
+WeatherWritten weigh_weather(const std::string& location, const std::vector<WeatherDay>& days,
+                             bool replace_existing) {
+    if (days.empty()) {
+        return {};
+    }
+    check_days(days);
+    WeatherWritten written;
+    detail::look_into_book(location, default_patience, [&](detail::Session& session) {
+        written = write_days(session, location, days, replace_existing, false);
     });
     return written;
 }

@@ -5,7 +5,7 @@
 
 namespace pipward::clock {
 
-/// One where the hour lies between 0 and 7.2 degrees C, both included, else none. Weinberger 1950, Proc.
+/// One where the hour lies between 0 and 7.2 °C, both included, else none. Weinberger 1950, Proc.
 /// Amer. Soc. Hort. Sci. 56:122-128, Bennett 1949 (from memory); the definition in Xue et al. 2016, Am. J.
 /// Plant Sci. 7:1407.
 ChillingHours chilling_hours(Celsius hour);

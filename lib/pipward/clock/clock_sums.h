@@ -12,7 +12,7 @@ namespace pipward::clock {
 
 /// Every clock's running sum at the end of one day, counted from the first day given.
 struct ClockSums {
-    ChillingHours chilling_hours;        ///< hours between 0 and 7.2 degrees C
+    ChillingHours chilling_hours;        ///< hours between 0 and 7.2 °C
     UtahUnits utah_units;                ///< plain running sum, may be negative
     ChillPortions chill_portions;        ///< Dynamic Model; a completed portion is seldom exactly 1
     std::optional<DegreeDays> gdd_mean;  ///< none where the mean method does not know the cut-off

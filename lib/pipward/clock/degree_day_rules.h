@@ -20,7 +20,7 @@ struct CurveAbove {
 /// The three cut-offs as sums of areas above the thresholds.
 DegreeDays cut_off_degree_days(const Thresholds& thresholds, CurveAbove lower, CurveAbove upper);
 
-/// What of a day's curve lies above a threshold, degrees C.
+/// What of a day's curve lies above a threshold, °C.
 using CurveMethod = CurveAbove (*)(DayRange day, double threshold);
 
 /// A day by one curve, its order looked at first.

@@ -5,7 +5,7 @@
 #include "pipward/value/quantity.h"
 #include "pipward/value/word.h"
 
-/// Degree-days of one day from its extremes, by every method the trade uses. Unit: degrees C x days.
+/// Degree-days of one day from its extremes, by every method the trade uses. Unit: °C x days.
 /// Every function throws Error (input) where a minimum lies above its maximum or a lower threshold above its
 /// upper one, or where any of them is not a number.
 namespace pipward::clock {

@@ -11,10 +11,10 @@ namespace pipward::clock {
 /// The Dynamic Model of chill (Fishman, Erez & Couvillon 1987, J. Theor. Biol. 124:473 and 126:309;
 /// Erez, Fishman, Linsley-Noakes & Allan 1990, Acta Hort. 276:165).
 /// A running state: feed it one hourly reading after another, without gaps, from the start of a season.
-/// Its constants were published for kelvin = degrees C + 273, not 273.15.
+/// Its constants were published for kelvin = °C + 273, not 273.15.
 class DynamicModel {
   public:
-    /// One hour at `temperature`, within -40..50 degrees C. Returns the portion completed in this hour,
+    /// One hour at `temperature`, within -40..50 °C. Returns the portion completed in this hour,
     /// usually zero.
     ChillPortions hour(Celsius temperature);
     ChillPortions total() const { return total_; }  ///< completed since the start; never falls

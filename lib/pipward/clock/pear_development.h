@@ -8,9 +8,9 @@
 /// and the heat stage begins where the chill stage ends.
 namespace pipward::clock {
 
-/// Above 0 and up to 12 degrees C, else none. Range 0..0.00134.
+/// Above 0 and up to 12 °C, else none. Range 0..0.00134.
 Share pear_chill_rate(Celsius hour);
-/// At every temperature; two curves that meet (within 3 %) at 20 degrees C.
+/// At every temperature; two curves that meet (within 3 %) at 20 °C.
 Share pear_heat_rate(Celsius hour);
 
 }  // namespace pipward::clock

@@ -8,7 +8,7 @@ namespace pipward::clock {
 namespace {
 
 struct UtahClass {
-    double below;  ///< degrees C, the edge itself belongs to the next class
+    double below;  ///< °C, the edge itself belongs to the next class
     double units;
 };
 

@@ -9,7 +9,7 @@
 namespace pipward::clock {
 
 /// Chill units of one hour, -1..1. Richardson, Seeley & Walker 1974, HortScience 9:331-332 (from memory).
-/// Classes hold their lower edge, not their upper one: below 1.4 degrees C none, from 1.4 a half, from 2.5
+/// Classes hold their lower edge, not their upper one: below 1.4 °C none, from 1.4 a half, from 2.5
 /// one, from 9.2 a half, from 12.5 none, from 16 minus a half up to and including 65 degrees F (18.33), above
 /// it minus one. These edges agree with every whole Fahrenheit degree of the original and with its Celsius
 /// table to the tenth, but for 18.1 to 18.3, which that table rounds away.

@@ -113,7 +113,7 @@ int served_by_lot(const WayOutlook& way, const PollenNeed& need, const LotLedger
 
 void take_from_lot(WayOutlook& way, const PollenNeed& need, LotLedger& taken) {
     if (!way.lot->flowers_left) {
-        way.sentences.push_back(say("The book does not tell how much is in it: weigh it first."));
+        way.sentences.push_back(say("Its amount is not in the book: weigh it first."));
     }
     taken[way.lot->lot->code] += donor_flowers(way, need, way.row.flowers);
 }
@@ -130,10 +130,11 @@ void follow_rest(std::vector<WayOutlook>& ways, WayOutlook& lot, PollenNeed rest
     auto* other = simplest_of_the_best(ways);
     const bool helps = other != nullptr && other->row.chance.value >= worth_working;
     const int all = lot.row.flowers + rest.flowers;
-    lot.sentences.push_back(helps ? say("It serves {} of {} flowers; the rest by the way \"{}\".",
-                                        lot.row.flowers, all, way_text(other->row.way))
-                                  : say("It serves {} of {} flowers; the rest cannot be had by another way.",
-                                        lot.row.flowers, all));
+    lot.sentences.push_back(
+        helps ? say("It is enough for {} of {} flowers; the rest by the way \"{}\".", lot.row.flowers, all,
+                    way_text(other->row.way))
+              : say("It is enough for {} of {} flowers; the rest cannot be obtained in another way.",
+                    lot.row.flowers, all));
     if (helps) {
         follow(ways, *other, rest, lots);
     }
@@ -202,18 +203,20 @@ Verdict capped(Verdict verdict, const WayOutlook& way, const PollenNeed& need) {
 }
 
 void finish(WayOutlook& way, const PollenNeed& need) {
-    if (need.worked > 0) {
-        way.sentences.push_back(need.flowers > 0 ? say("{} flowers are worked already, {} are left to do.",
-                                                       need.worked, need.flowers)
-                                                 : say("All flowers are worked already ({}).", need.worked));
+    if (need.pollinated > 0) {
+        way.sentences.push_back(
+            need.flowers > 0
+                ? say("{} flowers are pollinated already, {} are left to do.", need.pollinated, need.flowers)
+                : say("All flowers are pollinated already ({}).", need.pollinated));
     }
     if (too_many(need)) {
-        way.sentences.push_back(need.trees == 1 ? say("{} flowers on one tree are more than can be worked: "
-                                                      "add trees, or spread the cross over several springs.",
-                                                      need.flowers)
-                                                : say("{} flowers on {} trees are more than can be worked: "
-                                                      "add trees, or spread the cross over several springs.",
-                                                      need.flowers, need.trees));
+        way.sentences.push_back(need.trees == 1
+                                    ? say("{} flowers on one tree are more than can be pollinated: add "
+                                          "trees, or divide the cross between several springs.",
+                                          need.flowers)
+                                    : say("{} flowers on {} trees are more than can be pollinated: add "
+                                          "trees, or divide the cross between several springs.",
+                                          need.flowers, need.trees));
     }
     way.row.verdict = capped(verdict_of(way.row.chance, need.triploid), way, need);
     if (way.row.verdict == Verdict::impossible) {

@@ -10,13 +10,14 @@
 namespace pipward::cross::detail {
 namespace {
 
-// So many flowers are worked on one tree before a second is taken; bags are hung within so many days before
-// the first flower opens and may stay on for so many days after the last petal. Common practice, no source.
+// So many flowers are pollinated on one tree before a second is taken; bags are hung within so many days
+// before the first flower opens and may stay on for so many days after the last petal. Common practice, no
+// source.
 constexpr int flowers_a_tree = 100;
 constexpr int bagging_days = 7;
 constexpr int unbagging_days = 14;
 
-struct WorkedTree {
+struct PollinatedTree {
     bloom::TreeBloom bloom;
     int flowers = 0;
 };
@@ -89,15 +90,15 @@ int flowers_of(const GoalPlan& plan) {
     return most;
 }
 
-std::vector<WorkedTree> worked_trees(const std::vector<bloom::TreeBloom>& trees, int flowers) {
+std::vector<PollinatedTree> pollinated_trees(const std::vector<bloom::TreeBloom>& trees, int flowers) {
     const int wanted = (flowers + flowers_a_tree - 1) / flowers_a_tree;
     const int count = std::clamp(wanted, 1, static_cast<int>(trees.size()));
-    std::vector<WorkedTree> worked;
-    worked.reserve(count);
+    std::vector<PollinatedTree> pollinated;
+    pollinated.reserve(count);
     for (int i = 0; i < count; ++i) {
-        worked.push_back({trees[i], flowers / count + (i < flowers % count ? 1 : 0)});
+        pollinated.push_back({trees[i], flowers / count + (i < flowers % count ? 1 : 0)});
     }
-    return worked;
+    return pollinated;
 }
 
 Sentence pollen_of(const WayOutlook& way) {
@@ -113,8 +114,8 @@ Sentence pollen_of(const WayOutlook& way) {
         case PollenWay::kept_from_last_year:
             break;
     }
-    return way.row.store == Store::freezer ? say("gathered this spring, freezer")
-                                           : say("gathered this spring, refrigerator");
+    return way.row.store == Store::freezer ? say("collected this spring, freezer")
+                                           : say("collected this spring, refrigerator");
 }
 
 Sentence pollen_text(const GoalWork& work) {
@@ -126,7 +127,7 @@ Sentence pollen_text(const GoalWork& work) {
     return joined(texts, verbatim("; "));
 }
 
-FieldTask begin_task(const GoalWork& work, const WorkedTree& tree, FieldWork what) {
+FieldTask begin_task(const GoalWork& work, const PollinatedTree& tree, FieldWork what) {
     FieldTask task;
     task.work = what;
     task.cross = work.plan->goal->code;
@@ -146,17 +147,17 @@ void set_days(FieldTask& task, const GoalWork& work, Day from, Day to) {
     task.urgency = urgency_of(to, as_of);
 }
 
-FieldTask bag_task(const GoalWork& work, const WorkedTree& tree) {
+FieldTask bag_task(const GoalWork& work, const PollinatedTree& tree) {
     const auto& window = work.bench->forecast->windows[tree.bloom.window];
     auto task = begin_task(work, tree, FieldWork::bag);
     const Day last = window.first.p10 - 1;
     set_days(task, work, last - bagging_days, last);
-    task.why = task.urgency == Urgency::too_late
-                   ? say("First flowers may be open since {}: bag only clusters that are still closed.",
-                         to_iso(window.first.p10))
-                   : say("Bag closed clusters before the first flower opens ({} at the earliest, nine "
-                         "springs in ten).",
-                         to_iso(window.first.p10));
+    task.why =
+        task.urgency == Urgency::too_late
+            ? say("First flowers may be open since {}: bag only clusters that are still closed.",
+                  to_iso(window.first.p10))
+            : say("Bag closed clusters before the first flower opens (not before {} in 9 springs in 10).",
+                  to_iso(window.first.p10));
     return task;
 }
 
@@ -165,32 +166,31 @@ Sentence when_text(const GoalWork& work) {
     const auto from = to_iso(work.from);
     const auto to = to_iso(work.to);
     return by_median
-               ? say("Flowers take pollen from about {} to {}: median days, too uncertain yet for a safe "
-                     "one.",
+               ? say("Flowers are receptive from about {} to {}: medians, still too uncertain for a safe "
+                     "day.",
                      from, to)
-               : say("Flowers take pollen from about {}; after {} the risk of coming too late is above {}.",
+               : say("Flowers are receptive from about {}; after {} the risk of being too late is above {}.",
                      from, to, percent_text(work.bench->assumptions.risk));
 }
 
-FieldTask pollinate_task(const GoalWork& work, const WorkedTree& tree) {
+FieldTask pollinate_task(const GoalWork& work, const PollinatedTree& tree) {
     auto task = begin_task(work, tree, FieldWork::pollinate);
     set_days(task, work, work.from, work.to);
-    task.why = say("Open the bag, touch every stigma, close it again; tag with cross, day and flowers.") +
+    task.why = say("Open the bag, pollinate every stigma, close it again; tag with cross, date and number of "
+                   "flowers.") +
                verbatim(" ") + when_text(work);
     if (!work.together) {
-        task.why +=
-            verbatim(" ") +
-            say("The donors' pollen is not on hand on one day: work some flowers with each, and tag them "
-                "apart.");
+        task.why += verbatim(" ") + say("The donors' pollen is not available on the same day: pollinate some "
+                                        "flowers with each, and tag them separately.");
     }
     return task;
 }
 
-FieldTask unbag_task(const GoalWork& work, const WorkedTree& tree) {
+FieldTask unbag_task(const GoalWork& work, const PollinatedTree& tree) {
     const auto& window = work.bench->forecast->windows[tree.bloom.window];
     auto task = begin_task(work, tree, FieldWork::unbag);
     set_days(task, work, window.end.p90, window.end.p90 + unbagging_days);
-    task.why = say("Petals are down: take the bags off, count what has set.");
+    task.why = say("Petals have fallen: remove the bags, count the fruit set.");
     return task;
 }
 
@@ -209,7 +209,7 @@ std::optional<GoalWork> work_of(const Bench& bench, const GoalPlan& plan) {
 
 void add_tasks(std::vector<FieldTask>& tasks, const GoalWork& work) {
     const auto& trees = work.bench->stock.trees.at(work.plan->goal->seed_parent);
-    for (const auto& tree : worked_trees(trees, flowers_of(*work.plan))) {
+    for (const auto& tree : pollinated_trees(trees, flowers_of(*work.plan))) {
         tasks.push_back(bag_task(work, tree));
         tasks.push_back(pollinate_task(work, tree));
         tasks.push_back(unbag_task(work, tree));

@@ -65,14 +65,14 @@ int flowers_for(const CrossingAssumptions& assume, int wanted, double attrition)
 
 PollenNeed need_of(const Bench& bench, const DonorPlan& donor, int flowers, double total) {
     const auto& crossing = donor.crossing;
-    const auto worked = bench.stock.worked_for_cross.find(crossing.goal->code);
+    const auto pollinated = bench.stock.pollinated_for_cross.find(crossing.goal->code);
     PollenNeed need;
-    need.worked = worked == bench.stock.worked_for_cross.end() ? 0 : worked->second;
-    need.flowers = std::max(0, flowers - need.worked);
+    need.pollinated = pollinated == bench.stock.pollinated_for_cross.end() ? 0 : pollinated->second;
+    need.flowers = std::max(0, flowers - need.pollinated);
     need.share = {total > 0 ? std::min(1.0, crossing.share.value / total) : 0};
     need.compatible = crossing.compatibility.pollen_share;
     need.per_flower = pollen_per_flower(bench.stock, crossing.donor, bench.assumptions.pollen_per_flower);
-    need.serves = bench.assumptions.worked_per_donor_flower;
+    need.serves = bench.assumptions.flowers_per_donor_flower;
     need.triploid = crossing.ploidy.triploid;
     const auto trees = bench.stock.trees.find(crossing.goal->seed_parent);
     need.trees = trees == bench.stock.trees.end() ? 1 : static_cast<int>(trees->second.size());
@@ -105,7 +105,7 @@ std::optional<WayOutlook> next_spring(Bench& bench, const DonorPlan& donor) {
     LotLedger unused;
     choose_ways(ways, donor.need, unused, unused);
     auto& best = ways.front();
-    const bool frozen = best.gathered_now && best.row.chance.value >= fair_chance;
+    const bool frozen = best.collected_now && best.row.chance.value >= fair_chance;
     return frozen ? std::optional{std::move(best)} : std::nullopt;
 }
 
@@ -113,9 +113,9 @@ void advise_next_spring(DonorPlan& donor) {
     const auto& row = donor.for_next_spring->row;
     for (auto& way : donor.ways) {
         if (way.row.way == PollenWay::kept_from_last_year) {
-            way.row.why += verbatim(" ") + say("Gather pollen of {} by {} this spring and freeze it: the "
+            way.row.why += verbatim(" ") + say("Collect pollen of {} by {} this spring and freeze it: the "
                                                "cross can then be made next year.",
-                                               row.donor, to_iso(*row.gather_to));
+                                               row.donor, to_iso(*row.collect_to));
         }
     }
 }

@@ -39,14 +39,14 @@ std::optional<Urgency> urgency_of(const std::string& word) {
 /// A code of the plan in words.
 Sentence work_words(const std::string& code) {
     static const std::array words{say("pollinate"), say("bag"),        say("unbag"),
-                                  say("gather"),    say("cut branch"), say("test lot")};
+                                  say("collect"),   say("cut branch"), say("test lot")};
     const auto* const found = std::ranges::find(words, code, &Sentence::text);
     return found == words.end() ? verbatim(code) : *found;
 }
 
 KeptTask task_of(const Table& table, const Row& row) {
     const auto cross = text_in(table, row, "cross");
-    return {text_in(table, row, "label"),
+    return {text_in(table, row, "tree"),
             say("{} {}", work_words(text_in(table, row, "work")),
                 cross.empty() ? text_in(table, row, "donor") : cross),
             urgency_of(text_in(table, row, "urgency")), day_in(table, row, "do_from"),

@@ -18,28 +18,28 @@ std::optional<double> flowers_in(const Stock& stock, const PollenLot& lot,
 
 std::optional<double> flowers_left(const Stock& stock, const PollenLot& lot,
                                    const CrossingAssumptions& assumptions) {
-    const auto gathered = flowers_in(stock, lot, assumptions);
-    const auto used = stock.worked_from_lot.find(lot.code);
-    if (!gathered || used == stock.worked_from_lot.end()) {
-        return gathered;
+    const auto collected = flowers_in(stock, lot, assumptions);
+    const auto used = stock.pollinated_from_lot.find(lot.code);
+    if (!collected || used == stock.pollinated_from_lot.end()) {
+        return collected;
     }
-    return std::max(0.0, *gathered - used->second / assumptions.worked_per_donor_flower);
+    return std::max(0.0, *collected - used->second / assumptions.flowers_per_donor_flower);
 }
 
 LotOutlook outlook_of(const Stock& stock, const PollenLot& lot, Day use,
                       const CrossingAssumptions& assumptions) {
     const auto found = stock.tests.find(lot.code);
     const auto tests = found == stock.tests.end() ? std::vector<PollenTest>{} : found->second;
-    LotOutlook outlook{&lot, germination_at(lot.store, lot.gathered_on, tests, stock.as_of, use), 0,
-                       last_tested(lot.gathered_on, tests, stock.as_of),
+    LotOutlook outlook{&lot, germination_at(lot.store, lot.collected_on, tests, stock.as_of, use), 0,
+                       last_tested(lot.collected_on, tests, stock.as_of),
                        flowers_left(stock, lot, assumptions)};
     outlook.usable = chance_usable(outlook.at_use, assumptions.usable_germination);
     return outlook;
 }
 
 bool asked_for(const PollenLot& lot, const LotQuestion& question) {
-    return (!question.gathered_from || lot.gathered_on >= *question.gathered_from) &&
-           (!question.gathered_before || lot.gathered_on < *question.gathered_before);
+    return (!question.collected_from || lot.collected_on >= *question.collected_from) &&
+           (!question.collected_before || lot.collected_on < *question.collected_before);
 }
 
 }  // namespace

@@ -41,14 +41,14 @@ class DayCounts {
 };
 
 struct Counted {
-    DayCounts gather_first;
-    DayCounts gather_last;
+    DayCounts collect_first;
+    DayCounts collect_last;
     DayCounts use_first;
     DayCounts use_last;
 
     void add(const MeetingDays& days) {
-        gather_first.add(days.gather.first);
-        gather_last.add(days.gather.last);
+        collect_first.add(days.collect.first);
+        collect_last.add(days.collect.last);
         use_first.add(days.use.first);
         use_last.add(days.use.last);
     }
@@ -60,7 +60,7 @@ Counted count_scenarios(const BloomCourses& seed_parent, const BloomCourses& don
     Counted counted;
     for_each_scenario(seed_parent, [&](std::size_t s, std::size_t d) {
         const MeetingDays days = meet(seed_parent.each[s], donor.each[d]);
-        if (!days.gather.empty() && !days.use.empty()) {
+        if (!days.collect.empty() && !days.use.empty()) {
             counted.add(days);
         }
     });
@@ -73,11 +73,11 @@ std::optional<MeetingDays> summed_up(const Counted& counted, double first_chance
     }
     const auto days_at = [&](double chance) {
         return MeetingDays{
-            {counted.gather_first.quantile(first_chance), counted.gather_last.quantile(chance)},
+            {counted.collect_first.quantile(first_chance), counted.collect_last.quantile(chance)},
             {counted.use_first.quantile(half), counted.use_last.quantile(chance)}};
     };
     const auto safe = days_at(risk);
-    if (safe.gather.last > safe.gather.first && safe.use.last > safe.use.first) {
+    if (safe.collect.last > safe.collect.first && safe.use.last > safe.use.first) {
         return safe;
     }
     auto median = days_at(std::max(half, risk));

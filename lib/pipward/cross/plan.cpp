@@ -45,14 +45,14 @@ std::vector<const CrossGoal*> goals_in_order(const Orchard& orchard, Season seas
 
 void note_other_seasons(Findings& findings, std::size_t others, Season season) {
     if (others > 0) {
-        findings.push_back({Level::note,
+        findings.push_back({Level::notice,
                             "cross_goal",
                             "",
                             "season",
                             "",
-                            others == 1 ? say("Passed over: 1 goal of seasons other than {} and {}.",
+                            others == 1 ? say("Not included: 1 goal of seasons other than {} and {}.",
                                               season.year, season.year + 1)
-                                        : say("Passed over: {} goals of seasons other than {} and {}.",
+                                        : say("Not included: {} goals of seasons other than {} and {}.",
                                               others, season.year, season.year + 1),
                             {}});
     }
@@ -60,7 +60,7 @@ void note_other_seasons(Findings& findings, std::size_t others, Season season) {
 
 void note_no_goals(Findings& findings, bool none, Season season) {
     if (none) {
-        findings.push_back({Level::note, "cross_goal", "", "season", std::to_string(season.year),
+        findings.push_back({Level::notice, "cross_goal", "", "season", std::to_string(season.year),
                             say("There is no cross goal of this season or the next: the plan is empty."),
                             say("Write goals with the season's year.")});
     }

@@ -17,8 +17,8 @@ namespace pipward::cross {
 
 /// The four ways of having a donor's pollen when the seed parent is ready for it.
 enum class PollenWay {
-    same_day,          ///< gathered at balloon, dried a day or two, used fresh
-    kept_this_spring,  ///< gathered this spring, or in hand from it, and kept in a store
+    same_day,          ///< collected at balloon, dried a day or two, used fresh
+    kept_this_spring,  ///< collected this spring, or in hand from it, and kept in a store
     /// A lot in hand of an earlier season; for a goal of the next season also pollen that is frozen this
     /// spring.
     kept_from_last_year,
@@ -30,7 +30,7 @@ std::string_view to_text(PollenWay way);
 /// In one word. "impossible" means that no seed is to be expected, not that none can come: styles leak.
 enum class Verdict {
     good,        ///< chance of 0.80 and more
-    fair,        ///< from 0.50; no better where bloom is guessed without own notes
+    fair,        ///< from 0.50; no better where bloom is guessed without own observations
     doubtful,    ///< from 0.20; no better with a triploid parent or more flowers than can be worked
     unlikely,    ///< from 0.02
     impossible,  ///< below
@@ -46,16 +46,16 @@ struct CrossWay {
     std::string pollen_parent;            ///< as in the goal: an accession or a blend
     std::string donor;                    ///< the accession whose pollen it is
     PollenWay way = PollenWay::same_day;  ///< one of the four
-    Share chance;                    ///< that live, compatible pollen is on hand while flowers can take it
-    std::optional<Day> gather_from;  ///< gather balloon flowers (or cut the branch) from ...
-    std::optional<Day> gather_to;    ///< ... to: the last safe day at the stated risk
-    std::optional<Store> store;      ///< of the pollen until use; empty where the way is closed
-    std::optional<Day> use_from;     ///< the seed parent can be worked from ...
+    Share chance;                     ///< that live, compatible pollen is on hand while flowers can take it
+    std::optional<Day> collect_from;  ///< collect balloon flowers (or cut the branch) from ...
+    std::optional<Day> collect_to;    ///< ... to: the last safe day at the stated risk
+    std::optional<Store> store;       ///< of the pollen until use; empty where the way is closed
+    std::optional<Day> use_from;      ///< the seed parent can be worked from ...
     /// ... to: the last safe day at the stated risk, or a median, which `why` says. Both empty where it is
     /// closed.
     std::optional<Day> use_to;
     int flowers = 0;        ///< of the seed parent, to be worked for the wanted seedlings
-    int donor_flowers = 0;  ///< of the donor, to be gathered
+    int donor_flowers = 0;  ///< of the donor, to be collected
     Milligrams pollen;      ///< raw, of the donor flowers or of what is taken from the lot
     /// What the donor's S-alleles do at the seed parent's style.
     lineage::SMatch s_match = lineage::SMatch::unknown;
@@ -82,22 +82,22 @@ std::string_view to_text(Urgency urgency);
 
 /// What is done for pollen.
 enum class PollenWork {
-    gather,      ///< closed balloon flowers
+    collect,     ///< closed balloon flowers
     cut_branch,  ///< to be forced indoors
     test_lot,    ///< germination of a lot in hand
 };
 /// The word for tables: "cut branch".
 std::string_view to_text(PollenWork work);
 
-/// Pollen work at one donor tree, gathered over the crosses that need it.
+/// Pollen work at one donor tree, collected over the crosses that need it.
 struct PollenTask {
-    PollenWork work = PollenWork::gather;  ///< gather, cut or test
+    PollenWork work = PollenWork::collect;  ///< collect, cut or test
     std::string donor;                  ///< an accession; of a lot under test its donor, which may be a blend
     std::string tree;                   ///< label; empty where the donor has no living tree
     std::optional<MapPoint> at;         ///< of the tree; empty where it is not on the map or there is none
     Day do_from;                        ///< first day on which it is of use
     Day do_to;                          ///< the last safe day at the stated risk
-    int flowers = 0;                    ///< to be gathered; 0 for a test
+    int flowers = 0;                    ///< to be collected; 0 for a test
     Milligrams mass;                    ///< raw pollen expected; 0 for a test
     Store store = Store::refrigerator;  ///< until use: the coldest that any of the crosses asks for
     std::optional<Day> keep_until;      ///< the last day of use over the crosses
@@ -127,7 +127,7 @@ struct FieldTask {
     Day do_from;                            ///< never before the day of the plan, unless it is too late
     Day do_to;                              ///< last day of use
     int flowers = 0;                        ///< to be worked at this tree
-    Sentence pollen;                   ///< "lot P-2025-03", "gathered this spring, refrigerator", "fresh"
+    Sentence pollen;                   ///< "lot P-2025-03", "collected this spring, refrigerator", "fresh"
     Urgency urgency = Urgency::later;  ///< by do_to
     Sentence why;                      ///< what to do, when and why; whole sentences, for people
 };
@@ -136,12 +136,12 @@ struct FieldTask {
 struct CrossingAssumptions {
     double risk = 0.10;                   ///< deadlines leave this chance of being too late
     double confidence = 0.95;             ///< of reaching the wanted number of seedlings
-    Share fruit_set{0.30};                ///< of worked flowers
+    Share fruit_set{0.30};                ///< of pollinated flowers
     double seeds_per_fruit = 5;           ///< mean number of sound seeds, above 0
     double seeds_per_fruit_variance = 5;  ///< of that number between fruits
     Share seed_to_seedling{0.72};         ///< germination x survival
     /// Flowers that the pollen of one donor flower serves, at full germination.
-    double worked_per_donor_flower = 5;
+    double flowers_per_donor_flower = 5;
     Milligrams pollen_per_flower{1.0};  ///< raw, anther dust included; the book's own lots replace it
     Share usable_germination{0.30};     ///< below this a store is not planned on
 };
@@ -153,12 +153,12 @@ struct SeasonPlan {
     std::vector<CrossWay> ways;      ///< by season, priority and code of the goal, the followed way first
     std::vector<PollenTask> pollen;  ///< by last safe day
     std::vector<FieldTask> field;    ///< by first day
-    /// Goals passed over, parents that the book does not have, a pedigree that cannot be reckoned.
+    /// Goals passed over, parents that the book does not have, a pedigree that cannot be calculated.
     Findings findings;
 };
 
 /// Meets the windows of every goal of the forecast's season, and of the next season where pollen must be
-/// gathered now for it. Throws nothing for a cross that cannot work: its ways say why.
+/// collected now for it. Throws nothing for a cross that cannot work: its ways say why.
 SeasonPlan plan_season(const bloom::BloomForecast& forecast, const Orchard& orchard,
                        const CrossingAssumptions& assumptions);
 

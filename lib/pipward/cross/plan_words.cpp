@@ -10,9 +10,9 @@ std::string_view to_text(PollenWay way) {
         case PollenWay::same_day:
             return "same day";
         case PollenWay::kept_this_spring:
-            return "kept this spring";
+            return "stored this spring";
         case PollenWay::kept_from_last_year:
-            return "kept from last year";
+            return "stored from last year";
         case PollenWay::forced_branch:
             break;
     }
@@ -51,8 +51,8 @@ std::string_view to_text(Urgency urgency) {
 
 std::string_view to_text(PollenWork work) {
     switch (work) {
-        case PollenWork::gather:
-            return "gather";
+        case PollenWork::collect:
+            return "collect";
         case PollenWork::cut_branch:
             return "cut branch";
         case PollenWork::test_lot:

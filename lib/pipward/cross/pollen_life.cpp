@@ -42,11 +42,11 @@ double count_variance(double germinated, double grains) {
     return share * (1 - share) / (grains + 4);
 }
 
-std::vector<PollenTest> counted(Day gathered_on, std::span<const PollenTest> tests, Day as_of) {
+std::vector<PollenTest> counted(Day collected_on, std::span<const PollenTest> tests, Day as_of) {
     std::vector<PollenTest> kept;
     for (const auto& test : tests) {
         const bool makes_sense = test.grains > 0 && test.germinated >= 0 && test.germinated <= test.grains;
-        if (makes_sense && test.tested_on >= gathered_on && test.tested_on <= as_of) {
+        if (makes_sense && test.tested_on >= collected_on && test.tested_on <= as_of) {
             kept.push_back(test);
         }
     }
@@ -64,15 +64,15 @@ Germination untested_at(Store store, double months) {
 // Each test is taken along the curve from its own day to the day of use and weighed by its grains. The
 // counting error shrinks as the share does; the curve's own is of a start of 1 and shrinks with what the lot
 // started at.
-Germination carried_forward(Store store, Day gathered_on, std::span<const PollenTest> tests, Day latest,
+Germination carried_forward(Store store, Day collected_on, std::span<const PollenTest> tests, Day latest,
                             Day use) {
-    const double kept_at_use = germination_kept(store, months_between(gathered_on, use));
+    const double kept_at_use = germination_kept(store, months_between(collected_on, use));
     double grains = 0;
     double germinated = 0;
     double counted_at_use = 0;
     for (const auto& test : tests) {
         if (latest - test.tested_on <= one_sitting_days) {
-            const double kept = germination_kept(store, months_between(gathered_on, test.tested_on));
+            const double kept = germination_kept(store, months_between(collected_on, test.tested_on));
             grains += test.grains;
             germinated += test.germinated;
             counted_at_use += test.germinated * std::min(1.0, kept_at_use / kept);
@@ -96,19 +96,19 @@ double germination_kept_sd(Store store) {
     return decay_of(store).sd;
 }
 
-std::optional<Day> last_tested(Day gathered_on, std::span<const PollenTest> tests, Day as_of) {
-    const auto kept = counted(gathered_on, tests, as_of);
+std::optional<Day> last_tested(Day collected_on, std::span<const PollenTest> tests, Day as_of) {
+    const auto kept = counted(collected_on, tests, as_of);
     const auto latest = std::ranges::max_element(kept, {}, &PollenTest::tested_on);
     return latest == kept.end() ? std::nullopt : std::optional{latest->tested_on};
 }
 
-Germination germination_at(Store store, Day gathered_on, std::span<const PollenTest> tests, Day as_of,
+Germination germination_at(Store store, Day collected_on, std::span<const PollenTest> tests, Day as_of,
                            Day use) {
-    const auto latest = last_tested(gathered_on, tests, as_of);
+    const auto latest = last_tested(collected_on, tests, as_of);
     if (!latest) {
-        return untested_at(store, months_between(gathered_on, use));
+        return untested_at(store, months_between(collected_on, use));
     }
-    return carried_forward(store, gathered_on, counted(gathered_on, tests, as_of), *latest, use);
+    return carried_forward(store, collected_on, counted(collected_on, tests, as_of), *latest, use);
 }
 
 double chance_usable(Germination germination, Share usable) {

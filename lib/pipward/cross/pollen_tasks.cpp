@@ -14,7 +14,7 @@ namespace {
 struct TaskKey {
     std::string donor;
     int season = 0;
-    PollenWork work = PollenWork::gather;
+    PollenWork work = PollenWork::collect;
     std::string lot;
 
     auto operator<=>(const TaskKey&) const = default;
@@ -34,7 +34,7 @@ struct Job {
 };
 
 PollenWork work_of(const WayOutlook& way) {
-    return way.row.way == PollenWay::forced_branch ? PollenWork::cut_branch : PollenWork::gather;
+    return way.row.way == PollenWay::forced_branch ? PollenWork::cut_branch : PollenWork::collect;
 }
 
 // The store that asks least of luck: colder goes before warmer.
@@ -53,41 +53,41 @@ void add_cross(PollenTask& task, const std::string& cross) {
     }
 }
 
-// Pollen that is kept can be gathered once for all; fresh pollen must still be fresh for every cross.
+// Pollen that is kept can be collected once for all; fresh pollen must still be fresh for every cross.
 bool can_serve(const PollenTask& task, const CrossWay& row) {
     const bool kept = task.store != Store::room || row.store != Store::room;
-    const Day do_to = std::min(task.do_to, *row.gather_to);
-    const Day do_from = std::max(task.do_from, *row.gather_from);
+    const Day do_to = std::min(task.do_to, *row.collect_to);
+    const Day do_from = std::max(task.do_from, *row.collect_from);
     return kept || (do_from <= do_to && std::max(*task.keep_until, *row.use_to) - do_to <= fresh_to_days);
 }
 
-Draft& gathering_for(std::vector<Draft>& gatherings, const CrossWay& row) {
+Draft& collecting_for(std::vector<Draft>& collectings, const CrossWay& row) {
     const auto found =
-        std::ranges::find_if(gatherings, [&](const Draft& draft) { return can_serve(draft.task, row); });
-    if (found != gatherings.end()) {
+        std::ranges::find_if(collectings, [&](const Draft& draft) { return can_serve(draft.task, row); });
+    if (found != collectings.end()) {
         return *found;
     }
-    auto& task = gatherings.emplace_back().task;
-    task.do_from = *row.gather_from;
-    task.do_to = *row.gather_to;
+    auto& task = collectings.emplace_back().task;
+    task.do_from = *row.collect_from;
+    task.do_to = *row.collect_to;
     task.store = *row.store;
     task.keep_until = row.use_to;
-    return gatherings.back();
+    return collectings.back();
 }
 
-void add_gathering(Tasks& tasks, const Job& job) {
+void add_collecting(Tasks& tasks, const Job& job) {
     const auto& row = job.way->row;
     const auto work = work_of(*job.way);
-    auto& draft = gathering_for(tasks[{row.donor, job.season.year, work, ""}], row);
+    auto& draft = collecting_for(tasks[{row.donor, job.season.year, work, ""}], row);
     auto& task = draft.task;
-    if (*row.gather_to <= task.do_to) {
-        draft.by_median = job.way->by_median && work == PollenWork::gather;
+    if (*row.collect_to <= task.do_to) {
+        draft.by_median = job.way->by_median && work == PollenWork::collect;
     }
     if (task.tree.empty() || job.way->early_tree) {
         place_at(task, *job.way);
     }
-    task.do_from = std::min(task.do_from, *row.gather_from);
-    task.do_to = std::min(task.do_to, *row.gather_to);
+    task.do_from = std::min(task.do_from, *row.collect_from);
+    task.do_to = std::min(task.do_to, *row.collect_to);
     task.keep_until = std::max(task.keep_until, row.use_to);
     task.store = colder(task.store, *row.store);
     task.work = work;
@@ -131,35 +131,36 @@ void add_test(Tasks& tasks, const Job& job) {
     task.why += verbatim(" ");
 }
 
-bool has_gathering(const WayOutlook& way) {
-    return way.gathered_now && way.tree != nullptr && way.row.gather_to;
+bool has_collecting(const WayOutlook& way) {
+    return way.collected_now && way.tree != nullptr && way.row.collect_to;
 }
 
 void add_way(Tasks& tasks, const Job& job) {
     const bool next = job.season != job.bench->forecast->season;
     if (job.way->lot && !next) {
         add_test(tasks, job);
-    } else if (has_gathering(*job.way)) {
-        add_gathering(tasks, job);
+    } else if (has_collecting(*job.way)) {
+        add_collecting(tasks, job);
     }
 }
 
 Sentence keeping_text(const PollenTask& task, const Bench& bench) {
     const bool next = task.season_of_use != bench.forecast->season;
     if (task.store == Store::room) {
-        return say("Dry a day or two and use within three days.");
+        return say("Dry for a day or two and use within three days.");
     }
     const auto store = store_text(task.store);
     const auto until = to_iso(*task.keep_until);
-    return next ? say("Dry a day or two, keep in {} until {}, for {}.", store, until, task.season_of_use.year)
-                : say("Dry a day or two, keep in {} until {}.", store, until);
+    return next ? say("Dry for a day or two, store in {} until {}, for {}.", store, until,
+                      task.season_of_use.year)
+                : say("Dry for a day or two, store in {} until {}.", store, until);
 }
 
 Sentence deadline_text(const Draft& draft, const Bench& bench) {
     if (draft.by_median) {
-        return say("These are median days, too uncertain yet for a safe one: watch the buds.");
+        return say("These are medians, still too uncertain for a safe day: watch the buds.");
     }
-    return say("After {} the risk of coming too late is above {}.", to_iso(draft.task.do_to),
+    return say("After {} the risk of being too late is above {}.", to_iso(draft.task.do_to),
                percent_text(bench.assumptions.risk));
 }
 
@@ -167,8 +168,8 @@ Sentence work_text(const Draft& draft, const Bench& bench) {
     const auto when =
         verbatim(" ") + deadline_text(draft, bench) + verbatim(" ") + keeping_text(draft.task, bench);
     switch (draft.task.work) {
-        case PollenWork::gather:
-            return say("Pick closed balloon flowers (BBCH 59).") + when;
+        case PollenWork::collect:
+            return say("Collect closed flowers at balloon stage (BBCH 59).") + when;
         case PollenWork::cut_branch:
             return say("Cut branches with as many flower buds; re-cut stems and change the water every two "
                        "days.") +
@@ -191,7 +192,7 @@ PollenTask finished(Draft& draft, const Bench& bench) {
 bool is_placed_before(const Job& a, const Job& b) {
     const auto rank = [](const Job& job) {
         const auto& row = job.way->row;
-        return std::tuple(row.store == Store::room, row.gather_to, row.use_to);
+        return std::tuple(row.store == Store::room, row.collect_to, row.use_to);
     };
     return rank(a) < rank(b);
 }

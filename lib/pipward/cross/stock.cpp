@@ -31,7 +31,7 @@ void take_lots(Stock& stock, const Orchard& orchard) {
         }
     }
     for (auto& [donor, lots] : stock.lots) {
-        std::ranges::sort(lots, {}, [](const PollenLot* l) { return std::tie(l->gathered_on, l->code); });
+        std::ranges::sort(lots, {}, [](const PollenLot* l) { return std::tie(l->collected_on, l->code); });
     }
     for (const auto& test : orchard.pollen_tests) {
         stock.tests[test.lot].push_back(test);
@@ -40,14 +40,14 @@ void take_lots(Stock& stock, const Orchard& orchard) {
 
 void take_pollinations(Stock& stock, const Orchard& orchard) {
     for (const auto& work : orchard.pollinations) {
-        if (work.worked_on > stock.as_of) {
+        if (work.pollinated_on > stock.as_of) {
             continue;
         }
         if (work.pass.value_or(1) <= 1) {
-            stock.worked_for_cross[work.cross] += work.flowers;
+            stock.pollinated_for_cross[work.cross] += work.flowers;
         }
         if (work.lot) {
-            stock.worked_from_lot[*work.lot] += work.flowers;
+            stock.pollinated_from_lot[*work.lot] += work.flowers;
         }
     }
 }
@@ -67,7 +67,7 @@ void weigh_pollen(Stock& stock, const Orchard& orchard) {
     std::map<std::string, Weighed> of_donor;
     Weighed all;
     for (const auto& lot : orchard.pollen_lots) {
-        if (lot.gathered_on <= stock.as_of && lot.mass && lot.flowers && lot.mass->value > 0 && *lot.flowers > 0) {
+        if (lot.collected_on <= stock.as_of && lot.mass && lot.flowers && lot.mass->value > 0 && *lot.flowers > 0) {
             of_donor[lot.donor].add(lot.mass->value, *lot.flowers);
             all.add(lot.mass->value, *lot.flowers);
         }

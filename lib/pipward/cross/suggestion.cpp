@@ -18,8 +18,8 @@ constexpr double least_share = 1e-6;
 // Seedlings vary about the mean of their parents by half the additive variance, less what inbred parents no
 // longer segregate: V (1 - mean F) / 2 (Falconer & Mackay 1996, ch. 15, from memory). The doubt is that of a
 // mean of two merits whose errors are taken as independent.
-void foretell(SuggestedCross& cross, const ParentCandidate& one, const ParentCandidate& other,
-              const SuggestionRules& rules) {
+void make_forecast(SuggestedCross& cross, const ParentCandidate& one, const ParentCandidate& other,
+                   const SuggestionRules& rules) {
     if (!one.merit || !other.merit || rules.additive_variance <= 0) {
         return;
     }
@@ -58,7 +58,7 @@ LeftOut left_out(const SuggestedCross& cross, const ParentCandidate& one, const 
         return LeftOut::related;
     }
     const bool needs_merit = rules.additive_variance > 0;
-    return needs_merit && !cross.mean ? LeftOut::not_foretold : LeftOut::no;
+    return needs_merit && !cross.mean ? LeftOut::not_forecast : LeftOut::no;
 }
 
 void sort_by_promise(std::vector<SuggestedCross>& crosses, const std::vector<ParentCandidate>& candidates) {
@@ -83,7 +83,7 @@ SuggestedCross weigh_cross(const std::vector<ParentCandidate>& candidates, std::
     cross.kinship = kinship;
     cross.by_one = lineage::s_compatibility(a.alleles, b.alleles);
     cross.by_other = lineage::s_compatibility(b.alleles, a.alleles);
-    foretell(cross, a, b, rules);
+    make_forecast(cross, a, b, rules);
     cross.left_out = left_out(cross, a, b, rules);
     return cross;
 }

@@ -43,7 +43,7 @@ enum class LeftOut {
     no_seed,       ///< by their S-alleles no pollen grain can pass, either way
     triploid,      ///< either parent: few sound seeds, and weak seedlings
     other_genus,   ///< an apple and a pear
-    not_foretold,  ///< nothing is known of what a parent hands on
+    not_forecast,  ///< nothing is known of what a parent hands on
 };
 
 /// A pair and what its seedlings may be. Merits are on the candidates' scale; empty where a parent has none

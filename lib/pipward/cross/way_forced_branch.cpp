@@ -11,18 +11,18 @@ namespace {
 
 void cut(WayOutlook& outlook, const WayView& view, const DonorTree& donor, const ForcedDays& days) {
     const auto& crossing = view.crossing;
-    gather_at(outlook, crossing, donor);
-    outlook.gathered_now = !crossing.next_season;
+    collect_at(outlook, crossing, donor);
+    outlook.collected_now = !crossing.next_season;
     outlook.row.store = Store::refrigerator;
-    outlook.row.gather_from = crossing.day(days.cut.first);
-    outlook.row.gather_to = crossing.day(days.cut.last);
+    outlook.row.collect_from = crossing.day(days.cut.first);
+    outlook.row.collect_to = crossing.day(days.cut.last);
     outlook.row.use_from = crossing.day(days.use.first);
     outlook.row.use_to = crossing.day(days.use.last);
     outlook.by_median = days.use_by_median;
     outlook.sentences.push_back(
-        say("Cut branches from {} to {} and force them in water at about 20 C: about {} to open anthers, "
-            "then {} of drying. Gives pollen in about {} of cases.",
-            to_iso(*outlook.row.gather_from), to_iso(*outlook.row.gather_to),
+        say("Cut branches from {} to {} and force them in water at about 20 °C: about {} until the anthers "
+            "open, then {} of drying. Yields pollen in about {} of cases.",
+            to_iso(*outlook.row.collect_from), to_iso(*outlook.row.collect_to),
             days_text(days.days_in_the_room), days_text(drying_days), percent_text(forcing_success)));
 }
 
@@ -36,7 +36,7 @@ Sentence missed_text(const WayView& view, const DonorTree& donor) {
     const auto& crossing = view.crossing;
     const Cutting at_best{season_first, crossing.donor_chill};
     if (at_balloon(view, donor)) {
-        return say("{} stands at balloon or beyond: there is nothing left to force.", crossing.donor);
+        return say("{} is at balloon stage or beyond: there is nothing left to force.", crossing.donor);
     }
     const double chance = chance_forced(*crossing.seed_whole, *donor.whole, at_best);
     const auto deadline = last_cut(*crossing.seed_whole, *donor.whole, at_best, 1 - view.assume().risk);
@@ -53,15 +53,15 @@ WayOutlook forced_branch_way(const WayView& view) {
     const auto& crossing = view.crossing;
     auto outlook = begin_way(view, PollenWay::forced_branch);
     const Cutting from{crossing.from, crossing.donor_chill};
-    const auto picked = pick_donor(crossing, [&](const DonorTree& donor) {
+    const auto harvested = pick_donor(crossing, [&](const DonorTree& donor) {
         return chance_forced(*crossing.seed_left, *donor.whole, from);
     });
-    outlook.row.chance = {picked.chance * forcing_success};
-    const auto days = forced_days(*crossing.seed_left, *picked.donor->whole, from, view.assume().risk);
+    outlook.row.chance = {harvested.chance * forcing_success};
+    const auto days = forced_days(*crossing.seed_left, *harvested.donor->whole, from, view.assume().risk);
     if (days && outlook.row.chance.value >= no_chance) {
-        cut(outlook, view, *picked.donor, *days);
+        cut(outlook, view, *harvested.donor, *days);
     } else {
-        outlook.sentences.push_back(missed_text(view, *picked.donor));
+        outlook.sentences.push_back(missed_text(view, *harvested.donor));
     }
     return outlook;
 }

@@ -17,7 +17,7 @@ WayOutlook begin_way(const WayView& view, PollenWay way) {
 
 WayOutlook way_without_tree(const WayView& view, PollenWay way) {
     auto outlook = begin_way(view, way);
-    outlook.sentences.push_back(say("{} has no living tree to take pollen from.", view.crossing.donor));
+    outlook.sentences.push_back(say("{} has no living tree to collect pollen from.", view.crossing.donor));
     return outlook;
 }
 
@@ -25,13 +25,13 @@ Germination kept_germination(Store store, int days) {
     return germination_at(store, Day{0}, {}, Day{0}, Day{0} + days);
 }
 
-DayRun balloon_gathering(const BloomCourses& donor, double risk) {
+DayRun balloon_collecting(const BloomCourses& donor, double risk) {
     const auto first = first_day(donor, &BloomCourse::balloon, risk);
     const auto last = last_day(donor, &BloomCourse::balloon, risk);
     return first && last ? DayRun{*first, *last} : DayRun{};
 }
 
-void gather_at(WayOutlook& outlook, const Crossing& crossing, const DonorTree& donor) {
+void collect_at(WayOutlook& outlook, const Crossing& crossing, const DonorTree& donor) {
     const auto& standing = crossing.donors.front();
     const auto usual = first_day(*standing.whole, &BloomCourse::balloon, 0.5);
     const auto here = first_day(*donor.whole, &BloomCourse::balloon, 0.5);

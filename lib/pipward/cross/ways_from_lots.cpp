@@ -32,48 +32,48 @@ Day season_begins(const WayView& view) {
 void freeze(WayOutlook& outlook, const WayView& view, const DonorTree& donor, DayRun days) {
     const auto& forecast = *view.bench.forecast;
     const Day anchor = anchor_of(forecast.season, forecast.hemisphere);
-    gather_at(outlook, view.crossing, donor);
-    outlook.gathered_now = true;
+    collect_at(outlook, view.crossing, donor);
+    outlook.collected_now = true;
     outlook.row.store = Store::freezer;
-    outlook.row.gather_from = anchor + days.first;
-    outlook.row.gather_to = anchor + days.last;
+    outlook.row.collect_from = anchor + days.first;
+    outlook.row.collect_to = anchor + days.last;
     const auto germination =
-        kept_germination(Store::freezer, *outlook.row.use_from - *outlook.row.gather_from);
+        kept_germination(Store::freezer, *outlook.row.use_from - *outlook.row.collect_from);
     outlook.germination = germination.mean;
     outlook.row.chance.value *= chance_usable(germination, view.assume().usable_germination);
-    outlook.sentences.push_back(
-        say("Gather this spring by {}, dry a day or two, freeze: about {} should germinate in {}.",
-            to_iso(*outlook.row.gather_to), percent_text(germination.mean), view.crossing.goal->season.year));
+    outlook.sentences.push_back(say(
+        "Collect this spring by {}, dry for a day or two, freeze: about {} should germinate in {}.",
+        to_iso(*outlook.row.collect_to), percent_text(germination.mean), view.crossing.goal->season.year));
 }
 
 }  // namespace
 
 std::optional<WayOutlook> lot_of_this_spring_way(const WayView& view) {
     LotQuestion question;
-    question.gathered_from = season_begins(view);
+    question.collected_from = season_begins(view);
     return lot_way(view, PollenWay::kept_this_spring, question);
 }
 
 std::optional<WayOutlook> lot_of_last_year_way(const WayView& view) {
     LotQuestion question;
-    question.gathered_before = season_begins(view);
+    question.collected_before = season_begins(view);
     return lot_way(view, PollenWay::kept_from_last_year, question);
 }
 
 WayOutlook kept_for_next_season_way(const WayView& view) {
     auto outlook = begin_way(view, PollenWay::kept_from_last_year);
-    const auto picked = pick_donor(view.crossing, [&](const DonorTree& donor) {
+    const auto harvested = pick_donor(view.crossing, [&](const DonorTree& donor) {
         return share_with(*donor.left, &BloomCourse::balloon);
     });
-    outlook.row.chance = {picked.chance * view.workable};
-    const auto days = balloon_gathering(*picked.donor->left, view.assume().risk);
-    if (days.empty() || picked.chance < no_chance) {
+    outlook.row.chance = {harvested.chance * view.workable};
+    const auto days = balloon_collecting(*harvested.donor->left, view.assume().risk);
+    if (days.empty() || harvested.chance < no_chance) {
         outlook.sentences.push_back(
-            say("Balloon flowers of {} are over this spring: none can be kept for {}.", view.crossing.donor,
-                view.crossing.goal->season.year));
+            say("The balloon stage of {} is over this spring: no pollen can be stored for {}.",
+                view.crossing.donor, view.crossing.goal->season.year));
         return outlook;
     }
-    freeze(outlook, view, *picked.donor, days);
+    freeze(outlook, view, *harvested.donor, days);
     return outlook;
 }
 

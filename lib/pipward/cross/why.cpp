@@ -45,7 +45,7 @@ bool over(const Crossing& crossing, const DonorTree& donor) {
 }
 
 Sentence over_text(const Crossing& crossing, const Medians& medians) {
-    return say("Balloon flowers of {} are over since about {}.", crossing.donor,
+    return say("The balloon stage of {} has been over since about {}.", crossing.donor,
                iso(crossing, *medians.donor_last));
 }
 
@@ -66,7 +66,7 @@ Sentence unknown_alleles_text(const Bench& bench, const Crossing& crossing) {
 }
 
 Sentence half_text(const Crossing& crossing) {
-    return say("Half compatible: the style takes {} of the pollen, so bring more.",
+    return say("Semi-compatible: the style accepts {} of the pollen, so bring more.",
                percent_text(crossing.compatibility.pollen_share.value));
 }
 
@@ -97,7 +97,7 @@ Sentence lent_text(const std::string& name, bloom::NeedSource source) {
             return say("{} (from its parents)", name);
         case bloom::NeedSource::one_parent:
             return say("{} (from one parent)", name);
-        case bloom::NeedSource::own_notes:
+        case bloom::NeedSource::own_observations:
         case bloom::NeedSource::orchard_mean:
             break;
     }
@@ -145,9 +145,9 @@ Sentence way_text(PollenWay way) {
         case PollenWay::same_day:
             return say("same day");
         case PollenWay::kept_this_spring:
-            return say("kept this spring");
+            return say("stored this spring");
         case PollenWay::kept_from_last_year:
-            return say("kept from last year");
+            return say("stored from last year");
         case PollenWay::forced_branch:
             break;
     }
@@ -164,13 +164,13 @@ std::optional<Sentence> blocked_text(const Bench& bench, const Crossing& crossin
     }
     if (share_with(*crossing.seed_whole, &BloomCourse::working) == 0) {
         return say(
-            "Too cold while {} is open: pollen tubes would reach the ovules too late in every spring "
-            "reckoned.",
+            "Too cold while {} is open: pollen tubes would reach the ovules too late in every calculated "
+            "spring.",
             seed);
     }
     if (share_with(*crossing.seed_left, &BloomCourse::working) == 0) {
         const auto last = last_day(*crossing.seed_whole, &BloomCourse::working, 0.5);
-        return say("Flowers of {} that can take pollen are over since about {}.", seed, iso(crossing, *last));
+        return say("Flowers of {} have not been receptive since about {}.", seed, iso(crossing, *last));
     }
     return std::nullopt;
 }
@@ -178,18 +178,18 @@ std::optional<Sentence> blocked_text(const Bench& bench, const Crossing& crossin
 Sentence too_late_text(const Crossing& crossing, const DonorTree& donor) {
     const auto medians = medians_of(crossing, donor);
     if (!medians.all()) {
-        return say("{} does not come to balloon in time.", crossing.donor);
+        return say("{} does not reach balloon stage in time.", crossing.donor);
     }
     if (over(crossing, donor)) {
         return over_text(crossing, medians);
     }
     const int late = *medians.donor_first + drying_days - *medians.seed_last;
     if (late > 0) {
-        return say("Dried pollen of {} comes about {} after the last flower of {} that can take it ({}).",
+        return say("Dried pollen of {} is available about {} after the last receptive flower of {} ({}).",
                    crossing.donor, days_text(late), crossing.goal->seed_parent,
                    iso(crossing, *medians.seed_last));
     }
-    return say("{} comes to balloon about {}; {} takes pollen until about {}.", crossing.donor,
+    return say("{} reaches balloon stage about {}; {} is receptive until about {}.", crossing.donor,
                iso(crossing, *medians.donor_first), crossing.goal->seed_parent,
                iso(crossing, *medians.seed_last));
 }
@@ -202,30 +202,30 @@ Sentence meeting_text(const Crossing& crossing, const DonorTree& donor) {
     const int late = *medians.donor_first + fresh_from_days - *medians.seed_last;
     const int early = *medians.seed_first - *medians.donor_last - fresh_to_days;
     if (late > 0) {
-        return say("{} opens about {} after the last flower of {} that can take pollen ({}).", crossing.donor,
+        return say("{} opens about {} after the last receptive flower of {} ({}).", crossing.donor,
                    days_text(late), crossing.goal->seed_parent, iso(crossing, *medians.seed_last));
     }
     if (early > 0) {
         return say(
-            "Fresh pollen of {} ends about {} before the first flower of {} can take it ({}): it must be "
-            "kept.",
+            "Fresh pollen of {} ends about {} before the first flower of {} is receptive ({}): it must be "
+            "stored.",
             crossing.donor, days_text(early), crossing.goal->seed_parent, iso(crossing, *medians.seed_first));
     }
-    return say("Fresh pollen of {} is on hand about {} to {}; {} takes it about {} to {}.", crossing.donor,
-               iso(crossing, *medians.donor_first + fresh_from_days),
+    return say("Fresh pollen of {} is available about {} to {}; {} is receptive about {} to {}.",
+               crossing.donor, iso(crossing, *medians.donor_first + fresh_from_days),
                iso(crossing, *medians.donor_last + fresh_to_days), crossing.goal->seed_parent,
                iso(crossing, *medians.seed_first), iso(crossing, *medians.seed_last));
 }
 
 Sentence lot_text(const LotOutlook& lot, Day use, Share usable) {
-    const auto gathered = to_iso(lot.lot->gathered_on);
+    const auto collected = to_iso(lot.lot->collected_on);
     const auto store = store_text(lot.lot->store);
     const auto share = percent_text(lot.at_use.mean);
     auto text = lot.tested
-                    ? say("Lot {}, gathered {}, in {}: about {} should germinate on {} (tested {}).",
-                          lot.lot->code, gathered, store, share, to_iso(use), to_iso(*lot.tested))
-                    : say("Lot {}, gathered {}, in {}: about {} should germinate on {} (never tested).",
-                          lot.lot->code, gathered, store, share, to_iso(use));
+                    ? say("Lot {}, collected {}, in {}: about {} should germinate on {} (tested {}).",
+                          lot.lot->code, collected, store, share, to_iso(use), to_iso(*lot.tested))
+                    : say("Lot {}, collected {}, in {}: about {} should germinate on {} (never tested).",
+                          lot.lot->code, collected, store, share, to_iso(use));
     if (lot.at_use.mean < usable.value) {
         text += verbatim(" ") + say("That is less than the {} to plan on.", percent_text(usable.value));
     }
@@ -238,7 +238,7 @@ std::optional<Sentence> borrowed_text(const Bench& bench, const Crossing& crossi
     for (const auto& name : {crossing.goal->seed_parent, crossing.donor}) {
         const auto standing = forecast.of_accession.find(name);
         const bool own = standing == forecast.of_accession.end() ||
-                         forecast.windows[standing->second].source == bloom::NeedSource::own_notes;
+                         forecast.windows[standing->second].source == bloom::NeedSource::own_observations;
         if (!own) {
             texts.push_back(lent_text(name, forecast.windows[standing->second].source));
         }
@@ -246,11 +246,12 @@ std::optional<Sentence> borrowed_text(const Bench& bench, const Crossing& crossi
     if (texts.empty()) {
         return std::nullopt;
     }
-    return say("A guess: no bloom notes of {}.", and_between(texts));
+    return say("An estimate: no bloom observations of {}.", and_between(texts));
 }
 
 Sentence no_lot_text(const Bench& bench, const Crossing& crossing) {
-    return say("No lot of {} from an earlier year in hand on {}.", crossing.donor, to_iso(bench.stock.as_of));
+    return say("No lot of {} from an earlier year in stock on {}.", crossing.donor,
+               to_iso(bench.stock.as_of));
 }
 
 std::vector<Sentence> parentage_sentences(const Bench& bench, const Crossing& crossing) {
@@ -263,11 +264,11 @@ std::vector<Sentence> parentage_sentences(const Bench& bench, const Crossing& cr
     add_ploidy(sentences, crossing);
     add_kinship(sentences, crossing);
     if (crossing.seed_whole != nullptr && crossing.seed_whole->too_cold >= 0.05) {
-        sentences.push_back(say("In {} of the springs reckoned it is too cold to set seed.",
+        sentences.push_back(say("In {} of the calculated springs it is too cold for seed set.",
                                 percent_text(crossing.seed_whole->too_cold)));
     }
     if (crossing.next_season) {
-        sentences.push_back(say("Days of {} are a guide by the order of bloom of {}.",
+        sentences.push_back(say("Dates of {} are approximate, from the bloom order of {}.",
                                 crossing.goal->season.year, bench.forecast->season.year));
     }
     return sentences;

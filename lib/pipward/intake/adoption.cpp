@@ -69,10 +69,11 @@ std::span<const Word<Fate>> words(Fate) {
 
 std::span<const Word<AdoptTable>> words(AdoptTable) {
     static constexpr std::array table{
-        Word<AdoptTable>{AdoptTable::trees, "trees", "points, a tree each"},
-        Word<AdoptTable>{AdoptTable::accessions, "accessions", "varieties and selections, without a place"},
-        Word<AdoptTable>{AdoptTable::rows, "rows", "lines, a tree row each"},
-        Word<AdoptTable>{AdoptTable::blocks, "blocks", "areas, a block each"},
+        Word<AdoptTable>{AdoptTable::trees, "trees", "points, one per tree"},
+        Word<AdoptTable>{AdoptTable::accessions, "accessions",
+                         "cultivars and selections, without a location"},
+        Word<AdoptTable>{AdoptTable::rows, "rows", "lines, one per tree row"},
+        Word<AdoptTable>{AdoptTable::blocks, "blocks", "areas, one per block"},
     };
     return table;
 }
@@ -115,7 +116,7 @@ Adoption adopt(const AdoptOptions& options, const Orchard& orchard, std::span<co
     auto layer = detail::read_layer(options);
     auto adoption = detail::open_adoption(layer, options, orchard);
     detail::judge_shapes(adoption);
-    detail::read_days(adoption, layer, options.day_format);
+    detail::read_days(adoption, layer, options.date_format);
     detail::read_values(adoption, layer, options);
     detail::read_places(adoption, layer, options, orchard, known);
     detail::judge_clashes(adoption, options, orchard);

@@ -42,10 +42,10 @@ struct AdoptOptions {
     std::string species{};  ///< of such accessions where the layer does not tell; empty for unknown
     bool add_rows = false;  ///< blocks and rows that trees name and the book lacks; else an error
     std::string block{};    ///< of trees and rows where the layer does not tell; empty for unknown
-    std::optional<TreePurpose> purpose{};   ///< of trees where the layer does not tell; other where not given
-    std::optional<DayFormat> day_format{};  ///< of every column of days; found out where not given
-    Metres same_place{2};                   ///< within which a tree of the same label is the book's own
-    Day as_of{};                            ///< the day asked: trees removed by then are not in the way
+    std::optional<TreePurpose> purpose{};  ///< of trees where the layer does not tell; other where not given
+    std::optional<DateFormat> date_format{};  ///< of every column of days; found out where not given
+    Metres same_place{2};                     ///< within which a tree of the same label is the book's own
+    Day as_of{};                              ///< the day asked: trees removed by then are not in the way
 };
 
 /// Whether a file of that name is a table of text or a workbook, to be handed over as bytes.

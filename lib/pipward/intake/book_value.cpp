@@ -14,7 +14,7 @@ ReadValue wrong(Sentence why, Sentence remedy) {
 
 ReadValue read_plain(const book::BookColumn& column, std::string_view text) {
     const auto elsewhere = [] {
-        return say("Correct it in the layer, or let the field go elsewhere with map.");
+        return say("Correct it in the layer, or map the field to another column with map.");
     };
     if (column.type == CellType::day) {
         const auto day = parse_iso_day(text);
@@ -26,7 +26,7 @@ ReadValue read_plain(const book::BookColumn& column, std::string_view text) {
     }
     const auto number = read_number(text, is_whole ? std::string_view{} : column.unit);
     if (is_whole && (!number || std::abs(*number) >= 1e15 || *number != std::floor(*number))) {
-        return wrong(say("This is no whole number."), elsewhere());
+        return wrong(say("This is no integer."), elsewhere());
     }
     if (!number) {
         return wrong(say("This is no number."), elsewhere());

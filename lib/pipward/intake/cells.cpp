@@ -95,7 +95,7 @@ std::optional<double> read_number(std::string_view text, std::string_view unit) 
 std::optional<Finding> formula_or_error(std::string_view text) {
     if (is_error_value(text)) {
         return wrong_cell(text, say("A spreadsheet's error stands here instead of a value."),
-                          say("Mend it in the spreadsheet, or type the value."));
+                          say("Correct it in the spreadsheet, or type the value."));
     }
     if (text.starts_with('=') || text.starts_with('@') || is_sum_of_cells(text)) {
         return wrong_cell(text, say("This is a formula, not a value."),

@@ -66,23 +66,23 @@ std::optional<Day> day_from(std::string_view year, std::string_view month, std::
 
 }  // namespace
 
-Sentence to_text(DayFormat format) {
+Sentence to_text(DateFormat format) {
     switch (format) {
-        case DayFormat::year_month_day:
+        case DateFormat::year_month_day:
             return say("year-month-day");
-        case DayFormat::day_month_year:
+        case DateFormat::day_month_year:
             return say("day-month-year");
-        case DayFormat::month_day_year:
+        case DateFormat::month_day_year:
             return say("month-day-year");
     }
     return {};
 }
 
-std::span<const Word<DayFormat>> words(DayFormat) {
+std::span<const Word<DateFormat>> words(DateFormat) {
     static constexpr std::array table{
-        Word<DayFormat>{DayFormat::year_month_day, "year-month-day", "2026-04-12 or 20260412"},
-        Word<DayFormat>{DayFormat::day_month_year, "day-month-year", "12/04/2026 or 12.4.2026"},
-        Word<DayFormat>{DayFormat::month_day_year, "month-day-year", "4/12/2026"},
+        Word<DateFormat>{DateFormat::year_month_day, "year-month-day", "2026-04-12 or 20260412"},
+        Word<DateFormat>{DateFormat::day_month_year, "day-month-year", "12/04/2026 or 12.4.2026"},
+        Word<DateFormat>{DateFormat::month_day_year, "month-day-year", "4/12/2026"},
     };
     return table;
 }
@@ -96,41 +96,41 @@ DayCell split_day(std::string_view text) {
     return {cell.substr(0, end), !is_midnight(cell.substr(end + 1))};
 }
 
-std::optional<Day> parse_day(std::string_view date, DayFormat format) {
+std::optional<Day> parse_day(std::string_view date, DateFormat format) {
     const auto split = split_parts(date);
     if (!split) {
         return std::nullopt;
     }
     const auto& [first, second, third] = split->parts;
     switch (format) {
-        case DayFormat::year_month_day:
+        case DateFormat::year_month_day:
             return day_from(first, second, third);
-        case DayFormat::day_month_year:
+        case DateFormat::day_month_year:
             return day_from(third, second, first);
-        case DayFormat::month_day_year:
+        case DateFormat::month_day_year:
             return split->separator == '.' ? std::nullopt : day_from(third, first, second);
     }
     return std::nullopt;
 }
 
-std::optional<Day> read_day(std::string_view text, DayFormat format) {
+std::optional<Day> read_day(std::string_view text, DateFormat format) {
     const auto date = split_day(text).date;
-    const auto year_first = parse_day(date, DayFormat::year_month_day);
+    const auto year_first = parse_day(date, DateFormat::year_month_day);
     return year_first ? year_first : parse_day(date, format);
 }
 
-std::optional<DayFormat> DayOrder::proved() const {
+std::optional<DateFormat> DayOrder::proved() const {
     if (day_first.has_value() == month_first.has_value()) {
         return std::nullopt;
     }
-    return day_first ? DayFormat::day_month_year : DayFormat::month_day_year;
+    return day_first ? DateFormat::day_month_year : DateFormat::month_day_year;
 }
 
 DayOrder order_of(std::span<const std::string> texts) {
     DayOrder order;
     for (std::size_t i = 0; i < texts.size(); ++i) {
-        const auto day_first = read_day(texts[i], DayFormat::day_month_year);
-        const auto month_first = read_day(texts[i], DayFormat::month_day_year);
+        const auto day_first = read_day(texts[i], DateFormat::day_month_year);
+        const auto month_first = read_day(texts[i], DateFormat::month_day_year);
         const auto note = [i](std::optional<std::size_t>& place, bool holds) {
             place = holds && !place ? std::optional{i} : place;
         };

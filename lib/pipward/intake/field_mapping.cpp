@@ -157,13 +157,13 @@ void guess_by_values(FieldMapping& mapping, const std::vector<FieldSample>& fiel
 
 std::span<const Word<GuessedBy>> words(GuessedBy) {
     static constexpr std::array<Word<GuessedBy>, 7> all{
-        {{GuessedBy::nothing, "none", "goes nowhere"},
+        {{GuessedBy::nothing, "none", "not imported"},
          {GuessedBy::same_name, "same_name", "same name"},
-         {GuessedBy::word, "trade_word", "trade word"},
-         {GuessedBy::cut_short, "cut_short", "name cut short"},
-         {GuessedBy::near_word, "near_word", "name some letters off"},
+         {GuessedBy::word, "trade_word", "trade term"},
+         {GuessedBy::cut_short, "cut_short", "truncated name"},
+         {GuessedBy::near_word, "near_word", "similar name"},
          {GuessedBy::values, "values", "its values are accessions of the book"},
-         {GuessedBy::given, "given", "as you said"}}};
+         {GuessedBy::given, "given", "as given"}}};
     return all;
 }
 

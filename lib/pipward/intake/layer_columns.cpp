@@ -19,7 +19,7 @@ LayerColumn bound_column(std::string_view table, const book::BookColumn& column)
 
 std::vector<LayerColumn> make_columns() {
     std::vector<LayerColumn> columns;
-    for (const auto table : adopted_tables()) {
+    for (const auto table : imported_tables()) {
         for (const auto& column : book::find_book_table(table)->columns) {
             columns.push_back(bound_column(table, column));
         }
@@ -28,14 +28,14 @@ std::vector<LayerColumn> make_columns() {
         {"place.x",
          place_table,
          "x",
-         "Place: east or longitude",
+         "Location: easting or longitude",
          nullptr,
          {"x", "lon", "long", "longitude", "lng", "easting", "east", "e", "xcoord", "coordx", "pointx",
           "gpslon", "gpslongitude", "rechtswert", "ostwert", "laengengrad", "langengrad"}});
     columns.push_back({"place.y",
                        place_table,
                        "y",
-                       "Place: north or latitude",
+                       "Location: northing or latitude",
                        nullptr,
                        {"y", "lat", "latitude", "northing", "north", "n", "ycoord", "coordy", "pointy",
                         "gpslat", "gpslatitude", "hochwert", "nordwert", "breitengrad"}});
@@ -44,7 +44,7 @@ std::vector<LayerColumn> make_columns() {
 
 }  // namespace
 
-std::span<const std::string_view> adopted_tables() {
+std::span<const std::string_view> imported_tables() {
     static const auto tables = [] {
         std::vector<std::string_view> names;
         for (const auto& table : book::book_tables()) {

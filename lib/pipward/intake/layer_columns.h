@@ -24,7 +24,7 @@ struct LayerColumn {
 inline constexpr std::string_view place_table = "place";  ///< of the coordinates: no table of the book
 
 /// The tables that layers can be adopted into.
-std::span<const std::string_view> adopted_tables();
+std::span<const std::string_view> imported_tables();
 
 /// Every column of those tables and the coordinates, with the words that people use for them.
 std::span<const LayerColumn> layer_columns();

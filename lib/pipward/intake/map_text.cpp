@@ -16,7 +16,7 @@ Error misread(const std::string& parameter, const std::string& text) {
                                     {},
                                     parameter,
                                     text,
-                                    say("This does not say where a field goes."),
+                                    say("This is no field mapping."),
                                     say("Write FIELD=column; FIELD2=- to leave a field out.")}};
 }
 

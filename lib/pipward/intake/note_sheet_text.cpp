@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: MIT
 #include "pipward/intake/cells.h"
-#include "pipward/intake/note_prefill.h"
+#include "pipward/intake/record_prefill.h"
 #include "pipward/record/table_text.h"
 
 namespace pipward::intake {
@@ -12,9 +12,9 @@ std::string name_in(const Orchard& orchard, std::string_view table) {
     return records.empty() ? std::string{} : to_text(book::name_column(known)->field.show(records.back()));
 }
 
-bool names_a_place(NoteKind kind) {
-    return kind == NoteKind::bloom || kind == NoteKind::pollination || kind == NoteKind::pick ||
-           kind == NoteKind::score;
+bool names_a_place(RecordKind kind) {
+    return kind == RecordKind::bloom || kind == RecordKind::pollination || kind == RecordKind::harvest ||
+           kind == RecordKind::score;
 }
 
 std::string cell_of(const KnownCells& line, std::string_view column) {
@@ -45,13 +45,13 @@ std::string example_of(const book::BookColumn& column, const book::BookTable& ta
         case CellType::whole:
             return column.domain == "bbch_stage" ? "65" : column.domain == "count" ? "40" : "1";
         case CellType::number:
-            return column.name == "cold_c" ? "3" : "7.5";
+            return column.name == "stratification_c" ? "3" : "7.5";
         default:
             return {};
     }
 }
 
-std::string note_sheet_text(NoteKind kind, const std::vector<KnownCells>& lines) {
+std::string note_sheet_text(RecordKind kind, const std::vector<KnownCells>& lines) {
     Table sheet;
     for (const auto& column : table_of(kind).columns) {
         sheet.shape.columns.push_back(heading(column.name));

@@ -109,16 +109,16 @@ std::string status_of_kind(AccessionKind kind) {
     return {};
 }
 
-KeptNote kept_in(const std::string& note) {
-    const auto open = note.rfind('[');
-    if (open == note.npos || !note.ends_with(']')) {
-        return {note, {}};
+KeptRemark kept_in(const std::string& whole_remark) {
+    const auto open = whole_remark.rfind('[');
+    if (open == whole_remark.npos || !whole_remark.ends_with(']')) {
+        return {whole_remark, {}};
     }
-    const std::string text = "; " + note.substr(open + 1, note.size() - open - 2);
+    const std::string text = "; " + whole_remark.substr(open + 1, whole_remark.size() - open - 2);
     if (next_kept(text, 0) != 0) {
-        return {note, {}};
+        return {whole_remark, {}};
     }
-    KeptNote read{note.substr(0, open), {}};
+    KeptRemark read{whole_remark.substr(0, open), {}};
     while (read.remark.ends_with(' ')) {
         read.remark.pop_back();
     }
@@ -131,7 +131,7 @@ KeptNote kept_in(const std::string& note) {
     return read;
 }
 
-std::string note_with(const std::string& remark, const Passport& kept) {
+std::string remark_with(const std::string& remark, const Passport& kept) {
     std::string list;
     for (const auto name : descriptors) {
         if (const auto value = kept.find(name); value != kept.end()) {

@@ -64,13 +64,13 @@ struct PassportReading {
 PassportReading read_passport(const Passport& passport);
 
 /// A note taken apart: the remark and what was kept of descriptors.
-struct KeptNote {
+struct KeptRemark {
     std::string remark;  ///< without what was kept
     Passport kept;       ///< empty where nothing was
 };
-/// Takes apart what note_with() put together.
-KeptNote kept_in(const std::string& note);
+/// Takes apart what remark_with() put together.
+KeptRemark kept_in(const std::string& whole_remark);
 /// The remark, then what is kept in brackets.
-std::string note_with(const std::string& remark, const Passport& kept);
+std::string remark_with(const std::string& remark, const Passport& kept);
 
 }  // namespace pipward::intake

@@ -72,7 +72,7 @@ PassportFile read_passport_file(std::string_view bytes, const std::string& file)
                             {},
                             {},
                             say("The file is empty."),
-                            say("Give it a header of descriptors and a line an accession.")}));
+                            say("Give it a header of descriptors and one line per accession.")}));
         }
         return read;
     }

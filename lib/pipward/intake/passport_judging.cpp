@@ -8,7 +8,7 @@
 
 #include "pipward/book/records.h"
 #include "pipward/intake/remark.h"
-#include "pipward/lineage/line_graph.h"
+#include "pipward/lineage/pedigree_graph.h"
 #include "pipward/record/words.h"
 #include "pipward/value/complaint.h"
 
@@ -87,7 +87,7 @@ class Judging {
     void tell_difference(JudgedPassport& passport, const std::string& descriptor, const std::string& theirs,
                          const std::string& ours) {
         passport.remarks.push_back(say("{}: {} in the file, {} in the book", descriptor, theirs, ours));
-        tell(passport, {Level::note, descriptor, theirs,
+        tell(passport, {Level::notice, descriptor, theirs,
                         say("The book has {} with another value: {}.", passport.reading.accession.name, ours),
                         say("Nothing is overwritten; change it in the book if the file is right.")});
     }
@@ -112,7 +112,7 @@ class Judging {
                     const std::string& ancestry) {
         passport.remarks.push_back(say("{} is not known", *parent));
         tell(passport, {Level::warning, "ANCEST", *parent,
-                        say("Neither the book nor the file has this parent of {}: it is left open.",
+                        say("Neither the book nor the file has this parent of {}: it stays unknown.",
                             passport.reading.accession.name),
                         say("Add a line for it to the file, or the parent to the book first.")});
         parent.reset();
@@ -121,9 +121,9 @@ class Judging {
 
     static void keep(JudgedPassport& passport, const std::string& field, const std::string& value) {
         auto& reading = passport.reading;
-        auto note = kept_in(reading.accession.note.value_or(""));
-        note.kept[field] = value;
-        reading.accession.note = note_with(note.remark, note.kept);
+        auto whole_remark = kept_in(reading.accession.remark.value_or(""));
+        whole_remark.kept[field] = value;
+        reading.accession.remark = remark_with(whole_remark.remark, whole_remark.kept);
         if (std::ranges::find(reading.kept, field) == reading.kept.end()) {
             reading.kept.push_back(field);
         }
@@ -160,9 +160,9 @@ class Judging {
             names.push_back(verbatim(name));
         }
         const auto list = joined(names, verbatim(", "));
-        passport.remarks.push_back(say("in its note: {}", list));
-        tell(passport, {Level::note, "", "",
-                        say("The book has no place for {}: it is kept in the note of {}.", list,
+        passport.remarks.push_back(say("in its remark: {}", list));
+        tell(passport, {Level::notice, "", "",
+                        say("The book has no column for {}: it is kept in the remark of {}.", list,
                             passport.reading.accession.name),
                         Sentence{}});
     }
@@ -177,7 +177,7 @@ class Judging {
         }
         blends.insert(blends.end(), judged.blends.begin(), judged.blends.end());
         try {
-            (void)lineage::line_graph(accessions, blends);
+            (void)lineage::pedigree_graph(accessions, blends);
         } catch (const Error& error) {
             const auto& found = error.findings();
             judged.findings.insert(judged.findings.end(), found.begin(), found.end());

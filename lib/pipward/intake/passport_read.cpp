@@ -107,8 +107,8 @@ class Reading {
         for (const auto& [name, value] : rest_) {
             reading.kept.push_back(name);
         }
-        const auto note = note_with(std::string(remark), rest_);
-        accession_.note = note.empty() ? std::nullopt : std::optional{note};
+        const auto whole_remark = remark_with(std::string(remark), rest_);
+        accession_.remark = whole_remark.empty() ? std::nullopt : std::optional{whole_remark};
     }
 
     PassportReading reading{};

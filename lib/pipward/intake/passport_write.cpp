@@ -88,8 +88,8 @@ std::string crop_of(const std::string& genus) {
 }
 
 Passport passport_of(const Accession& accession, const PassportFacts& facts) {
-    const auto note = kept_in(accession.note.value_or(""));
-    auto passport = note.kept;
+    const auto whole_remark = kept_in(accession.remark.value_or(""));
+    auto passport = whole_remark.kept;
     put(passport, "INSTCODE", facts.institute);
     if (!passport.contains("ACCENUMB")) {
         put(passport, "ACCENUMB", accession.name);
@@ -116,7 +116,7 @@ Passport passport_of(const Accession& accession, const PassportFacts& facts) {
     }
     put(passport, "ACQDATE", facts.earliest ? passport_day(*facts.earliest) : "");
     put(passport, "STORAGE", facts.stands ? "20" : "");
-    put(passport, "REMARKS", own_remarks(accession, facts.blend) + note.remark);
+    put(passport, "REMARKS", own_remarks(accession, facts.blend) + whole_remark.remark);
     std::erase_if(passport, [](const auto& entry) { return entry.second.empty(); });
     return passport;
 }

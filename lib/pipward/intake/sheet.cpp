@@ -142,7 +142,7 @@ std::size_t heading_among(const Records& first, const KnowsHeading& known, const
 void tell_title(Sheet& sheet, const Record& title, int heading) {
     sheet.findings.push_back(
         about_file(sheet.file, title.line,
-                   {Level::note,
+                   {Level::notice,
                     {},
                     one_line(fmt::format("{}", fmt::join(title.fields, " ")), 60),
                     say("Line {} heads the columns; what stands above it was passed over.", heading),

@@ -31,7 +31,7 @@ std::optional<Celsius> temperature_of(const Record& record) {
 
 /// A day, whatever follows it.
 std::optional<Day> day_of(const std::string& text) {
-    const auto day = read_day(text, DayFormat::year_month_day);
+    const auto day = read_day(text, DateFormat::year_month_day);
     return day ? day : parse_iso_day(text.substr(0, 10));
 }
 
@@ -39,9 +39,10 @@ void take(StoreReadings& readings, const std::string& file, const Record& record
     const auto day = day_of(record.at(0));
     const auto temperature = temperature_of(record);
     if (!day) {
-        readings.findings.push_back(about_file(file, record.line,
-                                               {Level::error, "day", record.at(0), say("This is no day."),
-                                                say("Write days as 2026-11-25; a time of day may follow.")}));
+        readings.findings.push_back(
+            about_file(file, record.line,
+                       {Level::error, "day", record.at(0), say("This is no day."),
+                        say("Write dates as 2026-11-25; a time of day may follow.")}));
     } else if (temperature && (*temperature < coldest_store || *temperature > warmest_store)) {
         readings.findings.push_back(
             about_file(file, record.line,
@@ -67,7 +68,7 @@ StoreReadings read_store_log(std::string_view bytes, const std::string& file) {
                        {Level::error,
                         {},
                         {},
-                        say("The log holds no reading."),
+                        say("The log has no temperature."),
                         say("It needs a header, then lines such as 2026-12-01 06:00,3.5.")}));
     }
     return readings;

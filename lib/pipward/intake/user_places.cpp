@@ -27,7 +27,7 @@ std::string crs_for(const PlacesGiven& given, const book::UserLayer& layer, cons
     if (!given.crs.empty()) {
         if (!layer.crs.empty() && layer.crs != given.crs) {
             findings.push_back(about_parameter(
-                "points-crs", given.crs, say("The layer says of itself that it is in {}.", layer.crs),
+                "layer-crs", given.crs, say("By its own metadata the layer is in {}.", layer.crs),
                 say("The one given was used; leave it out to use the layer's own.")));
             findings.back().level = Level::warning;
         }
@@ -35,8 +35,8 @@ std::string crs_for(const PlacesGiven& given, const book::UserLayer& layer, cons
     }
     if (given.file && layer.crs.empty()) {
         findings.push_back(
-            about_parameter("layer-file", *given.file, say("The layer does not tell its coordinate system."),
-                            say("The book's, {}, was taken; say which it is with points-crs.", book_crs)));
+            about_parameter("layer-file", *given.file, say("The layer does not give its coordinate system."),
+                            say("The book's, {}, was assumed; give layer-crs if it is another.", book_crs)));
         findings.back().level = Level::warning;
     }
     return layer.crs.empty() ? book_crs : layer.crs;
@@ -54,7 +54,7 @@ void check_places(const book::UserLayer& layer, const std::string& crs, std::spa
                   const std::string& field, Findings& findings) {
     if (!place::ToEarth(crs).is_known()) {
         throw Error(Trouble::usage,
-                    about_parameter("points-crs", crs, say("This coordinate system is not known."),
+                    about_parameter("layer-crs", crs, say("This coordinate system is not known."),
                                     say("Give one by its EPSG number, as in EPSG:4326.")));
     }
     if (auto wrong = place::check_whereabouts(all_points(layer), crs, known, field)) {

@@ -28,7 +28,7 @@ bool is_long(const Fields& first) {
     return first.size() >= fields_needed &&
            (lower_case(first[element]) == "element" ||
             (first[id].size() == 11 && first[element].size() == 4 && first[date].size() == 8 &&
-             parse_day(first[date], DayFormat::year_month_day)));
+             parse_day(first[date], DateFormat::year_month_day)));
 }
 
 std::size_t place_of(const Fields& headings, std::string_view wanted, const auto& name_of) {
@@ -100,12 +100,12 @@ LongDays long_days(const std::vector<Record>& records, WeatherWork& work) {
     LongDays days;
     int rejected = 0;
     for (const auto& record : records) {
-        const auto day = parse_day(record.fields[date], DayFormat::year_month_day);
+        const auto day = parse_day(record.fields[date], DateFormat::year_month_day);
         const auto number = detail::read_reading(record.fields[value]);
         if (!day || (!number.value && !number.is_missing)) {
             work.findings.of_line(
                 record.line, {Level::warning, day ? "value" : "date", record.fields[day ? value : date],
-                              say("The line cannot be read; it is left out."), say("Fetch the file again.")});
+                              say("The line cannot be read; it is left out."), say("Get the file again.")});
         } else if (!record.fields[quality_flag].empty()) {
             ++rejected;
         } else if (number.value) {
@@ -126,7 +126,7 @@ std::vector<RawReading> whole_days(const LongDays& days, WeatherWork& work) {
         }
     }
     if (const auto half = days.size() - readings.size(); half > 0) {
-        work.findings.of_file({}, {Level::note,
+        work.findings.of_file({}, {Level::notice,
                                    "TMIN, TMAX",
                                    std::to_string(half),
                                    say("{} day(s) with only one of the two extremes were left out.", half),

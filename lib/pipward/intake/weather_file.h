@@ -38,7 +38,7 @@ struct WeatherFileOptions {
     std::optional<std::string> t_max_column;    ///< of the highest temperatures
     std::optional<std::string> station_column;  ///< of a file with several stations
     std::optional<TemperatureUnit> unit;        ///< found out where not given
-    std::optional<DayFormat> day_format;        ///< found out where not given
+    std::optional<DateFormat> date_format;      ///< found out where not given
 };
 
 /// A weather file as it was read.
@@ -65,7 +65,7 @@ WeatherImport read_weather_file(std::string_view bytes, const WeatherFileOptions
 /// Fahrenheit (but tenths of a degree Celsius in GHCN files of whole figures); above 50 it is Fahrenheit, for
 /// nowhere is one day in twenty so hot in Celsius; otherwise it is Celsius where the file has 200 days or
 /// more, for so many days pass through a summer, and in Fahrenheit none of them would be warmer than 10
-/// degrees C. A shorter file that stays below 50 could be either: an error that asks.
+/// °C. A shorter file that stays below 50 could be either: an error that asks.
 WeatherImport import_csv(std::string_view bytes, const WeatherFileOptions& options);
 
 /// Whether the first line is one that NOAA's GHCN-Daily files have, in any of the forms below.

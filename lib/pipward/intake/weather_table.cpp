@@ -50,7 +50,7 @@ class TableImport {
     void read() {
         if (sheet_.records.size() < 2) {
             findings_.error({}, {}, say("The file has no data lines."),
-                            say("Give a header line and one line a day."));
+                            say("Give a header line and one line per day."));
             return;
         }
         const auto columns = find_weather_columns(sheet_.records.front().fields, work_.options, findings_);
@@ -67,7 +67,7 @@ class TableImport {
         if (const auto* timed = repeated_with_clock_time(dates)) {
             tell_hourly(timed->line, timed->date);
         }
-        if (const auto format = findings_.any_error() ? std::nullopt : day_format(dates)) {
+        if (const auto format = findings_.any_error() ? std::nullopt : date_format(dates)) {
             read_rows(records, dates, *format);
         }
     }
@@ -77,7 +77,7 @@ class TableImport {
         findings_.of_file(
             say("line {}", line),
             {Level::error, "day", day, say("The days carry clock times: this looks like an hourly file."),
-             say("Give each day's minimum and maximum, one line a day.")});
+             say("Give each day's minimum and maximum, one line per day.")});
     }
 
     /// A file without daily columns but with clock times deserves to hear that it is hourly, and only that.
@@ -86,7 +86,7 @@ class TableImport {
         for (const Record& record : sheet_.rows().first(std::min<std::size_t>(2, sheet_.rows().size()))) {
             for (const std::string& cell : record.fields) {
                 if (const DayCell day = split_day(cell);
-                    day.has_clock_time && parse_day(day.date, DayFormat::year_month_day)) {
+                    day.has_clock_time && parse_day(day.date, DateFormat::year_month_day)) {
                     work_.import.findings.clear();
                     tell_hourly(record.line, cell);
                     return;
@@ -123,7 +123,7 @@ class TableImport {
         } else if (work_.options.station_in_file) {
             findings_.error(
                 "station_in_file", *work_.options.station_in_file, say("The file has no column of stations."),
-                say("Leave station_in_file out, or name the column with the option station_column."));
+                say("Leave station-in-file out, or name the column with the option station-column."));
         }
         if (!findings_.any_error()) {
             name_station(station);
@@ -149,20 +149,20 @@ class TableImport {
         }
     }
 
-    std::optional<DayFormat> day_format(const std::vector<DayText>& dates) {
+    std::optional<DateFormat> date_format(const std::vector<DayText>& dates) {
         if (!columns_.day) {
-            return DayFormat::year_month_day;
+            return DateFormat::year_month_day;
         }
-        const auto format = work_.options.day_format ? work_.options.day_format : found_format(dates);
+        const auto format = work_.options.date_format ? work_.options.date_format : found_format(dates);
         if (format) {
             work_.import.understood +=
                 verbatim(" ") + say("Days are written {}, {}.", to_text(*format),
-                                    work_.options.day_format ? say("as stated") : why_);
+                                    work_.options.date_format ? say("as stated") : why_);
         }
         return format;
     }
 
-    std::optional<DayFormat> refuse_days(const DayText& where, Sentence message, Sentence remedy) {
+    std::optional<DateFormat> refuse_days(const DayText& where, Sentence message, Sentence remedy) {
         findings_.of_file(say("line {}", where.line),
                           {Level::error, "day_format", where.date, std::move(message), std::move(remedy)});
         return std::nullopt;
@@ -170,11 +170,11 @@ class TableImport {
 
     /// The one order of year, month and day that fits. An error where two fit every line alike, where some
     /// lines fit only one and some only the other, or where fewer than half of the lines fit any.
-    std::optional<DayFormat> found_format(const std::vector<DayText>& dates) {
-        using enum DayFormat;
+    std::optional<DateFormat> found_format(const std::vector<DayText>& dates) {
+        using enum DateFormat;
         std::array<std::ptrdiff_t, 3> read{};
         std::ranges::transform(
-            std::array{year_month_day, day_month_year, month_day_year}, read.begin(), [&](DayFormat format) {
+            std::array{year_month_day, day_month_year, month_day_year}, read.begin(), [&](DateFormat format) {
                 return std::ranges::count_if(
                     dates, [&](const DayText& day) { return parse_day(day.date, format).has_value(); });
             });
@@ -190,11 +190,11 @@ class TableImport {
         return day_or_month_first(dates);
     }
 
-    std::optional<DayFormat> day_or_month_first(const std::vector<DayText>& dates) {
+    std::optional<DateFormat> day_or_month_first(const std::vector<DayText>& dates) {
         std::vector<std::string> texts;
         std::ranges::transform(dates, std::back_inserter(texts), &DayText::date);
         const auto order = order_of(texts);
-        const auto remedy = say("Say with the option day_format whether the day or the month comes first.");
+        const auto remedy = say("Say with the option date-format whether the day or the month comes first.");
         if (order.day_first && order.month_first) {
             return refuse_days(dates[std::max(*order.day_first, *order.month_first)],
                                say("Line {} can only have the day first and line {} only the month first.",
@@ -212,14 +212,14 @@ class TableImport {
         return order.proved();
     }
 
-    void read_rows(const std::vector<Record>& records, const std::vector<DayText>& dates, DayFormat format) {
+    void read_rows(const std::vector<Record>& records, const std::vector<DayText>& dates, DateFormat format) {
         std::vector<RawReading> readings;
         for (std::size_t i = 0; i < records.size(); ++i) {
             read_row(records[i], dates[i], parse_day(dates[i].date, format), readings);
         }
         if (missing_ > 0) {
             findings_.of_file(say("line {}", first_missing_),
-                              {Level::note,
+                              {Level::notice,
                                "t_min, t_max",
                                std::to_string(missing_),
                                say("{} line(s) without a reading were left out, the first here.", missing_),

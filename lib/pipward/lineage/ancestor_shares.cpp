@@ -10,7 +10,7 @@ namespace {
 constexpr double rounding = 1e-9;
 
 // What of a node's genes came from nobody that is known, where something of its parents is.
-double unknown_part(const LineGraph& graph, int node) {
+double unknown_part(const PedigreeGraph& graph, int node) {
     double known = 0;
     for (const auto& link : graph.parents[node]) {
         known += passed_on(link);
@@ -19,17 +19,17 @@ double unknown_part(const LineGraph& graph, int node) {
     return graph.parents[node].empty() || rest < rounding ? 0 : rest;
 }
 
-void pass_up(const AncestorShare& from, const LineLink& link, AncestorShare& to) {
+void pass_up(const AncestorShare& from, const PedigreeLink& link, AncestorShare& to) {
     to.share += from.share * passed_on(link);
     to.ways = std::min(most_ways, to.ways + from.ways);
     to.nearest = std::min(to.nearest, from.nearest + generations_of(link));
     to.farthest = std::max(to.farthest, from.farthest + generations_of(link));
-    to.by_blend = to.by_blend || from.by_blend || link.role == LineRole::member;
+    to.by_blend = to.by_blend || from.by_blend || link.role == PedigreeRole::member;
 }
 
 }  // namespace
 
-std::vector<AncestorShare> ancestor_shares(const LineGraph& graph, int subject) {
+std::vector<AncestorShare> ancestor_shares(const PedigreeGraph& graph, int subject) {
     std::vector<AncestorShare> of(graph.nodes.size());
     for (auto& share : of) {
         share.nearest = std::numeric_limits<int>::max() / 2;
@@ -63,7 +63,7 @@ std::vector<AncestorShare> ancestor_shares(const LineGraph& graph, int subject) 
     return found;
 }
 
-std::vector<double> shares_of_ancestor(const LineGraph& graph, int ancestor) {
+std::vector<double> shares_of_ancestor(const PedigreeGraph& graph, int ancestor) {
     std::vector<double> share(graph.nodes.size());
     share[ancestor] = 1;
     for (std::size_t node = static_cast<std::size_t>(ancestor) + 1; node < graph.nodes.size(); ++node) {
@@ -74,7 +74,7 @@ std::vector<double> shares_of_ancestor(const LineGraph& graph, int ancestor) {
     return share;
 }
 
-std::vector<Descendant> descendants_of(const LineGraph& graph, int ancestor) {
+std::vector<Descendant> descendants_of(const PedigreeGraph& graph, int ancestor) {
     const auto shares = shares_of_ancestor(graph, ancestor);
     std::vector<int> generation(graph.nodes.size(), -1);
     generation[ancestor] = 0;

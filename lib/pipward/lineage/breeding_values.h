@@ -13,7 +13,7 @@ namespace pipward::lineage {
 
 /// One score of a member of the pedigree.
 struct ScoreRecord {
-    int member = 0;    ///< into KinshipFactors, one that is reckoned
+    int member = 0;    ///< into KinshipFactors, one that is calculated
     int group = 0;     ///< what scores of one kind have in common: the year; from 0 without gaps
     double score = 0;  ///< in the trait's own unit, any range
 };
@@ -40,7 +40,7 @@ struct BreedingValues {
 /// of the accession share + residual (Henderson 1984; Mrode 2014, ch. 3 and 4). Groups are fixed effects;
 /// unknown parents are founders of one population. Reliabilities are exact: the needed diagonal of the
 /// inverse comes of its sparse factor, at any size. Every group has a score. Members of `factors` that are
-/// not reckoned must have no scores. Nothing where the equations cannot be solved.
+/// not calculated must have no scores. Nothing where the equations cannot be solved.
 std::optional<BreedingValues> breeding_values(const KinshipFactors& factors,
                                               std::span<const ScoreRecord> scores, ScoreVariance variance);
 

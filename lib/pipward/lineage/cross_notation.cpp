@@ -117,16 +117,16 @@ std::vector<std::string> leaves_of(const CrossTree& tree) {
     return leaves;
 }
 
-CrossTree cross_tree(const LineGraph& graph, int node, int generations, const std::string& unknown) {
-    while (const auto* sport = graph.parent(node, LineRole::sport)) {
+CrossTree cross_tree(const PedigreeGraph& graph, int node, int generations, const std::string& unknown) {
+    while (const auto* sport = graph.parent(node, PedigreeRole::sport)) {
         node = sport->parent;
     }
-    const auto* seed = graph.parent(node, LineRole::seed);
-    const auto* pollen = graph.parent(node, LineRole::pollen);
+    const auto* seed = graph.parent(node, PedigreeRole::seed);
+    const auto* pollen = graph.parent(node, PedigreeRole::pollen);
     if (generations == 0 || (seed == nullptr && pollen == nullptr)) {
         return {graph.nodes[node].name, {}};
     }
-    const auto side = [&](const LineLink* link) {
+    const auto side = [&](const PedigreeLink* link) {
         return link == nullptr ? CrossTree{unknown, {}}
                                : cross_tree(graph, link->parent, generations - 1, unknown);
     };

@@ -5,7 +5,7 @@
 #include <string_view>
 #include <vector>
 
-#include "pipward/lineage/line_graph.h"
+#include "pipward/lineage/pedigree_graph.h"
 
 /// Lines in one string: the notation of Purdy, Loegering, Konzak, Peterson & Allan 1968, Crop Sci. 8:405, and
 /// the breeder's "A × B".
@@ -54,6 +54,6 @@ std::vector<std::string> leaves_of(const CrossTree& tree);
 
 /// The line of a node as far back as `generations`; the genes of a sport are its original's, an unknown
 /// parent is called `unknown`, a blend is a leaf.
-CrossTree cross_tree(const LineGraph& graph, int node, int generations, const std::string& unknown);
+CrossTree cross_tree(const PedigreeGraph& graph, int node, int generations, const std::string& unknown);
 
 }  // namespace pipward::lineage

@@ -110,7 +110,7 @@ std::optional<double> Kinship::between(const std::string& a, const std::string& 
     const auto& one = order.members[first->second];
     const auto& other = order.members[second->second];
     const bool nothing_known = &one != &other && is_founder(one) && is_founder(other);
-    if (nothing_known || !one.reckoned || !other.reckoned) {
+    if (nothing_known || !one.calculated || !other.calculated) {
         return std::nullopt;
     }
     return pedigree_->between(first->second, second->second);

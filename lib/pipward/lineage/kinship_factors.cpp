@@ -20,7 +20,7 @@ GeneFlow flow_of(std::span<const PedigreeMember> members) {
         shares.clear();
         for (const auto* side : {&member.seed, &member.pollen}) {
             for (const auto& parent : *side) {
-                shares[parent.parent] += member.reckoned ? parent.share / 2 : 0;
+                shares[parent.parent] += member.calculated ? parent.share / 2 : 0;
             }
         }
         for (const auto& [parent, share] : shares) {
@@ -45,7 +45,7 @@ Side side_of(std::span<const PedigreeMember> members, Gamete PedigreeMember::*si
     std::map<std::vector<std::pair<int, double>>, int> mixed;
     for (const auto& member : members) {
         const auto& gamete = member.*side;
-        if (gamete.empty() || !member.reckoned) {
+        if (gamete.empty() || !member.calculated) {
             result.of_member.push_back(-1);
             continue;
         }

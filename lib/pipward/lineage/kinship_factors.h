@@ -33,16 +33,16 @@ struct GeneFlow {
 /// By member, as in the order that they were made of.
 struct KinshipFactors {
     GeneFlow flow;                   ///< who has its genes from whom
-    std::vector<double> inbreeding;  ///< F, 0..1; 0 for members that are not reckoned
+    std::vector<double> inbreeding;  ///< F, 0..1; 0 for members that are not calculated
     std::vector<double> sampling;    ///< the diagonal of D, 0..1
 };
 
-/// Of an order without loops, parents before children. Members that are not reckoned stand alone, without
+/// Of an order without loops, parents before children. Members that are not calculated stand alone, without
 /// parents: leave them out of what is shown. Unknown parents are unrelated founders.
 KinshipFactors kinship_factors(std::span<const PedigreeMember> members);
 
 /// Kinships of every one of `rows` with every one of `columns`, row by row; of a member with itself
-/// (1 + F) / 2. Members that are not reckoned give values without a meaning.
+/// (1 + F) / 2. Members that are not calculated give values without a meaning.
 std::vector<double> kinship_block(const KinshipFactors& factors, std::span<const int> rows,
                                   std::span<const int> columns);
 

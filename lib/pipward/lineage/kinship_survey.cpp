@@ -9,7 +9,7 @@
 namespace pipward::lineage {
 namespace {
 
-// The chosen accessions with all that is reckoned of them.
+// The chosen accessions with all that is calculated of them.
 struct Line {
     PedigreeOrder order;
     KinshipFactors factors;
@@ -22,7 +22,7 @@ struct Line {
     double kinship(std::size_t i, std::size_t j) const { return block[i * names.size() + j]; }
 };
 
-Line reckoned(const Orchard& orchard, std::vector<std::string> names) {
+Line calculated(const Orchard& orchard, std::vector<std::string> names) {
     Line line{pedigree_order(orchard.accessions, orchard.blend_members), {}, std::move(names), {}, {}, {}};
     if (!line.order.loops.empty()) {
         throw Error(Trouble::input, line.order.loops);
@@ -46,31 +46,31 @@ Line reckoned(const Orchard& orchard, std::vector<std::string> names) {
     return line;
 }
 
-Sentence pair_note(const Line& line, std::size_t i, std::size_t j, Relation relation) {
-    if (!line.member(i).reckoned) {
+Sentence pair_remark(const Line& line, std::size_t i, std::size_t j, Relation relation) {
+    if (!line.member(i).calculated) {
         return not_reckoned_words(line.names[i], line.member(i));
     }
-    if (!line.member(j).reckoned) {
+    if (!line.member(j).calculated) {
         return not_reckoned_words(line.names[j], line.member(j));
     }
     if (relation == Relation::unknown) {
         return say("No parent of either is recorded.");
     }
     if (line.kinship(i, j) > 0 && (line.member(i).expected || line.member(j).expected)) {
-        return say("Expected: a pollen blend stands in the line.");
+        return say("Expected: the pedigree has a pollen blend.");
     }
     return {};
 }
 
 PairKinship pair_row(const Line& line, std::size_t i, std::size_t j) {
-    const bool reckoned_both = line.member(i).reckoned && line.member(j).reckoned;
-    auto kinship = reckoned_both ? std::optional{line.kinship(i, j)} : std::nullopt;
+    const bool calculated_both = line.member(i).calculated && line.member(j).calculated;
+    auto kinship = calculated_both ? std::optional{line.kinship(i, j)} : std::nullopt;
     const auto relation = relation_of(line.order, line.numbers[i], line.numbers[j], kinship);
-    auto note = pair_note(line, i, j, relation);
+    auto remark = pair_remark(line, i, j, relation);
     if (relation == Relation::unknown) {
         kinship.reset();
     }
-    return {line.names[i], line.names[j], kinship, relation, std::move(note)};
+    return {line.names[i], line.names[j], kinship, relation, std::move(remark)};
 }
 
 bool is_founder(const PedigreeMember& member) {
@@ -84,23 +84,23 @@ bool all_founders(const Line& line, const PedigreeMember& member) {
     return std::ranges::all_of(member.seed, founder) && std::ranges::all_of(member.pollen, founder);
 }
 
-Sentence inbreeding_note(const Line& line, std::size_t i) {
+Sentence inbreeding_remark(const Line& line, std::size_t i) {
     const auto& member = line.member(i);
-    if (!member.reckoned) {
+    if (!member.calculated) {
         return not_reckoned_words(line.names[i], member);
     }
     if (is_founder(member)) {
         return say("No parent is recorded.");
     }
     if (member.seed.empty() || member.pollen.empty()) {
-        return say("One parent is not recorded: taken as unrelated to the other.");
+        return say("One parent is not recorded: assumed to be unrelated to the other.");
     }
     const double inbreeding = line.factors.inbreeding[line.numbers[i]];
     if (member.expected) {
-        return say("Expected: a pollen blend stands in the line.");
+        return say("Expected: the pedigree has a pollen blend.");
     }
     return inbreeding == 0 && all_founders(line, member)
-               ? say("No parent of its parents is recorded: taken as unrelated.")
+               ? say("No parent of its parents is recorded: assumed to be unrelated.")
                : Sentence{};
 }
 
@@ -116,16 +116,16 @@ void add_to(MeanOf& mean, const std::optional<double>& kinship) {
 
 OwnInbreeding inbreeding_row(const Line& line, std::size_t i, const MeanOf& mean) {
     const auto& member = line.member(i);
-    OwnInbreeding row{line.names[i], std::nullopt, std::nullopt, inbreeding_note(line, i)};
-    if (member.reckoned && !is_founder(member)) {
+    OwnInbreeding row{line.names[i], std::nullopt, std::nullopt, inbreeding_remark(line, i)};
+    if (member.calculated && !is_founder(member)) {
         row.inbreeding = line.factors.inbreeding[line.numbers[i]];
     }
     if (mean.known > 0) {
         row.mean_kinship = mean.sum / mean.known;
     }
     if (line.sports.contains(line.names[i])) {
-        row.note += verbatim(row.note.empty() ? "" : " ");
-        row.note += say("A sport: it has the parents of {}.", member.name);
+        row.remark += verbatim(row.remark.empty() ? "" : " ");
+        row.remark += say("A sport: it has the parents of {}.", member.name);
     }
     return row;
 }
@@ -133,12 +133,12 @@ OwnInbreeding inbreeding_row(const Line& line, std::size_t i, const MeanOf& mean
 }  // namespace
 
 Sentence not_reckoned_words(const std::string& name, const PedigreeMember& member) {
-    return member.diploid ? say("Not reckoned: {} comes of one that is not diploid.", name)
-                          : say("Not reckoned: {} is not diploid.", name);
+    return member.diploid ? say("Not calculated: {} descends from one that is not diploid.", name)
+                          : say("Not calculated: {} is not diploid.", name);
 }
 
 KinshipSurvey kinship_survey(const Orchard& orchard, std::vector<std::string> names) {
-    const auto line = reckoned(orchard, std::move(names));
+    const auto line = calculated(orchard, std::move(names));
     KinshipSurvey survey;
     std::vector<MeanOf> means(line.names.size());
     for (std::size_t i = 0; i < line.names.size(); ++i) {

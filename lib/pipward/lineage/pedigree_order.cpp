@@ -21,7 +21,7 @@ Finding loop_finding(const std::vector<PedigreeMember>& members, std::span<const
             name,
             "seed_parent, pollen_parent",
             fmt::format("{} -> {}", way, name),
-            say("An accession is its own ancestor: each is recorded as a child of the next."),
+            say("An accession is its own ancestor: each is recorded as an offspring of the next."),
             say("Correct or clear one of these parents.")};
 }
 
@@ -96,11 +96,11 @@ bool is_mixture(const std::vector<ParentShare>& parents) {
 }
 
 void inherit(PedigreeMember& member, const std::vector<PedigreeMember>& before) {
-    member.reckoned = member.diploid;
+    member.calculated = member.diploid;
     member.expected = is_mixture(member.seed) || is_mixture(member.pollen);
     for (const auto* parents : {&member.seed, &member.pollen}) {
         for (const auto& parent : *parents) {
-            member.reckoned = member.reckoned && before[parent.parent].reckoned;
+            member.calculated = member.calculated && before[parent.parent].calculated;
             member.expected = member.expected || before[parent.parent].expected;
         }
     }

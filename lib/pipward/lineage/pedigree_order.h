@@ -25,9 +25,9 @@ struct PedigreeMember {
     std::vector<ParentShare> pollen;  ///< several: a blend
     bool diploid = true;              ///< or of unknown ploidy
     /// Neither itself nor an ancestor is known to be anything but diploid. What comes of a triploid has no
-    /// half of its genes to reckon with, nor has what comes of that.
-    bool reckoned = true;
-    bool expected = false;  ///< a blend stands in its line: what is reckoned of it is an expectation
+    /// half of its genes to assume, nor has what comes of that.
+    bool calculated = true;
+    bool expected = false;  ///< a blend stands in its line: what is calculated of it is an expectation
 };
 
 /// Founders and names without a record are members as well.

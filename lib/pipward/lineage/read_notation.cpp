@@ -71,7 +71,7 @@ class Reader {
     void take_cross() {
         const auto [cross, length] = cross_at(text_);
         if (cross == 0 || cross > most_crosses) {
-            trouble = say("A cross of the number {} cannot be.", cross);
+            trouble = say("A cross cannot have the number {}.", cross);
         }
         if (cross == 2 && length > 2) {
             style = SlashStyle::numbered;
@@ -165,7 +165,7 @@ CrossTree read_tokens(Tokens tokens, Sentence& trouble) {
     }
     const auto last = std::ranges::max_element(tokens, {}, &Token::cross);
     if (last->cross == 0) {
-        trouble = say("Between two names there is no cross.");
+        trouble = say("Two names without a cross between them.");
         return {};
     }
     if (std::ranges::count(tokens, last->cross, &Token::cross) > 1) {

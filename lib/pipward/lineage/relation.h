@@ -10,7 +10,7 @@
 
 namespace pipward::lineage {
 
-/// What one accession is to another by the recorded parents, the closest that holds. How much blood they
+/// What one accession is to another by the recorded parents, the closest that holds. How much kinship they
 /// share is the kinship: inbred sibs share more than others.
 enum class Relation {
     same,             ///< the same accession, or a sport or clone of it
@@ -27,14 +27,14 @@ enum class Relation {
     grandchild,       ///< one is a child of a child of the other
     related,          ///< in another way
     unrelated,        ///< no common ancestor is recorded
-    unknown           ///< no parent of either is recorded, or the kinship cannot be reckoned
+    unknown           ///< no parent of either is recorded, or the kinship cannot be calculated
 };
 
 /// What each is called in tables.
 std::span<const Word<Relation>> words(Relation);
 
-/// Of two members of an order without loops. Their kinship, nothing where it is not reckoned, tells the last
-/// cases apart.
+/// Of two members of an order without loops. Their kinship, nothing where it is not calculated, tells the
+/// last cases apart.
 Relation relation_of(const PedigreeOrder& order, int one, int other, std::optional<double> kinship);
 
 }  // namespace pipward::lineage

@@ -24,7 +24,7 @@ struct SGenotype {
 /// Where knowledge of alleles comes from.
 enum class SSource {
     recorded,  ///< the book has the accession's own entry
-    parents,   ///< reckoned from its parents
+    parents,   ///< calculated from its parents
     nothing    ///< neither
 };
 std::span<const Word<SSource>> words(SSource);

@@ -18,7 +18,7 @@ std::span<const Word<SContradiction>> words(SContradiction) {
         {{SContradiction::no_seed_allele, "no_seed_allele", "no allele of the seed parent"},
          {SContradiction::no_pollen_allele, "no_pollen_allele", "no allele of the pollen parent"},
          {SContradiction::no_pair, "no_pair", "not one allele of each parent"},
-         {SContradiction::rejected_pollen, "rejected_pollen", "only by pollen that the style turns away"}}};
+         {SContradiction::rejected_pollen, "rejected_pollen", "only by pollen that the style rejects"}}};
     return all;
 }
 

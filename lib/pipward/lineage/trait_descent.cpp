@@ -14,19 +14,19 @@ struct Scores {
     int count = 0;
 };
 
-struct Gathered {
+struct Collected {
     std::map<std::string_view, Scores> by_tree;
     int first_year = 9999;
     int last_year = 0;
 };
 
-TraitMean mean_of(const Gathered& gathered) {
+TraitMean mean_of(const Collected& collected) {
     double sum = 0;
-    for (const auto& [tree, scores] : gathered.by_tree) {
+    for (const auto& [tree, scores] : collected.by_tree) {
         sum += scores.sum / scores.count;
     }
-    const auto trees = static_cast<int>(gathered.by_tree.size());
-    return {sum / trees, trees, gathered.first_year, gathered.last_year, false};
+    const auto trees = static_cast<int>(collected.by_tree.size());
+    return {sum / trees, trees, collected.first_year, collected.last_year, false};
 }
 
 std::optional<TraitMean> known_mean(const std::string& name, const std::string& trait,
@@ -39,7 +39,7 @@ std::optional<TraitMean> known_mean(const std::string& name, const std::string& 
     return found == of_name->second.end() ? std::nullopt : std::optional{found->second};
 }
 
-std::optional<TraitMean> blend_mean(const LineGraph& graph, int blend, const std::string& trait,
+std::optional<TraitMean> blend_mean(const PedigreeGraph& graph, int blend, const std::string& trait,
                                     const TraitMeans& means) {
     TraitMean all{0, 0, 9999, 0, true};
     double weight = 0;
@@ -56,9 +56,9 @@ std::optional<TraitMean> blend_mean(const LineGraph& graph, int blend, const std
     return weight > 0 ? std::optional{all} : std::nullopt;
 }
 
-int parent_of(const LineGraph& graph, int node, LineRole role) {
+int parent_of(const PedigreeGraph& graph, int node, PedigreeRole role) {
     while (node >= 0) {
-        const auto* sport = graph.parent(node, LineRole::sport);
+        const auto* sport = graph.parent(node, PedigreeRole::sport);
         if (sport == nullptr) {
             break;
         }
@@ -68,8 +68,8 @@ int parent_of(const LineGraph& graph, int node, LineRole role) {
     return link == nullptr ? -1 : link->parent;
 }
 
-std::array<int, relatives> kin_of(const LineGraph& graph, int node) {
-    using enum LineRole;
+std::array<int, relatives> kin_of(const PedigreeGraph& graph, int node) {
+    using enum PedigreeRole;
     const int mother = parent_of(graph, node, seed);
     const int father = parent_of(graph, node, pollen);
     return {mother,
@@ -80,7 +80,7 @@ std::array<int, relatives> kin_of(const LineGraph& graph, int node) {
             parent_of(graph, father, pollen)};
 }
 
-std::optional<TraitMean> mean_at(const LineGraph& graph, int node, const std::string& trait,
+std::optional<TraitMean> mean_at(const PedigreeGraph& graph, int node, const std::string& trait,
                                  const TraitMeans& means) {
     if (node < 0) {
         return std::nullopt;
@@ -103,13 +103,13 @@ std::set<std::string> all_traits(const TraitMeans& means) {
 
 TraitMeans trait_means(std::span<const Tree> trees, std::span<const TraitScore> scores) {
     const ByName<Tree> by_label(trees, &Tree::label);
-    std::map<std::string, std::map<std::string, Gathered>> gathered;
+    std::map<std::string, std::map<std::string, Collected>> collected;
     for (const auto& score : scores) {
         const auto* tree = by_label.find(score.tree);
         if (tree == nullptr || !tree->accession) {
             continue;
         }
-        auto& all = gathered[*tree->accession][score.trait];
+        auto& all = collected[*tree->accession][score.trait];
         auto& of_tree = all.by_tree[score.tree];
         of_tree.sum += score.score;
         ++of_tree.count;
@@ -118,7 +118,7 @@ TraitMeans trait_means(std::span<const Tree> trees, std::span<const TraitScore> 
         all.last_year = std::max(all.last_year, year);
     }
     TraitMeans means;
-    for (const auto& [accession, traits] : gathered) {
+    for (const auto& [accession, traits] : collected) {
         for (const auto& [trait, all] : traits) {
             means[accession][trait] = mean_of(all);
         }
@@ -126,7 +126,7 @@ TraitMeans trait_means(std::span<const Tree> trees, std::span<const TraitScore> 
     return means;
 }
 
-std::vector<TraitDescent> trait_descent(const LineGraph& graph, int node, const TraitMeans& means) {
+std::vector<TraitDescent> trait_descent(const PedigreeGraph& graph, int node, const TraitMeans& means) {
     const auto kin = kin_of(graph, node);
     std::vector<TraitDescent> found;
     for (const auto& trait : all_traits(means)) {

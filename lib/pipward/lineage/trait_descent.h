@@ -8,7 +8,7 @@
 #include <string>
 #include <vector>
 
-#include "pipward/lineage/line_graph.h"
+#include "pipward/lineage/pedigree_graph.h"
 
 /// Which noted trait stands with whom in a line.
 namespace pipward::lineage {
@@ -37,17 +37,17 @@ enum class Relative {
     pollen_seed,   ///< grandparent
     pollen_pollen  ///< grandparent, or a blend
 };
-inline constexpr std::size_t relatives = 6;  ///< how many Relative tells apart
+inline constexpr std::size_t relatives = 6;  ///< how many Relative distinguishes
 
 /// One relative and what it scored.
 struct KinTrait {
-    int node = -1;                    ///< into LineGraph::nodes; -1 where nobody is known
+    int node = -1;                    ///< into PedigreeGraph::nodes; -1 where nobody is known
     std::optional<TraitMean> mean{};  ///< nothing where nobody scored it
 };
 
 /// One trait, of an accession and of those that it came of.
 struct TraitDescent {
-    int node = 0;                         ///< into LineGraph::nodes
+    int node = 0;                         ///< into PedigreeGraph::nodes
     std::string trait;                    ///< as it was scored
     std::optional<TraitMean> own;         ///< nothing where the accession itself was not scored
     std::array<KinTrait, relatives> kin;  ///< by Relative
@@ -58,6 +58,6 @@ struct TraitDescent {
 
 /// Every trait that was scored of the accession, its parents or its grandparents, by name. A sport has its
 /// original's parents and its own scores.
-std::vector<TraitDescent> trait_descent(const LineGraph& graph, int node, const TraitMeans& means);
+std::vector<TraitDescent> trait_descent(const PedigreeGraph& graph, int node, const TraitMeans& means);
 
 }  // namespace pipward::lineage

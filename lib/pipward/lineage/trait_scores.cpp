@@ -11,7 +11,7 @@
 namespace pipward::lineage {
 namespace {
 
-Sentence seen_words(const LineGraph& graph, const KinTrait& kin) {
+Sentence seen_words(const PedigreeGraph& graph, const KinTrait& kin) {
     const auto& name = graph.nodes[kin.node].name;
     if (kin.mean->by_blend) {
         return say("{} {:.3g} (blend, by its shares)", name, kin.mean->mean);
@@ -50,7 +50,7 @@ std::vector<std::string> scored_traits(const Orchard& orchard, const std::string
                 names.push_back(verbatim(name));
             }
             findings.push_back(about_parameter(
-                key, trait, say("Nobody has scored this trait."),
+                key, trait, say("This trait was not scored."),
                 names.empty() ? say("Leave it out: the book has no scores.")
                               : say("The book has scores of: {}.", joined(names, verbatim(", ")))));
         }
@@ -58,7 +58,7 @@ std::vector<std::string> scored_traits(const Orchard& orchard, const std::string
     return wanted;
 }
 
-std::map<int, std::vector<Sentence>> trait_lines(const LineGraph& graph, const TraitMeans& means,
+std::map<int, std::vector<Sentence>> trait_lines(const PedigreeGraph& graph, const TraitMeans& means,
                                                  const std::vector<std::string>& traits) {
     std::map<int, std::vector<Sentence>> lines;
     for (const auto& trait : traits) {
@@ -78,7 +78,7 @@ Sentence mean_words(const std::string& trait, const TraitMean& mean) {
                            : say("{} {:.3g} ({} trees)", trait, mean.mean, mean.trees);
 }
 
-Sentence seen_in_words(const LineGraph& graph, const TraitDescent& descent) {
+Sentence seen_in_words(const PedigreeGraph& graph, const TraitDescent& descent) {
     std::vector<Sentence> parts;
     std::set<int> told;
     for (const auto& kin : descent.kin) {
@@ -104,7 +104,7 @@ Sentence seen_in_words(const LineGraph& graph, const TraitDescent& descent) {
     return joined(parts, verbatim("; "));
 }
 
-std::vector<int> parents_and_crossed(const Orchard& orchard, const LineGraph& graph) {
+std::vector<int> parents_and_crossed(const Orchard& orchard, const PedigreeGraph& graph) {
     std::set<std::string> crossed;
     for (const auto& goal : orchard.goals) {
         crossed.insert({goal.seed_parent, goal.pollen_parent});

@@ -24,7 +24,7 @@ std::vector<std::string> scored_traits(const Orchard& orchard, const std::string
                                        const std::string& key, Findings& findings);
 
 /// The means of these traits in words, by place in the graph: a line a trait, in their order.
-std::map<int, std::vector<Sentence>> trait_lines(const LineGraph& graph, const TraitMeans& means,
+std::map<int, std::vector<Sentence>> trait_lines(const PedigreeGraph& graph, const TraitMeans& means,
                                                  const std::vector<std::string>& traits);
 
 /// "taste 6.1 (4 trees)".
@@ -32,10 +32,10 @@ Sentence mean_words(const std::string& trait, const TraitMean& mean);
 
 /// Everybody in whom the trait of a descent was seen, with their means; and of the parents, who are not known
 /// or were not scored. "Wrenlea 6.1 (4 trees); seed parent unknown".
-Sentence seen_in_words(const LineGraph& graph, const TraitDescent& descent);
+Sentence seen_in_words(const PedigreeGraph& graph, const TraitDescent& descent);
 
 /// Every accession that is a parent of another or stands in a cross goal, in the order of the records: places
 /// in the graph.
-std::vector<int> parents_and_crossed(const Orchard& orchard, const LineGraph& graph);
+std::vector<int> parents_and_crossed(const Orchard& orchard, const PedigreeGraph& graph);
 
 }  // namespace pipward::lineage

@@ -22,12 +22,13 @@ void refuse_unknown_trait(const Orchard& orchard, const TraitQuestion& question)
     constexpr std::size_t most_listed = 12;
     const std::vector<std::string> known(scored.begin(), scored.end());
     const auto near = known.size() > most_listed ? nearest_few(trait, known) : known;
-    throw Error(Trouble::input,
-                about_parameter(question.key, trait, say("No tree was scored for this trait."),
-                                known.empty()  ? say("The book has no scores yet; note them with note-score.")
-                                : near.empty() ? say("Ask for a trait that was scored.")
-                                               : say("The traits that were scored are: {}.",
-                                                     fmt::format("{}", fmt::join(near, ", ")))));
+    throw Error(
+        Trouble::input,
+        about_parameter(question.key, trait, say("No tree was scored for this trait."),
+                        known.empty()  ? say("The book has no scores yet; record them with record-score.")
+                        : near.empty() ? say("Choose a trait that was scored.")
+                                       : say("The traits that were scored are: {}.",
+                                             fmt::format("{}", fmt::join(near, ", ")))));
 }
 
 Finding left_out(const TraitScore& score, Sentence why, Sentence remedy) {
@@ -38,7 +39,7 @@ void add_score(TraitScores& scores, const PedigreeOrder& order, const std::strin
                const TraitScore& score) {
     scores.of[accession].push_back(score.score);
     const auto member = order.number.find(accession);
-    if (member == order.number.end() || !order.members[member->second].reckoned) {
+    if (member == order.number.end() || !order.members[member->second].calculated) {
         return;
     }
     const auto next = static_cast<int>(scores.years.size());
@@ -62,10 +63,9 @@ TraitScores scores_of(const Orchard& orchard, const PedigreeOrder& order, const 
         if (tree != nullptr && tree->accession) {
             add_score(scores, order, *tree->accession, score);
         } else if (told.insert(score.tree).second) {
-            scores.left_out.push_back(left_out(score,
-                                               say("The scores of this tree are left out: nobody wrote down "
-                                                   "which accession it is."),
-                                               say("Give the tree its accession.")));
+            scores.left_out.push_back(
+                left_out(score, say("The scores of this tree are left out: its accession is not recorded."),
+                         say("Give the tree its accession.")));
         }
     }
     return scores;
@@ -74,20 +74,20 @@ TraitScores scores_of(const Orchard& orchard, const PedigreeOrder& order, const 
 BreedingValues values_of(const TraitScores& scores, const KinshipFactors& factors, ScoreVariance variance,
                          const TraitQuestion& question) {
     if (scores.records.size() < least_scores || scores.members.size() < least_accessions) {
-        throw Error(Trouble::input,
-                    about_parameter(
-                        question.key, question.trait,
-                        say("Too few scores: {} of {} diploid accessions up to {}. Breeding values need {} "
-                            "scores of {} accessions, or they tell of chance.",
-                            scores.records.size(), scores.members.size(), to_iso(question.as_of),
-                            least_scores, least_accessions),
-                        say("Score more trees, or look at the scores themselves.")));
+        throw Error(
+            Trouble::input,
+            about_parameter(question.key, question.trait,
+                            say("Too few scores: {} of {} diploid accessions up to {}. Breeding values need "
+                                "{} scores of {} accessions, otherwise they only reflect chance.",
+                                scores.records.size(), scores.members.size(), to_iso(question.as_of),
+                                least_scores, least_accessions),
+                            say("Score more trees, or check the scores.")));
     }
     auto values = breeding_values(factors, scores.records, variance);
     if (!values) {
         throw Error(Trouble::input,
                     about_parameter(question.key, question.trait, say("The equations cannot be solved."),
-                                    say("Look for scores that are far out of the way.")));
+                                    say("Check for outlying scores.")));
     }
     return std::move(*values);
 }

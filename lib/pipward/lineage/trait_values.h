@@ -20,7 +20,7 @@ inline constexpr std::size_t least_accessions = 5;  ///< the same
 /// The scores of one trait, by accession and as the model wants them.
 struct TraitScores {
     std::map<std::string, std::vector<double>> of;  ///< scores by accession, polyploid ones included
-    std::vector<ScoreRecord> records;               ///< those of members that are reckoned
+    std::vector<ScoreRecord> records;               ///< those of members that are calculated
     std::map<int, int> years;                       ///< group by year
     std::set<int> members;                          ///< that have a record
     Findings left_out;                              ///< warnings: scores of trees without an accession

@@ -9,20 +9,20 @@
 namespace pipward::lineage {
 namespace {
 
-Sentence note_of(const PedigreeMember& member, const std::string& name, int own_scores) {
-    if (!member.reckoned) {
+Sentence remark_of(const PedigreeMember& member, const std::string& name, int own_scores) {
+    if (!member.calculated) {
         return not_reckoned_words(name, member);
     }
-    std::vector<Sentence> notes;
+    std::vector<Sentence> remarks;
     if (member.name != name) {
-        notes.push_back(say("Taken together with {}, whose sport it is.", member.name));
+        remarks.push_back(say("Combined with {}, of which it is a sport.", member.name));
     } else if (own_scores == 0) {
-        notes.push_back(say("From its relatives only."));
+        remarks.push_back(say("From its relatives only."));
     }
     if (member.expected) {
-        notes.push_back(say("Expected: a pollen blend stands in the line."));
+        remarks.push_back(say("Expected: the pedigree has a pollen blend."));
     }
-    return joined(notes, verbatim(" "));
+    return joined(remarks, verbatim(" "));
 }
 
 std::vector<ListedValue> rows_of(const Orchard& orchard, const PedigreeOrder& order,
@@ -45,10 +45,10 @@ std::vector<ListedValue> rows_of(const Orchard& orchard, const PedigreeOrder& or
         if (const auto* record = book.accession(name)) {
             row.kind = record->kind;
         }
-        if (member.reckoned) {
+        if (member.calculated) {
             row.value = values.values[number];
         }
-        row.note = note_of(member, name, row.scores);
+        row.remark = remark_of(member, name, row.scores);
         rows.push_back(std::move(row));
     }
     return rows;

@@ -17,7 +17,7 @@ struct ListedValue {
     std::optional<double> mean;         ///< plain mean of them, in the trait's unit
     std::optional<BreedingValue> value;
     std::optional<int> rank;  ///< 1 for the highest value; equal values share one
-    Sentence note;            ///< what to bear in mind; empty where nothing
+    Sentence remark;          ///< what to bear in mind; empty where nothing
 };
 
 struct ValueList {

@@ -17,7 +17,7 @@ struct Outline {
     std::vector<std::vector<PlanePoint>> holes{};  ///< inside of it, each as `ring`
 };
 
-/// Why an outline encloses no area that one could reckon with (OGC 06-103r4, Simple Feature Access, 6.1.11).
+/// Why an outline encloses no area that one could assume (OGC 06-103r4, Simple Feature Access, 6.1.11).
 enum class OutlineFault {
     open,             ///< a ring does not end where it begins
     too_few_corners,  ///< a ring has fewer than three that differ

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: MIT
 #pragma once
 
-/// Chances and quantiles of the distributions that the rooms reckon with, by Boost.Math, which throws
+/// Chances and quantiles of the distributions that the rooms assume, by Boost.Math, which throws
 /// std::domain_error or std::overflow_error outside of the ranges told; normal_density() throws nothing.
 namespace pipward::math {
 

@@ -3,7 +3,7 @@
 
 #include <span>
 
-/// The ground as a plane: the one point type of every room that reckons in metres.
+/// The ground as a plane: the one point type of every room that calculates in metres.
 namespace pipward::math {
 
 /// Metres to the east and to the north of a plane's origin; also a way from one such point to another.

@@ -92,9 +92,9 @@ struct Parameter {
 /// What a host does by itself, beside running what a user picks from the list. It asks for the role, never
 /// for an operation by its name, and may fill in the keys that stand here.
 enum class Role {
-    dress_book,   ///< gives a book its looks before it is opened: book
-    plan_season,  ///< makes the season's plan, as tables: book, as-of
-    draw_line,    ///< draws the pedigree of an accession or of a tree's: book, who, as-of
+    style_book,     ///< gives a book its looks before it is opened: book
+    plan_season,    ///< makes the season's plan, as tables: book, as-of
+    draw_pedigree,  ///< draws the pedigree of an accession or of a tree's: book, accessions, as-of
 };
 
 /// What an operation is, for people in English.

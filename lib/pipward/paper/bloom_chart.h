@@ -12,13 +12,13 @@ namespace pipward::paper {
 
 /// One accession's bloom, as the chart shows it.
 struct BloomBar {
-    std::string name;                                         ///< of the accession
-    Day first;                                                ///< first bloom, median
-    bloom::DayQuantiles full;                                 ///< full bloom
-    Day end;                                                  ///< end of bloom, median
-    bloom::NeedSource source = bloom::NeedSource::own_notes;  ///< of what is known of its needs
-    int notes = 0;                                            ///< of its own, 0 or more
-    bool seed_parent = false;                                 ///< of a wanted cross
+    std::string name;                                                ///< of the accession
+    Day first;                                                       ///< first bloom, median
+    bloom::DayQuantiles full;                                        ///< full bloom
+    Day end;                                                         ///< end of bloom, median
+    bloom::NeedSource source = bloom::NeedSource::own_observations;  ///< of what is known of its needs
+    int observations = 0;                                            ///< of its own, 0 or more
+    bool seed_parent = false;                                        ///< of a wanted cross
     bool pollen_parent = false;  ///< of a wanted cross, or a donor of pollen work
 
     /// Whether a cross of the plan wants it.

@@ -17,7 +17,7 @@ ChartMarks life_line(const DayAxis& axis, const BloomBar& bar, double y) {
 
 BoxMark band(const DayAxis& axis, const BloomBar& bar, double y) {
     const double x = axis.start_of(bar.full.p10);
-    return {bar.source == bloom::NeedSource::own_notes ? MarkRole::band : MarkRole::lent_band,
+    return {bar.source == bloom::NeedSource::own_observations ? MarkRole::band : MarkRole::lent_band,
             {x, y - detail::band_half},
             axis.end_of(bar.full.p90) - x,
             2 * detail::band_half};
@@ -48,15 +48,16 @@ ChartMarks detail::bar_marks(const DayAxis& axis, const BloomBar& bar, double y)
 }
 
 std::vector<ChartSign> bloom_chart_signs() {
-    return {{sign_of_bar(bloom::NeedSource::own_notes),
-             say("From its own notes. Box: full bloom falls in it 8 times in 10; tick: its median; thin "
-                 "line: first bloom to end of bloom, medians.")},
-            {sign_of_bar(bloom::NeedSource::orchard_mean),
-             say("Dashed box: no notes of its own, borrowed from its parents or the orchard's mean.")},
-            {sign_of_as_of(), say("The day this was reckoned; later weather is not known yet.")},
-            {{},
-             say("● own notes, and how many; ○\u00a0borrowed. Seed, pollen: its part in the wanted "
-                 "crosses. Days on the axis are Mondays.")}};
+    return {
+        {sign_of_bar(bloom::NeedSource::own_observations),
+         say("From its own observations. Box: 80 % prediction interval of full bloom (8 springs in 10); "
+             "tick: its median; thin line: first bloom to end of bloom, medians.")},
+        {sign_of_bar(bloom::NeedSource::orchard_mean),
+         say("Dashed box: no observations of its own, estimated from its parents or the orchard's mean.")},
+        {sign_of_as_of(), say("The reference date; later weather is not known.")},
+        {{},
+         say("● own observations, and their number; ○\u00a0estimated. Seed, pollen: its "
+             "role in the wanted crosses. Dates on the axis are Mondays.")}};
 }
 
 }  // namespace pipward::paper

@@ -35,7 +35,7 @@ BloomBar bar_of(const std::string& accession, const bloom::BloomWindow& window, 
             window.full,
             window.end.p50,
             window.source,
-            window.notes_used,
+            window.observations_used,
             parents.seed.contains(accession),
             parents.pollen.contains(accession)};
 }
@@ -47,7 +47,7 @@ void widen(BloomChart& chart, Day from, Day to) {
 
 void leave_out_seedlings(BloomChart& chart) {
     const auto only_borrows = [](const BloomBar& bar) {
-        return !bar.is_wanted() && bar.source != bloom::NeedSource::own_notes;
+        return !bar.is_wanted() && bar.source != bloom::NeedSource::own_observations;
     };
     const auto borrowers = static_cast<int>(std::ranges::count_if(chart.bars, only_borrows));
     if (borrowers > few_borrowed) {
@@ -72,7 +72,7 @@ void span_bars(BloomChart& chart) {
 
 BloomChart bloom_chart_of(const bloom::BloomForecast& forecast, const cross::SeasonPlan& plan) {
     BloomChart chart;
-    chart.title = say("Bloom {} as foretold on {}", forecast.season.year, to_iso(forecast.as_of));
+    chart.title = say("Bloom {}, forecast of {}", forecast.season.year, to_iso(forecast.as_of));
     chart.as_of = forecast.as_of;
     const auto parents = parents_of(plan);
     for (const auto& [accession, window] : forecast.of_accession) {

@@ -16,10 +16,11 @@ constexpr ChartMeasures wide{760, 14, 18, 200, 210, 618, 0};
 constexpr ChartMeasures stacked{358, 16, 20, 232, 2, 356, 30};
 
 Sentence source_text(const BloomBar& bar) {
-    if (bar.source != bloom::NeedSource::own_notes) {
-        return verbatim("○ ") + say("borrowed");
+    if (bar.source != bloom::NeedSource::own_observations) {
+        return verbatim("○ ") + say("estimated");
     }
-    return verbatim("● ") + (bar.notes == 1 ? say("1 note") : say("{} notes", bar.notes));
+    return verbatim("● ") +
+           (bar.observations == 1 ? say("1 observation") : say("{} observations", bar.observations));
 }
 
 Sentence role_text(const BloomBar& bar) {
@@ -62,8 +63,9 @@ ChartMarks day_words(const BloomBar& bar, const ChartMeasures& m, const Speech& 
 }
 
 Sentence spoken(const BloomBar& bar) {
-    return say("{}: full bloom {}, between {} and {}; first bloom {}, end {}", bar.name, to_iso(bar.full.p50),
-               to_iso(bar.full.p10), to_iso(bar.full.p90), to_iso(bar.first), to_iso(bar.end));
+    return say("{}: full bloom {}, 80 % prediction interval {} to {}; first bloom {}, end of bloom {}",
+               bar.name, to_iso(bar.full.p50), to_iso(bar.full.p10), to_iso(bar.full.p90), to_iso(bar.first),
+               to_iso(bar.end));
 }
 
 ChartMarks row_text(const Row& row, const ChartMeasures& m, const Speech& speech) {

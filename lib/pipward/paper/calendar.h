@@ -20,7 +20,7 @@ struct CalendarEvent {
 };
 
 /// A calendar after RFC 5545: all-day events, in the order of `events`, each with an alarm on the morning of
-/// its first day. An event keeps its UID when it is made anew on another day and has a higher SEQUENCE, so
+/// its first day. An event keeps its UID when it is made again on another day and has a higher SEQUENCE, so
 /// that a calendar that reads the file again moves what it has. The stamp is the start of `as_of`: same
 /// input, same bytes. `orchard` names the calendar.
 std::string calendar_text(std::span<const CalendarEvent> events, const std::string& orchard, Day as_of,

@@ -11,7 +11,7 @@ std::string cautions_html(const std::set<season::Hazard>& hazards, const Speech&
         items += "<li>" + detail::element("strong", "", speech.plain(caution.about)) + " " +
                  speech.plain(caution.text) + "</li>\n";
     }
-    return detail::section_html("care", say("Take care"),
+    return detail::section_html("care", say("Caution"),
                                 detail::paragraph_html(season::who_comes_first(), speech) +
                                     "<ul class=\"care\">\n" + items + "</ul>\n",
                                 speech);

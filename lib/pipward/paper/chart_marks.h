@@ -40,7 +40,7 @@ enum class MarkRole {
     grid,       ///< a Monday, or the edge of a row
     month,      ///< the beginning of one
     life,       ///< first bloom to end of bloom
-    band,       ///< full bloom, of own notes
+    band,       ///< full bloom, of own observations
     lent_band,  ///< full bloom, borrowed
     median      ///< full bloom's median
 };

@@ -12,14 +12,14 @@ Sentence care_words(const std::set<season::Hazard>& hazards) {
     for (const auto& caution : season::cautions_about(hazards)) {
         names.push_back(caution.about);
     }
-    return names.empty() ? Sentence{} : say("Take care: {}", joined(names, verbatim(" ")));
+    return names.empty() ? Sentence{} : say("Caution: {}", joined(names, verbatim(" ")));
 }
 
 Sentence with_words(const season::FieldWorkItem& item) {
     if (item.with.empty() || item.kind == season::WorkKind::seed) {
         return {};  // the reason names the seed lot
     }
-    return item.kind == season::WorkKind::pollen ? say("Keep the pollen {}.", item.with)
+    return item.kind == season::WorkKind::pollen ? say("Store the pollen {}.", item.with)
                                                  : say("Pollen: {}.", item.with);
 }
 

@@ -103,9 +103,10 @@ std::vector<Waypoint> waypoints_of(const Orchard& orchard, std::span<const std::
         }
     }
     if (without > 0) {
-        findings.push_back({Level::warning, "tree", "", "", "",
-                            say("{} trees have no place on the earth: receivers do not get them.", without),
-                            say("Give the layer its coordinate system.")});
+        findings.push_back(
+            {Level::warning, "tree", "", "", "",
+             say("{} trees have no geographic position: they are missing in the GNSS files.", without),
+             say("Give the layer its coordinate system.")});
     }
     return points;
 }

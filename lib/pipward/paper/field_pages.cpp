@@ -88,12 +88,12 @@ Findings findings_on(const FieldPlan& plan, const FieldPages& pages) {
     if (!plan.is_legible) {
         findings.push_back(about_table(Level::warning, "tree",
                                        say("At this scale neighbours are less than 3 mm apart: marks touch."),
-                                       say("Ask for a larger scale or larger paper.")));
+                                       say("Choose a larger scale or larger paper.")));
     }
     if (pages.numbers_left_out > 0) {
         findings.push_back(about_table(
-            Level::note, "tree", say("For want of room {} numbers are left out.", pages.numbers_left_out),
-            say("Ask for a larger scale, or number the trees: positions are shorter than labels.")));
+            Level::notice, "tree", say("For want of room {} numbers are left out.", pages.numbers_left_out),
+            say("Choose a larger scale, or number the trees: positions are shorter than labels.")));
     }
     return findings;
 }

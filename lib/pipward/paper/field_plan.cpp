@@ -288,12 +288,11 @@ FieldPlan planned_map(const FieldMap& map, const PageSize& paper, std::optional<
     if (!plan) {
         throw Error(
             Trouble::input,
-            about_table(
-                Level::error, "tree",
-                say("The trees lie too far apart for a map that shows them one by one: it would need "
-                    "more than 200 pages."),
-                say("Choose a block, larger paper or a smaller scale; or see whether a tree has strayed "
-                    "on the map.")));
+            about_table(Level::error, "tree",
+                        say("The trees lie too far apart for a map that shows them one by one: it would need "
+                            "more than 200 pages."),
+                        say("Choose a block, larger paper or a smaller scale; or check whether a tree is "
+                            "misplaced on the map.")));
     }
     return *plan;
 }

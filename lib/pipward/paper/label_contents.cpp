@@ -74,7 +74,7 @@ std::string code_of(const Tree& tree, CodeSays code, const place::ToEarth& to_ea
         return place::geo_uri(*place, tree.accuracy);
     }
     findings.push_back({Level::warning, "tree", tree.label, "", "",
-                        say("The tree has no place on the earth: its code says its label instead."),
+                        say("The tree has no geographic position: its code has its label instead."),
                         say("Draw it on the map.")});
     return tree.label;
 }
@@ -108,8 +108,8 @@ std::vector<std::string> tags_of(const Orchard& orchard, const CrossGoal& goal, 
     if (std::ssize(tags) < wish.each) {
         findings.push_back(
             {Level::warning, "cross_goal", goal.code, "", "",
-             say("The letters a to z do not suffice for so many tags: {} were made.", tags.size()),
-             say("Ask for fewer, or for tags without letters.")});
+             say("The letters a to z are not enough for these tags: {} were made.", tags.size()),
+             say("Choose fewer, or tags without letters.")});
     }
     return tags;
 }
@@ -131,7 +131,7 @@ std::vector<const CrossGoal*> goals_of(const Orchard& orchard, Season season) {
 std::span<const Word<CodeSays>> words(CodeSays) {
     static constexpr std::array<Word<CodeSays>, 3> all{
         {{CodeSays::label, "label", "the label as plain text"},
-         {CodeSays::place, "place", "the tree's place as a geo: link that telephones open on a map"},
+         {CodeSays::place, "place", "the tree's location as a geo: link that opens on a telephone's map"},
          {CodeSays::nothing, "nothing", "no code"}}};
     return all;
 }

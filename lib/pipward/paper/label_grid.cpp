@@ -41,7 +41,7 @@ constexpr std::array<KnownSheet, 11> sheets{
      {{LabelSheet::roll_100x50, "roll-100x50", "a roll of 100 x 50 mm labels"}, roll(100, 50)},
      {{LabelSheet::roll_89x36, "roll-89x36", "a roll of 89 x 36 mm labels"}, roll(89, 36)},
      {{LabelSheet::roll_57x32, "roll-57x32", "a roll of 57 x 32 mm labels"}, roll(57, 32)},
-     {{LabelSheet::own, "own", "the dimensions that the other options give"}, {}}}};
+     {{LabelSheet::own, "own", "the dimensions given by the other options"}, {}}}};
 
 constexpr auto word_table = [] {
     std::array<Word<LabelSheet>, sheets.size()> table{};
@@ -161,8 +161,8 @@ LabelGrid grid_of(const SheetWish& wish) {
 
 Findings problems_of(const SheetWish& wish) {
     if (wish.sheet == LabelSheet::own && (!wish.label_width || !wish.label_height)) {
-        return {about_parameter("sheet", "own", say("A sheet of your own needs the size of its labels."),
-                                say("Give label-width and label-height, or take one of the sheets named."))};
+        return {about_parameter("sheet", "own", say("A custom sheet needs the size of its labels."),
+                                say("Give label-width and label-height, or choose one of the sheets."))};
     }
     return problems_of(grid_of(wish));
 }

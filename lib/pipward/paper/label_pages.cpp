@@ -25,17 +25,16 @@ std::string all_text(const LabelText& text) {
 void judge_characters(const NamedLabel& label, const Typesetter& typesetter, Findings& findings) {
     const auto text = all_text(label.text);
     if (has_unseen_characters(label.text.headline)) {
-        findings.push_back(
-            about(label, Level::warning,
-                  say("The label holds characters that nobody sees; on paper they are blanks or "
-                      "question marks, in the code they stand as they are."),
-                  say("Type the label anew in the book.")));
+        findings.push_back(about(label, Level::warning,
+                                 say("The label has invisible characters; on paper they are blanks or "
+                                     "question marks, in the code they are unchanged."),
+                                 say("Type the label again in the book.")));
     }
     if (!typesetter.can_show(clean_text(text))) {
         findings.push_back(about(label, Level::warning,
                                  say("No font on this machine has every character of this label: boxes with "
                                      "their numbers stand in their place."),
-                                 say("Install a font of that writing, then print again.")));
+                                 say("Install a font for that script, then print again.")));
     }
 }
 
@@ -49,7 +48,7 @@ void judge_size(const NamedLabel& label, const LaidLabel& laid, const LabelGrid&
     if (small_letters(laid.smallest_points) < least) {
         findings.push_back(
             about(label, Level::warning,
-                  say("To fit, small letters are lower than {:.1f} mm: hard to read.", least.value),
+                  say("The text fits only with an x-height below {:.1f} mm: hard to read.", least.value),
                   say("Take larger labels, or leave out the code or some of the text.")));
     }
     if (!laid.qr_fits) {
@@ -57,12 +56,11 @@ void judge_size(const NamedLabel& label, const LaidLabel& laid, const LabelGrid&
                                  say("The text is too long for a QR code: it has none."),
                                  say("Shorten it.")));
     } else if (laid.qr_module && *laid.qr_module < least_qr_module) {
-        findings.push_back(
-            about(label, Level::warning,
-                  say("The dots of the QR code are smaller than {:.2f} mm: many readers will miss "
-                      "it, and printers of 300 dots an inch smear it.",
-                      least_qr_module.value),
-                  say("Take larger labels, or let the code say less.")));
+        findings.push_back(about(label, Level::warning,
+                                 say("The modules of the QR code are smaller than {:.2f} mm: many readers "
+                                     "will not read it, and printers of 300 dots per inch smear it.",
+                                     least_qr_module.value),
+                                 say("Use larger labels, or a shorter code.")));
     }
 }
 

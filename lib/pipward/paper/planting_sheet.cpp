@@ -79,9 +79,7 @@ std::string tray_section(const PlantingSheet& sheet, const Speech& speech) {
     }
     return detail::section_html(
         "trays", say("Trays"),
-        detail::paragraph_html(say("Set up in the order of planting, from the upper left corner on."),
-                               speech) +
-            html,
+        detail::paragraph_html(say("In planting order, from the upper left corner on."), speech) + html,
         speech);
 }
 

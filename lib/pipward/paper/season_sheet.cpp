@@ -28,13 +28,14 @@ std::string title_text(const SeasonSheet& sheet, const Speech& speech) {
 }
 
 Sentence counts_text(const SeasonSheet& sheet) {
-    const auto foretold = sheet.forecast ? sheet.forecast->of_accession.size() : 0;
+    const auto forecast_made = sheet.forecast ? sheet.forecast->of_accession.size() : 0;
     const auto pollen = sheet.plan->pollen.size();
     const auto field = sheet.plan->field.size();
-    return joined({foretold == 1 ? say("1 accession foretold") : say("{} accessions foretold", foretold),
-                   pollen == 1 ? say("1 pollen task") : say("{} pollen tasks", pollen),
-                   field == 1 ? say("1 field task") : say("{} field tasks", field)},
-                  verbatim(" · "));
+    return joined(
+        {forecast_made == 1 ? say("1 accession forecast") : say("{} accessions forecast", forecast_made),
+         pollen == 1 ? say("1 pollen task") : say("{} pollen tasks", pollen),
+         field == 1 ? say("1 field task") : say("{} field tasks", field)},
+        verbatim(" · "));
 }
 
 std::string as_of_html(Day as_of, const Speech& speech) {
@@ -51,8 +52,8 @@ std::string masthead_html(const SeasonSheet& sheet, const Speech& speech) {
     }
     html += detail::paragraph_html(say("As of {} · {}", as_of_html(plan.as_of, speech), counts_text(sheet)),
                                    speech);
-    if (!sheet.note.empty()) {
-        html += detail::element("p", "note", escape_markup(sheet.note)) + "\n";
+    if (!sheet.subtitle.empty()) {
+        html += detail::element("p", "note", escape_markup(sheet.subtitle)) + "\n";
     }
     return html + "</header>\n";
 }
@@ -62,14 +63,14 @@ std::string contents_html(const Speech& speech) {
         std::string_view id;
         Sentence title;
     };
-    const std::array<Part, 8> parts{{{"now", say("Do now")},
+    const std::array<Part, 8> parts{{{"now", say("To do now")},
                                      {"bloom", say("Bloom")},
                                      {"crosses", say("Crosses")},
                                      {"pollen", say("Pollen work")},
                                      {"field", say("Field work")},
                                      {"findings", say("Warnings")},
-                                     {"sure", say("How sure")},
-                                     {"care", say("Take care")}}};
+                                     {"sure", say("Certainty")},
+                                     {"care", say("Caution")}}};
     auto html = fmt::format("<nav aria-label=\"{}\">\n<ul>\n", speech.plain(say("On this page")));
     for (const auto& [id, title] : parts) {
         html += fmt::format("<li><a href=\"#{}\">{}</a></li>\n", id, speech.plain(title));

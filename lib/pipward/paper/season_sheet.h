@@ -18,7 +18,7 @@ struct SeasonSheet {
     std::vector<bloom::SkillScore> skill;            ///< the chosen method's lines are told; may be empty
     cross::CrossingAssumptions assumptions;          ///< those the plan was made with
     Findings findings;                               ///< of the book; shown with the plan's own, each once
-    std::string note;  ///< printed under the title: "Made-up data ..." for a sample book
+    std::string subtitle;  ///< printed under the title: "Made-up data ..." for a sample book
 };
 
 /// The season's plan as one page of HTML 5 in UTF-8: what to do now, bloom chart, crosses, pollen work, field

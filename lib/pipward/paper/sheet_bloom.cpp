@@ -80,8 +80,9 @@ std::string warnings_html(const bloom::BloomForecast& forecast, const std::strin
 
 std::string source_html(const BloomBar& bar, const Speech& speech) {
     const auto words = speech.around(season::source_words(bar.source));
-    return bar.source == bloom::NeedSource::own_notes ? fmt::format("● {} ({})", words, bar.notes)
-                                                      : "○ " + words;
+    return bar.source == bloom::NeedSource::own_observations
+               ? fmt::format("● {} ({})", words, bar.observations)
+               : "○ " + words;
 }
 
 SheetRow number_row(const bloom::BloomForecast& forecast, const BloomBar& bar, const Speech& speech) {
@@ -94,24 +95,25 @@ SheetRow number_row(const bloom::BloomForecast& forecast, const BloomBar& bar, c
 std::string numbers_html(const bloom::BloomForecast& forecast, const BloomChart& chart,
                          const Speech& speech) {
     static const std::vector<SheetColumn> columns{{say("Accession"), 20, true}, {say("Full bloom"), 13},
-                                                  {say("8 in 10"), 25},         {say("First bloom"), 13},
+                                                  {say("80 % interval"), 25},   {say("First bloom"), 13},
                                                   {say("Bloom end"), 13},       {say("Source"), 16}};
     std::vector<SheetRow> rows;
     for (const auto& bar : chart.bars) {
         rows.push_back(number_row(forecast, bar, speech));
     }
     return "<details open>\n" + element("summary", "", speech.plain(say("The same in numbers"))) + "\n" +
-           sheet_table(say("Medians; full bloom falls 8 times in 10 within the span"), columns, rows,
-                       speech) +
+           sheet_table(say("Medians; full bloom with its 80 % prediction interval (8 springs in 10)"),
+                       columns, rows, speech) +
            "</details>\n";
 }
 
 Sentence left_out_text(int accessions) {
-    return accessions == 1 ? say("Not shown: one accession without bloom notes of its own and without a part "
-                                 "in a wanted cross. The book's layer of bloom windows has it.")
-                           : say("Not shown: {} accessions without bloom notes of their own and without a "
-                                 "part in a wanted cross. The book's layer of bloom windows has them.",
-                                 accessions);
+    return accessions == 1
+               ? say("Not shown: one accession without bloom observations of its own and without a role in a "
+                     "wanted cross. The book's layer of bloom windows has it.")
+               : say("Not shown: {} accessions without bloom observations of their own and without a role in "
+                     "a wanted cross. The book's layer of bloom windows has them.",
+                     accessions);
 }
 
 std::string left_out_html(int accessions, const Speech& speech) {
@@ -123,8 +125,8 @@ std::string left_out_html(int accessions, const Speech& speech) {
 std::string bloom_section(const SeasonSheet& sheet, const Speech& speech) {
     if (!sheet.forecast || sheet.forecast->of_accession.empty()) {
         return section_html("bloom", say("Bloom"),
-                            paragraph_html(say("No bloom window could be foretold. It takes trees with an "
-                                               "accession, weather and at least one bloom note."),
+                            paragraph_html(say("No bloom window could be forecast. It needs trees with an "
+                                               "accession, weather and at least one bloom observation."),
                                            speech),
                             speech);
     }

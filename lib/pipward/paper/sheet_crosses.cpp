@@ -77,10 +77,10 @@ std::string last_day_html(Day from, Day to) {
     return from == to ? last : span_html(iso_day_html(from), last);
 }
 
-std::string gather_html(const cross::CrossWay& way, const Speech& speech) {
+std::string collect_html(const cross::CrossWay& way, const Speech& speech) {
     std::string html;
-    if (way.gather_from && way.gather_to) {
-        html += last_day_html(*way.gather_from, *way.gather_to);
+    if (way.collect_from && way.collect_to) {
+        html += last_day_html(*way.collect_from, *way.collect_to);
     }
     if (way.lot) {
         html += element("span", "pair", speech.around(say("lot {}", name_html(*way.lot))));
@@ -133,16 +133,16 @@ std::string other_ways_html(const Choice& choice, const Speech& speech) {
 SheetRow row_of(const Choice& choice, const Speech& speech) {
     const auto& way = *choice.chosen;
     const auto why = way.why.empty() ? "" : element("p", "", speech.plain(way.why));
-    return {{parents_html(way, speech), best_html(way, speech), gather_html(way, speech), use_html(way),
+    return {{parents_html(way, speech), best_html(way, speech), collect_html(way, speech), use_html(way),
              amounts_html(way, speech), match_html(way, speech)},
             why + other_ways_html(choice, speech)};
 }
 
 std::string crosses_table(const std::vector<Choice>& choices, const Sentence& caption, const Speech& speech) {
     static const std::vector<SheetColumn> columns{{say("Seed × pollen parent"), 21, true},
-                                                  {say("Best way and chance"), 22},
-                                                  {say("Gather pollen"), 15},
-                                                  {say("Work the flowers"), 15},
+                                                  {say("Best way and probability"), 22},
+                                                  {say("Collect pollen"), 15},
+                                                  {say("Pollinate"), 15},
                                                   {say("How much"), 14},
                                                   {say("S-alleles"), 13}};
     std::vector<SheetRow> rows;
@@ -164,8 +164,8 @@ std::string next_season_html(const std::vector<Choice>& choices, Season season, 
         return {};
     }
     return element("h3", "", speech.plain(say("Wanted in {}", season.year))) + "\n" +
-           paragraph_html(say("Shown for the pollen that must be gathered this spring. Days of {} are a "
-                              "guide only, by this spring's order of bloom.",
+           paragraph_html(say("Shown for the pollen that must be collected this spring. Dates of {} are "
+                              "approximate, from this spring's bloom order.",
                               season.year),
                           speech) +
            crosses_table(choices, say("Crosses wanted in {}", season.year), speech);

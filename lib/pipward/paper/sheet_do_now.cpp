@@ -103,11 +103,11 @@ std::string do_now_section(const cross::SeasonPlan& plan, const Speech& speech) 
     const auto all = all_due(plan, speech);
     const auto missed = group_html(
         all, cross::Urgency::too_late, say("Last safe day has passed"),
-        say("The last safe day is in bold. Look at the cross below for another way before giving it up."),
+        say("The last safe day is in bold. See the cross below for another way before giving it up."),
         speech);
     const auto soon = group_html(all, cross::Urgency::today, say("Can be done now"), {}, speech) +
                       group_html(all, cross::Urgency::this_week, say("Within seven days"), {}, speech);
-    return section_html("now", say("Do now"), missed + (soon.empty() ? nothing_due(all, speech) : soon),
+    return section_html("now", say("To do now"), missed + (soon.empty() ? nothing_due(all, speech) : soon),
                         speech);
 }
 

@@ -36,7 +36,7 @@ std::vector<SheetRow> rows_of(const cross::SeasonPlan& plan, const Speech& speec
 std::string field_section(const cross::SeasonPlan& plan, const Speech& speech) {
     if (plan.field.empty()) {
         return section_html("field", say("Field work"),
-                            paragraph_html(say("No work waits at the seed parents."), speech), speech);
+                            paragraph_html(say("No work is due at the seed parents."), speech), speech);
     }
     static const std::vector<SheetColumn> columns{{say("Done"), 7, false, "tick"},
                                                   {say("When"), 19},

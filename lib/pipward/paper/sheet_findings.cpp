@@ -64,7 +64,7 @@ std::string findings_section(const SeasonSheet& sheet, const Speech& speech) {
     const auto all = each_once(sheet);
     if (all.empty()) {
         return section_html("findings", say("Warnings"),
-                            paragraph_html(say("Nothing in the book stood against this plan."), speech),
+                            paragraph_html(say("Nothing in the book spoke against this plan."), speech),
                             speech);
     }
     std::string items;

@@ -57,12 +57,12 @@ std::vector<SheetRow> rows_of(const cross::SeasonPlan& plan, const Speech& speec
 std::string pollen_section(const cross::SeasonPlan& plan, const Speech& speech) {
     if (plan.pollen.empty()) {
         return section_html("pollen", say("Pollen work"),
-                            paragraph_html(say("No pollen needs to be gathered, forced or tested."), speech),
+                            paragraph_html(say("No pollen needs to be collected, forced or tested."), speech),
                             speech);
     }
-    static const std::vector<SheetColumn> columns{
-        {say("Done"), 7, false, "tick"}, {say("When"), 19},    {say("Work"), 28, true},
-        {say("How much"), 11},           {say("Keep in"), 18}, {say("For crosses"), 17}};
+    static const std::vector<SheetColumn> columns{{say("Done"), 7, false, "tick"}, {say("When"), 19},
+                                                  {say("Work"), 28, true},         {say("How much"), 11},
+                                                  {say("Store in"), 18},           {say("For crosses"), 17}};
     return section_html(
         "pollen", say("Pollen work"),
         paragraph_html(say("By last safe day, which is in bold."), speech) +

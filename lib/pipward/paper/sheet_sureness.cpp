@@ -30,25 +30,24 @@ Sentence score_text(const bloom::SkillScore& score) {
     const auto in_5 = season::of_hundred(score.within_5_days);
     if (!score.lead_days) {
         return say(
-            "With the season's weather known, it foretold past seasons within 3 days in {} and within 5 days "
-            "in {}; it missed by {:.1f} days on average.",
+            "With the season's weather known, forecasts of past seasons were within 3 days in {} and within "
+            "5 days in {}; the mean error was {:.1f} days.",
             in_3, in_5, score.mae);
     }
-    return *score.lead_days == 1
-               ? say("Foretold 1 day before bloom, it foretold past seasons within 3 days in {} and within 5 "
-                     "days in {}; it missed by {:.1f} days on average.",
-                     in_3, in_5, score.mae)
-               : say("Foretold {} days before bloom, it foretold past seasons within 3 days in {} and within "
-                     "5 days in {}; it missed by {:.1f} days on average.",
-                     *score.lead_days, in_3, in_5, score.mae);
+    return *score.lead_days == 1 ? say("Issued 1 day before bloom, forecasts of past seasons were within 3 "
+                                       "days in {} and within 5 days in {}; the mean error was {:.1f} days.",
+                                       in_3, in_5, score.mae)
+                                 : say("Issued {} days before bloom, forecasts of past seasons were within 3 "
+                                       "days in {} and within 5 days in {}; the mean error was {:.1f} days.",
+                                       *score.lead_days, in_3, in_5, score.mae);
 }
 
 std::string score_html(const SeasonSheet& sheet, const bloom::SkillScore& score, const Speech& speech) {
     std::vector<Sentence> sentences{score_text(score),
-                                    say("Its 8-in-10 box held the day in {} (80 would be exact).",
+                                    say("Its 80 % interval contained the day in {} (80 would be exact).",
                                         season::of_hundred(score.coverage_80))};
     if (const auto* mean = long_run_mean(sheet, score)) {
-        sentences.push_back(say("The long-run mean day alone: within 3 days in {}, missed by {:.1f}.",
+        sentences.push_back(say("The long-term mean date alone: within 3 days in {}, mean error {:.1f} days.",
                                 season::of_hundred(mean->within_3_days), mean->mae));
     }
     return element("li", "", speech.around(joined(sentences, verbatim(" ")))) + "\n";
@@ -56,8 +55,8 @@ std::string score_html(const SeasonSheet& sheet, const bloom::SkillScore& score,
 
 Sentence method_text(const bloom::SkillScore& score) {
     const auto seasons = score.seasons == 1 ? say("1 past season") : say("{} past seasons", score.seasons);
-    const auto cases = score.notes == 1 ? say("1 case") : say("{} cases", score.notes);
-    return say("Method: {}. Each of {} was left out in turn and foretold from the others ({}):",
+    const auto cases = score.observations == 1 ? say("1 case") : say("{} cases", score.observations);
+    return say("Method: {}. Each of {} was left out in turn and forecast from the others ({}):",
                season::method_words(score.method), seasons, cases);
 }
 
@@ -71,8 +70,7 @@ std::string skill_html(const SeasonSheet& sheet, const Speech& speech) {
         }
     }
     if (!first) {
-        return paragraph_html(
-            say("How well the forecast did in past seasons was not measured for this sheet."), speech);
+        return paragraph_html(say("Forecast skill in past seasons was not measured for this sheet."), speech);
     }
     return paragraph_html(method_text(*first), speech) + "<ul>\n" + items + "</ul>\n";
 }
@@ -80,21 +78,21 @@ std::string skill_html(const SeasonSheet& sheet, const Speech& speech) {
 Sentence weather_text(const bloom::BloomForecast& forecast) {
     const auto after = long_day(forecast.as_of);
     return forecast.members.size() == 1
-               ? say("Weather after {} is not known: one past season stands in for it, so bloom is given as "
-                     "spans of days. Plan again after new weather or a bloom note.",
+               ? say("Weather after {} is not known: one past season replaces it, so bloom is given as "
+                     "prediction intervals. Plan again after new weather or a bloom observation.",
                      after)
-               : say("Weather after {} is not known: {} past seasons stand in for it, so bloom is given as "
-                     "spans of days. Plan again after new weather or a bloom note.",
+               : say("Weather after {} is not known: {} past seasons replace it, so bloom is given as "
+                     "prediction intervals. Plan again after new weather or a bloom observation.",
                      after, forecast.members.size());
 }
 
 Sentence assumptions_text(const cross::CrossingAssumptions& a) {
     return say(
-        "A chance of 8 in 10 means: of ten springs such as this may become, in eight there is live, "
-        "compatible pollen on hand while the flowers can take it. Fruit set and seed come on top: the flower "
-        "counts reckon with {} worked flowers setting fruit, {} seeds a fruit and {} seeds becoming "
-        "seedlings, and reach the wanted number in {} springs. A last safe day leaves {:.0f} chances in 100 "
-        "of being too late.",
+        "A probability of 80 % means: in 8 of 10 springs like this one, viable, compatible pollen is "
+        "available while the stigmas are receptive. Fruit set and seed are counted in addition: the flower "
+        "numbers assume that {} pollinated flowers set fruit, {} seeds per fruit and that {} seeds become "
+        "seedlings, and reach the wanted number in {} springs. A last safe day has a risk of {:.0f} % of "
+        "being too late.",
         season::of_hundred(a.fruit_set.value), a.seeds_per_fruit,
         season::of_hundred(a.seed_to_seedling.value), season::of_hundred(a.confidence), a.risk * 100);
 }
@@ -104,7 +102,7 @@ Sentence assumptions_text(const cross::CrossingAssumptions& a) {
 std::string sureness_section(const SeasonSheet& sheet, const Speech& speech) {
     const auto weather = sheet.forecast ? paragraph_html(weather_text(*sheet.forecast), speech) : "";
     return section_html(
-        "sure", say("How sure is this"),
+        "sure", say("Certainty of the forecast"),
         skill_html(sheet, speech) + weather + paragraph_html(assumptions_text(sheet.assumptions), speech),
         speech);
 }

@@ -39,14 +39,14 @@ std::string_view kind_of(cross::Urgency urgency) {
 
 std::string work_html(const cross::PollenTask& task, const Speech& speech) {
     switch (task.work) {
-        case cross::PollenWork::gather:
-            return speech.around(say("Gather balloon flowers of {}", placed(task.donor, task.tree)));
+        case cross::PollenWork::collect:
+            return speech.around(say("Collect balloon-stage flowers of {}", placed(task.donor, task.tree)));
         case cross::PollenWork::cut_branch:
-            return speech.around(say("Cut a branch of {}, to force indoors", placed(task.donor, task.tree)));
+            return speech.around(say("Cut a branch of {} for forcing", placed(task.donor, task.tree)));
         case cross::PollenWork::test_lot:
             break;
     }
-    return speech.around(say("Test the kept pollen of {}", strong_name(task.donor)));
+    return speech.around(say("Test the stored pollen of {}", strong_name(task.donor)));
 }
 
 std::string work_html(const cross::FieldTask& task, const Speech& speech) {
@@ -59,7 +59,7 @@ std::string work_html(const cross::FieldTask& task, const Speech& speech) {
         case cross::FieldWork::unbag:
             break;
     }
-    return speech.around(say("Take the bags off {}", place));
+    return speech.around(say("Remove the bags from {}", place));
 }
 
 std::string urgency_tag(cross::Urgency urgency, const Speech& speech) {

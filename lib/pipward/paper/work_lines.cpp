@@ -35,17 +35,18 @@ WorkLine work_line(const season::WorkStop& work) {
             .write_down = to_write_down(item)};
 }
 
-WorkLine work_line(const season::Picking& picking) {
-    return {.title = say("Cross {}: pick the fruit", picking.tag.work->cross),
-            .from = picking.tag.days.from,
-            .to = picking.tag.days.to,
-            .address = picking.address,
-            .label = picking.tag.work->tree,
-            .tags = say("Tag {}.", picking.tag.work->tag),
+WorkLine work_line(const season::Harvest& harvest) {
+    return {.title = say("Cross {}: harvest the fruit", harvest.tag.work->cross),
+            .from = harvest.tag.days.from,
+            .to = harvest.tag.days.to,
+            .address = harvest.address,
+            .label = harvest.tag.work->tree,
+            .tags = say("Tag {}.", harvest.tag.work->tag),
             .with = {},
-            .amount = picking.tag.work->flowers == 1 ? say("1 flower worked")
-                                                     : say("{} flowers worked", picking.tag.work->flowers),
-            .mind = seed::picking_caution(picking.tag),
+            .amount = harvest.tag.work->flowers == 1
+                          ? say("1 flower pollinated")
+                          : say("{} flowers pollinated", harvest.tag.work->flowers),
+            .mind = seed::harvest_caution(harvest.tag),
             .write_down = say("fruits, sound and empty seed")};
 }
 

@@ -10,6 +10,6 @@ namespace pipward::paper {
 
 WorkLine work_line(const season::WorkStop& work);
 /// It is not late; that depends on the day of the sheet.
-WorkLine work_line(const season::Picking& picking);
+WorkLine work_line(const season::Harvest& harvest);
 
 }  // namespace pipward::paper

@@ -66,7 +66,7 @@ std::string trees_section(const WorkSheet& sheet, const Speech& speech) {
                                                           {say("Where"), 22, true},
                                                           {say("Work"), 32},
                                                           {say("When"), 19},
-                                                          {say("Written down"), 20}};
+                                                          {say("Recorded"), 20}};
     std::vector<detail::SheetRow> rows;
     for (const auto& line : sheet.at_trees) {
         rows.push_back(tree_row(line, speech));
@@ -85,16 +85,14 @@ std::string bench_section(const WorkSheet& sheet, const Speech& speech) {
     if (sheet.on_bench.empty()) {
         return "";
     }
-    static const std::vector<detail::SheetColumn> columns{{say("Done"), 7, false, "tick"},
-                                                          {say("Work"), 45, true},
-                                                          {say("When"), 22},
-                                                          {say("Written down"), 26}};
+    static const std::vector<detail::SheetColumn> columns{
+        {say("Done"), 7, false, "tick"}, {say("Work"), 45, true}, {say("When"), 22}, {say("Recorded"), 26}};
     std::vector<detail::SheetRow> rows;
     for (const auto& line : sheet.on_bench) {
         rows.push_back(bench_row(line, speech));
     }
     return detail::section_html(
-        "bench", say("On the bench"),
+        "bench", say("Indoors"),
         detail::sheet_table(say("Work with pollen and seed indoors"), columns, rows, speech), speech);
 }
 
@@ -119,8 +117,8 @@ std::string masthead(const WorkSheet& sheet, const Speech& speech) {
     html += detail::paragraph_html(
         sheet.from == sheet.to ? verbatim(day(sheet.from)) : say("{} to {}", day(sheet.from), day(sheet.to)),
         speech);
-    if (!sheet.note.empty()) {
-        html += detail::element("p", "note", escape_markup(sheet.note)) + "\n";
+    if (!sheet.subtitle.empty()) {
+        html += detail::element("p", "note", escape_markup(sheet.subtitle)) + "\n";
     }
     return html + "</header>\n";
 }

@@ -23,7 +23,7 @@ struct WorkLine {
     Sentence with;            ///< pollen or seed lot
     Sentence amount;          ///< how much of it; empty where it is not counted
     Sentence mind;            ///< what to take care of at this very piece
-    Sentence write_down;      ///< "flowers worked, tag"
+    Sentence write_down;      ///< "flowers pollinated, tag"
 };
 
 /// Work of some days, to take along.
@@ -37,7 +37,7 @@ struct WorkSheet {
     double walk_metres = 0;            ///< of the whole walk; below 1 nothing is said of it
     std::set<season::Hazard> hazards;  ///< of all of the work; each is told once
     std::vector<Sentence> warnings;    ///< what could not be told of; may be empty
-    std::string note;                  ///< printed under the title
+    std::string subtitle;              ///< printed under the title
 };
 
 /// A page of HTML 5 in UTF-8, for A4 paper in black and white and for a phone in the orchard; whole in

@@ -125,7 +125,7 @@ void refuse_too_many(const std::string& text, std::size_t count) {
     if (count > most_named) {
         throw Error(Trouble::input,
                     about_parameter("accessions", text,
-                                    say("These are {} accessions; at most {} can be asked for at once.",
+                                    say("These are {} accessions; at most {} can be processed at once.",
                                         count, most_named),
                                     say("Name fewer.")));
     }

@@ -3,7 +3,7 @@
 
 #include <algorithm>
 
-#include "pipward/place/detail/scrap_text.h"
+#include "pipward/place/detail/query_text.h"
 
 namespace pipward::place {
 namespace {

@@ -98,7 +98,8 @@ void turn_second_rows(const Orchard& orchard, std::vector<std::uint32_t>& trees)
 std::span<const Word<LabelOrder>> words(LabelOrder) {
     static constexpr std::array<Word<LabelOrder>, 4> all{
         {{LabelOrder::address, "address", "by block, row and position"},
-         {LabelOrder::to_and_fro, "to-and-fro", "the same, every second row from its far end, as one walks"},
+         {LabelOrder::to_and_fro, "to-and-fro",
+          "the same, every second row from its far end, as in walking order"},
          {LabelOrder::label, "label", "by label"},
          {LabelOrder::book, "book", "as in the book"}}};
     return all;

@@ -9,7 +9,7 @@
 #include <cmath>
 #include <numbers>
 
-#include "pipward/place/standpoint.h"
+#include "pipward/place/own_position.h"
 
 namespace pipward::place {
 namespace {
@@ -91,13 +91,13 @@ bool ToEarth::from_degrees() const {
     return projection_->degrees;
 }
 
-std::optional<Standpoint> standpoint(const LonLat& place, const std::string& crs) {
+std::optional<OwnPosition> own_position(const LonLat& place, const std::string& crs) {
     const ToEarth to_earth(crs);
     const auto at = to_earth.back(place);
     if (!at) {
         return std::nullopt;
     }
-    return Standpoint{*at, to_earth.from_degrees() ? std::cos(place.lat * degree) : 1.0};
+    return OwnPosition{*at, to_earth.from_degrees() ? std::cos(place.lat * degree) : 1.0};
 }
 
 std::optional<double> parse_coordinate(std::string_view text) {

@@ -8,7 +8,7 @@
 
 #include "pipward/place/detail/likeness.h"
 #include "pipward/place/detail/name_pool.h"
-#include "pipward/place/detail/scrap_text.h"
+#include "pipward/place/detail/query_text.h"
 
 namespace pipward::place::detail {
 namespace {
@@ -35,7 +35,7 @@ std::string_view trimmed(std::string_view text) {
                                            : text.substr(first, text.find_last_not_of(' ') - first + 1);
 }
 
-/// What a scrap asks for: keys as families have them.
+/// What a search text asks for: keys as families have them.
 struct Wanted {
     std::string seed;
     std::string pollen;
@@ -72,7 +72,7 @@ Numbered numbered(std::string_view text) {
     return {squeezed(without_number_word(trimmed(text.substr(0, end)))), std::string(digits_at_end(text))};
 }
 
-// The scrap's both sides as they stand, and with the digits at the end taken for the seedling's number.
+// The search text's both sides as they stand, and with the digits at the end taken for the seedling's number.
 void add_readings(std::string_view left, std::string_view right, std::vector<Wanted>& all) {
     const auto seed = squeezed(left);
     const auto whole = squeezed(right);
@@ -87,28 +87,28 @@ void add_readings(std::string_view left, std::string_view right, std::vector<Wan
     }
 }
 
-constexpr std::size_t longest_scrap = 400;  // two names and a number
+constexpr std::size_t longest_query = 400;  // two names and a number
 
 constexpr std::string_view times = "×";
 
 // "A×B" has no blanks around its sign; an "x" counts only with blanks around it.
-std::string with_blanks_around_signs(std::string_view scrap) {
+std::string with_blanks_around_signs(std::string_view query) {
     std::string text;
-    while (!scrap.empty()) {
-        const bool sign = scrap.starts_with(times) || scrap.front() == '*';
-        text += sign ? std::string_view(" x ") : scrap.substr(0, 1);
-        scrap.remove_prefix(scrap.starts_with(times) ? times.size() : 1);
+    while (!query.empty()) {
+        const bool sign = query.starts_with(times) || query.front() == '*';
+        text += sign ? std::string_view(" x ") : query.substr(0, 1);
+        query.remove_prefix(query.starts_with(times) ? times.size() : 1);
     }
     return folded_text(text);
 }
 
-std::vector<Wanted> readings_of(std::string_view scrap) {
+std::vector<Wanted> readings_of(std::string_view query) {
     constexpr std::string_view sign = " x ";
     std::vector<Wanted> all;
-    if (scrap.size() > longest_scrap) {
+    if (query.size() > longest_query) {
         return all;
     }
-    const auto text = with_blanks_around_signs(scrap);
+    const auto text = with_blanks_around_signs(query);
     const std::string_view whole = text;
     for (auto at = whole.find(sign); at != std::string_view::npos; at = whole.find(sign, at + 1)) {
         add_readings(whole.substr(0, at), whole.substr(at + sign.size()), all);
@@ -157,8 +157,8 @@ Hit hit_of(const Wanted& wanted, const Family& family) {
 
 }  // namespace
 
-void FamilyTable::find_by_code(std::string_view scrap, Hits& hits) const {
-    const auto [code, number] = numbered(folded_text(scrap.substr(0, longest_scrap)));
+void FamilyTable::find_by_code(std::string_view query, Hits& hits) const {
+    const auto [code, number] = numbered(folded_text(query.substr(0, longest_query)));
     for (std::uint32_t i = 0; i < families_.size() && !number.empty(); ++i) {
         if (!families_[i].codes.contains(code)) {
             continue;
@@ -171,9 +171,9 @@ void FamilyTable::find_by_code(std::string_view scrap, Hits& hits) const {
     }
 }
 
-void FamilyTable::find(std::string_view scrap, Hits& hits) const {
-    find_by_code(scrap, hits);
-    for (const auto& wanted : readings_of(scrap)) {
+void FamilyTable::find(std::string_view query, Hits& hits) const {
+    find_by_code(query, hits);
+    for (const auto& wanted : readings_of(query)) {
         for (std::uint32_t i = 0; i < families_.size(); ++i) {
             auto hit = hit_of(wanted, families_[i]);
             if (hit.score <= 0) {

@@ -21,7 +21,7 @@ void Hits::add(const Hit& hit) {
 
 namespace {
 
-double far_from(const std::optional<Standpoint>& from, const Tree& tree) {
+double far_from(const std::optional<OwnPosition>& from, const Tree& tree) {
     if (!from) {
         return 0;
     }
@@ -31,7 +31,7 @@ double far_from(const std::optional<Standpoint>& from, const Tree& tree) {
 }  // namespace
 
 std::vector<Hit> Hits::ranked(const Orchard& orchard, std::size_t limit,
-                              const std::optional<Standpoint>& from, const std::optional<Day>& as_of) && {
+                              const std::optional<OwnPosition>& from, const std::optional<Day>& as_of) && {
     const auto stands = [&](const Tree& tree) { return !as_of || stands_on(tree, *as_of); };
     const auto before = [&](const Hit& a, const Hit& b) {
         if (a.score != b.score) {

@@ -6,7 +6,7 @@
 #include <set>
 #include <unordered_map>
 
-#include "pipward/place/detail/scrap_text.h"
+#include "pipward/place/detail/query_text.h"
 
 namespace pipward::place::detail {
 namespace {
@@ -23,11 +23,11 @@ const Trees& trees_of(const TreesByName& by_name, std::string_view name) {
 /// Walks over the records once and notes every way from a text to a tree.
 class Filler {
   public:
-    Filler(const Orchard& orchard, NamePool& names, FamilyTable& families, NotePool& notes)
-        : orchard_(orchard), names_(names), families_(families), notes_(notes) {}
+    Filler(const Orchard& orchard, NamePool& names, FamilyTable& families, RemarkPool& remarks)
+        : orchard_(orchard), names_(names), families_(families), remarks_(remarks) {}
 
     void fill() {
-        gather();
+        collect();
         name_trees();
         name_accessions();
         name_tags();
@@ -35,11 +35,11 @@ class Filler {
         name_crosses();
         take_notes();
         names_.finish();
-        notes_.finish();
+        remarks_.finish();
     }
 
   private:
-    void gather() {
+    void collect() {
         for (std::uint32_t i = 0; i < orchard_.trees.size(); ++i) {
             const auto& tree = orchard_.trees[i];
             by_label_[tree.label].push_back(i);
@@ -155,20 +155,20 @@ class Filler {
     // A cross leads to its seedlings; before there are any, to the trees worked for it; before that, to the
     // seed parent.
     void name_crosses() {
-        std::unordered_map<std::string_view, Trees> worked;
+        std::unordered_map<std::string_view, Trees> pollinated;
         for (const auto& work : orchard_.pollinations) {
             const auto& trees = trees_of(by_label_, work.tree);
-            auto& all = worked[work.cross];
+            auto& all = pollinated[work.cross];
             all.insert(all.end(), trees.begin(), trees.end());
         }
         for (std::uint32_t i = 0; i < orchard_.goals.size(); ++i) {
             const auto& goal = orchard_.goals[i];
-            const auto& flowers = trees_of(worked, goal.code);
+            const auto& flowers = trees_of(pollinated, goal.code);
             if (!children_[i].empty()) {
                 lead_all(names_.add(MatchKind::cross_child, goal.code), children_[i]);
             }
             if (!flowers.empty()) {
-                lead_all(names_.add(MatchKind::cross_worked, goal.code), flowers);
+                lead_all(names_.add(MatchKind::cross_pollinated, goal.code), flowers);
             }
             if (children_[i].empty() && flowers.empty()) {
                 lead_all(names_.add(MatchKind::cross_parent, goal.code),
@@ -177,42 +177,42 @@ class Filler {
         }
     }
 
-    void take_note(const std::optional<std::string>& note, const Trees& trees) {
-        if (!note || note->empty() || trees.empty()) {
+    void take_remark(const std::optional<std::string>& remark, const Trees& trees) {
+        if (!remark || remark->empty() || trees.empty()) {
             return;
         }
-        const auto number = notes_.add(*note);
+        const auto number = remarks_.add(*remark);
         for (const auto tree : trees) {
-            notes_.lead(number, tree);
+            remarks_.lead(number, tree);
         }
     }
 
     void take_notes() {
         for (std::uint32_t i = 0; i < orchard_.trees.size(); ++i) {
-            take_note(orchard_.trees[i].note, {i});
+            take_remark(orchard_.trees[i].remark, {i});
         }
         for (const auto& accession : orchard_.accessions) {
-            take_note(accession.note, trees_of(by_accession_, accession.name));
+            take_remark(accession.remark, trees_of(by_accession_, accession.name));
         }
-        for (const auto& seen : orchard_.bloom_notes) {
-            take_note(seen.note, seen.tree ? trees_of(by_label_, *seen.tree)
-                                           : trees_of(by_accession_, seen.accession.value_or("")));
+        for (const auto& seen : orchard_.bloom_observations) {
+            take_remark(seen.remark, seen.tree ? trees_of(by_label_, *seen.tree)
+                                               : trees_of(by_accession_, seen.accession.value_or("")));
         }
         for (const auto& work : orchard_.pollinations) {
-            take_note(work.note, trees_of(by_label_, work.tree));
+            take_remark(work.remark, trees_of(by_label_, work.tree));
         }
         for (const auto& score : orchard_.trait_scores) {
-            take_note(score.note, trees_of(by_label_, score.tree));
+            take_remark(score.remark, trees_of(by_label_, score.tree));
         }
         for (std::uint32_t i = 0; i < orchard_.goals.size(); ++i) {
-            take_note(orchard_.goals[i].note, children_[i]);
+            take_remark(orchard_.goals[i].remark, children_[i]);
         }
     }
 
     const Orchard& orchard_;
     NamePool& names_;
     FamilyTable& families_;
-    NotePool& notes_;
+    RemarkPool& remarks_;
     TreesByName by_label_;
     TreesByName by_accession_;
     std::unordered_map<std::string, Trees> crosses_by_parts_;
@@ -222,8 +222,8 @@ class Filler {
 
 }  // namespace
 
-void fill_index(const Orchard& orchard, NamePool& names, FamilyTable& families, NotePool& notes) {
-    Filler(orchard, names, families, notes).fill();
+void fill_index(const Orchard& orchard, NamePool& names, FamilyTable& families, RemarkPool& remarks) {
+    Filler(orchard, names, families, remarks).fill();
 }
 
 }  // namespace pipward::place::detail

@@ -6,11 +6,11 @@
 
 namespace pipward::place::detail {
 
-Likeness::Likeness(std::string_view scrap) {
-    scrap = scrap.substr(0, longest);
-    size_ = scrap.size();
+Likeness::Likeness(std::string_view query) {
+    query = query.substr(0, longest);
+    size_ = query.size();
     for (std::size_t i = 0; i < size_; ++i) {
-        places_[static_cast<unsigned char>(scrap[i])] |= std::uint64_t{1} << i;
+        places_[static_cast<unsigned char>(query[i])] |= std::uint64_t{1} << i;
     }
     last_ = size_ == 0 ? 0 : std::uint64_t{1} << (size_ - 1);
 }
@@ -78,8 +78,8 @@ std::uint64_t letters_of(std::string_view text) {
     return bits;
 }
 
-LettersSought::LettersSought(std::string_view scrap) {
-    for (const char c : scrap) {
+LettersSought::LettersSought(std::string_view query) {
+    for (const char c : query) {
         const auto bit = bit_of(c, bits_);
         bits_ |= std::uint64_t{1} << bit;
         ++times_[bit];

@@ -14,16 +14,16 @@ Sentence thing_of(const Match& match) {
             return say("tag {}", match.what);
         case MatchKind::cross_child:
             return say("seedling of cross {}", match.what);
-        case MatchKind::cross_worked:
-            return say("worked for cross {}", match.what);
+        case MatchKind::cross_pollinated:
+            return say("pollinated for cross {}", match.what);
         case MatchKind::cross_parent:
             return say("seed parent of cross {}", match.what);
         case MatchKind::parents:
             return say("seedling of {}", match.what);
         case MatchKind::address:
             return match.what;
-        case MatchKind::note:
-            return say("note: {}", match.what);
+        case MatchKind::remark:
+            return say("remark: {}", match.what);
         case MatchKind::nearness:
             return say("nearest");
     }
@@ -35,10 +35,10 @@ Sentence thing_of(const Match& match) {
 Sentence to_text(const Match& match) {
     const auto thing = thing_of(match);
     if (match.slips > 0) {
-        return match.slips == 1 ? say("{}, 1 letter off", thing)
-                                : say("{}, {} letters off", thing, match.slips);
+        return match.slips == 1 ? say("{}, 1 letter differs", thing)
+                                : say("{}, {} letters differ", thing, match.slips);
     }
-    const bool name = match.kind != MatchKind::parents && match.kind != MatchKind::note;
+    const bool name = match.kind != MatchKind::parents && match.kind != MatchKind::remark;
     return match.extent == Extent::part && name ? say("part of {}", thing) : thing;
 }
 

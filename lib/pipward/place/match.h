@@ -5,24 +5,24 @@
 
 #include "pipward/value/sentence.h"
 
-/// How a scrap led to a tree.
+/// How a search text led to a tree.
 namespace pipward::place {
 
 /// By what a tree was found.
 enum class MatchKind : std::uint8_t {
-    label,         ///< the tree's own
-    accession,     ///< the accession that the tree is of
-    tag,           ///< of a pollination on the tree
-    cross_child,   ///< a seedling of the cross of this code
-    cross_worked,  ///< its flowers were worked for the cross of this code
-    cross_parent,  ///< of the seed parent of the cross of this code, which nobody has worked yet
-    parents,       ///< a seedling of these parents: "A × B no. 17"
-    address,       ///< block, row, position
-    note,          ///< words of a note
-    nearness,      ///< nothing but where it stands
+    label,             ///< the tree's own
+    accession,         ///< the accession that the tree is of
+    tag,               ///< of a pollination on the tree
+    cross_child,       ///< a seedling of the cross of this code
+    cross_pollinated,  ///< its flowers were worked for the cross of this code
+    cross_parent,      ///< of the seed parent of the cross of this code, which nobody has worked yet
+    parents,           ///< a seedling of these parents: "A × B no. 17"
+    address,           ///< block, row, position
+    remark,            ///< words of a note
+    nearness,          ///< nothing but where it stands
 };
 
-/// How much of a name the scrap is.
+/// How much of a name the search text is.
 enum class Extent : std::uint8_t {
     whole,  ///< all of it, be it with other capitals or blanks
     part,   ///< a part of it
@@ -31,9 +31,9 @@ enum class Extent : std::uint8_t {
 
 /// By what, and how nearly.
 struct Match {
-    MatchKind kind = MatchKind::label;  ///< what the scrap named
+    MatchKind kind = MatchKind::label;  ///< what the search text named
     Extent extent = Extent::whole;      ///< how much of that name it is
-    int slips = 0;                      ///< letters off, where the name is only like the scrap
+    int slips = 0;                      ///< letters off, where the name is only like the search text
     Sentence what;                      ///< the name, address or note that matched, as the book has it
 };
 

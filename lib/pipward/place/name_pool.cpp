@@ -8,7 +8,7 @@
 #include <set>
 
 #include "pipward/place/detail/likeness.h"
-#include "pipward/place/detail/scrap_text.h"
+#include "pipward/place/detail/query_text.h"
 
 namespace pipward::place::detail {
 namespace {
@@ -20,9 +20,12 @@ struct Worth {
     float part;
 };
 constexpr std::array worths{
-    Worth{MatchKind::label, 0.98F, 0.60F},        Worth{MatchKind::tag, 0.95F, 0.56F},
-    Worth{MatchKind::accession, 0.94F, 0.60F},    Worth{MatchKind::cross_child, 0.92F, 0.50F},
-    Worth{MatchKind::cross_worked, 0.91F, 0.49F}, Worth{MatchKind::cross_parent, 0.91F, 0.49F},
+    Worth{MatchKind::label, 0.98F, 0.60F},
+    Worth{MatchKind::tag, 0.95F, 0.56F},
+    Worth{MatchKind::accession, 0.94F, 0.60F},
+    Worth{MatchKind::cross_child, 0.92F, 0.50F},
+    Worth{MatchKind::cross_pollinated, 0.91F, 0.49F},
+    Worth{MatchKind::cross_parent, 0.91F, 0.49F},
 };
 // Added to the score of a part: for the share of the name that it is, and where the name begins with it.
 // Taken off for each slip. Our own figures, as those above: they put the surer way to a tree first.
@@ -39,9 +42,9 @@ float share(std::size_t part, std::size_t whole) {
                       : static_cast<float>(std::min(part, whole)) / static_cast<float>(std::max(part, whole));
 }
 
-// Of names that are the same but for case and signs, the one written as the scrap is comes first.
-float for_writing(std::string_view scrap, std::string_view folded, const std::string& shown) {
-    return shown == scrap ? 0.02F : folded_text(shown) == folded ? 0.015F : 0.01F;
+// Of names that are the same but for case and signs, the one written as the search text is comes first.
+float for_writing(std::string_view query, std::string_view folded, const std::string& shown) {
+    return shown == query ? 0.02F : folded_text(shown) == folded ? 0.015F : 0.01F;
 }
 
 constexpr char line_end = '\n';
@@ -90,12 +93,12 @@ void NamePool::add_hits(std::uint32_t name, Hit hit, Hits& hits) const {
     });
 }
 
-void NamePool::find_whole(std::string_view scrap, Hits& hits) const {
-    const auto folded = folded_text(scrap);
+void NamePool::find_whole(std::string_view query, Hits& hits) const {
+    const auto folded = folded_text(query);
     const auto sought = name_key(folded);
     by_key_.each(sought, [&](std::uint32_t name) {
         if (key(name) == sought) {
-            const float worth = worth_of(names_[name].kind).whole + for_writing(scrap, folded, shown(name));
+            const float worth = worth_of(names_[name].kind).whole + for_writing(query, folded, shown(name));
             add_hits(name, {.score = std::min(worth, 1.0F)}, hits);
         }
     });
@@ -110,8 +113,8 @@ void NamePool::find_whole(std::string_view scrap, Hits& hits) const {
     });
 }
 
-void NamePool::find_part(std::string_view scrap, Hits& hits) const {
-    const auto sought = name_key(folded_text(scrap));
+void NamePool::find_part(std::string_view query, Hits& hits) const {
+    const auto sought = name_key(folded_text(query));
     const std::string_view text = text_;
     std::uint32_t name = 0;
     for (auto at = text.find(sought); at != std::string_view::npos; at = text.find(sought, at)) {
@@ -129,8 +132,8 @@ void NamePool::find_part(std::string_view scrap, Hits& hits) const {
     }
 }
 
-void NamePool::find_like(std::string_view scrap, Hits& hits) const {
-    const auto sought = name_key(folded_text(scrap));
+void NamePool::find_like(std::string_view query, Hits& hits) const {
+    const auto sought = name_key(folded_text(query));
     int most = slips_allowed(sought.size());
     if (most == 0 || sought.size() > Likeness::longest) {
         return;
@@ -154,8 +157,8 @@ void NamePool::find_like(std::string_view scrap, Hits& hits) const {
     }
 }
 
-std::vector<std::string> NamePool::most_like(std::string_view scrap, std::size_t how_many) const {
-    const auto sought = name_key(folded_text(scrap));
+std::vector<std::string> NamePool::most_like(std::string_view query, std::size_t how_many) const {
+    const auto sought = name_key(folded_text(query));
     const Likeness likeness(sought);
     struct Like {
         int slips = 0;

@@ -42,7 +42,7 @@ Sentence offer(const Orchard& orchard, const std::string& who) {
     }
     const auto near = nearest_few(who, names);
     if (near.empty()) {
-        return say("Give the name of an accession or the label of a tree as it stands in the book.");
+        return say("Give the name of an accession or the label of a tree as in the book.");
     }
     std::vector<Sentence> offered;
     for (const auto& name : near) {

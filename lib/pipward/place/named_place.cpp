@@ -8,7 +8,7 @@
 #include <limits>
 #include <set>
 
-#include "pipward/place/standpoint.h"
+#include "pipward/place/own_position.h"
 #include "pipward/place/tree_index.h"
 #include "pipward/record/name_index.h"
 #include "pipward/value/complaint.h"
@@ -19,7 +19,7 @@ namespace {
 // To the tree that is nearest on the map, or any tree where the place cannot be on that map; endless where no
 // tree has a place on the earth.
 double metres_to_trees(const LonLat& place, const Orchard& orchard, const ToEarth& to_earth) {
-    const auto stand = standpoint(place, orchard.crs);
+    const auto stand = own_position(place, orchard.crs);
     const MapPoint* nearest = nullptr;
     double shortest = std::numeric_limits<double>::infinity();
     for (const auto& tree : orchard.trees) {
@@ -47,14 +47,14 @@ Finding far_away(const LonLat& place, double metres, const Orchard& orchard, con
     const LonLat swapped{place.lat, place.lon};
     const bool can_swap = std::abs(swapped.lat) <= 90;
     const bool swap_fits = can_swap && metres_to_trees(swapped, orchard, to_earth) <= too_far.value;
-    auto message = say("This place is {} from the nearest tree.", distance_words(metres));
+    auto message = say("This position is {} from the nearest tree.", distance_words(metres));
     if (swap_fits) {
         return about_parameter(named.key, named.text,
                                say("{} Latitude and longitude seem to stand the wrong way round.", message),
                                say("Write the latitude first: {}.", lat_lon_text(swapped)));
     }
     return about_parameter(named.key, named.text, std::move(message),
-                           say("Give a place in the orchard or at its gate."));
+                           say("Give a position in the orchard or at its gate."));
 }
 
 }  // namespace
@@ -94,7 +94,8 @@ std::optional<MapPoint> grid_on_map(const Orchard& orchard, const NamedPlace& na
         const double metres = metres_to_trees(*place, orchard, to_earth);
         if (std::isfinite(metres) && metres > too_far.value) {
             findings.push_back(about_parameter(
-                named.key, named.text, say("This place is {} from the nearest tree.", distance_words(metres)),
+                named.key, named.text,
+                say("This position is {} from the nearest tree.", distance_words(metres)),
                 say("Give x and y in the book's own system, {}: first to the east, then to the north.",
                     orchard.crs)));
             return std::nullopt;
@@ -114,7 +115,7 @@ Sentence labels_like(const Orchard& orchard, const std::string& name) {
     auto names = TreeIndex(orchard).names_like(name, 20);
     std::erase_if(names, [&](const std::string& like) { return !labels.contains(like); });
     names.resize(std::min<std::size_t>(names.size(), 3));
-    return names.empty() ? say("Look for it with tree-find.")
+    return names.empty() ? say("Search for it with tree-find.")
                          : say("The nearest labels are: {}.", fmt::format("{}", fmt::join(names, ", ")));
 }
 

@@ -42,7 +42,7 @@ void ask_of_neighbours(const NearSpots& near, std::vector<Asked>& asked) {
     const auto there = direction(near.ahead);
     const auto back = direction(near.ahead * -1);
     const auto next = [](const Sentence& where) {
-        return say("Does a tree stand at the next place of this row to the {}?", where);
+        return say("Does a tree stand at the next position of this row to the {}?", where);
     };
     asked.push_back(
         {"tree-ahead", next(there), 0, [](const NearSpot& s) { return is_true(s.facts.tree_ahead); }});

@@ -67,26 +67,24 @@ Sentence after_words(const NearSpots& near, const std::vector<double>& shares, c
 
 std::optional<Finding> distance_warning(const NearSpots& near, const NamedPlace& named) {
     if (near.spots.empty()) {
-        return Finding{
-            Level::warning,
-            "",
-            "",
-            named.key,
-            named.text,
-            say("No tree is anywhere near this place."),
-            say("See whether the place is right; tree-find --at tells the nearest trees however far.")};
+        return Finding{Level::warning,
+                       "",
+                       "",
+                       named.key,
+                       named.text,
+                       say("There is no tree near this position."),
+                       say("Check the position; tree-find --at shows the nearest trees however far.")};
     }
     constexpr double unlikely = 3.0;  // farther off one time in ninety
     if (near.off > unlikely) {
-        return Finding{
-            Level::warning,
-            "",
-            "",
-            named.key,
-            named.text,
-            say("No tree is as near as the accuracy would have it: the likeliest is {:.1f} m away.",
-                math::length(near.spots.front().at)),
-            say("See whether the place is right, or give a larger accuracy-m.")};
+        return Finding{Level::warning,
+                       "",
+                       "",
+                       named.key,
+                       named.text,
+                       say("No tree is within the accuracy: the most likely is {:.1f} m away.",
+                           math::length(near.spots.front().at)),
+                       say("Check the position, or give a larger accuracy-m.")};
     }
     return std::nullopt;
 }
@@ -103,7 +101,7 @@ Sentence near_summary(const NearSpots& near, const std::vector<NearQuestion>& qu
             math::length(best.at), compass_words(math::bearing_deg(best.at)));
     return best.probability >= sure || questions.empty()
                ? where
-               : say("Ask yourself: {} As yet {}", questions.front().words, where);
+               : say("Check: {} So far {}", questions.front().words, where);
 }
 
 }  // namespace pipward::place

@@ -25,7 +25,7 @@ Finding no_place(const Tree& tree) {
             tree.label,
             "geom",
             "",
-            say("It has no place on the map to be numbered by."),
+            say("It has no location on the map to be numbered by."),
             say("Draw it on the map.")};
 }
 
@@ -98,7 +98,7 @@ struct Spot {
     auto operator<=>(const Spot&) const = default;
 };
 
-/// What the book says already comes before what was reckoned.
+/// What the book says already comes before what was calculated.
 void respect_book(Numbering& numbering, const NumberingWish& wish, const Orchard& orchard, Day as_of) {
     std::map<Spot, std::string> taken;
     for (const auto& tree : orchard.trees) {
@@ -132,10 +132,10 @@ void number_in_known_rows(Numbering& numbering, const NumberingWish& wish, const
     }
     numbering.rows = recovery.rows;
     numbering.rows_known = true;
-    numbering.understood = say(
-        "Held against the block's rows in the book; the points lie about {:.2f} m off across and {:.2f} m "
-        "along.",
-        recovery.noise_across.value, recovery.noise_along.value);
+    numbering.understood =
+        say("Matched with the block's rows in the book; the points deviate by about {:.2f} m across and "
+            "{:.2f} m along.",
+            recovery.noise_across.value, recovery.noise_along.value);
 }
 
 void number_from_cloud(Numbering& numbering, const NumberingWish& wish, const TreeCloud& cloud,
@@ -153,8 +153,8 @@ void number_from_cloud(Numbering& numbering, const NumberingWish& wish, const Tr
     numbering.made_out = std::move(recovery.made_out);
     if (recovery.rows > 0) {
         numbering.understood =
-            say("The rows run at {:.1f} degrees, {:.2f} m apart, with a tree every {:.3f} m; the points lie "
-                "about {:.2f} m off across and {:.2f} m along.",
+            say("The rows run at {:.1f} degrees, {:.2f} m apart, with a tree every {:.3f} m; the points "
+                "deviate by about {:.2f} m across and {:.2f} m along.",
                 recovery.bearing_deg, recovery.row_distance.value, recovery.spacing.value,
                 recovery.noise_across.value, recovery.noise_along.value);
     }
@@ -232,7 +232,7 @@ Numbering number_trees(TreeCloud cloud, const NumberingWish& wish, const Orchard
     Numbering numbering;
     numbering.decisions = std::move(cloud.decisions);
     if (numbering.decisions.empty()) {
-        findings.push_back(about_table(Level::note, "tree",
+        findings.push_back(about_table(Level::notice, "tree",
                                        say("There is no tree to number in block {}.", wish.block),
                                        say("Trees that have a row and a position are left as they are.")));
         return numbering;
@@ -285,7 +285,7 @@ Finding left_open(const TreeDecision& decision) {
             "",
             say("Its number is left open: {}.",
                 decision.doubt.empty() ? say("it is not certain") : decision.doubt),
-            say("Look at it in the field and fill in its row and position, or measure it anew.")};
+            say("Check it in the field and fill in its row and position, or survey it again.")};
 }
 
 }  // namespace pipward::place

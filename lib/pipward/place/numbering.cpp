@@ -89,7 +89,7 @@ Sentence doubt_of(const RowMember& member, const PlacedPoint& point, double star
         return {};
     }
     if (member.certainty < wanted) {
-        return say("it stands off its row");
+        return say("it is off its row");
     }
     if (start < wanted) {
         return say("it is not clear where its row begins");

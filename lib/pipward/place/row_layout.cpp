@@ -22,13 +22,13 @@ Finding about(const RowCourse& course, Sentence message, Sentence remedy) {
 bool is_course(const RowCourse& course, const GroundLine& line, Findings& findings) {
     if (line.length().value <= tolerance) {
         findings.push_back(about(course, say("The row has no length."),
-                                 say("Give two or more points that are not at the same place.")));
+                                 say("Give two or more points at different locations.")));
         return false;
     }
     if (line.sharpest_turn_deg() > turned_back) {
         findings.push_back(
             about(course, say("The row turns back on itself, by {:.0f} degrees.", line.sharpest_turn_deg()),
-                  say("Give its points in the order in which one passes them.")));
+                  say("Give its points in the order of the row.")));
         return false;
     }
     return true;

@@ -67,7 +67,7 @@ void occupy(RowPosition& position, const Tree& tree, const TreeRow& row, const L
             about(tree,
                   say("On the map it stands {:.1f} m from its position in block {}, row {}.",
                       position.off->value, row.block, row.name),
-                  say("Check the number of its position, its place on the map, and the row's line.")));
+                  say("Check the number of its position, its location on the map, and the row's line.")));
     }
 }
 

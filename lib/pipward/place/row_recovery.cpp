@@ -29,7 +29,7 @@ Recovery all_open(std::size_t trees, const Sentence& why, const Sentence& remedy
     Recovery recovery;
     recovery.trees.resize(trees);
     for (auto& tree : recovery.trees) {
-        tree.doubt = say("no rows could be made out");
+        tree.doubt = say("no rows could be detected");
     }
     recovery.findings.push_back(told(Level::warning, why, remedy));
     return recovery;
@@ -245,14 +245,15 @@ Recovery recover_rows(std::span<const LonLat> trees, const RecoveryRule& rule) {
     const auto family = detail::find_lines(plane, search_of(rule));
     if (!family) {
         return all_open(
-            trees.size(), say("No even rows can be made out among the trees."),
+            trees.size(), say("No regular rows can be detected among the trees."),
             say("Give the row distance and the bearing, number one block at a time, or lay its rows with "
                 "row-lay first."));
     }
     if (family->ambiguous && !rule.bearing_deg) {
-        return all_open(trees.size(),
-                        say("The trees stand in even lines both ways: which are the rows is not clear."),
-                        say("Give the rough bearing of the rows."));
+        return all_open(
+            trees.size(),
+            say("The trees stand in regular lines both ways: it is not clear which are the rows."),
+            say("Give the rough bearing of the rows."));
     }
     const auto frame = frame_of(family->rows.bearing_deg, rule);
     const auto points = turned(plane, frame);
@@ -261,7 +262,7 @@ Recovery recover_rows(std::span<const LonLat> trees, const RecoveryRule& rule) {
     const auto spacing = rows.empty() ? std::nullopt : spacing_of(rows, rule);
     if (!spacing) {
         return all_open(
-            trees.size(), say("No even spacing can be made out along the rows."),
+            trees.size(), say("No regular spacing can be detected along the rows."),
             say("Give the spacing, measure the trees more exactly, or lay the rows with row-lay first."));
     }
     Recovery recovery;

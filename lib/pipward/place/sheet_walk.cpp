@@ -13,7 +13,7 @@ void expect_a_days_walk(std::size_t stops) {
         throw Error(Trouble::input,
                     about_table(Level::error, "tree",
                                 say("{} trees are too many for one walk; {} is the most.", stops, most_stops),
-                                say("Take fewer days at a time.")));
+                                say("Choose fewer days.")));
     }
 }
 

@@ -8,7 +8,7 @@
 #include <optional>
 #include <span>
 
-#include "pipward/place/detail/scrap_text.h"
+#include "pipward/place/detail/query_text.h"
 
 namespace pipward::place::detail {
 namespace {
@@ -42,7 +42,7 @@ std::string place_key(const std::string& row, const std::string& position) {
 }  // namespace
 
 struct StandTable::Spot {
-    std::string block;  // squeezed; empty where the scrap names none
+    std::string block;  // squeezed; empty where the search text names none
     std::string row;
     std::optional<std::string> position;
 };
@@ -91,8 +91,8 @@ void StandTable::find_spot(const Spot& spot, Hits& hits) const {
     });
 }
 
-void StandTable::find(std::string_view scrap, Hits& hits) const {
-    auto parts = name_parts(folded_text(scrap));
+void StandTable::find(std::string_view query, Hits& hits) const {
+    auto parts = name_parts(folded_text(query));
     const bool says_row = std::ranges::find(parts, "row") != parts.end();
     std::erase_if(parts, is_place_word);
     constexpr std::size_t longest_address = 12;  // block and row names of several words, and a position

@@ -15,8 +15,13 @@ bool is_blank(std::string_view text) {
     return text.find_first_not_of(" \t\r\n") == std::string_view::npos;
 }
 
+bool is_listed(const std::optional<std::string>& name, const std::string& names) {
+    const auto listed = listed_names(names);
+    return name && std::ranges::find(listed, *name) != listed.end();
+}
+
 bool fits(const Tree& tree, const TreeChoice& choice) {
-    return (choice.accession.empty() || tree.accession == choice.accession) &&
+    return (choice.accession.empty() || is_listed(tree.accession, choice.accession)) &&
            (choice.block.empty() || tree.block == choice.block) &&
            (!choice.purpose || tree.purpose == *choice.purpose) &&
            (!choice.among || choice.among->contains(tree.label));
@@ -60,7 +65,7 @@ Finding left_out(const Tree& tree, const TreeDemand& demand) {
     auto finding = about_table(Level::warning, "tree", {}, {});
     finding.row = tree.label;
     if (is_there(tree, demand)) {
-        finding.message = say("The tree has no place on the map: it is left out.");
+        finding.message = say("The tree has no location on the map: it is left out.");
         finding.remedy = say("Draw it on the map.");
     } else if (removed_by(tree, demand.as_of)) {
         finding.field = "removed_on";

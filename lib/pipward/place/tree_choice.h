@@ -15,8 +15,8 @@ namespace pipward::place {
 
 /// All that is given must hold.
 struct TreeChoice {
-    std::string labels;  ///< with commas or semicolons between
-    std::string accession;
+    std::string labels;     ///< with commas or semicolons between
+    std::string accession;  ///< names with commas between
     std::string block;
     std::optional<TreePurpose> purpose;
     std::optional<std::set<std::string>> among{};  ///< labels of trees, where others are not wanted

@@ -7,20 +7,20 @@
 
 #include "pipward/place/address.h"
 #include "pipward/place/detail/index_parts.h"
-#include "pipward/place/detail/scrap_text.h"
+#include "pipward/place/detail/query_text.h"
 
 namespace pipward::place {
 
 struct TreeIndex::Parts {
     explicit Parts(Orchard book) : orchard(std::move(book)), stands(orchard.trees) {
-        detail::fill_index(orchard, names, families, notes);
+        detail::fill_index(orchard, names, families, remarks);
     }
 
     const Orchard orchard;  // first: the others point into it
     detail::NamePool names;
     detail::StandTable stands;
     detail::FamilyTable families;
-    detail::NotePool notes;
+    detail::RemarkPool remarks;
 
     Sentence what(const detail::Hit& hit) const {
         switch (hit.kind) {
@@ -28,8 +28,8 @@ struct TreeIndex::Parts {
                 return families.shown(hit.source, hit.tree);
             case MatchKind::address:
                 return address_of(orchard.trees[hit.tree], orchard.rows);
-            case MatchKind::note:
-                return verbatim(notes.shown(hit.source));
+            case MatchKind::remark:
+                return verbatim(remarks.shown(hit.source));
             case MatchKind::nearness:
                 return {};
             default:
@@ -52,25 +52,25 @@ const Orchard& TreeIndex::orchard() const {
     return parts_->orchard;
 }
 
-std::vector<FoundTree> TreeIndex::find(std::string_view scrap, std::size_t limit,
-                                       const std::optional<Standpoint>& from,
+std::vector<FoundTree> TreeIndex::find(std::string_view query, std::size_t limit,
+                                       const std::optional<OwnPosition>& from,
                                        const std::optional<Day>& as_of) const {
     detail::Hits hits(parts_->orchard.trees.size());
-    if (detail::folded_text(scrap).empty()) {
+    if (detail::folded_text(query).empty()) {
         return {};
     }
-    parts_->names.find_whole(scrap, hits);
-    parts_->names.find_part(scrap, hits);
-    parts_->stands.find(scrap, hits);
-    parts_->families.find(scrap, hits);
+    parts_->names.find_whole(query, hits);
+    parts_->names.find_part(query, hits);
+    parts_->stands.find(query, hits);
+    parts_->families.find(query, hits);
     if (hits.empty()) {
-        parts_->names.find_like(scrap, hits);
+        parts_->names.find_like(query, hits);
     }
-    parts_->notes.find(scrap, hits);
+    parts_->remarks.find(query, hits);
     return parts_->found(std::move(hits).ranked(parts_->orchard, limit, from, as_of));
 }
 
-std::vector<FoundTree> TreeIndex::nearest(const Standpoint& from, std::size_t limit) const {
+std::vector<FoundTree> TreeIndex::nearest(const OwnPosition& from, std::size_t limit) const {
     const auto& trees = parts_->orchard.trees;
     struct Away {
         double distance = 0;
@@ -93,8 +93,8 @@ std::vector<FoundTree> TreeIndex::nearest(const Standpoint& from, std::size_t li
     return found;
 }
 
-std::vector<std::string> TreeIndex::names_like(std::string_view scrap, std::size_t how_many) const {
-    return parts_->names.most_like(scrap, how_many);
+std::vector<std::string> TreeIndex::names_like(std::string_view query, std::size_t how_many) const {
+    return parts_->names.most_like(query, how_many);
 }
 
 }  // namespace pipward::place

@@ -11,33 +11,34 @@
 namespace pipward::place {
 namespace {
 
-Sentence with_note(const Sentence& words, const std::optional<std::string>& note) {
-    return note ? words + verbatim(". " + *note) : words;
+Sentence with_remark(const Sentence& words, const std::optional<std::string>& remark) {
+    return remark ? words + verbatim(". " + *remark) : words;
 }
 
-bool is_about(const BloomNote& note, const Tree& tree) {
-    return note.tree ? *note.tree == tree.label : note.accession && note.accession == tree.accession;
+bool is_about(const BloomObservation& observation, const Tree& tree) {
+    return observation.tree ? *observation.tree == tree.label
+                            : observation.accession && observation.accession == tree.accession;
 }
 
-TreeEvent event_of(const BloomNote& note) {
-    auto words = say("{} (BBCH {})", filled(words_of(note.bbch), {}), note.bbch.code);
-    if (note.open_percent) {
-        words = say("{}, {} % open", words, *note.open_percent);
+TreeEvent event_of(const BloomObservation& observation) {
+    auto words = say("{} (BBCH {})", filled(words_of(observation.bbch), {}), observation.bbch.code);
+    if (observation.open_percent) {
+        words = say("{}, {} % open", words, *observation.open_percent);
     }
-    return {note.noted_on, TreeEventKind::bloom, with_note(words, note.note)};
+    return {observation.observed_on, TreeEventKind::bloom, with_remark(words, observation.remark)};
 }
 
 TreeEvent event_of(const Pollination& work) {
-    return {
-        work.worked_on, TreeEventKind::pollination,
-        with_note(say("{} flowers worked for {}, tag {}", work.flowers, work.cross, work.tag), work.note)};
+    return {work.pollinated_on, TreeEventKind::pollination,
+            with_remark(say("{} flowers pollinated for {}, tag {}", work.flowers, work.cross, work.tag),
+                        work.remark)};
 }
 
 // Traits are named as the breeder names columns: "fruit_mass_g".
 Sentence trait_words(const TraitScore& score) {
     auto trait = score.trait;
     std::ranges::replace(trait, '_', ' ');
-    return with_note(verbatim(fmt::format("{} {}", trait, score.score)), score.note);
+    return with_remark(verbatim(fmt::format("{} {}", trait, score.score)), score.remark);
 }
 
 void add_scores(const Orchard& orchard, const Tree& tree, std::vector<TreeEvent>& events) {
@@ -62,14 +63,14 @@ Sentence standing_of(const Tree& tree, Day as_of) {
         return say("to be planted {}", to_iso(*tree.planted_on));
     }
     const auto words = say("removed {}", to_iso(*tree.removed_on));
-    return tree.note ? words + verbatim(": " + *tree.note) : words;
+    return tree.remark ? words + verbatim(": " + *tree.remark) : words;
 }
 
 std::vector<TreeEvent> story_of(const Orchard& orchard, const Tree& tree, std::size_t limit) {
     std::vector<TreeEvent> events;
-    for (const auto& note : orchard.bloom_notes) {
-        if (is_about(note, tree)) {
-            events.push_back(event_of(note));
+    for (const auto& observation : orchard.bloom_observations) {
+        if (is_about(observation, tree)) {
+            events.push_back(event_of(observation));
         }
     }
     for (const auto& work : orchard.pollinations) {

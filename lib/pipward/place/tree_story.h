@@ -25,11 +25,11 @@ enum class TreeEventKind {
 struct TreeEvent {
     Day day;                                    ///< noted, worked or scored on
     TreeEventKind kind = TreeEventKind::bloom;  ///< which table tells of it
-    Sentence words;  ///< "full flowering ... (BBCH 65)", "58 flowers worked for 25-01, tag 25-01-c"
+    Sentence words;  ///< "full flowering ... (BBCH 65)", "58 flowers pollinated for 25-01, tag 25-01-c"
 };
 
-/// The last events of a tree, the newest first: its bloom notes, and those of its accession where no single
-/// tree was noted; its pollinations; its scores, those of a day as one.
+/// The last events of a tree, the newest first: its bloom observations, and those of its accession where no
+/// single tree was noted; its pollinations; its scores, those of a day as one.
 std::vector<TreeEvent> story_of(const Orchard& orchard, const Tree& tree, std::size_t limit);
 
 }  // namespace pipward::place

@@ -13,7 +13,7 @@ std::optional<WalkEnd> walk_end(const Orchard& orchard, const NamedPlace& named,
         const auto& at = orchard.trees[*tree].at;
         if (!at) {
             findings.push_back(
-                about_parameter(named.key, named.text, say("This tree has no place on the map."),
+                about_parameter(named.key, named.text, say("This tree has no location on the map."),
                                 say("Give latitude and longitude instead, or draw the tree.")));
         }
         return at ? std::optional{WalkEnd{*at, tree}} : std::nullopt;

@@ -30,7 +30,7 @@ Findings barred_legs(const Walk& walk, const Orchard& orchard) {
             findings.push_back(
                 {Level::warning, "tree", leg.tree ? orchard.trees[*leg.tree].label : "", "", "",
                  say("No way round the rows leads there from the stop before it: the line goes straight."),
-                 say("See whether trees of different rows stand in each other's way on the map.")});
+                 say("Check on the map whether trees of different rows overlap.")});
         }
     }
     return findings;
@@ -49,8 +49,8 @@ Sentence walk_summary(const Walk& walk, std::size_t trees) {
     if (trees == 0) {
         return say("No tree is to be visited.");
     }
-    const auto way = trees == 1 ? say("1 tree, {:.0f} m to walk", walk.metres)
-                                : say("{} trees, {:.0f} m to walk", trees, walk.metres);
+    const auto way = trees == 1 ? say("1 tree, {:.0f} m walk", walk.metres)
+                                : say("{} trees, {:.0f} m walk", trees, walk.metres);
     return walk.is_shortest ? say("{}: no order is shorter.", way) : say("{}.", way);
 }
 

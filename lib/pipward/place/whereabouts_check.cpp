@@ -47,17 +47,16 @@ std::optional<Finding> told(const PlaceJudge& judge, const MapPoint& point, cons
         case PlaceDoubt::degrees:
             return wrong(Level::error, point, field,
                          say("These numbers look like degrees, but {} counts metres.", crs),
-                         say("Say which system they are in: for GNSS degrees, points-crs EPSG:4326."));
+                         say("Give their coordinate system: for GNSS degrees, layer-crs EPSG:4326."));
         case PlaceDoubt::exchanged:
             return wrong(Level::error, point, field,
-                         judge.in_degrees()
-                             ? say("Latitude and longitude are exchanged: the other way round it lies among "
-                                   "the book's places.")
-                             : say("East and north are exchanged: the other way round it lies among the "
-                                   "book's places."),
+                         judge.in_degrees() ? say("Latitude and longitude are swapped: the other way round "
+                                                  "it lies among the book's locations.")
+                                            : say("Easting and northing are swapped: the other way round it "
+                                                  "lies among the book's locations."),
                          say("Give the east (longitude, x) first, then the north (latitude, y)."));
         case PlaceDoubt::nowhere:
-            return wrong(Level::error, point, field, say("This is no place on the earth in {}.", crs),
+            return wrong(Level::error, point, field, say("This is no location on the earth in {}.", crs),
                          say("Check the coordinates and their coordinate system: east first, then north."));
     }
     return std::nullopt;

@@ -8,7 +8,7 @@
 #include "pipward/record/orchard_index.h"
 #include "pipward/value/spoken.h"
 
-/// What a book tells of where an accession comes from, without reckoning any pedigree.
+/// What a book tells of where an accession comes from, without calculating any pedigree.
 namespace pipward::record {
 
 /// The botanical name of an accession: its own, else that of the one it is a sport of, else that of its

@@ -29,19 +29,19 @@ struct MapPoint {
 
 /// A part of the orchard. Its area stays in the book.
 struct Block {
-    std::int64_t fid = 0;             ///< number of the row
-    std::string name;                 ///< its key
-    std::optional<std::string> note;  ///< free words
+    std::int64_t fid = 0;               ///< number of the row
+    std::string name;                   ///< its key
+    std::optional<std::string> remark;  ///< free words
 };
 
 /// A planted row. Its key is block and name together.
 struct TreeRow {
-    std::int64_t fid = 0;             ///< number of the row
-    std::string block;                ///< the block that it stands in
-    std::string name;                 ///< a name or number, unlike others of its block
-    std::optional<Metres> spacing;    ///< from one position to the next, 0.1..100 m
-    int first_position = 1;           ///< at the line's beginning, 0..100000; 1 where the book tells none
-    std::optional<std::string> note;  ///< free words
+    std::int64_t fid = 0;               ///< number of the row
+    std::string block;                  ///< the block that it stands in
+    std::string name;                   ///< a name or number, unlike others of its block
+    std::optional<Metres> spacing;      ///< from one position to the next, 0.1..100 m
+    int first_position = 1;             ///< at the line's beginning, 0..100000; 1 where the book tells none
+    std::optional<std::string> remark;  ///< free words
     std::vector<MapPoint> line{};  ///< its course, in the direction of the numbering; empty where not drawn
 };
 
@@ -76,8 +76,8 @@ struct Tree {
     std::optional<Metres> accuracy;            ///< likely error of `at`, 0..10000 m
     /// Above sea level; where empty the height of `at` stands in, then the station's.
     std::optional<Metres> elevation;
-    std::optional<std::string> note;  ///< free words
-    std::optional<MapPoint> at;       ///< empty where it is not on the map
+    std::optional<std::string> remark;  ///< free words
+    std::optional<MapPoint> at;         ///< empty where it is not on the map
 };
 
 /// What sort of accession it is.
@@ -100,11 +100,11 @@ struct Accession {
     std::optional<int> ploidy;                    ///< chromosome sets: 2, 3, 4
     /// From full bloom to ripe seed, 1..365 d; empty: seed/ripeness.h has the usual number.
     std::optional<int> seed_ripe_days;
-    /// Need of its buds, 0..200, known from elsewhere: a cut branch forces only after it. Bloom is foretold
+    /// Need of its buds, 0..200, known from elsewhere: a cut branch forces only after it. Bloom is forecast
     /// without it.
     std::optional<ChillPortions> chill;
     std::optional<Day> protected_until;     ///< the last day on which breeders' rights or a licence bind it
-    std::optional<std::string> note;        ///< free words
+    std::optional<std::string> remark;      ///< free words
     std::optional<std::string> species{};   ///< botanical name: "Malus domestica"
     std::optional<std::string> sport_of{};  ///< the accession that it is a bud sport or a clone of
 };
@@ -118,16 +118,16 @@ struct BlendMember {
 };
 
 /// What was seen of bloom on a day, of a tree or, where no single one was noted, of an accession.
-struct BloomNote {
+struct BloomObservation {
     std::int64_t fid = 0;                  ///< number of the row
     std::optional<std::string> tree;       ///< its label; goes before `accession`
     std::optional<std::string> accession;  ///< asked where the tree is not noted or has none
-    Day noted_on;                          ///< day of the look
+    Day observed_on;                       ///< day of the look
     Bbch bbch;                             ///< a stage of the scale
     /// Flowers opened so far, 0..100; tells more sharply than stages 60 to 65 do.
     std::optional<double> open_percent;
     std::optional<std::string> observer;  ///< who looked
-    std::optional<std::string> note;      ///< free words
+    std::optional<std::string> remark;    ///< free words
 };
 
 /// A place of which the book holds daily temperatures.
@@ -157,37 +157,37 @@ struct WeatherDay {
 
 /// A cross that is wanted in a season.
 struct CrossGoal {
-    std::int64_t fid = 0;             ///< number of the row
-    std::string code;                 ///< its key, as on tags; seedlings' names begin with it
-    Season season;                    ///< in which its flowers are to be worked, 1900..2200
-    std::string seed_parent;          ///< an accession
-    std::string pollen_parent;        ///< an accession or a blend
-    int seedlings_wanted = 0;         ///< that stand in the end, 1 or more
-    std::optional<int> priority;      ///< 1..1000, 1 the most urgent; empty comes after all
-    std::optional<std::string> note;  ///< free words
+    std::int64_t fid = 0;               ///< number of the row
+    std::string code;                   ///< its key, as on tags; seedlings' names begin with it
+    Season season;                      ///< in which its flowers are to be worked, 1900..2200
+    std::string seed_parent;            ///< an accession
+    std::string pollen_parent;          ///< an accession or a blend
+    int seedlings_wanted = 0;           ///< that stand in the end, 1 or more
+    std::optional<int> priority;        ///< 1..1000, 1 the most urgent; empty comes after all
+    std::optional<std::string> remark;  ///< free words
 };
 
 /// Where pollen is kept dry. Temperatures are the usual ones, about.
 enum class Store {
-    room,          ///< 20 degrees C
-    refrigerator,  ///< 4 degrees C
-    freezer,       ///< -20 degrees C
-    deep_freezer,  ///< -80 degrees C
+    room,          ///< 20 °C
+    refrigerator,  ///< 4 °C
+    freezer,       ///< -20 °C
+    deep_freezer,  ///< -80 °C
 };
 
-/// Pollen gathered and kept; see in_hand().
+/// Pollen collected and kept; see in_hand().
 struct PollenLot {
     std::int64_t fid = 0;               ///< number of the row
     std::string code;                   ///< its key, as on the vial
     std::string donor;                  ///< an accession or a blend
-    Day gathered_on;                    ///< when its flowers were
-    std::optional<int> flowers;         ///< gathered
+    Day collected_on;                   ///< when its flowers were
+    std::optional<int> flowers;         ///< collected
     std::optional<Milligrams> mass;     ///< of dry pollen, anther dust and all, as weighed
     Store store = Store::refrigerator;  ///< where it has been kept ever since
-    /// Relative, in the store, 0..100; kept for people, nothing is reckoned from it.
+    /// Relative, in the store, 0..100; kept for people, nothing is calculated from it.
     std::optional<double> humidity_percent;
-    std::optional<Day> used_up_on;    ///< the first day on which none is left; empty while there is some
-    std::optional<std::string> note;  ///< free words
+    std::optional<Day> used_up_on;      ///< the first day on which none is left; empty while there is some
+    std::optional<std::string> remark;  ///< free words
 };
 
 /// A germination test of a pollen lot.
@@ -199,30 +199,30 @@ struct PollenTest {
     int germinated = 0;    ///< of them with a tube
 };
 
-/// Flowers worked at one branch on one day. Should rows share a tag, they are of one branch.
+/// Flowers pollinated at one branch on one day. Should rows share a tag, they are of one branch.
 struct Pollination {
     std::int64_t fid = 0;  ///< number of the row
     std::string tag;       ///< its key, as at the branch
     std::string cross;     ///< code of its goal
     std::string tree;      ///< label of a tree of the seed parent
-    Day worked_on;         ///< day of the work
+    Day pollinated_on;     ///< day of the work
     int flowers = 0;       ///< worked on that day
     /// Code of the lot whose pollen was used; empty where it was fresh or not noted.
     std::optional<std::string> lot;
     /// Which round on the same flowers, 1..20; empty counts as the first. Later rounds add no flowers.
     std::optional<int> pass;
-    std::optional<std::string> note;  ///< free words
+    std::optional<std::string> remark;  ///< free words
 };
 
-/// Fruit picked from a tagged branch on one day. No row: nobody has looked; a row of 0: it bore none.
+/// Fruit harvested from a tagged branch on one day. No row: nobody has looked; a row of 0: it bore none.
 struct Fruit {
-    std::int64_t fid = 0;             ///< number of the row
-    std::string tag;                  ///< of the pollination
-    Day picked_on;                    ///< day of picking
-    int fruits = 0;                   ///< in number; 0 where there was none to pick
-    std::optional<int> seeds_sound;   ///< full ones in all of these fruits; empty where nobody counted
-    std::optional<int> seeds_empty;   ///< flat or hollow ones, likewise
-    std::optional<std::string> note;  ///< free words
+    std::int64_t fid = 0;               ///< number of the row
+    std::string tag;                    ///< of the pollination
+    Day harvested_on;                   ///< day of harvest
+    int fruits = 0;                     ///< in number; 0 where there was none to pick
+    std::optional<int> seeds_sound;     ///< full ones in all of these fruits; empty where nobody counted
+    std::optional<int> seeds_empty;     ///< flat or hollow ones, likewise
+    std::optional<std::string> remark;  ///< free words
 };
 
 /// Seed of one cross that is treated alike.
@@ -230,48 +230,48 @@ struct SeedLot {
     std::int64_t fid = 0;                  ///< number of the row
     std::string code;                      ///< its key, as on the bag
     std::string cross;                     ///< code of its goal
-    int seeds = 0;                         ///< at the start; what leaves is a row of SeedOut
+    int seeds = 0;                         ///< at the start; what leaves is a row of SeedWithdrawal
     std::optional<std::string> from_tags;  ///< tags whose fruit it came from, with blanks between
     std::optional<Day> washed_on;          ///< out of the fruit
-    std::optional<Day> cold_from;          ///< first day in the cold; empty: not yet, or not noted
-    /// Its one temperature, -100..40 degrees C; empty where a log tells it or nobody does.
+    std::optional<Day> stratified_from;    ///< first day in stratification; empty: not yet, or not noted
+    /// Its one temperature, -100..40 °C; empty where a log tells it or nobody does.
     std::optional<Celsius> cold;
-    std::optional<Day> cold_to;            ///< last day in the cold; empty while it is there
+    std::optional<Day> stratified_to;      ///< last day in stratification; empty while it is there
     std::optional<std::string> treatment;  ///< in free words: soaked, scratched; empty: none noted
     std::optional<std::string> medium;     ///< in free words, what it lies in
-    std::optional<std::string> note;       ///< free words
+    std::optional<std::string> remark;     ///< free words
 };
 
-/// How far a lot has sprouted.
-struct SproutCount {
+/// How far a lot has germinated.
+struct GerminationCount {
     std::int64_t fid = 0;  ///< number of the row
     std::string lot;       ///< its code
     Day counted_on;        ///< day of the count
-    int sprouted = 0;      ///< in all since the start, those that have left the lot included
+    int germinated = 0;    ///< in all since the start, those that have left the lot included
 };
 
-/// Seeds that left a lot, sprouted or not: potted, given away, rotten.
-struct SeedOut {
-    std::int64_t fid = 0;             ///< number of the row
-    std::string lot;                  ///< its code
-    Day on_day;                       ///< when they left
-    int seeds = 0;                    ///< in number
-    std::optional<std::string> note;  ///< free words
+/// Seeds that left a lot, germinated or not: potted, given away, rotten.
+struct SeedWithdrawal {
+    std::int64_t fid = 0;               ///< number of the row
+    std::string lot;                    ///< its code
+    Day withdrawn_on;                   ///< when they left
+    int seeds = 0;                      ///< in number
+    std::optional<std::string> remark;  ///< free words
 };
 
 /// A score given to one tree on one day.
 struct TraitScore {
-    std::int64_t fid = 0;             ///< number of the row
-    std::string tree;                 ///< its label
-    Day scored_on;                    ///< day of the score
-    std::string trait;                ///< in free words, the same for all scores that are to be compared
-    double score = 0;                 ///< in the trait's own unit, any number
-    std::optional<std::string> note;  ///< free words
+    std::int64_t fid = 0;               ///< number of the row
+    std::string tree;                   ///< its label
+    Day scored_on;                      ///< day of the score
+    std::string trait;                  ///< in free words, the same for all scores that are to be compared
+    double score = 0;                   ///< in the trait's own unit, any number
+    std::optional<std::string> remark;  ///< free words
 };
 
 /// A whole book, read.
 struct Orchard {
-    // Out of line: seventeen tables would be taken apart anew in every source that holds a book.
+    // Out of line: seventeen tables would be taken apart again in every source that holds a book.
     Orchard();
     Orchard(const Orchard& other);
     Orchard(Orchard&& other) noexcept;
@@ -282,23 +282,23 @@ struct Orchard {
     /// The trees' coordinate system, for result layers: AUTHORITY:CODE, well-known text where no authority
     /// names it; empty where it is not known.
     std::string crs;
-    std::vector<Block> blocks;               ///< rows as the table has them, below likewise
-    std::vector<TreeRow> rows;               ///< planted ones
-    std::vector<Tree> trees;                 ///< gone and coming ones too
-    std::vector<Accession> accessions;       ///< each name once, where the book is sound
-    std::vector<BlendMember> blend_members;  ///< rows of one blend need not stand together
-    std::vector<BloomNote> bloom_notes;      ///< of all years
-    std::vector<Station> stations;           ///< at least one where bloom is foretold
-    std::vector<WeatherDay> weather;         ///< in no order of days
-    std::vector<CrossGoal> goals;            ///< of all seasons
-    std::vector<PollenLot> pollen_lots;      ///< used-up ones too
-    std::vector<PollenTest> pollen_tests;    ///< of all lots
-    std::vector<Pollination> pollinations;   ///< of all seasons
-    std::vector<Fruit> fruits;               ///< of all seasons
-    std::vector<SeedLot> seed_lots;          ///< done ones too
-    std::vector<SproutCount> sprout_counts;  ///< in no order of days
-    std::vector<SeedOut> seeds_out;          ///< in no order of days
-    std::vector<TraitScore> trait_scores;    ///< of all years
+    std::vector<Block> blocks;                         ///< rows as the table has them, below likewise
+    std::vector<TreeRow> rows;                         ///< planted ones
+    std::vector<Tree> trees;                           ///< gone and coming ones too
+    std::vector<Accession> accessions;                 ///< each name once, where the book is sound
+    std::vector<BlendMember> blend_members;            ///< rows of one blend need not stand together
+    std::vector<BloomObservation> bloom_observations;  ///< of all years
+    std::vector<Station> stations;                     ///< at least one where bloom is forecast
+    std::vector<WeatherDay> weather;                   ///< in no order of days
+    std::vector<CrossGoal> goals;                      ///< of all seasons
+    std::vector<PollenLot> pollen_lots;                ///< used-up ones too
+    std::vector<PollenTest> pollen_tests;              ///< of all lots
+    std::vector<Pollination> pollinations;             ///< of all seasons
+    std::vector<Fruit> fruits;                         ///< of all seasons
+    std::vector<SeedLot> seed_lots;                    ///< done ones too
+    std::vector<GerminationCount> germination_counts;  ///< in no order of days
+    std::vector<SeedWithdrawal> seed_withdrawals;      ///< in no order of days
+    std::vector<TraitScore> trait_scores;              ///< of all years
 };
 
 }  // namespace pipward::record

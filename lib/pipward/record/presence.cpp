@@ -23,7 +23,7 @@ bool stands_on(const Tree& tree, Day day) {
 }
 
 bool in_hand(const PollenLot& lot, Day day) {
-    return lot.gathered_on <= day && (!lot.used_up_on || *lot.used_up_on > day);
+    return lot.collected_on <= day && (!lot.used_up_on || *lot.used_up_on > day);
 }
 
 bool stand_together(const Tree& one, const Tree& other) {

@@ -18,7 +18,7 @@ bool removed_by(const Tree& tree, Day day);
 /// is the first day on which it no longer does.
 bool stands_on(const Tree& tree, Day day);
 
-/// Whether a lot of pollen is in hand on the day: from the day on which it was gathered up to the day before
+/// Whether a lot of pollen is in hand on the day: from the day on which it was collected up to the day before
 /// the one on which it was used up.
 bool in_hand(const PollenLot& lot, Day day);
 

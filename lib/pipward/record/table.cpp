@@ -34,13 +34,13 @@ std::string plain_word(const Column& column, const std::string& code) {
 std::string_view to_text(CellType type) {
     switch (type) {
         case CellType::whole:
-            return "whole";
+            return "integer";
         case CellType::number:
             return "number";
         case CellType::day:
             return "day";
         case CellType::yes_no:
-            return "yes_no";
+            return "boolean";
         case CellType::text:
             break;
     }

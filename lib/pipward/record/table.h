@@ -24,7 +24,7 @@ enum class CellType {
     yes_no,  ///< bool
 };
 
-/// The type's word as above, for scripts: "yes_no".
+/// The type's word as above, for scripts: "boolean".
 std::string_view to_text(CellType type);
 
 /// A word of a closed list as it is stored, and as people read it: "chill_then_heat", "chill then heat".

@@ -20,7 +20,7 @@ std::span<const Word<PlacedBy>> words(PlacedBy) {
         Word<PlacedBy>{PlacedBy::surveyed, "surveyed", "measured on the ground"},
         Word<PlacedBy>{PlacedBy::computed, "computed", "computed from its row and position"},
         Word<PlacedBy>{PlacedBy::digitised, "digitised", "drawn on a map or picture"},
-        Word<PlacedBy>{PlacedBy::estimated, "estimated", "a guess, to be measured"},
+        Word<PlacedBy>{PlacedBy::estimated, "estimated", "estimated, to be measured"},
     };
     return table;
 }
@@ -46,10 +46,10 @@ std::span<const Word<WeatherSource>> words(WeatherSource) {
 
 std::span<const Word<Store>> words(Store) {
     static constexpr std::array table{
-        Word<Store>{Store::room, "room", "at room temperature, about 20 degrees C"},
-        Word<Store>{Store::refrigerator, "refrigerator", "dry at about 4 degrees C"},
-        Word<Store>{Store::freezer, "freezer", "dry at about -20 degrees C"},
-        Word<Store>{Store::deep_freezer, "deep_freezer", "dry at about -80 degrees C"},
+        Word<Store>{Store::room, "room", "at room temperature, about 20 °C"},
+        Word<Store>{Store::refrigerator, "refrigerator", "dry at about 4 °C"},
+        Word<Store>{Store::freezer, "freezer", "dry at about -20 °C"},
+        Word<Store>{Store::deep_freezer, "deep_freezer", "dry at about -80 °C"},
     };
     return table;
 }

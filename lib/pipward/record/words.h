@@ -8,7 +8,7 @@
 #include "pipward/value/word.h"
 
 /// The closed word lists of the book: each enum's word as stored, and its meaning for people.
-/// The book's field domains, the readers and the hosts' pick lists all come from these tables.
+/// The book's field domains, the readers and the hosts' value lists all come from these tables.
 namespace pipward::record {
 
 /// Each value of the enum once, in its order; the argument only chooses the table.

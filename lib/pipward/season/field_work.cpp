@@ -15,8 +15,8 @@ namespace {
 Sentence pollen_title(const cross::PollenTask& task) {
     const auto where = task.tree.empty() ? task.donor : task.tree;
     switch (task.work) {
-        case cross::PollenWork::gather:
-            return say("Gather pollen of {} at {}: {}", task.donor, where, flowers_words(task.flowers));
+        case cross::PollenWork::collect:
+            return say("Collect pollen of {} at {}: {}", task.donor, where, flowers_words(task.flowers));
         case cross::PollenWork::cut_branch:
             return say("Cut branches of {} at {} to force", task.donor, where);
         case cross::PollenWork::test_lot:
@@ -34,21 +34,21 @@ Sentence flower_title(const cross::FieldTask& task) {
         case cross::FieldWork::unbag:
             break;
     }
-    return say("Take the bags off {}, cross {}", task.tree, task.cross);
+    return say("Remove the bags from {}, cross {}", task.tree, task.cross);
 }
 
 Sentence seed_title(seed::SeedWork work, const std::string& cross) {
     switch (work) {
-        case seed::SeedWork::pick:
-            return say("Pick the fruit of cross {}", cross);
+        case seed::SeedWork::harvest:
+            return say("Harvest the fruit of cross {}", cross);
         case seed::SeedWork::wash:
             return say("Wash the seed of cross {}", cross);
-        case seed::SeedWork::start_cold:
-            return say("Put the seed of cross {} in the cold", cross);
+        case seed::SeedWork::start_stratification:
+            return say("Stratify the seed of cross {}", cross);
         case seed::SeedWork::sow:
-            return say("Look for sprouts of cross {}", cross);
+            return say("Check germination of cross {}", cross);
         case seed::SeedWork::pot:
-            return say("Pot the sprouts of cross {}", cross);
+            return say("Pot the germinated seed of cross {}", cross);
         case seed::SeedWork::plant:
             return say("Plant the seedlings of cross {}", cross);
         case seed::SeedWork::nothing:
@@ -59,7 +59,7 @@ Sentence seed_title(seed::SeedWork work, const std::string& cross) {
 
 std::set<Hazard> hazards_of(seed::SeedWork work) {
     using enum Hazard;
-    return work == seed::SeedWork::wash || work == seed::SeedWork::start_cold
+    return work == seed::SeedWork::wash || work == seed::SeedWork::start_stratification
                ? std::set{seeds, peroxide, bleach}
                : std::set{seeds};
 }
@@ -67,7 +67,7 @@ std::set<Hazard> hazards_of(seed::SeedWork work) {
 std::set<Hazard> hazards_of(cross::PollenWork work) {
     using enum Hazard;
     switch (work) {
-        case cross::PollenWork::gather:
+        case cross::PollenWork::collect:
             return {allergy, ladders, sprays, fire_blight};
         case cross::PollenWork::cut_branch:
             return {ladders, tools, moving};
@@ -130,33 +130,32 @@ FieldWorkItem item_of(const cross::FieldTask& task, Season season) {
     return item;
 }
 
-Sentence pick_reason(const seed::TagToPick& tag) {
+Sentence pick_reason(const seed::TagToHarvest& tag) {
     const auto bloom = tag.bloom.early == tag.bloom.late
                            ? verbatim(to_iso(tag.bloom.early))
                            : say("{} to {}", to_iso(tag.bloom.early), to_iso(tag.bloom.late));
-    auto why = tag.bloom_by_work ? say("Full bloom {}, by the day of the work.", bloom)
+    auto why = tag.bloom_by_work ? say("Full bloom {}, by the date of pollination.", bloom)
                                  : say("Full bloom {}.", bloom);
     why += verbatim(" ");
-    why += tag.days.usual
-               ? say("Seed ripe about {} days later, the rule for all: the book has no days of its "
-                     "own for this seed parent.",
-                     tag.days.ripe_days)
-               : say("Seed ripe about {} days later.", tag.days.ripe_days);
+    why += tag.days.usual ? say("Seed ripe about {} days later, by the general rule: the book has no value "
+                                "for this seed parent.",
+                                tag.days.ripe_days)
+                          : say("Seed ripe about {} days later.", tag.days.ripe_days);
     return why;
 }
 
-FieldWorkItem item_of(const seed::TagToPick& tag, Day as_of) {
+FieldWorkItem item_of(const seed::TagToHarvest& tag, Day as_of) {
     FieldWorkItem item;
     item.kind = WorkKind::fruit;
     item.key = fmt::format("pick-{}-{}", tag.work->cross, tag.work->tree);
     item.from = tag.days.from;
     item.to = tag.days.to;
     item.tree = tag.work->tree;
-    item.title = say("Pick the fruit of cross {} at {}", tag.work->cross, tag.work->tree);
+    item.title = say("Harvest the fruit of cross {} at {}", tag.work->cross, tag.work->tree);
     item.cross = tag.work->cross;
     item.tags = tag.work->tag;
     item.why = pick_reason(tag);
-    item.mind = seed::picking_caution(tag);
+    item.mind = seed::harvest_caution(tag);
     item.hazards = {Hazard::ladders, Hazard::sprays, Hazard::seeds};
     item.late = tag.days.to < as_of;
     return item;
@@ -198,7 +197,7 @@ std::vector<FieldWorkItem> flower_work(const cross::SeasonPlan& plan) {
     return items;
 }
 
-std::vector<FieldWorkItem> fruit_work(const std::vector<seed::TagToPick>& tags, Day as_of) {
+std::vector<FieldWorkItem> fruit_work(const std::vector<seed::TagToHarvest>& tags, Day as_of) {
     std::vector<FieldWorkItem> items;
     std::map<std::string, std::size_t> by_key;
     for (const auto& tag : tags) {
@@ -218,7 +217,7 @@ std::vector<FieldWorkItem> seed_work(const Orchard& orchard, Day as_of) {
     std::vector<FieldWorkItem> items;
     for (const auto& tally : seed::tally_crosses(orchard, as_of)) {
         for (const auto& work : seed::work_of_cross(tally, book, as_of)) {
-            if (work.work != seed::SeedWork::pick) {
+            if (work.work != seed::SeedWork::harvest) {
                 items.push_back(item_of(work, tally.goal->code));
             }
         }

@@ -8,16 +8,16 @@
 
 #include "pipward/cross/plan.h"
 #include "pipward/season/hazards.h"
-#include "pipward/seed/picking.h"
+#include "pipward/seed/harvest.h"
 
 /// The work of the breeder's year in one form, whatever it is done to: for calendars and sheets.
 namespace pipward::season {
 
 /// What work is done to.
 enum class WorkKind {
-    pollen,   ///< gathered, forced or tested
+    pollen,   ///< collected, forced or tested
     flowers,  ///< bagged, worked, unbagged
-    fruit,    ///< picked
+    fruit,    ///< harvested
     seed,     ///< from washing to planting
 };
 
@@ -43,7 +43,7 @@ struct FieldWorkItem {
 /// Pollen work and work at the flowers.
 std::vector<FieldWorkItem> flower_work(const cross::SeasonPlan& plan);
 /// Fruit to pick, by tree and cross.
-std::vector<FieldWorkItem> fruit_work(const std::vector<seed::TagToPick>& tags, Day as_of);
+std::vector<FieldWorkItem> fruit_work(const std::vector<seed::TagToHarvest>& tags, Day as_of);
 /// Seed to wash, cool, look at, pot and plant, by lot.
 std::vector<FieldWorkItem> seed_work(const Orchard& orchard, Day as_of);
 

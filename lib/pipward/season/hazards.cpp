@@ -37,7 +37,7 @@ std::vector<Caution> all_cautions() {
              "it is not; patents, contracts and club terms can forbid either. Ask before crossing.")},
         {Hazard::moving, say("Moving material."),
          say("Budwood, and in places pollen and seed, can carry disease and may need a permit, a health "
-             "certificate or quarantine. Note giver, day and permit of all that comes in.")},
+             "certificate or quarantine. Record donor, date and permit of everything received.")},
     };
 }
 

@@ -9,55 +9,55 @@
 namespace pipward::season {
 namespace {
 
-Sentence state_of(const seed::TagToPick& tag, const SheetDays& days) {
+Sentence state_of(const seed::TagToHarvest& tag, const SheetDays& days) {
     if (tag.days.to < days.from) {
-        return say("late: pick at once what still hangs");
+        return say("late: harvest what is left at once");
     }
     if (tag.days.from <= days.from) {
-        return say("pick now");
+        return say("harvest now");
     }
-    return tag.days.from <= days.last ? say("pick from {} on", to_iso(tag.days.from))
-                                      : say("let hang until {}", to_iso(tag.days.from));
+    return tag.days.from <= days.last ? say("harvest from {} on", to_iso(tag.days.from))
+                                      : say("harvest not before {}", to_iso(tag.days.from));
 }
 
 }  // namespace
 
-std::vector<Picking> pickings_of(const std::vector<seed::TagToPick>& tags, const SheetDays& days) {
-    std::vector<Picking> pickings;
+std::vector<Harvest> pickings_of(const std::vector<seed::TagToHarvest>& tags, const SheetDays& days) {
+    std::vector<Harvest> harvests;
     for (const auto& tag : tags) {
-        auto& picking = pickings.emplace_back();
-        picking.tag = tag;
-        picking.state = state_of(tag, days);
-        picking.now = tag.days.from <= days.last;
+        auto& harvest = harvests.emplace_back();
+        harvest.tag = tag;
+        harvest.state = state_of(tag, days);
+        harvest.now = tag.days.from <= days.last;
     }
-    return pickings;
+    return harvests;
 }
 
-std::set<std::string> trees_to_pick(const std::vector<Picking>& pickings) {
+std::set<std::string> trees_to_pick(const std::vector<Harvest>& harvests) {
     std::set<std::string> trees;
-    for (const auto& picking : pickings) {
-        if (picking.now) {
-            trees.insert(picking.tag.work->tree);
+    for (const auto& harvest : harvests) {
+        if (harvest.now) {
+            trees.insert(harvest.tag.work->tree);
         }
     }
     return trees;
 }
 
-void put_in_walking_order(std::vector<Picking>& pickings, const place::SheetWalk& walk,
+void put_in_walking_order(std::vector<Harvest>& harvests, const place::SheetWalk& walk,
                           const Orchard& orchard) {
     const OrchardIndex book(orchard);
-    for (auto& picking : pickings) {
-        picking.tree = book.tree(picking.tag.work->tree);
-        if (picking.tree != nullptr) {
-            picking.address = place::address_of(*picking.tree, orchard.rows);
+    for (auto& harvest : harvests) {
+        harvest.tree = book.tree(harvest.tag.work->tree);
+        if (harvest.tree != nullptr) {
+            harvest.address = place::address_of(*harvest.tree, orchard.rows);
         }
-        const auto stop = std::ranges::find(walk.stops, picking.tree, &place::SheetWalk::Stop::tree);
-        if (picking.now && stop != walk.stops.end()) {
-            picking.order = static_cast<int>(stop - walk.stops.begin()) + 1;
-            picking.walked = stop->walked;
+        const auto stop = std::ranges::find(walk.stops, harvest.tree, &place::SheetWalk::Stop::tree);
+        if (harvest.now && stop != walk.stops.end()) {
+            harvest.order = static_cast<int>(stop - walk.stops.begin()) + 1;
+            harvest.walked = stop->walked;
         }
     }
-    std::ranges::stable_sort(pickings, [](const Picking& a, const Picking& b) {
+    std::ranges::stable_sort(harvests, [](const Harvest& a, const Harvest& b) {
         return std::pair{!a.order, a.order} < std::pair{!b.order, b.order};
     });
 }

@@ -72,7 +72,7 @@ void need_a_season_in_progress(const Place& place) {
     if (place.as_of > last) {
         throw stopped(
             place, about_parameter("as-of", to_iso(place.as_of),
-                                   say("The {} season ended on {}: nothing is left to foretell.",
+                                   say("The {} season ended on {}: nothing is left to forecast.",
                                        place.season.year, to_iso(last)),
                                    say("Give an earlier day, or one from the start of the next season on.")));
     }
@@ -121,10 +121,11 @@ std::optional<Day> mean_day(const bloom::BloomModel& model, const bloom::Need& n
 std::span<const Word<MethodChoice>> words(MethodChoice) {
     static constexpr std::array table{
         Word<MethodChoice>{MethodChoice::best, "best",
-                           "the one that did best on the orchard's own past seasons"},
+                           "the one with the best skill in the orchard's own past seasons"},
         Word<MethodChoice>{MethodChoice::averaged, "averaged",
                            "the average of several heat and chill models"},
-        Word<MethodChoice>{MethodChoice::mean_day, "mean_day", "the long-run mean day, whatever the weather"},
+        Word<MethodChoice>{MethodChoice::mean_day, "mean_day",
+                           "the long-term mean date, whatever the weather"},
         Word<MethodChoice>{MethodChoice::degree_days, "degree_days", "degree-days from a fixed day"},
         Word<MethodChoice>{MethodChoice::chill_then_heat, "chill_then_heat", "a chill threshold, then heat"},
     };
@@ -135,7 +136,7 @@ Step quietly() {
     return [](double, const Sentence&) {};
 }
 
-Place place_of(Orchard orchard, const Standpoint& from, Findings findings) {
+Place place_of(Orchard orchard, const OwnPosition& from, Findings findings) {
     Place place;
     place.orchard = std::move(orchard);
     place.findings = std::move(findings);
@@ -151,7 +152,7 @@ Past read_past(Place& place, const Step& step) {
     Past past;
     past.seasons = std::move(report.seasons);
     past.stages = bloom::stages_seen(place.orchard, place.station, place.hemisphere, place.as_of).stages;
-    past.curves = bloom::curves_for_notes(past.stages, past.seasons, place.latitude);
+    past.curves = bloom::curves_for_observations(past.stages, past.seasons, place.latitude);
     auto seen = bloom::observe(place.orchard, place.station, place.hemisphere, place.as_of, past.curves);
     add(place.findings, seen.findings);
     past.observations = std::move(seen.observations);
@@ -160,9 +161,9 @@ Past read_past(Place& place, const Step& step) {
 
 std::vector<bloom::SkillScore> score_past(Place& place, const Past& past, const bloom::SkillRequest& request,
                                           const Step& step) {
-    step(skill_begins, say("Foretelling past seasons"));
+    step(skill_begins, say("Forecasting past seasons"));
     const auto progress = [&](double share) {
-        step(skill_begins + share * (fit_begins - skill_begins), say("Foretelling past seasons"));
+        step(skill_begins + share * (fit_begins - skill_begins), say("Forecasting past seasons"));
         return true;
     };
     return carrying(place.findings, [&] {
@@ -176,7 +177,7 @@ Fitted fit_past(Place& place, const Past& past, MethodChoice choice, const Step&
     if (choice == MethodChoice::best) {
         fitted.scores = score_past(place, past, {}, step);
     }
-    step(fit_begins, say("Fitting the needs"));
+    step(fit_begins, say("Fitting the requirements"));
     fitted.model = carrying(place.findings, [&] {
         return bloom::fit(method_of(choice, fitted.scores), past.observations, past.curves,
                           place.orchard.accessions);
@@ -200,7 +201,7 @@ std::vector<NeedRow> need_rows(const Place& place, const Past& past, const bloom
 
 bloom::BloomForecast forecast_season(Place& place, const Past& past, const bloom::BloomModel& model,
                                      const Step& step) {
-    step(forecast_begins, say("Foretelling this season"));
+    step(forecast_begins, say("Forecasting this season"));
     need_a_season_in_progress(place);
     return carrying(place.findings, [&] {
         auto current = weather::current_season(place.series, place.season, place.hemisphere, place.as_of);
@@ -211,12 +212,12 @@ bloom::BloomForecast forecast_season(Place& place, const Past& past, const bloom
     });
 }
 
-Foretold foretell(Place& place, MethodChoice choice, const Step& step) {
-    Foretold foretold;
-    foretold.past = read_past(place, step);
-    foretold.fitted = fit_past(place, foretold.past, choice, step);
-    foretold.forecast = forecast_season(place, foretold.past, foretold.fitted.model, step);
-    return foretold;
+SeasonForecast make_forecast(Place& place, MethodChoice choice, const Step& step) {
+    SeasonForecast forecast_made;
+    forecast_made.past = read_past(place, step);
+    forecast_made.fitted = fit_past(place, forecast_made.past, choice, step);
+    forecast_made.forecast = forecast_season(place, forecast_made.past, forecast_made.fitted.model, step);
+    return forecast_made;
 }
 
 bool is_in_progress(const Place& place) {
@@ -236,7 +237,7 @@ std::map<std::string, seed::FullBloomSpan> full_bloom_known(Place place, Season 
                                                             const Step& step) {
     place.season = season;
     place.as_of = std::min(place.as_of, anchor_of(season, place.hemisphere) + season_last);
-    return full_bloom_of(foretell(place, method, step).forecast);
+    return full_bloom_of(make_forecast(place, method, step).forecast);
 }
 
 cross::CrossingAssumptions assumptions_of(const PlanWish& wish, const Orchard& orchard, Day as_of) {

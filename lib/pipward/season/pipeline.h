@@ -13,7 +13,7 @@
 #include "pipward/cross/plan.h"
 #include "pipward/record/orchard.h"
 #include "pipward/record/words.h"
-#include "pipward/seed/picking.h"
+#include "pipward/seed/harvest.h"
 
 /// From an orchard's records to the season's plan, each step once. Every step adds what it notices to
 /// `Place::findings`, and where a step cannot go on its Error carries all of them.
@@ -25,7 +25,7 @@ using Step = std::function<void(double share, const Sentence& doing)>;
 Step quietly();
 
 /// From when and where a season is looked at.
-struct Standpoint {
+struct OwnPosition {
     Day as_of;            ///< nothing observed later is used
     std::string station;  ///< its name; empty: the one with the most days
 };
@@ -37,13 +37,13 @@ struct Place {
     Latitude latitude;                          ///< of the station
     Hemisphere hemisphere = Hemisphere::north;  ///< by the latitude
     weather::DailySeries series;                ///< the station's days
-    Day as_of;                                  ///< the Standpoint's
+    Day as_of;                                  ///< the Position's
     Season season;                              ///< the one that holds as_of
     Findings findings;                          ///< of reading, then of every step so far
 };
 /// `findings` are what reading the orchard noticed. Throws Error: usage for a station that the orchard does
 /// not have, input where no station will do.
-Place place_of(Orchard orchard, const Standpoint& from, Findings findings = {});
+Place place_of(Orchard orchard, const OwnPosition& from, Findings findings = {});
 
 /// What past springs tell: whole seasons up to as_of, and the full bloom noted in them.
 struct Past {
@@ -59,7 +59,7 @@ Past read_past(Place& place, const Step& step = quietly());
 std::vector<bloom::SkillScore> score_past(Place& place, const Past& past, const bloom::SkillRequest& request,
                                           const Step& step = quietly());
 
-/// Which way of foretelling: a fixed one, or the one that did best on the orchard's own past.
+/// Which way of forecasting: a fixed one, or the one that did best on the orchard's own past.
 enum class MethodChoice {
     best,             ///< the one with the smallest error on the orchard's own past
     averaged,         ///< bloom::BloomMethod::averaged, whatever the past says; below likewise
@@ -93,13 +93,13 @@ bloom::BloomForecast forecast_season(Place& place, const Past& past, const bloom
                                      const Step& step = quietly());
 
 /// The steps up to the forecast in one: past, fit, forecast.
-struct Foretold {
+struct SeasonForecast {
     Past past;                      ///< what was learned from
     Fitted fitted;                  ///< by the method chosen
     bloom::BloomForecast forecast;  ///< of the season that holds as_of; points into the place's trees
 };
 /// Throws Error (input) as its steps do.
-Foretold foretell(Place& place, MethodChoice choice, const Step& step = quietly());
+SeasonForecast make_forecast(Place& place, MethodChoice choice, const Step& step = quietly());
 
 /// Whether flowers may still be to come or to be worked in the season that holds `place.as_of`.
 bool is_in_progress(const Place& place);
@@ -114,9 +114,9 @@ std::map<std::string, seed::FullBloomSpan> full_bloom_known(Place place, Season 
 
 /// How crosses are to be planned.
 struct PlanWish {
-    MethodChoice method = MethodChoice::best;  ///< how bloom is foretold
+    MethodChoice method = MethodChoice::best;  ///< how bloom is forecast
     cross::CrossingAssumptions assumptions{};  ///< as stated
-    bool own_counts = true;  ///< whether the orchard's own counts of fruit, seed and sprouts move them
+    bool own_counts = true;  ///< whether the orchard's own counts of fruit, seed and germination move them
 };
 
 /// What the wish states; where it wants so, moved by the orchard's own counts up to a day.

@@ -26,9 +26,9 @@ Sentence reason_of(cross::LeftOut why, double most_kinship) {
         case cross::LeftOut::triploid:
             return say("a parent is not diploid: few sound seeds and weak seedlings");
         case cross::LeftOut::other_genus:
-            return say("of two genera: an apple and a pear, say, give no seedlings to count on");
-        case cross::LeftOut::not_foretold:
-            return say("the scores tell nothing of one parent");
+            return say("of two genera: apple and pear, for instance, give hardly any seedlings");
+        case cross::LeftOut::not_forecast:
+            return say("the scores have no information on one parent");
         case cross::LeftOut::no:
             break;
     }
@@ -51,7 +51,7 @@ void expect_shown(std::vector<WeighedCross>& crosses, const SuggestionWish& wish
         cross.shown_by_one = shown(cross.cross.one);
         cross.shown_by_other = shown(cross.cross.other);
         if (cross.reason.empty() && !(cross.shown_by_one && cross.shown_by_other)) {
-            cross.reason = say("not shown on both sides: {}", wish.both_sides);
+            cross.reason = say("not shown in both parents: {}", wish.both_sides);
         }
     }
 }
@@ -97,7 +97,7 @@ void hold_against_season(std::vector<WeighedCross>& crosses, const SuggestionPar
             seedlings.push_back(cross.cross.plants.value_or(seedlings_without_a_wish));
         }
     }
-    const auto forecast = foretell(place, plan.method, step).forecast;
+    const auto forecast = make_forecast(place, plan.method, step).forecast;
     const auto assumptions = assumptions_of(plan, place.orchard, place.as_of);
     const auto meetings = meetings_of(pairs, seedlings, place, forecast, assumptions);
     for (std::size_t i = 0; i < shortlist.size(); ++i) {
@@ -123,7 +123,7 @@ void choose_crosses(std::vector<WeighedCross>& crosses, const SuggestionWish& wi
         }
         for (const auto parent : {cross.cross.one, cross.cross.other}) {
             if (cross.reason.empty() && times[parent] >= wish.per_parent) {
-                cross.reason = say("{} stands in {} better crosses already", parents.candidates[parent].name,
+                cross.reason = say("{} is in {} better crosses already", parents.candidates[parent].name,
                                    wish.per_parent);
             }
         }

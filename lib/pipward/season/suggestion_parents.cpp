@@ -9,7 +9,7 @@
 
 #include "pipward/lineage/trait_values.h"
 #include "pipward/record/descent.h"
-#include "pipward/seed/cold_need.h"
+#include "pipward/seed/stratification_need.h"
 #include "pipward/value/complaint.h"
 #include "pipward/value/listed_names.h"
 #include "pipward/value/nearest.h"
@@ -40,7 +40,7 @@ Finding unknown_name(const std::string& key, const std::string& name, const Orch
     const auto near = nearest_few(name, known);
     return about_parameter(key, name, say("The book has no such accession."),
                            near.empty()
-                               ? say("Name accessions as they stand in the book.")
+                               ? say("Name accessions as in the book.")
                                : say("The nearest are: {}.", fmt::format("{}", fmt::join(near, ", "))));
 }
 
@@ -83,7 +83,7 @@ class Merits {
           merits_(order_.members.size()) {}
 
     void add(const lineage::TraitWeight& weight, Findings& findings) {
-        const lineage::TraitQuestion question{weight.trait, wish_.as_of, "wish"};
+        const lineage::TraitQuestion question{weight.trait, wish_.as_of, "weights"};
         const auto scores = lineage::scores_of(orchard_, order_, question);
         findings.insert(findings.end(), scores.left_out.begin(), scores.left_out.end());
         const auto values =
@@ -95,7 +95,7 @@ class Merits {
             merits_[i].doubt_squared +=
                 weight.weight * weight.weight * wish_.heritability * (1 - value.reliability);
             merits_[i].known =
-                merits_[i].known && order_.members[i].reckoned && value.reliability >= least_reliability;
+                merits_[i].known && order_.members[i].calculated && value.reliability >= least_reliability;
         }
         additive_variance_ += weight.weight * weight.weight * wish_.heritability;
     }
@@ -132,7 +132,7 @@ void set_bar(SuggestionParents& parents, const ParentWish& wish, const Merits& m
             findings.push_back(unknown_name("better-than", bar.name, book.orchard()));
         } else if (!bar.merit) {
             findings.push_back(about_parameter("better-than", bar.name,
-                                               say("The scores tell nothing of this accession."),
+                                               say("The scores have no information on this accession."),
                                                say("Name one that was scored, or whose relatives were.")));
         }
         parents.bar = bar.merit;
@@ -154,7 +154,7 @@ SuggestionParents suggestion_parents(const ParentWish& wish, const Orchard& orch
     SuggestionParents parents;
     parents.candidates = candidates_of(wish, book, findings);
     if (parents.candidates.size() < 2 && !has_errors(findings)) {
-        findings.push_back(about_parameter("parents", wish.names, say("A cross needs two parents."),
+        findings.push_back(about_parameter("accessions", wish.names, say("A cross needs two parents."),
                                            say("Name at least two accessions.")));
     }
     if (wish.weights.empty()) {

@@ -10,7 +10,7 @@ namespace {
 Sentence seedlings_words(const cross::SuggestedCross& cross, const SuggestionParents& parents,
                          const cross::SuggestionRules& rules) {
     if (!cross.mean) {
-        return say("No trait was wished for, so the parents' blood, alleles and bloom alone decide.");
+        return say("No trait weights were given, so only kinship, alleles and bloom decide.");
     }
     if (!cross.plants) {
         return say("Hardly a seedling surpasses {}: more than {} would have to be grown.", parents.bar_name,
@@ -25,7 +25,8 @@ Sentence seedlings_words(const cross::SuggestedCross& cross, const SuggestionPar
 
 Sentence shown_words(const WeighedCross& weighed) {
     return weighed.shown_by_one && weighed.shown_by_other
-               ? say("Shown on both sides: by {} and by {}.", *weighed.shown_by_one, *weighed.shown_by_other)
+               ? say("Shown in both parents: by {} and by {}.", *weighed.shown_by_one,
+                     *weighed.shown_by_other)
                : Sentence{};
 }
 
@@ -44,18 +45,18 @@ Sentence doubts_of(const Suggestion& s, const WeighedCross* next) {
     std::vector<Sentence> doubts;
     const auto& cross = s.weighed->cross;
     if (!cross.kinship) {
-        doubts.push_back(say("How related the parents are is not known."));
+        doubts.push_back(say("Kinship of the parents is not known."));
     }
     if (s.alleles.match == lineage::SMatch::unknown) {
         doubts.push_back(say("Their S-alleles are not both known."));
     }
     if (!s.way()) {
-        doubts.push_back(say("Whether their blooms meet was not asked."));
+        doubts.push_back(say("Whether their bloom overlaps was not calculated."));
     }
     if (next != nullptr && cross.mean && next->cross.mean &&
         *cross.mean - *next->cross.mean < std::hypot(*cross.doubt, *next->cross.doubt)) {
-        doubts.push_back(
-            say("Not for certain better than the next: the means differ by less than their doubt."));
+        doubts.push_back(say(
+            "Not significantly better than the next: the means differ by less than their standard error."));
     }
     return joined(doubts, verbatim(" "));
 }
@@ -105,8 +106,8 @@ Sentence suggestion_summary(const std::vector<WeighedCross>& crosses, const Sugg
     if (rules.additive_variance > 0) {
         summary += verbatim(" ");
         summary +=
-            say("Wanted seedlings surpass {}. Traits are taken as handed on independently of each other, "
-                "and the heritability is a judgement.",
+            say("Wanted seedlings exceed {}. Traits are assumed to be inherited independently, and the "
+                "heritability is an assumption.",
                 parents.bar_name);
     }
     return summary;

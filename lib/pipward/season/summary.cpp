@@ -38,9 +38,8 @@ Sentence pollen_text(const cross::SeasonPlan& plan) {
     }
     const auto first = std::ranges::min_element(plan.pollen, {}, &cross::PollenTask::do_to);
     const auto by = to_short_text(first->do_to);
-    return plan.pollen.size() == 1
-               ? say("1 piece of pollen work, the first by {}.", by)
-               : say("{} pieces of pollen work, the first by {}.", plan.pollen.size(), by);
+    return plan.pollen.size() == 1 ? say("1 pollen task, the first by {}.", by)
+                                   : say("{} pollen tasks, the first by {}.", plan.pollen.size(), by);
 }
 
 }  // namespace
@@ -57,15 +56,15 @@ std::map<std::string, cross::Verdict> verdicts_of(const cross::SeasonPlan& plan)
 Sentence summary_of(const bloom::BloomForecast& forecast) {
     const auto head = say("Season {} as of {}", forecast.season.year, to_iso(forecast.as_of));
     if (forecast.windows.empty()) {
-        return say("{}: no accession to foretell.", head);
+        return say("{}: no accession to forecast.", head);
     }
     const auto by_full = [](const bloom::BloomWindow& window) { return window.full.p50; };
     const auto [first, last] = std::ranges::minmax_element(forecast.windows, {}, by_full);
     if (first->full.p50 == last->full.p50) {
-        return say("{}: full bloom of all about {}, foretold by {}.", head, to_short_text(first->full.p50),
+        return say("{}: full bloom of all about {}, forecast by {}.", head, to_short_text(first->full.p50),
                    method_words(forecast.method));
     }
-    return say("{}: full bloom from {} to {}, foretold by {}.", head, full_bloom_text(*first),
+    return say("{}: full bloom from {} to {}, forecast by {}.", head, full_bloom_text(*first),
                full_bloom_text(*last), method_words(forecast.method));
 }
 

@@ -9,7 +9,7 @@
 
 namespace pipward::season {
 
-/// "Season 2026 as of 2026-03-20: full bloom from 14 Apr (A) to 2 May (B), foretold by averaged."
+/// "Season 2026 as of 2026-03-20: full bloom from 14 Apr (A) to 2 May (B), forecast by averaged."
 Sentence summary_of(const bloom::BloomForecast& forecast);
 /// Of each cross by its code: it is as good as its best way.
 std::map<std::string, cross::Verdict> verdicts_of(const cross::SeasonPlan& plan);

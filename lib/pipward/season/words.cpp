@@ -11,15 +11,15 @@ namespace pipward::season {
 Sentence way_words(cross::PollenWay value) {
     switch (value) {
         case cross::PollenWay::same_day:
-            return say("gather and use fresh, the same day");
+            return say("collect and use fresh, the same day");
         case cross::PollenWay::kept_this_spring:
-            return say("gather this spring, dry and keep");
+            return say("collect this spring, dry and store");
         case cross::PollenWay::kept_from_last_year:
-            return say("pollen kept from last year");
+            return say("pollen stored from last year");
         case cross::PollenWay::forced_branch:
             break;
     }
-    return say("force a cut branch indoors");
+    return say("force a cut branch");
 }
 
 Sentence verdict_words(cross::Verdict value) {
@@ -41,15 +41,15 @@ Sentence verdict_words(cross::Verdict value) {
 Sentence s_match_words(lineage::SMatch value) {
     switch (value) {
         case lineage::SMatch::full:
-            return say("full: all its pollen can grow");
+            return say("fully compatible");
         case lineage::SMatch::half:
-            return say("half: part of its pollen can grow");
+            return say("semi-compatible");
         case lineage::SMatch::none:
-            return say("none: its pollen is refused");
+            return say("incompatible");
         case lineage::SMatch::unknown:
             break;
     }
-    return say("not known: S-alleles missing");
+    return say("unknown: S-alleles missing");
 }
 
 Sentence urgency_words(cross::Urgency value) {
@@ -68,16 +68,16 @@ Sentence urgency_words(cross::Urgency value) {
 
 Sentence source_words(bloom::NeedSource value) {
     switch (value) {
-        case bloom::NeedSource::own_notes:
-            return say("own notes");
+        case bloom::NeedSource::own_observations:
+            return say("own observations");
         case bloom::NeedSource::mid_parent:
-            return say("borrowed from both parents");
+            return say("from both parents");
         case bloom::NeedSource::one_parent:
-            return say("borrowed from one parent and the orchard");
+            return say("from one parent and the orchard");
         case bloom::NeedSource::orchard_mean:
             break;
     }
-    return say("borrowed from the orchard's mean");
+    return say("from the orchard's mean");
 }
 
 Sentence store_words(Store value) {
@@ -111,9 +111,9 @@ Sentence in_store_words(Store value) {
 Sentence method_words(bloom::BloomMethod value) {
     switch (value) {
         case bloom::BloomMethod::averaged:
-            return say("average of many chill-and-heat clocks");
+            return say("average of many chill and heat models");
         case bloom::BloomMethod::mean_day:
-            return say("long-run mean day");
+            return say("long-term mean date");
         case bloom::BloomMethod::degree_days:
             return say("degree-days from a fixed day");
         case bloom::BloomMethod::chill_then_heat:
@@ -128,12 +128,12 @@ Sentence chance_words(Share chance) {
         return say("not known");
     }
     if (p <= 0) {
-        return say("no chance");
+        return say("impossible");
     }
     if (p < 0.05) {
-        return say("under 1 in 20");
+        return say("under 5 %");
     }
-    return p > 0.95 ? say("over 19 in 20") : say("{} in 10", std::clamp(chance_tenths(chance), 1, 9));
+    return p > 0.95 ? say("over 95 %") : say("{} in 10", std::clamp(chance_tenths(chance), 1, 9));
 }
 
 int chance_tenths(Share chance) {

@@ -9,7 +9,7 @@
 /// The plan's enums and numbers as people say them. Not escaped.
 namespace pipward::season {
 
-/// "gather this spring, dry and keep".
+/// "collect this spring, dry and keep".
 Sentence way_words(cross::PollenWay way);
 /// "good".
 Sentence verdict_words(cross::Verdict verdict);

@@ -26,7 +26,7 @@ void where_possible(Findings& findings, Work work) {
     }
 }
 
-/// The work at the flowers; keeps the bloom that it foretold on the way.
+/// The work at the flowers; keeps the bloom that it forecast on the way.
 std::vector<FieldWorkItem> flower_work_to_come(const PlanWish& wish, Place& place, FullBlooms& known,
                                                const Step& step) {
     std::vector<FieldWorkItem> items;
@@ -34,7 +34,7 @@ std::vector<FieldWorkItem> flower_work_to_come(const PlanWish& wish, Place& plac
         return items;
     }
     where_possible(place.findings, [&] {
-        const auto forecast = foretell(place, wish.method, step).forecast;
+        const auto forecast = make_forecast(place, wish.method, step).forecast;
         known[place.season] = full_bloom_of(forecast);
         const auto assumptions = assumptions_of(wish, place.orchard, place.as_of);
         items = flower_work(plan_crosses(place, forecast, assumptions, step));
@@ -42,12 +42,12 @@ std::vector<FieldWorkItem> flower_work_to_come(const PlanWish& wish, Place& plac
     return items;
 }
 
-std::vector<seed::TagToPick> tags_with_bloom(MethodChoice method, Place& place, FullBlooms& known,
-                                             const Step& step) {
+std::vector<seed::TagToHarvest> tags_with_bloom(MethodChoice method, Place& place, FullBlooms& known,
+                                                const Step& step) {
     const auto nothing_told = [](const std::string&) { return std::optional<seed::FullBloomSpan>{}; };
     std::map<std::string, Season> season_of_tree;
-    for (const auto& tag : seed::tags_to_pick(place.orchard, place.as_of, nothing_told)) {
-        const auto season = season_of(tag.work->worked_on, place.hemisphere);
+    for (const auto& tag : seed::tags_to_harvest(place.orchard, place.as_of, nothing_told)) {
+        const auto season = season_of(tag.work->pollinated_on, place.hemisphere);
         season_of_tree.emplace(tag.work->tree, season);
         if (!known.contains(season)) {
             known[season] = {};
@@ -55,12 +55,12 @@ std::vector<seed::TagToPick> tags_with_bloom(MethodChoice method, Place& place, 
                            [&] { known[season] = full_bloom_known(place, season, method, step); });
         }
     }
-    return seed::tags_to_pick(place.orchard, place.as_of,
-                              [&](const std::string& tree) -> std::optional<seed::FullBloomSpan> {
-                                  const auto& blooms = known[season_of_tree[tree]];
-                                  const auto found = blooms.find(tree);
-                                  return found == blooms.end() ? std::nullopt : std::optional{found->second};
-                              });
+    return seed::tags_to_harvest(
+        place.orchard, place.as_of, [&](const std::string& tree) -> std::optional<seed::FullBloomSpan> {
+            const auto& blooms = known[season_of_tree[tree]];
+            const auto found = blooms.find(tree);
+            return found == blooms.end() ? std::nullopt : std::optional{found->second};
+        });
 }
 
 bool is_open(const FieldWorkItem& item, Day as_of) {
@@ -70,7 +70,7 @@ bool is_open(const FieldWorkItem& item, Day as_of) {
 
 }  // namespace
 
-std::vector<seed::TagToPick> picking_to_come(MethodChoice method, Place& place, const Step& step) {
+std::vector<seed::TagToHarvest> harvest_to_come(MethodChoice method, Place& place, const Step& step) {
     FullBlooms known;
     return tags_with_bloom(method, place, known, step);
 }

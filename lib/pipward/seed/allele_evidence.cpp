@@ -35,8 +35,8 @@ Sentence match_words(const lineage::SMatchChances& chances, const lineage::SKnow
             parts.push_back(say("{} {}", word, percent(chance)));
         }
     };
-    add(chances.full, say("full"));
-    add(chances.half, say("half"));
+    add(chances.full, say("fully compatible"));
+    add(chances.half, say("semi-compatible"));
     add(chances.none, say("none"));
     add(chances.unknown, say("not known"));
     return say("By the parents' alleles: {}.", joined(parts, verbatim(", ")));
@@ -55,7 +55,7 @@ Sentence field_words(const lineage::CrossCount& count, lineage::SMatch match,
     if (match == lineage::SMatch::none && count.set > 0 &&
         lineage::chance_by_leak(count, chances.leak) < rare) {
         words += verbatim(" ");
-        words += say("That is against the alleles: look at both records, or foreign pollen came in.");
+        words += say("That contradicts the alleles: check both records, or foreign pollen came in.");
     }
     if ((match == lineage::SMatch::full || match == lineage::SMatch::half) && count.set == 0 &&
         lineage::chance_of_none(count.flowers, chances.set) < rare) {
@@ -67,7 +67,7 @@ Sentence field_words(const lineage::CrossCount& count, lineage::SMatch match,
 
 }  // namespace
 
-Evidence gathered_evidence(const Orchard& orchard, Day as_of) {
+Evidence collected_evidence(const Orchard& orchard, Day as_of) {
     Evidence evidence{orchard, lineage::pedigree_order(orchard.accessions, orchard.blend_members), {}, {}, {},
                       {}};
     if (!evidence.order.loops.empty()) {
@@ -92,11 +92,10 @@ Sentence none_words(const lineage::CrossCount& count, const lineage::SetChances&
         count.flowers == 1 ? say("The 1 flower did not set.") : say("None of {} flowers set.", count.flowers);
     const auto by_chance =
         chance < very_rare
-            ? say("Of a compatible cross, where {} set on the mean, chance would do that less than once in a "
-                  "million times.",
+            ? say("In a compatible cross, with a mean set of {}, this has a probability below 1 in a "
+                  "million.",
                   percent(chances.set))
-            : say("Of a compatible cross, where {} set on the mean, chance would do that once in {:.0f} "
-                  "times.",
+            : say("In a compatible cross, with a mean set of {}, this has a probability of 1 in {:.0f}.",
                   percent(chances.set), 1 / chance);
     return joined({none, by_chance}, verbatim(" "));
 }

@@ -11,7 +11,7 @@
 #include "pipward/lineage/s_parentage.h"
 #include "pipward/seed/field_counts.h"
 
-/// What alleles and worked crosses tell, gathered once and told row by row.
+/// What alleles and worked crosses tell, collected once and told row by row.
 namespace pipward::seed {
 
 /// All that is known of the alleles and of the crosses that were worked.
@@ -39,7 +39,7 @@ struct Evidence {
 };
 
 /// Throws Error (input) where accessions are their own ancestors or sports. The orchard must outlive it.
-Evidence gathered_evidence(const Orchard& orchard, Day as_of);
+Evidence collected_evidence(const Orchard& orchard, Day as_of);
 
 /// What one accession's pollen does at another's style.
 struct MatchRow {

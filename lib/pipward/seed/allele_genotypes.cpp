@@ -59,7 +59,7 @@ Sentence nothing_words(const Evidence& evidence, const lineage::PedigreeMember& 
     }
     return !member.seed.empty() && !member.pollen.empty() && std::ranges::all_of(member.seed, tells) &&
                    std::ranges::all_of(member.pollen, tells)
-               ? say("Nothing fits: by the alleles of its parents the style turns all this pollen away.")
+               ? say("No match: by the alleles of its parents the style rejects all this pollen.")
                : say("Neither it nor its parents have alleles on record.");
 }
 

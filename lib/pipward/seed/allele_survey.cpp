@@ -20,9 +20,9 @@ Finding contradiction_finding(const ContradictionRow& row) {
             "s_alleles",
             row.alleles,
             row.verdict == lineage::SContradiction::rejected_pollen
-                ? say("By its alleles it can only come of pollen that the style should have turned away.")
+                ? say("By its alleles it can only come from pollen that the style should have rejected.")
                 : say("Its alleles do not fit its recorded parents."),
-            say("Check its parents and all three records; s_contradiction tells which allele is missing.")};
+            say("Check its parents and all three records; s_contradiction shows which allele is missing.")};
 }
 
 AlleleSurvey allele_survey(const Evidence& evidence, const std::vector<std::string>& names) {

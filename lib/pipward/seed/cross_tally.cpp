@@ -13,8 +13,9 @@
 namespace pipward::seed {
 namespace {
 
-constexpr std::array all_steps{SeedStep::worked,   SeedStep::fruits,  SeedStep::sound_seed, SeedStep::in_cold,
-                               SeedStep::sprouted, SeedStep::planted, SeedStep::alive};
+constexpr std::array all_steps{
+    SeedStep::pollinated, SeedStep::fruits,  SeedStep::sound_seed, SeedStep::in_stratification,
+    SeedStep::germinated, SeedStep::planted, SeedStep::alive};
 
 using ByCross = std::map<std::string, CrossTally*, std::less<>>;
 
@@ -31,7 +32,7 @@ CrossTally* find(const ByCross& crosses, std::string_view code) {
     return found == crosses.end() ? nullptr : found->second;
 }
 
-/// Flowers worked twice are the same flowers.
+/// Flowers pollinated twice are the same flowers.
 bool is_first_pass(const Pollination& work) {
     return work.pass.value_or(1) == 1;
 }
@@ -40,7 +41,7 @@ std::map<std::string, CrossTally*> add_flowers(const ByCross& crosses, const Orc
     std::map<std::string, CrossTally*> tags;
     for (const auto& work : orchard.pollinations) {
         auto* tally = find(crosses, work.cross);
-        if (tally == nullptr || work.worked_on > as_of) {
+        if (tally == nullptr || work.pollinated_on > as_of) {
             continue;
         }
         if (is_first_pass(work)) {
@@ -53,45 +54,45 @@ std::map<std::string, CrossTally*> add_flowers(const ByCross& crosses, const Orc
 }
 
 void add_fruit(const std::map<std::string, CrossTally*>& tags, const Orchard& orchard, Day as_of) {
-    std::map<CrossTally*, std::set<std::string>> picked;
+    std::map<CrossTally*, std::set<std::string>> harvested;
     for (const auto& fruit : orchard.fruits) {
         const auto found = tags.find(fruit.tag);
-        if (found == tags.end() || fruit.picked_on > as_of) {
+        if (found == tags.end() || fruit.harvested_on > as_of) {
             continue;
         }
         auto& tally = *found->second;
         tally.fruits.add(fruit.fruits);
-        tally.picked.push_back(fruit.picked_on);
+        tally.harvested.push_back(fruit.harvested_on);
         if (fruit.seeds_sound) {
             tally.sound_seed.add(*fruit.seeds_sound);
         } else if (fruit.fruits > 0) {
             tally.sound_seed.whole = false;
         }
-        picked[&tally].insert(fruit.tag);
+        harvested[&tally].insert(fruit.tag);
     }
-    for (auto& [tally, of_tags] : picked) {
+    for (auto& [tally, of_tags] : harvested) {
         tally->fruits.whole = of_tags.size() >= tally->tags.size();
         tally->sound_seed.whole = tally->sound_seed.whole && tally->fruits.whole;
-        std::ranges::sort(tally->picked);
+        std::ranges::sort(tally->harvested);
     }
 }
 
 void add_lot(CrossTally& tally, const LotCourse& course, Day as_of) {
     tally.lots.push_back(course);
     tally.seed_in_lots += course.lot->seeds;
-    if (course.lot->cold_from && *course.lot->cold_from <= as_of) {
-        tally.in_cold.add(course.lot->seeds);
+    if (course.lot->stratified_from && *course.lot->stratified_from <= as_of) {
+        tally.in_stratification.add(course.lot->seeds);
     }
-    if (course.sprouted) {
-        tally.sprouted.add(*course.sprouted);
+    if (course.germinated) {
+        tally.germinated.add(*course.germinated);
     } else {
-        tally.sprouted.whole = false;
+        tally.germinated.whole = false;
     }
 }
 
-/// A lot exists from the day it was washed, else put in the cold; without either it always did.
+/// A lot exists from the day it was washed, else stratified; without either it always did.
 bool is_there(const SeedLot& lot, Day as_of) {
-    const auto since = lot.washed_on ? lot.washed_on : lot.cold_from;
+    const auto since = lot.washed_on ? lot.washed_on : lot.stratified_from;
     return !since || *since <= as_of;
 }
 
@@ -103,7 +104,7 @@ void add_lots(const ByCross& crosses, const Orchard& orchard, Day as_of) {
         }
     }
     for (const auto& [code, tally] : crosses) {
-        tally->in_cold.whole = tally->in_cold.count == tally->seed_in_lots;
+        tally->in_stratification.whole = tally->in_stratification.count == tally->seed_in_lots;
         if (!tally->sound_seed.count && !tally->lots.empty()) {
             tally->sound_seed = {tally->seed_in_lots, true};
         }
@@ -136,16 +137,16 @@ void add_seedlings(const ByCross& crosses, const Orchard& orchard, Day as_of) {
 
 StepCount CrossTally::at(SeedStep step) const {
     switch (step) {
-        case SeedStep::worked:
+        case SeedStep::pollinated:
             return flowers;
         case SeedStep::fruits:
             return fruits;
         case SeedStep::sound_seed:
             return sound_seed;
-        case SeedStep::in_cold:
-            return in_cold;
-        case SeedStep::sprouted:
-            return sprouted;
+        case SeedStep::in_stratification:
+            return in_stratification;
+        case SeedStep::germinated:
+            return germinated;
         case SeedStep::planted:
             return planted;
         case SeedStep::alive:

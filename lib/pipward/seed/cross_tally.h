@@ -13,13 +13,13 @@ namespace pipward::seed {
 
 /// How far a cross has come, step by step.
 enum class SeedStep {
-    worked,      ///< flowers worked
-    fruits,      ///< fruit picked
-    sound_seed,  ///< full seeds found
-    in_cold,     ///< seeds put in the cold
-    sprouted,    ///< seeds that sprouted
-    planted,     ///< seedlings with a tree
-    alive,       ///< seedlings of which a tree stands
+    pollinated,         ///< flowers pollinated
+    fruits,             ///< fruit harvested
+    sound_seed,         ///< full seeds found
+    in_stratification,  ///< seeds stratified
+    germinated,         ///< seeds that germinated
+    planted,            ///< seedlings with a tree
+    alive,              ///< seedlings of which a tree stands
 };
 
 /// A count that may not have been made, and that may be of a part only.
@@ -35,14 +35,14 @@ struct StepCount {
 struct CrossTally {
     const CrossGoal* goal = nullptr;       ///< never null
     StepCount flowers;                     ///< of a first pass
-    StepCount fruits;                      ///< picked from its tags
+    StepCount fruits;                      ///< harvested from its tags
     StepCount sound_seed;                  ///< found in the fruit; else the seed of its lots
-    StepCount in_cold;                     ///< seed of the lots that are or were in the cold
-    StepCount sprouted;                    ///< of all its lots
+    StepCount in_stratification;           ///< seed of the lots that are or were in stratification
+    StepCount germinated;                  ///< of all its lots
     StepCount planted;                     ///< seedling trees of the cross, gone ones too
     StepCount alive;                       ///< of them still standing
     std::vector<const Pollination*> tags;  ///< rows of a first pass, in the order of the book
-    std::vector<Day> picked;               ///< days on which fruit was picked, rising
+    std::vector<Day> harvested;            ///< days on which fruit was harvested, rising
     std::vector<LotCourse> lots;           ///< those that were there by the day, in the order of the book
     int seed_in_lots = 0;                  ///< seeds with which these lots began
 

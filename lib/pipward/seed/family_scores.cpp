@@ -23,7 +23,7 @@ struct TreeScore {
 using Parents = std::pair<std::string, std::string>;
 using ByTree = std::map<std::string, TreeScore>;
 
-struct Gathered {
+struct Collected {
     std::map<std::string, ByTree> of_trait;      ///< trees of one accession or family
     std::map<std::string, std::set<int>> years;  ///< by trait
 };
@@ -35,7 +35,7 @@ std::optional<Parents> parents_of(const OrchardIndex& book, const std::optional<
                : std::nullopt;
 }
 
-void gather(Gathered& into, const TraitScore& score) {
+void collect(Collected& into, const TraitScore& score) {
     auto& tree = into.of_trait[score.trait][score.tree];
     tree.sum += score.score;
     ++tree.number;
@@ -72,7 +72,7 @@ void tell_scores(FamilyScores& family, const ByTree& trees) {
     family.highest = std::ranges::max_element(trees, {}, by_mean)->first;
 }
 
-std::optional<double> own_mean(const std::map<std::string, Gathered>& own, const std::string& accession,
+std::optional<double> own_mean(const std::map<std::string, Collected>& own, const std::string& accession,
                                const std::string& trait) {
     const auto found = own.find(accession);
     if (found == own.end() || !found->second.of_trait.contains(trait)) {
@@ -100,22 +100,22 @@ std::map<Parents, int> family_sizes(const OrchardIndex& book, Day as_of) {
 
 std::vector<FamilyScores> family_scores(const Orchard& orchard, Day as_of) {
     const OrchardIndex book(orchard);
-    std::map<std::string, Gathered> own;
-    std::map<Parents, Gathered> families;
+    std::map<std::string, Collected> own;
+    std::map<Parents, Collected> families;
     for (const auto& score : orchard.trait_scores) {
         const auto* tree = book.tree(score.tree);
         if (score.scored_on > as_of || tree == nullptr || !tree->accession) {
             continue;
         }
-        gather(own[*tree->accession], score);
+        collect(own[*tree->accession], score);
         if (const auto parents = parents_of(book, tree->accession)) {
-            gather(families[*parents], score);
+            collect(families[*parents], score);
         }
     }
     const auto sizes = family_sizes(book, as_of);
     std::vector<FamilyScores> all;
-    for (const auto& [parents, gathered] : families) {
-        for (const auto& [trait, trees] : gathered.of_trait) {
+    for (const auto& [parents, collected] : families) {
+        for (const auto& [trait, trees] : collected.of_trait) {
             FamilyScores family;
             family.seed_parent = parents.first;
             family.pollen_parent = parents.second;
@@ -123,7 +123,7 @@ std::vector<FamilyScores> family_scores(const Orchard& orchard, Day as_of) {
             tell_scores(family, trees);
             const auto size = sizes.find(parents);
             family.seedlings = size == sizes.end() ? family.scored : size->second;
-            family.years = static_cast<int>(gathered.years.at(trait).size());
+            family.years = static_cast<int>(collected.years.at(trait).size());
             family.seed_parent_mean = own_mean(own, parents.first, trait);
             family.pollen_parent_mean = own_mean(own, parents.second, trait);
             all.push_back(std::move(family));

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include <array>
 
-#include "pipward/seed/first_fruit.h"
+#include "pipward/seed/first_fruiting.h"
 
 namespace pipward::seed {
 namespace {
@@ -9,7 +9,7 @@ namespace {
 Sentence sown_words(const FirstFruit& fruit) {
     switch (fruit.sown_by) {
         case SownBy::lot_counts:
-            return say("Seed of cross {} sprouted in {}.", fruit.cross, fruit.sown);
+            return say("Seed of cross {} germinated in {}.", fruit.cross, fruit.sown);
         case SownBy::cross:
             return say("The cross is of {}, its seed was sown the year after.", fruit.sown - 1);
         case SownBy::planting:

@@ -37,7 +37,7 @@ void add_set(Counted& counted, const CrossTally& tally) {
 Counted seeds_in_fruit(const Orchard& orchard, Day as_of) {
     Counted counted;
     for (const auto& fruit : orchard.fruits) {
-        if (fruit.picked_on <= as_of && fruit.seeds_sound && fruit.fruits > 0) {
+        if (fruit.harvested_on <= as_of && fruit.seeds_sound && fruit.fruits > 0) {
             counted.hits += *fruit.seeds_sound;
             counted.of += fruit.fruits;
         }
@@ -45,16 +45,16 @@ Counted seeds_in_fruit(const Orchard& orchard, Day as_of) {
     return counted;
 }
 
-/// A lot that still sprouts would teach too low a share.
+/// A lot that still germinates would teach too low a share.
 bool is_done(const LotCourse& course, Day as_of) {
     return course.out >= course.lot->seeds || as_of - *course.counted_on >= days_without_count;
 }
 
-Counted sprouts(const Orchard& orchard, Day as_of) {
+Counted germination(const Orchard& orchard, Day as_of) {
     Counted counted;
     for (const auto& course : lot_courses(orchard, as_of)) {
-        if (course.sprouted && course.lot->seeds > 0 && is_done(course, as_of)) {
-            counted.hits += std::min(*course.sprouted, course.lot->seeds);
+        if (course.germinated && course.lot->seeds > 0 && is_done(course, as_of)) {
+            counted.hits += std::min(*course.germinated, course.lot->seeds);
             counted.of += course.lot->seeds;
         }
     }
@@ -72,8 +72,8 @@ Learned learn(const Orchard& orchard, Day as_of, const cross::CrossingAssumption
     all.fruit_set = learned(handbook.fruit_set.value, flowers_of_handbook, set);
     all.seeds_per_fruit =
         learned(handbook.seeds_per_fruit, fruits_of_handbook, seeds_in_fruit(orchard, as_of));
-    all.sprouting = learned(handbook_sprouting, seeds_of_handbook, sprouts(orchard, as_of));
-    all.survival = handbook.seed_to_seedling.value / handbook_sprouting;
+    all.germination = learned(handbook_germination, seeds_of_handbook, germination(orchard, as_of));
+    all.survival = handbook.seed_to_seedling.value / handbook_germination;
     all.seeds_variance =
         handbook.seeds_per_fruit_variance / handbook.seeds_per_fruit * all.seeds_per_fruit.used;
     return all;
@@ -83,7 +83,7 @@ cross::CrossingAssumptions with_learned(cross::CrossingAssumptions assumptions, 
     assumptions.fruit_set = {learned.fruit_set.used};
     assumptions.seeds_per_fruit = learned.seeds_per_fruit.used;
     assumptions.seeds_per_fruit_variance = learned.seeds_variance;
-    assumptions.seed_to_seedling = {learned.sprouting.used * learned.survival};
+    assumptions.seed_to_seedling = {learned.germination.used * learned.survival};
     return assumptions;
 }
 

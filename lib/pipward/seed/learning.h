@@ -19,18 +19,19 @@ struct LearnedFigure {
 
 /// Every figure that counts can move. All are shares, 0..1, but for those of seeds.
 struct Learned {
-    LearnedFigure fruit_set;        ///< of worked flowers; beta-binomial
+    LearnedFigure fruit_set;        ///< of pollinated flowers; beta-binomial
     LearnedFigure seeds_per_fruit;  ///< sound ones; gamma-Poisson
-    LearnedFigure sprouting;        ///< of seeds, in lots that are done; beta-binomial
-    double survival = 0;  ///< of sprouts that become seedlings: the handbook's, for the book counts none
+    LearnedFigure germination;      ///< of seeds, in lots that are done; beta-binomial
+    double survival =
+        0;  ///< of germinated seed that becomes seedlings: the handbook's, for the book counts none
     double seeds_variance = 0;  ///< of seeds between fruits, in the handbook's ratio to the mean
 };
 
 /// Of the handbook's germination x survival this much is germination (common practice, no source).
-inline constexpr double handbook_sprouting = 0.8;
+inline constexpr double handbook_germination = 0.8;
 
 /// What the book's finished work tells up to a day. Set is learned where every tag of a cross had its fruit
-/// counted, seeds where a tag's were, sprouting from lots that are done: all their seed has left, or nobody
+/// counted, seeds where a tag's were, germination from lots that are done: all their seed has left, or nobody
 /// has counted for two months. A handbook figure is worth 50 flowers, 10 fruits or 50 seeds: common practice,
 /// no source. Crosses differ in truth more than chance; the figures are for the orchard as a whole.
 Learned learn(const Orchard& orchard, Day as_of, const cross::CrossingAssumptions& handbook);

@@ -9,16 +9,16 @@ namespace pipward::seed {
 namespace {
 
 struct AtDay {
-    int sprouted = 0;
+    int germinated = 0;
     int censored = 0;
 };
 
 using ByDay = std::map<double, AtDay>;
 
-int fill(ByDay& days, const SproutTimes& times) {
+int fill(ByDay& days, const GerminationTimes& times) {
     int seeds = 0;
-    for (const auto& [day, number] : times.sprouted) {
-        days[day].sprouted += number;
+    for (const auto& [day, number] : times.germinated) {
+        days[day].germinated += number;
         seeds += number;
     }
     for (const auto& [day, number] : times.censored) {
@@ -28,14 +28,14 @@ int fill(ByDay& days, const SproutTimes& times) {
     return seeds;
 }
 
-double variance_at(double of_a, double of_b, double sprouted) {
+double variance_at(double of_a, double of_b, double germinated) {
     const double all = of_a + of_b;
-    return all <= 1 ? 0 : sprouted * (of_a / all) * (of_b / all) * (all - sprouted) / (all - 1);
+    return all <= 1 ? 0 : germinated * (of_a / all) * (of_b / all) * (all - germinated) / (all - 1);
 }
 
 }  // namespace
 
-std::optional<LogRank> log_rank(const SproutTimes& a, const SproutTimes& b) {
+std::optional<LogRank> log_rank(const GerminationTimes& a, const GerminationTimes& b) {
     ByDay days_a;
     ByDay days_b;
     int of_a = fill(days_a, a);
@@ -48,15 +48,15 @@ std::optional<LogRank> log_rank(const SproutTimes& a, const SproutTimes& b) {
     for (const auto& [day, unused] : all) {
         const AtDay at_a = days_a[day];
         const AtDay at_b = days_b[day];
-        if (const double sprouted = at_a.sprouted + at_b.sprouted; sprouted > 0) {
+        if (const double germinated = at_a.germinated + at_b.germinated; germinated > 0) {
             const double share_a = static_cast<double>(of_a) / (of_a + of_b);
-            test.expected_a += sprouted * share_a;
-            test.expected_b += sprouted * (1 - share_a);
-            seen_a += at_a.sprouted;
-            variance += variance_at(of_a, of_b, sprouted);
+            test.expected_a += germinated * share_a;
+            test.expected_b += germinated * (1 - share_a);
+            seen_a += at_a.germinated;
+            variance += variance_at(of_a, of_b, germinated);
         }
-        of_a -= at_a.sprouted + at_a.censored;
-        of_b -= at_b.sprouted + at_b.censored;
+        of_a -= at_a.germinated + at_a.censored;
+        of_b -= at_b.germinated + at_b.censored;
     }
     if (variance <= 0) {
         return std::nullopt;

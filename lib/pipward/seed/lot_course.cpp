@@ -8,21 +8,21 @@ namespace pipward::seed {
 namespace {
 
 struct OfLot {
-    std::map<Day, int> counts;  ///< sprouted in all
+    std::map<Day, int> counts;  ///< germinated in all
     std::map<Day, int> out;     ///< leaving on that day
 };
 
 std::map<std::string, OfLot> by_lot(const Orchard& orchard, Day as_of) {
     std::map<std::string, OfLot> lots;
-    for (const auto& count : orchard.sprout_counts) {
+    for (const auto& count : orchard.germination_counts) {
         if (count.counted_on <= as_of) {
-            auto& sprouted = lots[count.lot].counts[count.counted_on];
-            sprouted = std::max(sprouted, count.sprouted);
+            auto& germinated = lots[count.lot].counts[count.counted_on];
+            germinated = std::max(germinated, count.germinated);
         }
     }
-    for (const auto& out : orchard.seeds_out) {
-        if (out.on_day <= as_of) {
-            lots[out.lot].out[out.on_day] += out.seeds;
+    for (const auto& out : orchard.seed_withdrawals) {
+        if (out.withdrawn_on <= as_of) {
+            lots[out.lot].out[out.withdrawn_on] += out.seeds;
         }
     }
     return lots;
@@ -32,40 +32,41 @@ std::map<std::string, OfLot> by_lot(const Orchard& orchard, Day as_of) {
 void add_counts(LotCourse& course, const OfLot& of) {
     int before = 0;
     for (const auto& [day, told] : of.counts) {
-        const int sprouted = std::max(before, told);
-        course.sprouted = sprouted;
+        const int germinated = std::max(before, told);
+        course.germinated = germinated;
         course.counted_on = day;
         if (course.from) {
             const double days = day - *course.from;
-            course.points.push_back({days, sprouted});
-            if (sprouted > before) {
-                course.times.sprouted.push_back({days, sprouted - before});
+            course.points.push_back({days, germinated});
+            if (germinated > before) {
+                course.times.germinated.push_back({days, germinated - before});
             }
         }
-        before = sprouted;
+        before = germinated;
     }
 }
 
-int sprouted_by(const OfLot& of, Day day) {
-    int sprouted = 0;
+int germinated_by(const OfLot& of, Day day) {
+    int germinated = 0;
     for (const auto& [counted_on, told] : of.counts) {
         if (counted_on <= day) {
-            sprouted = std::max(sprouted, told);
+            germinated = std::max(germinated, told);
         }
     }
-    return sprouted;
+    return germinated;
 }
 
-/// Seeds that left before they sprouted: those by which all that left are more than all that had sprouted.
+/// Seeds that left before they germinated: those by which all that left are more than all that had
+/// germinated.
 void add_out(LotCourse& course, const OfLot& of) {
     for (const auto& [day, seeds] : of.out) {
         course.out += seeds;
-        const int unsprouted = std::max(0, course.out - sprouted_by(of, day)) - course.out_unsprouted;
+        const int ungerminated = std::max(0, course.out - germinated_by(of, day)) - course.out_ungerminated;
         // What leaves after the last count ends the count's own censoring.
-        if (unsprouted > 0 && course.counted_on && day < *course.counted_on) {
-            course.out_unsprouted += unsprouted;
+        if (ungerminated > 0 && course.counted_on && day < *course.counted_on) {
+            course.out_ungerminated += ungerminated;
             if (course.from) {
-                course.times.censored.push_back({static_cast<double>(day - *course.from), unsprouted});
+                course.times.censored.push_back({static_cast<double>(day - *course.from), ungerminated});
             }
         }
     }
@@ -75,7 +76,7 @@ void add_left(LotCourse& course) {
     if (course.points.empty()) {
         return;
     }
-    const int left = course.lot->seeds - *course.sprouted - course.out_unsprouted;
+    const int left = course.lot->seeds - *course.germinated - course.out_ungerminated;
     if (left > 0) {
         course.times.censored.push_back({course.points.back().day, left});
     }
@@ -89,7 +90,7 @@ std::vector<LotCourse> lot_courses(const Orchard& orchard, Day as_of) {
     for (const auto& lot : orchard.seed_lots) {
         LotCourse course;
         course.lot = &lot;
-        course.from = lot.cold_from ? lot.cold_from : lot.washed_on;
+        course.from = lot.stratified_from ? lot.stratified_from : lot.washed_on;
         if (const auto of = lots.find(lot.code); of != lots.end()) {
             add_counts(course, of->second);
             add_out(course, of->second);
@@ -105,11 +106,11 @@ int on_hand(const LotCourse& course) {
 }
 
 std::optional<Day> there_since(const LotCourse& course) {
-    return course.lot->washed_on ? course.lot->washed_on : course.lot->cold_from;
+    return course.lot->washed_on ? course.lot->washed_on : course.lot->stratified_from;
 }
 
-int not_sprouted(const LotCourse& course) {
-    return std::max(0, course.lot->seeds - std::max(course.out, course.sprouted.value_or(0)));
+int not_germinated(const LotCourse& course) {
+    return std::max(0, course.lot->seeds - std::max(course.out, course.germinated.value_or(0)));
 }
 
 std::vector<const LotCourse*> lots_on_hand(const std::vector<LotCourse>& courses, const std::string& cross,

@@ -6,21 +6,21 @@
 #include <vector>
 
 #include "pipward/record/orchard.h"
+#include "pipward/seed/germination.h"
 #include "pipward/seed/log_rank.h"
-#include "pipward/seed/sprouting.h"
 
 namespace pipward::seed {
 
 /// What the book tells of one seed lot up to a day. Counts that were not made are unknown, never zero.
 struct LotCourse {
-    const SeedLot* lot = nullptr;     ///< never null
-    std::optional<Day> from;          ///< day 0 of its counts: into the cold, else washed; unknown without
-    std::vector<SproutPoint> points;  ///< its counts, by day; empty without a day 0
-    std::optional<int> sprouted;      ///< in all; unknown before the first count
-    std::optional<Day> counted_on;    ///< the last count
-    int out = 0;                      ///< seeds that left the lot
-    int out_unsprouted = 0;           ///< of them for certain not sprouted yet
-    SproutTimes times;                ///< by seed, for tests of pace; empty without a day 0
+    const SeedLot* lot = nullptr;  ///< never null
+    std::optional<Day> from;       ///< day 0 of its counts: into stratification, else washed; unknown without
+    std::vector<GerminationPoint> points;  ///< its counts, by day; empty without a day 0
+    std::optional<int> germinated;         ///< in all; unknown before the first count
+    std::optional<Day> counted_on;         ///< the last count
+    int out = 0;                           ///< seeds that left the lot
+    int out_ungerminated = 0;              ///< of them for certain not germinated yet
+    GerminationTimes times;                ///< by seed, for tests of pace; empty without a day 0
 };
 
 /// Of every seed lot of the book, in its order.
@@ -28,9 +28,9 @@ std::vector<LotCourse> lot_courses(const Orchard& orchard, Day as_of);
 
 /// Seeds that have not left the lot.
 int on_hand(const LotCourse& course);
-/// Those of them to give away or to sow: seed that sprouted and was not taken out yet is none.
-int not_sprouted(const LotCourse& course);
-/// Since when the lot is there: washed, else put in the cold.
+/// Those of them to give away or to sow: seed that germinated and was not taken out yet is none.
+int not_germinated(const LotCourse& course);
+/// Since when the lot is there: washed, else stratified.
 std::optional<Day> there_since(const LotCourse& course);
 
 /// The lots that have seed left and are there on `as_of`, the oldest first; only those of a cross where one

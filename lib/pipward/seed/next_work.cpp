@@ -4,14 +4,14 @@
 #include <algorithm>
 
 #include "pipward/record/descent.h"
-#include "pipward/seed/cold_need.h"
-#include "pipward/seed/picking.h"
+#include "pipward/seed/harvest.h"
+#include "pipward/seed/stratification_need.h"
 
 namespace pipward::seed {
 namespace {
 
 constexpr int days_to_wash = 28;
-constexpr int days_from_picking_to_end_of_cold = 180;
+constexpr int days_from_harvest_to_end_of_stratification = 180;
 constexpr int days_to_pot = 14;
 
 NextWork due(SeedWork work, std::optional<Day> from, std::optional<Day> to, Day as_of, Sentence why) {
@@ -23,89 +23,89 @@ NextWork of_lot(NextWork work, const LotCourse& course) {
     return work;
 }
 
-NextWork picking(const CrossTally& tally, const OrchardIndex& book, Day as_of) {
-    const auto [first, last] = std::ranges::minmax(tally.tags, {}, &Pollination::worked_on);
+NextWork harvest(const CrossTally& tally, const OrchardIndex& book, Day as_of) {
+    const auto [first, last] = std::ranges::minmax(tally.tags, {}, &Pollination::pollinated_on);
     const auto* mother = book.accession(tally.goal->seed_parent);
     const auto days =
-        pick_days(mother == nullptr ? Accession{} : *mother, first->worked_on - days_around_full_bloom,
-                  last->worked_on + days_around_full_bloom);
-    return due(SeedWork::pick, days.from, days.to, as_of,
-               days.usual
-                   ? say("Seed is ripe about {} days after full bloom, by the rule for all: the book does "
-                         "not tell it of {}.",
-                         days.ripe_days, tally.goal->seed_parent)
-                   : say("Seed of {} is ripe about {} days after full bloom.", tally.goal->seed_parent,
-                         days.ripe_days));
+        harvest_days(mother == nullptr ? Accession{} : *mother, first->pollinated_on - days_around_full_bloom,
+                     last->pollinated_on + days_around_full_bloom);
+    return due(SeedWork::harvest, days.from, days.to, as_of,
+               days.usual ? say("Seed is ripe about {} days after full bloom, by the general rule: the book "
+                                "has no value for {}.",
+                                days.ripe_days, tally.goal->seed_parent)
+                          : say("Seed of {} is ripe about {} days after full bloom.", tally.goal->seed_parent,
+                                days.ripe_days));
 }
 
 NextWork washing(const CrossTally& tally, Day as_of) {
-    const Day last = tally.picked.back();
+    const Day last = tally.harvested.back();
     auto why =
-        say("Fruit was picked and the book has no seed lot of it. Seed left long in warm fruit sprouts less; "
-            "open rotten fruit at once.");
+        say("Fruit was harvested and the book has no seed lot of it. Seed left long in warm fruit germinates "
+            "less; open rotten fruit at once.");
     why += verbatim(" ");
     why += say("Seeds are poisonous.");
     return due(SeedWork::wash, last, last + days_to_wash, as_of, std::move(why));
 }
 
-bool waits_for_cold(const LotCourse& course) {
-    return !course.lot->cold_from && !course.sprouted && course.out < course.lot->seeds;
+bool waits_for_stratification(const LotCourse& course) {
+    return !course.lot->stratified_from && !course.germinated && course.out < course.lot->seeds;
 }
 
-bool lies_in_cold(const LotCourse& course) {
-    return course.lot->cold_from && !course.sprouted && course.out < course.lot->seeds;
+bool lies_in_stratification(const LotCourse& course) {
+    return course.lot->stratified_from && !course.germinated && course.out < course.lot->seeds;
 }
 
-bool has_sprouts_to_pot(const LotCourse& course) {
-    return course.sprouted && course.out < *course.sprouted;
+bool has_seed_to_pot(const LotCourse& course) {
+    return course.germinated && course.out < *course.germinated;
 }
 
-NextWork cooling(const LotCourse& course, const CrossColdNeed& need, Day as_of) {
+NextWork cooling(const LotCourse& course, const CrossStratificationNeed& need, Day as_of) {
     const auto begin = course.lot->washed_on;
-    const auto to =
-        begin ? std::optional{*begin + days_from_picking_to_end_of_cold - need.full_days} : std::nullopt;
-    return due(SeedWork::start_cold, begin, to, as_of,
-               say("Lot {} is not in the cold yet; it needs {} to {} days there.", course.lot->code,
+    const auto to = begin
+                        ? std::optional{*begin + days_from_harvest_to_end_of_stratification - need.full_days}
+                        : std::nullopt;
+    return due(SeedWork::start_stratification, begin, to, as_of,
+               say("Lot {} is not in stratification yet; it needs {} to {} days.", course.lot->code,
                    need.least_days, need.full_days));
 }
 
-NextWork sowing(const LotCourse& course, const CrossColdNeed& need, Day as_of) {
-    const Day begin = *course.lot->cold_from;
+NextWork sowing(const LotCourse& course, const CrossStratificationNeed& need, Day as_of) {
+    const Day begin = *course.lot->stratified_from;
     return due(SeedWork::sow, begin + need.least_days, begin + need.full_days + days_to_pot, as_of,
-               say("Lot {} has been in the cold since {}: look for sprouts from {} days on.",
+               say("Lot {} has been in stratification since {}: check germination from {} days on.",
                    course.lot->code, to_iso(begin), need.least_days));
 }
 
 NextWork potting(const LotCourse& course, Day as_of) {
     const Day counted = *course.counted_on;
     return due(SeedWork::pot, counted, counted + days_to_pot, as_of,
-               say("{} seeds of lot {} had sprouted on {}, {} have left it.", *course.sprouted,
+               say("{} seeds of lot {} had germinated on {}, {} were withdrawn.", *course.germinated,
                    course.lot->code, to_iso(counted), course.out));
 }
 
 NextWork planting(const CrossTally& tally) {
     NextWork work;
     work.work = SeedWork::plant;
-    work.why = say("{} seeds sprouted and none has a numbered place yet.", *tally.sprouted.count);
+    work.why = say("{} seeds germinated and none has a numbered position yet.", *tally.germinated.count);
     return work;
 }
 
-std::optional<NextWork> work_at(const LotCourse& course, const CrossColdNeed& need, Day as_of) {
-    if (waits_for_cold(course)) {
+std::optional<NextWork> work_at(const LotCourse& course, const CrossStratificationNeed& need, Day as_of) {
+    if (waits_for_stratification(course)) {
         return of_lot(cooling(course, need, as_of), course);
     }
-    if (lies_in_cold(course)) {
+    if (lies_in_stratification(course)) {
         return of_lot(sowing(course, need, as_of), course);
     }
-    return has_sprouts_to_pot(course) ? std::optional{of_lot(potting(course, as_of), course)} : std::nullopt;
+    return has_seed_to_pot(course) ? std::optional{of_lot(potting(course, as_of), course)} : std::nullopt;
 }
 
 }  // namespace
 
-CrossColdNeed cold_need_of_cross(const CrossGoal& goal, const OrchardIndex& book) {
+CrossStratificationNeed stratification_need_of_cross(const CrossGoal& goal, const OrchardIndex& book) {
     const auto species = species_of(book, goal.seed_parent);
-    const auto known = species ? cold_need_of(*species) : std::nullopt;
-    const auto need = known ? known : cold_need_of("Malus domestica");
+    const auto known = species ? stratification_need_of(*species) : std::nullopt;
+    const auto need = known ? known : stratification_need_of("Malus domestica");
     return {need->least_days, need->full_days, !known};
 }
 
@@ -115,19 +115,19 @@ std::vector<NextWork> work_of_cross(const CrossTally& tally, const OrchardIndex&
     }
     const bool seed_is_there = !tally.lots.empty() || tally.planted.count;
     if (!tally.tags.empty() && !tally.fruits.count && !seed_is_there) {
-        return {picking(tally, book, as_of)};
+        return {harvest(tally, book, as_of)};
     }
     if (tally.fruits.count.value_or(0) > 0 && !seed_is_there) {
         return {washing(tally, as_of)};
     }
     std::vector<NextWork> works;
-    const auto need = cold_need_of_cross(*tally.goal, book);
+    const auto need = stratification_need_of_cross(*tally.goal, book);
     for (const auto& course : tally.lots) {
         if (auto work = work_at(course, need, as_of)) {
             works.push_back(std::move(*work));
         }
     }
-    if (tally.sprouted.count.value_or(0) > 0 && !tally.planted.count) {
+    if (tally.germinated.count.value_or(0) > 0 && !tally.planted.count) {
         works.push_back(planting(tally));
     }
     std::ranges::stable_sort(works, {}, &NextWork::work);

@@ -13,13 +13,13 @@ namespace pipward::seed {
 
 /// The steps from fruit to a numbered place, in their order.
 enum class SeedWork {
-    pick,        ///< fruit of tagged branches
-    wash,        ///< take the seed out of the fruit
-    start_cold,  ///< put it moist and cold
-    sow,         ///< take it out of the cold: it is ready to sprout
-    pot,         ///< sprouted seed
-    plant,       ///< seedlings into numbered places
-    nothing,     ///< done, or come to nothing
+    harvest,               ///< fruit of tagged branches
+    wash,                  ///< take the seed out of the fruit
+    start_stratification,  ///< put it moist and cold
+    sow,                   ///< take it out of the cold: it is ready to germinate
+    pot,                   ///< germinated seed
+    plant,                 ///< seedlings into numbered places
+    nothing,               ///< done, or come to nothing
 };
 
 /// What is to be done next with a cross, and when.
@@ -32,23 +32,24 @@ struct NextWork {
     std::string lot{};                  ///< the seed lot that it is done to; empty where there is none yet
 };
 
-/// The earliest step that is still to do. Picking days are reckoned from the days on which the flowers were
-/// worked, which is full bloom give or take a few days; washing within four weeks of picking; cold early
-/// enough to end half a year after picking; potting within two weeks of the count (common practice, no
+/// The earliest step that is still to do. Harvest days are calculated from the days on which the flowers were
+/// worked, which is full bloom give or take a few days; washing within four weeks of harvest; cold early
+/// enough to end half a year after harvest; potting within two weeks of the count (common practice, no
 /// source).
 NextWork next_work(const CrossTally& tally, const OrchardIndex& book, Day as_of);
 
-/// All that is to be done with a cross now, lot by lot, the earliest step first. Picking is told of the cross
-/// as a whole; tags_to_pick() tells it of every branch.
+/// All that is to be done with a cross now, lot by lot, the earliest step first. Harvest is told of the cross
+/// as a whole; tags_to_harvest() tells it of every branch.
 std::vector<NextWork> work_of_cross(const CrossTally& tally, const OrchardIndex& book, Day as_of);
 
-/// Days of moist cold for the seed of a cross: its seed parent's species, an apple's where nothing tells it.
-struct CrossColdNeed {
+/// Days of stratification for the seed of a cross: its seed parent's species, an apple's where nothing tells
+/// it.
+struct CrossStratificationNeed {
     int least_days = 0;    ///< until some seed is ready
     int full_days = 0;     ///< until most of it is, not fewer
     bool guessed = false;  ///< the species is not known
 };
-/// By cold_need.h; the species as species_of() tells it.
-CrossColdNeed cold_need_of_cross(const CrossGoal& goal, const OrchardIndex& book);
+/// By stratification_need.h; the species as species_of() tells it.
+CrossStratificationNeed stratification_need_of_cross(const CrossGoal& goal, const OrchardIndex& book);
 
 }  // namespace pipward::seed

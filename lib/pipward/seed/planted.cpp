@@ -31,7 +31,7 @@ Accession accession_of(const Planted& planted, const OrchardIndex& book, const P
     accession.species = species_of(book, planted.goal->seed_parent);
     accession.seed_parent = planted.goal->seed_parent;
     accession.pollen_parent = planted.goal->pollen_parent;
-    accession.note = mark.note;
+    accession.remark = mark.remark;
     return accession;
 }
 
@@ -45,7 +45,7 @@ Tree tree_of(const Planted& planted, const PlantingMark& mark) {
     tree.purpose = planted.goal == nullptr ? TreePurpose::other : TreePurpose::seedling;
     tree.placed_by = PlacedBy::computed;
     tree.planted_on = mark.planted_on;
-    tree.note = mark.note;
+    tree.remark = mark.remark;
     tree.at = planted.place->at;
     return tree;
 }

@@ -31,7 +31,7 @@ std::vector<Planted> planted_seedlings(const std::vector<Waiting>& waiting,
 /// When a planting is made, and the note that each of its records keeps.
 struct PlantingMark {
     Day planted_on;
-    std::string note;
+    std::string remark;
 };
 
 /// A planting as the orchard keeps it: the seedlings as accessions with both parents and the seed parent's

@@ -91,9 +91,9 @@ std::size_t places_needed(int seedlings, int check_every) {
 
 std::span<const Word<PlantingOrder>> words(PlantingOrder) {
     static constexpr std::array table{
-        Word<PlantingOrder>{PlantingOrder::together, "together", "each family in one run"},
+        Word<PlantingOrder>{PlantingOrder::together, "together", "each family as one group"},
         Word<PlantingOrder>{PlantingOrder::mixed, "mixed",
-                            "families in short plots, in chance order, alike in every part of the rows"}};
+                            "families in short plots, in random order, alike in every part of the rows"}};
     return table;
 }
 

@@ -28,7 +28,7 @@ struct PlantingWish {
     PlantingOrder order = PlantingOrder::together;  ///< of the families
     int plot = 5;    ///< seedlings of a family side by side, where families are mixed
     int blocks = 4;  ///< so many stretches of the walk in which every family takes its share, where mixed
-    int check_every = 0;       ///< a check tree at every so-manieth place; 0 for none
+    int check_every = 0;       ///< a check tree at every nth place; 0 for none
     std::uint32_t chance = 1;  ///< the same number gives the same order again
 };
 

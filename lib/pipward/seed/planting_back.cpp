@@ -13,15 +13,15 @@ struct Names {
     std::set<std::string> accessions;
 };
 
-Names names_in(const Orchard& orchard, const std::string& note) {
+Names names_in(const Orchard& orchard, const std::string& remark) {
     Names names;
     for (const auto& tree : orchard.trees) {
-        if (tree.note == note) {
+        if (tree.remark == remark) {
             names.trees.insert(tree.label);
         }
     }
     for (const auto& accession : orchard.accessions) {
-        if (accession.note == note) {
+        if (accession.remark == remark) {
             names.accessions.insert(accession.name);
         }
     }
@@ -31,7 +31,7 @@ Names names_in(const Orchard& orchard, const std::string& note) {
 void tell(Findings& findings, const char* table, const std::string& name) {
     findings.push_back({Level::error, table, name, "", "",
                         say("It refers to {}, which is of this planting.", name),
-                        say("Take that back first, or leave the planting.")});
+                        say("Undo that first, or leave the planting.")});
 }
 
 /// What the book holds of these trees and accessions besides themselves.
@@ -43,9 +43,9 @@ Findings what_refers(const Orchard& orchard, const Names& names) {
             tell(findings, table, *name);
         }
     };
-    for (const auto& note : orchard.bloom_notes) {
-        check("bloom_note", names.trees, note.tree);
-        check("bloom_note", names.accessions, note.accession);
+    for (const auto& remark : orchard.bloom_observations) {
+        check("bloom_observation", names.trees, remark.tree);
+        check("bloom_observation", names.accessions, remark.accession);
     }
     for (const auto& work : orchard.pollinations) {
         check("pollination", names.trees, work.tree);
@@ -78,29 +78,28 @@ Findings what_refers(const Orchard& orchard, const Names& names) {
 
 }  // namespace
 
-std::string planting_note(const std::string& name) {
+std::string planting_remark(const std::string& name) {
     return "planting " + name;
 }
 
-PlantingRows planting_to_take_back(const Orchard& orchard, const std::string& note) {
-    const auto names = names_in(orchard, note);
+PlantingRows planting_to_take_back(const Orchard& orchard, const std::string& remark) {
+    const auto names = names_in(orchard, remark);
     if (names.trees.empty()) {
-        throw Error(
-            Trouble::input,
-            about_parameter("planting", note, say("The book has no trees of this planting."),
-                            say("Name it as it stands in the trees' notes, without the word planting.")));
+        throw Error(Trouble::input,
+                    about_parameter("planting", remark, say("The book has no trees of this planting."),
+                                    say("Name it as in the trees' remarks, without the word planting.")));
     }
     if (auto findings = what_refers(orchard, names); !findings.empty()) {
         throw Error(Trouble::input, std::move(findings));
     }
     PlantingRows rows;
     for (const auto& tree : orchard.trees) {
-        if (tree.note == note) {
+        if (tree.remark == remark) {
             rows.trees.push_back(&tree);
         }
     }
     for (const auto& accession : orchard.accessions) {
-        if (accession.note == note) {
+        if (accession.remark == remark) {
             rows.accessions.push_back(&accession);
         }
     }

@@ -10,7 +10,7 @@
 namespace pipward::seed {
 
 /// How the trees and accessions of a planting are marked: "planting 2026-07-01".
-std::string planting_note(const std::string& name);
+std::string planting_remark(const std::string& name);
 
 /// What bears a planting's note; points into the orchard.
 struct PlantingRows {
@@ -20,6 +20,6 @@ struct PlantingRows {
 
 /// Every tree and accession that bears the note. Throws Error (input) with all findings where there is none,
 /// or where something was noted of one of them since; then nothing may be taken out.
-PlantingRows planting_to_take_back(const Orchard& orchard, const std::string& note);
+PlantingRows planting_to_take_back(const Orchard& orchard, const std::string& remark);
 
 }  // namespace pipward::seed

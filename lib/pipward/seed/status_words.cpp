@@ -14,16 +14,16 @@ bool comparable(const StepCount& of, const StepCount& hits) {
 
 Sentence failed_words(SeedStep step) {
     switch (step) {
-        case SeedStep::worked:
-            return say("no flower was worked");
+        case SeedStep::pollinated:
+            return say("no flower was pollinated");
         case SeedStep::fruits:
             return say("no fruit set");
         case SeedStep::sound_seed:
             return say("no sound seed");
-        case SeedStep::in_cold:
-            return say("no seed for the cold");
-        case SeedStep::sprouted:
-            return say("no seed sprouted");
+        case SeedStep::in_stratification:
+            return say("no seed stratified");
+        case SeedStep::germinated:
+            return say("no seed germinated");
         case SeedStep::planted:
             return say("no seedling was planted");
         case SeedStep::alive:
@@ -34,16 +34,16 @@ Sentence failed_words(SeedStep step) {
 
 Sentence work_words(SeedWork work) {
     switch (work) {
-        case SeedWork::pick:
-            return say("pick the fruit");
+        case SeedWork::harvest:
+            return say("harvest the fruit");
         case SeedWork::wash:
             return say("wash the seed");
-        case SeedWork::start_cold:
-            return say("put the seed in the cold");
+        case SeedWork::start_stratification:
+            return say("stratify the seed");
         case SeedWork::sow:
-            return say("look for sprouts");
+            return say("check germination");
         case SeedWork::pot:
-            return say("pot the sprouts");
+            return say("pot the germinated seed");
         case SeedWork::plant:
             return say("plant the seedlings");
         case SeedWork::nothing:

@@ -17,31 +17,31 @@ struct ArmKey {
 };
 
 void add_lot(TrialArm& arm, const LotCourse& course) {
-    arm.points = arm.lots.empty() ? course.points : std::vector<SproutPoint>{};
+    arm.points = arm.lots.empty() ? course.points : std::vector<GerminationPoint>{};
     arm.lots.push_back(course.lot);
     arm.seeds += course.lot->seeds;
-    arm.sprouted += *course.sprouted;
-    arm.times.sprouted.insert(arm.times.sprouted.end(), course.times.sprouted.begin(),
-                              course.times.sprouted.end());
+    arm.germinated += *course.germinated;
+    arm.times.germinated.insert(arm.times.germinated.end(), course.times.germinated.begin(),
+                                course.times.germinated.end());
     arm.times.censored.insert(arm.times.censored.end(), course.times.censored.begin(),
                               course.times.censored.end());
 }
 
-void reckon(TrialArm& arm) {
-    arm.interval = math::wilson_interval(std::min(arm.sprouted, arm.seeds), arm.seeds);
+void calculate(TrialArm& arm) {
+    arm.interval = math::wilson_interval(std::min(arm.germinated, arm.seeds), arm.seeds);
     arm.half_coolbear = days_to_half(arm.points, HalfRule::coolbear);
     arm.half_farooq = days_to_half(arm.points, HalfRule::farooq);
-    arm.mean_days = mean_days_to_sprout(arm.points);
+    arm.mean_days = mean_germination_days(arm.points);
 }
 
 double share_of(const TrialArm& arm) {
-    return math::HitsOf{arm.sprouted, arm.seeds}.share();
+    return math::HitsOf{arm.germinated, arm.seeds}.share();
 }
 
 Trial trial_of(const std::string& cross, std::map<ArmKey, TrialArm> arms) {
     Trial trial{cross, {}, {}};
     for (auto& [key, arm] : arms) {
-        reckon(arm);
+        calculate(arm);
         trial.arms.push_back(std::move(arm));
     }
     std::ranges::stable_sort(trial.arms, std::ranges::greater{}, share_of);
@@ -54,7 +54,7 @@ Trial trial_of(const std::string& cross, std::map<ArmKey, TrialArm> arms) {
 std::vector<Trial> trials_of(const Orchard& orchard, Day as_of) {
     std::map<std::string, std::map<ArmKey, TrialArm>> crosses;
     for (const auto& course : lot_courses(orchard, as_of)) {
-        if (course.sprouted && course.lot->seeds > 0) {
+        if (course.germinated && course.lot->seeds > 0) {
             const ArmKey key{course.lot->treatment.value_or(""), course.lot->medium.value_or("")};
             auto& arm = crosses[course.lot->cross][key];
             arm.treatment = key.treatment;

@@ -14,25 +14,25 @@ namespace pipward::seed {
 
 /// The seed of one cross that had one treatment in one medium.
 struct TrialArm {
-    std::vector<const SeedLot*> lots;     ///< at least one, all counted
-    std::string treatment;                ///< empty for none
-    std::string medium;                   ///< empty where it was not written down
-    int seeds = 0;                        ///< with which its lots began
-    int sprouted = 0;                     ///< by their last counts
-    math::ShareInterval interval;         ///< Wilson, 95 %, of the share sprouted
-    std::vector<SproutPoint> points;      ///< of its one lot; empty where it has several or no day 0
-    SproutTimes times;                    ///< of all its lots, each from its own day 0
-    std::optional<double> half_coolbear;  ///< days
-    std::optional<double> half_farooq;    ///< likewise, by the other rule
-    std::optional<double> mean_days;      ///< to sprouting; all three empty without points
+    std::vector<const SeedLot*> lots;      ///< at least one, all counted
+    std::string treatment;                 ///< empty for none
+    std::string medium;                    ///< empty where it was not written down
+    int seeds = 0;                         ///< with which its lots began
+    int germinated = 0;                    ///< by their last counts
+    math::ShareInterval interval;          ///< Wilson, 95 %, of the share germinated
+    std::vector<GerminationPoint> points;  ///< of its one lot; empty where it has several or no day 0
+    GerminationTimes times;                ///< of all its lots, each from its own day 0
+    std::optional<double> half_coolbear;   ///< days
+    std::optional<double> half_farooq;     ///< likewise, by the other rule
+    std::optional<double> mean_days;       ///< to germination; all three empty without points
 };
 
 /// What two arms show, at trial_alpha after Holm.
 enum class TrialVerdict {
-    more_sprout,  ///< the shares differ
-    earlier,      ///< the shares cannot be told apart, but one sprouts earlier
-    cannot_tell,  ///< the seeds do not show a difference
-    too_few,      ///< no outcome of so few seeds could have shown one
+    more_germinate,  ///< the shares differ
+    earlier,         ///< the shares cannot be distinguished, but one germinates earlier
+    cannot_tell,     ///< the seeds do not show a difference
+    too_few,         ///< no outcome of so few seeds could have shown one
 };
 
 /// Two arms of a trial; p values are made good for the number of pairs (Holm).
@@ -40,7 +40,7 @@ struct TrialPair {
     std::size_t a = 0;   ///< into Trial::arms; the better one where the verdict says so
     std::size_t b = 0;   ///< the other
     double p_share = 1;  ///< Fisher's exact test of the final shares
-    /// Log-rank; only where both were counted on the same days and sprouted enough.
+    /// Log-rank; only where both were counted on the same days and germinated enough.
     std::optional<double> p_time{};
     TrialVerdict verdict = TrialVerdict::cannot_tell;  ///< what may be concluded
     /// In each, for a difference as large as the one seen; unknown where none was.

@@ -7,17 +7,17 @@ namespace pipward::seed::detail {
 namespace {
 
 math::HitsOf hits_of(const TrialArm& arm) {
-    return {std::min(arm.sprouted, arm.seeds), arm.seeds};
+    return {std::min(arm.germinated, arm.seeds), arm.seeds};
 }
 
-/// A lot counted later than the other would seem to sprout later.
+/// A lot counted later than the other would seem to germinate later.
 bool counted_alike(const TrialArm& a, const TrialArm& b) {
     return !a.points.empty() &&
-           std::ranges::equal(a.points, b.points, {}, &SproutPoint::day, &SproutPoint::day);
+           std::ranges::equal(a.points, b.points, {}, &GerminationPoint::day, &GerminationPoint::day);
 }
 
-// The log-rank's p is for many seeds: with fewer expected sprouts than this in either lot it is not to be
-// relied on (common practice, no source).
+// The log-rank's p is for many seeds: with fewer germinated seeds expected than this in either lot it is not
+// to be relied on (common practice, no source).
 constexpr double least_expected = 5;
 
 std::optional<double> p_of_time(const TrialArm& a, const TrialArm& b) {
@@ -49,7 +49,7 @@ TrialVerdict verdict_of(const TrialPair& pair, const TrialArm& a, const TrialArm
         return TrialVerdict::too_few;
     }
     if (pair.p_share < trial_alpha) {
-        return TrialVerdict::more_sprout;
+        return TrialVerdict::more_germinate;
     }
     return pair.p_time && *pair.p_time < trial_alpha ? TrialVerdict::earlier : TrialVerdict::cannot_tell;
 }
@@ -59,31 +59,30 @@ Sentence percent(double share) {
 }
 
 Sentence more_words(const TrialPair& pair, const TrialArm& a, const TrialArm& b) {
-    return say("More seed sprouted with {} than with {}: {} against {} (p = {:.2g}).", arm_words(a),
+    return say("Germination was higher with {} than with {}: {} against {} (p = {:.2g}).", arm_words(a),
                arm_words(b), percent(hits_of(a).share()), percent(hits_of(b).share()), pair.p_share);
 }
 
 Sentence earlier_words(const TrialPair& pair, const TrialArm& a, const TrialArm& b) {
     return say(
-        "As many sprouted in the end as far as can be told, but {} earlier than {}: half after {:.0f} "
-        "and {:.0f} days (p = {:.2g}).",
+        "No difference in final germination, but {} germinated earlier than {}: half after {:.0f} and {:.0f} "
+        "days (p = {:.2g}).",
         arm_words(a), arm_words(b), a.half_coolbear.value_or(0), b.half_coolbear.value_or(0), *pair.p_time);
 }
 
 Sentence too_few_words(const TrialArm& a, const TrialArm& b) {
     return say(
-        "Too few seeds to tell anything of {} and {}: even all of one against none of the other could "
-        "be chance.",
+        "Too few seeds to compare {} and {}: even all of one against none of the other would not be "
+        "significant.",
         arm_words(a), arm_words(b));
 }
 
 Sentence cannot_tell_words(const TrialPair& pair, const TrialArm& a, const TrialArm& b) {
-    auto words = say(
-        "No difference between {} and {} can be told from these seeds: {} against {} (p = {:.2g}).",
-        arm_words(a), arm_words(b), percent(hits_of(a).share()), percent(hits_of(b).share()), pair.p_share);
+    auto words = say("No significant difference between {} and {}: {} against {} (p = {:.2g}).", arm_words(a),
+                     arm_words(b), percent(hits_of(a).share()), percent(hits_of(b).share()), pair.p_share);
     if (pair.seeds_to_settle) {
         words += verbatim(" ");
-        words += say("If that difference is real, about {} seeds in each would show it four times in five.",
+        words += say("If that difference is real, about {} seeds in each would show it with a power of 80 %.",
                      *pair.seeds_to_settle);
     }
     return words;
@@ -91,7 +90,7 @@ Sentence cannot_tell_words(const TrialPair& pair, const TrialArm& a, const Trial
 
 Sentence words_of(const TrialPair& pair, const TrialArm& a, const TrialArm& b) {
     switch (pair.verdict) {
-        case TrialVerdict::more_sprout:
+        case TrialVerdict::more_germinate:
             return more_words(pair, a, b);
         case TrialVerdict::earlier:
             return earlier_words(pair, a, b);

@@ -20,7 +20,7 @@ std::string_view without_blanks(std::string_view text) {
                               : text.substr(first, text.find_last_not_of(' ') - first + 1);
 }
 
-/// "24-01=12; 24-02": so many of each, or all that sprouted and have no place.
+/// "24-01=12; 24-02": so many of each, or all that germinated and have no place.
 std::optional<std::map<std::string, std::optional<int>>> parse_crosses(std::string_view text) {
     std::map<std::string, std::optional<int>> wanted;
     while (!text.empty()) {
@@ -47,14 +47,14 @@ std::optional<std::map<std::string, std::optional<int>>> parse_crosses(std::stri
 }
 
 int without_place(const CrossTally& tally) {
-    return std::max(0, tally.sprouted.count.value_or(0) - tally.planted.count.value_or(0));
+    return std::max(0, tally.germinated.count.value_or(0) - tally.planted.count.value_or(0));
 }
 
-Finding more_than_sprouted(const CrossTally& tally, int wanted) {
+Finding more_than_germinated(const CrossTally& tally, int wanted) {
     return about_parameter("crosses", fmt::format("{}={}", tally.goal->code, wanted),
-                           say("Only {} seeds of cross {} sprouted and have no place yet.",
+                           say("Only {} seeds of cross {} germinated and have no position yet.",
                                without_place(tally), tally.goal->code),
-                           say("Ask for fewer, or note the sprouts first."));
+                           say("Choose fewer, or record the germination first."));
 }
 
 }  // namespace
@@ -75,7 +75,7 @@ std::vector<Waiting> waiting_families(const std::string& crosses, const Orchard&
         }
         const auto asked = all ? std::nullopt : found->second;
         if (asked && *asked > without_place(tally)) {
-            findings.push_back(more_than_sprouted(tally, *asked));
+            findings.push_back(more_than_germinated(tally, *asked));
         }
         if (const int seedlings = asked.value_or(without_place(tally)); seedlings > 0) {
             families.push_back({tally.goal, seedlings});
@@ -84,7 +84,7 @@ std::vector<Waiting> waiting_families(const std::string& crosses, const Orchard&
     }
     for (const auto& [code, number] : wanted) {
         findings.push_back(about_parameter("crosses", code, say("The book has no cross {}.", code),
-                                           say("Name crosses as they stand in the table of crosses.")));
+                                           say("Name crosses as in the table of crosses.")));
     }
     return families;
 }

@@ -18,7 +18,7 @@ struct Bbch {
     auto operator<=>(const Bbch&) const = default;
 };
 
-inline constexpr Bbch balloon_stage{59};  ///< petals form a hollow ball: when pollen is gathered
+inline constexpr Bbch balloon_stage{59};  ///< petals form a hollow ball: when pollen is collected
 inline constexpr Bbch first_bloom{60};    ///< the first flowers are open
 inline constexpr Bbch full_bloom{65};     ///< at least half of the flowers are open
 inline constexpr Bbch bloom_end{69};      ///< all petals have fallen

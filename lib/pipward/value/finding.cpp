@@ -64,8 +64,8 @@ Sentence in_words(Sentence sentence, const Wording& wording) {
 
 std::string_view to_text(Level level) {
     switch (level) {
-        case Level::note:
-            return "note";
+        case Level::notice:
+            return "notice";
         case Level::warning:
             return "warning";
         case Level::error:
@@ -76,8 +76,8 @@ std::string_view to_text(Level level) {
 
 Sentence level_words(Level level) {
     switch (level) {
-        case Level::note:
-            return say("note");
+        case Level::notice:
+            return say("notice");
         case Level::warning:
             return say("warning");
         case Level::error:

@@ -12,12 +12,12 @@ namespace pipward::value {
 
 /// How much a finding weighs, rising.
 enum class Level {
-    note,     ///< explains a result
+    notice,   ///< explains a result
     warning,  ///< weakens a result
     error,    ///< prevents a result
 };
 
-/// "note", "warning" or "error": for scripts, in every language.
+/// "notice", "warning" or "error": for scripts, in every language.
 std::string_view to_text(Level level);
 /// The same for people.
 Sentence level_words(Level level);
@@ -51,8 +51,8 @@ using Findings = std::vector<Finding>;  ///< in the order in which they were not
 
 /// Whether any of them is an error.
 bool has_errors(const Findings& findings);
-/// "error: bloom_note fid 12, bbch = 66: ... Remedy." Always one line of a length that can be read, whatever
-/// stands in the book; the fields keep it whole.
+/// "error: bloom_observation fid 12, bbch = 66: ... Remedy." Always one line of a length that can be read,
+/// whatever stands in the book; the fields keep it whole.
 std::string to_text(const Finding& finding, const Wording& wording = in_english);
 
 /// For people: where more than three findings differ in nothing but their row, one stands for all, at the

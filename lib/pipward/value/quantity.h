@@ -9,14 +9,14 @@ namespace pipward::value {
 
 /// A temperature reading in degrees Celsius. Two readings cannot be added: their difference is a step.
 struct Celsius {
-    double degrees = 0;  ///< degrees C
+    double degrees = 0;  ///< °C
 
     auto operator<=>(const Celsius&) const = default;
 };
 
 /// A difference of two temperature readings, in kelvin.
 struct CelsiusStep {
-    double degrees = 0;  ///< kelvin, which are as large as degrees C
+    double degrees = 0;  ///< kelvin, which are as large as °C
 
     auto operator<=>(const CelsiusStep&) const = default;
 };
@@ -56,11 +56,11 @@ struct Sum {
     friend constexpr Sum operator-(Sum a, Sum b) { return {a.value - b.value}; }
 };
 
-using ChillingHours = Sum<struct ChillingHoursKind>;  ///< hours between 0 and 7.2 degrees C
+using ChillingHours = Sum<struct ChillingHoursKind>;  ///< hours between 0 and 7.2 °C
 using UtahUnits = Sum<struct UtahUnitsKind>;          ///< Richardson et al. 1974; may be negative
 using ChillPortions = Sum<struct ChillPortionsKind>;  ///< Dynamic Model
-using DegreeDays = Sum<struct DegreeDaysKind>;        ///< degrees C x days
-using DegreeHours = Sum<struct DegreeHoursKind>;      ///< growing degree hours, degrees C x hours
+using DegreeDays = Sum<struct DegreeDaysKind>;        ///< °C x days
+using DegreeHours = Sum<struct DegreeHoursKind>;      ///< growing degree hours, °C x hours
 using HeatSum = Sum<struct HeatSumKind>;              ///< the sum of one named heat curve, its own unit
 
 /// A length or height on the ground.

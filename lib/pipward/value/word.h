@@ -8,7 +8,7 @@
 #include "pipward/value/spoken.h"
 
 /// Closed lists of words. Each room gives its enums a table `words(Enum)` beside them: the word as it is
-/// stored and typed, and its meaning for people. Domains, readers, parameters and the hosts' pick lists all
+/// stored and typed, and its meaning for people. Domains, readers, parameters and the hosts' value lists all
 /// come from it.
 namespace pipward::value {
 

@@ -15,7 +15,7 @@ namespace pipward::weather {
 /// One day's extremes, nothing else.
 struct DayExtremes {
     Celsius t_min;  ///< not above t_max; not checked
-    Celsius t_max;  ///< degrees C, as t_min
+    Celsius t_max;  ///< °C, as t_min
 };
 
 inline constexpr std::size_t hours_a_day = 24;  ///< of solar time; no day has 23 or 25

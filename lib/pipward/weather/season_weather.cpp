@@ -71,15 +71,15 @@ Sentence gap_sentence(const Gap& gap) {
 Sentence why_missing(const GapReport& known, Day missing) {
     const DailySeries& series = known.series;
     if (series.days.empty()) {
-        return say("The record holds no observed day.");
+        return say("The weather record has no observed day.");
     }
     if (missing < series.first) {
-        return say("The record begins only on {}.", to_iso(series.first));
+        return say("The weather record begins only on {}.", to_iso(series.first));
     }
     const auto gap = std::ranges::find_if(known.gaps, [&](const Gap& candidate) {
         return candidate.first <= missing && missing < candidate.first + candidate.length;
     });
-    return gap == known.gaps.end() ? say("The record ends on {}.", to_iso(series.end() - 1))
+    return gap == known.gaps.end() ? say("The weather record ends on {}.", to_iso(series.end() - 1))
                                    : gap_sentence(*gap);
 }
 
@@ -99,11 +99,11 @@ int filled_days_between(const std::vector<Gap>& gaps, Day first, Day end) {
     return days;
 }
 
-void note_filled_days(const SeasonWeather& weather, const std::vector<Gap>& gaps, Findings& findings) {
+void record_filled_days(const SeasonWeather& weather, const std::vector<Gap>& gaps, Findings& findings) {
     const Day end = weather.first + static_cast<int>(weather.days.size());
     if (const int days = filled_days_between(gaps, weather.first, end); days > 0) {
         findings.push_back(about_season(
-            Level::note, weather.season,
+            Level::notice, weather.season,
             say("{} missing day(s) in short gaps were filled from their neighbours.", days), {}));
     }
 }
@@ -166,7 +166,7 @@ SeasonsReport past_seasons(const DailySeries& station, Hemisphere hemisphere, Da
             report.findings.push_back(season_refused(season, known, end));
             continue;
         }
-        note_filled_days(weather, known.gaps, report.findings);
+        record_filled_days(weather, known.gaps, report.findings);
         report.seasons.push_back(std::move(weather));
     }
     return report;
@@ -187,7 +187,7 @@ CurrentSeason current_season(const DailySeries& station, Season season, Hemisphe
     CurrentSeason current;
     current.weather = {season, span.first, unbroken_days(known.series, span.first, span.last)};
     current.observed_days = std::max(0, observed - span.first + 1);
-    note_filled_days(current.weather, known.gaps, current.findings);
+    record_filled_days(current.weather, known.gaps, current.findings);
     warn_of_missing_days(current, until);
     return current;
 }

@@ -8,7 +8,7 @@
 
 #include "panel/table_view.h"
 #include "pipward/book/book.h"
-#include "pipward/lineage/line_text.h"
+#include "pipward/lineage/pedigree_text.h"
 #include "pipward/place/address.h"
 #include "text.h"
 
@@ -41,7 +41,7 @@ void add_bloom(BookFacts& facts, const QString& book) {
         }
     }
     for (std::size_t row = 0; row < view.size(); ++row) {
-        if (const QString label = view.text(row, "label"); !label.isEmpty()) {
+        if (const QString label = view.text(row, "tree"); !label.isEmpty()) {
             facts.full_bloom.insert(label, view.day(row, "full_p50"));
         }
     }
@@ -55,7 +55,7 @@ void insert_text(QHash<QString, QString>& texts, const std::string& name, const 
 
 void add_records(BookFacts& facts, const QString& book) {
     const auto orchard = book::read_tables(from_qt(book), {"tree", "tree_row", "accession", "blend"}).orchard;
-    const lineage::LineText lines(orchard.accessions, orchard.blend_members);
+    const lineage::PedigreeText lines(orchard.accessions, orchard.blend_members);
     for (const auto& accession : orchard.accessions) {
         insert_text(facts.lineage, accession.name, lines.of(accession.name));
     }

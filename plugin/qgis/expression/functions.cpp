@@ -61,16 +61,15 @@ QVariant lineage(const Asked& asked) {
 }
 
 constexpr std::array tellings{
-    Telling{
-        "orchard_full_bloom",
-        QT_TRANSLATE_NOOP("pipward::desktop::ExpressionFunctions",
-                          "Median day of full bloom of a tree or an accession, by the last season plan of "
-                          "the book. Without a name: of the feature at hand."),
-        false, full_bloom},
+    Telling{"orchard_full_bloom",
+            QT_TRANSLATE_NOOP("pipward::desktop::ExpressionFunctions",
+                              "Median date of full bloom of a tree or an accession, by the last season plan "
+                              "of the book. Without a name: of the current feature."),
+            false, full_bloom},
     Telling{"orchard_days_to_bloom",
             QT_TRANSLATE_NOOP("pipward::desktop::ExpressionFunctions",
-                              "Whole days until the median day of full bloom of a tree or an accession, "
-                              "counted from a day or from today; negative afterwards."),
+                              "Days until the median date of full bloom of a tree or an accession, counted "
+                              "from a day or from today; negative afterwards."),
             true, days_to_bloom},
     Telling{"orchard_address",
             QT_TRANSLATE_NOOP("pipward::desktop::ExpressionFunctions",

@@ -7,7 +7,7 @@
 namespace pipward::desktop {
 
 IndexTask::IndexTask(const QString& book)
-    : QgsTask(tr("Gathering the trees' names"), QgsTask::CanCancel), book_(book) {}
+    : QgsTask(tr("Collecting the trees' names"), QgsTask::CanCancel), book_(book) {}
 
 bool IndexTask::run() {
     try {

@@ -6,7 +6,7 @@
 #include <QString>
 #include <memory>
 
-#include "pipward/lineage/line_text.h"
+#include "pipward/lineage/pedigree_text.h"
 #include "pipward/place/tree_index.h"
 
 namespace pipward::desktop {
@@ -20,7 +20,7 @@ struct BookIndex {
 
     QString book;
     place::TreeIndex trees;
-    lineage::LineText lineages;
+    lineage::PedigreeText lineages;
 };
 using SharedIndex = std::shared_ptr<const BookIndex>;
 
@@ -32,7 +32,7 @@ struct ChosenTree {
     const Tree& tree() const { return index->trees.orchard().trees[number]; }
 };
 
-/// Reads a book's trees and gathers their names in the background. The signals come in the main thread.
+/// Reads a book's trees and collects their names in the background. The signals come in the main thread.
 class IndexTask : public QgsTask {
     Q_OBJECT
   public:

@@ -8,7 +8,7 @@
 namespace pipward::desktop {
 
 CardAction::CardAction(QObject* parent)
-    : FeatureAction(tr("Tree card"), parent, QIcon(QStringLiteral(":/pipward/pip.svg"))) {
+    : FeatureAction(tr("Tree record"), parent, QIcon(QStringLiteral(":/pipward/pip.svg"))) {
     setObjectName(QStringLiteral("pipward_card_action"));
 }
 

@@ -18,12 +18,12 @@ constexpr int most_seen = 5;
 
 QLineEdit* make_line() {
     auto* line = new QLineEdit;
-    line->setObjectName(QStringLiteral("pipward_find_scrap"));
+    line->setObjectName(QStringLiteral("pipward_find_query"));
     line->setAccessibleName(FindBox::tr("Find a tree"));
     line->setPlaceholderText(FindBox::tr("Find a tree"));
     line->setToolTip(
-        FindBox::tr("A label, a tag, the code of a cross, \"A × B 17\", an accession even if misspelt, "
-                    "row and position, or a word of a note."));
+        FindBox::tr("A label, a tag, the code of a cross, \"A × B 17\", an accession even if misspelt, row "
+                    "and position, or a word of a remark."));
     line->setClearButtonEnabled(true);
     return line;
 }
@@ -40,9 +40,9 @@ QListWidget* make_list() {
     return list;
 }
 
-QStringList names_like(const BookIndex& index, const QString& scrap) {
+QStringList names_like(const BookIndex& index, const QString& query) {
     QStringList names;
-    for (const auto& name : index.trees.names_like(from_qt(scrap))) {
+    for (const auto& name : index.trees.names_like(from_qt(query))) {
         names << to_qt(name);
     }
     return names;
@@ -54,18 +54,18 @@ FindBox::FindBox(TreeFinder& finder, Whereabouts whereabouts, QWidget* parent)
     : QWidget(parent), finder_(finder), whereabouts_(std::move(whereabouts)) {
     setObjectName(QStringLiteral("pipward_find_box"));
     pool_.setMaxThreadCount(1);
-    scrap_ = make_line();
+    query_ = make_line();
     list_ = make_list();
     auto* all = new QVBoxLayout(this);
     all->setContentsMargins(0, 0, 0, 0);
-    all->addWidget(scrap_);
+    all->addWidget(query_);
     all->addWidget(list_);
-    scrap_->installEventFilter(this);
-    connect(scrap_, &QLineEdit::textChanged, this, [this] {
+    query_->installEventFilter(this);
+    connect(query_, &QLineEdit::textChanged, this, [this] {
         take_first_ = false;
         look();
     });
-    connect(scrap_, &QLineEdit::returnPressed, this, [this] {
+    connect(query_, &QLineEdit::returnPressed, this, [this] {
         take_first_ = lines_.empty();
         take(std::max(0, list_->currentRow()));
     });
@@ -74,12 +74,12 @@ FindBox::FindBox(TreeFinder& finder, Whereabouts whereabouts, QWidget* parent)
     connect(list_, &QListWidget::itemClicked, this,
             [this](QListWidgetItem* item) { take(list_->row(item)); });
     connect(&finder_, &TreeFinder::ready, this, [this](const SharedIndex& index) {
-        if (index->book == finder_.book() && !scrap_->text().isEmpty()) {
+        if (index->book == finder_.book() && !query_->text().isEmpty()) {
             look();
         }
     });
     connect(&finder_, &TreeFinder::failed, this, [this](const QString& book, const QString& what) {
-        if (book == finder_.book() && !scrap_->text().isEmpty()) {
+        if (book == finder_.book() && !query_->text().isEmpty()) {
             say(what);
         }
     });
@@ -91,13 +91,13 @@ FindBox::~FindBox() {
     pool_.waitForDone();
 }
 
-void FindBox::look_for(const QString& scrap) {
-    scrap_->setText(scrap);
+void FindBox::look_for(const QString& query) {
+    query_->setText(query);
 }
 
 // The arrow keys move in the list while one types on.
 bool FindBox::eventFilter(QObject* watched, QEvent* event) {
-    if (watched == scrap_ && event->type() == QEvent::KeyPress) {
+    if (watched == query_ && event->type() == QEvent::KeyPress) {
         const auto* key = static_cast<QKeyEvent*>(event);
         const int step = key->key() == Qt::Key_Down ? 1 : key->key() == Qt::Key_Up ? -1 : 0;
         if (step != 0 && !lines_.empty()) {
@@ -105,8 +105,8 @@ bool FindBox::eventFilter(QObject* watched, QEvent* event) {
             list_->setCurrentRow(std::clamp(list_->currentRow() + step, 0, last));
             return true;
         }
-        if (key->key() == Qt::Key_Escape && !scrap_->text().isEmpty()) {
-            scrap_->clear();
+        if (key->key() == Qt::Key_Escape && !query_->text().isEmpty()) {
+            query_->clear();
             return true;
         }
     }
@@ -116,8 +116,8 @@ bool FindBox::eventFilter(QObject* watched, QEvent* event) {
 void FindBox::look() {
     const int number = ++*newest_;
     lines_.clear();
-    const QString scrap = scrap_->text().trimmed();
-    if (scrap.isEmpty()) {
+    const QString query = query_->text().trimmed();
+    if (query.isEmpty()) {
         list_->clear();
         list_->hide();
         return;
@@ -133,12 +133,12 @@ void FindBox::look() {
         return;
     }
     const auto from = whereabouts_ ? whereabouts_() : std::nullopt;
-    pool_.start([this, newest = newest_, number, index, scrap, from] {
+    pool_.start([this, newest = newest_, number, index, query, from] {
         if (*newest != number) {
             return;
         }
-        const auto lines = found_lines(*index, scrap, from, most_lines);
-        const auto names = lines.empty() ? names_like(*index, scrap) : QStringList();
+        const auto lines = found_lines(*index, query, from, most_lines);
+        const auto names = lines.empty() ? names_like(*index, query) : QStringList();
         QMetaObject::invokeMethod(
             this,
             [this, number, index, lines, names] {
@@ -156,7 +156,7 @@ void FindBox::show_lines(const SharedIndex& index, const std::vector<FoundLine>&
     if (lines.empty()) {
         say(names.isEmpty()
                 ? tr("The book has no trees yet.")
-                : tr("Nothing is like this. The nearest names: %1").arg(names.join(QStringLiteral(", "))));
+                : tr("Nothing matches. The nearest names: %1").arg(names.join(QStringLiteral(", "))));
         return;
     }
     list_->clear();

@@ -21,15 +21,15 @@ class TreeFinder;
 /// Where somebody looks from: the desktop's map centre or its GPS.
 using Whereabouts = std::function<std::optional<place::LonLat>()>;
 
-/// A line to type a scrap of a tree's record into, and under it what it leads to, as one types. Enter takes
-/// the first, or the one that the arrow keys chose. Looking up goes on in a thread of its own.
+/// A line to type a search text of a tree's record into, and under it what it leads to, as one types. Enter
+/// takes the first, or the one that the arrow keys chose. Looking up goes on in a thread of its own.
 class FindBox : public QWidget {
     Q_OBJECT
   public:
     explicit FindBox(TreeFinder& finder, Whereabouts whereabouts = {}, QWidget* parent = nullptr);
     ~FindBox() override;
 
-    void look_for(const QString& scrap);
+    void look_for(const QString& query);
 
   signals:
     void chosen(const pipward::desktop::ChosenTree& tree);
@@ -45,7 +45,7 @@ class FindBox : public QWidget {
 
     TreeFinder& finder_;
     Whereabouts whereabouts_;
-    QLineEdit* scrap_ = nullptr;
+    QLineEdit* query_ = nullptr;
     QListWidget* list_ = nullptr;
     SharedIndex shown_;
     std::vector<FoundLine> lines_;

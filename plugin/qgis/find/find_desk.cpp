@@ -21,7 +21,7 @@
 #include "find/card_action.h"
 #include "find/find_box.h"
 #include "find/gps_position.h"
-#include "find/line_window.h"
+#include "find/pedigree_window.h"
 #include "find/tree_locator.h"
 #include "panel/operation_task.h"
 #include "panel/season_dock.h"
@@ -102,7 +102,7 @@ void FindDesk::watch_layers() {
     });
 }
 
-// A book that is opened on the map is looked in where no other was chosen, and read anew after edits.
+// A book that is opened on the map is looked in where no other was chosen, and read again after edits.
 void FindDesk::watch(QgsMapLayer* layer) {
     const QString book = book_of_trees(layer);
     if (book.isEmpty()) {
@@ -148,7 +148,7 @@ bool FindDesk::open_waiting(const SharedIndex& index) {
 void FindDesk::give_up_waiting() {
     waiting_.reset();
     if (desktop_ != nullptr) {
-        desktop_->messageBar()->pushMessage(tr("Tree card"),
+        desktop_->messageBar()->pushMessage(tr("Tree record"),
                                             tr("This tree is not in the book yet. Save the edits first."),
                                             Qgis::MessageLevel::Warning);
     }
@@ -161,7 +161,7 @@ TreeCard& FindDesk::card() {
         card_ = new TreeCard(dock_);
         dock_->setWidget(card_);
         connect(card_, &TreeCard::asked_for, this, &FindDesk::show_on_map);
-        connect(card_, &TreeCard::line_asked_for, this, &FindDesk::draw_line);
+        connect(card_, &TreeCard::pedigree_asked_for, this, &FindDesk::draw_pedigree);
         // Beside the map, opposite the season: both are looked at together.
         desktop_->addDockWidget(Qt::LeftDockWidgetArea, dock_);
     }
@@ -184,18 +184,18 @@ void FindDesk::show_on_map(const ChosenTree& tree) {
     }
 }
 
-void FindDesk::draw_line(const ChosenTree& tree) {
+void FindDesk::draw_pedigree(const ChosenTree& tree) {
     const auto name = tree.tree().accession.value_or(tree.tree().label);
     const auto today = QDate::currentDate().toString(Qt::ISODate);
-    auto* task =
-        new OperationTask(operation::operation_for(operation::Role::draw_line),
-                          {{"book", from_qt(tree.index->book)}, {"who", name}, {"as-of", from_qt(today)}});
+    auto* task = new OperationTask(
+        operation::operation_for(operation::Role::draw_pedigree),
+        {{"book", from_qt(tree.index->book)}, {"accessions", name}, {"as-of", from_qt(today)}});
     connect(task, &OperationTask::done, this,
             [this, name](const std::shared_ptr<const operation::Outcome>& outcome) {
-                (new LineWindow(to_qt(name), outcome, desktop_->mainWindow()))->show();
+                (new PedigreeWindow(to_qt(name), outcome, desktop_->mainWindow()))->show();
             });
     connect(task, &OperationTask::failed, this, [this](const QString& what) {
-        desktop_->messageBar()->pushMessage(tr("Line"), what, Qgis::MessageLevel::Warning);
+        desktop_->messageBar()->pushMessage(tr("Pedigree"), what, Qgis::MessageLevel::Warning);
     });
     QgsApplication::taskManager()->addTask(task);
 }

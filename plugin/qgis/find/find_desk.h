@@ -40,7 +40,7 @@ class FindDesk : public QObject {
     void give_up_waiting();
     void show_card(const ChosenTree& tree);
     void show_on_map(const ChosenTree& tree);
-    void draw_line(const ChosenTree& tree);
+    void draw_pedigree(const ChosenTree& tree);
     TreeCard& card();
     std::optional<LookingFrom> looking_from() const;
 

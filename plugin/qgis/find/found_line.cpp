@@ -39,12 +39,12 @@ QString detailed(const Orchard& orchard, const Tree& tree, const place::Match& m
 
 }  // namespace
 
-std::vector<FoundLine> found_lines(const BookIndex& index, const QString& scrap,
+std::vector<FoundLine> found_lines(const BookIndex& index, const QString& query,
                                    const std::optional<place::LonLat>& from, std::size_t limit) {
     const auto& orchard = index.trees.orchard();
-    const auto stand = from ? place::standpoint(*from, orchard.crs) : std::nullopt;
+    const auto stand = from ? place::own_position(*from, orchard.crs) : std::nullopt;
     std::vector<FoundLine> lines;
-    for (const auto& found : index.trees.find(from_qt(scrap), limit, stand, today())) {
+    for (const auto& found : index.trees.find(from_qt(query), limit, stand, today())) {
         const auto& tree = orchard.trees[found.tree];
         lines.push_back({titled(tree), detailed(orchard, tree, found.match), found.score, found.tree});
     }

@@ -17,7 +17,7 @@ struct FoundLine {
 };
 
 /// From any thread. Of equals those that stand today come first, then the nearer ones where `from` is known.
-std::vector<FoundLine> found_lines(const BookIndex& index, const QString& scrap,
+std::vector<FoundLine> found_lines(const BookIndex& index, const QString& query,
                                    const std::optional<place::LonLat>& from, std::size_t limit);
 
 }  // namespace pipward::desktop

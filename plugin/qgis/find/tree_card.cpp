@@ -42,7 +42,7 @@ QString distance_text(double metres) {
 
 QString way_text(const place::LonLat& tree, const LookingFrom& from) {
     const auto way = place::way_between(from.place, tree);
-    const QString words = from.is_position ? TreeCard::tr("%1 %2 of where you are (%3°)")
+    const QString words = from.is_position ? TreeCard::tr("%1 %2 of your position (%3°)")
                                            : TreeCard::tr("%1 %2 of the map's middle (%3°)");
     return words.arg(distance_text(way.distance.value), said(place::compass_words(way.bearing_deg)))
         .arg(qRound(way.bearing_deg) % 360);
@@ -53,7 +53,7 @@ QString place_text(const Tree& tree, const QString& uri) {
         return TreeCard::tr("not known");
     }
     const QString place = uri.mid(4).section(';', 0, 0).replace(QStringLiteral(","), QStringLiteral(", "));
-    return tree.accuracy ? TreeCard::tr("%1 (to %2 m)").arg(place).arg(tree.accuracy->value) : place;
+    return tree.accuracy ? TreeCard::tr("%1 (± %2 m)").arg(place).arg(tree.accuracy->value) : place;
 }
 
 QLabel* make_words(const QString& words) {
@@ -92,11 +92,11 @@ TreeCard::TreeCard(QWidget* parent) : QWidget(parent) {
     scroll->setWidget(inside);
 
     show_ = new QPushButton(tr("Show on the map"));
-    copy_ = new QPushButton(tr("Copy the place"));
-    line_ = new QPushButton(tr("Line"));
-    line_->setObjectName(QStringLiteral("pipward_line_button"));
-    line_->setToolTip(tr("Draws who it descends from and what descends from it."));
-    copy_->setToolTip(tr("Copies a link that telephones open on a map."));
+    copy_ = new QPushButton(tr("Copy location"));
+    line_ = new QPushButton(tr("Pedigree"));
+    line_->setObjectName(QStringLiteral("pipward_pedigree_button"));
+    line_->setToolTip(tr("Draws its ancestors and its descendants."));
+    copy_->setToolTip(tr("Copies a link that opens on a telephone's map."));
     show_->setEnabled(false);
     copy_->setEnabled(false);
     line_->setEnabled(false);
@@ -112,7 +112,7 @@ TreeCard::TreeCard(QWidget* parent) : QWidget(parent) {
     all->addLayout(buttons);
     connect(show_, &QPushButton::clicked, this, [this] { emit asked_for(shown_); });
     connect(copy_, &QPushButton::clicked, this, &TreeCard::copy_place);
-    connect(line_, &QPushButton::clicked, this, [this] { emit line_asked_for(shown_); });
+    connect(line_, &QPushButton::clicked, this, [this] { emit pedigree_asked_for(shown_); });
 }
 
 void TreeCard::add(const QString& name, const QString& words) {
@@ -139,14 +139,14 @@ void TreeCard::show_tree(const ChosenTree& chosen, const std::optional<LookingFr
         facts_->removeRow(0);
     }
     title_->setText(to_qt(tree.label));
-    add(tr("Stands in"), said(place::address_of(tree, orchard.rows)));
+    add(tr("Address"), said(place::address_of(tree, orchard.rows)));
     add(tr("From here"), place && from ? way_text(*place, *from) : QString());
     add(tr("Accession"), tree.accession ? to_qt(*tree.accession) : tr("not known"));
-    add(tr("Lineage"), said(chosen.index->lineages.of(tree.accession.value_or(""))));
+    add(tr("Pedigree"), said(chosen.index->lineages.of(tree.accession.value_or(""))));
     add(tr("Planted"), planted_text(tree));
     add(tr("Removed"), tree.removed_on ? day_text(*tree.removed_on) : QString());
-    add(tr("Note"), tree.note ? to_qt(*tree.note) : QString());
-    add(tr("Place"), place_text(tree, geo_uri_));
+    add(tr("Remark"), tree.remark ? to_qt(*tree.remark) : QString());
+    add(tr("Location"), place_text(tree, geo_uri_));
     add_story(chosen);
     show_->setEnabled(tree.at.has_value());
     copy_->setEnabled(!geo_uri_.isEmpty());

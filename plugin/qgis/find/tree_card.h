@@ -32,7 +32,7 @@ class TreeCard : public QWidget {
 
   signals:
     void asked_for(const pipward::desktop::ChosenTree& tree);
-    void line_asked_for(const pipward::desktop::ChosenTree& tree);
+    void pedigree_asked_for(const pipward::desktop::ChosenTree& tree);
 
   private:
     void add(const QString& name, const QString& words);

@@ -10,7 +10,7 @@
 
 namespace pipward::desktop {
 
-/// Keeps an index of each book that trees are looked for in, and builds it anew in the background when the
+/// Keeps an index of each book that trees are looked for in, and builds it again in the background when the
 /// book has changed. Main thread only; the indexes themselves may go to any.
 class TreeFinder : public QObject {
     Q_OBJECT
@@ -27,7 +27,7 @@ class TreeFinder : public QObject {
     bool is_reading(const QString& book) const;
     /// Why there is no index; empty while there is one or it is being built.
     QString failure_of(const QString& book) const;
-    /// Builds it anew whatever the file's time says.
+    /// Builds it again whatever the file's time says.
     void book_changed(const QString& book);
 
   signals:

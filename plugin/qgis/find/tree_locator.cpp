@@ -24,8 +24,7 @@ TreeLocator* TreeLocator::clone() const {
 }
 
 QString TreeLocator::description() const {
-    return tr(
-        "Finds a tree from a label, a tag, a cross and number, an accession, row and position, or a note.");
+    return tr("Finds a tree by label, tag, cross and number, accession, row and position, or a remark.");
 }
 
 QStringList TreeLocator::prepare(const QString&, const QgsLocatorContext&) {
@@ -33,13 +32,13 @@ QStringList TreeLocator::prepare(const QString&, const QgsLocatorContext&) {
     return {};
 }
 
-void TreeLocator::fetchResults(const QString& scrap, const QgsLocatorContext& context,
+void TreeLocator::fetchResults(const QString& query, const QgsLocatorContext& context,
                                QgsFeedback* feedback) {
-    const bool too_short = !context.usingPrefix && scrap.size() < shortest_without_prefix;
+    const bool too_short = !context.usingPrefix && query.size() < shortest_without_prefix;
     if (index_ == nullptr || too_short) {
         return;
     }
-    for (const auto& line : found_lines(*index_, scrap, {}, most_results)) {
+    for (const auto& line : found_lines(*index_, query, {}, most_results)) {
         if (feedback->isCanceled()) {
             return;
         }

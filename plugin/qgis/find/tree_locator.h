@@ -21,8 +21,8 @@ class TreeLocator : public QgsLocatorFilter {
     QString description() const override;
     Priority priority() const override { return Medium; }
     QString prefix() const override { return QStringLiteral("pip"); }
-    QStringList prepare(const QString& scrap, const QgsLocatorContext& context) override;
-    void fetchResults(const QString& scrap, const QgsLocatorContext& context, QgsFeedback* feedback) override;
+    QStringList prepare(const QString& query, const QgsLocatorContext& context) override;
+    void fetchResults(const QString& query, const QgsLocatorContext& context, QgsFeedback* feedback) override;
     void triggerResult(const QgsLocatorResult& result) override;
 
   signals:

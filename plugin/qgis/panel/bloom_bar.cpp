@@ -43,8 +43,8 @@ QDate middle_of(const TableView& view, const std::vector<std::size_t>& rows, con
 
 BloomBar bar_of(const TableView& view, const QString& accession, const std::vector<std::size_t>& rows,
                 bool wanted) {
-    // The column of the model tells the way of foretelling as well.
-    const QString own_notes = to_qt(bloom::to_text(bloom::NeedSource::own_notes));
+    // The column of the model tells the way of forecasting as well.
+    const QString own_observations = to_qt(bloom::to_text(bloom::NeedSource::own_observations));
     BloomBar bar{accession,
                  middle_of(view, rows, "first_p50"),
                  middle_of(view, rows, "full_p10"),
@@ -54,9 +54,9 @@ BloomBar bar_of(const TableView& view, const QString& accession, const std::vect
                  wanted,
                  {},
                  view.text(rows.front(), "warnings"),
-                 !view.text(rows.front(), "model").contains(own_notes)};
+                 !view.text(rows.front(), "model").contains(own_observations)};
     for (const auto row : rows) {
-        if (const QString label = view.text(row, "label"); !label.isEmpty()) {
+        if (const QString label = view.text(row, "tree"); !label.isEmpty()) {
             bar.trees << label;
         }
     }

@@ -32,7 +32,7 @@ paper::BloomBar for_drawing(const BloomBar& bar) {
     drawn.first = from_qt(bar.first);
     drawn.full = {from_qt(bar.full_p10), from_qt(bar.full_p50), from_qt(bar.full_p90)};
     drawn.end = from_qt(bar.end);
-    drawn.source = bar.borrowed ? bloom::NeedSource::orchard_mean : bloom::NeedSource::own_notes;
+    drawn.source = bar.borrowed ? bloom::NeedSource::orchard_mean : bloom::NeedSource::own_observations;
     drawn.seed_parent = bar.wanted;
     return drawn;
 }
@@ -122,9 +122,10 @@ void BloomChart::paintEvent(QPaintEvent*) {
 }
 
 QString BloomChart::words_of(const BloomBar& bar) const {
-    QString words = tr("%1: full bloom %2, most likely between %3 and %4; first flowers %5, over by %6.")
-                        .arg(bar.accession, short_day(bar.full_p50), short_day(bar.full_p10),
-                             short_day(bar.full_p90), short_day(bar.first), short_day(bar.end));
+    QString words =
+        tr("%1: full bloom %2, 80 % prediction interval %3 to %4; first bloom %5, end of bloom %6.")
+            .arg(bar.accession, short_day(bar.full_p50), short_day(bar.full_p10), short_day(bar.full_p90),
+                 short_day(bar.first), short_day(bar.end));
     if (!bar.warning.isEmpty()) {
         words += QStringLiteral("\n") + bar.warning;
     }

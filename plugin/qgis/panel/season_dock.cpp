@@ -15,9 +15,9 @@
 #include <QMainWindow>
 #include <ranges>
 
-#include "dress/after_plan.h"
-#include "dress/bloom_player.h"
-#include "dress/book_layers.h"
+#include "style/after_plan.h"
+#include "style/bloom_player.h"
+#include "style/book_layers.h"
 
 namespace pipward::desktop {
 namespace {

@@ -41,16 +41,16 @@ QString chance_text(double chance) {
 
 QString way_text(const TableView& view, std::size_t row) {
     return view.text(row, "verdict") == QStringLiteral("impossible")
-               ? SeasonPanel::tr("cannot work")
+               ? SeasonPanel::tr("not possible")
                : translated(from_qt(view.text(row, "way")));
 }
 
 QTreeWidget* make_cross_list() {
     auto* list = new QTreeWidget;
     list->setObjectName(QStringLiteral("pipward_crosses"));
-    list->setAccessibleName(SeasonPanel::tr("Outlook of the crosses"));
+    list->setAccessibleName(SeasonPanel::tr("Cross outlook"));
     list->setHeaderLabels({SeasonPanel::tr("Cross"), SeasonPanel::tr("Parents"), SeasonPanel::tr("Best way"),
-                           SeasonPanel::tr("Chance")});
+                           SeasonPanel::tr("Probability")});
     list->setRootIsDecorated(false);
     list->setAlternatingRowColors(true);
     list->header()->setSectionResizeMode(QHeaderView::ResizeToContents);
@@ -80,9 +80,9 @@ void SeasonPanel::build() {
     book_->setDialogTitle(tr("Choose an orchard book"));
     as_of_ = new QDateEdit(QDate::currentDate());
     as_of_->setCalendarPopup(true);
-    as_of_->setToolTip(tr("The day to look from: nothing observed later is used."));
+    as_of_->setToolTip(tr("Reference date: nothing observed later is used."));
     refresh_ = new QPushButton(tr("Plan"));
-    refresh_->setToolTip(tr("Plans the season anew and puts the results into the book."));
+    refresh_->setToolTip(tr("Plans the season again and writes the results into the book."));
     chart_ = new BloomChart;
     tasks_ = new TaskTree;
     crosses_ = make_cross_list();
@@ -113,7 +113,7 @@ void SeasonPanel::build() {
     all->addWidget(summary_);
     auto* play = new QPushButton(tr("Play the bloom"));
     play->setObjectName(QStringLiteral("pipward_play_bloom"));
-    play->setToolTip(tr("Lets the map play through the bloom, a day a step."));
+    play->setToolTip(tr("Plays the bloom on the map, one day per step."));
     all->addWidget(play, 0, Qt::AlignLeft);
     connect(play, &QPushButton::clicked, this, &SeasonPanel::bloom_asked_for);
 
@@ -199,7 +199,7 @@ void SeasonPanel::show_crosses(const operation::Outcome& outcome) {
         auto* item = new QTreeWidgetItem(
             crosses_, {view.text(row, "cross"),
                        QStringLiteral("%1 × %2").arg(view.text(row, "seed_parent"), view.text(row, "donor")),
-                       way_text(view, row), chance_text(view.number(row, "chance"))});
+                       way_text(view, row), chance_text(view.number(row, "probability"))});
         const QString why = view.text(row, "why");
         for (int column = 0; column < item->columnCount(); ++column) {
             item->setToolTip(column, why);

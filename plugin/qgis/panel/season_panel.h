@@ -33,7 +33,7 @@ class SeasonPanel : public QWidget {
     /// Puts another part above everything else.
     void put_on_top(QWidget* part);
     void set_as_of(const QDate& day);
-    /// Plans anew in the background; a run that is still going is stopped first.
+    /// Plans again in the background; a run that is still going is stopped first.
     void refresh();
     void show_season(const SeasonView& season);
 

@@ -24,7 +24,7 @@ const Table* find_table(const operation::Outcome& plan, std::string_view name) {
 void add_places(SeasonView& season, const TableView& windows) {
     for (std::size_t row = 0; row < windows.size(); ++row) {
         if (const auto& at = windows.at(row)) {
-            const QString label = windows.text(row, "label");
+            const QString label = windows.text(row, "tree");
             season.places.insert(label, {label, at->x, at->y});
         }
     }

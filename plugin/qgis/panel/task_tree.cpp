@@ -56,7 +56,7 @@ std::vector<DueTask> due_tasks(const operation::Outcome& outcome) {
         const TableView view(table);
         for (std::size_t row = 0; row < view.size(); ++row) {
             tasks.push_back({view.text(row, "urgency").replace('_', ' '), view.day(row, "do_from"),
-                             view.day(row, "do_to"), sentence(view, row), view.text(row, "label"),
+                             view.day(row, "do_to"), sentence(view, row), view.text(row, "tree"),
                              view.text(row, "why")});
         }
     }

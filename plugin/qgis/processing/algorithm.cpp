@@ -13,11 +13,11 @@
 #include <QSaveFile>
 
 #include "compat.h"
-#include "dress/result_dress.h"
 #include "finding_line.h"
 #include "pipward/value/finding.h"
 #include "processing/parameters.h"
 #include "processing/results.h"
+#include "style/result_style.h"
 #include "text.h"
 
 namespace pipward::desktop {
@@ -36,7 +36,7 @@ QString joined(const Findings& findings) {
 void report(const Findings& findings, QgsProcessingFeedback& feedback) {
     for (const auto& finding : findings) {
         const QString line = finding_line(finding);
-        if (finding.level == Level::note) {
+        if (finding.level == Level::notice) {
             feedback.pushInfo(line);
         } else {
             feedback.pushWarning(line);
@@ -183,7 +183,7 @@ QVariantMap OperationAlgorithm::deliver(const operation::Outcome& outcome, const
             }
         }
         results[result_name(table.shape)] = destination;
-        dress_on_arrival(context, destination, table);
+        style_on_arrival(context, destination, table);
     }
     const QString folder = parameterAsString(parameters, files_folder, context);
     if (!folder.isEmpty() && !outcome.files.empty()) {

@@ -72,7 +72,8 @@ std::set<std::string> declared_and_shown() {
                       cross::PollenWay::kept_from_last_year, cross::PollenWay::forced_branch});
     add_words(texts, {cross::Verdict::good, cross::Verdict::fair, cross::Verdict::doubtful,
                       cross::Verdict::unlikely, cross::Verdict::impossible});
-    add_words(texts, {cross::PollenWork::gather, cross::PollenWork::cut_branch, cross::PollenWork::test_lot});
+    add_words(texts,
+              {cross::PollenWork::collect, cross::PollenWork::cut_branch, cross::PollenWork::test_lot});
     add_words(texts, {cross::FieldWork::bag, cross::FieldWork::pollinate, cross::FieldWork::unbag});
     return texts;
 }

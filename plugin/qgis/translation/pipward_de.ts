@@ -13,11 +13,11 @@
     </message>
     <message>
         <source>Orchard books (*.gpkg);;All files (*)</source>
-        <translation>Obstgartenbücher (*.gpkg);;Alle Dateien (*)</translation>
+        <translation>Zuchtbücher (*.gpkg);;Alle Dateien (*)</translation>
     </message>
     <message>
         <source>Orchard books (*.gpkg)</source>
-        <translation>Obstgartenbücher (*.gpkg)</translation>
+        <translation>Zuchtbücher (*.gpkg)</translation>
     </message>
     <message>
         <source>Files (%1);;All files (*)</source>
@@ -37,7 +37,7 @@
     </message>
     <message>
         <source>No layer of bloom windows is on the map. Plan the season, then open the orchard book from the menu.</source>
-        <translation>Auf der Karte liegt kein Layer mit Blühfenstern. Bitte die Saison planen, dann das Obstgartenbuch über das Menü öffnen.</translation>
+        <translation>Auf der Karte liegt kein Layer mit Blühfenstern. Bitte die Saison planen, dann das Zuchtbuch über das Menü öffnen.</translation>
     </message>
     <message>
         <source>d MMM</source>
@@ -60,8 +60,8 @@
         <translation>Noch keine Blüte anzuzeigen.</translation>
     </message>
     <message>
-        <source>%1: full bloom %2, most likely between %3 and %4; first flowers %5, over by %6.</source>
-        <translation>%1: Vollblüte %2, am ehesten zwischen %3 und %4; erste Blüten %5, bis %6 verblüht.</translation>
+        <source>%1: full bloom %2, 80 % prediction interval %3 to %4; first bloom %5, end of bloom %6.</source>
+        <translation>%1: Vollblüte %2, 80-%-Vorhersageintervall %3 bis %4; Blühbeginn %5, Blühende %6.</translation>
     </message>
 </context>
 <context>
@@ -87,49 +87,49 @@
     <name>pipward::desktop::BookOpener</name>
     <message>
         <source>Open an Orchard Book …</source>
-        <translation>Obstgartenbuch öffnen …</translation>
+        <translation>Zuchtbuch öffnen …</translation>
     </message>
     <message>
         <source>Opens the map that is stored in an orchard book</source>
-        <translation>Öffnet die Karte, die in einem Obstgartenbuch gespeichert ist</translation>
+        <translation>Öffnet die Karte, die in einem Zuchtbuch gespeichert ist</translation>
     </message>
     <message>
         <source>Choose an orchard book</source>
-        <translation>Obstgartenbuch wählen</translation>
+        <translation>Zuchtbuch wählen</translation>
     </message>
     <message>
         <source>Orchard books (*.gpkg);;All files (*)</source>
-        <translation>Obstgartenbücher (*.gpkg);;Alle Dateien (*)</translation>
+        <translation>Zuchtbücher (*.gpkg);;Alle Dateien (*)</translation>
     </message>
     <message>
         <source>Orchard book</source>
-        <translation>Obstgartenbuch</translation>
+        <translation>Zuchtbuch</translation>
     </message>
 </context>
 <context>
     <name>pipward::desktop::CardAction</name>
     <message>
-        <source>Tree card</source>
-        <translation>Baumkarte</translation>
+        <source>Tree record</source>
+        <translation>Baumdaten</translation>
     </message>
 </context>
 <context>
     <name>pipward::desktop::ExpressionFunctions</name>
     <message>
-        <source>Median day of full bloom of a tree or an accession, by the last season plan of the book. Without a name: of the feature at hand.</source>
+        <source>Median date of full bloom of a tree or an accession, by the last season plan of the book. Without a name: of the current feature.</source>
         <translation>Tag der Vollblüte (Median) eines Baums oder einer Akzession nach dem letzten Saisonplan des Buchs. Ohne Namen: des aktuellen Objekts.</translation>
     </message>
     <message>
-        <source>Whole days until the median day of full bloom of a tree or an accession, counted from a day or from today; negative afterwards.</source>
+        <source>Days until the median date of full bloom of a tree or an accession, counted from a day or from today; negative afterwards.</source>
         <translation>Ganze Tage bis zur Vollblüte (Median) eines Baums oder einer Akzession, gezählt ab einem Tag oder ab heute; danach negativ.</translation>
     </message>
     <message>
         <source>Where a tree stands, in words: block, row and position.</source>
-        <translation>Wo ein Baum steht, in Worten: Quartier, Reihe und Platz.</translation>
+        <translation>Adresse eines Baums in Worten: Quartier, Reihe und Position.</translation>
     </message>
     <message>
         <source>Seed parent and pollen parent of a tree or an accession.</source>
-        <translation>Samenelter (Mutter) und Pollenelter (Vater) eines Baums oder einer Akzession.</translation>
+        <translation>Mutter (Samenelter) und Vater (Pollenelter) eines Baums oder einer Akzession.</translation>
     </message>
     <message>
         <source>Orchard</source>
@@ -143,8 +143,8 @@
         <translation>Baum suchen</translation>
     </message>
     <message>
-        <source>A label, a tag, the code of a cross, &quot;A × B 17&quot;, an accession even if misspelt, row and position, or a word of a note.</source>
-        <translation>Eine Bezeichnung, ein Etikett, das Kürzel einer Kreuzung, &quot;A × B 17&quot;, eine Akzession, auch falsch geschrieben, Reihe und Platz oder ein Wort aus einer Bemerkung.</translation>
+        <source>A label, a tag, the code of a cross, &quot;A × B 17&quot;, an accession even if misspelt, row and position, or a word of a remark.</source>
+        <translation>Ein Etikett, ein Anhänger, das Kürzel einer Kreuzung, &quot;A × B 17&quot;, eine Akzession, auch falsch geschrieben, Reihe und Position oder ein Wort aus einer Bemerkung.</translation>
     </message>
     <message>
         <source>Trees found</source>
@@ -152,7 +152,7 @@
     </message>
     <message>
         <source>Choose an orchard book first.</source>
-        <translation>Bitte zuerst ein Obstgartenbuch wählen.</translation>
+        <translation>Bitte zuerst ein Zuchtbuch wählen.</translation>
     </message>
     <message>
         <source>Reading the book …</source>
@@ -163,19 +163,19 @@
         <translation>Das Buch enthält noch keine Bäume.</translation>
     </message>
     <message>
-        <source>Nothing is like this. The nearest names: %1</source>
+        <source>Nothing matches. The nearest names: %1</source>
         <translation>Nichts Ähnliches gefunden. Die nächstliegenden Namen: %1</translation>
     </message>
     <message>
         <source>removed %1</source>
-        <translation>entfernt %1</translation>
+        <translation>gerodet %1</translation>
     </message>
 </context>
 <context>
     <name>pipward::desktop::FindDesk</name>
     <message>
-        <source>Tree card</source>
-        <translation>Baumkarte</translation>
+        <source>Tree record</source>
+        <translation>Baumdaten</translation>
     </message>
     <message>
         <source>This tree is not in the book yet. Save the edits first.</source>
@@ -186,21 +186,59 @@
         <translation>Baum</translation>
     </message>
     <message>
-        <source>Line</source>
+        <source>Pedigree</source>
         <translation>Abstammung</translation>
+    </message>
+</context>
+<context>
+    <name>pipward::desktop::HarvestFields</name>
+    <message>
+        <source>not counted</source>
+        <translation>nicht gezählt</translation>
+    </message>
+    <message>
+        <source>This tree has no tag: record the pollination first.</source>
+        <translation>Dieser Baum hat keinen Anhänger: Bitte zuerst die Bestäubung erfassen.</translation>
+    </message>
+    <message>
+        <source>Tag</source>
+        <translation>Anhänger</translation>
+    </message>
+    <message>
+        <source>Fruits</source>
+        <translation>Früchte</translation>
+    </message>
+    <message>
+        <source>Sound seeds</source>
+        <translation>Volle Samen</translation>
+    </message>
+    <message>
+        <source>Empty seeds</source>
+        <translation>Taube Samen</translation>
+    </message>
+    <message>
+        <source>Remark</source>
+        <translation>Bemerkung</translation>
     </message>
 </context>
 <context>
     <name>pipward::desktop::IndexTask</name>
     <message>
-        <source>Gathering the trees&apos; names</source>
+        <source>Collecting the trees&apos; names</source>
         <translation>Namen der Bäume werden gesammelt</translation>
     </message>
 </context>
 <context>
-    <name>pipward::desktop::LineWindow</name>
+    <name>pipward::desktop::OperationTask</name>
     <message>
-        <source>Line of %1</source>
+        <source>Stopped.</source>
+        <translation>Abgebrochen.</translation>
+    </message>
+</context>
+<context>
+    <name>pipward::desktop::PedigreeWindow</name>
+    <message>
+        <source>Pedigree of %1</source>
         <translation>Abstammung von %1</translation>
     </message>
     <message>
@@ -225,70 +263,123 @@
     </message>
 </context>
 <context>
-    <name>pipward::desktop::NoteDesk</name>
+    <name>pipward::desktop::Plugin</name>
+    <message>
+        <source>Orchard map and bloom planner for a fruit breeder</source>
+        <translation>Obstgartenkarte und Blühplaner für die Obstzüchtung</translation>
+    </message>
+    <message>
+        <source>Orchard</source>
+        <translation>Obstgarten</translation>
+    </message>
+</context>
+<context>
+    <name>pipward::desktop::PollinationFields</name>
+    <message>
+        <source>Cross</source>
+        <translation>Kreuzung</translation>
+    </message>
+    <message>
+        <source>Tag</source>
+        <translation>Anhänger</translation>
+    </message>
+    <message>
+        <source>Flowers pollinated</source>
+        <translation>Bestäubte Blüten</translation>
+    </message>
+    <message>
+        <source>Pollen</source>
+        <translation>Pollen</translation>
+    </message>
+    <message>
+        <source>Remark</source>
+        <translation>Bemerkung</translation>
+    </message>
+    <message>
+        <source>fresh, from no lot</source>
+        <translation>frisch, aus keiner Partie</translation>
+    </message>
+    <message>
+        <source>No cross of %1 has %2 as its seed parent.</source>
+        <translation>Keine Kreuzung der Saison %1 hat %2 als Mutter.</translation>
+    </message>
+    <message>
+        <source>this tree</source>
+        <translation>diesen Baum</translation>
+    </message>
+</context>
+<context>
+    <name>pipward::desktop::Provider</name>
+    <message>
+        <source>Pipward: orchard map and bloom planner</source>
+        <translation>Pipward: Obstgartenkarte und Blühplaner</translation>
+    </message>
+</context>
+<context>
+    <name>pipward::desktop::RecordDesk</name>
     <message>
         <source>%1, BBCH %2, %3</source>
         <translation>%1, BBCH %2, %3</translation>
     </message>
     <message>
-        <source>%1, tag %2, %3 flowers worked, %4</source>
-        <translation>%1, Etikett %2, %3 Blüten bestäubt, %4</translation>
+        <source>%1, tag %2, %3 flowers pollinated, %4</source>
+        <translation>%1, Anhänger %2, %3 Blüten bestäubt, %4</translation>
     </message>
     <message>
-        <source>tag %1, %2 fruits picked, %3</source>
-        <translation>Etikett %1, %2 Früchte gepflückt, %3</translation>
+        <source>tag %1, %2 fruits harvested, %3</source>
+        <translation>Anhänger %1, %2 Früchte geerntet, %3</translation>
     </message>
     <message>
         <source>Reading the book</source>
         <translation>Buch wird gelesen</translation>
     </message>
     <message>
-        <source>Noting</source>
-        <translation>Notiz wird geschrieben</translation>
+        <source>Writing the record</source>
+        <translation>Eintrag wird geschrieben</translation>
     </message>
     <message>
-        <source>Taking back a note</source>
-        <translation>Notiz wird zurückgenommen</translation>
+        <source>Undoing a record</source>
+        <translation>Eintrag wird zurückgenommen</translation>
     </message>
     <message>
-        <source>Note at a tree</source>
-        <translation>Am Baum notieren</translation>
+        <source>Record at a tree</source>
+        <translation>Am Baum erfassen</translation>
     </message>
     <message>
-        <source>Undo the last note</source>
-        <translation>Letzte Notiz zurücknehmen</translation>
+        <source>Undo the last record</source>
+        <translation>Letzten Eintrag zurücknehmen</translation>
     </message>
     <message>
-        <source>Note it again</source>
-        <translation>Erneut notieren</translation>
+        <source>Record it again</source>
+        <translation>Erneut erfassen</translation>
     </message>
     <message>
-        <source>Click a tree on the map and note its bloom, work or fruit.</source>
-        <translation>Einen Baum auf der Karte anklicken und Blüte, Arbeit oder Früchte notieren.</translation>
+        <source>Click a tree on the map and record its bloom, pollination or harvest.</source>
+        <translation>Einen Baum auf der Karte anklicken und Blüte, Bestäubung oder Ernte erfassen.</translation>
     </message>
     <message>
-        <source>Taken back: %1</source>
+        <source>Undone: %1</source>
         <translation>Zurückgenommen: %1</translation>
     </message>
     <message>
-        <source>Note</source>
-        <translation>Notiz</translation>
+        <source>Record</source>
+        <translation>Erfassen</translation>
     </message>
     <message>
         <source>Undo</source>
         <translation>Rückgängig</translation>
     </message>
     <message>
-        <source>Noted</source>
-        <translation>Notiert</translation>
+        <source>Recorded</source>
+        <translation>Erfasst</translation>
     </message>
     <message>
-        <source>Nothing was written: the layer “%1” is being edited. Save or cancel its edits, then note again.</source>
-        <translation>Es wurde nichts geschrieben: Der Layer „%1“ wird gerade bearbeitet. Bitte die Änderungen speichern oder verwerfen, dann erneut notieren.</translation>
+        <source>Nothing was written: the layer “%1” is being edited. Save or cancel its edits, then record again.</source>
+        <translation>Es wurde nichts geschrieben: Der Layer „%1“ wird gerade bearbeitet. Bitte die Änderungen speichern oder verwerfen, dann erneut erfassen.</translation>
     </message>
 </context>
 <context>
-    <name>pipward::desktop::NoteForm</name>
+    <name>pipward::desktop::RecordForm</name>
     <message>
         <source>Bloom</source>
         <translation>Blüte</translation>
@@ -298,12 +389,12 @@
         <translation>Bestäubung</translation>
     </message>
     <message>
-        <source>Pick</source>
+        <source>Harvest</source>
         <translation>Ernte</translation>
     </message>
     <message>
-        <source>Note it</source>
-        <translation>Notieren</translation>
+        <source>Record</source>
+        <translation>Erfassen</translation>
     </message>
     <message>
         <source>Day</source>
@@ -330,103 +421,12 @@
         <translation>Akzession unbekannt</translation>
     </message>
     <message>
-        <source>%1   %2, gathered %3</source>
+        <source>%1   %2, collected %3</source>
         <translation>%1   %2, gesammelt %3</translation>
     </message>
     <message>
-        <source>%1   %2 flowers, worked %3</source>
+        <source>%1   %2 flowers, pollinated %3</source>
         <translation>%1   %2 Blüten, bestäubt %3</translation>
-    </message>
-</context>
-<context>
-    <name>pipward::desktop::OperationTask</name>
-    <message>
-        <source>Stopped.</source>
-        <translation>Abgebrochen.</translation>
-    </message>
-</context>
-<context>
-    <name>pipward::desktop::PickFields</name>
-    <message>
-        <source>not counted</source>
-        <translation>nicht gezählt</translation>
-    </message>
-    <message>
-        <source>No tag hangs on this tree: note the pollination first.</source>
-        <translation>An diesem Baum hängt kein Etikett: Bitte zuerst die Bestäubung notieren.</translation>
-    </message>
-    <message>
-        <source>Tag</source>
-        <translation>Etikett</translation>
-    </message>
-    <message>
-        <source>Fruits</source>
-        <translation>Früchte</translation>
-    </message>
-    <message>
-        <source>Sound seeds</source>
-        <translation>Gut ausgebildete Samen</translation>
-    </message>
-    <message>
-        <source>Empty seeds</source>
-        <translation>Taube Samen</translation>
-    </message>
-    <message>
-        <source>Remark</source>
-        <translation>Bemerkung</translation>
-    </message>
-</context>
-<context>
-    <name>pipward::desktop::Plugin</name>
-    <message>
-        <source>Orchard map and bloom planner for a fruit breeder</source>
-        <translation>Obstgartenkarte und Blühplaner für die Obstzüchtung</translation>
-    </message>
-    <message>
-        <source>Orchard</source>
-        <translation>Obstgarten</translation>
-    </message>
-</context>
-<context>
-    <name>pipward::desktop::PollinationFields</name>
-    <message>
-        <source>Cross</source>
-        <translation>Kreuzung</translation>
-    </message>
-    <message>
-        <source>Tag</source>
-        <translation>Etikett</translation>
-    </message>
-    <message>
-        <source>Flowers worked</source>
-        <translation>Bestäubte Blüten</translation>
-    </message>
-    <message>
-        <source>Pollen</source>
-        <translation>Pollen</translation>
-    </message>
-    <message>
-        <source>Remark</source>
-        <translation>Bemerkung</translation>
-    </message>
-    <message>
-        <source>fresh, from no lot</source>
-        <translation>frisch, aus keiner Partie</translation>
-    </message>
-    <message>
-        <source>No cross of %1 has %2 as its seed parent.</source>
-        <translation>Keine Kreuzung der Saison %1 hat %2 als Samenelter.</translation>
-    </message>
-    <message>
-        <source>this tree</source>
-        <translation>diesen Baum</translation>
-    </message>
-</context>
-<context>
-    <name>pipward::desktop::Provider</name>
-    <message>
-        <source>Pipward: orchard map and bloom planner</source>
-        <translation>Pipward: Obstgartenkarte und Blühplaner</translation>
     </message>
 </context>
 <context>
@@ -436,12 +436,12 @@
         <translation>Saison</translation>
     </message>
     <message>
-        <source>cannot work</source>
+        <source>not possible</source>
         <translation>nicht möglich</translation>
     </message>
     <message>
-        <source>Outlook of the crosses</source>
-        <translation>Aussichten der Kreuzungen</translation>
+        <source>Cross outlook</source>
+        <translation>Kreuzungsaussichten</translation>
     </message>
     <message>
         <source>Cross</source>
@@ -456,27 +456,27 @@
         <translation>Bester Weg</translation>
     </message>
     <message>
-        <source>Chance</source>
-        <translation>Chance</translation>
+        <source>Probability</source>
+        <translation>Wahrscheinlichkeit</translation>
     </message>
     <message>
         <source>Orchard books (*.gpkg);;All files (*)</source>
-        <translation>Obstgartenbücher (*.gpkg);;Alle Dateien (*)</translation>
+        <translation>Zuchtbücher (*.gpkg);;Alle Dateien (*)</translation>
     </message>
     <message>
         <source>Choose an orchard book</source>
-        <translation>Obstgartenbuch wählen</translation>
+        <translation>Zuchtbuch wählen</translation>
     </message>
     <message>
-        <source>The day to look from: nothing observed later is used.</source>
-        <translation>Der Tag, auf dessen Stand gerechnet wird: Was später beobachtet wurde, bleibt außer Acht.</translation>
+        <source>Reference date: nothing observed later is used.</source>
+        <translation>Der Stichtag: Was später beobachtet wurde, bleibt außer Acht.</translation>
     </message>
     <message>
         <source>Plan</source>
         <translation>Planen</translation>
     </message>
     <message>
-        <source>Plans the season anew and puts the results into the book.</source>
+        <source>Plans the season again and writes the results into the book.</source>
         <translation>Plant die Saison neu und schreibt die Ergebnisse ins Buch.</translation>
     </message>
     <message>
@@ -485,7 +485,7 @@
     </message>
     <message>
         <source>As of</source>
-        <translation>Stand</translation>
+        <translation>Stichtag</translation>
     </message>
     <message>
         <source>Work</source>
@@ -516,7 +516,7 @@
         <translation>Blüte abspielen</translation>
     </message>
     <message>
-        <source>Lets the map play through the bloom, a day a step.</source>
+        <source>Plays the bloom on the map, one day per step.</source>
         <translation>Spielt die Blüte auf der Karte ab, ein Tag je Schritt.</translation>
     </message>
 </context>
@@ -574,8 +574,8 @@
         <translation>%1 km</translation>
     </message>
     <message>
-        <source>%1 %2 of where you are (%3°)</source>
-        <translation>%1 %2 vom eigenen Standort (%3°)</translation>
+        <source>%1 %2 of your position (%3°)</source>
+        <translation>%1 %2 von der eigenen Position (%3°)</translation>
     </message>
     <message>
         <source>%1 %2 of the map&apos;s middle (%3°)</source>
@@ -586,8 +586,8 @@
         <translation>unbekannt</translation>
     </message>
     <message>
-        <source>%1 (to %2 m)</source>
-        <translation>%1 (auf %2 m genau)</translation>
+        <source>%1 (± %2 m)</source>
+        <translation>%1 (± %2 m)</translation>
     </message>
     <message>
         <source>No tree is chosen.</source>
@@ -598,16 +598,16 @@
         <translation>Auf der Karte zeigen</translation>
     </message>
     <message>
-        <source>Copy the place</source>
+        <source>Copy location</source>
         <translation>Lage kopieren</translation>
     </message>
     <message>
-        <source>Copies a link that telephones open on a map.</source>
+        <source>Copies a link that opens on a telephone&apos;s map.</source>
         <translation>Kopiert einen Link, den Mobiltelefone auf einer Karte öffnen.</translation>
     </message>
     <message>
-        <source>Stands in</source>
-        <translation>Steht in</translation>
+        <source>Address</source>
+        <translation>Adresse</translation>
     </message>
     <message>
         <source>From here</source>
@@ -618,7 +618,7 @@
         <translation>Akzession</translation>
     </message>
     <message>
-        <source>Lineage</source>
+        <source>Pedigree</source>
         <translation>Abstammung</translation>
     </message>
     <message>
@@ -627,44 +627,40 @@
     </message>
     <message>
         <source>Removed</source>
-        <translation>Entfernt</translation>
+        <translation>Gerodet</translation>
     </message>
     <message>
-        <source>Note</source>
+        <source>Remark</source>
         <translation>Bemerkung</translation>
     </message>
     <message>
-        <source>Place</source>
+        <source>Location</source>
         <translation>Lage</translation>
     </message>
     <message>
-        <source>Line</source>
-        <translation>Abstammung</translation>
-    </message>
-    <message>
-        <source>Draws who it descends from and what descends from it.</source>
-        <translation>Zeichnet, wovon er abstammt und was von ihm abstammt.</translation>
+        <source>Draws its ancestors and its descendants.</source>
+        <translation>Zeichnet Vorfahren und Nachkommen.</translation>
     </message>
 </context>
 <context>
     <name>pipward::desktop::TreeLocator</name>
     <message>
-        <source>Finds a tree from a label, a tag, a cross and number, an accession, row and position, or a note.</source>
-        <translation>Findet einen Baum anhand von Bezeichnung, Etikett, Kreuzung und Nummer, Akzession, Reihe und Platz oder einer Bemerkung.</translation>
+        <source>Finds a tree by label, tag, cross and number, accession, row and position, or a remark.</source>
+        <translation>Findet einen Baum anhand von Etikett, Anhänger, Kreuzung und Nummer, Akzession, Reihe und Position oder einer Bemerkung.</translation>
     </message>
     <message>
         <source>Trees of the orchard book</source>
-        <translation>Bäume des Obstgartenbuchs</translation>
+        <translation>Bäume des Zuchtbuchs</translation>
     </message>
 </context>
 <context>
     <name>pipward::desktop::TreeTool</name>
     <message>
         <source>The map shows no trees of an orchard book. Add the layer “tree” of your book.</source>
-        <translation>Die Karte zeigt keine Bäume eines Obstgartenbuchs. Bitte den Layer „tree“ des Buchs hinzufügen.</translation>
+        <translation>Die Karte zeigt keine Bäume eines Zuchtbuchs. Bitte den Layer „tree“ des Buchs hinzufügen.</translation>
     </message>
     <message>
-        <source>No tree is there. Click nearer to one, or zoom in.</source>
+        <source>There is no tree here. Click nearer to one, or zoom in.</source>
         <translation>Dort steht kein Baum. Bitte näher an einen Baum klicken oder hineinzoomen.</translation>
     </message>
 </context>
@@ -672,18 +668,18 @@
     <name>pipward::library</name>
     <message>
         <source>A layer in any usual format: GeoPackage, Shapefile, GeoJSON, CSV with coordinates; or PG:... for a PostGIS database.</source>
-        <translation>Eine Ebene in jedem üblichen Format: GeoPackage, Shapefile, GeoJSON, CSV mit Koordinaten; oder PG:... für eine PostGIS-Datenbank.</translation>
+        <translation>Ein Layer in jedem üblichen Format: GeoPackage, Shapefile, GeoJSON, CSV mit Koordinaten; oder PG:... für eine PostGIS-Datenbank.</translation>
     </message>
     <message>
         <source>Coordinate system of the layer</source>
-        <translation>Koordinatensystem der Ebene</translation>
+        <translation>Koordinatenbezugssystem des Layers</translation>
     </message>
     <message>
         <source>In block</source>
         <translation>Im Quartier</translation>
     </message>
     <message>
-        <source>Move its corners on the map, or draw it anew.</source>
+        <source>Move its corners on the map, or draw it again.</source>
         <translation>Ecken auf der Karte verschieben oder neu zeichnen.</translation>
     </message>
     <message>
@@ -703,8 +699,8 @@
         <translation>Der Umriss hat weniger als drei Ecken.</translation>
     </message>
     <message>
-        <source>Whether what comes out is written to the book; no leaves the book untouched.</source>
-        <translation>Ob das Ergebnis ins Buch geschrieben wird; nein lässt das Buch unberührt.</translation>
+        <source>Whether the result is written to the book; without it the book stays as it is.</source>
+        <translation>Ob das Ergebnis ins Buch geschrieben wird; sonst bleibt das Buch unverändert.</translation>
     </message>
     <message>
         <source>1 for the first label that is printed.</source>
@@ -755,8 +751,8 @@
         <translation>A4, 210 × 297 mm</translation>
     </message>
     <message>
-        <source>Code says</source>
-        <translation>Code sagt</translation>
+        <source>Code content</source>
+        <translation>Inhalt des Codes</translation>
     </message>
     <message>
         <source>Columns</source>
@@ -767,8 +763,8 @@
         <translation>Anzahl</translation>
     </message>
     <message>
-        <source>Dots of the code</source>
-        <translation>Punkte des Codes</translation>
+        <source>Module size of the code</source>
+        <translation>Modulgröße des Codes</translation>
     </message>
     <message>
         <source>Every label that is printed, in the order of the sheets.</source>
@@ -807,12 +803,8 @@
         <translation>Wie hoch die Seite ist.</translation>
     </message>
     <message>
-        <source>How high the small letters of its smallest text are.</source>
-        <translation>Wie hoch die Kleinbuchstaben seines kleinsten Textes sind.</translation>
-    </message>
-    <message>
-        <source>How large one square of the QR code is.</source>
-        <translation>Wie groß ein Quadrat des QR-Codes ist.</translation>
+        <source>Side of one module of the QR code.</source>
+        <translation>Seitenlänge eines Moduls des QR-Codes.</translation>
     </message>
     <message>
         <source>How many labels lie below each other.</source>
@@ -859,8 +851,8 @@
         <translation>Etiketten je Baum, Anhänger je Kreuzung oder Bögen leerer Anhänger.</translation>
     </message>
     <message>
-        <source>Labels of the trees, with commas between; all that fit the rest where left out.</source>
-        <translation>Bezeichnungen der Bäume, durch Kommas getrennt; ohne Angabe alle, auf die das Übrige zutrifft.</translation>
+        <source>Labels of the trees, separated by commas; all that meet the other conditions where left out.</source>
+        <translation>Etiketten der Bäume, durch Kommas getrennt; ohne Angabe alle, auf die das Übrige zutrifft.</translation>
     </message>
     <message>
         <source>Left margin</source>
@@ -875,36 +867,36 @@
         <translation>Buchstaben auf Anhängern</translation>
     </message>
     <message>
-        <source>Makes a PDF map of a block or of the whole orchard at a round scale: trees by purpose in shape and colour, rows and positions with their numbers, scale bar and north arrow, on several pages with an overview where one would be too small. It also makes a GPX and a KML file, so that a hand-held receiver or a telephone leads to the trees. Nothing is written to the book.</source>
-        <translation>Macht einen Plan eines Quartiers oder der ganzen Anlage als PDF in rundem Maßstab: Bäume nach Zweck in Form und Farbe, Reihen und Plätze mit ihren Nummern, Maßstabsleiste und Nordpfeil, auf mehreren Seiten mit Übersicht, wo eine zu klein wäre. Dazu eine GPX- und eine KML-Datei, mit denen ein Handempfänger oder ein Telefon zu den Bäumen führt. Ins Buch wird nichts geschrieben.</translation>
+        <source>Makes a PDF map of a block or of the whole orchard at a round scale: trees by purpose in shape and colour, rows and positions with their numbers, scale bar and north arrow, on several pages with an overview where one page would be too small. It also makes a GPX and a KML file, so that a hand-held GNSS receiver or a telephone leads to the trees. Nothing is written to the book.</source>
+        <translation>Macht eine Karte eines Quartiers oder der ganzen Anlage als PDF in rundem Maßstab: Bäume nach Zweck in Form und Farbe, Reihen und Positionen mit ihren Nummern, Maßstabsleiste und Nordpfeil, auf mehreren Seiten mit Übersicht, wo eine Seite zu klein wäre. Dazu eine GPX- und eine KML-Datei, mit denen ein GNSS-Handempfänger oder ein Telefon zu den Bäumen führt. Ins Buch wird nichts geschrieben.</translation>
     </message>
     <message>
-        <source>Makes a PDF of labels for trees, of tags for the flowers of a season&apos;s crosses, or of tags to fill in by hand, in true millimetres on sheets or rolls. A label holds what stands on the tree, its accession and parents, its address, the year of planting and a QR code. Text that is too long is made smaller and wrapped, never cut. Nothing is written to the book.</source>
-        <translation>Macht ein PDF mit Etiketten für Bäume, mit Anhängern für die Blüten der Kreuzungen einer Saison oder mit Anhängern zum Ausfüllen von Hand, in echten Millimetern auf Bögen oder Rollen. Auf einem Etikett stehen die Bezeichnung des Baums, Akzession und Eltern, Standort, Pflanzjahr und ein QR-Code. Zu langer Text wird verkleinert und umbrochen, nie abgeschnitten. Ins Buch wird nichts geschrieben.</translation>
+        <source>Makes a PDF of tree labels, of tags for the pollinated flowers of a season&apos;s crosses, or of blank tags, in true millimetres on sheets or rolls. A label shows the tree&apos;s label, its accession and parents, its address, the year of planting and a QR code. Text that is too long is made smaller and wrapped, never cut. Nothing is written to the book.</source>
+        <translation>Macht ein PDF mit Baumetiketten, mit Anhängern für die bestäubten Blüten der Kreuzungen einer Saison oder mit leeren Anhängern, in echten Millimetern auf Bögen oder Rollen. Ein Baumetikett zeigt Etikett, Akzession und Eltern, Adresse, Pflanzjahr und einen QR-Code. Zu langer Text wird verkleinert und umbrochen, nie abgeschnitten. Ins Buch wird nichts geschrieben.</translation>
     </message>
     <message>
-        <source>Map for the field</source>
-        <translation>Plan fürs Feld</translation>
+        <source>Field map</source>
+        <translation>Feldkarte</translation>
     </message>
     <message>
         <source>Number</source>
         <translation>Nummer</translation>
     </message>
     <message>
-        <source>Of crosses: the year in which they bloom; that of the as-of day where left out.</source>
-        <translation>Bei Kreuzungen: das Jahr, in dem sie blühen; ohne Angabe das des Stichtags.</translation>
+        <source>For crosses: their season; that of the reference date where left out.</source>
+        <translation>Bei Kreuzungen: ihre Saison; ohne Angabe die des Stichtags.</translation>
     </message>
     <message>
-        <source>Of crosses: whether every tag has a code of its own, with the next letter that is free.</source>
+        <source>For crosses: whether every tag has a code of its own, with the next free letter.</source>
         <translation>Bei Kreuzungen: ob jeder Anhänger einen eigenen Code hat, mit dem nächsten freien Buchstaben.</translation>
     </message>
     <message>
-        <source>One metre on paper is so many on the ground, 250 for 1:250; the largest at which everything can be read where left out.</source>
-        <translation>Ein Meter auf dem Papier sind so viele am Boden, 250 für 1:250; ohne Angabe der größte Maßstab, bei dem alles zu lesen ist.</translation>
+        <source>Scale denominator, 250 for 1:250; the largest scale at which everything can be read where left out.</source>
+        <translation>Nenner des Maßstabs, 250 für 1:250; ohne Angabe der größte Maßstab, bei dem alles lesbar ist.</translation>
     </message>
     <message>
-        <source>One metre on paper is so many on the ground.</source>
-        <translation>Ein Meter auf dem Papier sind so viele am Boden.</translation>
+        <source>Scale denominator: 250 for 1:250.</source>
+        <translation>Nenner des Maßstabs: 250 für 1:250.</translation>
     </message>
     <message>
         <source>Outline</source>
@@ -928,7 +920,7 @@
     </message>
     <message>
         <source>Pages of the map</source>
-        <translation>Seiten des Plans</translation>
+        <translation>Seiten der Karte</translation>
     </message>
     <message>
         <source>Paper</source>
@@ -940,7 +932,7 @@
     </message>
     <message>
         <source>Removed trees</source>
-        <translation>Entfernte Bäume</translation>
+        <translation>Gerodete Bäume</translation>
     </message>
     <message>
         <source>Rows across</source>
@@ -951,7 +943,7 @@
         <translation>Zeilen von Etiketten</translation>
     </message>
     <message>
-        <source>Says</source>
+        <source>Text</source>
         <translation>Text</translation>
     </message>
     <message>
@@ -963,15 +955,11 @@
         <translation>Bogen</translation>
     </message>
     <message>
-        <source>Small letters</source>
-        <translation>Kleinbuchstaben</translation>
+        <source>Sheet format by its dimensions; the options for dimensions override single values.</source>
+        <translation>Bogenformat nach seinen Maßen; die Optionen für Maße ersetzen einzelne Werte.</translation>
     </message>
     <message>
-        <source>The labels by their dimensions; the options of dimensions change what they name.</source>
-        <translation>Die Etiketten nach ihren Maßen; die Angaben zu Maßen ändern, was sie nennen.</translation>
-    </message>
-    <message>
-        <source>The order in which labels of trees come.</source>
+        <source>Order of the trees&apos; labels.</source>
         <translation>Die Reihenfolge der Etiketten von Bäumen.</translation>
     </message>
     <message>
@@ -984,39 +972,39 @@
     </message>
     <message>
         <source>The pages of the map.</source>
-        <translation>Die Seiten des Plans.</translation>
+        <translation>Die Seiten der Karte.</translation>
     </message>
     <message>
-        <source>The size of the pages; upright or on the side is chosen.</source>
-        <translation>Die Größe der Seiten; hoch oder quer wird gewählt.</translation>
+        <source>Page size; portrait or landscape is chosen by the program.</source>
+        <translation>Seitengröße; Hoch- oder Querformat wählt das Programm.</translation>
     </message>
     <message>
         <source>Upper margin</source>
         <translation>Oberer Rand</translation>
     </message>
     <message>
-        <source>What gets labels.</source>
-        <translation>Was Etiketten bekommt.</translation>
+        <source>What the labels are for.</source>
+        <translation>Wofür die Etiketten sind.</translation>
     </message>
     <message>
-        <source>What stands below.</source>
-        <translation>Was darunter steht.</translation>
+        <source>Text below.</source>
+        <translation>Text darunter.</translation>
     </message>
     <message>
-        <source>What stands on it large.</source>
-        <translation>Was groß darauf steht.</translation>
+        <source>Main text.</source>
+        <translation>Haupttext.</translation>
     </message>
     <message>
-        <source>What the QR code carries.</source>
-        <translation>Was der QR-Code enthält.</translation>
+        <source>Content of the QR code.</source>
+        <translation>Inhalt des QR-Codes.</translation>
     </message>
     <message>
-        <source>What the QR code on a label says; on the tag of a cross it is the tag&apos;s code.</source>
-        <translation>Was der QR-Code auf einem Etikett sagt; auf dem Anhänger einer Kreuzung ist es der Code des Anhängers.</translation>
+        <source>Content of the QR code on a label; on the tag of a cross it is the tag&apos;s code.</source>
+        <translation>Inhalt des QR-Codes auf einem Etikett; auf dem Anhänger einer Kreuzung ist es dessen Code.</translation>
     </message>
     <message>
-        <source>Where to begin on a sheet that is used in part, row by row from the upper left.</source>
-        <translation>Wo auf einem angebrochenen Bogen zu beginnen ist, Zeile für Zeile von links oben.</translation>
+        <source>First free label on a partly used sheet, row by row from the upper left.</source>
+        <translation>Erstes freies Etikett auf einem angebrochenen Bogen, Zeile für Zeile von links oben.</translation>
     </message>
     <message>
         <source>Whether a thin line shows where to cut.</source>
@@ -1027,20 +1015,20 @@
         <translation>Ob sie zeigt, wo die anderen Seiten liegen.</translation>
     </message>
     <message>
-        <source>Whether the files for receivers hold a walk along the alleys to all the trees.</source>
-        <translation>Ob die Dateien für Empfänger einen Gang durch die Gassen zu allen Bäumen enthalten.</translation>
+        <source>Whether the GNSS files contain a walk along the alleys to all trees.</source>
+        <translation>Ob die Dateien für GNSS-Empfänger einen Rundgang durch die Fahrgassen zu allen Bäumen enthalten.</translation>
     </message>
     <message>
         <source>Whether the map is turned so that rows lie across the page; north is up otherwise.</source>
         <translation>Ob der Plan so gedreht wird, dass die Reihen quer liegen; sonst ist Norden oben.</translation>
     </message>
     <message>
-        <source>Whether the places of removed trees are drawn.</source>
-        <translation>Ob die Plätze entfernter Bäume gezeichnet werden.</translation>
+        <source>Whether positions of removed trees are drawn.</source>
+        <translation>Ob Positionen gerodeter Bäume gezeichnet werden.</translation>
     </message>
     <message>
-        <source>Which label of the page it is, row by row from the upper left.</source>
-        <translation>Das wievielte Etikett der Seite es ist, Zeile für Zeile von links oben.</translation>
+        <source>Number of the label on the page, row by row from the upper left.</source>
+        <translation>Nummer des Etiketts auf der Seite, Zeile für Zeile von links oben.</translation>
     </message>
     <message>
         <source>a label for each tree</source>
@@ -1064,11 +1052,11 @@
     </message>
     <message>
         <source>by block, row and position</source>
-        <translation>nach Quartier, Reihe und Platz</translation>
+        <translation>nach Quartier, Reihe und Position</translation>
     </message>
     <message>
         <source>by label</source>
-        <translation>nach Bezeichnung</translation>
+        <translation>nach Etikett</translation>
     </message>
     <message>
         <source>mm</source>
@@ -1087,20 +1075,20 @@
         <translation>Anhänger zum Ausfüllen von Hand</translation>
     </message>
     <message>
-        <source>the dimensions that the other options give</source>
+        <source>the dimensions given by the other options</source>
         <translation>die Maße, die die anderen Angaben nennen</translation>
     </message>
     <message>
         <source>the label as plain text</source>
-        <translation>die Bezeichnung als schlichter Text</translation>
+        <translation>das Etikett als reiner Text</translation>
     </message>
     <message>
-        <source>the same, every second row from its far end, as one walks</source>
-        <translation>ebenso, jede zweite Reihe vom anderen Ende her, wie man geht</translation>
+        <source>the same, every second row from its far end, as in walking order</source>
+        <translation>ebenso, jede zweite Reihe vom anderen Ende her, wie beim Rundgang</translation>
     </message>
     <message>
-        <source>the tree&apos;s place as a geo: link that telephones open on a map</source>
-        <translation>der Platz des Baums als geo:-Verweis, den Telefone auf einer Karte öffnen</translation>
+        <source>the tree&apos;s location as a geo: link that opens on a telephone&apos;s map</source>
+        <translation>die Lage des Baums als geo:-Link, den Mobiltelefone auf einer Karte öffnen</translation>
     </message>
     <message>
         <source>A tree&apos;s accession, as the book writes it.</source>
@@ -1108,7 +1096,7 @@
     </message>
     <message>
         <source>A tree&apos;s position in the row.</source>
-        <translation>Der Platz eines Baums in der Reihe.</translation>
+        <translation>Die Position eines Baums in der Reihe.</translation>
     </message>
     <message>
         <source>A tree&apos;s row within the block.</source>
@@ -1123,12 +1111,12 @@
         <translation>Reihen und Quartiere anlegen</translation>
     </message>
     <message>
-        <source>Adopt a layer</source>
-        <translation>Layer übernehmen</translation>
+        <source>Import a layer</source>
+        <translation>Layer importieren</translation>
     </message>
     <message>
-        <source>Exchange the coordinates</source>
-        <translation>Koordinaten vertauschen</translation>
+        <source>Swap the coordinates</source>
+        <translation>Koordinaten tauschen</translation>
     </message>
     <message>
         <source>Feature</source>
@@ -1139,32 +1127,32 @@
         <translation>Objekte</translation>
     </message>
     <message>
-        <source>Features that have a value.</source>
+        <source>Features with a value.</source>
         <translation>Objekte, die einen Wert haben.</translation>
     </message>
     <message>
-        <source>Fields</source>
-        <translation>Felder</translation>
+        <source>Field mapping</source>
+        <translation>Feldzuordnung</translation>
     </message>
     <message>
-        <source>File of fields</source>
-        <translation>Datei der Felder</translation>
+        <source>Field mapping file</source>
+        <translation>Datei der Feldzuordnung</translation>
     </message>
     <message>
-        <source>Goes to</source>
-        <translation>Kommt nach</translation>
+        <source>Target column</source>
+        <translation>Zielspalte</translation>
     </message>
     <message>
-        <source>Guessed by</source>
+        <source>Recognised by</source>
         <translation>Erkannt an</translation>
     </message>
     <message>
-        <source>How that was found.</source>
-        <translation>Woran das erkannt wurde.</translation>
+        <source>How it was recognised.</source>
+        <translation>Woran sie erkannt wurde.</translation>
     </message>
     <message>
         <source>Its label or name in the book.</source>
-        <translation>Seine Bezeichnung oder sein Name im Buch.</translation>
+        <translation>Etikett oder Name im Buch.</translation>
     </message>
     <message>
         <source>Kind of the accessions</source>
@@ -1175,24 +1163,24 @@
         <translation>Bekannt</translation>
     </message>
     <message>
-        <source>Of accessions of which the layer does not tell it: apple, pear or a botanical name.</source>
-        <translation>Von Akzessionen, bei denen der Layer es nicht sagt: Apfel, Birne (apple, pear) oder ein botanischer Name.</translation>
+        <source>For accessions for which the layer does not give it: apple, pear or a botanical name.</source>
+        <translation>Für Akzessionen, zu denen der Layer sie nicht angibt: Apfel, Birne (apple, pear) oder ein botanischer Name.</translation>
     </message>
     <message>
-        <source>Of the layer, as in EPSG:25832, where it does not tell itself.</source>
-        <translation>Des Layers, wie EPSG:25832, wo er es nicht selbst sagt.</translation>
+        <source>Of the layer, as in EPSG:25832, where the layer does not give it.</source>
+        <translation>Des Layers, wie EPSG:25832, falls er es nicht selbst angibt.</translation>
     </message>
     <message>
-        <source>Place: east or longitude</source>
-        <translation>Ort: Ostwert oder geografische Länge</translation>
+        <source>Location: easting or longitude</source>
+        <translation>Lage: Ostwert oder geografische Länge</translation>
     </message>
     <message>
-        <source>Place: north or latitude</source>
-        <translation>Ort: Nordwert oder geografische Breite</translation>
+        <source>Location: northing or latitude</source>
+        <translation>Lage: Nordwert oder geografische Breite</translation>
     </message>
     <message>
-        <source>Same place</source>
-        <translation>Selber Ort</translation>
+        <source>Same location</source>
+        <translation>Gleiche Lage</translation>
     </message>
     <message>
         <source>Samples</source>
@@ -1211,12 +1199,12 @@
         <translation>Botanische Art der Akzessionen</translation>
     </message>
     <message>
-        <source>Taken instead</source>
-        <translation>Stattdessen</translation>
+        <source>Imported instead</source>
+        <translation>Stattdessen importiert</translation>
     </message>
     <message>
-        <source>Takes your own layer of trees, accessions, rows or blocks into the book. Its fields are guessed from their names and values and shown with what would happen to every row; nothing is written until you say so. Then everything is added at once, or nothing where an error stands in the way. What the book has is never changed, your layer neither.</source>
-        <translation>Nimmt Ihren eigenen Layer von Bäumen, Akzessionen, Reihen oder Quartieren ins Buch auf. Seine Felder werden an Namen und Werten erkannt und gezeigt, zusammen mit dem, was mit jeder Zeile geschähe; geschrieben wird erst, wenn Sie es sagen. Dann kommt alles auf einmal dazu, oder nichts, wenn ein Fehler im Weg steht. Was im Buch steht, wird nie geändert, Ihr Layer auch nicht.</translation>
+        <source>Imports your own layer of trees, accessions, rows or blocks into the book. Its fields are recognised by their names and values and shown with what would happen to every feature; with write everything is added at once, or nothing if there is an error. Existing rows of the book are never changed, nor is your layer.</source>
+        <translation>Importiert einen eigenen Layer mit Bäumen, Akzessionen, Reihen oder Quartieren ins Buch. Seine Felder werden an Namen und Werten erkannt und gezeigt, zusammen mit dem, was mit jedem Objekt geschähe; mit write kommt alles auf einmal dazu, bei einem Fehler nichts. Vorhandene Zeilen des Buchs werden nie geändert, der Layer auch nicht.</translation>
     </message>
     <message>
         <source>The block of rows or trees that do not name theirs.</source>
@@ -1227,15 +1215,15 @@
         <translation>Das Quartier, in dem er steht.</translation>
     </message>
     <message>
-        <source>The column of the book; empty where it is not taken.</source>
-        <translation>Die Spalte des Buchs; leer, wo das Feld nicht übernommen wird.</translation>
+        <source>The column of the book; empty where the field is not imported.</source>
+        <translation>Die Spalte des Buchs; leer, wenn das Feld nicht importiert wird.</translation>
     </message>
     <message>
         <source>The field of the layer.</source>
         <translation>Das Feld des Layers.</translation>
     </message>
     <message>
-        <source>The field that the column is taken from instead.</source>
+        <source>The field that the column is imported from instead.</source>
         <translation>Das Feld, aus dem die Spalte stattdessen kommt.</translation>
     </message>
     <message>
@@ -1247,12 +1235,12 @@
         <translation>Die Zeile des Layers, mit ihrer Nummer.</translation>
     </message>
     <message>
-        <source>The same as a file of two columns, as mapping.csv that every run makes.</source>
+        <source>The same as a file of two columns, like the mapping.csv that every run writes.</source>
         <translation>Dasselbe als Datei mit zwei Spalten, wie mapping.csv, die jeder Lauf anlegt.</translation>
     </message>
     <message>
-        <source>The word that its name was taken for.</source>
-        <translation>Das Wort, für das sein Name gehalten wurde.</translation>
+        <source>The word recognised in its name.</source>
+        <translation>Das in seinem Namen erkannte Wort.</translation>
     </message>
     <message>
         <source>Unreadable</source>
@@ -1263,56 +1251,56 @@
         <translation>Werte, die in die Spalte nicht passen.</translation>
     </message>
     <message>
-        <source>What becomes of each feature of the layer.</source>
-        <translation>Was aus jedem Objekt des Layers wird.</translation>
+        <source>What happens to each feature of the layer.</source>
+        <translation>Was mit jedem Objekt des Layers geschieht.</translation>
     </message>
     <message>
         <source>What happens</source>
         <translation>Was geschieht</translation>
     </message>
     <message>
-        <source>What it holds</source>
-        <translation>Was er enthält</translation>
+        <source>Content</source>
+        <translation>Inhalt</translation>
     </message>
     <message>
-        <source>What sort accessions are of which the layer does not tell it.</source>
-        <translation>Welcher Art Akzessionen sind, bei denen der Layer es nicht sagt.</translation>
+        <source>Kind of the accessions for which the layer does not give it.</source>
+        <translation>Art der Akzessionen, zu denen der Layer sie nicht angibt.</translation>
     </message>
     <message>
-        <source>What the rows of the layer are; seen from its geometry and fields where not given.</source>
-        <translation>Was die Zeilen des Layers sind; sonst aus Geometrie und Feldern ersehen.</translation>
+        <source>What the features of the layer are; recognised by geometry and fields where not given.</source>
+        <translation>Was die Objekte des Layers sind; ohne Angabe an Geometrie und Feldern erkannt.</translation>
     </message>
     <message>
-        <source>What trees are kept for of which the layer does not tell it; other where not given.</source>
-        <translation>Wofür Bäume da sind, bei denen der Layer es nicht sagt; ohne Angabe Sonstiges.</translation>
+        <source>Purpose of the trees for which the layer does not give it; other where not given.</source>
+        <translation>Zweck der Bäume, zu denen der Layer ihn nicht angibt; ohne Angabe Sonstiges.</translation>
     </message>
     <message>
         <source>What writing does with it.</source>
         <translation>Was beim Schreiben damit geschieht.</translation>
     </message>
     <message>
-        <source>Where each field of the layer goes in the book.</source>
-        <translation>Wohin jedes Feld des Layers im Buch kommt.</translation>
+        <source>Column of the book for each field of the layer.</source>
+        <translation>Spalte des Buchs für jedes Feld des Layers.</translation>
     </message>
     <message>
-        <source>Where fields go, where that is not guessed right: &quot;FIELD=column; FIELD2=-&quot;, - for nowhere.</source>
-        <translation>Wohin Felder kommen, wo das nicht richtig erkannt ist: &quot;FELD=Spalte; FELD2=-&quot;, - für nirgendwohin.</translation>
+        <source>Columns for fields that were not recognised correctly: &quot;FIELD=column; FIELD2=-&quot;, with - for none.</source>
+        <translation>Spalten für Felder, die nicht richtig erkannt wurden: &quot;FELD=Spalte; FELD2=-&quot;, mit - für keine.</translation>
     </message>
     <message>
-        <source>Whether accessions that trees name and the book lacks are added.</source>
+        <source>Whether accessions that trees name and the book does not have are added.</source>
         <translation>Ob Akzessionen angelegt werden, die Bäume nennen und die im Buch fehlen.</translation>
     </message>
     <message>
-        <source>Whether blocks and rows that trees name and the book lacks are added, drawn through their trees.</source>
+        <source>Whether blocks and rows that trees name and the book does not have are added, drawn through their trees.</source>
         <translation>Ob Quartiere und Reihen angelegt werden, die Bäume nennen und die im Buch fehlen, durch ihre Bäume gezeichnet.</translation>
     </message>
     <message>
-        <source>Whether the layer has its two coordinates the wrong way round.</source>
+        <source>Whether the layer has its two coordinates swapped.</source>
         <translation>Ob im Layer die beiden Koordinaten vertauscht sind.</translation>
     </message>
     <message>
-        <source>Within which a tree of the same label is taken for the book&apos;s own; the transformation&apos;s accuracy comes on top.</source>
-        <translation>Entfernung, bis zu der ein Baum mit derselben Bezeichnung für den des Buchs gilt; die Genauigkeit der Umrechnung kommt hinzu.</translation>
+        <source>Distance within which a tree of the same label counts as the same tree; the accuracy of the transformation is added.</source>
+        <translation>Entfernung, bis zu der ein Baum mit demselben Etikett als derselbe gilt; die Genauigkeit der Transformation kommt hinzu.</translation>
     </message>
     <message>
         <source>Word</source>
@@ -1323,16 +1311,16 @@
         <translation>kommt dazu</translation>
     </message>
     <message>
-        <source>areas, a block each</source>
+        <source>areas, one per block</source>
         <translation>Flächen, je ein Quartier</translation>
     </message>
     <message>
-        <source>as you said</source>
+        <source>as given</source>
         <translation>wie angegeben</translation>
     </message>
     <message>
-        <source>goes nowhere</source>
-        <translation>kommt nirgendwohin</translation>
+        <source>not imported</source>
+        <translation>nicht importiert</translation>
     </message>
     <message>
         <source>in the book already</source>
@@ -1347,19 +1335,19 @@
         <translation>ausgelassen</translation>
     </message>
     <message>
-        <source>lines, a tree row each</source>
+        <source>lines, one per tree row</source>
         <translation>Linien, je eine Baumreihe</translation>
     </message>
     <message>
-        <source>name cut short</source>
-        <translation>Name abgeschnitten</translation>
+        <source>truncated name</source>
+        <translation>gekürzter Name</translation>
     </message>
     <message>
-        <source>name some letters off</source>
-        <translation>Name um Buchstaben daneben</translation>
+        <source>similar name</source>
+        <translation>ähnlicher Name</translation>
     </message>
     <message>
-        <source>points, a tree each</source>
+        <source>points, one per tree</source>
         <translation>Punkte, je ein Baum</translation>
     </message>
     <message>
@@ -1371,12 +1359,12 @@
         <translation>gleicher Name</translation>
     </message>
     <message>
-        <source>trade word</source>
+        <source>trade term</source>
         <translation>Fachwort</translation>
     </message>
     <message>
-        <source>varieties and selections, without a place</source>
-        <translation>Sorten und Zuchtklone, ohne Ort</translation>
+        <source>cultivars and selections, without a location</source>
+        <translation>Sorten und Zuchtklone, ohne Lage</translation>
     </message>
     <message>
         <source>12/04/2026 or 12.4.2026</source>
@@ -1395,12 +1383,12 @@
         <translation>Eine Datei mit täglichen Minima und Maxima: CSV in fast jeder Form oder GHCN-Daily.</translation>
     </message>
     <message>
-        <source>A line to print under the sheet&apos;s title.</source>
-        <translation>Eine Zeile, die unter dem Titel des Saisonblatts gedruckt wird.</translation>
+        <source>A subtitle for the sheet.</source>
+        <translation>Ein Untertitel für das Blatt.</translation>
     </message>
     <message>
-        <source>A store in which less pollen than this would germinate is not planned on.</source>
-        <translation>Ein Lager, in dem der keimfähige Anteil unter diesen Wert fiele, wird nicht eingeplant.</translation>
+        <source>Stores in which the germination of the pollen would fall below this are not used.</source>
+        <translation>Lager, in denen die Keimfähigkeit des Pollens unter diesen Wert fiele, werden nicht eingeplant.</translation>
     </message>
     <message>
         <source>Accession</source>
@@ -1416,7 +1404,7 @@
     </message>
     <message>
         <source>As of</source>
-        <translation>Stand</translation>
+        <translation>Stichtag</translation>
     </message>
     <message>
         <source>Base</source>
@@ -1439,8 +1427,8 @@
         <translation>Blühvorhersage</translation>
     </message>
     <message>
-        <source>Bloom notes of the accession&apos;s own that the need rests on.</source>
-        <translation>Eigene Blühnotizen der Akzession, auf denen der Bedarf beruht.</translation>
+        <source>Bloom observations of the accession itself that its requirement rests on.</source>
+        <translation>Eigene Blühbeobachtungen der Akzession, auf denen ihr Bedarf beruht.</translation>
     </message>
     <message>
         <source>Bloom windows</source>
@@ -1451,12 +1439,12 @@
         <translation>Buch</translation>
     </message>
     <message>
-        <source>Chance</source>
-        <translation>Chance</translation>
+        <source>Probability</source>
+        <translation>Wahrscheinlichkeit</translation>
     </message>
     <message>
-        <source>Chance that live, compatible pollen is on hand while the flowers can take it, 0 to 1.</source>
-        <translation>Chance, dass keimfähiger, verträglicher Pollen bereitsteht, solange die Blüten ihn annehmen können, 0 bis 1.</translation>
+        <source>Probability that viable, compatible pollen is available while the stigmas are receptive.</source>
+        <translation>Wahrscheinlichkeit, dass keimfähiger, verträglicher Pollen verfügbar ist, solange die Narben empfängnisfähig sind.</translation>
     </message>
     <message>
         <source>Check book</source>
@@ -1471,7 +1459,7 @@
         <translation>Kälte nach dem Dynamischen Modell.</translation>
     </message>
     <message>
-        <source>Chill by the Utah model; warm hours take away.</source>
+        <source>Chill by the Utah model; warm hours subtract.</source>
         <translation>Kälte nach dem Utah-Modell; warme Stunden werden abgezogen.</translation>
     </message>
     <message>
@@ -1519,8 +1507,8 @@
         <translation>Koordinatenbezugssystem</translation>
     </message>
     <message>
-        <source>Counts chill and heat day by day at a station, by every clock in use: chilling hours, Utah units, chill portions, growing degree-days and growing degree-hours. Nothing is written.</source>
-        <translation>Zählt Kälte und Wärme an einer Station Tag für Tag nach allen gebräuchlichen Maßen: Kältestunden, Utah-Einheiten, Kälteportionen, Wachstumsgradtage und Wachstumsgradstunden. Es wird nichts geschrieben.</translation>
+        <source>Sums chill and heat day by day at a station, by every usual model: chilling hours, Utah units, chill portions, growing degree-days and growing degree-hours.</source>
+        <translation>Summiert Kälte und Wärme an einer Station Tag für Tag nach allen gebräuchlichen Modellen: Kältestunden, Utah-Einheiten, Kälteportionen, Wachstumsgradtage und Wachstumsgradstunden.</translation>
     </message>
     <message>
         <source>Cross</source>
@@ -1535,8 +1523,8 @@
         <translation>Tag</translation>
     </message>
     <message>
-        <source>Day and month of full bloom at the station, the mean of the model over the past seasons.</source>
-        <translation>Tag und Monat der Vollblüte an der Station, Mittel des Modells über die vergangenen Saisons.</translation>
+        <source>Mean day and month of full bloom at the station, by the model over the past seasons.</source>
+        <translation>Mittlerer Tag und Monat der Vollblüte an der Station, nach dem Modell über die vergangenen Saisons.</translation>
     </message>
     <message>
         <source>Day length</source>
@@ -1553,14 +1541,6 @@
     <message>
         <source>Days before bloom that the forecast was issued; unknown where the weather was known.</source>
         <translation>Wie viele Tage vor der Blüte die Vorhersage ausgegeben wurde; leer, wenn das Wetter bekannt war.</translation>
-    </message>
-    <message>
-        <source>Days of the book that now hold the file&apos;s temperatures.</source>
-        <translation>Tage des Buchs, die nun die Temperaturen der Datei haben.</translation>
-    </message>
-    <message>
-        <source>Days of the book that were left as they were.</source>
-        <translation>Tage des Buchs, die unverändert blieben.</translation>
     </message>
     <message>
         <source>Days that the book did not have.</source>
@@ -1595,36 +1575,36 @@
         <translation>Pollenspender</translation>
     </message>
     <message>
-        <source>Each cross goal by each way of having the pollen, with the odds and the reasons.</source>
-        <translation>Jedes Kreuzungsziel mit jedem Weg zum Pollen, dazu Chance und Begründung.</translation>
+        <source>Each cross goal by each way to obtain the pollen, with probabilities and reasons.</source>
+        <translation>Jedes Kreuzungsziel mit jedem Weg zum Pollen, mit Wahrscheinlichkeiten und Begründung.</translation>
     </message>
     <message>
-        <source>End of bloom (BBCH 69): as likely earlier as later.</source>
-        <translation>Ende der Blüte (BBCH 69): ebenso wahrscheinlich früher wie später.</translation>
+        <source>End of bloom (BBCH 69): median.</source>
+        <translation>Blühende (BBCH 69): Median.</translation>
     </message>
     <message>
-        <source>End of bloom (BBCH 69): one chance in ten to be earlier.</source>
-        <translation>Ende der Blüte (BBCH 69): in einem von zehn Fällen früher.</translation>
+        <source>End of bloom (BBCH 69): 10th percentile.</source>
+        <translation>Blühende (BBCH 69): 10. Perzentil.</translation>
     </message>
     <message>
-        <source>End of bloom (BBCH 69): one chance in ten to be later.</source>
-        <translation>Ende der Blüte (BBCH 69): in einem von zehn Fällen später.</translation>
+        <source>End of bloom (BBCH 69): 90th percentile.</source>
+        <translation>Blühende (BBCH 69): 90. Perzentil.</translation>
     </message>
     <message>
         <source>End of bloom, early</source>
-        <translation>Ende der Blüte, früh</translation>
+        <translation>Blühende, früh</translation>
     </message>
     <message>
         <source>End of bloom, late</source>
-        <translation>Ende der Blüte, spät</translation>
+        <translation>Blühende, spät</translation>
     </message>
     <message>
         <source>End of bloom, median</source>
-        <translation>Ende der Blüte, Median</translation>
+        <translation>Blühende, Median</translation>
     </message>
     <message>
-        <source>Errors of each way of foretelling full bloom on seasons that it had not seen.</source>
-        <translation>Fehler jedes Verfahrens bei der Vorhersage der Vollblüte in Saisons, die es nicht kannte.</translation>
+        <source>Errors of each forecast method for full bloom in seasons left out of the fit.</source>
+        <translation>Fehler jedes Vorhersageverfahrens für die Vollblüte in Saisons, die nicht zur Anpassung dienten.</translation>
     </message>
     <message>
         <source>Field</source>
@@ -1643,48 +1623,48 @@
         <translation>Befunde</translation>
     </message>
     <message>
-        <source>First bloom (BBCH 60): as likely earlier as later.</source>
-        <translation>Erste Blüten offen (BBCH 60): ebenso wahrscheinlich früher wie später.</translation>
+        <source>First bloom (BBCH 60): median.</source>
+        <translation>Blühbeginn (BBCH 60): Median.</translation>
     </message>
     <message>
-        <source>First bloom (BBCH 60): one chance in ten to be earlier.</source>
-        <translation>Erste Blüten offen (BBCH 60): in einem von zehn Fällen früher.</translation>
+        <source>First bloom (BBCH 60): 10th percentile.</source>
+        <translation>Blühbeginn (BBCH 60): 10. Perzentil.</translation>
     </message>
     <message>
-        <source>First bloom (BBCH 60): one chance in ten to be later.</source>
-        <translation>Erste Blüten offen (BBCH 60): in einem von zehn Fällen später.</translation>
+        <source>First bloom (BBCH 60): 90th percentile.</source>
+        <translation>Blühbeginn (BBCH 60): 90. Perzentil.</translation>
     </message>
     <message>
         <source>First bloom, early</source>
-        <translation>Erste Blüten, früh</translation>
+        <translation>Blühbeginn, früh</translation>
     </message>
     <message>
         <source>First bloom, late</source>
-        <translation>Erste Blüten, spät</translation>
+        <translation>Blühbeginn, spät</translation>
     </message>
     <message>
         <source>First bloom, median</source>
-        <translation>Erste Blüten, Median</translation>
+        <translation>Blühbeginn, Median</translation>
     </message>
     <message>
         <source>First day</source>
         <translation>Erster Tag</translation>
     </message>
     <message>
-        <source>First day that the seed parent can be worked.</source>
-        <translation>Erster Tag, an dem der Samenelter bestäubt werden kann.</translation>
+        <source>First day on which the seed parent can be pollinated.</source>
+        <translation>Erster Tag, an dem die Mutter bestäubt werden kann.</translation>
     </message>
     <message>
         <source>First day to do it.</source>
         <translation>Erster Tag dafür.</translation>
     </message>
     <message>
-        <source>First day to gather balloon flowers, or to cut the branch.</source>
+        <source>First day to collect flowers at balloon stage, or to cut the branch.</source>
         <translation>Erster Tag, um Blüten im Ballonstadium zu sammeln oder den Treibzweig zu schneiden.</translation>
     </message>
     <message>
-        <source>Fit bloom needs</source>
-        <translation>Blühbedarf ermitteln</translation>
+        <source>Fit chill and heat requirements</source>
+        <translation>Kälte- und Wärmebedarf schätzen</translation>
     </message>
     <message>
         <source>Flowers</source>
@@ -1695,31 +1675,31 @@
         <translation>Blüten an diesem Baum.</translation>
     </message>
     <message>
-        <source>Flowers of the donor to be gathered.</source>
+        <source>Flowers of the donor to be collected.</source>
         <translation>Blüten des Pollenspenders, die zu sammeln sind.</translation>
     </message>
     <message>
-        <source>Flowers of the seed parent to be worked for the wanted seedlings.</source>
-        <translation>Blüten des Samenelters, die für die gewünschten Sämlinge zu bestäuben sind.</translation>
+        <source>Flowers of the seed parent to be pollinated for the wanted seedlings.</source>
+        <translation>Blüten der Mutter, die für die gewünschten Sämlinge zu bestäuben sind.</translation>
     </message>
     <message>
-        <source>Flowers served</source>
+        <source>Flowers per donor flower</source>
         <translation>Blüten je Spenderblüte</translation>
     </message>
     <message>
-        <source>Flowers that the pollen of one donor flower serves at full germination.</source>
-        <translation>Zahl der Blüten, für die der Pollen einer Spenderblüte bei voller Keimung reicht.</translation>
+        <source>Flowers that can be pollinated with the pollen of one donor flower at full germination.</source>
+        <translation>Blüten, die sich mit dem Pollen einer Spenderblüte bei voller Keimfähigkeit bestäuben lassen.</translation>
     </message>
     <message>
-        <source>Flowers to gather</source>
+        <source>Flowers to collect</source>
         <translation>Zu sammelnde Blüten</translation>
     </message>
     <message>
-        <source>Flowers to gather.</source>
+        <source>Flowers to collect.</source>
         <translation>Zu sammelnde Blüten.</translation>
     </message>
     <message>
-        <source>Flowers to work</source>
+        <source>Flowers to pollinate</source>
         <translation>Zu bestäubende Blüten</translation>
     </message>
     <message>
@@ -1727,8 +1707,8 @@
         <translation>Für Kreuzungen</translation>
     </message>
     <message>
-        <source>Foretells first bloom, full bloom and end of bloom of every living tree this season, with the odds: from the temperatures so far, the forecast days in the book, and every past season&apos;s remainder as one way that the spring may go on. Trees higher up the slope bloom later.</source>
-        <translation>Sagt für jeden lebenden Baum erste Blüten, Vollblüte und Ende der Blüte in dieser Saison voraus, mit Wahrscheinlichkeiten: aus den bisherigen Temperaturen, den vorhergesagten Tagen im Buch und dem Rest jeder vergangenen Saison als einem möglichen weiteren Verlauf des Frühjahrs. Bäume weiter oben am Hang blühen später.</translation>
+        <source>Forecasts first bloom, full bloom and end of bloom of every living tree this season, with 80 % prediction intervals: from the temperatures so far, the forecast days in the book, and the rest of every past season as a member of an ensemble. Trees higher up the slope bloom later.</source>
+        <translation>Sagt für jeden lebenden Baum Blühbeginn, Vollblüte und Blühende in dieser Saison voraus, mit 80-%-Vorhersageintervallen: aus den bisherigen Temperaturen, den vorhergesagten Tagen im Buch und dem Rest jeder vergangenen Saison als Mitglied eines Ensembles. Bäume weiter oben am Hang blühen später.</translation>
     </message>
     <message>
         <source>From</source>
@@ -1739,16 +1719,16 @@
         <translation>Fruchtansatz</translation>
     </message>
     <message>
-        <source>Full bloom (BBCH 65): as likely earlier as later.</source>
-        <translation>Vollblüte (BBCH 65): ebenso wahrscheinlich früher wie später.</translation>
+        <source>Full bloom (BBCH 65): median.</source>
+        <translation>Vollblüte (BBCH 65): Median.</translation>
     </message>
     <message>
-        <source>Full bloom (BBCH 65): one chance in ten to be earlier.</source>
-        <translation>Vollblüte (BBCH 65): in einem von zehn Fällen früher.</translation>
+        <source>Full bloom (BBCH 65): 10th percentile.</source>
+        <translation>Vollblüte (BBCH 65): 10. Perzentil.</translation>
     </message>
     <message>
-        <source>Full bloom (BBCH 65): one chance in ten to be later.</source>
-        <translation>Vollblüte (BBCH 65): in einem von zehn Fällen später.</translation>
+        <source>Full bloom (BBCH 65): 90th percentile.</source>
+        <translation>Vollblüte (BBCH 65): 90. Perzentil.</translation>
     </message>
     <message>
         <source>Full bloom, early</source>
@@ -1767,11 +1747,11 @@
         <translation>Bewertete Tage der Vollblüte, einer je Akzession und Saison.</translation>
     </message>
     <message>
-        <source>Gather from</source>
+        <source>Collect from</source>
         <translation>Sammeln ab</translation>
     </message>
     <message>
-        <source>Gather to</source>
+        <source>Collect to</source>
         <translation>Sammeln bis</translation>
     </message>
     <message>
@@ -1787,7 +1767,7 @@
         <translation>Wachstumsgradtage aus dem Tagesmittel; leer, wenn es diese Kappung beim Tagesmittel nicht gibt.</translation>
     </message>
     <message>
-        <source>Growing degree-hours above 4.5 degrees C, no more above 25.</source>
+        <source>Growing degree-hours above 4.5 °C, no more above 25.</source>
         <translation>Wachstumsgradstunden über 4,5 °C; über 25 °C steigen sie nicht weiter.</translation>
     </message>
     <message>
@@ -1799,7 +1779,7 @@
         <translation>Höchste Temperatur des Tages.</translation>
     </message>
     <message>
-        <source>Hours between 0 and 7.2 degrees C.</source>
+        <source>Hours between 0 and 7.2 °C.</source>
         <translation>Stunden zwischen 0 und 7,2 °C.</translation>
     </message>
     <message>
@@ -1807,20 +1787,20 @@
         <translation>Wie bald es getan werden muss.</translation>
     </message>
     <message>
-        <source>How sure the wanted number of seedlings is to be.</source>
-        <translation>Wie sicher die gewünschte Zahl an Sämlingen erreicht werden soll.</translation>
+        <source>Probability with which the wanted number of seedlings is to be reached.</source>
+        <translation>Wahrscheinlichkeit, mit der die gewünschte Zahl an Sämlingen erreicht werden soll.</translation>
     </message>
     <message>
-        <source>How the days are written; found out from the file where not given.</source>
-        <translation>Wie die Tage geschrieben sind; ohne Angabe aus der Datei ermittelt.</translation>
+        <source>Date format of the file; recognised from the file where not given.</source>
+        <translation>Datumsformat der Datei; ohne Angabe aus der Datei erkannt.</translation>
     </message>
     <message>
-        <source>How the pollen comes to be on hand.</source>
-        <translation>Auf welchem Weg der Pollen bereitsteht.</translation>
+        <source>How the pollen is obtained.</source>
+        <translation>Auf welchem Weg der Pollen gewonnen wird.</translation>
     </message>
     <message>
-        <source>How well bloom is foretold</source>
-        <translation>Wie gut die Blüte vorhergesagt wird</translation>
+        <source>Bloom forecast skill</source>
+        <translation>Güte der Blühvorhersage</translation>
     </message>
     <message>
         <source>Import weather</source>
@@ -1831,11 +1811,11 @@
         <translation>Importierte Wetterdaten</translation>
     </message>
     <message>
-        <source>Inside 80 % window</source>
-        <translation>Im 80-%-Fenster</translation>
+        <source>Coverage of the 80 % interval</source>
+        <translation>Abdeckung des 80-%-Intervalls</translation>
     </message>
     <message>
-        <source>Its amount</source>
+        <source>Amount</source>
         <translation>Wert des Ansatzes</translation>
     </message>
     <message>
@@ -1847,28 +1827,28 @@
         <translation>Verwandtschaft</translation>
     </message>
     <message>
-        <source>Known from</source>
-        <translation>Bekannt aus</translation>
+        <source>Source of the requirement</source>
+        <translation>Herkunft des Bedarfs</translation>
     </message>
     <message>
         <source>Last day</source>
         <translation>Letzter Tag</translation>
     </message>
     <message>
-        <source>Last day that the seed parent can be worked.</source>
-        <translation>Letzter Tag, an dem der Samenelter bestäubt werden kann.</translation>
+        <source>Last day on which the seed parent can be pollinated.</source>
+        <translation>Letzter Tag, an dem die Mutter bestäubt werden kann.</translation>
     </message>
     <message>
         <source>Last day to do it.</source>
         <translation>Letzter Tag dafür.</translation>
     </message>
     <message>
-        <source>Last safe day at the stated risk.</source>
-        <translation>Letzter sicherer Tag beim angegebenen Risiko.</translation>
+        <source>Last safe day at the accepted risk.</source>
+        <translation>Letzter sicherer Tag beim akzeptierten Risiko.</translation>
     </message>
     <message>
-        <source>Last safe day to gather at the stated risk.</source>
-        <translation>Letzter sicherer Tag zum Sammeln beim angegebenen Risiko.</translation>
+        <source>Last safe day to collect at the accepted risk.</source>
+        <translation>Letzter sicherer Tag zum Sammeln beim akzeptierten Risiko.</translation>
     </message>
     <message>
         <source>Lead</source>
@@ -1879,12 +1859,12 @@
         <translation>Vorläufe</translation>
     </message>
     <message>
-        <source>Learn from so many seasons only, as a young orchard would; from all but one where not given.</source>
-        <translation>Nur aus so vielen Saisons lernen, wie in einem jungen Obstgarten; ohne Angabe aus allen bis auf eine.</translation>
+        <source>Number of seasons to fit on, as in a young orchard; all but one where not given.</source>
+        <translation>Zahl der Saisons zur Anpassung, wie in einem jungen Obstgarten; ohne Angabe alle bis auf eine.</translation>
     </message>
     <message>
-        <source>Learns from the bloom notes and the temperatures of past seasons what each accession needs before it blooms. Accessions with few notes lean on the orchard&apos;s mean; those without any borrow from their parents or from it.</source>
-        <translation>Lernt aus den Blühnotizen und den Temperaturen vergangener Saisons, was jede Akzession braucht, bevor sie blüht. Akzessionen mit wenigen Notizen lehnen sich an das Mittel des Obstgartens an; solche ohne Notizen übernehmen den Bedarf ihrer Eltern oder dieses Mittel.</translation>
+        <source>Fits the chill and heat requirement of each accession to the bloom observations and the temperatures of past seasons. Accessions with few observations are shrunk towards the orchard&apos;s mean; those without any take their parents&apos; or the orchard&apos;s mean.</source>
+        <translation>Schätzt den Kälte- und Wärmebedarf jeder Akzession aus den Blühbeobachtungen und den Temperaturen vergangener Saisons. Akzessionen mit wenigen Beobachtungen werden zum Mittel des Obstgartens hin gezogen; solche ohne Beobachtungen übernehmen das Mittel ihrer Eltern oder des Obstgartens.</translation>
     </message>
     <message>
         <source>Level</source>
@@ -1911,8 +1891,8 @@
         <translation>Mittlerer absoluter Fehler.</translation>
     </message>
     <message>
-        <source>Mean of foretold less observed: above zero is too late.</source>
-        <translation>Mittel aus vorhergesagt minus beobachtet: über null heißt zu spät.</translation>
+        <source>Mean of forecast minus observed: above zero is too late.</source>
+        <translation>Mittel aus Vorhersage minus Beobachtung: über null heißt zu spät.</translation>
     </message>
     <message>
         <source>Method</source>
@@ -1927,44 +1907,40 @@
         <translation>Modell</translation>
     </message>
     <message>
-        <source>Need, sd</source>
-        <translation>Bedarf, SD</translation>
+        <source>SD of the requirement</source>
+        <translation>SD des Bedarfs</translation>
     </message>
     <message>
         <source>New book</source>
         <translation>Neues Buch</translation>
     </message>
     <message>
-        <source>Note</source>
+        <source>Remark</source>
         <translation>Bemerkung</translation>
     </message>
     <message>
-        <source>Notes</source>
-        <translation>Notizen</translation>
+        <source>Observations</source>
+        <translation>Beobachtungen</translation>
     </message>
     <message>
-        <source>Notes of its own.</source>
-        <translation>Eigene Notizen.</translation>
+        <source>Observations of its own.</source>
+        <translation>Eigene Beobachtungen.</translation>
     </message>
     <message>
-        <source>Notes used</source>
-        <translation>Genutzte Notizen</translation>
+        <source>Observations used</source>
+        <translation>Genutzte Beobachtungen</translation>
     </message>
     <message>
         <source>Orchard</source>
         <translation>Obstgarten</translation>
     </message>
     <message>
-        <source>Order of the day</source>
+        <source>Date format</source>
         <translation>Datumsformat</translation>
     </message>
     <message>
-        <source>Outlook of crosses</source>
+        <source>Cross outlook</source>
         <translation>Kreuzungsaussichten</translation>
-    </message>
-    <message>
-        <source>Outlook of the crosses</source>
-        <translation>Aussichten der Kreuzungen</translation>
     </message>
     <message>
         <source>Per accession</source>
@@ -1975,19 +1951,19 @@
         <translation>Pollen</translation>
     </message>
     <message>
-        <source>Pollen lot in hand that this way uses.</source>
+        <source>Pollen lot in stock that this way uses.</source>
         <translation>Vorhandene Pollenpartie, die dieser Weg nutzt.</translation>
     </message>
     <message>
         <source>Pollen parent</source>
-        <translation>Pollenelter (Vater)</translation>
+        <translation>Vater (Pollenelter)</translation>
     </message>
     <message>
         <source>Pollen per flower</source>
         <translation>Pollen je Blüte</translation>
     </message>
     <message>
-        <source>Pollen to gather, branches to cut, lots to test: by last safe day.</source>
+        <source>Pollen to collect, branches to cut, lots to test: by last safe day.</source>
         <translation>Pollen sammeln, Zweige schneiden, Pollenpartien prüfen: nach dem letzten sicheren Tag geordnet.</translation>
     </message>
     <message>
@@ -2007,11 +1983,11 @@
         <translation>Rohpollen einer Spenderblüte, einschließlich Staubbeutelresten.</translation>
     </message>
     <message>
-        <source>Raw pollen that they should give.</source>
-        <translation>Rohpollen, den diese Blüten liefern sollten.</translation>
+        <source>Expected yield of raw pollen.</source>
+        <translation>Erwarteter Ertrag an Rohpollen.</translation>
     </message>
     <message>
-        <source>Reads the whole book and tells everything that is wrong, doubtful or impossible in it: where it stands and what to do about it. Errors prevent results, warnings weaken them.</source>
+        <source>Reads the whole book and reports everything that is wrong, doubtful or impossible in it: where it is and what to do about it. Errors prevent results, warnings weaken them.</source>
         <translation>Liest das ganze Buch und meldet alles, was darin falsch, zweifelhaft oder unmöglich ist: wo es steht und was zu tun ist. Fehler verhindern Ergebnisse, Warnungen machen sie unsicherer.</translation>
     </message>
     <message>
@@ -2023,8 +1999,8 @@
         <translation>Ersetzt</translation>
     </message>
     <message>
-        <source>Rest, sd</source>
-        <translation>Rest, SD</translation>
+        <source>SD of the rest</source>
+        <translation>SD des Rests</translation>
     </message>
     <message>
         <source>Risk</source>
@@ -2043,7 +2019,7 @@
         <translation>S-Allele</translation>
     </message>
     <message>
-        <source>Score true forecasts as well, issued so many days before bloom.</source>
+        <source>Score true forecasts as well, issued this many days before bloom.</source>
         <translation>Auch echte Vorhersagen bewerten, ausgegeben so viele Tage vor der Blüte.</translation>
     </message>
     <message>
@@ -2055,7 +2031,7 @@
         <translation>Saison</translation>
     </message>
     <message>
-        <source>Season clock</source>
+        <source>Chill and heat sums</source>
         <translation>Kälte- und Wärmesummen</translation>
     </message>
     <message>
@@ -2067,28 +2043,28 @@
         <translation>Saisonplan</translation>
     </message>
     <message>
-        <source>Season, sd</source>
-        <translation>Saison, SD</translation>
+        <source>SD of the season</source>
+        <translation>SD der Saison</translation>
     </message>
     <message>
         <source>Seasons</source>
         <translation>Saisons</translation>
     </message>
     <message>
-        <source>Seasons foretold without having been seen.</source>
-        <translation>Saisons, die ohne ihre eigenen Notizen vorhergesagt wurden.</translation>
+        <source>Seasons forecast without having been used in the fit.</source>
+        <translation>Vorhergesagte Saisons, die nicht zur Anpassung dienten.</translation>
     </message>
     <message>
-        <source>Seasons learnt from; unknown where all but the one foretold.</source>
-        <translation>Saisons, aus denen gelernt wurde; leer, wenn es alle außer der vorhergesagten waren.</translation>
+        <source>Seasons used in the fit; unknown where all but the one forecast.</source>
+        <translation>Saisons der Anpassung; leer, wenn alle außer der vorhergesagten.</translation>
     </message>
     <message>
-        <source>Seasons with notes of its own.</source>
-        <translation>Saisons mit eigenen Notizen.</translation>
+        <source>Seasons with observations of its own.</source>
+        <translation>Saisons mit eigenen Beobachtungen.</translation>
     </message>
     <message>
         <source>Seed parent</source>
-        <translation>Samenelter (Mutter)</translation>
+        <translation>Mutter (Samenelter)</translation>
     </message>
     <message>
         <source>Seed to seedling</source>
@@ -2099,20 +2075,16 @@
         <translation>Samen je Frucht</translation>
     </message>
     <message>
-        <source>Share of days foretold within 3 days, 0 to 1.</source>
-        <translation>Anteil der auf 3 Tage genau vorhergesagten Tage, 0 bis 1.</translation>
+        <source>Share of days forecast within 3 days.</source>
+        <translation>Anteil der auf 3 Tage genau vorhergesagten Tage.</translation>
     </message>
     <message>
-        <source>Share of days foretold within 5 days, 0 to 1.</source>
-        <translation>Anteil der auf 5 Tage genau vorhergesagten Tage, 0 bis 1.</translation>
+        <source>Share of days forecast within 5 days.</source>
+        <translation>Anteil der auf 5 Tage genau vorhergesagten Tage.</translation>
     </message>
     <message>
-        <source>Share of observed days inside the p10 to p90 window; 0.8 is right.</source>
-        <translation>Anteil der beobachteten Tage im Fenster von p10 bis p90; richtig ist 0,8.</translation>
-    </message>
-    <message>
-        <source>Skill of bloom forecasts</source>
-        <translation>Güte der Blühvorhersagen</translation>
+        <source>Share of observed days inside the 80 % prediction interval, p10 to p90; 0.8 is right.</source>
+        <translation>Anteil der beobachteten Tage im 80-%-Vorhersageintervall von p10 bis p90; richtig ist 0,8.</translation>
     </message>
     <message>
         <source>Source</source>
@@ -2123,16 +2095,16 @@
         <translation>Stadium</translation>
     </message>
     <message>
-        <source>Standard deviation of full bloom by what is not known of the need.</source>
-        <translation>Standardabweichung der Vollblüte durch das, was vom Bedarf nicht bekannt ist.</translation>
+        <source>Standard deviation of full bloom due to the uncertainty of the requirement.</source>
+        <translation>Standardabweichung der Vollblüte durch die Unsicherheit des Bedarfs.</translation>
     </message>
     <message>
-        <source>Standard deviation of full bloom that is the accession&apos;s alone.</source>
-        <translation>Standardabweichung der Vollblüte, die allein der Akzession eigen ist.</translation>
+        <source>Standard deviation of full bloom that is specific to the accession.</source>
+        <translation>Standardabweichung der Vollblüte, die der Akzession eigen ist.</translation>
     </message>
     <message>
-        <source>Standard deviation of full bloom that the whole orchard shares in a season.</source>
-        <translation>Standardabweichung der Vollblüte, die der ganze Obstgarten in einer Saison gemeinsam hat.</translation>
+        <source>Standard deviation of full bloom that all accessions of a season share.</source>
+        <translation>Standardabweichung der Vollblüte, die alle Akzessionen einer Saison gemeinsam haben.</translation>
     </message>
     <message>
         <source>Station</source>
@@ -2155,19 +2127,19 @@
         <translation>Tabelle</translation>
     </message>
     <message>
-        <source>Takes the daily lowest and highest temperatures of a station from a file into the book, and tells how it understood the file. What the file does not make plain is asked for, never guessed; days that the book has already are left alone unless told otherwise.</source>
-        <translation>Übernimmt die täglichen Tiefst- und Höchsttemperaturen einer Station aus einer Datei ins Buch und meldet, wie die Datei verstanden wurde. Was aus der Datei nicht klar hervorgeht, wird erfragt, nie geraten; Tage, die das Buch schon hat, bleiben unverändert, wenn nichts anderes verlangt wird.</translation>
+        <source>Imports daily minimum and maximum temperatures of a station from a file into the book, and shows how the file was read. What the file does not make clear is asked for, never guessed; days that the book has already stay as they are unless replace-existing is given.</source>
+        <translation>Importiert tägliche Tiefst- und Höchsttemperaturen einer Station aus einer Datei ins Buch und zeigt, wie die Datei gelesen wurde. Was aus der Datei nicht klar hervorgeht, wird erfragt, nie geraten; Tage, die das Buch schon hat, bleiben unverändert, außer mit replace-existing.</translation>
     </message>
     <message>
-        <source>Tells for every cross goal of the season whether its pollen can be on hand while the seed parent&apos;s flowers take it, by each way of having it, with dates, amounts, S-alleles, kinship and the reasons.</source>
-        <translation>Zeigt für jedes Kreuzungsziel der Saison, ob sein Pollen bereitstehen kann, solange die Blüten des Samenelters ihn annehmen: für jeden Weg zum Pollen, mit Tagen, Mengen, S-Allelen, Verwandtschaft und Begründung.</translation>
+        <source>Shows for every cross goal of the season whether its pollen can be available while the seed parent&apos;s flowers are receptive, by each way to obtain it, with dates, amounts, S-alleles, kinship and the reasons.</source>
+        <translation>Zeigt für jedes Kreuzungsziel der Saison, ob sein Pollen verfügbar sein kann, solange die Blüten der Mutter empfängnisfähig sind: für jeden Weg zum Pollen, mit Tagen, Mengen, S-Allelen, Verwandtschaft und Begründung.</translation>
     </message>
     <message>
-        <source>Tells how well each way of foretelling full bloom does on this orchard: every past season is left out in turn, foretold from the others and compared with what was noted.</source>
-        <translation>Zeigt, wie gut jedes Verfahren die Vollblüte in diesem Obstgarten vorhersagt: Jede vergangene Saison wird der Reihe nach ausgelassen, aus den übrigen vorhergesagt und mit den Notizen verglichen.</translation>
+        <source>Shows how well each method forecasts full bloom in this orchard: every past season is left out in turn, forecast from the others and compared with the observations.</source>
+        <translation>Zeigt, wie gut jedes Verfahren die Vollblüte in diesem Obstgarten vorhersagt: Jede vergangene Saison wird der Reihe nach ausgelassen, aus den übrigen vorhergesagt und mit den Beobachtungen verglichen.</translation>
     </message>
     <message>
-        <source>The accession whose flowers are worked.</source>
+        <source>The accession whose flowers are pollinated.</source>
         <translation>Die Akzession, deren Blüten bestäubt werden.</translation>
     </message>
     <message>
@@ -2176,7 +2148,7 @@
     </message>
     <message>
         <source>The accession whose pollen it is: the pollen parent, or a member of the blend.</source>
-        <translation>Die Akzession, von der der Pollen stammt: der Pollenelter oder ein Bestandteil der Pollenmischung.</translation>
+        <translation>Die Akzession, von der der Pollen stammt: der Vater oder ein Bestandteil der Pollenmischung.</translation>
     </message>
     <message>
         <source>The accession.</source>
@@ -2195,8 +2167,8 @@
         <translation>Die Blühsaison, für die der Pollen bestimmt ist.</translation>
     </message>
     <message>
-        <source>The chance of being too late that a deadline may leave.</source>
-        <translation>Die Wahrscheinlichkeit, zu spät zu kommen, die eine Frist noch lassen darf.</translation>
+        <source>Accepted risk of missing a deadline.</source>
+        <translation>Akzeptiertes Risiko, eine Frist zu verpassen.</translation>
     </message>
     <message>
         <source>The column.</source>
@@ -2207,20 +2179,20 @@
         <translation>Das Koordinatenbezugssystem der Layer des Buchs, etwa EPSG:25832: am besten eines in Metern für die eigene Gegend.</translation>
     </message>
     <message>
-        <source>The day that sums begin on; the season&apos;s first, 1 October in the north, where not given.</source>
-        <translation>Der Tag, an dem die Summen beginnen; ohne Angabe der erste der Saison, auf der Nordhalbkugel der 1. Oktober.</translation>
+        <source>First day of the sums; the season&apos;s first, 1 October in the northern hemisphere, where not given.</source>
+        <translation>Erster Tag der Summen; ohne Angabe der erste der Saison, auf der Nordhalbkugel der 1. Oktober.</translation>
     </message>
     <message>
-        <source>The day the forecast looks from.</source>
-        <translation>Der Tag, auf dessen Stand die Vorhersage beruht.</translation>
+        <source>Reference date of the forecast.</source>
+        <translation>Stichtag der Vorhersage.</translation>
     </message>
     <message>
-        <source>The day the plan looks from.</source>
-        <translation>Der Tag, auf dessen Stand der Plan beruht.</translation>
+        <source>Reference date of the plan.</source>
+        <translation>Stichtag des Plans.</translation>
     </message>
     <message>
-        <source>The day to look from: nothing observed later is used, so any past day can be repeated.</source>
-        <translation>Der Tag, auf dessen Stand gerechnet wird: Was später beobachtet wurde, bleibt außer Acht; so lässt sich jeder vergangene Tag nachrechnen.</translation>
+        <source>Reference date: nothing observed later is used, so any past date can be repeated.</source>
+        <translation>Der Stichtag: Was später beobachtet wurde, bleibt außer Acht; so lässt sich jeder vergangene Tag nachrechnen.</translation>
     </message>
     <message>
         <source>The day; sums stand at its end.</source>
@@ -2239,8 +2211,8 @@
         <translation>Letzter Tag der Datei mit beiden Temperaturen.</translation>
     </message>
     <message>
-        <source>The fitted need of each accession before it blooms.</source>
-        <translation>Der ermittelte Bedarf jeder Akzession bis zur Blüte.</translation>
+        <source>The fitted chill and heat requirement of each accession.</source>
+        <translation>Der geschätzte Kälte- und Wärmebedarf jeder Akzession.</translation>
     </message>
     <message>
         <source>The header of the column with the day&apos;s highest temperature, where it is not recognised.</source>
@@ -2259,24 +2231,24 @@
         <translation>Überschrift der Spalte mit der Station, falls sie nicht erkannt wird.</translation>
     </message>
     <message>
-        <source>The last day; the last one known up to as-of where not given.</source>
-        <translation>Der letzte Tag; ohne Angabe der letzte bekannte bis zum Stand.</translation>
+        <source>The last day; the last one known up to the reference date where not given.</source>
+        <translation>Der letzte Tag; ohne Angabe der letzte bekannte bis zum Stichtag.</translation>
     </message>
     <message>
         <source>The lower threshold of the degree-days.</source>
         <translation>Die untere Schwelle der Gradtage.</translation>
     </message>
     <message>
-        <source>The main job: learns from past springs, foretells this one, weighs every wanted cross and lists the pollen work and the field work with last safe days. Replaces the result tables of the book in one step and makes a sheet to print.</source>
-        <translation>Die Hauptaufgabe: lernt aus vergangenen Frühjahren, sagt dieses voraus, wägt jede gewünschte Kreuzung ab und listet Pollenarbeit und Feldarbeit mit den letzten sicheren Tagen auf. Ersetzt die Ergebnistabellen des Buchs in einem Schritt und erstellt ein Saisonblatt zum Drucken.</translation>
+        <source>The main operation: fits on past springs, forecasts this one, assesses every wanted cross and lists the pollen work and the field work with last safe days. Replaces the result tables of the book in one step and makes a sheet to print.</source>
+        <translation>Die Hauptaufgabe: lernt aus vergangenen Frühjahren, sagt dieses voraus, beurteilt jede gewünschte Kreuzung und listet Pollenarbeit und Feldarbeit mit den letzten sicheren Tagen auf. Ersetzt die Ergebnistabellen des Buchs in einem Schritt und erstellt ein Saisonblatt zum Drucken.</translation>
     </message>
     <message>
-        <source>The one-number structure that counts most in the method.</source>
-        <translation>Der Ansatz mit nur einem Kennwert, der im Verfahren am meisten zählt.</translation>
+        <source>The one-parameter model structure with the highest weight in the method.</source>
+        <translation>Der Ein-Parameter-Ansatz mit dem höchsten Gewicht im Verfahren.</translation>
     </message>
     <message>
         <source>The orchard book: the path of a GeoPackage, or PG:... for a PostGIS database.</source>
-        <translation>Das Obstgartenbuch: der Pfad eines GeoPackages oder PG:... für eine PostGIS-Datenbank.</translation>
+        <translation>Das Zuchtbuch: der Pfad eines GeoPackages oder PG:... für eine PostGIS-Datenbank.</translation>
     </message>
     <message>
         <source>The orchard&apos;s name on the sheet; the book&apos;s file name where not given.</source>
@@ -2299,15 +2271,15 @@
         <translation>Die Zeile, mit dem Namen, unter dem man sie kennt.</translation>
     </message>
     <message>
-        <source>The same, 1 January being 1.</source>
+        <source>The same as day of year, 1 January being 1.</source>
         <translation>Dasselbe als Tag im Jahr; der 1. Januar ist 1.</translation>
     </message>
     <message>
         <source>The seed parent&apos;s tree.</source>
-        <translation>Der Baum des Samenelters.</translation>
+        <translation>Der Baum der Mutter.</translation>
     </message>
     <message>
-        <source>The stage foretold: full bloom.</source>
+        <source>The forecast stage: full bloom.</source>
         <translation>Das vorhergesagte Stadium: Vollblüte.</translation>
     </message>
     <message>
@@ -2324,30 +2296,30 @@
     </message>
     <message>
         <source>The tree&apos;s label; unknown for an accession without a living tree.</source>
-        <translation>Die Bezeichnung des Baums; leer bei einer Akzession ohne lebenden Baum.</translation>
+        <translation>Das Etikett des Baums; leer bei einer Akzession ohne lebenden Baum.</translation>
     </message>
     <message>
         <source>The unit of the temperatures; found out from the header and the values where not given.</source>
         <translation>Die Einheit der Temperaturen; ohne Angabe aus Überschrift und Werten ermittelt.</translation>
     </message>
     <message>
-        <source>The upper threshold of the degree-days, looked at only with a cut-off.</source>
+        <source>The upper threshold of the degree-days, used only with a cut-off.</source>
         <translation>Die obere Schwelle der Gradtage; zählt nur mit einer Kappung.</translation>
     </message>
     <message>
-        <source>The way of foretelling full bloom.</source>
+        <source>The forecast method for full bloom.</source>
         <translation>Das Verfahren zur Vorhersage der Vollblüte.</translation>
     </message>
     <message>
-        <source>The way of foretelling that was fitted.</source>
-        <translation>Das Vorhersageverfahren, nach dem der Bedarf ermittelt wurde.</translation>
+        <source>The forecast method that was fitted.</source>
+        <translation>Das angepasste Vorhersageverfahren.</translation>
     </message>
     <message>
-        <source>The way of foretelling, and where the accession&apos;s need is known from.</source>
+        <source>The forecast method, and the source of the accession&apos;s requirement.</source>
         <translation>Das Vorhersageverfahren und die Herkunft des Bedarfs der Akzession.</translation>
     </message>
     <message>
-        <source>The way of foretelling.</source>
+        <source>The forecast method.</source>
         <translation>Das Vorhersageverfahren.</translation>
     </message>
     <message>
@@ -2439,16 +2411,16 @@
         <translation>Weg</translation>
     </message>
     <message>
-        <source>Weightiest structure</source>
-        <translation>Gewichtigster Ansatz</translation>
+        <source>Highest-weighted structure</source>
+        <translation>Ansatz mit höchstem Gewicht</translation>
     </message>
     <message>
-        <source>What each accession needs</source>
-        <translation>Was jede Akzession braucht</translation>
+        <source>Chill and heat requirements</source>
+        <translation>Kälte- und Wärmebedarf</translation>
     </message>
     <message>
-        <source>What heat above the upper threshold is worth.</source>
-        <translation>Was Wärme über der oberen Schwelle noch zählt.</translation>
+        <source>How heat above the upper threshold counts.</source>
+        <translation>Wie Wärme über der oberen Schwelle zählt.</translation>
     </message>
     <message>
         <source>What is to be done.</source>
@@ -2463,12 +2435,12 @@
         <translation>Was nicht stimmt, als Satz.</translation>
     </message>
     <message>
-        <source>What stands there.</source>
-        <translation>Was dort steht.</translation>
+        <source>The value there.</source>
+        <translation>Der dort eingetragene Wert.</translation>
     </message>
     <message>
-        <source>What that structure asks of this accession.</source>
-        <translation>Wie viel dieser Ansatz von dieser Akzession verlangt.</translation>
+        <source>Requirement of this accession in that structure.</source>
+        <translation>Bedarf der Akzession in diesem Ansatz.</translation>
     </message>
     <message>
         <source>What to do</source>
@@ -2483,7 +2455,7 @@
         <translation>Was im Buch gefunden wurde und was zu tun ist.</translation>
     </message>
     <message>
-        <source>What was taken from the file into the book.</source>
+        <source>What was imported from the file into the book.</source>
         <translation>Was aus der Datei ins Buch übernommen wurde.</translation>
     </message>
     <message>
@@ -2491,11 +2463,11 @@
         <translation>Was diese Vorhersage unsicherer macht.</translation>
     </message>
     <message>
-        <source>When each living tree will bloom this season, with the odds.</source>
-        <translation>Wann jeder lebende Baum in dieser Saison blüht, mit Wahrscheinlichkeiten.</translation>
+        <source>When each living tree will bloom this season, with 80 % prediction intervals.</source>
+        <translation>Wann jeder lebende Baum in dieser Saison blüht, mit 80-%-Vorhersageintervallen.</translation>
     </message>
     <message>
-        <source>Where the pollen waits.</source>
+        <source>Where the pollen is stored until then.</source>
         <translation>Wo der Pollen bis dahin lagert.</translation>
     </message>
     <message>
@@ -2503,23 +2475,23 @@
         <translation>Woher die Temperaturen stammen.</translation>
     </message>
     <message>
-        <source>Whether days that the book already has take the file&apos;s temperatures; a forecast always gives way to what was measured.</source>
-        <translation>Ob Tage, die das Buch schon hat, die Temperaturen der Datei erhalten; Vorhergesagtes weicht immer dem Gemessenen.</translation>
+        <source>Whether days that the book already has are replaced by the file&apos;s; a forecast is always replaced by an observation.</source>
+        <translation>Ob Tage, die das Buch schon hat, durch die der Datei ersetzt werden; eine Vorhersage wird immer durch eine Messung ersetzt.</translation>
     </message>
     <message>
         <source>Whether each accession gets scores of its own besides those of all together.</source>
         <translation>Ob jede Akzession neben der Gesamtbewertung eine eigene Bewertung erhält.</translation>
     </message>
     <message>
-        <source>Whether its need comes from its own notes or was borrowed.</source>
-        <translation>Ob ihr Bedarf aus eigenen Notizen stammt oder übernommen wurde.</translation>
+        <source>Whether its requirement comes from its own observations, from its parents or from the orchard&apos;s mean.</source>
+        <translation>Ob ihr Bedarf aus eigenen Beobachtungen, von den Eltern oder aus dem Mittel des Obstgartens stammt.</translation>
     </message>
     <message>
-        <source>Whether the style lets the donor&apos;s pollen through.</source>
-        <translation>Ob der Griffel den Pollen des Spenders durchlässt.</translation>
+        <source>Compatibility of the donor&apos;s pollen with the style, by the S-alleles.</source>
+        <translation>Verträglichkeit des Spenderpollens mit dem Griffel, nach den S-Allelen.</translation>
     </message>
     <message>
-        <source>Whether this is the best of the ways, the one that the plan follows.</source>
+        <source>Whether this is the best way, the one that the plan follows.</source>
         <translation>Ob dies der beste Weg ist, dem der Plan folgt.</translation>
     </message>
     <message>
@@ -2552,7 +2524,7 @@
     </message>
     <message>
         <source>Work at the seed parents: bagging, pollinating, unbagging, by first day.</source>
-        <translation>Arbeit an den Sameneltern: Eintüten, Bestäuben, Tüten abnehmen; nach dem ersten Tag geordnet.</translation>
+        <translation>Arbeit an den Mutterbäumen: Eintüten, Bestäuben, Tüten abnehmen; nach dem ersten Tag geordnet.</translation>
     </message>
     <message>
         <source>Write to the book</source>
@@ -2587,7 +2559,7 @@
         <translation>Grad Fahrenheit</translation>
     </message>
     <message>
-        <source>error, warning or note.</source>
+        <source>error, warning or notice.</source>
         <translation>Fehler, Warnung oder Hinweis.</translation>
     </message>
     <message>
@@ -2611,12 +2583,12 @@
         <translation>das Mittel mehrerer Wärme- und Kältemodelle</translation>
     </message>
     <message>
-        <source>the long-run mean day, whatever the weather</source>
-        <translation>der langjährige mittlere Tag, unabhängig vom Wetter</translation>
+        <source>the long-term mean date, whatever the weather</source>
+        <translation>das langjährige mittlere Datum, unabhängig vom Wetter</translation>
     </message>
     <message>
-        <source>the one that did best on the orchard&apos;s own past seasons</source>
-        <translation>das beste in den vergangenen Saisons des Obstgartens</translation>
+        <source>the one with the best skill in the orchard&apos;s own past seasons</source>
+        <translation>das mit der besten Güte in den vergangenen Saisons des Obstgartens</translation>
     </message>
     <message>
         <source>00: dormant: scales closed and dark</source>
@@ -2639,8 +2611,8 @@
         <translation>09: grüne Blattspitzen 5 mm ausgetreten</translation>
     </message>
     <message>
-        <source>1 for the tree that fits best.</source>
-        <translation>1 für den Baum, der am besten passt.</translation>
+        <source>1 for the best match.</source>
+        <translation>1 für den besten Treffer.</translation>
     </message>
     <message>
         <source>10: mouse-ear: green tips 10 mm, leaves parting</source>
@@ -2756,7 +2728,7 @@
     </message>
     <message>
         <source>69: end of bloom: all petals fallen</source>
-        <translation>69: Ende der Blüte: alle Blütenblätter abgefallen</translation>
+        <translation>69: Blühende: alle Blütenblätter abgefallen</translation>
     </message>
     <message>
         <source>71: fruit to 10 mm, first drop</source>
@@ -2835,15 +2807,15 @@
         <translation>99: geerntet und eingelagert</translation>
     </message>
     <message>
-        <source>A geo: URI, which telephones open on a map (RFC 5870).</source>
+        <source>A geo: URI, which opens on a telephone&apos;s map (RFC 5870).</source>
         <translation>Ein geo:-URI, den Mobiltelefone auf einer Karte öffnen (RFC 5870).</translation>
     </message>
     <message>
         <source>Address</source>
-        <translation>Standort</translation>
+        <translation>Adresse</translation>
     </message>
     <message>
-        <source>Anything worth keeping about it.</source>
+        <source>Anything worth keeping about this row.</source>
         <translation>Alles, was sonst festzuhalten ist.</translation>
     </message>
     <message>
@@ -2856,27 +2828,27 @@
     </message>
     <message>
         <source>Block, row and position in words.</source>
-        <translation>Quartier, Reihe und Platz in Worten.</translation>
+        <translation>Quartier, Reihe und Position in Worten.</translation>
     </message>
     <message>
         <source>Coefficient of kinship of the parents: the inbreeding of a seedling; unknown where no parent of either is recorded.</source>
-        <translation>Abstammungskoeffizient der Eltern: der Inzuchtkoeffizient eines Sämlings; leer, wenn von keinem der beiden ein Elter verzeichnet ist.</translation>
+        <translation>Verwandtschaftskoeffizient der Eltern: der Inzuchtkoeffizient eines Sämlings; leer, wenn von keinem der beiden ein Elter eingetragen ist.</translation>
     </message>
     <message>
-        <source>Cold at</source>
-        <translation>Kälte bei</translation>
+        <source>Stratified at</source>
+        <translation>Stratifiziert bei</translation>
     </message>
     <message>
-        <source>Cold from</source>
-        <translation>Kälte ab</translation>
+        <source>Stratified from</source>
+        <translation>Stratifiziert ab</translation>
     </message>
     <message>
         <source>Distance</source>
         <translation>Entfernung</translation>
     </message>
     <message>
-        <source>Dress book</source>
-        <translation>Buch gestalten</translation>
+        <source>Map style</source>
+        <translation>Kartenstil</translation>
     </message>
     <message>
         <source>East of Greenwich, WGS 84.</source>
@@ -2895,8 +2867,8 @@
         <translation>Baum suchen</translation>
     </message>
     <message>
-        <source>Finds trees from any scrap of their record: a label or a part of it, a tag, a cross&apos;s code, &quot;A x B 17&quot; for the 17th seedling of a cross, an accession&apos;s name even misspelt, row and position, a word of a note. Case, accents, blanks and dashes do not matter. Removed trees are found too. Nothing is written.</source>
-        <translation>Findet Bäume anhand jedes Bruchstücks ihrer Daten: eine Bezeichnung oder ein Teil davon, ein Etikett, das Kürzel einer Kreuzung, &quot;A x B 17&quot; für den 17. Sämling einer Kreuzung, der Name einer Akzession, auch falsch geschrieben, Reihe und Platz, ein Wort aus einer Bemerkung. Groß- und Kleinschreibung, Akzente, Leerzeichen und Striche spielen keine Rolle. Auch entfernte Bäume werden gefunden. Es wird nichts geschrieben.</translation>
+        <source>Finds trees by any part of their record: a label or a part of it, a tag, the code of a cross, &quot;A x B 17&quot; for the 17th seedling of a cross, the name of an accession even misspelt, row and position, a word of a remark. Case, accents, blanks and dashes do not matter. Removed trees are found too. Nothing is written.</source>
+        <translation>Findet Bäume anhand jedes Teils ihrer Daten: ein Etikett oder ein Teil davon, ein Anhänger, das Kürzel einer Kreuzung, &quot;A x B 17&quot; für den 17. Sämling einer Kreuzung, der Name einer Akzession, auch falsch geschrieben, Reihe und Position, ein Wort aus einer Bemerkung. Groß- und Kleinschreibung, Akzente, Leerzeichen und Striche spielen keine Rolle. Auch gerodete Bäume werden gefunden. Es wird nichts geschrieben.</translation>
     </message>
     <message>
         <source>Flat or hollow seeds found in them.</source>
@@ -2908,15 +2880,15 @@
     </message>
     <message>
         <source>From tags</source>
-        <translation>Von Etiketten</translation>
+        <translation>Von Anhängern</translation>
     </message>
     <message>
-        <source>From the standpoint, clockwise from true north.</source>
-        <translation>Vom Standpunkt aus, im Uhrzeigersinn von geografisch Nord.</translation>
+        <source>From your position, clockwise from true north.</source>
+        <translation>Von der eigenen Position aus, im Uhrzeigersinn von geografisch Nord.</translation>
     </message>
     <message>
-        <source>From the standpoint, over the ground as on a map.</source>
-        <translation>Vom Standpunkt aus, waagerecht gemessen wie auf einer Karte.</translation>
+        <source>From your position, horizontal.</source>
+        <translation>Von der eigenen Position aus, waagerecht gemessen.</translation>
     </message>
     <message>
         <source>Fruits</source>
@@ -2935,35 +2907,35 @@
         <translation>Pollenkörner</translation>
     </message>
     <message>
-        <source>How many of them have a tube.</source>
-        <translation>Wie viele davon einen Pollenschlauch haben.</translation>
+        <source>Number of them with a pollen tube.</source>
+        <translation>Zahl der Körner mit Pollenschlauch.</translation>
     </message>
     <message>
-        <source>How many trees to tell at the most.</source>
-        <translation>Wie viele Bäume höchstens genannt werden.</translation>
+        <source>Maximum number of trees to show.</source>
+        <translation>Höchstzahl gezeigter Bäume.</translation>
     </message>
     <message>
-        <source>How well it fits, 0 to 1; 1 for a tree&apos;s own label.</source>
-        <translation>Wie gut es passt, 0 bis 1; 1 für die eigene Bezeichnung eines Baums.</translation>
+        <source>Quality of the match; 1 for a tree&apos;s own label.</source>
+        <translation>Güte des Treffers; 1 für das Etikett des Baums selbst.</translation>
     </message>
     <message>
         <source>Label</source>
-        <translation>Bezeichnung</translation>
+        <translation>Etikett</translation>
     </message>
     <message>
         <source>Latitude</source>
         <translation>Breite</translation>
     </message>
     <message>
-        <source>Latitude and longitude of where you stand, as in 48.1340,9.3010: distances and bearings are told from there, and nearer trees come first among equals.</source>
-        <translation>Breite und Länge des eigenen Standpunkts, etwa 48.1340,9.3010: Entfernungen und Richtungen gelten von dort aus, und bei gleich guten Treffern kommen nähere Bäume zuerst.</translation>
+        <source>Latitude and longitude of your position, as in 48.1340,9.3010: distances and bearings are given from there, and nearer trees come first among equal matches.</source>
+        <translation>Breite und Länge der eigenen Position, etwa 48.1340,9.3010: Entfernungen und Richtungen gelten von dort aus, und bei gleich guten Treffern kommen nähere Bäume zuerst.</translation>
     </message>
     <message>
         <source>Layer or map</source>
         <translation>Layer oder Karte</translation>
     </message>
     <message>
-        <source>Lineage</source>
+        <source>Pedigree</source>
         <translation>Abstammung</translation>
     </message>
     <message>
@@ -2971,8 +2943,8 @@
         <translation>Länge</translation>
     </message>
     <message>
-        <source>Makes an empty orchard book: a GeoPackage with every table, its closed lists, names for people and descriptions, ready to be filled in with any GIS. It is dressed at once: its layers have symbols, labels and forms, and a map of them is stored in it.</source>
-        <translation>Legt ein leeres Obstgartenbuch an: ein GeoPackage mit allen Tabellen samt Auswahllisten, lesbaren Namen und Beschreibungen, das sich mit jedem GIS ausfüllen lässt. Es ist sofort fertig gestaltet: Seine Layer haben Symbole, Beschriftungen und Formulare, und eine Karte davon ist darin gespeichert.</translation>
+        <source>Makes an empty orchard book: a GeoPackage with every table, its value lists, aliases and descriptions, ready to be filled in with any GIS. It is styled at once: its layers have symbols, labels and forms, and a map of them is stored in it.</source>
+        <translation>Legt ein leeres Zuchtbuch an: ein GeoPackage mit allen Tabellen samt Wertelisten, Aliasnamen und Beschreibungen, das sich mit jedem GIS ausfüllen lässt. Es ist sofort gestaltet: Seine Layer haben Symbole, Beschriftungen und Formulare, und eine Karte davon ist darin gespeichert.</translation>
     </message>
     <message>
         <source>Matched</source>
@@ -2983,7 +2955,7 @@
         <translation>Substrat</translation>
     </message>
     <message>
-        <source>Most trees</source>
+        <source>Maximum number of trees</source>
         <translation>Höchstzahl Bäume</translation>
     </message>
     <message>
@@ -2991,51 +2963,47 @@
         <translation>Nördlich des Äquators, WGS 84.</translation>
     </message>
     <message>
-        <source>Note bloom</source>
-        <translation>Blüte notieren</translation>
+        <source>Record bloom</source>
+        <translation>Blüte erfassen</translation>
     </message>
     <message>
-        <source>Note pick</source>
-        <translation>Ernte notieren</translation>
+        <source>Record harvest</source>
+        <translation>Ernte erfassen</translation>
     </message>
     <message>
-        <source>Note pollen test</source>
-        <translation>Pollentest notieren</translation>
+        <source>Record pollen test</source>
+        <translation>Pollenkeimtest erfassen</translation>
     </message>
     <message>
-        <source>Note pollination</source>
-        <translation>Bestäubung notieren</translation>
+        <source>Record pollination</source>
+        <translation>Bestäubung erfassen</translation>
     </message>
     <message>
-        <source>Note score</source>
-        <translation>Bonitur notieren</translation>
+        <source>Record trait score</source>
+        <translation>Bonitur erfassen</translation>
     </message>
     <message>
-        <source>Note seed lot</source>
-        <translation>Saatgutpartie notieren</translation>
+        <source>Record seed lot</source>
+        <translation>Saatgutpartie erfassen</translation>
     </message>
     <message>
-        <source>Note seed taken out</source>
-        <translation>Samenentnahme notieren</translation>
+        <source>Record seed withdrawal</source>
+        <translation>Saatgutentnahme erfassen</translation>
     </message>
     <message>
-        <source>Note sprouts</source>
-        <translation>Keimung notieren</translation>
+        <source>Record germination</source>
+        <translation>Keimung erfassen</translation>
     </message>
     <message>
         <source>Observer</source>
         <translation>Beobachter</translation>
     </message>
     <message>
-        <source>On</source>
-        <translation>Am</translation>
-    </message>
-    <message>
         <source>Pass</source>
         <translation>Durchgang</translation>
     </message>
     <message>
-        <source>Place as a link</source>
+        <source>Location as a link</source>
         <translation>Lage als Link</translation>
     </message>
     <message>
@@ -3044,23 +3012,19 @@
     </message>
     <message>
         <source>Position</source>
-        <translation>Platz</translation>
+        <translation>Position</translation>
     </message>
     <message>
         <source>Rank</source>
         <translation>Rang</translation>
     </message>
     <message>
-        <source>Remark</source>
-        <translation>Bemerkung</translation>
-    </message>
-    <message>
         <source>Score</source>
-        <translation>Bewertung</translation>
+        <translation>Bonitur</translation>
     </message>
     <message>
-        <source>Scrap</source>
-        <translation>Suchbegriff</translation>
+        <source>Search</source>
+        <translation>Suche</translation>
     </message>
     <message>
         <source>Seed lot</source>
@@ -3068,7 +3032,7 @@
     </message>
     <message>
         <source>Seed parent × pollen parent, with their own parents where known.</source>
-        <translation>Samenelter × Pollenelter, mit deren eigenen Eltern, soweit bekannt.</translation>
+        <translation>Mutter × Vater, mit deren eigenen Eltern, soweit bekannt.</translation>
     </message>
     <message>
         <source>Seeds</source>
@@ -3076,15 +3040,11 @@
     </message>
     <message>
         <source>Sound seeds</source>
-        <translation>Gut ausgebildete Samen</translation>
+        <translation>Volle Samen</translation>
     </message>
     <message>
-        <source>Sprouted</source>
-        <translation>Gekeimt</translation>
-    </message>
-    <message>
-        <source>Standpoint</source>
-        <translation>Standpunkt</translation>
+        <source>Your position</source>
+        <translation>Eigene Position</translation>
     </message>
     <message>
         <source>Status</source>
@@ -3096,59 +3056,59 @@
     </message>
     <message>
         <source>Tag</source>
-        <translation>Etikett</translation>
+        <translation>Anhänger</translation>
     </message>
     <message>
-        <source>Take back a note</source>
-        <translation>Notiz zurücknehmen</translation>
+        <source>Undo a record</source>
+        <translation>Eintrag zurücknehmen</translation>
     </message>
     <message>
-        <source>The accession, where no single tree was looked at.</source>
-        <translation>Die Akzession, wenn kein einzelner Baum betrachtet wurde.</translation>
+        <source>The accession, where no single tree was observed.</source>
+        <translation>Die Akzession, wenn kein einzelner Baum beobachtet wurde.</translation>
     </message>
     <message>
         <source>The code of the cross.</source>
         <translation>Das Kürzel der Kreuzung.</translation>
     </message>
     <message>
-        <source>The code on the bag of seed.</source>
-        <translation>Das Kürzel auf dem Samenbeutel.</translation>
+        <source>Code on the seed bag.</source>
+        <translation>Das Kürzel auf dem Saatgutbeutel.</translation>
     </message>
     <message>
-        <source>The code on the vial.</source>
+        <source>Code on the vial.</source>
         <translation>Das Kürzel auf dem Röhrchen.</translation>
     </message>
     <message>
-        <source>The day on which it was seen or done; the as-of day where it is not given.</source>
-        <translation>Der Tag, an dem es beobachtet oder getan wurde; ohne Angabe der Stand.</translation>
+        <source>Date of the observation or of the work; the reference date where not given.</source>
+        <translation>Datum der Beobachtung oder der Arbeit; ohne Angabe der Stichtag.</translation>
     </message>
     <message>
-        <source>The first day in the cold.</source>
-        <translation>Der erste Tag in der Kälte.</translation>
+        <source>First day of stratification.</source>
+        <translation>Erster Tag der Stratifikation.</translation>
     </message>
     <message>
         <source>The growth stage on the BBCH scale.</source>
         <translation>Das Entwicklungsstadium nach der BBCH-Skala.</translation>
     </message>
     <message>
-        <source>The label on the tree&apos;s tag.</source>
-        <translation>Die Bezeichnung auf dem Etikett des Baums.</translation>
+        <source>The tree&apos;s label.</source>
+        <translation>Das Etikett des Baums.</translation>
     </message>
     <message>
-        <source>The number of flowers worked.</source>
-        <translation>Die Zahl der bestäubten Blüten.</translation>
+        <source>Number of flowers pollinated.</source>
+        <translation>Zahl der bestäubten Blüten.</translation>
     </message>
     <message>
-        <source>The number of fruits picked.</source>
-        <translation>Die Zahl der gepflückten Früchte.</translation>
+        <source>Number of fruits harvested.</source>
+        <translation>Zahl der geernteten Früchte.</translation>
     </message>
     <message>
-        <source>The number of grains counted.</source>
-        <translation>Die Zahl der ausgezählten Pollenkörner.</translation>
+        <source>Number of pollen grains counted.</source>
+        <translation>Zahl der gezählten Pollenkörner.</translation>
     </message>
     <message>
-        <source>The number of seeds that have sprouted so far, all in all.</source>
-        <translation>Die Zahl der bisher insgesamt gekeimten Samen.</translation>
+        <source>Cumulative number of germinated seeds.</source>
+        <translation>Zahl der bisher insgesamt gekeimten Samen.</translation>
     </message>
     <message>
         <source>The number of seeds.</source>
@@ -3163,8 +3123,8 @@
         <translation>Der Teil des Obstgartens.</translation>
     </message>
     <message>
-        <source>The place in the row.</source>
-        <translation>Der Platz in der Reihe.</translation>
+        <source>Position in the row.</source>
+        <translation>Die Position in der Reihe.</translation>
     </message>
     <message>
         <source>The row within the block.</source>
@@ -3175,16 +3135,16 @@
         <translation>Der Wert, in der Einheit des Merkmals.</translation>
     </message>
     <message>
-        <source>The tags whose fruit the seed came from, parted by blanks.</source>
-        <translation>Die Etiketten, von deren Früchten die Samen stammen, durch Leerzeichen getrennt.</translation>
+        <source>Tags whose fruit the seed came from, separated by blanks.</source>
+        <translation>Anhänger, von deren Früchten die Samen stammen, durch Leerzeichen getrennt.</translation>
     </message>
     <message>
-        <source>The temperature of the cold.</source>
-        <translation>Die Temperatur der Kälte.</translation>
+        <source>Stratification temperature.</source>
+        <translation>Temperatur der Stratifikation.</translation>
     </message>
     <message>
-        <source>The trees that a scrap of a record leads to, best first.</source>
-        <translation>Die Bäume, zu denen ein Bruchstück der Daten führt, die besten zuerst.</translation>
+        <source>The trees that match, best first.</source>
+        <translation>Die passenden Bäume, die besten zuerst.</translation>
     </message>
     <message>
         <source>Trait</source>
@@ -3203,24 +3163,20 @@
         <translation>Gefundene Bäume</translation>
     </message>
     <message>
-        <source>What is known of the tree; left out, the trees nearest to at are told.</source>
-        <translation>Was vom Baum bekannt ist; ohne Angabe werden die Bäume genannt, die dem Standpunkt am nächsten sind.</translation>
+        <source>Any part of the tree&apos;s record; left out, the trees nearest to your position are shown.</source>
+        <translation>Ein beliebiger Teil der Daten des Baums; ohne Angabe werden die Bäume gezeigt, die der eigenen Position am nächsten sind.</translation>
     </message>
     <message>
-        <source>What of its record the scrap fits, and how many letters are off.</source>
-        <translation>Zu welchen seiner Daten der Suchbegriff passt und wie viele Buchstaben abweichen.</translation>
+        <source>Which part of its record matches, and how many letters differ.</source>
+        <translation>Welcher Teil seiner Daten passt und wie viele Buchstaben abweichen.</translation>
     </message>
     <message>
-        <source>What stands on the tag at the branch.</source>
-        <translation>Was auf dem Etikett am Ast steht.</translation>
+        <source>Code on the tag at the branch.</source>
+        <translation>Kürzel auf dem Anhänger am Ast.</translation>
     </message>
     <message>
-        <source>What stands on the tree&apos;s tag.</source>
-        <translation>Was auf dem Etikett des Baums steht.</translation>
-    </message>
-    <message>
-        <source>What the seed lies in.</source>
-        <translation>Worin die Samen liegen.</translation>
+        <source>Medium that the seed is in.</source>
+        <translation>Substrat, in dem die Samen liegen.</translation>
     </message>
     <message>
         <source>What the tree is.</source>
@@ -3231,72 +3187,72 @@
         <translation>Was getan wurde</translation>
     </message>
     <message>
-        <source>What was done to the seed.</source>
-        <translation>Was mit den Samen gemacht wurde.</translation>
+        <source>Treatment of the seed.</source>
+        <translation>Behandlung der Samen.</translation>
     </message>
     <message>
-        <source>What was scored, always in the same word.</source>
-        <translation>Was bewertet wurde, immer mit demselben Wort.</translation>
+        <source>The trait, always in the same word.</source>
+        <translation>Das Merkmal, immer mit demselben Wort.</translation>
     </message>
     <message>
         <source>What was written for the desktop.</source>
         <translation>Was für die GIS-Oberfläche geschrieben wurde.</translation>
     </message>
     <message>
-        <source>Whether it stands, or when it was removed and why.</source>
-        <translation>Ob er steht oder wann und warum er entfernt wurde.</translation>
+        <source>Standing, or removed when and why.</source>
+        <translation>Ob er steht oder wann und warum er gerodet wurde.</translation>
     </message>
     <message>
-        <source>Which one to take back, by the name told when it was noted, such as bloom_note/412; the last where none is named.</source>
-        <translation>Welcher Eintrag zurückzunehmen ist, mit dem beim Notieren genannten Namen, etwa bloom_note/412; ohne Angabe der letzte.</translation>
+        <source>Record to undo, by the name shown when it was written, such as bloom_observation/412; the last one where none is named.</source>
+        <translation>Der zurückzunehmende Eintrag, mit dem beim Erfassen gezeigten Namen, etwa bloom_observation/412; ohne Angabe der letzte.</translation>
     </message>
     <message>
-        <source>Which round on the same flowers it was.</source>
+        <source>Number of the pollination on the same flowers.</source>
         <translation>Der wievielte Durchgang an denselben Blüten es war.</translation>
     </message>
     <message>
-        <source>Who looked.</source>
-        <translation>Wer beobachtet hat.</translation>
+        <source>Observer.</source>
+        <translation>Beobachter.</translation>
     </message>
     <message>
-        <source>Writes down a bag of seed of one cross that is treated alike, on the day of its washing. Held against the book first: its tags must be of its cross, and it holds no more seed than their fruit.</source>
-        <translation>Notiert einen Beutel einheitlich behandelter Samen einer Kreuzung am Tag des Auswaschens. Wird zuerst am Buch geprüft: Die Etiketten müssen zur Kreuzung gehören, und der Beutel enthält nicht mehr Samen als deren Früchte.</translation>
+        <source>Records a lot of seed of one cross that is treated alike, on the day of its washing. It is checked against the book first: its tags must belong to its cross, and it has no more seed than their fruit.</source>
+        <translation>Erfasst eine Partie einheitlich behandelter Samen einer Kreuzung am Tag des Auswaschens. Sie wird zuerst am Buch geprüft: Die Anhänger müssen zur Kreuzung gehören, und die Partie enthält nicht mehr Samen als deren Früchte.</translation>
     </message>
     <message>
-        <source>Writes down a germination test of stored pollen: what the lot can still do is then judged by it instead of by the handbook.</source>
-        <translation>Notiert einen Keimtest von gelagertem Pollen: Was die Partie noch leisten kann, wird danach daran gemessen statt am Handbuch.</translation>
+        <source>Records a germination test of stored pollen: the viability of the lot is then estimated from it instead of from published figures.</source>
+        <translation>Erfasst einen Keimtest von gelagertem Pollen: Die Keimfähigkeit der Partie wird danach daraus statt aus veröffentlichten Zahlen geschätzt.</translation>
     </message>
     <message>
-        <source>Writes down a score given to a tree for one trait: taste, size, scab. Held against the book first: the tree must be known and standing on that day.</source>
-        <translation>Notiert die Bonitur eines Baums für ein Merkmal: Geschmack, Größe, Schorf. Wird zuerst am Buch geprüft: Der Baum muss bekannt sein und an diesem Tag stehen.</translation>
+        <source>Records a score given to a tree for one trait: taste, size, scab. It is checked against the book first: the tree must be known and standing on that day.</source>
+        <translation>Erfasst die Bonitur eines Baums für ein Merkmal: Geschmack, Größe, Schorf. Sie wird zuerst am Buch geprüft: Der Baum muss bekannt sein und an diesem Tag stehen.</translation>
     </message>
     <message>
-        <source>Writes down how many seeds of a lot have sprouted so far, those taken out included. Held against the book first: the count of a lot only grows, and never beyond its seeds.</source>
-        <translation>Notiert, wie viele Samen einer Partie bisher gekeimt sind, einschließlich der entnommenen. Wird zuerst am Buch geprüft: Die Zahl einer Partie steigt nur und nie über ihre Samenzahl hinaus.</translation>
+        <source>Records how many seeds of a lot have germinated so far, those withdrawn included. It is checked against the book first: the count of a lot only grows, and never beyond its seeds.</source>
+        <translation>Erfasst, wie viele Samen einer Partie bisher gekeimt sind, einschließlich der entnommenen. Wird zuerst am Buch geprüft: Die Zahl einer Partie steigt nur und nie über ihre Samenzahl hinaus.</translation>
     </message>
     <message>
-        <source>Writes down seeds that left a lot: potted, given away, rotten. Held against the book first: no more can leave a lot than it had.</source>
-        <translation>Notiert Samen, die eine Partie verlassen haben: getopft, abgegeben, verfault. Wird zuerst am Buch geprüft: Einer Partie kann nicht mehr entnommen werden, als sie hatte.</translation>
+        <source>Records seeds withdrawn from a lot: potted, given away, rotten. It is checked against the book first: no more can be withdrawn from a lot than it had.</source>
+        <translation>Erfasst Samen, die einer Partie entnommen wurden: getopft, abgegeben, verfault. Wird zuerst am Buch geprüft: Einer Partie kann nicht mehr entnommen werden, als sie hatte.</translation>
     </message>
     <message>
-        <source>Writes down the flowers worked on a branch, under the tag that is hung on it. Held against the book first: the tree must be of the cross&apos;s seed parent, the tag new, the pollen in hand by that day.</source>
-        <translation>Notiert die an einem Ast bestäubten Blüten unter dem Etikett, das daran hängt. Wird zuerst am Buch geprüft: Der Baum muss vom Samenelter der Kreuzung sein, das Etikett neu und der Pollen an diesem Tag vorhanden.</translation>
+        <source>Records the flowers pollinated on a branch, under the tag that is put on it. It is checked against the book first: the tree must be of the cross&apos;s seed parent, the tag new, the pollen in stock on that day.</source>
+        <translation>Erfasst die an einem Ast bestäubten Blüten unter dem Anhänger, den er trägt. Wird zuerst am Buch geprüft: Der Baum muss von der Mutter der Kreuzung sein, der Anhänger neu und der Pollen an diesem Tag vorhanden.</translation>
     </message>
     <message>
-        <source>Writes down the fruit picked from a tagged branch and, once it is cut, the seed in it. Held against the book first: fruit comes after its pollination, is no more than the flowers worked, and its seed must have had time to ripen.</source>
-        <translation>Notiert die von einem etikettierten Ast gepflückten Früchte und, sobald sie aufgeschnitten sind, die Samen darin. Wird zuerst am Buch geprüft: Früchte kommen nach ihrer Bestäubung, sind nicht mehr als die bestäubten Blüten, und ihre Samen müssen Zeit zum Reifen gehabt haben.</translation>
+        <source>Records the fruit harvested from a tagged branch and, once it is cut, the seed in it. It is checked against the book first: fruit comes after its pollination, is no more than the flowers pollinated, and its seed must have had time to ripen.</source>
+        <translation>Erfasst die von einem Ast mit Anhänger geernteten Früchte und, sobald sie aufgeschnitten sind, die Samen darin. Wird zuerst am Buch geprüft: Früchte kommen nach ihrer Bestäubung, sind nicht mehr als die bestäubten Blüten, und ihre Samen müssen Zeit zum Reifen gehabt haben.</translation>
     </message>
     <message>
-        <source>Writes down the stage that a tree, or an accession as a whole, was seen in. The note is held against the book first: an unknown tree, a day to come, a stage that goes back.</source>
-        <translation>Notiert das Stadium, in dem ein Baum oder eine Akzession als Ganzes beobachtet wurde. Die Notiz wird zuerst am Buch geprüft: ein unbekannter Baum, ein künftiger Tag, ein Stadium, das zurückgeht.</translation>
+        <source>Records the BBCH stage of a tree, or of an accession as a whole. The observation is checked against the book first: an unknown tree, a date in the future, a stage that goes back.</source>
+        <translation>Erfasst das BBCH-Stadium eines Baums oder einer Akzession als Ganzes. Die Beobachtung wird zuerst am Buch geprüft: ein unbekannter Baum, ein künftiger Tag, ein Stadium, das zurückgeht.</translation>
     </message>
     <message>
-        <source>Writes into the book how it looks in a desktop: symbols, labels, forms and pick lists for every layer, and a map of them all, stored under the name Season map. What somebody changed since, and styles of one&apos;s own, are left alone.</source>
-        <translation>Schreibt ins Buch, wie es im Desktop-GIS aussieht: Symbole, Beschriftungen, Formulare und Auswahllisten für jeden Layer sowie eine Karte von allen, gespeichert unter dem Namen Season map. Was seither jemand geändert hat, und eigene Stile bleiben unangetastet.</translation>
+        <source>Writes the map style into the book: symbols, labels, forms and value lists for every layer, and a map of them all, stored under the name Season map. Styles that were changed since, and styles of your own, stay as they are.</source>
+        <translation>Schreibt den Kartenstil ins Buch: Symbole, Beschriftungen, Formulare und Wertelisten für jeden Layer sowie eine Karte von allen, gespeichert unter dem Namen Season map. Stile, die seither geändert wurden, und eigene Stile bleiben, wie sie sind.</translation>
     </message>
     <message>
-        <source>Written, as it was, or yours: changed by somebody and left alone.</source>
-        <translation>Geschrieben, unverändert oder eigene Fassung: von jemandem geändert und belassen.</translation>
+        <source>Written, unchanged, or your own: changed since and kept.</source>
+        <translation>Geschrieben, unverändert oder eigene Fassung: seither geändert und behalten.</translation>
     </message>
     <message>
         <source>averaged</source>
@@ -3339,7 +3295,7 @@
         <translation>Gefrierschrank</translation>
     </message>
     <message>
-        <source>gather</source>
+        <source>collect</source>
         <translation>sammeln</translation>
     </message>
     <message>
@@ -3351,16 +3307,16 @@
         <translation>unmöglich</translation>
     </message>
     <message>
-        <source>kept from last year</source>
+        <source>stored from last year</source>
         <translation>vom Vorjahr gelagert</translation>
     </message>
     <message>
-        <source>kept this spring</source>
+        <source>stored this spring</source>
         <translation>dieses Frühjahr gelagert</translation>
     </message>
     <message>
-        <source>mean day</source>
-        <translation>mittlerer Tag</translation>
+        <source>mean date</source>
+        <translation>mittleres Datum</translation>
     </message>
     <message>
         <source>mid-parent</source>
@@ -3375,8 +3331,8 @@
         <translation>Mittel des Obstgartens</translation>
     </message>
     <message>
-        <source>own notes</source>
-        <translation>eigene Notizen</translation>
+        <source>own observations</source>
+        <translation>eigene Beobachtungen</translation>
     </message>
     <message>
         <source>pollinate</source>
@@ -3451,12 +3407,12 @@
         <translation>Der Layer, dem der Stil gehört, mit seinem Titel, oder der Name der Karte.</translation>
     </message>
     <message>
-        <source>days</source>
-        <translation>Tage</translation>
+        <source>d</source>
+        <translation>d</translation>
     </message>
     <message>
-        <source>degrees C</source>
-        <translation>Grad C</translation>
+        <source>°C</source>
+        <translation>°C</translation>
     </message>
     <message>
         <source>flowers</source>
@@ -3475,12 +3431,12 @@
         <translation>Samen</translation>
     </message>
     <message>
-        <source>seeds squared</source>
-        <translation>Samen zum Quadrat</translation>
+        <source>seeds²</source>
+        <translation>Samen²</translation>
     </message>
     <message>
-        <source>share</source>
-        <translation>Anteil</translation>
+        <source>0 to 1</source>
+        <translation>0 bis 1</translation>
     </message>
     <message>
         <source>1 for the first tree of the walk.</source>
@@ -3499,16 +3455,16 @@
         <translation>1 für den Weg zum ersten Baum.</translation>
     </message>
     <message>
-        <source>A stretch of a row longer than this without a tree, not even a removed one, can be walked through; 0 where no row can.</source>
-        <translation>Ein Stück einer Reihe, das länger als diese Angabe ohne Baum ist, auch ohne einen entfernten, lässt sich durchqueren; 0, wo keine Reihe durchquert werden kann.</translation>
+        <source>Length of a gap in a row, without even a removed tree, through which one can walk; 0 where no row can be crossed.</source>
+        <translation>Länge einer Lücke in einer Reihe, auch ohne gerodete Bäume, durch die man gehen kann; 0, wo keine Reihe durchquert werden kann.</translation>
     </message>
     <message>
         <source>A tree&apos;s label, or the end.</source>
-        <translation>Bezeichnung eines Baums oder das Ende.</translation>
+        <translation>Etikett eines Baums oder das Ende.</translation>
     </message>
     <message>
         <source>A tree&apos;s label, or the start.</source>
-        <translation>Bezeichnung eines Baums oder der Start.</translation>
+        <translation>Etikett eines Baums oder der Startpunkt.</translation>
     </message>
     <message>
         <source>Accuracy of the receiver</source>
@@ -3563,12 +3519,8 @@
         <translation>Ende</translation>
     </message>
     <message>
-        <source>Every numbered place in the rows, and what stands there.</source>
-        <translation>Jede nummerierte Position in den Reihen, und was dort steht.</translation>
-    </message>
-    <message>
-        <source>Finds rows and positions of trees from their places on the map, however roughly measured: the trees of the book that have no row or position yet, or the points of a layer. Where the block has rows in the book, the trees are held against them; otherwise the rows are made out from the trees; spacing, row distance and bearing, where given, need only be rough. Gaps stay gaps. Each decision tells its distance and how sure it is; doubtful trees are listed and left open, never forced. Trees that have a number are never changed.</source>
-        <translation>Findet Reihe und Position von Bäumen anhand ihrer Lage auf der Karte, wie grob auch immer gemessen: für die Bäume des Buchs, die noch keine Reihe oder Position haben, oder für die Punkte einer Ebene. Hat das Quartier im Buch Reihen, werden die Bäume mit diesen verglichen; sonst werden die Reihen aus den Bäumen erschlossen; Pflanzabstand, Reihenabstand und Richtung, soweit angegeben, müssen nur ungefähr stimmen. Lücken bleiben Lücken. Zu jeder Entscheidung werden Abstand und Sicherheit genannt; zweifelhafte Bäume werden aufgeführt und offen gelassen, nie erzwungen. Bäume, die eine Nummer haben, werden nie geändert.</translation>
+        <source>Every numbered position in the rows, and its state.</source>
+        <translation>Jede nummerierte Position in den Reihen und ihr Zustand.</translation>
     </message>
     <message>
         <source>First position</source>
@@ -3583,12 +3535,12 @@
         <translation>Von Reihe zu Reihe, waagerecht gemessen.</translation>
     </message>
     <message>
-        <source>From the last</source>
-        <translation>Vom letzten</translation>
+        <source>From the last stop</source>
+        <translation>Vom letzten Halt</translation>
     </message>
     <message>
-        <source>From the receiver&apos;s place.</source>
-        <translation>Vom Ort des Empfängers.</translation>
+        <source>From the receiver&apos;s position.</source>
+        <translation>Von der Position des Empfängers.</translation>
     </message>
     <message>
         <source>From there, clockwise from true north.</source>
@@ -3603,68 +3555,68 @@
         <translation>Vorgewende</translation>
     </message>
     <message>
-        <source>How far along the row it lies from the position, positive in the direction of counting.</source>
-        <translation>Wie weit längs der Reihe er von der Position entfernt liegt, positiv in Zählrichtung.</translation>
+        <source>Offset from the position along the row, positive in the direction of numbering.</source>
+        <translation>Abstand von der Position längs der Reihe, positiv in Zählrichtung.</translation>
     </message>
     <message>
-        <source>How far from the trunk you stand or hold the receiver, as such a radius.</source>
-        <translation>In welchem Abstand vom Stamm man steht oder den Empfänger hält, als ein ebensolcher Radius.</translation>
+        <source>Distance from the trunk at which you stand or hold the receiver, as a 68 % radius.</source>
+        <translation>Abstand vom Stamm, in dem man steht oder den Empfänger hält, als 68-%-Radius.</translation>
     </message>
     <message>
-        <source>How far from the trunks one walks; less where rows stand closer.</source>
-        <translation>In welchem Abstand von den Stämmen gegangen wird; weniger, wo Reihen enger stehen.</translation>
+        <source>Walking distance from the trunks; less where rows stand closer.</source>
+        <translation>Abstand von den Stämmen beim Gehen; weniger, wo Reihen enger stehen.</translation>
     </message>
     <message>
-        <source>How far it is.</source>
-        <translation>Wie weit er entfernt ist.</translation>
+        <source>Distance.</source>
+        <translation>Entfernung.</translation>
     </message>
     <message>
-        <source>How far the point lies from the row&apos;s line.</source>
-        <translation>Wie weit der Punkt von der Linie der Reihe entfernt liegt.</translation>
+        <source>Offset of the point from the row&apos;s line.</source>
+        <translation>Abstand des Punkts von der Linie der Reihe.</translation>
     </message>
     <message>
-        <source>How far the tree&apos;s point on the map lies from the position.</source>
-        <translation>Wie weit der Punkt des Baums auf der Karte von der Position entfernt liegt.</translation>
+        <source>Offset of the tree&apos;s point on the map from the position.</source>
+        <translation>Abstand des Punkts des Baums auf der Karte von der Position.</translation>
     </message>
     <message>
-        <source>How far the walk is up to here.</source>
-        <translation>Wie lang der Weg bis hierher ist.</translation>
+        <source>Length of the walk up to here.</source>
+        <translation>Länge des Rundgangs bis hierher.</translation>
     </message>
     <message>
-        <source>How far to walk from the stop before, or the start.</source>
-        <translation>Wie weit es vom vorigen Halt oder vom Start zu gehen ist.</translation>
+        <source>Walking distance from the previous stop, or the start.</source>
+        <translation>Gehstrecke vom vorigen Halt oder vom Startpunkt.</translation>
     </message>
     <message>
-        <source>How likely it is that one stands there.</source>
-        <translation>Wie wahrscheinlich es ist, dass man dort steht.</translation>
+        <source>Probability that you stand there.</source>
+        <translation>Wahrscheinlichkeit, dass man dort steht.</translation>
     </message>
     <message>
-        <source>How likely the answer is yes.</source>
-        <translation>Wie wahrscheinlich die Antwort Ja ist.</translation>
+        <source>Probability that the answer is yes.</source>
+        <translation>Wahrscheinlichkeit, dass die Antwort Ja ist.</translation>
     </message>
     <message>
-        <source>How likely you stand at a gap, against a standing tree at the same distance.</source>
-        <translation>Wie wahrscheinlich man an einer Lücke steht, verglichen mit einem stehenden Baum in gleichem Abstand.</translation>
+        <source>Weight of a gap relative to a standing tree at the same distance.</source>
+        <translation>Gewicht einer Lücke im Verhältnis zu einem stehenden Baum in gleichem Abstand.</translation>
     </message>
     <message>
-        <source>How many positions it has.</source>
-        <translation>Wie viele Positionen sie hat.</translation>
+        <source>Number of positions.</source>
+        <translation>Zahl der Positionen.</translation>
     </message>
     <message>
-        <source>How many positions; as many as there is room for where not given.</source>
-        <translation>Wie viele Positionen; ohne Angabe so viele, wie Platz haben.</translation>
+        <source>Number of positions; as many as fit where not given.</source>
+        <translation>Zahl der Positionen; ohne Angabe so viele, wie Platz haben.</translation>
     </message>
     <message>
-        <source>How many rows to lay beside one another, the given line being the first.</source>
-        <translation>Wie viele Reihen nebeneinander anzulegen sind; die angegebene Linie ist die erste.</translation>
+        <source>Number of parallel rows, the given line being the first.</source>
+        <translation>Zahl der parallelen Reihen; die angegebene Linie ist die erste.</translation>
     </message>
     <message>
-        <source>How much the answer tells, 0 to 1.</source>
-        <translation>Wie viel die Antwort aussagt, 0 bis 1.</translation>
+        <source>Expected information of the answer.</source>
+        <translation>Erwartete Information der Antwort.</translation>
     </message>
     <message>
-        <source>How sure a number must be; below it the tree is left open.</source>
-        <translation>Wie sicher eine Nummer sein muss; darunter bleibt der Baum offen.</translation>
+        <source>Least probability of a number; below it the tree is left open.</source>
+        <translation>Mindestwahrscheinlichkeit einer Nummer; darunter bleibt der Baum offen.</translation>
     </message>
     <message>
         <source>If no</source>
@@ -3691,8 +3643,8 @@
         <translation>Letzte Position</translation>
     </message>
     <message>
-        <source>Latitude and longitude of where you stand, as in 48.1340,9.3010.</source>
-        <translation>Breite und Länge des Standorts, wie in 48.1340,9.3010.</translation>
+        <source>Latitude and longitude of your position, as in 48.1340,9.3010.</source>
+        <translation>Breite und Länge der eigenen Position, wie in 48.1340,9.3010.</translation>
     </message>
     <message>
         <source>Latitude of the first</source>
@@ -3704,15 +3656,15 @@
     </message>
     <message>
         <source>Layer</source>
-        <translation>Ebene</translation>
+        <translation>Layer</translation>
     </message>
     <message>
         <source>Layer file</source>
-        <translation>Ebenendatei</translation>
+        <translation>Layerdatei</translation>
     </message>
     <message>
-        <source>Lays out rows with numbered positions from surveyed points or drawn lines, or a whole block from one base line, and adds them to the book. The spacing is true on the ground to a centimetre, whatever the coordinate system. Rows that the book has are never changed. The positions of all rows, vacant, taken or reserved, are written as a layer. A layer file may hold a line a row, or two or more points a row.</source>
-        <translation>Legt Reihen mit nummerierten Positionen aus eingemessenen Punkten oder gezeichneten Linien an, oder ein ganzes Quartier aus einer einzigen Grundlinie, und nimmt sie in das Buch auf. Der Pflanzabstand stimmt im Gelände auf einen Zentimeter, unabhängig vom Koordinatensystem. Reihen, die das Buch schon hat, werden nie geändert. Die Positionen aller Reihen, ob frei, besetzt oder vorgemerkt, werden als Ebene geschrieben. Eine Ebenendatei kann je Reihe eine Linie oder zwei und mehr Punkte enthalten.</translation>
+        <source>Lays out rows with numbered positions from surveyed points or drawn lines, or a whole block from one base line; with write they are added to the book. The spacing is true on the ground to a centimetre, whatever the coordinate system. Rows that the book has are never changed. The positions of all rows, vacant, taken or reserved, are written as a layer. A layer file may have one line per row, or two or more points per row.</source>
+        <translation>Legt Reihen mit nummerierten Positionen aus eingemessenen Punkten oder gezeichneten Linien an, oder ein ganzes Quartier aus einer einzigen Grundlinie; mit write kommen sie ins Buch. Der Pflanzabstand stimmt im Gelände auf einen Zentimeter, unabhängig vom Koordinatenbezugssystem. Reihen, die das Buch schon hat, werden nie geändert. Die Positionen aller Reihen, ob frei, besetzt oder vorgemerkt, werden als Layer geschrieben. Eine Layerdatei kann je Reihe eine Linie oder zwei und mehr Punkte enthalten.</translation>
     </message>
     <message>
         <source>Length</source>
@@ -3723,10 +3675,6 @@
         <translation>Länge der ersten</translation>
     </message>
     <message>
-        <source>Number the trees</source>
-        <translation>Bäume nummerieren</translation>
-    </message>
-    <message>
         <source>Number trees</source>
         <translation>Bäume nummerieren</translation>
     </message>
@@ -3735,48 +3683,48 @@
         <translation>Der Punkte oder der Datei, wie in EPSG:4326; ohne Angabe das der Datei selbst oder das des Buchs.</translation>
     </message>
     <message>
-        <source>Off</source>
-        <translation>Abweichung</translation>
+        <source>Offset</source>
+        <translation>Abstand</translation>
     </message>
     <message>
-        <source>Off its position</source>
-        <translation>Abweichung von der Position</translation>
+        <source>Offset from the position</source>
+        <translation>Abstand von der Position</translation>
     </message>
     <message>
-        <source>Off its row</source>
-        <translation>Abweichung von der Reihe</translation>
+        <source>Offset from the row</source>
+        <translation>Abstand von der Reihe</translation>
     </message>
     <message>
         <source>On which side of the line the further rows lie, seen in its direction.</source>
         <translation>Auf welcher Seite der Linie die weiteren Reihen liegen, in Richtung der Linie gesehen.</translation>
     </message>
     <message>
-        <source>Only trees at which the season&apos;s plan has something to do on this day.</source>
-        <translation>Nur Bäume, an denen nach dem Plan der Saison an diesem Tag etwas zu tun ist.</translation>
+        <source>Only trees with tasks of the season plan on this day.</source>
+        <translation>Nur Bäume mit Aufgaben des Saisonplans an diesem Tag.</translation>
     </message>
     <message>
-        <source>Only trees at which the season&apos;s plan has something to do that is so urgent.</source>
-        <translation>Nur Bäume, an denen nach dem Plan der Saison etwas so Dringendes zu tun ist.</translation>
+        <source>Only trees with tasks of the season plan of this urgency.</source>
+        <translation>Nur Bäume mit Aufgaben des Saisonplans von dieser Dringlichkeit.</translation>
     </message>
     <message>
-        <source>Only trees of this accession.</source>
-        <translation>Nur Bäume dieser Akzession.</translation>
+        <source>Only trees of these accessions, separated by commas.</source>
+        <translation>Nur Bäume dieser Akzessionen, durch Kommas getrennt.</translation>
     </message>
     <message>
         <source>Only trees of this block.</source>
         <translation>Nur Bäume dieses Quartiers.</translation>
     </message>
     <message>
-        <source>Only trees that serve this purpose.</source>
-        <translation>Nur Bäume, die diesem Zweck dienen.</translation>
+        <source>Only trees of this purpose.</source>
+        <translation>Nur Bäume mit diesem Zweck.</translation>
     </message>
     <message>
         <source>Order</source>
         <translation>Reihenfolge</translation>
     </message>
     <message>
-        <source>Order of a walk</source>
-        <translation>Reihenfolge eines Rundgangs</translation>
+        <source>Walking order</source>
+        <translation>Reihenfolge des Rundgangs</translation>
     </message>
     <message>
         <source>Over the ground, from the first position to the last.</source>
@@ -3791,36 +3739,32 @@
         <translation>Positionen</translation>
     </message>
     <message>
-        <source>Positions a row</source>
+        <source>Positions per row</source>
         <translation>Positionen je Reihe</translation>
-    </message>
-    <message>
-        <source>Probability</source>
-        <translation>Wahrscheinlichkeit</translation>
     </message>
     <message>
         <source>Purpose</source>
         <translation>Zweck</translation>
     </message>
     <message>
-        <source>Puts trees into an order to visit them in so that the walk is short: along the alleys, round the ends of rows only, each tree worked from whichever side is better. For up to twelve trees no order is shorter; for hundreds it is close to that. Returns the trees in order and the way as lines. Nothing is written.</source>
-        <translation>Bringt Bäume in eine Reihenfolge, in der sie sich auf kurzem Weg besuchen lassen: durch die Fahrgassen, nur um die Enden der Reihen herum, jeder Baum von der günstigeren Seite aus bearbeitet. Für bis zu zwölf Bäume ist keine Reihenfolge kürzer; für Hunderte kommt sie dem nahe. Liefert die Bäume in dieser Reihenfolge und den Weg als Linien. Geschrieben wird nichts.</translation>
+        <source>Orders trees for a short walk: along the alleys, round the ends of rows only, each tree reached from the better side. For up to twelve trees the order is the shortest; for hundreds it is close to that. Returns the trees in order and the way as lines. Nothing is written.</source>
+        <translation>Bringt Bäume in die Reihenfolge eines kurzen Rundgangs: durch die Fahrgassen, nur um die Enden der Reihen herum, jeder Baum von der günstigeren Seite aus. Für bis zu zwölf Bäume ist die Reihenfolge die kürzeste; für Hunderte kommt sie dem nahe. Liefert die Bäume in dieser Reihenfolge und den Weg als Linien. Geschrieben wird nichts.</translation>
     </message>
     <message>
         <source>Question</source>
         <translation>Frage</translation>
     </message>
     <message>
-        <source>Questions that settle it</source>
-        <translation>Fragen, die es klären</translation>
+        <source>Questions to identify the tree</source>
+        <translation>Fragen zur Bestimmung des Baums</translation>
     </message>
     <message>
         <source>Roughly, the direction in which positions are counted, clockwise from north; the rows&apos; northern one where not given.</source>
         <translation>Ungefähr die Richtung, in der die Positionen gezählt werden, im Uhrzeigersinn ab Nord; ohne Angabe die nördliche der Reihen.</translation>
     </message>
     <message>
-        <source>Row and position of each tree as found from its place on the map, and how sure that is.</source>
-        <translation>Reihe und Position jedes Baums, wie sie aus seiner Lage auf der Karte hervorgehen, und wie sicher das ist.</translation>
+        <source>Row and position of each tree as found from its location on the map, with their probability.</source>
+        <translation>Reihe und Position jedes Baums, wie sie aus seiner Lage auf der Karte hervorgehen, mit ihrer Wahrscheinlichkeit.</translation>
     </message>
     <message>
         <source>Row distance</source>
@@ -3828,7 +3772,7 @@
     </message>
     <message>
         <source>Row positions</source>
-        <translation>Positionen der Reihen</translation>
+        <translation>Reihenpositionen</translation>
     </message>
     <message>
         <source>Rows</source>
@@ -3839,12 +3783,12 @@
         <translation>Beginn der Reihen</translation>
     </message>
     <message>
-        <source>Rows count to</source>
-        <translation>Reihen zählen nach</translation>
+        <source>Direction of row numbers</source>
+        <translation>Zählrichtung der Reihen</translation>
     </message>
     <message>
-        <source>Rows laid</source>
-        <translation>Angelegte Reihen</translation>
+        <source>New rows</source>
+        <translation>Neue Reihen</translation>
     </message>
     <message>
         <source>Side</source>
@@ -3855,8 +3799,8 @@
         <translation>Pflanzabstand</translation>
     </message>
     <message>
-        <source>Standpoint in the book&apos;s grid</source>
-        <translation>Standort im Koordinatensystem des Buchs</translation>
+        <source>Your position in the book&apos;s coordinates</source>
+        <translation>Eigene Position in Koordinaten des Buchs</translation>
     </message>
     <message>
         <source>Start</source>
@@ -3867,24 +3811,24 @@
         <translation>Zustand</translation>
     </message>
     <message>
-        <source>Sureness</source>
-        <translation>Sicherheit</translation>
+        <source>Least probability</source>
+        <translation>Mindestwahrscheinlichkeit</translation>
     </message>
     <message>
-        <source>Tasks of the day</source>
-        <translation>Aufgaben des Tages</translation>
+        <source>Tasks on</source>
+        <translation>Aufgaben am</translation>
     </message>
     <message>
-        <source>Tells at which tree you stand, from a receiver&apos;s place and its accuracy: every candidate with its probability, and the question that would settle it best, such as whether a tree stands at the next place of the row. Answers are taken in and weighed. Nothing is written.</source>
-        <translation>Gibt an, an welchem Baum man steht, anhand des Orts eines Empfängers und dessen Genauigkeit: jeden in Frage kommenden mit seiner Wahrscheinlichkeit, dazu die Frage, die es am besten klären würde, etwa ob am nächsten Platz der Reihe ein Baum steht. Antworten werden aufgenommen und gewichtet. Geschrieben wird nichts.</translation>
+        <source>Shows at which tree you stand, from a receiver&apos;s position and its accuracy: every candidate with its probability, and the question with the highest information, such as whether a tree stands at the next position of the row. Answers update the probabilities. Nothing is written.</source>
+        <translation>Zeigt, an welchem Baum man steht, anhand der Position eines Empfängers und deren Genauigkeit: jeden in Frage kommenden mit seiner Wahrscheinlichkeit, dazu die aufschlussreichste Frage, etwa ob an der nächsten Position der Reihe ein Baum steht. Antworten ändern die Wahrscheinlichkeiten. Geschrieben wird nichts.</translation>
     </message>
     <message>
-        <source>That row and position are right.</source>
-        <translation>Dass Reihe und Position stimmen.</translation>
+        <source>Probability that row and position are right.</source>
+        <translation>Wahrscheinlichkeit, dass Reihe und Position stimmen.</translation>
     </message>
     <message>
-        <source>The alley in which one stands.</source>
-        <translation>Die Fahrgasse, in der man steht.</translation>
+        <source>The alley of the stop.</source>
+        <translation>Die Fahrgasse des Halts.</translation>
     </message>
     <message>
         <source>The block of the rows.</source>
@@ -3900,23 +3844,23 @@
     </message>
     <message>
         <source>The label of the tree that stands or is to stand there.</source>
-        <translation>Die Bezeichnung des Baums, der dort steht oder stehen soll.</translation>
+        <translation>Das Etikett des Baums, der dort steht oder stehen soll.</translation>
     </message>
     <message>
-        <source>The layer to take, where the file has several.</source>
-        <translation>Die zu verwendende Ebene, wenn die Datei mehrere hat.</translation>
+        <source>The layer to import, where the file has several.</source>
+        <translation>Der zu importierende Layer, wenn die Datei mehrere hat.</translation>
     </message>
     <message>
         <source>The layer&apos;s column with the rows&apos; names, where it is not recognised.</source>
-        <translation>Die Spalte der Ebene mit den Namen der Reihen, wenn sie nicht erkannt wird.</translation>
+        <translation>Die Spalte des Layers mit den Namen der Reihen, wenn sie nicht erkannt wird.</translation>
     </message>
     <message>
-        <source>The likeliest after no.</source>
-        <translation>Der wahrscheinlichste nach Nein.</translation>
+        <source>Most likely tree after no.</source>
+        <translation>Wahrscheinlichster Baum nach Nein.</translation>
     </message>
     <message>
-        <source>The likeliest after yes.</source>
-        <translation>Der wahrscheinlichste nach Ja.</translation>
+        <source>Most likely tree after yes.</source>
+        <translation>Wahrscheinlichster Baum nach Ja.</translation>
     </message>
     <message>
         <source>The likeliest position in the row.</source>
@@ -3947,8 +3891,8 @@
         <translation>Der Name der Frage für den Parameter Antworten.</translation>
     </message>
     <message>
-        <source>The radius around the place that holds the true one 68 times in 100, as receivers and telephones tell it.</source>
-        <translation>Der Radius um den Ort, in dem der wahre Ort in 68 von 100 Fällen liegt, wie ihn Empfänger und Telefone angeben.</translation>
+        <source>Radius of 68 % probability around the position, as receivers and telephones show it.</source>
+        <translation>Radius um die Position mit 68 % Wahrscheinlichkeit, wie ihn Empfänger und Telefone anzeigen.</translation>
     </message>
     <message>
         <source>The row&apos;s name within its block.</source>
@@ -3963,12 +3907,12 @@
         <translation>Dasselbe in den Koordinaten des Buchs, x und y, wie in 522341.5,5331497.</translation>
     </message>
     <message>
-        <source>The side of the row from which the tree is worked.</source>
-        <translation>Die Seite der Reihe, von der aus der Baum bearbeitet wird.</translation>
+        <source>The side of the row from which the tree is reached.</source>
+        <translation>Die Seite der Reihe, von der aus der Baum erreicht wird.</translation>
     </message>
     <message>
         <source>The tree&apos;s label, or the point&apos;s name in its layer.</source>
-        <translation>Die Bezeichnung des Baums oder der Name des Punkts in seiner Ebene.</translation>
+        <translation>Das Etikett des Baums oder der Name des Punkts in seinem Layer.</translation>
     </message>
     <message>
         <source>The trees in the order in which to visit them.</source>
@@ -3979,8 +3923,8 @@
         <translation>Der Weg von jedem Halt zum nächsten, durch die Fahrgassen.</translation>
     </message>
     <message>
-        <source>To which side the rows count on, seen in the direction of the positions.</source>
-        <translation>Nach welcher Seite die Reihen weiterzählen, in Richtung der Positionen gesehen.</translation>
+        <source>Side to which the row numbers increase, seen in the direction of the positions.</source>
+        <translation>Seite, nach der die Reihennummern steigen, in Richtung der Positionen gesehen.</translation>
     </message>
     <message>
         <source>Tree numbers</source>
@@ -4000,10 +3944,10 @@
     </message>
     <message>
         <source>Walked</source>
-        <translation>Zurückgelegt</translation>
+        <translation>Gegangen</translation>
     </message>
     <message>
-        <source>Way of the walk</source>
+        <source>Route of the walk</source>
         <translation>Weg des Rundgangs</translation>
     </message>
     <message>
@@ -4011,48 +3955,48 @@
         <translation>Gewicht von Lücken</translation>
     </message>
     <message>
-        <source>What makes it doubtful; empty where it is decided.</source>
-        <translation>Was ihn zweifelhaft macht; leer, wo entschieden ist.</translation>
+        <source>Reason of the doubt; empty where decided.</source>
+        <translation>Grund des Zweifels; leer, wo entschieden ist.</translation>
     </message>
     <message>
-        <source>What stands on the tree&apos;s tag; unknown at a place without a record.</source>
-        <translation>Was auf dem Etikett des Baums steht; unbekannt an einem Platz ohne Eintrag.</translation>
+        <source>The tree&apos;s label; unknown at a position without a record.</source>
+        <translation>Das Etikett des Baums; leer an einer Position ohne Eintrag.</translation>
     </message>
     <message>
-        <source>What stays free at both ends of the line: the first position comes after it.</source>
-        <translation>Was an beiden Enden der Linie frei bleibt: die erste Position kommt danach.</translation>
+        <source>Free length at both ends of the line, before the first position.</source>
+        <translation>Freie Länge an beiden Enden der Linie, vor der ersten Position.</translation>
     </message>
     <message>
-        <source>What the plan asks for there, where trees were chosen by their tasks.</source>
-        <translation>Was der Plan dort verlangt, wenn Bäume nach ihren Aufgaben gewählt wurden.</translation>
+        <source>Tasks of the plan, where trees were chosen by their tasks.</source>
+        <translation>Aufgaben des Plans, wenn Bäume nach ihren Aufgaben gewählt wurden.</translation>
     </message>
     <message>
-        <source>What to look for to know which tree it is, the best question first.</source>
-        <translation>Worauf zu achten ist, um den Baum zu erkennen, die beste Frage zuerst.</translation>
+        <source>What to check to identify the tree, the best question first.</source>
+        <translation>Was zu prüfen ist, um den Baum zu bestimmen, die beste Frage zuerst.</translation>
     </message>
     <message>
-        <source>What to look for; answered by yes or no.</source>
-        <translation>Worauf zu achten ist; mit Ja oder Nein zu beantworten.</translation>
+        <source>What to check; answered by yes or no.</source>
+        <translation>Was zu prüfen ist; mit Ja oder Nein zu beantworten.</translation>
     </message>
     <message>
-        <source>What you saw: keys of questions with yes or no, as in tree-ahead=no; row-left=yes.</source>
-        <translation>Was zu sehen war: Schlüssel von Fragen mit yes oder no, wie in tree-ahead=no; row-left=yes.</translation>
+        <source>Answers to the questions by their keys, as in tree-ahead=no; row-left=yes.</source>
+        <translation>Antworten auf die Fragen mit deren Schlüsseln, wie in tree-ahead=no; row-left=yes.</translation>
     </message>
     <message>
-        <source>Where one may stand, the likeliest first.</source>
-        <translation>Wo man stehen kann, das Wahrscheinlichste zuerst.</translation>
+        <source>Possible positions, the most likely first.</source>
+        <translation>Mögliche Positionen, die wahrscheinlichste zuerst.</translation>
     </message>
     <message>
         <source>Where the counting of a row begins.</source>
         <translation>Wo die Zählung einer Reihe beginnt.</translation>
     </message>
     <message>
-        <source>Where the walk begins: a gate as latitude and longitude, as in 48.1340,9.3010, or a tree&apos;s label; wherever is best where left out.</source>
-        <translation>Wo der Rundgang beginnt: ein Tor als Breite und Länge, wie in 48.1340,9.3010, oder die Bezeichnung eines Baums; ohne Angabe, wo es am günstigsten ist.</translation>
+        <source>Start of the walk: latitude and longitude, as in 48.1340,9.3010, or a tree&apos;s label; wherever is best where left out.</source>
+        <translation>Startpunkt des Rundgangs: Breite und Länge, wie in 48.1340,9.3010, oder das Etikett eines Baums; ohne Angabe, wo es am günstigsten ist.</translation>
     </message>
     <message>
-        <source>Where the walk ends, written like the start; at its last tree where left out.</source>
-        <translation>Wo der Rundgang endet, geschrieben wie der Start; ohne Angabe an seinem letzten Baum.</translation>
+        <source>End of the walk, written like the start; at its last tree where left out.</source>
+        <translation>Ende des Rundgangs, geschrieben wie der Startpunkt; ohne Angabe an seinem letzten Baum.</translation>
     </message>
     <message>
         <source>Whether a block that the book does not have is added, as a rectangle around its rows.</source>
@@ -4060,39 +4004,35 @@
     </message>
     <message>
         <source>Whether a tree stands there, or when and why it was removed.</source>
-        <translation>Ob dort ein Baum steht, oder wann und warum er entfernt wurde.</translation>
+        <translation>Ob dort ein Baum steht, oder wann und warum er gerodet wurde.</translation>
     </message>
     <message>
         <source>Whether every second row is numbered from the other end.</source>
         <translation>Ob jede zweite Reihe vom anderen Ende aus nummeriert wird.</translation>
     </message>
     <message>
-        <source>Whether rows bar the way; no for trees without wires or hedges between them.</source>
-        <translation>Ob Reihen den Weg versperren; Nein für Bäume ohne Drähte oder Hecken dazwischen.</translation>
+        <source>Whether rows block the way; no for trees without wires or hedges between them.</source>
+        <translation>Ob Reihen den Weg versperren; nein für Bäume ohne Drähte oder Hecken dazwischen.</translation>
     </message>
     <message>
-        <source>Whether that is sure enough to be numbered.</source>
+        <source>Whether that is certain enough to be numbered.</source>
         <translation>Ob das für eine Nummer sicher genug ist.</translation>
-    </message>
-    <message>
-        <source>Whether the book&apos;s trees get block, row and position where they are sure enough; otherwise they are only shown.</source>
-        <translation>Ob die Bäume des Buchs Quartier, Reihe und Position erhalten, wo diese sicher genug sind; sonst werden sie nur angezeigt.</translation>
     </message>
     <message>
         <source>Whether the walk ends where it began.</source>
         <translation>Ob der Rundgang dort endet, wo er begonnen hat.</translation>
     </message>
     <message>
-        <source>Which tree is this?</source>
-        <translation>Welcher Baum ist das?</translation>
+        <source>Tree at this position</source>
+        <translation>Baum an dieser Position</translation>
     </message>
     <message>
-        <source>Why open</source>
-        <translation>Warum offen</translation>
+        <source>Reason</source>
+        <translation>Grund</translation>
     </message>
     <message>
-        <source>Worth</source>
-        <translation>Aussagewert</translation>
+        <source>Information</source>
+        <translation>Information</translation>
     </message>
     <message>
         <source>Yes</source>
@@ -4115,8 +4055,8 @@
         <translation>am gemeinsamen Rand des Quartiers, auch wo erste Bäume fehlen</translation>
     </message>
     <message>
-        <source>degrees</source>
-        <translation>Grad</translation>
+        <source>°</source>
+        <translation>°</translation>
     </message>
     <message>
         <source>kept as a parent of crosses</source>
@@ -4135,12 +4075,8 @@
         <translation>m</translation>
     </message>
     <message>
-        <source>of 1</source>
-        <translation>von 1</translation>
-    </message>
-    <message>
-        <source>of a tree&apos;s</source>
-        <translation>von dem eines Baums</translation>
+        <source>of a tree&apos;s weight</source>
+        <translation>vom Gewicht eines Baums</translation>
     </message>
     <message>
         <source>taken: a tree stands there; reserved: one is to be planted; vacant: none.</source>
@@ -4171,7 +4107,7 @@
         <translation>1 Akzession</translation>
     </message>
     <message>
-        <source>1 accession foretold</source>
+        <source>1 accession forecast</source>
         <translation>1 Akzession vorhergesagt</translation>
     </message>
     <message>
@@ -4199,23 +4135,23 @@
         <translation>1 Blüte</translation>
     </message>
     <message>
-        <source>1 note</source>
-        <translation>1 Notiz</translation>
+        <source>1 observation</source>
+        <translation>1 Beobachtung</translation>
     </message>
     <message>
-        <source>1 note of this season is not learned from: its weather is not whole yet.</source>
-        <translation>1 Notiz dieser Saison bleibt beim Anlernen außer Acht: Das Wetter der Saison ist noch nicht vollständig.</translation>
+        <source>1 observation of this season is not used in the fit: its weather is not complete yet.</source>
+        <translation>1 Beobachtung dieser Saison bleibt bei der Anpassung außer Acht: Das Wetter der Saison ist noch nicht vollständig.</translation>
     </message>
     <message>
-        <source>1 note of this season is not learned from: its weather is not whole.</source>
-        <translation>1 Notiz dieser Saison bleibt beim Anlernen außer Acht: Das Wetter der Saison ist nicht vollständig.</translation>
+        <source>1 observation of this season is not used in the fit: its weather is not complete.</source>
+        <translation>1 Beobachtung dieser Saison bleibt bei der Anpassung außer Acht: Das Wetter der Saison ist nicht vollständig.</translation>
     </message>
     <message>
         <source>1 past season</source>
         <translation>1 vergangenen Saison</translation>
     </message>
     <message>
-        <source>1 piece of pollen work, the first by {}.</source>
+        <source>1 pollen task, the first by {}.</source>
         <translation>1 Pollenarbeit, die erste bis {}.</translation>
     </message>
     <message>
@@ -4239,20 +4175,20 @@
         <translation>1 Baum gefunden: {}.</translation>
     </message>
     <message>
-        <source>1 tree, {:.0f} m to walk</source>
-        <translation>1 Baum, {} m zu gehen</translation>
+        <source>1 tree, {:.0f} m walk</source>
+        <translation>1 Baum, {} m Rundgang</translation>
     </message>
     <message>
         <source>1 warning</source>
         <translation>1 Warnung</translation>
     </message>
     <message>
-        <source>8 in 10</source>
-        <translation>8 von 10</translation>
+        <source>80 % interval</source>
+        <translation>80-%-Intervall</translation>
     </message>
     <message>
-        <source>8 springs in 10 from {} to {}</source>
-        <translation>8 von 10 Frühjahren zwischen {} und {}</translation>
+        <source>80 % prediction interval (8 springs in 10) {} to {}</source>
+        <translation>80-%-Vorhersageintervall (8 von 10 Frühjahren) {} bis {}</translation>
     </message>
     <message>
         <source>A blend and an accession have the same name.</source>
@@ -4275,16 +4211,16 @@
         <translation>Ein Zweig von {} hätte bis {} geschnitten werden müssen.</translation>
     </message>
     <message>
-        <source>A chance of 8 in 10 means: of ten springs such as this may become, in eight there is live, compatible pollen on hand while the flowers can take it. Fruit set and seed come on top: the flower counts reckon with {} worked flowers setting fruit, {} seeds a fruit and {} seeds becoming seedlings, and reach the wanted number in {} springs. A last safe day leaves {:.0f} chances in 100 of being too late.</source>
-        <translation>Eine Chance von 8 in 10 heißt: Von zehn Frühjahren, wie dieses eines werden kann, steht in acht keimfähiger, verträglicher Pollen bereit, solange die Blüten ihn annehmen können. Fruchtansatz und Samen kommen hinzu: Die Blütenzahlen rechnen damit, dass {} bestäubten Blüten Frucht ansetzen, {} Samen in einer Frucht stecken und {} Samen zu Sämlingen werden, und erreichen die gewünschte Zahl in {} Frühjahren. Ein letzter sicherer Tag lässt {} Fälle in 100, in denen es zu spät ist.</translation>
+        <source>A probability of 80 % means: in 8 of 10 springs like this one, viable, compatible pollen is available while the stigmas are receptive. Fruit set and seed are counted in addition: the flower numbers assume that {} pollinated flowers set fruit, {} seeds per fruit and that {} seeds become seedlings, and reach the wanted number in {} springs. A last safe day has a risk of {:.0f} % of being too late.</source>
+        <translation>Eine Wahrscheinlichkeit von 80 % heißt: In 8 von 10 Frühjahren wie diesem ist keimfähiger, verträglicher Pollen verfügbar, solange die Narben empfängnisfähig sind. Fruchtansatz und Samen kommen hinzu: Die Blütenzahlen setzen voraus, dass {} bestäubten Blüten Frucht ansetzen, {} Samen je Frucht reifen und {} Samen zu Sämlingen werden, und erreichen die gewünschte Zahl in {} Frühjahren. Ein letzter sicherer Tag hat ein Risiko von {} %, dass es zu spät ist.</translation>
     </message>
     <message>
         <source>A day in the future of {} cannot have been observed.</source>
         <translation>Ein Tag nach {} kann noch nicht beobachtet worden sein.</translation>
     </message>
     <message>
-        <source>A guess: no bloom notes of {}.</source>
-        <translation>Eine Schätzung: Es fehlen Blühnotizen von {}.</translation>
+        <source>An estimate: no bloom observations of {}.</source>
+        <translation>Eine Schätzung: Es fehlen Blühbeobachtungen von {}.</translation>
     </message>
     <message>
         <source>A parent is neither diploid nor triploid: no figures are known, so it counts as diploid.</source>
@@ -4319,7 +4255,7 @@
         <translation>Ein eigener Stil ist der Standard des Layers und bleibt es.</translation>
     </message>
     <message>
-        <source>A test in which no grains were counted tells nothing.</source>
+        <source>A test in which no grains were counted shows nothing.</source>
         <translation>Eine Prüfung, bei der keine Körner gezählt wurden, sagt nichts.</translation>
     </message>
     <message>
@@ -4347,12 +4283,12 @@
         <translation>Zuerst dem Buch eine Station hinzufügen.</translation>
     </message>
     <message>
-        <source>Add a station with its place and elevation.</source>
+        <source>Add a station with its location and elevation.</source>
         <translation>Eine Station mit Lage und Höhe hinzufügen.</translation>
     </message>
     <message>
-        <source>Add bloom notes (stage 51 to 69) of past springs and the station&apos;s days of those springs.</source>
-        <translation>Blühnotizen (Stadium 51 bis 69) vergangener Frühjahre und die Tage der Station aus diesen Frühjahren hinzufügen.</translation>
+        <source>Add bloom observations (stage 51 to 69) of past springs and the station&apos;s days of those springs.</source>
+        <translation>Blühbeobachtungen (Stadium 51 bis 69) vergangener Frühjahre und die Tage der Station aus diesen Frühjahren hinzufügen.</translation>
     </message>
     <message>
         <source>Add it.</source>
@@ -4367,7 +4303,7 @@
         <translation>Die Spalte hinzufügen.</translation>
     </message>
     <message>
-        <source>Add the station first, with its place and elevation.</source>
+        <source>Add the station first, with its location and elevation.</source>
         <translation>Zuerst die Station mit Lage und Höhe hinzufügen.</translation>
     </message>
     <message>
@@ -4376,7 +4312,7 @@
     </message>
     <message>
         <source>Add the station&apos;s days from 1 October (in the south 1 April) to the end of bloom.</source>
-        <translation>Die Tage der Station vom 1. Oktober (im Süden 1. April) bis zum Ende der Blüte hinzufügen.</translation>
+        <translation>Die Tage der Station vom 1. Oktober (im Süden 1. April) bis zum Blühende hinzufügen.</translation>
     </message>
     <message>
         <source>Add the station&apos;s days of at least one past season.</source>
@@ -4391,15 +4327,15 @@
         <translation>Ergänzen ({}) oder den Namen berichtigen.</translation>
     </message>
     <message>
-        <source>Add them; docs/book.md tells their types.</source>
+        <source>Add them; docs/book.md lists their types.</source>
         <translation>Hinzufügen; docs/book.md nennt ihre Typen.</translation>
     </message>
     <message>
-        <source>After {} the risk of coming too late is above {}.</source>
+        <source>After {} the risk of being too late is above {}.</source>
         <translation>Nach {} liegt das Risiko, zu spät zu kommen, über {}.</translation>
     </message>
     <message>
-        <source>All flowers are worked already ({}).</source>
+        <source>All flowers are pollinated already ({}).</source>
         <translation>Alle Blüten sind schon bestäubt ({}).</translation>
     </message>
     <message>
@@ -4407,8 +4343,8 @@
         <translation>Allergie.</translation>
     </message>
     <message>
-        <source>An accession is its own ancestor: each is recorded as a child of the next.</source>
-        <translation>Eine Akzession ist ihr eigener Vorfahr: Jede ist als Kind der nächsten eingetragen.</translation>
+        <source>An accession is its own ancestor: each is recorded as an offspring of the next.</source>
+        <translation>Eine Akzession ist ihr eigener Vorfahr: Jede ist als Nachkomme der nächsten eingetragen.</translation>
     </message>
     <message>
         <source>An accession whose pollen is in the blend.</source>
@@ -4444,11 +4380,11 @@
     </message>
     <message>
         <source>As of {} · {}</source>
-        <translation>Stand {} · {}</translation>
+        <translation>Stichtag {} · {}</translation>
     </message>
     <message>
-        <source>Ask yourself: {} As yet {}</source>
-        <translation>Zur Klärung: {} Bisher {}</translation>
+        <source>Check: {} So far {}</source>
+        <translation>Zu prüfen: {} Bisher {}</translation>
     </message>
     <message>
         <source>Aug</source>
@@ -4463,24 +4399,24 @@
         <translation>BBCH-Stadium</translation>
     </message>
     <message>
-        <source>Bag closed clusters before the first flower opens ({} at the earliest, nine springs in ten).</source>
-        <translation>Geschlossene Büschel eintüten, bevor sich die erste Blüte öffnet (frühestens {}, in neun von zehn Frühjahren).</translation>
+        <source>Bag closed clusters before the first flower opens (not before {} in 9 springs in 10).</source>
+        <translation>Geschlossene Büschel eintüten, bevor sich die erste Blüte öffnet (in 9 von 10 Frühjahren nicht vor {}).</translation>
     </message>
     <message>
         <source>Bag the blossom of {}</source>
         <translation>Die Blüten von {} eintüten</translation>
     </message>
     <message>
-        <source>Balloon flowers of {} are over since about {}.</source>
+        <source>The balloon stage of {} has been over since about {}.</source>
         <translation>Das Ballonstadium von {} ist seit etwa {} vorbei.</translation>
     </message>
     <message>
-        <source>Balloon flowers of {} are over this spring: none can be kept for {}.</source>
-        <translation>Das Ballonstadium von {} ist in diesem Frühjahr vorbei: Für {} lässt sich kein Pollen mehr aufheben.</translation>
+        <source>The balloon stage of {} is over this spring: no pollen can be stored for {}.</source>
+        <translation>Das Ballonstadium von {} ist in diesem Frühjahr vorbei: Für {} lässt sich kein Pollen mehr lagern.</translation>
     </message>
     <message>
-        <source>Best way and chance</source>
-        <translation>Bester Weg und Chance</translation>
+        <source>Best way and probability</source>
+        <translation>Bester Weg und Wahrscheinlichkeit</translation>
     </message>
     <message>
         <source>Between cuts: 70 % isopropyl alcohol or 10 % household bleach. Bleach never meets acids or ammonia.</source>
@@ -4504,27 +4440,27 @@
     </message>
     <message>
         <source>Bloom end</source>
-        <translation>Ende der Blüte</translation>
+        <translation>Blühende</translation>
     </message>
     <message>
-        <source>Bloom note</source>
-        <translation>Blühnotiz</translation>
+        <source>Bloom observation</source>
+        <translation>Blühbeobachtung</translation>
     </message>
     <message>
-        <source>Bloom notes</source>
-        <translation>Blühnotizen</translation>
+        <source>Bloom observations</source>
+        <translation>Blühbeobachtungen</translation>
     </message>
     <message>
-        <source>Bloom notes of one season only.</source>
-        <translation>Blühnotizen aus nur einer Saison.</translation>
+        <source>Bloom observations of one season only.</source>
+        <translation>Blühbeobachtungen aus nur einer Saison.</translation>
     </message>
     <message>
-        <source>Bloom windows are kept wide; note bloom each spring and they will narrow.</source>
-        <translation>Die Blühfenster bleiben weit; mit Notizen aus jedem Frühjahr werden sie enger.</translation>
+        <source>The prediction intervals stay wide; record bloom each spring and they will narrow.</source>
+        <translation>Die Vorhersageintervalle bleiben weit; mit Beobachtungen aus jedem Frühjahr werden sie enger.</translation>
     </message>
     <message>
-        <source>Bloom {} as foretold on {}</source>
-        <translation>Blüte {}, vorhergesagt am {}</translation>
+        <source>Bloom {}, forecast of {}</source>
+        <translation>Blüte {}, Vorhersage vom {}</translation>
     </message>
     <message>
         <source>Breeding</source>
@@ -4535,8 +4471,8 @@
         <translation>Mit einer geschützten Sorte zu züchten ist oft erlaubt, den Verkauf dessen, was im Wesentlichen von ihr abgeleitet ist, aber nicht; Patente, Verträge und Clubregeln können beides verbieten. Vor dem Kreuzen fragen.</translation>
     </message>
     <message>
-        <source>Budwood, and in places pollen and seed, can carry disease and may need a permit, a health certificate or quarantine. Note giver, day and permit of all that comes in.</source>
-        <translation>Edelreiser, stellenweise auch Pollen und Samen, können Krankheiten tragen und eine Genehmigung, ein Gesundheitszeugnis oder Quarantäne brauchen. Zu allem, was hereinkommt, Herkunft, Tag und Genehmigung notieren.</translation>
+        <source>Budwood, and in places pollen and seed, can carry disease and may need a permit, a health certificate or quarantine. Record donor, date and permit of everything received.</source>
+        <translation>Edelreiser, stellenweise auch Pollen und Samen, können Krankheiten tragen und eine Genehmigung, ein Gesundheitszeugnis oder Quarantäne brauchen. Zu allem, was hereinkommt, Herkunft, Datum und Genehmigung festhalten.</translation>
     </message>
     <message>
         <source>By first day. Browsers forget the ticks; the paper copy keeps them.</source>
@@ -4547,8 +4483,8 @@
         <translation>Nach dem letzten sicheren Tag geordnet, der fett gedruckt ist.</translation>
     </message>
     <message>
-        <source>By their shares no member has a part in the blend.</source>
-        <translation>Nach den Anteilen hat kein Bestandteil teil an der Mischung.</translation>
+        <source>All members of the blend have a share of zero.</source>
+        <translation>Alle Bestandteile der Mischung haben den Anteil null.</translation>
     </message>
     <message>
         <source>Calendar year of the bloom.</source>
@@ -4567,7 +4503,7 @@
         <translation>Mit book-check prüfen.</translation>
     </message>
     <message>
-        <source>Check its temperatures: perhaps they are in degrees Fahrenheit or of another place; then import them anew.</source>
+        <source>Check its temperatures: perhaps they are in degrees Fahrenheit or of another place; then import them again.</source>
         <translation>Die Temperaturen prüfen: Vielleicht sind sie in Grad Fahrenheit oder von einem anderen Ort; dann neu importieren.</translation>
     </message>
     <message>
@@ -4608,27 +4544,27 @@
     </message>
     <message>
         <source>Check the date and the stage; a second bloom in autumn is better left out.</source>
-        <translation>Tag und Stadium prüfen; eine zweite Blüte im Herbst lässt man besser weg.</translation>
+        <translation>Datum und Stadium prüfen; eine zweite Blüte im Herbst lässt man besser weg.</translation>
     </message>
     <message>
-        <source>Check the date and the stage; the note is not used.</source>
-        <translation>Tag und Stadium prüfen; die Notiz wird nicht verwendet.</translation>
+        <source>Check the date and the stage; the observation is not used.</source>
+        <translation>Datum und Stadium prüfen; die Beobachtung wird nicht verwendet.</translation>
     </message>
     <message>
         <source>Check the date, the stage and the tree.</source>
-        <translation>Tag, Stadium und Baum prüfen.</translation>
+        <translation>Datum, Stadium und Baum prüfen.</translation>
     </message>
     <message>
-        <source>Check the date, the stage and the tree; until then the note counts for little in the fit.</source>
-        <translation>Tag, Stadium und Baum prüfen; bis dahin zählt die Notiz beim Anlernen wenig.</translation>
+        <source>Check the date, the stage and the tree; until then the observation has little weight in the fit.</source>
+        <translation>Datum, Stadium und Baum prüfen; bis dahin hat die Beobachtung in der Anpassung wenig Gewicht.</translation>
     </message>
     <message>
         <source>Check the date.</source>
-        <translation>Den Tag prüfen.</translation>
+        <translation>Das Datum prüfen.</translation>
     </message>
     <message>
-        <source>Check the dates, the stages and the tree of both notes.</source>
-        <translation>Tage, Stadien und Baum beider Notizen prüfen.</translation>
+        <source>Check the dates, the stages and the tree of both observations.</source>
+        <translation>Daten, Stadien und Baum beider Beobachtungen prüfen.</translation>
     </message>
     <message>
         <source>Check the delimiter and the quotation marks.</source>
@@ -4647,7 +4583,7 @@
         <translation>Den Namen prüfen oder mit book-new ein Buch anlegen.</translation>
     </message>
     <message>
-        <source>Check the number of its position, its place on the map, and the row&apos;s line.</source>
+        <source>Check the number of its position, its location on the map, and the row&apos;s line.</source>
         <translation>Die Nummer der Position, die Lage auf der Karte und die Linie der Reihe prüfen.</translation>
     </message>
     <message>
@@ -4659,12 +4595,12 @@
         <translation>Das Buch wird geprüft</translation>
     </message>
     <message>
-        <source>Chill need</source>
+        <source>Chill requirement</source>
         <translation>Kältebedarf</translation>
     </message>
     <message>
         <source>Choose a block, an accession or fewer labels.</source>
-        <translation>Ein Quartier, eine Akzession oder weniger Bezeichnungen wählen.</translation>
+        <translation>Ein Quartier, eine Akzession oder weniger Etiketten wählen.</translation>
     </message>
     <message>
         <source>Choose a station that measures temperature.</source>
@@ -4703,8 +4639,8 @@
         <translation>Die Codes gehen von {} bis {}, mit Lücken; der nächste ist {}.</translation>
     </message>
     <message>
-        <source>Cold to</source>
-        <translation>Kälte bis</translation>
+        <source>Stratified to</source>
+        <translation>Stratifiziert bis</translation>
     </message>
     <message>
         <source>Columns: {}, minimum from &quot;{}&quot;, maximum from &quot;{}&quot;.</source>
@@ -4716,7 +4652,7 @@
     </message>
     <message>
         <source>Correct a position, or give the older tree its day of removal.</source>
-        <translation>Eine Position berichtigen oder beim älteren Baum den Tag der Entfernung eintragen.</translation>
+        <translation>Eine Position berichtigen oder beim älteren Baum den Datum der Rodung eintragen.</translation>
     </message>
     <message>
         <source>Correct it (there is: {}), or let add-block make it.</source>
@@ -4851,16 +4787,16 @@
         <translation>100 oder mehr zählen oder die Prüfung entfernen.</translation>
     </message>
     <message>
-        <source>Count again, or note the fruit first.</source>
-        <translation>Neu zählen oder zuerst die Früchte notieren.</translation>
+        <source>Count again, or record the fruit first.</source>
+        <translation>Neu zählen oder zuerst die Früchte erfassen.</translation>
     </message>
     <message>
         <source>Count again.</source>
         <translation>Neu zählen.</translation>
     </message>
     <message>
-        <source>Count all that ever sprouted, and one count a day.</source>
-        <translation>Alle zählen, die bisher gekeimt sind, mit einer Zählung je Tag.</translation>
+        <source>Count all seeds germinated so far, with one count per day.</source>
+        <translation>Alle bisher gekeimten Samen zählen, mit einer Zählung je Tag.</translation>
     </message>
     <message>
         <source>Count each row from its first tree with begin first_tree, or lay the rows with row-lay first.</source>
@@ -4871,8 +4807,8 @@
         <translation>Gezählt am</translation>
     </message>
     <message>
-        <source>Counting chill and heat</source>
-        <translation>Kälte und Wärme werden gezählt</translation>
+        <source>Summing chill and heat</source>
+        <translation>Kälte und Wärme werden summiert</translation>
     </message>
     <message>
         <source>Cross goals</source>
@@ -4887,11 +4823,11 @@
         <translation>Für {} gewünschte Kreuzungen</translation>
     </message>
     <message>
-        <source>Cut a branch of {}, to force indoors</source>
-        <translation>Einen Zweig von {} schneiden, zum Treiben im Warmen</translation>
+        <source>Cut a branch of {} for forcing</source>
+        <translation>Einen Zweig von {} zum Treiben schneiden</translation>
     </message>
     <message>
-        <source>Cut branches from {} to {} and force them in water at about 20 C: about {} to open anthers, then {} of drying. Gives pollen in about {} of cases.</source>
+        <source>Cut branches from {} to {} and force them in water at about 20 °C: about {} until the anthers open, then {} of drying. Yields pollen in about {} of cases.</source>
         <translation>Zweige von {} bis {} schneiden und bei etwa 20 °C in Wasser treiben: etwa {} bis zum Öffnen der Staubbeutel, dann {} zum Trocknen. Gibt in etwa {} der Fälle Pollen.</translation>
     </message>
     <message>
@@ -4903,48 +4839,44 @@
         <translation>Tageswetter</translation>
     </message>
     <message>
-        <source>Dashed box: no notes of its own, borrowed from its parents or the orchard&apos;s mean.</source>
-        <translation>Gestrichelter Kasten: keine eigenen Notizen, von den Eltern oder dem Mittel des Obstgartens übernommen.</translation>
+        <source>Date of harvest.</source>
+        <translation>Datum der Ernte.</translation>
     </message>
     <message>
-        <source>Day of picking.</source>
-        <translation>Tag der Ernte.</translation>
+        <source>Date of the count.</source>
+        <translation>Datum der Zählung.</translation>
     </message>
     <message>
-        <source>Day of the count.</source>
-        <translation>Tag der Zählung.</translation>
+        <source>Date of observation.</source>
+        <translation>Datum der Beobachtung.</translation>
     </message>
     <message>
-        <source>Day of the look.</source>
-        <translation>Tag der Beobachtung.</translation>
+        <source>Date of the score.</source>
+        <translation>Datum der Bonitur.</translation>
     </message>
     <message>
-        <source>Day of the score.</source>
-        <translation>Tag der Bewertung.</translation>
+        <source>Date of the test.</source>
+        <translation>Datum der Prüfung.</translation>
     </message>
     <message>
-        <source>Day of the test.</source>
-        <translation>Tag der Prüfung.</translation>
+        <source>Date of the pollination.</source>
+        <translation>Datum der Bestäubung.</translation>
     </message>
     <message>
-        <source>Day of the work.</source>
-        <translation>Tag der Arbeit.</translation>
+        <source>Date on which the flowers were collected.</source>
+        <translation>Datum, an dem die Blüten gesammelt wurden.</translation>
     </message>
     <message>
-        <source>Day on which the flowers were gathered.</source>
-        <translation>Tag, an dem die Blüten gesammelt wurden.</translation>
-    </message>
-    <message>
-        <source>Day on which they left.</source>
-        <translation>Tag, an dem sie entnommen wurden.</translation>
+        <source>Date of the withdrawal.</source>
+        <translation>Datum der Entnahme.</translation>
     </message>
     <message>
         <source>Days are written {}, {}.</source>
         <translation>Tage sind geschrieben als {}, {}.</translation>
     </message>
     <message>
-        <source>Days of {} are a guide by the order of bloom of {}.</source>
-        <translation>Tage für {} sind ein Anhalt nach der Blühfolge von {}.</translation>
+        <source>Dates of {} are approximate, from the bloom order of {}.</source>
+        <translation>Daten für {} sind ungefähr, nach der Blühfolge von {}.</translation>
     </message>
     <message>
         <source>Dec</source>
@@ -4967,12 +4899,12 @@
         <translation>Abstände sind unbekannt: Die Bäume haben kein Koordinatenbezugssystem der Erde.</translation>
     </message>
     <message>
-        <source>Do now</source>
+        <source>To do now</source>
         <translation>Jetzt zu tun</translation>
     </message>
     <message>
-        <source>Does a tree stand at the next place of this row to the {}?</source>
-        <translation>Steht am nächsten Platz dieser Reihe, {} von hier, ein Baum?</translation>
+        <source>Does a tree stand at the next position of this row to the {}?</source>
+        <translation>Steht an der nächsten Position dieser Reihe, {} von hier, ein Baum?</translation>
     </message>
     <message>
         <source>Does a tree stand here?</source>
@@ -4991,7 +4923,7 @@
         <translation>Erledigt: {}</translation>
     </message>
     <message>
-        <source>Draw it anew.</source>
+        <source>Draw it again.</source>
         <translation>Neu zeichnen.</translation>
     </message>
     <message>
@@ -5007,31 +4939,31 @@
         <translation>Die Reihe zeichnen oder ihren Namen berichtigen.</translation>
     </message>
     <message>
-        <source>Dressing its layers</source>
+        <source>Styling its layers</source>
         <translation>Layer werden gestaltet</translation>
     </message>
     <message>
-        <source>Dressing the book</source>
-        <translation>Das Buch wird gestaltet</translation>
+        <source>Writing the map style</source>
+        <translation>Der Kartenstil wird geschrieben</translation>
     </message>
     <message>
-        <source>Dried pollen of {} comes about {} after the last flower of {} that can take it ({}).</source>
-        <translation>Getrockneter Pollen von {} kommt etwa {} nach der letzten Blüte von {}, die ihn annehmen kann ({}).</translation>
+        <source>Dried pollen of {} is available about {} after the last receptive flower of {} ({}).</source>
+        <translation>Getrockneter Pollen von {} ist erst etwa {} nach der letzten empfängnisfähigen Blüte von {} verfügbar ({}).</translation>
     </message>
     <message>
-        <source>Dry a day or two and use within three days.</source>
+        <source>Dry for a day or two and use within three days.</source>
         <translation>Ein bis zwei Tage trocknen und innerhalb von drei Tagen verwenden.</translation>
     </message>
     <message>
-        <source>Dry a day or two, keep in {} until {}, for {}.</source>
-        <translation>Ein bis zwei Tage trocknen, {} bis {} aufbewahren, für {}.</translation>
+        <source>Dry for a day or two, store in {} until {}, for {}.</source>
+        <translation>Ein bis zwei Tage trocknen, {} bis {} lagern, für {}.</translation>
     </message>
     <message>
-        <source>Dry a day or two, keep in {} until {}.</source>
-        <translation>Ein bis zwei Tage trocknen, {} bis {} aufbewahren.</translation>
+        <source>Dry for a day or two, store in {} until {}.</source>
+        <translation>Ein bis zwei Tage trocknen, {} bis {} lagern.</translation>
     </message>
     <message>
-        <source>East and north are exchanged: the other way round it lies among the book&apos;s places.</source>
+        <source>Easting and northing are swapped: the other way round it lies among the book&apos;s locations.</source>
         <translation>Ost und Nord sind vertauscht: Anders herum liegt die Stelle zwischen den Orten des Buchs.</translation>
     </message>
     <message>
@@ -5055,12 +4987,12 @@
         <translation>Feb</translation>
     </message>
     <message>
-        <source>Fetch it from a backup, or remove it and make a book with book-new.</source>
-        <translation>Aus einer Sicherung holen, oder entfernen und mit book-new ein Buch anlegen.</translation>
+        <source>Restore it from a backup, or remove it and make a book with book-new.</source>
+        <translation>Aus einer Sicherung wiederherstellen, oder entfernen und mit book-new ein Buch anlegen.</translation>
     </message>
     <message>
-        <source>Fetch the file again.</source>
-        <translation>Die Datei erneut holen.</translation>
+        <source>Get the file again.</source>
+        <translation>Die Datei erneut beschaffen.</translation>
     </message>
     <message>
         <source>Fill in its accession.</source>
@@ -5071,8 +5003,8 @@
         <translation>Eines davon ausfüllen.</translation>
     </message>
     <message>
-        <source>Fill it in, or fetch its rows from a backup.</source>
-        <translation>Ausfüllen oder die Zeilen aus einer Sicherung holen.</translation>
+        <source>Fill it in, or restore its rows from a backup.</source>
+        <translation>Ausfüllen oder die Zeilen aus einer Sicherung wiederherstellen.</translation>
     </message>
     <message>
         <source>Fill it in.</source>
@@ -5088,59 +5020,59 @@
     </message>
     <message>
         <source>First bloom</source>
-        <translation>Erste Blüten</translation>
+        <translation>Blühbeginn</translation>
     </message>
     <message>
         <source>First flowers may be open since {}: bag only clusters that are still closed.</source>
-        <translation>Erste Blüten können seit {} offen sein: Nur Büschel eintüten, die noch geschlossen sind.</translation>
+        <translation>Blühbeginn können seit {} offen sein: Nur Büschel eintüten, die noch geschlossen sind.</translation>
     </message>
     <message>
-        <source>Fitting the needs</source>
+        <source>Fitting the requirements</source>
         <translation>Der Bedarf wird ermittelt</translation>
     </message>
     <message>
-        <source>Flowers of {} that can take pollen are over since about {}.</source>
-        <translation>Blüten von {}, die Pollen annehmen können, sind seit etwa {} vorbei.</translation>
+        <source>Flowers of {} have not been receptive since about {}.</source>
+        <translation>Blüten von {} sind seit etwa {} nicht mehr empfängnisfähig.</translation>
     </message>
     <message>
-        <source>Flowers take pollen from about {} to {}: median days, too uncertain yet for a safe one.</source>
-        <translation>Blüten nehmen etwa von {} bis {} Pollen an: mittlere Tage, noch zu unsicher für einen sicheren.</translation>
+        <source>Flowers are receptive from about {} to {}: medians, still too uncertain for a safe day.</source>
+        <translation>Blüten sind etwa von {} bis {} empfängnisfähig: Mediane, noch zu unsicher für einen sicheren Tag.</translation>
     </message>
     <message>
-        <source>Flowers take pollen from about {}; after {} the risk of coming too late is above {}.</source>
-        <translation>Blüten nehmen etwa ab {} Pollen an; nach {} liegt das Risiko, zu spät zu kommen, über {}.</translation>
+        <source>Flowers are receptive from about {}; after {} the risk of being too late is above {}.</source>
+        <translation>Blüten sind etwa ab {} empfängnisfähig; nach {} liegt das Risiko, zu spät zu kommen, über {}.</translation>
     </message>
     <message>
-        <source>Foretelling past seasons</source>
+        <source>Forecasting past seasons</source>
         <translation>Vergangene Saisons werden vorhergesagt</translation>
     </message>
     <message>
-        <source>Foretelling this season</source>
+        <source>Forecasting this season</source>
         <translation>Diese Saison wird vorhergesagt</translation>
     </message>
     <message>
-        <source>Foretold 1 day before bloom, it foretold past seasons within 3 days in {} and within 5 days in {}; it missed by {:.1f} days on average.</source>
-        <translation>1 Tag vor der Blüte vorhergesagt, wurden vergangene Saisons in {} Fällen auf 3 Tage und in {} Fällen auf 5 Tage getroffen; im Mittel lag die Vorhersage {} Tage daneben.</translation>
+        <source>Issued 1 day before bloom, forecasts of past seasons were within 3 days in {} and within 5 days in {}; the mean error was {:.1f} days.</source>
+        <translation>1 Tag vor der Blüte ausgegeben, lagen Vorhersagen vergangener Saisons in {} auf 3 Tage und in {} auf 5 Tage richtig; der mittlere Fehler war {} Tage.</translation>
     </message>
     <message>
-        <source>Foretold {} days before bloom, it foretold past seasons within 3 days in {} and within 5 days in {}; it missed by {:.1f} days on average.</source>
-        <translation>{} Tage vor der Blüte vorhergesagt, wurden vergangene Saisons in {} Fällen auf 3 Tage und in {} Fällen auf 5 Tage getroffen; im Mittel lag die Vorhersage {} Tage daneben.</translation>
+        <source>Issued {} days before bloom, forecasts of past seasons were within 3 days in {} and within 5 days in {}; the mean error was {:.1f} days.</source>
+        <translation>{} Tage vor der Blüte ausgegeben, lagen Vorhersagen vergangener Saisons in {} auf 3 Tage und in {} auf 5 Tage richtig; der mittlere Fehler war {} Tage.</translation>
     </message>
     <message>
-        <source>Fresh pollen of {} ends about {} before the first flower of {} can take it ({}): it must be kept.</source>
-        <translation>Frischer Pollen von {} endet etwa {}, bevor die erste Blüte von {} ihn annehmen kann ({}): Er muss gelagert werden.</translation>
+        <source>Fresh pollen of {} ends about {} before the first flower of {} is receptive ({}): it must be stored.</source>
+        <translation>Frischer Pollen von {} endet etwa {}, bevor die erste Blüte von {} empfängnisfähig ist ({}): Er muss gelagert werden.</translation>
     </message>
     <message>
-        <source>Fresh pollen of {} is on hand about {} to {}; {} takes it about {} to {}.</source>
-        <translation>Frischer Pollen von {} ist etwa von {} bis {} vorhanden; {} nimmt ihn etwa von {} bis {} an.</translation>
+        <source>Fresh pollen of {} is available about {} to {}; {} is receptive about {} to {}.</source>
+        <translation>Frischer Pollen von {} ist etwa von {} bis {} verfügbar; {} ist etwa von {} bis {} empfängnisfähig.</translation>
     </message>
     <message>
         <source>Fri</source>
         <translation>Fr</translation>
     </message>
     <message>
-        <source>From its own notes. Box: full bloom falls in it 8 times in 10; tick: its median; thin line: first bloom to end of bloom, medians.</source>
-        <translation>Nach eigenen Notizen. Kasten: Die Vollblüte fällt in 8 von 10 Fällen hinein; Strich: ihr Median; dünne Linie: erste Blüten bis Ende der Blüte, Mediane.</translation>
+        <source>From its own observations. Box: 80 % prediction interval of full bloom (8 springs in 10); tick: its median; thin line: first bloom to end of bloom, medians.</source>
+        <translation>Nach eigenen Beobachtungen. Kasten: 80-%-Vorhersageintervall der Vollblüte (8 von 10 Frühjahren); Strich: ihr Median; dünne Linie: Blühbeginn bis Blühende, Mediane.</translation>
     </message>
     <message>
         <source>From {} to {} at {}: {:.1f} chill portions, {:.0f} growing degree hours.</source>
@@ -5155,43 +5087,43 @@
         <translation>Vollblüte</translation>
     </message>
     <message>
-        <source>Full bloom is past by the model (since {}) but no note of this spring says so.</source>
-        <translation>Nach dem Modell ist die Vollblüte vorbei (seit {}), aber keine Notiz dieses Frühjahrs sagt es.</translation>
+        <source>Full bloom is over by the model (since {}) but no observation of this spring says so.</source>
+        <translation>Nach dem Modell ist die Vollblüte vorbei (seit {}), aber keine Beobachtung dieses Frühjahrs sagt es.</translation>
     </message>
     <message>
         <source>GHCN-Daily in its long form: elements TMIN and TMAX in tenths of a degree Celsius, as that form has it. Station in the file: {}.</source>
         <translation>GHCN-Daily in der langen Form: Elemente TMIN und TMAX in Zehntelgrad Celsius, wie es diese Form vorsieht. Station in der Datei: {}.</translation>
     </message>
     <message>
-        <source>Gather at balloon by {}, dry a day or two, keep in {} until {}: about {} should germinate then.</source>
-        <translation>Im Ballonstadium bis {} sammeln, ein bis zwei Tage trocknen, {} bis {} aufbewahren: Dann sollten etwa {} keimen.</translation>
+        <source>Collect at balloon stage by {}, dry for a day or two, store in {} until {}: about {} should germinate then.</source>
+        <translation>Im Ballonstadium bis {} sammeln, ein bis zwei Tage trocknen, {} bis {} lagern: Dann sollten etwa {} keimen.</translation>
     </message>
     <message>
-        <source>Gather at balloon by {}, dry a day or two, use within {} of gathering.</source>
+        <source>Collect at balloon stage by {}, dry for a day or two, use within {} of collecting.</source>
         <translation>Im Ballonstadium bis {} sammeln, ein bis zwei Tage trocknen, höchstens {} nach dem Sammeln verwenden.</translation>
     </message>
     <message>
-        <source>Gather balloon flowers of {}</source>
+        <source>Collect balloon-stage flowers of {}</source>
         <translation>Blüten im Ballonstadium sammeln von {}</translation>
     </message>
     <message>
-        <source>Gather pollen</source>
+        <source>Collect pollen</source>
         <translation>Pollen sammeln</translation>
     </message>
     <message>
-        <source>Gather pollen of {} by {} this spring and freeze it: the cross can then be made next year.</source>
+        <source>Collect pollen of {} by {} this spring and freeze it: the cross can then be made next year.</source>
         <translation>Pollen von {} in diesem Frühjahr bis {} sammeln und einfrieren: Dann ist die Kreuzung im nächsten Jahr möglich.</translation>
     </message>
     <message>
-        <source>Gather this spring by {}, dry a day or two, freeze: about {} should germinate in {}.</source>
+        <source>Collect this spring by {}, dry for a day or two, freeze: about {} should germinate in {}.</source>
         <translation>In diesem Frühjahr bis {} sammeln, ein bis zwei Tage trocknen, einfrieren: Etwa {} sollten {} keimen.</translation>
     </message>
     <message>
-        <source>Gathered on</source>
+        <source>Collected on</source>
         <translation>Gesammelt am</translation>
     </message>
     <message>
-        <source>Gathering names</source>
+        <source>Collecting names</source>
         <translation>Namen werden gesammelt</translation>
     </message>
     <message>
@@ -5207,7 +5139,7 @@
         <translation>Eine erste Reihe angeben, die auf eine Zahl endet, wie in 1 oder B01.</translation>
     </message>
     <message>
-        <source>Give a header line and one line a day.</source>
+        <source>Give a header line and one line per day.</source>
         <translation>Eine Kopfzeile und eine Zeile je Tag angeben.</translation>
     </message>
     <message>
@@ -5219,12 +5151,12 @@
         <translation>Einen letzten Tag angeben, der nicht vor dem ersten liegt.</translation>
     </message>
     <message>
-        <source>Give a place in the orchard or at its gate.</source>
-        <translation>Einen Ort im Obstgarten oder an seinem Tor angeben.</translation>
+        <source>Give a position in the orchard or at its gate.</source>
+        <translation>Eine Position im Obstgarten oder an seinem Tor angeben.</translation>
     </message>
     <message>
-        <source>Give a scrap of the tree&apos;s record, or a place with at.</source>
-        <translation>Ein Bruchstück der Daten des Baums oder mit at einen Ort angeben.</translation>
+        <source>Give a part of the tree&apos;s record with search, or a position with at.</source>
+        <translation>Mit search einen Teil der Daten des Baums oder mit at eine Position angeben.</translation>
     </message>
     <message>
         <source>Give an earlier day, or one from the start of the next season on.</source>
@@ -5235,7 +5167,7 @@
         <translation>Einen anderen Namen angeben; vorhandene Reihen werden nie überschrieben.</translation>
     </message>
     <message>
-        <source>Give each day&apos;s minimum and maximum, one line a day.</source>
+        <source>Give each day&apos;s minimum and maximum, one line per day.</source>
         <translation>Das Minimum und Maximum jedes Tages angeben, eine Zeile je Tag.</translation>
     </message>
     <message>
@@ -5243,8 +5175,8 @@
         <translation>Jeder Reihe innerhalb ihres Quartiers einen eigenen Namen geben.</translation>
     </message>
     <message>
-        <source>Give either here, as in 48.1340,9.3010, or grid, as in 522341.5,5331497.</source>
-        <translation>Entweder here angeben, wie in 48.1340,9.3010, oder grid, wie in 522341.5,5331497.</translation>
+        <source>Give either at, as in 48.1340,9.3010, or at-grid, as in 522341.5,5331497.</source>
+        <translation>Entweder at angeben, wie in 48.1340,9.3010, oder at-grid, wie in 522341.5,5331497.</translation>
     </message>
     <message>
         <source>Give from as well, or a later to.</source>
@@ -5255,8 +5187,8 @@
         <translation>Einen Namen wie obstgarten.gpkg geben.</translation>
     </message>
     <message>
-        <source>Give it a point: its latitude tells the length of the day.</source>
-        <translation>Einen Punkt geben: Seine Breite sagt, wie lang der Tag ist.</translation>
+        <source>Give it a point: day length depends on its latitude.</source>
+        <translation>Einen Punkt geben: Von seiner Breite hängt die Tageslänge ab.</translation>
     </message>
     <message>
         <source>Give it another name: each must be one row&apos;s alone.</source>
@@ -5267,12 +5199,12 @@
         <translation>Eines geben, zum Beispiel EPSG:32632.</translation>
     </message>
     <message>
-        <source>Give its points in the order in which one passes them.</source>
-        <translation>Die Punkte in der Reihenfolge angeben, in der man an ihnen vorbeikommt.</translation>
+        <source>Give its points in the order of the row.</source>
+        <translation>Die Punkte in der Reihenfolge der Reihe angeben.</translation>
     </message>
     <message>
-        <source>Give labels with trees, or choose by of-accession, of-block, purpose, tasks-on or urgency.</source>
-        <translation>Mit trees Bezeichnungen angeben oder nach of-accession, of-block, purpose, tasks-on oder urgency wählen.</translation>
+        <source>Give labels with trees, or choose by accessions, block, purpose, tasks-on or urgency.</source>
+        <translation>Mit trees Etiketten angeben oder nach accessions, block, purpose, tasks-on oder urgency wählen.</translation>
     </message>
     <message>
         <source>Give latitude and longitude in degrees, as in 48.1340,9.3010.</source>
@@ -5303,8 +5235,8 @@
         <translation>Eines von beiden angeben.</translation>
     </message>
     <message>
-        <source>Give the accession that was seen in bloom; the note is not used.</source>
-        <translation>Die Akzession angeben, deren Blüte gesehen wurde; die Notiz wird nicht verwendet.</translation>
+        <source>Give the accession that was observed; the observation is not used.</source>
+        <translation>Die beobachtete Akzession angeben; die Beobachtung wird nicht verwendet.</translation>
     </message>
     <message>
         <source>Give the days of one station only.</source>
@@ -5340,19 +5272,15 @@
     </message>
     <message>
         <source>Give the row&apos;s points, or a layer file with lines or points.</source>
-        <translation>Die Punkte der Reihe oder eine Ebenendatei mit Linien oder Punkten angeben.</translation>
+        <translation>Die Punkte der Reihe oder eine Layerdatei mit Linien oder Punkten angeben.</translation>
     </message>
     <message>
         <source>Give the spacing, measure the trees more exactly, or lay the rows with row-lay first.</source>
         <translation>Den Pflanzabstand angeben, die Bäume genauer einmessen oder zuerst die Reihen mit row-lay anlegen.</translation>
     </message>
     <message>
-        <source>Give the start.</source>
-        <translation>Den Start angeben.</translation>
-    </message>
-    <message>
-        <source>Give two or more points that are not at the same place.</source>
-        <translation>Zwei oder mehr Punkte angeben, die nicht am selben Ort liegen.</translation>
+        <source>Give two or more points at different locations.</source>
+        <translation>Zwei oder mehr Punkte an verschiedenen Orten angeben.</translation>
     </message>
     <message>
         <source>Give x and y in the book&apos;s own system, {}: first to the east, then to the north.</source>
@@ -5379,8 +5307,8 @@
         <translation>Entwicklungsstadium nach der BBCH-Skala.</translation>
     </message>
     <message>
-        <source>Half compatible: the style takes {} of the pollen, so bring more.</source>
-        <translation>Halb verträglich: Der Griffel nimmt {} des Pollens an, also mehr davon mitbringen.</translation>
+        <source>Semi-compatible: the style accepts {} of the pollen, so bring more.</source>
+        <translation>Halb verträglich (semikompatibel): Der Griffel nimmt {} des Pollens an, also mehr davon mitbringen.</translation>
     </message>
     <message>
         <source>Half of the highest temperatures lie above this, which no place on earth has in degrees Celsius: they look like {}.</source>
@@ -5391,8 +5319,8 @@
         <translation>Höhe der Station über dem Meeresspiegel.</translation>
     </message>
     <message>
-        <source>Held against the block&apos;s rows in the book; the points lie about {:.2f} m off across and {:.2f} m along.</source>
-        <translation>Verglichen mit den Reihen des Quartiers im Buch; die Punkte liegen etwa {} m quer und {} m längs daneben.</translation>
+        <source>Matched with the block&apos;s rows in the book; the points deviate by about {:.2f} m across and {:.2f} m along.</source>
+        <translation>Den Reihen des Quartiers im Buch zugeordnet; die Punkte weichen etwa {} m quer und {} m längs ab.</translation>
     </message>
     <message>
         <source>Highest</source>
@@ -5407,36 +5335,36 @@
         <translation>Woher es bekannt ist</translation>
     </message>
     <message>
-        <source>How many seedlings shall stand at the end.</source>
-        <translation>Wie viele Sämlinge am Ende stehen sollen.</translation>
+        <source>Number of seedlings wanted.</source>
+        <translation>Zahl der gewünschten Sämlinge.</translation>
     </message>
     <message>
         <source>How much</source>
         <translation>Wie viel</translation>
     </message>
     <message>
-        <source>How sure</source>
-        <translation>Wie sicher</translation>
+        <source>Certainty</source>
+        <translation>Sicherheit</translation>
     </message>
     <message>
-        <source>How sure is this</source>
-        <translation>Wie sicher ist das</translation>
+        <source>Certainty of the forecast</source>
+        <translation>Sicherheit der Vorhersage</translation>
     </message>
     <message>
-        <source>How well the forecast did in past seasons was not measured for this sheet.</source>
-        <translation>Wie gut die Vorhersage in vergangenen Saisons war, wurde für dieses Blatt nicht gemessen.</translation>
+        <source>Forecast skill in past seasons was not measured for this sheet.</source>
+        <translation>Die Güte der Vorhersage in vergangenen Saisons wurde für dieses Blatt nicht gemessen.</translation>
     </message>
     <message>
         <source>Humidity</source>
         <translation>Luftfeuchte</translation>
     </message>
     <message>
-        <source>If it is damaged, fetch it from a backup.</source>
-        <translation>Wenn sie beschädigt ist, aus einer Sicherung holen.</translation>
+        <source>If it is damaged, restore it from a backup.</source>
+        <translation>Wenn sie beschädigt ist, aus einer Sicherung wiederherstellen.</translation>
     </message>
     <message>
-        <source>If the file is damaged, fetch it from a backup.</source>
-        <translation>Wenn die Datei beschädigt ist, aus einer Sicherung holen.</translation>
+        <source>If the file is damaged, restore it from a backup.</source>
+        <translation>Wenn die Datei beschädigt ist, aus einer Sicherung wiederherstellen.</translation>
     </message>
     <message>
         <source>If they mean the same, write both alike; else make them more different.</source>
@@ -5468,7 +5396,7 @@
     </message>
     <message>
         <source>Import the station&apos;s temperatures from {} on with weather-import, or give an as-of within the days that the book has.</source>
-        <translation>Die Temperaturen der Station ab {} mit weather-import importieren oder einen Stand (as-of) innerhalb der Tage des Buchs angeben.</translation>
+        <translation>Die Temperaturen der Station ab {} mit weather-import importieren oder einen Stichtag (as-of) innerhalb der Tage des Buchs angeben.</translation>
     </message>
     <message>
         <source>Import the weather of that winter and spring.</source>
@@ -5495,7 +5423,7 @@
         <translation>Mit weather-import importieren.</translation>
     </message>
     <message>
-        <source>In {} of the springs reckoned it is too cold to set seed.</source>
+        <source>In {} of the calculated springs it is too cold for seed set.</source>
         <translation>In {} der gerechneten Frühjahre ist es zu kalt für Samenansatz.</translation>
     </message>
     <message>
@@ -5527,15 +5455,15 @@
         <translation>Eine Koordinate ist keine endliche Zahl.</translation>
     </message>
     <message>
-        <source>It has no place on the map to be numbered by.</source>
+        <source>It has no location on the map to be numbered by.</source>
         <translation>Er hat keine Lage auf der Karte, nach der er zu nummerieren wäre.</translation>
     </message>
     <message>
-        <source>It has no place on the map, or one that cannot be read.</source>
+        <source>It has no location on the map, or one that cannot be read.</source>
         <translation>Es fehlt die Lage auf der Karte, oder sie ist nicht lesbar.</translation>
     </message>
     <message>
-        <source>It has no place on the map.</source>
+        <source>It has no location on the map.</source>
         <translation>Es fehlt die Lage auf der Karte.</translation>
     </message>
     <message>
@@ -5547,36 +5475,36 @@
         <translation>Es ist weder ein Punkt noch eine Linie, sondern {}.</translation>
     </message>
     <message>
-        <source>It is not known what this tree is, so its bloom cannot be foreseen.</source>
-        <translation>Es ist nicht bekannt, was dieser Baum ist, daher lässt sich seine Blüte nicht vorhersehen.</translation>
+        <source>The accession of this tree is not known, so its bloom cannot be forecast.</source>
+        <translation>Die Akzession dieses Baums ist nicht bekannt, daher lässt sich seine Blüte nicht vorhersagen.</translation>
     </message>
     <message>
         <source>It lies {:.0f} km from everything else in the book.</source>
         <translation>Es liegt {} km von allem anderen im Buch entfernt.</translation>
     </message>
     <message>
-        <source>It remembers none.</source>
-        <translation>Es merkt sich keine.</translation>
+        <source>It has none.</source>
+        <translation>Es hat keinen.</translation>
     </message>
     <message>
-        <source>It serves {} of {} flowers; the rest by the way &quot;{}&quot;.</source>
+        <source>It is enough for {} of {} flowers; the rest by the way &quot;{}&quot;.</source>
         <translation>Sie reicht für {} von {} Blüten; die übrigen auf dem Weg „{}“.</translation>
     </message>
     <message>
-        <source>It serves {} of {} flowers; the rest cannot be had by another way.</source>
+        <source>It is enough for {} of {} flowers; the rest cannot be obtained in another way.</source>
         <translation>Sie reicht für {} von {} Blüten; für die übrigen gibt es keinen anderen Weg.</translation>
     </message>
     <message>
-        <source>It was changed since it was written and is taken for yours; it was left alone.</source>
-        <translation>Er wurde geändert, seit er geschrieben wurde, und gilt als eigener; er blieb unberührt.</translation>
+        <source>It was changed since it was written and counts as yours; it was kept.</source>
+        <translation>Er wurde seit dem Schreiben geändert und gilt als eigener; er blieb unverändert.</translation>
     </message>
     <message>
         <source>It was left out.</source>
         <translation>Es wurde weggelassen.</translation>
     </message>
     <message>
-        <source>Its 8-in-10 box held the day in {} (80 would be exact).</source>
-        <translation>Sein Kasten „8 von 10“ enthielt den Tag in {} Fällen (80 wären genau richtig).</translation>
+        <source>Its 80 % interval contained the day in {} (80 would be exact).</source>
+        <translation>Sein 80-%-Intervall enthielt den Tag in {} (80 wären genau richtig).</translation>
     </message>
     <message>
         <source>Its columns are: {}.</source>
@@ -5599,7 +5527,7 @@
         <translation>Jun</translation>
     </message>
     <message>
-        <source>Keep in</source>
+        <source>Store in</source>
         <translation>Lagern</translation>
     </message>
     <message>
@@ -5607,8 +5535,8 @@
         <translation>Eines der beiden behalten.</translation>
     </message>
     <message>
-        <source>Keep the right one of the two, or name the column that tells the stations apart (option station_column).</source>
-        <translation>Das richtige der beiden behalten oder die Spalte nennen, die die Stationen unterscheidet (Option station_column).</translation>
+        <source>Keep the right one of the two, or name the column of the stations (option station-column).</source>
+        <translation>Das Richtige der beiden behalten oder die Spalte der Stationen nennen (Option station-column).</translation>
     </message>
     <message>
         <source>Keep the right one of the two.</source>
@@ -5643,7 +5571,7 @@
         <translation>Später</translation>
     </message>
     <message>
-        <source>Latitude and longitude are exchanged: the other way round it lies among the book&apos;s places.</source>
+        <source>Latitude and longitude are swapped: the other way round it lies among the book&apos;s locations.</source>
         <translation>Breite und Länge sind vertauscht: Anders herum liegt die Stelle zwischen den Orten des Buchs.</translation>
     </message>
     <message>
@@ -5655,16 +5583,12 @@
         <translation>Entweder end oder back weglassen.</translation>
     </message>
     <message>
-        <source>Leave station_in_file out, or name the column with the option station_column.</source>
-        <translation>station_in_file weglassen oder mit der Option station_column die Spalte nennen.</translation>
+        <source>Leave station-in-file out, or name the column with the option station-column.</source>
+        <translation>station-in-file weglassen oder mit der Option station-column die Spalte nennen.</translation>
     </message>
     <message>
-        <source>Leave the file and the points out, or set it to no.</source>
-        <translation>Die Datei und die Punkte weglassen oder auf Nein setzen.</translation>
-    </message>
-    <message>
-        <source>Leave the fruit in store until its pips are brown, or correct the day.</source>
-        <translation>Die Früchte lagern, bis die Kerne braun sind, oder den Tag berichtigen.</translation>
+        <source>Store the fruit until its seeds are brown, or correct the date.</source>
+        <translation>Die Früchte lagern, bis die Samen braun sind, oder das Datum berichtigen.</translation>
     </message>
     <message>
         <source>Left open</source>
@@ -5675,23 +5599,23 @@
         <translation>In Zeile {} kann nur der Tag vorn stehen, in Zeile {} nur der Monat.</translation>
     </message>
     <message>
-        <source>Look again, and take back the one that is wrong.</source>
-        <translation>Noch einmal nachsehen und die falsche Notiz zurücknehmen.</translation>
+        <source>Check, and undo the wrong record.</source>
+        <translation>Nachsehen und den falschen Eintrag zurücknehmen.</translation>
     </message>
     <message>
-        <source>Look at it in a GIS and remove it there, if it is wrong.</source>
-        <translation>Im GIS ansehen und dort entfernen, wenn sie falsch ist.</translation>
+        <source>Check it in a GIS and remove it there, if it is wrong.</source>
+        <translation>Im GIS prüfen und dort entfernen, wenn sie falsch ist.</translation>
     </message>
     <message>
-        <source>Look at it in the field and fill in its row and position, or measure it anew.</source>
-        <translation>Im Feld nachsehen und Reihe und Position eintragen oder den Baum neu einmessen.</translation>
+        <source>Check it in the field and fill in its row and position, or survey it again.</source>
+        <translation>Im Feld prüfen und Reihe und Position eintragen oder den Baum neu einmessen.</translation>
     </message>
     <message>
-        <source>Look for it with tree-find.</source>
+        <source>Search for it with tree-find.</source>
         <translation>Mit tree-find danach suchen.</translation>
     </message>
     <message>
-        <source>Looking</source>
+        <source>Searching</source>
         <translation>Suche läuft</translation>
     </message>
     <message>
@@ -5703,11 +5627,11 @@
         <translation>Partie {} ist nicht geprüft: 100 oder mehr Körner aussäen und zählen.</translation>
     </message>
     <message>
-        <source>Lot {}, gathered {}, in {}: about {} should germinate on {} (never tested).</source>
+        <source>Lot {}, collected {}, in {}: about {} should germinate on {} (never tested).</source>
         <translation>Partie {}, gesammelt {}, gelagert {}: Etwa {} sollten am {} keimen (nie geprüft).</translation>
     </message>
     <message>
-        <source>Lot {}, gathered {}, in {}: about {} should germinate on {} (tested {}).</source>
+        <source>Lot {}, collected {}, in {}: about {} should germinate on {} (tested {}).</source>
         <translation>Partie {}, gesammelt {}, gelagert {}: Etwa {} sollten am {} keimen (geprüft {}).</translation>
     </message>
     <message>
@@ -5719,8 +5643,8 @@
         <translation>Tiefste Lufttemperatur des Tages.</translation>
     </message>
     <message>
-        <source>Made the empty book {} in {}. Fill in its trees, accessions, station and bloom notes in any GIS, then import the weather.</source>
-        <translation>Das leere Buch {} wurde in {} angelegt. Jetzt in einem GIS Bäume, Akzessionen, Station und Blühnotizen eintragen, dann das Wetter importieren.</translation>
+        <source>Made the empty book {} in {}. Fill in its trees, accessions, station and bloom observations in any GIS, then import the weather.</source>
+        <translation>Das leere Buch {} wurde in {} angelegt. Jetzt in einem GIS Bäume, Akzessionen, Station und Blühbeobachtungen eintragen, dann das Wetter importieren.</translation>
     </message>
     <message>
         <source>Make a book with book-new and copy these layers into its tables.</source>
@@ -5771,23 +5695,23 @@
         <translation>Mai</translation>
     </message>
     <message>
-        <source>Measured or forecast.</source>
+        <source>Observed or forecast.</source>
         <translation>Gemessen oder vorhergesagt.</translation>
     </message>
     <message>
-        <source>Medians; full bloom falls 8 times in 10 within the span</source>
-        <translation>Mediane; die Vollblüte fällt in 8 von 10 Fällen in die Spanne</translation>
+        <source>Medians; full bloom with its 80 % prediction interval (8 springs in 10)</source>
+        <translation>Mediane; Vollblüte mit 80-%-Vorhersageintervall (8 von 10 Frühjahren)</translation>
     </message>
     <message>
         <source>Member</source>
         <translation>Bestandteil</translation>
     </message>
     <message>
-        <source>Mend the lines named first, then read the file again.</source>
+        <source>Correct the lines named first, then read the file again.</source>
         <translation>Zuerst die genannten Zeilen berichtigen, dann die Datei erneut lesen.</translation>
     </message>
     <message>
-        <source>Method: {}. Each of {} was left out in turn and foretold from the others ({}):</source>
+        <source>Method: {}. Each of {} was left out in turn and forecast from the others ({}):</source>
         <translation>Verfahren: {}. Jede der {} wurde der Reihe nach ausgelassen und aus den anderen vorhergesagt ({}):</translation>
     </message>
     <message>
@@ -5795,19 +5719,19 @@
         <translation>Mo</translation>
     </message>
     <message>
-        <source>More fruits were picked than the {} flowers worked.</source>
-        <translation>Es wurden mehr Früchte gepflückt, als die {} Blüten bestäubt wurden.</translation>
+        <source>More fruits were harvested than the {} flowers pollinated.</source>
+        <translation>Es wurden mehr Früchte geerntet als die {} bestäubten Blüten.</translation>
     </message>
     <message>
         <source>More grains germinated than the {} counted.</source>
         <translation>Es keimten mehr Körner als die {} gezählten.</translation>
     </message>
     <message>
-        <source>More seeds left the lot than the {} that it had.</source>
+        <source>More seeds were withdrawn than the {} of the lot.</source>
         <translation>Es wurden mehr Samen entnommen als die {} der Partie.</translation>
     </message>
     <message>
-        <source>More seeds sprouted than the {} of lot {}.</source>
+        <source>More seeds germinated than the {} of lot {}.</source>
         <translation>Es keimten mehr Samen als die {} der Partie {}.</translation>
     </message>
     <message>
@@ -5832,7 +5756,7 @@
     </message>
     <message>
         <source>Name a layer of lines or points.</source>
-        <translation>Eine Ebene mit Linien oder Punkten nennen.</translation>
+        <translation>Einen Layer mit Linien oder Punkten nennen.</translation>
     </message>
     <message>
         <source>Name a table and a column of the book.</source>
@@ -5851,16 +5775,16 @@
         <translation>Mit der Option {} nennen oder der Datei eine erste Zeile geben, die ihre Spalten benennt: date, t_min, t_max.</translation>
     </message>
     <message>
-        <source>Name of the accession, as it stands on tags.</source>
-        <translation>Name der Akzession, wie er auf Etiketten steht.</translation>
+        <source>Name of the accession, as on labels.</source>
+        <translation>Name der Akzession, wie auf Etiketten.</translation>
     </message>
     <message>
         <source>Name of the blend.</source>
         <translation>Name der Pollenmischung.</translation>
     </message>
     <message>
-        <source>Name of the block, as people say it.</source>
-        <translation>Name des Quartiers, wie man ihn sagt.</translation>
+        <source>Name of the block, as it is called.</source>
+        <translation>Name des Quartiers, wie man es nennt.</translation>
     </message>
     <message>
         <source>Name of the station.</source>
@@ -5879,8 +5803,8 @@
         <translation>Die .gpkg-Datei darin nennen.</translation>
     </message>
     <message>
-        <source>Name the .gpkg file of the book, or fetch it from a backup.</source>
-        <translation>Die .gpkg-Datei des Buchs nennen oder aus einer Sicherung holen.</translation>
+        <source>Name the .gpkg file of the book, or restore it from a backup.</source>
+        <translation>Die .gpkg-Datei des Buchs nennen oder aus einer Sicherung wiederherstellen.</translation>
     </message>
     <message>
         <source>Name the .gpkg file of the book, or make one with book-new and copy these layers into its tables.</source>
@@ -5903,8 +5827,8 @@
         <translation>Die Station mit der Option station nennen.</translation>
     </message>
     <message>
-        <source>Name them with the options t_min_column and t_max_column.</source>
-        <translation>Mit den Optionen t_min_column und t_max_column nennen.</translation>
+        <source>Name them with the options t-min-column and t-max-column.</source>
+        <translation>Mit den Optionen t-min-column und t-max-column nennen.</translation>
     </message>
     <message>
         <source>Neither the file nor the request says which station this is.</source>
@@ -5915,20 +5839,20 @@
         <translation>Keine Akzession hat ein Blühfenster.</translation>
     </message>
     <message>
-        <source>No bloom notes of its own or of its parents: foretold at the orchard&apos;s mean.</source>
-        <translation>Keine eigenen Blühnotizen und keine der Eltern: vorhergesagt nach dem Mittel des Obstgartens.</translation>
+        <source>No bloom observations of its own or of its parents: forecast at the orchard&apos;s mean.</source>
+        <translation>Keine eigenen Blühbeobachtungen und keine der Eltern: vorhergesagt nach dem Mittel des Obstgartens.</translation>
     </message>
     <message>
-        <source>No bloom notes of its own: foretold between its one known parent and the orchard&apos;s mean.</source>
-        <translation>Keine eigenen Blühnotizen: vorhergesagt zwischen dem einen bekannten Elter und dem Mittel des Obstgartens.</translation>
+        <source>No bloom observations of its own: forecast between its one known parent and the orchard&apos;s mean.</source>
+        <translation>Keine eigenen Blühbeobachtungen: vorhergesagt zwischen dem einen bekannten Elter und dem Mittel des Obstgartens.</translation>
     </message>
     <message>
-        <source>No bloom notes of its own: foretold between its parents.</source>
-        <translation>Keine eigenen Blühnotizen: vorhergesagt zwischen den Eltern.</translation>
+        <source>No bloom observations of its own: forecast between its parents.</source>
+        <translation>Keine eigenen Blühbeobachtungen: vorhergesagt zwischen den Eltern.</translation>
     </message>
     <message>
-        <source>No bloom window could be foretold. It takes trees with an accession, weather and at least one bloom note.</source>
-        <translation>Es ließ sich kein Blühfenster vorhersagen. Dafür braucht es Bäume mit Akzession, Wetter und mindestens eine Blühnotiz.</translation>
+        <source>No bloom window could be forecast. It needs trees with an accession, weather and at least one bloom observation.</source>
+        <translation>Es ließ sich kein Blühfenster vorhersagen. Dafür braucht es Bäume mit Akzession, Wetter und mindestens eine Blühbeobachtung.</translation>
     </message>
     <message>
         <source>No column was recognised as the {}.</source>
@@ -5951,15 +5875,15 @@
         <translation>Keine Fehler; {}, {}.</translation>
     </message>
     <message>
-        <source>No even rows can be made out among the trees.</source>
+        <source>No regular rows can be detected among the trees.</source>
         <translation>Zwischen den Bäumen sind keine gleichmäßigen Reihen zu erkennen.</translation>
     </message>
     <message>
-        <source>No even spacing can be made out along the rows.</source>
+        <source>No regular spacing can be detected along the rows.</source>
         <translation>Längs der Reihen ist kein gleichmäßiger Pflanzabstand zu erkennen.</translation>
     </message>
     <message>
-        <source>No flowers were worked.</source>
+        <source>No flowers were pollinated.</source>
         <translation>Es wurden keine Blüten bestäubt.</translation>
     </message>
     <message>
@@ -5972,11 +5896,11 @@
     </message>
     <message>
         <source>No living tree of the seed parent is in the book.</source>
-        <translation>Das Buch hat keinen lebenden Baum des Samenelters.</translation>
+        <translation>Das Buch hat keinen lebenden Baum der Mutter.</translation>
     </message>
     <message>
-        <source>No lot of {} from an earlier year in hand on {}.</source>
-        <translation>Keine Partie von {} aus einem früheren Jahr vorhanden, Stand {}.</translation>
+        <source>No lot of {} from an earlier year in stock on {}.</source>
+        <translation>Keine Partie von {} aus einem früheren Jahr vorhanden, Stichtag {}.</translation>
     </message>
     <message>
         <source>No method was chosen: too few seasons could be scored.</source>
@@ -5987,11 +5911,11 @@
         <translation>So kalt oder heiß ist die Luft in keinem Obstgarten; der Tag wird ausgelassen.</translation>
     </message>
     <message>
-        <source>No past season is whole, so nothing can stand in for the days to come.</source>
-        <translation>Keine vergangene Saison ist vollständig, daher kann nichts für die kommenden Tage einspringen.</translation>
+        <source>No past season is complete, so nothing can replace the days to come.</source>
+        <translation>Keine vergangene Saison ist vollständig, daher lassen sich die kommenden Tage nicht ersetzen.</translation>
     </message>
     <message>
-        <source>No pollen needs to be gathered, forced or tested.</source>
+        <source>No pollen needs to be collected, forced or tested.</source>
         <translation>Es ist kein Pollen zu sammeln, zu treiben oder zu prüfen.</translation>
     </message>
     <message>
@@ -6007,12 +5931,12 @@
         <translation>Keine Temperaturen für {} Tage von {} bis {}; Lücken bis {} Tage werden gefüllt.</translation>
     </message>
     <message>
-        <source>No tree is anywhere near this place.</source>
-        <translation>In der Nähe dieses Ortes steht kein Baum.</translation>
+        <source>There is no tree near this position.</source>
+        <translation>In der Nähe dieser Position steht kein Baum.</translation>
     </message>
     <message>
-        <source>No tree is as near as the accuracy would have it: the likeliest is {:.1f} m away.</source>
-        <translation>Kein Baum ist so nahe, wie es der Genauigkeit entspräche: Der wahrscheinlichste ist {} m entfernt.</translation>
+        <source>No tree is within the accuracy: the most likely is {:.1f} m away.</source>
+        <translation>Kein Baum liegt innerhalb der Genauigkeit: Der wahrscheinlichste ist {} m entfernt.</translation>
     </message>
     <message>
         <source>No tree is near.</source>
@@ -6023,55 +5947,55 @@
         <translation>Es ist kein Baum zu besuchen.</translation>
     </message>
     <message>
-        <source>No usable bloom notes ({}): their bloom is reckoned at the orchard&apos;s mean.</source>
-        <translation>Keine brauchbaren Blühnotizen ({}): Die Blüte wird nach dem Mittel des Obstgartens gerechnet.</translation>
+        <source>No usable bloom observations ({}): their bloom is forecast at the orchard&apos;s mean.</source>
+        <translation>Keine brauchbaren Blühbeobachtungen ({}): Die Blüte wird nach dem Mittel des Obstgartens vorhergesagt.</translation>
     </message>
     <message>
-        <source>No usable bloom notes ({}): their bloom is reckoned between their one known parent&apos;s and the orchard&apos;s mean.</source>
-        <translation>Keine brauchbaren Blühnotizen ({}): Die Blüte wird zwischen der des einen bekannten Elters und dem Mittel des Obstgartens gerechnet.</translation>
+        <source>No usable bloom observations ({}): their bloom is forecast between their one known parent&apos;s and the orchard&apos;s mean.</source>
+        <translation>Keine brauchbaren Blühbeobachtungen ({}): Die Blüte wird zwischen der des einen bekannten Elters und dem Mittel des Obstgartens vorhergesagt.</translation>
     </message>
     <message>
-        <source>No usable bloom notes ({}): their bloom is reckoned between their parents&apos;.</source>
-        <translation>Keine brauchbaren Blühnotizen ({}): Die Blüte wird zwischen der der Eltern gerechnet.</translation>
+        <source>No usable bloom observations ({}): their bloom is forecast between their parents&apos;.</source>
+        <translation>Keine brauchbaren Blühbeobachtungen ({}): Die Blüte wird zwischen der der Eltern vorhergesagt.</translation>
     </message>
     <message>
         <source>No way round the rows leads there from the stop before it: the line goes straight.</source>
         <translation>Kein Weg um die Reihen führt vom vorigen Halt dorthin: Die Linie geht geradeaus.</translation>
     </message>
     <message>
-        <source>No work waits at the seed parents.</source>
-        <translation>An den Sameneltern steht keine Arbeit an.</translation>
+        <source>No work is due at the seed parents.</source>
+        <translation>An den Mutterbäumen steht keine Arbeit an.</translation>
     </message>
     <message>
         <source>Not needed: pollen comes in time without forcing.</source>
         <translation>Nicht nötig: Der Pollen kommt auch ohne Treiben rechtzeitig.</translation>
     </message>
     <message>
-        <source>Not shown: one accession without bloom notes of its own and without a part in a wanted cross. The book&apos;s layer of bloom windows has it.</source>
-        <translation>Nicht gezeigt: eine Akzession ohne eigene Blühnotizen und ohne Anteil an einer gewünschten Kreuzung. Der Layer der Blühfenster im Buch enthält sie.</translation>
+        <source>Not shown: one accession without bloom observations of its own and without a role in a wanted cross. The book&apos;s layer of bloom windows has it.</source>
+        <translation>Nicht gezeigt: eine Akzession ohne eigene Blühbeobachtungen und ohne Rolle in einer gewünschten Kreuzung. Der Layer der Blühfenster im Buch enthält sie.</translation>
     </message>
     <message>
-        <source>Not shown: {} accessions without bloom notes of their own and without a part in a wanted cross. The book&apos;s layer of bloom windows has them.</source>
-        <translation>Nicht gezeigt: {} Akzessionen ohne eigene Blühnotizen und ohne Anteil an einer gewünschten Kreuzung. Der Layer der Blühfenster im Buch enthält sie.</translation>
+        <source>Not shown: {} accessions without bloom observations of their own and without a role in a wanted cross. The book&apos;s layer of bloom windows has them.</source>
+        <translation>Nicht gezeigt: {} Akzessionen ohne eigene Blühbeobachtungen und ohne Rolle in einer gewünschten Kreuzung. Der Layer der Blühfenster im Buch enthält sie.</translation>
     </message>
     <message>
-        <source>Note their bloom this spring.</source>
-        <translation>Die Blüte in diesem Frühjahr notieren.</translation>
+        <source>Record their bloom this spring.</source>
+        <translation>Die Blüte in diesem Frühjahr erfassen.</translation>
     </message>
     <message>
-        <source>Note what was seen on the day or before it; correct the day.</source>
-        <translation>Notieren, was an dem Tag oder davor zu sehen war; den Tag berichtigen.</translation>
+        <source>Record what was seen on the day or before it; correct the date.</source>
+        <translation>Erfassen, was an dem Tag oder davor zu sehen war; das Datum berichtigen.</translation>
     </message>
     <message>
-        <source>Noted on</source>
-        <translation>Notiert am</translation>
+        <source>Observed on</source>
+        <translation>Beobachtet am</translation>
     </message>
     <message>
-        <source>Nothing in the book is like &quot;{}&quot;.</source>
+        <source>Nothing in the book matches &quot;{}&quot;.</source>
         <translation>Nichts im Buch ähnelt „{}“.</translation>
     </message>
     <message>
-        <source>Nothing in the book stood against this plan.</source>
+        <source>Nothing in the book spoke against this plan.</source>
         <translation>Nichts im Buch sprach gegen diesen Plan.</translation>
     </message>
     <message>
@@ -6095,15 +6019,15 @@
         <translation>Es ist nichts zu tun.</translation>
     </message>
     <message>
-        <source>Nothing need be taken back.</source>
+        <source>Nothing needs to be undone.</source>
         <translation>Es ist nichts zurückzunehmen.</translation>
     </message>
     <message>
-        <source>Nothing says which trees to visit.</source>
+        <source>No trees to visit are given.</source>
         <translation>Es ist nicht gesagt, welche Bäume zu besuchen sind.</translation>
     </message>
     <message>
-        <source>Nothing was changed. Check that there is room on the disk and that the file is whole (book-check).</source>
+        <source>Nothing was changed. Check that there is room on the disk and that the file is intact (book-check).</source>
         <translation>Es wurde nichts geändert. Prüfen, ob Platz auf der Platte ist und ob die Datei heil ist (book-check).</translation>
     </message>
     <message>
@@ -6117,10 +6041,6 @@
     <message>
         <source>Nov</source>
         <translation>Nov</translation>
-    </message>
-    <message>
-        <source>Number of flowers worked.</source>
-        <translation>Zahl der bestäubten Blüten.</translation>
     </message>
     <message>
         <source>Number of fruits.</source>
@@ -6143,8 +6063,8 @@
         <translation>Von {} Stationen wurde {} verwendet: Sie hat die meisten Tage, {}.</translation>
     </message>
     <message>
-        <source>On so many days the minimum lies above the maximum that the columns seem swapped.</source>
-        <translation>An so vielen Tagen liegt das Minimum über dem Maximum, dass die Spalten vertauscht scheinen.</translation>
+        <source>On many days the minimum lies above the maximum: the columns seem swapped.</source>
+        <translation>An vielen Tagen liegt das Minimum über dem Maximum: Die Spalten scheinen vertauscht.</translation>
     </message>
     <message>
         <source>On the map it stands {:.1f} m from its position in block {}, row {}.</source>
@@ -6155,24 +6075,20 @@
         <translation>Auf dieser Seite</translation>
     </message>
     <message>
-        <source>On {} of these days stands a temperature that was never measured on earth.</source>
-        <translation>An {} dieser Tage steht eine Temperatur, die auf der Erde nie gemessen wurde.</translation>
-    </message>
-    <message>
         <source>On {} of these days the lowest temperature is above the highest.</source>
         <translation>An {} dieser Tage liegt die tiefste Temperatur über der höchsten.</translation>
     </message>
     <message>
-        <source>On {} {} had sprouted; the count is of all so far.</source>
-        <translation>Am {} waren {} gekeimt; gezählt werden alle bisherigen.</translation>
+        <source>On {} {} had germinated; the count is cumulative.</source>
+        <translation>Am {} waren {} gekeimt; gezählt wird kumulativ.</translation>
     </message>
     <message>
-        <source>One place is needed, no more and no less.</source>
-        <translation>Es braucht genau eine Ortsangabe, nicht mehr und nicht weniger.</translation>
+        <source>Exactly one position is needed.</source>
+        <translation>Es braucht genau eine Positionsangabe.</translation>
     </message>
     <message>
-        <source>Only a GeoPackage can be dressed, not a database server.</source>
-        <translation>Nur ein GeoPackage lässt sich gestalten, kein Datenbankserver.</translation>
+        <source>Map styles can only be written to a GeoPackage, not to a database server.</source>
+        <translation>Kartenstile lassen sich nur in ein GeoPackage schreiben, nicht auf einen Datenbankserver.</translation>
     </message>
     <message>
         <source>Only result tables are ever replaced.</source>
@@ -6184,11 +6100,11 @@
     </message>
     <message>
         <source>Only {} sound seeds were counted in the fruit of its tags.</source>
-        <translation>In den Früchten seiner Etiketten wurden nur {} gut ausgebildete Samen gezählt.</translation>
+        <translation>In den Früchten seiner Anhänger wurden nur {} volle Samen gezählt.</translation>
     </message>
     <message>
-        <source>Open the bag, touch every stigma, close it again; tag with cross, day and flowers.</source>
-        <translation>Tüte öffnen, jede Narbe berühren, wieder schließen; Etikett mit Kreuzung, Tag und Zahl der Blüten anhängen.</translation>
+        <source>Open the bag, pollinate every stigma, close it again; tag with cross, date and number of flowers.</source>
+        <translation>Tüte öffnen, jede Narbe bestäuben, wieder schließen; Anhänger mit Kreuzung, Datum und Zahl der Blüten anbringen.</translation>
     </message>
     <message>
         <source>Other accessions</source>
@@ -6219,43 +6135,43 @@
         <translation>Eltern der gewünschten Kreuzungen</translation>
     </message>
     <message>
-        <source>Passed over: 1 goal of seasons other than {} and {}.</source>
-        <translation>Übergangen: 1 Kreuzungsziel anderer Saisons als {} und {}.</translation>
+        <source>Not included: 1 goal of seasons other than {} and {}.</source>
+        <translation>Nicht enthalten: 1 Kreuzungsziel anderer Saisons als {} und {}.</translation>
     </message>
     <message>
-        <source>Passed over: {} goals of seasons other than {} and {}.</source>
-        <translation>Übergangen: {} Kreuzungsziele anderer Saisons als {} und {}.</translation>
+        <source>Not included: {} goals of seasons other than {} and {}.</source>
+        <translation>Nicht enthalten: {} Kreuzungsziele anderer Saisons als {} und {}.</translation>
     </message>
     <message>
-        <source>Perhaps it is a row of {} that could not be read: mend those first.</source>
+        <source>Perhaps it is a row of {} that could not be read: correct those first.</source>
         <translation>Vielleicht ist es eine Zeile in {}, die nicht gelesen werden konnte: Diese zuerst berichtigen.</translation>
     </message>
     <message>
-        <source>Petals are down: take the bags off, count what has set.</source>
+        <source>Petals have fallen: remove the bags, count the fruit set.</source>
         <translation>Die Blütenblätter sind gefallen: Tüten abnehmen, Fruchtansatz zählen.</translation>
     </message>
     <message>
-        <source>Pick</source>
+        <source>Harvest</source>
         <translation>Ernte</translation>
     </message>
     <message>
-        <source>Pick closed balloon flowers (BBCH 59).</source>
-        <translation>Geschlossene Blüten im Ballonstadium pflücken (BBCH 59).</translation>
+        <source>Collect closed flowers at balloon stage (BBCH 59).</source>
+        <translation>Geschlossene Blüten im Ballonstadium sammeln (BBCH 59).</translation>
     </message>
     <message>
-        <source>Pick one with the option station_in_file: {}.</source>
-        <translation>Mit der Option station_in_file eine davon wählen: {}.</translation>
+        <source>Choose one with the option station-in-file: {}.</source>
+        <translation>Mit der Option station-in-file eine davon wählen: {}.</translation>
     </message>
     <message>
-        <source>Picked on</source>
-        <translation>Gepflückt am</translation>
+        <source>Harvested on</source>
+        <translation>Geerntet am</translation>
     </message>
     <message>
-        <source>Picked {} days after the work, but seed of {} is ripe after about {}.</source>
-        <translation>{} Tage nach der Bestäubung gepflückt, doch Samen von {} sind erst nach etwa {} reif.</translation>
+        <source>Harvested {} days after pollination, but seed of {} is ripe after about {}.</source>
+        <translation>{} Tage nach der Bestäubung geerntet, doch Samen von {} sind erst nach etwa {} reif.</translation>
     </message>
     <message>
-        <source>Place</source>
+        <source>Location</source>
         <translation>Lage</translation>
     </message>
     <message>
@@ -6296,15 +6212,15 @@
     </message>
     <message>
         <source>Pollen test</source>
-        <translation>Pollenprüfung</translation>
+        <translation>Pollenkeimtest</translation>
     </message>
     <message>
         <source>Pollen tests</source>
-        <translation>Pollenprüfungen</translation>
+        <translation>Pollenkeimtests</translation>
     </message>
     <message>
         <source>Pollen work at the donor trees</source>
-        <translation>Pollenarbeit an den Bäumen der Pollenspender</translation>
+        <translation>Pollenarbeit an den Spenderbäumen</translation>
     </message>
     <message>
         <source>Pollinate {}, with {}</source>
@@ -6371,20 +6287,16 @@
         <translation>Alle bis auf eines entfernen.</translation>
     </message>
     <message>
-        <source>Remove the days if it is a sign for a missing value, or correct them; temperatures are in degrees Celsius.</source>
-        <translation>Die Tage entfernen, wenn es ein Zeichen für fehlende Werte ist, oder berichtigen; Temperaturen sind in Grad Celsius.</translation>
-    </message>
-    <message>
         <source>Remove the trigger, or copy the tables into a new book. Nothing was changed.</source>
         <translation>Den Trigger entfernen oder die Tabellen in ein neues Buch kopieren. Es wurde nichts geändert.</translation>
     </message>
     <message>
         <source>Removed on</source>
-        <translation>Entfernt am</translation>
+        <translation>Gerodet am</translation>
     </message>
     <message>
         <source>Removed tree</source>
-        <translation>Entfernter Baum</translation>
+        <translation>Gerodeter Baum</translation>
     </message>
     <message>
         <source>Rename or remove all but one.</source>
@@ -6451,20 +6363,20 @@
         <translation>Die Änderungen dort speichern oder verwerfen, dann erneut versuchen. Es wurde nichts geändert.</translation>
     </message>
     <message>
-        <source>Say which system they are in: for GNSS degrees, points-crs EPSG:4326.</source>
-        <translation>Angeben, in welchem System sie sind: für GNSS-Grade points-crs EPSG:4326.</translation>
+        <source>Give their coordinate system: for GNSS degrees, layer-crs EPSG:4326.</source>
+        <translation>Ihr Koordinatenbezugssystem angeben: für GNSS-Grade layer-crs EPSG:4326.</translation>
     </message>
     <message>
-        <source>Say which with the option {}.</source>
-        <translation>Mit der Option {} angeben, welche.</translation>
+        <source>Give it with the option {}.</source>
+        <translation>Mit der Option {} angeben.</translation>
     </message>
     <message>
-        <source>Say with the option day_format whether the day or the month comes first.</source>
-        <translation>Mit der Option day_format angeben, ob der Tag oder der Monat vorn steht.</translation>
+        <source>Say with the option date-format whether the day or the month comes first.</source>
+        <translation>Mit der Option date-format angeben, ob der Tag oder der Monat vorn steht.</translation>
     </message>
     <message>
         <source>Scored on</source>
-        <translation>Bewertet am</translation>
+        <translation>Bonitiert am</translation>
     </message>
     <message>
         <source>Season map</source>
@@ -6476,22 +6388,22 @@
     </message>
     <message>
         <source>Season {} as of {}</source>
-        <translation>Saison {}, Stand {}</translation>
+        <translation>Saison {}, Stichtag {}</translation>
     </message>
     <message>
         <source>Season {} has only {} of {} days of weather from {} on.</source>
         <translation>Die Saison {} hat nur {} von {} Tagen mit Wetter ab dem {}.</translation>
     </message>
     <message>
-        <source>See whether the place is right, or give a larger accuracy-m.</source>
-        <translation>Prüfen, ob der Ort stimmt, oder ein größeres accuracy-m angeben.</translation>
+        <source>Check the position, or give a larger accuracy-m.</source>
+        <translation>Die Position prüfen oder ein größeres accuracy-m angeben.</translation>
     </message>
     <message>
-        <source>See whether the place is right; tree-find --at tells the nearest trees however far.</source>
-        <translation>Prüfen, ob der Ort stimmt; tree-find --at nennt die nächsten Bäume, wie weit sie auch sind.</translation>
+        <source>Check the position; tree-find --at shows the nearest trees however far.</source>
+        <translation>Die Position prüfen; tree-find --at zeigt die nächsten Bäume, wie weit sie auch sind.</translation>
     </message>
     <message>
-        <source>See whether trees of different rows stand in each other&apos;s way on the map.</source>
+        <source>Check on the map whether trees of different rows overlap.</source>
         <translation>Prüfen, ob sich auf der Karte Bäume verschiedener Reihen im Weg stehen.</translation>
     </message>
     <message>
@@ -6500,19 +6412,19 @@
     </message>
     <message>
         <source>Seed parent first, then the pollen parent. The last safe day is in bold.</source>
-        <translation>Zuerst der Samenelter, dann der Pollenelter. Der letzte sichere Tag ist fett gedruckt.</translation>
+        <translation>Zuerst die Mutter, dann der Vater. Der letzte sichere Tag ist fett gedruckt.</translation>
     </message>
     <message>
         <source>Seed ripe after</source>
         <translation>Samen reif nach</translation>
     </message>
     <message>
-        <source>Seed taken out</source>
-        <translation>Samenentnahmen</translation>
+        <source>Seed withdrawal</source>
+        <translation>Saatgutentnahme</translation>
     </message>
     <message>
         <source>Seed × pollen parent</source>
-        <translation>Samen- × Pollenelter</translation>
+        <translation>Mutter × Vater</translation>
     </message>
     <message>
         <source>Seedling</source>
@@ -6527,7 +6439,7 @@
         <translation>Kerne sind giftig.</translation>
     </message>
     <message>
-        <source>Seeds sprouted so far.</source>
+        <source>Seeds germinated so far.</source>
         <translation>Bisher gekeimte Samen.</translation>
     </message>
     <message>
@@ -6544,31 +6456,31 @@
     </message>
     <message>
         <source>Short code of the cross, as on tags.</source>
-        <translation>Kurzes Kürzel der Kreuzung, wie auf Etiketten.</translation>
+        <translation>Kurzes Kürzel der Kreuzung, wie auf Anhängern.</translation>
     </message>
     <message>
-        <source>Shorten it, and keep the rest in a note.</source>
+        <source>Shorten it, and keep the rest in a remark.</source>
         <translation>Kürzen und den Rest als Bemerkung führen.</translation>
     </message>
     <message>
-        <source>Should they meet: gather at balloon by {}, dry a day or two, keep in {} until {}: about {} should germinate then.</source>
-        <translation>Falls sie sich treffen: im Ballonstadium bis {} sammeln, ein bis zwei Tage trocknen, {} bis {} aufbewahren; dann sollten etwa {} keimen.</translation>
+        <source>If bloom overlaps: collect at balloon stage by {}, dry for a day or two, store in {} until {}: about {} should germinate then.</source>
+        <translation>Falls sich die Blüte überlappt: im Ballonstadium bis {} sammeln, ein bis zwei Tage trocknen, {} bis {} lagern; dann sollten etwa {} keimen.</translation>
     </message>
     <message>
-        <source>Should they meet: gather at balloon by {}, dry a day or two, use within {} of gathering.</source>
-        <translation>Falls sie sich treffen: im Ballonstadium bis {} sammeln, ein bis zwei Tage trocknen, höchstens {} nach dem Sammeln verwenden.</translation>
+        <source>If bloom overlaps: collect at balloon stage by {}, dry for a day or two, use within {} of collecting.</source>
+        <translation>Falls sich die Blüte überlappt: im Ballonstadium bis {} sammeln, ein bis zwei Tage trocknen, höchstens {} nach dem Sammeln verwenden.</translation>
     </message>
     <message>
-        <source>Shown for the pollen that must be gathered this spring. Days of {} are a guide only, by this spring&apos;s order of bloom.</source>
-        <translation>Gezeigt wegen des Pollens, der in diesem Frühjahr zu sammeln ist. Tage für {} sind nur ein Anhalt nach der Blühfolge dieses Frühjahrs.</translation>
+        <source>Shown for the pollen that must be collected this spring. Dates of {} are approximate, from this spring&apos;s bloom order.</source>
+        <translation>Gezeigt wegen des Pollens, der in diesem Frühjahr zu sammeln ist. Daten für {} sind ungefähr, nach der Blühfolge dieses Frühjahrs.</translation>
     </message>
     <message>
-        <source>So many seedlings are hardly wanted from one cross.</source>
-        <translation>So viele Sämlinge sind kaum aus einer Kreuzung gewünscht.</translation>
+        <source>This is an implausible number of seedlings from one cross.</source>
+        <translation>Das ist eine unplausible Zahl von Sämlingen aus einer Kreuzung.</translation>
     </message>
     <message>
-        <source>So many temperatures are beyond belief in {} that the unit seems wrong.</source>
-        <translation>So viele Temperaturen sind in {} unglaubhaft, dass die Einheit falsch scheint.</translation>
+        <source>Too many temperatures are implausible in {}: the unit seems wrong.</source>
+        <translation>Zu viele Temperaturen sind in {} unplausibel: Die Einheit scheint falsch.</translation>
     </message>
     <message>
         <source>Some members of the blend have a share and some have none.</source>
@@ -6579,11 +6491,11 @@
         <translation>Spritzmittel und Bienen.</translation>
     </message>
     <message>
-        <source>Sprout count</source>
+        <source>Germination count</source>
         <translation>Keimzählung</translation>
     </message>
     <message>
-        <source>Sprout counts</source>
+        <source>Germination counts</source>
         <translation>Keimzählungen</translation>
     </message>
     <message>
@@ -6591,19 +6503,19 @@
         <translation>Stadium {} an diesem Tag kann nicht zur Blüte eines Frühjahrs gehören.</translation>
     </message>
     <message>
-        <source>Stage {} on {} comes after stage {}, noted on {} (fid {}).</source>
-        <translation>Stadium {} bei {} kommt nach Stadium {}, notiert am {} (fid {}).</translation>
+        <source>Stage {} on {} comes after stage {}, observed on {} (fid {}).</source>
+        <translation>Stadium {} am {} kommt nach Stadium {}, beobachtet am {} (fid {}).</translation>
     </message>
     <message>
-        <source>Stage {} was noted on {}, and bloom does not go back.</source>
-        <translation>Stadium {} wurde am {} notiert, und die Blüte läuft nicht zurück.</translation>
+        <source>Stage {} was observed on {}, and bloom does not go back.</source>
+        <translation>Stadium {} wurde am {} beobachtet, und die Blüte läuft nicht zurück.</translation>
     </message>
     <message>
         <source>Stages 51 to 69 are used.</source>
         <translation>Verwendet werden die Stadien 51 bis 69.</translation>
     </message>
     <message>
-        <source>Stages outside {} to {} are kept, but bloom is not foreseen by them.</source>
+        <source>Stages outside {} to {} are kept, but not used to forecast bloom.</source>
         <translation>Stadien außerhalb von {} bis {} bleiben stehen, dienen aber nicht zur Blühvorhersage.</translation>
     </message>
     <message>
@@ -6623,7 +6535,7 @@
         <translation>Station {}</translation>
     </message>
     <message>
-        <source>Station {} has no place on the map.</source>
+        <source>Station {} has no location on the map.</source>
         <translation>Station {} hat keine Lage auf der Karte.</translation>
     </message>
     <message>
@@ -6648,26 +6560,26 @@
     </message>
     <message>
         <source>Tags of {}: {}.</source>
-        <translation>Etiketten von {}: {}.</translation>
+        <translation>Anhänger von {}: {}.</translation>
     </message>
     <message>
-        <source>Take care</source>
+        <source>Caution</source>
         <translation>Vorsicht</translation>
     </message>
     <message>
-        <source>Take keys from the table of questions of the same place.</source>
-        <translation>Schlüssel aus der Tabelle der Fragen desselben Ortes nehmen.</translation>
+        <source>Take keys from the table of questions of the same position.</source>
+        <translation>Schlüssel aus der Tabelle der Fragen derselben Position nehmen.</translation>
     </message>
     <message>
-        <source>Take one of the two back.</source>
+        <source>Undo one of the two.</source>
         <translation>Eine der beiden zurücknehmen.</translation>
     </message>
     <message>
-        <source>Take the bags off {}</source>
+        <source>Remove the bags from {}</source>
         <translation>Die Tüten abnehmen von {}</translation>
     </message>
     <message>
-        <source>Take those back first.</source>
+        <source>Undo those first.</source>
         <translation>Diese zuerst zurücknehmen.</translation>
     </message>
     <message>
@@ -6675,11 +6587,11 @@
         <translation>Besetzt</translation>
     </message>
     <message>
-        <source>Taking it back</source>
-        <translation>Notiz wird zurückgenommen</translation>
+        <source>Undoing the record</source>
+        <translation>Eintrag wird zurückgenommen</translation>
     </message>
     <message>
-        <source>Test the kept pollen of {}</source>
+        <source>Test the stored pollen of {}</source>
         <translation>Den gelagerten Pollen prüfen von {}</translation>
     </message>
     <message>
@@ -6699,8 +6611,8 @@
         <translation>Die S-Allele sind nicht lesbar.</translation>
     </message>
     <message>
-        <source>The accession is among its own ancestors: {}, each recorded as a child of the next.</source>
-        <translation>Die Akzession gehört zu ihren eigenen Vorfahren: {}, jede als Kind der nächsten eingetragen.</translation>
+        <source>The accession is among its own ancestors: {}, each recorded as an offspring of the next.</source>
+        <translation>Die Akzession gehört zu ihren eigenen Vorfahren: {}, jede als Nachkomme der nächsten eingetragen.</translation>
     </message>
     <message>
         <source>The accession or blend that shall give the pollen.</source>
@@ -6735,8 +6647,8 @@
         <translation>Das Buch ließ sich nicht schreiben: {}.</translation>
     </message>
     <message>
-        <source>The book does not tell how much is in it: weigh it first.</source>
-        <translation>Das Buch sagt nicht, wie viel darin ist: Zuerst wiegen.</translation>
+        <source>Its amount is not in the book: weigh it first.</source>
+        <translation>Die Menge steht nicht im Buch: Zuerst wiegen.</translation>
     </message>
     <message>
         <source>The book has a row of this name already.</source>
@@ -6755,8 +6667,8 @@
         <translation>Das Buch hat kein Quartier dieses Namens.</translation>
     </message>
     <message>
-        <source>The book has no bloom notes.</source>
-        <translation>Das Buch hat keine Blühnotizen.</translation>
+        <source>The book has no bloom observations.</source>
+        <translation>Das Buch hat keine Blühbeobachtungen.</translation>
     </message>
     <message>
         <source>The book has no cross goals for this season.</source>
@@ -6764,7 +6676,7 @@
     </message>
     <message>
         <source>The book has no pollination tag of this name.</source>
-        <translation>Das Buch hat kein Bestäubungsetikett dieses Namens.</translation>
+        <translation>Das Buch hat keinen Bestäubungsanhänger dieses Namens.</translation>
     </message>
     <message>
         <source>The book has no station &apos;{}&apos;.</source>
@@ -6803,12 +6715,12 @@
         <translation>Das Buch hat keine Temperaturen der Saison {}, die am {} begann; der letzte bekannte Tag ist {}.</translation>
     </message>
     <message>
-        <source>The book has no tree with a place on the map.</source>
+        <source>The book has no tree with a location on the map.</source>
         <translation>Das Buch hat keinen Baum mit einer Lage auf der Karte.</translation>
     </message>
     <message>
         <source>The book has no tree with this label.</source>
-        <translation>Das Buch hat keinen Baum mit dieser Bezeichnung.</translation>
+        <translation>Das Buch hat keinen Baum mit diesem Etikett.</translation>
     </message>
     <message>
         <source>The book has no trees yet.</source>
@@ -6843,16 +6755,16 @@
         <translation>Das Buch darf nicht geschrieben werden.</translation>
     </message>
     <message>
-        <source>The book remembers no entry: nothing was taken back.</source>
-        <translation>Das Buch merkt sich keinen Eintrag: Es wurde nichts zurückgenommen.</translation>
+        <source>The book has no record to undo: nothing was changed.</source>
+        <translation>Das Buch hat keinen Eintrag zum Zurücknehmen: Es wurde nichts geändert.</translation>
     </message>
     <message>
-        <source>The book remembers no such entry.</source>
-        <translation>Das Buch merkt sich keinen solchen Eintrag.</translation>
+        <source>The book has no such record to undo.</source>
+        <translation>Das Buch hat keinen solchen Eintrag zum Zurücknehmen.</translation>
     </message>
     <message>
-        <source>The book&apos;s, {}, was taken; say which it is with points-crs.</source>
-        <translation>Es wurde das des Buchs genommen, {}; mit points-crs angeben, welches es ist.</translation>
+        <source>The book&apos;s, {}, was assumed; give layer-crs if it is another.</source>
+        <translation>Es wurde das des Buchs angenommen, {}; layer-crs angeben, wenn es ein anderes ist.</translation>
     </message>
     <message>
         <source>The column holds {}.</source>
@@ -6879,8 +6791,8 @@
         <translation>Der Tag hat schon einen anderen Wert dieses Elements.</translation>
     </message>
     <message>
-        <source>The day already stands on an earlier line with other temperatures.</source>
-        <translation>Der Tag steht schon mit anderen Temperaturen in einer früheren Zeile.</translation>
+        <source>The day occurs on an earlier line with other temperatures.</source>
+        <translation>Der Tag steht schon in einer früheren Zeile mit anderen Temperaturen.</translation>
     </message>
     <message>
         <source>The day is given twice.</source>
@@ -6895,16 +6807,16 @@
         <translation>Der Tag liegt vor der Bestäubung der Blüten, {}.</translation>
     </message>
     <message>
-        <source>The day lies before the lot was gathered, {}.</source>
-        <translation>Der Tag liegt vor dem Sammeln der Partie, {}.</translation>
+        <source>The date lies before the lot was collected, {}.</source>
+        <translation>Das Datum liegt vor dem Sammeln der Partie, {}.</translation>
     </message>
     <message>
         <source>The day lies before the seed was washed, {}.</source>
         <translation>Der Tag liegt vor dem Waschen der Samen, {}.</translation>
     </message>
     <message>
-        <source>The day lies before the seed went into the cold, {}.</source>
-        <translation>Der Tag liegt, bevor die Samen in die Kälte kamen, {}.</translation>
+        <source>The date lies before the stratification began, {}.</source>
+        <translation>Das Datum liegt vor Beginn der Stratifikation, {}.</translation>
     </message>
     <message>
         <source>The day lies in the future of {}.</source>
@@ -6915,12 +6827,12 @@
         <translation>Der Pflanztag liegt in der Zukunft.</translation>
     </message>
     <message>
-        <source>The day stands twice alike; it is kept once.</source>
-        <translation>Der Tag steht zweimal gleich da; er zählt einmal.</translation>
+        <source>The day occurs twice with the same values; it is used once.</source>
+        <translation>Der Tag kommt zweimal mit denselben Werten vor; er zählt einmal.</translation>
     </message>
     <message>
-        <source>The day this was reckoned; later weather is not known yet.</source>
-        <translation>Der Tag dieser Rechnung; das Wetter danach ist noch nicht bekannt.</translation>
+        <source>The reference date; later weather is not known.</source>
+        <translation>Der Stichtag; das Wetter danach ist nicht bekannt.</translation>
     </message>
     <message>
         <source>The day&apos;s minimum lies above its maximum.</source>
@@ -6947,16 +6859,16 @@
         <translation>Die Tage dieser Datei sind nicht lesbar.</translation>
     </message>
     <message>
-        <source>The donors&apos; pollen is not on hand on one day: work some flowers with each, and tag them apart.</source>
-        <translation>Der Pollen der Spender ist nicht an einem Tag vorhanden: Mit jedem einige Blüten bestäuben und getrennt etikettieren.</translation>
+        <source>The donors&apos; pollen is not available on the same day: pollinate some flowers with each, and tag them separately.</source>
+        <translation>Der Pollen der Spender ist nicht am selben Tag verfügbar: Mit jedem einige Blüten bestäuben und mit eigenen Anhängern versehen.</translation>
     </message>
     <message>
         <source>The file cannot be opened as a layer.</source>
-        <translation>Die Datei lässt sich nicht als Ebene öffnen.</translation>
+        <translation>Die Datei lässt sich nicht als Layer öffnen.</translation>
     </message>
     <message>
         <source>The file cannot be opened as a layer: {}.</source>
-        <translation>Die Datei lässt sich nicht als Ebene öffnen: {}.</translation>
+        <translation>Die Datei lässt sich nicht als Layer öffnen: {}.</translation>
     </message>
     <message>
         <source>The file cannot be opened.</source>
@@ -6980,15 +6892,15 @@
     </message>
     <message>
         <source>The file has no layer {}.</source>
-        <translation>Die Datei hat keine Ebene {}.</translation>
+        <translation>Die Datei hat keinen Layer {}.</translation>
     </message>
     <message>
         <source>The file has no layer.</source>
-        <translation>Die Datei hat keine Ebene.</translation>
+        <translation>Die Datei hat keinen Layer.</translation>
     </message>
     <message>
         <source>The file has several layers.</source>
-        <translation>Die Datei hat mehrere Ebenen.</translation>
+        <translation>Die Datei hat mehrere Layer.</translation>
     </message>
     <message>
         <source>The file holds no day with both temperatures.</source>
@@ -6999,12 +6911,12 @@
         <translation>Die Datei enthält {} Stationen.</translation>
     </message>
     <message>
-        <source>The file is damaged: fetch it anew.</source>
-        <translation>Die Datei ist beschädigt: Neu holen.</translation>
+        <source>The file is damaged: get it again.</source>
+        <translation>Die Datei ist beschädigt: Neu beschaffen.</translation>
     </message>
     <message>
-        <source>The file is damaged: fetch it from a backup.</source>
-        <translation>Die Datei ist beschädigt: Aus einer Sicherung holen.</translation>
+        <source>The file is damaged: restore it from a backup.</source>
+        <translation>Die Datei ist beschädigt: Aus einer Sicherung wiederherstellen.</translation>
     </message>
     <message>
         <source>The file is empty (0 bytes).</source>
@@ -7035,7 +6947,7 @@
         <translation>Der letzte ist {}.</translation>
     </message>
     <message>
-        <source>The last safe day is in bold. Look at the cross below for another way before giving it up.</source>
+        <source>The last safe day is in bold. See the cross below for another way before giving it up.</source>
         <translation>Der letzte sichere Tag ist fett gedruckt. Bei der Kreuzung weiter unten nach einem anderen Weg sehen, bevor sie aufgegeben wird.</translation>
     </message>
     <message>
@@ -7056,11 +6968,11 @@
     </message>
     <message>
         <source>The layer could be read only in part: {}</source>
-        <translation>Die Ebene ließ sich nur teilweise lesen: {}</translation>
+        <translation>Der Layer ließ sich nur teilweise lesen: {}</translation>
     </message>
     <message>
-        <source>The layer does not tell its coordinate system.</source>
-        <translation>Die Ebene nennt ihr Koordinatenbezugssystem nicht.</translation>
+        <source>The layer does not give its coordinate system.</source>
+        <translation>Der Layer nennt sein Koordinatenbezugssystem nicht.</translation>
     </message>
     <message>
         <source>The layer has another coordinate system than the trees.</source>
@@ -7072,19 +6984,19 @@
     </message>
     <message>
         <source>The layer has no point and no line.</source>
-        <translation>Die Ebene hat keinen Punkt und keine Linie.</translation>
+        <translation>Der Layer hat keinen Punkt und keine Linie.</translation>
     </message>
     <message>
         <source>The layer has no such column.</source>
-        <translation>Die Ebene hat keine solche Spalte.</translation>
+        <translation>Der Layer hat keine solche Spalte.</translation>
     </message>
     <message>
         <source>The layer of trees is missing or has no coordinate system.</source>
         <translation>Der Layer der Bäume fehlt oder hat kein Koordinatenbezugssystem.</translation>
     </message>
     <message>
-        <source>The layer says of itself that it is in {}.</source>
-        <translation>Die Ebene gibt an, in {} zu sein.</translation>
+        <source>By its own metadata the layer is in {}.</source>
+        <translation>Nach seinen eigenen Metadaten ist der Layer in {}.</translation>
     </message>
     <message>
         <source>The line cannot be read; it is left out.</source>
@@ -7095,8 +7007,8 @@
         <translation>Die Zeile hat nicht die {} Felder der Kopfzeile; sie wird ausgelassen.</translation>
     </message>
     <message>
-        <source>The long-run mean day alone: within 3 days in {}, missed by {:.1f}.</source>
-        <translation>Der langjährige mittlere Tag allein: in {} Fällen auf 3 Tage, {} Tage daneben.</translation>
+        <source>The long-term mean date alone: within 3 days in {}, mean error {:.1f} days.</source>
+        <translation>Das langjährige mittlere Datum allein: in {} auf 3 Tage richtig, mittlerer Fehler {} Tage.</translation>
     </message>
     <message>
         <source>The lot is pollen of {}, but the cross {} wants {}.</source>
@@ -7127,11 +7039,11 @@
         <translation>Die tiefste Temperatur liegt über der höchsten.</translation>
     </message>
     <message>
-        <source>The month is {:.1f} degrees C colder than the same month of other years.</source>
+        <source>The month is {:.1f} °C colder than the same month of other years.</source>
         <translation>Der Monat ist {} °C kälter als derselbe Monat anderer Jahre.</translation>
     </message>
     <message>
-        <source>The month is {:.1f} degrees C warmer than the same month of other years.</source>
+        <source>The month is {:.1f} °C warmer than the same month of other years.</source>
         <translation>Der Monat ist {} °C wärmer als derselbe Monat anderer Jahre.</translation>
     </message>
     <message>
@@ -7139,7 +7051,7 @@
         <translation>Der Name hat mehr als {} Zeichen.</translation>
     </message>
     <message>
-        <source>The name holds characters that are not seen, a line end perhaps.</source>
+        <source>The name has invisible characters, a line end perhaps.</source>
         <translation>Der Name enthält unsichtbare Zeichen, vielleicht ein Zeilenende.</translation>
     </message>
     <message>
@@ -7160,55 +7072,55 @@
     </message>
     <message>
         <source>The nearest labels are: {}.</source>
-        <translation>Die nächstliegenden Bezeichnungen sind: {}.</translation>
+        <translation>Die nächstliegenden Etiketten sind: {}.</translation>
     </message>
     <message>
         <source>The nearest names are: {}.</source>
         <translation>Die nächstliegenden Namen sind: {}.</translation>
     </message>
     <message>
-        <source>The note lies about {} days after the book&apos;s other notes of bloom; it is not used.</source>
-        <translation>Die Notiz liegt etwa {} Tage nach den anderen Blühnotizen des Buchs; sie wird nicht verwendet.</translation>
+        <source>The observation lies about {} days after the book&apos;s other bloom observations; it is not used.</source>
+        <translation>Die Beobachtung liegt etwa {} Tage nach den anderen Blühbeobachtungen des Buchs; sie wird nicht verwendet.</translation>
     </message>
     <message>
-        <source>The note lies about {} days before the book&apos;s other notes of bloom; it is not used.</source>
-        <translation>Die Notiz liegt etwa {} Tage vor den anderen Blühnotizen des Buchs; sie wird nicht verwendet.</translation>
+        <source>The observation lies about {} days before the book&apos;s other bloom observations; it is not used.</source>
+        <translation>Die Beobachtung liegt etwa {} Tage vor den anderen Blühbeobachtungen des Buchs; sie wird nicht verwendet.</translation>
     </message>
     <message>
-        <source>The note lies in the future of {}; it is not used.</source>
-        <translation>Die Notiz liegt nach {}, in der Zukunft; sie wird nicht verwendet.</translation>
+        <source>The observation lies in the future of {}; it is not used.</source>
+        <translation>Die Beobachtung liegt nach {}, in der Zukunft; sie wird nicht verwendet.</translation>
     </message>
     <message>
-        <source>The note names neither a tree nor an accession.</source>
-        <translation>Die Notiz nennt weder einen Baum noch eine Akzession.</translation>
+        <source>The observation names neither a tree nor an accession.</source>
+        <translation>Die Beobachtung nennt weder einen Baum noch eine Akzession.</translation>
     </message>
     <message>
-        <source>The note puts full bloom of {} {:.0f} days earlier than its other notes and the season&apos;s warmth lead to expect.</source>
-        <translation>Nach dieser Notiz läge die Vollblüte von {} {} Tage früher, als ihre anderen Notizen und die Wärme der Saison erwarten lassen.</translation>
+        <source>By this observation full bloom of {} is {:.0f} days earlier than its other observations and the season&apos;s warmth suggest.</source>
+        <translation>Nach dieser Beobachtung läge die Vollblüte von {} {} Tage früher, als die anderen Beobachtungen und die Wärme der Saison erwarten lassen.</translation>
     </message>
     <message>
-        <source>The note puts full bloom of {} {:.0f} days earlier than the spring&apos;s other notes on it.</source>
-        <translation>Nach dieser Notiz läge die Vollblüte von {} {} Tage früher als nach den anderen Notizen des Frühjahrs.</translation>
+        <source>By this observation full bloom of {} is {:.0f} days earlier than by the spring&apos;s other observations.</source>
+        <translation>Nach dieser Beobachtung läge die Vollblüte von {} {} Tage früher als nach den anderen Beobachtungen des Frühjahrs.</translation>
     </message>
     <message>
-        <source>The note puts full bloom of {} {:.0f} days later than its other notes and the season&apos;s warmth lead to expect.</source>
-        <translation>Nach dieser Notiz läge die Vollblüte von {} {} Tage später, als ihre anderen Notizen und die Wärme der Saison erwarten lassen.</translation>
+        <source>By this observation full bloom of {} is {:.0f} days later than its other observations and the season&apos;s warmth suggest.</source>
+        <translation>Nach dieser Beobachtung läge die Vollblüte von {} {} Tage später, als die anderen Beobachtungen und die Wärme der Saison erwarten lassen.</translation>
     </message>
     <message>
-        <source>The note puts full bloom of {} {:.0f} days later than the spring&apos;s other notes on it.</source>
-        <translation>Nach dieser Notiz läge die Vollblüte von {} {} Tage später als nach den anderen Notizen des Frühjahrs.</translation>
+        <source>By this observation full bloom of {} is {:.0f} days later than by the spring&apos;s other observations.</source>
+        <translation>Nach dieser Beobachtung läge die Vollblüte von {} {} Tage später als nach den anderen Beobachtungen des Frühjahrs.</translation>
     </message>
     <message>
-        <source>The note&apos;s tree is not in the book, or has no accession.</source>
-        <translation>Der Baum der Notiz steht nicht im Buch oder hat keine Akzession.</translation>
+        <source>The observed tree is not in the book, or has no accession.</source>
+        <translation>Der beobachtete Baum steht nicht im Buch oder hat keine Akzession.</translation>
     </message>
     <message>
-        <source>The note&apos;s tree {} is {}.</source>
-        <translation>Der Baum der Notiz, {}, ist {}.</translation>
+        <source>The observed tree {} is {}.</source>
+        <translation>Der beobachtete Baum {} ist {}.</translation>
     </message>
     <message>
-        <source>The notes cover too few seasons to tell a good model from a lucky one.</source>
-        <translation>Die Notizen umfassen zu wenige Saisons, um ein gutes Modell von einem Zufallstreffer zu unterscheiden.</translation>
+        <source>The observations cover too few seasons to tell a good model from a lucky one.</source>
+        <translation>Die Beobachtungen umfassen zu wenige Saisons, um ein gutes Modell von einem Zufallstreffer zu unterscheiden.</translation>
     </message>
     <message>
         <source>The number is below zero.</source>
@@ -7224,7 +7136,7 @@
     </message>
     <message>
         <source>The one given was used; leave it out to use the layer&apos;s own.</source>
-        <translation>Das angegebene wurde verwendet; weglassen, um das der Ebene selbst zu verwenden.</translation>
+        <translation>Das angegebene wurde verwendet; weglassen, um das des Layers selbst zu verwenden.</translation>
     </message>
     <message>
         <source>The other members of the blend take over its share.</source>
@@ -7244,23 +7156,23 @@
     </message>
     <message>
         <source>The re-entry time on the label binds everyone, hive keepers too, even to tag one flower. No insecticide on open bloom. Write down every spray.</source>
-        <translation>Die Wiederbetretungsfrist auf dem Etikett bindet alle, auch Imker, auch für das Etikettieren einer einzigen Blüte. Kein Insektizid auf offene Blüten. Jede Spritzung aufschreiben.</translation>
+        <translation>Die Wiederbetretungsfrist auf dem Etikett des Mittels bindet alle, auch Imker, auch für den Anhänger an einer einzigen Blüte. Kein Insektizid auf offene Blüten. Jede Spritzung aufschreiben.</translation>
     </message>
     <message>
-        <source>The record begins only on {}.</source>
-        <translation>Die Aufzeichnung beginnt erst am {}.</translation>
+        <source>The weather record begins only on {}.</source>
+        <translation>Die Wetterreihe beginnt erst am {}.</translation>
     </message>
     <message>
-        <source>The record ends on {}.</source>
-        <translation>Die Aufzeichnung endet am {}.</translation>
+        <source>The weather record ends on {}.</source>
+        <translation>Die Wetterreihe endet am {}.</translation>
     </message>
     <message>
-        <source>The record holds no observed day.</source>
-        <translation>Die Aufzeichnung enthält keinen beobachteten Tag.</translation>
+        <source>The weather record has no observed day.</source>
+        <translation>Die Wetterreihe enthält keinen beobachteten Tag.</translation>
     </message>
     <message>
-        <source>The results are in the book; only its map is as it was. Run book-dress later.</source>
-        <translation>Die Ergebnisse stehen im Buch; nur seine Karte ist, wie sie war. Später book-dress ausführen.</translation>
+        <source>The results are in the book; only its map style was not updated. Run book-style later.</source>
+        <translation>Die Ergebnisse stehen im Buch; nur sein Kartenstil wurde nicht erneuert. Später book-style ausführen.</translation>
     </message>
     <message>
         <source>The row has no length.</source>
@@ -7287,10 +7199,6 @@
         <translation>Die Zeile wurde geändert oder entfernt, seit das Buch gelesen wurde.</translation>
     </message>
     <message>
-        <source>The row was changed since it was noted; it was not touched.</source>
-        <translation>Die Zeile wurde seit der Notiz geändert; sie blieb unberührt.</translation>
-    </message>
-    <message>
         <source>The row would have {:.0f} positions.</source>
         <translation>Die Reihe hätte {} Positionen.</translation>
     </message>
@@ -7299,16 +7207,16 @@
         <translation>Die Reihen beginnen nicht an einem gemeinsamen Rand, oder es sind zu wenige, um einen zu zeigen: Wo erste Bäume fehlen, lassen sich die Nummern nicht wissen.</translation>
     </message>
     <message>
-        <source>The rows run at {:.1f} degrees, {:.2f} m apart, with a tree every {:.3f} m; the points lie about {:.2f} m off across and {:.2f} m along.</source>
-        <translation>Die Reihen laufen in Richtung {} Grad, {} m auseinander, alle {} m ein Baum; die Punkte liegen etwa {} m quer und {} m längs daneben.</translation>
+        <source>The rows run at {:.1f} degrees, {:.2f} m apart, with a tree every {:.3f} m; the points deviate by about {:.2f} m across and {:.2f} m along.</source>
+        <translation>Die Reihen laufen in Richtung {} Grad, {} m auseinander, alle {} m ein Baum; die Punkte weichen etwa {} m quer und {} m längs ab.</translation>
     </message>
     <message>
         <source>The same in numbers</source>
         <translation>Dasselbe in Zahlen</translation>
     </message>
     <message>
-        <source>The same was noted already ({}).</source>
-        <translation>Dasselbe wurde schon notiert ({}).</translation>
+        <source>The same was recorded already ({}).</source>
+        <translation>Dasselbe wurde schon erfasst ({}).</translation>
     </message>
     <message>
         <source>The scale of pome fruit has no such stage.</source>
@@ -7324,11 +7232,11 @@
     </message>
     <message>
         <source>The seed parent is to be pollinated with its own pollen.</source>
-        <translation>Der Samenelter soll mit seinem eigenen Pollen bestäubt werden.</translation>
+        <translation>Die Mutter soll mit ihrem eigenen Pollen bestäubt werden.</translation>
     </message>
     <message>
-        <source>The seed went into the cold only on {}.</source>
-        <translation>Die Samen kamen erst am {} in die Kälte.</translation>
+        <source>Stratification began only on {}.</source>
+        <translation>Die Stratifikation begann erst am {}.</translation>
     </message>
     <message>
         <source>The shares of the blend do not add up to 1.</source>
@@ -7363,7 +7271,7 @@
         <translation>Die Tabelle hat keine solche Spalte.</translation>
     </message>
     <message>
-        <source>The table has no whole-number primary key.</source>
+        <source>The table has no integer primary key.</source>
         <translation>Die Tabelle hat keinen ganzzahligen Primärschlüssel.</translation>
     </message>
     <message>
@@ -7392,11 +7300,11 @@
     </message>
     <message>
         <source>The tag is of cross {}, the lot of {}.</source>
-        <translation>Das Etikett gehört zur Kreuzung {}, die Partie zu {}.</translation>
+        <translation>Der Anhänger gehört zur Kreuzung {}, die Partie zu {}.</translation>
     </message>
     <message>
         <source>The tag of the pollination.</source>
-        <translation>Das Etikett der Bestäubung.</translation>
+        <translation>Der Anhänger der Bestäubung.</translation>
     </message>
     <message>
         <source>The temperatures are too high for Celsius and for Fahrenheit: perhaps they are tenths of a degree, or kelvin.</source>
@@ -7416,26 +7324,26 @@
     </message>
     <message>
         <source>The tree is {}, but the seed parent of {} is {}.</source>
-        <translation>Der Baum ist {}, aber der Samenelter von {} ist {}.</translation>
+        <translation>Der Baum ist {}, aber die Mutter von {} ist {}.</translation>
     </message>
     <message>
         <source>The tree scored.</source>
-        <translation>Der bewertete Baum.</translation>
+        <translation>Der bonitierte Baum.</translation>
     </message>
     <message>
         <source>The tree was removed before it was planted.</source>
-        <translation>Der Baum wurde entfernt, bevor er gepflanzt war.</translation>
+        <translation>Der Baum wurde gerodet, bevor er gepflanzt war.</translation>
     </message>
     <message>
-        <source>The tree worked, a tree of the seed parent.</source>
-        <translation>Der bestäubte Baum, ein Baum des Samenelters.</translation>
+        <source>The tree pollinated, a tree of the seed parent.</source>
+        <translation>Der bestäubte Baum, ein Baum der Mutter.</translation>
     </message>
     <message>
         <source>The trees have no coordinate system of the earth.</source>
         <translation>Die Bäume haben kein Koordinatenbezugssystem der Erde.</translation>
     </message>
     <message>
-        <source>The trees stand in even lines both ways: which are the rows is not clear.</source>
+        <source>The trees stand in regular lines both ways: it is not clear which are the rows.</source>
         <translation>Die Bäume stehen in beiden Richtungen in gleichmäßigen Linien: Welche davon die Reihen sind, ist nicht klar.</translation>
     </message>
     <message>
@@ -7447,15 +7355,15 @@
         <translation>Der Rundgang kann nicht an zwei Orten enden.</translation>
     </message>
     <message>
-        <source>The work lies about {} days after the book&apos;s other notes of bloom.</source>
-        <translation>Die Arbeit liegt etwa {} Tage nach den anderen Blühnotizen des Buchs.</translation>
+        <source>The work lies about {} days after the book&apos;s other bloom observations.</source>
+        <translation>Die Arbeit liegt etwa {} Tage nach den anderen Blühbeobachtungen des Buchs.</translation>
     </message>
     <message>
-        <source>The work lies about {} days before the book&apos;s other notes of bloom.</source>
-        <translation>Die Arbeit liegt etwa {} Tage vor den anderen Blühnotizen des Buchs.</translation>
+        <source>The work lies about {} days before the book&apos;s other bloom observations.</source>
+        <translation>Die Arbeit liegt etwa {} Tage vor den anderen Blühbeobachtungen des Buchs.</translation>
     </message>
     <message>
-        <source>The {} season ended on {}: nothing is left to foretell.</source>
+        <source>The {} season ended on {}: nothing is left to forecast.</source>
         <translation>Die Saison {} endete am {}: Es ist nichts mehr vorherzusagen.</translation>
     </message>
     <message>
@@ -7463,24 +7371,24 @@
         <translation>Es sind {} S-Allele, aber höchstens {} Chromosomensätze, die sie tragen können.</translation>
     </message>
     <message>
-        <source>There are {} bloom notes of season {} but no weather for it.</source>
-        <translation>Es gibt {} Blühnotizen der Saison {}, aber kein Wetter dazu.</translation>
+        <source>There are {} bloom observations of season {} but no weather for it.</source>
+        <translation>Es gibt {} Blühbeobachtungen der Saison {}, aber kein Wetter dazu.</translation>
     </message>
     <message>
-        <source>There are {} bloom notes of {} seasons without any weather.</source>
-        <translation>Es gibt {} Blühnotizen aus {} Saisons ganz ohne Wetter.</translation>
+        <source>There are {} bloom observations of {} seasons without any weather.</source>
+        <translation>Es gibt {} Blühbeobachtungen aus {} Saisons ganz ohne Wetter.</translation>
     </message>
     <message>
-        <source>There is 1 bloom note of season {} but no weather for it.</source>
-        <translation>Es gibt 1 Blühnotiz der Saison {}, aber kein Wetter dazu.</translation>
+        <source>There is 1 bloom observation of season {} but no weather for it.</source>
+        <translation>Es gibt 1 Blühbeobachtung der Saison {}, aber kein Wetter dazu.</translation>
     </message>
     <message>
         <source>There is a file of that name already.</source>
         <translation>Es gibt schon eine Datei dieses Namens.</translation>
     </message>
     <message>
-        <source>There is no bloom note in a season with weather, so nothing can be learned of bloom.</source>
-        <translation>Es gibt keine Blühnotiz in einer Saison mit Wetter, daher lässt sich nichts über die Blüte lernen.</translation>
+        <source>There is no bloom observation in a season with weather, so no bloom model can be fitted.</source>
+        <translation>Es gibt keine Blühbeobachtung in einer Saison mit Wetter, daher lässt sich kein Blühmodell anpassen.</translation>
     </message>
     <message>
         <source>There is no cross goal of this season or the next: the plan is empty.</source>
@@ -7503,12 +7411,12 @@
         <translation>In Quartier {} ist kein Baum zu nummerieren.</translation>
     </message>
     <message>
-        <source>There is nothing to look for.</source>
+        <source>There is nothing to search for.</source>
         <translation>Es ist nichts angegeben, wonach zu suchen wäre.</translation>
     </message>
     <message>
-        <source>These are median days, too uncertain yet for a safe one: watch the buds.</source>
-        <translation>Das sind mittlere Tage, noch zu unsicher für einen sicheren: Die Knospen im Auge behalten.</translation>
+        <source>These are medians, still too uncertain for a safe day: watch the buds.</source>
+        <translation>Das sind Mediane, noch zu unsicher für einen sicheren Tag: Die Knospen beobachten.</translation>
     </message>
     <message>
         <source>These are not two coordinates.</source>
@@ -7544,7 +7452,7 @@
     </message>
     <message>
         <source>This is neither a tree&apos;s label nor latitude and longitude.</source>
-        <translation>Das ist weder die Bezeichnung eines Baums noch Breite und Länge.</translation>
+        <translation>Das ist weder das Etikett eines Baums noch Breite und Länge.</translation>
     </message>
     <message>
         <source>This is neither yes nor no.</source>
@@ -7576,14 +7484,14 @@
     </message>
     <message>
         <source>This is no orchard book: it has none of its tables. It holds {}.</source>
-        <translation>Das ist kein Obstgartenbuch: Es hat keine von dessen Tabellen. Es enthält {}.</translation>
+        <translation>Das ist kein Zuchtbuch: Es hat keine von dessen Tabellen. Es enthält {}.</translation>
     </message>
     <message>
-        <source>This is no place on the earth in {}.</source>
+        <source>This is no location on the earth in {}.</source>
         <translation>Das ist in {} kein Ort auf der Erde.</translation>
     </message>
     <message>
-        <source>This is no place on the earth.</source>
+        <source>This is no location on the earth.</source>
         <translation>Das ist kein Ort auf der Erde.</translation>
     </message>
     <message>
@@ -7591,7 +7499,7 @@
         <translation>Das ist kein lesbarer Text, oder er hat mehr als 100000 Zeichen.</translation>
     </message>
     <message>
-        <source>This is no whole number, or one too large for the column.</source>
+        <source>This is no integer, or one too large for the column.</source>
         <translation>Das ist keine ganze Zahl oder eine zu große für die Spalte.</translation>
     </message>
     <message>
@@ -7611,15 +7519,15 @@
         <translation>Das ist nicht der Name einer Ergebnistabelle.</translation>
     </message>
     <message>
-        <source>This place is {} from the nearest tree.</source>
-        <translation>Dieser Ort ist {} vom nächsten Baum entfernt.</translation>
+        <source>This position is {} from the nearest tree.</source>
+        <translation>Diese Position ist {} vom nächsten Baum entfernt.</translation>
     </message>
     <message>
-        <source>This question is not asked at this place: the answer counts for nothing.</source>
-        <translation>Diese Frage wird an diesem Ort nicht gestellt: Die Antwort zählt nicht.</translation>
+        <source>This question is not asked at this position: the answer is not used.</source>
+        <translation>Diese Frage wird an dieser Position nicht gestellt: Die Antwort zählt nicht.</translation>
     </message>
     <message>
-        <source>This stage tells too little of bloom and is not used to foretell it.</source>
+        <source>This stage says too little about bloom and is not used to forecast it.</source>
         <translation>Dieses Stadium sagt zu wenig über die Blüte und dient nicht zu ihrer Vorhersage.</translation>
     </message>
     <message>
@@ -7627,7 +7535,7 @@
         <translation>Diese Tabelle nimmt keine Einträge an.</translation>
     </message>
     <message>
-        <source>This tree has no place on the map.</source>
+        <source>This tree has no location on the map.</source>
         <translation>Dieser Baum hat keine Lage auf der Karte.</translation>
     </message>
     <message>
@@ -7643,16 +7551,16 @@
         <translation>Do</translation>
     </message>
     <message>
-        <source>To get the one of Pipward too, keep yours under another name, delete this one and dress again.</source>
-        <translation>Um auch den von Pipward zu bekommen, den eigenen unter anderem Namen behalten, diesen löschen und neu gestalten lassen.</translation>
+        <source>To get the one of Pipward too, keep yours under another name, delete this one and run book-style again.</source>
+        <translation>Um auch den von Pipward zu bekommen, den eigenen unter anderem Namen behalten, diesen löschen und book-style erneut ausführen.</translation>
     </message>
     <message>
         <source>To see the one of Pipward, choose it among the layer&apos;s styles.</source>
         <translation>Um den von Pipward zu sehen, ihn unter den Stilen des Layers wählen.</translation>
     </message>
     <message>
-        <source>To see the results without keeping them, set write to no.</source>
-        <translation>Um die Ergebnisse zu sehen, ohne sie zu behalten, write auf Nein setzen.</translation>
+        <source>To see the results without keeping them, set keep to no.</source>
+        <translation>Um die Ergebnisse zu sehen, ohne sie zu behalten, keep auf no setzen.</translation>
     </message>
     <message>
         <source>Today</source>
@@ -7663,15 +7571,15 @@
         <translation>Arbeit von heute</translation>
     </message>
     <message>
-        <source>Too cold while {} is open: pollen tubes would reach the ovules too late in every spring reckoned.</source>
-        <translation>Zu kalt, solange {} offen ist: Die Pollenschläuche kämen in jedem gerechneten Frühjahr zu spät zu den Samenanlagen.</translation>
+        <source>Too cold while {} is open: pollen tubes would reach the ovules too late in every calculated spring.</source>
+        <translation>Zu kalt, solange {} offen ist: Die Pollenschläuche kämen in jedem berechneten Frühjahr zu spät zu den Samenanlagen.</translation>
     </message>
     <message>
         <source>Too late</source>
         <translation>Zu spät</translation>
     </message>
     <message>
-        <source>Took back {} from {}: {}.</source>
+        <source>Undid {} in {}: {}.</source>
         <translation>{} aus {} zurückgenommen: {}.</translation>
     </message>
     <message>
@@ -7700,7 +7608,7 @@
     </message>
     <message>
         <source>Tree {} was removed on {}.</source>
-        <translation>Baum {} wurde am {} entfernt.</translation>
+        <translation>Baum {} wurde am {} gerodet.</translation>
     </message>
     <message>
         <source>Trees that have a row and a position are left as they are.</source>
@@ -7723,7 +7631,7 @@
         <translation>Zwei der Reihen haben diesen Namen.</translation>
     </message>
     <message>
-        <source>Type it anew: a name that looks the same will not be found.</source>
+        <source>Type it again: a name that looks the same will not be found.</source>
         <translation>Neu eintippen: Ein Name, der nur gleich aussieht, wird nicht gefunden.</translation>
     </message>
     <message>
@@ -7759,8 +7667,8 @@
         <translation>Aufgebraucht am</translation>
     </message>
     <message>
-        <source>Used: {}, off by {:.1f} days (RMSE) on {} seasons that it had not seen, weather known.</source>
-        <translation>Verwendet: {}, um {} Tage daneben (RMSE) bei {} Saisons, die es nicht kannte, mit bekanntem Wetter.</translation>
+        <source>Used: {}, RMSE {:.1f} days in {} seasons left out of the fit, weather known.</source>
+        <translation>Verwendet: {}, RMSE {} Tage in {} Saisons außerhalb der Anpassung, mit bekanntem Wetter.</translation>
     </message>
     <message>
         <source>Vacant</source>
@@ -7783,12 +7691,12 @@
         <translation>Gewaschen am</translation>
     </message>
     <message>
-        <source>Weather after {} is not known: one past season stands in for it, so bloom is given as spans of days. Plan again after new weather or a bloom note.</source>
-        <translation>Das Wetter nach {} ist nicht bekannt: Eine vergangene Saison springt dafür ein, daher steht die Blüte als Spanne von Tagen da. Nach neuem Wetter oder einer Blühnotiz neu planen.</translation>
+        <source>Weather after {} is not known: one past season replaces it, so bloom is given as prediction intervals. Plan again after new weather or a bloom observation.</source>
+        <translation>Das Wetter nach {} ist nicht bekannt: Eine vergangene Saison ersetzt es, daher steht die Blüte als Vorhersageintervall da. Nach neuem Wetter oder einer Blühbeobachtung neu planen.</translation>
     </message>
     <message>
-        <source>Weather after {} is not known: {} past seasons stand in for it, so bloom is given as spans of days. Plan again after new weather or a bloom note.</source>
-        <translation>Das Wetter nach {} ist nicht bekannt: {} vergangene Saisons springen dafür ein, daher steht die Blüte als Spanne von Tagen da. Nach neuem Wetter oder einer Blühnotiz neu planen.</translation>
+        <source>Weather after {} is not known: {} past seasons replace it, so bloom is given as prediction intervals. Plan again after new weather or a bloom observation.</source>
+        <translation>Das Wetter nach {} ist nicht bekannt: {} vergangene Saisons ersetzen es, daher steht die Blüte als Vorhersageintervall da. Nach neuem Wetter oder einer Blühbeobachtung neu planen.</translation>
     </message>
     <message>
         <source>Weather station</source>
@@ -7803,44 +7711,40 @@
         <translation>Mi</translation>
     </message>
     <message>
-        <source>Weighing the trees</source>
-        <translation>Die Bäume werden abgewogen</translation>
+        <source>Comparing the trees</source>
+        <translation>Die Bäume werden verglichen</translation>
     </message>
     <message>
-        <source>What sort of accession it is.</source>
+        <source>Kind of the accession.</source>
         <translation>Welcher Art die Akzession ist.</translation>
     </message>
     <message>
-        <source>What stands on the bag.</source>
-        <translation>Was auf dem Beutel steht.</translation>
+        <source>Code on the bag.</source>
+        <translation>Kürzel auf dem Beutel.</translation>
     </message>
     <message>
-        <source>What stands on the vial.</source>
-        <translation>Was auf dem Röhrchen steht.</translation>
-    </message>
-    <message>
-        <source>What the tree is kept for.</source>
-        <translation>Wofür der Baum gehalten wird.</translation>
+        <source>Purpose of the tree.</source>
+        <translation>Zweck des Baums.</translation>
     </message>
     <message>
         <source>What was scored.</source>
-        <translation>Was bewertet wurde.</translation>
+        <translation>Was bonitiert wurde.</translation>
     </message>
     <message>
         <source>When</source>
         <translation>Wann</translation>
     </message>
     <message>
-        <source>Where it is kept.</source>
-        <translation>Wo er gelagert ist.</translation>
+        <source>Where it is stored.</source>
+        <translation>Wo sie gelagert ist.</translation>
     </message>
     <message>
-        <source>While the season is under way its notes move its own forecast instead.</source>
-        <translation>Solange die Saison läuft, verschieben ihre Notizen stattdessen deren eigene Vorhersage.</translation>
+        <source>While the season is under way its observations update its own forecast instead.</source>
+        <translation>Solange die Saison läuft, gehen ihre Beobachtungen stattdessen in ihre eigene Vorhersage ein.</translation>
     </message>
     <message>
-        <source>With the season&apos;s weather known, it foretold past seasons within 3 days in {} and within 5 days in {}; it missed by {:.1f} days on average.</source>
-        <translation>Bei bekanntem Wetter der Saison wurden vergangene Saisons in {} Fällen auf 3 Tage und in {} Fällen auf 5 Tage getroffen; im Mittel lag die Vorhersage {} Tage daneben.</translation>
+        <source>With the season&apos;s weather known, forecasts of past seasons were within 3 days in {} and within 5 days in {}; the mean error was {:.1f} days.</source>
+        <translation>Bei bekanntem Wetter der Saison lagen Vorhersagen vergangener Saisons in {} auf 3 Tage und in {} auf 5 Tage richtig; der mittlere Fehler war {} Tage.</translation>
     </message>
     <message>
         <source>Within seven days</source>
@@ -7848,18 +7752,18 @@
     </message>
     <message>
         <source>Work at the seed parents</source>
-        <translation>Arbeit an den Sameneltern</translation>
+        <translation>Arbeit an den Mutterbäumen</translation>
     </message>
     <message>
-        <source>Work more flowers, or use it as neither parent.</source>
-        <translation>Mehr Blüten bestäuben oder ihn in keiner Rolle als Elter verwenden.</translation>
+        <source>Pollinate more flowers, or do not use it as a parent.</source>
+        <translation>Mehr Blüten bestäuben oder sie nicht als Elter verwenden.</translation>
     </message>
     <message>
-        <source>Work the flowers</source>
-        <translation>Blüten bestäuben</translation>
+        <source>Pollinate</source>
+        <translation>Bestäuben</translation>
     </message>
     <message>
-        <source>Worked on</source>
+        <source>Pollinated on</source>
         <translation>Bestäubt am</translation>
     </message>
     <message>
@@ -7879,27 +7783,27 @@
         <translation>Eine Zahl mit Dezimalpunkt schreiben.</translation>
     </message>
     <message>
-        <source>Write a whole number, or clear the cell.</source>
+        <source>Write an integer, or clear the cell.</source>
         <translation>Eine ganze Zahl schreiben oder die Zelle leeren.</translation>
     </message>
     <message>
-        <source>Write a whole number.</source>
+        <source>Write an integer.</source>
         <translation>Eine ganze Zahl schreiben.</translation>
     </message>
     <message>
-        <source>Write down the stages you see; without any, bloom cannot be foreseen.</source>
-        <translation>Die beobachteten Stadien notieren; ohne sie lässt sich die Blüte nicht vorhersehen.</translation>
+        <source>Record BBCH stages; without any, bloom cannot be forecast.</source>
+        <translation>BBCH-Stadien erfassen; ohne sie lässt sich die Blüte nicht vorhersagen.</translation>
     </message>
     <message>
         <source>Write goals with the season&apos;s year.</source>
         <translation>Ziele mit dem Jahr der Saison schreiben.</translation>
     </message>
     <message>
-        <source>Write it anew as plain text (UTF-8), or clear the cell.</source>
+        <source>Write it again as plain text (UTF-8), or clear the cell.</source>
         <translation>Als reinen Text (UTF-8) neu schreiben oder die Zelle leeren.</translation>
     </message>
     <message>
-        <source>Write it anew as plain text (UTF-8).</source>
+        <source>Write it again as plain text (UTF-8).</source>
         <translation>Als reinen Text (UTF-8) neu schreiben.</translation>
     </message>
     <message>
@@ -7971,11 +7875,11 @@
         <translation>ein Tag als JJJJ-MM-TT</translation>
     </message>
     <message>
-        <source>a guess, to be measured</source>
-        <translation>eine Schätzung, die noch einzumessen ist</translation>
+        <source>estimated, to be measured</source>
+        <translation>geschätzt, noch einzumessen</translation>
     </message>
     <message>
-        <source>a list of whole numbers</source>
+        <source>a list of integers</source>
         <translation>eine Liste ganzer Zahlen</translation>
     </message>
     <message>
@@ -7999,10 +7903,6 @@
         <translation>ein ausgelesener, durch Veredeln erhaltener Sämling</translation>
     </message>
     <message>
-        <source>a share</source>
-        <translation>ein Anteil</translation>
-    </message>
-    <message>
         <source>a single seedling</source>
         <translation>ein einzelner Sämling</translation>
     </message>
@@ -8011,7 +7911,7 @@
         <translation>ein Text</translation>
     </message>
     <message>
-        <source>a whole number</source>
+        <source>an integer</source>
         <translation>eine ganze Zahl</translation>
     </message>
     <message>
@@ -8068,10 +7968,10 @@
     </message>
     <message>
         <source>another tree may stand at the same position</source>
-        <translation>ein anderer Baum könnte am selben Platz stehen</translation>
+        <translation>ein anderer Baum könnte an derselben Position stehen</translation>
     </message>
     <message>
-        <source>as 1 day in 20 reaches {:.0f} or more, all in whole figures</source>
+        <source>as 1 day in 20 reaches {:.0f} or more, all in integers</source>
         <translation>denn 1 Tag von 20 erreicht {} oder mehr, lauter ganze Zahlen</translation>
     </message>
     <message>
@@ -8083,7 +7983,7 @@
         <translation>denn 19 von 20 Tagen bleiben bis {}; in Fahrenheit ist kein Sommer so kalt</translation>
     </message>
     <message>
-        <source>as it was</source>
+        <source>unchanged</source>
         <translation>unverändert</translation>
     </message>
     <message>
@@ -8092,7 +7992,7 @@
     </message>
     <message>
         <source>as of {}</source>
-        <translation>Stand {}</translation>
+        <translation>Stichtag {}</translation>
     </message>
     <message>
         <source>as stated</source>
@@ -8103,12 +8003,12 @@
         <translation>wie die Kopfzeile sagt</translation>
     </message>
     <message>
-        <source>at room temperature, about 20 degrees C</source>
-        <translation>bei Raumtemperatur, etwa 20 Grad C</translation>
+        <source>at room temperature, about 20 °C</source>
+        <translation>bei Raumtemperatur, etwa 20 °C</translation>
     </message>
     <message>
-        <source>average of many chill-and-heat clocks</source>
-        <translation>Mittel vieler Kälte-und-Wärme-Uhren</translation>
+        <source>average of many chill and heat models</source>
+        <translation>Mittel vieler Kälte- und Wärmemodelle</translation>
     </message>
     <message>
         <source>balloon: most flowers are hollow balls</source>
@@ -8139,20 +8039,16 @@
         <translation>Quartier {}</translation>
     </message>
     <message>
-        <source>borrowed</source>
-        <translation>übernommen</translation>
+        <source>from both parents</source>
+        <translation>von beiden Eltern</translation>
     </message>
     <message>
-        <source>borrowed from both parents</source>
-        <translation>von beiden Eltern übernommen</translation>
+        <source>from one parent and the orchard</source>
+        <translation>von einem Elter und dem Obstgarten</translation>
     </message>
     <message>
-        <source>borrowed from one parent and the orchard</source>
-        <translation>von einem Elter und dem Obstgarten übernommen</translation>
-    </message>
-    <message>
-        <source>borrowed from the orchard&apos;s mean</source>
-        <translation>vom Mittel des Obstgartens übernommen</translation>
+        <source>from the orchard&apos;s mean</source>
+        <translation>vom Mittel des Obstgartens</translation>
     </message>
     <message>
         <source>bud break: first green tips just seen</source>
@@ -8167,7 +8063,7 @@
         <translation>erst Kälte, dann Wärme</translation>
     </message>
     <message>
-        <source>chill need</source>
+        <source>chill requirement</source>
         <translation>Kältebedarf</translation>
     </message>
     <message>
@@ -8179,16 +8075,16 @@
         <translation>Kürzel</translation>
     </message>
     <message>
-        <source>cold at</source>
-        <translation>Kälte bei</translation>
+        <source>stratified at</source>
+        <translation>stratifiziert bei</translation>
     </message>
     <message>
-        <source>cold from</source>
-        <translation>Kälte ab</translation>
+        <source>stratified from</source>
+        <translation>stratifiziert ab</translation>
     </message>
     <message>
-        <source>cold to</source>
-        <translation>Kälte bis</translation>
+        <source>stratified to</source>
+        <translation>stratifiziert bis</translation>
     </message>
     <message>
         <source>colour deepens</source>
@@ -8200,7 +8096,7 @@
     </message>
     <message>
         <source>computed from its row and position</source>
-        <translation>aus Reihe und Platz berechnet</translation>
+        <translation>aus Reihe und Position berechnet</translation>
     </message>
     <message>
         <source>counted on</source>
@@ -8225,10 +8121,6 @@
     <message>
         <source>cut branch of {}</source>
         <translation>Treibzweig schneiden von {}</translation>
-    </message>
-    <message>
-        <source>d</source>
-        <translation>d</translation>
     </message>
     <message>
         <source>d MMM yyyy</source>
@@ -8275,12 +8167,12 @@
         <translation>entschieden</translation>
     </message>
     <message>
-        <source>degrees C x days</source>
-        <translation>Grad C x Tage</translation>
+        <source>°C d</source>
+        <translation>°C d</translation>
     </message>
     <message>
-        <source>degrees C x hours</source>
-        <translation>Grad C x Stunden</translation>
+        <source>°C h</source>
+        <translation>°C h</translation>
     </message>
     <message>
         <source>digitised</source>
@@ -8307,16 +8199,16 @@
         <translation>auf einer Karte oder einem Bild gezeichnet</translation>
     </message>
     <message>
-        <source>dry at about -20 degrees C</source>
-        <translation>trocken bei etwa -20 Grad C</translation>
+        <source>dry at about -20 °C</source>
+        <translation>trocken bei etwa -20 °C</translation>
     </message>
     <message>
-        <source>dry at about -80 degrees C</source>
-        <translation>trocken bei etwa -80 Grad C</translation>
+        <source>dry at about -80 °C</source>
+        <translation>trocken bei etwa -80 °C</translation>
     </message>
     <message>
-        <source>dry at about 4 degrees C</source>
-        <translation>trocken bei etwa 4 Grad C</translation>
+        <source>dry at about 4 °C</source>
+        <translation>trocken bei etwa 4 °C</translation>
     </message>
     <message>
         <source>elevation</source>
@@ -8336,7 +8228,7 @@
     </message>
     <message>
         <source>end of bloom: all petals fallen</source>
-        <translation>Ende der Blüte: alle Blütenblätter gefallen</translation>
+        <translation>Blühende: alle Blütenblätter gefallen</translation>
     </message>
     <message>
         <source>error</source>
@@ -8391,7 +8283,7 @@
         <translation>für {}</translation>
     </message>
     <message>
-        <source>force a cut branch indoors</source>
+        <source>force a cut branch</source>
         <translation>einen geschnittenen Zweig im Warmen treiben</translation>
     </message>
     <message>
@@ -8408,7 +8300,7 @@
     </message>
     <message>
         <source>from tags</source>
-        <translation>von Etiketten</translation>
+        <translation>von Anhängern</translation>
     </message>
     <message>
         <source>fruit 60 % of final size</source>
@@ -8459,31 +8351,31 @@
         <translation>Vollblüte: die Hälfte oder mehr offen, erste Blütenblätter fallen</translation>
     </message>
     <message>
-        <source>full: all its pollen can grow</source>
-        <translation>voll: aller Pollen kann wachsen</translation>
+        <source>fully compatible</source>
+        <translation>voll verträglich</translation>
     </message>
     <message>
-        <source>gather and use fresh, the same day</source>
+        <source>collect and use fresh, the same day</source>
         <translation>sammeln und frisch am selben Tag verwenden</translation>
     </message>
     <message>
-        <source>gather this spring, dry and keep</source>
+        <source>collect this spring, dry and store</source>
         <translation>in diesem Frühjahr sammeln, trocknen und lagern</translation>
     </message>
     <message>
-        <source>gather {}</source>
+        <source>collect {}</source>
         <translation>{} sammeln</translation>
     </message>
     <message>
-        <source>gathered on</source>
+        <source>collected on</source>
         <translation>gesammelt am</translation>
     </message>
     <message>
-        <source>gathered this spring, freezer</source>
+        <source>collected this spring, freezer</source>
         <translation>in diesem Frühjahr gesammelt, Gefrierschrank</translation>
     </message>
     <message>
-        <source>gathered this spring, refrigerator</source>
+        <source>collected this spring, refrigerator</source>
         <translation>in diesem Frühjahr gesammelt, Kühlschrank</translation>
     </message>
     <message>
@@ -8511,8 +8403,8 @@
         <translation>die Hälfte der Blätter verfärbt oder abgefallen</translation>
     </message>
     <message>
-        <source>half: part of its pollen can grow</source>
-        <translation>halb: ein Teil des Pollens kann wachsen</translation>
+        <source>semi-compatible</source>
+        <translation>halb verträglich</translation>
     </message>
     <message>
         <source>harvested and stored</source>
@@ -8559,7 +8451,7 @@
         <translation>es ist nicht klar, wo seine Reihe beginnt</translation>
     </message>
     <message>
-        <source>it stands off its row</source>
+        <source>it is off its row</source>
         <translation>er steht neben seiner Reihe</translation>
     </message>
     <message>
@@ -8584,11 +8476,11 @@
     </message>
     <message>
         <source>label</source>
-        <translation>Bezeichnung</translation>
+        <translation>Etikett</translation>
     </message>
     <message>
         <source>label {}</source>
-        <translation>Bezeichnung {}</translation>
+        <translation>Etikett {}</translation>
     </message>
     <message>
         <source>leaf buds begin to swell</source>
@@ -8611,8 +8503,8 @@
         <translation>Linie</translation>
     </message>
     <message>
-        <source>long-run mean day</source>
-        <translation>langjähriger mittlerer Tag</translation>
+        <source>long-term mean date</source>
+        <translation>langjähriges mittleres Datum</translation>
     </message>
     <message>
         <source>lot {}</source>
@@ -8648,7 +8540,7 @@
     </message>
     <message>
         <source>more than one position is possible</source>
-        <translation>mehr als ein Platz ist möglich</translation>
+        <translation>mehr als eine Position ist möglich</translation>
     </message>
     <message>
         <source>mouse-ear on the flower bud</source>
@@ -8671,23 +8563,19 @@
         <translation>nein</translation>
     </message>
     <message>
-        <source>no chance</source>
-        <translation>keine Chance</translation>
-    </message>
-    <message>
         <source>no kinship in the pedigree</source>
         <translation>keine Verwandtschaft in der Abstammung</translation>
     </message>
     <message>
         <source>no position is near</source>
-        <translation>kein Platz ist in der Nähe</translation>
+        <translation>keine Position ist in der Nähe</translation>
     </message>
     <message>
         <source>no row is near</source>
         <translation>keine Reihe ist in der Nähe</translation>
     </message>
     <message>
-        <source>no rows could be made out</source>
+        <source>no rows could be detected</source>
         <translation>es waren keine Reihen zu erkennen</translation>
     </message>
     <message>
@@ -8699,28 +8587,28 @@
         <translation>keine</translation>
     </message>
     <message>
-        <source>none: its pollen is refused</source>
-        <translation>keine: der Pollen wird abgewiesen</translation>
+        <source>incompatible</source>
+        <translation>unverträglich</translation>
     </message>
     <message>
         <source>not known</source>
         <translation>nicht bekannt</translation>
     </message>
     <message>
-        <source>not known: S-alleles missing</source>
-        <translation>nicht bekannt: S-Allele fehlen</translation>
+        <source>unknown: S-alleles missing</source>
+        <translation>unbekannt: S-Allele fehlen</translation>
     </message>
     <message>
-        <source>note</source>
+        <source>notice</source>
         <translation>Hinweis</translation>
     </message>
     <message>
-        <source>note: {}</source>
+        <source>remark: {}</source>
         <translation>Bemerkung: {}</translation>
     </message>
     <message>
-        <source>noted on</source>
-        <translation>notiert am</translation>
+        <source>observed on</source>
+        <translation>beobachtet am</translation>
     </message>
     <message>
         <source>nothing</source>
@@ -8751,8 +8639,8 @@
         <translation>außerhalb von Reihe {}</translation>
     </message>
     <message>
-        <source>over 19 in 20</source>
-        <translation>über 19 in 20</translation>
+        <source>over 95 %</source>
+        <translation>über 95 %</translation>
     </message>
     <message>
         <source>parent</source>
@@ -8767,16 +8655,16 @@
         <translation>Durchgang</translation>
     </message>
     <message>
-        <source>picked on</source>
-        <translation>gepflückt am</translation>
+        <source>harvested on</source>
+        <translation>geerntet am</translation>
     </message>
     <message>
         <source>pink bud: petals just seen</source>
         <translation>Rotknospe: Blütenblätter eben sichtbar</translation>
     </message>
     <message>
-        <source>place {}</source>
-        <translation>Platz {}</translation>
+        <source>location {}</source>
+        <translation>Lage {}</translation>
     </message>
     <message>
         <source>placed by</source>
@@ -8799,7 +8687,7 @@
         <translation>Pollen</translation>
     </message>
     <message>
-        <source>pollen kept from last year</source>
+        <source>pollen stored from last year</source>
         <translation>Pollen vom Vorjahr</translation>
     </message>
     <message>
@@ -8812,7 +8700,7 @@
     </message>
     <message>
         <source>pollen parent</source>
-        <translation>Pollenelter</translation>
+        <translation>Vater</translation>
     </message>
     <message>
         <source>pollinate with {}</source>
@@ -8820,7 +8708,7 @@
     </message>
     <message>
         <source>pollination tag</source>
-        <translation>Bestäubungsetikett</translation>
+        <translation>Bestäubungsanhänger</translation>
     </message>
     <message>
         <source>pollinizer</source>
@@ -8832,15 +8720,15 @@
     </message>
     <message>
         <source>position</source>
-        <translation>Platz</translation>
+        <translation>Position</translation>
     </message>
     <message>
         <source>position {}</source>
-        <translation>Platz {}</translation>
+        <translation>Position {}</translation>
     </message>
     <message>
         <source>position {} ({} of the row)</source>
-        <translation>Platz {} ({} in der Reihe)</translation>
+        <translation>Position {} ({} in der Reihe)</translation>
     </message>
     <message>
         <source>priority</source>
@@ -8856,11 +8744,11 @@
     </message>
     <message>
         <source>removed on</source>
-        <translation>entfernt am</translation>
+        <translation>gerodet am</translation>
     </message>
     <message>
         <source>removed on {}</source>
-        <translation>entfernt am {}</translation>
+        <translation>gerodet am {}</translation>
     </message>
     <message>
         <source>to be planted {}</source>
@@ -8868,7 +8756,7 @@
     </message>
     <message>
         <source>removed {}</source>
-        <translation>entfernt {}</translation>
+        <translation>gerodet {}</translation>
     </message>
     <message>
         <source>reserved</source>
@@ -8900,15 +8788,15 @@
     </message>
     <message>
         <source>row {}, position {}</source>
-        <translation>Reihe {}, Platz {}</translation>
+        <translation>Reihe {}, Position {}</translation>
     </message>
     <message>
         <source>score</source>
-        <translation>Bewertung</translation>
+        <translation>Bonitur</translation>
     </message>
     <message>
         <source>scored on</source>
-        <translation>bewertet am</translation>
+        <translation>bonitiert am</translation>
     </message>
     <message>
         <source>season</source>
@@ -8928,11 +8816,11 @@
     </message>
     <message>
         <source>seed parent</source>
-        <translation>Samenelter</translation>
+        <translation>Mutter</translation>
     </message>
     <message>
         <source>seed parent of cross {}</source>
-        <translation>Samenelter der Kreuzung {}</translation>
+        <translation>Mutter der Kreuzung {}</translation>
     </message>
     <message>
         <source>seed ripe after</source>
@@ -8960,7 +8848,7 @@
     </message>
     <message>
         <source>selection</source>
-        <translation>Auslese</translation>
+        <translation>Zuchtklon</translation>
     </message>
     <message>
         <source>shoot growth begins</source>
@@ -9008,7 +8896,7 @@
     </message>
     <message>
         <source>sound seeds</source>
-        <translation>gut ausgebildete Samen</translation>
+        <translation>volle Samen</translation>
     </message>
     <message>
         <source>source</source>
@@ -9021,10 +8909,6 @@
     <message>
         <source>species</source>
         <translation>Wildart</translation>
-    </message>
-    <message>
-        <source>sprouted</source>
-        <translation>gekeimt</translation>
     </message>
     <message>
         <source>standing</source>
@@ -9052,11 +8936,11 @@
     </message>
     <message>
         <source>tag</source>
-        <translation>Etikett</translation>
+        <translation>Anhänger</translation>
     </message>
     <message>
         <source>tag {}</source>
-        <translation>Etikett {}</translation>
+        <translation>Anhänger {}</translation>
     </message>
     <message>
         <source>taken</source>
@@ -9088,7 +8972,7 @@
     </message>
     <message>
         <source>the book has it at position {}</source>
-        <translation>nach dem Buch steht er an Platz {}</translation>
+        <translation>nach dem Buch steht er an Position {}</translation>
     </message>
     <message>
         <source>the book has it in row {}</source>
@@ -9112,7 +8996,7 @@
     </message>
     <message>
         <source>the path of an orchard book</source>
-        <translation>der Pfad eines Obstgartenbuchs</translation>
+        <translation>der Pfad eines Zuchtbuchs</translation>
     </message>
     <message>
         <source>the refrigerator</source>
@@ -9140,7 +9024,7 @@
     </message>
     <message>
         <source>tree {} has this position in the book</source>
-        <translation>nach dem Buch hat Baum {} diesen Platz</translation>
+        <translation>nach dem Buch hat Baum {} diese Position</translation>
     </message>
     <message>
         <source>tree {}, {} flowers</source>
@@ -9151,8 +9035,8 @@
         <translation>triploid</translation>
     </message>
     <message>
-        <source>under 1 in 20</source>
-        <translation>unter 1 in 20</translation>
+        <source>under 5 %</source>
+        <translation>unter 5 %</translation>
     </message>
     <message>
         <source>unknown</source>
@@ -9187,15 +9071,15 @@
         <translation>Woche vom {}</translation>
     </message>
     <message>
-        <source>whole numbers separated by commas</source>
+        <source>integers separated by commas</source>
         <translation>ganze Zahlen, durch Kommas getrennt</translation>
     </message>
     <message>
-        <source>worked for cross {}</source>
+        <source>pollinated for cross {}</source>
         <translation>bestäubt für Kreuzung {}</translation>
     </message>
     <message>
-        <source>worked on</source>
+        <source>pollinated on</source>
         <translation>bestäubt am</translation>
     </message>
     <message>
@@ -9219,8 +9103,8 @@
         <translation>Ja oder Nein</translation>
     </message>
     <message>
-        <source>yours, left alone</source>
-        <translation>eigene Fassung, belassen</translation>
+        <source>your own, kept</source>
+        <translation>eigene Fassung, behalten</translation>
     </message>
     <message>
         <source>{:.0f} % for {}, {:.1f} m to the {}.</source>
@@ -9395,7 +9279,7 @@
         <translation>{} Akzessionen</translation>
     </message>
     <message>
-        <source>{} accessions foretold</source>
+        <source>{} accessions forecast</source>
         <translation>{} Akzessionen vorhergesagt</translation>
     </message>
     <message>
@@ -9415,8 +9299,8 @@
         <translation>{} Fälle</translation>
     </message>
     <message>
-        <source>{} comes to balloon about {}; {} takes pollen until about {}.</source>
-        <translation>{} kommt etwa am {} ins Ballonstadium; {} nimmt bis etwa {} Pollen an.</translation>
+        <source>{} reaches balloon stage about {}; {} is receptive until about {}.</source>
+        <translation>{} kommt etwa am {} ins Ballonstadium; {} ist bis etwa {} empfängnisfähig.</translation>
     </message>
     <message>
         <source>{} crosses: {}.</source>
@@ -9443,7 +9327,7 @@
         <translation>{} Tage wurden gelesen, von {} bis {}.</translation>
     </message>
     <message>
-        <source>{} does not come to balloon in time.</source>
+        <source>{} does not reach balloon stage in time.</source>
         <translation>{} kommt nicht rechtzeitig ins Ballonstadium.</translation>
     </message>
     <message>
@@ -9459,20 +9343,20 @@
         <translation>{} Blüten</translation>
     </message>
     <message>
-        <source>{} flowers are worked already, {} are left to do.</source>
+        <source>{} flowers are pollinated already, {} are left to do.</source>
         <translation>{} Blüten sind schon bestäubt, {} bleiben zu tun.</translation>
     </message>
     <message>
-        <source>{} flowers on one tree are more than can be worked: add trees, or spread the cross over several springs.</source>
+        <source>{} flowers on one tree are more than can be pollinated: add trees, or divide the cross between several springs.</source>
         <translation>{} Blüten an einem Baum sind mehr, als sich bestäuben lassen: Bäume hinzunehmen oder die Kreuzung auf mehrere Frühjahre verteilen.</translation>
     </message>
     <message>
-        <source>{} flowers on {} trees are more than can be worked: add trees, or spread the cross over several springs.</source>
+        <source>{} flowers on {} trees are more than can be pollinated: add trees, or divide the cross between several springs.</source>
         <translation>{} Blüten an {} Bäumen sind mehr, als sich bestäuben lassen: Bäume hinzunehmen oder die Kreuzung auf mehrere Frühjahre verteilen.</translation>
     </message>
     <message>
-        <source>{} flowers worked for {}, tag {}</source>
-        <translation>{} Blüten bestäubt für {}, Etikett {}</translation>
+        <source>{} flowers pollinated for {}, tag {}</source>
+        <translation>{} Blüten bestäubt für {}, Anhänger {}</translation>
     </message>
     <message>
         <source>{} for {}</source>
@@ -9503,16 +9387,16 @@
         <translation>{} ab {} Kälteportionen</translation>
     </message>
     <message>
-        <source>{} fruits do not hold {} seeds: ten each is usual, {} the most.</source>
-        <translation>{} Früchte enthalten keine {} Samen: Zehn je Frucht sind üblich, {} das Höchste.</translation>
+        <source>{} fruits cannot have {} seeds: ten each is usual, {} the maximum.</source>
+        <translation>{} Früchte können keine {} Samen enthalten: Zehn je Frucht sind üblich, {} das Höchste.</translation>
     </message>
     <message>
         <source>{} has no living tree to seed this cross.</source>
         <translation>{} hat keinen lebenden Baum, der die Samen dieser Kreuzung tragen könnte.</translation>
     </message>
     <message>
-        <source>{} has no living tree to take pollen from.</source>
-        <translation>{} hat keinen lebenden Baum, von dem Pollen zu nehmen wäre.</translation>
+        <source>{} has no living tree to collect pollen from.</source>
+        <translation>{} hat keinen lebenden Baum, von dem sich Pollen sammeln ließe.</translation>
     </message>
     <message>
         <source>{} has no parameter &apos;{}&apos;.</source>
@@ -9535,8 +9419,8 @@
         <translation>{} ist geschützt bis {}.</translation>
     </message>
     <message>
-        <source>{} is triploid: most of its pollen is bad.</source>
-        <translation>{} ist triploid: Der meiste Pollen ist taub.</translation>
+        <source>{} is triploid: most of its pollen is not viable.</source>
+        <translation>{} ist triploid: Der meiste Pollen ist nicht keimfähig.</translation>
     </message>
     <message>
         <source>{} is {}, which is out of its range.</source>
@@ -9563,28 +9447,28 @@
         <translation>{} weitere Zeilen wie diese: {}</translation>
     </message>
     <message>
-        <source>{} needs fitted ({}) from {} full-bloom days in {} seasons.</source>
-        <translation>{} Bedarfswerte ermittelt ({}) aus {} Tagen der Vollblüte in {} Saisons.</translation>
+        <source>{} requirements fitted ({}) to {} full-bloom dates in {} seasons.</source>
+        <translation>{} Bedarfswerte geschätzt ({}) aus {} Vollblütedaten in {} Saisons.</translation>
     </message>
     <message>
         <source>{} no. {}</source>
         <translation>{} Nr. {}</translation>
     </message>
     <message>
-        <source>{} notes</source>
-        <translation>{} Notizen</translation>
+        <source>{} observations</source>
+        <translation>{} Beobachtungen</translation>
     </message>
     <message>
-        <source>{} notes of this season are not learned from: its weather is not whole yet.</source>
-        <translation>{} Notizen dieser Saison bleiben beim Anlernen außer Acht: Das Wetter der Saison ist noch nicht vollständig.</translation>
+        <source>{} observations of this season are not used in the fit: its weather is not complete yet.</source>
+        <translation>{} Beobachtungen dieser Saison bleiben bei der Anpassung außer Acht: Das Wetter der Saison ist noch nicht vollständig.</translation>
     </message>
     <message>
-        <source>{} notes of this season are not learned from: its weather is not whole.</source>
-        <translation>{} Notizen dieser Saison bleiben beim Anlernen außer Acht: Das Wetter der Saison ist nicht vollständig.</translation>
+        <source>{} observations of this season are not used in the fit: its weather is not complete.</source>
+        <translation>{} Beobachtungen dieser Saison bleiben bei der Anpassung außer Acht: Das Wetter der Saison ist nicht vollständig.</translation>
     </message>
     <message>
-        <source>{} notes of {} seasons are not learned from: their weather is not whole.</source>
-        <translation>{} Notizen aus {} Saisons bleiben beim Anlernen außer Acht: Das Wetter dieser Saisons ist nicht vollständig.</translation>
+        <source>{} observations of {} seasons are not used in the fit: their weather is not complete.</source>
+        <translation>{} Beobachtungen aus {} Saisons bleiben bei der Anpassung außer Acht: Das Wetter dieser Saisons ist nicht vollständig.</translation>
     </message>
     <message>
         <source>{} of {}</source>
@@ -9611,15 +9495,15 @@
         <translation>{} auf sich selbst: Der Griffel weist eigenen Pollen ab, keine Samen zu erwarten.</translation>
     </message>
     <message>
-        <source>{} opens about {} after the last flower of {} that can take pollen ({}).</source>
-        <translation>{} öffnet etwa {} nach der letzten Blüte von {}, die Pollen annehmen kann ({}).</translation>
+        <source>{} opens about {} after the last receptive flower of {} ({}).</source>
+        <translation>{} öffnet etwa {} nach der letzten empfängnisfähigen Blüte von {} ({}).</translation>
     </message>
     <message>
         <source>{} past seasons</source>
         <translation>{} vergangenen Saisons</translation>
     </message>
     <message>
-        <source>{} pieces of pollen work, the first by {}.</source>
+        <source>{} pollen tasks, the first by {}.</source>
         <translation>{} Pollenarbeiten, die erste bis {}.</translation>
     </message>
     <message>
@@ -9647,7 +9531,7 @@
         <translation>{} Saisons</translation>
     </message>
     <message>
-        <source>{} stands at balloon or beyond: there is nothing left to force.</source>
+        <source>{} is at balloon stage or beyond: there is nothing left to force.</source>
         <translation>{} steht im Ballonstadium oder ist weiter: Es ist nichts mehr zu treiben.</translation>
     </message>
     <message>
@@ -9667,8 +9551,8 @@
         <translation>{} Bäume gefunden; der nächste: {}.</translation>
     </message>
     <message>
-        <source>{} trees, {:.0f} m to walk</source>
-        <translation>{} Bäume, {} m zu gehen</translation>
+        <source>{} trees, {:.0f} m walk</source>
+        <translation>{} Bäume, {} m Rundgang</translation>
     </message>
     <message>
         <source>{} value(s) that failed a quality check of the file&apos;s keeper were rejected.</source>
@@ -9679,8 +9563,8 @@
         <translation>{} Warnungen</translation>
     </message>
     <message>
-        <source>{} written, {} as they were, {} of yours left alone.</source>
-        <translation>{} geschrieben, {} unverändert, {} eigene belassen.</translation>
+        <source>{} written, {} unchanged, {} of your own kept.</source>
+        <translation>{} geschrieben, {} unverändert, {} eigene behalten.</translation>
     </message>
     <message>
         <source>{} {:.0f} %</source>
@@ -9699,7 +9583,7 @@
         <translation>{} {} Tage hinzugefügt, {} ersetzt, {} unverändert.</translation>
     </message>
     <message>
-        <source>{}, 1 letter off</source>
+        <source>{}, 1 letter differs</source>
         <translation>{}, 1 Buchstabe weicht ab</translation>
     </message>
     <message>
@@ -9724,7 +9608,7 @@
     </message>
     <message>
         <source>{}, row {}, position {}</source>
-        <translation>{}, Reihe {}, Platz {}</translation>
+        <translation>{}, Reihe {}, Position {}</translation>
     </message>
     <message>
         <source>{}, stage {}</source>
@@ -9739,7 +9623,7 @@
         <translation>{}, {} % offen</translation>
     </message>
     <message>
-        <source>{}, {} letters off</source>
+        <source>{}, {} letters differ</source>
         <translation>{}, {} Buchstaben weichen ab</translation>
     </message>
     <message>
@@ -9763,8 +9647,8 @@
         <translation>{}.</translation>
     </message>
     <message>
-        <source>{}. Written to {} as {}; note-undo takes it back.</source>
-        <translation>{}. In {} geschrieben als {}; note-undo nimmt es zurück.</translation>
+        <source>{}. Written to {} as {}; record-undo reverts it.</source>
+        <translation>{}. In {} geschrieben als {}; record-undo nimmt es zurück.</translation>
     </message>
     <message>
         <source>{}: &apos;{}&apos; is not {}.</source>
@@ -9775,19 +9659,19 @@
         <translation>{}: von {} bis {}.</translation>
     </message>
     <message>
-        <source>{}: full bloom from {} to {}, foretold by {}.</source>
+        <source>{}: full bloom from {} to {}, forecast by {}.</source>
         <translation>{}: Vollblüte von {} bis {}, Verfahren: {}.</translation>
     </message>
     <message>
-        <source>{}: full bloom of all about {}, foretold by {}.</source>
+        <source>{}: full bloom of all about {}, forecast by {}.</source>
         <translation>{}: Vollblüte aller etwa am {}, Verfahren: {}.</translation>
     </message>
     <message>
-        <source>{}: full bloom {}, between {} and {}; first bloom {}, end {}</source>
-        <translation>{}: Vollblüte {}, zwischen {} und {}; erste Blüten {}, Ende {}</translation>
+        <source>{}: full bloom {}, 80 % prediction interval {} to {}; first bloom {}, end of bloom {}</source>
+        <translation>{}: Vollblüte {}, 80-%-Vorhersageintervall {} bis {}; Blühbeginn {}, Blühende {}</translation>
     </message>
     <message>
-        <source>{}: no accession to foretell.</source>
+        <source>{}: no accession to forecast.</source>
         <translation>{}: keine Akzession vorherzusagen.</translation>
     </message>
     <message>
@@ -9819,10 +9703,6 @@
         <translation>{}.</translation>
     </message>
     <message>
-        <source>● own notes, and how many; ○&#xa0;borrowed. Seed, pollen: its part in the wanted crosses. Days on the axis are Mondays.</source>
-        <translation>● eigene Notizen und wie viele; ○&#xa0;übernommen. Samen, Pollen: die Rolle in den gewünschten Kreuzungen. Tage an der Achse sind Montage.</translation>
-    </message>
-    <message>
         <source>header</source>
         <translation>Kopfzeile</translation>
     </message>
@@ -9839,11 +9719,11 @@
         <translation>Saison {}</translation>
     </message>
     <message>
-        <source>{0} note</source>
+        <source>{0} notice</source>
         <translation>{} Hinweis</translation>
     </message>
     <message>
-        <source>{0} notes</source>
+        <source>{0} notices</source>
         <translation>{} Hinweise</translation>
     </message>
     <message>
@@ -9855,12 +9735,8 @@
         <translation>BBCH-Stadium</translation>
     </message>
     <message>
-        <source>bloom note</source>
-        <translation>Blühnotiz</translation>
-    </message>
-    <message>
-        <source>cold c</source>
-        <translation>Kälte (°C)</translation>
+        <source>bloom observation</source>
+        <translation>Blühbeobachtung</translation>
     </message>
     <message>
         <source>cross goal</source>
@@ -9887,8 +9763,8 @@
         <translation>Masse (mg)</translation>
     </message>
     <message>
-        <source>on day</source>
-        <translation>Tag</translation>
+        <source>withdrawn on</source>
+        <translation>Datum der Entnahme</translation>
     </message>
     <message>
         <source>open percent</source>
@@ -9896,7 +9772,7 @@
     </message>
     <message>
         <source>pollen test</source>
-        <translation>Pollenprüfung</translation>
+        <translation>Pollenkeimtest</translation>
     </message>
     <message>
         <source>pollination</source>
@@ -9907,8 +9783,8 @@
         <translation>S-Allele</translation>
     </message>
     <message>
-        <source>seed out</source>
-        <translation>Samenentnahme</translation>
+        <source>seed withdrawal</source>
+        <translation>Saatgutentnahme</translation>
     </message>
     <message>
         <source>seed ripe days</source>
@@ -9919,15 +9795,11 @@
         <translation>taube Samen</translation>
     </message>
     <message>
-        <source>seeds sound</source>
-        <translation>gut ausgebildete Samen</translation>
-    </message>
-    <message>
         <source>spacing m</source>
         <translation>Pflanzabstand (m)</translation>
     </message>
     <message>
-        <source>sprout count</source>
+        <source>germination count</source>
         <translation>Keimzählung</translation>
     </message>
     <message>
@@ -9955,40 +9827,40 @@
         <translation>1 Quartier</translation>
     </message>
     <message>
-        <source>1 error stands in the way: as it is, nothing would be written.</source>
-        <translation>1 Fehler steht im Weg: So, wie es ist, würde nichts geschrieben.</translation>
+        <source>1 error prevents the import: nothing would be written.</source>
+        <translation>1 Fehler verhindert den Import: Es würde nichts geschrieben.</translation>
     </message>
     <message>
-        <source>1 feature is in the book already, at the same place.</source>
-        <translation>1 Objekt steht schon im Buch, am selben Ort.</translation>
+        <source>1 feature is in the book already, at the same location.</source>
+        <translation>1 Objekt ist schon im Buch, in gleicher Lage.</translation>
     </message>
     <message>
         <source>1 tree</source>
         <translation>1 Baum</translation>
     </message>
     <message>
-        <source>1 tree for receivers.</source>
-        <translation>1 Baum für Empfänger.</translation>
+        <source>1 tree in the GNSS files.</source>
+        <translation>1 Baum in den GNSS-Dateien.</translation>
     </message>
     <message>
         <source>1 tree row</source>
         <translation>1 Baumreihe</translation>
     </message>
     <message>
-        <source>1 value is a year alone; the book keeps days.</source>
-        <translation>1 Wert ist nur ein Jahr; das Buch führt Tage.</translation>
+        <source>1 value is only a year; the book needs a date.</source>
+        <translation>1 Wert ist nur ein Jahr; das Buch braucht ein Datum.</translation>
     </message>
     <message>
         <source>50 mm: print at 100 %, then measure this line</source>
-        <translation>50 mm: Druck mit 100 %, dann miss diese Linie nach</translation>
+        <translation>50 mm: mit 100 % drucken, dann diese Linie nachmessen</translation>
     </message>
     <message>
-        <source>A better transformation, accurate to {}, wants the file {}, which is not installed.</source>
+        <source>A better transformation, accurate to {}, needs the file {}, which is not installed.</source>
         <translation>Eine bessere Transformation, Genauigkeit {}, braucht die Datei {}, die nicht installiert ist.</translation>
     </message>
     <message>
-        <source>A check tree at every so-manieth place; 0 for none.</source>
-        <translation>Ein Vergleichsbaum an jedem so vielten Platz; 0 für keinen.</translation>
+        <source>A check tree at every nth position; 0 for none.</source>
+        <translation>Ein Vergleichsbaum an jeder n-ten Position; 0 für keinen.</translation>
     </message>
     <message>
         <source>A label of {:.1f} x {:.1f} mm is too small to print on.</source>
@@ -10003,7 +9875,7 @@
         <translation>Eine Karte im Maßstab 1:{} auf {} Seiten.</translation>
     </message>
     <message>
-        <source>A new accession, but its name is very near to &quot;{}&quot;.</source>
+        <source>A new accession, but its name is very similar to &quot;{}&quot;.</source>
         <translation>Eine neue Akzession, aber ihr Name ist &quot;{}&quot; sehr ähnlich.</translation>
     </message>
     <message>
@@ -10011,24 +9883,24 @@
         <translation>Eine Zahl von Sämlingen ist nicht lesbar.</translation>
     </message>
     <message>
-        <source>A sheet of your own needs the size of its labels.</source>
-        <translation>Für einen eigenen Etikettenbogen musst du die Größe der Etiketten angeben.</translation>
+        <source>A custom sheet needs the size of its labels.</source>
+        <translation>Ein eigenes Bogenformat braucht die Größe der Etiketten.</translation>
     </message>
     <message>
         <source>Added: {}.</source>
         <translation>Hinzugefügt: {}.</translation>
     </message>
     <message>
-        <source>Adopt or lay the rows first, or let add-rows draw it through its trees.</source>
-        <translation>Übernimm zuerst die Reihen oder lege sie an, oder lass add-rows die Reihe durch ihre Bäume ziehen.</translation>
+        <source>Import or lay the rows first, or let add-rows draw it through its trees.</source>
+        <translation>Zuerst die Reihen importieren oder anlegen, oder die Reihe mit add-rows durch ihre Bäume ziehen lassen.</translation>
     </message>
     <message>
-        <source>Adopt the layer of the blocks first, or let add-rows draw it around its trees.</source>
-        <translation>Übernimm zuerst den Layer der Quartiere, oder lass add-rows das Quartier um seine Bäume ziehen.</translation>
+        <source>Import the layer of the blocks first, or let add-rows draw it around its trees.</source>
+        <translation>Zuerst den Layer der Quartiere importieren oder das Quartier mit add-rows um seine Bäume ziehen lassen.</translation>
     </message>
     <message>
         <source>After that it is late.</source>
-        <translation>Danach ist es zu spät dran.</translation>
+        <translation>Danach ist es zu spät.</translation>
     </message>
     <message>
         <source>Age</source>
@@ -10039,28 +9911,28 @@
         <translation>Alle Partien</translation>
     </message>
     <message>
-        <source>Any number; the same one gives the same order again.</source>
-        <translation>Eine beliebige Zahl; dieselbe gibt wieder dieselbe Folge.</translation>
+        <source>Any number; the same number gives the same random order.</source>
+        <translation>Eine beliebige Zahl; dieselbe Zahl gibt dieselbe zufällige Reihenfolge.</translation>
     </message>
     <message>
-        <source>As many sprouted in the end as far as can be told, but {} earlier than {}: half after {:.0f} and {:.0f} days (p = {:.2g}).</source>
-        <translation>Am Ende keimten, soweit erkennbar, gleich viele, aber {} früher als {}: die Hälfte nach {} und {} Tagen (p = {}).</translation>
+        <source>No difference in final germination, but {} germinated earlier than {}: half after {:.0f} and {:.0f} days (p = {:.2g}).</source>
+        <translation>Kein Unterschied in der Endkeimung, aber {} keimte früher als {}: die Hälfte nach {} und {} Tagen (p = {}).</translation>
     </message>
     <message>
-        <source>Ask for a larger scale or larger paper.</source>
-        <translation>Nimm einen größeren Maßstab oder größeres Papier.</translation>
+        <source>Choose a larger scale or larger paper.</source>
+        <translation>Einen größeren Maßstab oder größeres Papier wählen.</translation>
     </message>
     <message>
-        <source>Ask for a larger scale, or number the trees: positions are shorter than labels.</source>
-        <translation>Nimm einen größeren Maßstab, oder nummeriere die Bäume: Platznummern sind kürzer als Bezeichnungen.</translation>
+        <source>Choose a larger scale, or number the trees: positions are shorter than labels.</source>
+        <translation>Einen größeren Maßstab wählen oder die Bäume nummerieren: Positionsnummern sind kürzer als Etiketten.</translation>
     </message>
     <message>
-        <source>Ask for fewer, or for tags without letters.</source>
-        <translation>Nimm weniger, oder Anhänger ohne Buchstaben.</translation>
+        <source>Choose fewer, or tags without letters.</source>
+        <translation>Weniger wählen oder Anhänger ohne Buchstaben.</translation>
     </message>
     <message>
-        <source>Ask for fewer, or note the sprouts first.</source>
-        <translation>Nimm weniger oder notiere zuerst die Keime.</translation>
+        <source>Choose fewer, or record the germination first.</source>
+        <translation>Weniger wählen oder zuerst die Keimung erfassen.</translation>
     </message>
     <message>
         <source>At least</source>
@@ -10083,8 +9955,8 @@
         <translation>Quartier {} hat keine Reihe dieses Namens; Bäume, die sie nennen: {}.</translation>
     </message>
     <message>
-        <source>Both together: what the season plan reckons with.</source>
-        <translation>Beides zusammen: womit der Saisonplan rechnet.</translation>
+        <source>Both together: used in the season plan.</source>
+        <translation>Beides zusammen: im Saisonplan verwendet.</translation>
     </message>
     <message>
         <source>By the last count.</source>
@@ -10099,40 +9971,40 @@
         <translation>Nach den letzten Zählungen.</translation>
     </message>
     <message>
-        <source>CSV of the store&apos;s readings: day, a time of day if there is one, degrees Celsius. Where it is not given, the temperature noted with each lot holds.</source>
-        <translation>CSV der Messwerte des Lagers: Tag, Uhrzeit, falls vorhanden, Grad Celsius. Ohne sie gilt die zu jeder Partie notierte Temperatur.</translation>
+        <source>CSV of the store&apos;s temperature log: date, time of day if there is one, degrees Celsius. Where it is not given, the temperature recorded with each lot is used.</source>
+        <translation>CSV mit der Temperaturaufzeichnung des Lagers: Datum, Uhrzeit, falls vorhanden, Grad Celsius. Ohne Angabe gilt die bei jeder Partie erfasste Temperatur.</translation>
     </message>
     <message>
         <source>Calendar</source>
         <translation>Kalender</translation>
     </message>
     <message>
-        <source>Came to nothing</source>
-        <translation>Gescheitert</translation>
+        <source>Failed at</source>
+        <translation>Gescheitert bei</translation>
     </message>
     <message>
-        <source>Carried from {} to {} by the transformation &quot;{}&quot;.</source>
-        <translation>Umgerechnet von {} nach {} mit der Transformation &quot;{}&quot;.</translation>
+        <source>Transformed from {} to {} by &quot;{}&quot;.</source>
+        <translation>Von {} nach {} transformiert mit &quot;{}&quot;.</translation>
     </message>
     <message>
-        <source>Check</source>
-        <translation>Vergleich</translation>
+        <source>Check tree</source>
+        <translation>Vergleichsbaum</translation>
     </message>
     <message>
-        <source>Check every</source>
-        <translation>Vergleich alle</translation>
+        <source>Check tree every</source>
+        <translation>Vergleichsbaum alle</translation>
     </message>
     <message>
-        <source>Check some places on the map.</source>
-        <translation>Prüfe einige Orte auf der Karte.</translation>
+        <source>Check some positions on the map.</source>
+        <translation>Einige Positionen auf der Karte prüfen.</translation>
     </message>
     <message>
         <source>Check the coordinates and their system.</source>
-        <translation>Prüfe die Koordinaten und ihr Bezugssystem.</translation>
+        <translation>Die Koordinaten und ihr Bezugssystem prüfen.</translation>
     </message>
     <message>
         <source>Check them on the map, or transform the layer with better parameters first.</source>
-        <translation>Prüfe sie auf der Karte, oder transformiere den Layer zuerst mit besseren Parametern.</translation>
+        <translation>Auf der Karte prüfen oder den Layer zuerst mit besseren Parametern transformieren.</translation>
     </message>
     <message>
         <source>Check trees are wanted but not named.</source>
@@ -10140,107 +10012,103 @@
     </message>
     <message>
         <source>Choose a block, an accession or fewer copies.</source>
-        <translation>Wähle ein Quartier, eine Akzession oder weniger Exemplare.</translation>
+        <translation>Ein Quartier, eine Akzession oder weniger Exemplare wählen.</translation>
     </message>
     <message>
-        <source>Choose a block, larger paper or a smaller scale; or see whether a tree has strayed on the map.</source>
-        <translation>Wähle ein Quartier, größeres Papier oder einen kleineren Maßstab; oder sieh nach, ob ein Baum auf der Karte weit abseits liegt.</translation>
+        <source>Choose a block, larger paper or a smaller scale; or check whether a tree is misplaced on the map.</source>
+        <translation>Ein Quartier, größeres Papier oder einen kleineren Maßstab wählen; oder prüfen, ob ein Baum auf der Karte falsch liegt.</translation>
     </message>
     <message>
         <source>Choose a block.</source>
-        <translation>Wähle ein Quartier.</translation>
+        <translation>Ein Quartier wählen.</translation>
     </message>
     <message>
         <source>Choose one of them, and give - to the other.</source>
-        <translation>Wähle eines davon, und gib dem anderen -.</translation>
+        <translation>Eines davon wählen und dem anderen - geben.</translation>
     </message>
     <message>
-        <source>Choose other trees, or give them places on the map.</source>
-        <translation>Wähle andere Bäume, oder gib ihnen Orte auf der Karte.</translation>
+        <source>Choose other trees, or give them locations on the map.</source>
+        <translation>Andere Bäume wählen oder ihnen eine Lage auf der Karte geben.</translation>
     </message>
     <message>
-        <source>Cold so far</source>
-        <translation>Kälte bisher</translation>
+        <source>Days so far</source>
+        <translation>Tage bisher</translation>
     </message>
     <message>
-        <source>Compares what was done to the seed of one cross as the trial that it is: how much sprouted, how soon, how sure that is, and whether the seeds are enough to say anything. Draws the courses.</source>
-        <translation>Vergleicht, was mit dem Samen einer Kreuzung geschah, als den Versuch, der es ist: wie viel keimte, wie bald, wie sicher das ist und ob die Samen reichen, um etwas zu sagen. Zeichnet die Verläufe.</translation>
+        <source>Compares treatments of the seed of one cross as a germination trial: final germination, its time course, confidence intervals, and whether there are enough seeds for a conclusion. Draws the germination curves.</source>
+        <translation>Vergleicht Behandlungen der Samen einer Kreuzung als Keimversuch: Endkeimung, zeitlicher Verlauf, Konfidenzintervalle und ob die Samenzahl für eine Aussage reicht. Zeichnet die Keimverläufe.</translation>
     </message>
     <message>
         <source>Comparing with the book</source>
         <translation>Vergleich mit dem Buch</translation>
     </message>
     <message>
-        <source>Complete them, or let the years go to the note: map &quot;{}=note&quot;.</source>
-        <translation>Vervollständige sie, oder lass die Jahre in die Bemerkung gehen: map &quot;{}=note&quot;.</translation>
+        <source>Complete them, or import the years as a remark: map &quot;{}=remark&quot;.</source>
+        <translation>Vervollständigen oder die Jahre als Bemerkung importieren: map &quot;{}=remark&quot;.</translation>
     </message>
     <message>
-        <source>Correct it in the layer, or let the field go elsewhere with map.</source>
-        <translation>Berichtige es im Layer, oder leite das Feld mit map anderswohin.</translation>
+        <source>Correct it in the layer, or map the field to another column with map.</source>
+        <translation>Im Layer berichtigen oder das Feld mit map einer anderen Spalte zuordnen.</translation>
     </message>
     <message>
         <source>Correct it, or let add-accessions add it.</source>
-        <translation>Berichtige es, oder lass es von add-accessions hinzufügen.</translation>
+        <translation>Berichtigen oder mit add-accessions anlegen lassen.</translation>
     </message>
     <message>
         <source>Correct the margin, the gap, the height or the number of rows.</source>
-        <translation>Berichtige den Rand, den Abstand, die Höhe oder die Zahl der Reihen.</translation>
+        <translation>Rand, Abstand, Höhe oder Zahl der Zeilen berichtigen.</translation>
     </message>
     <message>
         <source>Correct the margin, the gap, the width or the number of columns.</source>
-        <translation>Berichtige den Rand, den Abstand, die Breite oder die Zahl der Spalten.</translation>
+        <translation>Rand, Abstand, Breite oder Zahl der Spalten berichtigen.</translation>
     </message>
     <message>
         <source>Correct them, or leave that field out with map.</source>
-        <translation>Berichtige sie, oder lass dieses Feld mit map weg.</translation>
+        <translation>Berichtigen oder dieses Feld mit map weglassen.</translation>
     </message>
     <message>
         <source>Count from the upper left, row by row.</source>
-        <translation>Zähle von oben links, Reihe für Reihe.</translation>
+        <translation>Von links oben zählen, Zeile für Zeile.</translation>
     </message>
     <message>
         <source>Count lots of one trial on the same days.</source>
-        <translation>Zähle Partien eines Versuchs an denselben Tagen.</translation>
+        <translation>Partien eines Versuchs an denselben Tagen zählen.</translation>
     </message>
     <message>
         <source>Counted</source>
         <translation>Gezählt</translation>
     </message>
     <message>
-        <source>Counts the moist cold of every seed lot, in days that count and in chill portions, from the store&apos;s one temperature or a thermometer&apos;s log; flags warm spells and frost, and tells when each lot will be ready and by when to sow it.</source>
-        <translation>Zählt die feuchte Kälte jeder Samenpartie, in Tagen, die zählen, und in Kälteportionen, aus der einen Temperatur des Lagers oder den Aufzeichnungen eines Thermometers; meldet Wärme und Frost und sagt, wann jede Partie bereit ist und bis wann zu säen ist.</translation>
+        <source>Sums the stratification of every seed lot, in effective days and in chill portions, from the store&apos;s temperature or a temperature log; flags warm spells and frost, and shows when each lot will be ready and by when to sow it.</source>
+        <translation>Summiert die Stratifikation jeder Saatgutpartie, in wirksamen Tagen und in Kälteportionen, aus der Temperatur des Lagers oder einer Temperaturaufzeichnung; meldet Wärme und Frost und zeigt, wann jede Partie bereit ist und bis wann zu säen ist.</translation>
     </message>
     <message>
         <source>Cross {}</source>
         <translation>Kreuzung {}</translation>
     </message>
     <message>
-        <source>Crosses at a glance</source>
-        <translation>Kreuzungen im Überblick</translation>
+        <source>Status of crosses</source>
+        <translation>Stand der Kreuzungen</translation>
     </message>
     <message>
         <source>Cut branches of {} at {} to force</source>
         <translation>Zweige von {} bei {} zum Treiben schneiden</translation>
     </message>
     <message>
-        <source>Day of washing.</source>
-        <translation>Tag des Waschens.</translation>
+        <source>Date of washing.</source>
+        <translation>Datum des Auswaschens.</translation>
     </message>
     <message>
-        <source>Days of moist cold that its species needs, least and full.</source>
-        <translation>Tage feuchter Kälte, die ihre Art braucht, mindestens und ganz.</translation>
+        <source>Days of stratification that its species requires, minimum and full.</source>
+        <translation>Tage der Stratifikation, die ihre Art braucht, Minimum und voll.</translation>
     </message>
     <message>
-        <source>Days that count: whole ones from 0.5 to 5 degrees C, parts up to 9.5, less for warm ones.</source>
-        <translation>Tage, die zählen: ganze bei 0,5 bis 5 Grad C, Teile bis 9,5, Abzug für warme.</translation>
+        <source>Effective days: full from 0.5 to 5 °C, partial up to 9.5, reduced by warm days.</source>
+        <translation>Wirksame Tage: voll bei 0,5 bis 5 °C, anteilig bis 9,5, vermindert durch warme Tage.</translation>
     </message>
     <message>
-        <source>Days until half of those that sprouted had: the (N + 1) / 2 th.</source>
-        <translation>Tage, bis die Hälfte der gekeimten gekeimt war: der (N + 1) / 2 te.</translation>
-    </message>
-    <message>
-        <source>Differences between trees are right; compare with the heights that the book has.</source>
-        <translation>Unterschiede zwischen Bäumen stimmen; vergleiche mit den Höhen, die im Buch stehen.</translation>
+        <source>Differences between trees are correct; compare with the elevations in the book.</source>
+        <translation>Unterschiede zwischen Bäumen stimmen; mit den Höhen im Buch vergleichen.</translation>
     </message>
     <message>
         <source>Distances are those on the ground, level.</source>
@@ -10248,7 +10116,7 @@
     </message>
     <message>
         <source>Draw fewer at a time.</source>
-        <translation>Zeichne weniger auf einmal.</translation>
+        <translation>Weniger auf einmal zeichnen.</translation>
     </message>
     <message>
         <source>Drawing the map</source>
@@ -10264,15 +10132,15 @@
     </message>
     <message>
         <source>Every seed lot that has seed left, the oldest first.</source>
-        <translation>Jede Samenpartie, die noch Samen hat, die älteste zuerst.</translation>
+        <translation>Jede Saatgutpartie, die noch Samen hat, die älteste zuerst.</translation>
     </message>
     <message>
-        <source>Every seedling with its number and its place, in the order of planting.</source>
-        <translation>Jeder Sämling mit Nummer und Platz, in der Folge des Pflanzens.</translation>
+        <source>Every seedling with its number and its position, in planting order.</source>
+        <translation>Jeder Sämling mit Nummer und Position, in der Reihenfolge des Pflanzens.</translation>
     </message>
     <message>
-        <source>Every two treatments of a cross, and what can be said of them.</source>
-        <translation>Je zwei Behandlungen einer Kreuzung und was sich über sie sagen lässt.</translation>
+        <source>Every pair of treatments of a cross, and their difference.</source>
+        <translation>Je zwei Behandlungen einer Kreuzung und ihr Unterschied.</translation>
     </message>
     <message>
         <source>Families</source>
@@ -10287,31 +10155,23 @@
         <translation>Größe</translation>
     </message>
     <message>
-        <source>Figures learned</source>
-        <translation>Gelernte Zahlen</translation>
+        <source>Own and handbook figures</source>
+        <translation>Eigene und Handbuchwerte</translation>
     </message>
     <message>
         <source>Fill it in, or remove the feature from the layer.</source>
-        <translation>Fülle es aus, oder entferne das Objekt aus dem Layer.</translation>
-    </message>
-    <message>
-        <source>First day for it.</source>
-        <translation>Erster Tag dafür.</translation>
-    </message>
-    <message>
-        <source>First day in the cold.</source>
-        <translation>Erster Tag in der Kälte.</translation>
+        <translation>Ausfüllen oder das Objekt aus dem Layer entfernen.</translation>
     </message>
     <message>
         <source>First day.</source>
         <translation>Erster Tag.</translation>
     </message>
     <message>
-        <source>First sprouts from</source>
-        <translation>Erste Keime ab</translation>
+        <source>First germination from</source>
+        <translation>Erste Keimung ab</translation>
     </message>
     <message>
-        <source>Flowers worked</source>
+        <source>Flowers pollinated</source>
         <translation>Bestäubte Blüten</translation>
     </message>
     <message>
@@ -10319,8 +10179,8 @@
         <translation>Blüten, Früchte oder Samen, die gezählt wurden.</translation>
     </message>
     <message>
-        <source>Follows every cross from the flowers worked to the seedlings standing, with what is to be done next and what is late; tells the seed on hand and what this orchard&apos;s own counts teach.</source>
-        <translation>Verfolgt jede Kreuzung von den bestäubten Blüten bis zu den stehenden Sämlingen, mit dem, was als Nächstes zu tun und was verspätet ist; nennt den vorhandenen Samen und was die eigenen Zählungen lehren.</translation>
+        <source>Follows every cross from the flowers pollinated to the seedlings standing, with the next task and what is late; shows the seed in stock and the orchard&apos;s own figures.</source>
+        <translation>Verfolgt jede Kreuzung von den bestäubten Blüten bis zu den stehenden Sämlingen, mit der nächsten Arbeit und allem Verspäteten; zeigt den Saatgutbestand und die eigenen Zahlen.</translation>
     </message>
     <message>
         <source>For want of room {} numbers are left out.</source>
@@ -10328,47 +10188,43 @@
     </message>
     <message>
         <source>Found in the fruit, else in the cross&apos;s lots.</source>
-        <translation>In den Früchten gefunden, sonst in den Samenpartien der Kreuzung.</translation>
+        <translation>In den Früchten gefunden, sonst in den Saatgutpartien der Kreuzung.</translation>
     </message>
     <message>
-        <source>Frost from {} to {}, down to {:.1f} degrees C: look at the seed.</source>
-        <translation>Frost vom {} bis {}, bis {} Grad C: Sieh dir den Samen an.</translation>
+        <source>Frost from {} to {}, down to {:.1f} °C: check the seed.</source>
+        <translation>Frost vom {} bis {}, bis {} °C: Samen prüfen.</translation>
     </message>
     <message>
-        <source>Fruit was picked and the book has no seed lot of it. Seed left long in warm fruit sprouts less; open rotten fruit at once.</source>
-        <translation>Früchte wurden gepflückt, und das Buch hat keine Samenpartie davon. Lange in warmer Frucht gelassener Samen keimt schlechter; faule Früchte gleich öffnen.</translation>
+        <source>Fruit was harvested and the book has no seed lot of it. Seed left long in warm fruit germinates less; open rotten fruit at once.</source>
+        <translation>Früchte wurden geerntet, und das Buch hat keine Saatgutpartie davon. Lange in warmen Früchten gelassene Samen keimen schlechter; faule Früchte gleich öffnen.</translation>
     </message>
     <message>
-        <source>Fruits of flowers, with the 95 % interval.</source>
-        <translation>Früchte je Blüten, mit dem 95-%-Bereich.</translation>
+        <source>Fruits per flowers, with the 95 % confidence interval.</source>
+        <translation>Früchte je Blüten, mit 95-%-Konfidenzintervall.</translation>
     </message>
     <message>
-        <source>Gather pollen of {} at {}: {}</source>
+        <source>Collect pollen of {} at {}: {}</source>
         <translation>Pollen von {} sammeln bei {}: {}</translation>
     </message>
     <message>
         <source>Give degrees Celsius, the first number of the line.</source>
-        <translation>Gib Grad Celsius an, als erste Zahl der Zeile.</translation>
+        <translation>Grad Celsius angeben, als erste Zahl der Zeile.</translation>
     </message>
     <message>
         <source>Give each a name of its own.</source>
-        <translation>Gib jedem einen eigenen Namen.</translation>
+        <translation>Jedem einen eigenen Namen geben.</translation>
     </message>
     <message>
-        <source>Give label-width and label-height, or take one of the sheets named.</source>
-        <translation>Gib label-width und label-height an, oder nimm einen der genannten Bögen.</translation>
+        <source>Give label-width and label-height, or choose one of the sheets.</source>
+        <translation>label-width und label-height angeben oder einen der genannten Bögen wählen.</translation>
     </message>
     <message>
-        <source>Give one of them another name; where they are the same and the layer is only less exact, raise same-place.</source>
-        <translation>Gib einem davon einen anderen Namen; sind sie dasselbe und ist der Layer nur ungenauer, erhöhe same-place.</translation>
+        <source>Give one of them another name; where they are the same and the layer is only less exact, raise same-location.</source>
+        <translation>Einem davon einen anderen Namen geben; sind sie dasselbe und ist der Layer nur ungenauer, same-location erhöhen.</translation>
     </message>
     <message>
-        <source>Half after, Coolbear</source>
-        <translation>Hälfte nach, Coolbear</translation>
-    </message>
-    <message>
-        <source>Half after, Farooq</source>
-        <translation>Hälfte nach, Farooq</translation>
+        <source>Half germinated after</source>
+        <translation>Hälfte gekeimt nach</translation>
     </message>
     <message>
         <source>Handbook</source>
@@ -10379,76 +10235,76 @@
         <translation>Hier muss der Tag zuerst kommen ({}), aber in {} der Monat: {}.</translation>
     </message>
     <message>
-        <source>How each treatment and medium sprouted, cross by cross.</source>
-        <translation>Wie jede Behandlung und jedes Substrat keimte, Kreuzung für Kreuzung.</translation>
+        <source>Germination by treatment and medium, cross by cross.</source>
+        <translation>Keimung nach Behandlung und Substrat, Kreuzung für Kreuzung.</translation>
     </message>
     <message>
-        <source>How families stand.</source>
-        <translation>Wie Familien stehen.</translation>
+        <source>Arrangement of the families.</source>
+        <translation>Anordnung der Familien.</translation>
     </message>
     <message>
-        <source>How often chance alone would part the shares as far: Fisher&apos;s exact test, made good for the number of pairs (Holm).</source>
-        <translation>Wie oft der Zufall allein die Anteile so weit trennte: exakter Test nach Fisher, berichtigt für die Zahl der Paare (Holm).</translation>
+        <source>Difference of the shares: p value of Fisher&apos;s exact test, adjusted for multiple comparisons (Holm).</source>
+        <translation>Unterschied der Anteile: p-Wert des exakten Tests nach Fisher, korrigiert für multiple Vergleiche (Holm).</translation>
     </message>
     <message>
-        <source>If all of them are, give exchange-axes yes; else correct it in the layer.</source>
-        <translation>Wenn es bei allen so ist, gib exchange-axes yes an; sonst berichtige es im Layer.</translation>
+        <source>If all of them are, give swap-axes yes; else correct it in the layer.</source>
+        <translation>Wenn es bei allen so ist, swap-axes yes angeben; sonst im Layer berichtigen.</translation>
     </message>
     <message>
-        <source>If it is a slip, correct it in the layer before writing.</source>
-        <translation>Wenn es ein Versehen ist, berichtige es vor dem Schreiben im Layer.</translation>
+        <source>If it is a mistake, correct it in the layer before writing.</source>
+        <translation>Wenn es ein Versehen ist, vor dem Schreiben im Layer berichtigen.</translation>
     </message>
     <message>
-        <source>If one went, give it its day of removal; else correct a place.</source>
-        <translation>Wenn einer nicht mehr steht, trag ein, an welchem Tag er entfernt wurde; sonst berichtige einen Ort.</translation>
+        <source>If one was removed, enter the date; else correct a position.</source>
+        <translation>Wenn einer gerodet ist, das Datum eintragen; sonst eine Position berichtigen.</translation>
     </message>
     <message>
-        <source>If that difference is real, about {} seeds in each would show it four times in five.</source>
-        <translation>Ist der Unterschied echt, zeigten ihn etwa {} Samen je Partie in vier von fünf Fällen.</translation>
+        <source>If that difference is real, about {} seeds in each would show it with a power of 80 %.</source>
+        <translation>Ist der Unterschied echt, zeigten ihn etwa {} Samen je Partie mit einer Power von 80 %.</translation>
     </message>
     <message>
         <source>If they are the same, keep one; else make them more different.</source>
-        <translation>Wenn sie dasselbe sind, behalte eines; sonst mach sie unterscheidbarer.</translation>
+        <translation>Wenn sie dasselbe sind, eines behalten; sonst unterscheidbarer machen.</translation>
     </message>
     <message>
         <source>In the book already: {}; left out: {}.</source>
         <translation>Schon im Buch: {}; weggelassen: {}.</translation>
     </message>
     <message>
-        <source>In the cold</source>
-        <translation>In der Kälte</translation>
+        <source>In stratification</source>
+        <translation>In Stratifikation</translation>
     </message>
     <message>
         <source>In the row.</source>
         <translation>In der Reihe.</translation>
     </message>
     <message>
-        <source>In which one plants, and sets up the trays.</source>
-        <translation>In der man pflanzt und die Topfplatten richtet.</translation>
+        <source>Order of planting, and of the trays.</source>
+        <translation>Reihenfolge des Pflanzens und der Topfplatten.</translation>
     </message>
     <message>
         <source>Initials</source>
         <translation>Initialen</translation>
     </message>
     <message>
-        <source>Install a font of that writing, then print again.</source>
-        <translation>Installiere eine Schriftart für diese Schrift, dann drucke noch einmal.</translation>
+        <source>Install a font for that script, then print again.</source>
+        <translation>Eine Schriftart für diese Schrift installieren, dann erneut drucken.</translation>
     </message>
     <message>
         <source>Install it (Debian: fonts-dejavu-core).</source>
-        <translation>Installiere sie (Debian: fonts-dejavu-core).</translation>
+        <translation>Installieren (Debian: fonts-dejavu-core).</translation>
     </message>
     <message>
-        <source>Install it for PROJ if you need the places so accurately.</source>
-        <translation>Installiere sie für PROJ, wenn du die Orte so genau brauchst.</translation>
+        <source>Install it for PROJ if positions are needed with this accuracy.</source>
+        <translation>Für PROJ installieren, wenn die Positionen so genau gebraucht werden.</translation>
     </message>
     <message>
-        <source>Into so many parts the rows are cut, each with its share of every family, where mixed.</source>
-        <translation>In so viele Teile werden die Reihen geteilt, jeder mit seinem Anteil an jeder Familie, wo gemischt.</translation>
+        <source>Number of parts into which the rows are divided, each with its share of every family, where mixed.</source>
+        <translation>Zahl der Teile, in die die Reihen geteilt werden, jeder mit seinem Anteil an jeder Familie, wo gemischt.</translation>
     </message>
     <message>
-        <source>It comes into the book without one; draw it there.</source>
-        <translation>Die Geometrie fehlt dann im Buch; zeichne sie dort.</translation>
+        <source>It is imported without a geometry; draw it in the book.</source>
+        <translation>Es wird ohne Geometrie importiert; im Buch zeichnen.</translation>
     </message>
     <message>
         <source>It differs from &quot;{}&quot; of the book only by capitals or spaces.</source>
@@ -10460,7 +10316,7 @@
     </message>
     <message>
         <source>It has no label.</source>
-        <translation>Die Bezeichnung fehlt.</translation>
+        <translation>Das Etikett fehlt.</translation>
     </message>
     <message>
         <source>It has no name.</source>
@@ -10499,8 +10355,8 @@
         <translation>Es ist nicht bekannt, ob {} neue Akzessionen Äpfel oder Birnen sind.</translation>
     </message>
     <message>
-        <source>It leaves out how the two datums differ: places may be off by hundreds of metres.</source>
-        <translation>Wie sich die beiden geodätischen Bezugssysteme unterscheiden, bleibt dabei außer Acht: Orte können um Hunderte Meter danebenliegen.</translation>
+        <source>It ignores the difference of the two datums: positions may be off by hundreds of metres.</source>
+        <translation>Es lässt den Unterschied der beiden geodätischen Bezugssysteme außer Acht: Positionen können um Hunderte Meter danebenliegen.</translation>
     </message>
     <message>
         <source>It must be at least {:.0f} x {:.0f} mm.</source>
@@ -10515,8 +10371,8 @@
         <translation>Es bezieht sich auf {} aus dieser Pflanzung.</translation>
     </message>
     <message>
-        <source>It was taken for the same and is written as in the book.</source>
-        <translation>Es wurde für dasselbe gehalten und wird wie im Buch geschrieben.</translation>
+        <source>It counts as the same and is written as in the book.</source>
+        <translation>Es gilt als dasselbe und wird wie im Buch geschrieben.</translation>
     </message>
     <message>
         <source>Its accession or blend.</source>
@@ -10543,16 +10399,16 @@
         <translation>Die Felder stehen in der Tabelle der Felder.</translation>
     </message>
     <message>
-        <source>Its outline alone is taken.</source>
-        <translation>Nur der Umriss wird übernommen.</translation>
+        <source>Only its outline is imported.</source>
+        <translation>Nur der Umriss wird importiert.</translation>
     </message>
     <message>
-        <source>Its trees say different things of it: {}.</source>
-        <translation>Die zugehörigen Bäume sagen dazu Verschiedenes: {}.</translation>
+        <source>Its trees disagree: {}.</source>
+        <translation>Die zugehörigen Bäume widersprechen sich: {}.</translation>
     </message>
     <message>
         <source>Keep one, or give one of them another name.</source>
-        <translation>Behalte eines, oder gib einem davon einen anderen Namen.</translation>
+        <translation>Eines behalten oder einem davon einen anderen Namen geben.</translation>
     </message>
     <message>
         <source>Last day.</source>
@@ -10568,7 +10424,7 @@
     </message>
     <message>
         <source>Lay more rows with row-lay, or name fewer seedlings in crosses.</source>
-        <translation>Lege mit row-lay weitere Reihen an oder nenne bei den Kreuzungen weniger Sämlinge.</translation>
+        <translation>Mit row-lay weitere Reihen anlegen oder bei crosses weniger Sämlinge nennen.</translation>
     </message>
     <message>
         <source>Laying out the map</source>
@@ -10579,67 +10435,67 @@
         <translation>Übrig</translation>
     </message>
     <message>
-        <source>Longitude and latitude were taken for those of GNSS receivers, EPSG:4326.</source>
-        <translation>Länge und Breite wurden für die von GNSS-Empfängern gehalten, EPSG:4326.</translation>
+        <source>Longitude and latitude were taken as WGS 84, EPSG:4326.</source>
+        <translation>Länge und Breite wurden als WGS 84, EPSG:4326, gelesen.</translation>
     </message>
     <message>
-        <source>Look for sprouts of cross {}</source>
-        <translation>Nach Keimen der Kreuzung {} sehen</translation>
+        <source>Check germination of cross {}</source>
+        <translation>Keimung der Kreuzung {} kontrollieren</translation>
     </message>
     <message>
-        <source>Lot {} has been in the cold since {}: look for sprouts from {} days on.</source>
-        <translation>Partie {} ist seit {} in der Kälte: ab {} Tagen nach Keimen sehen.</translation>
+        <source>Lot {} has been in stratification since {}: check germination from {} days on.</source>
+        <translation>Partie {} ist seit {} in Stratifikation: ab {} Tagen Keimung kontrollieren.</translation>
     </message>
     <message>
-        <source>Lot {} is not in the cold yet; it needs {} to {} days there.</source>
-        <translation>Partie {} ist noch nicht in der Kälte; sie braucht dort {} bis {} Tage.</translation>
+        <source>Lot {} is not in stratification yet; it needs {} to {} days.</source>
+        <translation>Partie {} ist noch nicht in Stratifikation; sie braucht {} bis {} Tage.</translation>
     </message>
     <message>
         <source>Lots</source>
         <translation>Partien</translation>
     </message>
     <message>
-        <source>Lower end of the share&apos;s 95 % interval (Wilson).</source>
-        <translation>Unteres Ende des 95-%-Bereichs des Anteils (Wilson).</translation>
+        <source>Lower limit of the 95 % confidence interval of the share (Wilson).</source>
+        <translation>Untergrenze des 95-%-Konfidenzintervalls des Anteils (Wilson).</translation>
     </message>
     <message>
-        <source>Mean days</source>
-        <translation>Mittlere Tage</translation>
+        <source>Mean germination time</source>
+        <translation>Mittlere Keimdauer</translation>
     </message>
     <message>
-        <source>Mean days to sprouting.</source>
-        <translation>Mittlere Tage bis zur Keimung.</translation>
+        <source>Mean germination time.</source>
+        <translation>Mittlere Keimdauer.</translation>
     </message>
     <message>
         <source>Mean sound seeds in a fruit, before the orchard&apos;s own counts.</source>
         <translation>Mittlere Zahl voller Samen je Frucht, vor den eigenen Zählungen.</translation>
     </message>
     <message>
-        <source>More seed sprouted with {} than with {}: {} against {} (p = {:.2g}).</source>
-        <translation>Mit {} keimte mehr Samen als mit {}: {} gegen {} (p = {}).</translation>
+        <source>Germination was higher with {} than with {}: {} against {} (p = {:.2g}).</source>
+        <translation>Die Keimung war mit {} höher als mit {}: {} gegen {} (p = {}).</translation>
     </message>
     <message>
         <source>Name another season, or enter the crosses first.</source>
-        <translation>Nenne eine andere Saison, oder trage zuerst die Kreuzungen ein.</translation>
+        <translation>Eine andere Saison nennen oder zuerst die Kreuzungen eintragen.</translation>
     </message>
     <message>
-        <source>Name crosses as they stand in the table of crosses.</source>
-        <translation>Nenne Kreuzungen, wie sie in der Tabelle der Kreuzungen stehen.</translation>
+        <source>Name crosses as in the table of crosses.</source>
+        <translation>Kreuzungen wie in der Tabelle der Kreuzungen nennen.</translation>
     </message>
     <message>
-        <source>Name it as it stands in the trees&apos; notes, without the word planting.</source>
-        <translation>Nenne sie, wie sie in den Notizen der Bäume steht, ohne das Wort planting.</translation>
+        <source>Name it as in the trees&apos; remarks, without the word planting.</source>
+        <translation>Wie in den Bemerkungen der Bäume nennen, ohne das Wort planting.</translation>
     </message>
     <message>
-        <source>Name the accession that check trees are of.</source>
-        <translation>Nenne die Akzession der Vergleichsbäume.</translation>
+        <source>Name the accession of the check trees.</source>
+        <translation>Die Akzession der Vergleichsbäume nennen.</translation>
     </message>
     <message>
         <source>Name their accession.</source>
-        <translation>Nenne ihre Akzession.</translation>
+        <translation>Ihre Akzession nennen.</translation>
     </message>
     <message>
-        <source>Need</source>
+        <source>Requirement</source>
         <translation>Bedarf</translation>
     </message>
     <message>
@@ -10651,8 +10507,8 @@
         <translation>Kein Kühllager hat diese Temperatur.</translation>
     </message>
     <message>
-        <source>No difference between {} and {} can be told from these seeds: {} against {} (p = {:.2g}).</source>
-        <translation>Ein Unterschied zwischen {} und {} ist an diesen Samen nicht zu erkennen: {} gegen {} (p = {}).</translation>
+        <source>No significant difference between {} and {}: {} against {} (p = {:.2g}).</source>
+        <translation>Kein gesicherter Unterschied zwischen {} und {}: {} gegen {} (p = {}).</translation>
     </message>
     <message>
         <source>No field was recognised as the name.</source>
@@ -10660,15 +10516,15 @@
     </message>
     <message>
         <source>No field was recognised as the trees&apos; label.</source>
-        <translation>Kein Feld wurde als Bezeichnung der Bäume erkannt.</translation>
+        <translation>Kein Feld wurde als Etikett der Bäume erkannt.</translation>
     </message>
     <message>
         <source>No font on this machine has every character of this label: boxes with their numbers stand in their place.</source>
         <translation>Keine Schriftart auf diesem Rechner hat alle Zeichen dieses Etiketts: An ihrer Stelle stehen Kästchen mit ihren Nummern.</translation>
     </message>
     <message>
-        <source>Note the first day when it goes in.</source>
-        <translation>Notiere den ersten Tag, wenn es hineinkommt.</translation>
+        <source>Record the first day when stratification begins.</source>
+        <translation>Den ersten Tag der Stratifikation erfassen.</translation>
     </message>
     <message>
         <source>Nothing is to be printed.</source>
@@ -10679,32 +10535,32 @@
         <translation>Nichts zu vergleichen: Keine Kreuzung hat gezählte Partien zweier Behandlungen oder Substrate.</translation>
     </message>
     <message>
-        <source>Nothing was written; write yes would add: {}.</source>
-        <translation>Es wurde nichts geschrieben; write yes würde hinzufügen: {}.</translation>
+        <source>Nothing was written; with write these would be added: {}.</source>
+        <translation>Es wurde nichts geschrieben; mit write kämen dazu: {}.</translation>
     </message>
     <message>
         <source>Of the crossing.</source>
         <translation>Der Kreuzung.</translation>
     </message>
     <message>
-        <source>Of the seed left, by the handbook and this orchard&apos;s own counts; dry seed keeps about two years cold and sealed.</source>
-        <translation>Von den übrigen Samen, nach Handbuch und eigenen Zählungen; trockener Samen hält kalt und luftdicht etwa zwei Jahre.</translation>
+        <source>Expected germination of the seed left, by handbook figures and the orchard&apos;s own counts; dry seed keeps about two years cold and sealed.</source>
+        <translation>Erwartete Keimung der übrigen Samen, nach Handbuch und eigenen Zählungen; trockener Samen hält kalt und luftdicht etwa zwei Jahre.</translation>
     </message>
     <message>
-        <source>Of the seeds that sprouted.</source>
-        <translation>Der Samen, die keimten.</translation>
+        <source>Share of the seeds that germinated.</source>
+        <translation>Anteil der gekeimten Samen.</translation>
     </message>
     <message>
         <source>Of the tree.</source>
         <translation>Des Baumes.</translation>
     </message>
     <message>
-        <source>Of them not removed.</source>
-        <translation>Davon nicht gerodet.</translation>
+        <source>Number of them not removed.</source>
+        <translation>Zahl der nicht gerodeten.</translation>
     </message>
     <message>
-        <source>Of them not sprouted yet.</source>
-        <translation>Davon noch nicht gekeimt.</translation>
+        <source>Number of them not germinated yet.</source>
+        <translation>Zahl der noch nicht gekeimten.</translation>
     </message>
     <message>
         <source>Of {} the book says &quot;{}&quot;.</source>
@@ -10719,16 +10575,16 @@
         <translation>Eine</translation>
     </message>
     <message>
-        <source>Only this cross; all where none is named.</source>
-        <translation>Nur diese Kreuzung; alle, wo keine genannt ist.</translation>
+        <source>Only these crosses, separated by commas; all where none is named.</source>
+        <translation>Nur diese Kreuzungen, durch Kommas getrennt; ohne Angabe alle.</translation>
     </message>
     <message>
-        <source>Only this row of it; all its rows where none is named.</source>
-        <translation>Nur diese Reihe davon; alle, wo keine genannt ist.</translation>
+        <source>Only this row of the block; all its rows where none is named.</source>
+        <translation>Nur diese Reihe des Quartiers; ohne Angabe alle.</translation>
     </message>
     <message>
-        <source>Only {} seeds of cross {} sprouted and have no place yet.</source>
-        <translation>Nur {} Samen der Kreuzung {} sind gekeimt und noch ohne Platz.</translation>
+        <source>Only {} seeds of cross {} germinated and have no position yet.</source>
+        <translation>Nur {} Samen der Kreuzung {} sind gekeimt und noch ohne Position.</translation>
     </message>
     <message>
         <source>Open ones only</source>
@@ -10759,24 +10615,16 @@
         <translation>Teile</translation>
     </message>
     <message>
-        <source>Pick the fruit of cross {}</source>
-        <translation>Früchte der Kreuzung {} pflücken</translation>
+        <source>Harvest the fruit of cross {}</source>
+        <translation>Früchte der Kreuzung {} ernten</translation>
     </message>
     <message>
-        <source>Picked.</source>
-        <translation>Gepflückt.</translation>
+        <source>Harvested.</source>
+        <translation>Geerntet.</translation>
     </message>
     <message>
-        <source>Places for seedlings</source>
-        <translation>Plätze für Sämlinge</translation>
-    </message>
-    <message>
-        <source>Plant</source>
-        <translation>Pflanzen</translation>
-    </message>
-    <message>
-        <source>Plant in</source>
-        <translation>Pflanzen in</translation>
+        <source>Planting plan for seedlings</source>
+        <translation>Pflanzplan für Sämlinge</translation>
     </message>
     <message>
         <source>Plant the seedlings of cross {}</source>
@@ -10795,28 +10643,28 @@
         <translation>Pflanzliste</translation>
     </message>
     <message>
-        <source>Plot</source>
-        <translation>Stück</translation>
+        <source>Plot size</source>
+        <translation>Parzellengröße</translation>
     </message>
     <message>
         <source>Pollinate {} for cross {}: {}</source>
         <translation>{} für Kreuzung {} bestäuben: {}</translation>
     </message>
     <message>
-        <source>Pot the sprouts of cross {}</source>
-        <translation>Keimlinge der Kreuzung {} topfen</translation>
+        <source>Pot the germinated seed of cross {}</source>
+        <translation>Gekeimte Samen der Kreuzung {} topfen</translation>
     </message>
     <message>
         <source>Print at 100 %, not fitted to the page, and measure one sheet of plain paper first.</source>
-        <translation>Drucke mit 100 %, nicht an die Seite angepasst, und miss zuerst einen Bogen aus normalem Papier nach.</translation>
+        <translation>Mit 100 % drucken, nicht an die Seite angepasst, und zuerst einen Bogen aus normalem Papier nachmessen.</translation>
     </message>
     <message>
-        <source>Put the seed of cross {} in the cold</source>
-        <translation>Samen der Kreuzung {} in die Kälte legen</translation>
+        <source>Stratify the seed of cross {}</source>
+        <translation>Samen der Kreuzung {} stratifizieren</translation>
     </message>
     <message>
-        <source>Puts the season&apos;s work and the seed&apos;s into a calendar file that any calendar can read: gathering, bagging, pollinating, picking, cold, sowing, each with its span of days. Read again after a new plan, it moves what is there already.</source>
-        <translation>Legt die Arbeiten der Saison und am Samen in eine Kalenderdatei, die jeder Kalender liest: Sammeln, Eintüten, Bestäuben, Pflücken, Kälte, Säen, jede mit ihrer Spanne von Tagen. Nach einem neuen Plan wieder eingelesen, verschiebt sie, was schon da ist.</translation>
+        <source>Writes the season&apos;s work and the seed work into a calendar file that any calendar can read: collecting pollen, bagging, pollinating, harvest, stratification, sowing, each with its span of days. Read again after a new plan, it moves the existing entries.</source>
+        <translation>Schreibt die Arbeiten der Saison und am Saatgut in eine Kalenderdatei, die jeder Kalender liest: Pollen sammeln, Eintüten, Bestäuben, Ernte, Stratifikation, Säen, jede mit ihrer Spanne von Tagen. Nach einem neuen Plan wieder eingelesen, verschiebt sie die vorhandenen Einträge.</translation>
     </message>
     <message>
         <source>Reading the layer</source>
@@ -10827,144 +10675,132 @@
         <translation>Bereit am</translation>
     </message>
     <message>
-        <source>Ready: sow it, or sprouts break.</source>
-        <translation>Bereit: säen, sonst brechen die Keime.</translation>
+        <source>Ready: sow it before radicles get long.</source>
+        <translation>Bereit: säen, bevor die Keimwurzeln lang werden.</translation>
     </message>
     <message>
-        <source>Save the layer anew with the encoding UTF-8.</source>
-        <translation>Speichere den Layer neu mit der Kodierung UTF-8.</translation>
+        <source>Save the layer again with the encoding UTF-8.</source>
+        <translation>Den Layer mit der Kodierung UTF-8 neu speichern.</translation>
     </message>
     <message>
-        <source>Say it for those with accession-kind: cultivar, selection, seedling, species or unknown.</source>
-        <translation>Gib es für diese mit accession-kind an: cultivar, selection, seedling, species oder unknown.</translation>
+        <source>Give it for those with accession-kind: cultivar, selection, seedling, species or unknown.</source>
+        <translation>Für diese mit accession-kind angeben: cultivar, selection, seedling, species oder unknown.</translation>
     </message>
     <message>
-        <source>Say it for those with in-block.</source>
-        <translation>Gib es für diese mit in-block an.</translation>
+        <source>Give it for those with block.</source>
+        <translation>Für diese mit block angeben.</translation>
     </message>
     <message>
-        <source>Say it with accession-kind: cultivar, selection, seedling, species or unknown.</source>
-        <translation>Gib es mit accession-kind an: cultivar, selection, seedling, species oder unknown.</translation>
+        <source>Give it with accession-kind: cultivar, selection, seedling, species or unknown.</source>
+        <translation>Mit accession-kind angeben: cultivar, selection, seedling, species oder unknown.</translation>
     </message>
     <message>
-        <source>Say it with species, as in species apple; or fill it in later.</source>
-        <translation>Gib es mit species an, etwa species apple; oder trag es später nach.</translation>
+        <source>Give it with species, as in species apple; or fill it in later.</source>
+        <translation>Mit species angeben, etwa species apple; oder später nachtragen.</translation>
     </message>
     <message>
-        <source>Say which it is with day-format: day-month-year or month-day-year.</source>
-        <translation>Gib mit day-format an, welches es ist: day-month-year oder month-day-year.</translation>
+        <source>Give it with date-format: day-month-year or month-day-year.</source>
+        <translation>Mit date-format angeben: day-month-year oder month-day-year.</translation>
     </message>
     <message>
-        <source>Say which it is with map; every value differs in: {}.</source>
-        <translation>Gib mit map an, welches es ist; jeder Wert ist anders in: {}.</translation>
+        <source>Give it with map; every value differs in: {}.</source>
+        <translation>Mit map angeben; jeder Wert ist anders in: {}.</translation>
     </message>
     <message>
-        <source>Say which it is, as in EPSG:25832; for GNSS degrees, EPSG:4326.</source>
-        <translation>Gib an, welches es ist, etwa EPSG:25832; für GNSS-Grade EPSG:4326.</translation>
+        <source>Give it, as in EPSG:25832; for GNSS degrees, EPSG:4326.</source>
+        <translation>Angeben, etwa EPSG:25832; für GNSS-Grade EPSG:4326.</translation>
     </message>
     <message>
-        <source>Say which it is, as in map &quot;FIELD=label&quot;.</source>
-        <translation>Gib an, welches es ist, etwa map &quot;FIELD=label&quot;.</translation>
+        <source>Give it, as in map &quot;FIELD=label&quot;.</source>
+        <translation>Angeben, etwa map &quot;FELD=label&quot;.</translation>
     </message>
     <message>
-        <source>Say which system they are in: for GNSS degrees, layer-crs EPSG:4326.</source>
-        <translation>Gib an, in welchem System sie sind: für GNSS-Grade layer-crs EPSG:4326.</translation>
+        <source>Give layer-crs if they are in another system.</source>
+        <translation>layer-crs angeben, wenn sie in einem anderen System sind.</translation>
     </message>
     <message>
-        <source>Say with layer-crs if they are in another system.</source>
-        <translation>Gib es mit layer-crs an, wenn sie in einem anderen System sind.</translation>
-    </message>
-    <message>
-        <source>Say with map which field is the other: x is east or longitude, y north or latitude.</source>
-        <translation>Gib mit map an, welches Feld die andere ist: x ist Ost oder Länge, y Nord oder Breite.</translation>
+        <source>Give the other field with map: x is easting or longitude, y northing or latitude.</source>
+        <translation>Das andere Feld mit map angeben: x ist Ostwert oder Länge, y Nordwert oder Breite.</translation>
     </message>
     <message>
         <source>Seed</source>
         <translation>Samen</translation>
     </message>
     <message>
-        <source>Seed in the cold</source>
-        <translation>Samen in der Kälte</translation>
+        <source>Stratification</source>
+        <translation>Stratifikation</translation>
     </message>
     <message>
-        <source>Seed is ripe about {} days after full bloom, by the rule for all: the book does not tell it of {}.</source>
-        <translation>Samen ist etwa {} Tage nach der Vollblüte reif, nach der Regel für alle: Von {} sagt das Buch es nicht.</translation>
+        <source>Seed is ripe about {} days after full bloom, by the general rule: the book has no value for {}.</source>
+        <translation>Samen ist etwa {} Tage nach der Vollblüte reif, nach der allgemeinen Regel: Für {} hat das Buch keinen Wert.</translation>
     </message>
     <message>
         <source>Seed of {} is ripe about {} days after full bloom.</source>
         <translation>Samen von {} ist etwa {} Tage nach der Vollblüte reif.</translation>
     </message>
     <message>
-        <source>Seed on hand</source>
-        <translation>Vorhandener Samen</translation>
+        <source>Seed in stock</source>
+        <translation>Saatgutbestand</translation>
     </message>
     <message>
         <source>Seed parent first.</source>
-        <translation>Samenelter zuerst.</translation>
+        <translation>Mutter zuerst.</translation>
     </message>
     <message>
         <source>Seed treatments</source>
         <translation>Samenbehandlungen</translation>
     </message>
     <message>
-        <source>Seed treatments compared</source>
-        <translation>Samenbehandlungen im Vergleich</translation>
+        <source>Compare seed treatments</source>
+        <translation>Samenbehandlungen vergleichen</translation>
     </message>
     <message>
-        <source>Seedlings of a family side by side, where mixed.</source>
-        <translation>Sämlinge einer Familie nebeneinander, wo gemischt.</translation>
+        <source>Number of seedlings of a family side by side, where mixed.</source>
+        <translation>Zahl der Sämlinge einer Familie nebeneinander, wo gemischt.</translation>
     </message>
     <message>
-        <source>Seedlings with a numbered place.</source>
-        <translation>Sämlinge mit einem nummerierten Platz.</translation>
+        <source>Seedlings with a numbered position.</source>
+        <translation>Sämlinge mit einer nummerierten Position.</translation>
     </message>
     <message>
-        <source>Seeds a fruit</source>
-        <translation>Samen je Frucht</translation>
-    </message>
-    <message>
-        <source>Seeds in each that would show a difference as large as this one four times in five.</source>
-        <translation>Samen je Partie, die einen so großen Unterschied in vier von fünf Fällen zeigten.</translation>
+        <source>Seeds per treatment to show a difference of this size with a power of 80 %.</source>
+        <translation>Samen je Behandlung, um einen Unterschied dieser Größe mit einer Power von 80 % zu zeigen.</translation>
     </message>
     <message>
         <source>Seeds in them.</source>
         <translation>Samen darin.</translation>
     </message>
     <message>
-        <source>Seeds that have not left it.</source>
-        <translation>Samen, die noch darin sind.</translation>
+        <source>Seeds that are still in the lot.</source>
+        <translation>Samen, die noch in der Partie sind.</translation>
     </message>
     <message>
-        <source>Seeds that lie or lay there.</source>
-        <translation>Samen, die dort liegen oder lagen.</translation>
+        <source>Number of seeds stratified.</source>
+        <translation>Zahl der stratifizierten Samen.</translation>
     </message>
     <message>
-        <source>Seeds to settle</source>
-        <translation>Samen zur Klärung</translation>
+        <source>Seeds needed</source>
+        <translation>Benötigte Samen</translation>
     </message>
     <message>
-        <source>Set</source>
-        <translation>Ansatz</translation>
+        <source>Share of sound seeds that become seedlings, before the orchard&apos;s own germination counts.</source>
+        <translation>Anteil voller Samen, die Sämlinge werden, vor den eigenen Keimzählungen.</translation>
     </message>
     <message>
-        <source>Share of sound seeds that become seedlings, before the orchard&apos;s own counts of sprouts.</source>
-        <translation>Anteil voller Samen, die Sämlinge werden, vor den eigenen Zählungen der Keime.</translation>
-    </message>
-    <message>
-        <source>Share of worked flowers that set fruit, before the orchard&apos;s own counts.</source>
+        <source>Share of pollinated flowers that set fruit, before the orchard&apos;s own counts.</source>
         <translation>Anteil bestäubter Blüten, die Früchte ansetzen, vor den eigenen Zählungen.</translation>
     </message>
     <message>
         <source>Shorten it.</source>
-        <translation>Mach es kürzer.</translation>
+        <translation>Kürzen.</translation>
     </message>
     <message>
-        <source>Should sprout</source>
-        <translation>Sollten keimen</translation>
+        <source>Expected germination</source>
+        <translation>Erwartete Keimung</translation>
     </message>
     <message>
-        <source>Since washing, else since it was put in the cold.</source>
-        <translation>Seit dem Waschen, sonst seit Beginn der Kälte.</translation>
+        <source>Since washing, else since stratification began.</source>
+        <translation>Seit dem Auswaschen, sonst seit Beginn der Stratifikation.</translation>
     </message>
     <message>
         <source>Sound ones.</source>
@@ -10976,14 +10812,14 @@
     </message>
     <message>
         <source>Split it into features, each with a name of its own.</source>
-        <translation>Teil es in einzelne Objekte auf, jedes mit eigenem Namen.</translation>
+        <translation>In einzelne Objekte aufteilen, jedes mit eigenem Namen.</translation>
     </message>
     <message>
-        <source>Sprouted of the seeds in the cold, with the 95 % interval.</source>
-        <translation>Gekeimte der Samen in der Kälte, mit dem 95-%-Bereich.</translation>
+        <source>Germination of the stratified seeds, with its 95 % confidence interval.</source>
+        <translation>Keimung der stratifizierten Samen, mit 95-%-Konfidenzintervall.</translation>
     </message>
     <message>
-        <source>Sprouting</source>
+        <source>Germination</source>
         <translation>Keimung</translation>
     </message>
     <message>
@@ -10991,39 +10827,39 @@
         <translation>Stehend</translation>
     </message>
     <message>
-        <source>Standing of planted, with the 95 % interval.</source>
-        <translation>Stehende der gepflanzten, mit dem 95-%-Bereich.</translation>
+        <source>Standing of planted, with the 95 % confidence interval.</source>
+        <translation>Stehende der gepflanzten, mit 95-%-Konfidenzintervall.</translation>
     </message>
     <message>
         <source>Survival</source>
         <translation>Überleben</translation>
     </message>
     <message>
-        <source>Take back</source>
+        <source>Undo</source>
         <translation>Zurücknehmen</translation>
     </message>
     <message>
         <source>Take larger labels, or a shorter label for the tree.</source>
-        <translation>Nimm größere Etiketten oder eine kürzere Bezeichnung für den Baum.</translation>
+        <translation>Größere Etiketten oder einen kürzeren Etikettentext für den Baum wählen.</translation>
     </message>
     <message>
         <source>Take larger labels, or leave out the code or some of the text.</source>
-        <translation>Nimm größere Etiketten oder lass den Code oder einen Teil des Textes weg.</translation>
+        <translation>Größere Etiketten wählen oder den Code oder einen Teil des Textes weglassen.</translation>
     </message>
     <message>
-        <source>Take larger labels, or let the code say less.</source>
-        <translation>Nimm größere Etiketten oder lass den Code weniger sagen.</translation>
+        <source>Use larger labels, or a shorter code.</source>
+        <translation>Größere Etiketten oder einen kürzeren Code wählen.</translation>
     </message>
     <message>
-        <source>Take that back first, or leave the planting.</source>
-        <translation>Nimm das zuerst zurück oder lass die Pflanzung.</translation>
+        <source>Undo that first, or leave the planting.</source>
+        <translation>Das zuerst zurücknehmen oder die Pflanzung belassen.</translation>
     </message>
     <message>
-        <source>Take the bags off {}, cross {}</source>
+        <source>Remove the bags from {}, cross {}</source>
         <translation>Tüten von {} abnehmen, Kreuzung {}</translation>
     </message>
     <message>
-        <source>Take the planting of that name out of the book again, as a whole.</source>
+        <source>Remove the planting of that name from the book again, as a whole.</source>
         <translation>Die Pflanzung dieses Namens im Ganzen wieder aus dem Buch nehmen.</translation>
     </message>
     <message>
@@ -11031,8 +10867,8 @@
         <translation>Gelagerten Pollen von {} prüfen</translation>
     </message>
     <message>
-        <source>That the figures are told in.</source>
-        <translation>In der die Zahlen stehen.</translation>
+        <source>Unit of the figures.</source>
+        <translation>Einheit der Werte.</translation>
     </message>
     <message>
         <source>The accession of the check trees.</source>
@@ -11044,7 +10880,7 @@
     </message>
     <message>
         <source>The bar is {:g} mm long: print at 100 %, then measure it.</source>
-        <translation>Der Balken ist {} mm lang: Drucke mit 100 % und miss ihn dann nach.</translation>
+        <translation>Der Balken ist {} mm lang: mit 100 % drucken und dann nachmessen.</translation>
     </message>
     <message>
         <source>The block to plant in.</source>
@@ -11056,11 +10892,11 @@
     </message>
     <message>
         <source>The book has a tree of this label {:.1f} m away.</source>
-        <translation>Im Buch gibt es einen Baum dieser Bezeichnung, {} m entfernt.</translation>
+        <translation>Im Buch steht ein Baum mit diesem Etikett, {} m entfernt.</translation>
     </message>
     <message>
-        <source>The book has it already and says otherwise: {}.</source>
-        <translation>Das Buch hat es schon und sagt etwas anderes: {}.</translation>
+        <source>The book has it already with another value: {}.</source>
+        <translation>Das Buch hat es schon mit einem anderen Wert: {}.</translation>
     </message>
     <message>
         <source>The book has it already, with other values.</source>
@@ -11104,23 +10940,23 @@
     </message>
     <message>
         <source>The book&apos;s value stays; correct it there if it is wrong.</source>
-        <translation>Der Wert im Buch bleibt; berichtige ihn dort, wenn er falsch ist.</translation>
+        <translation>Der Wert im Buch bleibt; dort berichtigen, wenn er falsch ist.</translation>
     </message>
     <message>
         <source>The book&apos;s values stay; correct them there if they are wrong.</source>
-        <translation>Die Werte im Buch bleiben; berichtige sie dort, wenn sie falsch sind.</translation>
+        <translation>Die Werte im Buch bleiben; dort berichtigen, wenn sie falsch sind.</translation>
     </message>
     <message>
         <source>The calendar&apos;s name; the book&apos;s file name where not given.</source>
         <translation>Der Name des Kalenders; der Dateiname des Buches, wo keiner gegeben ist.</translation>
     </message>
     <message>
-        <source>The dots of the QR code are smaller than {:.2f} mm: many readers will miss it, and printers of 300 dots an inch smear it.</source>
-        <translation>Die Punkte des QR-Codes sind kleiner als {} mm: viele Lesegeräte erkennen ihn nicht, und Drucker mit 300 Punkten je Zoll verschmieren ihn.</translation>
+        <source>The modules of the QR code are smaller than {:.2f} mm: many readers will not read it, and printers of 300 dots per inch smear it.</source>
+        <translation>Die Module des QR-Codes sind kleiner als {} mm: Viele Lesegeräte erkennen ihn nicht, und Drucker mit 300 Punkten je Zoll verschmieren ihn.</translation>
     </message>
     <message>
-        <source>The first may sprout: look every week.</source>
-        <translation>Die ersten können keimen: jede Woche nachsehen.</translation>
+        <source>The first may germinate: check every week.</source>
+        <translation>Die ersten können keimen: jede Woche kontrollieren.</translation>
     </message>
     <message>
         <source>The font {} is not on this machine: another takes its place, and text is wider or narrower than it should be.</source>
@@ -11131,12 +10967,12 @@
         <translation>Die Zahlen des Handbuchs, die eigenen und die verwendeten.</translation>
     </message>
     <message>
-        <source>The heights of {} points are counted from the ellipsoid, not from the sea: some ten metres more or less in most places.</source>
+        <source>The heights of {} points are above the ellipsoid, not above sea level: some ten metres more or less in most places.</source>
         <translation>Die Höhen von {} Punkten zählen ab dem Ellipsoid, nicht ab dem Meer: das macht an den meisten Orten einige zehn Meter mehr oder weniger aus.</translation>
     </message>
     <message>
-        <source>The label holds characters that nobody sees; on paper they are blanks or question marks, in the code they stand as they are.</source>
-        <translation>Die Bezeichnung enthält Zeichen, die niemand sieht; auf Papier sind sie Leerstellen oder Fragezeichen, im Code stehen sie so, wie sie sind.</translation>
+        <source>The label has invisible characters; on paper they are blanks or question marks, in the code they are unchanged.</source>
+        <translation>Das Etikett hat unsichtbare Zeichen; auf Papier sind sie Leerstellen oder Fragezeichen, im Code bleiben sie unverändert.</translation>
     </message>
     <message>
         <source>The labels end {:.1f} mm from the left, but the page is {:.1f} mm wide.</source>
@@ -11147,12 +10983,12 @@
         <translation>Die Etiketten enden {} mm von oben, aber die Seite ist nur {} mm hoch.</translation>
     </message>
     <message>
-        <source>The layer does not tell of every accession what kind it is.</source>
-        <translation>Der Layer sagt nicht bei jeder Akzession, welcher Art sie ist.</translation>
+        <source>The layer does not give the kind of every accession.</source>
+        <translation>Der Layer gibt nicht für jede Akzession die Art an.</translation>
     </message>
     <message>
-        <source>The layer does not tell of every row which block it is in.</source>
-        <translation>Der Layer sagt nicht bei jeder Reihe, in welchem Quartier sie steht.</translation>
+        <source>The layer does not give the block of every row.</source>
+        <translation>Der Layer gibt nicht für jede Reihe das Quartier an.</translation>
     </message>
     <message>
         <source>The layer has no field of this name.</source>
@@ -11171,20 +11007,20 @@
         <translation>Der Layer hat zwei Felder dieses Namens.</translation>
     </message>
     <message>
-        <source>The letters a to z do not suffice for so many tags: {} were made.</source>
-        <translation>Die Buchstaben a bis z reichen für so viele Anhänger nicht: {} wurden gemacht.</translation>
+        <source>The letters a to z are not enough for these tags: {} were made.</source>
+        <translation>Die Buchstaben a bis z reichen für diese Anhänger nicht: {} wurden gemacht.</translation>
     </message>
     <message>
-        <source>The log holds no reading.</source>
+        <source>The log has no temperature.</source>
         <translation>Die Aufzeichnung enthält keinen Messwert.</translation>
     </message>
     <message>
-        <source>The lot is not in the cold yet, as far as the book tells.</source>
-        <translation>Soweit das Buch weiß, ist die Partie noch nicht in der Kälte.</translation>
+        <source>By the book the lot is not in stratification yet.</source>
+        <translation>Nach dem Buch ist die Partie noch nicht in Stratifikation.</translation>
     </message>
     <message>
-        <source>The moist cold that every lot has had, when it will be ready and by when to sow.</source>
-        <translation>Die feuchte Kälte, die jede Partie hatte, wann sie bereit ist und bis wann zu säen ist.</translation>
+        <source>Stratification of every lot so far, when it will be ready and by when to sow.</source>
+        <translation>Bisherige Stratifikation jeder Partie, wann sie bereit ist und bis wann zu säen ist.</translation>
     </message>
     <message>
         <source>The nearest in the book: {}.</source>
@@ -11203,44 +11039,44 @@
         <translation>Die Seiten lassen sich nicht zeichnen.</translation>
     </message>
     <message>
-        <source>The planting&apos;s name, kept with each tree; the day where none is given.</source>
-        <translation>Der Name der Pflanzung, der bei jedem Baum steht; der Tag, wo keiner gegeben ist.</translation>
+        <source>The planting&apos;s name, kept with each tree; the date where none is given.</source>
+        <translation>Name der Pflanzung, der bei jedem Baum steht; ohne Angabe das Datum.</translation>
     </message>
     <message>
         <source>The point&apos;s height cannot be one above the sea.</source>
         <translation>Die Höhe des Punktes kann keine Höhe über dem Meer sein.</translation>
     </message>
     <message>
-        <source>The same of the whole course: log-rank test; only where both were counted on the same days.</source>
-        <translation>Dasselbe für den ganzen Verlauf: Log-Rank-Test; nur wo beide an denselben Tagen gezählt wurden.</translation>
+        <source>Difference of the time courses: p value of the log-rank test; only where both were counted on the same days.</source>
+        <translation>Unterschied der Verläufe: p-Wert des Log-Rank-Tests; nur wo beide an denselben Tagen gezählt wurden.</translation>
     </message>
     <message>
-        <source>The same readings by the Dynamic Model.</source>
-        <translation>Dieselben Messwerte nach dem Dynamischen Modell.</translation>
+        <source>The same temperatures by the Dynamic Model.</source>
+        <translation>Dieselben Temperaturen nach dem Dynamischen Modell.</translation>
     </message>
     <message>
-        <source>The same: the N / 2 th.</source>
-        <translation>Dasselbe: der N / 2 te.</translation>
+        <source>Days until half of the germinated seeds had germinated (Farooq et al. 2005).</source>
+        <translation>Tage, bis die Hälfte der gekeimten Samen gekeimt war (Farooq et al. 2005).</translation>
     </message>
     <message>
         <source>The seed lots that had it.</source>
-        <translation>Die Samenpartien, die sie hatten.</translation>
+        <translation>Die Saatgutpartien, die sie hatten.</translation>
     </message>
     <message>
         <source>The sheet has {} labels only.</source>
         <translation>Der Bogen hat nur {} Etiketten.</translation>
     </message>
     <message>
-        <source>The species is not known: an apple&apos;s need is taken.</source>
-        <translation>Die Art ist nicht bekannt: Es gilt der Bedarf von Apfel.</translation>
+        <source>The species is not known: the requirement of apple is assumed.</source>
+        <translation>Die Art ist nicht bekannt: Angenommen ist der Bedarf von Apfel.</translation>
     </message>
     <message>
         <source>The step at which it is known to have failed.</source>
         <translation>Der Schritt, an dem sie nachweislich scheiterte.</translation>
     </message>
     <message>
-        <source>The store&apos;s temperature is not known: {:.0f} degrees C is taken.</source>
-        <translation>Die Temperatur des Lagers ist nicht bekannt: Es gelten {} Grad C.</translation>
+        <source>The store&apos;s temperature is not known: {:.0f} °C is assumed.</source>
+        <translation>Die Temperatur des Lagers ist nicht bekannt: Angenommen sind {} °C.</translation>
     </message>
     <message>
         <source>The text does not fit on a label of this size.</source>
@@ -11255,15 +11091,15 @@
         <translation>Berichtigen oder die Spalte entfernen.</translation>
     </message>
     <message>
-        <source>Give it a first line that names its fields, and a line a row.</source>
-        <translation>Eine erste Zeile mit den Namen der Felder geben und für jedes Objekt eine Zeile.</translation>
+        <source>Give it a header line that names its fields, and one line per row.</source>
+        <translation>Eine Kopfzeile mit den Namen der Felder geben und für jede Zeile des Layers eine Zeile.</translation>
     </message>
     <message>
         <source>Line {} heads the columns; what stands above it was passed over.</source>
         <translation>Zeile {} ist die Kopfzeile; was darüber steht, wurde übergangen.</translation>
     </message>
     <message>
-        <source>Look whether they came out right; if not, save the file in UTF-8.</source>
+        <source>Check that they were read correctly; if not, save the file in UTF-8.</source>
         <translation>Nachsehen, ob sie richtig gelesen sind; wenn nicht, die Datei in UTF-8 speichern.</translation>
     </message>
     <message>
@@ -11303,8 +11139,8 @@
         <translation>Das ist die Arbeitsmappe eines Tabellenprogramms (.xlsx, .ods) oder eine gepackte Datei, die sich nicht lesen lässt.</translation>
     </message>
     <message>
-        <source>This is no well-known text of a place.</source>
-        <translation>Das ist kein Well-known Text eines Ortes.</translation>
+        <source>This is no well-known text of a location.</source>
+        <translation>Das ist kein Well-known Text einer Lage.</translation>
     </message>
     <message>
         <source>This line and {} more hold letters that are not UTF-8, nor is the file in Windows-1252.</source>
@@ -11319,52 +11155,52 @@
         <translation>Der Text ist zu lang für einen QR-Code: es gibt keinen.</translation>
     </message>
     <message>
-        <source>The tree has no place on the earth: its code says its label instead.</source>
-        <translation>Der Baum hat keinen Ort auf der Erde: sein Code sagt stattdessen seine Bezeichnung.</translation>
+        <source>The tree has no geographic position: its code has its label instead.</source>
+        <translation>Der Baum hat keine geografische Position: Sein Code enthält stattdessen sein Etikett.</translation>
     </message>
     <message>
-        <source>The tree has no place on the map: it is left out.</source>
-        <translation>Der Baum hat keinen Platz auf der Karte: er wird weggelassen.</translation>
+        <source>The tree has no location on the map: it is left out.</source>
+        <translation>Der Baum hat keine Lage auf der Karte: Er wird weggelassen.</translation>
     </message>
     <message>
         <source>The tree is not planted yet: it is left out.</source>
-        <translation>Der Baum ist noch nicht gepflanzt: er wird weggelassen.</translation>
+        <translation>Der Baum ist noch nicht gepflanzt: Er wird weggelassen.</translation>
     </message>
     <message>
         <source>The tree was removed: it is left out.</source>
-        <translation>Der Baum wurde entfernt: er wird weggelassen.</translation>
+        <translation>Der Baum wurde gerodet: Er wird weggelassen.</translation>
     </message>
     <message>
         <source>The tree&apos;s address.</source>
-        <translation>Die Adresse des Baumes.</translation>
+        <translation>Die Adresse des Baums.</translation>
     </message>
     <message>
         <source>The trees lie too far apart for a map that shows them one by one: it would need more than 200 pages.</source>
-        <translation>Die Bäume liegen zu weit auseinander für eine Karte, die sie einzeln zeigt: sie bräuchte mehr als 200 Seiten.</translation>
+        <translation>Die Bäume liegen zu weit auseinander für eine Karte, die sie einzeln zeigt: Sie bräuchte mehr als 200 Seiten.</translation>
     </message>
     <message>
         <source>There is no tree to draw.</source>
         <translation>Es gibt keinen Baum zu zeichnen.</translation>
     </message>
     <message>
-        <source>There is no way from {} to the book&apos;s coordinates.</source>
-        <translation>Von {} führt kein Weg zu den Koordinaten des Buchs.</translation>
+        <source>There is no transformation from {} to the book&apos;s coordinates.</source>
+        <translation>Es gibt keine Transformation von {} zu den Koordinaten des Buchs.</translation>
     </message>
     <message>
         <source>Thermometer log</source>
         <translation>Aufzeichnung des Thermometers</translation>
     </message>
     <message>
-        <source>They are passed over; the book&apos;s rows stay as they are.</source>
-        <translation>Sie werden übergangen; die Reihen im Buch bleiben, wie sie sind.</translation>
+        <source>They are not imported; the book&apos;s rows stay as they are.</source>
+        <translation>Sie werden nicht importiert; die Zeilen im Buch bleiben, wie sie sind.</translation>
     </message>
     <message>
-        <source>Thirty days later it will sprout in its bag.</source>
-        <translation>Dreißig Tage später keimt er im Beutel.</translation>
+        <source>Thirty days later it will germinate in its bag.</source>
+        <translation>Dreißig Tage später keimt der Samen im Beutel.</translation>
     </message>
     <message>
-        <source>This does not say where a field goes.</source>
-        <translation>Das sagt nicht, wohin ein Feld kommt.</translation>
+        <source>This is no field mapping.</source>
+        <translation>Das ist keine Feldzuordnung.</translation>
     </message>
     <message>
         <source>This is no coordinate.</source>
@@ -11375,43 +11211,39 @@
         <translation>Das ist kein Tag.</translation>
     </message>
     <message>
-        <source>This is no whole number.</source>
+        <source>This is no integer.</source>
         <translation>Das ist keine ganze Zahl.</translation>
     </message>
     <message>
-        <source>This place cannot be drawn in the book&apos;s coordinates.</source>
-        <translation>Dieser Ort lässt sich in den Koordinaten des Buchs nicht zeichnen.</translation>
+        <source>This position cannot be drawn in the book&apos;s coordinates.</source>
+        <translation>Diese Position lässt sich in den Koordinaten des Buchs nicht zeichnen.</translation>
     </message>
     <message>
-        <source>To fit, small letters are lower than {:.1f} mm: hard to read.</source>
-        <translation>Damit alles passt, sind kleine Buchstaben niedriger als {} mm: schwer zu lesen.</translation>
+        <source>To sow or give away</source>
+        <translation>Zu säen oder abzugeben</translation>
     </message>
     <message>
-        <source>To give or sow</source>
-        <translation>Abzugeben oder zu säen</translation>
+        <source>Too few seeds to compare {} and {}: even all of one against none of the other would not be significant.</source>
+        <translation>Zu wenige Samen für einen Vergleich von {} und {}: Selbst alle der einen gegen keinen der anderen wären nicht signifikant.</translation>
     </message>
     <message>
-        <source>Too few seeds to tell anything of {} and {}: even all of one against none of the other could be chance.</source>
-        <translation>Zu wenige Samen, um über {} und {} etwas zu sagen: Selbst alle der einen gegen keinen der anderen könnten Zufall sein.</translation>
-    </message>
-    <message>
-        <source>Took back {}: {} rows are gone from the book.</source>
+        <source>Undid {}: {} rows were removed from the book.</source>
         <translation>{} zurückgenommen: {} Zeilen sind aus dem Buch entfernt.</translation>
     </message>
     <message>
         <source>Transform the layer first.</source>
-        <translation>Rechne den Layer zuerst um.</translation>
+        <translation>Den Layer zuerst transformieren.</translation>
     </message>
     <message>
-        <source>Treatments compared</source>
-        <translation>Behandlungen verglichen</translation>
+        <source>Comparison of treatments</source>
+        <translation>Vergleich der Behandlungen</translation>
     </message>
     <message>
-        <source>Tree {} of the book stands on the same spot.</source>
+        <source>Tree {} of the book is at the same location.</source>
         <translation>Baum {} aus dem Buch steht an derselben Stelle.</translation>
     </message>
     <message>
-        <source>Tree {} of the layer stands on the same spot.</source>
+        <source>Tree {} of the layer is at the same location.</source>
         <translation>Baum {} aus dem Layer steht an derselben Stelle.</translation>
     </message>
     <message>
@@ -11419,24 +11251,24 @@
         <translation>Zwei Felder sollen in dieselbe Spalte.</translation>
     </message>
     <message>
-        <source>Type the label anew in the book.</source>
-        <translation>Tipp die Bezeichnung im Buch neu ein.</translation>
+        <source>Type the label again in the book.</source>
+        <translation>Das Etikett im Buch neu eintippen.</translation>
     </message>
     <message>
         <source>Unknown for a check tree.</source>
         <translation>Unbekannt bei einem Vergleichsbaum.</translation>
     </message>
     <message>
-        <source>Upper end of it.</source>
-        <translation>Sein oberes Ende.</translation>
+        <source>Upper limit of the interval.</source>
+        <translation>Obergrenze des Intervalls.</translation>
     </message>
     <message>
         <source>Used</source>
         <translation>Verwendet</translation>
     </message>
     <message>
-        <source>Warm from {} to {}, up to {:.1f} degrees C.</source>
-        <translation>Warm vom {} bis {}, bis {} Grad C.</translation>
+        <source>Warm from {} to {}, up to {:.1f} °C.</source>
+        <translation>Warm vom {} bis {}, bis {} °C.</translation>
     </message>
     <message>
         <source>Wash the seed of cross {}</source>
@@ -11447,40 +11279,40 @@
         <translation>Was</translation>
     </message>
     <message>
-        <source>What became of every cross, step by step; a count that nobody made is unknown.</source>
-        <translation>Was aus jeder Kreuzung wurde, Schritt für Schritt; was niemand zählte, ist unbekannt.</translation>
+        <source>Status of every cross, step by step; what was not counted is unknown.</source>
+        <translation>Stand jeder Kreuzung, Schritt für Schritt; was nicht gezählt wurde, ist leer.</translation>
     </message>
     <message>
         <source>What is to be done next.</source>
         <translation>Was als Nächstes zu tun ist.</translation>
     </message>
     <message>
-        <source>What it is of.</source>
-        <translation>Wovon.</translation>
+        <source>The figure.</source>
+        <translation>Die Größe.</translation>
     </message>
     <message>
         <source>What it is.</source>
         <translation>Was er ist.</translation>
     </message>
     <message>
-        <source>What that is reckoned from.</source>
-        <translation>Woraus das berechnet ist.</translation>
+        <source>Basis of the calculation.</source>
+        <translation>Grundlage der Berechnung.</translation>
     </message>
     <message>
-        <source>What the seed lay in.</source>
-        <translation>Worin der Samen lag.</translation>
+        <source>Medium.</source>
+        <translation>Substrat.</translation>
     </message>
     <message>
-        <source>What the seeds show, in plain words.</source>
-        <translation>Was die Samen zeigen, in einfachen Worten.</translation>
+        <source>Result in words.</source>
+        <translation>Ergebnis in Worten.</translation>
     </message>
     <message>
-        <source>What this orchard counted; unknown for nothing counted.</source>
-        <translation>Was dieser Obstgarten zählte; unbekannt, wo nichts gezählt ist.</translation>
+        <source>The orchard&apos;s own figure; unknown where nothing was counted.</source>
+        <translation>Der eigene Wert; leer, wo nichts gezählt wurde.</translation>
     </message>
     <message>
-        <source>What was done to the seed; unknown for nothing.</source>
-        <translation>Was mit dem Samen geschah; unbekannt für nichts.</translation>
+        <source>Treatment; unknown where none.</source>
+        <translation>Behandlung; leer, wo keine.</translation>
     </message>
     <message>
         <source>When it was made.</source>
@@ -11491,40 +11323,32 @@
         <translation>Wo</translation>
     </message>
     <message>
-        <source>Where it stands, and what disturbed it.</source>
-        <translation>Wo es steht und was störte.</translation>
+        <source>State, and disturbances.</source>
+        <translation>Zustand und Störungen.</translation>
     </message>
     <message>
-        <source>Where it stands.</source>
-        <translation>Wo er steht.</translation>
+        <source>Location.</source>
+        <translation>Lage.</translation>
     </message>
     <message>
-        <source>Where one begins.</source>
-        <translation>Womit man beginnt.</translation>
+        <source>Whether completed and failed crosses are left out.</source>
+        <translation>Ob abgeschlossene und gescheiterte Kreuzungen wegbleiben.</translation>
     </message>
     <message>
-        <source>Whether crosses that are done or came to nothing are left out.</source>
-        <translation>Ob fertige und gescheiterte Kreuzungen wegbleiben.</translation>
-    </message>
-    <message>
-        <source>Whether lots whose cold is over are told as well.</source>
-        <translation>Ob auch Partien genannt werden, deren Kälte vorbei ist.</translation>
+        <source>Whether lots that are no longer in stratification are shown as well.</source>
+        <translation>Ob auch Partien gezeigt werden, deren Stratifikation beendet ist.</translation>
     </message>
     <message>
         <source>Whether that day is past.</source>
         <translation>Ob dieser Tag vorbei ist.</translation>
     </message>
     <message>
-        <source>Whether this orchard&apos;s own counts of fruit, seed and sprouts move the figures below.</source>
-        <translation>Ob die eigenen Zählungen von Früchten, Samen und Keimen die Zahlen darunter verändern.</translation>
+        <source>Whether the orchard&apos;s own counts of fruit, seed and germination update the figures below.</source>
+        <translation>Ob die eigenen Zählungen von Früchten, Samen und Keimung die Werte darunter verändern.</translation>
     </message>
     <message>
-        <source>Whether trees and accessions are made; otherwise the plan is only shown.</source>
-        <translation>Ob Bäume und Akzessionen angelegt werden; sonst wird der Plan nur gezeigt.</translation>
-    </message>
-    <message>
-        <source>Which, and how many of each, as in 24-01=12; 24-02=8. All seedlings that sprouted and have no place where none is named.</source>
-        <translation>Welche, und wie viele von jeder, wie in 24-01=12; 24-02=8. Alle gekeimten ohne Platz, wo keine genannt ist.</translation>
+        <source>Crosses, with the number of seedlings of each, as in 24-01=12; 24-02=8. All germinated seedlings without a position where none is named.</source>
+        <translation>Kreuzungen, mit der Zahl der Sämlinge von jeder, wie in 24-01=12; 24-02=8. Ohne Angabe alle gekeimten Sämlinge ohne Position.</translation>
     </message>
     <message>
         <source>Within the block.</source>
@@ -11536,27 +11360,27 @@
     </message>
     <message>
         <source>Write FIELD=column; FIELD2=- to leave a field out.</source>
-        <translation>Schreib FIELD=column; mit FIELD2=- lässt du ein Feld weg.</translation>
+        <translation>FELD=Spalte schreiben; mit FELD2=- bleibt ein Feld weg.</translation>
     </message>
     <message>
-        <source>Write days as 2026-11-25; a time of day may follow.</source>
-        <translation>Schreibe Tage als 2026-11-25; eine Uhrzeit darf folgen.</translation>
+        <source>Write dates as 2026-11-25; a time of day may follow.</source>
+        <translation>Datumsangaben als 2026-11-25 schreiben; eine Uhrzeit darf folgen.</translation>
     </message>
     <message>
         <source>Write it as a plain number.</source>
-        <translation>Schreib es als einfache Zahl.</translation>
+        <translation>Als einfache Zahl schreiben.</translation>
     </message>
     <message>
         <source>Write it as in 2026-04-12.</source>
-        <translation>Schreib es wie 2026-04-12.</translation>
+        <translation>Wie in 2026-04-12 schreiben.</translation>
     </message>
     <message>
-        <source>Write them all alike; best as in 2026-04-12.</source>
-        <translation>Schreib sie alle gleich; am besten wie 2026-04-12.</translation>
+        <source>Write them all in one format; best as in 2026-04-12.</source>
+        <translation>Alle gleich schreiben; am besten wie in 2026-04-12.</translation>
     </message>
     <message>
         <source>Write them as 24-01=12; 24-02=8, or 24-01 for all.</source>
-        <translation>Schreibe sie als 24-01=12; 24-02=8 oder 24-01 für alle.</translation>
+        <translation>Als 24-01=12; 24-02=8 schreiben oder 24-01 für alle.</translation>
     </message>
     <message>
         <source>Writing the labels</source>
@@ -11567,27 +11391,23 @@
         <translation>Ins Buch wird geschrieben</translation>
     </message>
     <message>
-        <source>Yours</source>
+        <source>Own</source>
         <translation>Eigene</translation>
     </message>
     <message>
-        <source>as told</source>
-        <translation>wie angegeben</translation>
+        <source>days since stratification began, else since washing</source>
+        <translation>Tage seit Beginn der Stratifikation, sonst seit dem Auswaschen</translation>
     </message>
     <message>
-        <source>days since the seed was put in the cold, else washed</source>
-        <translation>Tage seit Beginn der Kälte, sonst seit dem Waschen</translation>
+        <source>each family as one group</source>
+        <translation>jede Familie als eine Gruppe</translation>
     </message>
     <message>
-        <source>each family in one run</source>
-        <translation>jede Familie am Stück</translation>
+        <source>families in short plots, in random order, alike in every part of the rows</source>
+        <translation>Familien in kurzen Parzellen, in zufälliger Reihenfolge, in jedem Teil der Reihen gleich</translation>
     </message>
     <message>
-        <source>families in short plots, in chance order, alike in every part of the rows</source>
-        <translation>Familien in kurzen Stücken, in zufälliger Folge, in jedem Teil der Reihen gleich</translation>
-    </message>
-    <message>
-        <source>fruit set of worked flowers</source>
+        <source>fruit set of pollinated flowers</source>
         <translation>Fruchtansatz bestäubter Blüten</translation>
     </message>
     <message>
@@ -11595,11 +11415,11 @@
         <translation>Gitternord</translation>
     </message>
     <message>
-        <source>look for sprouts</source>
-        <translation>nach Keimen sehen</translation>
+        <source>check germination</source>
+        <translation>Keimung kontrollieren</translation>
     </message>
     <message>
-        <source>no flower was worked</source>
+        <source>no flower was pollinated</source>
         <translation>keine Blüte bestäubt</translation>
     </message>
     <message>
@@ -11607,11 +11427,11 @@
         <translation>keine Frucht angesetzt</translation>
     </message>
     <message>
-        <source>no seed for the cold</source>
-        <translation>kein Samen für die Kälte</translation>
+        <source>no seed stratified</source>
+        <translation>kein Samen stratifiziert</translation>
     </message>
     <message>
-        <source>no seed sprouted</source>
+        <source>no seed germinated</source>
         <translation>kein Samen gekeimt</translation>
     </message>
     <message>
@@ -11631,8 +11451,8 @@
         <translation>keine Behandlung</translation>
     </message>
     <message>
-        <source>pick the fruit</source>
-        <translation>Früchte pflücken</translation>
+        <source>harvest the fruit</source>
+        <translation>Früchte ernten</translation>
     </message>
     <message>
         <source>plant the seedlings</source>
@@ -11647,19 +11467,19 @@
         <translation>Portionen</translation>
     </message>
     <message>
-        <source>pot the sprouts</source>
-        <translation>Keimlinge topfen</translation>
+        <source>pot the germinated seed</source>
+        <translation>gekeimte Samen topfen</translation>
     </message>
     <message>
-        <source>put the seed in the cold</source>
-        <translation>Samen in die Kälte legen</translation>
+        <source>stratify the seed</source>
+        <translation>Samen stratifizieren</translation>
     </message>
     <message>
-        <source>sound seeds a fruit</source>
+        <source>sound seeds per fruit</source>
         <translation>volle Samen je Frucht</translation>
     </message>
     <message>
-        <source>sprouting of seeds</source>
+        <source>germination of seeds</source>
         <translation>Keimung der Samen</translation>
     </message>
     <message>
@@ -11699,16 +11519,16 @@
         <translation>{} Tage oder Spannen mit Arbeit stehen im Kalender.</translation>
     </message>
     <message>
-        <source>{} days without a reading count nothing.</source>
+        <source>{} days without a temperature do not count.</source>
         <translation>{} Tage ohne Messwert zählen nicht.</translation>
     </message>
     <message>
-        <source>{} errors stand in the way: as it is, nothing would be written.</source>
-        <translation>{} Fehler stehen im Weg: so, wie es ist, würde nichts geschrieben.</translation>
+        <source>{} errors prevent the import: nothing would be written.</source>
+        <translation>{} Fehler verhindern den Import: Es würde nichts geschrieben.</translation>
     </message>
     <message>
-        <source>{} features are in the book already, at the same place.</source>
-        <translation>{} Objekte sind schon im Buch, am selben Ort.</translation>
+        <source>{} features are in the book already, at the same location.</source>
+        <translation>{} Objekte sind schon im Buch, in gleicher Lage.</translation>
     </message>
     <message>
         <source>{} in {}</source>
@@ -11727,15 +11547,15 @@
         <translation>{} Etiketten zu {} x {} mm auf {} Seiten.</translation>
     </message>
     <message>
-        <source>{} lots in the cold, {} of them ready.</source>
-        <translation>{} Partien in der Kälte, davon {} bereit.</translation>
+        <source>{} lots in stratification, {} of them ready.</source>
+        <translation>{} Partien in Stratifikation, davon {} bereit.</translation>
     </message>
     <message>
         <source>{} m</source>
         <translation>{} m</translation>
     </message>
     <message>
-        <source>{} of {} sprouted, {:.0f} to {:.0f} %</source>
+        <source>{} of {} germinated, {:.0f} to {:.0f} %</source>
         <translation>{} von {} gekeimt, {} bis {} %</translation>
     </message>
     <message>
@@ -11743,16 +11563,16 @@
         <translation>{} oder mehr</translation>
     </message>
     <message>
-        <source>{} places are needed and {} are vacant.</source>
-        <translation>{} Plätze werden gebraucht und {} sind frei.</translation>
+        <source>{} positions are needed and {} are vacant.</source>
+        <translation>{} Positionen werden gebraucht und {} sind frei.</translation>
     </message>
     <message>
-        <source>{} seeds of lot {} had sprouted on {}, {} have left it.</source>
-        <translation>{} Samen von Partie {} waren am {} gekeimt, {} haben sie verlassen.</translation>
+        <source>{} seeds of lot {} had germinated on {}, {} were withdrawn.</source>
+        <translation>{} Samen von Partie {} waren am {} gekeimt, {} wurden entnommen.</translation>
     </message>
     <message>
-        <source>{} seeds sprouted and none has a numbered place yet.</source>
-        <translation>{} Samen keimten, und keiner hat schon einen nummerierten Platz.</translation>
+        <source>{} seeds germinated and none has a numbered position yet.</source>
+        <translation>{} Samen keimten, und keiner hat schon eine nummerierte Position.</translation>
     </message>
     <message>
         <source>{} tree rows</source>
@@ -11767,72 +11587,64 @@
         <translation>{} Bäume sind zu viele für eine Karte; höchstens {} gehen.</translation>
     </message>
     <message>
-        <source>{} trees for receivers.</source>
-        <translation>{} Bäume für Empfänger.</translation>
+        <source>{} trees in the GNSS files.</source>
+        <translation>{} Bäume in den GNSS-Dateien.</translation>
     </message>
     <message>
-        <source>{} trees have no place on the earth: receivers do not get them.</source>
-        <translation>{} Bäume haben keinen Ort auf der Erde: Empfänger bekommen sie nicht.</translation>
+        <source>{} trees have no geographic position: they are missing in the GNSS files.</source>
+        <translation>{} Bäume haben keine geografische Position: Sie fehlen in den GNSS-Dateien.</translation>
     </message>
     <message>
-        <source>{} values are a year alone; the book keeps days.</source>
-        <translation>{} Werte sind nur ein Jahr; das Buch führt Tage.</translation>
+        <source>{} values are only a year; the book needs a date.</source>
+        <translation>{} Werte sind nur ein Jahr; das Buch braucht ein Datum.</translation>
     </message>
     <message>
         <source>“{}”</source>
         <translation>„{}“</translation>
     </message>
     <message>
-        <source>Chance p, pace</source>
-        <translation>Zufall p, Verlauf</translation>
+        <source>Assigns germinated seedlings to the vacant positions of a block: family by family, or mixed in random order with check trees between, none left out, row by row in walking order. With write, makes their accessions, with both parents, and their trees; the whole planting can be undone.</source>
+        <translation>Weist gekeimten Sämlingen die freien Positionen eines Quartiers zu: Familie für Familie oder zufällig gemischt mit Vergleichsbäumen dazwischen, lückenlos, Reihe für Reihe in der Folge des Rundgangs. Legt mit write ihre Akzessionen mit beiden Eltern und ihre Bäume an; die ganze Pflanzung lässt sich zurücknehmen.</translation>
     </message>
     <message>
-        <source>Chance p, shares</source>
-        <translation>Zufall p, Anteile</translation>
+        <source>The time courses of {} and {} of cross {} are not compared: they were counted on different days, or too few seeds germinated.</source>
+        <translation>Die Verläufe von {} und {} der Kreuzung {} werden nicht verglichen: Sie wurden an verschiedenen Tagen gezählt, oder zu wenige Samen keimten.</translation>
     </message>
     <message>
-        <source>Gives sprouted seedlings numbered places in the vacant positions of a block: family by family or mixed in chance order with check trees between, none left out, row by row as one walks. Makes their accessions, with both parents, and their trees; the whole planting can be taken back.</source>
-        <translation>Gibt gekeimten Sämlingen nummerierte Plätze an den freien Plätzen eines Quartiers: Familie für Familie oder zufällig gemischt mit Vergleichsbäumen dazwischen, ohne Lücke, Reihe für Reihe, wie man geht. Legt ihre Akzessionen mit beiden Eltern und ihre Bäume an; die ganze Pflanzung lässt sich zurücknehmen.</translation>
+        <source>% of a descendant: expected genetic contribution of {}</source>
+        <translation>% eines Nachkommen: erwarteter genetischer Anteil von {}</translation>
     </message>
     <message>
-        <source>The courses of {} and {} of cross {} are not compared: they were counted on other days after their beginning, or too little sprouted.</source>
-        <translation>Die Verläufe von {} und {} der Kreuzung {} werden nicht verglichen: Sie wurden an anderen Tagen nach ihrem Beginn gezählt, oder zu wenig keimte.</translation>
-    </message>
-    <message>
-        <source>% of a descendant: expected part of its genes that came from {}</source>
-        <translation>% eines Nachkommen: erwarteter Anteil seiner Gene, der von {} stammt</translation>
-    </message>
-    <message>
-        <source>% of an ancestor: expected part of the genes of {} that came from it</source>
-        <translation>% eines Vorfahren: erwarteter Anteil der Gene von {}, der von ihm stammt</translation>
+        <source>% of an ancestor: its expected genetic contribution to {}</source>
+        <translation>% eines Vorfahren: sein erwarteter genetischer Anteil an {}</translation>
     </message>
     <message>
         <source>(see above)</source>
         <translation>(siehe oben)</translation>
     </message>
     <message>
-        <source>1 accession is not listed: the scores tell nothing of it.</source>
-        <translation>1 Akzession ist nicht aufgeführt: Die Noten sagen nichts über sie.</translation>
+        <source>1 accession is not listed: the scores have no information on it.</source>
+        <translation>1 Akzession ist nicht aufgeführt: Die Bonituren sagen nichts über sie.</translation>
     </message>
     <message>
-        <source>1 flower worked</source>
+        <source>1 flower pollinated</source>
         <translation>1 Blüte bestäubt</translation>
     </message>
     <message>
-        <source>1 for the highest value; where a low score is the good one, read from the end.</source>
-        <translation>1 für den höchsten Wert; wo eine niedrige Note die gute ist, vom Ende her lesen.</translation>
+        <source>1 for the highest value; where low scores are desired, read from the end.</source>
+        <translation>1 für den höchsten Wert; wo niedrige Bonituren erwünscht sind, vom Ende her lesen.</translation>
     </message>
     <message>
-        <source>1 line is wrong: as it is, nothing would be written.</source>
-        <translation>1 Zeile ist falsch: So, wie es ist, würde nichts geschrieben.</translation>
+        <source>1 line has an error: nothing would be written.</source>
+        <translation>1 Zeile hat einen Fehler: Es würde nichts geschrieben.</translation>
     </message>
     <message>
-        <source>1 piece of work</source>
-        <translation>1 Arbeit</translation>
+        <source>1 task</source>
+        <translation>1 Aufgabe</translation>
     </message>
     <message>
-        <source>1 promises most.</source>
-        <translation>1 verspricht am meisten.</translation>
+        <source>1 for the most promising.</source>
+        <translation>1 für die aussichtsreichste.</translation>
     </message>
     <message>
         <source>1 row</source>
@@ -11843,8 +11655,8 @@
         <translation>1 Sämling</translation>
     </message>
     <message>
-        <source>1 tagged branch bears fruit</source>
-        <translation>1 etikettierter Zweig trägt Früchte</translation>
+        <source>1 tagged branch has fruit</source>
+        <translation>1 Ast mit Anhänger trägt Früchte</translation>
     </message>
     <message>
         <source>3 % at most, gloves and goggles, a dark bottle that can vent; never with bleach, vinegar or metals. Stronger is for trained users.</source>
@@ -11855,16 +11667,16 @@
         <translation>Eine CSV-Datei in UTF-8, mit Kommas oder Semikolons, deren Kopfzeile Deskriptoren nennt.</translation>
     </message>
     <message>
-        <source>A column &quot;where&quot; only tells where to look; it is not read.</source>
-        <translation>Eine Spalte &quot;where&quot; sagt nur, wo zu suchen ist; sie wird nicht gelesen.</translation>
+        <source>The column &quot;where&quot; is only for orientation; it is not read.</source>
+        <translation>Die Spalte &quot;where&quot; dient nur zur Orientierung; sie wird nicht gelesen.</translation>
     </message>
     <message>
         <source>A cross needs two parents.</source>
         <translation>Eine Kreuzung braucht zwei Eltern.</translation>
     </message>
     <message>
-        <source>A cross of the number {} cannot be.</source>
-        <translation>Eine Kreuzung mit der Nummer {} kann es nicht geben.</translation>
+        <source>A cross cannot have the number {}.</source>
+        <translation>Eine Kreuzung kann nicht die Nummer {} haben.</translation>
     </message>
     <message>
         <source>A parent has no name.</source>
@@ -11872,7 +11684,7 @@
     </message>
     <message>
         <source>A sport: it has the parents of {}.</source>
-        <translation>Ein Sport: Er hat die Eltern von {}.</translation>
+        <translation>Eine Mutante: Sie hat die Eltern von {}.</translation>
     </message>
     <message>
         <source>A spreadsheet&apos;s error stands here instead of a value.</source>
@@ -11896,15 +11708,15 @@
     </message>
     <message>
         <source>Accessions are sports of each other in a circle: {}.</source>
-        <translation>Akzessionen sind im Kreis als Sport voneinander eingetragen: {}.</translation>
+        <translation>Akzessionen sind im Kreis als Mutanten voneinander eingetragen: {}.</translation>
     </message>
     <message>
         <source>Accessions of the whole book whose alleles do not fit their recorded parents.</source>
         <translation>Akzessionen des ganzen Buchs, deren Allele nicht zu den eingetragenen Eltern passen.</translation>
     </message>
     <message>
-        <source>Accessions that may be crossed, with commas between; every cultivar and selection with a living tree where none is named.</source>
-        <translation>Akzessionen, die gekreuzt werden dürfen, durch Kommas getrennt; ohne Angabe jede Sorte und Auslese mit einem lebenden Baum.</translation>
+        <source>Accessions that may be crossed, separated by commas; every cultivar and selection with a living tree where none is named.</source>
+        <translation>Akzessionen, die gekreuzt werden dürfen, durch Kommas getrennt; ohne Angabe jede Sorte und jeder Zuchtklon mit einem lebenden Baum.</translation>
     </message>
     <message>
         <source>Acquired</source>
@@ -11915,8 +11727,8 @@
         <translation>Der Datei eine Zeile dafür hinzufügen oder den Elter zuerst ins Buch eintragen.</translation>
     </message>
     <message>
-        <source>Add it, or give the day of all lines with day-if-blank.</source>
-        <translation>Hinzufügen oder den Tag aller Zeilen mit day-if-blank angeben.</translation>
+        <source>Add it, or give the date of such lines with date-if-blank.</source>
+        <translation>Hinzufügen oder das Datum solcher Zeilen mit date-if-blank angeben.</translation>
     </message>
     <message>
         <source>Add it: {}</source>
@@ -11936,11 +11748,11 @@
     </message>
     <message>
         <source>Alleles of the pollen parent</source>
-        <translation>Allele des Pollenelters</translation>
+        <translation>Allele des Vaters</translation>
     </message>
     <message>
         <source>Alleles of the seed parent</source>
-        <translation>Allele des Samenelters</translation>
+        <translation>Allele der Mutter</translation>
     </message>
     <message>
         <source>Allowed</source>
@@ -11952,11 +11764,11 @@
     </message>
     <message>
         <source>An accession is recorded as a sport of itself, each the sport of the next.</source>
-        <translation>Eine Akzession ist als Sport ihrer selbst eingetragen, jede als Sport der nächsten.</translation>
+        <translation>Eine Akzession ist als Mutante ihrer selbst eingetragen, jede als Mutante der nächsten.</translation>
     </message>
     <message>
-        <source>An accession&apos;s name or a tree&apos;s label; everybody who is a parent where none is named.</source>
-        <translation>Der Name einer Akzession oder die Bezeichnung eines Baums; ohne Angabe alle, die Eltern sind.</translation>
+        <source>Names of accessions or labels of trees, separated by commas; all parents where none is named.</source>
+        <translation>Namen von Akzessionen oder Etiketten von Bäumen, durch Kommas getrennt; ohne Angabe alle Eltern.</translation>
     </message>
     <message>
         <source>An accession.</source>
@@ -11995,31 +11807,27 @@
         <translation>Äpfel mit Birnen sind ausgelassen.</translation>
     </message>
     <message>
-        <source>As it was noted.</source>
-        <translation>Wie notiert.</translation>
+        <source>As recorded.</source>
+        <translation>Wie eingetragen.</translation>
     </message>
     <message>
         <source>As it would be written.</source>
         <translation>Wie es geschrieben würde.</translation>
     </message>
     <message>
-        <source>As recorded.</source>
-        <translation>Wie eingetragen.</translation>
-    </message>
-    <message>
         <source>As recorded: an accession or a blend.</source>
         <translation>Wie eingetragen: eine Akzession oder eine Pollenmischung.</translation>
     </message>
     <message>
-        <source>Ask for a trait that was scored.</source>
-        <translation>Ein Merkmal angeben, für das Noten vorliegen.</translation>
+        <source>Choose a trait that was scored.</source>
+        <translation>Ein Merkmal angeben, für das es Bonituren gibt.</translation>
     </message>
     <message>
-        <source>Ask for more generations down; the table of descendants has them all.</source>
+        <source>Set more generations down; the table of descendants has them all.</source>
         <translation>Mehr Generationen abwärts verlangen; die Tabelle der Nachkommen enthält alle.</translation>
     </message>
     <message>
-        <source>Ask for more generations up.</source>
+        <source>Set more generations up.</source>
         <translation>Mehr Generationen aufwärts verlangen.</translation>
     </message>
     <message>
@@ -12027,16 +11835,16 @@
         <translation>An den Bäumen</translation>
     </message>
     <message>
-        <source>At this tag: no more fruit can hang there.</source>
-        <translation>An diesem Etikett: Mehr Früchte können dort nicht hängen.</translation>
+        <source>At this tag: there cannot be more fruit.</source>
+        <translation>An diesem Anhänger: Mehr Früchte kann es dort nicht geben.</translation>
     </message>
     <message>
         <source>Better than</source>
         <translation>Besser als</translation>
     </message>
     <message>
-        <source>Between two names there is no cross.</source>
-        <translation>Zwischen zwei Namen fehlt die Kreuzung.</translation>
+        <source>Two names without a cross between them.</source>
+        <translation>Zwei Namen ohne Kreuzung dazwischen.</translation>
     </message>
     <message>
         <source>Bleach.</source>
@@ -12055,11 +11863,11 @@
         <translation>Zuchtwerte</translation>
     </message>
     <message>
-        <source>By a blend of pollen, reckoned with its shares.</source>
-        <translation>Durch eine Pollenmischung, nach deren Anteilen gerechnet.</translation>
+        <source>By a pollen blend, weighted by its shares.</source>
+        <translation>Durch eine Pollenmischung, gewichtet nach deren Anteilen.</translation>
     </message>
     <message>
-        <source>By its alleles it can only come of pollen that the style should have turned away.</source>
+        <source>By its alleles it can only come from pollen that the style should have rejected.</source>
         <translation>Nach ihren Allelen kann sie nur aus Pollen stammen, den der Griffel hätte abweisen müssen.</translation>
     </message>
     <message>
@@ -12071,8 +11879,8 @@
         <translation>Nach den Allelen der Eltern: {}.</translation>
     </message>
     <message>
-        <source>By the wish, above the founders, in spreads of the scores.</source>
-        <translation>Nach dem Wunsch, über den Stammeltern, in Streuungen der Noten.</translation>
+        <source>By the selection index, above the founders, in SD of the scores.</source>
+        <translation>Nach dem Selektionsindex, über den Stammeltern, in SD der Bonituren.</translation>
     </message>
     <message>
         <source>Cells of a tray from left to right, for the map of trays; 0 for no trays.</source>
@@ -12083,11 +11891,11 @@
         <translation>Zellen einer Topfplatte von oben nach unten.</translation>
     </message>
     <message>
-        <source>Chance with the field</source>
-        <translation>Chance mit Feldzählung</translation>
+        <source>Probability with field data</source>
+        <translation>Wahrscheinlichkeit mit Felddaten</translation>
     </message>
     <message>
-        <source>Check its parents and all three records; s_contradiction tells which allele is missing.</source>
+        <source>Check its parents and all three records; s_contradiction shows which allele is missing.</source>
         <translation>Ihre Eltern und alle drei Einträge prüfen; s_contradiction nennt das fehlende Allel.</translation>
     </message>
     <message>
@@ -12103,16 +11911,16 @@
         <translation>Dieses Feld bei derjenigen leeren, von der die anderen abstammen.</translation>
     </message>
     <message>
-        <source>Code of the cross; unknown where the book does not tell it.</source>
-        <translation>Kürzel der Kreuzung; leer, wenn das Buch es nicht nennt.</translation>
+        <source>Code of the cross; unknown where it is not in the book.</source>
+        <translation>Kürzel der Kreuzung; leer, wenn es nicht im Buch steht.</translation>
     </message>
     <message>
-        <source>Coefficient of inbreeding, 0 to 1; unknown where it cannot be told.</source>
-        <translation>Inzuchtkoeffizient, 0 bis 1; leer, wenn er sich nicht angeben lässt.</translation>
+        <source>Coefficient of inbreeding; unknown where it cannot be calculated.</source>
+        <translation>Inzuchtkoeffizient; leer, wenn er sich nicht berechnen lässt.</translation>
     </message>
     <message>
-        <source>Coefficient of kinship, 0 to 1: the inbreeding that a child of the two would have; unknown where it cannot be told.</source>
-        <translation>Verwandtschaftskoeffizient, 0 bis 1: die Inzucht, die ein Kind der beiden hätte; leer, wenn er sich nicht angeben lässt.</translation>
+        <source>Coefficient of kinship: the inbreeding of an offspring of the two; unknown where it cannot be calculated.</source>
+        <translation>Verwandtschaftskoeffizient: die Inzucht eines Nachkommen der beiden; leer, wenn er sich nicht berechnen lässt.</translation>
     </message>
     <message>
         <source>Column</source>
@@ -12147,28 +11955,28 @@
         <translation>Kreuzung {} steht mehrmals da, sodass nicht zu erkennen ist, welche zuerst gemacht wurde.</translation>
     </message>
     <message>
-        <source>Cross {}: pick the fruit</source>
-        <translation>Kreuzung {}: Früchte pflücken</translation>
+        <source>Cross {}: harvest the fruit</source>
+        <translation>Kreuzung {}: Früchte ernten</translation>
     </message>
     <message>
-        <source>Crosses a parent</source>
+        <source>Crosses per parent</source>
         <translation>Kreuzungen je Elter</translation>
     </message>
     <message>
-        <source>Crosses left out</source>
-        <translation>Ausgelassene Kreuzungen</translation>
+        <source>Pairs not suggested</source>
+        <translation>Nicht vorgeschlagene Paare</translation>
     </message>
     <message>
         <source>Crosses to make, the most promising first.</source>
         <translation>Vorgeschlagene Kreuzungen, die aussichtsreichste zuerst.</translation>
     </message>
     <message>
-        <source>Day of lines without one</source>
-        <translation>Tag für Zeilen ohne Tag</translation>
+        <source>Date of lines without one</source>
+        <translation>Datum für Zeilen ohne Datum</translation>
     </message>
     <message>
-        <source>Days as in 2026-05-12. Decimals with a point or a comma, thousands without anything.</source>
-        <translation>Tage wie 2026-05-12. Dezimalzahlen mit Punkt oder Komma, Tausender ohne Trennzeichen.</translation>
+        <source>Dates as in 2026-05-12. Decimals with a point or a comma, no separator of thousands.</source>
+        <translation>Datum wie 2026-05-12. Dezimalzahlen mit Punkt oder Komma, keine Tausendertrennzeichen.</translation>
     </message>
     <message>
         <source>Days from full bloom.</source>
@@ -12203,20 +12011,20 @@
         <translation>War {} gemeint? Umbenennen oder die Spalte entfernen.</translation>
     </message>
     <message>
-        <source>Doubt</source>
-        <translation>Unsicherheit</translation>
+        <source>Standard error</source>
+        <translation>Standardfehler</translation>
     </message>
     <message>
-        <source>Doubts</source>
-        <translation>Zweifel</translation>
+        <source>Concerns</source>
+        <translation>Bedenken</translation>
     </message>
     <message>
-        <source>Drawing the line</source>
+        <source>Drawing the pedigree</source>
         <translation>Abstammung wird gezeichnet</translation>
     </message>
     <message>
-        <source>Draws who an accession descends from and what descends from it, as SVG and PDF on one page: the seed parent above the pollen parent, an ancestor that comes in more than once drawn once, blends with their members, unknown parents and sports as such. Writes the line in breeders&apos; notation and tells what part of the genes each ancestor is expected to have given.</source>
-        <translation>Zeichnet auf einer Seite als SVG und PDF, von wem eine Akzession abstammt und was von ihr abstammt: der Samenelter über dem Pollenelter, ein mehrfach vorkommender Vorfahr nur einmal, Pollenmischungen mit ihren Bestandteilen, unbekannte Eltern und Sporte als solche. Schreibt die Abstammung in der Schreibweise der Züchter und nennt den Anteil der Gene, den jeder Vorfahr erwartungsgemäß gegeben hat.</translation>
+        <source>Draws the pedigree of an accession, ancestors and descendants, as SVG and PDF on one page: the seed parent above the pollen parent, an ancestor that occurs more than once drawn once, blends with their members, unknown parents and sports as such. Writes the pedigree in breeders&apos; notation and lists the expected genetic contribution of each ancestor.</source>
+        <translation>Zeichnet die Abstammung einer Akzession, Vorfahren und Nachkommen, als SVG und PDF auf einer Seite: die Mutter über dem Vater, ein mehrfach vorkommender Vorfahr nur einmal, Pollenmischungen mit ihren Bestandteilen, unbekannte Eltern und Mutanten als solche. Schreibt die Abstammung in der Schreibweise der Züchter und nennt den erwarteten genetischen Anteil jedes Vorfahren.</translation>
     </message>
     <message>
         <source>Each of the accessions: how inbred it is itself.</source>
@@ -12227,8 +12035,8 @@
         <translation>Frühestens</translation>
     </message>
     <message>
-        <source>Early fruit: it is ripe before its seed is full-grown. Let it stand two to four weeks before it is opened; open rotten fruit at once.</source>
-        <translation>Frühe Frucht: Sie ist reif, bevor ihr Samen ausgewachsen ist. Vor dem Öffnen zwei bis vier Wochen liegen lassen; faule Früchte gleich öffnen.</translation>
+        <source>Early cultivar: its fruit is ripe before its seed. Store it for two to four weeks before opening; open rotten fruit at once.</source>
+        <translation>Frühe Sorte: Ihre Frucht ist vor dem Samen reif. Vor dem Öffnen zwei bis vier Wochen lagern; faule Früchte gleich öffnen.</translation>
     </message>
     <message>
         <source>Enter the accessions and their parents first.</source>
@@ -12239,15 +12047,15 @@
         <translation>Jedes andere Paar der Eltern und warum.</translation>
     </message>
     <message>
-        <source>Every standing seedling, and the years in which it should first fruit.</source>
-        <translation>Jeder stehende Sämling und die Jahre, in denen er erstmals Früchte tragen sollte.</translation>
+        <source>Every standing seedling, and the years in which first fruiting is expected.</source>
+        <translation>Jeder stehende Sämling und die Jahre, in denen die ersten Früchte zu erwarten sind.</translation>
     </message>
     <message>
-        <source>Every two of the accessions both ways: what the alleles tell of the cross, and what the field does.</source>
-        <translation>Je zwei der Akzessionen in beiden Richtungen: was die Allele zur Kreuzung sagen und was das Feld zeigt.</translation>
+        <source>Every pair of the accessions in both directions: compatibility by the alleles and by fruit set in the field.</source>
+        <translation>Je zwei der Akzessionen in beiden Richtungen: Verträglichkeit nach den Allelen und nach dem Fruchtansatz im Feld.</translation>
     </message>
     <message>
-        <source>Every two of the accessions, the most closely related first.</source>
+        <source>Every pair of the accessions, the most closely related first.</source>
         <translation>Je zwei der Akzessionen, die am engsten verwandten zuerst.</translation>
     </message>
     <message>
@@ -12259,23 +12067,23 @@
         <translation>Erwartet</translation>
     </message>
     <message>
-        <source>Expected part of the descendant&apos;s genes that came from it.</source>
-        <translation>Erwarteter Anteil der Gene des Nachkommen, der von ihr stammt.</translation>
+        <source>Expected genetic contribution to the descendant.</source>
+        <translation>Erwarteter genetischer Anteil am Nachkommen.</translation>
     </message>
     <message>
-        <source>Expected part of the genes that came from it; shares of those of whom no parent is known add up to 100.</source>
-        <translation>Erwarteter Anteil der Gene, der von ihm stammt; die Anteile derer, von denen kein Elter bekannt ist, ergeben zusammen 100.</translation>
+        <source>Expected genetic contribution; the contributions of founders add up to 1.</source>
+        <translation>Erwarteter genetischer Anteil; die Anteile der Stammeltern ergeben zusammen 1.</translation>
     </message>
     <message>
-        <source>Expected: a pollen blend stands in the line.</source>
-        <translation>Erwartet: In der Abstammung steht eine Pollenmischung.</translation>
+        <source>Expected: the pedigree has a pollen blend.</source>
+        <translation>Erwartet: Die Abstammung enthält eine Pollenmischung.</translation>
     </message>
     <message>
         <source>Family</source>
         <translation>Familie</translation>
     </message>
     <message>
-        <source>Farthest</source>
+        <source>Longest path</source>
         <translation>Längster Weg</translation>
     </message>
     <message>
@@ -12291,27 +12099,27 @@
         <translation>Den Rest ausfüllen oder die Bemerkung anderswo festhalten.</translation>
     </message>
     <message>
-        <source>Fill it in, or give the day of such lines with day-if-blank.</source>
-        <translation>Ausfüllen oder den Tag solcher Zeilen mit day-if-blank angeben.</translation>
+        <source>Fill it in, or give the date of such lines with date-if-blank.</source>
+        <translation>Ausfüllen oder das Datum solcher Zeilen mit date-if-blank angeben.</translation>
     </message>
     <message>
         <source>First and last year of its scores.</source>
-        <translation>Erstes und letztes Jahr seiner Noten.</translation>
+        <translation>Erstes und letztes Jahr seiner Bonituren.</translation>
     </message>
     <message>
         <source>First day at the flowers.</source>
         <translation>Erster Tag an den Blüten.</translation>
     </message>
     <message>
-        <source>First day; unknown for any day.</source>
+        <source>First day; unknown where any day is suitable.</source>
         <translation>Erster Tag; leer, wenn jeder Tag recht ist.</translation>
     </message>
     <message>
-        <source>First fruit</source>
+        <source>First fruiting</source>
         <translation>Erste Früchte</translation>
     </message>
     <message>
-        <source>First fruit and families</source>
+        <source>First fruiting and families</source>
         <translation>Erste Früchte und Familien</translation>
     </message>
     <message>
@@ -12319,11 +12127,11 @@
         <translation>Erstes Jahr, in dem er Früchte tragen kann.</translation>
     </message>
     <message>
-        <source>Flowers to work or to gather, pollen.</source>
+        <source>Flowers to pollinate or to collect, pollen.</source>
         <translation>Zu bestäubende oder zu sammelnde Blüten, Pollen.</translation>
     </message>
     <message>
-        <source>Following the line</source>
+        <source>Following the pedigree</source>
         <translation>Abstammung wird verfolgt</translation>
     </message>
     <message>
@@ -12347,12 +12155,12 @@
         <translation>Nur aus ihren Verwandten.</translation>
     </message>
     <message>
-        <source>From parents that are not known.</source>
+        <source>From unknown parents.</source>
         <translation>Von unbekannten Eltern.</translation>
     </message>
     <message>
-        <source>From sowing to the year asked about.</source>
-        <translation>Von der Aussaat bis zum gefragten Jahr.</translation>
+        <source>From sowing to the year given.</source>
+        <translation>Von der Aussaat bis zum angegebenen Jahr.</translation>
     </message>
     <message>
         <source>From the alleles</source>
@@ -12375,8 +12183,8 @@
         <translation>Früchte waren erwartet</translation>
     </message>
     <message>
-        <source>Fruits of them, of a pear only such as had sound seed.</source>
-        <translation>Früchte daraus, bei Birnen nur solche mit vollen Samen.</translation>
+        <source>Fruits of them; for pear only those with sound seed.</source>
+        <translation>Früchte daraus; bei Birnen nur solche mit vollen Samen.</translation>
     </message>
     <message>
         <source>Full bloom from</source>
@@ -12387,8 +12195,8 @@
         <translation>Vollblüte bis</translation>
     </message>
     <message>
-        <source>Full bloom {}, by the day of the work.</source>
-        <translation>Vollblüte {}, nach dem Tag der Bestäubung.</translation>
+        <source>Full bloom {}, by the date of pollination.</source>
+        <translation>Vollblüte {}, nach dem Datum der Bestäubung.</translation>
     </message>
     <message>
         <source>Full bloom {}.</source>
@@ -12403,11 +12211,11 @@
         <translation>Generation</translation>
     </message>
     <message>
-        <source>Generations back by the longest way.</source>
+        <source>Generations back by the longest path.</source>
         <translation>Generationen zurück auf dem längsten Weg.</translation>
     </message>
     <message>
-        <source>Generations back by the shortest way: 1 for a parent.</source>
+        <source>Generations back by the shortest path: 1 for a parent.</source>
         <translation>Generationen zurück auf dem kürzesten Weg: 1 für einen Elter.</translation>
     </message>
     <message>
@@ -12423,8 +12231,8 @@
         <translation>Zu zeichnende Generationen von Nachkommen.</translation>
     </message>
     <message>
-        <source>Generations on by the shortest way: 1 for a child.</source>
-        <translation>Generationen abwärts auf dem kürzesten Weg: 1 für ein Kind.</translation>
+        <source>Generations forward by the shortest path: 1 for an offspring.</source>
+        <translation>Generationen abwärts auf dem kürzesten Weg: 1 für einen direkten Nachkommen.</translation>
     </message>
     <message>
         <source>Generations up</source>
@@ -12435,7 +12243,7 @@
         <translation>Gattung</translation>
     </message>
     <message>
-        <source>Give it a header of descriptors and a line an accession.</source>
+        <source>Give it a header of descriptors and one line per accession.</source>
         <translation>Eine Kopfzeile mit Deskriptoren und je Akzession eine Zeile anlegen.</translation>
     </message>
     <message>
@@ -12443,20 +12251,20 @@
         <translation>Der Datei eine Kopfzeile mit Deskriptoren geben; siehe passport-export.</translation>
     </message>
     <message>
-        <source>Give the name of an accession or the label of a tree as it stands in the book.</source>
-        <translation>Den Namen einer Akzession oder die Bezeichnung eines Baums so angeben, wie sie im Buch stehen.</translation>
+        <source>Give the name of an accession or the label of a tree as in the book.</source>
+        <translation>Den Namen einer Akzession oder das Etikett eines Baums so angeben, wie sie im Buch stehen.</translation>
     </message>
     <message>
-        <source>Give the traits with wish.</source>
-        <translation>Die Merkmale mit wish angeben.</translation>
+        <source>Give the traits with weights.</source>
+        <translation>Die Merkmale mit weights angeben.</translation>
     </message>
     <message>
         <source>Give the tree its accession.</source>
         <translation>Dem Baum seine Akzession zuweisen.</translation>
     </message>
     <message>
-        <source>Hangs late: guard it from frost, birds and wind, and pick before a hard frost. Open fruit with a rotten core at once and keep its seed apart.</source>
-        <translation>Hängt lange: vor Frost, Vögeln und Wind schützen und vor strengem Frost pflücken. Früchte mit faulem Kernhaus gleich öffnen und ihren Samen gesondert halten.</translation>
+        <source>Late cultivar: protect the fruit from frost, birds and wind, and harvest before a hard frost. Open fruit with a rotten core at once and keep its seed separate.</source>
+        <translation>Späte Sorte: Früchte vor Frost, Vögeln und Wind schützen und vor strengem Frost ernten. Früchte mit faulem Kernhaus gleich öffnen und ihren Samen gesondert halten.</translation>
     </message>
     <message>
         <source>Hardly a seedling surpasses {}: more than {} would have to be grown.</source>
@@ -12467,7 +12275,7 @@
         <translation>Hat geblüht</translation>
     </message>
     <message>
-        <source>Head it, or remove it.</source>
+        <source>Give it a heading, or remove it.</source>
         <translation>Mit einer Überschrift versehen oder entfernen.</translation>
     </message>
     <message>
@@ -12475,72 +12283,72 @@
         <translation>Erblichkeit</translation>
     </message>
     <message>
-        <source>Holding alleles against each other</source>
+        <source>Comparing alleles</source>
         <translation>Allele werden verglichen</translation>
     </message>
     <message>
-        <source>How far above the founders it is in what it hands on; a child of two parents is expected at the mean of their values.</source>
-        <translation>Wie weit sie in dem, was sie vererbt, über den Stammeltern liegt; ein Kind zweier Eltern wird im Mittel von deren Werten erwartet.</translation>
+        <source>Deviation from the founders&apos; mean; the offspring of two parents is expected at the mean of their values.</source>
+        <translation>Abweichung vom Mittel der Stammeltern; die Nachkommen zweier Eltern werden im Mittel von deren Zuchtwerten erwartet.</translation>
     </message>
     <message>
-        <source>How it may look.</source>
-        <translation>Wie es aussehen kann.</translation>
+        <source>An example.</source>
+        <translation>Ein Beispiel.</translation>
     </message>
     <message>
-        <source>How much of the truth the value holds, 0 for nothing to 1 for all: the squared accuracy.</source>
-        <translation>Wie viel von der Wahrheit der Wert enthält, 0 für nichts bis 1 für alles: die quadrierte Genauigkeit.</translation>
+        <source>Squared accuracy of the breeding value, 0 for none to 1 for perfect.</source>
+        <translation>Quadrierte Genauigkeit des Zuchtwerts, 0 für keine bis 1 für volle.</translation>
     </message>
     <message>
-        <source>How related the parents are is not known.</source>
-        <translation>Wie verwandt die Eltern sind, ist nicht bekannt.</translation>
+        <source>Kinship of the parents is not known.</source>
+        <translation>Die Verwandtschaft der Eltern ist nicht bekannt.</translation>
     </message>
     <message>
-        <source>How the pollen would be had this spring.</source>
+        <source>How the pollen can be obtained this spring.</source>
         <translation>Wie der Pollen in diesem Frühjahr zu bekommen wäre.</translation>
     </message>
     <message>
-        <source>How the seedlings of each family have done so far, trait by trait.</source>
-        <translation>Wie die Sämlinge jeder Familie bisher abgeschnitten haben, Merkmal für Merkmal.</translation>
+        <source>Scores of the seedlings of each family so far, trait by trait.</source>
+        <translation>Bonituren der Sämlinge jeder Familie bisher, Merkmal für Merkmal.</translation>
     </message>
     <message>
         <source>Hydrogen peroxide.</source>
         <translation>Wasserstoffperoxid.</translation>
     </message>
     <message>
-        <source>Import notes</source>
-        <translation>Notizen einlesen</translation>
+        <source>Import records</source>
+        <translation>Erfassungsbogen importieren</translation>
     </message>
     <message>
-        <source>In block {} these have their places: {}. Print their labels with label-sheet and the map with field-map; undo takes them back as a whole.</source>
-        <translation>In Quartier {} haben diese ihre Plätze: {}. Ihre Etiketten mit label-sheet und den Plan mit field-map drucken; undo nimmt sie als Ganzes zurück.</translation>
+        <source>In block {} these have their positions: {}. Print their labels with label-sheet and the map with field-map; undo removes them as a whole.</source>
+        <translation>In Quartier {} haben diese ihre Positionen: {}. Ihre Etiketten mit label-sheet und die Karte mit field-map drucken; undo nimmt sie als Ganzes zurück.</translation>
     </message>
     <message>
-        <source>In block {} these would have places: {}; nothing was written.</source>
-        <translation>In Quartier {} bekämen diese Plätze: {}; es wurde nichts geschrieben.</translation>
+        <source>In block {} these would have positions: {}; nothing was written.</source>
+        <translation>In Quartier {} bekämen diese Positionen: {}; es wurde nichts geschrieben.</translation>
     </message>
     <message>
-        <source>In how many ways it is an ancestor.</source>
-        <translation>Auf wie vielen Wegen er Vorfahr ist.</translation>
+        <source>Number of pedigree paths to the ancestor.</source>
+        <translation>Zahl der Abstammungswege zum Vorfahren.</translation>
     </message>
     <message>
-        <source>In so many crosses one parent may stand, so that a favourite does not swamp the plan.</source>
-        <translation>In so vielen Kreuzungen darf ein Elter stehen, damit kein Favorit den Plan beherrscht.</translation>
+        <source>Maximum number of crosses per parent.</source>
+        <translation>Höchstzahl der Kreuzungen je Elter.</translation>
     </message>
     <message>
         <source>In walking order, about {:.0f} m along the alleys.</source>
-        <translation>In der Folge des Rundgangs, etwa {:.0f} m durch die Fahrgassen.</translation>
+        <translation>In der Reihenfolge des Rundgangs, etwa {:.0f} m durch die Fahrgassen.</translation>
     </message>
     <message>
-        <source>In walking order, then the work on the bench.</source>
-        <translation>In der Folge des Rundgangs, dann die Arbeiten am Tisch.</translation>
+        <source>In walking order, then the indoor work.</source>
+        <translation>In der Reihenfolge des Rundgangs, dann die Arbeiten im Haus.</translation>
     </message>
     <message>
         <source>In walking order.</source>
-        <translation>In der Folge des Rundgangs.</translation>
+        <translation>In der Reihenfolge des Rundgangs.</translation>
     </message>
     <message>
         <source>In which scores were made.</source>
-        <translation>In denen Noten vergeben wurden.</translation>
+        <translation>In denen Bonituren vergeben wurden.</translation>
     </message>
     <message>
         <source>Inbreeding</source>
@@ -12551,8 +12359,8 @@
         <translation>Institut</translation>
     </message>
     <message>
-        <source>It is a sport of {}, which has other parents or none: its own are passed over.</source>
-        <translation>Sie ist ein Sport von {}, mit anderen oder ohne Eltern: Ihre eigenen Eltern bleiben außer Acht.</translation>
+        <source>It is a sport of {}, which has other parents or none: its own are not used.</source>
+        <translation>Sie ist eine Mutante von {}, mit anderen oder ohne Eltern: Ihre eigenen Eltern bleiben außer Acht.</translation>
     </message>
     <message>
         <source>It is kept as it stands.</source>
@@ -12600,11 +12408,11 @@
     </message>
     <message>
         <source>Its pollen parent or blend.</source>
-        <translation>Pollenelter oder Pollenmischung.</translation>
+        <translation>Vater oder Pollenmischung.</translation>
     </message>
     <message>
         <source>Its seed parent.</source>
-        <translation>Der Samenelter.</translation>
+        <translation>Die Mutter.</translation>
     </message>
     <message>
         <source>Its tree {} was planted on {}, before its parent&apos;s cross {} of {} had borne seed.</source>
@@ -12615,11 +12423,11 @@
         <translation>Verwandtschaft und Inzucht</translation>
     </message>
     <message>
-        <source>Last day; unknown where nothing tells it.</source>
-        <translation>Letzter Tag; leer, wenn nichts ihn angibt.</translation>
+        <source>Last day; unknown where there is none.</source>
+        <translation>Letzter Tag; leer, wenn es keinen gibt.</translation>
     </message>
     <message>
-        <source>Last safe day to gather it.</source>
+        <source>Last safe day to collect it.</source>
         <translation>Letzter sicherer Tag, ihn zu sammeln.</translation>
     </message>
     <message>
@@ -12627,31 +12435,19 @@
         <translation>Spätestens</translation>
     </message>
     <message>
-        <source>Least</source>
-        <translation>Kleinster Wert</translation>
-    </message>
-    <message>
         <source>Leave it out: the book has no scores.</source>
-        <translation>Weglassen: Das Buch hat keine Noten.</translation>
+        <translation>Weglassen: Das Buch hat keine Bonituren.</translation>
     </message>
     <message>
-        <source>Line</source>
-        <translation>Abstammung</translation>
-    </message>
-    <message>
-        <source>Line in one string</source>
+        <source>Pedigree notation</source>
         <translation>Abstammung in einer Zeile</translation>
-    </message>
-    <message>
-        <source>Line of an accession</source>
-        <translation>Abstammung einer Akzession</translation>
     </message>
     <message>
         <source>Line of the file.</source>
         <translation>Zeile der Datei.</translation>
     </message>
     <message>
-        <source>Line of {}</source>
+        <source>Pedigree of {}</source>
         <translation>Abstammung von {}</translation>
     </message>
     <message>
@@ -12667,24 +12463,24 @@
         <translation>Länger als die meisten</translation>
     </message>
     <message>
-        <source>Look for scores that are far out of the way.</source>
-        <translation>Nach Noten suchen, die weit aus der Reihe fallen.</translation>
+        <source>Check for outlying scores.</source>
+        <translation>Nach Ausreißern unter den Bonituren suchen.</translation>
     </message>
     <message>
-        <source>Look whether it has flowers; correct the parent or the season if it cannot be.</source>
+        <source>Check whether it has flowers; correct the parent or the season if it cannot.</source>
         <translation>Nachsehen, ob er Blüten hat; den Elter oder die Saison berichtigen, wenn es nicht sein kann.</translation>
     </message>
     <message>
-        <source>Make a sheet with note-template and fill it in.</source>
-        <translation>Mit note-template ein Blatt anlegen und ausfüllen.</translation>
+        <source>Make a sheet with record-template and fill it in.</source>
+        <translation>Mit record-template einen Bogen anlegen und ausfüllen.</translation>
     </message>
     <message>
         <source>Make the names different, with the number behind perhaps.</source>
         <translation>Die Namen unterscheiden, etwa mit der Nummer dahinter.</translation>
     </message>
     <message>
-        <source>Makes a sheet to be filled in outdoors or at the bench, a note a line, with the lines that are likely: trees in the order of the walk, tags whose fruit is awaited, lots with seed left. A second file explains its columns; note-import takes the filled sheet in.</source>
-        <translation>Legt ein Blatt an, das draußen oder am Tisch auszufüllen ist, je Notiz eine Zeile, mit den Zeilen, die wahrscheinlich gebraucht werden: Bäume in der Folge des Rundgangs, Etiketten, deren Früchte erwartet werden, Partien mit Restbestand an Samen. Eine zweite Datei erklärt die Spalten; note-import liest das ausgefüllte Blatt ein.</translation>
+        <source>Makes a sheet to be filled in outdoors or indoors, one record per line, with the expected lines: trees in walking order, tags whose fruit is awaited, lots with seed left. A second file explains its columns; record-import imports the filled sheet.</source>
+        <translation>Legt einen Bogen an, der draußen oder im Haus auszufüllen ist, je Eintrag eine Zeile, mit den erwarteten Zeilen: Bäume in der Reihenfolge des Rundgangs, Anhänger, deren Früchte erwartet werden, Partien mit Restbestand. Eine zweite Datei erklärt die Spalten; record-import importiert den ausgefüllten Bogen.</translation>
     </message>
     <message>
         <source>May fruit</source>
@@ -12699,8 +12495,8 @@
         <translation>Mittlere Verwandtschaft</translation>
     </message>
     <message>
-        <source>Mean of its known kinships with the others of this list, sports left out: the lower, the fresher its blood.</source>
-        <translation>Mittel der bekannten Verwandtschaften mit den anderen dieser Liste, ohne Sporte: je niedriger, desto frischer das Blut.</translation>
+        <source>Mean of its known kinships with the others of this list, sports left out: the lower, the less it is related to them.</source>
+        <translation>Mittel der bekannten Verwandtschaften mit den anderen dieser Liste, ohne Mutanten: je niedriger, desto weniger verwandt.</translation>
     </message>
     <message>
         <source>Mean of that grandparent.</source>
@@ -12708,35 +12504,27 @@
     </message>
     <message>
         <source>Mean of the pollen parent; of a blend that of its scored members by their shares.</source>
-        <translation>Mittel des Pollenelters; bei einer Pollenmischung das ihrer benoteten Bestandteile nach Anteilen.</translation>
+        <translation>Mittel des Vaters; bei einer Pollenmischung das ihrer bonitierten Bestandteile nach Anteilen.</translation>
     </message>
     <message>
         <source>Mean of the seed parent.</source>
-        <translation>Mittel des Samenelters.</translation>
+        <translation>Mittel der Mutter.</translation>
     </message>
     <message>
-        <source>Mean over its trees, each tree&apos;s scores taken together first; in the trait&apos;s own unit.</source>
-        <translation>Mittel über ihre Bäume, wobei die Noten jedes Baums zuerst zusammengefasst werden; in der Einheit des Merkmals.</translation>
+        <source>Mean over its trees, each tree&apos;s scores averaged first; in the trait&apos;s own unit.</source>
+        <translation>Mittel über ihre Bäume, wobei die Bonituren jedes Baums zuerst gemittelt werden; in der Einheit des Merkmals.</translation>
     </message>
     <message>
-        <source>Mend it in the spreadsheet, or type the value.</source>
+        <source>Correct it in the spreadsheet, or type the value.</source>
         <translation>In der Tabellenkalkulation berichtigen oder den Wert eintippen.</translation>
     </message>
     <message>
-        <source>Mind</source>
-        <translation>Beachten</translation>
-    </message>
-    <message>
-        <source>Most</source>
-        <translation>Größter Wert</translation>
-    </message>
-    <message>
-        <source>Most kinship</source>
+        <source>Maximum kinship</source>
         <translation>Höchste Verwandtschaft</translation>
     </message>
     <message>
-        <source>Name accessions as they stand in the book.</source>
-        <translation>Akzessionen so nennen, wie sie im Buch stehen.</translation>
+        <source>Name accessions as in the book.</source>
+        <translation>Akzessionen wie im Buch nennen.</translation>
     </message>
     <message>
         <source>Name at least two accessions.</source>
@@ -12752,15 +12540,15 @@
     </message>
     <message>
         <source>Name one that was scored, or whose relatives were.</source>
-        <translation>Eine nennen, die selbst benotet ist oder deren Verwandte es sind.</translation>
+        <translation>Eine nennen, die selbst bonitiert ist oder deren Verwandte es sind.</translation>
     </message>
     <message>
         <source>Name the accession that it came from, or clear the field.</source>
         <translation>Die Akzession nennen, aus der sie hervorging, oder das Feld leeren.</translation>
     </message>
     <message>
-        <source>Names of accessions or blends, or labels of trees, with commas between; the parents of the season&apos;s crosses where left out.</source>
-        <translation>Namen von Akzessionen oder Pollenmischungen oder Bezeichnungen von Bäumen, durch Kommas getrennt; ohne Angabe die Eltern der Kreuzungen der Saison.</translation>
+        <source>Names of accessions or blends, or labels of trees, separated by commas; the parents of the season&apos;s crosses where left out.</source>
+        <translation>Namen von Akzessionen oder Pollenmischungen oder Etiketten von Bäumen, durch Kommas getrennt; ohne Angabe die Eltern der Kreuzungen der Saison.</translation>
     </message>
     <message>
         <source>Needed</source>
@@ -12772,11 +12560,11 @@
     </message>
     <message>
         <source>Neither it nor its parents or grandparents were scored.</source>
-        <translation>Weder sie noch ihre Eltern oder Großeltern sind benotet.</translation>
+        <translation>Weder sie noch ihre Eltern oder Großeltern sind bonitiert.</translation>
     </message>
     <message>
-        <source>Neither the book nor the file has this parent of {}: it is left open.</source>
-        <translation>Weder das Buch noch die Datei hat diesen Elter von {}: Er bleibt offen.</translation>
+        <source>Neither the book nor the file has this parent of {}: it stays unknown.</source>
+        <translation>Weder das Buch noch die Datei hat diesen Elter von {}: Er bleibt unbekannt.</translation>
     </message>
     <message>
         <source>Never with acids or ammonia; rinse the seed well.</source>
@@ -12784,58 +12572,58 @@
     </message>
     <message>
         <source>No parent is recorded.</source>
-        <translation>Es ist kein Elter verzeichnet.</translation>
+        <translation>Es ist kein Elter eingetragen.</translation>
     </message>
     <message>
         <source>No parent of either is recorded.</source>
-        <translation>Von keiner der beiden ist ein Elter verzeichnet.</translation>
+        <translation>Von keiner der beiden ist ein Elter eingetragen.</translation>
     </message>
     <message>
-        <source>No parent of its parents is recorded: taken as unrelated.</source>
-        <translation>Zu ihren Eltern ist kein Elter verzeichnet: Sie gelten als nicht verwandt.</translation>
+        <source>No parent of its parents is recorded: assumed to be unrelated.</source>
+        <translation>Zu ihren Eltern ist kein Elter eingetragen: Sie gelten als nicht verwandt.</translation>
     </message>
     <message>
         <source>No parent of {} is recorded.</source>
-        <translation>Von {} ist kein Elter verzeichnet.</translation>
+        <translation>Von {} ist kein Elter eingetragen.</translation>
     </message>
     <message>
         <source>No recorded parents are contradicted by alleles.</source>
-        <translation>Keine verzeichneten Eltern widersprechen den Allelen.</translation>
+        <translation>Keine eingetragenen Eltern widersprechen den Allelen.</translation>
     </message>
     <message>
-        <source>No trait was wished for, so the parents&apos; blood, alleles and bloom alone decide.</source>
-        <translation>Es ist kein Merkmal gewünscht; so entscheiden allein Blut, Allele und Blüte der Eltern.</translation>
+        <source>No trait weights were given, so only kinship, alleles and bloom decide.</source>
+        <translation>Es sind keine Merkmalsgewichte angegeben; so entscheiden allein Verwandtschaft, Allele und Blüte.</translation>
     </message>
     <message>
         <source>No tree was scored for this trait.</source>
-        <translation>Kein Baum wurde auf dieses Merkmal bewertet.</translation>
+        <translation>Kein Baum wurde auf dieses Merkmal bonitiert.</translation>
     </message>
     <message>
-        <source>Nobody has scored this trait.</source>
-        <translation>Dieses Merkmal hat niemand bewertet.</translation>
+        <source>This trait was not scored.</source>
+        <translation>Dieses Merkmal ist nicht bonitiert.</translation>
     </message>
     <message>
         <source>None of {} flowers set.</source>
         <translation>Keine von {} Blüten hat angesetzt.</translation>
     </message>
     <message>
-        <source>Not for certain better than the next: the means differ by less than their doubt.</source>
-        <translation>Nicht sicher besser als die nächste: Die Mittel unterscheiden sich um weniger als ihre Unsicherheit.</translation>
+        <source>Not significantly better than the next: the means differ by less than their standard error.</source>
+        <translation>Nicht gesichert besser als die nächste: Die Mittel unterscheiden sich um weniger als ihren Standardfehler.</translation>
     </message>
     <message>
-        <source>Not reckoned: {} comes of one that is not diploid.</source>
+        <source>Not calculated: {} descends from one that is not diploid.</source>
         <translation>Nicht berechnet: {} stammt von einer nicht diploiden Akzession ab.</translation>
     </message>
     <message>
-        <source>Not reckoned: {} is not diploid.</source>
+        <source>Not calculated: {} is not diploid.</source>
         <translation>Nicht berechnet: {} ist nicht diploid.</translation>
     </message>
     <message>
-        <source>Notes of this kind have no such column.</source>
-        <translation>Notizen dieser Art haben diese Spalte nicht.</translation>
+        <source>Records of this kind have no such column.</source>
+        <translation>Einträge dieser Art haben keine solche Spalte.</translation>
     </message>
     <message>
-        <source>Nothing fits: by the alleles of its parents the style turns all this pollen away.</source>
+        <source>No match: by the alleles of its parents the style rejects all this pollen.</source>
         <translation>Nichts passt: Nach den Allelen ihrer Eltern weist der Griffel diesen Pollen ganz ab.</translation>
     </message>
     <message>
@@ -12851,36 +12639,36 @@
         <translation>Es ist nichts zu tun.</translation>
     </message>
     <message>
-        <source>Nothing says in what the seedlings should be better.</source>
-        <translation>Nichts sagt, worin die Sämlinge besser sein sollen.</translation>
+        <source>Nothing says in which traits the seedlings should be better.</source>
+        <translation>Es ist nicht gesagt, in welchen Merkmalen die Sämlinge besser sein sollen.</translation>
     </message>
     <message>
-        <source>Nothing was scored of any parent.</source>
-        <translation>Von keinem Elter wurde etwas bewertet.</translation>
+        <source>No parent was scored.</source>
+        <translation>Kein Elter wurde bonitiert.</translation>
     </message>
     <message>
-        <source>Nothing was written; write yes would add accessions: {}.</source>
-        <translation>Es wurde nichts geschrieben; mit write yes kämen Akzessionen dazu: {}.</translation>
+        <source>Nothing was written; with write these accessions would be added: {}.</source>
+        <translation>Es wurde nichts geschrieben; mit write kämen Akzessionen dazu: {}.</translation>
     </message>
     <message>
-        <source>Nothing was written; write yes would write: {}.</source>
-        <translation>Es wurde nichts geschrieben; mit write yes würden geschrieben: {}.</translation>
+        <source>Nothing was written; with write these would be written: {}.</source>
+        <translation>Es wurde nichts geschrieben; mit write würden geschrieben: {}.</translation>
     </message>
     <message>
         <source>Of a blend, those of all its members.</source>
         <translation>Bei einer Pollenmischung die aller Bestandteile.</translation>
     </message>
     <message>
-        <source>Of a compatible cross, where {} set on the mean, chance would do that less than once in a million times.</source>
-        <translation>Bei einer verträglichen Kreuzung, bei der im Mittel {} ansetzen, käme das durch Zufall seltener als einmal in einer Million Fällen vor.</translation>
+        <source>In a compatible cross, with a mean set of {}, this has a probability below 1 in a million.</source>
+        <translation>Bei einer verträglichen Kreuzung mit mittlerem Ansatz {} hat das eine Wahrscheinlichkeit unter 1 zu einer Million.</translation>
     </message>
     <message>
-        <source>Of a compatible cross, where {} set on the mean, chance would do that once in {:.0f} times.</source>
-        <translation>Bei einer verträglichen Kreuzung, bei der im Mittel {} ansetzen, käme das durch Zufall einmal in {:.0f} Fällen vor.</translation>
+        <source>In a compatible cross, with a mean set of {}, this has a probability of 1 in {:.0f}.</source>
+        <translation>Bei einer verträglichen Kreuzung mit mittlerem Ansatz {} hat das eine Wahrscheinlichkeit von 1 zu {:.0f}.</translation>
     </message>
     <message>
-        <source>Of how many days the work is wanted, from the as-of day on.</source>
-        <translation>Für wie viele Tage, vom Stichtag an, die Arbeit gewünscht ist.</translation>
+        <source>Number of days, from the reference date on.</source>
+        <translation>Zahl der Tage, vom Stichtag an.</translation>
     </message>
     <message>
         <source>Of the family that were planted.</source>
@@ -12892,27 +12680,27 @@
     </message>
     <message>
         <source>Of the pollen parent</source>
-        <translation>Des Pollenelters</translation>
+        <translation>Des Vaters</translation>
     </message>
     <message>
         <source>Of the seed parent</source>
-        <translation>Des Samenelters</translation>
+        <translation>Der Mutter</translation>
     </message>
     <message>
         <source>Of the trees&apos; means.</source>
         <translation>Der Mittel der Bäume.</translation>
     </message>
     <message>
-        <source>Of the walk; unknown for fruit that must hang on.</source>
-        <translation>Im Rundgang; leer bei Früchten, die noch hängen müssen.</translation>
+        <source>In the walk; unknown for fruit that is not ripe.</source>
+        <translation>Im Rundgang; leer bei noch nicht reifen Früchten.</translation>
     </message>
     <message>
         <source>Of them with a score of this trait.</source>
-        <translation>Von ihnen mit einer Bewertung dieses Merkmals.</translation>
+        <translation>Von ihnen mit einer Bonitur dieses Merkmals.</translation>
     </message>
     <message>
-        <source>Of {} more nothing tells the year of sowing.</source>
-        <translation>Bei {} weiteren sagt nichts das Jahr der Aussaat.</translation>
+        <source>For {} more the year of sowing is not known.</source>
+        <translation>Bei {} weiteren ist das Jahr der Aussaat nicht bekannt.</translation>
     </message>
     <message>
         <source>Of {} pairs of {} parents {} are suggested.</source>
@@ -12927,12 +12715,12 @@
         <translation>Auf schwach wachsender Unterlage etwa {} Jahre früher.</translation>
     </message>
     <message>
-        <source>On both sides</source>
-        <translation>Auf beiden Seiten</translation>
+        <source>In both parents</source>
+        <translation>In beiden Eltern</translation>
     </message>
     <message>
-        <source>On the bench</source>
-        <translation>Am Arbeitstisch</translation>
+        <source>Indoors</source>
+        <translation>Im Haus</translation>
     </message>
     <message>
         <source>One allele of each parent, of the pollen only such as the style lets through.</source>
@@ -12943,8 +12731,8 @@
         <translation>Von jedem Elter ein Allel; die Pollenmischung gilt als ein gemeinsamer Vorrat an Pollen.</translation>
     </message>
     <message>
-        <source>One note a line. Lines that nobody came to stay as they are: they are passed over.</source>
-        <translation>Eine Notiz je Zeile. Zeilen, zu denen niemand kam, bleiben, wie sie sind: Sie werden übergangen.</translation>
+        <source>One record per line. Lines that were not filled in are skipped.</source>
+        <translation>Ein Eintrag je Zeile. Nicht ausgefüllte Zeilen werden übergangen.</translation>
     </message>
     <message>
         <source>One of its parents is not known.</source>
@@ -12955,20 +12743,20 @@
         <translation>Ein Elter</translation>
     </message>
     <message>
-        <source>One parent is not recorded: taken as unrelated to the other.</source>
-        <translation>Ein Elter ist nicht verzeichnet: Er gilt als nicht verwandt mit dem anderen.</translation>
+        <source>One parent is not recorded: assumed to be unrelated to the other.</source>
+        <translation>Ein Elter ist nicht eingetragen: Er gilt als nicht verwandt mit dem anderen.</translation>
     </message>
     <message>
-        <source>Only these traits, with commas between; all where none is named.</source>
+        <source>Only these traits, separated by commas; all where none is named.</source>
         <translation>Nur diese Merkmale, durch Kommas getrennt; ohne Angabe alle.</translation>
     </message>
     <message>
-        <source>Only traits</source>
-        <translation>Nur Merkmale</translation>
+        <source>Traits</source>
+        <translation>Merkmale</translation>
     </message>
     <message>
-        <source>Only whole ones are counted; correct it.</source>
-        <translation>Gezählt werden nur ganze; berichtigen.</translation>
+        <source>Only integers are allowed; correct it.</source>
+        <translation>Erlaubt sind nur ganze Zahlen; berichtigen.</translation>
     </message>
     <message>
         <source>Open it in the spreadsheet and save the sheet as CSV in UTF-8.</source>
@@ -12996,7 +12784,7 @@
     </message>
     <message>
         <source>Parents and grandparents in whom it was scored, and parents in whom it was not.</source>
-        <translation>Eltern und Großeltern, bei denen es bewertet wurde, und Eltern, bei denen nicht.</translation>
+        <translation>Eltern und Großeltern, bei denen es bonitiert wurde, und Eltern, bei denen nicht.</translation>
     </message>
     <message>
         <source>Parents that the alleles contradict</source>
@@ -13004,43 +12792,43 @@
     </message>
     <message>
         <source>Passport file</source>
-        <translation>Datei mit Passdaten</translation>
+        <translation>Passdatendatei</translation>
     </message>
     <message>
-        <source>Passports</source>
+        <source>Passport data</source>
         <translation>Passdaten</translation>
     </message>
     <message>
-        <source>Passports of accessions</source>
-        <translation>Passdaten der Akzessionen</translation>
+        <source>Export passport data</source>
+        <translation>Passdaten exportieren</translation>
     </message>
     <message>
         <source>Pear: {} years to the first fruit as a rule, {} to {} are known.</source>
         <translation>Birne: in der Regel {} Jahre bis zur ersten Frucht, bekannt sind {} bis {}.</translation>
     </message>
     <message>
-        <source>Pick from</source>
-        <translation>Pflücken ab</translation>
+        <source>Harvest from</source>
+        <translation>Ernten ab</translation>
     </message>
     <message>
-        <source>Pick now, late, or from when on.</source>
-        <translation>Jetzt pflücken, zu spät, oder ab wann.</translation>
+        <source>Harvest now, late, or from which day.</source>
+        <translation>Jetzt ernten, verspätet, oder ab wann.</translation>
     </message>
     <message>
-        <source>Pick the fruit of cross {} at {}</source>
-        <translation>Die Früchte der Kreuzung {} an {} pflücken</translation>
+        <source>Harvest the fruit of cross {} at {}</source>
+        <translation>Die Früchte der Kreuzung {} an {} ernten</translation>
     </message>
     <message>
-        <source>Pick to</source>
-        <translation>Pflücken bis</translation>
+        <source>Harvest to</source>
+        <translation>Ernten bis</translation>
     </message>
     <message>
-        <source>Picking list</source>
-        <translation>Pflückliste</translation>
+        <source>Harvest list</source>
+        <translation>Ernteliste</translation>
     </message>
     <message>
-        <source>Plain mean of them.</source>
-        <translation>Ihr einfaches Mittel.</translation>
+        <source>Arithmetic mean.</source>
+        <translation>Arithmetisches Mittel.</translation>
     </message>
     <message>
         <source>Planting sheet, block {}</source>
@@ -13051,20 +12839,20 @@
         <translation>Pollen bis</translation>
     </message>
     <message>
-        <source>Pollen let through</source>
-        <translation>Durchgelassener Pollen</translation>
+        <source>Compatible pollen</source>
+        <translation>Verträglicher Pollen</translation>
     </message>
     <message>
         <source>Pollen parent&apos;s mean</source>
-        <translation>Mittel des Pollenelters</translation>
+        <translation>Mittel des Vaters</translation>
     </message>
     <message>
         <source>Pollen parent&apos;s pollen parent</source>
-        <translation>Pollenelter des Pollenelters</translation>
+        <translation>Vater des Vaters</translation>
     </message>
     <message>
         <source>Pollen parent&apos;s seed parent</source>
-        <translation>Samenelter des Pollenelters</translation>
+        <translation>Mutter des Vaters</translation>
     </message>
     <message>
         <source>Pollen, flowers, fruit or seed.</source>
@@ -13072,7 +12860,7 @@
     </message>
     <message>
         <source>Positions in the order of planting</source>
-        <translation>Plätze in der Folge des Pflanzens</translation>
+        <translation>Positionen in der Folge des Pflanzens</translation>
     </message>
     <message>
         <source>Purdy notation</source>
@@ -13087,23 +12875,19 @@
         <translation>Felder, die das Trennzeichen enthalten, in Anführungszeichen setzen.</translation>
     </message>
     <message>
-        <source>Ranks the crosses that can be made of the parents: what their seedlings should be like and how far apart, how many to grow to see the wanted ones, how related the parents are, whether pollen passes, whether their blooms meet this spring and how the pollen would be had. Each number says what it rests on; what is left out says why. Nothing is written.</source>
-        <translation>Reiht die Kreuzungen, die sich aus den Eltern machen lassen: wie ihre Sämlinge ausfallen sollten und wie weit sie streuen, wie viele zu ziehen sind, um die gewünschten zu sehen, wie verwandt die Eltern sind, ob der Pollen durchkommt, ob ihre Blüten in diesem Frühjahr zusammentreffen und wie der Pollen zu bekommen wäre. Zu jeder Zahl steht, worauf sie beruht; zu allem, was weggelassen ist, warum. Geschrieben wird nichts.</translation>
+        <source>Ranks the possible crosses of the parents: expected mean and SD of their seedlings, how many to grow for the wanted ones, kinship of the parents, compatibility, whether bloom overlaps this spring and how the pollen can be obtained. Each number says what it rests on; each pair left out says why. Nothing is written.</source>
+        <translation>Reiht die möglichen Kreuzungen der Eltern: erwartetes Mittel und SD ihrer Sämlinge, wie viele für die gewünschten zu ziehen sind, Verwandtschaft der Eltern, Verträglichkeit, ob sich die Blüte in diesem Frühjahr überlappt und wie der Pollen zu bekommen ist. Zu jeder Zahl steht, worauf sie beruht; zu jedem weggelassenen Paar, warum. Geschrieben wird nichts.</translation>
     </message>
     <message>
-        <source>Reads accessions from a CSV file of multi-crop passport descriptors (FAO and Bioversity, V2.1) and shows what would become of each line; writes them when told so, all at once or not at all. Parents are taken from ANCEST where they are two known names. What the book has no place for is kept in the accession&apos;s note. What the book has is never changed: differences are told.</source>
-        <translation>Liest Akzessionen aus einer CSV-Datei mit Multi-Crop-Passdatendeskriptoren (FAO und Bioversity, V2.1) und zeigt, was aus jeder Zeile würde; schreibt sie auf Verlangen, alle zugleich oder gar nicht. Eltern werden aus ANCEST übernommen, wenn dort zwei bekannte Namen stehen. Wofür das Buch keinen Platz hat, kommt in die Bemerkung der Akzession. Was im Buch steht, wird nie geändert: Unterschiede werden genannt.</translation>
+        <source>Reads accessions from a CSV file of multi-crop passport descriptors (FAO and Bioversity, V2.1) and shows what would happen to each line; with write they are added, all at once or not at all. Parents are taken from ANCEST where they are two known names. Descriptors without a column in the book are kept in the accession&apos;s remark. Existing accessions are never changed: differences are shown.</source>
+        <translation>Liest Akzessionen aus einer CSV-Datei mit Multi-Crop-Passdatendeskriptoren (FAO und Bioversity, V2.1) und zeigt, was mit jeder Zeile geschähe; mit write werden sie angelegt, alle zugleich oder gar nicht. Eltern werden aus ANCEST übernommen, wenn dort zwei bekannte Namen stehen. Deskriptoren ohne Spalte im Buch kommen in die Bemerkung der Akzession. Vorhandene Akzessionen werden nie geändert: Unterschiede werden gezeigt.</translation>
     </message>
     <message>
-        <source>Reason</source>
-        <translation>Grund</translation>
-    </message>
-    <message>
-        <source>Reckoning the breeding values</source>
+        <source>Calculating the breeding values</source>
         <translation>Die Zuchtwerte werden berechnet</translation>
     </message>
     <message>
-        <source>Reckoning the kinship</source>
+        <source>Calculating the kinship</source>
         <translation>Die Verwandtschaft wird berechnet</translation>
     </message>
     <message>
@@ -13163,56 +12947,56 @@
         <translation>SPECIES.</translation>
     </message>
     <message>
-        <source>Save the sheet as CSV in UTF-8. Then &quot;note-import&quot; with {} shows what would be written.</source>
-        <translation>Das Blatt als CSV in UTF-8 speichern. Dann zeigt &quot;note-import&quot; mit {}, was geschrieben würde.</translation>
+        <source>Save the sheet as CSV in UTF-8. Then &quot;record-import&quot; with {} shows what would be written.</source>
+        <translation>Den Bogen als CSV in UTF-8 speichern. Dann zeigt &quot;record-import&quot; mit {}, was geschrieben würde.</translation>
     </message>
     <message>
-        <source>Say otherwise with day-format, if that is wrong.</source>
-        <translation>Mit day-format anders angeben, wenn das falsch ist.</translation>
+        <source>Give date-format if that is wrong.</source>
+        <translation>date-format angeben, wenn das falsch ist.</translation>
     </message>
     <message>
-        <source>Say with day-format which it is, or write it as in 2026-04-12.</source>
-        <translation>Mit day-format angeben, was gilt, oder wie in 2026-04-12 schreiben.</translation>
+        <source>Give date-format, or write it as in 2026-04-12.</source>
+        <translation>date-format angeben oder wie in 2026-04-12 schreiben.</translation>
     </message>
     <message>
-        <source>Say with kind which it is.</source>
-        <translation>Mit kind angeben, welche es ist.</translation>
+        <source>Give kind.</source>
+        <translation>kind angeben.</translation>
     </message>
     <message>
-        <source>Score more trees, or look at the scores themselves.</source>
-        <translation>Mehr Bäume bewerten oder die Bewertungen selbst ansehen.</translation>
+        <source>Score more trees, or check the scores.</source>
+        <translation>Mehr Bäume bonitieren oder die Bonituren prüfen.</translation>
     </message>
     <message>
         <source>Scores</source>
-        <translation>Bewertungen</translation>
+        <translation>Bonituren</translation>
     </message>
     <message>
         <source>Scores of its own trees.</source>
-        <translation>Bewertungen ihrer eigenen Bäume.</translation>
+        <translation>Bonituren ihrer eigenen Bäume.</translation>
     </message>
     <message>
         <source>See book-check, and correct the wrong one of these parents.</source>
         <translation>In book-check nachsehen und den falschen dieser Eltern berichtigen.</translation>
     </message>
     <message>
-        <source>Seed of cross {} sprouted in {}.</source>
+        <source>Seed of cross {} germinated in {}.</source>
         <translation>Samen der Kreuzung {} keimten im Jahr {}.</translation>
     </message>
     <message>
         <source>Seed parent&apos;s mean</source>
-        <translation>Mittel des Samenelters</translation>
+        <translation>Mittel der Mutter</translation>
     </message>
     <message>
         <source>Seed parent&apos;s pollen parent</source>
-        <translation>Pollenelter des Samenelters</translation>
+        <translation>Vater der Mutter</translation>
     </message>
     <message>
         <source>Seed parent&apos;s seed parent</source>
-        <translation>Samenelter des Samenelters</translation>
+        <translation>Mutter der Mutter</translation>
     </message>
     <message>
-        <source>Seed ripe about {} days later, the rule for all: the book has no days of its own for this seed parent.</source>
-        <translation>Samen etwa {} Tage später reif, nach der Regel für alle: Das Buch hat für diesen Samenelter keine eigenen Tage.</translation>
+        <source>Seed ripe about {} days later, by the general rule: the book has no value for this seed parent.</source>
+        <translation>Samen etwa {} Tage später reif, nach der allgemeinen Regel: Das Buch hat keinen Wert für diese Mutter.</translation>
     </message>
     <message>
         <source>Seed ripe about {} days later.</source>
@@ -13223,8 +13007,8 @@
         <translation>Sämlinge</translation>
     </message>
     <message>
-        <source>Seedlings above the bar.</source>
-        <translation>Sämlinge über der Schwelle.</translation>
+        <source>Share of seedlings above the threshold.</source>
+        <translation>Anteil der Sämlinge über der Schwelle.</translation>
     </message>
     <message>
         <source>Seedlings to grow</source>
@@ -13239,8 +13023,8 @@
         <translation>Mittel der Sämlinge</translation>
     </message>
     <message>
-        <source>Seedlings&apos; spread</source>
-        <translation>Streuung der Sämlinge</translation>
+        <source>SD of the seedlings</source>
+        <translation>SD der Sämlinge</translation>
     </message>
     <message>
         <source>Seen</source>
@@ -13251,36 +13035,36 @@
         <translation>Gesehen bei</translation>
     </message>
     <message>
-        <source>Set up in the order of planting, from the upper left corner on.</source>
-        <translation>In der Folge des Pflanzens aufgestellt, ab der linken oberen Ecke.</translation>
+        <source>In planting order, from the upper left corner on.</source>
+        <translation>In der Reihenfolge des Pflanzens, ab der linken oberen Ecke.</translation>
     </message>
     <message>
-        <source>Share of the pollen, 0 to 1; 0 is none expected, not none possible: styles leak.</source>
-        <translation>Anteil des Pollens, 0 bis 1; 0 heißt: keiner zu erwarten, nicht: keiner möglich. Griffel sind nicht dicht.</translation>
+        <source>Share of compatible pollen; 0 means none expected, not none possible: incompatibility is not complete.</source>
+        <translation>Anteil des verträglichen Pollens; 0 heißt: keiner zu erwarten, nicht: keiner möglich, denn Unverträglichkeit ist nicht vollständig.</translation>
     </message>
     <message>
-        <source>Shares of ancestors</source>
+        <source>Contributions of ancestors</source>
         <translation>Anteile der Vorfahren</translation>
     </message>
     <message>
-        <source>Sheet for notes</source>
-        <translation>Blatt für Notizen</translation>
+        <source>Recording sheet</source>
+        <translation>Erfassungsbogen</translation>
     </message>
     <message>
         <source>Should fruit this year</source>
         <translation>Sollte dieses Jahr fruchten</translation>
     </message>
     <message>
-        <source>Shown on both sides: by {} and by {}.</source>
-        <translation>Auf beiden Seiten gezeigt: von {} und von {}.</translation>
+        <source>Shown in both parents: by {} and by {}.</source>
+        <translation>In beiden Eltern gezeigt: von {} und von {}.</translation>
     </message>
     <message>
-        <source>So many crosses are suggested at the most.</source>
-        <translation>Höchstens so viele Kreuzungen werden vorgeschlagen.</translation>
+        <source>Maximum number of suggested crosses.</source>
+        <translation>Höchstzahl vorgeschlagener Kreuzungen.</translation>
     </message>
     <message>
-        <source>So many of the wanted seedlings are to be seen at least.</source>
-        <translation>Mindestens so viele der gewünschten Sämlinge sollen zu sehen sein.</translation>
+        <source>Least number of wanted seedlings to obtain.</source>
+        <translation>Mindestzahl gewünschter Sämlinge.</translation>
     </message>
     <message>
         <source>Sown</source>
@@ -13288,18 +13072,18 @@
     </message>
     <message>
         <source>Sport of</source>
-        <translation>Sport von</translation>
+        <translation>Mutante von</translation>
     </message>
     <message>
-        <source>Spread</source>
-        <translation>Streuung</translation>
+        <source>SD</source>
+        <translation>SD</translation>
     </message>
     <message>
-        <source>Standard deviation between them in what they hand on.</source>
-        <translation>Standardabweichung zwischen ihnen in dem, was sie weitergeben.</translation>
+        <source>Standard deviation of breeding values among the seedlings.</source>
+        <translation>Standardabweichung der Zuchtwerte unter den Sämlingen.</translation>
     </message>
     <message>
-        <source>Standard deviation between trees; of two or more.</source>
+        <source>Standard deviation between trees, where two or more.</source>
         <translation>Standardabweichung zwischen den Bäumen; ab zwei Bäumen.</translation>
     </message>
     <message>
@@ -13312,71 +13096,71 @@
     </message>
     <message>
         <source>Tag {}.</source>
-        <translation>Etikett {}.</translation>
+        <translation>Anhänger {}.</translation>
     </message>
     <message>
-        <source>Tagged branches with fruit: those to pick in walking order, then the others by day.</source>
-        <translation>Etikettierte Äste mit Früchten: zuerst die zu pflückenden in der Folge des Rundgangs, dann die übrigen nach Tagen.</translation>
+        <source>Tagged branches with fruit: those to harvest in walking order, then the others by date.</source>
+        <translation>Äste mit Anhänger und Früchten: zuerst die zu erntenden in der Reihenfolge des Rundgangs, dann die übrigen nach Datum.</translation>
     </message>
     <message>
         <source>Tags</source>
-        <translation>Etiketten</translation>
+        <translation>Anhänger</translation>
     </message>
     <message>
         <source>Tags: {}.</source>
-        <translation>Etiketten: {}.</translation>
+        <translation>Anhänger: {}.</translation>
     </message>
     <message>
-        <source>Take care: {}</source>
+        <source>Caution: {}</source>
         <translation>Vorsicht: {}</translation>
     </message>
     <message>
-        <source>Take fewer days at a time.</source>
-        <translation>Weniger Tage auf einmal nehmen.</translation>
+        <source>Choose fewer days.</source>
+        <translation>Weniger Tage wählen.</translation>
     </message>
     <message>
-        <source>Take in passports</source>
-        <translation>Passdaten übernehmen</translation>
+        <source>Import passport data</source>
+        <translation>Passdaten importieren</translation>
     </message>
     <message>
-        <source>Take the first line of a sheet made with note-template, and say with kind what the lines are.</source>
-        <translation>Die erste Zeile eines Blatts von note-template nehmen und mit kind angeben, was die Zeilen sind.</translation>
+        <source>Use the first line of a sheet made with record-template, and give kind.</source>
+        <translation>Die erste Zeile eines Bogens von record-template nehmen und kind angeben.</translation>
     </message>
     <message>
-        <source>Taken together with {}, whose sport it is.</source>
-        <translation>Zusammengefasst mit {}, deren Sport sie ist.</translation>
+        <source>Combined with {}, of which it is a sport.</source>
+        <translation>Zusammengefasst mit {}, deren Mutante sie ist.</translation>
     </message>
     <message>
-        <source>Takes a sheet that was filled in outdoors into the book, a note a line. Every line is judged against the book with the lines before it, and shown with what would become of it; nothing is written until you say so. Then all lines are written at once, or none where one is wrong, and one note-undo takes them all back. A sheet read again adds nothing twice.</source>
-        <translation>Nimmt ein draußen ausgefülltes Blatt ins Buch auf, eine Notiz je Zeile. Jede Zeile wird am Buch samt den Zeilen davor geprüft und mit dem gezeigt, was aus ihr würde; geschrieben wird erst auf Verlangen. Dann werden alle Zeilen zugleich geschrieben, oder keine, wenn eine falsch ist, und ein note-undo nimmt sie alle zurück. Ein Blatt, das noch einmal gelesen wird, fügt nichts doppelt hinzu.</translation>
+        <source>Imports a filled recording sheet into the book, one record per line. Every line is checked against the book with the lines before it, and shown with what would happen to it; with write all lines are written at once, or none where one has an error, and one record-undo reverts them all. A sheet read again adds nothing twice.</source>
+        <translation>Importiert einen ausgefüllten Erfassungsbogen ins Buch, je Eintrag eine Zeile. Jede Zeile wird am Buch samt den Zeilen davor geprüft und mit dem gezeigt, was mit ihr geschähe; mit write werden alle Zeilen zugleich geschrieben, oder keine, wenn eine einen Fehler hat, und ein record-undo nimmt sie alle zurück. Ein Bogen, der noch einmal gelesen wird, fügt nichts doppelt hinzu.</translation>
     </message>
     <message>
-        <source>Takes back the last entry that was noted in the book, or the one that is named, if nobody changed it since and nothing refers to it. The rows of one import go together. Run again, it takes back the one before.</source>
-        <translation>Nimmt den zuletzt ins Buch notierten Eintrag zurück, oder den genannten, sofern ihn seither niemand geändert hat und nichts auf ihn verweist. Die Zeilen eines Imports gehören zusammen. Erneut ausgeführt, nimmt es den davor zurück.</translation>
+        <source>Undoes the last record written to the book, or the one that is named, if it was not changed since and nothing refers to it. The rows of one import belong together. Run again, it undoes the one before.</source>
+        <translation>Nimmt den zuletzt ins Buch geschriebenen Eintrag zurück, oder den genannten, sofern er seither nicht geändert wurde und nichts auf ihn verweist. Die Zeilen eines Imports gehören zusammen. Erneut ausgeführt, nimmt es den davor zurück.</translation>
     </message>
     <message>
-        <source>Tells of a scored trait what each accession is expected to hand on, from its own scores and those of all its relatives, with the seasons&apos; differences taken out. Unknown parents count as founders, a blend as a mixture of its members; triploids and what comes of them are left out. Where there are too few scores it says so.</source>
-        <translation>Sagt zu einem bewerteten Merkmal, was jede Akzession voraussichtlich weitergibt, aus ihren eigenen Bewertungen und denen aller Verwandten, bereinigt um die Unterschiede der Saisons. Unbekannte Eltern gelten als Stammeltern, eine Pollenmischung als Gemisch ihrer Bestandteile; Triploide und was von ihnen abstammt sind ausgelassen. Wo es zu wenige Bewertungen gibt, wird das gesagt.</translation>
+        <source>Estimates breeding values of a scored trait for each accession, from its own scores and those of all its relatives, corrected for seasons. Unknown parents count as founders, a blend as a mixture of its members; triploids and their descendants are left out. Where there are too few scores it says so.</source>
+        <translation>Schätzt die Zuchtwerte eines bonitierten Merkmals für jede Akzession, aus ihren eigenen Bonituren und denen aller Verwandten, bereinigt um Unterschiede der Saisons. Unbekannte Eltern gelten als Stammeltern, eine Pollenmischung als Gemisch ihrer Bestandteile; Triploide und ihre Nachkommen sind ausgelassen. Wo es zu wenige Bonituren gibt, wird das gesagt.</translation>
     </message>
     <message>
-        <source>Tells of every two accessions how much blood they share by their recorded parents, what they are to each other, and how inbred each is itself. Unknown parents count as unrelated, a blend as a mixture of its members, a sport as its original; triploids and what comes of them are not reckoned.</source>
-        <translation>Sagt zu je zwei Akzessionen, wie viel Blut sie nach ihren verzeichneten Eltern gemeinsam haben, was sie einander sind und wie ingezüchtet jede selbst ist. Unbekannte Eltern gelten als nicht verwandt, eine Pollenmischung als Gemisch ihrer Bestandteile, ein Sport als sein Original; Triploide und was von ihnen abstammt werden nicht berechnet.</translation>
+        <source>Calculates for every pair of accessions how closely related they are by their recorded parents, and for each its inbreeding. Unknown parents count as unrelated, a blend as a mixture of its members, a sport as its original; triploids and their descendants are left out.</source>
+        <translation>Berechnet für je zwei Akzessionen, wie nahe verwandt sie nach ihren eingetragenen Eltern sind, und für jede ihre Inzucht. Unbekannte Eltern gelten als nicht verwandt, eine Pollenmischung als Gemisch ihrer Bestandteile, eine Mutante als ihr Original; Triploide und ihre Nachkommen sind ausgelassen.</translation>
     </message>
     <message>
-        <source>Tells of every two accessions whether one&apos;s style lets the other&apos;s pollen through, what S-alleles those may have that nobody has determined, and which recorded parents the alleles contradict. What the alleles tell and what the counts of worked crosses tell stand apart.</source>
-        <translation>Sagt zu je zwei Akzessionen, ob der Griffel der einen den Pollen der anderen durchlässt, welche S-Allele jene haben können, bei denen sie niemand bestimmt hat, und welchen verzeichneten Eltern die Allele widersprechen. Was die Allele sagen und was die Zählungen bestäubter Kreuzungen sagen, steht getrennt.</translation>
+        <source>Shows for every pair of accessions whether they are compatible by their S-alleles, infers possible S-alleles where none were determined, and lists recorded parents that the alleles contradict. Evidence from alleles and from counts of pollinated flowers is kept separate.</source>
+        <translation>Zeigt für je zwei Akzessionen, ob sie nach ihren S-Allelen verträglich sind, leitet mögliche S-Allele ab, wo keine bestimmt sind, und nennt eingetragene Eltern, denen die Allele widersprechen. Hinweise aus Allelen und aus Zählungen bestäubter Blüten stehen getrennt.</translation>
     </message>
     <message>
-        <source>Tells which scored trait was seen in which parent and grandparent of an accession, or of all that are parents: means over trees, with how many trees and years. Blends are taken by the shares of their scored members, and what is unknown or was not scored is said.</source>
-        <translation>Sagt, welches bewertete Merkmal bei welchem Elter und Großelter einer Akzession gesehen wurde, oder bei denen aller, die Eltern sind: Mittel über die Bäume, mit der Zahl der Bäume und Jahre. Pollenmischungen zählen nach den Anteilen ihrer bewerteten Bestandteile, und was unbekannt ist oder nicht bewertet wurde, wird genannt.</translation>
+        <source>Shows the scored traits of the parents and grandparents of accessions: means over trees, with the number of trees and years. Blends are weighted by the shares of their scored members; what is unknown or was not scored is marked.</source>
+        <translation>Zeigt die bonitierten Merkmale der Eltern und Großeltern von Akzessionen: Mittel über die Bäume, mit der Zahl der Bäume und Jahre. Pollenmischungen werden nach den Anteilen ihrer bonitierten Bestandteile gewichtet; was unbekannt oder nicht bonitiert ist, ist gekennzeichnet.</translation>
     </message>
     <message>
-        <source>That is against the alleles: look at both records, or foreign pollen came in.</source>
+        <source>That contradicts the alleles: check both records, or foreign pollen came in.</source>
         <translation>Das widerspricht den Allelen: Beide Einträge ansehen, oder fremder Pollen kam hinein.</translation>
     </message>
     <message>
-        <source>That it works this spring.</source>
-        <translation>Dass es in diesem Frühjahr gelingt.</translation>
+        <source>Probability that it succeeds this spring.</source>
+        <translation>Wahrscheinlichkeit, dass es in diesem Frühjahr gelingt.</translation>
     </message>
     <message>
         <source>The 1 flower did not set.</source>
@@ -13392,14 +13176,14 @@
     </message>
     <message>
         <source>The accession is recorded as a sport of itself.</source>
-        <translation>Die Akzession ist als Sport ihrer selbst verzeichnet.</translation>
+        <translation>Die Akzession ist als Mutante ihrer selbst eingetragen.</translation>
     </message>
     <message>
         <source>The accession that the wanted seedlings are to surpass; the best of the parents where none is named.</source>
         <translation>Die Akzession, die die gewünschten Sämlinge übertreffen sollen; ohne Angabe die beste unter den Eltern.</translation>
     </message>
     <message>
-        <source>The accession whose flowers would be worked.</source>
+        <source>The accession whose flowers would be pollinated.</source>
         <translation>Die Akzession, deren Blüten bestäubt würden.</translation>
     </message>
     <message>
@@ -13419,8 +13203,8 @@
         <translation>Die Allele der einen sind nicht bekannt.</translation>
     </message>
     <message>
-        <source>The ancestor; unknown for parents that nobody noted.</source>
-        <translation>Der Vorfahr; unbekannt für Eltern, die niemand notiert hat.</translation>
+        <source>The ancestor; unknown for parents that are not recorded.</source>
+        <translation>Der Vorfahr; leer für nicht eingetragene Eltern.</translation>
     </message>
     <message>
         <source>The better way round by bloom and pollen.</source>
@@ -13447,24 +13231,24 @@
         <translation>Das Buch hat noch keine Akzessionen.</translation>
     </message>
     <message>
-        <source>The book has no place for {}: it is kept in the note of {}.</source>
-        <translation>Das Buch hat keinen Platz für {}: Es kommt in die Bemerkung von {}.</translation>
+        <source>The book has no column for {}: it is kept in the remark of {}.</source>
+        <translation>Das Buch hat keine Spalte für {}: Es kommt in die Bemerkung von {}.</translation>
     </message>
     <message>
-        <source>The book has no scores yet; note them with note-score.</source>
-        <translation>Das Buch hat noch keine Bewertungen; mit note-score notieren.</translation>
+        <source>The book has no scores yet; record them with record-score.</source>
+        <translation>Das Buch hat noch keine Bonituren; mit record-score erfassen.</translation>
     </message>
     <message>
         <source>The book has scores of: {}.</source>
-        <translation>Das Buch hat Bewertungen von: {}.</translation>
+        <translation>Das Buch hat Bonituren von: {}.</translation>
     </message>
     <message>
         <source>The book has {} with another value: {}.</source>
         <translation>Das Buch hat {} mit einem anderen Wert: {}.</translation>
     </message>
     <message>
-        <source>The child.</source>
-        <translation>Das Kind.</translation>
+        <source>The offspring.</source>
+        <translation>Der Nachkomme.</translation>
     </message>
     <message>
         <source>The closest are {} and {}, {:.3f}.</source>
@@ -13475,8 +13259,8 @@
         <translation>Die Spalte {} fehlt.</translation>
     </message>
     <message>
-        <source>The columns fit several kinds of notes.</source>
-        <translation>Die Spalten passen zu mehreren Arten von Notizen.</translation>
+        <source>The columns fit several kinds of records.</source>
+        <translation>Die Spalten passen zu mehreren Arten von Einträgen.</translation>
     </message>
     <message>
         <source>The counts that were weighed.</source>
@@ -13491,16 +13275,16 @@
         <translation>Die Kreuzung ist von {}, ihr Samen wurde im Jahr darauf gesät.</translation>
     </message>
     <message>
-        <source>The day after the full need is met.</source>
+        <source>The day after the full requirement is met.</source>
         <translation>Der Tag, nachdem der volle Bedarf gedeckt ist.</translation>
     </message>
     <message>
-        <source>The day after the least need is met.</source>
+        <source>The day after the minimum requirement is met.</source>
         <translation>Der Tag, nachdem der Mindestbedarf gedeckt ist.</translation>
     </message>
     <message>
-        <source>The day of lines that have none; without it they are wrong.</source>
-        <translation>Der Tag der Zeilen, die keinen haben; ohne ihn sind sie falsch.</translation>
+        <source>Date of lines that have none; without it they are errors.</source>
+        <translation>Datum der Zeilen, die keines haben; ohne Angabe sind sie Fehler.</translation>
     </message>
     <message>
         <source>The days are read with the day first, as line {} shows.</source>
@@ -13512,11 +13296,11 @@
     </message>
     <message>
         <source>The descendant&apos;s pollen parent or blend.</source>
-        <translation>Pollenelter oder Pollenmischung des Nachkommen.</translation>
+        <translation>Vater oder Pollenmischung des Nachkommen.</translation>
     </message>
     <message>
         <source>The descendant&apos;s seed parent.</source>
-        <translation>Samenelter des Nachkommen.</translation>
+        <translation>Mutter des Nachkommen.</translation>
     </message>
     <message>
         <source>The descriptor has two columns.</source>
@@ -13535,8 +13319,8 @@
         <translation>Die Datei ist leer.</translation>
     </message>
     <message>
-        <source>The first line does not name the columns of notes.</source>
-        <translation>Die erste Zeile nennt nicht die Spalten von Notizen.</translation>
+        <source>The first line does not name the columns of records.</source>
+        <translation>Die erste Zeile nennt nicht die Spalten von Einträgen.</translation>
     </message>
     <message>
         <source>The first {} accessions of the book</source>
@@ -13547,12 +13331,12 @@
         <translation>Die Überschrift im Blatt.</translation>
     </message>
     <message>
-        <source>The kinship of two parents that is still borne; 0.125 is that of half sibs.</source>
-        <translation>Die Verwandtschaft zweier Eltern, die noch hingenommen wird; 0.125 ist die von Halbgeschwistern.</translation>
+        <source>Maximum kinship of two parents; 0.125 is that of half sibs.</source>
+        <translation>Höchste Verwandtschaft zweier Eltern; 0,125 ist die von Halbgeschwistern.</translation>
     </message>
     <message>
-        <source>The line has a remark, but nothing to note; it is passed over.</source>
-        <translation>Die Zeile hat eine Bemerkung, aber nichts zu notieren; sie wird übergangen.</translation>
+        <source>The line has a remark, but no record; it is skipped.</source>
+        <translation>Die Zeile hat eine Bemerkung, aber keinen Eintrag; sie wird übergangen.</translation>
     </message>
     <message>
         <source>The line has more cells than the header.</source>
@@ -13563,20 +13347,20 @@
         <translation>Die Zeile hat mehr Felder als die Kopfzeile.</translation>
     </message>
     <message>
-        <source>The line in the notations of breeders; generations that were not asked for are left out.</source>
-        <translation>Die Abstammung in den Schreibweisen der Züchter; nicht verlangte Generationen sind weggelassen.</translation>
+        <source>The pedigree in breeders&apos; notation; further generations are left out.</source>
+        <translation>Die Abstammung in der Schreibweise der Züchter; weitere Generationen sind weggelassen.</translation>
     </message>
     <message>
         <source>The line of the file, counted from 1.</source>
         <translation>Die Zeile der Datei, von 1 an gezählt.</translation>
     </message>
     <message>
-        <source>The line, seed parent first.</source>
-        <translation>Die Abstammung, Samenelter zuerst.</translation>
+        <source>The pedigree, seed parent first.</source>
+        <translation>Die Abstammung, Mutter zuerst.</translation>
     </message>
     <message>
-        <source>The name of an accession, or the label of a tree.</source>
-        <translation>Der Name einer Akzession oder die Bezeichnung eines Baums.</translation>
+        <source>Names of accessions or labels of trees, separated by commas.</source>
+        <translation>Namen von Akzessionen oder Etiketten von Bäumen, durch Kommas getrennt.</translation>
     </message>
     <message>
         <source>The number is far too large.</source>
@@ -13587,20 +13371,20 @@
         <translation>Die anderen Zeilen sind etwa vom {}.</translation>
     </message>
     <message>
-        <source>The page holds no more: take larger paper, or draw the line of one of the ancestors.</source>
-        <translation>Die Seite fasst nicht mehr: Größeres Papier nehmen oder die Abstammung eines der Vorfahren zeichnen.</translation>
+        <source>The page is full: choose larger paper, or draw the pedigree of one of the ancestors.</source>
+        <translation>Die Seite ist voll: Größeres Papier wählen oder die Abstammung eines der Vorfahren zeichnen.</translation>
     </message>
     <message>
-        <source>The page holds no more: take larger paper; the table of descendants has them all.</source>
-        <translation>Die Seite fasst nicht mehr: Größeres Papier nehmen; die Tabelle der Nachkommen hat sie alle.</translation>
+        <source>The page is full: choose larger paper; the table of descendants has them all.</source>
+        <translation>Die Seite ist voll: Größeres Papier wählen; die Tabelle der Nachkommen hat sie alle.</translation>
     </message>
     <message>
         <source>The parent came from cross {} of {}: the earliest known first fruit is three years after sowing, in {}.</source>
         <translation>Der Elter stammt aus Kreuzung {} von {}: Die früheste bekannte erste Frucht kommt drei Jahre nach der Aussaat, im Jahr {}.</translation>
     </message>
     <message>
-        <source>The parent is younger than its child: it came from cross {} of {}, and this cross is of {}.</source>
-        <translation>Der Elter ist jünger als sein Kind: Er stammt aus Kreuzung {} von {}, und diese Kreuzung ist von {}.</translation>
+        <source>The parent is younger than its offspring: it came from cross {} of {}, and this cross is of {}.</source>
+        <translation>Der Elter ist jünger als sein Nachkomme: Er stammt aus Kreuzung {} von {}, und diese Kreuzung ist von {}.</translation>
     </message>
     <message>
         <source>The parents cannot be seen from this: they are left open.</source>
@@ -13619,12 +13403,12 @@
         <translation>Den Eltern von {} Akzessionen widersprechen die Allele.</translation>
     </message>
     <message>
-        <source>The part of the differences between scores of one season that is handed on to children; a judgement, not an estimate.</source>
-        <translation>Der Teil der Unterschiede zwischen den Bewertungen einer Saison, der an die Nachkommen weitergegeben wird; eine Einschätzung, keine Schätzung aus Daten.</translation>
+        <source>Narrow-sense heritability of a score of one season; an assumption, not an estimate.</source>
+        <translation>Erblichkeit im engeren Sinn einer Bonitur einer Saison; eine Annahme, keine Schätzung.</translation>
     </message>
     <message>
-        <source>The part that comes back in every score of an accession; the heritability and a quarter of what it leaves where not given.</source>
-        <translation>Der Teil, der in jeder Bewertung einer Akzession wiederkehrt; ohne Angabe die Erblichkeit und ein Viertel dessen, was sie übrig lässt.</translation>
+        <source>Repeatability of the scores of an accession; the heritability and a quarter of the rest where not given.</source>
+        <translation>Wiederholbarkeit der Bonituren einer Akzession; ohne Angabe die Erblichkeit und ein Viertel des Rests.</translation>
     </message>
     <message>
         <source>The passport of 1 accession.</source>
@@ -13640,7 +13424,7 @@
     </message>
     <message>
         <source>The pollen or the seed lot.</source>
-        <translation>Der Pollen oder die Samenpartie.</translation>
+        <translation>Der Pollen oder die Saatgutpartie.</translation>
     </message>
     <message>
         <source>The repeatability is lower than the heritability, {}.</source>
@@ -13648,27 +13432,27 @@
     </message>
     <message>
         <source>The same genes: one is a sport or clone of the other.</source>
-        <translation>Dieselben Gene: Eine ist Sport oder Klon der anderen.</translation>
+        <translation>Dieselben Gene: Eine ist Mutante oder Klon der anderen.</translation>
     </message>
     <message>
         <source>The same once the counts of its crosses are weighed; unknown where none were counted.</source>
         <translation>Dasselbe, nachdem die Zählungen ihrer Kreuzungen gewichtet sind; unbekannt, wo keine gezählt wurden.</translation>
     </message>
     <message>
-        <source>The scores of this tree are left out: nobody wrote down which accession it is.</source>
-        <translation>Die Bewertungen dieses Baums bleiben unberücksichtigt: Niemand hat notiert, welche Akzession er ist.</translation>
+        <source>The scores of this tree are left out: its accession is not recorded.</source>
+        <translation>Die Bonituren dieses Baums bleiben unberücksichtigt: Seine Akzession ist nicht eingetragen.</translation>
     </message>
     <message>
-        <source>The scores tell nothing of this accession.</source>
-        <translation>Die Bewertungen sagen über diese Akzession nichts aus.</translation>
+        <source>The scores have no information on this accession.</source>
+        <translation>Die Bonituren sagen über diese Akzession nichts aus.</translation>
     </message>
     <message>
         <source>The seed is ripe even if the tree bloomed late.</source>
         <translation>Der Samen ist reif, auch wenn der Baum spät geblüht hat.</translation>
     </message>
     <message>
-        <source>The sheet as comma, semicolon or tab separated text in UTF-8, as note-template makes it.</source>
-        <translation>Das Blatt als Text in UTF-8, mit Komma, Semikolon oder Tabulator getrennt, wie note-template es anlegt.</translation>
+        <source>The sheet as comma, semicolon or tab separated text in UTF-8, as made by record-template.</source>
+        <translation>Der Bogen als Text in UTF-8, mit Komma, Semikolon oder Tabulator getrennt, wie ihn record-template anlegt.</translation>
     </message>
     <message>
         <source>The sort of accession by its status.</source>
@@ -13684,15 +13468,15 @@
     </message>
     <message>
         <source>The traits that were scored are: {}.</source>
-        <translation>Bewertet wurden diese Merkmale: {}.</translation>
+        <translation>Bonitiert wurden diese Merkmale: {}.</translation>
     </message>
     <message>
-        <source>The tree with the most, which is not always the best.</source>
+        <source>The tree with the highest value, which is not always the best.</source>
         <translation>Der Baum mit dem höchsten Wert, der nicht immer der beste ist.</translation>
     </message>
     <message>
-        <source>The tree&apos;s; unknown for work on the bench.</source>
-        <translation>Die des Baums; unbekannt bei Arbeit am Arbeitstisch.</translation>
+        <source>The tree&apos;s; unknown for indoor work.</source>
+        <translation>Die des Baums; leer bei Arbeit im Haus.</translation>
     </message>
     <message>
         <source>The unit of its numbers.</source>
@@ -13703,20 +13487,20 @@
         <translation>Die Schreibweise.</translation>
     </message>
     <message>
-        <source>The wish cannot be read.</source>
-        <translation>Der Wunsch ist nicht lesbar.</translation>
+        <source>The weights cannot be read.</source>
+        <translation>Die Gewichte sind nicht lesbar.</translation>
     </message>
     <message>
-        <source>The work of a day or a week to take along: what is to be done at which tree, in walking order, with the address, the tags, the lot and the amount, a box to tick and room to write down what came of it; then the work on the bench, and the cautions that go with just this work.</source>
-        <translation>Die Arbeit eines Tages oder einer Woche zum Mitnehmen: was an welchem Baum zu tun ist, in der Reihenfolge des Rundgangs, mit Ort, Etiketten, Partie und Menge, einem Kästchen zum Abhaken und Platz zum Aufschreiben des Ergebnisses; danach die Arbeit am Arbeitstisch und die Warnhinweise zu genau dieser Arbeit.</translation>
+        <source>The work of a day or a week to print: the tasks at each tree in walking order, with address, tags, lot and amount, a box to tick and space for results; then the indoor work, and the cautions for this work.</source>
+        <translation>Die Arbeit eines Tages oder einer Woche zum Drucken: die Aufgaben an jedem Baum in der Reihenfolge des Rundgangs, mit Adresse, Anhängern, Partie und Menge, einem Kästchen zum Abhaken und Platz für Ergebnisse; danach die Arbeit im Haus und die Warnhinweise zu dieser Arbeit.</translation>
     </message>
     <message>
-        <source>The year asked about.</source>
-        <translation>Das Jahr, nach dem gefragt ist.</translation>
+        <source>The year.</source>
+        <translation>Das Jahr.</translation>
     </message>
     <message>
-        <source>The year asked about; that of the as-of day where none is given.</source>
-        <translation>Das Jahr, nach dem gefragt ist; ohne Angabe das des Stichtags.</translation>
+        <source>The year; that of the reference date where not given.</source>
+        <translation>Das Jahr; ohne Angabe das des Stichtags.</translation>
     </message>
     <message>
         <source>Their S-alleles are not both known.</source>
@@ -13735,8 +13519,8 @@
         <translation>Es gibt nichts zu schreiben.</translation>
     </message>
     <message>
-        <source>These are {} accessions; at most {} can be asked for at once.</source>
-        <translation>Das sind {} Akzessionen; höchstens {} lassen sich auf einmal abfragen.</translation>
+        <source>These are {} accessions; at most {} can be processed at once.</source>
+        <translation>Das sind {} Akzessionen; höchstens {} lassen sich auf einmal verarbeiten.</translation>
     </message>
     <message>
         <source>This cannot be read.</source>
@@ -13764,14 +13548,14 @@
     </message>
     <message>
         <source>Those of {}, whose sport it is.</source>
-        <translation>Die von {}, deren Sport sie ist.</translation>
+        <translation>Die von {}, deren Mutante sie ist.</translation>
     </message>
     <message>
         <source>Three parents stand in one cross: put the first cross in parentheses.</source>
         <translation>Drei Eltern stehen in einer Kreuzung: Die erste Kreuzung in Klammern setzen.</translation>
     </message>
     <message>
-        <source>Ties, and what is not known.</source>
+        <source>Ties, and unknowns.</source>
         <translation>Gleichstände und was nicht bekannt ist.</translation>
     </message>
     <message>
@@ -13779,24 +13563,16 @@
         <translation>Um die gewünschte Zahl davon mit der angegebenen Sicherheit zu sehen.</translation>
     </message>
     <message>
-        <source>Too few scores: {} of {} diploid accessions up to {}. Breeding values need {} scores of {} accessions, or they tell of chance.</source>
-        <translation>Zu wenige Bewertungen: {} von {} diploiden Akzessionen bis {}. Zuchtwerte brauchen {} Bewertungen von {} Akzessionen, sonst zeigen sie nur den Zufall.</translation>
+        <source>Too few scores: {} of {} diploid accessions up to {}. Breeding values need {} scores of {} accessions, otherwise they only reflect chance.</source>
+        <translation>Zu wenige Bonituren: {} von {} diploiden Akzessionen bis {}. Zuchtwerte brauchen {} Bonituren von {} Akzessionen, sonst zeigen sie nur den Zufall.</translation>
     </message>
     <message>
         <source>Too young</source>
         <translation>Zu jung</translation>
     </message>
     <message>
-        <source>Took back {} entries of one import from {}: {} to {}.</source>
+        <source>Undid {} records of one import in {}: {} to {}.</source>
         <translation>{} Einträge eines Imports aus {} zurückgenommen: {} bis {}.</translation>
-    </message>
-    <message>
-        <source>Traits in the boxes</source>
-        <translation>Merkmale in den Kästen</translation>
-    </message>
-    <message>
-        <source>Traits of</source>
-        <translation>Merkmale von</translation>
     </message>
     <message>
         <source>Traits of parents</source>
@@ -13804,15 +13580,15 @@
     </message>
     <message>
         <source>Traits of parents that were scored: {}.</source>
-        <translation>Bewertete Merkmale der Eltern: {}.</translation>
+        <translation>Bonitierte Merkmale der Eltern: {}.</translation>
     </message>
     <message>
-        <source>Traits whose means stand in the boxes, with commas between, or all; none where left out.</source>
+        <source>Traits whose means are shown in the boxes, separated by commas, or all; none where left out.</source>
         <translation>Merkmale, deren Mittel in den Kästen stehen, durch Kommas getrennt, oder all für alle; ohne Angabe keine.</translation>
     </message>
     <message>
-        <source>Traits with their weights, as in taste=2; scab=-1; below 0 where low scores are the good ones.</source>
-        <translation>Merkmale mit ihren Gewichten, wie in taste=2; scab=-1; unter 0, wo niedrige Werte die guten sind.</translation>
+        <source>Selection index: traits with their weights, as in taste=2; scab=-1; negative where low scores are desired.</source>
+        <translation>Selektionsindex: Merkmale mit ihren Gewichten, wie in taste=2; scab=-1; negativ, wo niedrige Bonituren erwünscht sind.</translation>
     </message>
     <message>
         <source>Tray across</source>
@@ -13832,11 +13608,11 @@
     </message>
     <message>
         <source>Trees of it that were scored.</source>
-        <translation>Ihre Bäume, die bewertet wurden.</translation>
+        <translation>Ihre Bäume, die bonitiert wurden.</translation>
     </message>
     <message>
         <source>Trees scored</source>
-        <translation>Bewertete Bäume</translation>
+        <translation>Bonitierte Bäume</translation>
     </message>
     <message>
         <source>Two columns are headed {}.</source>
@@ -13847,7 +13623,7 @@
         <translation>Zwei Zeilen haben diesen Namen; er darf nur einer Akzession gehören.</translation>
     </message>
     <message>
-        <source>Type it anew.</source>
+        <source>Type it again.</source>
         <translation>Neu eintippen.</translation>
     </message>
     <message>
@@ -13855,60 +13631,60 @@
         <translation>Einheit: {}.</translation>
     </message>
     <message>
-        <source>Wanted</source>
-        <translation>Gewünscht</translation>
+        <source>Wanted seedlings</source>
+        <translation>Gewünschte Sämlinge</translation>
     </message>
     <message>
         <source>Wanted ones</source>
         <translation>Gewünschte</translation>
     </message>
     <message>
-        <source>Wanted seedlings surpass {}. Traits are taken as handed on independently of each other, and the heritability is a judgement.</source>
-        <translation>Gewünschte Sämlinge übertreffen {}. Angenommen ist, dass Merkmale unabhängig voneinander weitergegeben werden; die Erblichkeit ist eine Einschätzung.</translation>
+        <source>Wanted seedlings exceed {}. Traits are assumed to be inherited independently, and the heritability is an assumption.</source>
+        <translation>Gewünschte Sämlinge übertreffen {}. Angenommen ist, dass Merkmale unabhängig vererbt werden; auch die Erblichkeit ist eine Annahme.</translation>
     </message>
     <message>
-        <source>Ways</source>
+        <source>Paths</source>
         <translation>Wege</translation>
     </message>
     <message>
-        <source>What becomes of each line of the file.</source>
-        <translation>Was aus jeder Zeile der Datei wird.</translation>
+        <source>What happens to each line of the file.</source>
+        <translation>Was mit jeder Zeile der Datei geschieht.</translation>
     </message>
     <message>
-        <source>What becomes of it.</source>
-        <translation>Was daraus wird.</translation>
+        <source>What happens to it.</source>
+        <translation>Was damit geschieht.</translation>
     </message>
     <message>
-        <source>What becomes of the line.</source>
-        <translation>Was aus der Zeile wird.</translation>
+        <source>What happens to the line.</source>
+        <translation>Was mit der Zeile geschieht.</translation>
     </message>
     <message>
-        <source>What differs from the book, what is kept in the note, what is open.</source>
-        <translation>Was vom Buch abweicht, was in der Notiz bleibt, was offen ist.</translation>
+        <source>What differs from the book, what is kept in the remark, what is unknown.</source>
+        <translation>Was vom Buch abweicht, was in der Bemerkung steht, was unbekannt ist.</translation>
     </message>
     <message>
-        <source>What each accession is expected to hand on of a trait, the highest first.</source>
-        <translation>Was jede Akzession von einem Merkmal voraussichtlich weitergibt, die höchste zuerst.</translation>
+        <source>Estimated breeding value of each accession, the highest first.</source>
+        <translation>Geschätzter Zuchtwert jeder Akzession, der höchste zuerst.</translation>
     </message>
     <message>
-        <source>What each column of the sheet holds.</source>
-        <translation>Was jede Spalte des Blatts enthält.</translation>
+        <source>Content of each column of the sheet.</source>
+        <translation>Inhalt jeder Spalte des Bogens.</translation>
     </message>
     <message>
         <source>What each is recorded to have, or may have by its parents.</source>
-        <translation>Was für jede verzeichnet ist oder was sie nach ihren Eltern haben kann.</translation>
+        <translation>Was für jede eingetragen ist oder was sie nach ihren Eltern haben kann.</translation>
     </message>
     <message>
-        <source>What hangs at the branch.</source>
-        <translation>Was am Ast hängt.</translation>
+        <source>Code of the tag.</source>
+        <translation>Kürzel des Anhängers.</translation>
     </message>
     <message>
-        <source>What hangs at the branches.</source>
-        <translation>Was an den Ästen hängt.</translation>
+        <source>Tags at the branches.</source>
+        <translation>Anhänger an den Ästen.</translation>
     </message>
     <message>
-        <source>What is handed on comes back in every score: give at least that.</source>
-        <translation>Was weitergegeben wird, kehrt in jeder Bewertung wieder: mindestens so viel angeben.</translation>
+        <source>The repeatability is at least the heritability.</source>
+        <translation>Die Wiederholbarkeit ist mindestens die Erblichkeit.</translation>
     </message>
     <message>
         <source>What is wrong or doubtful about it, or where the book has it.</source>
@@ -13923,72 +13699,68 @@
         <translation>Was sie ist; unbekannt bei einem Elter ohne Eintrag.</translation>
     </message>
     <message>
-        <source>What part of the genes each ancestor is expected to have given.</source>
-        <translation>Welchen Teil der Gene jeder Vorfahr voraussichtlich gegeben hat.</translation>
+        <source>Expected genetic contribution of each ancestor.</source>
+        <translation>Erwarteter genetischer Anteil jedes Vorfahren.</translation>
     </message>
     <message>
         <source>What speaks against these parents.</source>
         <translation>Was gegen diese Eltern spricht.</translation>
     </message>
     <message>
-        <source>What the alleles tell.</source>
-        <translation>Was die Allele sagen.</translation>
+        <source>Evidence of the alleles.</source>
+        <translation>Aussage der Allele.</translation>
     </message>
     <message>
-        <source>What the chance rests on.</source>
-        <translation>Worauf die Chance beruht.</translation>
+        <source>Basis of the probability.</source>
+        <translation>Grundlage der Wahrscheinlichkeit.</translation>
     </message>
     <message>
-        <source>What the counts tell.</source>
-        <translation>Was die Zählungen sagen.</translation>
+        <source>Evidence of the counts.</source>
+        <translation>Aussage der Zählungen.</translation>
     </message>
     <message>
-        <source>What the descendant is a sport or clone of.</source>
-        <translation>Wovon der Nachkomme ein Sport oder Klon ist.</translation>
+        <source>Original of which the descendant is a sport or clone.</source>
+        <translation>Original, dessen Mutante oder Klon der Nachkomme ist.</translation>
     </message>
     <message>
-        <source>What the line notes, in words.</source>
-        <translation>Was die Zeile festhält, in Worten.</translation>
+        <source>The record in words.</source>
+        <translation>Der Eintrag in Worten.</translation>
     </message>
     <message>
-        <source>What the lines of the sheet note; note-import sees it from the header where it is not given.</source>
-        <translation>Was die Zeilen des Blatts festhalten; ohne Angabe erkennt note-import es an der Kopfzeile.</translation>
+        <source>Kind of the records of the sheet; record-import recognises it by the header where not given.</source>
+        <translation>Art der Einträge des Bogens; ohne Angabe erkennt record-import sie an der Kopfzeile.</translation>
     </message>
     <message>
         <source>What the numbers rest on.</source>
         <translation>Worauf die Zahlen beruhen.</translation>
     </message>
     <message>
-        <source>What the one is to the other, by the nearest way.</source>
-        <translation>Was die eine für die andere ist, auf dem nächsten Weg.</translation>
+        <source>Relationship of the one to the other, by the nearest path.</source>
+        <translation>Verwandtschaftsgrad der einen zur anderen, auf dem nächsten Weg.</translation>
     </message>
     <message>
-        <source>What to bear in mind.</source>
-        <translation>Was zu bedenken ist.</translation>
+        <source>Caution.</source>
+        <translation>Vorsicht.</translation>
     </message>
     <message>
-        <source>What to know of it.</source>
-        <translation>Was dazu zu wissen ist.</translation>
-    </message>
-    <message>
-        <source>What to take care of at this very piece.</source>
-        <translation>Worauf bei genau dieser Arbeit zu achten ist.</translation>
+        <source>Caution for this task.</source>
+        <translation>Vorsicht bei dieser Aufgabe.</translation>
     </message>
     <message>
         <source>What to write there.</source>
         <translation>Was dort einzutragen ist.</translation>
     </message>
     <message>
-        <source>When every seedling should first fruit, by its kind, its stock and the year in which it was sown, so that the map shows where to look this year; and what the fruit of each family has been like so far, trait by trait.</source>
-        <translation>Wann jeder Sämling erstmals fruchten sollte, nach Art, Unterlage und Jahr der Aussaat, damit die Karte zeigt, wo dieses Jahr nachzusehen ist; und wie die Früchte jeder Familie bisher waren, Merkmal für Merkmal.</translation>
+        <source>When first fruiting of every seedling is expected, by species, rootstock and year of sowing, so that the map shows where to look this year; and a summary of the scores of each family, trait by trait.</source>
+        <translation>Wann bei jedem Sämling die ersten Früchte zu erwarten sind, nach Art, Unterlage und Jahr der Aussaat, damit die Karte zeigt, wo dieses Jahr nachzusehen ist; und eine Zusammenfassung der Bonituren jeder Familie, Merkmal für Merkmal.</translation>
     </message>
     <message>
-        <source>When the crossed fruit of every tagged branch may be picked for its seed: from the tree&apos;s own full bloom, foretold or noted, and the days that its seed needs to ripen, which is often before the fruit is ripe to eat. What is to be picked stands in walking order, as a sheet to take along.</source>
-        <translation>Wann die Früchte der Kreuzung an jedem etikettierten Ast für ihre Samen gepflückt werden dürfen: nach der eigenen Vollblüte des Baums, vorhergesagt oder notiert, und den Tagen, die die Samen zum Reifen brauchen, oft vor der Genussreife der Frucht. Was zu pflücken ist, steht in der Reihenfolge des Rundgangs, als Liste zum Mitnehmen.</translation>
+        <source>When the fruit of every tagged branch can be harvested for its seed: from the tree&apos;s own full bloom, forecast or observed, and the days that its seed needs to ripen, which is often before the fruit is ripe for consumption. The fruit to harvest is listed in walking order, as a sheet to print.</source>
+        <translation>Wann die Früchte an jedem Ast mit Anhänger für ihre Samen geerntet werden können: nach der eigenen Vollblüte des Baums, vorhergesagt oder beobachtet, und den Tagen, die die Samen zum Reifen brauchen, oft vor der Genussreife der Frucht. Was zu ernten ist, steht in der Reihenfolge des Rundgangs, als Liste zum Drucken.</translation>
     </message>
     <message>
         <source>Where it was scored itself.</source>
-        <translation>Wo er selbst bewertet wurde.</translation>
+        <translation>Wo er selbst bonitiert wurde.</translation>
     </message>
     <message>
         <source>Where that is from.</source>
@@ -14011,52 +13783,44 @@
         <translation>Ob auch einzelne Sämlinge geschrieben werden.</translation>
     </message>
     <message>
-        <source>Whether the pollen can pass, by the alleles.</source>
-        <translation>Ob der Pollen nach den Allelen durchkommen kann.</translation>
+        <source>Compatibility by the alleles.</source>
+        <translation>Verträglichkeit nach den Allelen.</translation>
     </message>
     <message>
-        <source>Whether the sheet has lines for what is likely to be noted.</source>
-        <translation>Ob das Blatt Zeilen für das enthält, was voraussichtlich zu notieren ist.</translation>
+        <source>Whether the sheet has lines for the expected records.</source>
+        <translation>Ob der Bogen Zeilen für die erwarteten Einträge hat.</translation>
     </message>
     <message>
-        <source>Whether the style lets the pollen through.</source>
-        <translation>Ob der Griffel den Pollen durchlässt.</translation>
+        <source>Compatibility of the pollen with the style.</source>
+        <translation>Verträglichkeit des Pollens mit dem Griffel.</translation>
     </message>
     <message>
-        <source>Whether their blooms meet was not asked.</source>
-        <translation>Ob ihre Blüten zusammentreffen, wurde nicht gefragt.</translation>
+        <source>Whether their bloom overlaps was not calculated.</source>
+        <translation>Ob sich ihre Blüte überlappt, wurde nicht berechnet.</translation>
     </message>
     <message>
-        <source>Which crosses to make</source>
-        <translation>Welche Kreuzungen sich lohnen</translation>
+        <source>Suggest crosses</source>
+        <translation>Kreuzungen vorschlagen</translation>
     </message>
     <message>
-        <source>Which scored trait was seen in which parent and grandparent.</source>
-        <translation>Welches bewertete Merkmal bei welchem Elter und Großelter gesehen wurde.</translation>
+        <source>Scored traits of parents and grandparents.</source>
+        <translation>Bonitierte Merkmale der Eltern und Großeltern.</translation>
     </message>
     <message>
-        <source>Who</source>
-        <translation>Wer</translation>
+        <source>The descendant.</source>
+        <translation>Der Nachkomme.</translation>
     </message>
     <message>
-        <source>Who descends from it.</source>
-        <translation>Wer von ihr abstammt.</translation>
-    </message>
-    <message>
-        <source>Who descends from the accession, and how much of it they have.</source>
-        <translation>Wer von der Akzession abstammt und wie viel von ihr jeder hat.</translation>
-    </message>
-    <message>
-        <source>Whose traits.</source>
-        <translation>Wessen Merkmale.</translation>
+        <source>Descendants of the accession, and its expected genetic contribution to them.</source>
+        <translation>Nachkommen der Akzession und ihr erwarteter genetischer Anteil an ihnen.</translation>
     </message>
     <message>
         <source>Why it is not suggested.</source>
         <translation>Warum sie nicht vorgeschlagen wird.</translation>
     </message>
     <message>
-        <source>Wish</source>
-        <translation>Wunsch</translation>
+        <source>Trait weights</source>
+        <translation>Merkmalsgewichte</translation>
     </message>
     <message>
         <source>With</source>
@@ -14075,12 +13839,12 @@
         <translation>Arbeit an den Bäumen, in der Reihenfolge des Rundgangs</translation>
     </message>
     <message>
-        <source>Work from</source>
+        <source>Pollinate from</source>
         <translation>Bestäuben ab</translation>
     </message>
     <message>
-        <source>Work of the days asked for, in walking order.</source>
-        <translation>Arbeit der gefragten Tage, in der Reihenfolge des Rundgangs.</translation>
+        <source>Work of the given days, in walking order.</source>
+        <translation>Arbeit der angegebenen Tage, in der Reihenfolge des Rundgangs.</translation>
     </message>
     <message>
         <source>Work sheet</source>
@@ -14091,7 +13855,7 @@
         <translation>Arbeit mit Pollen und Samen im Haus</translation>
     </message>
     <message>
-        <source>Worked in this cross, where all its fruit was counted.</source>
+        <source>Flowers pollinated in this cross, where all its fruit was counted.</source>
         <translation>In dieser Kreuzung bestäubt, soweit alle ihre Früchte gezählt wurden.</translation>
     </message>
     <message>
@@ -14128,26 +13892,26 @@
     </message>
     <message>
         <source>Writes the accessions as a CSV file of multi-crop passport descriptors (FAO and Bioversity, V2.1), as genebanks exchange them: name, genus and species, status, parents, first planting. What the standard has no descriptor for, such as S-alleles, stands in REMARKS. The place of collecting is left empty: the orchard is not where a variety was found.</source>
-        <translation>Schreibt die Akzessionen als CSV-Datei mit Multi-Crop-Passport-Deskriptoren (FAO und Bioversity, V2.1), wie Genbanken sie austauschen: Name, Gattung und Art, Status, Eltern, erste Pflanzung. Wofür der Standard keinen Deskriptor hat, etwa S-Allele, steht in REMARKS. Der Sammelort bleibt leer: Der Obstgarten ist nicht der Fundort einer Sorte.</translation>
+        <translation>Schreibt die Akzessionen als CSV-Datei mit Multi-Crop-Passdatendeskriptoren (FAO und Bioversity, V2.1), wie Genbanken sie austauschen: Name, Gattung und Art, Status, Eltern, erste Pflanzung. Wofür der Standard keinen Deskriptor hat, etwa S-Allele, steht in REMARKS. Der Sammelort bleibt leer: Der Obstgarten ist nicht der Fundort einer Sorte.</translation>
     </message>
     <message>
         <source>Writing the passports</source>
         <translation>Passdaten werden geschrieben</translation>
     </message>
     <message>
-        <source>Written down</source>
-        <translation>Aufgeschrieben</translation>
+        <source>Recorded</source>
+        <translation>Eingetragen</translation>
     </message>
     <message>
-        <source>Written to {}: {}; note-undo takes all of it back at once.</source>
-        <translation>In {} geschrieben: {}; note-undo nimmt alles auf einmal zurück.</translation>
+        <source>Written to {}: {}; record-undo reverts all of it at once.</source>
+        <translation>In {} geschrieben: {}; record-undo nimmt alles auf einmal zurück.</translation>
     </message>
     <message>
         <source>Year</source>
         <translation>Jahr</translation>
     </message>
     <message>
-        <source>Year in which it should first fruit.</source>
+        <source>Expected year of first fruiting.</source>
         <translation>Jahr, in dem er erstmals fruchten sollte.</translation>
     </message>
     <message>
@@ -14155,8 +13919,8 @@
         <translation>Jahr der Aussaat.</translation>
     </message>
     <message>
-        <source>Year of the first bloom or score noted at it.</source>
-        <translation>Jahr der ersten an ihm notierten Blüte oder Bewertung.</translation>
+        <source>Year of its first recorded bloom or score.</source>
+        <translation>Jahr der ersten erfassten Blüte oder Bonitur.</translation>
     </message>
     <message>
         <source>Years</source>
@@ -14172,7 +13936,7 @@
     </message>
     <message>
         <source>as scored</source>
-        <translation>wie bewertet</translation>
+        <translation>wie bonitiert</translation>
     </message>
     <message>
         <source>blend of pollen</source>
@@ -14195,24 +13959,20 @@
         <translation>Vergleich: {}</translation>
     </message>
     <message>
-        <source>child</source>
-        <translation>Kind</translation>
-    </message>
-    <message>
-        <source>child by selfing</source>
-        <translation>Kind aus Selbstung</translation>
+        <source>offspring by selfing</source>
+        <translation>Nachkomme aus Selbstung</translation>
     </message>
     <message>
         <source>count, day</source>
         <translation>Zahl, Tag</translation>
     </message>
     <message>
-        <source>flowers worked</source>
+        <source>flowers pollinated</source>
         <translation>bestäubte Blüten</translation>
     </message>
     <message>
         <source>flowers, tag, by whom</source>
-        <translation>Blüten, Etikett, von wem</translation>
+        <translation>Blüten, Anhänger, von wem</translation>
     </message>
     <message>
         <source>from its parents</source>
@@ -14223,8 +13983,8 @@
         <translation>ab {}</translation>
     </message>
     <message>
-        <source>fruit picked</source>
-        <translation>gepflückte Früchte</translation>
+        <source>fruit harvested</source>
+        <translation>geerntete Früchte</translation>
     </message>
     <message>
         <source>fruit was expected</source>
@@ -14233,10 +13993,6 @@
     <message>
         <source>fruits, sound and empty seed</source>
         <translation>Früchte, gesunde und taube Samen</translation>
-    </message>
-    <message>
-        <source>full</source>
-        <translation>voll verträglich</translation>
     </message>
     <message>
         <source>full sibs</source>
@@ -14248,19 +14004,11 @@
     </message>
     <message>
         <source>germination tests of pollen</source>
-        <translation>Keimtests von Pollen</translation>
-    </message>
-    <message>
-        <source>grandchild</source>
-        <translation>Enkel</translation>
+        <translation>Pollenkeimtests</translation>
     </message>
     <message>
         <source>grandparent</source>
         <translation>Großelter</translation>
-    </message>
-    <message>
-        <source>half</source>
-        <translation>halb verträglich</translation>
     </message>
     <message>
         <source>half sibs</source>
@@ -14271,8 +14019,8 @@
         <translation>hat geblüht</translation>
     </message>
     <message>
-        <source>in its note: {}</source>
-        <translation>in der Notiz: {}</translation>
+        <source>in its remark: {}</source>
+        <translation>in der Bemerkung: {}</translation>
     </message>
     <message>
         <source>in the blend, {:.3g} %</source>
@@ -14284,19 +14032,19 @@
     </message>
     <message>
         <source>its sport</source>
-        <translation>Sport davon</translation>
+        <translation>Mutante davon</translation>
     </message>
     <message>
         <source>late</source>
         <translation>verspätet</translation>
     </message>
     <message>
-        <source>late: pick at once what still hangs</source>
-        <translation>verspätet: sofort pflücken, was noch hängt</translation>
+        <source>late: harvest what is left at once</source>
+        <translation>verspätet: sofort ernten, was noch hängt</translation>
     </message>
     <message>
-        <source>let hang until {}</source>
-        <translation>hängen lassen bis {}</translation>
+        <source>harvest not before {}</source>
+        <translation>nicht vor {} ernten</translation>
     </message>
     <message>
         <source>longer than most</source>
@@ -14316,11 +14064,11 @@
     </message>
     <message>
         <source>no allele of the pollen parent</source>
-        <translation>kein Allel des Pollenelters</translation>
+        <translation>kein Allel des Vaters</translation>
     </message>
     <message>
         <source>no allele of the seed parent</source>
-        <translation>kein Allel des Samenelters</translation>
+        <translation>kein Allel der Mutter</translation>
     </message>
     <message>
         <source>nobody</source>
@@ -14339,15 +14087,15 @@
         <translation>nicht verwandt, soweit bekannt</translation>
     </message>
     <message>
-        <source>not shown on both sides: {}</source>
-        <translation>nicht auf beiden Seiten gezeigt: {}</translation>
+        <source>not shown in both parents: {}</source>
+        <translation>nicht in beiden Eltern gezeigt: {}</translation>
     </message>
     <message>
-        <source>of two genera: an apple and a pear, say, give no seedlings to count on</source>
-        <translation>aus zwei Gattungen: Apfel und Birne etwa geben keine Sämlinge, mit denen zu rechnen ist</translation>
+        <source>of two genera: apple and pear, for instance, give hardly any seedlings</source>
+        <translation>aus zwei Gattungen: Apfel und Birne etwa geben kaum Sämlinge</translation>
     </message>
     <message>
-        <source>only by pollen that the style turns away</source>
+        <source>only by pollen that the style rejects</source>
         <translation>nur durch Pollen, den der Griffel abweist</translation>
     </message>
     <message>
@@ -14355,20 +14103,20 @@
         <translation>Elter durch Selbstung</translation>
     </message>
     <message>
-        <source>pick from {} on</source>
-        <translation>ab {} pflücken</translation>
+        <source>harvest from {} on</source>
+        <translation>ab {} ernten</translation>
     </message>
     <message>
-        <source>pick now</source>
-        <translation>jetzt pflücken</translation>
+        <source>harvest now</source>
+        <translation>jetzt ernten</translation>
     </message>
     <message>
         <source>pollen parent unknown</source>
-        <translation>Pollenelter unbekannt</translation>
+        <translation>Vater unbekannt</translation>
     </message>
     <message>
-        <source>possible child, by a blend</source>
-        <translation>mögliches Kind, über eine Pollenmischung</translation>
+        <source>possible offspring, by a blend</source>
+        <translation>möglicher Nachkomme, über eine Pollenmischung</translation>
     </message>
     <message>
         <source>possible parent, by a blend</source>
@@ -14376,7 +14124,7 @@
     </message>
     <message>
         <source>recorded</source>
-        <translation>verzeichnet</translation>
+        <translation>eingetragen</translation>
     </message>
     <message>
         <source>related</source>
@@ -14384,15 +14132,15 @@
     </message>
     <message>
         <source>seed lots</source>
-        <translation>Samenpartien</translation>
+        <translation>Saatgutpartien</translation>
     </message>
     <message>
         <source>seed parent unknown</source>
-        <translation>Samenelter unbekannt</translation>
+        <translation>Mutter unbekannt</translation>
     </message>
     <message>
-        <source>seed taken out</source>
-        <translation>entnommene Samen</translation>
+        <source>seed withdrawals</source>
+        <translation>Saatgutentnahmen</translation>
     </message>
     <message>
         <source>should fruit this year</source>
@@ -14408,14 +14156,10 @@
     </message>
     <message>
         <source>sport of</source>
-        <translation>Sport von</translation>
+        <translation>Mutante von</translation>
     </message>
     <message>
-        <source>spreads</source>
-        <translation>Streuungen</translation>
-    </message>
-    <message>
-        <source>sprout counts</source>
+        <source>germination counts</source>
         <translation>Keimzählungen</translation>
     </message>
     <message>
@@ -14432,11 +14176,11 @@
     </message>
     <message>
         <source>the same, or its sport</source>
-        <translation>dieselbe oder ihr Sport</translation>
+        <translation>dieselbe oder ihre Mutante</translation>
     </message>
     <message>
-        <source>the scores tell nothing of one parent</source>
-        <translation>die Bewertungen sagen über einen Elter nichts aus</translation>
+        <source>the scores have no information on one parent</source>
+        <translation>die Bonituren sagen über einen Elter nichts aus</translation>
     </message>
     <message>
         <source>there already</source>
@@ -14448,15 +14192,15 @@
     </message>
     <message>
         <source>to the pollen parent</source>
-        <translation>zum Pollenelter</translation>
+        <translation>zum Vater</translation>
     </message>
     <message>
         <source>to the seed parent</source>
-        <translation>zum Samenelter</translation>
+        <translation>zur Mutter</translation>
     </message>
     <message>
-        <source>to what it is a sport of</source>
-        <translation>zu dem, wovon es ein Sport ist</translation>
+        <source>to its original</source>
+        <translation>zum Original</translation>
     </message>
     <message>
         <source>too young</source>
@@ -14503,8 +14247,8 @@
         <translation>{} (nötig): {}</translation>
     </message>
     <message>
-        <source>{} accessions are not listed: the scores tell nothing of them.</source>
-        <translation>{} Akzessionen sind nicht aufgeführt: Die Bewertungen sagen über sie nichts aus.</translation>
+        <source>{} accessions are not listed: the scores have no information on them.</source>
+        <translation>{} Akzessionen sind nicht aufgeführt: Die Bonituren sagen nichts über sie.</translation>
     </message>
     <message>
         <source>{} and 1 check tree</source>
@@ -14527,7 +14271,7 @@
         <translation>{} stammt von {} Vorfahren ab und hat voraussichtlich {}.</translation>
     </message>
     <message>
-        <source>{} flowers worked</source>
+        <source>{} flowers pollinated</source>
         <translation>{} Blüten bestäubt</translation>
     </message>
     <message>
@@ -14547,16 +14291,16 @@
         <translation>{} ist nicht bekannt</translation>
     </message>
     <message>
-        <source>{} lines are wrong: as it is, nothing would be written.</source>
-        <translation>{} Zeilen sind falsch: So würde nichts geschrieben.</translation>
+        <source>{} lines have errors: nothing would be written.</source>
+        <translation>{} Zeilen haben Fehler: Es würde nichts geschrieben.</translation>
     </message>
     <message>
         <source>{} not scored</source>
-        <translation>{} nicht bewertet</translation>
+        <translation>{} nicht bonitiert</translation>
     </message>
     <message>
         <source>{} not scored, seen in: {}.</source>
-        <translation>{} nicht bewertet, gesehen bei: {}.</translation>
+        <translation>{} nicht bonitiert, gesehen bei: {}.</translation>
     </message>
     <message>
         <source>{} of 1 flower set.</source>
@@ -14567,8 +14311,8 @@
         <translation>{} von {} Blüten haben angesetzt.</translation>
     </message>
     <message>
-        <source>{} pieces of work</source>
-        <translation>{} Arbeiten</translation>
+        <source>{} tasks</source>
+        <translation>{} Aufgaben</translation>
     </message>
     <message>
         <source>{} rows</source>
@@ -14587,16 +14331,16 @@
         <translation>{} Sämlinge aus {} Kreuzungen</translation>
     </message>
     <message>
-        <source>{} seedlings stand: {} have bloomed; of the others {} should fruit in {}, {} may, {} are waited for, {} too young.</source>
-        <translation>{} Sämlinge stehen: {} haben geblüht; von den übrigen sollten {} im Jahr {} fruchten, {} können es, auf {} wird gewartet, {} sind zu jung.</translation>
+        <source>{} seedlings standing: {} have bloomed; of the others {} should fruit in {}, {} may, {} are overdue, {} are too young.</source>
+        <translation>{} stehende Sämlinge: {} haben geblüht; von den übrigen sollten {} im Jahr {} fruchten, {} können es, {} sind überfällig, {} sind zu jung.</translation>
     </message>
     <message>
-        <source>{} stands in {} better crosses already</source>
+        <source>{} is in {} better crosses already</source>
         <translation>{} steht schon in {} besseren Kreuzungen</translation>
     </message>
     <message>
-        <source>{} tagged branches bear fruit</source>
-        <translation>{} etikettierte Äste tragen Früchte</translation>
+        <source>{} tagged branches have fruit</source>
+        <translation>{} Äste mit Anhänger tragen Früchte</translation>
     </message>
     <message>
         <source>{} until {}</source>
@@ -14643,27 +14387,27 @@
         <translation>{}: {} in der Datei, {} im Buch</translation>
     </message>
     <message>
-        <source>{}: {} scores of {} accessions in {}. Heritability {:.2f} and repeatability {:.2f} are judgements; the reliabilities hang on them.</source>
-        <translation>{}: {} Bewertungen von {} Akzessionen in {}. Erblichkeit {:.2f} und Wiederholbarkeit {:.2f} sind Einschätzungen; von ihnen hängen die Sicherheiten ab.</translation>
+        <source>{}: {} scores of {} accessions in {}. Heritability {:.2f} and repeatability {:.2f} are assumptions; the reliabilities depend on them.</source>
+        <translation>{}: {} Bonituren von {} Akzessionen in {}. Erblichkeit {:.2f} und Wiederholbarkeit {:.2f} sind Annahmen; von ihnen hängen die Sicherheiten ab.</translation>
     </message>
     <message>
-        <source>{}; none is to be picked yet.</source>
-        <translation>{}; noch ist nichts zu pflücken.</translation>
+        <source>{}; none is to be harvested yet.</source>
+        <translation>{}; noch ist nichts zu ernten.</translation>
     </message>
     <message>
-        <source>{}; {:.0f} m to walk.</source>
-        <translation>{}; {:.0f} m zu gehen.</translation>
+        <source>{}; {:.0f} m walk.</source>
+        <translation>{}; {:.0f} m Rundgang.</translation>
     </message>
     <message>
-        <source>{}; {} to pick, {:.0f} m to walk.</source>
-        <translation>{}; {} zu pflücken, {:.0f} m zu gehen.</translation>
+        <source>{}; {} to harvest, {:.0f} m walk.</source>
+        <translation>{}; {} zu ernten, {:.0f} m Rundgang.</translation>
     </message>
     <message>
-        <source>…: the line is known further</source>
-        <translation>…: die Abstammung ist weiter bekannt</translation>
+        <source>…: more ancestors are known</source>
+        <translation>…: weitere Vorfahren sind bekannt</translation>
     </message>
     <message>
-        <source>◆, double edge: stands in the line more than once, drawn once</source>
+        <source>◆, double edge: occurs more than once in the pedigree, drawn once</source>
         <translation>◆, doppelter Rand: kommt in der Abstammung mehrmals vor, einmal gezeichnet</translation>
     </message>
     <message>
@@ -14671,12 +14415,12 @@
         <translation>1 Kreuzung</translation>
     </message>
     <message>
-        <source>1 waits for work</source>
-        <translation>1 wartet auf Arbeit</translation>
+        <source>1 has work due</source>
+        <translation>1 mit anstehender Arbeit</translation>
     </message>
     <message>
-        <source>Apart</source>
-        <translation>Abstand</translation>
+        <source>Least distance</source>
+        <translation>Mindestabstand</translation>
     </message>
     <message>
         <source>File line</source>
@@ -14691,28 +14435,192 @@
         <translation>Samen sind in {} Partien übrig.</translation>
     </message>
     <message>
-        <source>The least distance between two trees of a row, where its positions stand closer; 0 for every vacant position.</source>
-        <translation>Der kleinste Abstand zweier Bäume einer Reihe, wo ihre Plätze enger liegen; 0 für jeden freien Platz.</translation>
+        <source>Least distance between two trees of a row, where its positions are closer; 0 for every vacant position.</source>
+        <translation>Der kleinste Abstand zweier Bäume einer Reihe, wo ihre Positionen enger liegen; 0 für jede freie Position.</translation>
     </message>
     <message>
         <source>{} crosses</source>
         <translation>{} Kreuzungen</translation>
     </message>
     <message>
-        <source>{} wait for work</source>
-        <translation>{} warten auf Arbeit</translation>
+        <source>{} have work due</source>
+        <translation>{} mit anstehender Arbeit</translation>
     </message>
     <message>
         <source>{}: {}, {} of it late. {}</source>
         <translation>{}: {}, davon {} zu spät. {}</translation>
     </message>
     <message>
-        <source>Keep the pollen {}.</source>
-        <translation>Den Pollen aufbewahren: {}.</translation>
+        <source>Store the pollen {}.</source>
+        <translation>Den Pollen lagern: {}.</translation>
     </message>
     <message>
         <source>Pollen: {}.</source>
         <translation>Pollen: {}.</translation>
+    </message>
+    <message>
+        <source>Make a new book with book-new and copy its rows into it.</source>
+        <translation>Mit book-new ein neues Buch anlegen und die Zeilen hineinkopieren.</translation>
+    </message>
+    <message>
+        <source>This book does not say which version of the schema it is of.</source>
+        <translation>Dieses Buch sagt nicht, von welcher Version des Schemas es ist.</translation>
+    </message>
+    <message>
+        <source>This book is of schema version {}; this program knows version {}.</source>
+        <translation>Dieses Buch ist von Schemaversion {}; dieses Programm kennt Version {}.</translation>
+    </message>
+    <message>
+        <source>This book is of schema version {}; this program needs version {}.</source>
+        <translation>Dieses Buch ist von Schemaversion {}; dieses Programm braucht Version {}.</translation>
+    </message>
+    <message>
+        <source>Use a newer release of Pipward.</source>
+        <translation>Eine neuere Version von Pipward verwenden.</translation>
+    </message>
+    <message>
+        <source>Use the release of Pipward that made it, or copy its rows into a new book.</source>
+        <translation>Die Version von Pipward verwenden, die es angelegt hat, oder die Zeilen in ein neues Buch kopieren.</translation>
+    </message>
+    <message>
+        <source>Days of the book that stay as they are.</source>
+        <translation>Tage des Buchs, die unverändert bleiben.</translation>
+    </message>
+    <message>
+        <source>Days of the book that take the file&apos;s temperatures.</source>
+        <translation>Tage des Buchs, die die Temperaturen der Datei erhalten.</translation>
+    </message>
+    <message>
+        <source>{} Nothing was written; with write {} days would be added, {} replaced, {} left as they are.</source>
+        <translation>{} Es wurde nichts geschrieben; mit write kämen {} Tage hinzu, {} würden ersetzt, {} blieben unverändert.</translation>
+    </message>
+    <message>
+        <source>Keep the results</source>
+        <translation>Ergebnisse behalten</translation>
+    </message>
+    <message>
+        <source>Whether the result tables of the book are replaced; no only shows the results.</source>
+        <translation>Ob die Ergebnistabellen des Buchs ersetzt werden; nein zeigt die Ergebnisse nur.</translation>
+    </message>
+    <message>
+        <source>Records</source>
+        <translation>Erfassung</translation>
+    </message>
+    <message>
+        <source>Withdrawn on</source>
+        <translation>Entnommen am</translation>
+    </message>
+    <message>
+        <source>Finds rows and positions of trees from their locations on the map, however roughly measured: the trees of the book that have no row or position yet, or the points of a layer. Where the block has rows in the book, the trees are matched with them; otherwise the rows are detected from the trees; spacing, row distance and bearing, where given, need only be approximate. Gaps stay gaps. Each decision comes with its distance and its probability; doubtful trees are listed and left open, never forced. With write the trees get their numbers; trees that have one are never changed.</source>
+        <translation>Findet Reihe und Position von Bäumen anhand ihrer Lage auf der Karte, wie grob auch immer gemessen: für die Bäume des Buchs, die noch keine Reihe oder Position haben, oder für die Punkte eines Layers. Hat das Quartier im Buch Reihen, werden die Bäume diesen zugeordnet; sonst werden die Reihen aus den Bäumen erkannt; Pflanzabstand, Reihenabstand und Richtung, soweit angegeben, müssen nur ungefähr stimmen. Lücken bleiben Lücken. Zu jeder Entscheidung werden Abstand und Wahrscheinlichkeit genannt; zweifelhafte Bäume werden aufgeführt und offen gelassen, nie erzwungen. Mit write erhalten die Bäume ihre Nummern; Bäume, die eine haben, werden nie geändert.</translation>
+    </message>
+    <message>
+        <source>Leave the file and the points out, or do not write.</source>
+        <translation>Die Datei und die Punkte weglassen oder nicht schreiben.</translation>
+    </message>
+    <message>
+        <source>Give the start with at.</source>
+        <translation>Den Startpunkt mit at angeben.</translation>
+    </message>
+    <message>
+        <source>Random seed</source>
+        <translation>Startwert des Zufalls</translation>
+    </message>
+    <message>
+        <source>{} rows of {} would be removed; nothing was written.</source>
+        <translation>{} Zeilen von {} würden entfernt; es wurde nichts geschrieben.</translation>
+    </message>
+    <message>
+        <source>Subtitle</source>
+        <translation>Untertitel</translation>
+    </message>
+    <message>
+        <source>Handbook figure, used as long as nothing was counted.</source>
+        <translation>Handbuchwert; er gilt, solange nichts gezählt ist.</translation>
+    </message>
+    <message>
+        <source>X-height</source>
+        <translation>x-Höhe</translation>
+    </message>
+    <message>
+        <source>X-height of its smallest text.</source>
+        <translation>x-Höhe des kleinsten Textes.</translation>
+    </message>
+    <message>
+        <source>a number from {} to {}</source>
+        <translation>eine Zahl von {} bis {}</translation>
+    </message>
+    <message>
+        <source>full</source>
+        <translation>voll verträglich</translation>
+    </message>
+    <message>
+        <source>grandchild</source>
+        <translation>Enkel</translation>
+    </message>
+    <message>
+        <source>half</source>
+        <translation>halb verträglich</translation>
+    </message>
+    <message>
+        <source>remark</source>
+        <translation>Bemerkung</translation>
+    </message>
+    <message>
+        <source>seeds sound</source>
+        <translation>volle Samen</translation>
+    </message>
+    <message>
+        <source>share</source>
+        <translation>Anteil</translation>
+    </message>
+    <message>
+        <source>stratification c</source>
+        <translation>Stratifikation (°C)</translation>
+    </message>
+    <message>
+        <source>A sport, blend or unknown parent on which the share depends.</source>
+        <translation>Mutante, Pollenmischung oder unbekannter Elter, von denen der Anteil abhängt.</translation>
+    </message>
+    <message>
+        <source>Dashed box: no observations of its own, estimated from its parents or the orchard&apos;s mean.</source>
+        <translation>Gestrichelter Kasten: keine eigenen Beobachtungen, aus den Eltern oder dem Mittel des Obstgartens geschätzt.</translation>
+    </message>
+    <message>
+        <source>On {} of these days stands a temperature that was never measured on earth.</source>
+        <translation>An {} dieser Tage steht eine Temperatur, die auf der Erde nie gemessen wurde.</translation>
+    </message>
+    <message>
+        <source>P value, shares</source>
+        <translation>p-Wert, Anteile</translation>
+    </message>
+    <message>
+        <source>P value, time course</source>
+        <translation>p-Wert, Verlauf</translation>
+    </message>
+    <message>
+        <source>Position on the page</source>
+        <translation>Position auf der Seite</translation>
+    </message>
+    <message>
+        <source>Remove the days if it stands for a missing value, or correct them; temperatures are in degrees Celsius.</source>
+        <translation>Die Tage entfernen, wenn sie für einen fehlenden Wert steht, oder berichtigen; Temperaturen sind in Grad Celsius.</translation>
+    </message>
+    <message>
+        <source>The row was changed after it was recorded; it was left as it is.</source>
+        <translation>Die Zeile wurde nach dem Erfassen geändert; sie bleibt, wie sie ist.</translation>
+    </message>
+    <message>
+        <source>The text fits only with an x-height below {:.1f} mm: hard to read.</source>
+        <translation>Der Text passt nur mit einer x-Höhe unter {:.1f} mm: schwer zu lesen.</translation>
+    </message>
+    <message>
+        <source>● own observations, and their number; ○&#xa0;estimated. Seed, pollen: its role in the wanted crosses. Dates on the axis are Mondays.</source>
+        <translation>● eigene Beobachtungen und ihre Zahl; ○&#xa0;geschätzt. Samen, Pollen: die Rolle in den gewünschten Kreuzungen. Tage an der Achse sind Montage.</translation>
+    </message>
+    <message>
+        <source>offspring</source>
+        <translation>Nachkomme</translation>
     </message>
 </context>
 </TS>

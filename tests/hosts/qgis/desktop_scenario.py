@@ -51,11 +51,11 @@ def trees_layer():
 def planned_labels():
     windows = QgsVectorLayer(BOOK + "|layername=bloom_window", "windows", "ogr")
     assert windows.isValid(), "the book has no bloom windows"
-    return {f["label"] for f in windows.getFeatures() if f["label"]}
+    return {f["tree"] for f in windows.getFeatures() if f["tree"]}
 
 
 def notes_of(label):
-    notes = QgsVectorLayer(BOOK + "|layername=bloom_note", "notes", "ogr")
+    notes = QgsVectorLayer(BOOK + "|layername=bloom_observation", "notes", "ogr")
     return [f["bbch"] for f in notes.getFeatures() if f["tree"] == label]
 
 
@@ -70,49 +70,49 @@ def click_tree(layer, label):
 
 
 def note_at_a_tree(window, layer):
-    window.findChild(QAction, "pipward_note_action").trigger()
+    window.findChild(QAction, "pipward_record_action").trigger()
     click_tree(layer, "LO-04-07")
-    form = window.findChild(QWidget, "pipward_note_form")
-    button = form.findChild(QPushButton, "pipward_note_button")
+    form = window.findChild(QWidget, "pipward_record_form")
+    button = form.findChild(QPushButton, "pipward_record_button")
     wait_for("the form", button.isEnabled)
-    form.findChild(QDateEdit, "pipward_note_day").setDate(QDate(2026, 5, 12))
-    stage = form.findChild(QComboBox, "pipward_note_stage")
+    form.findChild(QDateEdit, "pipward_record_day").setDate(QDate(2026, 5, 12))
+    stage = form.findChild(QComboBox, "pipward_record_stage")
     stage.setCurrentIndex(stage.findData(61))
     before = notes_of("LO-04-07")
     QTest.mouseClick(button, Qt.LeftButton)
     wait_for("the note in the book", lambda: notes_of("LO-04-07") == before + [61])
-    wait_for("the undo button", lambda: window.findChild(QPushButton, "pipward_note_undo_button") is not None)
+    wait_for("the undo button", lambda: window.findChild(QPushButton, "pipward_record_undo_button") is not None)
     pause(0.7)
-    window.grab().save("note-bloom.png")
-    QTest.mouseClick(window.findChild(QPushButton, "pipward_note_undo_button"), Qt.LeftButton)
+    window.grab().save("record-bloom.png")
+    QTest.mouseClick(window.findChild(QPushButton, "pipward_record_undo_button"), Qt.LeftButton)
     wait_for("the note to be taken back", lambda: notes_of("LO-04-07") == before)
-    wait_for("noting again to be offered", window.findChild(QAction, "pipward_note_redo").isEnabled)
+    wait_for("noting again to be offered", window.findChild(QAction, "pipward_record_redo").isEnabled)
     note_what_cannot_be(window, form, button)
 
 
 def note_what_cannot_be(window, form, button):
     """A tag that is used already, and pollen of another donor: told beside the form, not written."""
-    pages = form.findChild(QTabWidget, "pipward_note_pages")
+    pages = form.findChild(QTabWidget, "pipward_record_pages")
     pages.setCurrentIndex(1)
-    lot = form.findChild(QComboBox, "pipward_note_lot")
+    lot = form.findChild(QComboBox, "pipward_record_lot")
     wait_for("the page", button.isEnabled)
     lot.setCurrentIndex(1)
-    form.findChild(QLineEdit, "pipward_note_tag").setText("25-03-b")
+    form.findChild(QLineEdit, "pipward_record_tag").setText("25-03-b")
     QTest.mouseClick(button, Qt.LeftButton)
-    findings = form.findChild(QLabel, "pipward_note_findings")
+    findings = form.findChild(QLabel, "pipward_record_findings")
     wait_for("the findings", lambda: "25-03-b" in findings.text())
     assert lot.currentIndex() == 1, "what was chosen is lost when the book is read anew"
     pause(0.7)
     window.grab().save("note-findings.png")
     pages.setCurrentIndex(2)
     pause(0.3)
-    window.grab().save("note-pick.png")
+    window.grab().save("record-harvest.png")
     iface.messageBar().clearWidgets()
 
 
 def full_bloom_of(label):
     windows = QgsVectorLayer(BOOK + "|layername=bloom_window", "windows", "ogr")
-    return next(f["full_p50"] for f in windows.getFeatures() if f["label"] == label)
+    return next(f["full_p50"] for f in windows.getFeatures() if f["tree"] == label)
 
 
 def a_note_changes_the_plan(window, layer, panel, button):
@@ -122,12 +122,12 @@ def a_note_changes_the_plan(window, layer, panel, button):
     wait_for("the plan before the note", button.isEnabled)
     before = full_bloom_of("LO-01-05")
     click_tree(layer, "LO-01-05")
-    form = window.findChild(QWidget, "pipward_note_form")
-    note = form.findChild(QPushButton, "pipward_note_button")
-    form.findChild(QTabWidget, "pipward_note_pages").setCurrentIndex(0)
-    wait_for("the form", lambda: note.isEnabled() and "LO-01-05" in form.findChild(QLabel, "pipward_note_tree").text())
-    form.findChild(QDateEdit, "pipward_note_day").setDate(QDate(2026, 4, 10))
-    stage = form.findChild(QComboBox, "pipward_note_stage")
+    form = window.findChild(QWidget, "pipward_record_form")
+    note = form.findChild(QPushButton, "pipward_record_button")
+    form.findChild(QTabWidget, "pipward_record_pages").setCurrentIndex(0)
+    wait_for("the form", lambda: note.isEnabled() and "LO-01-05" in form.findChild(QLabel, "pipward_record_tree").text())
+    form.findChild(QDateEdit, "pipward_record_day").setDate(QDate(2026, 4, 10))
+    stage = form.findChild(QComboBox, "pipward_record_stage")
     stage.setCurrentIndex(stage.findData(55))
     noted = len(notes_of("LO-01-05"))
     QTest.mouseClick(note, Qt.LeftButton)
@@ -217,11 +217,11 @@ def find_in_search_bar(window):
 
 
 def draw_line(window):
-    wait_for("the line button", lambda: window.findChild(QPushButton, "pipward_line_button").isEnabled())
-    QTest.mouseClick(window.findChild(QPushButton, "pipward_line_button"), Qt.LeftButton)
+    wait_for("the line button", lambda: window.findChild(QPushButton, "pipward_pedigree_button").isEnabled())
+    QTest.mouseClick(window.findChild(QPushButton, "pipward_pedigree_button"), Qt.LeftButton)
 
     def drawn():
-        return next((w for w in QApplication.topLevelWidgets() if w.objectName() == "pipward_line_window" and w.isVisible()), None)
+        return next((w for w in QApplication.topLevelWidgets() if w.objectName() == "pipward_pedigree_window" and w.isVisible()), None)
 
     wait_for("the drawing of the line", lambda: drawn() is not None)
     QApplication.processEvents()
@@ -230,7 +230,7 @@ def draw_line(window):
 
 
 def find_in_panel(window, panel):
-    line = panel.findChild(QLineEdit, "pipward_find_scrap")
+    line = panel.findChild(QLineEdit, "pipward_find_query")
     found = panel.findChild(QListWidget, "pipward_found")
     QTest.keyClicks(line, "Ketlefen")
     wait_for("trees in the list", lambda: found.count() > 3 and "Kettlefen" in found.item(0).text())
@@ -309,7 +309,7 @@ def scenario():
     QMetaObject.invokeMethod(plugin, "unload", Qt.DirectConnection)
     QApplication.processEvents()
     assert provider() is None, "the provider was left behind"
-    assert window.findChild(QAction, "pipward_note_action") is None, "an action was left behind"
+    assert window.findChild(QAction, "pipward_record_action") is None, "an action was left behind"
     assert window.findChild(QObject, "pipward_book_opener") is None, "the menu entry was left behind"
     assert not [d for d in window.findChildren(QDockWidget) if d.objectName().startswith("pipward")], "the dock was left behind"
 

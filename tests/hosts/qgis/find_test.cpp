@@ -92,7 +92,7 @@ TEST(TreeFinder, ReadsTheBookInTheBackground) {
     EXPECT_GT(finder.index_of(book.path)->trees.orchard().trees.size(), 100U);
 }
 
-TEST(TreeFinder, ReadsTheBookAnewWhenItHasChanged) {
+TEST(TreeFinder, ReadsTheBookAgainWhenItHasChanged) {
     const Book book;
     TreeFinder finder;
     const auto before = index_of(finder, book.path);
@@ -164,7 +164,7 @@ TEST(FindBox, GoesToTheTreeThatTheArrowKeysChose) {
     EXPECT_TRUE(second.startsWith(to_qt(chosen.at(0).at(0).value<ChosenTree>().tree().label)));
 }
 
-TEST(FindBox, OffersTheNearestNamesWhereNothingIsLikeTheScrap) {
+TEST(FindBox, OffersTheNearestNamesWhereNothingIsLikeTheQuery) {
     Box desk;
     desk.line->setText(QStringLiteral("Greyfriars"));
     EXPECT_TRUE(desk.shows(QStringLiteral("Greywether")));
@@ -190,8 +190,8 @@ TEST(FindBox, SaysThatABookMustBeChosenOrWhyItCannotBeRead) {
 
 TEST(FindBox, TakesAnyTextAndGoesAwayInTheMiddleOfALookUp) {
     Box desk;
-    for (const auto* scrap : {"🍎", "'; DROP TABLE tree; --", "\"", "%", "\t"}) {
-        desk.line->setText(QString::fromUtf8(scrap));
+    for (const auto* query : {"🍎", "'; DROP TABLE tree; --", "\"", "%", "\t"}) {
+        desk.line->setText(QString::fromUtf8(query));
     }
     desk.line->setText(QString(10000, 'x'));
     QCoreApplication::processEvents();
@@ -205,14 +205,14 @@ TEST(TreeCard, TellsAllThatIsKnownInPlainWords) {
     card.show_tree(tree_named(index, "UP-05-03"), LookingFrom{{9.3, 48.135}, false});
     const QString words = all_words(card);
     for (const auto* part :
-         {"UP-05-03", "block Upper, row 5, position 3", "17-01-03", "Larkfold Red × Early Mix",
+         {"UP-05-03", "block Upper, row 5, position 3", "17-01-03", "Larkfold Red × Larkfold Mix",
           "Culled: scab every year.", "own roots", "north of the map's middle", "taste"}) {
         EXPECT_TRUE(words.contains(QString::fromUtf8(part))) << part << "\n" << words.toStdString();
     }
     EXPECT_FALSE(words.contains('_')) << words.toStdString();
 }
 
-TEST(TreeCard, TellsTheLastBloomNotesAndPollinations) {
+TEST(TreeCard, TellsTheLastBloomObservationsAndPollinations) {
     const Book book;
     TreeFinder finder;
     TreeCard card;
@@ -236,18 +236,18 @@ TEST(TreeCard, CopiesThePlaceAsAGeoUri) {
 }
 
 /// Runs the filter as the search bar does: a clone prepared here and asked in another thread.
-QList<QgsLocatorResult> located(TreeLocator& locator, const QString& scrap, bool with_prefix) {
+QList<QgsLocatorResult> located(TreeLocator& locator, const QString& query, bool with_prefix) {
     const std::unique_ptr<TreeLocator> clone(locator.clone());
     QgsLocatorContext context;
     context.usingPrefix = with_prefix;
-    clone->prepare(scrap, context);
+    clone->prepare(query, context);
     QList<QgsLocatorResult> results;
     QObject::connect(
         clone.get(), &QgsLocatorFilter::resultFetched, clone.get(),
         [&](const QgsLocatorResult& result) { results << result; }, Qt::DirectConnection);
     QgsFeedback feedback;
     const std::unique_ptr<QThread> other(
-        QThread::create([&] { clone->fetchResults(scrap, context, &feedback); }));
+        QThread::create([&] { clone->fetchResults(query, context, &feedback); }));
     other->start();
     other->wait();
     return results;
@@ -306,7 +306,7 @@ TEST(FindDesk, WithoutADesktopAddsTheActionAndTakesItBack) {
     EXPECT_EQ(offered(), before);
 }
 
-TEST(FindDesk, LooksInTheBookWhoseTreesAreOnTheMapAndReadsItAnewAfterEdits) {
+TEST(FindDesk, LooksInTheBookWhoseTreesAreOnTheMapAndReadsItAgainAfterEdits) {
     const Book book;
     FindDesk desk(nullptr, nullptr);
     auto* layer = new QgsVectorLayer(book.path + QStringLiteral("|layername=tree"), QStringLiteral("trees"),

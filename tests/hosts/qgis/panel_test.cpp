@@ -45,7 +45,7 @@ std::unique_ptr<BloomChart> chart_of_three() {
 
 operation::Outcome sample_plan(const QString& book) {
     return operation::find_operation("season-plan")
-        ->run({{"book", book.toStdString()}, {"as-of", "2026-03-20"}, {"write", "no"}}, {});
+        ->run({{"book", book.toStdString()}, {"as-of", "2026-03-20"}, {"keep", "no"}}, {});
 }
 
 const Table& table(const operation::Outcome& outcome, const std::string& name) {
@@ -123,7 +123,7 @@ TEST(BloomChart, IsDrawnOnLightAndOnDark) {
     EXPECT_GT(inked, 1000);
 }
 
-TEST(BloomChart, ShowsABorrowedWindowOtherwiseThanOneOfItsOwnNotes) {
+TEST(BloomChart, ShowsABorrowedWindowOtherwiseThanOneOfItsOwnObservations) {
     const auto drawn = [](bool borrowed) {
         BloomChart chart;
         chart.resize(500, 200);

@@ -22,7 +22,7 @@ struct FitRow {
     const Observation* observation = nullptr;  ///< never null
     /// One a structure, of its season and offset; never null.
     const std::vector<StructureRun>* runs = nullptr;
-    std::vector<double> amounts;  ///< gathered by the observed day, one a structure
+    std::vector<double> amounts;  ///< collected by the observed day, one a structure
 };
 
 /// Everything that a fit of one method asks for.

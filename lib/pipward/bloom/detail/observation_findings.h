@@ -8,10 +8,10 @@
 /// Inside of the room: why notes teach nothing.
 namespace pipward::bloom::detail {
 
-using NotesOfSeasons = std::map<Season, int>;  ///< how many notes, by season
+using ObservationsOfSeasons = std::map<Season, int>;  ///< how many notes, by season
 
 /// The season under way speaks for itself; of the others, many are told together.
-void add_without_weather(Findings& findings, NotesOfSeasons without, Season under_way);
+void add_without_weather(Findings& findings, ObservationsOfSeasons without, Season under_way);
 /// A stage noted on a day that no spring's bloom reaches.
 Finding out_of_season(const StageSeen& seen);
 

@@ -15,7 +15,7 @@ inline constexpr double shared_luck = 0.6;
 
 /// How many independent notes the notes of one season are worth: n / (1 + (n - 1) r), the design effect of a
 /// cluster (Kish 1965, Survey Sampling, from memory) with r = shared_luck; one or fewer stay as they are.
-double effective_number(double notes);
+double effective_number(double observations);
 
 /// One observed amount, or one a structure, with where it belongs.
 struct PoolRow {

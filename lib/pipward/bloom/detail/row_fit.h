@@ -18,7 +18,7 @@ struct RowFit {
     double own_sd_days = 0;          ///< days: residual of one accession beside it
     int seasons = 0;                 ///< with rows
     std::vector<int> rows;           ///< into the table
-    std::vector<double> departures;  ///< by row: foretold less observed, as if the row had been left out
+    std::vector<double> departures;  ///< by row: forecast less observed, as if the row had been left out
     std::vector<double> luck;        ///< by row: what the whole orchard departed by in that season
     std::vector<double> trust;       ///< by row: 0..1
     double scale = 0;                ///< days: the usual size of a departure beside the season's luck

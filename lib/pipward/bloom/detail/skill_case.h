@@ -12,14 +12,14 @@
 
 namespace pipward::bloom::detail {
 
-/// One bloom foretold by one method, beside the bloom that came.
+/// One bloom forecast by one method, beside the bloom that came.
 struct SkillCase {
-    BloomMethod method = BloomMethod::averaged;  ///< that foretold it
+    BloomMethod method = BloomMethod::averaged;  ///< that forecast it
     std::optional<int> lead;                     ///< days before bloom; empty: the weather was known
     std::optional<int> training_seasons;         ///< learned from so many; empty: from all others
     std::string accession;                       ///< its name
-    Season season;                               ///< the one foretold
-    double error = 0;                            ///< days, foretold less observed
+    Season season;                               ///< the one forecast
+    double error = 0;                            ///< days, forecast less observed
     bool inside = false;                         ///< whether the bloom came between P10 and P90
 };
 
@@ -66,7 +66,7 @@ class LeadEnsembles {
 
 /// Scores one row by one fit with the weather known.
 SkillCase known_case(const FitTable& table, const RowFit& fitted, const FitRow& row);
-/// Scores one row as it would have been foretold `lead` days before its bloom.
+/// Scores one row as it would have been forecast `lead` days before its bloom.
 SkillCase lead_case(const FitTable& table, const RowFit& fitted, const FitRow& row, int lead,
                     LeadEnsembles& ensembles);
 

@@ -26,7 +26,7 @@ enum class StartBy {
     chill,       ///< the day on which so much chill is reached
 };
 
-/// One way to reckon full bloom with one number left free.
+/// One way to calculate full bloom with one number left free.
 struct Structure {
     Summed summed = Summed::sigmoid;         ///< what is summed
     StartBy start_by = StartBy::season_day;  ///< how `start` is meant
@@ -58,9 +58,9 @@ struct StructureRun {
 
 /// Shape: one a structure. `curves` must outlive it.
 std::vector<StructureRun> runs_of(BloomMethod method, const SeasonCurves& curves, CelsiusStep offset);
-/// What the structure had gathered by `season_day`, as the amount of a season of usual chill.
+/// What the structure had collected by `season_day`, as the amount of a season of usual chill.
 double amount_by(const StructureRun& run, double season_day);
-/// The season day on which `amount` is gathered.
+/// The season day on which `amount` is collected.
 double day_of(const StructureRun& run, double amount);
 
 }  // namespace pipward::bloom::detail

@@ -39,7 +39,7 @@ void check_numbers(const Orchard& orchard, Schema schema, Findings& findings);
 void check_writing(std::string_view table, std::string_view field, const std::string& name,
                    Findings& findings);
 void check_trees(const Orchard& orchard, Day as_of, Findings& findings);
-void check_bloom_notes(const OrchardIndex& book, Day as_of, Findings& findings);
+void check_bloom_observations(const OrchardIndex& book, Day as_of, Findings& findings);
 void check_weather(const Orchard& orchard, Day as_of, Findings& findings);
 /// Of one station's days: what is wrong with the temperatures, and with the days themselves.
 void check_temperatures(const std::vector<const WeatherDay*>& days, Findings& findings);
@@ -75,7 +75,7 @@ struct Whereabouts {
 };
 Finding error(Whereabouts place, Sentence message, Sentence remedy);
 Finding warning(Whereabouts place, Sentence message, Sentence remedy);
-Finding note(Whereabouts place, Sentence message, Sentence remedy);
+Finding notice(Whereabouts place, Sentence message, Sentence remedy);
 std::string fid_name(std::int64_t fid);
 /// How findings name a record: its key where that is one column, else by its number.
 std::string row_name(const BookTable& table, const void* record);

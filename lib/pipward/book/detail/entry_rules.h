@@ -9,11 +9,11 @@
 /// written, have numbers below zero.
 namespace pipward::book::detail {
 
-void judge(const BloomNote& noted, const Orchard& orchard, Findings& findings);
+void judge(const BloomObservation& observed, const Orchard& orchard, Findings& findings);
 void judge(const Pollination& work, const Orchard& orchard, Findings& findings);
-void judge(const Fruit& picked, const Orchard& orchard, Findings& findings);
+void judge(const Fruit& harvested, const Orchard& orchard, Findings& findings);
 void judge(const SeedLot& lot, const Orchard& orchard, Findings& findings);
-void judge(const SproutCount& count, const Orchard& orchard, Findings& findings);
+void judge(const GerminationCount& count, const Orchard& orchard, Findings& findings);
 void judge(const TraitScore& score, const Orchard& orchard, Findings& findings);
 
 /// How findings name a row that has no name of its own and no number yet.

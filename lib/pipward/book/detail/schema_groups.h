@@ -20,8 +20,8 @@ BookTable accession_table();
 BookTable blend_table();
 BookTable tree_table();
 
-// schema_notes.cpp
-BookTable bloom_note_table();
+// schema_observations.cpp
+BookTable bloom_observation_table();
 BookTable trait_score_table();
 
 // schema_crosses.cpp
@@ -33,13 +33,13 @@ BookTable fruit_table();
 
 // schema_seed.cpp
 BookTable seed_lot_table();
-BookTable sprout_count_table();
-BookTable seed_out_table();
+BookTable germination_count_table();
+BookTable seed_withdrawal_table();
 
 /// The last column of most tables.
 template <class Record>
-BoundColumn<Record> note_column(std::optional<std::string> Record::*note) {
-    return column(note, "note", "Note", "Anything worth keeping about this row.")
+BoundColumn<Record> remark_column(std::optional<std::string> Record::*remark) {
+    return column(remark, "remark", "Remark", "Anything worth keeping about this row.")
         .as_remark()
         .known_as(Language::english, {"note", "notes", "remark", "remarks", "comment", "comments", "memo"})
         .known_as(Language::german, {"Bemerkung", "Bemerkungen", "Notiz", "Kommentar"})

@@ -14,16 +14,16 @@ namespace pipward::cross::detail {
 /// Days of a season as bits; bit 0 is season_first.
 using SeasonDays = std::bitset<season_length>;
 
-/// A seed parent can be worked while so much of its flowers can take pollen at once, and a donor gathered
+/// A seed parent can be worked while so much of its flowers can take pollen at once, and a donor collected
 /// while so much stands at balloon: below a tenth one looks for flowers more than one works. Common practice,
 /// no source.
 inline constexpr Share least_at_once{0.10};
 
 /// A flower stands at balloon for so many degree-days above ladder_base before it opens: one and a half days
-/// at 20 degrees C. Common practice, no source (forced branches open from balloon in 1 to 2 days).
+/// at 20 °C. Common practice, no source (forced branches open from balloon in 1 to 2 days).
 inline constexpr DegreeDays balloon_lasts{23};
 
-/// Fresh pollen is gathered at balloon, dried, and used within so many days of gathering.
+/// Fresh pollen is collected at balloon, dried, and used within so many days of collecting.
 inline constexpr int fresh_from_days = 1;
 inline constexpr int fresh_to_days = 3;  ///< both common practice, no source
 

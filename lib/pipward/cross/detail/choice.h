@@ -11,7 +11,8 @@ namespace pipward::cross::detail {
 
 /// Verdicts by the chance of a way: good from 0.80, fair from 0.50, doubtful from 0.20, unlikely from 0.02.
 /// Common practice, no source: four springs in five is what a breeder plans on. A triploid parent is doubtful
-/// at best, and so are more flowers than can be worked; a bloom guessed without own notes is fair at best.
+/// at best, and so are more flowers than can be worked; a bloom guessed without own observations is fair at
+/// best.
 inline constexpr double good_chance = 0.80;
 inline constexpr double fair_chance = 0.50;      ///< as above
 inline constexpr double doubtful_chance = 0.20;  ///< as above
@@ -20,7 +21,7 @@ inline constexpr double unlikely_chance = 0.02;  ///< as above
 inline constexpr double lot_chance = 0.75;
 /// Ways within this of the best are as good, and the simplest of them is taken.
 inline constexpr double as_good = 0.05;
-/// Below this chance nothing is gathered, cut, bagged or worked.
+/// Below this chance nothing is collected, cut, bagged or worked.
 inline constexpr double worth_working = 0.10;
 
 /// More flowers than this on one tree cannot be worked while they take pollen. Common practice, no source.
@@ -32,11 +33,11 @@ Verdict verdict_of(Share chance, bool triploid);
 /// What is asked of a goal's pollen.
 struct PollenNeed {
     int flowers = 0;        ///< of the seed parent, still to be worked
-    int worked = 0;         ///< worked already
+    int pollinated = 0;     ///< worked already
     Share share{1};         ///< of that pollen, that is to come from this donor
     Share compatible{1};    ///< of its grains, that the style lets through
     Milligrams per_flower;  ///< raw pollen of one donor flower
-    double serves = 0;      ///< flowers worked by one donor flower's pollen at full germination
+    double serves = 0;      ///< flowers pollinated by one donor flower's pollen at full germination
     int trees = 1;          ///< living ones of the seed parent
     bool triploid = false;  ///< either parent is
 };

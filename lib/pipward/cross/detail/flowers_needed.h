@@ -15,8 +15,8 @@ struct FlowerFate {
 double seedlings_per_flower(const FlowerFate& fate);
 
 /// The fewest flowers that give at least `wanted` seedlings with this confidence, by the normal curve over
-/// the sum of independent flowers, rounded up. 0 for none wanted; nothing can be reckoned where flowers give
-/// no seedlings, and the answer is then -1.
+/// the sum of independent flowers, rounded up. 0 for none wanted; nothing can be calculated where flowers
+/// give no seedlings, and the answer is then -1.
 int flowers_needed(int wanted, const FlowerFate& fate, double confidence);
 
 /// The fewest seedlings among which at least `wanted` are of a kind that appears with `frequency`, with this

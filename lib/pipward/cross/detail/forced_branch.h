@@ -16,7 +16,7 @@ struct Cutting {
 };
 
 /// The branch gives dried pollen before the seed parent's last workable day. A donor that stands at balloon
-/// by then is gathered, not forced.
+/// by then is collected, not forced.
 double chance_forced(const BloomCourses& seed_parent, const BloomCourses& donor, Cutting cutting);
 
 /// The last day to cut that still has `part` of the chance of `from.cut`. Nothing where that is 0.

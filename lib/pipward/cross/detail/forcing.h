@@ -5,7 +5,7 @@
 #include "pipward/value/day.h"
 #include "pipward/value/quantity.h"
 
-/// Cut branches forced indoors at about 20 degrees C, for pollen before its time.
+/// Cut branches forced indoors at about 20 °C, for pollen before its time.
 namespace pipward::cross::detail {
 
 /// Anthers dry for 12 to 48 hours before they shed. Common practice, no source.

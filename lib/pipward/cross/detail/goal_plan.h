@@ -15,7 +15,7 @@ struct DonorPlan {
     Crossing crossing;             ///< the goal with this donor
     PollenNeed need;               ///< what is asked of its pollen
     std::vector<WayOutlook> ways;  ///< chosen first
-    /// A cross of this season that fails for want of pollen: what to gather now, so that the next can work.
+    /// A cross of this season that fails for want of pollen: what to collect now, so that the next can work.
     std::optional<WayOutlook> for_next_spring;
 };
 

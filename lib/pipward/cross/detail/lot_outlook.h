@@ -23,14 +23,14 @@ struct LotOutlook {
 
 /// The seasons of which lots may come.
 struct LotQuestion {
-    std::string donor;                   ///< an accession
-    std::string blend;                   ///< a lot of the whole blend serves too; empty for none
-    std::optional<Day> gathered_from;    ///< open where missing
-    std::optional<Day> gathered_before;  ///< open where missing
-    Day use;                             ///< the day of use
+    std::string donor;                    ///< an accession
+    std::string blend;                    ///< a lot of the whole blend serves too; empty for none
+    std::optional<Day> collected_from;    ///< open where missing
+    std::optional<Day> collected_before;  ///< open where missing
+    Day use;                              ///< the day of use
 };
 
-/// The lot in hand that is likeliest to be usable on the day of use; of equals, the one gathered first.
+/// The lot in hand that is likeliest to be usable on the day of use; of equals, the one collected first.
 /// Nothing where there is none that holds anything.
 std::optional<LotOutlook> best_lot(const Stock& stock, const LotQuestion& question,
                                    const CrossingAssumptions& assumptions);

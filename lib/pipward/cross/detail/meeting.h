@@ -11,7 +11,7 @@ namespace pipward::cross::detail {
 /// Fresh pollen on a day on which the seed parent can be worked.
 double chance_same_day(const BloomCourses& seed_parent, const BloomCourses& donor);
 
-/// Balloon flowers can be gathered and dried before the seed parent's last workable day.
+/// Balloon flowers can be collected and dried before the seed parent's last workable day.
 double chance_kept(const BloomCourses& seed_parent, const BloomCourses& donor);
 
 }  // namespace pipward::cross::detail

@@ -15,9 +15,9 @@ inline constexpr double days_a_month = 30.44;
 
 /// The share of its starting germination that dry pollen keeps after `months` in a store: exp(-(k t)^b).
 /// k and b are fitted to three apple cultivars over six months (Calic et al. 2021, Front. Plant Sci.
-/// 12:709231, Table 2; its +20, +4, -20 and -80 degrees C stand for room, refrigerator, freezer and deep
+/// 12:709231, Table 2; its +20, +4, -20 and -80 °C stand for room, refrigerator, freezer and deep
 /// freezer). Beyond six months the curve is followed on: at a year it agrees with pear pollen at 4 and -20
-/// degrees C (Quinet, Troubles in pear pollination), on the low side. Range 0..1; 1 at 0 months or before.
+/// °C (Quinet, Troubles in pear pollination), on the low side. Range 0..1; 1 at 0 months or before.
 double germination_kept(Store store, double months);
 /// One standard deviation of that share, by the fit's departures from the table.
 double germination_kept_sd(Store store);
@@ -32,18 +32,18 @@ struct Germination {
 /// 98, 68 and 59 %). Ten others had a mean of 85 % (Zebro, Kang & Heo 2023, Bragantia).
 inline constexpr Germination untested_pollen{0.76, 0.17};
 
-/// Germination of pollen gathered `gathered_on` and kept in `store` until `use`, from its tests up to
+/// Germination of pollen collected `collected_on` and kept in `store` until `use`, from its tests up to
 /// `as_of`. The latest test is carried forward along the store's curve from the pollen's age at the test;
 /// tests within a fortnight before it are carried forward too and weighed by their grains, older ones are
 /// superseded. The spread joins the counting error (Agresti & Coull 1998) and the curve's. Without a test it
-/// starts as untested pollen. The pollen is taken to have stood in one store since it was gathered.
-Germination germination_at(Store store, Day gathered_on, std::span<const PollenTest> tests, Day as_of,
+/// starts as untested pollen. The pollen is taken to have stood in one store since it was collected.
+Germination germination_at(Store store, Day collected_on, std::span<const PollenTest> tests, Day as_of,
                            Day use);
 
 /// The chance that at least `usable` of the grains germinate, by the normal curve. Range 0..1.
 double chance_usable(Germination germination, Share usable);
 
 /// The latest test of the pollen up to `as_of`; nothing without one.
-std::optional<Day> last_tested(Day gathered_on, std::span<const PollenTest> tests, Day as_of);
+std::optional<Day> last_tested(Day collected_on, std::span<const PollenTest> tests, Day as_of);
 
 }  // namespace pipward::cross::detail

@@ -10,7 +10,7 @@
 
 namespace pipward::cross::detail {
 
-/// What there is to cross with on the day of the plan: trees that bloom, pollen in hand, flowers worked.
+/// What there is to cross with on the day of the plan: trees that bloom, pollen in hand, flowers pollinated.
 /// Points into the orchard and the forecast, which must outlive it. Everything is in an order of its own,
 /// whatever the order of the records.
 struct Stock {
@@ -18,8 +18,8 @@ struct Stock {
     std::map<std::string, std::vector<bloom::TreeBloom>> trees;  ///< standing, by accession
     std::map<std::string, std::vector<const PollenLot*>> lots;   ///< in hand, by donor
     std::map<std::string, std::vector<PollenTest>> tests;        ///< by lot
-    std::map<std::string, double> worked_from_lot;               ///< flowers, by lot
-    std::map<std::string, int> worked_for_cross;                 ///< flowers of a first pass, by cross
+    std::map<std::string, double> pollinated_from_lot;           ///< flowers, by lot
+    std::map<std::string, int> pollinated_for_cross;             ///< flowers of a first pass, by cross
     std::map<std::string, double> pollen_per_flower_mg;          ///< by donor, weighed by its own lots
     std::optional<double> usual_pollen_per_flower_mg;            ///< by all lots together
 };

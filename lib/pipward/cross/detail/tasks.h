@@ -18,7 +18,7 @@ inline constexpr int test_ahead_days = 14;
 /// How soon work must be done, by its last day: today, within seven days, later; past is too late.
 Urgency urgency_of(Day last_day, Day as_of);
 
-/// What the chosen ways ask of the donors' trees and of the lots, gathered by donor, season of use and work.
+/// What the chosen ways ask of the donors' trees and of the lots, collected by donor, season of use and work.
 /// By last safe day.
 std::vector<PollenTask> pollen_tasks(const Bench& bench, const std::vector<GoalPlan>& goals);
 

@@ -15,9 +15,9 @@ namespace pipward::cross::detail {
 struct WayOutlook {
     CrossWay row;                     ///< what the plan shows of it
     std::vector<Sentence> sentences;  ///< why, in the order in which they are read
-    std::optional<LotOutlook> lot;    ///< the pollen is in hand; else it is to be gathered or cut
-    bool gathered_now = false;        ///< to be gathered in the forecast's season, for this or the next
-    const Tree* tree = nullptr;       ///< where to gather or cut
+    std::optional<LotOutlook> lot;    ///< the pollen is in hand; else it is to be collected or cut
+    bool collected_now = false;       ///< to be collected in the forecast's season, for this or the next
+    const Tree* tree = nullptr;       ///< where to collect or cut
     bool early_tree = false;          ///< chosen because it blooms before the tree that stands for the donor
     double germination = 0;           ///< expected at use, 0..1
     bool by_median = false;           ///< the last days are medians: the risk would leave no time
@@ -25,7 +25,7 @@ struct WayOutlook {
 };
 
 /// Every way for one goal and one donor, each at least once: a way that has both a lot in hand and flowers to
-/// gather stands twice. Chance, dates, store and reasons are filled; amounts and the choice are not.
+/// collect stands twice. Chance, dates, store and reasons are filled; amounts and the choice are not.
 std::vector<WayOutlook> way_outlooks(const Bench& bench, const Crossing& crossing);
 
 /// Days on which the seed parent can be worked: from the median first day to the last that is safe at the

@@ -24,7 +24,7 @@ struct WayView {
     }
 };
 
-/// Below this chance a way gets reasons, but no dates to gather by.
+/// Below this chance a way gets reasons, but no dates to collect by.
 inline constexpr double no_chance = 0.02;
 
 /// A way with the seed parent's own days and untested pollen; its chance is 0 so far.
@@ -37,11 +37,11 @@ WayOutlook same_day_way(const WayView& view);
 WayOutlook kept_this_spring_way(const WayView& view);
 /// Likewise.
 WayOutlook forced_branch_way(const WayView& view);
-/// Gathered in what is left of this spring, frozen, for the season to come.
+/// Collected in what is left of this spring, frozen, for the season to come.
 WayOutlook kept_for_next_season_way(const WayView& view);
-/// A lot in hand that was gathered in the season of use, or before it.
+/// A lot in hand that was collected in the season of use, or before it.
 std::optional<WayOutlook> lot_of_this_spring_way(const WayView& view);
-/// Gathered before it. Both: nothing where no such lot holds anything.
+/// Collected before it. Both: nothing where no such lot holds anything.
 std::optional<WayOutlook> lot_of_last_year_way(const WayView& view);
 
 /// Germination of untested pollen after so many days in a store.
@@ -68,9 +68,9 @@ PickedDonor pick_donor(const Crossing& crossing, Chance chance_of) {
     return best;
 }
 
-/// Days to gather balloon flowers, safe at the risk. Empty where none come.
-DayRun balloon_gathering(const BloomCourses& donor, double risk);
-/// Notes the tree to gather at.
-void gather_at(WayOutlook& outlook, const Crossing& crossing, const DonorTree& donor);
+/// Days to collect balloon flowers, safe at the risk. Empty where none come.
+DayRun balloon_collecting(const BloomCourses& donor, double risk);
+/// Notes the tree to collect at.
+void collect_at(WayOutlook& outlook, const Crossing& crossing, const DonorTree& donor);
 
 }  // namespace pipward::cross::detail

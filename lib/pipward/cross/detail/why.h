@@ -26,7 +26,7 @@ Sentence too_late_text(const Crossing& crossing, const DonorTree& donor);
 
 /// Of a lot: its store, its age or last test, and what should germinate on the day of use.
 Sentence lot_text(const LotOutlook& lot, Day use, Share usable);
-/// Whose bloom is reckoned without notes of its own, and from what. Nothing where both have notes.
+/// Whose bloom is calculated without notes of its own, and from what. Nothing where both have notes.
 std::optional<Sentence> borrowed_text(const Bench& bench, const Crossing& crossing);
 /// Why there is no lot of an earlier year.
 Sentence no_lot_text(const Bench& bench, const Crossing& crossing);

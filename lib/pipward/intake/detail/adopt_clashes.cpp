@@ -48,8 +48,8 @@ void judge_known(Adoption& adoption, AdoptRow& row, const KnownThing& known, con
                            adoption.table == "tree"
                                ? say("The book has a tree of this label {:.1f} m away.", metres)
                                : say("The book has a row of this name that begins {:.1f} m away.", metres),
-                           say("Give one of them another name; where they are the same and the layer is "
-                               "only less exact, raise same-place.")});
+                           say("Give one of them another name; where they are the same and the layer is only "
+                               "less exact, raise same-location.")});
         return;
     }
     const auto differing = differences(row, known);
@@ -63,7 +63,7 @@ void judge_known(Adoption& adoption, AdoptRow& row, const KnownThing& known, con
             row, {Level::warning,
                   {},
                   {},
-                  say("The book has it already and says otherwise: {}.", in_words(differing, adoption)),
+                  say("The book has it already with another value: {}.", in_words(differing, adoption)),
                   say("The book's values stay; correct them there if they are wrong.")});
     }
 }
@@ -80,10 +80,11 @@ void judge_book(Adoption& adoption, const AdoptOptions& options, const Orchard& 
         }
     }
     if (skipped > 0) {
-        adoption.tell(Level::note, {}, {},
-                      skipped == 1 ? say("1 feature is in the book already, at the same place.")
-                                   : say("{} features are in the book already, at the same place.", skipped),
-                      say("They are passed over; the book's rows stay as they are."));
+        adoption.tell(Level::notice, {}, {},
+                      skipped == 1
+                          ? say("1 feature is in the book already, at the same location.")
+                          : say("{} features are in the book already, at the same location.", skipped),
+                      say("They are not imported; the book's rows stay as they are."));
     }
 }
 
@@ -189,9 +190,9 @@ void judge_spots(Adoption& adoption, const AdoptOptions& options, const Orchard&
                 {Level::warning,
                  {},
                  {},
-                 other->row == nullptr ? say("Tree {} of the book stands on the same spot.", other->label)
-                                       : say("Tree {} of the layer stands on the same spot.", other->label),
-                 say("If one went, give it its day of removal; else correct a place.")});
+                 other->row == nullptr ? say("Tree {} of the book is at the same location.", other->label)
+                                       : say("Tree {} of the layer is at the same location.", other->label),
+                 say("If one was removed, enter the date; else correct a position.")});
         }
     }
 }

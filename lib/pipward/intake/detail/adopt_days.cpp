@@ -25,24 +25,24 @@ DayTexts texts_of(book::UserLayer& layer, const std::string& field) {
     return found;
 }
 
-std::optional<DayFormat> order_in(Adoption& adoption, const std::string& field, const DayTexts& days) {
+std::optional<DateFormat> order_in(Adoption& adoption, const std::string& field, const DayTexts& days) {
     const auto order = order_of(days.texts);
     if (order.day_first && order.month_first) {
         adoption.tell(Level::error, field, days.texts[*order.day_first],
                       say("Here the day must come first ({}), but in {} the month: {}.",
                           days.features[*order.day_first]->name, days.features[*order.month_first]->name,
                           days.texts[*order.month_first]),
-                      say("Write them all alike; best as in 2026-04-12."));
+                      say("Write them all in one format; best as in 2026-04-12."));
         return std::nullopt;
     }
     if (!order.proved() && order.in_doubt) {
         adoption.tell(Level::error, field, days.texts[*order.in_doubt],
                       say("Every day of the field can be read with the day first and with the month "
                           "first."),
-                      say("Say which it is with day-format: day-month-year or month-day-year."));
+                      say("Give it with date-format: day-month-year or month-day-year."));
         return std::nullopt;
     }
-    return order.proved().value_or(DayFormat::day_month_year);
+    return order.proved().value_or(DateFormat::day_month_year);
 }
 
 bool is_year(std::string_view text) {
@@ -50,7 +50,7 @@ bool is_year(std::string_view text) {
 }
 
 /// Days become ISO 8601; years alone are told and taken out. What is neither is told where its value is read.
-void rewrite(Adoption& adoption, const DayTexts& days, const std::string& field, DayFormat format) {
+void rewrite(Adoption& adoption, const DayTexts& days, const std::string& field, DateFormat format) {
     int years = 0;
     for (std::size_t i = 0; i < days.texts.size(); ++i) {
         auto& texts = days.features[i]->texts;
@@ -64,9 +64,9 @@ void rewrite(Adoption& adoption, const DayTexts& days, const std::string& field,
     adoption.unreadable[field] += years;
     if (years > 0) {
         adoption.tell(Level::error, field, {},
-                      years == 1 ? say("1 value is a year alone; the book keeps days.")
-                                 : say("{} values are a year alone; the book keeps days.", years),
-                      say("Complete them, or let the years go to the note: map \"{}=note\".", field));
+                      years == 1 ? say("1 value is only a year; the book needs a date.")
+                                 : say("{} values are only a year; the book needs a date.", years),
+                      say("Complete them, or import the years as a remark: map \"{}=remark\".", field));
     }
 }
 
@@ -81,7 +81,7 @@ bool holds_days(const FieldGoal& goal) {
 
 }  // namespace
 
-void read_days(Adoption& adoption, book::UserLayer& layer, std::optional<DayFormat> format) {
+void read_days(Adoption& adoption, book::UserLayer& layer, std::optional<DateFormat> format) {
     for (const auto& goal : adoption.mapping.goals) {
         if (!holds_days(goal)) {
             continue;

@@ -25,24 +25,23 @@ void tell_doubt(Adoption& adoption, AdoptRow& row, const MapPoint& point, place:
                       {},
                       say("These numbers look like degrees, but {} counts metres.",
                           place::system_name(adoption.crs)),
-                      say("Say which system they are in: for GNSS degrees, layer-crs EPSG:4326.")});
+                      say("Give their coordinate system: for GNSS degrees, layer-crs EPSG:4326.")});
         case place::PlaceDoubt::exchanged:
             return adoption.complain(
-                row,
-                {Level::error,
-                 {},
-                 {},
-                 judge.in_degrees() ? say("Latitude and longitude are exchanged: the other way round it lies "
-                                          "among the book's places.")
-                                    : say("East and north are exchanged: the other way round it lies among "
-                                          "the book's places."),
-                 say("If all of them are, give exchange-axes yes; else correct it in the layer.")});
+                row, {Level::error,
+                      {},
+                      {},
+                      judge.in_degrees() ? say("Latitude and longitude are swapped: the other way round it "
+                                               "lies among the book's locations.")
+                                         : say("Easting and northing are swapped: the other way round it "
+                                               "lies among the book's locations."),
+                      say("If all of them are, give swap-axes yes; else correct it in the layer.")});
         case place::PlaceDoubt::nowhere:
             return adoption.complain(
                 row, {Level::error,
                       {},
                       {},
-                      say("This is no place on the earth in {}.", place::system_name(adoption.crs)),
+                      say("This is no location on the earth in {}.", place::system_name(adoption.crs)),
                       say("Check the coordinates and their system.")});
     }
 }
@@ -77,27 +76,27 @@ void tell_transformation(Adoption& adoption, const place::TransformationFacts& f
     if (facts.name.empty()) {
         return;
     }
-    const auto way = say("Carried from {} to {} by the transformation \"{}\".",
-                         place::system_name(adoption.crs), place::system_name(book_crs), facts.name);
+    const auto way = say("Transformed from {} to {} by \"{}\".", place::system_name(adoption.crs),
+                         place::system_name(book_crs), facts.name);
     if (facts.ballpark) {
         adoption.tell(Level::warning, {}, {},
                       way + verbatim(" ") +
-                          say("It leaves out how the two datums differ: places may be off by hundreds of "
-                              "metres."),
+                          say("It ignores the difference of the two datums: positions may be off by hundreds "
+                              "of metres."),
                       say("Check them on the map, or transform the layer with better parameters first."));
     } else if (!facts.accuracy) {
         adoption.tell(Level::warning, {}, {}, way + verbatim(" ") + say("Its accuracy is not known."),
-                      say("Check some places on the map."));
+                      say("Check some positions on the map."));
     } else {
-        adoption.tell(Level::note, {}, {},
+        adoption.tell(Level::notice, {}, {},
                       way + verbatim(" ") + say("Its accuracy is {}.", accuracy_words(facts.accuracy)), {});
     }
     if (facts.missed_accuracy) {
-        adoption.tell(Level::warning, {}, {},
-                      say("A better transformation, accurate to {}, wants the file {}, which is not "
-                          "installed.",
-                          accuracy_words(facts.missed_accuracy), facts.missed_grid),
-                      say("Install it for PROJ if you need the places so accurately."));
+        adoption.tell(
+            Level::warning, {}, {},
+            say("A better transformation, accurate to {}, needs the file {}, which is not installed.",
+                accuracy_words(facts.missed_accuracy), facts.missed_grid),
+            say("Install it for PROJ if positions are needed with this accuracy."));
     }
 }
 

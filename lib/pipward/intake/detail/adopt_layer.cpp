@@ -53,7 +53,7 @@ void add_row(const Sheet& sheet, const Record& record, const std::vector<std::st
                                i < headings.size() ? say("Column {} has cells, but no heading.", i + 1)
                                                    : say("The line has more cells than the header."),
                                i < headings.size()
-                                   ? say("Head it, or remove it.")
+                                   ? say("Give it a heading, or remove it.")
                                    : say("Put quotes around a text that holds the separator, and do not part "
                                          "decimals with it.")}));
         } else if (!text.empty()) {
@@ -74,7 +74,7 @@ book::UserLayer layer_of(const Sheet& sheet) {
                            {},
                            {},
                            say("The file is empty."),
-                           say("Give it a first line that names its fields, and a line a row.")}));
+                           say("Give it a header line that names its fields, and one line per row.")}));
     }
     if (sheet.records.empty()) {
         return layer;

@@ -60,7 +60,7 @@ void write_as_in_book(Adoption& adoption, const std::string& column, const std::
                       ? say("The book writes it \"{}\": only capitals or spaces differ, in 1 feature.", known)
                       : say("The book writes it \"{}\": only capitals or spaces differ, in {} features.",
                             known, rows.size()),
-                  say("It was taken for the same and is written as in the book."));
+                  say("It counts as the same and is written as in the book."));
 }
 
 void refuse(Adoption& adoption, const std::string& column, const std::string& name, Sentence message,
@@ -99,8 +99,7 @@ MadeRow accession_of(Adoption& adoption, const std::string& name, const AdoptOpt
         if (auto told = told_of(rows, std::string(column.name), differs)) {
             made.cells[std::string(column.name)] = *told;
         } else if (differs) {
-            refuse(adoption, "accession", name,
-                   say("Its trees say different things of it: {}.", std::string(column.label)),
+            refuse(adoption, "accession", name, say("Its trees disagree: {}.", std::string(column.label)),
                    say("Correct them, or leave that field out with map."));
         }
     }
@@ -132,12 +131,12 @@ void add_accession(Adoption& adoption, const std::string& name, const std::vecto
     auto made = accession_of(adoption, name, options);
     if (!made.cells.contains("kind")) {
         refuse(adoption, "accession", name, say("It is not known what kind of accession it is."),
-               say("Say it with accession-kind: cultivar, selection, seedling, species or unknown."));
+               say("Give it with accession-kind: cultivar, selection, seedling, species or unknown."));
     }
     if (const auto meant = perhaps_meant(name, known)) {
         adoption.tell(Level::warning, field_of(adoption, "accession"), name,
-                      say("A new accession, but its name is very near to \"{}\".", *meant),
-                      say("If it is a slip, correct it in the layer before writing."));
+                      say("A new accession, but its name is very similar to \"{}\".", *meant),
+                      say("If it is a mistake, correct it in the layer before writing."));
     }
     adoption.made.push_back(std::move(made));
 }
@@ -171,7 +170,7 @@ void tell_unknown_species(Adoption& adoption) {
                       without == 1
                           ? say("It is not known whether the new accession is an apple or a pear.")
                           : say("It is not known whether {} new accessions are apples or pears.", without),
-                      say("Say it with species, as in species apple; or fill it in later."));
+                      say("Give it with species, as in species apple; or fill it in later."));
     }
 }
 
@@ -231,7 +230,7 @@ void judge_blocks(Adoption& adoption, const AdoptOptions& options, const Orchard
         } else {
             auto remedy = nearest_words(name, known);
             remedy += remedy.empty() ? Sentence{} : verbatim(" ");
-            remedy += say("Adopt the layer of the blocks first, or let add-rows draw it around its trees.");
+            remedy += say("Import the layer of the blocks first, or let add-rows draw it around its trees.");
             refuse(adoption, "block", name, say("The book has no block of this name."), std::move(remedy));
         }
     }

@@ -21,10 +21,10 @@ void take_coordinates(Adoption& adoption, const book::UserLayer& layer) {
     const auto* y = adoption.mapping.to("place.y");
     if (x == nullptr || y == nullptr) {
         if (x != y) {
-            adoption.tell(Level::error, (x != nullptr ? x : y)->field, {},
-                          say("The layer has one of the two coordinates only."),
-                          say("Say with map which field is the other: x is east or longitude, y north or "
-                              "latitude."));
+            adoption.tell(
+                Level::error, (x != nullptr ? x : y)->field, {},
+                say("The layer has one of the two coordinates only."),
+                say("Give the other field with map: x is easting or longitude, y northing or latitude."));
         }
         return;
     }
@@ -74,15 +74,14 @@ std::string system_of(Adoption& adoption, const book::UserLayer& layer, const Ad
     if (!options.layer_crs.empty()) {
         if (!layer.crs.empty() && place::system_name(layer.crs) != place::system_name(options.layer_crs)) {
             adoption.tell(Level::warning, "layer-crs", options.layer_crs,
-                          say("The layer says of itself that it is in {}.", place::system_name(layer.crs)),
+                          say("By its own metadata the layer is in {}.", place::system_name(layer.crs)),
                           say("The one given was used; leave it out to use the layer's own."));
         }
         return options.layer_crs;
     }
     if (layer.crs.empty() && is_lon_lat(adoption.mapping)) {
-        adoption.tell(Level::note, {}, {},
-                      say("Longitude and latitude were taken for those of GNSS receivers, EPSG:4326."),
-                      say("Say with layer-crs if they are in another system."));
+        adoption.tell(Level::notice, {}, {}, say("Longitude and latitude were taken as WGS 84, EPSG:4326."),
+                      say("Give layer-crs if they are in another system."));
         return "EPSG:4326";
     }
     return layer.crs;
@@ -94,8 +93,8 @@ void tell_placeless(Adoption& adoption) {
             adoption.complain(row, {Level::warning,
                                     {},
                                     {},
-                                    say("It has no place on the map."),
-                                    say("It comes into the book without one; draw it there.")});
+                                    say("It has no location on the map."),
+                                    say("It is imported without a geometry; draw it in the book.")});
         }
     }
 }
@@ -137,12 +136,11 @@ void take_heights(Adoption& adoption) {
         ++taken;
     }
     if (taken > 0 && place::has_ellipsoidal_heights(adoption.crs)) {
-        adoption.tell(
-            Level::warning, "elevation_m", {},
-            say("The heights of {} points are counted from the ellipsoid, not from the sea: some "
-                "ten metres more or less in most places.",
-                taken),
-            say("Differences between trees are right; compare with the heights that the book has."));
+        adoption.tell(Level::warning, "elevation_m", {},
+                      say("The heights of {} points are above the ellipsoid, not above sea level: some ten "
+                          "metres more or less in most places.",
+                          taken),
+                      say("Differences between trees are correct; compare with the elevations in the book."));
     }
 }
 
@@ -159,7 +157,7 @@ void carry(Adoption& adoption, const place::Transformation& transformation) {
                 adoption.complain(row, {Level::error,
                                         {},
                                         shown(point),
-                                        say("This place cannot be drawn in the book's coordinates."),
+                                        say("This position cannot be drawn in the book's coordinates."),
                                         say("Check the coordinates and their system.")});
             }
         }
@@ -178,8 +176,8 @@ void read_places(Adoption& adoption, const book::UserLayer& layer, const AdoptOp
     }
     adoption.crs = system_of(adoption, layer, options);
     if (adoption.crs.empty()) {
-        adoption.tell(Level::error, "layer-crs", {}, say("The layer does not tell its coordinate system."),
-                      say("Say which it is, as in EPSG:25832; for GNSS degrees, EPSG:4326."));
+        adoption.tell(Level::error, "layer-crs", {}, say("The layer does not give its coordinate system."),
+                      say("Give it, as in EPSG:25832; for GNSS degrees, EPSG:4326."));
         return;
     }
     if (place::system_name(adoption.crs).empty()) {
@@ -197,10 +195,10 @@ void read_places(Adoption& adoption, const book::UserLayer& layer, const AdoptOp
     const bool sound = judge_whereabouts(adoption, known);
     const place::Transformation transformation(adoption.crs, orchard.crs, all_points(adoption));
     if (!transformation.is_possible()) {
-        adoption.tell(
-            Level::error, "layer-crs", {},
-            say("There is no way from {} to the book's coordinates.", place::system_name(adoption.crs)),
-            say("Transform the layer first."));
+        adoption.tell(Level::error, "layer-crs", {},
+                      say("There is no transformation from {} to the book's coordinates.",
+                          place::system_name(adoption.crs)),
+                      say("Transform the layer first."));
         return;
     }
     if (sound) {

@@ -77,7 +77,7 @@ void refuse_row(Adoption& adoption, const RowName& name, const std::vector<Adopt
     }
     const auto* goal = adoption.mapping.to("tree.row");
     adoption.tell(Level::error, goal == nullptr ? "row" : goal->field, name.second, message,
-                  say("Adopt or lay the rows first, or let add-rows draw it through its trees."));
+                  say("Import or lay the rows first, or let add-rows draw it through its trees."));
 }
 
 }  // namespace

@@ -21,7 +21,7 @@ void judge_shape(Adoption& adoption, AdoptRow& row) {
         adoption.complain(row, {Level::warning, {}, {}, row.why, say("It was left out.")});
     } else if (row.has_holes) {
         adoption.complain(
-            row, {Level::warning, {}, {}, say("The area has holes."), say("Its outline alone is taken.")});
+            row, {Level::warning, {}, {}, say("The area has holes."), say("Only its outline is imported.")});
     }
 }
 

@@ -98,8 +98,8 @@ Sentence fields_that_may_name(const Adoption& adoption) {
             names += (names.empty() ? "" : ", ") + field.name;
         }
     }
-    return names.empty() ? say("Say which it is, as in map \"FIELD=label\".")
-                         : say("Say which it is with map; every value differs in: {}.", names);
+    return names.empty() ? say("Give it, as in map \"FIELD=label\".")
+                         : say("Give it with map; every value differs in: {}.", names);
 }
 
 void expect_key(Adoption& adoption) {

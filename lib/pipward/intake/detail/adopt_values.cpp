@@ -86,15 +86,13 @@ void expect_required(Adoption& adoption) {
         });
     };
     if (adoption.table == "accession" && missing("kind")) {
-        adoption.tell(Level::error, "accession-kind", {},
-                      say("The layer does not tell of every accession what kind it is."),
-                      say("Say it for those with accession-kind: cultivar, selection, seedling, species or "
-                          "unknown."));
+        adoption.tell(
+            Level::error, "accession-kind", {}, say("The layer does not give the kind of every accession."),
+            say("Give it for those with accession-kind: cultivar, selection, seedling, species or unknown."));
     }
     if (adoption.table == "tree_row" && missing("block")) {
-        adoption.tell(Level::error, "in-block", {},
-                      say("The layer does not tell of every row which block it is in."),
-                      say("Say it for those with in-block."));
+        adoption.tell(Level::error, "block", {}, say("The layer does not give the block of every row."),
+                      say("Give it for those with block."));
     }
 }
 

@@ -89,14 +89,14 @@ Orchard with_missing_names(const Adoption& adoption, Orchard orchard) {
     for (const auto& name : blocks) {
         if (!name.empty() && !is_made(adoption, "block", name) &&
             !is_there(orchard.blocks, [&](const Block& b) { return b.name == name; })) {
-            orchard.blocks.push_back({.name = name, .note = {}});
+            orchard.blocks.push_back({.name = name, .remark = {}});
         }
     }
     for (const auto& [block, name] : rows) {
         if (!block.empty() && !name.empty() &&
             !is_there(orchard.rows,
                       [&, b = block, n = name](const TreeRow& r) { return r.block == b && r.name == n; })) {
-            orchard.rows.push_back({.block = block, .name = name, .spacing = {}, .note = {}});
+            orchard.rows.push_back({.block = block, .name = name, .spacing = {}, .remark = {}});
         }
     }
     return orchard;

@@ -15,7 +15,7 @@ Adoption open_adoption(const book::UserLayer& layer, const AdoptOptions& options
 /// Leaves out what is no row of the table by its shape, and tells rows of several parts.
 void judge_shapes(Adoption& adoption);
 /// Every day of the layer as ISO 8601, where a column's writing leaves no doubt.
-void read_days(Adoption& adoption, book::UserLayer& layer, std::optional<DayFormat> format);
+void read_days(Adoption& adoption, book::UserLayer& layer, std::optional<DateFormat> format);
 /// Texts into values of the book.
 void read_values(Adoption& adoption, const book::UserLayer& layer, const AdoptOptions& options);
 /// Where the rows lie, in the book's coordinates.

@@ -80,7 +80,7 @@ Decoded from_1252(std::string_view bytes, const std::string& file) {
                      : say("This line and {} more hold letters that are not UTF-8: the file was read as "
                            "Windows-1252.",
                            odd.more),
-                 say("Look whether they came out right; if not, save the file in UTF-8.")})}};
+                 say("Check that they were read correctly; if not, save the file in UTF-8.")})}};
 }
 
 Decoded from_utf16(std::string_view bytes, const std::string& file) {
@@ -91,7 +91,7 @@ Decoded from_utf16(std::string_view bytes, const std::string& file) {
     }
     return {std::move(*text),
             {about_file(file, 0,
-                        {Level::note,
+                        {Level::notice,
                          {},
                          {},
                          say("The file is in UTF-16, which spreadsheets call Unicode text, and was read so."),

@@ -27,7 +27,7 @@ void LineFindings::finish() {
                          {},
                          std::to_string(untold),
                          say("{} more lines like this: {}", untold, kind.message),
-                         say("Mend the lines named first, then read the file again.")});
+                         say("Correct the lines named first, then read the file again.")});
         }
     }
 }

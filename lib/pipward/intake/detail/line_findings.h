@@ -29,7 +29,7 @@ class LineFindings {
 
   private:
     struct Kind {
-        Level level = Level::note;
+        Level level = Level::notice;
         int count = 0;
         Sentence message{};
     };

@@ -60,16 +60,18 @@ void refuse_if_common(const Sentence& kind, std::size_t of, LineFindings& findin
 
 void note_repeated(const RawReading& first, const RawReading& again, LineFindings& findings) {
     if (first.t_min == again.t_min && first.t_max == again.t_max) {
-        findings.of_line(
-            again.line,
-            {Level::note, "day", to_iso(again.day), say("The day stands twice alike; it is kept once."), {}});
+        findings.of_line(again.line, {Level::notice,
+                                      "day",
+                                      to_iso(again.day),
+                                      say("The day occurs twice with the same values; it is used once."),
+                                      {}});
         return;
     }
-    findings.of_line(again.line,
-                     {Level::error, "day", fmt::format("{} (line {})", to_iso(again.day), first.line),
-                      say("The day already stands on an earlier line with other temperatures."),
-                      say("Keep the right one of the two, or name the column that tells the stations apart "
-                          "(option station_column).")});
+    findings.of_line(
+        again.line,
+        {Level::error, "day", fmt::format("{} (line {})", to_iso(again.day), first.line),
+         say("The day occurs on an earlier line with other temperatures."),
+         say("Keep the right one of the two, or name the column of the stations (option station-column).")});
 }
 
 std::vector<RawReading> one_a_day(std::vector<RawReading> readings, LineFindings& findings) {
@@ -134,12 +136,11 @@ void take_readings(std::span<const RawReading> readings, TemperatureUnit unit, W
                                     .source = work.options.source});
     }
     refuse_if_common(reversed(), readings.size(), findings,
-                     say("On so many days the minimum lies above the maximum that the columns seem swapped."),
-                     say("Name them with the options t_min_column and t_max_column."));
-    refuse_if_common(
-        unbelievable(), readings.size(), findings,
-        say("So many temperatures are beyond belief in {} that the unit seems wrong.", to_text(unit)),
-        say("State the right unit with the option unit."));
+                     say("On many days the minimum lies above the maximum: the columns seem swapped."),
+                     say("Name them with the options t-min-column and t-max-column."));
+    refuse_if_common(unbelievable(), readings.size(), findings,
+                     say("Too many temperatures are implausible in {}: the unit seems wrong.", to_text(unit)),
+                     say("State the right unit with the option unit."));
     work.import.understood += verbatim(" ") + days_sentence(work.import.days);
 }
 
@@ -152,7 +153,7 @@ std::string pick_station(std::vector<Record>& records, std::size_t station_colum
     const auto& wanted = work.options.station_in_file;
     const auto ask = [&](Sentence message) {
         work.findings.error("station_in_file", wanted.value_or(""), std::move(message),
-                            say("Pick one with the option station_in_file: {}.", listed(stations)));
+                            say("Choose one with the option station-in-file: {}.", listed(stations)));
     };
     if (wanted) {
         if (!stations.contains(*wanted)) {
@@ -171,7 +172,7 @@ std::string pick_station(std::vector<Record>& records, std::size_t station_colum
 void note_rejected(int rejected, WeatherWork& work) {
     if (rejected > 0) {
         work.findings.of_file(
-            {}, {Level::note,
+            {}, {Level::notice,
                  "quality flag",
                  std::to_string(rejected),
                  say("{} value(s) that failed a quality check of the file's keeper were rejected.", rejected),

@@ -68,7 +68,7 @@ class ColumnFinder {
         } else if (fitting.size() > 1) {
             refuse(wanted, fmt::format("{}", fmt::join(fitting, ", ")),
                    say("More than one column could be the {}.", wanted.role),
-                   say("Say which with the option {}.", wanted.option));
+                   say("Give it with the option {}.", wanted.option));
         }
         return fitting.size() == 1 ? std::optional{place} : std::nullopt;
     }

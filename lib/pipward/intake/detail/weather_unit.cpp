@@ -81,7 +81,7 @@ UnitChoice choose_unit(std::span<const RawReading> readings, std::optional<Tempe
     }
     const double mark = warm_mark(readings);
     if (mark > hottest_in_fahrenheit && tenths_possible && all_whole(readings)) {
-        return {tenths_celsius, say("as 1 day in 20 reaches {:.0f} or more, all in whole figures", mark)};
+        return {tenths_celsius, say("as 1 day in 20 reaches {:.0f} or more, all in integers", mark)};
     }
     if (mark > hottest_in_fahrenheit) {
         return ask(work, mark,

@@ -21,10 +21,10 @@ Sentence warnings_in(const Findings& findings) {
     return number == 1 ? say("1 warning") : say("{} warnings", number);
 }
 
-// Forms of their own: a bloom note is another word in most languages.
+// Forms of their own: a bloom observation is another word in most languages.
 Sentence notes_in(const Findings& findings) {
-    const auto number = std::ranges::count(findings, Level::note, &Finding::level);
-    return number == 1 ? say("{0} note", number) : say("{0} notes", number);
+    const auto number = std::ranges::count(findings, Level::notice, &Finding::level);
+    return number == 1 ? say("{0} notice", number) : say("{0} notices", number);
 }
 
 Outcome run(const Request& request, const Run& lent) {
@@ -42,8 +42,8 @@ Outcome run(const Request& request, const Run& lent) {
 std::unique_ptr<const Operation> book_check() {
     return declare<Request>(
         {.about = {"book-check", "Check book", "Book",
-                   "Reads the whole book and tells everything that is wrong, doubtful or impossible in it: "
-                   "where it stands and what to do about it. Errors prevent results, warnings weaken them."},
+                   "Reads the whole book and reports everything that is wrong, doubtful or impossible in it: "
+                   "where it is and what to do about it. Errors prevent results, warnings weaken them."},
          .parameters = {book_parameter(&Request::book), as_of_parameter(&Request::as_of)},
          .results = {finding_table.shape()},
          .examples = {{"Everything found in the book.", {{"book", "BOOK"}, {"as-of", "2026-03-20"}}}},

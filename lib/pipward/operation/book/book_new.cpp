@@ -1,13 +1,13 @@
 // SPDX-License-Identifier: MIT
 #include "pipward/book/book.h"
-#include "pipward/operation/book/dress_book.h"
+#include "pipward/operation/book/style_book.h"
 #include "pipward/operation/declare/detail/common_parameters.h"
 #include "pipward/operation/detail/list.h"
 
 namespace pipward::operation::detail {
 namespace {
 
-constexpr double dress_begins = 0.7;
+constexpr double style_begins = 0.7;
 
 struct Request {
     NewBookName book;
@@ -17,14 +17,14 @@ struct Request {
 Outcome run(const Request& request, const Run& lent) {
     lent.step(0, say("Making the book"));
     book::create_book(request.book.path, request.crs);
-    if (can_be_dressed(request.book.path)) {
-        lent.step(dress_begins, say("Dressing its layers"));
-        dress_book(request.book.path, lent.wording);
+    if (can_be_styled(request.book.path)) {
+        lent.step(style_begins, say("Styling its layers"));
+        style_book(request.book.path, lent.wording);
     }
     Outcome outcome;
     outcome.summary =
-        say("Made the empty book {} in {}. Fill in its trees, accessions, station and bloom notes in any "
-            "GIS, then import the weather.",
+        say("Made the empty book {} in {}. Fill in its trees, accessions, station and bloom observations in "
+            "any GIS, then import the weather.",
             request.book.path, request.crs);
     return outcome;
 }
@@ -34,9 +34,9 @@ Outcome run(const Request& request, const Run& lent) {
 std::unique_ptr<const Operation> book_new() {
     return declare<Request>(
         {.about = {"book-new", "New book", "Book",
-                   "Makes an empty orchard book: a GeoPackage with every table, its closed lists, names for "
-                   "people and descriptions, ready to be filled in with any GIS. It is dressed at once: its "
-                   "layers have symbols, labels and forms, and a map of them is stored in it."},
+                   "Makes an empty orchard book: a GeoPackage with every table, its value lists, aliases and "
+                   "descriptions, ready to be filled in with any GIS. It is styled at once: its layers have "
+                   "symbols, labels and forms, and a map of them is stored in it."},
          .parameters = {parameter(&Request::book, "book", "New book",
                                   "The path of the GeoPackage to make; nothing may be there yet.")
                             .required(),

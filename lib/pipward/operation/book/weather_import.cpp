@@ -21,6 +21,7 @@ struct Request : intake::WeatherFileOptions {
     BookName book;
     InputFile input;
     bool replace_existing = false;
+    bool write = false;
 };
 
 struct Imported {
@@ -43,16 +44,16 @@ const std::vector<ColumnOf<Imported>>& import_columns() {
          [](const Imported& i) { return whole_cell(i.days); }},
         {{"added", whole, "", "Added", "Days that the book did not have."},
          [](const Imported& i) { return whole_cell(i.written.added); }},
-        {{"replaced", whole, "", "Replaced", "Days of the book that now hold the file's temperatures."},
+        {{"replaced", whole, "", "Replaced", "Days of the book that take the file's temperatures."},
          [](const Imported& i) { return whole_cell(i.written.replaced); }},
-        {{"unchanged", whole, "", "Unchanged", "Days of the book that were left as they were."},
+        {{"unchanged", whole, "", "Unchanged", "Days of the book that stay as they are."},
          [](const Imported& i) { return whole_cell(i.written.unchanged); }},
     };
     return columns;
 }
 
 constexpr TableOf<Imported> import_table{"weather_import", "Imported weather",
-                                         "What was taken from the file into the book.", import_columns};
+                                         "What was imported from the file into the book.", import_columns};
 
 std::string station_for(const Request& request) {
     const auto stations = book::read_book(request.book.location).orchard.stations;
@@ -104,15 +105,20 @@ Outcome run(Request request, const Run& lent) {
     request.file = request.input.path;
     request.station = station_for(request);
     auto import = read_weather(request, lent);
-    lent.step(0.5, say("Writing the days"));
-    const auto written = book::write_weather(request.book.location, import.days, request.replace_existing);
+    lent.step(0.5, request.write ? say("Writing the days") : say("Comparing with the book"));
+    const auto written = (request.write ? book::write_weather : book::weigh_weather)(
+        request.book.location, import.days, request.replace_existing);
     const std::array imported{Imported{request.station, import.days.front().day, import.days.back().day,
                                        static_cast<int>(import.days.size()), written}};
     Outcome outcome;
     outcome.tables = {import_table.of(imported)};
     outcome.findings = std::move(import.findings);
-    outcome.summary = say("{} {} days added, {} replaced, {} left as they were.", import.understood,
-                          written.added, written.replaced, written.unchanged);
+    outcome.summary = request.write
+                          ? say("{} {} days added, {} replaced, {} left as they were.", import.understood,
+                                written.added, written.replaced, written.unchanged)
+                          : say("{} Nothing was written; with write {} days would be added, {} replaced, {} "
+                                "left as they are.",
+                                import.understood, written.added, written.replaced, written.unchanged);
     return outcome;
 }
 
@@ -127,9 +133,10 @@ std::vector<Bound<Request>> parameters() {
         parameter(&Options::station, "station", "Station",
                   "The station of the book that the days belong to; its only one where it is not named."),
         parameter(&Options::source, "source", "Source", "Where the temperatures come from."),
+        write_parameter(&Request::write),
         parameter(&Request::replace_existing, "replace-existing", "Replace existing",
-                  "Whether days that the book already has take the file's temperatures; a forecast always "
-                  "gives way to what was measured."),
+                  "Whether days that the book already has are replaced by the file's; a forecast is always "
+                  "replaced by an observation."),
         parameter(&Options::station_in_file, "station-in-file", "Station in the file",
                   "Which station to take, where the file holds several.")
             .advanced(),
@@ -148,8 +155,8 @@ std::vector<Bound<Request>> parameters() {
         parameter(&Options::unit, "unit", "Unit",
                   "The unit of the temperatures; found out from the header and the values where not given.")
             .advanced(),
-        parameter(&Options::day_format, "day-format", "Order of the day",
-                  "How the days are written; found out from the file where not given.")
+        parameter(&Options::date_format, "date-format", "Date format",
+                  "Date format of the file; recognised from the file where not given.")
             .advanced(),
     };
 }
@@ -158,10 +165,11 @@ std::vector<Bound<Request>> parameters() {
 
 std::unique_ptr<const Operation> weather_import() {
     return declare<Request>(
-        {.about = {"weather-import", "Import weather", "Book",
-                   "Takes the daily lowest and highest temperatures of a station from a file into the book, "
-                   "and tells how it understood the file. What the file does not make plain is asked for, "
-                   "never guessed; days that the book has already are left alone unless told otherwise."},
+        {.about =
+             {"weather-import", "Import weather", "Book",
+              "Imports daily minimum and maximum temperatures of a station from a file into the book, and "
+              "shows how the file was read. What the file does not make clear is asked for, never guessed; "
+              "days that the book has already stay as they are unless replace-existing is given."},
          .parameters = parameters(),
          .results = {import_table.shape()},
          .examples = {{"Two days of April from a spreadsheet.",

@@ -88,7 +88,7 @@ inline Cell whole_cell(int number) {
 inline Cell whole_cell(const std::optional<int>& number) {
     return number ? whole_cell(*number) : Cell{};
 }
-/// A reckoned number without digits that mean nothing. Every number of a result table comes through here.
+/// A calculated number without digits that mean nothing. Every number of a result table comes through here.
 inline Cell number_cell(double number, int decimals) {
     const double scale = std::pow(10.0, decimals);
     return std::round(number * scale) / scale + 0.0;  // + 0.0: never minus zero

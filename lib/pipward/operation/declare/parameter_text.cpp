@@ -40,7 +40,7 @@ Sentence with_unit(const std::string& value, const std::string& unit) {
     return has_unit(unit) ? say("{} {}", value, filled(unit, {})) : verbatim(value);
 }
 
-/// "a whole number, 0 to 120 days": with the limits of a number and its unit, or what there is of them.
+/// "an integer, 0 to 120 days": with the limits of a number and its unit, or what there is of them.
 template <class Number>
 Sentence in_range(const Sentence& what, const std::optional<Number>& least, const std::optional<Number>& most,
                   const std::string& unit) {
@@ -111,14 +111,14 @@ struct Judge {
     Sentence operator()(const WholeKind& kind) const {
         const auto value = whole_from(text);
         if (!value) {
-            return not_a(say("a whole number"));
+            return not_a(say("an integer"));
         }
         return outside(*value, kind.least, kind.most) ? out_of_range(kind.unit) : Sentence{};
     }
     Sentence operator()(const WholeListKind& kind) const {
         const auto values = wholes_from(text);
         if (!values) {
-            return not_a(say("a list of whole numbers"));
+            return not_a(say("a list of integers"));
         }
         const bool bad =
             std::ranges::any_of(*values, [&](int value) { return outside(value, kind.least, kind.most); });
@@ -153,14 +153,15 @@ struct Judge {
 struct Fitting {
     Sentence operator()(const YesNoKind&) const { return say("yes or no"); }
     Sentence operator()(const WholeKind& kind) const {
-        return in_range(say("a whole number"), kind.least, kind.most, kind.unit);
+        return in_range(say("an integer"), kind.least, kind.most, kind.unit);
     }
     Sentence operator()(const WholeListKind& kind) const {
-        return in_range(say("whole numbers separated by commas"), kind.least, kind.most, kind.unit);
+        return in_range(say("integers separated by commas"), kind.least, kind.most, kind.unit);
     }
     Sentence operator()(const NumberKind& kind) const {
-        const auto what = kind.unit == share_unit ? say("a share") : say("a number");
-        return in_range(what, kind.least, kind.most, kind.unit);
+        return kind.unit == share_unit
+                   ? say("a number from {} to {}", kind.least.value_or(0), kind.most.value_or(1))
+                   : in_range(say("a number"), kind.least, kind.most, kind.unit);
     }
     Sentence operator()(const DayKind&) const { return say("a day as YYYY-MM-DD"); }
     Sentence operator()(const ChoiceKind& kind) const {
@@ -173,9 +174,9 @@ struct Fitting {
 };
 
 struct KindWord {
-    std::string_view operator()(const YesNoKind&) const { return "yes-no"; }
-    std::string_view operator()(const WholeKind&) const { return "whole"; }
-    std::string_view operator()(const WholeListKind&) const { return "whole-list"; }
+    std::string_view operator()(const YesNoKind&) const { return "boolean"; }
+    std::string_view operator()(const WholeKind&) const { return "integer"; }
+    std::string_view operator()(const WholeListKind&) const { return "integer-list"; }
     std::string_view operator()(const NumberKind&) const { return "number"; }
     std::string_view operator()(const DayKind&) const { return "day"; }
     std::string_view operator()(const ChoiceKind&) const { return "choice"; }

@@ -12,7 +12,7 @@
 namespace pipward::operation {
 
 /// The unit of parts of a whole; a value is written without it.
-inline constexpr std::string_view share_unit = "share";
+inline constexpr std::string_view share_unit = "0 to 1";
 
 /// Digits with or without a minus. Nothing for anything else, or beyond the range of int.
 std::optional<int> whole_from(std::string_view text);
@@ -28,7 +28,8 @@ std::optional<Finding> problem_with(const Parameter& parameter, const std::strin
 
 /// "a whole number of days, 0 to 120", "yes or no", "a day as YYYY-MM-DD": after "Give ".
 Sentence what_fits(const ParameterKind& kind);
-/// A word for the kind, for help and catalogues: "yes-no", "whole", "whole-list", "number", "day", "choice"
+/// A word for the kind, for help and catalogues: "boolean", "integer", "integer-list", "number", "day",
+/// "choice"
 /// ...
 std::string_view kind_word(const ParameterKind& kind);
 /// Empty where the kind has none, as for texts and days.

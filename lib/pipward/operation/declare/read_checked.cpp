@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "pipward/operation/declare/detail/read_checked.h"
 
-#include "pipward/operation/book/dress_book.h"
+#include "pipward/operation/book/style_book.h"
 
 namespace pipward::operation::detail {
 namespace {
@@ -45,7 +45,7 @@ void write_results(const BookName& book, std::span<const Table> results, const W
         if (error.trouble() == Trouble::access) {
             auto& remedy = findings.back().remedy;
             remedy += verbatim(remedy.empty() ? "" : " ");
-            remedy += say("To see the results without keeping them, set write to no.");
+            remedy += say("To see the results without keeping them, set keep to no.");
         }
         throw Error(error.trouble(), std::move(findings));
     }
@@ -55,13 +55,13 @@ void keep_results(const BookName& book, bool write, Outcome& outcome, const Run&
     if (write) {
         lent.step(write_begins, say("Writing the results"));
         write_results(book, outcome.tables, lent.wording);
-        add_findings(outcome, refresh_dress(book.location, lent.wording));
+        add_findings(outcome, refresh_style(book.location, lent.wording));
     }
 }
 
 void apply_to_book(const BookName& book, const book::BookChange& change, Outcome& outcome, const Run& lent) {
     book::apply_change(book.location, change);
-    add_findings(outcome, refresh_dress(book.location, lent.wording));
+    add_findings(outcome, refresh_style(book.location, lent.wording));
 }
 
 }  // namespace pipward::operation::detail

@@ -21,7 +21,7 @@ ParameterKind kind_of(const std::vector<int>&) {
     return WholeListKind{};
 }
 ParameterKind kind_of(Celsius) {
-    return NumberKind{.unit = "degrees C", .least = {}, .most = {}};
+    return NumberKind{.unit = "°C", .least = {}, .most = {}};
 }
 ParameterKind kind_of(CelsiusStep) {
     return NumberKind{.unit = "kelvin", .least = {}, .most = {}};

@@ -43,7 +43,7 @@ const std::vector<ColumnOf<Event>>& event_columns() {
          [](const Event& e) { return Cell{e.words.title}; }},
         {{"where", text, "", "Where", "The tree's address."},
          [](const Event& e) { return e.words.place.empty() ? Cell{} : Cell{e.words.place}; }},
-        {{"why", text, "", "Why", "What that is reckoned from."},
+        {{"why", text, "", "Why", "Basis of the calculation."},
          [](const Event& e) { return text_cell(e.item.why); }},
     };
     return columns;
@@ -81,7 +81,7 @@ std::vector<Bound<Request>> parameters() {
     return extended<Request>(crossing_parameters(),
                              {parameter(&Request::orchard, "calendar-name", "Calendar",
                                         "The calendar's name; the book's file name where not given.")},
-                             {"write"});
+                             {"keep"});
 }
 
 }  // namespace
@@ -89,9 +89,9 @@ std::vector<Bound<Request>> parameters() {
 std::unique_ptr<const Operation> field_calendar() {
     return declare<Request>(
         {.about = {"field-calendar", "Field calendar", "Season",
-                   "Puts the season's work and the seed's into a calendar file that any calendar can read: "
-                   "gathering, bagging, pollinating, picking, cold, sowing, each with its span of days. Read "
-                   "again after a new plan, it moves what is there already."},
+                   "Writes the season's work and the seed work into a calendar file that any calendar can "
+                   "read: collecting pollen, bagging, pollinating, harvest, stratification, sowing, each "
+                   "with its span of days. Read again after a new plan, it moves the existing entries."},
          .parameters = parameters(),
          .results = {event_table.shape()},
          .examples = {{"The work to come as seen on 20 March.", {{"book", "BOOK"}, {"as-of", "2026-03-20"}}}},

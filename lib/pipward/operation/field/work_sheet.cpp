@@ -16,53 +16,49 @@ struct Request : CrossingRequest {
     int days = 1;
     std::string start;
     std::string orchard;
-    std::string note;
+    std::string subtitle;
 };
 
 const std::vector<ColumnOf<season::WorkStop>>& work_columns() {
     static const std::vector<ColumnOf<season::WorkStop>> columns{
-        {{"order", whole, "", "Order", "In walking order, then the work on the bench."},
+        {{"order", whole, "", "Order", "In walking order, then the indoor work."},
          [](const season::WorkStop& w) { return whole_cell(w.order); }},
         {{"kind", text, "", "Kind", "Pollen, flowers, fruit or seed."},
          [](const season::WorkStop& w) { return Cell{season::kind_words(w.item.kind)}; }},
         {{"what", text, "", "What", "What is to be done."},
          [](const season::WorkStop& w) { return Cell{w.item.title}; }},
-        {{"label", text, "", "Label", "The tree's; unknown for work on the bench."},
+        {{"tree", text, "", "Tree", "The tree's; unknown for indoor work."},
          [](const season::WorkStop& w) { return text_cell(w.item.tree); }},
         {{"address", text, "", "Address", "Block, row and position in words."},
          [](const season::WorkStop& w) { return text_cell(w.address); }},
         {{"cross", text, "", "Cross", "Its code, or several."},
          [](const season::WorkStop& w) { return text_cell(w.item.cross); }},
-        {{"tags", text, "", "Tags", "What hangs at the branches."},
+        {{"tags", text, "", "Tags", "Tags at the branches."},
          [](const season::WorkStop& w) { return text_cell(w.item.tags); }},
         {{"lot", text, "", "With", "The pollen or the seed lot."},
          [](const season::WorkStop& w) { return text_cell(w.item.with); }},
-        {{"amount", text, "", "How much", "Flowers to work or to gather, pollen."},
+        {{"amount", text, "", "How much", "Flowers to pollinate or to collect, pollen."},
          [](const season::WorkStop& w) { return text_cell(w.item.amount); }},
-        {{"do_from", day, "", "From", "First day; unknown for any day."},
+        {{"do_from", day, "", "From", "First day; unknown where any day is suitable."},
          [](const season::WorkStop& w) { return cell(w.item.from); }},
-        {{"do_to", day, "", "To", "Last day; unknown where nothing tells it."},
+        {{"do_to", day, "", "To", "Last day; unknown where there is none."},
          [](const season::WorkStop& w) { return cell(w.item.to); }},
         {{"late", yes_no, "", "Late", "Whether that day is past."},
          [](const season::WorkStop& w) { return Cell{w.item.late}; }},
-        {{"mind", text, "", "Mind", "What to take care of at this very piece."},
+        {{"caution", text, "", "Caution", "Caution for this task."},
          [](const season::WorkStop& w) { return text_cell(w.item.mind); }},
-        {{"walked_m", number, "m", "Walked", "How far the walk is up to here."},
+        {{"walked_m", number, "m", "Walked", "Length of the walk up to here."},
          [](const season::WorkStop& w) { return number_cell(w.stop.walked, 1); }},
-        {{"why", text, "", "Why", "What that is reckoned from."},
+        {{"why", text, "", "Why", "Basis of the calculation."},
          [](const season::WorkStop& w) { return text_cell(w.item.why); }},
     };
     return columns;
 }
 
 constexpr TableOf<season::WorkStop> work_table{
-    "work_sheet",
-    "Work sheet",
-    "Work of the days asked for, in walking order.",
-    work_columns,
-    [] {
+    "work_sheet", "Work sheet", "Work of the given days, in walking order.", work_columns, [] {
         return TableView{.first = {"order", "what", "address", "do_to", "tags", "lot", "late", "walked_m"},
-                         .below = {"mind", "why"}};
+                         .below = {"caution", "why"}};
     },
     [](const season::WorkStop& w) { return point_of(w.stop.tree); }};
 
@@ -74,13 +70,13 @@ paper::WorkSheet sheet_of(const Request& request, const std::vector<season::Work
     sheet.from = request.as_of;
     sheet.to = request.as_of + (request.days - 1);
     sheet.walk_metres = walk.metres;
-    sheet.note = request.note;
+    sheet.subtitle = request.subtitle;
     for (const auto& work : works) {
         (work.stop.tree == nullptr ? sheet.on_bench : sheet.at_trees).push_back(paper::work_line(work));
         sheet.hazards.insert(work.item.hazards.begin(), work.item.hazards.end());
     }
     for (const auto& finding : findings) {
-        if (finding.level != Level::note) {
+        if (finding.level != Level::notice) {
             sheet.warnings.push_back(finding.message);
         }
     }
@@ -91,14 +87,14 @@ Sentence summary_of(const std::vector<season::WorkStop>& works, const place::She
     if (works.empty()) {
         return say("Nothing is to be done.");
     }
-    const auto pieces = works.size() == 1 ? say("1 piece of work") : say("{} pieces of work", works.size());
+    const auto pieces = works.size() == 1 ? say("1 task") : say("{} tasks", works.size());
     return walk.stops.empty() ? say("{}, none at a tree.", pieces)
-                              : say("{}; {:.0f} m to walk.", pieces, walk.metres);
+                              : say("{}; {:.0f} m walk.", pieces, walk.metres);
 }
 
 Outcome run(const Request& request, const Run& lent) {
     auto place = read_place(request, lent);
-    const auto start = place::walk_end(place.orchard, {"start", request.start}, place.findings);
+    const auto start = place::walk_end(place.orchard, {"at", request.start}, place.findings);
     expect_no_errors(place.findings);
     const auto items = season::work_until(season::work_to_come(plan_wish(request), place, step_of(lent)),
                                           request.as_of + (request.days - 1));
@@ -115,7 +111,7 @@ Outcome run(const Request& request, const Run& lent) {
 }
 
 std::vector<Bound<Request>> parameters() {
-    auto all = extended<Request>(crossing_parameters(), {}, {"write"});
+    auto all = extended<Request>(crossing_parameters(), {}, {"keep"});
     add_sheet_parameters(all);
     return all;
 }
@@ -125,17 +121,15 @@ std::vector<Bound<Request>> parameters() {
 std::unique_ptr<const Operation> work_sheet() {
     return declare<Request>(
         {.about = {"work-sheet", "Work sheet", "Season",
-                   "The work of a day or a week to take along: what is to be done at which tree, in walking "
-                   "order, with the address, the tags, the lot and the amount, a box to tick and room to "
-                   "write down what came of it; then the work on the bench, and the cautions that go with "
-                   "just this work."},
+                   "The work of a day or a week to print: the tasks at each tree in walking order, with "
+                   "address, tags, lot and amount, a box to tick and space for results; then the indoor "
+                   "work, and the cautions for this work."},
          .parameters = parameters(),
          .results = {work_table.shape()},
-         .examples =
-             {{"A week at the end of March, from the gate.",
-               {{"book", "BOOK"}, {"as-of", "2026-03-28"}, {"days", "7"}, {"start", "48.1335,9.3009"}}},
-              {"A day in autumn, fruit to pick and seed to wash.",
-               {{"book", "BOOK"}, {"as-of", "2025-09-26"}}}},
+         .examples = {{"A week at the end of March, from the gate.",
+                       {{"book", "BOOK"}, {"as-of", "2026-03-28"}, {"days", "7"}, {"at", "48.1335,9.3009"}}},
+                      {"A day in autumn, fruit to harvest and seed to wash.",
+                       {{"book", "BOOK"}, {"as-of", "2025-09-26"}}}},
          .run = run});
 }
 

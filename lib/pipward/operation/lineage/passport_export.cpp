@@ -49,8 +49,8 @@ const std::vector<ColumnOf<ExportRow>>& columns() {
     return all;
 }
 
-constexpr TableOf<ExportRow> table{
-    "passport", "Passports", "The accessions of the file, with their main descriptors.", columns, [] {
+constexpr TableOf<ExportRow> table{"passport", "Passport data",
+                                   "The accessions of the file, with their main descriptors.", columns, [] {
         return TableView{.first = {"accession", "genus", "species", "status", "ancestry", "acquired"}};
     }};
 
@@ -91,7 +91,7 @@ Outcome run(const Request& request, const Run& lent) {
 
 std::unique_ptr<const Operation> passport_export() {
     return declare<Request>(
-        {.about = {"passport-export", "Passports of accessions", "Line",
+        {.about = {"passport-export", "Export passport data", "Pedigree",
                    "Writes the accessions as a CSV file of multi-crop passport descriptors (FAO and "
                    "Bioversity, V2.1), as genebanks exchange them: name, genus and species, status, parents, "
                    "first planting. What the standard has no descriptor for, such as S-alleles, stands in "

@@ -25,7 +25,7 @@ const std::vector<ColumnOf<intake::JudgedPassport>>& columns() {
          [](const intake::JudgedPassport& p) { return whole_cell(p.line); }},
         {{"accession", text, "", "Accession", "Its name."},
          [](const intake::JudgedPassport& p) { return text_cell(p.reading.accession.name); }},
-        {{"fate", text, "", "What happens", "What becomes of the line.", codes_of<intake::PassportFate>()},
+        {{"action", text, "", "What happens", "What happens to the line.", codes_of<intake::PassportFate>()},
          [](const intake::JudgedPassport& p) { return text_cell(to_word(p.fate)); }},
         {{"kind", text, "", "Kind", "The sort of accession by its status."},
          [](const intake::JudgedPassport& p) { return text_cell(to_word(p.reading.accession.kind)); }},
@@ -34,15 +34,15 @@ const std::vector<ColumnOf<intake::JudgedPassport>>& columns() {
         {{"pollen_parent", text, "", "Pollen parent", "As it would be written."},
          [](const intake::JudgedPassport& p) { return cell(p.reading.accession.pollen_parent); }},
         {{"remarks", text, "", "Remarks",
-          "What differs from the book, what is kept in the note, what is open."},
+          "What differs from the book, what is kept in the remark, what is unknown."},
          [](const intake::JudgedPassport& p) { return text_cell(joined(p.remarks, verbatim("; "))); }},
     };
     return all;
 }
 
-constexpr TableOf<intake::JudgedPassport> table{
-    "passport_line", "Lines of the file", "What becomes of each line of the file.", columns, [] {
-        return TableView{.first = {"line", "accession", "fate", "kind", "seed_parent", "pollen_parent"},
+constexpr TableOf<intake::JudgedPassport> table{"passport_line", "Lines of the file",
+                                                "What happens to each line of the file.", columns, [] {
+        return TableView{.first = {"line", "accession", "action", "kind", "seed_parent", "pollen_parent"},
                          .below = {"remarks"}};
     }};
 
@@ -57,10 +57,10 @@ Sentence summary_of(const Request& request, const intake::PassportJudgement& jud
     const auto added = count(judgement, intake::PassportFate::added);
     const auto errors = std::ranges::count(judgement.findings, Level::error, &Finding::level);
     const auto first =
-        errors == 1     ? say("1 error stands in the way: as it is, nothing would be written.")
-        : errors > 1    ? say("{} errors stand in the way: as it is, nothing would be written.", errors)
+        errors == 1     ? say("1 error prevents the import: nothing would be written.")
+        : errors > 1    ? say("{} errors prevent the import: nothing would be written.", errors)
         : request.write ? say("Accessions added: {}.", added)
-                        : say("Nothing was written; write yes would add accessions: {}.", added);
+                        : say("Nothing was written; with write these accessions would be added: {}.", added);
     return first + verbatim(" ") + others;
 }
 
@@ -98,12 +98,12 @@ Outcome run(const Request& request, const Run& lent) {
 
 std::unique_ptr<const Operation> passport_import() {
     return declare<Request>(
-        {.about = {"passport-import", "Take in passports", "Line",
+        {.about = {"passport-import", "Import passport data", "Pedigree",
                    "Reads accessions from a CSV file of multi-crop passport descriptors (FAO and Bioversity, "
-                   "V2.1) and shows what would become of each line; writes them when told so, all at once or "
-                   "not at all. Parents are taken from ANCEST where they are two known names. What the book "
-                   "has no place for is kept in the accession's note. What the book has is never changed: "
-                   "differences are told."},
+                   "V2.1) and shows what would happen to each line; with write they are added, all at once "
+                   "or not at all. Parents are taken from ANCEST where they are two known names. Descriptors "
+                   "without a column in the book are kept in the accession's remark. Existing accessions are "
+                   "never changed: differences are shown."},
          .parameters = {book_parameter(&Request::book),
                         parameter(&Request::file, "passport-file", "Passport file",
                                   "A CSV file in UTF-8, with commas or semicolons, whose header names "

@@ -41,7 +41,7 @@ const std::vector<ColumnOf<MapPage>>& columns() {
     static const std::vector<ColumnOf<MapPage>> all{
         {{"page", whole, "", "Page", "The page of the file."},
          [](const MapPage& p) { return whole_cell(p.page); }},
-        {{"scale", whole, "", "Scale", "One metre on paper is so many on the ground."},
+        {{"scale", whole, "", "Scale", "Scale denominator: 250 for 1:250."},
          [](const MapPage& p) { return whole_cell(p.denominator); }},
         {{"trees", whole, "", "Trees",
           "How many trees it shows, those that its neighbours show as well counted."},
@@ -64,7 +64,7 @@ std::vector<std::uint32_t> trees_of(const Request& request, const Orchard& orcha
                               findings, planned_works(request));
     if (trees.empty() && !has_errors(findings)) {
         findings.push_back(about_table(Level::error, "tree", say("There is no tree to draw."),
-                                       say("Choose other trees, or give them places on the map.")));
+                                       say("Choose other trees, or give them locations on the map.")));
     }
     if (trees.size() > most_trees) {
         findings.push_back(
@@ -94,7 +94,7 @@ Sentence summary_of(const paper::FieldPlan& plan, const paper::FieldPages& pages
     const auto map = pages.pages.size() == 1 ? say("A map at 1:{} on 1 page.", largest)
                                              : say("A map at 1:{} on {} pages.", largest, pages.pages.size());
     const auto points =
-        waypoints == 1 ? say("1 tree for receivers.") : say("{} trees for receivers.", waypoints);
+        waypoints == 1 ? say("1 tree in the GNSS files.") : say("{} trees in the GNSS files.", waypoints);
     return joined({map, points}, verbatim(" "));
 }
 
@@ -138,17 +138,17 @@ std::vector<Bound<Request>> parameters() {
     return extended<Request>(
         tree_parameters(),
         {parameter(&Request::paper, "paper", "Paper",
-                   "The size of the pages; upright or on the side is chosen."),
+                   "Page size; portrait or landscape is chosen by the program."),
          parameter(&Request::scale, "scale", "Scale",
-                   "One metre on paper is so many on the ground, 250 for 1:250; the largest at which "
-                   "everything can be read where left out.")
+                   "Scale denominator, 250 for 1:250; the largest scale at which everything can be read "
+                   "where left out.")
              .between(50, 1000000),
          parameter(&Request::rows_across, "rows-across", "Rows across",
                    "Whether the map is turned so that rows lie across the page; north is up otherwise."),
          parameter(&Request::removed, "removed", "Removed trees",
-                   "Whether the places of removed trees are drawn."),
+                   "Whether positions of removed trees are drawn."),
          parameter(&Request::walk, "walk", "Walk",
-                   "Whether the files for receivers hold a walk along the alleys to all the trees."),
+                   "Whether the GNSS files contain a walk along the alleys to all trees."),
          orchard_parameter(&Request::orchard), as_of_parameter(&TreeRequest::as_of)});
 }
 
@@ -156,23 +156,23 @@ std::vector<Bound<Request>> parameters() {
 
 std::unique_ptr<const Operation> field_map() {
     return declare<Request>(
-        {.about = {"field-map", "Map for the field", "Paper",
+        {.about = {"field-map", "Field map", "Paper",
                    "Makes a PDF map of a block or of the whole orchard at a round scale: trees by purpose in "
                    "shape and colour, rows and positions with their numbers, scale bar and north arrow, on "
-                   "several pages with an overview where one would be too small. It also makes a GPX and a "
-                   "KML file, so that a hand-held receiver or a telephone leads to the trees. Nothing is "
-                   "written to the book."},
+                   "several pages with an overview where one page would be too small. It also makes a GPX "
+                   "and a KML file, so that a hand-held GNSS receiver or a telephone leads to the trees. "
+                   "Nothing is written to the book."},
          .parameters = parameters(),
          .results = {page_table.shape()},
          .examples =
              {{"A block on one page.",
-               {{"book", "BOOK"}, {"as-of", "2026-03-20"}, {"of-block", "Upper"}, {"rows-across", "yes"}}},
+               {{"book", "BOOK"}, {"as-of", "2026-03-20"}, {"block", "Upper"}, {"rows-across", "yes"}}},
               {"The whole orchard at 1:200, on as many pages as that takes.",
                {{"book", "BOOK"}, {"as-of", "2026-03-20"}, {"scale", "200"}}},
               {"The trees of an accession, with a walk for the receiver.",
                {{"book", "BOOK"},
                 {"as-of", "2026-03-20"},
-                {"of-accession", "Wrenlea"},
+                {"accessions", "Wrenlea"},
                 {"paper", "a3"},
                 {"walk", "yes"}}}},
          .run = run});

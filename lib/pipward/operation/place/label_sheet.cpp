@@ -75,20 +75,20 @@ const std::vector<ColumnOf<PrintedLabel>>& columns() {
          [](const PrintedLabel& p) { return whole_cell(p.number); }},
         {{"page", whole, "", "Page", "The page of the file on which it stands."},
          [](const PrintedLabel& p) { return whole_cell(p.placed->page + 1); }},
-        {{"place", whole, "", "Place", "Which label of the page it is, row by row from the upper left."},
+        {{"place", whole, "", "Position on the page",
+          "Number of the label on the page, row by row from the upper left."},
          [](const PrintedLabel& p) { return whole_cell(p.placed->place + 1); }},
-        {{"label", text, "", "Label", "What stands on it large."},
+        {{"label", text, "", "Label", "Main text."},
          [](const PrintedLabel& p) { return text_cell(p.label->text.headline); }},
-        {{"says", text, "", "Says", "What stands below."},
+        {{"text", text, "", "Text", "Text below."},
          [](const PrintedLabel& p) { return text_cell(second_line(p)); }},
-        {{"code_says", text, "", "Code says", "What the QR code carries."},
+        {{"code_text", text, "", "Code content", "Content of the QR code."},
          [](const PrintedLabel& p) { return text_cell(p.label->text.qr.value_or("")); }},
-        {{"letters_mm", number, "mm", "Small letters",
-          "How high the small letters of its smallest text are."},
+        {{"x_height_mm", number, "mm", "X-height", "X-height of its smallest text."},
          [](const PrintedLabel& p) {
              return number_cell(paper::small_letters(p.placed->laid.smallest_points).value, 2);
          }},
-        {{"module_mm", number, "mm", "Dots of the code", "How large one square of the QR code is."},
+        {{"module_mm", number, "mm", "Module size of the code", "Side of one module of the QR code."},
          [](const PrintedLabel& p) {
              const auto& module = p.placed->laid.qr_module;
              return module ? number_cell(module->value, 2) : Cell{};
@@ -99,7 +99,7 @@ const std::vector<ColumnOf<PrintedLabel>>& columns() {
 
 constexpr TableOf<PrintedLabel> label_table{
     "label_place", "Labels", "Every label that is printed, in the order of the sheets.", columns, [] {
-        return TableView{.first = {"number", "page", "place", "label", "says", "letters_mm", "module_mm"}};
+        return TableView{.first = {"number", "page", "place", "label", "text", "x_height_mm", "module_mm"}};
     }};
 
 std::vector<paper::NamedLabel> labels_for_trees(const Request& request, const Orchard& orchard,
@@ -198,22 +198,22 @@ std::vector<Bound<Request>> parameters() {
     auto all = extended<Request>(
         tree_parameters(),
         {parameter(&Request::season, "season", "Season",
-                   "Of crosses: the year in which they bloom; that of the as-of day where left out.")
+                   "For crosses: their season; that of the reference date where left out.")
              .between(1900, 2200),
          parameter(&Request::letters, "letters", "Letters on tags",
-                   "Of crosses: whether every tag has a code of its own, with the next letter that is free."),
-         parameter(&Request::code, "code", "QR code",
-                   "What the QR code on a label says; on the tag of a cross it is the tag's code."),
-         parameter(&Request::order, "order", "Order", "The order in which labels of trees come."),
+                   "For crosses: whether every tag has a code of its own, with the next free letter."),
+         parameter(&Request::code, "qr-code", "QR code",
+                   "Content of the QR code on a label; on the tag of a cross it is the tag's code."),
+         parameter(&Request::order, "order", "Order", "Order of the trees' labels."),
          parameter(&Request::copies, "copies", "Copies",
                    "Labels of each tree, tags of each cross, or sheets of blank tags.")
              .between(1, 500),
          parameter(&Request::first, "first", "First label",
-                   "Where to begin on a sheet that is used in part, row by row from the upper left.")
+                   "First free label on a partly used sheet, row by row from the upper left.")
              .between(1, 5000),
          parameter(&Request::outline, "outline", "Outline", "Whether a thin line shows where to cut.")});
     all.insert(all.begin() + 1,
-               parameter(&Request::labels_of, "labels-of", "Labels of", "What gets labels."));
+               parameter(&Request::labels_of, "labels-of", "Labels of", "What the labels are for."));
     all =
         extended<Request>(all, extended<Request>(sheet_parameters(), {as_of_parameter(&TreeRequest::as_of)}));
     return all;
@@ -223,19 +223,18 @@ std::vector<Bound<Request>> parameters() {
 
 std::unique_ptr<const Operation> label_sheet() {
     return declare<Request>(
-        {.about =
-             {"label-sheet", "Labels and tags", "Paper",
-              "Makes a PDF of labels for trees, of tags for the flowers of a season's crosses, or of tags to "
-              "fill in by hand, in true millimetres on sheets or rolls. A label holds what stands on the "
-              "tree, its accession and parents, its address, the year of planting and a QR code. Text that "
-              "is too long is made smaller and wrapped, never cut. Nothing is written to the book."},
+        {.about = {"label-sheet", "Labels and tags", "Paper",
+                   "Makes a PDF of tree labels, of tags for the pollinated flowers of a season's crosses, or "
+                   "of blank tags, in true millimetres on sheets or rolls. A label shows the tree's label, "
+                   "its accession and parents, its address, the year of planting and a QR code. Text that is "
+                   "too long is made smaller and wrapped, never cut. Nothing is written to the book."},
          .parameters = parameters(),
          .results = {label_table.shape()},
          .examples = {{"Labels for the seedlings of a block, in the order in which one walks.",
                        {{"book", "BOOK"},
                         {"as-of", "2026-03-20"},
                         {"purpose", "seedling"},
-                        {"of-block", "Upper"},
+                        {"block", "Upper"},
                         {"order", "to-and-fro"}}},
                       {"Five tags for each cross of 2026, on a roll.",
                        {{"book", "BOOK"},
@@ -253,7 +252,7 @@ std::unique_ptr<const Operation> label_sheet() {
                        {{"book", "BOOK"},
                         {"as-of", "2026-03-20"},
                         {"trees", "UP-05-04"},
-                        {"code", "place"},
+                        {"qr-code", "place"},
                         {"sheet", "own"},
                         {"label-width", "90"},
                         {"label-height", "50"},

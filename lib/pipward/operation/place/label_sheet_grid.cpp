@@ -22,7 +22,7 @@ Bound<paper::SheetWish> dimension(std::optional<double> paper::SheetWish::*field
 std::vector<Bound<paper::SheetWish>> sheet_parameters() {
     return {
         parameter(&paper::SheetWish::sheet, "sheet", "Sheet",
-                  "The labels by their dimensions; the options of dimensions change what they name."),
+                  "Sheet format by its dimensions; the options for dimensions override single values."),
         dimension(&paper::SheetWish::page_width, "page-width", "Page width", "How wide the page is.",
                   {20, 1200}),
         dimension(&paper::SheetWish::page_height, "page-height", "Page height", "How high the page is.",

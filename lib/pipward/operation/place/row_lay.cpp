@@ -20,14 +20,14 @@ using enum CellType;
 struct Request : PlacesRequest, place::LayingWish {
     BookName book;
     Day as_of;
-    bool write = true;
+    bool write = false;
 };
 
 const std::vector<ColumnOf<place::LaidRow>>& laid_columns() {
     static const std::vector<ColumnOf<place::LaidRow>> columns{
         {{"row", text, "", "Tree row", "The row's name within its block."},
          [](const place::LaidRow& r) { return text_cell(r.name); }},
-        {{"positions", whole, "", "Positions", "How many positions it has."},
+        {{"positions", whole, "", "Positions", "Number of positions."},
          [](const place::LaidRow& r) { return whole_cell(static_cast<int>(r.positions.size())); }},
         {{"first_position", whole, "", "First position", "The number of its first position."},
          [](const place::LaidRow& r) { return whole_cell(r.first_position); }},
@@ -37,20 +37,18 @@ const std::vector<ColumnOf<place::LaidRow>>& laid_columns() {
          }},
         {{"length_m", number, "m", "Length", "Over the ground, from the first position to the last."},
          [](const place::LaidRow& r) { return number_cell(r.length.value, 3); }},
-        {{"bearing_deg", number, "degrees", "Bearing",
-          "Direction of the numbering, clockwise from true north."},
+        {{"bearing_deg", number, "°", "Bearing", "Direction of the numbering, clockwise from true north."},
          [](const place::LaidRow& r) { return number_cell(r.bearing_deg, 2); }},
-        {{"first_lon", number, "degrees", "Longitude of the first", "East of Greenwich, WGS 84."},
+        {{"first_lon", number, "°", "Longitude of the first", "East of Greenwich, WGS 84."},
          [](const place::LaidRow& r) { return number_cell(r.positions.front().at.lon, 8); }},
-        {{"first_lat", number, "degrees", "Latitude of the first", "North of the equator, WGS 84."},
+        {{"first_lat", number, "°", "Latitude of the first", "North of the equator, WGS 84."},
          [](const place::LaidRow& r) { return number_cell(r.positions.front().at.lat, 8); }},
     };
     return columns;
 }
 
 constexpr TableOf<place::LaidRow> laid_table{
-    "row_lay", "Rows laid", "The rows that were laid out, each with its numbered positions.", laid_columns,
-    [] {
+    "row_lay", "New rows", "The rows that were laid out, each with its numbered positions.", laid_columns, [] {
         return TableView{
             .first = {"row", "positions", "first_position", "last_position", "length_m", "bearing_deg"}};
     }};
@@ -144,15 +142,15 @@ std::vector<Bound<Request>> parameters() {
         parameter(&place::LayingWish::first_position, "first-position", "First position",
                   "The number of the first position.")
             .between(0, 99999),
-        parameter(&place::LayingWish::count, "count", "Positions a row",
-                  "How many positions; as many as there is room for where not given.")
+        parameter(&place::LayingWish::count, "count", "Positions per row",
+                  "Number of positions; as many as fit where not given.")
             .between(1, 100000),
         parameter(&place::LayingWish::headland, "headland", "Headland",
-                  "What stays free at both ends of the line: the first position comes after it.")
+                  "Free length at both ends of the line, before the first position.")
             .in("m")
             .between(0.0, 1000.0),
         parameter(&place::CoursesWish::rows, "rows", "Rows",
-                  "How many rows to lay beside one another, the given line being the first.")
+                  "Number of parallel rows, the given line being the first.")
             .between(1, 1000),
         parameter(&place::CoursesWish::row_distance, "row-distance", "Row distance",
                   "From row to row, over the ground.")
@@ -180,10 +178,10 @@ std::unique_ptr<const Operation> row_lay() {
     return declare<Request>(
         {.about = {"row-lay", "Lay rows", "Trees",
                    "Lays out rows with numbered positions from surveyed points or drawn lines, or a whole "
-                   "block from one base line, and adds them to the book. The spacing is true on the ground "
-                   "to a centimetre, whatever the coordinate system. Rows that the book has are never "
-                   "changed. The positions of all rows, vacant, taken or reserved, are written as a layer. A "
-                   "layer file may hold a line a row, or two or more points a row."},
+                   "block from one base line; with write they are added to the book. The spacing is true on "
+                   "the ground to a centimetre, whatever the coordinate system. Rows that the book has are "
+                   "never changed. The positions of all rows, vacant, taken or reserved, are written as a "
+                   "layer. A layer file may have one line per row, or two or more points per row."},
          .parameters = parameters(),
          .results = {laid_table.shape(), row_position_shape()},
          .examples = {{"One row between two surveyed points, shown but not written.",
@@ -192,7 +190,6 @@ std::unique_ptr<const Operation> row_lay() {
                         {"row", "T1"},
                         {"spacing", "1.5"},
                         {"points", "522380 5331300, 522418.4 5331311.2"},
-                        {"write", "no"},
                         {"as-of", "2026-03-20"}}},
                       {"A new block of six rows from one base line, every second row numbered the other way.",
                        {{"book", "BOOK"},
@@ -204,13 +201,13 @@ std::unique_ptr<const Operation> row_lay() {
                         {"row-distance", "3.5"},
                         {"headland", "6"},
                         {"alternate", "yes"},
+                        {"write", "yes"},
                         {"as-of", "2026-03-20"}}},
                       {"Rows from a file of surveyed points.",
                        {{"book", "BOOK"},
                         {"block", "Upper"},
                         {"spacing", "2"},
                         {"layer-file", "FILE"},
-                        {"write", "no"},
                         {"as-of", "2026-03-20"}},
                        "row,x,y\nN1,522380,5331300\nN1,522418.4,5331311.2\nN2,522379,5331304\nN2,522417.4,"
                        "5331315.2\n"}},

@@ -19,8 +19,8 @@ using enum CellType;
 struct Request : PlacesRequest, place::NumberingWish {
     BookName book;
     Day as_of;
-    bool write = true;
-    bool number_trees = false;
+    bool keep = true;
+    bool write = false;
 };
 
 const std::vector<ColumnOf<place::TreeDecision>>& decision_columns() {
@@ -33,33 +33,30 @@ const std::vector<ColumnOf<place::TreeDecision>>& decision_columns() {
          [](const place::TreeDecision& d) { return text_cell(d.row); }},
         {{"position", whole, "", "Position", "The likeliest position in the row."},
          [](const place::TreeDecision& d) { return whole_cell(d.position); }},
-        {{"decided", yes_no, "", "Decided", "Whether that is sure enough to be numbered."},
+        {{"decided", yes_no, "", "Decided", "Whether that is certain enough to be numbered."},
          [](const place::TreeDecision& d) { return Cell{d.decided()}; }},
-        {{"confidence", number, "of 1", "Confidence", "That row and position are right."},
+        {{"confidence", number, "0 to 1", "Confidence", "Probability that row and position are right."},
          [](const place::TreeDecision& d) { return number_cell(d.confidence, 4); }},
-        {{"off_row_m", number, "m", "Off its row", "How far the point lies from the row's line."},
+        {{"row_offset_m", number, "m", "Offset from the row", "Offset of the point from the row's line."},
          [](const place::TreeDecision& d) { return d.position ? number_cell(d.off_row, 2) : Cell{}; }},
-        {{"off_position_m", number, "m", "Off its position",
-          "How far along the row it lies from the position, positive in the direction of counting."},
+        {{"position_offset_m", number, "m", "Offset from the position",
+          "Offset from the position along the row, positive in the direction of numbering."},
          [](const place::TreeDecision& d) { return d.position ? number_cell(d.off_position, 2) : Cell{}; }},
-        {{"why_open", text, "", "Why open", "What makes it doubtful; empty where it is decided."},
+        {{"reason", text, "", "Reason", "Reason of the doubt; empty where decided."},
          [](const place::TreeDecision& d) { return text_cell(d.doubt); }},
     };
     return columns;
 }
 
 constexpr TableOf<place::TreeDecision> tree_number_rows{
-    "tree_number",
-    "Tree numbers",
-    "Row and position of each tree as found from its place on the map, and how sure that is.",
-    decision_columns,
-    [] {
+    "tree_number", "Tree numbers",
+    "Row and position of each tree as found from its location on the map, with their probability.",
+    decision_columns, [] {
         return TableView{
-            .first = {"tree", "row", "position", "decided", "confidence", "off_row_m", "off_position_m"},
-            .below = {"why_open"},
+            .first = {"tree", "row", "position", "decided", "confidence", "row_offset_m", "position_offset_m"},
+            .below = {"reason"},
             .once = {"block"}};
-    },
-    [](const place::TreeDecision& d) { return d.at; }};
+    }, [](const place::TreeDecision& d) { return d.at; }};
 
 }  // namespace
 
@@ -73,7 +70,7 @@ namespace {
 book::BookChange change_of(const Request& request, const place::Numbering& numbering, const Orchard& orchard,
                            Findings& findings) {
     book::BookChange change;
-    if (request.number_trees) {
+    if (request.write) {
         auto rows = place::new_rows(request, numbering, orchard);
         if (!rows.empty()) {
             change.added.push_back(book::rows_to_add(rows));
@@ -92,11 +89,11 @@ book::BookChange change_of(const Request& request, const place::Numbering& numbe
 
 Sentence done_words(const Request& request, std::ptrdiff_t decided, std::ptrdiff_t all, int rows) {
     const auto open = all - decided;
-    if (request.write && request.number_trees) {
+    if (request.write) {
         return say("{} of {} trees in {} rows were numbered in the book, {} left open.", decided, all, rows,
                    open);
     }
-    return request.write
+    return request.keep
                ? say("{} of {} trees in {} rows can be numbered; the trees were left as they are, {} left "
                      "open.",
                      decided, all, rows, open)
@@ -134,9 +131,11 @@ Outcome run(const Request& request, const Run& lent) {
                                                reading.orchard, request.as_of, outcome.findings);
     outcome.tables = {tree_number_rows.of(numbering.decisions)};
     auto change = change_of(request, numbering, reading.orchard, outcome.findings);
-    if (request.write) {
+    if (request.keep || request.write) {
         lent.step(0.8, say("Writing the numbers"));
-        change.results = {spoken(outcome.tables.front(), lent.wording)};
+        if (request.keep) {
+            change.results = {spoken(outcome.tables.front(), lent.wording)};
+        }
         apply_to_book(request.book, change, outcome, lent);
     }
     outcome.crs = reading.orchard.crs;
@@ -147,10 +146,10 @@ Outcome run(const Request& request, const Run& lent) {
 
 Findings check(const Request& request) {
     auto findings = place::check_numbering(request);
-    if (request.number_trees && is_of_layer(request)) {
-        findings.push_back(about_parameter("number-trees", "yes",
+    if (request.write && is_of_layer(request)) {
+        findings.push_back(about_parameter("write", "yes",
                                            say("Only trees of the book can be given their numbers."),
-                                           say("Leave the file and the points out, or set it to no.")));
+                                           say("Leave the file and the points out, or do not write.")));
     }
     return findings;
 }
@@ -160,9 +159,6 @@ std::vector<Bound<Request>> parameters() {
         book_parameter(&Request::book),
         Bound<Request>(
             parameter(&place::NumberingWish::block, "block", "Block", "The block of the rows.").required()),
-        Bound<Request>(parameter(&Request::number_trees, "number-trees", "Number the trees",
-                                 "Whether the book's trees get block, row and position where they are sure "
-                                 "enough; otherwise they are only shown.")),
         parameter(&place::NumberingWish::spacing, "spacing", "Spacing",
                   "From one position to the next, over the ground.")
             .in("m")
@@ -174,24 +170,25 @@ std::vector<Bound<Request>> parameters() {
         parameter(&place::NumberingWish::bearing, "bearing", "Bearing",
                   "Roughly, the direction in which positions are counted, clockwise from north; the rows' "
                   "northern one where not given.")
-            .in("degrees")
+            .in("°")
             .between(0.0, 360.0),
-        parameter(&place::NumberingWish::rows_to, "rows-to", "Rows count to",
-                  "To which side the rows count on, seen in the direction of the positions."),
+        parameter(&place::NumberingWish::rows_to, "rows-to", "Direction of row numbers",
+                  "Side to which the row numbers increase, seen in the direction of the positions."),
         parameter(&place::NumberingWish::row, "row", "Row",
                   "The name of the row, or of the first one, from which the others count on."),
         parameter(&place::NumberingWish::first_position, "first-position", "First position",
                   "The number of the first position.")
             .between(0, 99999),
         parameter(&place::NumberingWish::begin, "begin", "Rows begin", "Where the counting of a row begins."),
-        parameter(&place::NumberingWish::confidence, "sureness", "Sureness",
-                  "How sure a number must be; below it the tree is left open.")
-            .in("of 1")
+        parameter(&place::NumberingWish::confidence, "min-probability", "Least probability",
+                  "Least probability of a number; below it the tree is left open.")
+            .in("0 to 1")
             .between(0.5, 0.99999),
         places_file_parameter(),
         places_layer_parameter(),
         places_crs_parameter(),
         as_of_parameter(&Request::as_of),
+        keep_parameter(&Request::keep),
         write_parameter(&Request::write),
     };
 }
@@ -202,24 +199,25 @@ std::unique_ptr<const Operation> row_number() {
     return declare<Request>(
         {.about =
              {"row-number", "Number trees", "Trees",
-              "Finds rows and positions of trees from their places on the map, however roughly measured: the "
-              "trees of the book that have no row or position yet, or the points of a layer. Where the block "
-              "has rows in the book, the trees are held against them; otherwise the rows are made out from "
-              "the trees; spacing, row distance and bearing, where given, need only be rough. Gaps stay "
-              "gaps. Each decision tells its distance and how sure it is; doubtful trees are listed and left "
-              "open, never forced. Trees that have a number are never changed."},
+              "Finds rows and positions of trees from their locations on the map, however roughly measured: "
+              "the trees of the book that have no row or position yet, or the points of a layer. Where the "
+              "block has rows in the book, the trees are matched with them; otherwise the rows are detected "
+              "from the trees; spacing, row distance and bearing, where given, need only be approximate. "
+              "Gaps stay gaps. Each decision comes with its distance and its probability; doubtful trees are "
+              "listed and left open, never forced. With write the trees get their numbers; trees that have "
+              "one are "
+              "never changed."},
          .parameters = parameters(),
          .results = {tree_number_shape()},
-         .examples =
-             {{"Points of a receiver held against the rows of a block.",
-               {{"book", "BOOK"},
-                {"block", "Lower"},
-                {"layer-file", "FILE"},
-                {"write", "no"},
-                {"as-of", "2026-03-20"}},
-               "name,x,y\na,522400.3,5331200.2\nb,522403.2,5331201.1\nc,522406.9,5331201.7\n"},
-              {"The book's trees without a number.",
-               {{"book", "BOOK"}, {"block", "Upper"}, {"number-trees", "yes"}, {"as-of", "2026-03-20"}}}},
+         .examples = {{"Points of a receiver matched with the rows of a block.",
+                       {{"book", "BOOK"},
+                        {"block", "Lower"},
+                        {"layer-file", "FILE"},
+                        {"keep", "no"},
+                        {"as-of", "2026-03-20"}},
+                       "name,x,y\na,522400.3,5331200.2\nb,522403.2,5331201.1\nc,522406.9,5331201.7\n"},
+                      {"The book's trees without a number.",
+                       {{"book", "BOOK"}, {"block", "Upper"}, {"write", "yes"}, {"as-of", "2026-03-20"}}}},
          .check = check,
          .run = run});
 }

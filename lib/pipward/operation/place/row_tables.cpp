@@ -26,7 +26,7 @@ const std::vector<ColumnOf<PositionRow>>& position_columns() {
          [](const PositionRow& p) { return text_cell(place::to_text(p.place->state)); }},
         {{"tree", text, "", "Tree", "The label of the tree that stands or is to stand there."},
          [](const PositionRow& p) { return text_cell(p.place->tree); }},
-        {{"off_m", number, "m", "Off", "How far the tree's point on the map lies from the position."},
+        {{"offset_m", number, "m", "Offset", "Offset of the tree's point on the map from the position."},
          [](const PositionRow& p) { return p.place->off ? number_cell(p.place->off->value, 2) : Cell{}; }},
         {{"address", text, "", "Address", "Block, row and position in words."},
          [](const PositionRow& p) { return text_cell(p.address); }},
@@ -35,12 +35,8 @@ const std::vector<ColumnOf<PositionRow>>& position_columns() {
 }
 
 constexpr TableOf<PositionRow> row_position_rows{
-    "row_position",
-    "Row positions",
-    "Every numbered place in the rows, and what stands there.",
-    position_columns,
-    [] {
-        return TableView{.first = {"block", "row", "position", "state", "tree", "off_m"}};
+    "row_position", "Row positions", "Every numbered position in the rows, and its state.", position_columns, [] {
+        return TableView{.first = {"block", "row", "position", "state", "tree", "offset_m"}};
     },
     [](const PositionRow& p) { return std::optional{p.place->at}; }};
 

@@ -11,16 +11,17 @@ namespace pipward::operation::detail {
 std::vector<Bound<TreeRequest>> tree_parameters() {
     return {
         book_parameter(&TreeRequest::book),
-        parameter(&place::TreeChoice::labels, "trees", "Trees",
-                  "Labels of the trees, with commas between; all that fit the rest where left out."),
-        parameter(&place::TreeChoice::accession, "of-accession", "Accession",
-                  "Only trees of this accession."),
-        parameter(&place::TreeChoice::block, "of-block", "Block", "Only trees of this block."),
-        parameter(&place::TreeChoice::purpose, "purpose", "Purpose", "Only trees that serve this purpose."),
-        parameter(&TreeRequest::tasks_on, "tasks-on", "Tasks of the day",
-                  "Only trees at which the season's plan has something to do on this day."),
+        parameter(
+            &place::TreeChoice::labels, "trees", "Trees",
+            "Labels of the trees, separated by commas; all that meet the other conditions where left out."),
+        parameter(&place::TreeChoice::accession, "accessions", "Accessions",
+                  "Only trees of these accessions, separated by commas."),
+        parameter(&place::TreeChoice::block, "block", "Block", "Only trees of this block."),
+        parameter(&place::TreeChoice::purpose, "purpose", "Purpose", "Only trees of this purpose."),
+        parameter(&TreeRequest::tasks_on, "tasks-on", "Tasks on",
+                  "Only trees with tasks of the season plan on this day."),
         parameter(&TreeRequest::urgency, "urgency", "Urgency",
-                  "Only trees at which the season's plan has something to do that is so urgent.")};
+                  "Only trees with tasks of the season plan of this urgency.")};
 }
 
 std::map<std::string, Sentence> planned_works(const TreeRequest& request) {

@@ -3,7 +3,7 @@
 
 #include <algorithm>
 
-#include "pipward/lineage/line_text.h"
+#include "pipward/lineage/pedigree_text.h"
 #include "pipward/operation/declare/column_of.h"
 #include "pipward/operation/declare/detail/common_parameters.h"
 #include "pipward/operation/declare/detail/read_checked.h"
@@ -19,7 +19,7 @@ namespace {
 
 struct Request {
     BookName book;
-    std::string scrap;
+    std::string query;
     std::string at;
     int limit = 20;
     Day as_of;
@@ -41,27 +41,29 @@ using enum CellType;
 
 const std::vector<ColumnOf<FoundRow>>& found_columns() {
     static const std::vector<ColumnOf<FoundRow>> columns{
-        {{"rank", whole, "", "Rank", "1 for the tree that fits best."},
+        {{"rank", whole, "", "Rank", "1 for the best match."},
          [](const FoundRow& r) { return whole_cell(r.rank); }},
-        {{"score", number, "of 1", "Score", "How well it fits, 0 to 1; 1 for a tree's own label."},
+        {{"score", number, "0 to 1", "Score", "Quality of the match; 1 for a tree's own label."},
          [](const FoundRow& r) { return number_cell(r.score, 3); }},
-        {{"label", text, "", "Label", "What stands on the tree's tag."},
+        {{"tree", text, "", "Tree", "The tree's label."},
          [](const FoundRow& r) { return text_cell(r.tree->label); }},
-        {{"matched", text, "", "Matched", "What of its record the scrap fits, and how many letters are off."},
+        {{"matched", text, "", "Matched", "Which part of its record matches, and how many letters differ."},
          [](const FoundRow& r) { return text_cell(r.matched); }},
         {{"accession", text, "", "Accession", "What the tree is."},
          [](const FoundRow& r) { return cell(r.tree->accession); }},
-        {{"lineage", text, "", "Lineage", "Seed parent × pollen parent, with their own parents where known."},
+        {{"lineage", text, "", "Pedigree",
+          "Seed parent × pollen parent, with their own parents where known."},
          [](const FoundRow& r) { return text_cell(r.lineage); }},
         {{"address", text, "", "Address", "Block, row and position in words."},
          [](const FoundRow& r) { return text_cell(r.address); }},
-        {{"status", text, "", "Status", "Whether it stands, or when it was removed and why."},
+        {{"status", text, "", "Status", "Standing, or removed when and why."},
          [](const FoundRow& r) { return text_cell(r.status); }},
-        {{"distance_m", number, "m", "Distance", "From the standpoint, over the ground as on a map."},
+        {{"distance_m", number, "m", "Distance", "From your position, horizontal."},
          [](const FoundRow& r) { return r.way ? number_cell(r.way->distance.value, 1) : Cell{}; }},
-        {{"bearing_deg", number, "degrees", "Bearing", "From the standpoint, clockwise from true north."},
+        {{"bearing_deg", number, "°", "Bearing", "From your position, clockwise from true north."},
          [](const FoundRow& r) { return r.way ? number_cell(r.way->bearing_deg, 0) : Cell{}; }},
-        {{"geo_uri", text, "", "Place as a link", "A geo: URI, which telephones open on a map (RFC 5870)."},
+        {{"geo_uri", text, "", "Location as a link",
+          "A geo: URI, which opens on a telephone's map (RFC 5870)."},
          [](const FoundRow& r) {
              return r.place ? text_cell(place::geo_uri(*r.place, r.tree->accuracy)) : Cell{};
          }},
@@ -69,26 +71,21 @@ const std::vector<ColumnOf<FoundRow>>& found_columns() {
          [](const FoundRow& r) { return cell(r.tree->block); }},
         {{"row", text, "", "Tree row", "The row within the block."},
          [](const FoundRow& r) { return cell(r.tree->row); }},
-        {{"position", whole, "", "Position", "The place in the row."},
+        {{"position", whole, "", "Position", "Position in the row."},
          [](const FoundRow& r) { return whole_cell(r.tree->position); }},
-        {{"lon", number, "degrees", "Longitude", "East of Greenwich, WGS 84."},
+        {{"lon", number, "°", "Longitude", "East of Greenwich, WGS 84."},
          [](const FoundRow& r) { return r.place ? number_cell(r.place->lon, 7) : Cell{}; }},
-        {{"lat", number, "degrees", "Latitude", "North of the equator, WGS 84."},
+        {{"lat", number, "°", "Latitude", "North of the equator, WGS 84."},
          [](const FoundRow& r) { return r.place ? number_cell(r.place->lat, 7) : Cell{}; }},
     };
     return columns;
 }
 
-constexpr TableOf<FoundRow> found_table{
-    "found",
-    "Trees found",
-    "The trees that a scrap of a record leads to, best first.",
-    found_columns,
-    [] {
-        return TableView{.first = {"rank", "label", "accession", "address", "status", "score", "matched",
+constexpr TableOf<FoundRow> found_table{"found", "Trees found", "The trees that match, best first.",
+                                        found_columns, [] {
+        return TableView{.first = {"rank", "tree", "accession", "address", "status", "score", "matched",
                                    "distance_m", "bearing_deg"}};
-    },
-    [](const FoundRow& r) { return r.tree->at; }};
+    }, [](const FoundRow& r) { return r.tree->at; }};
 
 bool is_blank(const std::string& text) {
     return text.find_first_not_of(" \t\r\n") == std::string::npos;
@@ -96,13 +93,14 @@ bool is_blank(const std::string& text) {
 
 Findings check(const Request& request) {
     Findings findings;
-    if (is_blank(request.scrap) && is_blank(request.at)) {
-        findings.push_back(about_parameter("scrap", request.scrap, say("There is nothing to look for."),
-                                           say("Give a scrap of the tree's record, or a place with at.")));
+    if (is_blank(request.query) && is_blank(request.at)) {
+        findings.push_back(
+            about_parameter("search", request.query, say("There is nothing to search for."),
+                            say("Give a part of the tree's record with search, or a position with at.")));
     }
     if (!is_blank(request.at) && !place::parse_lat_lon(request.at)) {
         findings.push_back(
-            about_parameter("at", request.at, say("This is no place on the earth."),
+            about_parameter("at", request.at, say("This is no location on the earth."),
                             say("Give latitude and longitude in degrees, as in 48.1340,9.3010.")));
     }
     return findings;
@@ -112,7 +110,7 @@ Findings check(const Request& request) {
 std::vector<FoundRow> rows_of(const place::TreeIndex& index, const std::vector<place::FoundTree>& found,
                               const std::optional<place::LonLat>& from, Day as_of) {
     const auto& orchard = index.orchard();
-    const lineage::LineText lineages(orchard.accessions, orchard.blend_members);
+    const lineage::PedigreeText lineages(orchard.accessions, orchard.blend_members);
     const place::ToEarth to_earth(orchard.crs);
     std::vector<FoundRow> rows;
     for (const auto& one : found) {
@@ -131,21 +129,21 @@ std::vector<FoundRow> rows_of(const place::TreeIndex& index, const std::vector<p
     return rows;
 }
 
-Finding not_found(const place::TreeIndex& index, const std::string& scrap) {
-    const auto names = index.names_like(scrap);
-    return {Level::note,
+Finding not_found(const place::TreeIndex& index, const std::string& query) {
+    const auto names = index.names_like(query);
+    return {Level::notice,
             "",
             "",
-            "scrap",
-            scrap,
-            say("Nothing in the book is like \"{}\".", scrap),
+            "search",
+            query,
+            say("Nothing in the book matches \"{}\".", query),
             names.empty() ? say("The book has no trees yet.")
                           : say("The nearest names are: {}.", fmt::format("{}", fmt::join(names, ", ")))};
 }
 
 Sentence summary_of(const std::vector<FoundRow>& rows, const Request& request) {
     if (rows.empty()) {
-        return is_blank(request.scrap) ? say("The book has no tree with a place on the map.")
+        return is_blank(request.query) ? say("The book has no tree with a location on the map.")
                                        : say("Nothing was found.");
     }
     const auto& best = *rows.front().tree;
@@ -154,13 +152,14 @@ Sentence summary_of(const std::vector<FoundRow>& rows, const Request& request) {
     if (rows.size() == 1) {
         return say("1 tree found: {}.", where);
     }
-    return is_blank(request.scrap) ? say("{} trees found; the nearest: {}.", rows.size(), where)
+    return is_blank(request.query) ? say("{} trees found; the nearest: {}.", rows.size(), where)
                                    : say("{} trees found; the best: {}.", rows.size(), where);
 }
 
-std::optional<place::Standpoint> standpoint_of(const place::TreeIndex& index,
-                                               const std::optional<place::LonLat>& from, Findings& findings) {
-    const auto stand = from ? place::standpoint(*from, index.orchard().crs) : std::nullopt;
+std::optional<place::OwnPosition> standpoint_of(const place::TreeIndex& index,
+                                                const std::optional<place::LonLat>& from,
+                                                Findings& findings) {
+    const auto stand = from ? place::own_position(*from, index.orchard().crs) : std::nullopt;
     if (from && !stand) {
         findings.push_back(
             about_table(Level::warning, "tree",
@@ -173,21 +172,21 @@ std::optional<place::Standpoint> standpoint_of(const place::TreeIndex& index,
 Outcome run(const Request& request, const Run& lent) {
     lent.step(0.0, say("Reading the book"));
     auto reading = book::read_trees(request.book.location);
-    lent.step(0.6, say("Gathering names"));
+    lent.step(0.6, say("Collecting names"));
     const place::TreeIndex index(std::move(reading.orchard));
-    lent.step(0.9, say("Looking"));
+    lent.step(0.9, say("Searching"));
     Outcome outcome;
     outcome.findings = std::move(reading.findings);
     const auto from = place::parse_lat_lon(request.at);
     const auto stand = standpoint_of(index, from, outcome.findings);
     const auto limit = static_cast<std::size_t>(request.limit);
-    const bool by_place = is_blank(request.scrap);
-    const auto found = !by_place ? index.find(request.scrap, limit, stand, request.as_of)
+    const bool by_place = is_blank(request.query);
+    const auto found = !by_place ? index.find(request.query, limit, stand, request.as_of)
                        : stand   ? index.nearest(*stand, limit)
                                  : std::vector<place::FoundTree>{};
     const auto rows = rows_of(index, found, from, request.as_of);
     if (rows.empty() && !by_place) {
-        outcome.findings.push_back(not_found(index, request.scrap));
+        outcome.findings.push_back(not_found(index, request.query));
     }
     outcome.tables = {found_table.of(rows)};
     outcome.crs = index.orchard().crs;
@@ -200,37 +199,37 @@ Outcome run(const Request& request, const Run& lent) {
 
 std::unique_ptr<const Operation> tree_find() {
     return declare<Request>(
-        {.about =
-             {"tree-find", "Find a tree", "Trees",
-              "Finds trees from any scrap of their record: a label or a part of it, a tag, a cross's code, "
-              "\"A x B 17\" for the 17th seedling of a cross, an accession's name even misspelt, row and "
-              "position, a word of a note. Case, accents, blanks and dashes do not matter. Removed trees "
-              "are found too. Nothing is written."},
-         .parameters = {book_parameter(&Request::book),
-                        parameter(&Request::scrap, "scrap", "Scrap",
-                                  "What is known of the tree; left out, the trees nearest to at are told."),
-                        parameter(
-                            &Request::at, "at", "Standpoint",
-                            "Latitude and longitude of where you stand, as in 48.1340,9.3010: distances and "
-                            "bearings are told from there, and nearer trees come first among equals."),
-                        parameter(&Request::limit, "limit", "Most trees",
-                                  "How many trees to tell at the most.")
-                            .between(1, 1000),
-                        as_of_parameter(&Request::as_of)},
+        {.about = {"tree-find", "Find a tree", "Trees",
+                   "Finds trees by any part of their record: a label or a part of it, a tag, the code of a "
+                   "cross, \"A x B 17\" for the 17th seedling of a cross, the name of an accession even "
+                   "misspelt, row and position, a word of a remark. Case, accents, blanks and dashes do not "
+                   "matter. Removed trees are found too. Nothing is written."},
+         .parameters =
+             {book_parameter(&Request::book),
+              parameter(
+                  &Request::query, "search", "Search",
+                  "Any part of the tree's record; left out, the trees nearest to your position are shown."),
+              parameter(&Request::at, "at", "Your position",
+                        "Latitude and longitude of your position, as in 48.1340,9.3010: distances and "
+                        "bearings are given from there, and nearer trees come first among equal matches."),
+              parameter(&Request::limit, "limit", "Maximum number of trees",
+                        "Maximum number of trees to show.")
+                  .between(1, 1000),
+              as_of_parameter(&Request::as_of)},
          .results = {found_table.shape()},
          .examples =
              {{"The fourth seedling of a cross.",
-               {{"book", "BOOK"}, {"as-of", "2026-03-20"}, {"scrap", "Tansy Lane x Wrenlea no. 4"}}},
-              {"Row and position.", {{"book", "BOOK"}, {"as-of", "2026-03-20"}, {"scrap", "Upper 3 12"}}},
-              {"A name with a slip, the nearest tree first.",
+               {{"book", "BOOK"}, {"as-of", "2026-03-20"}, {"search", "Tansy Lane x Wrenlea no. 4"}}},
+              {"Row and position.", {{"book", "BOOK"}, {"as-of", "2026-03-20"}, {"search", "Upper 3 12"}}},
+              {"A misspelt name, the nearest tree first.",
                {{"book", "BOOK"},
                 {"as-of", "2026-03-20"},
-                {"scrap", "Wernlea"},
+                {"search", "Wernlea"},
                 {"at", "48.1340,9.3010"},
                 {"limit", "5"}}},
-              {"Trees that went because of a disease.",
-               {{"book", "BOOK"}, {"as-of", "2026-03-20"}, {"scrap", "scab"}}},
-              {"The three trees nearest to where I stand.",
+              {"Trees removed because of a disease.",
+               {{"book", "BOOK"}, {"as-of", "2026-03-20"}, {"search", "scab"}}},
+              {"The three trees nearest to a position.",
                {{"book", "BOOK"}, {"as-of", "2026-03-20"}, {"at", "48.1340,9.3010"}, {"limit", "3"}}}},
          .check = check,
          .run = run});

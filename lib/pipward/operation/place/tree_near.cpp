@@ -48,9 +48,9 @@ const std::vector<ColumnOf<SpotRow>>& near_columns() {
     static const std::vector<ColumnOf<SpotRow>> columns{
         {{"rank", whole, "", "Rank", "1 for the likeliest."},
          [](const SpotRow& r) { return whole_cell(r.rank); }},
-        {{"probability", number, "of 1", "Probability", "How likely it is that one stands there."},
+        {{"probability", number, "0 to 1", "Probability", "Probability that you stand there."},
          [](const SpotRow& r) { return number_cell(r.spot->probability, 3); }},
-        {{"label", text, "", "Label", "What stands on the tree's tag; unknown at a place without a record."},
+        {{"tree", text, "", "Tree", "The tree's label; unknown at a position without a record."},
          [](const SpotRow& r) { return r.tree == nullptr ? Cell{} : text_cell(r.tree->label); }},
         {{"accession", text, "", "Accession", "What the tree is."},
          [](const SpotRow& r) { return r.tree == nullptr ? Cell{} : cell(r.tree->accession); }},
@@ -58,38 +58,33 @@ const std::vector<ColumnOf<SpotRow>>& near_columns() {
          [](const SpotRow& r) { return text_cell(r.address); }},
         {{"status", text, "", "Status", "Whether a tree stands there, or when and why it was removed."},
          [](const SpotRow& r) { return text_cell(r.status); }},
-        {{"distance_m", number, "m", "Distance", "From the receiver's place."},
+        {{"distance_m", number, "m", "Distance", "From the receiver's position."},
          [](const SpotRow& r) { return number_cell(math::length(r.spot->at), 1); }},
-        {{"bearing_deg", number, "degrees", "Bearing", "From there, clockwise from true north."},
+        {{"bearing_deg", number, "°", "Bearing", "From there, clockwise from true north."},
          [](const SpotRow& r) { return number_cell(math::bearing_deg(r.spot->at), 0); }},
     };
     return columns;
 }
 
-constexpr TableOf<SpotRow> near_table{
-    "near",
-    "Trees near by",
-    "Where one may stand, the likeliest first.",
-    near_columns,
-    [] {
-        return TableView{.first = {"rank", "probability", "label", "accession", "address", "status",
+constexpr TableOf<SpotRow> near_table{"near", "Trees near by", "Possible positions, the most likely first.",
+                                      near_columns, [] {
+        return TableView{.first = {"rank", "probability", "tree", "accession", "address", "status",
                                    "distance_m", "bearing_deg"}};
-    },
-    [](const SpotRow& r) { return std::optional{r.at}; }};
+    }, [](const SpotRow& r) { return std::optional{r.at}; }};
 
 const std::vector<ColumnOf<QuestionRow>>& question_columns() {
     static const std::vector<ColumnOf<QuestionRow>> columns{
         {{"rank", whole, "", "Rank", "1 for the question that would settle most."},
          [](const QuestionRow& r) { return whole_cell(r.rank); }},
-        {{"question", text, "", "Question", "What to look for; answered by yes or no."},
+        {{"question", text, "", "Question", "What to check; answered by yes or no."},
          [](const QuestionRow& r) { return text_cell(r.question->words); }},
-        {{"if_yes", text, "", "If yes", "The likeliest after yes."},
+        {{"if_yes", text, "", "If yes", "Most likely tree after yes."},
          [](const QuestionRow& r) { return text_cell(r.if_yes); }},
-        {{"if_no", text, "", "If no", "The likeliest after no."},
+        {{"if_no", text, "", "If no", "Most likely tree after no."},
          [](const QuestionRow& r) { return text_cell(r.if_no); }},
-        {{"yes", number, "of 1", "Yes", "How likely the answer is yes."},
+        {{"yes", number, "0 to 1", "Yes", "Probability that the answer is yes."},
          [](const QuestionRow& r) { return number_cell(r.question->yes, 3); }},
-        {{"bits", number, "bits", "Worth", "How much the answer tells, 0 to 1."},
+        {{"bits", number, "bits", "Information", "Expected information of the answer."},
          [](const QuestionRow& r) { return number_cell(r.question->bits, 3); }},
         {{"key", text, "", "Key", "The question's name for the parameter answers."},
          [](const QuestionRow& r) { return text_cell(r.question->key); }},
@@ -97,28 +92,27 @@ const std::vector<ColumnOf<QuestionRow>>& question_columns() {
     return columns;
 }
 
-constexpr TableOf<QuestionRow> question_table{
-    "near_question", "Questions that settle it",
-    "What to look for to know which tree it is, the best question first.", question_columns, [] {
+constexpr TableOf<QuestionRow> question_table{"near_question", "Questions to identify the tree",
+                                              "What to check to identify the tree, the best question first.",
+                                              question_columns, [] {
         return TableView{.first = {"rank", "question", "if_yes", "if_no", "yes", "key"}};
     }};
 
 Findings check(const Request& request) {
     Findings findings;
     if (request.here.empty() == request.grid.empty()) {
-        findings.push_back(about_parameter("here", request.here,
-                                           say("One place is needed, no more and no less."),
-                                           say("Give either here, as in 48.1340,9.3010, or grid, as in "
-                                               "522341.5,5331497.")));
+        findings.push_back(about_parameter(
+            "at", request.here, say("Exactly one position is needed."),
+            say("Give either at, as in 48.1340,9.3010, or at-grid, as in 522341.5,5331497.")));
     }
     if (!request.here.empty() && !place::parse_lat_lon(request.here)) {
         findings.push_back(
-            about_parameter("here", request.here, say("This is no place on the earth."),
+            about_parameter("at", request.here, say("This is no location on the earth."),
                             say("Give latitude and longitude in degrees, as in 48.1340,9.3010.")));
     }
     if (!request.grid.empty() && !place::parse_grid(request.grid)) {
         findings.push_back(
-            about_parameter("grid", request.grid, say("These are not two coordinates."),
+            about_parameter("at-grid", request.grid, say("These are not two coordinates."),
                             say("Give x and y with a comma between, as in 522341.5,5331497.")));
     }
     if (!place::parse_answers(request.answers)) {
@@ -163,27 +157,28 @@ Outcome run(const Request& request, const Run& lent) {
     lent.step(0.0, say("Reading the book"));
     const auto reading = book::read_stands(request.book.location);
     const auto& orchard = reading.orchard;
-    lent.step(0.8, say("Weighing the trees"));
+    lent.step(0.8, say("Comparing the trees"));
     Outcome outcome;
     outcome.findings = reading.findings;
     const auto place = place::parse_lat_lon(request.here);
-    const auto at = place ? place::place_on_map(*place, orchard, {"here", request.here}, outcome.findings)
-                          : place::grid_on_map(orchard, {"grid", request.grid}, outcome.findings);
+    const auto at = place ? place::place_on_map(*place, orchard, {"at", request.here}, outcome.findings)
+                          : place::grid_on_map(orchard, {"at-grid", request.grid}, outcome.findings);
     if (!at) {
         throw Error(Trouble::input, std::move(outcome.findings));
     }
     auto near = place::near_spots(orchard, request.as_of,
                                   {*at, request.accuracy, request.beside, request.gap_weight});
-    if (const auto warning = place::distance_warning(near, place ? place::NamedPlace{"here", request.here}
-                                                                 : place::NamedPlace{"grid", request.grid})) {
+    if (const auto warning =
+            place::distance_warning(near, place ? place::NamedPlace{"at", request.here}
+                                                : place::NamedPlace{"at-grid", request.grid})) {
         outcome.findings.push_back(*warning);
     }
     const auto answers = place::parse_answers(request.answers).value_or(place::NearAnswers{});
     for (const auto& key : place::weigh_answers(near, orchard, answers.by_key)) {
         outcome.findings.push_back(
             {Level::warning, "", "", "answers", key,
-             say("This question is not asked at this place: the answer counts for nothing."),
-             say("Take keys from the table of questions of the same place.")});
+             say("This question is not asked at this position: the answer is not used."),
+             say("Take keys from the table of questions of the same position.")});
     }
     const auto questions = questions_about(near, orchard, answers.keys);
     outcome.tables = {near_table.of(spot_rows(near, orchard, place::MetrePlane(orchard.crs, *at), request)),
@@ -196,27 +191,26 @@ Outcome run(const Request& request, const Run& lent) {
 
 std::vector<Bound<Request>> parameters() {
     return {book_parameter(&Request::book),
-            parameter(&Request::here, "here", "Standpoint",
-                      "Latitude and longitude of where you stand, as in 48.1340,9.3010."),
-            parameter(&Request::grid, "grid", "Standpoint in the book's grid",
+            parameter(&Request::here, "at", "Your position",
+                      "Latitude and longitude of your position, as in 48.1340,9.3010."),
+            parameter(&Request::grid, "at-grid", "Your position in the book's coordinates",
                       "The same in the book's own coordinates, x and y, as in 522341.5,5331497."),
             parameter(&Request::accuracy, "accuracy-m", "Accuracy of the receiver",
-                      "The radius around the place that holds the true one 68 times in 100, as receivers and "
-                      "telephones tell it.")
+                      "Radius of 68 % probability around the position, as receivers and telephones show it.")
                 .in("m")
                 .between(0.01, 200.0),
             parameter(&Request::answers, "answers", "Answers",
-                      "What you saw: keys of questions with yes or no, as in tree-ahead=no; row-left=yes."),
-            parameter(&Request::limit, "limit", "Most trees", "How many trees to tell at the most.")
+                      "Answers to the questions by their keys, as in tree-ahead=no; row-left=yes."),
+            parameter(&Request::limit, "limit", "Maximum number of trees", "Maximum number of trees to show.")
                 .between(1, 1000),
             parameter(&Request::beside, "trunk-m", "Distance from the trunk",
-                      "How far from the trunk you stand or hold the receiver, as such a radius.")
+                      "Distance from the trunk at which you stand or hold the receiver, as a 68 % radius.")
                 .in("m")
                 .between(0.0, 20.0)
                 .advanced(),
             parameter(&Request::gap_weight, "gap-weight", "Weight of gaps",
-                      "How likely you stand at a gap, against a standing tree at the same distance.")
-                .in("of a tree's")
+                      "Weight of a gap relative to a standing tree at the same distance.")
+                .in("of a tree's weight")
                 .between(0.001, 1.0)
                 .advanced(),
             as_of_parameter(&Request::as_of)};
@@ -226,29 +220,27 @@ std::vector<Bound<Request>> parameters() {
 
 std::unique_ptr<const Operation> tree_near() {
     return declare<Request>(
-        {.about =
-             {"tree-near", "Which tree is this?", "Trees",
-              "Tells at which tree you stand, from a receiver's place and its accuracy: every candidate with "
-              "its probability, and the question that would settle it best, such as whether a tree stands "
-              "at the next place of the row. Answers are taken in and weighed. Nothing is written."},
+        {.about = {"tree-near", "Tree at this position", "Trees",
+                   "Shows at which tree you stand, from a receiver's position and its accuracy: every "
+                   "candidate with its probability, and the question with the highest information, such as "
+                   "whether a tree stands at the next position of the row. Answers update the probabilities. "
+                   "Nothing is written."},
          .parameters = parameters(),
          .results = {near_table.shape(), question_table.shape()},
-         .examples = {{"A telephone under the leaves.",
-                       {{"book", "BOOK"},
-                        {"as-of", "2026-03-20"},
-                        {"here", "48.13638,9.30025"},
-                        {"accuracy-m", "5"}}},
-                      {"The same place with an answer.",
-                       {{"book", "BOOK"},
-                        {"as-of", "2026-03-20"},
-                        {"here", "48.13638,9.30025"},
-                        {"accuracy-m", "5"},
-                        {"answers", "row-left=no"}}},
-                      {"A surveyor's receiver, in the book's grid.",
-                       {{"book", "BOOK"},
-                        {"as-of", "2026-03-20"},
-                        {"grid", "522340.9,5331503.3"},
-                        {"accuracy-m", "0.1"}}}},
+         .examples =
+             {{"A telephone under the leaves.",
+               {{"book", "BOOK"}, {"as-of", "2026-03-20"}, {"at", "48.13638,9.30025"}, {"accuracy-m", "5"}}},
+              {"The same place with an answer.",
+               {{"book", "BOOK"},
+                {"as-of", "2026-03-20"},
+                {"at", "48.13638,9.30025"},
+                {"accuracy-m", "5"},
+                {"answers", "row-left=no"}}},
+              {"A surveyor's receiver, in the book's grid.",
+               {{"book", "BOOK"},
+                {"as-of", "2026-03-20"},
+                {"at-grid", "522340.9,5331503.3"},
+                {"accuracy-m", "0.1"}}}},
          .check = check,
          .run = run});
 }

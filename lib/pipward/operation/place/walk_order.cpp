@@ -33,21 +33,22 @@ const std::vector<ColumnOf<StopRow>>& walk_columns() {
     static const std::vector<ColumnOf<StopRow>> columns{
         {{"order", whole, "", "Order", "1 for the first tree of the walk."},
          [](const StopRow& r) { return whole_cell(r.order); }},
-        {{"label", text, "", "Label", "What stands on the tree's tag."},
+        {{"tree", text, "", "Tree", "The tree's label."},
          [](const StopRow& r) { return text_cell(r.tree->label); }},
         {{"accession", text, "", "Accession", "What the tree is."},
          [](const StopRow& r) { return cell(r.tree->accession); }},
         {{"address", text, "", "Address", "Block, row and position in words."},
          [](const StopRow& r) { return text_cell(r.address); }},
-        {{"distance_m", number, "m", "From the last", "How far to walk from the stop before, or the start."},
+        {{"distance_m", number, "m", "From the last stop",
+          "Walking distance from the previous stop, or the start."},
          [](const StopRow& r) { return number_cell(r.leg->metres, 1); }},
-        {{"walked_m", number, "m", "Walked", "How far the walk is up to here."},
+        {{"walked_m", number, "m", "Walked", "Length of the walk up to here."},
          [](const StopRow& r) { return number_cell(r.walked, 1); }},
-        {{"side", text, "", "Side", "The side of the row from which the tree is worked."},
+        {{"side", text, "", "Side", "The side of the row from which the tree is reached."},
          [](const StopRow& r) { return text_cell(r.leg->side); }},
-        {{"alley", text, "", "Alley", "The alley in which one stands."},
+        {{"alley", text, "", "Alley", "The alley of the stop."},
          [](const StopRow& r) { return text_cell(r.leg->alley); }},
-        {{"work", text, "", "Work", "What the plan asks for there, where trees were chosen by their tasks."},
+        {{"work", text, "", "Work", "Tasks of the plan, where trees were chosen by their tasks."},
          [](const StopRow& r) { return text_cell(r.work); }},
     };
     return columns;
@@ -59,7 +60,7 @@ constexpr TableOf<StopRow> walk_table{
     "The trees in the order in which to visit them.",
     walk_columns,
     [] {
-        return TableView{.first = {"order", "label", "accession", "address", "distance_m", "side", "alley",
+        return TableView{.first = {"order", "tree", "accession", "address", "distance_m", "side", "alley",
                                    "work", "walked_m"}};
     },
     [](const StopRow& r) { return r.tree->at; }};
@@ -74,14 +75,14 @@ const std::vector<ColumnOf<StopRow>>& leg_columns() {
          [](const StopRow& r) {
              return r.tree == nullptr ? text_cell(say("end")) : text_cell(r.tree->label);
          }},
-        {{"distance_m", number, "m", "Distance", "How far it is."},
+        {{"distance_m", number, "m", "Distance", "Distance."},
          [](const StopRow& r) { return number_cell(r.leg->metres, 1); }},
     };
     return columns;
 }
 
 constexpr TableOf<StopRow> leg_table{"walk_leg",
-                                     "Way of the walk",
+                                     "Route of the walk",
                                      "The way from each stop to the next, along the alleys.",
                                      leg_columns,
                                      nullptr,
@@ -91,9 +92,9 @@ constexpr TableOf<StopRow> leg_table{"walk_leg",
 Findings check(const Request& request) {
     Findings findings;
     if (request.is_empty()) {
-        findings.push_back(about_parameter("trees", "", say("Nothing says which trees to visit."),
-                                           say("Give labels with trees, or choose by of-accession, of-block, "
-                                               "purpose, tasks-on or urgency.")));
+        findings.push_back(about_parameter(
+            "trees", "", say("No trees to visit are given."),
+            say("Give labels with trees, or choose by accessions, block, purpose, tasks-on or urgency.")));
     }
     if (request.back && !request.to.empty()) {
         findings.push_back(about_parameter("back", "yes", say("The walk cannot end in two places."),
@@ -101,7 +102,7 @@ Findings check(const Request& request) {
     }
     if (request.back && request.from.empty()) {
         findings.push_back(about_parameter("back", "yes", say("There is no start to come back to."),
-                                           say("Give the start.")));
+                                           say("Give the start with at.")));
     }
     return findings;
 }
@@ -133,7 +134,7 @@ Outcome run(const Request& request, const Run& lent) {
     const auto works = planned_works(request);
     place::WalkWish wish;
     wish.trees = chosen_trees(orchard, request, {.as_of = request.as_of}, outcome.findings, works);
-    wish.start = place::walk_end(orchard, {"start", request.from}, outcome.findings);
+    wish.start = place::walk_end(orchard, {"at", request.from}, outcome.findings);
     wish.end = request.back ? wish.start : place::walk_end(orchard, {"end", request.to}, outcome.findings);
     expect_no_errors(outcome.findings);
     place::expect_walkable(wish.trees.size());
@@ -154,19 +155,18 @@ std::vector<Bound<Request>> parameters() {
         tree_parameters(),
         {walk_start_parameter(&Request::from),
          parameter(&Request::to, "end", "End",
-                   "Where the walk ends, written like the start; at its last tree where left out."),
+                   "End of the walk, written like the start; at its last tree where left out."),
          parameter(&Request::back, "back", "Back to the start", "Whether the walk ends where it began."),
          parameter(&Request::alleys, "alleys", "Keep to the alleys",
-                   "Whether rows bar the way; no for trees without wires or hedges between them."),
-         parameter(
-             &Request::gap, "gap-m", "Gap to walk through",
-             "A stretch of a row longer than this without a tree, not even a removed one, can be walked "
-             "through; 0 where no row can.")
+                   "Whether rows block the way; no for trees without wires or hedges between them."),
+         parameter(&Request::gap, "gap-m", "Gap to walk through",
+                   "Length of a gap in a row, without even a removed tree, through which one can walk; 0 "
+                   "where no row can be crossed.")
              .in("m")
              .between(0.0, 1000.0)
              .advanced(),
          parameter(&Request::beside, "beside-m", "Distance from the row",
-                   "How far from the trunks one walks; less where rows stand closer.")
+                   "Walking distance from the trunks; less where rows stand closer.")
              .in("m")
              .between(0.1, 10.0)
              .advanced(),
@@ -178,29 +178,28 @@ std::vector<Bound<Request>> parameters() {
 std::unique_ptr<const Operation> walk_order() {
     return declare<Request>(
         {.about =
-             {"walk-order", "Order of a walk", "Trees",
-              "Puts trees into an order to visit them in so that the walk is short: along the alleys, round "
-              "the ends of rows only, each tree worked from whichever side is better. For up to twelve "
-              "trees no order is shorter; for hundreds it is close to that. Returns the trees in order and "
-              "the way as lines. Nothing is written."},
+             {"walk-order", "Walking order", "Trees",
+              "Orders trees for a short walk: along the alleys, round the ends of rows only, each tree "
+              "reached from the better side. For up to twelve trees the order is the shortest; for hundreds "
+              "it is close to that. Returns the trees in order and the way as lines. Nothing is written."},
          .parameters = parameters(),
          .results = {walk_table.shape(), leg_table.shape()},
          .examples = {{"Every tree of an accession, from the gate and back.",
                        {{"book", "BOOK"},
                         {"as-of", "2026-03-20"},
-                        {"of-accession", "Wrenlea"},
-                        {"start", "48.1335,9.3009"},
+                        {"accessions", "Wrenlea"},
+                        {"at", "48.1335,9.3009"},
                         {"back", "yes"}}},
                       {"Three trees from the first to wherever.",
                        {{"book", "BOOK"},
                         {"as-of", "2026-03-20"},
                         {"trees", "UP-03-09, LO-02-08, LO-04-11"},
-                        {"start", "UP-03-09"}}},
+                        {"at", "UP-03-09"}}},
                       {"The seedlings of a block, rows walked through.",
                        {{"book", "BOOK"},
                         {"as-of", "2026-03-20"},
                         {"purpose", "seedling"},
-                        {"of-block", "Upper"},
+                        {"block", "Upper"},
                         {"alleys", "no"}}}},
          .check = check,
          .run = run});

@@ -11,7 +11,7 @@ namespace {
 
 struct Request : SeasonRequest {
     season::MethodChoice method = season::MethodChoice::best;
-    bool write = true;
+    bool keep = true;
 };
 
 Outcome run(const Request& request, const Run& lent) {
@@ -23,9 +23,9 @@ Outcome run(const Request& request, const Run& lent) {
     outcome.tables = {bloom_model_table.of(season::need_rows(place, past, fitted.model))};
     outcome.findings = std::move(place.findings);
     outcome.summary =
-        say("{} needs fitted ({}) from {} full-bloom days in {} seasons.", fitted.model.needs.size(),
+        say("{} requirements fitted ({}) to {} full-bloom dates in {} seasons.", fitted.model.needs.size(),
             season::method_words(fitted.model.method), past.observations.size(), past.seasons.size());
-    keep_results(request.book, request.write, outcome, lent);
+    keep_results(request.book, request.keep, outcome, lent);
     return outcome;
 }
 
@@ -33,15 +33,15 @@ Outcome run(const Request& request, const Run& lent) {
 
 std::unique_ptr<const Operation> bloom_fit() {
     return declare<Request>(
-        {.about = {"bloom-fit", "Fit bloom needs", "Bloom",
-                   "Learns from the bloom notes and the temperatures of past seasons what each accession "
-                   "needs before it blooms. Accessions with few notes lean on the orchard's mean; those "
-                   "without any borrow from their parents or from it."},
-         .parameters = season_parameters<Request>(
-             {method_parameter(&Request::method), write_parameter(&Request::write)}),
+        {.about = {"bloom-fit", "Fit chill and heat requirements", "Bloom",
+                   "Fits the chill and heat requirement of each accession to the bloom observations and the "
+                   "temperatures of past seasons. Accessions with few observations are shrunk towards the "
+                   "orchard's mean; those without any take their parents' or the orchard's mean."},
+         .parameters =
+             season_parameters<Request>({method_parameter(&Request::method), keep_parameter(&Request::keep)}),
          .results = {bloom_model_table.shape()},
-         .examples = {{"What each accession needs, as known in March 2026.",
-                       {{"book", "BOOK"}, {"as-of", "2026-03-20"}, {"write", "no"}}}},
+         .examples = {{"Chill and heat requirements, as known in March 2026.",
+                       {{"book", "BOOK"}, {"as-of", "2026-03-20"}, {"keep", "no"}}}},
          .run = run});
 }
 

@@ -13,7 +13,7 @@ struct Request : SeasonRequest {
     std::vector<int> lead;
     std::optional<int> training_seasons;
     bool per_accession = false;
-    bool write = true;
+    bool keep = true;
 };
 
 Sentence summary_of(const std::vector<bloom::SkillScore>& scores) {
@@ -23,7 +23,7 @@ Sentence summary_of(const std::vector<bloom::SkillScore>& scores) {
     if (chosen == scores.end()) {
         return say("No method was chosen: too few seasons could be scored.");
     }
-    return say("Used: {}, off by {:.1f} days (RMSE) on {} seasons that it had not seen, weather known.",
+    return say("Used: {}, RMSE {:.1f} days in {} seasons left out of the fit, weather known.",
                season::method_words(chosen->method), chosen->rmse, chosen->seasons);
 }
 
@@ -37,7 +37,7 @@ Outcome run(const Request& request, const Run& lent) {
     outcome.tables = {bloom_skill_table.of(scores)};
     outcome.findings = std::move(place.findings);
     outcome.summary = summary_of(scores);
-    keep_results(request.book, request.write, outcome, lent);
+    keep_results(request.book, request.keep, outcome, lent);
     return outcome;
 }
 
@@ -45,30 +45,29 @@ Outcome run(const Request& request, const Run& lent) {
 
 std::unique_ptr<const Operation> bloom_skill() {
     return declare<Request>(
-        {.about = {"bloom-skill", "Skill of bloom forecasts", "Bloom",
-                   "Tells how well each way of foretelling full bloom does on this orchard: every past "
-                   "season is left out in turn, foretold from the others and compared with what was noted."},
+        {.about = {"bloom-skill", "Bloom forecast skill", "Bloom",
+                   "Shows how well each method forecasts full bloom in this orchard: every past season is "
+                   "left out in turn, forecast from the others and compared with the observations."},
          .parameters = season_parameters<Request>(
              {parameter(&Request::lead, "lead", "Leads",
-                        "Score true forecasts as well, issued so many days before bloom.")
-                  .in("days")
+                        "Score true forecasts as well, issued this many days before bloom.")
+                  .in("d")
                   .between(0, 120),
               parameter(&Request::training_seasons, "training-seasons", "Training seasons",
-                        "Learn from so many seasons only, as a young orchard would; from all but one where "
-                        "not given.")
+                        "Number of seasons to fit on, as in a young orchard; all but one where not given.")
                   .between(1, 200),
               parameter(&Request::per_accession, "per-accession", "Per accession",
                         "Whether each accession gets scores of its own besides those of all together."),
-              write_parameter(&Request::write)}),
+              keep_parameter(&Request::keep)}),
          .results = {bloom_skill_table.shape()},
          .examples = {{"How far off, with the weather known and a fortnight ahead.",
-                       {{"book", "BOOK"}, {"as-of", "2026-03-20"}, {"lead", "14"}, {"write", "no"}}},
-                      {"What five seasons of notes are worth, accession by accession.",
+                       {{"book", "BOOK"}, {"as-of", "2026-03-20"}, {"lead", "14"}, {"keep", "no"}}},
+                      {"What five seasons of observations are worth, accession by accession.",
                        {{"book", "BOOK"},
                         {"as-of", "2026-03-20"},
                         {"training-seasons", "5"},
                         {"per-accession", "yes"},
-                        {"write", "no"}}}},
+                        {"keep", "no"}}}},
          .run = run});
 }
 

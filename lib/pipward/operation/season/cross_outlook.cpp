@@ -11,7 +11,7 @@ namespace {
 Outcome run(const CrossingRequest& request, const Run& lent) {
     auto place = read_place(request, lent);
     const auto step = step_of(lent);
-    const auto forecast = season::foretell(place, request.method, step).forecast;
+    const auto forecast = season::make_forecast(place, request.method, step).forecast;
     const auto assumptions = season::assumptions_of(plan_wish(request), place.orchard, place.as_of);
     const auto plan = season::plan_crosses(place, forecast, assumptions, step);
     Outcome outcome;
@@ -20,7 +20,7 @@ Outcome run(const CrossingRequest& request, const Run& lent) {
     outcome.crs = place.orchard.crs;
     outcome.answer = crosses_answer(plan);
     outcome.summary = season::summary_of(plan);
-    keep_results(request.book, request.write, outcome, lent);
+    keep_results(request.book, request.keep, outcome, lent);
     return outcome;
 }
 
@@ -28,14 +28,14 @@ Outcome run(const CrossingRequest& request, const Run& lent) {
 
 std::unique_ptr<const Operation> cross_outlook() {
     return declare<CrossingRequest>(
-        {.about = {"cross-outlook", "Outlook of crosses", "Cross",
-                   "Tells for every cross goal of the season whether its pollen can be on hand while the "
-                   "seed parent's flowers take it, by each way of having it, with dates, amounts, S-alleles, "
-                   "kinship and the reasons."},
+        {.about = {"cross-outlook", "Cross outlook", "Cross",
+                   "Shows for every cross goal of the season whether its pollen can be available while the "
+                   "seed parent's flowers are receptive, by each way to obtain it, with dates, amounts, "
+                   "S-alleles, kinship and the reasons."},
          .parameters = crossing_parameters(),
          .results = {cross_outlook_shape()},
          .examples = {{"The outlook of this season's crosses as seen on 20 March.",
-                       {{"book", "BOOK"}, {"as-of", "2026-03-20"}, {"write", "no"}}}},
+                       {{"book", "BOOK"}, {"as-of", "2026-03-20"}, {"keep", "no"}}}},
          .run = run});
 }
 

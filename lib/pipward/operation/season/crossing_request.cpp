@@ -10,7 +10,7 @@ season::PlanWish plan_wish(const CrossingRequest& request) {
                                             .seeds_per_fruit = request.seeds_per_fruit,
                                             .seeds_per_fruit_variance = request.seeds_per_fruit_variance,
                                             .seed_to_seedling = request.seed_to_seedling,
-                                            .worked_per_donor_flower = request.worked_per_donor_flower,
+                                            .flowers_per_donor_flower = request.flowers_per_donor_flower,
                                             .pollen_per_flower = request.pollen_per_flower,
                                             .usable_germination = request.usable_germination};
     return {request.method, stated, request.own_counts};
@@ -20,17 +20,16 @@ std::vector<Bound<CrossingRequest>> crossing_parameters() {
     using Request = CrossingRequest;
     return season_parameters<Request>({
         method_parameter(&Request::method),
-        write_parameter(&Request::write),
-        parameter(&Request::risk, "risk", "Risk", "The chance of being too late that a deadline may leave.")
-            .between(0.01, 0.5),
+        keep_parameter(&Request::keep),
+        parameter(&Request::risk, "risk", "Risk", "Accepted risk of missing a deadline.").between(0.01, 0.5),
         parameter(&Request::confidence, "confidence", "Confidence",
-                  "How sure the wanted number of seedlings is to be.")
+                  "Probability with which the wanted number of seedlings is to be reached.")
             .between(0.5, 0.999),
         parameter(&Request::own_counts, "own-counts", "Own counts",
-                  "Whether this orchard's own counts of fruit, seed and sprouts move the figures below.")
+                  "Whether the orchard's own counts of fruit, seed and germination update the figures below.")
             .advanced(),
         parameter(&Request::fruit_set, "fruit-set", "Fruit set",
-                  "Share of worked flowers that set fruit, before the orchard's own counts.")
+                  "Share of pollinated flowers that set fruit, before the orchard's own counts.")
             .between(0.01, 1.0)
             .advanced(),
         parameter(&Request::seeds_per_fruit, "seeds-per-fruit", "Seeds per fruit",
@@ -40,15 +39,15 @@ std::vector<Bound<CrossingRequest>> crossing_parameters() {
             .advanced(),
         parameter(&Request::seeds_per_fruit_variance, "seeds-per-fruit-variance",
                   "Variance of seeds per fruit", "Variance of the sound seeds in a fruit.")
-            .in("seeds squared")
+            .in("seeds²")
             .between(0.1, 100.0)
             .advanced(),
         parameter(&Request::seed_to_seedling, "seed-to-seedling", "Seed to seedling",
-                  "Share of sound seeds that become seedlings, before the orchard's own counts of sprouts.")
+                  "Share of sound seeds that become seedlings, before the orchard's own germination counts.")
             .between(0.01, 1.0)
             .advanced(),
-        parameter(&Request::worked_per_donor_flower, "worked-per-donor-flower", "Flowers served",
-                  "Flowers that the pollen of one donor flower serves at full germination.")
+        parameter(&Request::flowers_per_donor_flower, "flowers-per-donor-flower", "Flowers per donor flower",
+                  "Flowers that can be pollinated with the pollen of one donor flower at full germination.")
             .in("flowers")
             .between(0.1, 100.0)
             .advanced(),
@@ -57,7 +56,7 @@ std::vector<Bound<CrossingRequest>> crossing_parameters() {
             .between(0.05, 10.0)
             .advanced(),
         parameter(&Request::usable_germination, "usable-germination", "Usable germination",
-                  "A store in which less pollen than this would germinate is not planned on.")
+                  "Stores in which the germination of the pollen would fall below this are not used.")
             .between(0.01, 0.9)
             .advanced(),
     });

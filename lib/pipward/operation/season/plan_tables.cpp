@@ -13,7 +13,7 @@ namespace {
 
 using enum CellType;
 
-/// One result with the plan it stands in: every row tells the day it was reckoned for.
+/// One result with the plan it stands in: every row tells the day it was calculated for.
 template <class Result>
 struct Planned {
     const cross::SeasonPlan* plan;
@@ -31,7 +31,7 @@ std::vector<CodeWord> stores_as_codes() {
 }
 
 Column as_of_column() {
-    return {"as_of", day, "", "As of", "The day the plan looks from."};
+    return {"as_of", day, "", "As of", "Reference date of the plan."};
 }
 
 const std::vector<ColumnOf<Planned<cross::CrossWay>>>& cross_outlook_columns() {
@@ -40,44 +40,44 @@ const std::vector<ColumnOf<Planned<cross::CrossWay>>>& cross_outlook_columns() {
         {{"cross", text, "", "Cross", "Code of the cross goal."}, [](Way w) { return text_cell(w->cross); }},
         {{"season", whole, "year", "Season", "The bloom season of the goal."},
          [](Way w) { return whole_cell(w->season.year); }},
-        {{"seed_parent", text, "", "Seed parent", "The accession whose flowers are worked."},
+        {{"seed_parent", text, "", "Seed parent", "The accession whose flowers are pollinated."},
          [](Way w) { return text_cell(w->seed_parent); }},
         {{"pollen_parent", text, "", "Pollen parent", "As in the goal: an accession or a blend."},
          [](Way w) { return text_cell(w->pollen_parent); }},
         {{"donor", text, "", "Donor",
           "The accession whose pollen it is: the pollen parent, or a member of the blend."},
          [](Way w) { return text_cell(w->donor); }},
-        {{"way", text, "", "Way", "How the pollen comes to be on hand."},
+        {{"way", text, "", "Way", "How the pollen is obtained."},
          [](Way w) { return text_cell(cross::to_text(w->way)); }},
-        {{"best", yes_no, "", "Best way",
-          "Whether this is the best of the ways, the one that the plan follows."},
+        {{"best", yes_no, "", "Best way", "Whether this is the best way, the one that the plan follows."},
          [](Way w) { return Cell{w->best}; }},
-        {{"chance", number, "share", "Chance",
-          "Chance that live, compatible pollen is on hand while the flowers can take it, 0 to 1."},
+        {{"probability", number, "0 to 1", "Probability",
+          "Probability that viable, compatible pollen is available while the stigmas are receptive."},
          [](Way w) { return number_cell(w->chance.value, 3); }},
-        {{"gather_from", day, "", "Gather from",
-          "First day to gather balloon flowers, or to cut the branch."},
-         [](Way w) { return cell(w->gather_from); }},
-        {{"gather_to", day, "", "Gather to", "Last safe day to gather at the stated risk."},
-         [](Way w) { return cell(w->gather_to); }},
-        {{"store", text, "", "Store", "Where the pollen waits.", stores_as_codes()},
+        {{"collect_from", day, "", "Collect from",
+          "First day to collect flowers at balloon stage, or to cut the branch."},
+         [](Way w) { return cell(w->collect_from); }},
+        {{"collect_to", day, "", "Collect to", "Last safe day to collect at the accepted risk."},
+         [](Way w) { return cell(w->collect_to); }},
+        {{"store", text, "", "Store", "Where the pollen is stored until then.", stores_as_codes()},
          [](Way w) { return w->store ? text_cell(to_word(*w->store)) : Cell{}; }},
-        {{"use_from", day, "", "Use from", "First day that the seed parent can be worked."},
+        {{"use_from", day, "", "Use from", "First day on which the seed parent can be pollinated."},
          [](Way w) { return cell(w->use_from); }},
-        {{"use_to", day, "", "Use to", "Last day that the seed parent can be worked."},
+        {{"use_to", day, "", "Use to", "Last day on which the seed parent can be pollinated."},
          [](Way w) { return cell(w->use_to); }},
-        {{"flowers", whole, "", "Flowers to work",
-          "Flowers of the seed parent to be worked for the wanted seedlings."},
+        {{"flowers", whole, "", "Flowers to pollinate",
+          "Flowers of the seed parent to be pollinated for the wanted seedlings."},
          [](Way w) { return whole_cell(w->flowers); }},
-        {{"donor_flowers", whole, "", "Flowers to gather", "Flowers of the donor to be gathered."},
+        {{"donor_flowers", whole, "", "Flowers to collect", "Flowers of the donor to be collected."},
          [](Way w) { return whole_cell(w->donor_flowers); }},
         {{"pollen_mg", number, "mg", "Pollen", "Raw pollen needed, anther dust included."},
          [](Way w) { return number_cell(w->pollen.value, 1); }},
-        {{"lot", text, "", "Lot", "Pollen lot in hand that this way uses."},
+        {{"lot", text, "", "Lot", "Pollen lot in stock that this way uses."},
          [](Way w) { return cell(w->lot); }},
-        {{"s_match", text, "", "S-alleles", "Whether the style lets the donor's pollen through."},
+        {{"s_match", text, "", "S-alleles",
+          "Compatibility of the donor's pollen with the style, by the S-alleles."},
          [](Way w) { return text_cell(lineage::to_text(w->s_match)); }},
-        {{"kinship", number, "share", "Kinship",
+        {{"kinship", number, "0 to 1", "Kinship",
           "Coefficient of kinship of the parents: the inbreeding of a seedling; unknown where no parent of "
           "either is recorded."},
          [](Way w) { return number_cell(w->kinship, 5); }},
@@ -90,10 +90,10 @@ const std::vector<ColumnOf<Planned<cross::CrossWay>>>& cross_outlook_columns() {
 }
 
 constexpr TableOf<Planned<cross::CrossWay>> cross_outlook_rows{
-    "cross_outlook", "Outlook of the crosses",
-    "Each cross goal by each way of having the pollen, with the odds and the reasons.", cross_outlook_columns,
-    [] {
-        return TableView{.first = {"cross", "seed_parent", "donor", "verdict", "chance", "way", "gather_to",
+    "cross_outlook", "Cross outlook",
+    "Each cross goal by each way to obtain the pollen, with probabilities and reasons.",
+    cross_outlook_columns, [] {
+        return TableView{.first = {"cross", "seed_parent", "donor", "verdict", "probability", "way", "collect_to",
                                    "use_from", "use_to", "flowers", "donor_flowers", "s_match", "kinship"},
                          .below = {"why"},
                          .once = {"as_of", "season"}};
@@ -106,16 +106,16 @@ const std::vector<ColumnOf<Planned<cross::PollenTask>>>& pollen_task_columns() {
          [](Task t) { return text_cell(cross::to_text(t->work)); }},
         {{"donor", text, "", "Donor", "The accession whose pollen it is."},
          [](Task t) { return text_cell(t->donor); }},
-        {{"label", text, "", "Tree", "The donor tree; unknown where the donor has no living tree."},
+        {{"tree", text, "", "Tree", "The donor tree; unknown where the donor has no living tree."},
          [](Task t) { return text_cell(t->tree); }},
         {{"do_from", day, "", "From", "First day to do it."}, [](Task t) { return Cell{t->do_from}; }},
-        {{"do_to", day, "", "To", "Last safe day at the stated risk."},
+        {{"do_to", day, "", "To", "Last safe day at the accepted risk."},
          [](Task t) { return Cell{t->do_to}; }},
-        {{"flowers", whole, "", "Flowers", "Flowers to gather."},
+        {{"flowers", whole, "", "Flowers", "Flowers to collect."},
          [](Task t) { return whole_cell(t->flowers); }},
-        {{"mass_mg", number, "mg", "Pollen", "Raw pollen that they should give."},
+        {{"mass_mg", number, "mg", "Pollen", "Expected yield of raw pollen."},
          [](Task t) { return number_cell(t->mass.value, 1); }},
-        {{"store", text, "", "Store", "Where the pollen waits.", stores_as_codes()},
+        {{"store", text, "", "Store", "Where the pollen is stored until then.", stores_as_codes()},
          [](Task t) { return text_cell(to_word(t->store)); }},
         {{"keep_until", day, "", "Keep until", "Day until which the pollen is needed."},
          [](Task t) { return cell(t->keep_until); }},
@@ -132,17 +132,13 @@ const std::vector<ColumnOf<Planned<cross::PollenTask>>>& pollen_task_columns() {
 }
 
 constexpr TableOf<Planned<cross::PollenTask>> pollen_task_rows{
-    "pollen_task",
-    "Pollen work",
-    "Pollen to gather, branches to cut, lots to test: by last safe day.",
-    pollen_task_columns,
-    [] {
-        return TableView{.first = {"do_from", "do_to", "work", "donor", "label", "flowers", "for_crosses",
+    "pollen_task", "Pollen work", "Pollen to collect, branches to cut, lots to test: by last safe day.",
+    pollen_task_columns, [] {
+        return TableView{.first = {"do_from", "do_to", "work", "donor", "tree", "flowers", "for_crosses",
                                    "store", "keep_until", "mass_mg", "urgency", "season_of_use"},
                          .below = {"why"},
                          .once = {"as_of"}};
-    },
-    [](const Planned<cross::PollenTask>& t) { return t->at; }};
+    }, [](const Planned<cross::PollenTask>& t) { return t->at; }};
 
 const std::vector<ColumnOf<Planned<cross::FieldTask>>>& field_task_columns() {
     using Task = const Planned<cross::FieldTask>&;
@@ -150,11 +146,11 @@ const std::vector<ColumnOf<Planned<cross::FieldTask>>>& field_task_columns() {
         {{"work", text, "", "Work", "What is to be done."},
          [](Task t) { return text_cell(cross::to_text(t->work)); }},
         {{"cross", text, "", "Cross", "Code of the cross goal."}, [](Task t) { return text_cell(t->cross); }},
-        {{"seed_parent", text, "", "Seed parent", "The accession whose flowers are worked."},
+        {{"seed_parent", text, "", "Seed parent", "The accession whose flowers are pollinated."},
          [](Task t) { return text_cell(t->seed_parent); }},
         {{"donor", text, "", "Pollen parent", "As in the goal: an accession or a blend."},
          [](Task t) { return text_cell(t->donor); }},
-        {{"label", text, "", "Tree", "The seed parent's tree."}, [](Task t) { return text_cell(t->tree); }},
+        {{"tree", text, "", "Tree", "The seed parent's tree."}, [](Task t) { return text_cell(t->tree); }},
         {{"do_from", day, "", "From", "First day to do it."}, [](Task t) { return Cell{t->do_from}; }},
         {{"do_to", day, "", "To", "Last day to do it."}, [](Task t) { return Cell{t->do_to}; }},
         {{"flowers", whole, "", "Flowers", "Flowers at this tree."},
@@ -175,7 +171,7 @@ constexpr TableOf<Planned<cross::FieldTask>> field_task_rows{
     "Work at the seed parents: bagging, pollinating, unbagging, by first day.",
     field_task_columns,
     [] {
-        return TableView{.first = {"do_from", "do_to", "work", "label", "cross", "flowers", "pollen", "donor",
+        return TableView{.first = {"do_from", "do_to", "work", "tree", "cross", "flowers", "pollen", "donor",
                                    "seed_parent", "urgency"},
                          .below = {"why"},
                          .once = {"as_of"}};

@@ -12,7 +12,7 @@ namespace {
 
 struct Request : CrossingRequest {
     std::string orchard;
-    std::string note;
+    std::string subtitle;
 };
 
 MadeFile file_of(const paper::SeasonSheet& sheet, const Wording& wording) {
@@ -23,7 +23,7 @@ std::vector<Bound<Request>> parameters() {
     const auto shared = crossing_parameters();
     std::vector<Bound<Request>> all(shared.begin(), shared.end());
     all.push_back(orchard_parameter(&Request::orchard));
-    all.push_back(sheet_note_parameter(&Request::note));
+    all.push_back(subtitle_parameter(&Request::subtitle));
     return all;
 }
 
@@ -51,13 +51,13 @@ Outcome run(const Request& request, const Run& lent) {
                               .skill = fitted.scores,
                               .assumptions = assumptions,
                               .findings = place.findings,
-                              .note = request.note},
+                              .subtitle = request.subtitle},
                              lent.wording)};
     outcome.findings = std::move(place.findings);
     outcome.crs = place.orchard.crs;
     outcome.answer = plan_answer(plan);
     outcome.summary = season::summary_of(forecast) + verbatim(" ") + season::summary_of(plan);
-    keep_results(request.book, request.write, outcome, lent);
+    keep_results(request.book, request.keep, outcome, lent);
     return outcome;
 }
 
@@ -66,16 +66,16 @@ Outcome run(const Request& request, const Run& lent) {
 std::unique_ptr<const Operation> season_plan() {
     return declare<Request>(
         {.about = {"season-plan", "Season plan", "Season",
-                   "The main job: learns from past springs, foretells this one, weighs every wanted cross "
-                   "and lists the pollen work and the field work with last safe days. Replaces the result "
-                   "tables of the book in one step and makes a sheet to print.",
+                   "The main operation: fits on past springs, forecasts this one, assesses every wanted "
+                   "cross and lists the pollen work and the field work with last safe days. Replaces the "
+                   "result tables of the book in one step and makes a sheet to print.",
                    Role::plan_season},
          .parameters = parameters(),
          .results = {pollen_task_shape(), field_task_shape(), cross_outlook_shape(), bloom_window_shape(),
                      bloom_skill_table.shape(), bloom_model_table.shape()},
          .examples = {{"The plan as seen on 20 March.", {{"book", "BOOK"}, {"as-of", "2026-03-20"}}},
                       {"The same for a grower who can bear more risk, the book left as it is.",
-                       {{"book", "BOOK"}, {"as-of", "2026-03-20"}, {"risk", "0.3"}, {"write", "no"}}}},
+                       {{"book", "BOOK"}, {"as-of", "2026-03-20"}, {"risk", "0.3"}, {"keep", "no"}}}},
          .run = run});
 }
 

@@ -17,43 +17,39 @@ struct FruitRow {
 
 const std::vector<ColumnOf<FruitRow>>& fruit_columns() {
     static const std::vector<ColumnOf<FruitRow>> columns{
-        {{"label", text, "", "Label", "What stands on the tree's tag."},
+        {{"tree", text, "", "Tree", "The tree's label."},
          [](const FruitRow& r) { return text_cell(r.fruit->tree->label); }},
         {{"accession", text, "", "Accession", "What the tree is."},
          [](const FruitRow& r) { return cell(r.fruit->tree->accession); }},
-        {{"cross", text, "", "Cross", "Code of the cross; unknown where the book does not tell it."},
+        {{"cross", text, "", "Cross", "Code of the cross; unknown where it is not in the book."},
          [](const FruitRow& r) { return text_cell(r.fruit->cross); }},
         {{"address", text, "", "Address", "Block, row and position in words."},
          [](const FruitRow& r) { return text_cell(r.address); }},
-        {{"year", whole, "", "Year", "The year asked about."},
-         [](const FruitRow& r) { return whole_cell(r.year); }},
+        {{"year", whole, "", "Year", "The year."}, [](const FruitRow& r) { return whole_cell(r.year); }},
         {{"state", text, "", "State", "Whether it should fruit in that year.", codes_of<seed::FruitState>()},
          [](const FruitRow& r) { return text_cell(to_word(r.fruit->state)); }},
         {{"sown", whole, "", "Sown", "Year of sowing."},
          [](const FruitRow& r) { return whole_cell(r.fruit->sown); }},
-        {{"age", whole, "years", "Age", "From sowing to the year asked about."},
+        {{"age", whole, "years", "Age", "From sowing to the year given."},
          [](const FruitRow& r) { return whole_cell(r.year - r.fruit->sown); }},
         {{"earliest", whole, "", "Earliest", "First year in which it may fruit."},
          [](const FruitRow& r) { return whole_cell(r.fruit->from); }},
-        {{"expected", whole, "", "Expected", "Year in which it should first fruit."},
+        {{"expected", whole, "", "Expected", "Expected year of first fruiting."},
          [](const FruitRow& r) { return whole_cell(r.fruit->expected); }},
         {{"latest", whole, "", "Latest", "After that year few seedlings are still without fruit."},
          [](const FruitRow& r) { return whole_cell(r.fruit->to); }},
-        {{"seen", whole, "", "Seen", "Year of the first bloom or score noted at it."},
+        {{"seen", whole, "", "Seen", "Year of its first recorded bloom or score."},
          [](const FruitRow& r) { return whole_cell(r.fruit->seen); }},
-        {{"why", text, "", "Why", "What that is reckoned from."},
+        {{"why", text, "", "Why", "Basis of the calculation."},
          [](const FruitRow& r) { return Cell{seed::fruit_reason(*r.fruit)}; }},
     };
     return columns;
 }
 
 constexpr TableOf<FruitRow> first_fruit_rows{
-    "first_fruit",
-    "First fruit",
-    "Every standing seedling, and the years in which it should first fruit.",
-    fruit_columns,
-    [] {
-        return TableView{.first = {"label", "accession", "address", "state", "expected", "earliest", "latest",
+    "first_fruiting", "First fruiting",
+    "Every standing seedling, and the years in which first fruiting is expected.", fruit_columns, [] {
+        return TableView{.first = {"tree", "accession", "address", "state", "expected", "earliest", "latest",
                                    "age", "seen", "cross"},
                          .once = {"year"}};
     },
@@ -65,7 +61,7 @@ const std::vector<ColumnOf<seed::FamilyScores>>& family_columns() {
          [](const seed::FamilyScores& f) { return text_cell(f.seed_parent); }},
         {{"pollen_parent", text, "", "Pollen parent", "Its accession or blend."},
          [](const seed::FamilyScores& f) { return text_cell(f.pollen_parent); }},
-        {{"trait", text, "", "Trait", "As it was noted."},
+        {{"trait", text, "", "Trait", "As recorded."},
          [](const seed::FamilyScores& f) { return text_cell(f.trait); }},
         {{"seedlings", whole, "", "Seedlings", "Of the family that were planted."},
          [](const seed::FamilyScores& f) { return whole_cell(f.seedlings); }},
@@ -75,13 +71,13 @@ const std::vector<ColumnOf<seed::FamilyScores>>& family_columns() {
          [](const seed::FamilyScores& f) { return whole_cell(f.years); }},
         {{"mean", number, "as scored", "Mean", "Over the trees, each by its own mean."},
          [](const seed::FamilyScores& f) { return significant_cell(f.mean, 3); }},
-        {{"spread", number, "as scored", "Spread", "Standard deviation between trees; of two or more."},
+        {{"sd", number, "as scored", "SD", "Standard deviation between trees, where two or more."},
          [](const seed::FamilyScores& f) { return f.spread ? significant_cell(*f.spread, 3) : Cell{}; }},
-        {{"least", number, "as scored", "Least", "Of the trees' means."},
+        {{"minimum", number, "as scored", "Minimum", "Of the trees' means."},
          [](const seed::FamilyScores& f) { return significant_cell(f.least, 3); }},
-        {{"most", number, "as scored", "Most", "Of the trees' means."},
+        {{"maximum", number, "as scored", "Maximum", "Of the trees' means."},
          [](const seed::FamilyScores& f) { return significant_cell(f.most, 3); }},
-        {{"highest", text, "", "Highest", "The tree with the most, which is not always the best."},
+        {{"highest", text, "", "Highest", "The tree with the highest value, which is not always the best."},
          [](const seed::FamilyScores& f) { return text_cell(f.highest); }},
         {{"seed_parent_mean", number, "as scored", "Seed parent's mean", "Where it was scored itself."},
          [](const seed::FamilyScores& f) {
@@ -98,9 +94,9 @@ const std::vector<ColumnOf<seed::FamilyScores>>& family_columns() {
 }  // namespace
 
 const TableOf<seed::FamilyScores> family_table{
-    "family_summary", "Families", "How the seedlings of each family have done so far, trait by trait.",
+    "family_summary", "Families", "Scores of the seedlings of each family so far, trait by trait.",
     family_columns, [] {
-        return TableView{.first = {"seed_parent", "pollen_parent", "trait", "mean", "spread", "least", "most",
+        return TableView{.first = {"seed_parent", "pollen_parent", "trait", "mean", "sd", "minimum", "maximum",
                                    "scored", "seedlings", "highest", "seed_parent_mean", "pollen_parent_mean",
                                    "years"}};
     }};

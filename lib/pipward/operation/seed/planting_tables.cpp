@@ -10,9 +10,9 @@ using enum CellType;
 
 const std::vector<ColumnOf<seed::Planted>>& planted_columns() {
     static const std::vector<ColumnOf<seed::Planted>> columns{
-        {{"planting_order", whole, "", "Order", "In which one plants, and sets up the trays."},
+        {{"planting_order", whole, "", "Order", "Order of planting, and of the trays."},
          [](const seed::Planted& p) { return whole_cell(p.order); }},
-        {{"label", text, "", "Label", "Of the tree."},
+        {{"tree", text, "", "Tree", "Of the tree."},
          [](const seed::Planted& p) { return text_cell(p.label); }},
         {{"accession", text, "", "Accession", "What it is."},
          [](const seed::Planted& p) { return text_cell(p.accession); }},
@@ -23,7 +23,7 @@ const std::vector<ColumnOf<seed::Planted>>& planted_columns() {
              return p.goal == nullptr ? Cell{}
                                       : text_cell(p.goal->seed_parent + " × " + p.goal->pollen_parent);
          }},
-        {{"block", text, "", "Block", "Where it stands."},
+        {{"block", text, "", "Block", "Location."},
          [](const seed::Planted& p) { return text_cell(p.place->block); }},
         {{"row", text, "", "Tree row", "Within the block."},
          [](const seed::Planted& p) { return text_cell(p.place->row); }},
@@ -38,13 +38,9 @@ const std::vector<ColumnOf<seed::Planted>>& planted_columns() {
 }  // namespace
 
 const TableOf<seed::Planted> planting_table{
-    "planting",
-    "Planting list",
-    "Every seedling with its number and its place, in the order of planting.",
-    planted_columns,
-    [] {
-        return TableView{.first = {"planting_order", "label", "accession", "address", "cross", "parents"}};
-    },
-    [](const seed::Planted& p) { return std::optional{p.place->at}; }};
+    "planting", "Planting list", "Every seedling with its number and its position, in planting order.",
+    planted_columns, [] {
+        return TableView{.first = {"planting_order", "tree", "accession", "address", "cross", "parents"}};
+    }, [](const seed::Planted& p) { return std::optional{p.place->at}; }};
 
 }  // namespace pipward::operation::detail

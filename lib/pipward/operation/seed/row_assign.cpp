@@ -51,8 +51,8 @@ std::vector<place::RowPosition> places_for(const Request& request, const Orchard
 }
 
 Finding too_few_places(const Request& request, std::size_t needed, std::size_t there) {
-    return about_parameter("plant-in", request.block,
-                           say("{} places are needed and {} are vacant.", needed, there),
+    return about_parameter("block", request.block,
+                           say("{} positions are needed and {} are vacant.", needed, there),
                            say("Lay more rows with row-lay, or name fewer seedlings in crosses."));
 }
 
@@ -60,7 +60,7 @@ void expect_check_is_known(const Request& request, const Orchard& orchard, Findi
     if (request.check_every > 0 &&
         first_named(orchard.accessions, &Accession::name, request.check) == nullptr) {
         findings.push_back(about_parameter("check", request.check, say("The book has no such accession."),
-                                           say("Name the accession that check trees are of.")));
+                                           say("Name the accession of the check trees.")));
     }
 }
 
@@ -71,8 +71,8 @@ std::vector<seed::Planted> plan(const Request& request, const std::vector<seed::
     return seed::planted_seedlings(families, places, wish, request.check, orchard);
 }
 
-std::string note_of(const Request& request) {
-    return seed::planting_note(request.planting.empty() ? to_iso(request.as_of) : request.planting);
+std::string remark_of(const Request& request) {
+    return seed::planting_remark(request.planting.empty() ? to_iso(request.as_of) : request.planting);
 }
 
 Sentence seedlings_words(const std::vector<seed::Planted>& planted, std::size_t families) {
@@ -90,11 +90,11 @@ Sentence seedlings_words(const std::vector<seed::Planted>& planted, std::size_t 
 
 Sentence summary_of(const Request& request, const std::vector<seed::Planted>& planted, std::size_t families) {
     const auto seedlings = seedlings_words(planted, families);
-    return request.write ? say("In block {} these have their places: {}. Print their labels with label-sheet "
-                               "and the map with field-map; undo takes them back as a whole.",
+    return request.write ? say("In block {} these have their positions: {}. Print their labels with "
+                               "label-sheet and the map with field-map; undo removes them as a whole.",
                                request.block, seedlings)
-                         : say("In block {} these would have places: {}; nothing was written.", request.block,
-                               seedlings);
+                         : say("In block {} these would have positions: {}; nothing was written.",
+                               request.block, seedlings);
 }
 
 paper::PlantingSheet sheet_of(const Request& request, const std::vector<seed::Planted>& planted) {
@@ -108,7 +108,7 @@ paper::PlantingSheet sheet_of(const Request& request, const std::vector<seed::Pl
 }
 
 Outcome take_out(const Request& request, const Orchard& orchard) {
-    const auto rows = seed::planting_to_take_back(orchard, note_of(request));
+    const auto rows = seed::planting_to_take_back(orchard, remark_of(request));
     book::BookChange change;
     for (const auto* tree : rows.trees) {
         change.removed.push_back(book::removal_of(*tree));
@@ -116,14 +116,18 @@ Outcome take_out(const Request& request, const Orchard& orchard) {
     for (const auto* accession : rows.accessions) {
         change.removed.push_back(book::removal_of(*accession));
     }
+    if (!request.write) {
+        return Outcome(say("{} rows of {} would be removed; nothing was written.", change.removed.size(),
+                           remark_of(request)));
+    }
     book::apply_change(request.book.location, change);
     return Outcome(
-        say("Took back {}: {} rows are gone from the book.", note_of(request), change.removed.size()));
+        say("Undid {}: {} rows were removed from the book.", remark_of(request), change.removed.size()));
 }
 
 void keep(const Request& request, const std::vector<seed::Planted>& planted, const Orchard& orchard,
           Outcome& outcome, const Run& lent) {
-    const auto records = seed::planted_records(planted, orchard, {request.as_of, note_of(request)});
+    const auto records = seed::planted_records(planted, orchard, {request.as_of, remark_of(request)});
     book::BookChange change;
     change.added = {book::rows_to_append(records.accessions), book::rows_to_append(records.trees)};
     apply_to_book(request.book, change, outcome, lent);
@@ -179,38 +183,38 @@ Findings check(const Request& request) {
 
 std::unique_ptr<const Operation> row_assign() {
     return declare<Request>(
-        {.about = {"row-assign", "Places for seedlings", "Rows",
-                   "Gives sprouted seedlings numbered places in the vacant positions of a block: family by "
-                   "family or mixed in chance order with check trees between, none left out, row by row as "
-                   "one walks. Makes their accessions, with both parents, and their trees; the whole "
-                   "planting can be taken back."},
+        {.about = {"row-assign", "Planting plan for seedlings", "Rows",
+                   "Assigns germinated seedlings to the vacant positions of a block: family by family, or "
+                   "mixed in random order with check trees between, none left out, row by row in walking "
+                   "order. With write, makes their accessions, with both parents, and their trees; the whole "
+                   "planting can be undone."},
          .parameters =
              {book_parameter(&Request::book),
-              parameter(&Request::block, "plant-in", "Plant in", "The block to plant in.").required(),
-              parameter(&Request::row, "plant-row", "Row",
-                        "Only this row of it; all its rows where none is named."),
+              parameter(&Request::block, "block", "Block", "The block to plant in.").required(),
+              parameter(&Request::row, "row", "Row",
+                        "Only this row of the block; all its rows where none is named."),
               parameter(&Request::crosses, "crosses", "Crosses",
-                        "Which, and how many of each, as in 24-01=12; 24-02=8. All seedlings that sprouted "
-                        "and have no place where none is named."),
-              parameter(&Request::order, "families", "Families", "How families stand."),
-              parameter(
-                  &Request::apart, "apart-m", "Apart",
-                  "The least distance between two trees of a row, where its positions stand closer; 0 for "
-                  "every vacant position.")
+                        "Crosses, with the number of seedlings of each, as in 24-01=12; 24-02=8. All "
+                        "germinated seedlings without a position where none is named."),
+              parameter(&Request::order, "families", "Families", "Arrangement of the families."),
+              parameter(&Request::apart, "apart-m", "Least distance",
+                        "Least distance between two trees of a row, where its positions are closer; 0 for "
+                        "every vacant position.")
                   .in("m")
                   .between(0.0, 50.0),
-              parameter(&Request::plot, "plot", "Plot", "Seedlings of a family side by side, where mixed.")
+              parameter(&Request::plot, "plot", "Plot size",
+                        "Number of seedlings of a family side by side, where mixed.")
                   .between(1, 1000),
-              parameter(
-                  &Request::blocks, "parts", "Parts",
-                  "Into so many parts the rows are cut, each with its share of every family, where mixed.")
+              parameter(&Request::blocks, "parts", "Parts",
+                        "Number of parts into which the rows are divided, each with its share of every "
+                        "family, where mixed.")
                   .between(1, 100),
-              parameter(&Request::check_every, "check-every", "Check every",
-                        "A check tree at every so-manieth place; 0 for none.")
+              parameter(&Request::check_every, "check-every", "Check tree every",
+                        "A check tree at every nth position; 0 for none.")
                   .between(0, 1000),
-              parameter(&Request::check, "check", "Check", "The accession of the check trees."),
-              parameter(&Request::chance, "chance", "Chance",
-                        "Any number; the same one gives the same order again.")
+              parameter(&Request::check, "check", "Check tree", "The accession of the check trees."),
+              parameter(&Request::chance, "random-seed", "Random seed",
+                        "Any number; the same number gives the same random order.")
                   .between(0, 1000000)
                   .advanced(),
               parameter(&Request::tray_across, "tray-across", "Tray across",
@@ -221,16 +225,16 @@ std::unique_ptr<const Operation> row_assign() {
                   .between(1, 50)
                   .advanced(),
               parameter(&Request::planting, "planting", "Planting",
-                        "The planting's name, kept with each tree; the day where none is given."),
-              parameter(&Request::undo, "undo", "Take back",
-                        "Take the planting of that name out of the book again, as a whole."),
-              parameter(&Request::write, "plant", "Plant",
-                        "Whether trees and accessions are made; otherwise the plan is only shown."),
+                        "The planting's name, kept with each tree; the date where none is given."),
+              parameter(&Request::undo, "undo", "Undo",
+                        "Remove the planting of that name from the book again, as a whole."),
+              parameter(&Request::write, "write", "Write to the book",
+                        "Whether the result is written to the book; without it the book stays as it is."),
               as_of_parameter(&Request::as_of)},
          .results = {planting_table.shape()},
          .examples = {{"What would stand where in block Upper.",
                        {{"book", "BOOK"},
-                        {"plant-in", "Upper"},
+                        {"block", "Upper"},
                         {"crosses", "24-01=2; 24-02=1"},
                         {"as-of", "2026-03-20"}}}},
          .check = check,

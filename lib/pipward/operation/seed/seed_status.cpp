@@ -49,7 +49,7 @@ Sentence summary_of(const std::vector<CrossRow>& rows, const std::vector<LotRow>
     const auto open = std::ranges::count_if(
         rows, [](const CrossRow& row) { return row.next.work != seed::SeedWork::nothing; });
     const auto crosses = rows.size() == 1 ? say("1 cross") : say("{} crosses", rows.size());
-    const auto waiting = open == 1 ? say("1 waits for work") : say("{} wait for work", open);
+    const auto waiting = open == 1 ? say("1 has work due") : say("{} have work due", open);
     const auto left =
         lots.size() == 1 ? say("Seed is left in 1 lot.") : say("Seed is left in {} lots.", lots.size());
     return say("{}: {}, {} of it late. {}", crosses, waiting, late, left);
@@ -73,10 +73,10 @@ Outcome run(const Request& request, const Run& lent) {
     const auto courses = seed::lot_courses(reading.orchard, request.as_of);
     const auto learned = seed::learn(reading.orchard, request.as_of, {});
     const auto crosses = cross_rows(request, tallies, reading.orchard);
-    const auto lots = lot_rows(request, courses, learned.sprouting.used);
-    const std::vector<FigureRow> figures{{say("fruit set of worked flowers"), &learned.fruit_set},
-                                         {say("sound seeds a fruit"), &learned.seeds_per_fruit, 1, "seeds"},
-                                         {say("sprouting of seeds"), &learned.sprouting}};
+    const auto lots = lot_rows(request, courses, learned.germination.used);
+    const std::vector<FigureRow> figures{{say("fruit set of pollinated flowers"), &learned.fruit_set},
+                                         {say("sound seeds per fruit"), &learned.seeds_per_fruit, 1, "seeds"},
+                                         {say("germination of seeds"), &learned.germination}};
     Outcome outcome;
     outcome.findings = reading.findings;
     outcome.tables = {seed_status_table.of(crosses), seed_on_hand_table.of(lots),
@@ -90,15 +90,14 @@ Outcome run(const Request& request, const Run& lent) {
 
 std::unique_ptr<const Operation> seed_status() {
     return declare<Request>(
-        {.about =
-             {"seed-status", "Crosses at a glance", "Seed",
-              "Follows every cross from the flowers worked to the seedlings standing, with what is to be "
-              "done next and what is late; tells the seed on hand and what this orchard's own counts teach."},
+        {.about = {"seed-status", "Status of crosses", "Seed",
+                   "Follows every cross from the flowers pollinated to the seedlings standing, with the next "
+                   "task and what is late; shows the seed in stock and the orchard's own figures."},
          .parameters = {book_parameter(&Request::book),
-                        parameter(&Request::cross, "only-cross", "Cross",
-                                  "Only this cross; all where none is named."),
+                        parameter(&Request::cross, "crosses", "Cross",
+                                  "Only these crosses, separated by commas; all where none is named."),
                         parameter(&Request::open_only, "open-only", "Open ones only",
-                                  "Whether crosses that are done or came to nothing are left out."),
+                                  "Whether completed and failed crosses are left out."),
                         as_of_parameter(&Request::as_of)},
          .results = {seed_status_table.shape(), seed_on_hand_table.shape(), seed_figures_table.shape()},
          .examples = {{"Where every cross stands in spring.", {{"book", "BOOK"}, {"as-of", "2026-04-20"}}}},

@@ -19,44 +19,46 @@ const std::vector<ColumnOf<CrossRow>>& cross_columns() {
          [](const CrossRow& r) { return text_cell(r.tally->goal->seed_parent); }},
         {{"pollen_parent", text, "", "Pollen parent", "Its accession or blend."},
          [](const CrossRow& r) { return text_cell(r.tally->goal->pollen_parent); }},
-        {{"flowers", text, "", "Flowers worked", "Once or twice; unknown where none are in the book."},
+        {{"flowers", text, "", "Flowers pollinated", "Once or twice; unknown where none are in the book."},
          [](const CrossRow& r) { return text_cell(seed::count_words(r.tally->flowers)); }},
-        {{"fruits", text, "", "Fruits", "Picked."},
+        {{"fruits", text, "", "Fruits", "Harvested."},
          [](const CrossRow& r) { return text_cell(seed::count_words(r.tally->fruits)); }},
-        {{"set", text, "", "Set", "Fruits of flowers, with the 95 % interval."},
+        {{"fruit_set", text, "", "Fruit set", "Fruits per flowers, with the 95 % confidence interval."},
          [](const CrossRow& r) { return text_cell(seed::share_words(r.tally->flowers, r.tally->fruits)); }},
         {{"seeds", text, "", "Sound seeds", "Found in the fruit, else in the cross's lots."},
          [](const CrossRow& r) { return text_cell(seed::count_words(r.tally->sound_seed)); }},
-        {{"seeds_per_fruit", number, "seeds", "Seeds a fruit", "Sound ones."},
+        {{"seeds_per_fruit", number, "seeds", "Seeds per fruit", "Sound ones."},
          [](const CrossRow& r) { return number_cell(seed::seeds_per_fruit(*r.tally), 1); }},
-        {{"in_cold", text, "", "In the cold", "Seeds that lie or lay there."},
-         [](const CrossRow& r) { return text_cell(seed::count_words(r.tally->in_cold)); }},
-        {{"sprouted", text, "", "Sprouted", "By the last counts."},
-         [](const CrossRow& r) { return text_cell(seed::count_words(r.tally->sprouted)); }},
-        {{"sprouting", text, "", "Sprouting", "Sprouted of the seeds in the cold, with the 95 % interval."},
-         [](const CrossRow& r) { return text_cell(seed::share_words(r.tally->in_cold, r.tally->sprouted)); }},
-        {{"planted", text, "", "Planted", "Seedlings with a numbered place."},
+        {{"stratified", text, "", "In stratification", "Number of seeds stratified."},
+         [](const CrossRow& r) { return text_cell(seed::count_words(r.tally->in_stratification)); }},
+        {{"germinated", text, "", "Germinated", "By the last counts."},
+         [](const CrossRow& r) { return text_cell(seed::count_words(r.tally->germinated)); }},
+        {{"germination", text, "", "Germination",
+          "Germination of the stratified seeds, with its 95 % confidence interval."},
+         [](const CrossRow& r) {
+             return text_cell(seed::share_words(r.tally->in_stratification, r.tally->germinated));
+         }},
+        {{"planted", text, "", "Planted", "Seedlings with a numbered position."},
          [](const CrossRow& r) { return text_cell(seed::count_words(r.tally->planted)); }},
-        {{"alive", text, "", "Standing", "Of them not removed."},
+        {{"standing", text, "", "Standing", "Number of them not removed."},
          [](const CrossRow& r) { return text_cell(seed::count_words(r.tally->alive)); }},
-        {{"survival", text, "", "Survival", "Standing of planted, with the 95 % interval."},
+        {{"survival", text, "", "Survival", "Standing of planted, with the 95 % confidence interval."},
          [](const CrossRow& r) { return text_cell(seed::share_words(r.tally->planted, r.tally->alive)); }},
-        {{"failed", text, "", "Came to nothing", "The step at which it is known to have failed."},
+        {{"failed", text, "", "Failed at", "The step at which it is known to have failed."},
          [](const CrossRow& r) {
              const auto step = seed::failed_at(*r.tally);
              return step ? Cell{seed::failed_words(*step)} : Cell{};
          }},
         {{"next", text, "", "Next", "What is to be done next."},
          [](const CrossRow& r) { return text_cell(seed::work_words(r.next.work)); }},
-        {{"next_from", day, "", "From", "First day for it."},
-         [](const CrossRow& r) { return cell(r.next.from); }},
+        {{"next_from", day, "", "From", "First day."}, [](const CrossRow& r) { return cell(r.next.from); }},
         {{"next_to", day, "", "To", "After that it is late."},
          [](const CrossRow& r) { return cell(r.next.to); }},
         {{"late", yes_no, "", "Late", "Whether that day is past."},
          [](const CrossRow& r) {
              return r.next.work == seed::SeedWork::nothing ? Cell{} : Cell{r.next.late};
          }},
-        {{"why", text, "", "Why", "What that is reckoned from."},
+        {{"why", text, "", "Why", "Basis of the calculation."},
          [](const CrossRow& r) { return r.next.why.empty() ? Cell{} : Cell{r.next.why}; }},
     };
     return columns;
@@ -70,43 +72,44 @@ const std::vector<ColumnOf<LotRow>>& lot_columns() {
          [](const LotRow& r) { return text_cell(r.course->lot->cross); }},
         {{"seeds", whole, "", "Seeds", "When it was made."},
          [](const LotRow& r) { return whole_cell(r.course->lot->seeds); }},
-        {{"left", whole, "", "Left", "Seeds that have not left it."},
+        {{"left", whole, "", "Left", "Seeds that are still in the lot."},
          [](const LotRow& r) { return whole_cell(seed::on_hand(*r.course)); }},
-        {{"to_give", whole, "", "To give or sow", "Of them not sprouted yet."},
-         [](const LotRow& r) { return whole_cell(seed::not_sprouted(*r.course)); }},
-        {{"sprouted", whole, "", "Sprouted", "By the last count; unknown before the first."},
-         [](const LotRow& r) { return whole_cell(r.course->sprouted); }},
-        {{"washed_on", day, "", "Washed on", "Day of washing."},
+        {{"to_sow", whole, "", "To sow or give away", "Number of them not germinated yet."},
+         [](const LotRow& r) { return whole_cell(seed::not_germinated(*r.course)); }},
+        {{"germinated", whole, "", "Germinated", "By the last count; unknown before the first."},
+         [](const LotRow& r) { return whole_cell(r.course->germinated); }},
+        {{"washed_on", day, "", "Washed on", "Date of washing."},
          [](const LotRow& r) { return cell(r.course->lot->washed_on); }},
-        {{"cold_from", day, "", "Cold from", "First day in the cold."},
-         [](const LotRow& r) { return cell(r.course->lot->cold_from); }},
-        {{"age_days", whole, "d", "Age", "Since washing, else since it was put in the cold."},
+        {{"stratified_from", day, "", "Stratified from", "First day of stratification."},
+         [](const LotRow& r) { return cell(r.course->lot->stratified_from); }},
+        {{"age_days", whole, "d", "Age", "Since washing, else since stratification began."},
          [](const LotRow& r) {
              const auto day = seed::there_since(*r.course);
              return day ? whole_cell(r.as_of - *day) : Cell{};
          }},
-        {{"expected_percent", number, "%", "Should sprout",
-          "Of the seed left, by the handbook and this orchard's own counts; dry seed keeps about two years "
-          "cold and sealed."},
-         [](const LotRow& r) { return number_cell(100 * r.expected_share, 0); }},
+        {{"expected_germination", number, "0 to 1", "Expected germination",
+          "Expected germination of the seed left, by handbook figures and the orchard's own counts; dry seed "
+          "keeps about two years cold and sealed."},
+         [](const LotRow& r) { return number_cell(r.expected_share, 2); }},
     };
     return columns;
 }
 
 const std::vector<ColumnOf<FigureRow>>& figure_columns() {
     static const std::vector<ColumnOf<FigureRow>> columns{
-        {{"figure", text, "", "Figure", "What it is of."}, [](const FigureRow& r) { return Cell{r.name}; }},
-        {{"unit", text, "", "Unit", "That the figures are told in."},
+        {{"figure", text, "", "Figure", "The figure."}, [](const FigureRow& r) { return Cell{r.name}; }},
+        {{"unit", text, "", "Unit", "Unit of the figures."},
          [](const FigureRow& r) { return text_cell(r.unit); }},
-        {{"handbook", number, "as told", "Handbook", "Where one begins."},
+        {{"handbook", number, "as stated", "Handbook",
+          "Handbook figure, used as long as nothing was counted."},
          [](const FigureRow& r) { return number_cell(r.scale * r.figure->handbook, 1); }},
-        {{"yours", number, "as told", "Yours", "What this orchard counted; unknown for nothing counted."},
+        {{"own", number, "as stated", "Own", "The orchard's own figure; unknown where nothing was counted."},
          [](const FigureRow& r) {
              return r.figure->counted > 0 ? number_cell(r.scale * r.figure->yours, 1) : Cell{};
          }},
         {{"counted", whole, "", "Counted", "Flowers, fruits or seeds that it counted."},
          [](const FigureRow& r) { return whole_cell(r.figure->counted); }},
-        {{"used", number, "as told", "Used", "Both together: what the season plan reckons with."},
+        {{"used", number, "as stated", "Used", "Both together: used in the season plan."},
          [](const FigureRow& r) { return number_cell(r.scale * r.figure->used, 1); }},
     };
     return columns;
@@ -115,24 +118,24 @@ const std::vector<ColumnOf<FigureRow>>& figure_columns() {
 }  // namespace
 
 const TableOf<CrossRow> seed_status_table{
-    "seed_status", "Crosses at a glance",
-    "What became of every cross, step by step; a count that nobody made is unknown.", cross_columns, [] {
+    "seed_status", "Status of crosses",
+    "Status of every cross, step by step; what was not counted is unknown.", cross_columns, [] {
         return TableView{
-            .first = {"cross", "seed_parent", "pollen_parent", "seeds", "sprouted", "planted", "next",
-                      "next_to", "flowers", "fruits", "alive", "failed", "next_from", "late"},
+            .first = {"cross", "seed_parent", "pollen_parent", "seeds", "germinated", "planted", "next",
+                      "next_to", "flowers", "fruits", "standing", "failed", "next_from", "late"},
             .below = {"why"}};
     }};
 
 const TableOf<LotRow> seed_on_hand_table{
-    "seed_on_hand", "Seed on hand", "Every seed lot that has seed left, the oldest first.", lot_columns, [] {
-        return TableView{.first = {"lot", "cross", "left", "to_give", "expected_percent", "cold_from",
-                                   "age_days", "seeds"}};
+    "seed_stock", "Seed in stock", "Every seed lot that has seed left, the oldest first.", lot_columns, [] {
+        return TableView{.first = {"lot", "cross", "left", "to_sow", "expected_germination",
+                                   "stratified_from", "age_days", "seeds"}};
     }};
 
 const TableOf<FigureRow> seed_figures_table{
-    "seed_figures", "Figures learned", "The handbook's figures, this orchard's own and those used.",
+    "seed_figures", "Own and handbook figures", "The handbook's figures, this orchard's own and those used.",
     figure_columns, [] {
-        return TableView{.first = {"figure", "handbook", "yours", "used", "unit", "counted"}, .behind = true};
+        return TableView{.first = {"figure", "handbook", "own", "used", "unit", "counted"}, .behind = true};
     }};
 
 }  // namespace pipward::operation::detail

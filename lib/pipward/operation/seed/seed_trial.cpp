@@ -6,7 +6,7 @@
 #include "pipward/operation/declare/detail/common_parameters.h"
 #include "pipward/operation/declare/detail/read_checked.h"
 #include "pipward/operation/detail/list.h"
-#include "pipward/paper/sprout_chart.h"
+#include "pipward/paper/germination_chart.h"
 #include "pipward/seed/trial.h"
 #include "pipward/value/complaint.h"
 
@@ -31,8 +31,8 @@ struct PairRow {
     const seed::TrialPair* pair = nullptr;
 };
 
-Cell percent_cell(double share) {
-    return number_cell(100 * share, 1);
+Cell share_cell(double share) {
+    return number_cell(share, 3);
 }
 
 std::string lots_of(const seed::TrialArm& arm) {
@@ -47,40 +47,37 @@ const std::vector<ColumnOf<ArmRow>>& arm_columns() {
     static const std::vector<ColumnOf<ArmRow>> columns{
         {{"cross", text, "", "Cross", "Code of the cross."},
          [](const ArmRow& r) { return text_cell(r.trial->cross); }},
-        {{"treatment", text, "", "Treatment", "What was done to the seed; unknown for nothing."},
+        {{"treatment", text, "", "Treatment", "Treatment; unknown where none."},
          [](const ArmRow& r) { return text_cell(r.arm->treatment); }},
-        {{"medium", text, "", "Medium", "What the seed lay in."},
-         [](const ArmRow& r) { return text_cell(r.arm->medium); }},
+        {{"medium", text, "", "Medium", "Medium."}, [](const ArmRow& r) { return text_cell(r.arm->medium); }},
         {{"lots", text, "", "Lots", "The seed lots that had it."},
          [](const ArmRow& r) { return text_cell(lots_of(*r.arm)); }},
         {{"seeds", whole, "", "Seeds", "Seeds in them."},
          [](const ArmRow& r) { return whole_cell(r.arm->seeds); }},
-        {{"sprouted", whole, "", "Sprouted", "By the last count."},
-         [](const ArmRow& r) { return whole_cell(r.arm->sprouted); }},
-        {{"share", number, "%", "Share", "Of the seeds that sprouted."},
+        {{"germinated", whole, "", "Germinated", "By the last count."},
+         [](const ArmRow& r) { return whole_cell(r.arm->germinated); }},
+        {{"share", number, "0 to 1", "Share", "Share of the seeds that germinated."},
          [](const ArmRow& r) {
-             return percent_cell(math::HitsOf{r.arm->sprouted, r.arm->seeds}.share());
+             return share_cell(math::HitsOf{r.arm->germinated, r.arm->seeds}.share());
          }},
-        {{"share_low", number, "%", "At least", "Lower end of the share's 95 % interval (Wilson)."},
-         [](const ArmRow& r) { return percent_cell(r.arm->interval.low); }},
-        {{"share_high", number, "%", "At most", "Upper end of it."},
-         [](const ArmRow& r) { return percent_cell(r.arm->interval.high); }},
-        {{"t50_coolbear", number, "d", "Half after, Coolbear",
-          "Days until half of those that sprouted had: the (N + 1) / 2 th."},
-         [](const ArmRow& r) { return number_cell(r.arm->half_coolbear, 1); }},
-        {{"t50_farooq", number, "d", "Half after, Farooq", "The same: the N / 2 th."},
+        {{"share_low", number, "0 to 1", "At least",
+          "Lower limit of the 95 % confidence interval of the share (Wilson)."},
+         [](const ArmRow& r) { return share_cell(r.arm->interval.low); }},
+        {{"share_high", number, "0 to 1", "At most", "Upper limit of the interval."},
+         [](const ArmRow& r) { return share_cell(r.arm->interval.high); }},
+        {{"t50_days", number, "d", "Half germinated after",
+          "Days until half of the germinated seeds had germinated (Farooq et al. 2005)."},
          [](const ArmRow& r) { return number_cell(r.arm->half_farooq, 1); }},
-        {{"mean_days", number, "d", "Mean days", "Mean days to sprouting."},
+        {{"mean_days", number, "d", "Mean germination time", "Mean germination time."},
          [](const ArmRow& r) { return number_cell(r.arm->mean_days, 1); }},
     };
     return columns;
 }
 
 constexpr TableOf<ArmRow> arm_table{
-    "seed_trial", "Seed treatments", "How each treatment and medium sprouted, cross by cross.", arm_columns,
-    [] {
-        return TableView{.first = {"treatment", "medium", "seeds", "sprouted", "share", "share_low",
-                                   "share_high", "t50_coolbear", "mean_days", "lots"},
+    "seed_trial", "Seed treatments", "Germination by treatment and medium, cross by cross.", arm_columns, [] {
+        return TableView{.first = {"treatment", "medium", "seeds", "germinated", "share", "share_low",
+                                   "share_high", "t50_days", "mean_days", "lots"},
                          .once = {"cross"}};
     }};
 
@@ -92,26 +89,27 @@ const std::vector<ColumnOf<PairRow>>& pair_columns() {
          [](const PairRow& r) { return Cell{seed::arm_words(r.trial->arms[r.pair->a])}; }},
         {{"other", text, "", "Other", "The other."},
          [](const PairRow& r) { return Cell{seed::arm_words(r.trial->arms[r.pair->b])}; }},
-        {{"verdict", text, "", "Verdict", "What the seeds show, in plain words."},
+        {{"verdict", text, "", "Verdict", "Result in words."},
          [](const PairRow& r) { return Cell{r.pair->words}; }},
-        {{"p_share", number, "of 1", "Chance p, shares",
-          "How often chance alone would part the shares as far: Fisher's exact test, made good for the "
-          "number of pairs (Holm)."},
+        {{"p_share", number, "0 to 1", "P value, shares",
+          "Difference of the shares: p value of Fisher's exact test, adjusted for multiple comparisons "
+          "(Holm)."},
          [](const PairRow& r) { return significant_cell(r.pair->p_share, 3); }},
-        {{"p_time", number, "of 1", "Chance p, pace",
-          "The same of the whole course: log-rank test; only where both were counted on the same days."},
+        {{"p_time", number, "0 to 1", "P value, time course",
+          "Difference of the time courses: p value of the log-rank test; only where both were counted on the "
+          "same days."},
          [](const PairRow& r) { return r.pair->p_time ? significant_cell(*r.pair->p_time, 3) : Cell{}; }},
-        {{"seeds_to_settle", whole, "", "Seeds to settle",
-          "Seeds in each that would show a difference as large as this one four times in five."},
+        {{"seeds_needed", whole, "", "Seeds needed",
+          "Seeds per treatment to show a difference of this size with a power of 80 %."},
          [](const PairRow& r) { return whole_cell(r.pair->seeds_to_settle); }},
     };
     return columns;
 }
 
 constexpr TableOf<PairRow> pair_table{
-    "seed_trial_pair", "Treatments compared",
-    "Every two treatments of a cross, and what can be said of them.", pair_columns, [] {
-        return TableView{.first = {"one", "other", "p_share", "p_time", "seeds_to_settle"},
+    "seed_trial_pair", "Comparison of treatments",
+    "Every pair of treatments of a cross, and their difference.", pair_columns, [] {
+        return TableView{.first = {"one", "other", "p_share", "p_time", "seeds_needed"},
                          .below = {"verdict"},
                          .once = {"cross"}};
     }};
@@ -145,9 +143,9 @@ Sentence summary_of(const std::vector<seed::Trial>& trials) {
 
 Finding not_counted_alike(const seed::Trial& trial, const seed::TrialPair& pair) {
     return about_table(
-        Level::note, "sprout_count",
-        say("The courses of {} and {} of cross {} are not compared: they were counted on other days after "
-            "their beginning, or too little sprouted.",
+        Level::notice, "germination_count",
+        say("The time courses of {} and {} of cross {} are not compared: they were counted on different "
+            "days, or too few seeds germinated.",
             seed::arm_words(trial.arms[pair.a]), seed::arm_words(trial.arms[pair.b]), trial.cross),
         say("Count lots of one trial on the same days."));
 }
@@ -170,7 +168,8 @@ Outcome run(const Request& request, const Run& lent) {
         }
     }
     if (!trials.empty()) {
-        outcome.files = {{"seed-trial.svg", "image/svg+xml", paper::sprout_chart_svg(trials, lent.wording)}};
+        outcome.files = {
+            {"seed-trial.svg", "image/svg+xml", paper::germination_chart_svg(trials, lent.wording)}};
     }
     outcome.summary = summary_of(trials);
     return outcome;
@@ -180,13 +179,13 @@ Outcome run(const Request& request, const Run& lent) {
 
 std::unique_ptr<const Operation> seed_trial() {
     return declare<Request>(
-        {.about = {"seed-trial", "Seed treatments compared", "Seed",
-                   "Compares what was done to the seed of one cross as the trial that it is: how much "
-                   "sprouted, how soon, how sure that is, and whether the seeds are enough to say anything. "
-                   "Draws the courses."},
+        {.about = {"seed-trial", "Compare seed treatments", "Seed",
+                   "Compares treatments of the seed of one cross as a germination trial: final germination, "
+                   "its time course, confidence intervals, and whether there are enough seeds for a "
+                   "conclusion. Draws the germination curves."},
          .parameters = {book_parameter(&Request::book),
-                        parameter(&Request::cross, "only-cross", "Cross",
-                                  "Only this cross; all where none is named."),
+                        parameter(&Request::cross, "crosses", "Cross",
+                                  "Only these crosses, separated by commas; all where none is named."),
                         as_of_parameter(&Request::as_of)},
          .results = {arm_table.shape(), pair_table.shape()},
          .examples = {{"Every trial of the book.", {{"book", "BOOK"}, {"as-of", "2026-04-20"}}}},

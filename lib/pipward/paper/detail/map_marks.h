@@ -9,7 +9,7 @@
 
 namespace pipward::paper::detail {
 
-/// The colour of a purpose, of those that people who see colours otherwise tell apart too: Okabe & Ito
+/// The colour of a purpose, of those that people who see colours otherwise distinguish too: Okabe & Ito
 /// (2008), "Color Universal Design". The shape says the same.
 Paint fill_of(TreePurpose purpose);
 

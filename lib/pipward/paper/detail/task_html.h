@@ -10,7 +10,7 @@
 /// How the sheet words one task; all of it markup.
 namespace pipward::paper::detail {
 
-/// "Gather balloon flowers of Ember, tree A-03".
+/// "Collect balloon flowers of Ember, tree A-03".
 std::string work_html(const cross::PollenTask& task, const Speech& speech);
 /// "Pollinate Larkfold Red, tree B-11, with Ember".
 std::string work_html(const cross::FieldTask& task, const Speech& speech);

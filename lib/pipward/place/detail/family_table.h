@@ -34,13 +34,13 @@ class FamilyTable {
 
     /// "A x B 17", "A × B no. 17", "A x B": the names may be parts or have slips, and stand the other way
     /// round.
-    void find(std::string_view scrap, Hits& hits) const;
+    void find(std::string_view query, Hits& hits) const;
 
     /// "A × B no. 17" for the hit.
     Sentence shown(std::uint32_t family, std::uint32_t tree) const;
 
   private:
-    void find_by_code(std::string_view scrap, Hits& hits) const;
+    void find_by_code(std::string_view query, Hits& hits) const;
 
     std::deque<Family> families_;  // siblings point into their family: it must not move
 };

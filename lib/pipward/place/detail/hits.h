@@ -6,12 +6,12 @@
 #include <vector>
 
 #include "pipward/place/match.h"
-#include "pipward/place/standpoint.h"
+#include "pipward/place/own_position.h"
 #include "pipward/record/orchard.h"
 
 namespace pipward::place::detail {
 
-/// Inside of the room: a tree that a scrap led to. `source` says by which name, family or note.
+/// Inside of the room: a tree that a search text led to. `source` says by which name, family or note.
 struct Hit {
     std::uint32_t tree = 0;  ///< into Orchard::trees
     float score = 0;         ///< 0..1, as FoundTree::score
@@ -30,8 +30,8 @@ class Hits {
     bool empty() const { return hits_.empty(); }
 
     /// The best `limit`; of equals those that stand on the day first, then the nearest, then by label. Uses
-    /// the hits up: a short scrap has as many as there are trees.
-    std::vector<Hit> ranked(const Orchard& orchard, std::size_t limit, const std::optional<Standpoint>& from,
+    /// the hits up: a short search text has as many as there are trees.
+    std::vector<Hit> ranked(const Orchard& orchard, std::size_t limit, const std::optional<OwnPosition>& from,
                             const std::optional<Day>& as_of) &&;
 
   private:

@@ -3,12 +3,12 @@
 
 #include "pipward/place/detail/family_table.h"
 #include "pipward/place/detail/name_pool.h"
-#include "pipward/place/detail/note_pool.h"
+#include "pipward/place/detail/remark_pool.h"
 #include "pipward/place/detail/stand_table.h"
 
 namespace pipward::place::detail {
 
 /// Inside of the room: fills the tables of a TreeIndex from the records, which must outlive them.
-void fill_index(const Orchard& orchard, NamePool& names, FamilyTable& families, NotePool& notes);
+void fill_index(const Orchard& orchard, NamePool& names, FamilyTable& families, RemarkPool& remarks);
 
 }  // namespace pipward::place::detail

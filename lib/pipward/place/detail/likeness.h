@@ -7,19 +7,19 @@
 
 namespace pipward::place::detail {
 
-/// How many slips of the hand lie between a scrap and a name: letters added, left out, changed, or two
-/// neighbours swapped (Damerau 1964; no letter is touched twice). Reckoned 64 letters at a time, after
+/// How many slips of the hand lie between a search text and a name: letters added, left out, changed, or two
+/// neighbours swapped (Damerau 1964; no letter is touched twice). Calculated 64 letters at a time, after
 /// Myers 1999, J. ACM 46:395, with the swap of Hyyrö 2003, Nordic J. Comput. 10:29. Letters are bytes.
 class Likeness {
   public:
     static constexpr std::size_t longest = 64;
 
-    /// `scrap` has 1 to 64 bytes; what is longer is cut.
-    explicit Likeness(std::string_view scrap);
+    /// `search text` has 1 to 64 bytes; what is longer is cut.
+    explicit Likeness(std::string_view query);
 
-    /// Slips between the scrap and the whole of `name`.
+    /// Slips between the search text and the whole of `name`.
     int slips_in_all(std::string_view name) const;
-    /// Slips between the scrap and the part of `name` that is most like it.
+    /// Slips between the search text and the part of `name` that is most like it.
     int slips_in_part(std::string_view name) const;
 
     std::size_t size() const { return size_; }
@@ -28,24 +28,24 @@ class Likeness {
     template <bool whole>
     int slips(std::string_view name) const;
 
-    std::array<std::uint64_t, 256> places_{};  // of each byte in the scrap
+    std::array<std::uint64_t, 256> places_{};  // of each byte in the search text
     std::uint64_t last_ = 0;
     std::size_t size_ = 0;
 };
 
-/// Which letters a text has, as bits. What a scrap has and a name lacks costs a slip each, which lets most
-/// names be passed over at a glance.
+/// Which letters a text has, as bits. What a search text has and a name lacks costs a slip each, which lets
+/// most names be passed over at a glance.
 std::uint64_t letters_of(std::string_view text);
 
 class LettersSought {
   public:
-    explicit LettersSought(std::string_view scrap);
-    /// How many letters of the scrap a name lacks at the least: never more than slips_in_part().
+    explicit LettersSought(std::string_view query);
+    /// How many letters of the search text a name lacks at the least: never more than slips_in_part().
     int lacking(std::uint64_t name) const;
 
   private:
     std::uint64_t bits_ = 0;
-    std::array<int, 64> times_{};  // how often the scrap has the letters of a bit
+    std::array<int, 64> times_{};  // how often the search text has the letters of a bit
 };
 
 }  // namespace pipward::place::detail

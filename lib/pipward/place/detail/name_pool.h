@@ -20,15 +20,15 @@ class NamePool {
     void lead(std::uint32_t name, std::uint32_t tree) { trees_.add(name, tree); }
     void finish();
 
-    /// The whole of the scrap is the whole of a name, but for case, accents, blanks, dashes and leading
+    /// The whole of the search text is the whole of a name, but for case, accents, blanks, dashes and leading
     /// zeros.
-    void find_whole(std::string_view scrap, Hits& hits) const;
-    /// The scrap is a part of names.
-    void find_part(std::string_view scrap, Hits& hits) const;
-    /// The scrap is a part of names but for some slips.
-    void find_like(std::string_view scrap, Hits& hits) const;
-    /// The names that are most like the scrap, however far; no name twice.
-    std::vector<std::string> most_like(std::string_view scrap, std::size_t how_many) const;
+    void find_whole(std::string_view query, Hits& hits) const;
+    /// The search text is a part of names.
+    void find_part(std::string_view query, Hits& hits) const;
+    /// The search text is a part of names but for some slips.
+    void find_like(std::string_view query, Hits& hits) const;
+    /// The names that are most like the search text, however far; no name twice.
+    std::vector<std::string> most_like(std::string_view query, std::size_t how_many) const;
 
     const std::string& shown(std::uint32_t name) const { return *names_[name].shown; }
     template <class Use>
@@ -57,7 +57,7 @@ class NamePool {
     Lists trees_;
 };
 
-/// How many slips a scrap of so many letters may have.
+/// How many slips a search text of so many letters may have.
 int slips_allowed(std::size_t letters);
 
 /// The letters and digits of a text, or all of it folded where it has none: what names are compared by.

@@ -18,10 +18,10 @@ struct TakenRow {
     PositionScale scale{};
 };
 
-/// Weighs anew which row each point belongs to, now that some positions are surely taken: a point between two
-/// rows rather belongs to the one that has a gap there. Only trees that are sure themselves take a position,
-/// so that two doubtful ones cannot make each other sure. Bayes' theorem, a taken position counting two
-/// thousandths of a free one: common practice, no source. `rows` rise by their number.
+/// Weighs again which row each point belongs to, now that some positions are surely taken: a point between
+/// two rows rather belongs to the one that has a gap there. Only trees that are sure themselves take a
+/// position, so that two doubtful ones cannot make each other sure. Bayes' theorem, a taken position counting
+/// two thousandths of a free one: common practice, no source. `rows` rise by their number.
 std::vector<RowOfPoint> weigh_rows(std::span<const RowPoint> points, const FittedRows& fit,
                                    std::span<const TakenRow> rows);
 

@@ -18,7 +18,7 @@ class StandTable {
 
     /// "B3-12", "row 3 12", "Upper 3 12", "block Upper, row 3, position 12"; without a position, "Upper row
     /// 3".
-    void find(std::string_view scrap, Hits& hits) const;
+    void find(std::string_view query, Hits& hits) const;
 
   private:
     struct Spot;

@@ -29,7 +29,7 @@ const Station& longest_record(Place& place) {
     const auto best =
         std::ranges::max_element(stations, {}, [&](const Station& station) { return days[station.name]; });
     if (stations.size() > 1) {
-        place.findings.push_back(about_table(Level::note, "station",
+        place.findings.push_back(about_table(Level::notice, "station",
                                              say("Of {} stations {} was used: it has the most days, {}.",
                                                  stations.size(), best->name, days[best->name]),
                                              say("Name another with station.")));
@@ -54,8 +54,8 @@ const Station& station_of(Place& place, const std::string& wanted) {
 void choose_station(Place& place, const std::string& wanted) {
     place.station = station_of(place, wanted);
     if (!place.station.latitude) {
-        throw unusable("station", say("Station {} has no place on the map.", place.station.name),
-                       say("Give it a point: its latitude tells the length of the day."));
+        throw unusable("station", say("Station {} has no location on the map.", place.station.name),
+                       say("Give it a point: day length depends on its latitude."));
     }
     place.latitude = *place.station.latitude;
     place.hemisphere = hemisphere_of(place.latitude);

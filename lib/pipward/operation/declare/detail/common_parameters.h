@@ -22,7 +22,7 @@ Bound<Request> book_parameter(BookName Request::*field) {
 template <class Request>
 Bound<Request> as_of_parameter(Day Request::*field) {
     return parameter(field, "as-of", "As of",
-                     "The day to look from: nothing observed later is used, so any past day can be repeated.")
+                     "Reference date: nothing observed later is used, so any past date can be repeated.")
         .today_if_absent();
 }
 
@@ -32,10 +32,18 @@ Bound<Request> station_parameter(std::string Request::*field) {
                      "The weather station to use; the one with the most days where it is not named.");
 }
 
+/// Of operations that replace our own result tables: they do so unless told otherwise.
+template <class Request>
+Bound<Request> keep_parameter(bool Request::*field) {
+    return parameter(field, "keep", "Keep the results",
+                     "Whether the result tables of the book are replaced; no only shows the results.");
+}
+
+/// Of operations that change what the user entered: they show first and write only when told so.
 template <class Request>
 Bound<Request> write_parameter(bool Request::*field) {
     return parameter(field, "write", "Write to the book",
-                     "Whether what comes out is written to the book; no leaves the book untouched.");
+                     "Whether the result is written to the book; without it the book stays as it is.");
 }
 
 template <class Request, RequestField File>
@@ -48,7 +56,7 @@ BoundField<Request, File> layer_file_parameter(File Request::*field) {
 
 template <class Request>
 BoundField<Request, std::string> layer_parameter(std::string Request::*field) {
-    return parameter(field, "layer", "Layer", "The layer to take, where the file has several.");
+    return parameter(field, "layer", "Layer", "The layer to import, where the file has several.");
 }
 
 /// The parameters of a struct that the request extends, then those of its own; shared ones whose keys stand

@@ -22,7 +22,7 @@
 ///             .about = {"bloom-skill", ...},
 ///             .parameters = {book_parameter(&Request::book),
 ///                            parameter(&Request::lead, "lead", "Lead", "Days before
-///                            bloom.").in("days").between(0, 120)},
+///                            bloom.").in("d").between(0, 120)},
 ///             .results = {bloom_skill_table.shape()},
 ///             .examples = {{"...", {{"book", "BOOK"}}}},
 ///             .run = run});

@@ -27,11 +27,11 @@ void add_findings(Outcome& outcome, const Findings& more);
 /// written says how to look without writing.
 void write_results(const BookName& book, std::span<const Table> results, const Wording& wording = in_english);
 
-/// Writes the outcome's tables to the book where the user wants it. A dressed book is dressed anew, so that a
+/// Writes the outcome's tables to the book where the user wants it. A styled book is styled again, so that a
 /// desktop shows them; where that does not work the results are kept all the same and a warning tells it.
 void keep_results(const BookName& book, bool write, Outcome& outcome, const Run& lent);
 
-/// Does what is to be done to the book in one transaction, and dresses it anew in the same way.
+/// Does what is to be done to the book in one transaction, and styles it again in the same way.
 void apply_to_book(const BookName& book, const book::BookChange& change, Outcome& outcome, const Run& lent);
 
 }  // namespace pipward::operation::detail

@@ -18,10 +18,9 @@ std::function<void(double)> walking(const Run& lent);
 
 template <class Request>
 Bound<Request> walk_start_parameter(std::string Request::*field) {
-    return parameter(
-        field, "start", "Start",
-        "Where the walk begins: a gate as latitude and longitude, as in 48.1340,9.3010, or a tree's "
-        "label; wherever is best where left out.");
+    return parameter(field, "at", "Start",
+                     "Start of the walk: latitude and longitude, as in 48.1340,9.3010, or a tree's label; "
+                     "wherever is best where left out.");
 }
 
 template <class Request>
@@ -31,14 +30,14 @@ Bound<Request> orchard_parameter(std::string Request::*field) {
 }
 
 template <class Request>
-Bound<Request> sheet_note_parameter(std::string Request::*field) {
-    return parameter(field, "note", "Note", "A line to print under the sheet's title.");
+Bound<Request> subtitle_parameter(std::string Request::*field) {
+    return parameter(field, "subtitle", "Subtitle", "A subtitle for the sheet.");
 }
 
 template <class Request>
 Bound<Request> work_days_parameter(int Request::*field) {
-    return parameter(field, "days", "Days", "Of how many days the work is wanted, from the as-of day on.")
-        .in("days")
+    return parameter(field, "days", "Days", "Number of days, from the reference date on.")
+        .in("d")
         .between(1, 60);
 }
 
@@ -48,7 +47,7 @@ void add_sheet_parameters(std::vector<Bound<Request>>& all) {
     all.push_back(work_days_parameter(&Request::days));
     all.push_back(walk_start_parameter(&Request::start));
     all.push_back(orchard_parameter(&Request::orchard));
-    all.push_back(sheet_note_parameter(&Request::note));
+    all.push_back(subtitle_parameter(&Request::subtitle));
 }
 
 }  // namespace pipward::operation::detail

@@ -9,7 +9,7 @@ namespace pipward::operation::detail {
 template <class Request>
 Bound<Request> accessions_parameter(std::string Request::*field) {
     return parameter(field, "accessions", "Accessions",
-                     "Names of accessions or blends, or labels of trees, with commas between; the parents of "
+                     "Names of accessions or blends, or labels of trees, separated by commas; the parents of "
                      "the season's crosses where left out.");
 }
 

@@ -9,9 +9,8 @@ namespace pipward::operation::detail {
 template <class Request>
 Bound<Request> heritability_parameter(double Request::*field) {
     return parameter(field, "heritability", "Heritability",
-                     "The part of the differences between scores of one season that is handed on to "
-                     "children; a judgement, not an estimate.")
-        .in("of 1")
+                     "Narrow-sense heritability of a score of one season; an assumption, not an estimate.")
+        .in("0 to 1")
         .between(0.01, 0.95);
 }
 

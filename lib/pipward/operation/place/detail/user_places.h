@@ -25,7 +25,7 @@ inline Bound<PlacesRequest> places_layer_parameter() {
     return layer_parameter(&PlacesRequest::layer);
 }
 inline Bound<PlacesRequest> places_crs_parameter() {
-    return parameter(&PlacesRequest::crs, "points-crs", "Coordinate system of the points",
+    return parameter(&PlacesRequest::crs, "layer-crs", "Coordinate system of the points",
                      "Of the points or the file, as in EPSG:4326; the file's own, or the book's, where not "
                      "given.")
         .advanced();

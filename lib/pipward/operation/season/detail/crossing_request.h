@@ -8,7 +8,7 @@ namespace pipward::operation::detail {
 /// What the operations on crosses ask for besides the season; the defaults are those of CrossingAssumptions.
 struct CrossingRequest : SeasonRequest {
     season::MethodChoice method = season::MethodChoice::best;
-    bool write = true;
+    bool keep = true;
     bool own_counts = true;
     Share risk{cross::CrossingAssumptions{}.risk};
     Share confidence{cross::CrossingAssumptions{}.confidence};
@@ -16,7 +16,7 @@ struct CrossingRequest : SeasonRequest {
     double seeds_per_fruit = cross::CrossingAssumptions{}.seeds_per_fruit;
     double seeds_per_fruit_variance = cross::CrossingAssumptions{}.seeds_per_fruit_variance;
     Share seed_to_seedling = cross::CrossingAssumptions{}.seed_to_seedling;
-    double worked_per_donor_flower = cross::CrossingAssumptions{}.worked_per_donor_flower;
+    double flowers_per_donor_flower = cross::CrossingAssumptions{}.flowers_per_donor_flower;
     Milligrams pollen_per_flower = cross::CrossingAssumptions{}.pollen_per_flower;
     Share usable_germination = cross::CrossingAssumptions{}.usable_germination;
 };

@@ -33,7 +33,7 @@ std::vector<Bound<Request>> season_parameters(std::vector<Bound<Request>> more) 
 
 template <class Request>
 Bound<Request> method_parameter(season::MethodChoice Request::*field) {
-    return parameter(field, "method", "Method", "The way of foretelling full bloom.").advanced();
+    return parameter(field, "method", "Method", "The forecast method for full bloom.").advanced();
 }
 
 }  // namespace pipward::operation::detail

@@ -6,7 +6,7 @@
 
 #include "pipward/operation/declare/column_of.h"
 #include "pipward/seed/family_scores.h"
-#include "pipward/seed/first_fruit.h"
+#include "pipward/seed/first_fruiting.h"
 
 /// The wait for fruit, and what it was like, as tables.
 namespace pipward::operation::detail {
