@@ -62,7 +62,7 @@ StageSeen seen(const std::string& accession, int season_day, int bbch) {
     stage.season = {this_year};
     stage.observed_on = season_date(season_day);
     stage.stage = {bbch};
-    stage.place = *ladder_place({bbch});
+    stage.place = *ladder_place({bbch}, {});
     return stage;
 }
 

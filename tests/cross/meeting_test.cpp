@@ -34,8 +34,8 @@ TEST(BloomCourses, HoldAtLeastATenthAtBalloonOnEachCollectingDay) {
     for (const auto& course : courses.each) {
         for (SeasonDay day = course.balloon.first - 1; day <= course.balloon.last + 1; ++day) {
             const double place = (day - course.full_bloom) * (12 - bloom::ladder_base.degrees);
-            const double at_balloon = bloom::share_opened({place + detail::balloon_lasts.value}).value -
-                                      bloom::share_opened({place}).value;
+            const double at_balloon = bloom::share_opened({place + detail::balloon_lasts.value}, {}).value -
+                                      bloom::share_opened({place}, {}).value;
             const bool inside = day >= course.balloon.first && day <= course.balloon.last;
             EXPECT_EQ(at_balloon >= detail::least_at_once.value, inside) << day;
         }

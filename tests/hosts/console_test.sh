@@ -299,7 +299,7 @@ the_plan_writes_its_sheet_and_its_tables() {
     run 0 season-plan book.gpkg --as-of 2026-03-20 --out plan --format csv
     silent
     [ -s plan/season-sheet.html ] || fail "no sheet"
-    for table in pollen_task field_task cross_outlook bloom_window bloom_skill bloom_model; do
+    for table in pollen_task field_task cross_outlook bloom_window bloom_left_out bloom_model; do
         [ -s "plan/$table.csv" ] || fail "no $table.csv"
         rows=$(sqlite3 book.gpkg "select count(*) from $table") || fail "the book has no $table"
         [ "$rows" -gt 0 ] || fail "$table is empty in the book"

@@ -278,8 +278,8 @@ TEST(ResultTables, HaveThePromisedColumns) {
                     "gdd_mean", "gdd_triangle", "gdd_sine", "gdh_linear", "gdh_asymcur", "day_length_h"});
 }
 
-TEST(ResultTables, BloomSkillHasExactlyThePromisedColumns) {
-    EXPECT_EQ(column_names(bloom_skill_table.shape()),
+TEST(ResultTables, SeasonsLeftOutHaveExactlyThePromisedColumns) {
+    EXPECT_EQ(column_names(bloom_left_out_table.shape()),
               (std::vector<std::string>{"method", "stage", "accession", "lead_days", "training_seasons",
                                         "seasons", "observations", "rmse_days", "mae_days", "bias_days",
                                         "within_3_days", "within_5_days", "coverage_80", "chosen"}));

@@ -44,9 +44,9 @@ const BookColumn* find_column(const BookTable& table, std::string_view name) {
 }
 
 std::span<const std::string_view> result_table_names() {
-    static constexpr std::array<std::string_view, 10> names{
-        "bloom_window", "bloom_model",  "bloom_skill", "cross_outlook",  "pollen_task",
-        "field_task",   "row_position", "tree_number", "first_fruiting", "chill_heat_day"};
+    static constexpr std::array<std::string_view, 12> names{
+        "bloom_window", "bloom_model", "bloom_skill",  "bloom_left_out", "meeting_skill",  "cross_outlook",
+        "pollen_task",  "field_task",  "row_position", "tree_number",    "first_fruiting", "chill_heat_day"};
     return names;
 }
 

@@ -6,6 +6,7 @@
 #include <cmath>
 
 #include "pipward/cross/detail/forcing.h"
+#include "pipward/record/descent.h"
 
 namespace pipward::cross::detail {
 namespace {
@@ -114,6 +115,16 @@ std::optional<Sentence> refused_text(const Bench& bench, const Crossing& crossin
     return say("Every S-allele of {} ({}) stands in {} ({}) too: expect no seed. Choose another donor.",
                crossing.donor, alleles_text(bench, crossing.donor), crossing.goal->seed_parent,
                alleles_text(bench, crossing.goal->seed_parent));
+}
+
+void add_genera(std::vector<Sentence>& sentences, const Bench& bench, const Crossing& crossing) {
+    const auto seed = genus_of(bench.book, crossing.goal->seed_parent);
+    const auto donor = genus_of(bench.book, crossing.donor);
+    if (!seed.empty() && !donor.empty() && seed != donor) {
+        sentences.push_back(
+            say("{} ({}) and {} ({}) are of different genera: hardly any seed is to be expected.",
+                crossing.goal->seed_parent, seed, crossing.donor, donor));
+    }
 }
 
 }  // namespace
@@ -261,6 +272,7 @@ std::vector<Sentence> parentage_sentences(const Bench& bench, const Crossing& cr
     } else if (crossing.compatibility.match == lineage::SMatch::unknown) {
         sentences.push_back(unknown_alleles_text(bench, crossing));
     }
+    add_genera(sentences, bench, crossing);
     add_ploidy(sentences, crossing);
     add_kinship(sentences, crossing);
     if (crossing.seed_whole != nullptr && crossing.seed_whole->too_cold >= 0.05) {

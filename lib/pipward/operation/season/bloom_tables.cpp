@@ -5,6 +5,7 @@
 #include <set>
 
 #include "pipward/operation/declare/column_of.h"
+#include "pipward/operation/season/detail/bloom_skill_tables.h"
 #include "pipward/operation/season/result_tables.h"
 
 namespace pipward::operation {
@@ -36,13 +37,6 @@ CodeWord code_word(Enum value, std::string plain) {
     return {std::string(to_text(value)), std::move(plain)};
 }
 
-std::vector<CodeWord> methods_as_codes() {
-    return {code_word(bloom::BloomMethod::averaged, "averaged"),
-            code_word(bloom::BloomMethod::mean_day, "mean date"),
-            code_word(bloom::BloomMethod::degree_days, "degree-days"),
-            code_word(bloom::BloomMethod::chill_then_heat, "chill then heat")};
-}
-
 std::vector<CodeWord> sources_as_codes() {
     return {code_word(bloom::NeedSource::own_observations, "own observations"),
             code_word(bloom::NeedSource::mid_parent, "mid-parent"),
@@ -51,7 +45,7 @@ std::vector<CodeWord> sources_as_codes() {
 }
 
 std::vector<CodeWord> models_as_codes() {
-    auto words = methods_as_codes();
+    auto words = detail::methods_as_codes();
     std::ranges::move(sources_as_codes(), std::back_inserter(words));
     return words;
 }
@@ -75,7 +69,7 @@ const std::vector<ColumnOf<season::NeedRow>>& bloom_model_columns() {
     static const std::vector<ColumnOf<season::NeedRow>> columns{
         {{"accession", text, "", "Accession", "The accession."},
          [](const season::NeedRow& r) { return text_cell(r.need->accession); }},
-        {{"method", text, "", "Method", "The forecast method that was fitted.", methods_as_codes()},
+        {{"method", text, "", "Method", "The forecast method that was fitted.", detail::methods_as_codes()},
          [](const season::NeedRow& r) { return text_cell(bloom::to_text(r.model->method)); }},
         {{"requirement_source", text, "", "Source of the requirement",
           "Whether its requirement comes from its own observations, from its parents or from the orchard's "
@@ -115,9 +109,9 @@ const std::vector<ColumnOf<season::NeedRow>>& bloom_model_columns() {
     return columns;
 }
 
-const std::vector<ColumnOf<bloom::SkillScore>>& bloom_skill_columns() {
+const std::vector<ColumnOf<bloom::SkillScore>>& bloom_left_out_columns() {
     static const std::vector<ColumnOf<bloom::SkillScore>> columns{
-        {{"method", text, "", "Method", "The forecast method.", methods_as_codes()},
+        {{"method", text, "", "Method", "The forecast method.", detail::methods_as_codes()},
          [](const bloom::SkillScore& s) { return text_cell(bloom::to_text(s.method)); }},
         {{"stage", whole, "BBCH", "Stage", "The forecast stage: full bloom."},
          [](const bloom::SkillScore&) { return whole_cell(full_bloom.code); }},
@@ -207,8 +201,11 @@ const std::vector<ColumnOf<WindowRow>>& bloom_window_columns() {
 }
 
 constexpr TableOf<WindowRow> bloom_window_rows{
-    "bloom_window", "Bloom windows",
-    "When each living tree will bloom this season, with 80 % prediction intervals.", bloom_window_columns, [] {
+    "bloom_window",
+    "Bloom windows",
+    "When each living tree will bloom this season, with 80 % prediction intervals.",
+    bloom_window_columns,
+    [] {
         return TableView{.first = {"tree", "accession", "first_p50", "full_p10", "full_p50", "full_p90",
                                    "end_p50", "first_p10", "end_p90"},
                          .once = {"season", "as_of"}};
@@ -217,18 +214,24 @@ constexpr TableOf<WindowRow> bloom_window_rows{
 
 }  // namespace
 
-const TableOf<season::NeedRow> bloom_model_table{"bloom_model", "Chill and heat requirements",
-                                                 "The fitted chill and heat requirement of each accession.",
-                                                 bloom_model_columns, [] {
-        return TableView{.first = {"accession", "usual_full_bloom", "requirement_source", "seasons", "observations",
-                                   "requirement_sd_days", "own_sd_days"},
+const TableOf<season::NeedRow> bloom_model_table{
+    "bloom_model", "Chill and heat requirements", "The fitted chill and heat requirement of each accession.",
+    bloom_model_columns, [] {
+        return TableView{.first = {"accession", "usual_full_bloom", "requirement_source", "seasons",
+                                   "observations", "requirement_sd_days", "own_sd_days"},
                          .once = {"method", "season_sd_days"},
                          .behind = true};
     }};
 
-const TableOf<bloom::SkillScore> bloom_skill_table{
-    "bloom_skill", "Bloom forecast skill",
-    "Errors of each forecast method for full bloom in seasons left out of the fit.", bloom_skill_columns};
+const TableOf<bloom::SkillScore> bloom_left_out_table{
+    "bloom_left_out", "Full bloom of seasons left out",
+    "Errors of each forecast method for full bloom in seasons left out of the fit, which all others, later "
+    "ones too, have entered.",
+    bloom_left_out_columns, [] {
+        return TableView{.first = {"method", "accession", "lead_days", "training_seasons", "seasons",
+                                   "observations", "rmse_days", "bias_days", "coverage_80", "chosen"},
+                         .once = {"stage"}};
+    }};
 
 const TableOf<Finding> finding_table{
     "finding", "Findings", "What was found in the book, and what to do about it.", finding_columns, [] {
