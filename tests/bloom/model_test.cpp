@@ -60,7 +60,7 @@ TEST(Fit, WeightsAreSharesAndNeedsAreCounted) {
         const auto model = fit(method, world.observations, world.curves, {});
         EXPECT_NEAR(std::accumulate(model.weights.begin(), model.weights.end(), 0.0), 1, 1e-12);
         EXPECT_EQ(model.needs.size(), 3U);
-        EXPECT_EQ(model.needs.at("Apple B").remarks, 12);
+        EXPECT_EQ(model.needs.at("Apple B").observations, 12);
         EXPECT_EQ(model.needs.at("Apple B").seasons, 12);
         EXPECT_EQ(model.needs.at("Apple B").source, NeedSource::own_observations);
         EXPECT_GT(model.season_sd_days, 0);
@@ -115,7 +115,7 @@ TEST(Fit, ASlipOfThePenIsFlaggedAndBarelyMovesTheAnswer) {
     const auto honest = world.fitted();
     auto& slip = world.observations[4];
     const auto name = slip.accession;
-    const auto row = "fid " + std::to_string(slip.remarks.front());
+    const auto row = "fid " + std::to_string(slip.observations.front());
     slip.full_bloom += 20;
     slip.observed_on[0] = slip.observed_on[0] + 20;
     const auto model = world.fitted();
@@ -254,7 +254,7 @@ TEST(Borrow, AnAccessionWithoutObservationsStandsBetweenItsParents) {
     World world;
     const auto model = world.fitted({apple("Seedling", "Apple A", "Apple C")});
     EXPECT_EQ(model.needs.at("Seedling").source, NeedSource::mid_parent);
-    EXPECT_EQ(model.needs.at("Seedling").remarks, 0);
+    EXPECT_EQ(model.needs.at("Seedling").observations, 0);
     for (const int year : {2012, 2018}) {
         const double day = day_in(world, model, "Seedling", year);
         EXPECT_GT(day, day_in(world, model, "Apple A", year));

@@ -71,7 +71,7 @@ TEST(Observe, FullBloomNotedIsFullBloom) {
     const auto report = observed(orchard);
     ASSERT_EQ(report.observations.size(), 1U);
     EXPECT_EQ(report.observations[0].full_bloom, 112);
-    EXPECT_EQ(report.observations[0].remarks, std::vector<std::int64_t>{7});
+    EXPECT_EQ(report.observations[0].observations, std::vector<std::int64_t>{7});
     EXPECT_EQ(report.observations[0].observed_on, std::vector<Day>{spring_day(112)});
     EXPECT_TRUE(report.findings.empty());
 }
@@ -111,7 +111,7 @@ TEST(Observe, ObservationsOfOneSpringAreAveragedByTheirCertainty) {
     const auto report = observed(orchard);
     ASSERT_EQ(report.observations.size(), 1U);
     EXPECT_NEAR(report.observations[0].full_bloom, 111, 1e-9);
-    EXPECT_EQ(report.observations[0].remarks.size(), 2U);
+    EXPECT_EQ(report.observations[0].observations.size(), 2U);
 }
 
 TEST(Observe, OneNoteApartFromItsFellowsHardlyMovesThem) {
@@ -204,7 +204,7 @@ TEST(Observe, TheOrderOfTheObservationsIsOfNoEffect) {
     ASSERT_EQ(forwards.observations.size(), backwards.observations.size());
     for (std::size_t i = 0; i < forwards.observations.size(); ++i) {
         EXPECT_EQ(forwards.observations[i].full_bloom, backwards.observations[i].full_bloom);
-        EXPECT_EQ(forwards.observations[i].remarks, backwards.observations[i].remarks);
+        EXPECT_EQ(forwards.observations[i].observations, backwards.observations[i].observations);
     }
     EXPECT_EQ(forwards.findings, backwards.findings);
 }
@@ -216,7 +216,7 @@ TEST(Observe, ObservationsOfAfterAsOfAreNotKnownYet) {
     const auto curves = curves_of_springs(springs(2020, 1), orchard_latitude, {0.0});
     const auto report = observe(orchard, station, Hemisphere::north, spring_day(112), curves);
     ASSERT_EQ(report.observations.size(), 1U);
-    EXPECT_EQ(report.observations[0].remarks, std::vector<std::int64_t>{1});
+    EXPECT_EQ(report.observations[0].observations, std::vector<std::int64_t>{1});
     EXPECT_TRUE(report.findings.empty());
 }
 

@@ -44,7 +44,7 @@ TEST(Skill, ScoresEveryMethodOnEverySeason) {
     ASSERT_EQ(scores.size(), 4U);
     for (const auto& score : scores) {
         EXPECT_EQ(score.seasons, 10);
-        EXPECT_EQ(score.remarks, 30);
+        EXPECT_EQ(score.observations, 30);
         EXPECT_GE(score.rmse, score.mae);
         EXPECT_GE(score.mae, std::abs(score.bias));
         EXPECT_LE(score.within_3_days, score.within_5_days);
@@ -84,7 +84,7 @@ TEST(Skill, FewerTrainingSeasonsForecastWorse) {
     const auto scores = world.scores({{}, 3, false});
     const auto& few = score_of(scores, BloomMethod::mean_day, {}, 3);
     EXPECT_GT(few.rmse, score_of(scores, BloomMethod::mean_day).rmse);
-    EXPECT_GT(few.remarks, 500);
+    EXPECT_GT(few.observations, 500);
 }
 
 TEST(Skill, IsTheSameEveryTime) {
@@ -105,13 +105,13 @@ TEST(Skill, ScoresEachAccessionWhenAsked) {
     World world;
     const auto scores = world.scores({{}, {}, true});
     EXPECT_EQ(scores.size(), 16U);
-    EXPECT_EQ(score_of(scores, BloomMethod::averaged, {}, {}, "Apple B").remarks, 10);
+    EXPECT_EQ(score_of(scores, BloomMethod::averaged, {}, {}, "Apple B").observations, 10);
 }
 
 TEST(Skill, AnAccessionIsScoredOnlyWhereItsOtherSeasonsTellOfIt) {
     World world;
     world.observations.push_back(testing::observed("Once", 2015, 110));
-    EXPECT_EQ(score_of(world.scores({}), BloomMethod::averaged).remarks, 30);
+    EXPECT_EQ(score_of(world.scores({}), BloomMethod::averaged).observations, 30);
 }
 
 TEST(Skill, TheGainIsPairedSeasonBySeason) {

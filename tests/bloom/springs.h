@@ -92,7 +92,7 @@ inline bloom::Observation observed(const std::string& accession, int year, doubl
     observation.offset = offset;
     observation.full_bloom = full_bloom;
     observation.sd_days = sd_days;
-    observation.remarks = {static_cast<std::int64_t>(1000 * (year - 2000)) +
+    observation.observations = {static_cast<std::int64_t>(1000 * (year - 2000)) +
                            static_cast<int>(accession.back())};
     observation.observed_on = {anchor_of({year}, Hemisphere::north) +
                                static_cast<int>(std::round(full_bloom))};

@@ -69,7 +69,7 @@ inline std::vector<bloom::Observation> peak_bloom_days(const Washington& washing
         observation.accession = "Yoshino cherry";
         observation.season = washington.seasons[i].season;
         observation.full_bloom = washington.bloom_day_of_year[i] - 1;
-        observation.remarks = {static_cast<std::int64_t>(i)};
+        observation.observations = {static_cast<std::int64_t>(i)};
         observation.observed_on = {anchor_of(observation.season, Hemisphere::north) +
                                    (washington.bloom_day_of_year[i] - 1)};
         observations.push_back(observation);
@@ -82,7 +82,7 @@ inline Orchard peak_bloom_notes(const Washington& washington) {
     Orchard orchard;
     for (const auto& observation : peak_bloom_days(washington)) {
         BloomObservation remark;
-        remark.fid = observation.remarks.front();
+        remark.fid = observation.observations.front();
         remark.accession = observation.accession;
         remark.observed_on = observation.observed_on.front();
         remark.bbch = full_bloom;

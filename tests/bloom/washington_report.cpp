@@ -28,7 +28,7 @@ void print(const std::vector<bloom::SkillScore>& scores) {
         fmt::print("{:10} {:16} {:6.2f} {:6.2f} {:6.2f} {:6.0f}% {:6.0f}% {:7.0f}%  n {} in {}{}\n",
                    lead_text(score), bloom::to_text(score.method), score.rmse, score.mae, score.bias,
                    100 * score.within_3_days, 100 * score.within_5_days, 100 * score.coverage_80,
-                   score.remarks, score.seasons, score.chosen ? " *" : "");
+                   score.observations, score.seasons, score.chosen ? " *" : "");
     }
 }
 

@@ -8,10 +8,10 @@ namespace {
 
 const Day today = make_day({2026, 4, 1}).value();
 
-PollenLot lot_of(Day gathered_on, double milligrams, int flowers) {
+PollenLot lot_of(Day collected_on, double milligrams, int flowers) {
     PollenLot lot;
     lot.donor = "Wrenlea";
-    lot.gathered_on = gathered_on;
+    lot.collected_on = collected_on;
     lot.mass = Milligrams{milligrams};
     lot.flowers = flowers;
     return lot;
