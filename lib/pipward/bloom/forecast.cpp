@@ -191,6 +191,7 @@ std::vector<detail::SeasonUpdate> member_updates(const Work& work) {
     return updates;
 }
 
+// Each member's weather reads the notes in its own way; what spread they leave is the members' mean.
 void move_window(BloomWindow& window, const std::vector<detail::SeasonUpdate>& updates, const Need& need) {
     double season_sd = 0;
     double left_sd = 0;

@@ -46,7 +46,8 @@ std::map<std::string, Need> own_needs(const detail::FitTable& table, const detai
 }
 
 // Accessions of which nothing is known spread at least as wide as cultivars of a species do; wider where
-// only another species of the genus was noted, and wider still where only other genera were.
+// only another species of the genus was noted, and wider still where only other genera were. Days; common
+// practice, no source.
 constexpr double least_between_sd = 3.5;
 constexpr double between_species_sd = 6.0;
 constexpr double between_genera_sd = 10.0;

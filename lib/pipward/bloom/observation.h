@@ -54,7 +54,7 @@ struct StageSeen {
     std::string accession;        ///< the tree's, else the note's
     CelsiusStep offset;           ///< of the tree's temperature, else of the accession's trees' mean
     Season season;                ///< the one that holds observed_on
-    Day observed_on;              ///< day of the look
+    Day observed_on;              ///< date of observation
     Bbch stage;                   ///< as noted
     LadderPlace place;            ///< on the stage ladder; by open_percent where the note has it
     std::string species{};        ///< of the accession; empty where the book does not tell it

@@ -243,6 +243,8 @@ int used_count(const std::vector<double>& worth) {
     return static_cast<int>(std::ranges::count_if(worth, [](double w) { return w > 0; }));
 }
 
+// Squares over degrees of freedom: as many as rows, less one for each accession and season, more one for the
+// mean that both share.
 double within_variance(std::span<const PoolRow> rows, const PoolShape& shape, const Pooled& free) {
     const auto weights = weights_of(rows, shape);
     const auto luck = season_luck(rows, shape, weights, free.needs);
@@ -258,6 +260,8 @@ double within_variance(std::span<const PoolRow> rows, const PoolShape& shape, co
            (prior_within_worth + spare);
 }
 
+// The squares of the means hold the noise of each mean as well, which is taken off; what is left is not
+// negative.
 double between_variance(const Pooled& free, const PoolShape& shape, double within) {
     double squares = 0;
     double noise = 0;

@@ -44,6 +44,7 @@ constexpr std::array open_shares{
     OpenShare{{63}, 0.30}, OpenShare{{64}, 0.40}, OpenShare{{65}, 0.50},
 };
 
+// From 5 % open at first bloom to half open at 0, on the scale of the logit; share_opened() is its inverse.
 double degree_days_per_logit(const StageLadder& ladder) {
     return -ladder.first.value / std::log(0.95 / 0.05);
 }

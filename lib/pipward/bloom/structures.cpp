@@ -16,7 +16,7 @@ constexpr std::array calendar_starts{0.0, 14.0, 31.0, 45.0, 59.0};      // seaso
 constexpr std::array chill_starts{30.0, 40.0, 50.0, 60.0, 70.0, 80.0};  // chill portions
 constexpr std::array overlaps{0.0, 0.03, 0.06};  // a share less heat for 10 portions more
 
-constexpr double usual_chill = 60;  // portions, from which the overlap counts
+constexpr double usual_chill = 60;  // portions; amounts are those of a winter with so much
 
 // What 76 springs of cherries, 62 of apples and 62 of pears taught, as if they had been four of the orchard's
 // own: starts in early February are likeliest; of chill starts those near 68 portions, each less than those.

@@ -27,7 +27,9 @@ double share_at_balloon(double after_full, const bloom::StageLadder& ladder) {
            bloom::share_opened({after_full}, ladder).value;
 }
 
-// The first place on the ladder with least_at_once at balloon; the last lies as far beyond the middle.
+// The first place on the ladder with least_at_once at balloon, degree-days after full bloom: halved between a
+// place before any balloon and the middle of the stage, where most stand at it. The last lies as far beyond
+// the middle, for the logistic is the same on both sides.
 double first_balloon_place(const bloom::StageLadder& ladder) {
     double before = -300;
     double within = -balloon_lasts.value / 2;

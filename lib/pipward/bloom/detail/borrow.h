@@ -18,6 +18,7 @@ struct OrchardMean {
     double between_sd_days = 0;  ///< of accessions about the mean
     double luck_sd_days = 0;     ///< of the mean itself
 };
+/// The mean that an accession leans on.
 using MeanOf = std::function<OrchardMean(const Accession&)>;
 
 /// Adds a need for every accession that has none: the mid-parent of its parents' needs; with one parent known

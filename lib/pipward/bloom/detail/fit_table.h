@@ -34,6 +34,7 @@ struct FitTable {
     std::vector<int> genus_of;                   ///< by species, numbered as they come
     std::vector<Season> seasons;                 ///< sorted
     std::vector<FitRow> rows;  ///< in an order of their own, whatever the observations' order
+    /// What the rows point into.
     std::shared_ptr<const std::map<CurvesKey, std::vector<StructureRun>>> runs;
 };
 

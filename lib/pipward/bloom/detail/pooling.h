@@ -39,6 +39,7 @@ struct PoolShape {
     std::vector<double>
         looseness{};  ///< by accession, 0..1: the part of the pull that it feels; empty: all of it
 
+    /// Where they are given; else 0, the only one.
     int species_of(int accession) const { return species.empty() ? 0 : species[accession]; }
     int genus_of(int of_species) const { return genus.empty() ? 0 : genus[of_species]; }
     int species_count() const;
@@ -62,7 +63,9 @@ struct Pooled {
 /// Needs are (n mean + m centre) / (n + m), `m` being `pull` and the centre that of the species, which is
 /// drawn to its genus's a little and this to the orchard's. The season's luck, that of the species in it
 /// being shared more closely, is drawn to zero and is looked for only where two accessions share the season,
-/// so a book with one accession gets its plain mean.
+/// so a book with one accession gets its plain mean. These are the equations of a linear mixed model with all
+/// of them as random effects (Robinson 1991, Stat. Sci. 6:15, from memory), solved in turns; `pull` is the
+/// ratio of its variances.
 Pooled pool_needs(std::span<const PoolRow> rows, const PoolShape& shape, double pull);
 
 /// How far accessions differ, and how hard a need is drawn to the centre: m = within^2 / between^2.
@@ -73,8 +76,9 @@ struct PoolStrength {
     std::vector<double> looseness;  ///< by accession: what blooms far from its kind is not drawn back to it
 };
 
-/// From the observed days themselves; `rows` carry one amount, the day. Begins at m = 2 and learns from the
-/// book as far as its numbers go.
+/// By the method of moments, each variance joined with what is believed beforehand as if that were so many
+/// more notes or accessions (our own method). From the observed days themselves; `rows` carry one amount, the
+/// day. Begins at m = 2 and learns from the book as far as its numbers go.
 PoolStrength pool_strength(std::span<const PoolRow> rows, const PoolShape& shape);
 
 }  // namespace pipward::bloom::detail

@@ -38,7 +38,9 @@ double weighted_day(std::span<const double> weights, std::span<const double> amo
 /// The day of an accession of the table in a season, its drift taken off.
 double forecast_day(const RowFit& fitted, int accession, std::span<const StructureRun> runs, Season season);
 
-/// The spread of an accession's need: parameter uncertainty of one with notes worth `worth`.
+/// The spread of an accession's need, days: parameter uncertainty of one with notes worth `worth`. The
+/// variance of a mean drawn to the centre, own_sd^2 / (worth + pull), and that of the seasons' luck, which no
+/// number of accessions averages out: season_sd^2 / seasons.
 double need_sd_days(const RowFit& fitted, double worth);
 
 }  // namespace pipward::bloom::detail
