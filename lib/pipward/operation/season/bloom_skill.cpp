@@ -37,7 +37,7 @@ Findings unreadable_days(const Request& request) {
     if (request.issued_on.empty() || read_issue_days(request.issued_on)) {
         return {};
     }
-    return {about_parameter("issued-on", request.issued_on, say("These are not days of a year."),
+    return {about_parameter("on", request.issued_on, say("These are not days of a year."),
                             say("Write month and day, with commas between: 02-15,03-01."))};
 }
 
@@ -81,7 +81,7 @@ std::unique_ptr<const Operation> bloom_skill() {
          .parameters = season_parameters<Request>(
              {parameter(&Request::forward, "forward", "Forward in time",
                         "Whether to forecast each past spring from earlier springs alone."),
-              parameter(&Request::issued_on, "issued-on", "Issued on",
+              parameter(&Request::issued_on, "on", "Issued on",
                         "Days of the year on which forecasts are made, as 02-15,03-01; where not given, from "
                         "mid-February to mid-April, in the south half a year later."),
               parameter(&Request::first_season, "first-season", "First season",
@@ -104,7 +104,7 @@ std::unique_ptr<const Operation> bloom_skill() {
          .examples = {{"How far off on the first of March and of April, and how well meetings are forecast.",
                        {{"book", "BOOK"},
                         {"as-of", "2026-03-20"},
-                        {"issued-on", "03-01,04-01"},
+                        {"on", "03-01,04-01"},
                         {"pairs", "yes"},
                         {"keep", "no"}}},
                       {"How far off, with the weather known and a fortnight ahead.",

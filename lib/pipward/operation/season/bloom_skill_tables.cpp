@@ -35,7 +35,7 @@ const std::vector<ColumnOf<SkillRow>>& skill_columns() {
          [](R r) { return text_cell(issued_text(r.score->issued)); }},
         {{"springs", whole, "", "Springs", "Springs forecast by what earlier springs taught."},
          [](R r) { return whole_cell(r.score->springs); }},
-        {{"observations", whole, "", "Scored", "Observed days scored, one an accession and spring."},
+        {{"n", whole, "", "Scored", "Observed days scored, one an accession and spring."},
          [](R r) { return whole_cell(r.score->n); }},
         {{"rmse_days", number, "d", "RMSE", "Root mean square error of the median."},
          [](R r) { return number_cell(r.score->rmse, 3); }},
@@ -46,7 +46,7 @@ const std::vector<ColumnOf<SkillRow>>& skill_columns() {
         {{"crps_days", number, "d", "CRPS",
           "Continuous ranked probability score: how far the whole forecast is from the observed day."},
          [](R r) { return number_cell(r.score->crps, 3); }},
-        {{"coverage_80", number, "0 to 1", "Coverage of the 80 % interval",
+        {{"inside_80", number, "0 to 1", "Coverage of the 80 % interval",
           "Share of observed days inside the 80 % prediction interval, p10 to p90; 0.8 is right."},
          [](R r) { return number_cell(r.score->inside_80, 3); }},
         {{"length_bias_days", number, "d", "Bias of the length",
@@ -63,8 +63,8 @@ constexpr TableOf<SkillRow> bloom_skill_rows{
     "Errors of each forecast method forward in time: each spring by what earlier springs taught, on a day of "
     "the calendar.",
     skill_columns, [] {
-        return TableView{.first = {"method", "stage", "accession", "issued", "springs", "observations",
-                                   "rmse_days", "bias_days", "crps_days", "coverage_80", "chosen"}};
+        return TableView{.first = {"method", "stage", "accession", "issued", "springs", "n", "rmse_days",
+                                   "bias_days", "crps_days", "inside_80", "chosen"}};
     }};
 
 const std::vector<ColumnOf<cross::MeetingScore>>& meeting_columns() {
@@ -80,13 +80,13 @@ const std::vector<ColumnOf<cross::MeetingScore>>& meeting_columns() {
          [](R r) { return text_cell(cross::to_text(r.way)); }},
         {{"issued", text, "", "Issued", "Month and day on which the forecast was made."},
          [](R r) { return text_cell(issued_text(r.issued)); }},
-        {{"probability_from", number, "0 to 1", "Probability, from", "Least probability in the row."},
+        {{"chance_from", number, "0 to 1", "Probability, from", "Least probability in the row."},
          [](R r) { return number_cell(r.probability_from, 1); }},
-        {{"probability_to", number, "0 to 1", "Probability, to", "Greatest probability in the row."},
+        {{"chance_to", number, "0 to 1", "Probability, to", "Greatest probability in the row."},
          [](R r) { return number_cell(r.probability_to, 1); }},
-        {{"pairs", whole, "", "Scored", "Pairs of accessions in springs in which both were observed."},
+        {{"n", whole, "", "Scored", "Pairs of accessions in springs in which both were observed."},
          [](R r) { return whole_cell(r.n); }},
-        {{"mean_probability", number, "0 to 1", "Mean probability", "Mean of the forecast probabilities."},
+        {{"mean_chance", number, "0 to 1", "Mean probability", "Mean of the forecast probabilities."},
          [](R r) { return number_cell(r.mean_probability, 3); }},
         {{"observed_share", number, "0 to 1", "Observed share", "Share in which it came about."},
          [](R r) { return number_cell(r.observed_share, 3); }},
@@ -138,8 +138,8 @@ const TableOf<cross::MeetingScore> detail::meeting_skill_table{
     "meeting_skill", "Skill of the meeting probabilities",
     "The probability that two accessions meet against the share in which they did, forward in time.",
     meeting_columns, [] {
-        return TableView{.first = {"way", "issued", "probability_from", "probability_to", "pairs",
-                                   "mean_probability", "observed_share", "brier", "brier_climatology"}};
+        return TableView{.first = {"way", "issued", "chance_from", "chance_to", "n", "mean_chance",
+                                   "observed_share", "brier", "brier_climatology"}};
     }};
 
 std::optional<std::vector<bloom::DayOfYear>> detail::read_issue_days(const std::string& text) {
