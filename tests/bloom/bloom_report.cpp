@@ -5,8 +5,10 @@
 
 #include <algorithm>
 #include <cmath>
+#include <map>
 #include <set>
 #include <string>
+#include <tuple>
 #include <vector>
 
 #include "klein_altendorf.h"
@@ -34,6 +36,29 @@ void print(const std::vector<bloom::ForwardScore>& scores, bool accessions) {
                 score.issued.day, score.n, score.rmse, score.mae, score.bias, score.crps,
                 100 * score.inside_80, score.length_bias.value_or(0));
         }
+    }
+}
+
+// Full bloom decade by decade: a bias that grows tells that the model does not follow the climate.
+void print_decades(const std::vector<bloom::ForwardCase>& cases) {
+    struct Sum {
+        double errors = 0;
+        double squares = 0;
+        int n = 0;
+    };
+    std::map<std::tuple<std::string, bloom::DayOfYear, int>, Sum> sums;
+    for (const auto& one : cases) {
+        if (one.method == bloom::BloomMethod::averaged && one.stage == full_bloom) {
+            auto& sum = sums[{one.species, one.issued, one.season.year / 10 * 10}];
+            sum.errors += one.error;
+            sum.squares += one.error * one.error;
+            ++sum.n;
+        }
+    }
+    for (const auto& [key, sum] : sums) {
+        const auto& [species, issued, decade] = key;
+        fmt::print("{:16} {:02}-{:02} {}s: n {:3} bias {:5.2f} RMSE {:5.2f}\n", species, issued.month,
+                   issued.day, decade, sum.n, sum.errors / sum.n, std::sqrt(sum.squares / sum.n));
     }
 }
 
@@ -136,6 +161,67 @@ void print_meetings(const KleinAltendorf& read) {
     }
 }
 
+// A line between the days before and after takes the place of `length` days.
+weather::SeasonWeather with_filled_gap(weather::SeasonWeather season, Day first, int length) {
+    const auto begin = static_cast<std::size_t>(first - season.first);
+    const auto end = begin + static_cast<std::size_t>(length);
+    const auto before = season.days.at(begin - 1);
+    const auto after = season.days.at(end);
+    for (auto i = begin; i < end; ++i) {
+        const double share = static_cast<double>(i - begin + 1) / (length + 1);
+        season.days[i] = {before.t_min + (after.t_min - before.t_min) * share,
+                          before.t_max + (after.t_max - before.t_max) * share};
+    }
+    return season;
+}
+
+double predicted(const bloom::BloomModel& model, const bloom::CurvesOf& curves,
+                 const bloom::Observation& seen) {
+    return bloom::predict(model, model.needs.at(seen.accession), curves.at({seen.season, 0.0}), {});
+}
+
+// What a gap that is filled costs, the weather known: change of the day, and of its error.
+void print_gap(const KleinAltendorf& read, const std::vector<bloom::StageSeen>& stages, int month, int day,
+               int length) {
+    auto seasons = read.seasons;
+    for (auto& season : seasons) {
+        const int year = month >= 10 ? season.season.year - 1 : season.season.year;
+        season = with_filled_gap(season, *make_day({year, month, day}), length);
+    }
+    const auto whole = bloom::curves_for_observations(stages, read.seasons, klein_altendorf_latitude);
+    const auto gappy = bloom::curves_for_observations(stages, seasons, klein_altendorf_latitude);
+    const auto seen = bloom::observe(read.orchard, read.station, Hemisphere::north, long_ago_over, whole);
+    const auto model =
+        bloom::fit(bloom::BloomMethod::averaged, seen.observations, whole, read.orchard.accessions);
+    double moved = 0;
+    double squares = 0;
+    double gappy_squares = 0;
+    for (const auto& one : seen.observations) {
+        const double known = predicted(model, whole, one);
+        const double filled = predicted(model, gappy, one);
+        moved += std::abs(filled - known);
+        squares += (known - one.full_bloom) * (known - one.full_bloom);
+        gappy_squares += (filled - one.full_bloom) * (filled - one.full_bloom);
+    }
+    const auto n = static_cast<double>(seen.observations.size());
+    fmt::print("gap of {:2} days from {:02}-{:02}: moves full bloom by {:.3f} d, RMSE {:.3f} to {:.3f} d\n",
+               length, month, day, moved / n, std::sqrt(squares / n), std::sqrt(gappy_squares / n));
+}
+
+void print_gaps(const KleinAltendorf& read) {
+    const auto stages =
+        bloom::stages_seen(read.orchard, read.station, Hemisphere::north, long_ago_over).stages;
+    for (const auto& [month, day] : {std::pair{10, 10}, {11, 1}, {11, 20}, {12, 10}, {1, 5}, {1, 20}}) {
+        print_gap(read, stages, month, day, 10);
+    }
+    for (const auto& [month, day] : {std::pair{10, 10}, {12, 10}, {1, 15}}) {
+        print_gap(read, stages, month, day, 14);
+    }
+    for (const auto& [month, day] : {std::pair{2, 5}, {2, 15}, {3, 10}, {4, 1}}) {
+        print_gap(read, stages, month, day, 5);
+    }
+}
+
 int report(bool accessions, bool rivals, bool meetings) {
     const auto read = read_klein_altendorf();
     if (!read) {
@@ -148,11 +234,14 @@ int report(bool accessions, bool rivals, bool meetings) {
     }
     const bloom::ForwardGround ground{read->orchard, read->station, klein_altendorf_latitude, long_ago_over,
                                       read->seasons};
-    print(bloom::forward_scores(bloom::forward_cases(ground, request)), accessions);
+    const auto cases = bloom::forward_cases(ground, request);
+    print(bloom::forward_scores(cases), accessions);
+    print_decades(cases);
     const auto stages =
         bloom::stages_seen(read->orchard, read->station, Hemisphere::north, long_ago_over).stages;
     const auto curves = bloom::curves_for_observations(stages, read->seasons, klein_altendorf_latitude);
     print_named(*read, curves);
+    print_gaps(*read);
     if (meetings) {
         print_meetings(*read);
     }
