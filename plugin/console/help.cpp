@@ -153,8 +153,7 @@ std::string operation_list() {
 
 std::string overview() {
     return wrapped("Pipward keeps an orchard map and plans bloom and crosses for a fruit breeder.", 0) +
-           "\n"
-           "Usage: pipward OPERATION BOOK [--option value ...]\n"
+           "\n" + wrapped("Usage: pipward OPERATION BOOK [--option value ...]", 7) +
            "       pipward OPERATION --help\n" +
            section("Operations", operation_list()) +
            section("Also", entry("--list", "The operations, one a line.") +

@@ -74,7 +74,7 @@ class Entries : public testing::BookTest {
     }
 };
 
-TEST_F(Entries, ABloomNoteIsWrittenAndSaysWhatItWrote) {
+TEST_F(Entries, ABloomObservationIsWrittenAndSaysWhatItWrote) {
     const auto entry = bloom("A1", 61);
     const auto done = added(entry);
     EXPECT_TRUE(done.findings.empty());
@@ -176,7 +176,7 @@ TEST_F(Entries, TroubleThatTheBookHadBeforeIsNotTheEntrys) {
     EXPECT_TRUE(judged(work("26-01-a")).empty());
 }
 
-TEST_F(Entries, ABloomNoteFarFromBloomOrGoingBackIsAWarning) {
+TEST_F(Entries, ABloomObservationFarFromBloomOrGoingBackIsAWarning) {
     note_a_spring();
     EXPECT_TRUE(
         has(judged(bloom("A1", 61, "2026-09-01"), day("2026-09-01")),

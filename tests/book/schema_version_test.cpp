@@ -13,6 +13,8 @@
 namespace pipward::book {
 namespace {
 
+using namespace detail;
+
 using SchemaVersion = testing::BookTest;
 
 std::string refusal(const std::string& path) {

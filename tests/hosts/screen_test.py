@@ -91,7 +91,7 @@ assert tried > 40, tried
 with tempfile.TemporaryDirectory() as folder:
     place = books(folder)["BOOK"]
     plan = next(operation for operation, _ in calls() if len(operation["results"]) > 4)
-    words = [plan["id"], place, "--as-of", "2026-03-20", "--write", "no"]
+    words = [plan["id"], place, "--as-of", "2026-03-20", "--keep", "no"]
     for width in widths:
         text = on_terminal(words, width)
         check_width(text, width, words)

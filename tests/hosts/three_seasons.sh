@@ -55,9 +55,9 @@ run stratification book.gpkg --as-of 2027-01-15
 shows "S-26-01-A"
 shows "Tue 23 Feb"
 run seed-status book.gpkg --crosses 26-01 --as-of 2027-01-15
-shows "look for sprouts"
+shows "check germination"
 
-# 2027: sprouts, the trial, the seedlings' places.
+# 2027: germination, the trial, the seedlings' places.
 for count in "A 20 2027-02-20" "B 31 2027-02-20" "A 71 2027-03-10" "B 84 2027-03-10"; do
     # shellcheck disable=SC2086 # three words
     set -- $count
@@ -67,7 +67,7 @@ run seed-trial book.gpkg --as-of 2027-03-12 --out sheets
 sheet seed-trial.svg
 shows "26-01"
 run work-sheet book.gpkg --as-of 2027-03-12 --days 7 --out sheets
-shows "Pot the sprouts of cross 26-01"
+shows "Pot the germinated seed of cross 26-01"
 run row-lay book.gpkg --write yes --block Nursery --add-block yes --spacing 0.5 --points "522460 5331230, 522507 5331243" \
     --rows 4 --row-distance 3.5 --as-of 2027-04-10
 run row-assign book.gpkg --block Nursery --crosses "26-01=155" --planting "spring 2027" --write yes \

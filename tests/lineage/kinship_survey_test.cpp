@@ -81,7 +81,7 @@ TEST(KinshipSurvey, WhatComesOfATriploidIsNotCalculated) {
     made.accessions.front().ploidy = 3;
     const auto survey = kinship_survey(orchard_of(made), {"One", "Father"});
     EXPECT_FALSE(survey.pairs.at(0).kinship);
-    EXPECT_EQ(survey.pairs.at(0).remark.text(), "Not calculated: One comes of one that is not diploid.");
+    EXPECT_EQ(survey.pairs.at(0).remark.text(), "Not calculated: One descends from one that is not diploid.");
 }
 
 TEST(KinshipSurvey, RefusesALoop) {

@@ -66,7 +66,7 @@ std::string fresh_book(const testing::SampleCopy& folder) {
 }
 
 std::string sheet_of_lots(const std::vector<PublishedLot>& lots) {
-    std::string sheet = "code,cross,seeds,cold_from,treatment\n";
+    std::string sheet = "code,cross,seeds,stratified_from,treatment\n";
     for (const auto& lot : lots) {
         sheet += fmt::format("{}-C,98-01,{},1998-03-01,\n", lot.lot, seeds);
         sheet += fmt::format("{}-T,98-01,{},1998-03-01,\"hydrogen peroxide 3 %, 4 h\"\n", lot.lot, seeds);

@@ -72,7 +72,7 @@ std::vector<std::string> verdicts(const Outcome& outcome) {
 }
 
 const std::string germination = "lot,counted_on,germinated\n";
-const std::string work = "tag,cross,tree,worked_on,flowers\n";
+const std::string work = "tag,cross,tree,pollinated_on,flowers\n";
 
 TEST_F(NoteImport, ShowsFirstThenWritesAndTakesBackAtOnce) {
     const auto sheet = germination + "S-25-03,2026-03-23,58\n\nS-25-03,2026-03-30,60\nS-25-02,,\n";
@@ -98,7 +98,7 @@ TEST_F(NoteImport, ASheetReadAgainAddsNothingTwice) {
 }
 
 TEST_F(NoteImport, ARowOfTheBookAnswersForOneLine) {
-    const std::string harvests = "tag,picked_on,fruits\n25-03-b,2025-10-05,2\n25-03-b,2025-10-05,2\n";
+    const std::string harvests = "tag,harvested_on,fruits\n25-03-b,2025-10-05,2\n25-03-b,2025-10-05,2\n";
     const auto both = written(harvests);
     EXPECT_EQ(verdicts(both), (std::vector<std::string>{"written", "written"}));
     EXPECT_TRUE(told(both.findings, "line 3", "", "the same as line 2", Level::warning));
@@ -215,12 +215,12 @@ TEST_F(NoteImport, FormulasAndErrorsOfASpreadsheet) {
 
 TEST_F(NoteImport, HeadersThatAreMissingOrOther) {
     EXPECT_TRUE(told(refused("S-25-03,2026-03-23,58\n"), "line 1", "", "does not name the columns"));
-    EXPECT_TRUE(told(refused("lot,counted_on,sproutd\nS-25-03,2026-03-23,58\n"), "line 1", "sproutd",
+    EXPECT_TRUE(told(refused("lot,counted_on,germinatd\nS-25-03,2026-03-23,58\n"), "line 1", "germinatd",
                      "Did you mean germinated?"));
-    EXPECT_TRUE(told(refused("lot,counted_on,sproutd\nS-25-03,2026-03-23,58\n"), "line 1", "germinated",
+    EXPECT_TRUE(told(refused("lot,counted_on,germinatd\nS-25-03,2026-03-23,58\n"), "line 1", "germinated",
                      "is missing"));
     EXPECT_TRUE(told(refused("lot,counted_on,germinated,Germinated\nS-25-03,2026-03-23,58,59\n"), "line 1",
-                     "Sprouted", "Two columns"));
+                     "Germinated", "Two columns"));
     EXPECT_TRUE(told(refused("tag,note\n25-03-b,x\n"), "line 1", "", "several kinds"));
     EXPECT_TRUE(
         told(refused("lot,counted_on,germinated,\nS-25-03,2026-03-23,58,x\n"), "line 1", "", "no heading"));
@@ -249,7 +249,7 @@ TEST_F(NoteImport, FilesThatAreNoText) {
 
 TEST_F(NoteImport, OtherEncodingsAndATitleAreReadAndTold) {
     const auto old =
-        imported("tag,picked_on,fruits,note\n25-03-b,2025-10-05,2,K\xFChl\n25-03-b,2025-10-06,1,\xE4\n");
+        imported("tag,harvested_on,fruits,remark\n25-03-b,2025-10-05,2,K\xFChl\n25-03-b,2025-10-06,1,\xE4\n");
     EXPECT_TRUE(told(old.findings, "line 2", "", "This line and 1 more hold letters that are not UTF-8",
                      Level::warning));
     EXPECT_EQ(verdicts(old), (std::vector<std::string>{"would_be_written", "would_be_written"}));
@@ -260,7 +260,7 @@ TEST_F(NoteImport, OtherEncodingsAndATitleAreReadAndTold) {
 }
 
 TEST_F(NoteImport, ARemarkWithoutACountIsNotLostInSilence) {
-    const auto outcome = imported("tag,picked_on,fruits,note\n25-03-b,,,wasps\n25-03-a,,,\n");
+    const auto outcome = imported("tag,harvested_on,fruits,remark\n25-03-b,,,wasps\n25-03-a,,,\n");
     EXPECT_EQ(verdicts(outcome), (std::vector<std::string>{"not_filled_in", "not_filled_in"}));
     EXPECT_TRUE(told(outcome.findings, "line 2", "remark", "remark", Level::warning));
     EXPECT_EQ(outcome.findings.size(), 1U);
@@ -274,9 +274,9 @@ TEST_F(NoteImport, AllThatIsWrongIsShownWithoutWriting) {
 
 TEST_F(NoteImport, AChangedRowKeepsTheWholeImport) {
     written(work + "26-04-a,26-04,LO-01-01,2026-05-08,40\n26-04-b,26-04,LO-01-02,2026-05-08,40\n");
-    written("tag,picked_on,fruits\n26-04-b,2026-05-19,1\n");
+    written("tag,harvested_on,fruits\n26-04-b,2026-05-19,1\n");
     undo();
-    written("tag,picked_on,fruits\n26-04-b,2026-05-19,1\n");
+    written("tag,harvested_on,fruits\n26-04-b,2026-05-19,1\n");
     find_operation("record-undo")->run({{"book", sample.book()}, {"entry", "fruit/21"}}, {});
     undo();
     EXPECT_EQ(orchard().pollinations.size(), 19U);

@@ -48,7 +48,7 @@ TEST(NoteTemplate, AnEmptySheetIsAHeader) {
     NEED_SAMPLE();
     const testing::SampleCopy sample;
     EXPECT_EQ(made(sample, "harvest", {{"prefill", "no"}}).files.at(0).content,
-              "tag,picked_on,fruits,seeds_sound,seeds_empty,note\r\n");
+              "tag,harvested_on,fruits,seeds_sound,seeds_empty,remark\r\n");
 }
 
 TEST(NoteTemplate, LotsWithSeedLeftAndLivingSeedlingsStandInIt) {

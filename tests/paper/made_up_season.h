@@ -188,7 +188,7 @@ inline bloom::SkillScore score(bloom::BloomMethod method, std::optional<int> lea
     score.method = method;
     score.lead_days = lead;
     score.seasons = 14;
-    score.remarks = 84;
+    score.observations = 84;
     score.mae = mae;
     score.within_3_days = within_3;
     score.within_5_days = within_3 + 0.17;
@@ -213,7 +213,7 @@ struct MadeUpSeason {
         sheet.findings = {{Level::notice, "bloom_observation", "fid 12", "bbch", "66",
                            say("The pome-fruit scale has no such stage, so the note was passed over."),
                            say("Write 65 or 67.")}};
-        sheet.remark = "Made-up data: Larkfold Orchard does not exist.";
+        sheet.subtitle = "Made-up data: Larkfold Orchard does not exist.";
         return sheet;
     }
 };

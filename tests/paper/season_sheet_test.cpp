@@ -73,7 +73,7 @@ TEST(SeasonSheet, SaysSeasonDayBookAndThatASampleIsMadeUp) {
 TEST(SeasonSheet, SaysNothingOfMadeUpDataWithoutANote) {
     MadeUpSeason season;
     auto sheet = season.sheet();
-    sheet.remark.clear();
+    sheet.subtitle.clear();
     EXPECT_FALSE(has(season_sheet_html(sheet), "class=\"note\""));
 }
 
@@ -349,7 +349,7 @@ TEST(SeasonSheet, LetsNoTextOfTheBookBecomeMarkup) {
     field.why = field.pollen = verbatim(nasty);
     season.plan.field.push_back(field);
     auto sheet = season.sheet();
-    sheet.orchard_name = sheet.remark = nasty;
+    sheet.orchard_name = sheet.subtitle = nasty;
     sheet.findings = {{Level::error, nasty, nasty, nasty, nasty, verbatim(nasty), verbatim(nasty)}};
 
     const auto html = season_sheet_html(sheet);
@@ -385,7 +385,7 @@ std::string read_aloud(std::string html) {
 TEST(SeasonSheet, SaysEveryWordInTheWordingOfItsHost) {
     const MadeUpSeason season;
     auto sheet = season.sheet();
-    sheet.remark.clear();
+    sheet.subtitle.clear();
     auto rest = outside_brackets(read_aloud(season_sheet_html(sheet, bracketed)));
     // What stands in the book is the same in every language.
     rest = std::regex_replace(

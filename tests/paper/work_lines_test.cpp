@@ -46,7 +46,7 @@ TEST(WorkLine, OfAHarvestingHasItsTagAndItsDays) {
     harvest.tag.days.from = *parse_iso_day("2026-09-20");
     harvest.tag.days.to = *parse_iso_day("2026-10-10");
     const auto line = work_line(harvest);
-    EXPECT_EQ(line.title.text(), "Cross 26-01: pick the fruit");
+    EXPECT_EQ(line.title.text(), "Cross 26-01: harvest the fruit");
     EXPECT_EQ(line.amount.text(), "1 flower pollinated");
     EXPECT_EQ(line.to, harvest.tag.days.to);
     EXPECT_FALSE(line.late);

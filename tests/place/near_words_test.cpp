@@ -64,7 +64,7 @@ TEST(NearSummary, AsksUnlessItIsSure) {
     question.words = say("Is the label UP-01-01?");
     auto near = spots();
     EXPECT_EQ(near_summary(near, {question}, made()).text(),
-              "Ask yourself: Is the label UP-01-01? As yet 60 % for UP-01-01, 2.0 m to the north.");
+              "Check: Is the label UP-01-01? So far 60 % for UP-01-01, 2.0 m to the north.");
     near.spots[0].probability = 0.96;
     EXPECT_EQ(near_summary(near, {question}, made()).text(), "96 % for UP-01-01, 2.0 m to the north.");
 }

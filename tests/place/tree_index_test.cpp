@@ -53,7 +53,7 @@ TEST(TreeIndex, FindsAPartOfALabel) {
 
 TEST(TreeIndex, FindsALabelWithASlipOnlyWhereNothingIsRight) {
     EXPECT_EQ(first("LO-01-O3"), "LO-01-03");
-    EXPECT_EQ(why("LO-01-O3"), "label LO-01-03, 1 letter off");
+    EXPECT_EQ(why("LO-01-O3"), "label LO-01-03, 1 letter differs");
     EXPECT_EQ(all("LO-01-03"), std::set<std::string>{"LO-01-03"});
 }
 
@@ -66,8 +66,8 @@ TEST(TreeIndex, FindsAccessionsByNamePartAndMisspelling) {
     EXPECT_EQ(all("tansy lane"), (std::set<std::string>{"UP-01-01", "UP-01-02"}));
     EXPECT_EQ(why("tansy lane"), "accession Tansy Lane");
     EXPECT_EQ(why("tansy"), "part of accession Tansy Lane");
-    EXPECT_EQ(why("Wernlea"), "accession Wrenlea, 1 letter off");
-    EXPECT_EQ(why("tanzy lane"), "accession Tansy Lane, 1 letter off");
+    EXPECT_EQ(why("Wernlea"), "accession Wrenlea, 1 letter differs");
+    EXPECT_EQ(why("tanzy lane"), "accession Tansy Lane, 1 letter differs");
     EXPECT_EQ(first("ete dorme"), "LO-01-03");
     EXPECT_EQ(first("ÉTÉ D’ORME"), "LO-01-03");
     EXPECT_EQ(first("lf08041"), "LO-01-04");
@@ -106,7 +106,7 @@ TEST(TreeIndex, FindsAWholeFamilyAndParentsWhoseNamesEndInDigits) {
 TEST(TreeIndex, FindsTheTreesOfACrossCode) {
     EXPECT_EQ(why("18-02"), "accession 18-02");
     EXPECT_EQ(all("16-01").size(), 21U);  // twenty seedlings, and the tree that was worked
-    EXPECT_EQ(why("26-01"), "worked for cross 26-01");
+    EXPECT_EQ(why("26-01"), "pollinated for cross 26-01");
     EXPECT_EQ(first("26-01"), "UP-01-03");
     EXPECT_EQ(why("27-01"), "seed parent of cross 27-01");
     EXPECT_EQ(first("27-01"), "LO-01-03");
@@ -126,7 +126,7 @@ TEST(TreeIndex, FindsRowAndPosition) {
 TEST(TreeIndex, FindsWordsOfObservations) {
     EXPECT_EQ(first("voles"), "UP-01-01");
     EXPECT_EQ(first("canker river"), "LO-01-03");
-    EXPECT_EQ(why("voles"), "note: \"Roots eaten by voles.\"");
+    EXPECT_EQ(why("voles"), "remark: \"Roots eaten by voles.\"");
     EXPECT_EQ(first("iver"), "");  // not the middle of a word
 }
 

@@ -60,9 +60,9 @@ TEST(ExpectWalkable, RefusesMoreStopsThanAWalkCanHave) {
 
 TEST(WalkSummary, SaysWhereNoOrderIsShorter) {
     auto walk = there_and_out();
-    EXPECT_EQ(walk_summary(walk, 2).text(), "2 trees, 12 m to walk.");
+    EXPECT_EQ(walk_summary(walk, 2).text(), "2 trees, 12 m walk.");
     walk.is_shortest = true;
-    EXPECT_EQ(walk_summary(walk, 1).text(), "1 tree, 12 m to walk: no order is shorter.");
+    EXPECT_EQ(walk_summary(walk, 1).text(), "1 tree, 12 m walk: no order is shorter.");
     EXPECT_EQ(walk_summary({}, 0).text(), "No tree is to be visited.");
 }
 

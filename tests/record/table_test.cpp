@@ -53,7 +53,7 @@ TEST(Cell, ShowsPeopleThePlainWordsOfAClosedListOnly) {
     const Column method{"method", CellType::text, "",
                         "Method", "A way.",       {{"mean_day", "mean date"}, {"mid_parent", "mid-parent"}}};
     EXPECT_EQ(to_plain_text(method, std::string("mean_day")), "mean date");
-    EXPECT_EQ(to_plain_text(method, std::string("mean_day, mid_parent")), "mean day, mid-parent");
+    EXPECT_EQ(to_plain_text(method, std::string("mean_day, mid_parent")), "mean date, mid-parent");
     EXPECT_EQ(to_plain_text(method, std::string("of_another_day")), "of_another_day");
     EXPECT_EQ(to_plain_text(method, {}), "");
     const Column label{"label", CellType::text, "", "Tree", "Its label."};

@@ -76,7 +76,7 @@ TEST(TerminalTable, ShowsPlainWordsWhereScriptsGetCodes) {
     auto table = of_text("mean_day");
     EXPECT_EQ(to_terminal(table), "T\nA\nmean_day\n");
     table.shape.columns.front().words = {{"mean_day", "mean date"}};
-    EXPECT_EQ(to_terminal(table), "T\nA\nmean day\n");
+    EXPECT_EQ(to_terminal(table), "T\nA\nmean date\n");
     EXPECT_EQ(to_csv(table), "a\r\nmean_day\r\n");
 }
 

@@ -43,8 +43,8 @@ TEST(Pickings, TellWhatIsLateWhatComesAndWhatHangsOn) {
     const Made made;
     const auto harvests = pickings_of(made.tags, week);
     EXPECT_EQ(harvests[0].state.text(), "late: harvest what is left at once");
-    EXPECT_EQ(harvests[1].state.text(), "pick from 2025-09-28 on");
-    EXPECT_EQ(harvests[2].state.text(), "let hang until 2025-10-20");
+    EXPECT_EQ(harvests[1].state.text(), "harvest from 2025-09-28 on");
+    EXPECT_EQ(harvests[2].state.text(), "harvest not before 2025-10-20");
     EXPECT_EQ(trees_to_pick(harvests), (std::set<std::string>{"T1", "T2"}));
 }
 

@@ -117,14 +117,14 @@ TEST(PlantingBack, IsRefusedWhereASportOfASeedlingWasFound) {
     auto& tree = orchard.trees.emplace_back();
     tree.label = "N-01-07";
     tree.accession = seedling.name;
-    tree.note = planting_note("spring");
-    seedling.note = tree.note;
-    EXPECT_EQ(planting_to_take_back(orchard, *tree.note).trees.size(), 1U);
+    tree.remark = planting_remark("spring");
+    seedling.remark = tree.remark;
+    EXPECT_EQ(planting_to_take_back(orchard, *tree.remark).trees.size(), 1U);
 
     auto& sport = orchard.accessions.emplace_back();
     sport.name = "25-01-7 red";
     sport.sport_of = "25-01-7";
-    EXPECT_THROW(planting_to_take_back(orchard, *tree.note), Error);
+    EXPECT_THROW(planting_to_take_back(orchard, *tree.remark), Error);
 }
 
 TEST(WaitingFamilies, TakeBlanksRoundTheSign) {

@@ -18,7 +18,7 @@ TEST(Finding, SaysWhatWhereAndWhatToDo) {
     EXPECT_EQ(to_text(wrong_stage),
               "error: bloom_observation fid 12, bbch = 66: The scale has no such stage. Use 65 or 67.");
     EXPECT_EQ(to_text(Finding{Level::notice, "", "", "", "", verbatim("Nothing to do."), {}}),
-              "note: Nothing to do.");
+              "notice: Nothing to do.");
 }
 
 TEST(Finding, OnlyErrorsPreventAResult) {

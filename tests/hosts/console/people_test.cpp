@@ -99,7 +99,7 @@ TEST_P(EveryExample, ShowsAllOfATableThatIsAskedFor) {
 INSTANTIATE_TEST_SUITE_P(Console, EveryExample, ::testing::ValuesIn(all_examples()), name_of);
 
 TEST(Help, FitsTheScreen) {
-    for (const int width : {60, 80, 110}) {
+    for (const int width : {40, 80, 110}) {
         const Columns columns(width);
         expect_to_fit(overview(), width);
         expect_to_fit(operation_list(), width);
@@ -135,10 +135,10 @@ TEST(FindingLines, TheWeightiestComesFirst) {
 TEST(FindingLines, AlikeRowsAreNamedAndCounted) {
     Findings findings;
     for (const auto* row : {"A-01", "A-02", "A-03", "A-04", "A-05"}) {
-        findings.push_back({Level::note, "tree", row, "", "", say("It has no height."), {}});
+        findings.push_back({Level::notice, "tree", row, "", "", say("It has no height."), {}});
     }
     EXPECT_EQ(finding_lines(findings, false),
-              std::vector<std::string>{"note: tree A-01, A-02, A-03 and 2 more: It has no height."});
+              std::vector<std::string>{"notice: tree A-01, A-02, A-03 and 2 more: It has no height."});
 }
 
 }  // namespace

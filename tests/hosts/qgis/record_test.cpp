@@ -68,10 +68,10 @@ class NotingAtATree : public ::testing::Test {
     }
     /// Presses the button and waits until the note is in the book or refused.
     void press() {
-        const QSignalSpy observed(&desk, &RecordDesk::observed);
+        const QSignalSpy recorded(&desk, &RecordDesk::recorded);
         const QSignalSpy refused(&desk, &RecordDesk::refused);
         button()->click();
-        ASSERT_TRUE(wait_for([&] { return observed.count() + refused.count() > 0; }));
+        ASSERT_TRUE(wait_for([&] { return recorded.count() + refused.count() > 0; }));
     }
     QString findings() { return field<QLabel>("pipward_record_findings")->text(); }
     Orchard orchard() { return book::read_book(book.toStdString()).orchard; }
@@ -109,7 +109,7 @@ TEST_F(NotingAtATree, OffersPollenInHandThatOfTheWantedDonorFirst) {
     }
 }
 
-TEST_F(NotingAtATree, ABloomNoteGoesIntoTheBookAndUndoTakesItBack) {
+TEST_F(NotingAtATree, ABloomObservationGoesIntoTheBookAndUndoTakesItBack) {
     const auto before = orchard().bloom_observations.size();
     open("LO-04-07");
     choose("pipward_record_stage", 61);
@@ -126,9 +126,9 @@ TEST_F(NotingAtATree, ABloomNoteGoesIntoTheBookAndUndoTakesItBack) {
     EXPECT_EQ(orchard().bloom_observations.size(), before);
     EXPECT_FALSE(desk.can_undo());
 
-    const QSignalSpy observed(&desk, &RecordDesk::observed);
+    const QSignalSpy recorded(&desk, &RecordDesk::recorded);
     desk.redo();
-    ASSERT_TRUE(wait_for([&] { return observed.count() == 1; }));
+    ASSERT_TRUE(wait_for([&] { return recorded.count() == 1; }));
     EXPECT_EQ(orchard().bloom_observations.size(), before + 1);
     EXPECT_FALSE(desk.can_redo());
 }
