@@ -13,8 +13,9 @@ namespace pipward::bloom::detail {
 /// of one spring worth about one and a half springs.
 inline constexpr double shared_luck = 0.6;
 
-/// Of two accessions of one species: 0.81 among six apples and 0.75 among pears of one orchard, 0.73 among
-/// the pears of another; across the species 0.60 (60 springs, recomputed).
+/// Of two accessions of one species: 0.81 among apples and 0.73 to 0.75 among pears were found in two
+/// orchards, across the species 0.60 (our own figures, of which the cultivars held back cannot be shown
+/// here).
 inline constexpr double shared_luck_in_species = 0.75;
 
 /// How many independent notes the notes of one season are worth: n / (1 + (n - 1) r), the design effect of a
