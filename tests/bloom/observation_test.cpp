@@ -227,8 +227,8 @@ TEST(Observe, OnlyTheSeasonUnderWayIsSaidToMoveItsOwnForecast) {
         const auto findings = observe(orchard, station, Hemisphere::north, as_of, {}).findings;
         return findings.size() == 1 ? (findings[0].message + findings[0].remedy).text() : "";
     };
-    EXPECT_NE(told(spring_day(112)).find("not whole yet"), std::string::npos);
-    EXPECT_NE(told(spring_day(112)).find("move its own forecast"), std::string::npos);
+    EXPECT_NE(told(spring_day(112)).find("not complete yet"), std::string::npos);
+    EXPECT_NE(told(spring_day(112)).find("update its own forecast"), std::string::npos);
     EXPECT_EQ(told(spring_day(112) + 365).find(" yet"), std::string::npos);
     EXPECT_NE(told(spring_day(112) + 365).find("Add the station's days"), std::string::npos);
 }
@@ -240,9 +240,9 @@ TEST(Observe, ObservationsOfManySeasonsWithoutWeatherAreToldTogether) {
     }
     const auto findings = observe(orchard, station, Hemisphere::north, spring_day(112), {}).findings;
     ASSERT_EQ(findings.size(), 2U);
-    EXPECT_NE(findings[0].message.text().find("not whole yet"), std::string::npos);
+    EXPECT_NE(findings[0].message.text().find("not complete yet"), std::string::npos);
     EXPECT_EQ(findings[1].value, "2015 to 2019");
-    EXPECT_NE(findings[1].message.text().find("5 notes of 5 seasons"), std::string::npos);
+    EXPECT_NE(findings[1].message.text().find("5 observations of 5 seasons"), std::string::npos);
 }
 
 TEST(CurvesForObservations, CoverEverySeasonAtEveryNotedOffset) {

@@ -74,7 +74,7 @@ TEST_F(CheckDescent, AParentThatWasBredInTheSeasonOfItsChildOrLater) {
                  "came from cross 16-01 of 2016, and this cross is of 2016", "season of one of the crosses"});
     o.goals[1].season = Season{2012};
     expect_only(
-        {Level::error, "cross_goal", "20-01", "seed_parent", "16-01-04", "younger than its child", ""});
+        {Level::error, "cross_goal", "20-01", "seed_parent", "16-01-04", "younger than its offspring", ""});
 }
 
 TEST_F(CheckDescent, AParentThatCanHardlyHaveFloweredYet) {
@@ -86,7 +86,7 @@ TEST_F(CheckDescent, AParentThatCanHardlyHaveFloweredYet) {
 TEST_F(CheckDescent, AMemberOfABlendThatIsTooYoung) {
     o.goals[1] = crossed("15-01", 2015, "A", "Mix");
     expect_only(
-        {Level::error, "cross_goal", "15-01", "pollen_parent", "16-01-04", "younger than its child", ""});
+        {Level::error, "cross_goal", "15-01", "pollen_parent", "16-01-04", "younger than its offspring", ""});
 }
 
 TEST_F(CheckDescent, ANameAloneDoesNotMakeASeedlingOfACross) {
@@ -131,7 +131,7 @@ TEST_F(CheckDescent, ASportAmongItsOwnAncestors) {
 
 TEST_F(CheckDescent, ASportWithOtherParentsThanItsOriginal) {
     o.accessions[4].seed_parent = "B";
-    expect_only({Level::warning, "accession", "Red A", "seed_parent", "B", "its own are passed over",
+    expect_only({Level::warning, "accession", "Red A", "seed_parent", "B", "its own are not used",
                  "write them with A"});
     o.accessions[0].seed_parent = "B";
     EXPECT_EQ(check(), Findings{}) << "the same parents may be written with both";

@@ -139,8 +139,8 @@ TEST_F(CheckOrchard, NamesThatCannotBeRead) {
     o.goals[0].code = "26\u202E-01";
     o.pollinations[0].cross = "26\u202E-01";
     o.seed_lots[0].cross = "26\u202E-01";
-    expect_only(
-        {Level::warning, "cross_goal", "26\u202E-01", "code", "26\u202E-01", "not seen", "Type it again"});
+    expect_only({Level::warning, "cross_goal", "26\u202E-01", "code", "26\u202E-01", "invisible characters",
+                 "Type it again"});
     o = sound_orchard();
     o.trees.push_back(tree(std::string(5000, 'x').c_str(), "Elm Gold", 9));
     const auto found = check();
@@ -339,7 +339,7 @@ TEST_F(CheckOrchard, TreesRemovedBeforeTheyWerePlantedOrPlantedInTheFuture) {
 
 TEST_F(CheckOrchard, AParentOfUnknownKindButNotASeedling) {
     o.trees[2].accession.reset();
-    expect_only({Level::warning, "tree", "A3", "accession", "", "not known what this tree is", ""});
+    expect_only({Level::warning, "tree", "A3", "accession", "", "accession of this tree is not known", ""});
     o.trees[2].purpose = TreePurpose::seedling;
     EXPECT_EQ(check(), Findings{});
 }
@@ -457,7 +457,7 @@ TEST_F(CheckOrchard, OneTroubleOfManyDaysIsToldOnce) {
         o.weather[static_cast<std::size_t>(i)].t_max = Celsius{999};
     }
     expect_only({Level::error, "weather_day", "Ridge 2025-10-11 to 2025-10-30", "t_max_c", "999",
-                 "On 20 of these days stands a temperature that was never measured", "missing value"});
+                 "On 20 of these days the temperature was never measured", "missing value"});
     o.weather[12].t_max = Celsius{998};
     expect_only(
         {Level::error, "weather_day", "Ridge 2025-10-11 to 2025-10-30", "t_max_c", "", "never measured", ""});
@@ -549,7 +549,7 @@ TEST_F(CheckOrchard, OrdinaryWaysToWriteAllelesAreAccepted) {
 TEST_F(CheckOrchard, AnAccessionAmongItsOwnAncestorsEvenThroughABlend) {
     o.accessions[1].seed_parent = "Elm Gold";
     expect_only({Level::error, "accession", "Elm Gold", "seed_parent, pollen_parent", "",
-                 "own ancestors: Elm Gold -> Oak Lane -> Elm Gold, each recorded as a child of the next",
+                 "own ancestors: Elm Gold -> Oak Lane -> Elm Gold, each recorded as an offspring of the next",
                  ""});
     o.accessions[1].seed_parent.reset();
     o.accessions[0].pollen_parent = "Elm Gold";
@@ -590,7 +590,8 @@ TEST_F(CheckOrchard, BlendsWhoseSharesDoNotAddUp) {
 TEST_F(CheckOrchard, ABlendOfNothing) {
     o.blend_members[0].share = Share{0};
     o.blend_members[1].share = Share{0};
-    expect_only({Level::error, "blend", "Spring blend", "share", "0", "no member has a part", "equal parts"});
+    expect_only({Level::error, "blend", "Spring blend", "share", "0",
+                 "All members of the blend have a share of zero", "equal parts"});
 }
 
 TEST_F(CheckOrchard, ABlendNamedLikeAnAccessionAndAMemberTwice) {
@@ -662,7 +663,7 @@ TEST_F(CheckOrchard, MoreGrainsGerminatedThanCounted) {
 TEST_F(CheckOrchard, ATestOfNoGrains) {
     o.pollen_tests[0].grains = 0;
     o.pollen_tests[0].germinated = 0;
-    expect_only({Level::warning, "pollen_test", "fid 1", "grains", "0", "tells nothing", "100 or more"});
+    expect_only({Level::warning, "pollen_test", "fid 1", "grains", "0", "shows nothing", "100 or more"});
 }
 
 TEST_F(CheckOrchard, DaysOutOfTheirOrder) {
@@ -676,14 +677,14 @@ TEST_F(CheckOrchard, DaysOutOfTheirOrder) {
     const auto found = check();
     EXPECT_TRUE(has(found, {Level::error, "pollen_test", "fid 1", "tested_on", "2026-04-17",
                             "collected, 2026-04-18", ""}));
-    EXPECT_TRUE(has(found, {Level::error, "pollen_lot", "P1", "used_up_on", "2026-04-16", "gathered", ""}));
+    EXPECT_TRUE(has(found, {Level::error, "pollen_lot", "P1", "used_up_on", "2026-04-16", "collected", ""}));
     EXPECT_TRUE(
-        has(found, {Level::error, "pollination", "T1", "pollinated_on", "2026-04-15", "gathered", ""}));
+        has(found, {Level::error, "pollination", "T1", "pollinated_on", "2026-04-15", "collected", ""}));
     EXPECT_TRUE(has(
         found, {Level::error, "fruit", "fid 1", "harvested_on", "2026-04-14", "pollinated, 2026-04-15", ""}));
     EXPECT_TRUE(has(found, {Level::error, "seed_lot", "S1", "stratified_from", "2026-04-12", "washed", ""}));
     EXPECT_TRUE(has(
-        found, {Level::error, "seed_lot", "S1", "stratified_to", "2026-04-11", "into stratification", ""}));
+        found, {Level::error, "seed_lot", "S1", "stratified_to", "2026-04-11", "stratification began", ""}));
     EXPECT_EQ(found.size(), 6U);
 }
 

@@ -83,7 +83,7 @@ TEST_F(CreateBook, RelationsFollowTheHumanKeys) {
     raw.run(
         "INSERT INTO bloom_observation (fid, tree, observed_on, bbch) VALUES (31, 'A1', '2026-04-20', 65), "
         "(32, 'A9', '2026-04-20', 65)");
-    EXPECT_EQ(raw.texts("SELECT base_id || '-' || related_id FROM link_bloom_note_tree_tree"),
+    EXPECT_EQ(raw.texts("SELECT base_id || '-' || related_id FROM link_bloom_observation_tree_tree"),
               std::vector<std::string>{"21-31"});
     EXPECT_EQ(raw.texts("SELECT base_id || '-' || related_id FROM link_tree_row_tree_row"),
               std::vector<std::string>{"12-21"});

@@ -82,8 +82,9 @@ TEST_F(Entries, ABloomObservationIsWrittenAndSaysWhatItWrote) {
     EXPECT_EQ(done.row.content, "tree: A1\nobserved_on: 2026-05-12\nbbch: 61\n");
     ASSERT_EQ(orchard().bloom_observations.size(), 1U);
     EXPECT_EQ(orchard().bloom_observations[0].bbch, Bbch{61});
-    EXPECT_EQ(in_words(entry),
-              "Bloom observation: tree A1, noted on 2026-05-12, BBCH stage 61 (about 10 % of flowers open)");
+    EXPECT_EQ(
+        in_words(entry),
+        "Bloom observation: tree A1, observed on 2026-05-12, BBCH stage 61 (about 10 % of flowers open)");
     EXPECT_EQ(in_words(done.row), in_words(entry));
 }
 
@@ -166,8 +167,9 @@ TEST_F(Entries, TheRulesOfTheBookJudgeTheEntryToo) {
                     {Level::error, "pollination", "26-01-b", "tree", "A2", "seed parent", ""}));
     EXPECT_TRUE(has(judged(work("26-01-b", "A2")), {Level::warning, "pollination", "26-01-b", "pollinated_on",
                                                     "2026-05-14", "removed on 2026-02-01", ""}));
-    EXPECT_TRUE(has(judged(work("26-01-b", "A1", "2026-05-09")),
-                    {Level::error, "pollination", "26-01-b", "pollinated_on", "2026-05-09", "gathered", ""}));
+    EXPECT_TRUE(
+        has(judged(work("26-01-b", "A1", "2026-05-09")),
+            {Level::error, "pollination", "26-01-b", "pollinated_on", "2026-05-09", "collected", ""}));
 }
 
 TEST_F(Entries, TroubleThatTheBookHadBeforeIsNotTheEntrys) {
@@ -185,8 +187,8 @@ TEST_F(Entries, ABloomObservationFarFromBloomOrGoingBackIsAWarning) {
                                                             "bbch", "59", "does not go back", ""}));
     EXPECT_TRUE(has(judged(bloom("A1", 61, "2026-05-12")), {Level::warning, "bloom_observation", "new entry",
                                                             "bbch", "61", "already (fid 12)", ""}));
-    EXPECT_TRUE(has(judged(bloom("A1", 75, "2026-05-19")),
-                    {Level::notice, "bloom_observation", "new entry", "bbch", "75", "not forecast", ""}));
+    EXPECT_TRUE(has(judged(bloom("A1", 75, "2026-05-19")), {Level::notice, "bloom_observation", "new entry",
+                                                            "bbch", "75", "not used to forecast", ""}));
     EXPECT_TRUE(judged(bloom("A1", 65, "2026-05-15")).empty());
 }
 

@@ -196,10 +196,10 @@ TEST_F(ReadBook, AFractionOrAHugeNumberOrTextInAWholeNumberColumn) {
         "9000000000), "
         "('P', '2026-04-01', 'many', 2)");
     const auto found = findings();
-    EXPECT_TRUE(has(found, {Level::error, "pollen_test", "fid 1", "grains", "3.7", "whole number", ""}));
+    EXPECT_TRUE(has(found, {Level::error, "pollen_test", "fid 1", "grains", "3.7", "no integer", ""}));
     EXPECT_TRUE(
-        has(found, {Level::error, "pollen_test", "fid 1", "germinated", "9000000000", "whole number", ""}));
-    EXPECT_TRUE(has(found, {Level::error, "pollen_test", "fid 2", "grains", "many", "whole number", ""}));
+        has(found, {Level::error, "pollen_test", "fid 1", "germinated", "9000000000", "no integer", ""}));
+    EXPECT_TRUE(has(found, {Level::error, "pollen_test", "fid 2", "grains", "many", "no integer", ""}));
     EXPECT_EQ(found.size(), 3U);
 }
 
@@ -258,7 +258,7 @@ TEST_F(ReadBook, NumbersOutOfRangeAndInfinite) {
 
 TEST_F(ReadBook, TextThatIsNoText) {
     spoil(
-        "INSERT INTO accession (name, kind, note) VALUES (CAST(X'52ff64' AS TEXT), 'cultivar', 'a'), "
+        "INSERT INTO accession (name, kind, remark) VALUES (CAST(X'52ff64' AS TEXT), 'cultivar', 'a'), "
         "('Oak', 'cultivar', CAST(X'610062' AS TEXT)), ('Elm', 'cultivar', X'6162'), ('', 'cultivar', NULL), "
         "('Ash', 'cultivar', '')");
     const auto found = findings();
@@ -291,7 +291,7 @@ TEST_F(ReadBook, NeighbouringColumnTypesOfATableMadeElsewhereAreUnderstood) {
     EXPECT_TRUE(
         has(reading.findings, {Level::error, "pollen_test", "fid 2", "tested_on", "10/4/2026", "a day", ""}));
     EXPECT_TRUE(
-        has(reading.findings, {Level::error, "pollen_test", "fid 2", "grains", "200.5", "whole", ""}));
+        has(reading.findings, {Level::error, "pollen_test", "fid 2", "grains", "200.5", "integer", ""}));
 }
 
 // Places. A GeoPackage geometry: "GP", version 0, flags 1 (little endian, no envelope), srs 32632, then WKB.
@@ -313,12 +313,12 @@ TEST_F(ReadBook, PlacesThatAreNone) {
           gp("010200000002000000" + one + one + one + one) + ")");
     const auto reading = read_book(book);
     const auto& found = reading.findings;
-    EXPECT_TRUE(has(found, {Level::warning, "tree", "none", "geom", "", "no place", "Draw"}));
+    EXPECT_TRUE(has(found, {Level::warning, "tree", "none", "geom", "", "no location", "Draw"}));
     EXPECT_TRUE(has(found, {Level::error, "tree", "nan", "geom", "", "no finite", "Draw"}));
     EXPECT_TRUE(has(found, {Level::error, "tree", "infinite", "geom", "", "no finite", "Draw"}));
-    EXPECT_TRUE(has(found, {Level::warning, "tree", "garbage", "geom", "", "no place", "Draw"}));
-    EXPECT_TRUE(has(found, {Level::warning, "tree", "short", "geom", "", "no place", "Draw"}));
-    EXPECT_TRUE(has(found, {Level::warning, "tree", "words", "geom", "", "no place", "Draw"}));
+    EXPECT_TRUE(has(found, {Level::warning, "tree", "garbage", "geom", "", "no location", "Draw"}));
+    EXPECT_TRUE(has(found, {Level::warning, "tree", "short", "geom", "", "no location", "Draw"}));
+    EXPECT_TRUE(has(found, {Level::warning, "tree", "words", "geom", "", "no location", "Draw"}));
     EXPECT_TRUE(has(found, {Level::error, "tree", "line", "geom", "LINESTRING", "no point", "Draw"}));
     EXPECT_EQ(found.size(), 7U);
     ASSERT_EQ(reading.orchard.trees.size(), 8U);
@@ -358,7 +358,7 @@ TEST_F(ReadBook, BlocksWhoseOutlineCrossesItself) {
 
 TEST_F(ReadBook, AStationWithoutAPlaceHasNoLatitude) {
     spoil("INSERT INTO station (name, elevation_m) VALUES ('Ridge', 300)");
-    EXPECT_TRUE(has(findings(), {Level::error, "station", "Ridge", "geom", "", "no place", "Draw"}));
+    EXPECT_TRUE(has(findings(), {Level::error, "station", "Ridge", "geom", "", "no location", "Draw"}));
 }
 
 TEST_F(ReadBook, LayersWithoutOrWithAnotherCoordinateSystem) {

@@ -27,6 +27,15 @@ std::string refusal(const std::string& path) {
     return {};
 }
 
+WeatherDay day_of_weather() {
+    WeatherDay day;
+    day.station = "Ridge";
+    day.day = *make_day({2026, 4, 1});
+    day.t_min = {1};
+    day.t_max = {9};
+    return day;
+}
+
 TEST_F(SchemaVersion, OfANewBookIsOurs) {
     make_book();
     look_into_book(book, default_patience,
@@ -40,7 +49,7 @@ TEST_F(SchemaVersion, OfANewerOrOlderBookIsNamedAndTheBookLeftAlone) {
     EXPECT_EQ(refusal(book), "This book is of schema version 7; this program knows version 1.");
     testing::RawBook(book).run("UPDATE book_version SET version = 0");
     EXPECT_EQ(refusal(book), "This book is of schema version 0; this program needs version 1.");
-    EXPECT_THROW(write_weather(book, {}, false), Error);
+    EXPECT_THROW(write_weather(book, {day_of_weather()}, false), Error);
     testing::RawBook(book).run("DROP TABLE book_version");
     EXPECT_EQ(refusal(book), "This book does not say which version of the schema it is of.");
 }

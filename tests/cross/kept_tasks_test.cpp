@@ -13,7 +13,7 @@ Day day_of(const char* iso) {
 Table tasks() {
     Table table;
     table.shape.name = "field_task";
-    for (const auto* name : {"work", "cross", "label", "urgency"}) {
+    for (const auto* name : {"work", "cross", "tree", "urgency"}) {
         table.shape.columns.push_back({name, CellType::text, "", "", ""});
     }
     table.shape.columns.push_back({"do_from", CellType::day, "", "", ""});

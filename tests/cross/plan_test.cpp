@@ -108,7 +108,7 @@ TEST(Plan, ForcesABranchOfALateDonorWithoutALot) {
     EXPECT_EQ(best.verdict, Verdict::fair);
     ASSERT_EQ(plan.pollen.size(), 1U);
     EXPECT_EQ(plan.pollen.front().work, PollenWork::cut_branch);
-    EXPECT_TRUE(says(way_of(plan, "C1", PollenWay::same_day).why, "after the last flower of Red"));
+    EXPECT_TRUE(says(way_of(plan, "C1", PollenWay::same_day).why, "after the last receptive flower of Red"));
 }
 
 TEST(Plan, TellsByWhichDayABranchWouldHaveHadToBeCutAndCollectsForNextSpring) {
@@ -226,7 +226,7 @@ TEST(Plan, AsksForMorePollenWhereHalfOfItIsRefused) {
     EXPECT_EQ(half.s_match, lineage::SMatch::half);
     EXPECT_EQ(half.flowers, best_way(plan, "C1").flowers);
     EXPECT_EQ(half.donor_flowers, 67);  // 126 / (5 x 0.76 x 0.5), rounded up
-    EXPECT_TRUE(says(half.why, "takes 50 % of the pollen"));
+    EXPECT_TRUE(says(half.why, "accepts 50 % of the pollen"));
     EXPECT_EQ(half.verdict, Verdict::good);
 }
 
@@ -319,7 +319,7 @@ TEST(Plan, CollectsTheLateDonorOfNextSeasonsGoalThisSpring) {
     EXPECT_EQ(best.store, Store::freezer);
     EXPECT_EQ(parts_of(*best.collect_to).year, 2026);
     EXPECT_EQ(parts_of(*best.use_from).year, 2027);
-    EXPECT_TRUE(says(best.why, "a guide by the order of bloom of 2026"));
+    EXPECT_TRUE(says(best.why, "approximate, from the bloom order of 2026"));
     EXPECT_EQ(best_way(plan, "N2").way, PollenWay::same_day);
     ASSERT_EQ(plan.pollen.size(), 1U);
     const auto& task = plan.pollen.front();
@@ -346,14 +346,14 @@ TEST(Plan, SaysWhenTheDonorsFlowersAreOver) {
     made.goal("C1", "Red", "Early").goal("N1", "Red", "Early", 2027);
     const auto plan = made.plan();
     EXPECT_EQ(best_way(plan, "C1").verdict, Verdict::impossible);
-    EXPECT_TRUE(says(best_way(plan, "C1").why, "are over since about"));
+    EXPECT_TRUE(says(best_way(plan, "C1").why, "has been over since about"));
     EXPECT_TRUE(says(way_of(plan, "N1", PollenWay::kept_from_last_year).why, "none can be kept for 2027"));
     EXPECT_EQ(best_way(plan, "N1").way, PollenWay::kept_this_spring);
 }
 
 TEST(Plan, SaysWhenTheSeedParentsFlowersAreOver) {
     const auto plan = springtime("2026-06-10").goal("C1", "Red", "Mate").plan();
-    EXPECT_TRUE(says(best_way(plan, "C1").why, "Flowers of Red that can take pollen are over"));
+    EXPECT_TRUE(says(best_way(plan, "C1").why, "Flowers of Red have not been receptive since"));
 }
 
 TEST(Plan, SaysWhenItIsTooColdToSetSeed) {
@@ -369,7 +369,7 @@ TEST(Plan, SaysWhenASideHasNoLivingTree) {
     made.accession({"Lost", 121, "S3 S5", {}, 0}).goal("C1", "Lost", "Mate").goal("C2", "Red", "Lost");
     auto plan = made.plan();
     EXPECT_TRUE(says(best_way(plan, "C1").why, "Lost has no living tree"));
-    EXPECT_TRUE(says(way_of(plan, "C2", PollenWay::same_day).why, "no living tree to take pollen from"));
+    EXPECT_TRUE(says(way_of(plan, "C2", PollenWay::same_day).why, "no living tree to collect pollen from"));
     made.lot("P1", "Lost", "2025-05-20", Store::freezer);
     EXPECT_EQ(best_way(made.plan(), "C2").lot, "P1");
 }
@@ -464,7 +464,7 @@ TEST(Plan, DoubtsMoreFlowersThanTheTreesCanBePollinatedFor) {
     made.orchard.goals.front().seedlings_wanted = 1'000'000;
     const auto best = best_way(made.plan(), "C1");
     EXPECT_EQ(best.verdict, Verdict::doubtful);
-    EXPECT_TRUE(says(best.why, "flowers on one tree are more than can be worked"));
+    EXPECT_TRUE(says(best.why, "flowers on one tree are more than can be pollinated"));
 }
 
 TEST(Plan, WeighsPollenByTheBooksOwnLots) {

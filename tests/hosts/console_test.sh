@@ -74,11 +74,11 @@ wrong_option_offers_the_nearest() {
 }
 
 wrong_values_are_told_all_at_once() {
-    run 2 season-plan book.gpkg --as-of 2026-02-30 --risk 3 --write perhaps --format yaml extra
+    run 2 season-plan book.gpkg --as-of 2026-02-30 --risk 3 --keep perhaps --format yaml extra
     silent
     says "there is no day 2026-02-30"
     says "risk is 3, which is out of its range"
-    says "write: 'perhaps' is not yes or no"
+    says "keep: 'perhaps' is not yes or no"
     says "There is no format 'yaml'"
     says "'extra' is one word too many"
 }
@@ -273,7 +273,7 @@ a_read_only_book_can_be_looked_at() {
     before=$(sum_of book.gpkg)
     run 3 bloom-forecast book.gpkg --as-of 2026-03-20
     silent
-    says "set write to no"
+    says "set keep to no"
     run 0 bloom-forecast book.gpkg --as-of 2026-03-20 --keep no
     shows "Bloom windows"
     [ "$before" = "$(sum_of book.gpkg)" ] || fail "the book was changed"
@@ -344,12 +344,12 @@ a_note_is_answered_in_one_line_and_can_be_taken_back() {
     run 0 record-bloom book.gpkg --tree LO-04-07 --bbch 61 --as-of 2026-05-12
     silent
     [ "$(wc -l <err)" = 1 ] || fail "more than one line of answer"
-    says "tree LO-04-07, noted on 2026-05-12, BBCH stage 61"
-    says "as bloom_observation/411; record-undo takes it back."
+    says "tree LO-04-07, observed on 2026-05-12, BBCH stage 61"
+    says "as bloom_observation/411; record-undo reverts it."
     run 0 record-undo book.gpkg
-    says "Took back bloom_observation/411"
+    says "Undid bloom_observation/411"
     run 0 record-undo book.gpkg
-    says "nothing was taken back"
+    says "no record to undo"
 }
 
 a_note_that_cannot_be_is_told_whole_and_not_written() {

@@ -57,7 +57,7 @@ def main(sheet_path, outcome_path, name):
     for row in rows:
         for key in ("what", "tags", "tag", "address"):
             expect(not row.get(key) or row[key] in words, "the sheet does not hold %s" % row.get(key))
-    expect("Take care" in words, "the sheet has no cautions")
+    expect("Caution" in words, "the sheet has no cautions")
     print("%d pieces of work" % len(rows))
 
 

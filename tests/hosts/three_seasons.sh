@@ -27,16 +27,16 @@ run label-sheet book.gpkg --as-of 2026-03-20 --labels-of crosses --copies 2 --ou
 sheet labels.pdf
 run work-sheet book.gpkg --as-of 2026-03-28 --days 7 --at 48.1335,9.3009 --out sheets
 sheet work-sheet.html
-holds work-sheet.html "Take care"
+holds work-sheet.html "Caution"
 run record-pollination book.gpkg --tag 26-01-a --cross 26-01 --tree LO-03-05 --flowers 60 --as-of 2026-05-02
 run record-pollination book.gpkg --tag 26-01-b --cross 26-01 --tree LO-03-06 --flowers 50 --as-of 2026-05-03
-says "record-undo takes it back"
+says "record-undo reverts it"
 
 # Autumn: fruit when its seed is ripe, not before.
 run harvest-list book.gpkg --as-of 2026-07-01 --out sheets
-shows "let hang until"
+shows "harvest not before"
 run harvest-list book.gpkg --as-of 2026-09-26 --at 48.1335,9.3009 --out sheets --format csv
-grep -q "26-01-a.*pick now" sheets/harvest_list.csv || fail "26-01-a is not to be picked at the end of September"
+grep -q "26-01-a.*harvest now" sheets/harvest_list.csv || fail "26-01-a is not to be harvested at the end of September"
 holds harvest-list.html "26-01-b"
 holds harvest-list.html "Seeds are poisonous."
 run record-harvest book.gpkg --tag 26-01-a --fruits 20 --seeds-sound 118 --seeds-empty 15 --as-of 2026-09-26
@@ -45,11 +45,11 @@ run work-sheet book.gpkg --as-of 2026-09-30 --days 7 --out sheets
 shows "Wash the seed of cross 26-01"
 holds work-sheet.html "Hydrogen peroxide."
 
-# Winter: two lots in the cold, ninety days from 25 November on.
-run record-seed-lot book.gpkg --lot S-26-01-A --cross 26-01 --seeds 99 --from-tags "26-01-a 26-01-b" \
-    --on 2026-10-04 --stratified-from 2026-11-25 --stratification-c 3 --medium "moist sand" --as-of 2026-11-25
-run record-seed-lot book.gpkg --lot S-26-01-B --cross 26-01 --seeds 99 --from-tags "26-01-a 26-01-b" \
-    --on 2026-10-04 --stratified-from 2026-11-25 --stratification-c 3 --medium "moist sand" \
+# Winter: two lots in stratification, ninety days from 25 November on.
+run record-seed-lot book.gpkg --code S-26-01-A --cross 26-01 --seeds 99 --from-tags "26-01-a 26-01-b" \
+    --washed-on 2026-10-04 --stratified-from 2026-11-25 --stratification-c 3 --medium "moist sand" --as-of 2026-11-25
+run record-seed-lot book.gpkg --code S-26-01-B --cross 26-01 --seeds 99 --from-tags "26-01-a 26-01-b" \
+    --washed-on 2026-10-04 --stratified-from 2026-11-25 --stratification-c 3 --medium "moist sand" \
     --treatment "water, 24 h, changed twice" --as-of 2026-11-25
 run stratification book.gpkg --as-of 2027-01-15
 shows "S-26-01-A"

@@ -130,7 +130,7 @@ FieldMapping corrected(const Corrections& corrections, Findings& findings) {
 
 TEST(CorrectMapping, PutsTheUsersWordFirst) {
     Findings findings;
-    const auto mapping = corrected({{"ID", "Label"}, {"Site", "tree.note"}, {"memo", "-"}}, findings);
+    const auto mapping = corrected({{"ID", "Label"}, {"Site", "tree.remark"}, {"memo", "-"}}, findings);
     EXPECT_TRUE(findings.empty());
     EXPECT_EQ(mapping.goals[1].column, "tree.label");
     EXPECT_EQ(mapping.goals[1].by, GuessedBy::given);
@@ -140,7 +140,7 @@ TEST(CorrectMapping, PutsTheUsersWordFirst) {
     EXPECT_EQ(mapping.goals[3].column, "");
 }
 
-TEST(CorrectMapping, LetsSeveralFieldsGoToTheNote) {
+TEST(CorrectMapping, LetsSeveralFieldsGoToTheRemark) {
     Findings findings;
     const auto mapping = corrected({{"Site", "remark"}, {"Memo", "remark"}}, findings);
     EXPECT_TRUE(findings.empty());

@@ -231,11 +231,11 @@ TEST(ImportCsv, ADayTwiceAlikeIsKeptOnceAndDifferentlyIsAnError) {
     const auto alike =
         import_csv("date,min,max\n2026-03-01,1,11\n2026-03-02,2,12\n2026-03-01,1,11\n", barn());
     EXPECT_EQ(alike.days.size(), 2u);
-    EXPECT_TRUE(finding(alike, Level::notice, "stands twice alike"));
+    EXPECT_TRUE(finding(alike, Level::notice, "occurs twice with the same values"));
     const auto different = import_csv("date,min,max\n2026-03-01,1,11\n2026-03-01,2,12\n", barn());
-    expect_refused(different, "day", "already stands on an earlier line");
-    EXPECT_EQ(finding(different, Level::error, "already")->row, "line 3");
-    EXPECT_EQ(finding(different, Level::error, "already")->value, "2026-03-01 (line 2)");
+    expect_refused(different, "day", "occurs on an earlier line with other temperatures");
+    EXPECT_EQ(finding(different, Level::error, "earlier line")->row, "line 3");
+    EXPECT_EQ(finding(different, Level::error, "earlier line")->value, "2026-03-01 (line 2)");
 }
 
 TEST(ImportCsv, TheOrderOfDayAndMonthIsTakenFromTheFileOnlyWhereItIsPlain) {

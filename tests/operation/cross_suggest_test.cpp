@@ -103,7 +103,7 @@ TEST(CrossSuggest, AdvisesInAutumnWithoutBloom) {
     const SampleCopy sample;
     const auto outcome = run(sample, {{"weights", "taste"}, {"as-of", "2025-08-15"}});
     ASSERT_FALSE(outcome.tables.at(0).rows.empty());
-    EXPECT_TRUE(has(column(outcome.tables.at(0), "concerns").front(), "was not asked"));
+    EXPECT_TRUE(has(column(outcome.tables.at(0), "concerns").front(), "was not calculated"));
 }
 
 }  // namespace

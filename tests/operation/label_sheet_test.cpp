@@ -73,10 +73,10 @@ TEST(LabelSheet, TheCodeOfALabelLeadsBackToItsTree) {
         const auto box = paper::label_box(paper::grid_of(paper::LabelSheet::a4_70x37),
                                           std::stoi(value(table, row, "place")) - 1);
         auto code = testing::codes_in(file, std::stoi(value(table, row, "page")), 300, {box});
-        ASSERT_EQ(code, value(table, row, "label") + "\n");
+        ASSERT_EQ(code, value(table, row, "tree") + "\n");
         code.pop_back();
         const auto found = ran("tree-find", sample, {{"search", code}, {"as-of", "2026-03-20"}});
-        EXPECT_EQ(value(found.tables[0], 0, "label"), value(table, row, "label"));
+        EXPECT_EQ(value(found.tables[0], 0, "tree"), value(table, row, "tree"));
     }
 }
 
@@ -192,7 +192,7 @@ TEST(LabelSheet, ATreeWithoutAPlaceKeepsItsLabelInTheCode) {
     NEED_SAMPLE();
     const testing::SampleCopy sample;
     book::append_rows(sample.book(), tree_named("NEW-1"));
-    const auto outcome = printed(sample, {{"trees", "NEW-1, UP-05-04, LO-01-03"}, {"code", "place"}});
+    const auto outcome = printed(sample, {{"trees", "NEW-1, UP-05-04, LO-01-03"}, {"qr-code", "place"}});
     const auto& table = outcome.tables[0];
     ASSERT_EQ(table.rows.size(), 2U);
     EXPECT_EQ(value(table, 0, "code_text").substr(0, 7), "geo:48.");

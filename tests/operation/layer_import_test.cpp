@@ -93,7 +93,8 @@ TEST(LayerImport, ShowsFirstAndWritesNothing) {
     EXPECT_EQ(outcome.files.at(0).content,
               "field,goes to\r\nTree_No,tree.label\r\nVariety,tree.accession\r\nPlanted,tree.planted_on\r\n");
     EXPECT_EQ(std::string(outcome.summary),
-              "Nothing was written; write yes would add: 2 trees. In the book already: 0; left out: 0.");
+              "Nothing was written; with write these would be added: 2 trees. In the book already: 0; left "
+              "out: 0.");
 }
 
 void expect_two_trees(const SampleCopy& sample, double tolerance) {
@@ -150,7 +151,7 @@ TEST(LayerImport, TakesAGeoJsonAndDoubtsItsHeights) {
     const auto outcome = adopt(sample, sample.path("own.geojson"), {{"write", "yes"}});
     EXPECT_SAID(outcome.findings, Level::notice, "Its accuracy is 1 m.");
     EXPECT_SAID(outcome.findings, Level::warning, "feature 2: It is a line. It was left out.");
-    EXPECT_SAID(outcome.findings, Level::warning, "feature 3 (J-3): It has no place on the map.");
+    EXPECT_SAID(outcome.findings, Level::warning, "feature 3 (J-3): It has no location on the map.");
     const auto orchard = book::read_book(sample.book()).orchard;
     EXPECT_NEAR(tree_of(orchard, "J-1").at->x, 522500, 0.1);
     EXPECT_FALSE(tree_of(orchard, "J-3").at);
@@ -166,7 +167,7 @@ TEST(LayerImport, TakesACsvWithCommasInItsNumbers) {
                                                "N-1;wrenlea ;9,3024194;48,1354560;13.4.2019\n"
                                                "N-2;Owlcombe;9,3024665;48,1354649;4.5.2019\n");
     const auto outcome = adopt(sample, own, {{"write", "yes"}, {"tree-purpose", "parent"}});
-    EXPECT_SAID(outcome.findings, Level::notice, "taken for those of GNSS receivers");
+    EXPECT_SAID(outcome.findings, Level::notice, "Longitude and latitude were taken as WGS 84");
     EXPECT_SAID(outcome.findings, Level::warning, "The book writes it \"Wrenlea\"");
     const auto orchard = book::read_book(sample.book()).orchard;
     EXPECT_EQ(tree_of(orchard, "N-1").accession, "Wrenlea");
@@ -195,8 +196,8 @@ TEST(LayerImport, TellsDaysThatContradictEachOtherAndYearsAlone) {
     EXPECT_SAID(refused(sample, mixed), Level::error, "Here the day must come first (feature 1)");
     const auto years =
         sample.put("own.csv", std::string(csv_head) + "N-1;Wrenlea;9.3024194;48.1354560;2019\n");
-    EXPECT_SAID(refused(sample, years), Level::error, "1 value is a year alone");
-    adopt(sample, years, {{"write", "yes"}, {"map", "Planted=note"}});
+    EXPECT_SAID(refused(sample, years), Level::error, "1 value is only a year");
+    adopt(sample, years, {{"write", "yes"}, {"map", "Planted=remark"}});
     EXPECT_EQ(tree_of(book::read_book(sample.book()).orchard, "N-1").remark, "2019");
 }
 
@@ -204,7 +205,7 @@ TEST(LayerImport, TellsExchangedCoordinatesAndTakesThemTheOtherWayRound) {
     NEED_SAMPLE();
     const SampleCopy sample;
     const auto own = sample.put("own.csv", std::string(csv_head) + "N-1;Wrenlea;48.1354560;9.3024194;\n");
-    EXPECT_SAID(refused(sample, own), Level::error, "Latitude and longitude are exchanged");
+    EXPECT_SAID(refused(sample, own), Level::error, "Latitude and longitude are swapped");
     adopt(sample, own, {{"write", "yes"}, {"swap-axes", "yes"}});
     EXPECT_NEAR(tree_of(book::read_book(sample.book()).orchard, "N-1").at->x, 522500, 0.1);
 }
@@ -213,7 +214,7 @@ TEST(LayerImport, AsksForASystemThatTheLayerDoesNotTell) {
     NEED_SAMPLE();
     const SampleCopy sample;
     const auto own = sample.put("own.csv", "Label,X,Y\nN-1,522500,5331400\n");
-    EXPECT_SAID(refused(sample, own), Level::error, "does not tell its coordinate system");
+    EXPECT_SAID(refused(sample, own), Level::error, "does not give its coordinate system");
     EXPECT_THROW(adopt(sample, own, {{"layer-crs", "EPSG:99999999"}}), Error);
     EXPECT_SAID(adopt(sample, own, {{"layer-crs", "EPSG:3857"}}).findings, Level::warning,
                 "km from everything else in the book");
@@ -249,7 +250,7 @@ TEST(LayerImport, TellsEverythingThatIsWrongAtOnce) {
     EXPECT_SAID(findings, Level::error, "Nowhere: The book has no block of this name");
     EXPECT_SAID(findings, Level::error, "more than 250 characters");
     EXPECT_SAID(findings, Level::warning, "It differs from \"N-4\" of feature 5 only by capitals or spaces");
-    EXPECT_SAID(findings, Level::warning, "Tree n -4 of the layer stands on the same spot");
+    EXPECT_SAID(findings, Level::warning, "Tree n -4 of the layer is at the same location");
     EXPECT_EQ(said(findings, Level::error).size(), 8U)
         << ::testing::PrintToString(said(findings, Level::error));
 }
@@ -298,7 +299,7 @@ TEST(LayerImport, NeverChangesWhatTheBookHas) {
     EXPECT_EQ(after.accession, before.accession);
     EXPECT_EQ(after.rootstock, before.rootstock);
     EXPECT_EQ(after.at->x, before.at->x);
-    EXPECT_SAID(outcome.findings, Level::warning, "The book has it already and says otherwise: Accession");
+    EXPECT_SAID(outcome.findings, Level::warning, "The book has it already with another value: Accession");
     EXPECT_SAID(refused(sample, own, {{"layer-crs", "EPSG:25832"}, {"same-location", "0.2"}}), Level::error,
                 "The book has a tree of this label 0.5 m away");
 }
@@ -410,7 +411,7 @@ TEST(LayerImport, SaysWhenNoFieldIsTheLabelAndWhichMightBe) {
     const auto own = sample.put("own.csv", "zzz,qqq,X,Y\nA1,same,522500,5331400\nA2,same,522510,5331400\n");
     const auto findings = refused(sample, own, {{"layer-crs", "EPSG:25832"}, {"holds", "trees"}});
     EXPECT_SAID(findings, Level::error,
-                "No field was recognised as the trees' label. Say which it is with map; "
+                "No field was recognised as the trees' label. Give it with map; "
                 "every value differs in: zzz");
 }
 

@@ -105,9 +105,9 @@ TEST(OutcomeJson, CarriesEveryValueWithItsType) {
     EXPECT_EQ(json["as_of"], "2026-03-20");
     EXPECT_EQ(json["tables"]["b_table"]["rows"], Json::parse(R"([["X", 0.1], [null, null]])"));
     EXPECT_EQ(json["tables"]["a_table"]["rows"], Json::parse(R"([["1970-01-01", 7, true]])"));
-    EXPECT_EQ(
-        json["tables"]["b_table"]["columns"][1],
-        Json::parse(R"({"name": "chance", "type": "number", "unit": "share", "description": "Odds."})"));
+    EXPECT_EQ(json["tables"]["b_table"]["columns"][1],
+              Json::parse(
+                  R"({"name": "chance", "type": "number", "unit": "share", "description": "Probability."})"));
     EXPECT_EQ(json["files"], Json::parse(R"(["sheet.html"])"));
     EXPECT_EQ(json["findings"][0]["level"], "warning");
     EXPECT_EQ(json["findings"][0]["value"], "T 3");

@@ -146,10 +146,11 @@ TEST_F(Import, ShowsFirstAndWritesOnlyWhenToldSo) {
         "accename;GENUS;SPECIES;SAMPSTAT;ANCEST;COLLSITE\n"
         "Pellhurst;Malus;domestica;500;Wrenlea x Owlcombe;by the mill\n";
     const auto before = sample.bytes();
-    EXPECT_TRUE(has(take(csv).summary, "Nothing was written; write yes would add accessions: 1."));
+    EXPECT_TRUE(
+        has(take(csv).summary, "Nothing was written; with write these accessions would be added: 1."));
     EXPECT_EQ(sample.bytes(), before);
     const auto outcome = take(csv, true);
-    EXPECT_TRUE(has(told(outcome), "no place for COLLSITE"));
+    EXPECT_TRUE(has(told(outcome), "no column for COLLSITE"));
     const auto after = book::read_tables(sample.book(), {"accession"}).orchard.accessions.back();
     EXPECT_EQ(after.name, "Pellhurst");
     EXPECT_EQ(after.seed_parent, "Wrenlea");

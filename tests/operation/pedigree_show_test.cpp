@@ -49,7 +49,7 @@ TEST(PedigreeShow, DrawsTellsSharesAndWritesTheNotation) {
     const auto outcome = run(sample, "pedigree-show", {{"accessions", "LF 11-023"}});
     EXPECT_TRUE(has(rows_of(outcome.tables.at(0)), "Larkfold Early//Kettlefen/Wrenlea"));
     EXPECT_TRUE(has(rows_of(outcome.tables.at(0)), "Larkfold Early × (Kettlefen × Wrenlea)"));
-    EXPECT_TRUE(has(rows_of(outcome.tables.at(1)), "Kettlefen|25|2|2|1|yes||"));
+    EXPECT_TRUE(has(rows_of(outcome.tables.at(1)), "Kettlefen|0.25|2|2|1|yes||"));
     ASSERT_EQ(outcome.files.size(), 3U);
     EXPECT_EQ(testing::MarkupCheck(outcome.files[0].content).trouble, "");
     EXPECT_TRUE(outcome.files[1].content.starts_with("%PDF"));
@@ -64,9 +64,9 @@ TEST(PedigreeShow, TakesABlendByItsShares) {
     const SampleCopy sample;
     const auto outcome = run(sample, "pedigree-show", {{"accessions", "17-01-03"}});
     const auto shares = rows_of(outcome.tables.at(1));
-    EXPECT_TRUE(has(shares, "Larkfold Red|50|1|1|1|yes||"));
-    EXPECT_TRUE(has(shares, "Larkfold Early|20|1|1|1|yes|By a blend of pollen, assumed its shares.|"));
-    EXPECT_TRUE(has(shares, "Owlcombe|17.5|"));
+    EXPECT_TRUE(has(shares, "Larkfold Red|0.5|1|1|1|yes||"));
+    EXPECT_TRUE(has(shares, "Larkfold Early|0.2|1|1|1|yes|By a pollen blend, weighted by its shares.|"));
+    EXPECT_TRUE(has(shares, "Owlcombe|0.175|"));
     EXPECT_TRUE(has(outcome.files[0].content, ">Larkfold Early 40 %<"));
     EXPECT_TRUE(has(outcome.files[2].content, "in the blend, 40 %: Larkfold Early"));
 }
@@ -76,7 +76,7 @@ TEST(PedigreeShow, SaysWhatIsNotKnown) {
     const SampleCopy sample;
     const auto outcome = run(sample, "pedigree-show", {{"accessions", "Amberwell"}});
     EXPECT_TRUE(has(rows_of(outcome.tables.at(0)), "Swanmarsh/unknown"));
-    EXPECT_TRUE(has(rows_of(outcome.tables.at(1)), "|50|||||From parents that are not known.|"));
+    EXPECT_TRUE(has(rows_of(outcome.tables.at(1)), "|0.5|||||From unknown parents.|"));
     EXPECT_TRUE(has(outcome.files[0].content, ">unknown<"));
     EXPECT_TRUE(has(outcome.files[2].content, "pollen parent: unknown"));
     EXPECT_TRUE(has(run(sample, "pedigree-show", {{"accessions", "Wrenlea"}}).summary.text(),
@@ -111,8 +111,8 @@ TEST(PedigreeShow, ListsDescendantsWithTheirShares) {
     NEED_SAMPLE();
     const SampleCopy sample;
     const auto rows = rows_of(run(sample, "pedigree-show", {{"accessions", "Tansy Lane"}}).tables.at(2));
-    EXPECT_TRUE(has(rows, "Marlside|50|1|Larkfold Red|Tansy Lane||"));
-    EXPECT_TRUE(has(rows, "17-01-01|12.5|1|Larkfold Red|Larkfold Mix||"));
+    EXPECT_TRUE(has(rows, "Marlside|0.5|1|Larkfold Red|Tansy Lane||"));
+    EXPECT_TRUE(has(rows, "17-01-01|0.125|1|Larkfold Red|Larkfold Mix||"));
 }
 
 TEST(PedigreeTraits, TellsInWhomATraitWasSeen) {

@@ -99,7 +99,7 @@ std::string status_near(const Entered& book, const std::string& day) {
     const auto at = *std::ranges::find(orchard.trees, tree, &Tree::label)->at;
     const auto table =
         book.run("tree-near",
-                 {{"grid", fmt::format("{},{}", at.x, at.y)}, {"accuracy-m", "0.5"}, {"as-of", day}})
+                 {{"at-grid", fmt::format("{},{}", at.x, at.y)}, {"accuracy-m", "0.5"}, {"as-of", day}})
             .tables.front();
     for (std::size_t row = 0; row < table.rows.size(); ++row) {
         if (value(table, row, "tree") == tree) {

@@ -106,7 +106,7 @@ TEST(WriteResults, TellHowToLookWhereTheBookCannotBeWritten) {
         FAIL() << "written to nowhere";
     } catch (const Error& error) {
         EXPECT_EQ(error.trouble(), Trouble::access);
-        EXPECT_NE(error.findings().back().remedy.text().find("set write to no"), std::string::npos);
+        EXPECT_NE(error.findings().back().remedy.text().find("set keep to no"), std::string::npos);
     }
 }
 

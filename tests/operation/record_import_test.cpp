@@ -107,7 +107,7 @@ TEST_F(NoteImport, ARowOfTheBookAnswersForOneLine) {
 
 TEST_F(NoteImport, ReadsSemicolonsDecimalCommasMarksLabelsAndGermanDays) {
     const auto outcome = written(
-        "\xEF\xBB\xBFTree;Noted on;BBCH stage;Flowers open (%);Note\r\n"
+        "\xEF\xBB\xBFTree;Observed on;BBCH stage;Flowers open (%);Remark\r\n"
         "LO-04-07;12.05.2026;61;7,5;\"warm; dry\"\r\n"
         "LO-04-08;2026-05-13;61;;\r\n");
     EXPECT_EQ(verdicts(outcome), (std::vector<std::string>{"written", "written"}));
@@ -190,8 +190,8 @@ TEST_F(NoteImport, NumbersThatAreNone) {
     EXPECT_TRUE(told(findings, "line 2", "germinated", "below zero"));
     EXPECT_TRUE(told(findings, "line 3", "germinated", "Write 1200"));
     EXPECT_TRUE(told(findings, "line 4", "germinated", "Write 1200"));
-    EXPECT_TRUE(told(findings, "line 5", "germinated", "no whole number"));
-    EXPECT_TRUE(told(findings, "line 6", "germinated", "no whole number"));
+    EXPECT_TRUE(told(findings, "line 5", "germinated", "no integer"));
+    EXPECT_TRUE(told(findings, "line 6", "germinated", "no integer"));
     EXPECT_TRUE(told(findings, "line 7", "germinated", "too large"));
     EXPECT_EQ(findings.size(), 6U);
 }
@@ -269,7 +269,7 @@ TEST_F(NoteImport, ARemarkWithoutACountIsNotLostInSilence) {
 TEST_F(NoteImport, AllThatIsWrongIsShownWithoutWriting) {
     const auto outcome = imported(germination + "S-25-03,2026-03-23,58\nS-25-03,2026-03-24,92\n");
     EXPECT_EQ(verdicts(outcome), (std::vector<std::string>{"would_be_written", "wrong"}));
-    EXPECT_NE(outcome.summary.text().find("1 line is wrong"), std::string::npos);
+    EXPECT_NE(outcome.summary.text().find("1 line has an error"), std::string::npos);
 }
 
 TEST_F(NoteImport, AChangedRowKeepsTheWholeImport) {

@@ -23,7 +23,7 @@ std::vector<const Operation*> noting() {
     const std::set<std::string> others{"record-template", "record-import", "record-undo"};
     std::vector<const Operation*> found;
     for (const auto& operation : operations()) {
-        if (operation->about().group == "Notes" && !others.contains(operation->about().id)) {
+        if (operation->about().group == "Records" && !others.contains(operation->about().id)) {
             found.push_back(operation.get());
         }
     }

@@ -29,7 +29,7 @@ TEST(NoteTemplate, EverySheetIsReadBackAndNothingOfItIsFilledIn) {
         const std::string kind(word.word);
         const auto outcome = made(sample, kind, {{"trait", "taste"}});
         ASSERT_EQ(outcome.files.size(), 2U);
-        EXPECT_EQ(outcome.files[0].name, "notes-" + kind + ".csv");
+        EXPECT_EQ(outcome.files[0].name, "records-" + kind + ".csv");
         EXPECT_EQ(outcome.tables.at(0).rows.size(), intake::table_of(word.value).columns.size());
         const auto read = find_operation("record-import")
                               ->run({{"book", sample.book()},

@@ -151,11 +151,11 @@ TEST(Request, AFieldsTypePicksItsKind) {
 
 TEST(RequestCheck, NamesTheParameterTheValueAndWhatWouldBeRight) {
     EXPECT_EQ(complaint(with("lead", "300")),
-              "lead is 300 days, which is out of its range. Give a whole number, 0 to 120 days.");
+              "lead is 300 days, which is out of its range. Give an integer, 0 to 120 days.");
     EXPECT_EQ(complaint(with("lead", "ten")),
-              "lead: 'ten' is not a whole number. Give a whole number, 0 to 120 days.");
+              "lead: 'ten' is not an integer. Give an integer, 0 to 120 days.");
     EXPECT_EQ(complaint(with("lead", "7.5")),
-              "lead: '7.5' is not a whole number. Give a whole number, 0 to 120 days.");
+              "lead: '7.5' is not an integer. Give an integer, 0 to 120 days.");
     EXPECT_EQ(complaint(with("base-c", "30")),
               "base-c is 30 °C, which is out of its range. Give a number, -5 to 20 °C.");
     EXPECT_EQ(complaint(with("base-c", "4,5")), "base-c: '4,5' is not a number. Give a number, -5 to 20 °C.");
@@ -165,12 +165,14 @@ TEST(RequestCheck, NamesTheParameterTheValueAndWhatWouldBeRight) {
               "from: '30.2.2026' is not a day. Give a day as YYYY-MM-DD.");
     EXPECT_EQ(complaint(with("deep", "maybe")), "deep: 'maybe' is not yes or no. Give yes or no.");
     EXPECT_EQ(complaint(with("leads", "7,,14")),
-              "leads: '7,,14' is not a list of whole numbers. Give whole numbers separated by commas, 0 to "
+              "leads: '7,,14' is not a list of integers. Give integers separated by commas, 0 to 120 days."
               "120 days.");
-    EXPECT_EQ(complaint(with("leads", "7,121")),
-              "leads is 7,121 days, which is out of its range. Give whole numbers separated by commas, 0 to "
-              "120 days.");
-    EXPECT_EQ(complaint(with("risk", "3")), "risk is 3, which is out of its range. Give a share, 0 to 1.");
+    EXPECT_EQ(
+        complaint(with("leads", "7,121")),
+        "leads is 7,121 days, which is out of its range. Give integers separated by commas, 0 to 120 days."
+        "120 days.");
+    EXPECT_EQ(complaint(with("risk", "3")),
+              "risk is 3, which is out of its range. Give a number from 0 to 1.");
     EXPECT_EQ(complaint(with("factor", "inf")), "factor: 'inf' is not a number. Give a number (times).");
 }
 

@@ -147,10 +147,10 @@ TEST(RowLayOperation, SaysWhatIsWrongAndTouchesNothing) {
     EXPECT_TRUE(has(complaint(sample, {{"points", "522460 5331330"}}), "no length"));
     EXPECT_TRUE(has(complaint(sample, {{"points", "here and there"}}), "no line"));
     EXPECT_TRUE(has(complaint(sample, {{"points", "POLYGON ((0 0, 1 0, 1 1, 0 0))"}}), "no line"));
-    EXPECT_TRUE(has(complaint(sample, {{"points", "5331330 522460, 5331347 522520"}}), "exchanged"));
+    EXPECT_TRUE(has(complaint(sample, {{"points", "5331330 522460, 5331347 522520"}}), "swapped"));
     EXPECT_TRUE(has(complaint(sample, {{"points", "9.302 48.134, 9.303 48.134"}}), "look like degrees"));
     EXPECT_TRUE(has(complaint(sample, {{"points", "48.134 9.302, 48.134 9.303"}, {"layer-crs", "EPSG:4326"}}),
-                    "exchanged"));
+                    "swapped"));
     EXPECT_TRUE(has(complaint(sample, {{"layer-crs", "EPSG:99999999"}}), "not known"));
     EXPECT_TRUE(has(complaint(sample, {{"block", "Nowhere"}, {"add-block", "no"}}), "no block of this name"));
     EXPECT_TRUE(has(complaint(sample, {{"block", "Upper"}, {"row", "1"}}), "row of this name already"));
@@ -167,6 +167,7 @@ TEST(RowLayOperation, TakesPointsInAnotherSystemAndWithHeights) {
                               {"row", "G1"},
                               {"spacing", "2"},
                               {"layer-crs", "EPSG:4326"},
+                              {"write", "yes"},
                               {"points", "9.3020 48.1340 440, 9.3026 48.1340 444"}});
     EXPECT_EQ(to_text(cell_of(outcome.tables[0], 0, "positions")), "23");
     const auto rows = book::read_book(sample.book()).orchard.rows;

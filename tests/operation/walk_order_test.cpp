@@ -122,7 +122,7 @@ TEST(WalkOrder, OffersTheNearestLabelsForATreeThatIsNotThere) {
     EXPECT_NE(found[0].remedy.text().find("The nearest labels are: LO-03-"), std::string::npos)
         << found[0].remedy.text();
     EXPECT_EQ(found[1].value, "nowhere at all");
-    EXPECT_EQ(found[2].field, "start");
+    EXPECT_EQ(found[2].field, "at");
     EXPECT_EQ(labels(walked(sample, {{"trees", "lo 3 5"}})), std::vector<std::string>{"LO-03-05"});
 }
 

@@ -103,7 +103,7 @@ TEST(HarvestList, CountsFromTheBloomOfTheTreeAndLetsUnripeSeedHang) {
     const auto summer = run(sample, "harvest-list", {{"as-of", "2025-07-01"}}).tables.at(0);
     ASSERT_EQ(summer.rows.size(), 7U);
     for (const auto& state : column(summer, "state")) {
-        EXPECT_TRUE(has(state, "let hang until")) << state;
+        EXPECT_TRUE(has(state, "harvest not before")) << state;
     }
     const auto autumn = run(sample, "harvest-list", {{"as-of", "2025-09-24"}, {"days", "10"}});
     const auto& table = autumn.tables.at(0);
@@ -151,7 +151,7 @@ TEST(RowAssign, PrintsTheSheetOfThePlantingAndItsTrays) {
     EXPECT_EQ(MarkupCheck(outcome.files[0].content).trouble, "");
     EXPECT_TRUE(has(outcome.files[0].content, "Tray 1"));
     EXPECT_EQ(outcome.summary.text(),
-              "In block Upper these would have places: 3 seedlings of 2 crosses; nothing was written.");
+              "In block Upper these would have positions: 3 seedlings of 2 crosses; nothing was written.");
 }
 
 }  // namespace

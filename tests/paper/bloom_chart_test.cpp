@@ -159,7 +159,7 @@ TEST(BloomChart, MarksBorrowedWindowsByShapeAndWord) {
     const auto svg = bloom_chart_svg(larkfold_chart(), {ChartShape::wide, "t", false, false});
     EXPECT_EQ(count_of(svg, "class=\"band lent\""), 2);
     EXPECT_EQ(count_of(svg, "○ borrowed"), 2);
-    EXPECT_EQ(count_of(svg, "● 6 notes"), 5);
+    EXPECT_EQ(count_of(svg, "● 6 observations"), 5);
 }
 
 TEST(BloomChart, IsWellFormedForNamesMadeOfMarkup) {

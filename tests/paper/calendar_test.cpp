@@ -76,7 +76,7 @@ TEST(Calendar, FoldsLongLinesBetweenCharacters) {
 
 TEST(Calendar, GivesDifferentWorkDifferentUids) {
     auto other = collecting();
-    other.key = "gather-2026-Wren_lea";
+    other.key = "collect-2026-Wren_lea";
     auto third = collecting();
     third.key = "collect-2026-Wren lea";
     const auto text = text_of({collecting(), other, third});

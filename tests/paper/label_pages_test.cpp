@@ -178,10 +178,10 @@ TEST(LabelPages, StrangeLabelsArePrintedWholeOrTold) {
         });
     };
     EXPECT_FALSE(has_errors(made.findings));
-    EXPECT_TRUE(told(long_name, "lower than 0.9 mm"));
+    EXPECT_TRUE(told(long_name, "below 0.9 mm"));
     EXPECT_TRUE(told(long_name, "smaller than 0.33 mm"));
     EXPECT_TRUE(told(unknown, "No font on this machine"));
-    EXPECT_TRUE(told(hidden, "characters that nobody sees"));
+    EXPECT_TRUE(told(hidden, "invisible characters"));
     EXPECT_TRUE(std::ranges::none_of(made.findings, [&](const Finding& finding) {
         return finding.row == quotes || finding.row == sql || finding.row == greek;
     }));

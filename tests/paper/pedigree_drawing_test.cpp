@@ -64,7 +64,7 @@ TEST(PedigreeDrawing, TellsSharesBlendsUnknownParentsAndTraits) {
     p.add("X", "Y", "Mix <1>");
     p.add("Y", {}, "A");
     const auto sheet = drawn(p, "X", {4, 0, 0});
-    EXPECT_TRUE(sheet.says("Line of X"));
+    EXPECT_TRUE(sheet.says("Pedigree of X"));
     EXPECT_TRUE(sheet.says("Mix &lt;1&gt;"));
     EXPECT_TRUE(sheet.says("blend of pollen"));
     EXPECT_TRUE(sheet.says("A 75 %"));

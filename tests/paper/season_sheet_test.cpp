@@ -79,15 +79,15 @@ TEST(SeasonSheet, SaysNothingOfMadeUpDataWithoutANote) {
 
 TEST(DoNow, ListsWhatIsMissedDueTodayAndDueThisWeekAndNothingLater) {
     const auto now = section_of(larkfold_html(), "now");
-    const auto missed = now.find("Test the kept pollen of <strong><bdi>Wold Russet");
-    const auto today = now.find("Collect balloon flowers of <strong><bdi>Tansy Gold");
+    const auto missed = now.find("Test the stored pollen of <strong><bdi>Wold Russet");
+    const auto today = now.find("Collect balloon-stage flowers of <strong><bdi>Tansy Gold");
     const auto soon = now.find("Bag the blossom of <strong><bdi class=\"short\">Ember");
     ASSERT_NE(missed, now.npos);
     ASSERT_NE(today, now.npos);
     ASSERT_NE(soon, now.npos);
     EXPECT_LT(missed, today);
     EXPECT_LT(today, soon);
-    EXPECT_FALSE(has(now, "Take the bags off"));
+    EXPECT_FALSE(has(now, "Remove the bags from"));
 }
 
 TEST(DoNow, ShowsTheNextTaskWhenNothingIsDue) {
@@ -117,7 +117,7 @@ TEST(BloomPart, ShowsEveryAccessionAsPictureAndAsNumbers) {
     EXPECT_EQ(count_of(bloom, "<svg xmlns"), 4) << "wide and stacked";
     EXPECT_EQ(count_of(bloom, "scope=\"row\""), 7);
     EXPECT_TRUE(has(bloom, "one note this spring would narrow its window."));
-    EXPECT_TRUE(has(bloom, "○ borrowed from both parents"));
+    EXPECT_TRUE(has(bloom, "○ from both parents"));
     EXPECT_TRUE(has(bloom, "● own observations (6)"));
 }
 
@@ -167,7 +167,7 @@ TEST(CrossesPart, GivesTheBestWayARowAndTheOthersTheirChances) {
     EXPECT_TRUE(has(crosses, "<strong>8 in 10</strong>, good"));
     EXPECT_TRUE(has(crosses,
                     "Other ways:<ul><li>collect and use fresh, the same day: 3 in 10, unlikely</li><li>force "
-                    "a cut branch indoors: 1 in 10, unlikely</li></ul>"));
+                    "a cut branch: 1 in 10, unlikely</li></ul>"));
     EXPECT_TRUE(has(crosses, "kinship 0.125"));
     EXPECT_TRUE(has(crosses, "115 flowers"));
     EXPECT_TRUE(has(crosses, "2026-04-16"));
@@ -196,7 +196,7 @@ TEST(CrossesPart, ShowsACrossThatHasNoGoodWay) {
     hopeless.verdict = cross::Verdict::impossible;
     season.plan.ways = {hopeless};
     const auto crosses = section_of(season_sheet_html(season.sheet()), "crosses");
-    EXPECT_TRUE(has(crosses, "<strong>no chance</strong>, impossible"));
+    EXPECT_TRUE(has(crosses, "<strong>impossible</strong>"));
 }
 
 TEST(PollenPart, FlagsPollenForNextSpringAndTellsTheLastSafeDayInBold) {
@@ -231,7 +231,7 @@ TEST(FieldPart, ListsBaggingPollinatingAndUnbagging) {
         has(field,
             "Pollinate <strong><bdi>Larkfold Red</bdi></strong>, tree <bdi class=\"short\">B-11</bdi>, "
             "with <strong><bdi class=\"short\">Ember"));
-    EXPECT_TRUE(has(field, "Take the bags off"));
+    EXPECT_TRUE(has(field, "Remove the bags from"));
     EXPECT_TRUE(has(field, "collected this spring, refrigerator"));
 }
 
@@ -253,7 +253,7 @@ TEST(FindingsPart, NamesTablesAndColumnsInPlainWords) {
     auto sheet = season.sheet();
     sheet.findings = {{Level::notice, "bloom_observation", "A_12", "observed_on", "a_b", say("Odd."), {}}};
     EXPECT_TRUE(
-        has(section_of(season_sheet_html(sheet), "findings"), "bloom observation, A_12, noted on = a_b"));
+        has(section_of(season_sheet_html(sheet), "findings"), "bloom observation, A_12, observed on = a_b"));
 }
 
 TEST(FindingsPart, CutsAnEndlessListAndSaysHowMuchIsMissing) {
@@ -281,12 +281,12 @@ TEST(FindingsPart, TellsTogetherWhatManyRowsHaveInCommon) {
 TEST(HowSure, QuotesTheChosenMethodAndTheLongRunMeanBesideIt) {
     const auto sure = section_of(larkfold_html(), "sure");
     EXPECT_TRUE(has(sure,
-                    "it forecast past seasons within 3 days in 76 of 100 and within 5 days in 93 of 100; it "
-                    "missed by 2.1 days on average"));
-    EXPECT_TRUE(has(sure, "The long-run mean day alone: within 3 days in 31 of 100, missed by 6.4."));
-    EXPECT_TRUE(has(sure, "Forecast 14 days before bloom"));
+                    "forecasts of past seasons were within 3 days in 76 of 100 and within 5 days in 93 of "
+                    "100; the mean error was 2.1 days"));
+    EXPECT_TRUE(has(sure, "The long-term mean date alone: within 3 days in 31 of 100, mean error 6.4 days."));
+    EXPECT_TRUE(has(sure, "Issued 14 days before bloom"));
     EXPECT_TRUE(has(sure, "14 past seasons"));
-    EXPECT_TRUE(has(sure, "10 chances in 100"));
+    EXPECT_TRUE(has(sure, "has a risk of 10 %"));
 }
 
 TEST(HowSure, ClaimsNothingThatWasNotMeasured) {

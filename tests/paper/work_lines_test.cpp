@@ -62,7 +62,7 @@ TEST(CalendarEvent, HasPollenTagsHazardsAndTheTreesPlace) {
     EXPECT_EQ(event.key, "field 26-01 T1");
     EXPECT_EQ(event.place.text(), "block Upper");
     EXPECT_EQ(event.text.text().find("Tags: 26-01-a. Pollen: lot P-1."), 0U);
-    EXPECT_NE(event.text.text().find("Take care: "), std::string::npos);
+    EXPECT_NE(event.text.text().find("Caution: "), std::string::npos);
 }
 
 TEST(PlantingPlaces, OfACheckTellItsAccessionOnly) {

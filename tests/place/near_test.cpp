@@ -177,7 +177,7 @@ TEST(Questions, AskForTheGapThatPartsTwoTrees) {
     const auto questions = questions_about(near, orchard);
     ASSERT_FALSE(questions.empty());
     EXPECT_EQ(questions[0].key, "tree-ahead");
-    EXPECT_EQ(questions[0].words, "Does a tree stand at the next place of this row to the east?");
+    EXPECT_EQ(questions[0].words, "Does a tree stand at the next position of this row to the east?");
     EXPECT_GT(questions[0].bits, 0.9);
     auto after = near;
     EXPECT_TRUE(weigh_answers(after, orchard, {{"tree-ahead", false}}).empty());

@@ -54,7 +54,7 @@ TEST(DistanceWarning, TellsWhereNothingIsNearOrNothingNearEnough) {
     near.off = 3.5;
     ASSERT_TRUE(distance_warning(near, named));
     EXPECT_EQ(distance_warning(near, named)->field, "here");
-    EXPECT_NE(distance_warning(near, named)->message.text().find("the likeliest is 2.0 m away"),
+    EXPECT_NE(distance_warning(near, named)->message.text().find("the most likely is 2.0 m away"),
               std::string::npos);
     EXPECT_EQ(distance_warning(NearSpots{}, named)->message.text(), "There is no tree near this position.");
 }

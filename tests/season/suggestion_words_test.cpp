@@ -45,10 +45,11 @@ TEST(SuggestedCrosses, DoubtWhereTheNextIsAsGood) {
     crosses[0].cross.doubt = 0.3;
     crosses[1].cross.mean = 0.8;
     crosses[1].cross.doubt = 0.4;  // together 0.5: more than the 0.2 between them
-    EXPECT_TRUE(doubts(suggested_crosses(crosses, parents(), {})[0], "Not for certain better than the next"));
+    EXPECT_TRUE(
+        doubts(suggested_crosses(crosses, parents(), {})[0], "Not significantly better than the next"));
     crosses[1].cross.mean = 0.4;
     EXPECT_FALSE(
-        doubts(suggested_crosses(crosses, parents(), {})[0], "Not for certain better than the next"));
+        doubts(suggested_crosses(crosses, parents(), {})[0], "Not significantly better than the next"));
 }
 
 TEST(SuggestionSummary, CountsPairsAndNamesTheBarOfAWish) {
@@ -58,7 +59,7 @@ TEST(SuggestionSummary, CountsPairsAndNamesTheBarOfAWish) {
     EXPECT_EQ(suggestion_summary(crosses, parents(), rules).text(),
               "Of 2 pairs of 3 parents 1 are suggested.");
     rules.additive_variance = 0.4;
-    EXPECT_NE(suggestion_summary(crosses, parents(), rules).text().find("Wanted seedlings surpass A."),
+    EXPECT_NE(suggestion_summary(crosses, parents(), rules).text().find("Wanted seedlings exceed A."),
               std::string::npos);
 }
 

@@ -9,7 +9,7 @@ namespace pipward::season {
 namespace {
 
 TEST(ChanceWords, CountInTensBetweenTheEnds) {
-    EXPECT_EQ(chance_words({0.83}), "80 % interval");
+    EXPECT_EQ(chance_words({0.83}), "8 in 10");
     EXPECT_EQ(chance_words({0.25}), "3 in 10");
     EXPECT_EQ(chance_words({0.05}), "1 in 10");
     EXPECT_EQ(chance_words({0.95}), "9 in 10");

@@ -102,13 +102,13 @@ TEST(Harvest, TakesATagThatWasPollinatedTwiceForOne) {
     EXPECT_EQ(to_iso(tags[0].work->pollinated_on), "2026-05-07");
 }
 
-TEST(Harvest, WarnsOfEarlyFruitAndOfFruitThatHangsLate) {
+TEST(Harvest, WarnsOfEarlyAndOfLateCultivars) {
     const auto caution = [](std::optional<int> days) {
         const auto book = orchard(days);
         return harvest_caution(tags_to_harvest(book, day_of("2026-09-01"), nothing_told).front()).text();
     };
-    EXPECT_TRUE(caution(95).starts_with("Early fruit"));
-    EXPECT_TRUE(caution(165).starts_with("Hangs late"));
+    EXPECT_TRUE(caution(95).starts_with("Early cultivar"));
+    EXPECT_TRUE(caution(165).starts_with("Late cultivar"));
     EXPECT_EQ(caution(130), "");
     EXPECT_EQ(caution(std::nullopt), "") << "where the book does not tell the days nothing is said of them";
 }

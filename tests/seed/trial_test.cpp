@@ -54,8 +54,8 @@ TEST(Trial, TellsTheFullerLotFirstWithItsIntervalAndHalfTimes) {
     ASSERT_EQ(trial.pairs.size(), 1U);
     EXPECT_EQ(trial.pairs[0].verdict, TrialVerdict::more_germinate);
     EXPECT_EQ(trial.pairs[0].words.text(),
-              "More seed germinated with “soaked” in moist sand than with “dry” in moist sand: 80 % against "
-              "40 % (p = 1.1e-08).");
+              "Germination was higher with “soaked” in moist sand than with “dry” in moist sand: 80 % "
+              "against 40 % (p = 1.1e-08).");
 }
 
 TEST(Trial, RefusesToConcludeFromTooFewSeeds) {

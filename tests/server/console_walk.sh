@@ -29,12 +29,12 @@ says "2 rows"
 run record-import --records-file notes.csv --as-of 2026-05-03 --write yes
 says "There already: 2"
 run record-undo
-says "Took back 2 entries"
+says "Undid 2 records of one import"
 run row-lay --write yes --block Nursery --add-block yes --spacing 0.5 --points "522400 5331210, 522410 5331210" --as-of 2026-05-03
 run first-fruiting --as-of 2026-05-03
 run seed-status --as-of 2026-05-03
 run pedigree-show --accessions T1 --as-of 2026-05-03 --out .
-[ -s line.pdf ] || fail "there is no drawing"
+[ -s pedigree.pdf ] || fail "there is no drawing"
 run tree-find --search Sorrel
 shows "T2"
 exit 0

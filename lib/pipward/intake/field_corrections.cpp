@@ -60,12 +60,12 @@ Finding no_such_field(const FieldMapping& mapping, const std::string& parameter,
         near ? say("Did you mean \"{}\"?", *near) : say("Its fields are listed in the table of fields."));
 }
 
-/// The other field that has the column; null for none, and for a note, which takes several.
+/// The other field that has the column; null for none, and for a remark, which takes several.
 FieldGoal* holder_of(FieldMapping& mapping, const FieldGoal& to, const std::string& column, bool given) {
     const auto found = std::ranges::find_if(mapping.goals, [&](const FieldGoal& other) {
         return &other != &to && other.column == column && (other.by == GuessedBy::given) == given;
     });
-    const bool is_alone = column.empty() || column.ends_with(".note") || found == mapping.goals.end();
+    const bool is_alone = column.empty() || column.ends_with(".remark") || found == mapping.goals.end();
     return is_alone ? nullptr : &*found;
 }
 

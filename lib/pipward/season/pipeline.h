@@ -132,7 +132,7 @@ std::map<std::string, seed::FullBloomSpan> full_bloom_known(Place place, Season 
 struct PlanWish {
     MethodChoice method = MethodChoice::best;  ///< how bloom is forecast
     cross::CrossingAssumptions assumptions{};  ///< as stated
-    bool own_counts = true;  ///< whether the orchard's own counts of fruit, seed and germinates move them
+    bool own_counts = true;  ///< whether the orchard's own counts of fruit, seed and germination move them
 };
 
 /// What the wish states; where it wants so, moved by the orchard's own counts up to a day.

@@ -14,7 +14,7 @@ int year_of(Day day) {
 }
 
 struct Seen {
-    std::map<std::string, int> counted;  ///< year of the first germinates of a cross
+    std::map<std::string, int> counted;  ///< year of the first germinated seed of a cross
     std::map<std::string, int> at_tree;  ///< year of the first bloom or score at a tree
 };
 

@@ -39,7 +39,7 @@ std::span<const Word<FruitState>> words(FruitState);
 
 /// What tells the year of sowing, the surest first.
 enum class SownBy {
-    lot_counts,  ///< the first germinates counted of its cross
+    lot_counts,  ///< the first germinated seed counted of its cross
     cross,       ///< the year after the cross
     planting,    ///< the year of planting, where no cross of it is known
 };

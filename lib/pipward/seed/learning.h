@@ -22,7 +22,8 @@ struct Learned {
     LearnedFigure fruit_set;        ///< of pollinated flowers; beta-binomial
     LearnedFigure seeds_per_fruit;  ///< sound ones; gamma-Poisson
     LearnedFigure germination;      ///< of seeds, in lots that are done; beta-binomial
-    double survival = 0;  ///< of germinates that become seedlings: the handbook's, for the book counts none
+    double survival =
+        0;  ///< of germinated seed that becomes seedlings: the handbook's, for the book counts none
     double seeds_variance = 0;  ///< of seeds between fruits, in the handbook's ratio to the mean
 };
 

@@ -16,8 +16,8 @@ bool counted_alike(const TrialArm& a, const TrialArm& b) {
            std::ranges::equal(a.points, b.points, {}, &GerminationPoint::day, &GerminationPoint::day);
 }
 
-// The log-rank's p is for many seeds: with fewer expected germinates than this in either lot it is not to be
-// relied on (common practice, no source).
+// The log-rank's p is for many seeds: with fewer germinated seeds expected than this in either lot it is not
+// to be relied on (common practice, no source).
 constexpr double least_expected = 5;
 
 std::optional<double> p_of_time(const TrialArm& a, const TrialArm& b) {

@@ -75,7 +75,7 @@ PedigreeWindow::PedigreeWindow(const QString& name, std::shared_ptr<const operat
     buttons->addWidget(save);
     buttons->addWidget(close);
     auto* all = new QVBoxLayout(this);
-    all->addWidget(new PedigreeDrawing(bytes_of(file_named(*outcome_, "line.svg"))), 1);
+    all->addWidget(new PedigreeDrawing(bytes_of(file_named(*outcome_, "pedigree.svg"))), 1);
     all->addLayout(buttons);
     connect(save, &QPushButton::clicked, this, &PedigreeWindow::keep);
     connect(close, &QPushButton::clicked, this, &QDialog::close);
@@ -88,7 +88,7 @@ void PedigreeWindow::keep() {
         return;
     }
     QSaveFile file(path);
-    const auto pdf = bytes_of(file_named(*outcome_, "line.pdf"));
+    const auto pdf = bytes_of(file_named(*outcome_, "pedigree.pdf"));
     const bool kept = file.open(QIODevice::WriteOnly) && file.write(pdf) == pdf.size() && file.commit();
     if (!kept) {
         QMessageBox::warning(this, windowTitle(), tr("%1 could not be written.").arg(path));

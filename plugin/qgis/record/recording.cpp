@@ -36,8 +36,8 @@ class Noting : public QObject {
           desk_(*form_),
           dock_(new QgsDockWidget(RecordDesk::tr("Record at a tree"), desktop.mainWindow())),
           tool_(desktop.mapCanvas()),
-          start_(new QAction(QIcon(QStringLiteral(":/pipward/note.svg")), RecordDesk::tr("Record at a tree"),
-                             desktop.mainWindow())),
+          start_(new QAction(QIcon(QStringLiteral(":/pipward/record.svg")),
+                             RecordDesk::tr("Record at a tree"), desktop.mainWindow())),
           undo_(new QAction(RecordDesk::tr("Undo the last record"), desktop.mainWindow())),
           redo_(new QAction(RecordDesk::tr("Record it again"), desktop.mainWindow())) {
         add_dock();

@@ -17,11 +17,11 @@ while read -r id; do
 done <"$scratch/ids.txt"
 
 cp "$sample" "$scratch/book.gpkg"
-"$runner" run pipward:season_plan --BOOK="$scratch/book.gpkg" --AS_OF=2026-03-20 --WRITE=false \
+"$runner" run pipward:season_plan --BOOK="$scratch/book.gpkg" --AS_OF=2026-03-20 --KEEP=false \
     --POLLEN_TASK="$scratch/pollen.csv" --FOLDER="$scratch/out" >"$scratch/run.txt" 2>&1 ||
     fail "the season plan did not run: $(tail -5 "$scratch/run.txt")"
 [ -s "$scratch/out/season-sheet.html" ] || fail "no sheet was made"
-"$console" season-plan "$scratch/book.gpkg" --as-of 2026-03-20 --write no --format csv --table pollen_task --quiet \
+"$console" season-plan "$scratch/book.gpkg" --as-of 2026-03-20 --keep no --format csv --table pollen_task --quiet \
     >"$scratch/console.csv" 2>/dev/null
 [ "$(wc -l <"$scratch/pollen.csv")" = "$(wc -l <"$scratch/console.csv")" ] ||
     fail "the runner's pollen tasks are not the console's"

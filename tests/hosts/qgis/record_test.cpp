@@ -184,7 +184,8 @@ TEST_F(NotingAtATree, AWarningIsToldButDoesNotStopTheNote) {
     form.set_day(QDate(2026, 9, 1));
     press();
     ASSERT_EQ(warned.count(), 1);
-    EXPECT_TRUE(warned.at(0).at(0).toString().contains(QStringLiteral("after the book's other notes")));
+    EXPECT_TRUE(
+        warned.at(0).at(0).toString().contains(QStringLiteral("after the book's other bloom observations")));
     EXPECT_TRUE(desk.can_undo());
 }
 

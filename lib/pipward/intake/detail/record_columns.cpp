@@ -25,13 +25,28 @@ std::string listed(const BookTable& table) {
     return fmt::format("{}", fmt::join(names_of(table), ","));
 }
 
-/// How many of the headings are columns that a kind's notes must have, and how many are any of its columns.
-std::pair<int, int> fit_of(RecordKind kind, const std::vector<std::string>& headings) {
-    std::pair<int, int> fit{0, 0};
-    for (const auto& heading : headings) {
-        const auto* column = book::column_headed(table_of(kind), heading);
-        fit.first += column != nullptr && column->required ? 1 : 0;
-        fit.second += column != nullptr ? 1 : 0;
+/// How well a kind of record fits the headings; the greater fits better.
+struct Fit {
+    int required = 0;       ///< headings of columns that its records must have
+    int known = 0;          ///< headings of any of its columns
+    bool complete = false;  ///< whether no column is missing but a day that is given otherwise
+
+    friend auto operator<=>(const Fit&, const Fit&) = default;
+};
+
+Fit fit_of(RecordKind kind, const std::vector<std::string>& headings, bool day_given) {
+    const auto& table = table_of(kind);
+    Fit fit{.complete = true};
+    for (const auto& column : table.columns) {
+        const auto heads = [&](const auto& heading) {
+            return book::column_headed(table, heading) == &column;
+        };
+        const auto headed = static_cast<int>(std::ranges::count_if(headings, heads));
+        fit.known += headed;
+        if (column.required) {
+            fit.required += headed;
+            fit.complete = fit.complete && (headed > 0 || (day_given && &column == day_column_of(table)));
+        }
     }
     return fit;
 }
@@ -61,10 +76,10 @@ class ColumnFinder {
     }
 
     bool find_kind() {
-        std::pair<int, int> best{-1, -1};
+        Fit best{.required = -1};
         int equals = 0;
         for (const auto& word : words(RecordKind{})) {
-            const auto fit = fit_of(word.value, headings_);
+            const auto fit = fit_of(word.value, headings_, options_.date_if_blank.has_value());
             if ((options_.kind && *options_.kind != word.value) || fit < best) {
                 continue;
             }
@@ -72,7 +87,7 @@ class ColumnFinder {
             equals = fit > best ? 1 : equals + 1;
             best = fit;
         }
-        if (best.second == 0) {
+        if (best.known == 0) {
             return tell({}, say("The first line does not name the columns of records."),
                         options_.kind
                             ? say("It should be: {}.", listed(table()))

@@ -40,7 +40,7 @@ Sentence with_unit(const std::string& value, const std::string& unit) {
     return has_unit(unit) ? say("{} {}", value, filled(unit, {})) : verbatim(value);
 }
 
-/// "a whole number, 0 to 120 days": with the limits of a number and its unit, or what there is of them.
+/// "an integer, 0 to 120 days": with the limits of a number and its unit, or what there is of them.
 template <class Number>
 Sentence in_range(const Sentence& what, const std::optional<Number>& least, const std::optional<Number>& most,
                   const std::string& unit) {
@@ -159,8 +159,9 @@ struct Fitting {
         return in_range(say("integers separated by commas"), kind.least, kind.most, kind.unit);
     }
     Sentence operator()(const NumberKind& kind) const {
-        const auto what = kind.unit == share_unit ? say("a number from 0 to 1") : say("a number");
-        return in_range(what, kind.least, kind.most, kind.unit);
+        return kind.unit == share_unit
+                   ? say("a number from {} to {}", kind.least.value_or(0), kind.most.value_or(1))
+                   : in_range(say("a number"), kind.least, kind.most, kind.unit);
     }
     Sentence operator()(const DayKind&) const { return say("a day as YYYY-MM-DD"); }
     Sentence operator()(const ChoiceKind& kind) const {

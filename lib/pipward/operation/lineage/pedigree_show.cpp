@@ -35,8 +35,8 @@ void add_files(const Request& request, const paper::PedigreeDrawing& drawing, co
                const Run& lent, Outcome& outcome) {
     const auto words = title.in(lent.wording);
     const paper::Typesetter typesetter;
-    outcome.files.push_back({"line.svg", "image/svg+xml", paper::page_svg(drawing.page, words)});
-    outcome.files.push_back({"line.pdf", "application/pdf",
+    outcome.files.push_back({"pedigree.svg", "image/svg+xml", paper::page_svg(drawing.page, words)});
+    outcome.files.push_back({"pedigree.pdf", "application/pdf",
                              paper::pdf_of(std::vector{drawing.page}, {words, request.as_of}, typesetter)});
 }
 
@@ -53,8 +53,8 @@ void draw(const Request& request, const lineage::PedigreeGraph& graph, const pap
     add_findings(outcome, left_out);
     lent.step(0.7, say("Drawing the pedigree"));
     add_files(request, drawing, title, lent, outcome);
-    outcome.files.push_back(
-        {"line.txt", "text/plain", lineage::pedigree_tree_text(graph, facts.subject, limits, lent.wording)});
+    outcome.files.push_back({"pedigree.txt", "text/plain",
+                             lineage::pedigree_tree_text(graph, facts.subject, limits, lent.wording)});
 }
 
 Outcome run(const Request& request, const Run& lent) {

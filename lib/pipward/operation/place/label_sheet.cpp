@@ -83,7 +83,7 @@ const std::vector<ColumnOf<PrintedLabel>>& columns() {
          [](const PrintedLabel& p) { return text_cell(second_line(p)); }},
         {{"code_text", text, "", "Code content", "Content of the QR code."},
          [](const PrintedLabel& p) { return text_cell(p.label->text.qr.value_or("")); }},
-        {{"x_height_mm", number, "mm", "x-height", "x-height of its smallest text."},
+        {{"x_height_mm", number, "mm", "X-height", "X-height of its smallest text."},
          [](const PrintedLabel& p) {
              return number_cell(paper::small_letters(p.placed->laid.smallest_points).value, 2);
          }},
@@ -201,7 +201,7 @@ std::vector<Bound<Request>> parameters() {
              .between(1900, 2200),
          parameter(&Request::letters, "letters", "Letters on tags",
                    "For crosses: whether every tag has a code of its own, with the next free letter."),
-         parameter(&Request::code, "code", "QR code",
+         parameter(&Request::code, "qr-code", "QR code",
                    "Content of the QR code on a label; on the tag of a cross it is the tag's code."),
          parameter(&Request::order, "order", "Order", "Order of the trees' labels."),
          parameter(&Request::copies, "copies", "Copies",
@@ -251,7 +251,7 @@ std::unique_ptr<const Operation> label_sheet() {
                        {{"book", "BOOK"},
                         {"as-of", "2026-03-20"},
                         {"trees", "UP-05-04"},
-                        {"code", "place"},
+                        {"qr-code", "place"},
                         {"sheet", "own"},
                         {"label-width", "90"},
                         {"label-height", "50"},

@@ -230,7 +230,8 @@ const TableOf<bloom::SkillScore> bloom_left_out_table{
     bloom_left_out_columns, [] {
         return TableView{.first = {"method", "accession", "lead_days", "training_seasons", "seasons",
                                    "observations", "rmse_days", "bias_days", "coverage_80", "chosen"},
-                         .once = {"stage"}};
+                         .once = {"stage"},
+                         .behind = true};
     }};
 
 const TableOf<Finding> finding_table{

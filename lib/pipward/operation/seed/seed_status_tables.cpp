@@ -24,9 +24,7 @@ const std::vector<ColumnOf<CrossRow>>& cross_columns() {
         {{"fruits", text, "", "Fruits", "Harvested."},
          [](const CrossRow& r) { return text_cell(seed::count_words(r.tally->fruits)); }},
         {{"fruit_set", text, "", "Fruit set", "Fruits per flowers, with the 95 % confidence interval."},
-         [](const CrossRow& r) {
-             return text_cell(seed::share_words(r.tally->flowers, r.tally->fruits));
-         }},
+         [](const CrossRow& r) { return text_cell(seed::share_words(r.tally->flowers, r.tally->fruits)); }},
         {{"seeds", text, "", "Sound seeds", "Found in the fruit, else in the cross's lots."},
          [](const CrossRow& r) { return text_cell(seed::count_words(r.tally->sound_seed)); }},
         {{"seeds_per_fruit", number, "seeds", "Seeds per fruit", "Sound ones."},
@@ -45,9 +43,7 @@ const std::vector<ColumnOf<CrossRow>>& cross_columns() {
         {{"standing", text, "", "Standing", "Number of them not removed."},
          [](const CrossRow& r) { return text_cell(seed::count_words(r.tally->alive)); }},
         {{"survival", text, "", "Survival", "Standing of planted, with the 95 % confidence interval."},
-         [](const CrossRow& r) {
-             return text_cell(seed::share_words(r.tally->planted, r.tally->alive));
-         }},
+         [](const CrossRow& r) { return text_cell(seed::share_words(r.tally->planted, r.tally->alive)); }},
         {{"failed", text, "", "Failed at", "The step at which it is known to have failed."},
          [](const CrossRow& r) {
              const auto step = seed::failed_at(*r.tally);
@@ -55,8 +51,7 @@ const std::vector<ColumnOf<CrossRow>>& cross_columns() {
          }},
         {{"next", text, "", "Next", "What is to be done next."},
          [](const CrossRow& r) { return text_cell(seed::work_words(r.next.work)); }},
-        {{"next_from", day, "", "From", "First day."},
-         [](const CrossRow& r) { return cell(r.next.from); }},
+        {{"next_from", day, "", "From", "First day."}, [](const CrossRow& r) { return cell(r.next.from); }},
         {{"next_to", day, "", "To", "After that it is late."},
          [](const CrossRow& r) { return cell(r.next.to); }},
         {{"late", yes_no, "", "Late", "Whether that day is past."},
@@ -102,11 +97,11 @@ const std::vector<ColumnOf<LotRow>>& lot_columns() {
 
 const std::vector<ColumnOf<FigureRow>>& figure_columns() {
     static const std::vector<ColumnOf<FigureRow>> columns{
-        {{"figure", text, "", "Figure", "The figure."},
-         [](const FigureRow& r) { return Cell{r.name}; }},
+        {{"figure", text, "", "Figure", "The figure."}, [](const FigureRow& r) { return Cell{r.name}; }},
         {{"unit", text, "", "Unit", "Unit of the figures."},
          [](const FigureRow& r) { return text_cell(r.unit); }},
-        {{"handbook", number, "as stated", "Handbook", "Figure of the handbook, used before anything was counted."},
+        {{"handbook", number, "as stated", "Handbook",
+          "Handbook figure, used as long as nothing was counted."},
          [](const FigureRow& r) { return number_cell(r.scale * r.figure->handbook, 1); }},
         {{"own", number, "as stated", "Own", "The orchard's own figure; unknown where nothing was counted."},
          [](const FigureRow& r) {

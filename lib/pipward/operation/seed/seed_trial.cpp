@@ -74,8 +74,8 @@ const std::vector<ColumnOf<ArmRow>>& arm_columns() {
     return columns;
 }
 
-constexpr TableOf<ArmRow> arm_table{"seed_trial", "Seed treatments",
-                                    "Germination by treatment and medium, cross by cross.", arm_columns, [] {
+constexpr TableOf<ArmRow> arm_table{
+    "seed_trial", "Seed treatments", "Germination by treatment and medium, cross by cross.", arm_columns, [] {
         return TableView{.first = {"treatment", "medium", "seeds", "germinated", "share", "share_low",
                                    "share_high", "t50_days", "mean_days", "lots"},
                          .once = {"cross"}};
@@ -91,11 +91,11 @@ const std::vector<ColumnOf<PairRow>>& pair_columns() {
          [](const PairRow& r) { return Cell{seed::arm_words(r.trial->arms[r.pair->b])}; }},
         {{"verdict", text, "", "Verdict", "Result in words."},
          [](const PairRow& r) { return Cell{r.pair->words}; }},
-        {{"p_share", number, "0 to 1", "p, shares",
+        {{"p_share", number, "0 to 1", "P-value, shares",
           "Difference of the shares: p value of Fisher's exact test, adjusted for multiple comparisons "
           "(Holm)."},
          [](const PairRow& r) { return significant_cell(r.pair->p_share, 3); }},
-        {{"p_time", number, "0 to 1", "p, time course",
+        {{"p_time", number, "0 to 1", "P-value, time course",
           "Difference of the time courses: p value of the log-rank test; only where both were counted on the "
           "same days."},
          [](const PairRow& r) { return r.pair->p_time ? significant_cell(*r.pair->p_time, 3) : Cell{}; }},
@@ -106,9 +106,9 @@ const std::vector<ColumnOf<PairRow>>& pair_columns() {
     return columns;
 }
 
-constexpr TableOf<PairRow> pair_table{"seed_trial_pair", "Comparison of treatments",
-                                      "Every pair of treatments of a cross, and their difference.",
-                                      pair_columns, [] {
+constexpr TableOf<PairRow> pair_table{
+    "seed_trial_pair", "Comparison of treatments",
+    "Every pair of treatments of a cross, and their difference.", pair_columns, [] {
         return TableView{.first = {"one", "other", "p_share", "p_time", "seeds_needed"},
                          .below = {"verdict"},
                          .once = {"cross"}};
