@@ -115,7 +115,7 @@ std::string output_options() {
                "--out FOLDER",
                "Where made files go, replacing older ones of their names; without it they are not kept. With "
                "--format csv every table is written there as NAME.csv.") +
-           entry("--quiet", "No progress, notes or summary; warnings and errors remain.") +
+           entry("--quiet", "No progress, notices or summary; warnings and errors remain.") +
            entry("--help", "This help.");
 }
 

@@ -457,7 +457,7 @@ TEST_F(CheckOrchard, OneTroubleOfManyDaysIsToldOnce) {
         o.weather[static_cast<std::size_t>(i)].t_max = Celsius{999};
     }
     expect_only({Level::error, "weather_day", "Ridge 2025-10-11 to 2025-10-30", "t_max_c", "999",
-                 "On 20 of these days the temperature was never measured", "missing value"});
+                 "On 20 of these days stands a temperature that was never measured", "missing value"});
     o.weather[12].t_max = Celsius{998};
     expect_only(
         {Level::error, "weather_day", "Ridge 2025-10-11 to 2025-10-30", "t_max_c", "", "never measured", ""});

@@ -136,7 +136,7 @@ TEST(CorrectMapping, PutsTheUsersWordFirst) {
     EXPECT_EQ(mapping.goals[1].by, GuessedBy::given);
     EXPECT_EQ(mapping.goals[0].column, "") << "the guessed one gives way";
     EXPECT_EQ(mapping.goals[0].instead, "id");
-    EXPECT_EQ(mapping.goals[2].column, "");
+    EXPECT_EQ(mapping.goals[2].column, "tree.remark");
     EXPECT_EQ(mapping.goals[3].column, "");
 }
 
@@ -145,7 +145,7 @@ TEST(CorrectMapping, LetsSeveralFieldsGoToTheRemark) {
     const auto mapping = corrected({{"Site", "remark"}, {"Memo", "remark"}}, findings);
     EXPECT_TRUE(findings.empty());
     EXPECT_EQ(mapping.goals[2].column, "tree.remark");
-    EXPECT_EQ(mapping.goals[3].column, "");
+    EXPECT_EQ(mapping.goals[3].column, "tree.remark");
 }
 
 TEST(CorrectMapping, TellsEverythingThatCannotBe) {

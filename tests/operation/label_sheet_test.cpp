@@ -73,10 +73,10 @@ TEST(LabelSheet, TheCodeOfALabelLeadsBackToItsTree) {
         const auto box = paper::label_box(paper::grid_of(paper::LabelSheet::a4_70x37),
                                           std::stoi(value(table, row, "place")) - 1);
         auto code = testing::codes_in(file, std::stoi(value(table, row, "page")), 300, {box});
-        ASSERT_EQ(code, value(table, row, "tree") + "\n");
+        ASSERT_EQ(code, value(table, row, "label") + "\n");
         code.pop_back();
         const auto found = ran("tree-find", sample, {{"search", code}, {"as-of", "2026-03-20"}});
-        EXPECT_EQ(value(found.tables[0], 0, "tree"), value(table, row, "tree"));
+        EXPECT_EQ(value(found.tables[0], 0, "tree"), value(table, row, "label"));
     }
 }
 

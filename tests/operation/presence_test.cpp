@@ -49,9 +49,9 @@ const Table& table_named(const Outcome& outcome, const std::string& name) {
     throw std::runtime_error("no table " + name);
 }
 
-bool names_tree(const Table& table) {
+bool names_tree(const Table& table, const std::string& column = "tree") {
     for (std::size_t row = 0; row < table.rows.size(); ++row) {
-        if (value(table, row, "tree") == tree) {
+        if (value(table, row, column) == tree) {
             return true;
         }
     }
@@ -72,7 +72,8 @@ bool is_walked_to(const Entered& book, const std::string& day) {
 }
 
 bool is_labelled(const Entered& book, const std::string& day) {
-    return names_tree(book.run("label-sheet", {{"accessions", "Tansy Lane"}, {"as-of", day}}).tables.front());
+    const auto outcome = book.run("label-sheet", {{"accessions", "Tansy Lane"}, {"as-of", day}});
+    return names_tree(outcome.tables.front(), "label");
 }
 
 bool is_a_waypoint(const Entered& book, const std::string& day) {

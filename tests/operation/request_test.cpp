@@ -165,12 +165,10 @@ TEST(RequestCheck, NamesTheParameterTheValueAndWhatWouldBeRight) {
               "from: '30.2.2026' is not a day. Give a day as YYYY-MM-DD.");
     EXPECT_EQ(complaint(with("deep", "maybe")), "deep: 'maybe' is not yes or no. Give yes or no.");
     EXPECT_EQ(complaint(with("leads", "7,,14")),
-              "leads: '7,,14' is not a list of integers. Give integers separated by commas, 0 to 120 days."
-              "120 days.");
+              "leads: '7,,14' is not a list of integers. Give integers separated by commas, 0 to 120 days.");
     EXPECT_EQ(
         complaint(with("leads", "7,121")),
-        "leads is 7,121 days, which is out of its range. Give integers separated by commas, 0 to 120 days."
-        "120 days.");
+        "leads is 7,121 days, which is out of its range. Give integers separated by commas, 0 to 120 days.");
     EXPECT_EQ(complaint(with("risk", "3")),
               "risk is 3, which is out of its range. Give a number from 0 to 1.");
     EXPECT_EQ(complaint(with("factor", "inf")), "factor: 'inf' is not a number. Give a number (times).");

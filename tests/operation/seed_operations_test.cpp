@@ -172,7 +172,7 @@ TEST(RowAssign, IsTakenBackAsAWhole) {
     run(sample, "row-lay", trial_block);
     const auto before = book::read_book(sample.book()).orchard;
     run(sample, "row-assign", small_planting);
-    run(sample, "row-assign", {{"block", "Trial"}, {"undo", "yes"}});
+    run(sample, "row-assign", {{"block", "Trial"}, {"undo", "yes"}, {"write", "yes"}});
     const auto after = book::read_book(sample.book()).orchard;
     EXPECT_EQ(after.trees.size(), before.trees.size());
     EXPECT_EQ(after.accessions.size(), before.accessions.size());

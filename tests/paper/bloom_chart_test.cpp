@@ -155,10 +155,10 @@ TEST(BloomChart, SaysItsNumbersInWordsBesideTheBar) {
     EXPECT_NE(svg.find(">as of Thu 9 Apr</text>"), svg.npos);
 }
 
-TEST(BloomChart, MarksBorrowedWindowsByShapeAndWord) {
+TEST(BloomChart, MarksEstimatedWindowsByShapeAndWord) {
     const auto svg = bloom_chart_svg(larkfold_chart(), {ChartShape::wide, "t", false, false});
     EXPECT_EQ(count_of(svg, "class=\"band lent\""), 2);
-    EXPECT_EQ(count_of(svg, "○ borrowed"), 2);
+    EXPECT_EQ(count_of(svg, "○ estimated"), 2);
     EXPECT_EQ(count_of(svg, "● 6 observations"), 5);
 }
 

@@ -66,11 +66,11 @@ void check_extremes(const Days& all, std::string_view field, Celsius WeatherDay:
     std::ranges::copy_if(all, std::back_inserter(days),
                          [&](const WeatherDay* day) { return !is_believable(day->*temperature); });
     if (days.size() > few_days) {
-        findings.push_back(
-            error({"weather_day", span_of(days), field, shared_value(days, temperature)},
-                  say("On {} of these days the temperature was never measured on earth.", days.size()),
-                  say("Remove the days if it is a sign for a missing value, or correct them; "
-                      "temperatures are in degrees Celsius.")));
+        findings.push_back(error(
+            {"weather_day", span_of(days), field, shared_value(days, temperature)},
+            say("On {} of these days stands a temperature that was never measured on earth.", days.size()),
+            say("Remove the days if it stands for a missing value, or correct them; "
+                "temperatures are in degrees Celsius.")));
         return;
     }
     for (const auto* day : days) {

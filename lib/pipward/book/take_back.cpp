@@ -24,7 +24,7 @@ void judge_unchanged(OGRLayer& layer, const AddedRow& row, Findings& findings) {
         findings.push_back(
             kept(row, say("The row is not in the book any more."), say("Nothing needs to be undone.")));
     } else if (*now != row.content) {
-        findings.push_back(kept(row, say("The row was changed since it was recorded; it was not changed."),
+        findings.push_back(kept(row, say("The row was changed after it was recorded; it was left as it is."),
                                 say("Check it in a GIS and remove it there, if it is wrong.")));
     }
 }

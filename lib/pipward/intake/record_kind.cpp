@@ -11,7 +11,7 @@ std::span<const Word<RecordKind>> words(RecordKind) {
          {RecordKind::pollination, "pollination", "flowers pollinated"},
          {RecordKind::pollen_test, "pollen-test", "germination tests of pollen"},
          {RecordKind::harvest, "harvest", "fruit harvested"},
-         {RecordKind::seed_lot, "lot", "seed lots"},
+         {RecordKind::seed_lot, "seed-lot", "seed lots"},
          {RecordKind::germination, "germination", "germination counts"},
          {RecordKind::seed_withdrawal, "seed-withdrawal", "seed withdrawals"},
          {RecordKind::score, "score", "trait scores"}}};

@@ -81,7 +81,7 @@ std::span<const Word<Relation>> words(Relation) {
     static constexpr std::array<Word<Relation>, 15> all{
         {{Relation::same, "same", "the same, or its sport"},
          {Relation::parent, "parent", "parent"},
-         {Relation::child, "child", "child"},
+         {Relation::child, "child", "offspring"},
          {Relation::selfed, "selfed", "offspring by selfing"},
          {Relation::selfed_to, "selfed_to", "parent by selfing"},
          {Relation::full_sibs, "full_sibs", "full sibs"},

@@ -48,15 +48,16 @@ ChartMarks detail::bar_marks(const DayAxis& axis, const BloomBar& bar, double y)
 }
 
 std::vector<ChartSign> bloom_chart_signs() {
-    return {{sign_of_bar(bloom::NeedSource::own_observations),
-             say("From its own observations. Box: 80 % prediction interval of full bloom (8 springs in 10); "
-                 "tick: its median; thin line: first bloom to end of bloom, medians.")},
-            {sign_of_bar(bloom::NeedSource::orchard_mean),
-             say("Dashed box: no observations of its own, taken from its parents or the orchard's mean.")},
-            {sign_of_as_of(), say("The reference date; later weather is not known.")},
-            {{},
-             say("● own observations, and their number; ○\u00a0estimated from relatives. Seed, pollen: its "
-                 "role in the wanted crosses. Dates on the axis are Mondays.")}};
+    return {
+        {sign_of_bar(bloom::NeedSource::own_observations),
+         say("From its own observations. Box: 80 % prediction interval of full bloom (8 springs in 10); "
+             "tick: its median; thin line: first bloom to end of bloom, medians.")},
+        {sign_of_bar(bloom::NeedSource::orchard_mean),
+         say("Dashed box: no observations of its own, estimated from its parents or the orchard's mean.")},
+        {sign_of_as_of(), say("The reference date; later weather is not known.")},
+        {{},
+         say("● own observations, and their number; ○\u00a0estimated. Seed, pollen: its "
+             "role in the wanted crosses. Dates on the axis are Mondays.")}};
 }
 
 }  // namespace pipward::paper

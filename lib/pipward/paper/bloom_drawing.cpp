@@ -17,7 +17,7 @@ constexpr ChartMeasures stacked{358, 16, 20, 232, 2, 356, 30};
 
 Sentence source_text(const BloomBar& bar) {
     if (bar.source != bloom::NeedSource::own_observations) {
-        return verbatim("○ ") + say("estimated from relatives");
+        return verbatim("○ ") + say("estimated");
     }
     return verbatim("● ") +
            (bar.observations == 1 ? say("1 observation") : say("{} observations", bar.observations));

@@ -46,9 +46,10 @@ void judge_size(const NamedLabel& label, const LaidLabel& laid, const LabelGrid&
         return;
     }
     if (small_letters(laid.smallest_points) < least) {
-        findings.push_back(about(label, Level::warning,
-                                 say("To fit, the x-height is below {:.1f} mm: hard to read.", least.value),
-                                 say("Take larger labels, or leave out the code or some of the text.")));
+        findings.push_back(
+            about(label, Level::warning,
+                  say("The text fits only with an x-height below {:.1f} mm: hard to read.", least.value),
+                  say("Take larger labels, or leave out the code or some of the text.")));
     }
     if (!laid.qr_fits) {
         findings.push_back(about(label, Level::warning,

@@ -191,10 +191,48 @@
     </message>
 </context>
 <context>
+    <name>pipward::desktop::HarvestFields</name>
+    <message>
+        <source>not counted</source>
+        <translation>nicht gezählt</translation>
+    </message>
+    <message>
+        <source>This tree has no tag: record the pollination first.</source>
+        <translation>Dieser Baum hat keinen Anhänger: Bitte zuerst die Bestäubung erfassen.</translation>
+    </message>
+    <message>
+        <source>Tag</source>
+        <translation>Anhänger</translation>
+    </message>
+    <message>
+        <source>Fruits</source>
+        <translation>Früchte</translation>
+    </message>
+    <message>
+        <source>Sound seeds</source>
+        <translation>Volle Samen</translation>
+    </message>
+    <message>
+        <source>Empty seeds</source>
+        <translation>Taube Samen</translation>
+    </message>
+    <message>
+        <source>Remark</source>
+        <translation>Bemerkung</translation>
+    </message>
+</context>
+<context>
     <name>pipward::desktop::IndexTask</name>
     <message>
         <source>Collecting the trees&apos; names</source>
         <translation>Namen der Bäume werden gesammelt</translation>
+    </message>
+</context>
+<context>
+    <name>pipward::desktop::OperationTask</name>
+    <message>
+        <source>Stopped.</source>
+        <translation>Abgebrochen.</translation>
     </message>
 </context>
 <context>
@@ -222,6 +260,59 @@
     <message>
         <source>%1 could not be written.</source>
         <translation>%1 ließ sich nicht schreiben.</translation>
+    </message>
+</context>
+<context>
+    <name>pipward::desktop::Plugin</name>
+    <message>
+        <source>Orchard map and bloom planner for a fruit breeder</source>
+        <translation>Obstgartenkarte und Blühplaner für die Obstzüchtung</translation>
+    </message>
+    <message>
+        <source>Orchard</source>
+        <translation>Obstgarten</translation>
+    </message>
+</context>
+<context>
+    <name>pipward::desktop::PollinationFields</name>
+    <message>
+        <source>Cross</source>
+        <translation>Kreuzung</translation>
+    </message>
+    <message>
+        <source>Tag</source>
+        <translation>Anhänger</translation>
+    </message>
+    <message>
+        <source>Flowers pollinated</source>
+        <translation>Bestäubte Blüten</translation>
+    </message>
+    <message>
+        <source>Pollen</source>
+        <translation>Pollen</translation>
+    </message>
+    <message>
+        <source>Remark</source>
+        <translation>Bemerkung</translation>
+    </message>
+    <message>
+        <source>fresh, from no lot</source>
+        <translation>frisch, aus keiner Partie</translation>
+    </message>
+    <message>
+        <source>No cross of %1 has %2 as its seed parent.</source>
+        <translation>Keine Kreuzung der Saison %1 hat %2 als Mutter.</translation>
+    </message>
+    <message>
+        <source>this tree</source>
+        <translation>diesen Baum</translation>
+    </message>
+</context>
+<context>
+    <name>pipward::desktop::Provider</name>
+    <message>
+        <source>Pipward: orchard map and bloom planner</source>
+        <translation>Pipward: Obstgartenkarte und Blühplaner</translation>
     </message>
 </context>
 <context>
@@ -336,97 +427,6 @@
     <message>
         <source>%1   %2 flowers, pollinated %3</source>
         <translation>%1   %2 Blüten, bestäubt %3</translation>
-    </message>
-</context>
-<context>
-    <name>pipward::desktop::OperationTask</name>
-    <message>
-        <source>Stopped.</source>
-        <translation>Abgebrochen.</translation>
-    </message>
-</context>
-<context>
-    <name>pipward::desktop::HarvestFields</name>
-    <message>
-        <source>not counted</source>
-        <translation>nicht gezählt</translation>
-    </message>
-    <message>
-        <source>This tree has no tag: record the pollination first.</source>
-        <translation>Dieser Baum hat keinen Anhänger: Bitte zuerst die Bestäubung erfassen.</translation>
-    </message>
-    <message>
-        <source>Tag</source>
-        <translation>Anhänger</translation>
-    </message>
-    <message>
-        <source>Fruits</source>
-        <translation>Früchte</translation>
-    </message>
-    <message>
-        <source>Sound seeds</source>
-        <translation>Volle Samen</translation>
-    </message>
-    <message>
-        <source>Empty seeds</source>
-        <translation>Taube Samen</translation>
-    </message>
-    <message>
-        <source>Remark</source>
-        <translation>Bemerkung</translation>
-    </message>
-</context>
-<context>
-    <name>pipward::desktop::Plugin</name>
-    <message>
-        <source>Orchard map and bloom planner for a fruit breeder</source>
-        <translation>Obstgartenkarte und Blühplaner für die Obstzüchtung</translation>
-    </message>
-    <message>
-        <source>Orchard</source>
-        <translation>Obstgarten</translation>
-    </message>
-</context>
-<context>
-    <name>pipward::desktop::PollinationFields</name>
-    <message>
-        <source>Cross</source>
-        <translation>Kreuzung</translation>
-    </message>
-    <message>
-        <source>Tag</source>
-        <translation>Anhänger</translation>
-    </message>
-    <message>
-        <source>Flowers pollinated</source>
-        <translation>Bestäubte Blüten</translation>
-    </message>
-    <message>
-        <source>Pollen</source>
-        <translation>Pollen</translation>
-    </message>
-    <message>
-        <source>Remark</source>
-        <translation>Bemerkung</translation>
-    </message>
-    <message>
-        <source>fresh, from no lot</source>
-        <translation>frisch, aus keiner Partie</translation>
-    </message>
-    <message>
-        <source>No cross of %1 has %2 as its seed parent.</source>
-        <translation>Keine Kreuzung der Saison %1 hat %2 als Mutter.</translation>
-    </message>
-    <message>
-        <source>this tree</source>
-        <translation>diesen Baum</translation>
-    </message>
-</context>
-<context>
-    <name>pipward::desktop::Provider</name>
-    <message>
-        <source>Pipward: orchard map and bloom planner</source>
-        <translation>Pipward: Obstgartenkarte und Blühplaner</translation>
     </message>
 </context>
 <context>
@@ -803,10 +803,6 @@
         <translation>Wie hoch die Seite ist.</translation>
     </message>
     <message>
-        <source>x-height of its smallest text.</source>
-        <translation>x-Höhe des kleinsten Textes.</translation>
-    </message>
-    <message>
         <source>Side of one module of the QR code.</source>
         <translation>Seitenlänge eines Moduls des QR-Codes.</translation>
     </message>
@@ -957,10 +953,6 @@
     <message>
         <source>Sheet</source>
         <translation>Bogen</translation>
-    </message>
-    <message>
-        <source>x-height</source>
-        <translation>x-Höhe</translation>
     </message>
     <message>
         <source>Sheet format by its dimensions; the options for dimensions override single values.</source>
@@ -1549,14 +1541,6 @@
     <message>
         <source>Days before bloom that the forecast was issued; unknown where the weather was known.</source>
         <translation>Wie viele Tage vor der Blüte die Vorhersage ausgegeben wurde; leer, wenn das Wetter bekannt war.</translation>
-    </message>
-    <message>
-        <source>Days of the book that now hold the file&apos;s temperatures.</source>
-        <translation>Tage des Buchs, die nun die Temperaturen der Datei haben.</translation>
-    </message>
-    <message>
-        <source>Days of the book that were left as they were.</source>
-        <translation>Tage des Buchs, die unverändert blieben.</translation>
     </message>
     <message>
         <source>Days that the book did not have.</source>
@@ -3015,10 +2999,6 @@
         <translation>Beobachter</translation>
     </message>
     <message>
-        <source>On</source>
-        <translation>Am</translation>
-    </message>
-    <message>
         <source>Pass</source>
         <translation>Durchgang</translation>
     </message>
@@ -3543,10 +3523,6 @@
         <translation>Jede nummerierte Position in den Reihen und ihr Zustand.</translation>
     </message>
     <message>
-        <source>Finds rows and positions of trees from their locations on the map, however roughly measured: the trees of the book that have no row or position yet, or the points of a layer. Where the block has rows in the book, the trees are matched with them; otherwise the rows are detected from the trees; spacing, row distance and bearing, where given, need only be approximate. Gaps stay gaps. Each decision comes with its distance and its probability; doubtful trees are listed and left open, never forced. Trees that have a number are never changed.</source>
-        <translation>Findet Reihe und Position von Bäumen anhand ihrer Lage auf der Karte, wie grob auch immer gemessen: für die Bäume des Buchs, die noch keine Reihe oder Position haben, oder für die Punkte eines Layers. Hat das Quartier im Buch Reihen, werden die Bäume diesen zugeordnet; sonst werden die Reihen aus den Bäumen erkannt; Pflanzabstand, Reihenabstand und Richtung, soweit angegeben, müssen nur ungefähr stimmen. Lücken bleiben Lücken. Zu jeder Entscheidung werden Abstand und Wahrscheinlichkeit genannt; zweifelhafte Bäume werden aufgeführt und offen gelassen, nie erzwungen. Bäume, die eine Nummer haben, werden nie geändert.</translation>
-    </message>
-    <message>
         <source>First position</source>
         <translation>Erste Position</translation>
     </message>
@@ -3697,10 +3673,6 @@
     <message>
         <source>Longitude of the first</source>
         <translation>Länge der ersten</translation>
-    </message>
-    <message>
-        <source>Number the trees</source>
-        <translation>Bäume nummerieren</translation>
     </message>
     <message>
         <source>Number trees</source>
@@ -4045,10 +4017,6 @@
     <message>
         <source>Whether that is certain enough to be numbered.</source>
         <translation>Ob das für eine Nummer sicher genug ist.</translation>
-    </message>
-    <message>
-        <source>Whether the book&apos;s trees get block, row and position where these are certain enough; otherwise they are only shown.</source>
-        <translation>Ob die Bäume des Buchs Quartier, Reihe und Position erhalten, wo diese sicher genug sind; sonst werden sie nur gezeigt.</translation>
     </message>
     <message>
         <source>Whether the walk ends where it began.</source>
@@ -4871,10 +4839,6 @@
         <translation>Tageswetter</translation>
     </message>
     <message>
-        <source>Dashed box: no observations of its own, taken from its parents or the orchard&apos;s mean.</source>
-        <translation>Gestrichelter Kasten: keine eigenen Beobachtungen, von den Eltern oder dem Mittel des Obstgartens übernommen.</translation>
-    </message>
-    <message>
         <source>Date of harvest.</source>
         <translation>Datum der Ernte.</translation>
     </message>
@@ -5315,10 +5279,6 @@
         <translation>Den Pflanzabstand angeben, die Bäume genauer einmessen oder zuerst die Reihen mit row-lay anlegen.</translation>
     </message>
     <message>
-        <source>Give the start.</source>
-        <translation>Den Start angeben.</translation>
-    </message>
-    <message>
         <source>Give two or more points at different locations.</source>
         <translation>Zwei oder mehr Punkte an verschiedenen Orten angeben.</translation>
     </message>
@@ -5625,10 +5585,6 @@
     <message>
         <source>Leave station-in-file out, or name the column with the option station-column.</source>
         <translation>station-in-file weglassen oder mit der Option station-column die Spalte nennen.</translation>
-    </message>
-    <message>
-        <source>Leave the file and the points out, or set it to no.</source>
-        <translation>Die Datei und die Punkte weglassen oder auf Nein setzen.</translation>
     </message>
     <message>
         <source>Store the fruit until its seeds are brown, or correct the date.</source>
@@ -6119,10 +6075,6 @@
         <translation>Auf dieser Seite</translation>
     </message>
     <message>
-        <source>On {} of these days the temperature was never measured on earth.</source>
-        <translation>An {} dieser Tage steht eine Temperatur, die auf der Erde nie gemessen wurde.</translation>
-    </message>
-    <message>
         <source>On {} of these days the lowest temperature is above the highest.</source>
         <translation>An {} dieser Tage liegt die tiefste Temperatur über der höchsten.</translation>
     </message>
@@ -6333,10 +6285,6 @@
     <message>
         <source>Remove all but one.</source>
         <translation>Alle bis auf eines entfernen.</translation>
-    </message>
-    <message>
-        <source>Remove the days if it is a sign for a missing value, or correct them; temperatures are in degrees Celsius.</source>
-        <translation>Die Tage entfernen, wenn es ein Zeichen für fehlende Werte ist, oder berichtigen; Temperaturen sind in Grad Celsius.</translation>
     </message>
     <message>
         <source>Remove the trigger, or copy the tables into a new book. Nothing was changed.</source>
@@ -7251,10 +7199,6 @@
         <translation>Die Zeile wurde geändert oder entfernt, seit das Buch gelesen wurde.</translation>
     </message>
     <message>
-        <source>The row was changed since it was recorded; it was not changed.</source>
-        <translation>Die Zeile wurde seit dem Erfassen geändert; sie blieb unverändert.</translation>
-    </message>
-    <message>
         <source>The row would have {:.0f} positions.</source>
         <translation>Die Reihe hätte {} Positionen.</translation>
     </message>
@@ -7959,10 +7903,6 @@
         <translation>ein ausgelesener, durch Veredeln erhaltener Sämling</translation>
     </message>
     <message>
-        <source>a number from 0 to 1</source>
-        <translation>eine Zahl von 0 bis 1</translation>
-    </message>
-    <message>
         <source>a single seedling</source>
         <translation>ein einzelner Sämling</translation>
     </message>
@@ -8097,10 +8037,6 @@
     <message>
         <source>block {}</source>
         <translation>Quartier {}</translation>
-    </message>
-    <message>
-        <source>estimated from relatives</source>
-        <translation>von Verwandten geschätzt</translation>
     </message>
     <message>
         <source>from both parents</source>
@@ -9767,10 +9703,6 @@
         <translation>{}.</translation>
     </message>
     <message>
-        <source>● own observations, and their number; ○ estimated from relatives. Seed, pollen: its role in the wanted crosses. Dates on the axis are Mondays.</source>
-        <translation>● eigene Beobachtungen und ihre Zahl; ○ von Verwandten geschätzt. Samen, Pollen: die Rolle in den gewünschten Kreuzungen. Tage an der Achse sind Montage.</translation>
-    </message>
-    <message>
         <source>header</source>
         <translation>Kopfzeile</translation>
     </message>
@@ -9805,10 +9737,6 @@
     <message>
         <source>bloom observation</source>
         <translation>Blühbeobachtung</translation>
-    </message>
-    <message>
-        <source>stratification temperature</source>
-        <translation>Stratifikationstemperatur (°C)</translation>
     </message>
     <message>
         <source>cross goal</source>
@@ -10179,10 +10107,6 @@
         <translation>Wirksame Tage: voll bei 0,5 bis 5 °C, anteilig bis 9,5, vermindert durch warme Tage.</translation>
     </message>
     <message>
-        <source>Days until half of the germinated seeds had germinated (Coolbear et al. 1984).</source>
-        <translation>Tage, bis die Hälfte der gekeimten Samen gekeimt war (Coolbear et al. 1984).</translation>
-    </message>
-    <message>
         <source>Differences between trees are correct; compare with the elevations in the book.</source>
         <translation>Unterschiede zwischen Bäumen stimmen; mit den Höhen im Buch vergleichen.</translation>
     </message>
@@ -10297,10 +10221,6 @@
     <message>
         <source>Give one of them another name; where they are the same and the layer is only less exact, raise same-location.</source>
         <translation>Einem davon einen anderen Namen geben; sind sie dasselbe und ist der Layer nur ungenauer, same-location erhöhen.</translation>
-    </message>
-    <message>
-        <source>Half germinated after (Coolbear)</source>
-        <translation>Hälfte gekeimt nach (Coolbear)</translation>
     </message>
     <message>
         <source>Half germinated after</source>
@@ -10705,10 +10625,6 @@
     <message>
         <source>Planting plan for seedlings</source>
         <translation>Pflanzplan für Sämlinge</translation>
-    </message>
-    <message>
-        <source>Plant</source>
-        <translation>Pflanzen</translation>
     </message>
     <message>
         <source>Plant the seedlings of cross {}</source>
@@ -11303,10 +11219,6 @@
         <translation>Diese Position lässt sich in den Koordinaten des Buchs nicht zeichnen.</translation>
     </message>
     <message>
-        <source>To fit, the x-height is below {:.1f} mm: hard to read.</source>
-        <translation>Damit alles passt, ist die x-Höhe kleiner als {} mm: schwer zu lesen.</translation>
-    </message>
-    <message>
         <source>To sow or give away</source>
         <translation>Zu säen oder abzugeben</translation>
     </message>
@@ -11417,10 +11329,6 @@
     <message>
         <source>Location.</source>
         <translation>Lage.</translation>
-    </message>
-    <message>
-        <source>Start of the planting.</source>
-        <translation>Beginn der Pflanzung.</translation>
     </message>
     <message>
         <source>Whether completed and failed crosses are left out.</source>
@@ -11693,14 +11601,6 @@
     <message>
         <source>“{}”</source>
         <translation>„{}“</translation>
-    </message>
-    <message>
-        <source>p, time course</source>
-        <translation>p, Verlauf</translation>
-    </message>
-    <message>
-        <source>p, shares</source>
-        <translation>p, Anteile</translation>
     </message>
     <message>
         <source>Assigns germinated seedlings to the vacant positions of a block: family by family, or mixed in random order with check trees between, none left out, row by row in walking order. With write, makes their accessions, with both parents, and their trees; the whole planting can be undone.</source>
@@ -13843,10 +13743,6 @@
         <translation>Vorsicht.</translation>
     </message>
     <message>
-        <source>Remark.</source>
-        <translation>Bemerkung.</translation>
-    </message>
-    <message>
         <source>Caution for this task.</source>
         <translation>Vorsicht bei dieser Aufgabe.</translation>
     </message>
@@ -14063,10 +13959,6 @@
         <translation>Vergleich: {}</translation>
     </message>
     <message>
-        <source>offspring</source>
-        <translation>Nachkomme</translation>
-    </message>
-    <message>
         <source>offspring by selfing</source>
         <translation>Nachkomme aus Selbstung</translation>
     </message>
@@ -14113,10 +14005,6 @@
     <message>
         <source>germination tests of pollen</source>
         <translation>Pollenkeimtests</translation>
-    </message>
-    <message>
-        <source>second-generation offspring</source>
-        <translation>Enkel</translation>
     </message>
     <message>
         <source>grandparent</source>
@@ -14645,6 +14533,94 @@
     <message>
         <source>Subtitle</source>
         <translation>Untertitel</translation>
+    </message>
+    <message>
+        <source>Handbook figure, used as long as nothing was counted.</source>
+        <translation>Handbuchwert; er gilt, solange nichts gezählt ist.</translation>
+    </message>
+    <message>
+        <source>X-height</source>
+        <translation>x-Höhe</translation>
+    </message>
+    <message>
+        <source>X-height of its smallest text.</source>
+        <translation>x-Höhe des kleinsten Textes.</translation>
+    </message>
+    <message>
+        <source>a number from {} to {}</source>
+        <translation>eine Zahl von {} bis {}</translation>
+    </message>
+    <message>
+        <source>full</source>
+        <translation>voll verträglich</translation>
+    </message>
+    <message>
+        <source>grandchild</source>
+        <translation>Enkel</translation>
+    </message>
+    <message>
+        <source>half</source>
+        <translation>halb verträglich</translation>
+    </message>
+    <message>
+        <source>remark</source>
+        <translation>Bemerkung</translation>
+    </message>
+    <message>
+        <source>seeds sound</source>
+        <translation>volle Samen</translation>
+    </message>
+    <message>
+        <source>share</source>
+        <translation>Anteil</translation>
+    </message>
+    <message>
+        <source>stratification c</source>
+        <translation>Stratifikation (°C)</translation>
+    </message>
+    <message>
+        <source>A sport, blend or unknown parent on which the share depends.</source>
+        <translation>Mutante, Pollenmischung oder unbekannter Elter, von denen der Anteil abhängt.</translation>
+    </message>
+    <message>
+        <source>Dashed box: no observations of its own, estimated from its parents or the orchard&apos;s mean.</source>
+        <translation>Gestrichelter Kasten: keine eigenen Beobachtungen, aus den Eltern oder dem Mittel des Obstgartens geschätzt.</translation>
+    </message>
+    <message>
+        <source>On {} of these days stands a temperature that was never measured on earth.</source>
+        <translation>An {} dieser Tage steht eine Temperatur, die auf der Erde nie gemessen wurde.</translation>
+    </message>
+    <message>
+        <source>P value, shares</source>
+        <translation>p-Wert, Anteile</translation>
+    </message>
+    <message>
+        <source>P value, time course</source>
+        <translation>p-Wert, Verlauf</translation>
+    </message>
+    <message>
+        <source>Position on the page</source>
+        <translation>Position auf der Seite</translation>
+    </message>
+    <message>
+        <source>Remove the days if it stands for a missing value, or correct them; temperatures are in degrees Celsius.</source>
+        <translation>Die Tage entfernen, wenn sie für einen fehlenden Wert steht, oder berichtigen; Temperaturen sind in Grad Celsius.</translation>
+    </message>
+    <message>
+        <source>The row was changed after it was recorded; it was left as it is.</source>
+        <translation>Die Zeile wurde nach dem Erfassen geändert; sie bleibt, wie sie ist.</translation>
+    </message>
+    <message>
+        <source>The text fits only with an x-height below {:.1f} mm: hard to read.</source>
+        <translation>Der Text passt nur mit einer x-Höhe unter {:.1f} mm: schwer zu lesen.</translation>
+    </message>
+    <message>
+        <source>● own observations, and their number; ○&#xa0;estimated. Seed, pollen: its role in the wanted crosses. Dates on the axis are Mondays.</source>
+        <translation>● eigene Beobachtungen und ihre Zahl; ○&#xa0;geschätzt. Samen, Pollen: die Rolle in den gewünschten Kreuzungen. Tage an der Achse sind Montage.</translation>
+    </message>
+    <message>
+        <source>offspring</source>
+        <translation>Nachkomme</translation>
     </message>
 </context>
 </TS>

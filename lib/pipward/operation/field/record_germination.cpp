@@ -35,7 +35,7 @@ std::unique_ptr<const Operation> record_germination() {
          .results = {},
          .examples =
              {{"A count some days after the last.",
-               {{"book", "BOOK"}, {"lot", "S-25-03"}, {"germinated", "58"}, {"as-of", "2026-03-23"}}}},
+               {{"book", "BOOK"}, {"lot", "S-25-03"}, {"germinated", "68"}, {"as-of", "2026-03-23"}}}},
          .run = run});
 }
 

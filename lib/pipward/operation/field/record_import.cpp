@@ -125,7 +125,7 @@ std::unique_ptr<const Operation> record_import() {
          .examples =
              {{"Germination counted in the store, shown only.",
                {{"book", "BOOK"}, {"records-file", "FILE"}, {"as-of", "2026-03-24"}},
-               "lot,counted_on,germinated\nS-25-03,2026-03-23,58\nS-25-03,2026-03-24,60\n"},
+               "lot,counted_on,germinated\nS-25-03,2026-03-23,68\nS-25-03,2026-03-24,70\n"},
               {"Stages of bloom in the German way, written.",
                {{"book", "BOOK"}, {"records-file", "FILE"}, {"write", "yes"}, {"as-of", "2026-05-16"}},
                "tree;observed_on;bbch;open_percent;remark\nLO-04-07;12.05.2026;61;7,5;\nLO-04-08;13.05.2026;;"

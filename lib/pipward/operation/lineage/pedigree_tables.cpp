@@ -33,7 +33,7 @@ const std::vector<ColumnOf<ShareRow>>& share_columns() {
          [](const ShareRow& r) { return r.share == nullptr ? Cell{} : Cell{r.share->ways}; }},
         {{"founder", yes_no, "", "Founder", "Whether no parent of it is known."},
          [](const ShareRow& r) { return r.share == nullptr ? Cell{} : Cell{r.share->is_founder}; }},
-        {{"remark", text, "", "Remark", "Remark."},
+        {{"remark", text, "", "Remark", "A sport, blend or unknown parent on which the share depends."},
          [](const ShareRow& r) {
              return r.share == nullptr ? text_cell(say("From unknown parents."))
                                        : text_cell(lineage::share_note(*r.graph, *r.share));
@@ -42,9 +42,9 @@ const std::vector<ColumnOf<ShareRow>>& share_columns() {
     return columns;
 }
 
-constexpr TableOf<ShareRow> ancestor_share_rows{"ancestor_contribution", "Contributions of ancestors",
-                                                "Expected genetic contribution of each ancestor.",
-                                                share_columns, [] {
+constexpr TableOf<ShareRow> ancestor_share_rows{
+    "ancestor_contribution", "Contributions of ancestors", "Expected genetic contribution of each ancestor.",
+    share_columns, [] {
         return TableView{.first = {"ancestor", "share", "generation", "paths", "founder", "longest_path"},
                          .below = {"remark"}};
     }};

@@ -91,11 +91,11 @@ const std::vector<ColumnOf<PairRow>>& pair_columns() {
          [](const PairRow& r) { return Cell{seed::arm_words(r.trial->arms[r.pair->b])}; }},
         {{"verdict", text, "", "Verdict", "Result in words."},
          [](const PairRow& r) { return Cell{r.pair->words}; }},
-        {{"p_share", number, "0 to 1", "P-value, shares",
+        {{"p_share", number, "0 to 1", "P value, shares",
           "Difference of the shares: p value of Fisher's exact test, adjusted for multiple comparisons "
           "(Holm)."},
          [](const PairRow& r) { return significant_cell(r.pair->p_share, 3); }},
-        {{"p_time", number, "0 to 1", "P-value, time course",
+        {{"p_time", number, "0 to 1", "P value, time course",
           "Difference of the time courses: p value of the log-rank test; only where both were counted on the "
           "same days."},
          [](const PairRow& r) { return r.pair->p_time ? significant_cell(*r.pair->p_time, 3) : Cell{}; }},
