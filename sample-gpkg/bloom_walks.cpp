@@ -32,8 +32,8 @@ constexpr std::array stage_spans{
 constexpr double reading_error = 6;
 
 /// How many of the trees passed get a note, by spring; some springs there was other work.
-constexpr std::array<double, 14> diligence{0.24, 0.22, 0.26, 0.20, 0.24, 0.16, 0.24,
-                                           0.24, 0.10, 0.20, 0.26, 0.28, 0.24, 0.28};
+constexpr std::array<double, 14> diligence{0.32, 0.29, 0.35, 0.27, 0.32, 0.21, 0.32,
+                                           0.32, 0.13, 0.27, 0.35, 0.37, 0.32, 0.37};
 constexpr int first_spring = 2012;
 constexpr double count_chance = 0.4;
 constexpr double single_tree_chance = 0.6;

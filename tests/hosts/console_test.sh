@@ -345,9 +345,10 @@ a_note_is_answered_in_one_line_and_can_be_taken_back() {
     silent
     [ "$(wc -l <err)" = 1 ] || fail "more than one line of answer"
     says "tree LO-04-07, observed on 2026-05-12, BBCH stage 61"
-    says "as bloom_observation/411; record-undo reverts it."
+    says "record-undo reverts it."
+    entry=$(grep -o "bloom_observation/[0-9]*" err)
     run 0 record-undo book.gpkg
-    says "Undid bloom_observation/411"
+    says "Undid $entry"
     run 0 record-undo book.gpkg
     says "no record to undo"
 }

@@ -55,14 +55,14 @@ Outcome run(const Request& request, const Run& lent) {
     const auto scores = season::score_past(
         place, past, {request.lead, request.training_seasons, request.per_accession}, step);
     Outcome outcome;
-    if (request.forward) {
-        outcome.tables.push_back(
-            bloom_skill_table(season::score_forward(place, past, forward, step), bloom::best_method(scores)));
-    }
-    outcome.tables.push_back(bloom_left_out_table.of(scores));
-    if (request.pairs) {
-        outcome.tables.push_back(meeting_skill_table.of(season::score_meetings(place, past, forward, step)));
-    }
+    using Forward = std::vector<bloom::ForwardScore>;
+    using Meetings = std::vector<cross::MeetingScore>;
+    outcome.tables = {
+        bloom_skill_table(request.forward ? season::score_forward(place, past, forward, step) : Forward{},
+                          bloom::best_method(scores)),
+        bloom_left_out_table.of(scores),
+        meeting_skill_table.of(request.pairs ? season::score_meetings(place, past, forward, step)
+                                             : Meetings{})};
     outcome.findings = std::move(place.findings);
     outcome.summary = summary_of(scores);
     keep_results(request.book, request.keep, outcome, lent);

@@ -90,10 +90,10 @@ const std::vector<ColumnOf<cross::MeetingScore>>& meeting_columns() {
          [](R r) { return number_cell(r.mean_probability, 3); }},
         {{"observed_share", number, "0 to 1", "Observed share", "Share in which it came about."},
          [](R r) { return number_cell(r.observed_share, 3); }},
-        {{"brier", number, "", "Brier score",
+        {{"brier", number, "probability²", "Brier score",
           "Mean square of the probability minus what came (1 or 0): 0 is perfect."},
          [](R r) { return number_cell(r.brier, 4); }},
-        {{"brier_climatology", number, "", "Brier score of the mean share",
+        {{"brier_climatology", number, "probability²", "Brier score of the mean share",
           "The same, had the share over all pairs and springs been forecast every time."},
          [](R r) { return number_cell(r.brier_climatology, 4); }},
     };
