@@ -128,7 +128,7 @@ TEST_F(EntryBatches, StayWhereOneWasChangedSince) {
     const auto error = error_of([&] { take_back(book, rows); });
     EXPECT_EQ(error.findings().size(), 1U);
     EXPECT_TRUE(
-        has(error.findings(), {Level::error, "germination_count", "fid 2", "", "", "changed since", ""}));
+        has(error.findings(), {Level::error, "germination_count", "fid 2", "", "", "changed after", ""}));
     EXPECT_EQ(orchard().germination_counts.size(), 2U);
     take_back(book, rows[0]);  // each by itself, though
     EXPECT_EQ(remembered_batches(book), (std::vector<std::vector<AddedRow>>{{rows[1]}}));

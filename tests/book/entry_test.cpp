@@ -259,7 +259,7 @@ TEST_F(Entries, ARowThatWasChangedSinceIsLeftAlone) {
     const auto row = added(bloom("A1", 61)).row;
     testing::RawBook(book).run("UPDATE bloom_observation SET bbch = 62");
     EXPECT_TRUE(has(error_of([&] { take_back(book, row); }).findings(),
-                    {Level::error, "bloom_observation", "fid 1", "", "", "changed since", ""}));
+                    {Level::error, "bloom_observation", "fid 1", "", "", "changed after", ""}));
     EXPECT_EQ(orchard().bloom_observations.size(), 1U);
 }
 

@@ -9,7 +9,7 @@
 namespace pipward::operation {
 namespace {
 
-class NoteImport : public ::testing::Test {
+class RecordImport : public ::testing::Test {
   protected:
     void SetUp() override { NEED_SAMPLE(); }
 
@@ -74,7 +74,7 @@ std::vector<std::string> verdicts(const Outcome& outcome) {
 const std::string germination = "lot,counted_on,germinated\n";
 const std::string work = "tag,cross,tree,pollinated_on,flowers\n";
 
-TEST_F(NoteImport, ShowsFirstThenWritesAndTakesBackAtOnce) {
+TEST_F(RecordImport, ShowsFirstThenWritesAndTakesBackAtOnce) {
     const auto sheet = germination + "S-25-03,2026-03-23,58\n\nS-25-03,2026-03-30,60\nS-25-02,,\n";
     const auto before = orchard().germination_counts.size();
     const auto shown = imported(sheet);
@@ -88,7 +88,7 @@ TEST_F(NoteImport, ShowsFirstThenWritesAndTakesBackAtOnce) {
     EXPECT_EQ(orchard().germination_counts.size(), before);
 }
 
-TEST_F(NoteImport, ASheetReadAgainAddsNothingTwice) {
+TEST_F(RecordImport, ASheetReadAgainAddsNothingTwice) {
     const auto sheet = germination + "S-25-03,2026-03-23,58\n";
     written(sheet);
     const auto again = written(sheet + "S-25-03,2026-03-30,60\n");
@@ -97,7 +97,7 @@ TEST_F(NoteImport, ASheetReadAgainAddsNothingTwice) {
     EXPECT_EQ(verdicts(written(sheet)), (std::vector<std::string>{"there_already"}));
 }
 
-TEST_F(NoteImport, ARowOfTheBookAnswersForOneLine) {
+TEST_F(RecordImport, ARowOfTheBookAnswersForOneLine) {
     const std::string harvests = "tag,harvested_on,fruits\n25-03-b,2025-10-05,2\n25-03-b,2025-10-05,2\n";
     const auto both = written(harvests);
     EXPECT_EQ(verdicts(both), (std::vector<std::string>{"written", "written"}));
@@ -105,7 +105,7 @@ TEST_F(NoteImport, ARowOfTheBookAnswersForOneLine) {
     EXPECT_EQ(verdicts(imported(harvests)), (std::vector<std::string>{"there_already", "there_already"}));
 }
 
-TEST_F(NoteImport, ReadsSemicolonsDecimalCommasMarksLabelsAndGermanDays) {
+TEST_F(RecordImport, ReadsSemicolonsDecimalCommasMarksLabelsAndGermanDays) {
     const auto outcome = written(
         "\xEF\xBB\xBFTree;Observed on;BBCH stage;Flowers open (%);Remark\r\n"
         "LO-04-07;12.05.2026;61;7,5;\"warm; dry\"\r\n"
@@ -117,13 +117,13 @@ TEST_F(NoteImport, ReadsSemicolonsDecimalCommasMarksLabelsAndGermanDays) {
     EXPECT_EQ(to_iso(remarks[remarks.size() - 2].observed_on), "2026-05-12");
 }
 
-TEST_F(NoteImport, AnotherLineTellsTheOrderOfTheDays) {
+TEST_F(RecordImport, AnotherLineTellsTheOrderOfTheDays) {
     const auto outcome = imported(germination + "S-25-03,03/04/2026,58\nS-25-03,13/04/2026,60\n");
     EXPECT_NE(column(outcome, 1).at(0).find("2026-04-03"), std::string::npos);
     EXPECT_TRUE(told(outcome.findings, "", "counted_on", "day first, as line 3", Level::notice));
 }
 
-TEST_F(NoteImport, ADayThatMayBeTwoIsAsked) {
+TEST_F(RecordImport, ADayThatMayBeTwoIsAsked) {
     const auto sheet = germination + "S-25-03,03/04/2026,58\n";
     EXPECT_TRUE(told(refused(sheet), "line 2", "counted_on", "2026-04-03, with the month first 2026-03-04"));
     EXPECT_EQ(verdicts(imported(sheet, {{"date-format", "day-month-year"}})).at(0), "would_be_written");
@@ -132,7 +132,7 @@ TEST_F(NoteImport, ADayThatMayBeTwoIsAsked) {
              "line 2", "counted_on", "Line 3 has the day first and line 4 the month"));
 }
 
-TEST_F(NoteImport, LinesWithoutADayGetOneOnlyWhereItIsGiven) {
+TEST_F(RecordImport, LinesWithoutADayGetOneOnlyWhereItIsGiven) {
     const auto sheet = germination + "S-25-03,,58\n";
     EXPECT_TRUE(told(refused(sheet), "line 2", "counted_on", "date-if-blank"));
     EXPECT_NE(column(imported(sheet, {{"date-if-blank", "2026-03-23"}}), 1).at(0).find("2026-03-23"),
@@ -141,7 +141,7 @@ TEST_F(NoteImport, LinesWithoutADayGetOneOnlyWhereItIsGiven) {
               "would_be_written");
 }
 
-TEST_F(NoteImport, MoreGerminationThanSeedsAndACountOfNoLot) {
+TEST_F(RecordImport, MoreGerminationThanSeedsAndACountOfNoLot) {
     const auto findings = refused(germination + "S-25-03,2026-03-23,92\nS-26-09,2026-03-23,3\n");
     EXPECT_TRUE(told(findings, "line 2", "germinated", "than the 91 of lot S-25-03"));
     EXPECT_TRUE(told(findings, "line 3", "lot", "no seed lot"));
@@ -149,7 +149,7 @@ TEST_F(NoteImport, MoreGerminationThanSeedsAndACountOfNoLot) {
     EXPECT_EQ(findings.size(), 2U);
 }
 
-TEST_F(NoteImport, TagsUsedTwiceInTheFileOrTheBook) {
+TEST_F(RecordImport, TagsUsedTwiceInTheFileOrTheBook) {
     const auto findings = refused(work +
                                   "26-04-a,26-04,LO-01-01,2026-05-08,40\n"
                                   "26-04-a,26-04,LO-01-02,2026-05-08,30\n"
@@ -159,7 +159,7 @@ TEST_F(NoteImport, TagsUsedTwiceInTheFileOrTheBook) {
     EXPECT_EQ(findings.size(), 2U);
 }
 
-TEST_F(NoteImport, DaysOfTheWrongYear) {
+TEST_F(RecordImport, DaysOfTheWrongYear) {
     EXPECT_TRUE(told(refused(work + "26-04-a,26-04,LO-01-01,2062-05-08,40\n"), "line 2", "pollinated_on",
                      "still to come"));
     const auto last_year = imported(work + "26-04-a,26-04,LO-01-01,2025-05-08,40\n");
@@ -167,19 +167,19 @@ TEST_F(NoteImport, DaysOfTheWrongYear) {
     EXPECT_EQ(verdicts(last_year).at(0), "would_be_written");
 }
 
-TEST_F(NoteImport, AYearThatOnlyOneLineHasIsAWarning) {
+TEST_F(RecordImport, AYearThatOnlyOneLineHasIsAWarning) {
     const auto sheet = work + "26-04-a,26-04,LO-01-01,2026-05-08,40\n26-04-b,26-04,LO-01-02,2025-05-08,40\n" +
                        "26-04-c,26-04,LO-01-03,2026-05-09,40\n";
     EXPECT_TRUE(
         told(imported(sheet).findings, "line 3", "pollinated_on", "of about 2026-05-08", Level::warning));
 }
 
-TEST_F(NoteImport, ATagOfTheBookIsShownAsItStandsThere) {
+TEST_F(RecordImport, ATagOfTheBookIsShownAsItStandsThere) {
     EXPECT_TRUE(
         told(refused(work + "25-03-b,25-03,LO-05-08,2025-05-11,61\n"), "line 2", "tag", "flowers 60"));
 }
 
-TEST_F(NoteImport, NumbersThatAreNone) {
+TEST_F(RecordImport, NumbersThatAreNone) {
     const auto findings = refused(germination +
                                   "S-25-03,2026-03-23,-5\n"
                                   "S-25-03,2026-03-24,1.200\n"
@@ -196,7 +196,7 @@ TEST_F(NoteImport, NumbersThatAreNone) {
     EXPECT_EQ(findings.size(), 6U);
 }
 
-TEST_F(NoteImport, FormulasAndErrorsOfASpreadsheet) {
+TEST_F(RecordImport, FormulasAndErrorsOfASpreadsheet) {
     const auto findings = refused(work +
                                   "=A1,26-04,LO-01-01,2026-05-08,=SUM(A1:A3)\n"
                                   "26-04-b,26-04,#REF!,=TODAY(),+A1\n"
@@ -213,7 +213,7 @@ TEST_F(NoteImport, FormulasAndErrorsOfASpreadsheet) {
     EXPECT_EQ(findings.size(), 8U);
 }
 
-TEST_F(NoteImport, HeadersThatAreMissingOrOther) {
+TEST_F(RecordImport, HeadersThatAreMissingOrOther) {
     EXPECT_TRUE(told(refused("S-25-03,2026-03-23,58\n"), "line 1", "", "does not name the columns"));
     EXPECT_TRUE(told(refused("lot,counted_on,germinatd\nS-25-03,2026-03-23,58\n"), "line 1", "germinatd",
                      "Did you mean germinated?"));
@@ -228,12 +228,12 @@ TEST_F(NoteImport, HeadersThatAreMissingOrOther) {
                      "It should be: tree"));
 }
 
-TEST_F(NoteImport, ALineWithMoreCellsThanTheHeader) {
+TEST_F(RecordImport, ALineWithMoreCellsThanTheHeader) {
     EXPECT_TRUE(told(refused(germination + "S-25-03,2026-03-23,58,5\n"), "line 2", "", "more cells"));
     EXPECT_EQ(verdicts(imported(germination + "S-25-03,2026-03-23,58,\n")).at(0), "would_be_written");
 }
 
-TEST_F(NoteImport, FilesThatAreNoText) {
+TEST_F(RecordImport, FilesThatAreNoText) {
     EXPECT_TRUE(told(refused(germination + "S-25-03,2026-03-23,58\nK\xFChl,2026-03-23,58\n\xC3\xA4,,\n"),
                      "line 3", "", "letters that are not UTF-8"))
         << "neither the one encoding nor the other";
@@ -247,7 +247,7 @@ TEST_F(NoteImport, FilesThatAreNoText) {
         told(refused("lot,counted_on,germinated\n\"S-25-03,2026-03-23,58\n"), "line 2", "", "never closed"));
 }
 
-TEST_F(NoteImport, OtherEncodingsAndATitleAreReadAndTold) {
+TEST_F(RecordImport, OtherEncodingsAndATitleAreReadAndTold) {
     const auto old =
         imported("tag,harvested_on,fruits,remark\n25-03-b,2025-10-05,2,K\xFChl\n25-03-b,2025-10-06,1,\xE4\n");
     EXPECT_TRUE(told(old.findings, "line 2", "", "This line and 1 more hold letters that are not UTF-8",
@@ -259,20 +259,20 @@ TEST_F(NoteImport, OtherEncodingsAndATitleAreReadAndTold) {
     EXPECT_EQ(column(titled, 0), (std::vector<std::string>{"3"}));
 }
 
-TEST_F(NoteImport, ARemarkWithoutACountIsNotLostInSilence) {
+TEST_F(RecordImport, ARemarkWithoutACountIsNotLostInSilence) {
     const auto outcome = imported("tag,harvested_on,fruits,remark\n25-03-b,,,wasps\n25-03-a,,,\n");
     EXPECT_EQ(verdicts(outcome), (std::vector<std::string>{"not_filled_in", "not_filled_in"}));
     EXPECT_TRUE(told(outcome.findings, "line 2", "remark", "remark", Level::warning));
     EXPECT_EQ(outcome.findings.size(), 1U);
 }
 
-TEST_F(NoteImport, AllThatIsWrongIsShownWithoutWriting) {
+TEST_F(RecordImport, AllThatIsWrongIsShownWithoutWriting) {
     const auto outcome = imported(germination + "S-25-03,2026-03-23,58\nS-25-03,2026-03-24,92\n");
     EXPECT_EQ(verdicts(outcome), (std::vector<std::string>{"would_be_written", "wrong"}));
     EXPECT_NE(outcome.summary.text().find("1 line has an error"), std::string::npos);
 }
 
-TEST_F(NoteImport, AChangedRowKeepsTheWholeImport) {
+TEST_F(RecordImport, AChangedRowKeepsTheWholeImport) {
     written(work + "26-04-a,26-04,LO-01-01,2026-05-08,40\n26-04-b,26-04,LO-01-02,2026-05-08,40\n");
     written("tag,harvested_on,fruits\n26-04-b,2026-05-19,1\n");
     undo();

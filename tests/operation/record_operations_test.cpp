@@ -20,7 +20,7 @@ Form example_of(const Operation& operation, const testing::SampleCopy& sample) {
     return form;
 }
 
-std::vector<const Operation*> noting() {
+std::vector<const Operation*> recording() {
     const std::set<std::string> others{"record-template", "record-import", "record-undo"};
     std::vector<const Operation*> found;
     for (const auto& operation : operations()) {
@@ -31,15 +31,15 @@ std::vector<const Operation*> noting() {
     return found;
 }
 
-TEST(NoteOperations, ThereIsOneForEveryTableThatTakesEntries) {
-    EXPECT_EQ(noting().size(), book::entry_tables().size());
+TEST(RecordOperations, ThereIsOneForEveryTableThatTakesEntries) {
+    EXPECT_EQ(recording().size(), book::entry_tables().size());
 }
 
-TEST(NoteOperations, EachWritesOneRowThatIsTakenBackByName) {
+TEST(RecordOperations, EachWritesOneRowThatIsTakenBackByName) {
     NEED_SAMPLE();
     const testing::SampleCopy sample;
     std::set<std::string> tables;
-    for (const auto* operation : noting()) {
+    for (const auto* operation : recording()) {
         const auto outcome = operation->run(example_of(*operation, sample), {});
         const auto row = book::remembered_entries(sample.book()).at(0);
         EXPECT_NE(outcome.summary.text().find(book::name_of(row)), std::string::npos)
@@ -52,7 +52,7 @@ TEST(NoteOperations, EachWritesOneRowThatIsTakenBackByName) {
     EXPECT_EQ(tables.size(), book::entry_tables().size());
 }
 
-TEST(NoteOperations, TakeBackTheLastFirstAndThenTheOneBefore) {
+TEST(RecordOperations, TakeBackTheLastFirstAndThenTheOneBefore) {
     NEED_SAMPLE();
     const testing::SampleCopy sample;
     const Form undo{{"book", sample.book()}};
@@ -69,7 +69,7 @@ TEST(NoteOperations, TakeBackTheLastFirstAndThenTheOneBefore) {
     EXPECT_EQ(book::read_book(sample.book()).orchard.bloom_observations.size(), before);
 }
 
-TEST(NoteOperations, AnEntryThatTheBookDoesNotRememberIsToldWithTheLatest) {
+TEST(RecordOperations, AnEntryThatTheBookDoesNotRememberIsToldWithTheLatest) {
     NEED_SAMPLE();
     const testing::SampleCopy sample;
     const auto& bloom = *find_operation("record-bloom");
@@ -85,7 +85,7 @@ TEST(NoteOperations, AnEntryThatTheBookDoesNotRememberIsToldWithTheLatest) {
     }
 }
 
-TEST(NoteOperations, AStageThatTheScaleLacksIsAWrongCallWithTheNearest) {
+TEST(RecordOperations, AStageThatTheScaleLacksIsAWrongCallWithTheNearest) {
     const auto findings =
         find_operation("record-bloom")->check({{"book", "b"}, {"bbch", "66"}, {"as-of", "2026-05-12"}});
     ASSERT_EQ(findings.size(), 1U);

@@ -22,7 +22,7 @@ std::size_t lines_of(const std::string& sheet) {
     return static_cast<std::size_t>(std::ranges::count(sheet, '\n'));
 }
 
-TEST(NoteTemplate, EverySheetIsReadBackAndNothingOfItIsFilledIn) {
+TEST(RecordTemplate, EverySheetIsReadBackAndNothingOfItIsFilledIn) {
     NEED_SAMPLE();
     const testing::SampleCopy sample;
     for (const auto& word : words(intake::RecordKind{})) {
@@ -44,14 +44,14 @@ TEST(NoteTemplate, EverySheetIsReadBackAndNothingOfItIsFilledIn) {
     }
 }
 
-TEST(NoteTemplate, AnEmptySheetIsAHeader) {
+TEST(RecordTemplate, AnEmptySheetIsAHeader) {
     NEED_SAMPLE();
     const testing::SampleCopy sample;
     EXPECT_EQ(made(sample, "harvest", {{"prefill", "no"}}).files.at(0).content,
               "tag,harvested_on,fruits,seeds_sound,seeds_empty,remark\r\n");
 }
 
-TEST(NoteTemplate, LotsWithSeedLeftAndLivingSeedlingsStandInIt) {
+TEST(RecordTemplate, LotsWithSeedLeftAndLivingSeedlingsStandInIt) {
     NEED_SAMPLE();
     const testing::SampleCopy sample;
     const auto counts = made(sample, "germination").files.at(0).content;
@@ -62,7 +62,7 @@ TEST(NoteTemplate, LotsWithSeedLeftAndLivingSeedlingsStandInIt) {
     EXPECT_EQ(scores.find("LO-01-01"), std::string::npos);
 }
 
-TEST(NoteTemplate, TheFilledSheetIsTakenIn) {
+TEST(RecordTemplate, TheFilledSheetIsTakenIn) {
     NEED_SAMPLE();
     const testing::SampleCopy sample;
     auto sheet = made(sample, "germination").files.at(0).content;
@@ -76,7 +76,7 @@ TEST(NoteTemplate, TheFilledSheetIsTakenIn) {
     EXPECT_NE(outcome.summary.text().find("1 row"), std::string::npos) << outcome.summary.text();
 }
 
-TEST(NoteTemplate, NoCellOfASheetIsAFormula) {
+TEST(RecordTemplate, NoCellOfASheetIsAFormula) {
     EXPECT_EQ(intake::harmless("=cmd|' /C calc'!A0"), "'=cmd|' /C calc'!A0");
     EXPECT_EQ(intake::harmless("-A1"), "'-A1");
     EXPECT_EQ(intake::harmless("UP-05-12"), "UP-05-12");

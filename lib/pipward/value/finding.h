@@ -17,7 +17,7 @@ enum class Level {
     error,    ///< prevents a result
 };
 
-/// "note", "warning" or "error": for scripts, in every language.
+/// "notice", "warning" or "error": for scripts, in every language.
 std::string_view to_text(Level level);
 /// The same for people.
 Sentence level_words(Level level);

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-2.0-or-later
-// Noting at a tree, without a desktop around it: the choices, the form, the way into the book and back.
+// Recording at a tree, without a desktop around it: the choices, the form, the way into the book and back.
 #include <gtest/gtest.h>
 #include <qgsapplication.h>
 #include <qgsmapcanvas.h>
@@ -41,7 +41,7 @@ bool wait_for(const Condition& condition) {
     return condition();
 }
 
-class NotingAtATree : public ::testing::Test {
+class RecordingAtATree : public ::testing::Test {
   protected:
     void SetUp() override {
         ASSERT_TRUE(QFile::copy(to_qt(testing::sample_book()), book));
@@ -88,7 +88,7 @@ class NotingAtATree : public ::testing::Test {
     RecordDesk desk{form};
 };
 
-TEST_F(NotingAtATree, OffersTheCrossesOfTheSeasonThatTheTreeBears) {
+TEST_F(RecordingAtATree, OffersTheCrossesOfTheSeasonThatTheTreeBears) {
     const auto choices = choices_for(orchard(), "LO-01-01", in_bloom);
     EXPECT_EQ(choices.accession, QStringLiteral("Larkfold Early"));
     ASSERT_EQ(choices.crosses.size(), 2U);
@@ -100,7 +100,7 @@ TEST_F(NotingAtATree, OffersTheCrossesOfTheSeasonThatTheTreeBears) {
     EXPECT_EQ(next_tag(orchard(), "25-03"), QStringLiteral("25-03-c"));
 }
 
-TEST_F(NotingAtATree, OffersPollenInHandThatOfTheWantedDonorFirst) {
+TEST_F(RecordingAtATree, OffersPollenInHandThatOfTheWantedDonorFirst) {
     const auto lots = lots_for(orchard(), "26-04", in_bloom);  // of Ridgewhistle
     ASSERT_FALSE(lots.empty());
     EXPECT_EQ(lots[0].value, QStringLiteral("P-25-02"));
@@ -109,7 +109,7 @@ TEST_F(NotingAtATree, OffersPollenInHandThatOfTheWantedDonorFirst) {
     }
 }
 
-TEST_F(NotingAtATree, ABloomObservationGoesIntoTheBookAndUndoTakesItBack) {
+TEST_F(RecordingAtATree, ABloomObservationGoesIntoTheBookAndUndoTakesItBack) {
     const auto before = orchard().bloom_observations.size();
     open("LO-04-07");
     choose("pipward_record_stage", 61);
@@ -133,7 +133,7 @@ TEST_F(NotingAtATree, ABloomObservationGoesIntoTheBookAndUndoTakesItBack) {
     EXPECT_FALSE(desk.can_redo());
 }
 
-TEST_F(NotingAtATree, APollinationTakesTheProposedTagAndTheChosenPollen) {
+TEST_F(RecordingAtATree, APollinationTakesTheProposedTagAndTheChosenPollen) {
     open("LO-01-01");
     show_page(1);
     choose("pipward_record_cross", QStringLiteral("26-04"));
@@ -150,7 +150,7 @@ TEST_F(NotingAtATree, APollinationTakesTheProposedTagAndTheChosenPollen) {
     })) << "the next tag is proposed";
 }
 
-TEST_F(NotingAtATree, AHarvestIsOfATagOnTheTree) {
+TEST_F(RecordingAtATree, AHarvestIsOfATagOnTheTree) {
     open("LO-05-08");
     show_page(2);
     form.set_day(QDate(2025, 10, 2));
@@ -162,7 +162,7 @@ TEST_F(NotingAtATree, AHarvestIsOfATagOnTheTree) {
     EXPECT_FALSE(orchard().fruits.back().seeds_sound) << "not counted is unknown, not nought";
 }
 
-TEST_F(NotingAtATree, WhatIsWrongIsShownWithItsRemedyAndNotWritten) {
+TEST_F(RecordingAtATree, WhatIsWrongIsShownWithItsRemedyAndNotWritten) {
     open("LO-05-08");
     show_page(2);
     form.set_day(QDate(2025, 5, 1));
@@ -178,7 +178,7 @@ TEST_F(NotingAtATree, WhatIsWrongIsShownWithItsRemedyAndNotWritten) {
     EXPECT_FALSE(desk.can_undo());
 }
 
-TEST_F(NotingAtATree, AWarningIsToldButDoesNotStopTheNote) {
+TEST_F(RecordingAtATree, AWarningIsToldButDoesNotStopTheRecord) {
     const QSignalSpy warned(&desk, &RecordDesk::warned);
     open("LO-04-07");
     form.set_day(QDate(2026, 9, 1));
@@ -189,7 +189,7 @@ TEST_F(NotingAtATree, AWarningIsToldButDoesNotStopTheNote) {
     EXPECT_TRUE(desk.can_undo());
 }
 
-TEST_F(NotingAtATree, ATableThatIsBeingEditedHereIsLeftAlone) {
+TEST_F(RecordingAtATree, ATableThatIsBeingEditedHereIsLeftAlone) {
     auto* remarks = add_layer("bloom_observation");
     open("LO-04-07");
     const auto before = orchard().bloom_observations.size();
@@ -204,7 +204,7 @@ TEST_F(NotingAtATree, ATableThatIsBeingEditedHereIsLeftAlone) {
     EXPECT_EQ(orchard().bloom_observations.size(), before + 1);
 }
 
-TEST_F(NotingAtATree, EditsOfAnotherTableDoNotStandInTheWay) {
+TEST_F(RecordingAtATree, EditsOfAnotherTableDoNotStandInTheWay) {
     auto* trees = add_layer("tree");
     open("LO-04-07");
     ASSERT_TRUE(trees->startEditing());
@@ -214,7 +214,7 @@ TEST_F(NotingAtATree, EditsOfAnotherTableDoNotStandInTheWay) {
     trees->rollBack();
 }
 
-TEST_F(NotingAtATree, EditsInOneOpenTransactionHoldTheWholeBook) {
+TEST_F(RecordingAtATree, EditsInOneOpenTransactionHoldTheWholeBook) {
     QgsProject::instance()->setAutoTransaction(true);
     auto* trees = add_layer("tree");
     ASSERT_TRUE(trees->startEditing());
@@ -224,7 +224,7 @@ TEST_F(NotingAtATree, EditsInOneOpenTransactionHoldTheWholeBook) {
     QgsProject::instance()->setAutoTransaction(false);
 }
 
-TEST_F(NotingAtATree, ARowChangedSinceIsKeptAndTheOneBeforeCanStillBeTakenBack) {
+TEST_F(RecordingAtATree, ARowChangedSinceIsKeptAndTheOneBeforeCanStillBeTakenBack) {
     open("LO-04-07");
     choose("pipward_record_stage", 60);
     press();
@@ -238,14 +238,14 @@ TEST_F(NotingAtATree, ARowChangedSinceIsKeptAndTheOneBeforeCanStillBeTakenBack) 
     const QSignalSpy trouble(&desk, &RecordDesk::trouble);
     desk.undo();
     ASSERT_TRUE(wait_for([&] { return trouble.count() == 1; }));
-    EXPECT_TRUE(trouble.at(0).at(0).toString().contains(QStringLiteral("changed since")));
+    EXPECT_TRUE(trouble.at(0).at(0).toString().contains(QStringLiteral("changed after")));
     const QSignalSpy back(&desk, &RecordDesk::taken_back);
     desk.undo();
     ASSERT_TRUE(wait_for([&] { return back.count() == 1; }));
     EXPECT_EQ(orchard().bloom_observations.back().bbch, Bbch{62});
 }
 
-TEST_F(NotingAtATree, TheNearestTreeWithinReachIsFoundOnTheMap) {
+TEST_F(RecordingAtATree, TheNearestTreeWithinReachIsFoundOnTheMap) {
     auto* trees = add_layer("tree");
     QgsMapCanvas canvas;
     canvas.resize(600, 400);
