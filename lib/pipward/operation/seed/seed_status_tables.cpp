@@ -121,8 +121,8 @@ const TableOf<CrossRow> seed_status_table{
     "seed_status", "Status of crosses",
     "Status of every cross, step by step; what was not counted is unknown.", cross_columns, [] {
         return TableView{
-            .first = {"cross", "seed_parent", "pollen_parent", "seeds", "germinated", "planted", "next",
-                      "next_to", "flowers", "fruits", "standing", "failed", "next_from", "late"},
+            .first = {"cross", "seed_parent", "pollen_parent", "next", "next_to", "seeds", "germinated",
+                      "planted", "flowers", "fruits", "standing", "failed", "next_from", "late"},
             .below = {"why"}};
     }};
 
