@@ -67,7 +67,7 @@ void weigh_pollen(Stock& stock, const Orchard& orchard) {
     std::map<std::string, Weighed> of_donor;
     Weighed all;
     for (const auto& lot : orchard.pollen_lots) {
-        if (lot.gathered_on <= stock.as_of && lot.mass && lot.flowers && lot.mass->value > 0 && *lot.flowers > 0) {
+        if (lot.collected_on <= stock.as_of && lot.mass && lot.flowers && lot.mass->value > 0 && *lot.flowers > 0) {
             of_donor[lot.donor].add(lot.mass->value, *lot.flowers);
             all.add(lot.mass->value, *lot.flowers);
         }
