@@ -129,7 +129,7 @@ NameLikeness likeness_of(const std::string& wanted, const std::string& name, boo
         return {0.90F, 0};
     }
     const int slips = Likeness(wanted).slips_in_part(name);
-    return may_slip && slips <= slips_allowed(wanted.size())
+    return may_slip && slips <= slips_allowed(wanted)
                ? NameLikeness{0.85F - 0.1F * static_cast<float>(slips), slips}
                : NameLikeness{};
 }

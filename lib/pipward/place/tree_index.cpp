@@ -5,20 +5,22 @@
 #include <limits>
 #include <utility>
 
-#include "pipward/place/address.h"
+#include "pipward/place/detail/field_table.h"
 #include "pipward/place/detail/index_parts.h"
+#include "pipward/place/detail/near_place.h"
 #include "pipward/place/detail/query_text.h"
 
 namespace pipward::place {
 
 struct TreeIndex::Parts {
-    explicit Parts(Orchard book) : orchard(std::move(book)), stands(orchard.trees) {
+    explicit Parts(Orchard book) : orchard(std::move(book)), fields(orchard.trees, names) {
         detail::fill_index(orchard, names, families, remarks);
+        fields.fill();
     }
 
     const Orchard orchard;  // first: the others point into it
     detail::NamePool names;
-    detail::StandTable stands;
+    detail::FieldTable fields;
     detail::FamilyTable families;
     detail::RemarkPool remarks;
 
@@ -27,13 +29,51 @@ struct TreeIndex::Parts {
             case MatchKind::parents:
                 return families.shown(hit.source, hit.tree);
             case MatchKind::address:
-                return address_of(orchard.trees[hit.tree], orchard.rows);
+            case MatchKind::record:
+                return fields.shown(hit, orchard);
             case MatchKind::remark:
                 return verbatim(remarks.shown(hit.source));
             case MatchKind::nearness:
                 return {};
             default:
                 return verbatim(names.shown(hit.source));
+        }
+    }
+
+    // What is there as it was asked for.
+    void find_named(std::string_view query, detail::Hits& hits) const {
+        const auto folded = detail::folded_text(query);
+        names.find_whole(query, hits);
+        names.find_part(query, hits);
+        if (const auto name = detail::without_sort(folded); name != folded) {
+            names.find_whole(name, hits);
+            names.find_part(name, hits);
+        }
+        fields.find(query, detail::Effort::whole, hits);
+        families.find(query, hits);
+        detail::find_near(query, orchard, hits);
+    }
+
+    // What may have been meant, the likelier way first: the next is tried where the last has found nothing
+    // good.
+    void find_meant(std::string_view query, detail::Hits& hits) const {
+        const auto folded = detail::folded_text(query);
+        constexpr float whole = 0.9F;
+        constexpr float good = 0.7F;
+        const auto name = detail::without_sort(folded);
+        if (hits.best_score() < whole) {
+            names.find_misread(name, hits);
+        }
+        if (hits.best_score() < good) {
+            fields.find(query, detail::Effort::abbreviated, hits);
+        }
+        if (hits.best_score() < good) {
+            names.find_like(name, hits);
+            fields.find(query, detail::Effort::misspelt, hits);
+        }
+        remarks.find(query, hits);
+        if (hits.empty()) {
+            remarks.find_like(query, hits);
         }
     }
 
@@ -59,14 +99,8 @@ std::vector<FoundTree> TreeIndex::find(std::string_view query, std::size_t limit
     if (detail::folded_text(query).empty()) {
         return {};
     }
-    parts_->names.find_whole(query, hits);
-    parts_->names.find_part(query, hits);
-    parts_->stands.find(query, hits);
-    parts_->families.find(query, hits);
-    if (hits.empty()) {
-        parts_->names.find_like(query, hits);
-    }
-    parts_->remarks.find(query, hits);
+    parts_->find_named(query, hits);
+    parts_->find_meant(query, hits);
     return parts_->found(std::move(hits).ranked(parts_->orchard, limit, from, as_of));
 }
 
