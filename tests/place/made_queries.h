@@ -49,11 +49,11 @@ class QueryMaker {
     }
 
     static std::vector<std::string> nonsense() {
-        return {"0000000",  "00000",        "qqqqqqqq",    "asdfghjk",   "qwertzuiop",
-                "!!!!",     "9999 9999",    "hello world", "zzz",        "xyzzy",
-                "8/8/8/8/8/8",  "lorem ipsum",  "77777777",    "OOOOOOO",    "the of in",
-                "-",    "123456789012", "abcdefg",     "0.0,0.0",    "geo:89.9,-170",
-                "l1l1l1l1", "tree tree",    "row row",     "Reihe Baum", "aaaa bbbb"};
+        return {"0000000",     "00000",        "qqqqqqqq",    "asdfghjk",   "qwertzuiop",
+                "!!!!",        "9999 9999",    "hello world", "zzz",        "xyzzy",
+                "8/8/8/8/8/8", "lorem ipsum",  "77777777",    "OOOOOOO",    "the of in",
+                "-",           "123456789012", "abcdefg",     "0.0,0.0",    "geo:89.9,-170",
+                "l1l1l1l1",    "tree tree",    "row row",     "Reihe Baum", "aaaa bbbb"};
     }
 
   private:
@@ -81,6 +81,12 @@ class QueryMaker {
             {"seedling's number misread", [this] { return seedling_code(); }},
             {"parents misspelt and number", [this] { return parents(); }},
             {"tag, cross or lot", [this] { return codes(); }},
+            {"label, parts turned", [this] { return turned_label(); }},
+            {"address in one word", [this] { return glued_address(); }},
+            {"address, numbers in words", [this] { return spoken_address(); }},
+            {"accession, two slips", [this] { return two_slips(); }},
+            {"accession misspelt and block", [this] { return misspelt_in_block(); }},
+            {"parents, seedling named first", [this] { return seedling_first(); }},
             {"geo: link or coordinates", [this] { return coordinates(); }},
         };
     }
@@ -469,6 +475,89 @@ class QueryMaker {
             return {{}, (below(2) == 0 ? "cross " : "Kreuzung ") + work.cross, trees};
         }
         return {{}, lower(*work.lot), worked};
+    }
+
+    MadeQuery turned_label() {
+        const auto i = any_tree();
+        const auto& t = tree(i);
+        const auto code = t.label.substr(0, 2);
+        const auto rest = t.label.substr(3);
+        return {{}, below(2) == 0 ? rest + " " + code : rest + "-" + lower(code), {i}};
+    }
+
+    MadeQuery glued_address() {
+        const auto i = any_tree();
+        auto text = form(
+            {"BBRR/PP", "RR/PPBB", "BBR RRT PP", "rRRpPPBB", "ReiheRRBaumPPBB", "BB,RR,PP", "BB-r.RR-no.PP"},
+            tree(i));
+        std::erase(text, ' ');
+        return {{}, text, {i}};
+    }
+
+    MadeQuery spoken_address() {
+        static const std::array<std::string, 13> plain{"",     "one",    "two",   "three", "four",
+                                                       "five", "six",    "seven", "eight", "nine",
+                                                       "ten",  "eleven", "twelve"};
+        static const std::array<std::string, 13> ordinal{"",      "first",    "second",  "third",  "fourth",
+                                                         "fifth", "sixth",    "seventh", "eighth", "ninth",
+                                                         "tenth", "eleventh", "twelfth"};
+        static const std::array<std::string, 13> german{"",       "erste",   "zweite", "dritte", "vierte",
+                                                        "fünfte", "sechste", "siebte", "achte",  "neunte",
+                                                        "zehnte", "elfte",   "zwölfte"};
+        while (true) {
+            const auto i = any_tree();
+            const auto row = static_cast<std::size_t>(std::stoi(*tree(i).row));
+            const auto position = static_cast<std::size_t>(*tree(i).position);
+            if (row > 12 || position > 12) {
+                continue;
+            }
+            const auto& block = *tree(i).block;
+            const std::vector<std::string> forms{
+                block + " row " + plain[row] + " tree " + plain[position],
+                ordinal[row] + " row, " + ordinal[position] + " tree, " + block,
+                "the " + ordinal[position] + " tree of row " + plain[row] + " in " + block,
+                block + ", " + german[row] + " Reihe, Baum " + std::to_string(position),
+                std::to_string(row) + "th row tree " + std::to_string(position) + " " + block};
+            return {{}, one_of(forms), {i}};
+        }
+    }
+
+    MadeQuery two_slips() {
+        while (true) {
+            const auto name = any_cultivar();
+            const auto text = misspelt(misspelt(name));
+            if (name.size() > 9 && !is_accession(text)) {
+                return {{}, text, trees_of(name)};
+            }
+        }
+    }
+
+    MadeQuery misspelt_in_block() {
+        while (true) {
+            const auto t = tree(one_of(grafted_));
+            const auto name = misspelt(*t.accession);
+            if (!is_accession(name)) {
+                return {{},
+                        below(2) == 0 ? name + " " + *t.block : *t.block + ", " + lower(name),
+                        trees_where(
+                            [&](const Tree& o) { return o.accession == t.accession && o.block == t.block; })};
+            }
+        }
+    }
+
+    MadeQuery seedling_first() {
+        auto query = parents();
+        const auto last = query.text.rfind(' ');
+        const auto number = query.text.substr(last + 1);
+        auto couple = query.text.substr(0, last);
+        if (couple.ends_with(" no.")) {
+            couple.resize(couple.size() - 4);
+        }
+        const std::vector<std::string> forms{
+            "seedling " + number + " of " + couple, "no. " + number + " of " + couple,
+            "Sämling " + number + " aus " + couple, number + " " + couple, couple + " (" + number + ")"};
+        query.text = one_of(forms);
+        return query;
     }
 
     std::set<std::size_t> children_of(const std::string& cross) const {

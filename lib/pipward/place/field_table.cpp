@@ -3,6 +3,8 @@
 
 #include <algorithm>
 #include <cmath>
+#include <map>
+#include <string_view>
 
 #include "pipward/place/address.h"
 #include "pipward/place/detail/query_text.h"
@@ -56,7 +58,9 @@ bool is_address(const Reading& reading) {
 }
 
 Extent extent_of(const Reading& reading) {
-    return reading.has(Facet::position) && reading.has(Facet::row) ? Extent::whole : Extent::part;
+    return reading.has(Facet::label)                                 ? Extent::whole
+           : reading.has(Facet::position) && reading.has(Facet::row) ? Extent::whole
+                                                                     : Extent::part;
 }
 
 }  // namespace
@@ -83,10 +87,32 @@ void FieldTable::fill() {
         positions[i] = tree.position ? static_cast<std::uint32_t>(*tree.position) : none;
         years[i] = tree.planted_on ? static_cast<std::uint32_t>(parts_of(*tree.planted_on).year) : none;
     }
+    learn_codes(blocks);
     auto& accessions = column(Facet::accession);
     names_.each_accession([&](std::uint32_t name) {
         names_.each_tree(name, [&](std::uint32_t tree) { accessions[tree] = name; });
     });
+}
+
+// The letters that the labels of one block begin with, and of no other.
+void FieldTable::learn_codes(const std::vector<std::uint32_t>& blocks) {
+    constexpr std::uint32_t several = 0;
+    std::map<std::string, std::uint32_t> block_of;
+    for (std::size_t i = 0; i < trees_.size(); ++i) {
+        const std::string_view label = trees_[i].label;
+        const auto end =
+            std::ranges::find_if(label, [](char c) { return c == '-' || (c >= '0' && c <= '9'); });
+        const auto code =
+            squeezed(folded_text(label.substr(0, static_cast<std::size_t>(end - label.begin()))));
+        const auto block = blocks[i] == none ? several : blocks[i];
+        const auto [entry, fresh] = block_of.try_emplace(code, block);
+        entry->second = fresh || entry->second == block ? block : several;
+    }
+    for (const auto& [code, block] : block_of) {
+        if (block != several && !code.empty()) {
+            blocks_.add_code(block, code);
+        }
+    }
 }
 
 Values FieldTable::called(Facet facet, std::span<const Token> tokens, Effort effort) const {
@@ -138,6 +164,8 @@ void FieldTable::find_reading(const Reading& reading, float worth, Hits& hits) c
     };
     if (reading.has(Facet::label)) {
         for (const auto& value : reading.at(Facet::label)) {
+            hit.kind = named.size() == 1 ? MatchKind::label : MatchKind::record;
+            hit.source = named.size() == 1 ? value.id : hit.source;
             try_tree(value.id);
         }
         return;
@@ -155,9 +183,11 @@ void FieldTable::find_tokens(const std::vector<Token>& tokens, Effort effort, fl
         for (auto& values : reading.of) {
             std::ranges::sort(values, {}, &Value::id);
         }
-        // An accession's name alone is found by the pool of names, which knows how much of it was given.
+        // A name alone is found by the pool of names, which knows how much of it was given and how much
+        // misread.
         const bool name_alone =
-            reading.fields() == 1 && reading.has(Facet::accession) && effort != Effort::abbreviated;
+            reading.fields() == 1 && ((reading.has(Facet::label) && worth < 1) ||
+                                      (reading.has(Facet::accession) && effort != Effort::abbreviated));
         if (!name_alone) {
             find_reading(reading, worth, hits);
         }
@@ -168,7 +198,7 @@ void FieldTable::find(std::string_view query, Effort effort, Hits& hits) const {
     constexpr float figures_read = 0.95F;
     const auto folded = folded_text(query);
     find_tokens(tokens_of(folded), effort, 1.0F, hits);
-    if (const auto read = with_figures_read(folded); effort != Effort::whole && read != folded) {
+    if (const auto read = with_figures_read(folded); read != folded) {
         find_tokens(tokens_of(read), effort, figures_read, hits);
     }
 }

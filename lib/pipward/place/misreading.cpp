@@ -66,7 +66,8 @@ float exchange_of(char a, char b) {
 
 // A character that one of the texts has and the other lacks, with the one before it.
 float odd_one(char c, char before) {
-    return c == before ? doubled : c == 'h' || c == 'e' ? silent : any;
+    const bool digit = c >= '0' && c <= '9';
+    return c == before ? (digit ? silent : doubled) : c == 'h' || c == 'e' ? silent : any;
 }
 
 // Two characters that are read or heard as one.

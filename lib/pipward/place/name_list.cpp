@@ -60,8 +60,13 @@ std::uint32_t NameList::add(const std::string& name) {
     return entry->second;
 }
 
+void NameList::add_code(std::uint32_t name, const std::string& code) {
+    names_[name - 1].code = code;
+}
+
 // Our own figures: they put the surer reading first.
 float NameList::likeness(const Name& name, std::string_view key, Effort effort) const {
+    constexpr float code = 0.985F;
     constexpr float beginning = 0.97F;
     constexpr float one_letter = 0.93F;
     constexpr float initials = 0.96F;
@@ -72,6 +77,9 @@ float NameList::likeness(const Name& name, std::string_view key, Effort effort) 
     }
     if (effort == Effort::whole) {
         return 0;
+    }
+    if (!name.code.empty() && name.code == key) {
+        return code;
     }
     if (name.key.starts_with(key)) {
         return key.size() == 1 ? one_letter : beginning;

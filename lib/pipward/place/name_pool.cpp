@@ -194,17 +194,25 @@ void NamePool::find_misread(std::string_view query, Hits& hits) const {
 
 void NamePool::find_like(std::string_view query, Hits& hits) const {
     const auto sought = name_key(folded_text(query));
-    const float most = static_cast<float>(slips_allowed(sought)) + 0.5F;
+    const int allowed = slips_allowed(sought);
+    const float most = static_cast<float>(allowed) + 0.5F;
+    const int most_letters = std::max(1, static_cast<int>(sought.size()) / 3);
+    // Four letters with a slip are in the middle of many a name.
+    const float least_coverage = allowed > 1 ? 0.0F : 0.5F;
     for (const auto& [name, slips] : like(sought, {0, static_cast<std::uint32_t>(names_.size())})) {
         const auto misread = misread_part(sought, key(name));
-        if (misread.cost > most) {
+        if (misread.cost > most || misread.letters > most_letters) {
             continue;
         }
         // What the whole costs more than the part is what the name has besides.
         const float besides = misread_whole(sought, key(name)).cost - misread.cost;
         const float coverage = 1.0F - std::min(1.0F, besides / static_cast<float>(names_[name].size));
+        if (coverage < least_coverage) {
+            continue;
+        }
         add_hits(name,
-                 {.score = worth_of(names_[name].kind).part - a_slip_costs * misread.cost + for_coverage * coverage,
+                 {.score = worth_of(names_[name].kind).part - a_slip_costs * misread.cost +
+                           for_coverage * coverage,
                   .extent = Extent::like,
                   .slips = static_cast<std::uint8_t>(misread.letters)},
                  hits);
@@ -285,7 +293,9 @@ Values NamePool::accessions_of_beginnings(std::span<const Token> tokens) const {
 
 Values NamePool::accessions_misspelt(std::span<const Token> tokens) const {
     auto values = accessions_of_beginnings(tokens);
-    if (!values.empty() || !may_abbreviate(tokens)) {
+    const bool only_words = std::ranges::none_of(
+        tokens, [](const Token& token) { return token.number || mark_of(token.text) != Mark::none; });
+    if (!values.empty() || !only_words || !may_abbreviate(tokens)) {
         return values;
     }
     constexpr float best = 0.75F;

@@ -52,6 +52,20 @@ std::optional<Sought> sought_place(std::string_view query, const Orchard& orchar
 
 }  // namespace
 
+bool is_surely_place(std::string_view query) {
+    const auto has = [&](std::string_view sign) { return query.find(sign) != std::string_view::npos; };
+    const auto decimals = [&] {
+        std::size_t points = 0;
+        for (std::size_t i = 1; i + 1 < query.size(); ++i) {
+            const auto digit = [&](std::size_t at) { return query[at] >= '0' && query[at] <= '9'; };
+            points += query[i] == '.' && digit(i - 1) && digit(i + 1) ? 1 : 0;
+        }
+        return points;
+    };
+    const bool named = query.starts_with("geo:") || query.starts_with("GEO:") || has("://") || has("\u00B0");
+    return named || (decimals() == 2 && parse_place(query));
+}
+
 void find_near(std::string_view query, const Orchard& orchard, Hits& hits) {
     const auto sought = sought_place(query, orchard);
     if (!sought) {

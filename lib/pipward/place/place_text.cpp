@@ -115,9 +115,10 @@ class AngleReader {
             number += text_[size] == ',' ? '.' : text_[size];
             ++size;
         }
+        const bool behind_letter = parts_.hemisphere != '\0' && !letter_first_;  // "1e5"
         double value = 0;
         const auto read = std::from_chars(number.data(), number.data() + number.size(), value);
-        if (size == 0 || read.ec != std::errc{} || read.ptr != number.data() + number.size()) {
+        if (size == 0 || behind_letter || read.ec != std::errc{} || read.ptr != number.data() + number.size()) {
             return false;
         }
         text_.remove_prefix(size);
@@ -143,6 +144,7 @@ class AngleReader {
             return false;
         }
         parts_.hemisphere = found->hemisphere;
+        letter_first_ = parts_.numbers.empty();
         text_.remove_prefix(found->word.size());
         return true;
     }
@@ -150,6 +152,7 @@ class AngleReader {
     std::string_view text_;
     Parts parts_;
     bool signed_ = false;
+    bool letter_first_ = false;
 };
 
 // Degrees, minutes, seconds in this order; only the last may have decimals, those below degrees stay
@@ -197,7 +200,7 @@ std::optional<WrittenPlace> place_of(std::string_view first, std::string_view se
 
 // Every place where the text may part in two.
 std::optional<WrittenPlace> two_angles(std::string_view text) {
-    for (const char between : {';', ',', '/', ' '}) {
+    for (const char between : {';', ' ', ',', '/'}) {
         for (auto at = text.find(between); at != std::string_view::npos; at = text.find(between, at + 1)) {
             if (const auto place = place_of(text.substr(0, at), text.substr(at + 1))) {
                 return place;

@@ -12,6 +12,7 @@ namespace {
 
 constexpr std::size_t longest_query = 12;  // tokens
 constexpr int most_steps = 4000;           // of the search; a strange text must not take long
+constexpr int at_the_end = 15;             // fillers that one at the end of the text counts for
 constexpr int first_year = 1900;
 constexpr int last_year = 2200;
 
@@ -131,7 +132,7 @@ class Reader {
             return;
         }
         const auto next = behind_fillers(at + 1, false);
-        if (next < tokens_.size() && !is_number_word(tokens_[next].text)) {
+        if (next < tokens_.size() && !is_number_word(tokens_[next].text) && !is_glued(next)) {
             if (marks_[next] == Mark::row) {
                 reading_.row_said = true;
                 go_on(Facet::row, called(Facet::row, at, 1), next + 1);
@@ -170,7 +171,9 @@ class Reader {
 
     // A single letter at a number is a part of what is written there: "l3" is no "3".
     bool is_glued(std::size_t at) const {
-        const auto together = [&](std::size_t a, std::size_t b) { return tokens_[a].word == tokens_[b].word; };
+        const auto together = [&](std::size_t a, std::size_t b) {
+            return tokens_[a].word == tokens_[b].word;
+        };
         const bool ordinal = tokens_[at].text == "e";  // "3e rang"
         return tokens_[at].text.size() == 1 && !tokens_[at].number && !ordinal &&
                ((at > 0 && together(at, at - 1)) || (at + 1 < tokens_.size() && together(at, at + 1)));
@@ -183,7 +186,8 @@ class Reader {
             return;
         }
         const int counts = of_place && !is_number_word(tokens_[at].text) ? 1 : 0;
-        const int fills = mark == Mark::filler ? 1 : 0;
+        // Nothing follows that the last word could belong to.
+        const int fills = mark != Mark::filler ? 0 : at + 1 == tokens_.size() ? at_the_end : 1;
         reading_.passed_over += counts;
         reading_.fillers += fills;
         read_from(at + 1);

@@ -85,7 +85,8 @@ void RemarkPool::find_like(std::string_view query, Hits& hits) const {
     constexpr float a_slip = 0.04F;
     const auto words = folded_words(query.substr(0, longest_query));
     // One word, long enough to be known again; more than one are seldom all in one remark.
-    if (words.size() != 1 || slips_allowed(words.front()) == 0) {
+    constexpr std::size_t long_enough = 5;
+    if (words.size() != 1 || words.front().size() < long_enough || slips_allowed(words.front()) == 0) {
         return;
     }
     const auto& word = words.front();

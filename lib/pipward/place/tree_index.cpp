@@ -99,8 +99,12 @@ std::vector<FoundTree> TreeIndex::find(std::string_view query, std::size_t limit
     if (detail::folded_text(query).empty()) {
         return {};
     }
-    parts_->find_named(query, hits);
-    parts_->find_meant(query, hits);
+    if (detail::is_surely_place(query)) {
+        detail::find_near(query, parts_->orchard, hits);
+    } else {
+        parts_->find_named(query, hits);
+        parts_->find_meant(query, hits);
+    }
     return parts_->found(std::move(hits).ranked(parts_->orchard, limit, from, as_of));
 }
 

@@ -29,6 +29,7 @@ class FieldTable : Vocabulary {
 
   private:
     Values called(Facet facet, std::span<const Token> tokens, Effort effort) const override;
+    void learn_codes(const std::vector<std::uint32_t>& blocks);
     void find_tokens(const std::vector<Token>& tokens, Effort effort, float worth, Hits& hits) const;
     void find_reading(const Reading& reading, float worth, Hits& hits) const;
     std::uint32_t value_of(Facet facet, std::uint32_t tree) const;

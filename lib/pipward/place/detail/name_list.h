@@ -17,6 +17,9 @@ class NameList {
     /// The name's number; the same for the same name. 0 is for fields that are empty.
     std::uint32_t add(const std::string& name);
 
+    /// Another way to write a name, as the code that labels begin with.
+    void add_code(std::uint32_t name, const std::string& code);
+
     /// The names that the tokens may mean.
     Values called(std::span<const Token> tokens, Effort effort) const;
     /// Those whose parts are just these; for rows, whose "3" must not be taken for the "30" beside it. Roman
@@ -28,6 +31,7 @@ class NameList {
         std::string parts;     // "old orchard 2", without words such as "block"
         std::string key;       // "oldorchard2"
         std::string initials;  // "oo2"
+        std::string code{};    // "up"
     };
 
     float likeness(const Name& name, std::string_view key, Effort effort) const;

@@ -48,7 +48,7 @@ struct Reading {
     bool row_said = false;                 ///< with the word for it
     int passed_over = 0;                   ///< words for a row or a position that no number was found for
 
-    int fillers = 0;                       ///< words such as "of" or "la", which might be more than that
+    int fillers = 0;  ///< words such as "of" or "la", which might be more than that
 
     const Values& at(Facet facet) const { return of[static_cast<std::size_t>(facet)]; }
     bool has(Facet facet) const { return !at(facet).empty(); }
