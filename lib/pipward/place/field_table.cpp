@@ -12,6 +12,8 @@
 namespace pipward::place::detail {
 namespace {
 
+constexpr int most_positions = 100000;  // as the schema has it: what is beyond cannot be asked for
+
 bool is_of_place(Facet facet) {
     return facet == Facet::block || facet == Facet::row || facet == Facet::position;
 }
@@ -84,9 +86,15 @@ void FieldTable::fill() {
         blocks[i] = tree.block ? blocks_.add(*tree.block) : none;
         rows[i] = tree.row ? rows_.add(*tree.row) : none;
         stocks[i] = tree.rootstock ? rootstocks_.add(*tree.rootstock) : none;
-        positions[i] = tree.position ? static_cast<std::uint32_t>(*tree.position) : none;
+        const bool counted = tree.position && *tree.position >= 0 && *tree.position <= most_positions;
+        positions[i] = counted ? static_cast<std::uint32_t>(*tree.position) : none;
+        if (counted) {
+            by_position_.add(positions[i], static_cast<std::uint32_t>(i));
+            positions_ = std::max(positions_, positions[i] + 1);
+        }
         years[i] = tree.planted_on ? static_cast<std::uint32_t>(parts_of(*tree.planted_on).year) : none;
     }
+    by_position_.finish(positions_);
     learn_codes(blocks);
     auto& accessions = column(Facet::accession);
     names_.each_accession([&](std::uint32_t name) {
@@ -136,6 +144,30 @@ std::uint32_t FieldTable::value_of(Facet facet, std::uint32_t tree) const {
     return facet == Facet::label ? tree : columns_[static_cast<std::size_t>(facet)][tree];
 }
 
+// Trees of the field that fewest share; all where none has lists.
+template <class Use>
+void FieldTable::each_candidate(const Reading& reading, Use use) const {
+    if (reading.has(Facet::label)) {
+        for (const auto& value : reading.at(Facet::label)) {
+            use(value.id);
+        }
+    } else if (reading.has(Facet::accession)) {
+        for (const auto& value : reading.at(Facet::accession)) {
+            names_.each_tree(value.id, use);
+        }
+    } else if (reading.has(Facet::position)) {
+        for (const auto& value : reading.at(Facet::position)) {
+            if (value.id < positions_) {
+                by_position_.each(value.id, use);
+            }
+        }
+    } else {
+        for (std::uint32_t tree = 0; tree < trees_.size(); ++tree) {
+            use(tree);
+        }
+    }
+}
+
 void FieldTable::find_reading(const Reading& reading, float worth, Hits& hits) const {
     std::vector<Facet> named;
     for (std::size_t i = 0; i < facet_count; ++i) {
@@ -162,16 +194,14 @@ void FieldTable::find_reading(const Reading& reading, float worth, Hits& hits) c
         hit.score = likeness;
         hits.add(hit);
     };
-    if (reading.has(Facet::label)) {
+    if (reading.has(Facet::label) && named.size() == 1) {
+        hit.kind = MatchKind::label;
         for (const auto& value : reading.at(Facet::label)) {
-            hit.kind = named.size() == 1 ? MatchKind::label : MatchKind::record;
-            hit.source = named.size() == 1 ? value.id : hit.source;
+            hit.source = value.id;
             try_tree(value.id);
         }
-        return;
-    }
-    for (std::uint32_t tree = 0; tree < trees_.size(); ++tree) {
-        try_tree(tree);
+    } else {
+        each_candidate(reading, try_tree);
     }
 }
 

@@ -5,6 +5,7 @@
 
 #include <algorithm>
 #include <array>
+#include <ranges>
 #include <set>
 
 #include "pipward/place/detail/likeness.h"
@@ -51,6 +52,16 @@ float for_writing(std::string_view query, std::string_view folded, const std::st
     return shown == query ? 0.02F : folded_text(shown) == folded ? 0.015F : 0.01F;
 }
 
+// Some letters in a row, as words have and numbers of seedlings do not.
+bool has_word(std::string_view key) {
+    constexpr int enough = 3;
+    int letters = 0;
+    return std::ranges::any_of(key, [&](char c) {
+        letters = c >= '0' && c <= '9' ? 0 : letters + 1;
+        return letters >= enough;
+    });
+}
+
 constexpr char line_end = '\n';
 
 }  // namespace
@@ -95,6 +106,11 @@ void NamePool::finish() {
     const auto end = std::find_if_not(first, names_.end(), is_accession);
     accessions_ = {static_cast<std::uint32_t>(first - names_.begin()),
                    static_cast<std::uint32_t>(end - names_.begin())};
+    each_accession([&](std::uint32_t name) {
+        if (has_word(key(name))) {
+            worded_.push_back(name);
+        }
+    });
     by_key_.finish();
     by_parts_.finish();
     trees_.finish(names_.size());
@@ -149,7 +165,8 @@ void NamePool::find_part(std::string_view query, Hits& hits) const {
 }
 
 // Those with the fewest slips and one more: what is farther off than that is no help.
-std::vector<NamePool::Like> NamePool::like(std::string_view sought, Range among) const {
+template <class Names>
+std::vector<NamePool::Like> NamePool::like(std::string_view sought, const Names& among) const {
     std::vector<Like> found;
     int most = slips_allowed(sought);
     if (most == 0 || sought.size() > Likeness::longest) {
@@ -157,7 +174,7 @@ std::vector<NamePool::Like> NamePool::like(std::string_view sought, Range among)
     }
     const Likeness likeness(sought, Eye::forgiving);
     const LettersSought letters(sought);
-    for (std::uint32_t name = among.first; name < among.end; ++name) {
+    for (const std::uint32_t name : among) {
         if (letters.lacking(letters_[name]) > most || names_[name].size + most < sought.size()) {
             continue;
         }
@@ -167,7 +184,10 @@ std::vector<NamePool::Like> NamePool::like(std::string_view sought, Range among)
             found.push_back({name, slips});
         }
     }
-    std::erase_if(found, [&](const Like& one) { return one.slips > most; });
+    // Of very many only the nearest: to weigh them takes longer than to find them.
+    constexpr std::size_t many = 2000;
+    const int kept = found.size() > many ? most - 1 : most;
+    std::erase_if(found, [&](const Like& one) { return one.slips > kept; });
     return found;
 }
 
@@ -199,7 +219,8 @@ void NamePool::find_like(std::string_view query, Hits& hits) const {
     const int most_letters = std::max(1, static_cast<int>(sought.size()) / 3);
     // Four letters with a slip are in the middle of many a name.
     const float least_coverage = allowed > 1 ? 0.0F : 0.5F;
-    for (const auto& [name, slips] : like(sought, {0, static_cast<std::uint32_t>(names_.size())})) {
+    for (const auto& [name, slips] :
+         like(sought, std::views::iota(0U, static_cast<std::uint32_t>(names_.size())))) {
         const auto misread = misread_part(sought, key(name));
         if (misread.cost > most || misread.letters > most_letters) {
             continue;
@@ -282,12 +303,12 @@ Values NamePool::accessions_of_beginnings(std::span<const Token> tokens) const {
     constexpr float for_all = 0.12F;
     const auto sought = parts_of_tokens(tokens, "");
     const LettersSought letters(sought);
-    each_accession([&](std::uint32_t name) {
+    for (const auto name : worded_) {
         if (letters.lacking(letters_[name]) == 0 && sought.size() <= names_[name].size &&
             begin_words(tokens, name_parts(folded_text(shown(name))))) {
             values.push_back({name, least + for_all * share(sought.size(), names_[name].size)});
         }
-    });
+    }
     return values;
 }
 
@@ -303,7 +324,7 @@ Values NamePool::accessions_misspelt(std::span<const Token> tokens) const {
     constexpr float a_slip = 0.08F;
     const auto sought = parts_of_tokens(tokens, "");
     const float most = static_cast<float>(slips_allowed(sought)) + 0.5F;
-    for (const auto& [name, slips] : like(sought, accessions_)) {
+    for (const auto& [name, slips] : like(sought, worded_)) {
         const auto misread = misread_part(sought, key(name));
         if (misread.cost <= most) {
             values.push_back(

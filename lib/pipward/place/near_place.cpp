@@ -3,6 +3,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <iterator>
 #include <vector>
 
 #include "pipward/place/named_place.h"
@@ -13,7 +14,8 @@ namespace {
 
 struct Sought {
     OwnPosition from;
-    double accuracy = 0;  // m
+    double accuracy = 0;       // m
+    double metres_a_unit = 1;  // of y
 };
 
 std::optional<Sought> grid_place(std::string_view query, const Orchard& orchard) {
@@ -42,9 +44,10 @@ std::optional<Sought> sought_place(std::string_view query, const Orchard& orchar
         return std::nullopt;
     }
     if (const auto place = parse_place(query)) {
-        const auto from = own_position(place->at, orchard.crs);
-        if (from) {
-            return Sought{*from, place->accuracy.value_or(Metres{0}).value};
+        constexpr double metres_a_degree = 111320;  // of a meridian, about
+        if (const auto from = own_position(place->at, orchard.crs)) {
+            const bool degrees = from->x_shrink < 1;  // on the equator, where it is 1, no pome fruit is bred
+            return Sought{*from, place->accuracy.value_or(Metres{0}).value, degrees ? metres_a_degree : 1.0};
         }
     }
     return grid_place(query, orchard);
@@ -66,8 +69,16 @@ bool is_surely_place(std::string_view query) {
     return named || (decimals() == 2 && parse_place(query));
 }
 
-void find_near(std::string_view query, const Orchard& orchard, Hits& hits) {
-    const auto sought = sought_place(query, orchard);
+NearTable::NearTable(const Orchard& orchard) : orchard_(orchard) {
+    for (std::uint32_t i = 0; i < orchard.trees.size(); ++i) {
+        if (const auto& at = orchard.trees[i].at) {
+            spots_.push_back({at->x, at->y, i});
+        }
+    }
+}
+
+void NearTable::find(std::string_view query, Hits& hits) const {
+    const auto sought = sought_place(query, orchard_);
     if (!sought) {
         return;
     }
@@ -76,18 +87,34 @@ void find_near(std::string_view query, const Orchard& orchard, Hits& hits) {
     constexpr double reach = 30;  // m
     constexpr double best = 0.97;
     constexpr double half_at = 15;  // m
-    const double metres_a_unit =
-        ToEarth(orchard.crs).from_degrees() ? 111320.0 : 1.0;  // of a meridian's degree
     const double farthest = std::max(reach, 3 * sought->accuracy);
-    for (std::uint32_t i = 0; i < orchard.trees.size(); ++i) {
-        const auto& at = orchard.trees[i].at;
-        const double metres = at ? metres_a_unit * sought->from.plain_distance(*at) : farthest + 1;
+    for (const auto& [x, y, tree] : spots_) {
+        const double metres = sought->metres_a_unit * sought->from.plain_distance({x, y, {}});
         if (metres <= farthest) {
-            hits.add({.tree = i,
+            hits.add({.tree = tree,
                       .score = static_cast<float>(best / (1 + metres / (half_at + sought->accuracy))),
                       .kind = MatchKind::nearness});
         }
     }
+}
+
+std::vector<std::uint32_t> NearTable::nearest(const OwnPosition& from, std::size_t limit) const {
+    struct Away {
+        double distance = 0;
+        std::uint32_t tree = 0;
+
+        auto operator<=>(const Away&) const = default;
+    };
+    std::vector<Away> by_distance;
+    for (const auto& [x, y, tree] : spots_) {
+        by_distance.push_back({from.plain_distance({x, y, {}}), tree});
+    }
+    const auto end = by_distance.begin() + static_cast<std::ptrdiff_t>(std::min(limit, by_distance.size()));
+    std::partial_sort(by_distance.begin(), end, by_distance.end());
+    std::vector<std::uint32_t> trees;
+    std::transform(by_distance.begin(), end, std::back_inserter(trees),
+                   [](const Away& one) { return one.tree; });
+    return trees;
 }
 
 }  // namespace pipward::place::detail

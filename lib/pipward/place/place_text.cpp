@@ -118,7 +118,8 @@ class AngleReader {
         const bool behind_letter = parts_.hemisphere != '\0' && !letter_first_;  // "1e5"
         double value = 0;
         const auto read = std::from_chars(number.data(), number.data() + number.size(), value);
-        if (size == 0 || behind_letter || read.ec != std::errc{} || read.ptr != number.data() + number.size()) {
+        if (size == 0 || behind_letter || read.ec != std::errc{} ||
+            read.ptr != number.data() + number.size()) {
             return false;
         }
         text_.remove_prefix(size);

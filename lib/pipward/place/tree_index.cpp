@@ -1,8 +1,6 @@
 // SPDX-License-Identifier: MIT
 #include "pipward/place/tree_index.h"
 
-#include <algorithm>
-#include <limits>
 #include <utility>
 
 #include "pipward/place/detail/field_table.h"
@@ -13,7 +11,7 @@
 namespace pipward::place {
 
 struct TreeIndex::Parts {
-    explicit Parts(Orchard book) : orchard(std::move(book)), fields(orchard.trees, names) {
+    explicit Parts(Orchard book) : orchard(std::move(book)), fields(orchard.trees, names), places(orchard) {
         detail::fill_index(orchard, names, families, remarks);
         fields.fill();
     }
@@ -21,6 +19,7 @@ struct TreeIndex::Parts {
     const Orchard orchard;  // first: the others point into it
     detail::NamePool names;
     detail::FieldTable fields;
+    detail::NearTable places;
     detail::FamilyTable families;
     detail::RemarkPool remarks;
 
@@ -51,7 +50,7 @@ struct TreeIndex::Parts {
         }
         fields.find(query, detail::Effort::whole, hits);
         families.find(query, hits);
-        detail::find_near(query, orchard, hits);
+        places.find(query, hits);
     }
 
     // What may have been meant, the likelier way first: the next is tried where the last has found nothing
@@ -100,7 +99,7 @@ std::vector<FoundTree> TreeIndex::find(std::string_view query, std::size_t limit
         return {};
     }
     if (detail::is_surely_place(query)) {
-        detail::find_near(query, parts_->orchard, hits);
+        parts_->places.find(query, hits);
     } else {
         parts_->find_named(query, hits);
         parts_->find_meant(query, hits);
@@ -109,25 +108,10 @@ std::vector<FoundTree> TreeIndex::find(std::string_view query, std::size_t limit
 }
 
 std::vector<FoundTree> TreeIndex::nearest(const OwnPosition& from, std::size_t limit) const {
-    const auto& trees = parts_->orchard.trees;
-    struct Away {
-        double distance = 0;
-        std::size_t tree = 0;
-
-        auto operator<=>(const Away&) const = default;
-    };
-    std::vector<Away> by_distance;
-    for (std::size_t i = 0; i < trees.size(); ++i) {
-        if (trees[i].at) {
-            by_distance.push_back({from.plain_distance(*trees[i].at), i});
-        }
-    }
-    const auto end = by_distance.begin() + static_cast<std::ptrdiff_t>(std::min(limit, by_distance.size()));
-    std::partial_sort(by_distance.begin(), end, by_distance.end());
     std::vector<FoundTree> found;
-    std::transform(by_distance.begin(), end, std::back_inserter(found), [](const auto& entry) {
-        return FoundTree{entry.tree, 1.0, {MatchKind::nearness, Extent::whole, 0, {}}};
-    });
+    for (const auto tree : parts_->places.nearest(from, limit)) {
+        found.push_back({tree, 1.0, {MatchKind::nearness, Extent::whole, 0, {}}});
+    }
     return found;
 }
 

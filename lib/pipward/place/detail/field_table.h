@@ -32,6 +32,8 @@ class FieldTable : Vocabulary {
     void learn_codes(const std::vector<std::uint32_t>& blocks);
     void find_tokens(const std::vector<Token>& tokens, Effort effort, float worth, Hits& hits) const;
     void find_reading(const Reading& reading, float worth, Hits& hits) const;
+    template <class Use>
+    void each_candidate(const Reading& reading, Use use) const;
     std::uint32_t value_of(Facet facet, std::uint32_t tree) const;
 
     static constexpr std::uint32_t none = 0xFFFFFFFF;
@@ -41,6 +43,8 @@ class FieldTable : Vocabulary {
     NameList blocks_;
     NameList rows_;
     NameList rootstocks_;
+    Lists by_position_;
+    std::uint32_t positions_ = 0;                                  // that have a list
     std::array<std::vector<std::uint32_t>, facet_count> columns_;  // by tree; none for labels
 };
 

@@ -71,12 +71,14 @@ class NamePool {
     };
 
     void add_hits(std::uint32_t name, Hit hit, Hits& hits) const;
-    std::vector<Like> like(std::string_view sought, Range among) const;
+    template <class Names>
+    std::vector<Like> like(std::string_view sought, const Names& among) const;
     Values accessions_of_beginnings(std::span<const Token> tokens) const;
     Values accessions_misspelt(std::span<const Token> tokens) const;
 
     std::vector<Name> names_;
     Range accessions_;
+    std::vector<std::uint32_t> worded_;  // accessions with a word in their name, not numbers only
     std::vector<std::uint64_t> letters_;
     std::string text_;  // the keys, each with a line's end
     KeyTable by_key_;
