@@ -97,7 +97,7 @@ BookReading read_checked_without_weather(const std::string& location, Day as_of,
 BookReading read_trees(const std::string& location) {
     return read_what_can_be(location,
                             {"block", "tree_row", "tree", "accession", "blend", "bloom_observation",
-                             "cross_goal", "pollination", "trait_score"},
+                             "cross_goal", "pollination", "pollen_lot", "seed_lot", "trait_score"},
                             &Orchard::trees);
 }
 

@@ -22,7 +22,7 @@ BookReading read_checked(const std::string& location, Day as_of, const ReadingSt
 BookReading read_checked_without_weather(const std::string& location, Day as_of,
                                          const ReadingStep& step = {});
 
-/// What is known of the trees, without the weather and the pollen: enough to find one. What cannot be read is
+/// What is known of the trees, without the weather: enough to find one. What cannot be read is
 /// told as warnings, since the rest can still be found. Throws Error (input) where no tree could be read
 /// because of errors.
 BookReading read_trees(const std::string& location);

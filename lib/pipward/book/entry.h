@@ -43,9 +43,9 @@ std::vector<Findings> check_entries(const BookReading& book, std::span<const Ent
 
 /// A row that was written, by its table and number, with what stood in it right afterwards.
 struct AddedRow {
-    std::string table;     ///< one of entry_tables()
+    std::string table;     ///< one of entry_tables(), or one that layers are imported into
     std::int64_t fid = 0;  ///< the row's number
-    std::string content;   ///< "column: value" lines in the schema's order, unknown ones left out
+    std::string content;  ///< "column: value" lines in the schema's order, unknown ones left out; "geom" last
 
     bool operator==(const AddedRow&) const = default;
 };
@@ -93,7 +93,8 @@ std::vector<std::vector<AddedRow>> remembered_batches(const std::string& locatio
 /// other rows refer to it; (access) where the book cannot be written.
 void take_back(const std::string& location, const AddedRow& row, Patience patience = default_patience);
 
-/// The same of several rows in one transaction: all of them, or none with every reason.
+/// The same of several rows in one transaction: all of them, or none with every reason. They may refer to one
+/// another.
 void take_back(const std::string& location, std::span<const AddedRow> rows,
                Patience patience = default_patience);
 

@@ -3,7 +3,9 @@
 
 #include <fmt/format.h>
 
+#include <algorithm>
 #include <cstdlib>
+#include <map>
 
 namespace pipward::book::detail {
 namespace {
@@ -47,6 +49,20 @@ std::string greatest_number(Session& session) {
     return rows.front().front().value_or("0");
 }
 
+// Many at a time: a statement takes longer to read than its rows to write.
+void insert(Session& session, std::span<const AddedRow> rows, const std::string& batch) {
+    constexpr std::size_t at_once = 200;
+    for (std::size_t first = 0; first < rows.size(); first += at_once) {
+        std::string values;
+        for (const auto& row : rows.subspan(first, std::min(at_once, rows.size() - first))) {
+            values += fmt::format("{}({}, {}, {}, {})", values.empty() ? "" : ", ", quoted_text(row.table),
+                                  row.fid, quoted_text(row.content), batch);
+        }
+        run_sql(session, fmt::format("INSERT INTO {} (table_name, row_number, content, batch) VALUES {}",
+                                     journal_table, values));
+    }
+}
+
 // A batch is named by the number of its first row; a single entry has none. Whole batches are forgotten, and
 // the newest never.
 void forget_old(Session& session) {
@@ -67,24 +83,30 @@ void remember(Session& session, std::span<const AddedRow> rows) {
         run_sql(session, fmt::format("ALTER TABLE {} ADD COLUMN batch {}", journal_table,
                                      session.server ? "BIGINT" : "INTEGER"));
     }
-    std::string batch = "NULL";
-    for (const auto& row : rows) {
-        run_sql(session,
-                fmt::format("INSERT INTO {} (table_name, row_number, content, batch) VALUES ({}, {}, {}, {})",
-                            journal_table, quoted_text(row.table), row.fid, quoted_text(row.content), batch));
-        if (batch == "NULL" && rows.size() > 1) {
-            batch = greatest_number(session);
-            run_sql(session,
-                    fmt::format("UPDATE {} SET batch = number WHERE number = {}", journal_table, batch));
-        }
+    insert(session, rows.first(std::min<std::size_t>(rows.size(), 1)), "NULL");
+    if (rows.size() > 1) {
+        const auto batch = greatest_number(session);
+        run_sql(session, fmt::format("UPDATE {} SET batch = number WHERE number = {}", journal_table, batch));
+        insert(session, rows.subspan(1), batch);
     }
     forget_old(session);
 }
 
-void forget(Session& session, const AddedRow& row) {
-    if (has_journal(session)) {
-        run_sql(session, fmt::format("DELETE FROM {} WHERE table_name = {} AND row_number = {}",
-                                     journal_table, quoted_text(row.table), row.fid));
+void forget(Session& session, std::span<const AddedRow> rows) {
+    if (!has_journal(session)) {
+        return;
+    }
+    constexpr std::size_t at_once = 500;
+    for (std::size_t first = 0; first < rows.size(); first += at_once) {
+        std::map<std::string, std::string> numbers;
+        for (const auto& row : rows.subspan(first, std::min(at_once, rows.size() - first))) {
+            auto& list = numbers[row.table];
+            list += fmt::format("{}{}", list.empty() ? "" : ", ", row.fid);
+        }
+        for (const auto& [table, list] : numbers) {
+            run_sql(session, fmt::format("DELETE FROM {} WHERE table_name = {} AND row_number IN ({})",
+                                         journal_table, quoted_text(table), list));
+        }
     }
 }
 

@@ -241,7 +241,7 @@ BookTable tree_table() {
                     "station's.")
                  .on_tab(say("Location"))
                  .within("elevation_m")
-                 .known_as(english, {"elevation m", "elevation", "elev", "altitude", "alt", "height",
+                 .known_as(english, {"elevation m", "elevation", "elev", "ele", "altitude", "alt", "height",
                                      "height m", "masl"})
                  .known_as(german, {"Hoehe", "Höhe", "Seehoehe", "Seehöhe", "Meereshoehe", "Meereshöhe"}),
              remark_column(&Tree::remark)}});
