@@ -2,8 +2,11 @@
 #include "pipward/book/detail/entry_journal.h"
 
 #include <fmt/format.h>
+#include <fmt/ranges.h>
 
 #include <cstdlib>
+#include <iterator>
+#include <sstream>
 
 namespace pipward::book::detail {
 namespace {
@@ -24,22 +27,37 @@ bool has_journal(Session& session) {
 void make_journal(Session& session) {
     run_sql(session,
             fmt::format("CREATE TABLE IF NOT EXISTS {} (number {} NOT NULL, table_name TEXT NOT NULL, "
-                        "row_number {} NOT NULL, content TEXT NOT NULL, batch {})",
+                        "row_number {} NOT NULL, content TEXT NOT NULL, batch {}, filled TEXT)",
                         journal_table,
                         session.server ? "BIGSERIAL PRIMARY KEY" : "INTEGER PRIMARY KEY AUTOINCREMENT",
                         session.server ? "BIGINT" : "INTEGER", session.server ? "BIGINT" : "INTEGER"));
 }
 
-// A book of an older release has a journal without batches.
-bool has_batches(Session& session) {
+// A book of an older release has a journal without batches, or without completed rows.
+bool has_column(Session& session, const char* column) {
     const auto sql =
         session.server
             ? fmt::format(
                   "SELECT 1 FROM information_schema.columns WHERE table_name = '{}' AND "
-                  "column_name = 'batch'",
-                  journal_table)
-            : fmt::format("SELECT 1 FROM pragma_table_info('{}') WHERE name = 'batch'", journal_table);
+                  "column_name = '{}'",
+                  journal_table, column)
+            : fmt::format("SELECT 1 FROM pragma_table_info('{}') WHERE name = '{}'", journal_table, column);
     return !query(session, sql).empty();
+}
+
+void want_column(Session& session, const char* column, const char* type) {
+    if (!has_column(session, column)) {
+        run_sql(session, fmt::format("ALTER TABLE {} ADD COLUMN {} {}", journal_table, column, type));
+    }
+}
+
+std::vector<std::string> words_in(const std::string& text) {
+    std::istringstream stream(text);
+    return {std::istream_iterator<std::string>(stream), {}};
+}
+
+std::string filled_of(const AddedRow& row) {
+    return row.filled.empty() ? "NULL" : quoted_text(fmt::format("{}", fmt::join(row.filled, " ")));
 }
 
 std::string greatest_number(Session& session) {
@@ -63,15 +81,15 @@ void forget_old(Session& session) {
 
 void remember(Session& session, std::span<const AddedRow> rows) {
     make_journal(session);
-    if (!has_batches(session)) {
-        run_sql(session, fmt::format("ALTER TABLE {} ADD COLUMN batch {}", journal_table,
-                                     session.server ? "BIGINT" : "INTEGER"));
-    }
+    want_column(session, "batch", session.server ? "BIGINT" : "INTEGER");
+    want_column(session, "filled", "TEXT");
     std::string batch = "NULL";
     for (const auto& row : rows) {
         run_sql(session,
-                fmt::format("INSERT INTO {} (table_name, row_number, content, batch) VALUES ({}, {}, {}, {})",
-                            journal_table, quoted_text(row.table), row.fid, quoted_text(row.content), batch));
+                fmt::format("INSERT INTO {} (table_name, row_number, content, batch, filled) VALUES ({}, {}, "
+                            "{}, {}, {})",
+                            journal_table, quoted_text(row.table), row.fid, quoted_text(row.content), batch,
+                            filled_of(row)));
         if (batch == "NULL" && rows.size() > 1) {
             batch = greatest_number(session);
             run_sql(session,
@@ -83,8 +101,10 @@ void remember(Session& session, std::span<const AddedRow> rows) {
 
 void forget(Session& session, const AddedRow& row) {
     if (has_journal(session)) {
-        run_sql(session, fmt::format("DELETE FROM {} WHERE table_name = {} AND row_number = {}",
-                                     journal_table, quoted_text(row.table), row.fid));
+        run_sql(session, fmt::format("DELETE FROM {} WHERE table_name = {} AND row_number = {} AND "
+                                     "content = {}",
+                                     journal_table, quoted_text(row.table), row.fid,
+                                     quoted_text(row.content)));
     }
 }
 
@@ -93,19 +113,20 @@ std::vector<std::vector<AddedRow>> remembered(Session& session) {
     if (!has_journal(session)) {
         return batches;
     }
-    const auto* const batch = has_batches(session) ? "COALESCE(batch, number)" : "number";
+    const auto* const batch = has_column(session, "batch") ? "COALESCE(batch, number)" : "number";
+    const auto* const filled = has_column(session, "filled") ? "filled" : "NULL";
     std::string last;
     for (const auto& row :
-         query(session, fmt::format("SELECT table_name, row_number, content, {0} FROM {1} ORDER BY {0} DESC, "
-                                    "number",
-                                    batch, journal_table))) {
+         query(session, fmt::format("SELECT table_name, row_number, content, {0}, {1} FROM {2} ORDER BY {0} "
+                                    "DESC, number",
+                                    batch, filled, journal_table))) {
         if (const auto of = row[3].value_or(""); batches.empty() || of != last) {
             batches.emplace_back();
             last = of;
         }
         batches.back().push_back({row[0].value_or(""),
                                   std::strtoll(row[1].value_or("0").c_str(), nullptr, 10),
-                                  row[2].value_or("")});
+                                  row[2].value_or(""), words_in(row[4].value_or(""))});
     }
     return batches;
 }

@@ -63,7 +63,20 @@ void judge_references(detail::Session& session, const AddedRow& row, Findings& f
     }
 }
 
+void empty_again(detail::Session& session, OGRLayer& layer, const AddedRow& row) {
+    const OGRFeatureUniquePtr feature(layer.GetFeature(row.fid));
+    for (const auto& column : row.filled) {
+        feature->SetFieldNull(feature->GetFieldIndex(column.c_str()));
+    }
+    const auto before = session.messages->failures();
+    detail::expect_success(session, before, layer.SetFeature(feature.get()) != OGRERR_NONE, "SetFeature");
+}
+
 void remove(detail::Session& session, OGRLayer& layer, const AddedRow& row) {
+    if (!row.filled.empty()) {
+        empty_again(session, layer, row);
+        return;
+    }
     const auto before = session.messages->failures();
     detail::expect_success(session, before, layer.DeleteFeature(row.fid) != OGRERR_NONE, "DeleteFeature");
 }
@@ -72,7 +85,9 @@ void take_back_all(detail::Session& session, const std::string& location, std::s
     Findings findings;
     for (const auto& row : rows) {
         judge_unchanged(detail::entry_layer(session, location, row.table), row, findings);
-        judge_references(session, row, findings);
+        if (row.filled.empty()) {
+            judge_references(session, row, findings);
+        }
     }
     if (!findings.empty()) {
         throw Error(Trouble::input, std::move(findings));
