@@ -39,11 +39,13 @@ void take_lots(Stock& stock, const Orchard& orchard) {
 }
 
 void take_pollinations(Stock& stock, const Orchard& orchard) {
-    for (const auto& work : orchard.pollinations) {
+    const auto passes = passes_of(orchard.pollinations);
+    for (std::size_t i = 0; i < passes.size(); ++i) {
+        const auto& work = orchard.pollinations[i];
         if (work.pollinated_on > stock.as_of) {
             continue;
         }
-        if (work.pass.value_or(1) <= 1) {
+        if (passes[i] == 1) {
             stock.pollinated_for_cross[work.cross] += work.flowers;
         }
         if (work.lot) {
