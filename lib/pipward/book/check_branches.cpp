@@ -21,11 +21,12 @@ WorksByTag works_by_tag(const Orchard& orchard) {
 // The row that is entered hears it, so the later one is told.
 void check_pass(const Pollination& first, const Pollination& later, Findings& findings) {
     if (later.cross != first.cross || later.tree != first.tree) {
-        findings.push_back(error({"pollination", later.tag, "tag", later.tag},
-                                 say("The tag hangs at {} for cross {}: a pass on another branch has a tag of "
-                                     "its own.",
-                                     first.tree, first.cross),
-                                 say("Correct tree and cross, or give the branch another tag.")));
+        findings.push_back(
+            error({"pollination", later.tag, "tag", later.tag},
+                  say("The tag hangs at {} for cross {}: a pass on another branch has a tag of "
+                      "its own.",
+                      first.tree, first.cross),
+                  say("Correct tree and cross, or give the branch another tag.")));
     }
 }
 
@@ -36,10 +37,10 @@ void check_passes(const Orchard& orchard, Findings& findings) {
         for (const auto* work : works) {
             check_pass(*works.front(), *work, findings);
             if (!days.insert(work->pollinated_on).second) {
-                findings.push_back(error(
-                    {"pollination", tag, "pollinated_on", to_iso(work->pollinated_on)},
-                    say("The tag has a pollination of this day already."),
-                    say("Record a second pass on its own day, or give another branch another tag.")));
+                findings.push_back(
+                    error({"pollination", tag, "pollinated_on", to_iso(work->pollinated_on)},
+                          say("The tag has a pollination of this day already."),
+                          say("Record a second pass on its own day, or give another branch another tag.")));
             }
         }
     }

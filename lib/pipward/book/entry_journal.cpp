@@ -101,10 +101,10 @@ void remember(Session& session, std::span<const AddedRow> rows) {
 
 void forget(Session& session, const AddedRow& row) {
     if (has_journal(session)) {
-        run_sql(session, fmt::format("DELETE FROM {} WHERE table_name = {} AND row_number = {} AND "
-                                     "content = {}",
-                                     journal_table, quoted_text(row.table), row.fid,
-                                     quoted_text(row.content)));
+        run_sql(session,
+                fmt::format("DELETE FROM {} WHERE table_name = {} AND row_number = {} AND "
+                            "content = {}",
+                            journal_table, quoted_text(row.table), row.fid, quoted_text(row.content)));
     }
 }
 

@@ -89,8 +89,7 @@ Sentence in_words(const AddedRow& row) {
     std::erase_if(entry.values, [&](const auto& value) {
         const bool is_key =
             table != nullptr && std::ranges::find(table->key, value.first) != table->key.end();
-        return entry.completes && !is_key &&
-               std::ranges::find(row.filled, value.first) == row.filled.end();
+        return entry.completes && !is_key && std::ranges::find(row.filled, value.first) == row.filled.end();
     });
     return in_words(entry);
 }

@@ -142,33 +142,33 @@ BookTable branch_work_table() {
          .description = "Branches bagged, emasculated, unbagged, cut and forced.",
          .rows = &Orchard::branch_works,
          .entry_words = say("Work at a branch"),
-         .columns = {column(&BranchWork::task, "task", "Task", "What was done.")
-                         .within("branch_task")
-                         .known_as(english, {"task", "work", "done"})
-                         .known_as(german, {"Arbeit", "Aufgabe"}),
-                     column(&BranchWork::done_on, "done_on", "Done on", "Date of the work.")
-                         .known_as(english, {"done on", "date", "day"})
-                         .known_as(german, {"erledigt am", "Datum", "Tag"}),
-                     column(&BranchWork::tree, "tree", "Tree",
-                            "The tree of the branch; needed where it has no tag yet.")
-                         .refers_to({"tree", "label"})
-                         .known_as(english, {"tree", "tree label", "tree no"})
-                         .known_as(german, {"Baum", "Baumnummer", "Baum-Nr."}),
-                     column(&BranchWork::cross, "cross", "Cross",
-                            "Code of the cross; of bags without a tag only.")
-                         .refers_to({"cross_goal", "code"})
-                         .known_as(english, {"cross", "cross code", "cross no"})
-                         .known_as(german, {"Kreuzung", "Kreuzungsnummer"}),
-                     column(&BranchWork::tag, "tag", "Tag", "The tag at the branch, once it has one.")
-                         .refers_to({"pollination", "tag"})
-                         .known_as(english, {"tag", "tag no", "branch tag"})
-                         .known_as(german, {"Anhänger", "Anhaenger", "Etikett"}),
-                     column(&BranchWork::flowers, "flowers", "Flowers",
-                            "Number of flowers bagged, emasculated or on the cut branch.")
-                         .within("count")
-                         .known_as(english, {"flowers"})
-                         .known_as(german, {"Blüten", "Blueten"}),
-                     remark_column(&BranchWork::remark)}});
+         .columns = {
+             column(&BranchWork::task, "task", "Task", "What was done.")
+                 .within("branch_task")
+                 .known_as(english, {"task", "work", "done"})
+                 .known_as(german, {"Arbeit", "Aufgabe"}),
+             column(&BranchWork::done_on, "done_on", "Done on", "Date of the work.")
+                 .known_as(english, {"done on", "date", "day"})
+                 .known_as(german, {"erledigt am", "Datum", "Tag"}),
+             column(&BranchWork::tree, "tree", "Tree",
+                    "The tree of the branch; needed where it has no tag yet.")
+                 .refers_to({"tree", "label"})
+                 .known_as(english, {"tree", "tree label", "tree no"})
+                 .known_as(german, {"Baum", "Baumnummer", "Baum-Nr."}),
+             column(&BranchWork::cross, "cross", "Cross", "Code of the cross; of bags without a tag only.")
+                 .refers_to({"cross_goal", "code"})
+                 .known_as(english, {"cross", "cross code", "cross no"})
+                 .known_as(german, {"Kreuzung", "Kreuzungsnummer"}),
+             column(&BranchWork::tag, "tag", "Tag", "The tag at the branch, once it has one.")
+                 .refers_to({"pollination", "tag"})
+                 .known_as(english, {"tag", "tag no", "branch tag"})
+                 .known_as(german, {"Anhänger", "Anhaenger", "Etikett"}),
+             column(&BranchWork::flowers, "flowers", "Flowers",
+                    "Number of flowers bagged, emasculated or on the cut branch.")
+                 .within("count")
+                 .known_as(english, {"flowers"})
+                 .known_as(german, {"Blüten", "Blueten"}),
+             remark_column(&BranchWork::remark)}});
 }
 
 BookTable fruit_set_table() {
@@ -203,7 +203,7 @@ BookTable pollination_table() {
          .row_words = say("pollination tag"),
          .entry_words = say("Pollination"),
          .columns = {
-             column(&Pollination::tag, "tag", "Tag", 
+             column(&Pollination::tag, "tag", "Tag",
                     "Code on the tag at the branch; further passes on the branch have the same.")
                  .known_as(english, {"tag", "tag no", "branch tag"})
                  .known_as(german, {"Anhänger", "Anhaenger", "Etikett"}),
@@ -226,7 +226,7 @@ BookTable pollination_table() {
                  .refers_to({"pollen_lot", "code"})
                  .known_as(english, {"lot", "pollen lot", "pollen", "vial"})
                  .known_as(german, {"Pollenpartie", "Partie", "Pollen"}),
-             column(&Pollination::pass, "pass", "Pass", 
+             column(&Pollination::pass, "pass", "Pass",
                     "Which round on the same flowers; the next one under its tag where it is not given.")
                  .within("pass")
                  .known_as(english, {"pass", "round"})

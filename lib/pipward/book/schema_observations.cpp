@@ -50,15 +50,16 @@ BookTable trait_table() {
          .key = {"name"},
          .row_words = say("trait"),
          .entry_words = say("Trait"),
-         .columns = {column(&Trait::name, "name", "Name", "The trait, in the word that the scores use.")
-                         .known_as(english, {"name", "trait", "character"})
-                         .known_as(german, {"Merkmal", "Eigenschaft"}),
-                     column(&Trait::kind, "kind", "Kind",
-                            "Where it is scored; a score on flowers or fruit shows that the tree has bloomed.")
-                         .within("trait_kind")
-                         .known_as(english, {"kind", "scored on"})
-                         .known_as(german, {"Art", "Organ"}),
-                     remark_column(&Trait::remark)}});
+         .columns = {
+             column(&Trait::name, "name", "Name", "The trait, in the word that the scores use.")
+                 .known_as(english, {"name", "trait", "character"})
+                 .known_as(german, {"Merkmal", "Eigenschaft"}),
+             column(&Trait::kind, "kind", "Kind",
+                    "Where it is scored; a score on flowers or fruit shows that the tree has bloomed.")
+                 .within("trait_kind")
+                 .known_as(english, {"kind", "scored on"})
+                 .known_as(german, {"Art", "Organ"}),
+             remark_column(&Trait::remark)}});
 }
 
 BookTable trait_score_table() {

@@ -37,11 +37,21 @@ std::vector<std::string> parts_of(std::string_view text) {
     return parts;
 }
 
-constexpr std::array<std::pair<std::string_view, std::string_view>, 13> dwarfing_names{
-    {{"m", "9"}, {"m", "26"}, {"m", "27"}, {"b", "9"}, {"bud", "9"}, {"budagovsky", "9"}, {"g", "11"},
-     {"g", "16"}, {"g", "41"}, {"p", "16"}, {"p", "22"}, {"j", "9"}, {"p", "2"}}};
+constexpr std::array<std::pair<std::string_view, std::string_view>, 13> dwarfing_names{{{"m", "9"},
+                                                                                        {"m", "26"},
+                                                                                        {"m", "27"},
+                                                                                        {"b", "9"},
+                                                                                        {"bud", "9"},
+                                                                                        {"budagovsky", "9"},
+                                                                                        {"g", "11"},
+                                                                                        {"g", "16"},
+                                                                                        {"g", "41"},
+                                                                                        {"p", "16"},
+                                                                                        {"p", "22"},
+                                                                                        {"j", "9"},
+                                                                                        {"p", "2"}}};
 constexpr std::array<std::string_view, 5> dwarfing_words{"dwarf", "dwarfing", "dwarfed", "quince", "quitte"};
-constexpr std::array<std::string_view, 4> taking_back{"non", "not", "semi", "no"};
+constexpr std::array<std::string_view, 3> taking_back{"non", "not", "no"};
 
 template <class Words>
 bool is_one_of(const Words& words, const std::string& word) {
@@ -49,9 +59,8 @@ bool is_one_of(const Words& words, const std::string& word) {
 }
 
 bool is_name(const std::string& letters, const std::string& number) {
-    return std::ranges::any_of(dwarfing_names, [&](const auto& name) {
-        return name.first == letters && name.second == number;
-    });
+    return std::ranges::any_of(
+        dwarfing_names, [&](const auto& name) { return name.first == letters && name.second == number; });
 }
 
 }  // namespace

@@ -78,7 +78,7 @@ Findings told_as_warnings(const Error& error) {
 
 /// The orchard with its place, as far as it has one: genes and counts need neither weather nor trees.
 struct Ground {
-    book::BookReading reading{};            ///< where there is no place
+    book::BookReading reading{};  ///< where there is no place
     std::optional<season::Place> place{};
 };
 
