@@ -180,6 +180,7 @@ Findings detail::check_orchard(const Orchard& orchard, Day as_of, const UnreadRo
     detail::check_blends(orchard, names, findings);
     detail::check_goals(book, names, as_of, findings);
     detail::check_pollen(book, as_of, findings);
+    detail::check_branches(book, as_of, findings);
     detail::check_seed(book, as_of, findings);
     return findings;
 }

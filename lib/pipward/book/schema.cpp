@@ -10,12 +10,27 @@ namespace pipward::book {
 
 Schema book_tables() {
     using namespace detail;
-    static const std::vector<BookTable> tables{
-        block_table(),      tree_row_table(),   station_table(),           accession_table(),
-        blend_table(),      tree_table(),       bloom_observation_table(), weather_day_table(),
-        cross_goal_table(), pollen_lot_table(), pollen_test_table(),       pollination_table(),
-        fruit_table(),      seed_lot_table(),   germination_count_table(), seed_withdrawal_table(),
-        trait_score_table()};
+    static const std::vector<BookTable> tables{block_table(),
+                                               tree_row_table(),
+                                               station_table(),
+                                               accession_table(),
+                                               blend_table(),
+                                               tree_table(),
+                                               bloom_observation_table(),
+                                               weather_day_table(),
+                                               cross_goal_table(),
+                                               pollen_lot_table(),
+                                               pollen_test_table(),
+                                               pollen_move_table(),
+                                               pollination_table(),
+                                               branch_work_table(),
+                                               fruit_set_table(),
+                                               fruit_table(),
+                                               seed_lot_table(),
+                                               germination_count_table(),
+                                               seed_withdrawal_table(),
+                                               trait_table(),
+                                               trait_score_table()};
     return tables;
 }
 

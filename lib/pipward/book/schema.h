@@ -124,6 +124,8 @@ struct BoundRecords {
     std::function<BookRow(const void* record)> show;                ///< with its number and its place
     /// In the orchard's order; none is null.
     std::function<std::vector<const void*>(const Orchard& orchard)> all;
+    /// Takes the record of that number out; nothing where there is none.
+    std::function<void(Orchard& orchard, std::int64_t fid)> remove;
 };
 
 /// A table of the book, bound to the records of an orchard.

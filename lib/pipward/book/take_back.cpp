@@ -74,6 +74,9 @@ void judge_references(detail::Session& session, std::span<const AddedRow> rows, 
         for (const auto& column : table.columns) {
             std::optional<std::set<std::string>> values;
             for (const auto& row : rows) {
+                if (!row.filled.empty()) {
+                    continue;
+                }
                 const auto named = std::ranges::find(column.references, row.table, &Reference::table);
                 const auto name = named == column.references.end() ? std::nullopt : referred_by(row, *named);
                 if (!name) {
@@ -92,7 +95,20 @@ void judge_references(detail::Session& session, std::span<const AddedRow> rows, 
     }
 }
 
+void empty_again(detail::Session& session, OGRLayer& layer, const AddedRow& row) {
+    const OGRFeatureUniquePtr feature(layer.GetFeature(row.fid));
+    for (const auto& column : row.filled) {
+        feature->SetFieldNull(feature->GetFieldIndex(column.c_str()));
+    }
+    const auto before = session.messages->failures();
+    detail::expect_success(session, before, layer.SetFeature(feature.get()) != OGRERR_NONE, "SetFeature");
+}
+
 void remove(detail::Session& session, OGRLayer& layer, const AddedRow& row) {
+    if (!row.filled.empty()) {
+        empty_again(session, layer, row);
+        return;
+    }
     const auto before = session.messages->failures();
     detail::expect_success(session, before, layer.DeleteFeature(row.fid) != OGRERR_NONE, "DeleteFeature");
 }

@@ -230,7 +230,7 @@ Sentence meeting_text(const Crossing& crossing, const DonorTree& donor) {
 
 Sentence lot_text(const LotOutlook& lot, Day use, Share usable) {
     const auto collected = to_iso(lot.lot->collected_on);
-    const auto store = store_text(lot.lot->store);
+    const auto store = store_text(lot.store);
     const auto share = percent_text(lot.at_use.mean);
     auto text = lot.tested
                     ? say("Lot {}, collected {}, in {}: about {} should germinate on {} (tested {}).",

@@ -103,6 +103,11 @@ PlantingRows planting_to_take_back(const Orchard& orchard, const std::string& re
             rows.accessions.push_back(&accession);
         }
     }
+    for (const auto& withdrawal : orchard.seed_withdrawals) {
+        if (withdrawal.remark == remark) {
+            rows.withdrawals.push_back(&withdrawal);
+        }
+    }
     return rows;
 }
 

@@ -126,7 +126,8 @@ class ColumnFinder {
         for (const auto& column : table().columns) {
             const bool is_there = std::ranges::find(found_.columns, &column) != found_.columns.end();
             const bool is_day = &column == day_column_of(table());
-            if (!is_there && column.required && !(is_day && options_.date_if_blank)) {
+            const bool there_already = options_.complete && &column != book::key_column(table());
+            if (!is_there && column.required && !there_already && !(is_day && options_.date_if_blank)) {
                 tell(std::string(column.name), say("The column {} is missing.", column.name),
                      is_day ? say("Add it, or give the date of such lines with date-if-blank.")
                             : say("Add it: {}", filled(column.description, {})));
