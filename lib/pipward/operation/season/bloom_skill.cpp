@@ -47,9 +47,18 @@ bloom::ForwardRequest forward_request(const Request& request, Hemisphere hemisph
             {}};
 }
 
+/// Steps of one part of the work, within its share of the whole.
+season::Step within(const season::Step& whole, double from, double to) {
+    return
+        [&whole, from, to](double share, const Sentence& words) { whole(from + (to - from) * share, words); };
+}
+
 Outcome run(const Request& request, const Run& lent) {
     auto place = read_place(request, lent);
-    const auto step = step_of(lent);
+    const auto whole = step_of(lent);
+    const auto step = within(whole, 0, 0.3);
+    const auto forward_step = within(whole, 0.3, 0.8);
+    const auto meeting_step = within(whole, 0.8, 1);
     const auto past = season::read_past(place, step);
     const auto forward = forward_request(request, place.hemisphere);
     const auto scores = season::score_past(
@@ -58,10 +67,11 @@ Outcome run(const Request& request, const Run& lent) {
     using Forward = std::vector<bloom::ForwardScore>;
     using Meetings = std::vector<cross::MeetingScore>;
     outcome.tables = {
-        bloom_skill_table(request.forward ? season::score_forward(place, past, forward, step) : Forward{},
-                          bloom::best_method(scores)),
+        bloom_skill_table(
+            request.forward ? season::score_forward(place, past, forward, forward_step) : Forward{},
+            bloom::best_method(scores)),
         bloom_left_out_table.of(scores),
-        meeting_skill_table.of(request.pairs ? season::score_meetings(place, past, forward, step)
+        meeting_skill_table.of(request.pairs ? season::score_meetings(place, past, forward, meeting_step)
                                              : Meetings{})};
     outcome.findings = std::move(place.findings);
     outcome.summary = summary_of(scores);
