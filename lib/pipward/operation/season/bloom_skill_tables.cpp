@@ -3,6 +3,9 @@
 
 #include <fmt/format.h>
 
+#include <algorithm>
+#include <tuple>
+
 namespace pipward::operation {
 namespace {
 
@@ -12,6 +15,13 @@ struct SkillRow {
     const bloom::ForwardScore* score;
     bool chosen;
 };
+
+/// Methods stand side by side; all accessions together come first, then the species, then each.
+auto compared_with(const SkillRow& row) {
+    const auto& score = *row.score;
+    const int circle = score.accession.empty() ? 0 : score.of_species ? 1 : 2;
+    return std::tuple{circle, score.accession, score.stage, score.issued};
+}
 
 std::string issued_text(bloom::DayOfYear day) {
     return fmt::format("{:02}-{:02}", day.month, day.day);
@@ -131,6 +141,7 @@ Table detail::bloom_skill_table(std::span<const bloom::ForwardScore> scores, blo
     for (const auto& score : scores) {
         rows.push_back({&score, score.method == chosen});
     }
+    std::ranges::stable_sort(rows, {}, compared_with);
     return bloom_skill_rows.of(rows);
 }
 
