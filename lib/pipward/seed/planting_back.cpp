@@ -50,6 +50,9 @@ Findings what_refers(const Orchard& orchard, const Names& names) {
     for (const auto& work : orchard.pollinations) {
         check("pollination", names.trees, work.tree);
     }
+    for (const auto& work : orchard.branch_works) {
+        check("branch_work", names.trees, work.tree);
+    }
     for (const auto& score : orchard.trait_scores) {
         check("trait_score", names.trees, score.tree);
     }
