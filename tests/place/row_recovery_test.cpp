@@ -115,7 +115,7 @@ TEST(RecoverRows, KeepsGapsAtTheBeginningsOfRows) {
     }
     EXPECT_EQ(score_of(orchard, recover_rows(orchard.seen, {})).right, 297);
     RecoveryRule own;
-    own.from_first_tree = true;
+    own.begin = RowBegin::first_tree;
     const auto from_first = recover_rows(orchard.seen, own);
     EXPECT_EQ(from_first.trees[3 * 30].position, 0);
 }
@@ -130,7 +130,7 @@ TEST(RecoverRows, LeavesASingleRowOpenBecauseItsBeginningCannotBeKnown) {
     EXPECT_EQ(score_of(orchard, got).right, 0);
     EXPECT_FALSE(got.findings.empty());
     RecoveryRule own;
-    own.from_first_tree = true;
+    own.begin = RowBegin::first_tree;
     own.bearing_deg = 74;
     EXPECT_GT(score_of(orchard, recover_rows(orchard.seen, own)).right, 20);
 }

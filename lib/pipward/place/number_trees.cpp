@@ -54,7 +54,7 @@ RecoveryRule rule_of(const NumberingWish& wish) {
     rule.row_distance = wish.row_distance;
     rule.spacing = wish.spacing;
     rule.rows_to = wish.rows_to;
-    rule.from_first_tree = wish.begin == RowBegin::first_tree;
+    rule.begin = wish.begin;
     rule.confidence = wish.confidence;
     return rule;
 }
@@ -164,6 +164,8 @@ void number_from_cloud(Numbering& numbering, const NumberingWish& wish, const Tr
 
 std::span<const Word<RowBegin>> words(RowBegin) {
     static constexpr std::array table{
+        Word<RowBegin>{RowBegin::detect, "detect",
+                       "at the block's common edge where the trees show it; asked where they do not"},
         Word<RowBegin>{RowBegin::edge, "edge",
                        "at the block's common edge, also where first trees are missing"},
         Word<RowBegin>{RowBegin::first_tree, "first_tree", "at its own first tree"},

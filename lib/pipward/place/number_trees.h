@@ -13,11 +13,6 @@
 /// Rows and positions found for trees from their places.
 namespace pipward::place {
 
-/// From where the positions of rows are counted.
-enum class RowBegin {
-    edge,       ///< from the block's common edge, also where first trees are missing
-    first_tree  ///< each row from its own first tree
-};
 /// The beginnings as they are typed.
 std::span<const Word<RowBegin>> words(RowBegin);
 
@@ -30,7 +25,7 @@ struct NumberingWish {
     Side rows_to = Side::right;          ///< to which side rows count, seen as positions count
     std::string row = "1";               ///< the first row's name; the others follow by next_name()
     int first_position = 1;              ///< of each row
-    RowBegin begin = RowBegin::edge;     ///< not looked at where the block's rows are known
+    RowBegin begin = RowBegin::detect;   ///< not looked at where the block's rows are known
     double confidence = 0.97;            ///< 0..1: below it a tree is left open
 };
 

@@ -6,7 +6,7 @@
 #include "pipward/math/distributions.h"
 #include "pipward/math/line.h"
 #include "pipward/place/detail/numbering.h"
-#include "pipward/place/detail/row_lines.h"
+#include "pipward/place/detail/row_noise.h"
 #include "pipward/place/row_recovery.h"
 
 namespace pipward::place {
@@ -130,7 +130,9 @@ Recovery match_rows(std::span<const LonLat> trees, std::span<const KnownRow> row
     }
     for (std::size_t row = 0; row < rows.size(); ++row) {
         std::ranges::sort(members[row], {}, &detail::RowMember::along);
-        const detail::PositionScale scale{0, rows[row].spacing.value, noise, 0.1, 0, rows[row].positions - 1};
+        detail::PositionScale scale{0, rows[row].spacing.value, noise};
+        scale.lowest = 0;
+        scale.highest = rows[row].positions - 1;
         const auto points = detail::decode_members(members[row], scale);
         const double wanted = detail::wanted_confidence(rule.confidence, noise / scale.step);
         for (std::size_t i = 0; i < points.size(); ++i) {

@@ -1,18 +1,21 @@
 // SPDX-License-Identifier: MIT
 #include "pipward/place/row_recovery.h"
 
-#include <fmt/format.h>
-
 #include <algorithm>
 #include <cmath>
 #include <map>
 #include <numbers>
 
+#include "pipward/math/quantile.h"
+#include "pipward/place/detail/near_trees.h"
 #include "pipward/place/detail/numbering.h"
 #include "pipward/place/detail/row_contest.h"
-#include "pipward/place/detail/row_lines.h"
-#include "pipward/place/detail/row_pattern.h"
-#include "pipward/place/detail/row_starts.h"
+#include "pipward/place/detail/row_direction.h"
+#include "pipward/place/detail/row_edge.h"
+#include "pipward/place/detail/row_noise.h"
+#include "pipward/place/detail/row_phase.h"
+#include "pipward/place/detail/row_spacing.h"
+#include "pipward/place/detail/row_trace.h"
 
 namespace pipward::place {
 namespace {
@@ -20,6 +23,7 @@ namespace {
 using std::numbers::pi;
 constexpr std::size_t fewest = 3;
 constexpr std::size_t enough_points = 3000;
+constexpr std::size_t segment = 16;  // trees of a row that are held against one spacing
 
 Finding told(Level level, Sentence message, Sentence remedy) {
     return {level, "tree", {}, {}, {}, std::move(message), std::move(remedy)};
@@ -35,46 +39,79 @@ Recovery all_open(std::size_t trees, const Sentence& why, const Sentence& remedy
     return recovery;
 }
 
-detail::FamilySearch search_of(const RecoveryRule& rule) {
-    detail::FamilySearch search;
-    if (rule.row_distance) {
-        search.least = 0.85 * rule.row_distance->value;
-        search.most = 1.15 * rule.row_distance->value;
-    }
-    search.bearing_deg = rule.bearing_deg;
-    return search;
-}
-
-/// How the rows lie on the plane: along their numbering and to the right of it.
-struct RowFrame {
-    math::PlanePoint ahead;
-    math::PlanePoint right;
-
-    detail::RowPoint of(math::PlanePoint point) const { return {dot(point, ahead), dot(point, right)}; }
-    math::PlanePoint back(detail::RowPoint point) const { return ahead * point.along + right * point.across; }
+/// Rows that were followed, and positions along them.
+struct Rows {
+    detail::RowTrace trace{};
+    std::vector<detail::RowPhase> phases{};  // of each row
+    double spacing = 0;                      // metres
+    detail::RowNoise noise{};
+    double along_noise = 0;  // positions
 };
 
-/// Of the two senses of a line, the wanted one, or the one to the north.
-RowFrame frame_of(double bearing_deg, const RecoveryRule& rule) {
-    const bool against = std::abs(std::remainder(bearing_deg - rule.bearing_deg.value_or(0), 360)) > 90;
-    const auto ahead = math::way_at(against ? bearing_deg + 180 : bearing_deg);
-    return {ahead, left_of(ahead) * -1};
-}
-
-std::vector<detail::RowPoint> turned(std::span<const math::PlanePoint> plane, const RowFrame& frame) {
-    std::vector<detail::RowPoint> result;
-    for (const auto& point : plane) {
-        result.push_back(frame.of(point));
+std::vector<double> alongs_of(const detail::TracedRow& row, std::span<const math::PlanePoint> plane) {
+    std::vector<double> along;
+    for (const auto tree : row.trees) {
+        along.push_back(row.curve.foot(plane[tree]).along);
     }
-    return result;
+    return along;
 }
 
-/// The points of each row in the order in which they stand.
-std::map<int, detail::RowMembers> members_of(std::span<const detail::RowPoint> points,
-                                             std::span<const detail::RowOfPoint> fit) {
+std::vector<std::vector<double>> segments_of(const std::vector<std::vector<double>>& rows) {
+    std::vector<std::vector<double>> segments;
+    std::size_t points = 0;
+    for (const auto& row : rows) {
+        for (std::size_t i = 0; i < row.size() && points < enough_points; i += segment) {
+            const auto end = std::min(i + segment, row.size());
+            segments.emplace_back(row.begin() + static_cast<std::ptrdiff_t>(i),
+                                  row.begin() + static_cast<std::ptrdiff_t>(end));
+            points += end - i;
+        }
+    }
+    return segments;
+}
+
+std::optional<detail::FoundSpacing> spacing_of(const std::vector<std::vector<double>>& rows,
+                                               const RecoveryRule& rule) {
+    const double least = rule.spacing ? 0.85 * rule.spacing->value : 0.7;
+    const double most = rule.spacing ? 1.15 * rule.spacing->value : 6.0;
+    return detail::find_spacing(segments_of(rows), least, most);
+}
+
+/// The rows that a tree may belong to: that which it was traced in, or which stands nearest, and those beside.
+std::vector<std::vector<detail::RowChoice>> choices_of(std::span<const math::PlanePoint> plane,
+                                                       const detail::NearTrees& near, const Rows& rows) {
+    std::vector<std::vector<detail::RowChoice>> choices(plane.size());
+    const auto count = static_cast<int>(rows.trace.rows.size());
+    for (std::size_t i = 0; i < plane.size(); ++i) {
+        int row = rows.trace.row_of[i];
+        double nearest = 1e300;
+        for (const auto other : near.of(i)) {
+            const double far = math::length(plane[other] - plane[i]);
+            if (rows.trace.row_of[i] < 0 && rows.trace.row_of[other] >= 0 && far < nearest) {
+                nearest = far;
+                row = rows.trace.row_of[other];
+            }
+        }
+        for (int one = std::max(row - 1, 0); row >= 0 && one <= std::min(row + 1, count - 1); ++one) {
+            const auto at = static_cast<std::size_t>(one);
+            const auto foot = rows.trace.rows[at].curve.foot(plane[i]);
+            const double slack = 3 * rows.spacing;
+            if (one == row ||
+                (foot.along > -slack && foot.along < rows.trace.rows[at].curve.length() + slack)) {
+                choices[i].push_back({one, rows.phases[at].number_at(foot.along), foot.off});
+            }
+        }
+    }
+    return choices;
+}
+
+std::map<int, detail::RowMembers> members_of(std::span<const detail::RowOfPoint> points) {
     std::map<int, detail::RowMembers> rows;
     for (std::size_t i = 0; i < points.size(); ++i) {
-        rows[fit[i].row].push_back({i, points[i].along, fit[i].off, fit[i].certainty});
+        if (points[i].choice.row >= 0) {
+            const auto& choice = points[i].choice;
+            rows[choice.row].push_back({i, choice.number, choice.off, points[i].certainty});
+        }
     }
     for (auto& [row, members] : rows) {
         std::ranges::sort(members, {}, &detail::RowMember::along);
@@ -83,21 +120,10 @@ std::map<int, detail::RowMembers> members_of(std::span<const detail::RowPoint> p
     return rows;
 }
 
-std::vector<std::vector<double>> sample_of(const std::map<int, detail::RowMembers>& rows) {
-    std::vector<std::vector<double>> sample;
-    std::size_t points = 0;
-    for (const auto& [row, members] : rows) {
-        if (points < enough_points) {
-            sample.push_back(detail::sure_places(members));
-            points += members.size();
-        }
-    }
-    return sample;
-}
-
 struct DecodedRow {
     detail::TakenRow taken{};
-    detail::RowStart start{};
+    int start = 0;         // number of the row's first position
+    double certainty = 0;  // that it is the first
 };
 
 int first_number(const detail::TakenRow& row) {
@@ -111,99 +137,122 @@ int first_number(const detail::TakenRow& row) {
     return 0;
 }
 
-detail::TakenRow decoded(int row, const detail::RowMembers& members, double spacing, double noise) {
-    detail::TakenRow taken{
-        row, members, {}, {detail::origin_of(detail::sure_places(members), spacing), spacing, noise}};
-    for (int turn = 0; turn < 3; ++turn) {
-        taken.points = detail::decode_members(members, taken.scale);
-        detail::refit(members, taken.points, spacing, taken.scale);
-    }
-    taken.points = detail::decode_members(members, taken.scale);
-    return taken;
-}
-
-std::vector<detail::TakenRow> decoded_rows(const std::map<int, detail::RowMembers>& rows, double spacing,
-                                           double noise) {
+std::vector<detail::TakenRow> decoded_rows(const std::map<int, detail::RowMembers>& rows,
+                                           const detail::PositionScale& scale) {
     std::vector<detail::TakenRow> taken;
     for (const auto& [row, members] : rows) {
-        taken.push_back(decoded(row, members, spacing, noise));
+        detail::TakenRow one{row, members, {}, scale};
+        for (int turn = 0; turn < 3; ++turn) {
+            one.points = detail::decode_members(members, one.scale);
+            detail::refit(members, one.points, 1, one.scale);
+        }
+        one.points = detail::decode_members(members, one.scale);
+        taken.push_back(std::move(one));
     }
     return taken;
 }
 
-std::vector<DecodedRow> with_starts(std::vector<detail::TakenRow> taken, double distance) {
-    std::vector<DecodedRow> rows;
-    for (auto& row : taken) {
-        const double doubt = row.scale.noise / std::sqrt(static_cast<double>(row.members.size()));
-        const detail::RowStart start{row.row * distance, row.scale.origin, row.scale.step, first_number(row),
-                                     doubt};
-        rows.push_back({std::move(row), start});
-    }
-    return rows;
-}
-
-void count_from_first_trees(std::vector<DecodedRow>& rows) {
-    for (auto& row : rows) {
-        row.start.number = row.start.first;
-        row.start.certainty = 1;
-    }
-}
-
-void find_starts(std::vector<DecodedRow>& rows, const RecoveryRule& rule, Recovery& recovery) {
-    if (rule.from_first_tree) {
-        count_from_first_trees(rows);
-        return;
-    }
-    std::vector<detail::RowStart> starts;
+std::vector<double> offs_along(std::span<const detail::TakenRow> rows) {
+    std::vector<double> offs;
     for (const auto& row : rows) {
-        starts.push_back(row.start);
-    }
-    if (detail::find_edge(starts)) {
-        for (std::size_t i = 0; i < rows.size(); ++i) {
-            rows[i].start = starts[i];
+        for (std::size_t i = 0; i < row.points.size(); ++i) {
+            const double off = row.members[i].along - row.scale.origin - row.scale.step * row.points[i].number;
+            if (row.points[i].stray < 0.5) {
+                offs.push_back(off);
+            }
         }
+    }
+    return offs;
+}
+
+double stray_share(std::span<const detail::TakenRow> rows) {
+    double strays = 0;
+    double all = 1;
+    for (const auto& row : rows) {
+        for (std::size_t i = 0; i < row.points.size(); ++i) {
+            if (row.members[i].certainty >= 0.5) {
+                strays += row.points[i].stray;
+                ++all;
+            }
+        }
+    }
+    return std::clamp(strays / all, 0.0005, 0.3);
+}
+
+double share_missing(std::span<const DecodedRow> rows) {
+    std::vector<double> shares;
+    for (const auto& row : rows) {
+        shares.push_back(row.taken.scale.missing);
+    }
+    return math::median(shares);
+}
+
+void find_beginnings(std::vector<DecodedRow>& rows, const Rows& found, const RecoveryRule& rule,
+                     Recovery& recovery) {
+    for (auto& row : rows) {
+        row.start = first_number(row.taken);
+        row.certainty = rule.begin == RowBegin::first_tree ? 1 : 0;
+    }
+    if (rule.begin == RowBegin::first_tree) {
         return;
     }
-    for (auto& row : rows) {
-        row.start.number = row.start.first;
-        row.start.certainty = 0;
+    // Along and across the block, by where the middle row begins.
+    math::PlanePoint sum{};
+    std::vector<math::PlanePoint> places;
+    for (const auto& row : rows) {
+        const auto at = static_cast<std::size_t>(row.taken.row);
+        const auto& scale = row.taken.scale;
+        const double along = found.phases[at].along_of(scale.origin + scale.step * row.start);
+        places.push_back(found.trace.rows[at].curve.at(along));
+        sum = sum + found.trace.rows[at].curve.ahead(along);
     }
-    recovery.findings.push_back(told(Level::warning,
-                                     say("The rows do not begin at a common edge, or are too few to show "
-                                         "one: where first trees are missing the numbers cannot be known."),
-                                     say("Count each row from its first tree with begin first_tree, or lay "
-                                         "the rows with row-lay first.")));
+    const auto ahead = math::unit(sum);
+    std::vector<detail::RowBeginning> beginnings;
+    for (std::size_t i = 0; i < rows.size(); ++i) {
+        const double doubt = found.spacing * found.along_noise /
+                             std::sqrt(std::min<double>(static_cast<double>(rows[i].taken.members.size()), 12));
+        beginnings.push_back({dot(places[i], left_of(ahead) * -1), dot(places[i], ahead), found.spacing, doubt});
+    }
+    const auto edge = detail::find_edge(beginnings, share_missing(rows), rule.begin == RowBegin::edge);
+    if (!edge.clear) {
+        recovery.findings.push_back(told(Level::warning,
+                                         say("The rows do not begin at a common edge, or are too few to show "
+                                             "one: where first trees are missing the numbers cannot be known."),
+                                         say("Count each row from its first tree with begin first_tree, or lay "
+                                             "the rows with row-lay first.")));
+        return;
+    }
+    for (std::size_t i = 0; i < rows.size(); ++i) {
+        rows[i].start -= std::max(beginnings[i].missing, 0);
+        rows[i].certainty = beginnings[i].certainty;
+    }
+}
+
+bool beyond_break(const detail::RowPhase& phase, double number) {
+    return std::ranges::any_of(phase.breaks,
+                               [&](double along) { return number > phase.number_at(along); });
 }
 
 NumberedTree numbered(const detail::RowMember& member, const detail::PlacedPoint& point,
-                      const DecodedRow& row, int row_number, double confidence) {
+                      const DecodedRow& row, const Rows& found, double confidence) {
     NumberedTree tree;
-    tree.row = row_number;
-    tree.position = point.number - row.start.number;
+    tree.row = row.taken.row;
+    tree.position = point.number - row.start;
     tree.placed = tree.position >= 0;
     tree.off_row = std::abs(member.off);
     const auto& scale = row.taken.scale;
-    tree.off_position = member.along - scale.origin - scale.step * point.number;
-    tree.confidence = member.certainty * point.certainty * row.start.certainty;
-    tree.doubt = detail::doubt_of(member, point, row.start.certainty, tree.confidence, confidence);
+    tree.off_position = found.spacing * (member.along - scale.origin - scale.step * point.number);
+    tree.confidence = member.certainty * point.certainty * row.certainty;
+    tree.doubt = detail::doubt_of(member, point, row.certainty, tree.confidence, confidence);
+    if (tree.doubt.empty() && beyond_break(found.phases[static_cast<std::size_t>(row.taken.row)], member.along)) {
+        tree.confidence = 0;
+        tree.doubt = say("the spacing changes before it: how many positions lie between is not clear");
+    }
     return tree;
 }
 
-void put_together(const std::vector<DecodedRow>& rows, const RecoveryRule& rule, Recovery& recovery) {
-    const int lowest = rows.front().taken.row;
-    const int highest = rows.back().taken.row;
-    for (const auto& row : rows) {
-        const int number = rule.rows_to == Side::right ? row.taken.row - lowest : highest - row.taken.row;
-        for (std::size_t i = 0; i < row.taken.points.size(); ++i) {
-            const auto& member = row.taken.members[i];
-            recovery.trees[member.tree] = numbered(member, row.taken.points[i], row, number, rule.confidence);
-        }
-    }
-    recovery.rows = highest - lowest + 1;
-}
-
 int last_number(const DecodedRow& row, double confidence) {
-    int last = row.start.number;
+    int last = row.start;
     for (std::size_t i = 0; i < row.taken.points.size(); ++i) {
         const bool sure = row.taken.members[i].certainty * row.taken.points[i].certainty >= confidence;
         last = sure ? std::max(last, row.taken.points[i].number) : last;
@@ -211,30 +260,77 @@ int last_number(const DecodedRow& row, double confidence) {
     return last;
 }
 
-/// A corner every tenth position follows any bend that rows have.
-RecoveredRow made_out(const DecodedRow& row, const detail::FittedRows& fit, const RowFrame& frame,
-                      const LonLat& middle, double confidence) {
+/// A corner every fifth position follows any bend that rows have.
+RecoveredRow made_out(const DecodedRow& row, const Rows& found, const LonLat& middle, double confidence) {
+    const auto at = static_cast<std::size_t>(row.taken.row);
     const auto& scale = row.taken.scale;
+    const auto& phase = found.phases[at];
     const int last = last_number(row, confidence);
-    RecoveredRow made{{}, Metres{scale.step}, last - row.start.number + 1};
+    const auto along = [&](double number) { return phase.along_of(scale.origin + scale.step * number); };
+    const double positions = std::max(last - row.start, 1);
+    RecoveredRow made{{}, Metres{(along(last) - along(row.start)) / positions}, last - row.start + 1};
+    if (last == row.start) {
+        made.spacing = Metres{found.spacing};
+    }
     const auto add = [&](double number) {
-        const double along = scale.origin + scale.step * number;
-        made.line.push_back(detail::from_plane(frame.back({along, fit.line(row.taken.row, along)}), middle));
+        made.line.push_back(detail::from_plane(found.trace.rows[at].curve.at(along(number)), middle));
     };
     // A row of one position still needs a line, too short to hold a second.
-    const double end = std::max<double>(last, row.start.number + 0.5);
-    for (int number = row.start.number; number < end; number += 10) {
+    const double end = std::max<double>(last, row.start + 0.5);
+    for (int number = row.start; number < end; number += 5) {
         add(number);
     }
     add(end);
     return made;
 }
 
-std::optional<detail::FoundSpacing> spacing_of(const std::map<int, detail::RowMembers>& rows,
-                                               const RecoveryRule& rule) {
-    const double least = rule.spacing ? 0.85 * rule.spacing->value : 0.7;
-    const double most = rule.spacing ? 1.15 * rule.spacing->value : 6.0;
-    return detail::find_spacing(sample_of(rows), least, most);
+/// Breaks of rows beside one another: what one row shows, the next may hide.
+void share_breaks(Rows& rows) {
+    constexpr int beside = 3;
+    std::vector<std::vector<double>> shared;
+    const auto count = static_cast<int>(rows.phases.size());
+    for (int row = 0; row < count; ++row) {
+        auto breaks = rows.phases[static_cast<std::size_t>(row)].breaks;
+        for (int other = std::max(row - beside, 0); other <= std::min(row + beside, count - 1); ++other) {
+            const auto& theirs = rows.phases[static_cast<std::size_t>(other)].breaks;
+            for (const double one : theirs) {
+                const auto at = rows.trace.rows[static_cast<std::size_t>(other)].curve.at(one);
+                breaks.push_back(rows.trace.rows[static_cast<std::size_t>(row)].curve.foot(at).along);
+            }
+        }
+        shared.push_back(std::move(breaks));
+    }
+    for (std::size_t row = 0; row < rows.phases.size(); ++row) {
+        rows.phases[row].breaks = std::move(shared[row]);
+    }
+}
+
+void find_phases(Rows& rows, const std::vector<std::vector<double>>& along) {
+    const double noise = rows.along_noise * rows.spacing;
+    std::vector<double> uneven;
+    for (const auto& row : along) {
+        rows.phases.push_back(detail::phase_of(row, rows.spacing, noise, false));
+        uneven.push_back(rows.phases.back().unevenness);
+    }
+    if (math::median(uneven) > 1.5) {
+        for (std::size_t i = 0; i < along.size(); ++i) {
+            rows.phases[i] = detail::phase_of(along[i], rows.spacing, noise, true);
+        }
+    }
+    share_breaks(rows);
+}
+
+double across_noise(std::span<const math::PlanePoint> plane, const detail::RowTrace& trace,
+                    std::vector<double>& offs) {
+    std::vector<double> sizes;
+    for (const auto& row : trace.rows) {
+        const auto n = static_cast<double>(row.trees.size());
+        const double used = std::min(static_cast<double>(row.curve.coefficients()), n - 1);
+        for (const auto tree : row.trees) {
+            offs.push_back(row.curve.foot(plane[tree]).off / std::sqrt(1 - used / n));
+        }
+    }
+    return std::max(detail::median_noise(offs), 0.01);
 }
 
 }  // namespace
@@ -242,61 +338,103 @@ std::optional<detail::FoundSpacing> spacing_of(const std::map<int, detail::RowMe
 Recovery recover_rows(std::span<const LonLat> trees, const RecoveryRule& rule) {
     const auto middle = detail::middle_of(trees);
     const auto plane = detail::to_plane(trees, middle);
-    const auto family = detail::find_lines(plane, search_of(rule));
-    if (!family) {
+    const auto no_rows = [&] {
         return all_open(
             trees.size(), say("No regular rows can be detected among the trees."),
             say("Give the row distance and the bearing, number one block at a time, or lay its rows with "
                 "row-lay first."));
+    };
+    const double nearest = 1.1 * detail::usual_step(plane);
+    if (plane.size() < 6 || !(nearest > 0.05)) {
+        return no_rows();
     }
-    if (family->ambiguous && !rule.bearing_deg) {
+    const double step = rule.spacing ? std::min(rule.spacing->value, 1.5 * nearest) : nearest;
+    const detail::NearTrees near(plane, 6.5 * step);
+    const auto directions = detail::find_directions(plane, near, step, rule.bearing_deg);
+    if (!directions) {
+        return no_rows();
+    }
+    if (directions->rivalry > 0.8 && !rule.bearing_deg) {
         return all_open(
             trees.size(),
             say("The trees stand in regular lines both ways: it is not clear which are the rows."),
             say("Give the rough bearing of the rows."));
     }
-    const auto frame = frame_of(family->rows.bearing_deg, rule);
-    const auto points = turned(plane, frame);
-    const auto fit = detail::fit_rows(points, family->rows.distance);
-    const auto rows = members_of(points, fit.points);
-    const auto spacing = rows.empty() ? std::nullopt : spacing_of(rows, rule);
-    if (!spacing) {
+    Rows rows;
+    rows.trace = detail::trace_rows(plane, near, *directions, step);
+    const auto in_rows = std::ranges::count_if(rows.trace.row_of, [](int row) { return row >= 0; });
+    if (rows.trace.trouble != detail::TraceTrouble::none || 10 * in_rows < 8 * std::ssize(plane)) {
+        return no_rows();
+    }
+    std::vector<std::vector<double>> along;
+    for (const auto& row : rows.trace.rows) {
+        along.push_back(alongs_of(row, plane));
+    }
+    const auto spacing = spacing_of(along, rule);
+    if (!spacing || spacing->coherence < 0.02) {
         return all_open(
             trees.size(), say("No regular spacing can be detected along the rows."),
             say("Give the spacing, measure the trees more exactly, or lay the rows with row-lay first."));
     }
+    rows.spacing = spacing->spacing;
+    rows.along_noise =
+        std::max(1 / (2 * pi) * std::sqrt(-std::log(spacing->coherence)), 0.02 / rows.spacing);
+    std::vector<double> offs;
+    rows.noise.across = across_noise(plane, rows.trace, offs);
+    rows.noise.distance = rows.trace.gaps.empty() ? 4 * rows.spacing : math::median(rows.trace.gaps);
+    rows.noise.tails = detail::heavy_tails(offs, rows.noise.across);
+    find_phases(rows, along);
     Recovery recovery;
-    recovery.row_distance = Metres{fit.distance};
-    recovery.spacing = Metres{spacing->spacing};
-    recovery.noise_across = Metres{fit.noise};
-    recovery.noise_along =
-        Metres{std::max(spacing->spacing / (2 * pi) * std::sqrt(-std::log(spacing->coherence)), 0.02)};
+    recovery.row_distance = Metres{rows.trace.gaps.empty() ? 0 : rows.noise.distance};
+    recovery.spacing = Metres{rows.spacing};
+    recovery.noise_across = Metres{rows.noise.across};
+    recovery.noise_along = Metres{rows.along_noise * rows.spacing};
     recovery.trees.resize(trees.size());
-    for (std::size_t i = 0; i < trees.size(); ++i) {
-        recovery.trees[i].off_row = std::abs(fit.points[i].off);
-        recovery.trees[i].doubt = say("its row has too few trees");
+    for (auto& tree : recovery.trees) {
+        tree.doubt = say("its row has too few trees");
     }
-    const double noise = std::max(recovery.noise_along.value, 0.9 * fit.noise);
-    auto taken = decoded_rows(rows, spacing->spacing, noise);
+    const auto choices = choices_of(plane, near, rows);
+    detail::PositionScale scale;
+    scale.noise = std::max(rows.along_noise, 0.9 * rows.noise.across / rows.spacing);
+    scale.tails = rows.noise.tails;
+    auto taken = decoded_rows(members_of(detail::weigh_rows(choices, rows.noise, {})), scale);
     for (int turn = 0; turn < 2; ++turn) {
-        const auto weighed = detail::weigh_rows(points, fit, taken);
-        taken = decoded_rows(members_of(points, weighed), spacing->spacing, noise);
+        scale.stray = stray_share(taken);
+        // Trees between the positions make the others look less exact than they are.
+        const double seen = detail::median_noise(offs_along(taken));
+        scale.noise = scale.stray > 0.02 ? std::max(0.5 * scale.noise, std::min(scale.noise, seen)) : scale.noise;
+        const auto weighed = detail::weigh_rows(choices, rows.noise, taken);
+        taken = decoded_rows(members_of(weighed), scale);
     }
-    auto started = with_starts(std::move(taken), fit.distance);
-    find_starts(started, rule, recovery);
-    auto strict = rule;
-    strict.confidence = detail::wanted_confidence(
-        rule.confidence, std::max(noise / spacing->spacing, fit.noise / fit.distance));
-    put_together(started, strict, recovery);
-    recovery.made_out.resize(static_cast<std::size_t>(recovery.rows));
-    for (const auto& row : started) {
-        const int number = rule.rows_to == Side::right ? row.taken.row - started.front().taken.row
-                                                       : started.back().taken.row - row.taken.row;
-        recovery.made_out[static_cast<std::size_t>(number)] =
-            made_out(row, fit, frame, middle, strict.confidence);
+    std::vector<DecodedRow> decoded;
+    for (auto& row : taken) {
+        decoded.push_back({std::move(row)});
+    }
+    if (decoded.empty()) {
+        return no_rows();
+    }
+    find_beginnings(decoded, rows, rule, recovery);
+    const double strict = detail::wanted_confidence(
+        rule.confidence, std::max(scale.noise, rows.noise.across / rows.noise.distance));
+    recovery.rows = static_cast<int>(rows.trace.rows.size());
+    recovery.made_out.resize(rows.trace.rows.size());
+    for (const auto& row : decoded) {
+        for (std::size_t i = 0; i < row.taken.points.size(); ++i) {
+            const auto& member = row.taken.members[i];
+            recovery.trees[member.tree] = numbered(member, row.taken.points[i], row, rows, strict);
+        }
+        recovery.made_out[static_cast<std::size_t>(row.taken.row)] = made_out(row, rows, middle, strict);
+    }
+    if (rule.rows_to == Side::left) {
+        std::ranges::reverse(recovery.made_out);
+        for (auto& tree : recovery.trees) {
+            tree.row = tree.placed ? recovery.rows - 1 - tree.row : 0;
+        }
     }
     const auto& longest = *std::ranges::max_element(recovery.made_out, {}, &RecoveredRow::positions);
-    recovery.bearing_deg = way_between(longest.line.front(), longest.line.back()).bearing_deg;
+    if (longest.line.size() >= 2) {
+        recovery.bearing_deg = way_between(longest.line.front(), longest.line.back()).bearing_deg;
+    }
     return recovery;
 }
 

@@ -11,6 +11,13 @@
 /// Rows and positions recovered from a cloud of tree points: docs/method.md tells how and how well.
 namespace pipward::place {
 
+/// From where the positions of rows are counted.
+enum class RowBegin {
+    detect,     ///< from the block's common edge where the trees show it; open where they do not
+    edge,       ///< from the block's common edge, also where first trees are missing
+    first_tree  ///< each row from its own first tree
+};
+
 /// What is known beforehand of the rows to be found.
 struct RecoveryRule {
     std::optional<double>
@@ -18,7 +25,7 @@ struct RecoveryRule {
     std::optional<Metres> row_distance{};  ///< within 15 %; found where unknown
     std::optional<Metres> spacing{};       ///< within 15 %; found where unknown
     Side rows_to = Side::right;    ///< to which side, seen in the direction of the numbering, rows count
-    bool from_first_tree = false;  ///< each row counts from its first tree, not from the block's common edge
+    RowBegin begin = RowBegin::detect;  ///< from where the positions of each row count
     /// Below it a tree is left open; a tenth of the doubt is borne where the noise is more than a fifth or so
     /// of the spacing or of the row distance, for there the confidence itself is less sure.
     double confidence = 0.97;

@@ -1,0 +1,253 @@
+// SPDX-License-Identifier: MIT
+#include "pipward/place/detail/row_edge.h"
+
+#include <algorithm>
+#include <array>
+#include <cmath>
+#include <map>
+
+#include "pipward/math/distributions.h"
+#include "pipward/math/least_squares.h"
+
+namespace pipward::place::detail {
+namespace {
+
+constexpr std::size_t most_tried = 24;    // rows, evenly spread, through which edges are laid
+constexpr int most_missing = 40;          // positions at a row's beginning
+constexpr double least_spread = 0.06;     // positions: no edge is more even
+constexpr double first_spread = 0.2;      // positions
+constexpr double any_beginning = 0.0005;  // density a position of a row that begins anywhere
+constexpr double curved_prior = -3;       // logarithms: a bent edge, and a staggered one, against a straight one
+constexpr double staggered_prior = -3;
+
+struct Edge {
+    std::array<double, 4> shape{};  // metres: offset, lean, bend, half of the step back of odd rows
+    double spread = first_spread;   // positions
+    double score = -1e300;          // log posterior but for a constant
+    std::vector<int> missing{};     // of each row
+
+    double at(double x, std::size_t row) const {
+        return shape[0] + x * (shape[1] + x * shape[2]) + (row % 2 == 0 ? -shape[3] : shape[3]);
+    }
+};
+
+struct Block {
+    std::span<const RowBeginning> rows;
+    std::vector<double> x{};  // across, -1..1
+    double missing = 0.1;
+};
+
+/// In positions.
+double beyond(const Block& block, const Edge& edge, std::size_t row) {
+    return (block.rows[row].first - edge.at(block.x[row], row)) / block.rows[row].step;
+}
+
+double spread_of(const Block& block, const Edge& edge, std::size_t row) {
+    return std::hypot(edge.spread, block.rows[row].uncertainty / block.rows[row].step);
+}
+
+/// How likely the row begins so many positions behind the edge, and is seen where it is.
+double weight(const Block& block, const Edge& edge, std::size_t row, int missing) {
+    const double off = beyond(block, edge, row) - missing;
+    const double prior = missing < 0 ? 0.001 : (1 - block.missing) * std::pow(block.missing, missing);
+    return prior * math::normal_density(off, spread_of(block, edge, row));
+}
+
+int likeliest(const Block& block, const Edge& edge, std::size_t row) {
+    const int near = std::clamp(static_cast<int>(std::lround(beyond(block, edge, row))), -1, most_missing);
+    int best = near;
+    for (int missing = std::max(near - 1, -1); missing <= near + 1; ++missing) {
+        best = weight(block, edge, row, missing) > weight(block, edge, row, best) ? missing : best;
+    }
+    return best;
+}
+
+void score(const Block& block, Edge& edge) {
+    edge.score = 0;
+    edge.missing.clear();
+    for (std::size_t row = 0; row < block.rows.size(); ++row) {
+        const int missing = likeliest(block, edge, row);
+        edge.missing.push_back(missing);
+        edge.score += std::log(weight(block, edge, row, missing) + any_beginning);
+    }
+}
+
+/// By the rows that agree, each as it is numbered now.
+void refine(const Block& block, Edge& edge, bool bends, bool staggers) {
+    for (int turn = 0; turn < 6; ++turn) {
+        const double never = 1e-9;
+        math::LeastSquares squares({1e4, 1e4, bends ? 1e4 : never, staggers ? 1e4 : never});
+        double sum = 0;
+        double weights = 0;
+        for (std::size_t row = 0; row < block.rows.size(); ++row) {
+            const auto& one = block.rows[row];
+            const double here = weight(block, edge, row, edge.missing[row]);
+            const double counts = here / (here + any_beginning);
+            const double x = block.x[row];
+            squares.add({1, x, x * x, row % 2 == 0 ? -1.0 : 1.0}, one.first - edge.missing[row] * one.step,
+                        counts / (one.step * one.step));
+            const double off = beyond(block, edge, row) - edge.missing[row];
+            sum += counts * off * off;
+            weights += counts;
+        }
+        const auto shape = squares.solve();
+        std::ranges::copy(shape, edge.shape.begin());
+        const double free = std::max(weights - (bends ? 3 : 2) - (staggers ? 1 : 0), 1.0);
+        edge.spread = std::clamp(std::sqrt(sum / free), least_spread, 0.5);
+        score(block, edge);
+    }
+    edge.score += (bends ? curved_prior : 0) + (staggers ? staggered_prior : 0);
+}
+
+using Edges = std::map<std::vector<int>, Edge>;
+
+void keep(Edges& edges, Edge edge) {
+    const auto found = edges.find(edge.missing);
+    if (found == edges.end()) {
+        edges.emplace(edge.missing, std::move(edge));
+    } else if (edge.score > found->second.score) {
+        found->second = std::move(edge);
+    }
+}
+
+/// Straight through two first trees; bent through three.
+std::vector<Edge> tried_edges(const Block& block) {
+    std::vector<Edge> tried;
+    const auto stride = (block.rows.size() + most_tried - 1) / most_tried;
+    for (std::size_t i = 0; i < block.rows.size(); i += stride) {
+        for (std::size_t j = i + stride; j < block.rows.size(); j += stride) {
+            const double far = block.x[j] - block.x[i];
+            if (far < 1e-6) {
+                continue;
+            }
+            Edge straight;
+            straight.shape[1] = (block.rows[j].first - block.rows[i].first) / far;
+            straight.shape[0] = block.rows[i].first - straight.shape[1] * block.x[i];
+            tried.push_back(straight);
+            for (std::size_t k = j + stride; k < block.rows.size(); k += stride) {
+                const double on = block.x[k] - block.x[j];
+                if (on < 1e-6) {
+                    continue;
+                }
+                const double second = ((block.rows[k].first - block.rows[j].first) / on -
+                                       (block.rows[j].first - block.rows[i].first) / far) /
+                                      (block.x[k] - block.x[i]);
+                Edge bent;
+                bent.shape[2] = second;
+                bent.shape[1] = straight.shape[1] - second * (block.x[i] + block.x[j]);
+                bent.shape[0] =
+                    block.rows[i].first - block.x[i] * (bent.shape[1] + block.x[i] * second);
+                tried.push_back(bent);
+            }
+        }
+    }
+    return tried;
+}
+
+Block block_of(std::span<const RowBeginning> rows, double missing) {
+    Block block{rows, {}, missing};
+    double low = 1e300;
+    double high = -1e300;
+    for (const auto& row : rows) {
+        low = std::min(low, row.across);
+        high = std::max(high, row.across);
+    }
+    for (const auto& row : rows) {
+        block.x.push_back(2 * (row.across - low) / std::max(high - low, 1e-6) - 1);
+    }
+    return block;
+}
+
+/// Rows that stand side by side and all begin late, or more than gaps would leave: maybe they begin there.
+std::vector<bool> late_together(std::span<const int> missing, double share) {
+    std::vector<bool> late(missing.size(), false);
+    const auto size = missing.size();
+    const auto run_of = [&](int least, std::size_t rows) {
+        for (std::size_t i = 0; i + rows <= size; ++i) {
+            const auto run = missing.subspan(i, rows);
+            if (std::ranges::all_of(run, [least](int one) { return one >= least; })) {
+                std::fill_n(late.begin() + static_cast<std::ptrdiff_t>(i), rows, true);
+            }
+        }
+    };
+    run_of(2, 2);
+    run_of(1, 3);
+    // The outermost rows have a neighbour on one side only.
+    for (const auto row : {std::size_t{0}, size - 1}) {
+        late[row] = late[row] || missing[row] >= 3;
+    }
+    const auto gaps = std::ranges::count_if(missing, [](int one) { return one > 0; });
+    const auto rows = static_cast<int>(size);
+    if (1 - math::binomial_fewer(static_cast<int>(gaps), rows, std::max(share, 0.05)) < 0.002) {
+        for (std::size_t i = 0; i < size; ++i) {
+            late[i] = late[i] || missing[i] > 0;
+        }
+    }
+    return late;
+}
+
+}  // namespace
+
+FoundEdge find_edge(std::vector<RowBeginning>& rows, double missing, bool common) {
+    FoundEdge found;
+    if (rows.size() < 3) {
+        return found;
+    }
+    const auto block = block_of(rows, missing);
+    auto tried = tried_edges(block);
+    for (auto& edge : tried) {
+        score(block, edge);
+    }
+    std::ranges::sort(tried, std::greater<>{}, &Edge::score);
+    Edges edges;
+    int refined = 0;
+    for (auto& edge : tried) {
+        if (edges.contains(edge.missing)) {
+            continue;
+        }
+        for (const bool staggers : {false, true}) {
+            for (const bool bends : {false, true}) {
+                auto better = edge;
+                better.shape[2] = bends ? better.shape[2] : 0;
+                score(block, better);
+                refine(block, better, bends, staggers);
+                keep(edges, std::move(better));
+            }
+        }
+        if (++refined >= 20) {
+            break;
+        }
+    }
+    if (edges.empty()) {
+        return found;
+    }
+    const auto best = std::ranges::max_element(edges, {}, [](const auto& one) { return one.second.score; })
+                          ->second;
+    std::vector<double> same(rows.size(), 0.0);
+    double all = 0;
+    for (const auto& [numbers, edge] : edges) {
+        const double posterior = std::exp(edge.score - best.score);
+        all += posterior;
+        for (std::size_t row = 0; row < rows.size(); ++row) {
+            same[row] += numbers[row] == best.missing[row] ? posterior : 0;
+        }
+    }
+    std::size_t agreed = 0;
+    const auto late = common ? std::vector<bool>(rows.size(), false) : late_together(best.missing, missing);
+    for (std::size_t row = 0; row < rows.size(); ++row) {
+        double sum = any_beginning;
+        const int likely = best.missing[row];
+        for (int other = -1; other <= likely + 3; ++other) {
+            sum += weight(block, best, row, other);
+        }
+        rows[row].missing = likely;
+        const double own = weight(block, best, row, likely) / sum;
+        rows[row].certainty = likely < 0 || late[row] ? 0.0 : own * same[row] / all;
+        found.late_rows = found.late_rows || late[row];
+        agreed += likely == 0 && own > 0.5 ? 1 : 0;
+    }
+    found.clear = agreed >= 3 && 2 * agreed >= rows.size();
+    return found;
+}
+
+}  // namespace pipward::place::detail
