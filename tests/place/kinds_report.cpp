@@ -72,6 +72,20 @@ int main(int argc, char** argv) {
                         fmt::print("  {} {} seed {}: {} {} {}; {:.1f} deg {:.2f} m {:.3f} m noise {:.2f} {:.2f} rows {}\n", told.name, noise.name, seed,
                                    one.right, one.wrong, one.open, got.bearing_deg, got.row_distance.value, got.spacing.value,
                                    got.noise_across.value, got.noise_along.value, got.rows);
+                        std::map<std::string, int> doubts;
+                        for (std::size_t i = 0; i < got.trees.size(); ++i) {
+                            const auto& t = got.trees[i];
+                            const auto& truth = orchard.truth[i];
+                            if (!t.doubt.empty()) {
+                                ++doubts[(truth.row < 0 ? "(none) " : "") + t.doubt.text()];
+                            } else if (t.row != truth.row || t.position != truth.position) {
+                                ++doubts[truth.row < 0 ? std::string("WRONG interplant")
+                                                       : fmt::format("WRONG row {} by {} {}", truth.row, t.row - truth.row, t.position - truth.position)];
+                            }
+                        }
+                        for (const auto& [text, count] : doubts) {
+                            fmt::print("      {} x {}\n", count, text);
+                        }
                         for (const auto& f : got.findings) {
                             fmt::print("      {}\n", f.message.text());
                         }

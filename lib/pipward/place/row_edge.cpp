@@ -246,6 +246,12 @@ FoundEdge find_edge(std::vector<RowBeginning>& rows, double missing, bool common
         found.late_rows = found.late_rows || late[row];
         agreed += likely == 0 && own > 0.5 ? 1 : 0;
     }
+    // Beginnings as uneven as that come of a receiver's drift, whose errors go together.
+    if (best.spread > 0.12) {
+        for (auto& row : rows) {
+            row.certainty = std::max(1 - 30 * (1 - row.certainty), 0.0);
+        }
+    }
     found.clear = agreed >= 3 && 2 * agreed >= rows.size();
     return found;
 }

@@ -15,7 +15,6 @@ using Phasor = std::complex<double>;
 constexpr double width = 5;     // spacings: standard deviation of a window's weights
 constexpr double stride = 3;    // spacings from window to window
 constexpr double fewest = 3.5;  // trees in a window, by their weights
-constexpr double jump = 0.15;   // positions
 
 Phasor turned(double along, double spacing) {
     return std::polar(1.0, 2 * pi * along / spacing);
@@ -115,16 +114,16 @@ RowPhase phase_of(std::span<const double> along, double spacing, double noise, b
     double squares = 0;
     for (auto& window : windows) {
         window.phase = std::remainder(window.phase - at_origin, 1.0);
-        squares += window.phase * window.phase / (window.error * window.error);
+        squares += window.phase * window.phase;
     }
     RowPhase phase({even.origin, even.origin + even.spacing}, {0, 1});
-    std::vector<double> breaks;
+    double errors = 0;
+    for (const auto& window : windows) {
+        errors += window.error * window.error;
+    }
     for (std::size_t i = 1; i < windows.size(); ++i) {
-        const double step = std::remainder(windows[i].phase - windows[i - 1].phase, 1.0);
-        windows[i].phase = windows[i - 1].phase + step;
-        if (std::abs(step) > std::max(jump, 2.5 * windows[i].error)) {
-            breaks.push_back((windows[i].middle + windows[i - 1].middle) / 2);
-        }
+        windows[i].phase =
+            windows[i - 1].phase + std::remainder(windows[i].phase - windows[i - 1].phase, 1.0);
     }
     if (wandering && windows.size() >= 2) {
         std::vector<double> at;
@@ -135,8 +134,12 @@ RowPhase phase_of(std::span<const double> along, double spacing, double noise, b
         }
         phase = RowPhase(std::move(at), std::move(number));
     }
-    phase.breaks = std::move(breaks);
-    phase.unevenness = windows.empty() ? 0 : std::sqrt(squares / static_cast<double>(windows.size()));
+    phase.spacing = even.spacing;
+    if (!windows.empty()) {
+        const auto count = static_cast<double>(windows.size());
+        phase.unevenness = std::sqrt(squares / errors);
+        phase.wander = std::sqrt(std::max(squares - errors, 0.0) / count);
+    }
     return phase;
 }
 

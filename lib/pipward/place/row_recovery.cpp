@@ -9,9 +9,11 @@
 #include "pipward/math/quantile.h"
 #include "pipward/place/detail/near_trees.h"
 #include "pipward/place/detail/numbering.h"
+#include "pipward/place/detail/row_break.h"
 #include "pipward/place/detail/row_contest.h"
 #include "pipward/place/detail/row_direction.h"
 #include "pipward/place/detail/row_edge.h"
+#include "pipward/place/detail/row_gaps.h"
 #include "pipward/place/detail/row_noise.h"
 #include "pipward/place/detail/row_phase.h"
 #include "pipward/place/detail/row_spacing.h"
@@ -23,7 +25,8 @@ namespace {
 using std::numbers::pi;
 constexpr std::size_t fewest = 3;
 constexpr std::size_t enough_points = 3000;
-constexpr std::size_t segment = 16;  // trees of a row that are held against one spacing
+constexpr std::size_t short_segment = 16;  // trees of a row that are held against one spacing
+constexpr std::size_t long_segment = 1000;
 
 Finding told(Level level, Sentence message, Sentence remedy) {
     return {level, "tree", {}, {}, {}, std::move(message), std::move(remedy)};
@@ -43,9 +46,13 @@ Recovery all_open(std::size_t trees, const Sentence& why, const Sentence& remedy
 struct Rows {
     detail::RowTrace trace{};
     std::vector<detail::RowPhase> phases{};  // of each row
-    double spacing = 0;                      // metres
+    std::vector<double> spacings{};          // metres, of each row
+    std::vector<Sentence> doubts{};          // why no tree of the row can be numbered; empty where some can
+    double spacing = 0;                      // metres, of most
     detail::RowNoise noise{};
     double along_noise = 0;  // positions
+    bool merged = false;     // two rows seem to have been taken for one
+    double wander = 0;       // positions: by how much rows deviate from even spacing, piece by piece
 };
 
 std::vector<double> alongs_of(const detail::TracedRow& row, std::span<const math::PlanePoint> plane) {
@@ -56,7 +63,8 @@ std::vector<double> alongs_of(const detail::TracedRow& row, std::span<const math
     return along;
 }
 
-std::vector<std::vector<double>> segments_of(const std::vector<std::vector<double>>& rows) {
+std::vector<std::vector<double>> segments_of(const std::vector<std::vector<double>>& rows,
+                                              std::size_t segment = short_segment) {
     std::vector<std::vector<double>> segments;
     std::size_t points = 0;
     for (const auto& row : rows) {
@@ -71,10 +79,10 @@ std::vector<std::vector<double>> segments_of(const std::vector<std::vector<doubl
 }
 
 std::optional<detail::FoundSpacing> spacing_of(const std::vector<std::vector<double>>& rows,
-                                               const RecoveryRule& rule) {
+                                               const RecoveryRule& rule, std::size_t segment) {
     const double least = rule.spacing ? 0.85 * rule.spacing->value : 0.7;
     const double most = rule.spacing ? 1.15 * rule.spacing->value : 6.0;
-    return detail::find_spacing(segments_of(rows), least, most);
+    return detail::find_spacing(segments_of(rows, segment), least, most);
 }
 
 /// The rows that a tree may belong to: that which it was traced in, or which stands nearest, and those beside.
@@ -209,9 +217,10 @@ void find_beginnings(std::vector<DecodedRow>& rows, const Rows& found, const Rec
     const auto ahead = math::unit(sum);
     std::vector<detail::RowBeginning> beginnings;
     for (std::size_t i = 0; i < rows.size(); ++i) {
-        const double doubt = found.spacing * found.along_noise /
-                             std::sqrt(std::min<double>(static_cast<double>(rows[i].taken.members.size()), 12));
-        beginnings.push_back({dot(places[i], left_of(ahead) * -1), dot(places[i], ahead), found.spacing, doubt});
+        const double spacing = found.spacings[static_cast<std::size_t>(rows[i].taken.row)];
+        const auto trees = std::min<double>(static_cast<double>(rows[i].taken.members.size()), 12);
+        const double doubt = spacing * std::hypot(found.along_noise / std::sqrt(trees), found.wander);
+        beginnings.push_back({dot(places[i], left_of(ahead) * -1), dot(places[i], ahead), spacing, doubt});
     }
     const auto edge = detail::find_edge(beginnings, share_missing(rows), rule.begin == RowBegin::edge);
     if (!edge.clear) {
@@ -241,9 +250,13 @@ NumberedTree numbered(const detail::RowMember& member, const detail::PlacedPoint
     tree.placed = tree.position >= 0;
     tree.off_row = std::abs(member.off);
     const auto& scale = row.taken.scale;
-    tree.off_position = found.spacing * (member.along - scale.origin - scale.step * point.number);
+    tree.off_position = found.spacings[static_cast<std::size_t>(tree.row)] * (member.along - scale.origin - scale.step * point.number);
     tree.confidence = member.certainty * point.certainty * row.certainty;
     tree.doubt = detail::doubt_of(member, point, row.certainty, tree.confidence, confidence);
+    if (const auto& doubt = found.doubts[static_cast<std::size_t>(row.taken.row)]; !doubt.empty()) {
+        tree.confidence = 0;
+        tree.doubt = doubt;
+    }
     if (tree.doubt.empty() && beyond_break(found.phases[static_cast<std::size_t>(row.taken.row)], member.along)) {
         tree.confidence = 0;
         tree.doubt = say("the spacing changes before it: how many positions lie between is not clear");
@@ -270,7 +283,7 @@ RecoveredRow made_out(const DecodedRow& row, const Rows& found, const LonLat& mi
     const double positions = std::max(last - row.start, 1);
     RecoveredRow made{{}, Metres{(along(last) - along(row.start)) / positions}, last - row.start + 1};
     if (last == row.start) {
-        made.spacing = Metres{found.spacing};
+        made.spacing = Metres{found.spacings[at]};
     }
     const auto add = [&](double number) {
         made.line.push_back(detail::from_plane(found.trace.rows[at].curve.at(along(number)), middle));
@@ -284,40 +297,108 @@ RecoveredRow made_out(const DecodedRow& row, const Rows& found, const LonLat& mi
     return made;
 }
 
-/// Breaks of rows beside one another: what one row shows, the next may hide.
-void share_breaks(Rows& rows) {
-    constexpr int beside = 3;
-    std::vector<std::vector<double>> shared;
-    const auto count = static_cast<int>(rows.phases.size());
-    for (int row = 0; row < count; ++row) {
-        auto breaks = rows.phases[static_cast<std::size_t>(row)].breaks;
-        for (int other = std::max(row - beside, 0); other <= std::min(row + beside, count - 1); ++other) {
-            const auto& theirs = rows.phases[static_cast<std::size_t>(other)].breaks;
-            for (const double one : theirs) {
-                const auto at = rows.trace.rows[static_cast<std::size_t>(other)].curve.at(one);
-                breaks.push_back(rows.trace.rows[static_cast<std::size_t>(row)].curve.foot(at).along);
+/// Rows may have a spacing of their own; then their trees keep to it much better than to that of most.
+void find_own_spacings(Rows& rows, const std::vector<std::vector<double>>& along, const RecoveryRule& rule) {
+    double coherence = 0;
+    double halves = 0;
+    double trees = 0;
+    for (std::size_t i = 0; i < along.size(); ++i) {
+        const auto& row = along[i];
+        const auto segments = segments_of({row});
+        double spacing = rows.spacing;
+        double common = detail::coherence_of(segments, rows.spacing);
+        const auto own = spacing_of({row}, {}, short_segment);
+        const double by_accident = 5 / std::sqrt(static_cast<double>(row.size() * short_segment));
+        if (own && std::abs(own->spacing / rows.spacing - 1) > 0.03 && row.size() >= 8 &&
+            own->coherence > std::max(2.5 * common, common + by_accident)) {
+            spacing = own->spacing;
+            common = own->coherence;
+            if (rule.spacing && std::abs(spacing / rule.spacing->value - 1) > 0.15) {
+                rows.doubts[i] = say("the trees of its row stand {:.2f} m apart, not as told", spacing);
             }
         }
-        shared.push_back(std::move(breaks));
+        rows.spacings.push_back(spacing);
+        const auto count = static_cast<double>(row.size());
+        coherence += count * common;
+        halves += count * detail::coherence_of(segments, spacing / 2);
+        trees += count;
     }
-    for (std::size_t row = 0; row < rows.phases.size(); ++row) {
-        rows.phases[row].breaks = std::move(shared[row]);
+    coherence = std::clamp(coherence / trees, 0.01, 1.0);
+    rows.along_noise = std::max(1 / (2 * pi) * std::sqrt(-std::log(coherence)), 0.02 / rows.spacing);
+    // Trees between the positions make the others look less exact than they are, but not on half the spacing.
+    halves /= trees;
+    if (halves > 5 / std::sqrt(trees * short_segment)) {
+        const double by_halves = 1 / (4 * pi) * std::sqrt(-std::log(std::min(halves, 0.999)));
+        rows.along_noise = std::clamp(by_halves, 0.4 * rows.along_noise, rows.along_noise);
+    }
+}
+
+/// Two rows that were taken for one: many of its trees stand far off its line.
+void doubt_merged_rows(Rows& rows, std::span<const math::PlanePoint> plane) {
+    for (std::size_t i = 0; i < rows.trace.rows.size(); ++i) {
+        const auto& row = rows.trace.rows[i];
+        const auto far = std::ranges::count_if(row.trees, [&](std::size_t tree) {
+            return std::abs(row.curve.foot(plane[tree]).off) > 0.3 * rows.noise.distance;
+        });
+        if (8 * far > std::ssize(row.trees)) {
+            rows.merged = true;
+        }
+    }
+}
+
+/// Breaks that several rows show cross the rows beside them as well.
+void share_breaks(std::vector<std::vector<double>>& breaks, const Rows& rows) {
+    constexpr int beside = 4;
+    const auto broken = std::ranges::count_if(breaks, [](const auto& one) { return !one.empty(); });
+    if (broken < 3) {
+        return;
+    }
+    const auto own = breaks;
+    const auto count = static_cast<int>(own.size());
+    for (int row = 0; row < count; ++row) {
+        const auto at = static_cast<std::size_t>(row);
+        for (int other = std::max(row - beside, 0); other <= std::min(row + beside, count - 1); ++other) {
+            for (const double one : own[static_cast<std::size_t>(other)]) {
+                const auto place = rows.trace.rows[static_cast<std::size_t>(other)].curve.at(one);
+                const double along = rows.trace.rows[at].curve.foot(place).along;
+                const bool known = std::ranges::any_of(own[at], [&](double mine) {
+                    return std::abs(mine - along) < 8 * rows.spacing;
+                });
+                if (!known) {
+                    breaks[at].push_back(along);
+                }
+            }
+        }
     }
 }
 
 void find_phases(Rows& rows, const std::vector<std::vector<double>>& along) {
-    const double noise = rows.along_noise * rows.spacing;
     std::vector<double> uneven;
-    for (const auto& row : along) {
-        rows.phases.push_back(detail::phase_of(row, rows.spacing, noise, false));
-        uneven.push_back(rows.phases.back().unevenness);
-    }
-    if (math::median(uneven) > 1.5) {
+    std::vector<double> wander;
+    const auto lay = [&](bool wandering) {
+        rows.phases.clear();
         for (std::size_t i = 0; i < along.size(); ++i) {
-            rows.phases[i] = detail::phase_of(along[i], rows.spacing, noise, true);
+            const double noise = rows.along_noise * rows.spacings[i];
+            rows.phases.push_back(detail::phase_of(along[i], rows.spacings[i], noise, wandering));
         }
+    };
+    lay(false);
+    std::vector<detail::SpacedRow> spaced;
+    for (std::size_t i = 0; i < along.size(); ++i) {
+        uneven.push_back(rows.phases[i].unevenness);
+        wander.push_back(rows.phases[i].wander);
+        spaced.push_back({along[i], rows.spacings[i], &rows.trace.rows[i].curve});
     }
-    share_breaks(rows);
+    const bool wandering = math::median(uneven) > 1.5;
+    auto breaks = detail::find_breaks(spaced, 0.2);
+    share_breaks(breaks, rows);
+    if (wandering) {
+        rows.wander = math::median(wander);
+        lay(true);
+    }
+    for (std::size_t i = 0; i < along.size(); ++i) {
+        rows.phases[i].breaks = std::move(breaks[i]);
+    }
 }
 
 double across_noise(std::span<const math::PlanePoint> plane, const detail::RowTrace& trace,
@@ -331,6 +412,63 @@ double across_noise(std::span<const math::PlanePoint> plane, const detail::RowTr
         }
     }
     return std::max(detail::median_noise(offs), 0.01);
+}
+
+/// What was found against what was told, and against what orchards are like: what is wrong, and what to do.
+std::optional<std::pair<Sentence, Sentence>> contradiction_of(const Rows& rows,
+                                                              const detail::FoundSpacing& spacing,
+                                                              const RecoveryRule& rule) {
+    const double distance = rows.noise.distance;
+    if (spacing.longer > 0 && !rule.spacing) {
+        return std::pair{say("The trees stand {:.2f} m apart, or {:.2f} m with others between them.",
+                             rows.spacing, spacing.longer),
+                         say("Give the spacing.")};
+    }
+    if (rows.trace.gaps.empty()) {
+        return std::nullopt;
+    }
+    if (rule.row_distance) {
+        const double ratio = distance / rule.row_distance->value;
+        if (ratio < 0.7 || ratio > 1.45) {
+            return std::pair{say("The rows were found {:.2f} m apart, not as told.", distance),
+                             say("Check the row distance and the bearing.")};
+        }
+    } else if (distance < 0.97 * rows.spacing) {
+        return std::pair{say("The rows would be {:.2f} m apart and their trees {:.2f} m: rather the rows run the "
+                             "other way.",
+                             distance, rows.spacing),
+                         say("Check the bearing, or give the row distance as well.")};
+    }
+    return std::nullopt;
+}
+
+/// The number of each traced row, from 0, counted to the side that is wanted; and from which number on it is
+/// not sure because of a row without trees.
+struct RowNumbers {
+    std::vector<int> number{};
+    int rows = 0;
+    int sure = 0;  // numbers below it are sure
+};
+
+RowNumbers row_numbers(const Rows& rows, const detail::GapReading& gaps, const RecoveryRule& rule) {
+    const auto count = rows.trace.rows.size();
+    const bool right = rule.rows_to == Side::right;
+    const bool counted = rule.empty_rows.value_or(!gaps.alleys);
+    RowNumbers numbers{std::vector<int>(count, 0), 0, 1'000'000};
+    int next = 0;
+    for (std::size_t i = 0; i < count; ++i) {
+        const auto row = right ? i : count - 1 - i;
+        if (i > 0) {
+            const int skipped = gaps.skipped[right ? row - 1 : row];
+            next += 1 + (counted ? skipped : 0);
+            if (skipped > 0 && !rule.empty_rows && !gaps.alleys) {
+                numbers.sure = std::min(numbers.sure, next);
+            }
+        }
+        numbers.number[row] = next;
+    }
+    numbers.rows = next + 1;
+    return numbers;
 }
 
 }  // namespace
@@ -348,20 +486,26 @@ Recovery recover_rows(std::span<const LonLat> trees, const RecoveryRule& rule) {
     if (plane.size() < 6 || !(nearest > 0.05)) {
         return no_rows();
     }
-    const double step = rule.spacing ? std::min(rule.spacing->value, 1.5 * nearest) : nearest;
-    const detail::NearTrees near(plane, 6.5 * step);
-    const auto directions = detail::find_directions(plane, near, step, rule.bearing_deg);
-    if (!directions) {
-        return no_rows();
-    }
-    if (directions->rivalry > 0.8 && !rule.bearing_deg) {
-        return all_open(
-            trees.size(),
-            say("The trees stand in regular lines both ways: it is not clear which are the rows."),
-            say("Give the rough bearing of the rows."));
-    }
+    // Noise makes neighbours look nearer than they are: where rows cannot be followed, with longer steps.
+    double step = rule.spacing ? std::min(rule.spacing->value, 1.5 * nearest) : nearest;
+    const detail::NearTrees near(plane, 9 * step);
     Rows rows;
-    rows.trace = detail::trace_rows(plane, near, *directions, step);
+    for (int turn = 0; turn < 3; ++turn, step *= 1.2) {
+        const auto directions = detail::find_directions(plane, near, step, rule.bearing_deg);
+        if (!directions) {
+            return no_rows();
+        }
+        if (directions->rivalry > 0.8 && !rule.bearing_deg) {
+            return all_open(
+                trees.size(),
+                say("The trees stand in regular lines both ways: it is not clear which are the rows."),
+                say("Give the rough bearing of the rows."));
+        }
+        rows.trace = detail::trace_rows(plane, near, *directions, step);
+        if (rows.trace.trouble == detail::TraceTrouble::none) {
+            break;
+        }
+    }
     const auto in_rows = std::ranges::count_if(rows.trace.row_of, [](int row) { return row >= 0; });
     if (rows.trace.trouble != detail::TraceTrouble::none || 10 * in_rows < 8 * std::ssize(plane)) {
         return no_rows();
@@ -370,20 +514,34 @@ Recovery recover_rows(std::span<const LonLat> trees, const RecoveryRule& rule) {
     for (const auto& row : rows.trace.rows) {
         along.push_back(alongs_of(row, plane));
     }
-    const auto spacing = spacing_of(along, rule);
+    // Uneven rows keep to a spacing in pieces; where noise is great only whole rows show it.
+    auto spacing = spacing_of(along, rule, short_segment);
+    if (!spacing) {
+        spacing = spacing_of(along, rule, long_segment);
+    }
     if (!spacing || spacing->coherence < 0.02) {
         return all_open(
             trees.size(), say("No regular spacing can be detected along the rows."),
             say("Give the spacing, measure the trees more exactly, or lay the rows with row-lay first."));
     }
     rows.spacing = spacing->spacing;
-    rows.along_noise =
-        std::max(1 / (2 * pi) * std::sqrt(-std::log(spacing->coherence)), 0.02 / rows.spacing);
+    rows.doubts.resize(along.size());
+    find_own_spacings(rows, along, rule);
     std::vector<double> offs;
     rows.noise.across = across_noise(plane, rows.trace, offs);
     rows.noise.distance = rows.trace.gaps.empty() ? 4 * rows.spacing : math::median(rows.trace.gaps);
     rows.noise.tails = detail::heavy_tails(offs, rows.noise.across);
     find_phases(rows, along);
+    doubt_merged_rows(rows, plane);
+    if (rows.merged) {
+        return all_open(trees.size(), say("Rows run into one another: the points are too rough to tell them apart."),
+                        say("Measure the trees more exactly, or lay the rows with row-lay first."));
+    }
+    if (auto contradiction = contradiction_of(rows, *spacing, rule)) {
+        return all_open(trees.size(), contradiction->first, contradiction->second);
+    }
+    const auto gaps = detail::read_gaps(rows.trace.gaps);
+    const auto numbers = row_numbers(rows, gaps, rule);
     Recovery recovery;
     recovery.row_distance = Metres{rows.trace.gaps.empty() ? 0 : rows.noise.distance};
     recovery.spacing = Metres{rows.spacing};
@@ -416,20 +574,21 @@ Recovery recover_rows(std::span<const LonLat> trees, const RecoveryRule& rule) {
     find_beginnings(decoded, rows, rule, recovery);
     const double strict = detail::wanted_confidence(
         rule.confidence, std::max(scale.noise, rows.noise.across / rows.noise.distance));
-    recovery.rows = static_cast<int>(rows.trace.rows.size());
-    recovery.made_out.resize(rows.trace.rows.size());
+    recovery.rows = numbers.rows;
+    recovery.made_out.resize(static_cast<std::size_t>(numbers.rows));
     for (const auto& row : decoded) {
+        const int number = numbers.number[static_cast<std::size_t>(row.taken.row)];
         for (std::size_t i = 0; i < row.taken.points.size(); ++i) {
             const auto& member = row.taken.members[i];
-            recovery.trees[member.tree] = numbered(member, row.taken.points[i], row, rows, strict);
+            auto& tree = recovery.trees[member.tree];
+            tree = numbered(member, row.taken.points[i], row, rows, strict);
+            tree.row = number;
+            if (number >= numbers.sure) {
+                tree.confidence = 0;
+                tree.doubt = say("a row without trees may lie before its row");
+            }
         }
-        recovery.made_out[static_cast<std::size_t>(row.taken.row)] = made_out(row, rows, middle, strict);
-    }
-    if (rule.rows_to == Side::left) {
-        std::ranges::reverse(recovery.made_out);
-        for (auto& tree : recovery.trees) {
-            tree.row = tree.placed ? recovery.rows - 1 - tree.row : 0;
-        }
+        recovery.made_out[static_cast<std::size_t>(number)] = made_out(row, rows, middle, strict);
     }
     const auto& longest = *std::ranges::max_element(recovery.made_out, {}, &RecoveredRow::positions);
     if (longest.line.size() >= 2) {

@@ -26,6 +26,7 @@ struct RecoveryRule {
     std::optional<Metres> spacing{};       ///< within 15 %; found where unknown
     Side rows_to = Side::right;    ///< to which side, seen in the direction of the numbering, rows count
     RowBegin begin = RowBegin::detect;  ///< from where the positions of each row count
+    std::optional<bool> empty_rows{};   ///< whether a row without trees is counted; asked where not given
     /// Below it a tree is left open; a tenth of the doubt is borne where the noise is more than a fifth or so
     /// of the spacing or of the row distance, for there the confidence itself is less sure.
     double confidence = 0.97;

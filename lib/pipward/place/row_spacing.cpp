@@ -95,9 +95,8 @@ std::optional<FoundSpacing> find_spacing(std::span<const std::vector<double>> ro
     return found;
 }
 
-double coherence_of(std::span<const double> along, double spacing) {
-    const std::vector<std::vector<double>> one{{along.begin(), along.end()}};
-    return coherence_at(one, 1 / spacing);
+double coherence_of(std::span<const std::vector<double>> rows, double spacing) {
+    return coherence_at(rows, 1 / spacing);
 }
 
 }  // namespace pipward::place::detail

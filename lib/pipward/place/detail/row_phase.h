@@ -19,8 +19,9 @@ class RowPhase {
 
     /// Metres along at which the row starts over: beyond, it cannot be told how many positions were passed.
     std::vector<double> breaks{};
-    /// By how many standard errors windows deviate from even positions, as a root mean square.
-    double unevenness = 0;
+    double spacing = 1;     ///< metres: the even one that the trees keep best to
+    double unevenness = 0;  ///< root mean square deviation of windows from even positions, in standard errors
+    double wander = 0;      ///< and in positions, less what the noise accounts for
 
   private:
     std::vector<double> along_{0, 1};
@@ -29,8 +30,7 @@ class RowPhase {
 
 /// Even positions, or, with `wandering`, such as follow the trees window by window: the phase of a window's
 /// trees against the spacing (Mardia & Jupp 2000, Directional Statistics, 2.2), turned on from window to
-/// window. Where it jumps by more than a seventh of a position there is a break. `noise` is the standard
-/// deviation of a tree along the row.
+/// window. `noise` is the standard deviation of a tree along the row.
 RowPhase phase_of(std::span<const double> along, double spacing, double noise, bool wandering);
 
 }  // namespace pipward::place::detail

@@ -24,7 +24,7 @@ struct FoundSpacing {
 std::optional<FoundSpacing> find_spacing(std::span<const std::vector<double>> rows, double least,
                                          double most);
 
-/// How well one row keeps to a spacing: as FoundSpacing::coherence; 0 on average without any order.
-double coherence_of(std::span<const double> along, double spacing);
+/// How well rows keep to a spacing: as FoundSpacing::coherence; 0 on average without any order.
+double coherence_of(std::span<const std::vector<double>> rows, double spacing);
 
 }  // namespace pipward::place::detail
