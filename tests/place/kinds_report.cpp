@@ -104,7 +104,7 @@ int main(int argc, char** argv) {
         }
     }
     int wooded = 0;
-    for (std::uint64_t seed = 1; only.empty() && seed <= 20; ++seed) {
+    for (std::uint64_t seed = 1; (only.empty() || only == "wood") && seed <= 20; ++seed) {
         for (const auto& told : all_told()) {
             const auto orchard = wood(500, 0.9 * static_cast<double>(seed % 3), seed);
             const auto got = count_of(orchard, pipward::place::recover_rows(orchard.seen, rule_of(orchard_kinds()[0], told)));

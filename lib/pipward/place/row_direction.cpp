@@ -214,13 +214,14 @@ std::optional<RowDirections> find_directions(std::span<const PlanePoint> trees, 
     // The rival: the best direction well away from the rows, in the same patch.
     const auto& histogram = patches.pooled().at(seed->patch);
     const int other = peak_near(histogram, seed->bearing + 90, 90 - rival_from);
-    const auto rival = follow(patches, seed->patch, other);
-    found.other_bearing_deg = other;
-    found.rivalry = followed.rise > 0 ? rival.rise / followed.rise : 1;
-    double lowest = 1e300;
-    for (const double one : histogram) {
-        lowest = std::min(lowest, one);
+    double rival = 0;
+    for (const auto& [patch, bearing] : followed.bearing) {
+        const auto& here = patches.pooled().at(patch);
+        const double turned = bearing + std::remainder(other - seed->bearing, 180.0);
+        rival += std::max(rise(here, peak_near(here, turned, most_turn / 2.0)), 0.0);
     }
+    found.other_bearing_deg = other;
+    found.rivalry = followed.rise > 0 ? rival / followed.rise : 1;
     found.contrast = seed->rise / std::sqrt(std::max(mean_of(histogram), 1.0));
     return found;
 }

@@ -134,15 +134,11 @@ struct DecodedRow {
     double certainty = 0;  // that it is the first
 };
 
-int first_number(const detail::TakenRow& row) {
-    for (const double sure : {0.8, 0.5, 0.0}) {
-        for (const auto& point : row.points) {
-            if (point.certainty >= sure) {
-                return point.number;
-            }
-        }
-    }
-    return 0;
+/// The first tree that rather has a position than none.
+const detail::PlacedPoint& first_point(const detail::TakenRow& row) {
+    const auto found =
+        std::ranges::find_if(row.points, [](const auto& point) { return point.certainty >= 0.5; });
+    return found == row.points.end() ? row.points.front() : *found;
 }
 
 std::vector<detail::TakenRow> decoded_rows(const std::map<int, detail::RowMembers>& rows,
@@ -198,8 +194,9 @@ double share_missing(std::span<const DecodedRow> rows) {
 void find_beginnings(std::vector<DecodedRow>& rows, const Rows& found, const RecoveryRule& rule,
                      Recovery& recovery) {
     for (auto& row : rows) {
-        row.start = first_number(row.taken);
-        row.certainty = rule.begin == RowBegin::first_tree ? 1 : 0;
+        const auto& first = first_point(row.taken);
+        row.start = first.number;
+        row.certainty = rule.begin == RowBegin::first_tree ? first.certainty : 0;
     }
     if (rule.begin == RowBegin::first_tree) {
         return;
@@ -309,7 +306,9 @@ void find_own_spacings(Rows& rows, const std::vector<std::vector<double>>& along
         double common = detail::coherence_of(segments, rows.spacing);
         const auto own = spacing_of({row}, {}, short_segment);
         const double by_accident = 5 / std::sqrt(static_cast<double>(row.size() * short_segment));
-        if (own && std::abs(own->spacing / rows.spacing - 1) > 0.03 && row.size() >= 8 &&
+        const double parts = own ? rows.spacing / own->spacing : 1;
+        const bool is_part = parts > 1.5 && std::abs(parts - std::round(parts)) < 0.05;
+        if (own && std::abs(parts - 1) > 0.03 && !is_part && row.size() >= 8 &&
             own->coherence > std::max(2.5 * common, common + by_accident)) {
             spacing = own->spacing;
             common = own->coherence;
@@ -490,21 +489,25 @@ Recovery recover_rows(std::span<const LonLat> trees, const RecoveryRule& rule) {
     double step = rule.spacing ? std::min(rule.spacing->value, 1.5 * nearest) : nearest;
     const detail::NearTrees near(plane, 9 * step);
     Rows rows;
-    for (int turn = 0; turn < 3; ++turn, step *= 1.2) {
+    bool both_ways = false;
+    for (int turn = 0; turn < 4; ++turn, step *= 1.2) {
         const auto directions = detail::find_directions(plane, near, step, rule.bearing_deg);
         if (!directions) {
             return no_rows();
         }
-        if (directions->rivalry > 0.8 && !rule.bearing_deg) {
-            return all_open(
-                trees.size(),
-                say("The trees stand in regular lines both ways: it is not clear which are the rows."),
-                say("Give the rough bearing of the rows."));
+        both_ways = directions->rivalry > 0.8 && !rule.bearing_deg;
+        if (!both_ways) {
+            rows.trace = detail::trace_rows(plane, near, *directions, step);
+            if (rows.trace.trouble == detail::TraceTrouble::none) {
+                break;
+            }
         }
-        rows.trace = detail::trace_rows(plane, near, *directions, step);
-        if (rows.trace.trouble == detail::TraceTrouble::none) {
-            break;
-        }
+    }
+    if (both_ways) {
+        return all_open(
+            trees.size(),
+            say("The trees stand in regular lines both ways: it is not clear which are the rows."),
+            say("Give the rough bearing of the rows."));
     }
     const auto in_rows = std::ranges::count_if(rows.trace.row_of, [](int row) { return row >= 0; });
     if (rows.trace.trouble != detail::TraceTrouble::none || 10 * in_rows < 8 * std::ssize(plane)) {

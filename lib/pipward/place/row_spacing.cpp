@@ -74,12 +74,14 @@ std::optional<FoundSpacing> find_spacing(std::span<const std::vector<double>> ro
     // Halves and thirds of the spacing fit nearly as well: the longest that does is the spacing.
     auto chosen = *std::ranges::find_if(
         tried, [&](const auto& one) { return one.coherence >= 0.75 * best->coherence; });
+    // To the top of its own hill and no farther: few trees have hills that run on.
+    const double hill = chosen.frequency;
     for (double width = step; width > 1e-7;) {
         const double low = coherence_at(rows, chosen.frequency - width);
         const double high = coherence_at(rows, chosen.frequency + width);
-        if (std::max(low, high) > chosen.coherence) {
-            chosen =
-                low > high ? Trial{chosen.frequency - width, low} : Trial{chosen.frequency + width, high};
+        const double next = low > high ? chosen.frequency - width : chosen.frequency + width;
+        if (std::max(low, high) > chosen.coherence && std::abs(next - hill) <= 3 * step) {
+            chosen = {next, std::max(low, high)};
         } else {
             width /= 2;
         }
