@@ -16,7 +16,9 @@ constexpr std::size_t most_tried = 24;    // rows, evenly spread, through which 
 constexpr int most_missing = 40;          // positions at a row's beginning
 constexpr double least_spread = 0.06;     // positions: no edge is more even
 constexpr double first_spread = 0.2;      // positions
-constexpr double any_beginning = 0.0005;  // density a position of a row that begins anywhere
+constexpr double any_beginning = 2e-6;  // density a position of a row that begins anywhere
+constexpr double together = 1e-4;         // probability below which rows side by side do not miss their trees
+constexpr double at_the_side = 3e-3;      // and the outermost row
 constexpr double curved_prior = -3;       // logarithms: a bent edge, and a staggered one, against a straight one
 constexpr double staggered_prior = -3;
 
@@ -162,19 +164,28 @@ Block block_of(std::span<const RowBeginning> rows, double missing) {
 std::vector<bool> late_together(std::span<const int> missing, double share) {
     std::vector<bool> late(missing.size(), false);
     const auto size = missing.size();
-    const auto run_of = [&](int least, std::size_t rows) {
-        for (std::size_t i = 0; i + rows <= size; ++i) {
-            const auto run = missing.subspan(i, rows);
-            if (std::ranges::all_of(run, [least](int one) { return one >= least; })) {
-                std::fill_n(late.begin() + static_cast<std::ptrdiff_t>(i), rows, true);
-            }
+    const auto doubt = [&](std::size_t from, std::size_t to) {
+        int gone = 0;
+        for (std::size_t row = from; row < to; ++row) {
+            gone += missing[row];
+        }
+        // The outermost rows have a neighbour on one side only.
+        const bool outermost = from == 0 || to == size;
+        const double seldom = to - from > 1 ? together : outermost ? at_the_side : 0;
+        if (std::pow(share, gone) < seldom) {
+            std::fill(late.begin() + static_cast<std::ptrdiff_t>(from),
+                      late.begin() + static_cast<std::ptrdiff_t>(to), true);
         }
     };
-    run_of(2, 2);
-    run_of(1, 3);
-    // The outermost rows have a neighbour on one side only.
-    for (const auto row : {std::size_t{0}, size - 1}) {
-        late[row] = late[row] || missing[row] >= 3;
+    for (std::size_t from = 0; from < size;) {
+        auto to = from;
+        while (to < size && missing[to] > 0) {
+            ++to;
+        }
+        if (to > from) {
+            doubt(from, to);
+        }
+        from = to + 1;
     }
     const auto gaps = std::ranges::count_if(missing, [](int one) { return one > 0; });
     const auto rows = static_cast<int>(size);

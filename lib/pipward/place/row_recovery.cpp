@@ -432,7 +432,7 @@ std::optional<std::pair<Sentence, Sentence>> contradiction_of(const Rows& rows,
             return std::pair{say("The rows were found {:.2f} m apart, not as told.", distance),
                              say("Check the row distance and the bearing.")};
         }
-    } else if (distance < 0.97 * rows.spacing) {
+    } else if (distance < 0.9 * rows.spacing) {
         return std::pair{say("The rows would be {:.2f} m apart and their trees {:.2f} m: rather the rows run the "
                              "other way.",
                              distance, rows.spacing),

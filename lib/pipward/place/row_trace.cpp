@@ -15,8 +15,10 @@ using math::PlanePoint;
 
 // In steps, the distance of trees in a row.
 constexpr double window = 5;         // along: trees that tell where a ridge runs
-constexpr double soft = 0.5;         // across: the width of the kernel
-constexpr double in_line = 0.35;     // across: ridge points of one row
+constexpr double soft = 0.5;         // across: the width of the kernel,
+constexpr double soft_rows = 0.22;   // and in row distances: what is less
+constexpr double in_line = 0.35;     // across: ridge points of one row,
+constexpr double in_line_rows = 0.2; // and in row distances
 constexpr double next_within = 4;    // along: the next tree of a row
 constexpr double longest_gap = 14;   // along: a row goes on beyond
 constexpr double beside_along = 2.5; // along: trees beside one another
@@ -27,8 +29,28 @@ PlanePoint right_of(PlanePoint ahead) {
     return left_of(ahead) * -1;
 }
 
+/// Metres: about how far the nearest row stands, by what stands beside each tree; at least a step for none.
+double usual_distance(std::span<const PlanePoint> trees, const NearTrees& near,
+                      const RowDirections& directions, double step) {
+    std::vector<double> nearest;
+    for (std::size_t i = 0; i < trees.size(); ++i) {
+        double least = 1e300;
+        for (const auto other : near.of(i)) {
+            const auto way = trees[other] - trees[i];
+            const double across = std::abs(dot(way, left_of(directions.ahead[i])));
+            if (std::abs(dot(way, directions.ahead[i])) < step && across > beside_from * step) {
+                least = std::min(least, across);
+            }
+        }
+        if (least < 1e299) {
+            nearest.push_back(least);
+        }
+    }
+    return nearest.empty() ? 4 * step : math::median(std::move(nearest));
+}
+
 std::vector<PlanePoint> ridge_points(std::span<const PlanePoint> trees, const NearTrees& near,
-                                     const RowDirections& directions, double step) {
+                                     const RowDirections& directions, double step, double width) {
     std::vector<PlanePoint> ridge(trees.begin(), trees.end());
     for (std::size_t i = 0; i < trees.size(); ++i) {
         const auto ahead = directions.ahead[i];
@@ -42,7 +64,7 @@ std::vector<PlanePoint> ridge_points(std::span<const PlanePoint> trees, const Ne
                 const double across = dot(way, right);
                 if (along * along < 1) {
                     const double weight =
-                        (1 - along * along) * std::exp(-across * across / (2 * soft * soft * step * step));
+                        (1 - along * along) * std::exp(-across * across / (2 * width * width));
                     weights += weight;
                     sum += weight * across;
                 }
@@ -100,6 +122,7 @@ struct Ridges {
     std::span<const PlanePoint> at;
     std::span<const PlanePoint> ahead;
     double step;
+    double in_line;  // metres
 };
 
 void join_neighbours(const Ridges& ridges, const NearTrees& near, Groups& groups) {
@@ -108,7 +131,7 @@ void join_neighbours(const Ridges& ridges, const NearTrees& near, Groups& groups
             const auto ahead = mean_ahead(ridges.ahead[i], ridges.ahead[j]);
             const auto way = ridges.at[j] - ridges.at[i];
             const double across = std::abs(dot(way, right_of(ahead)));
-            if (std::abs(dot(way, ahead)) < next_within * ridges.step && across < in_line * ridges.step) {
+            if (std::abs(dot(way, ahead)) < next_within * ridges.step && across < ridges.in_line) {
                 groups.join(i, j);
             }
         }
@@ -147,7 +170,7 @@ void join_over_gaps(const Ridges& ridges, Groups& groups) {
         const double along = dot(way, ahead);
         const double across = std::abs(dot(way, right_of(ahead)));
         const bool goes_on = along > 0 && along < longest_gap * ridges.step &&
-                             across < in_line * ridges.step + 0.03 * along;
+                             across < ridges.in_line + 0.03 * along;
         return goes_on ? along : 1e300;
     };
     std::vector<std::size_t> after(stretches.size(), stretches.size());
@@ -248,8 +271,10 @@ constexpr double clear_vote = 0.7;
 RowTrace trace_rows(std::span<const PlanePoint> trees, const NearTrees& near,
                     const RowDirections& directions, double step) {
     RowTrace trace;
-    const auto points = ridge_points(trees, near, directions, step);
-    const Ridges ridges{points, directions.ahead, step};
+    const double distance = usual_distance(trees, near, directions, step);
+    const auto points =
+        ridge_points(trees, near, directions, step, std::min(soft * step, soft_rows * distance));
+    const Ridges ridges{points, directions.ahead, step, std::min(in_line * step, in_line_rows * distance)};
     Groups groups(trees.size());
     join_neighbours(ridges, near, groups);
     join_over_gaps(ridges, groups);
