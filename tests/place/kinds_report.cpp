@@ -43,6 +43,14 @@ Count count_of(const MadeOrchard& orchard, const place::Recovery& got) {
     return count;
 }
 
+/// The answer that somebody who knows the orchard would give: it numbers most trees right.
+const place::RowAnswer& true_answer(const MadeOrchard& orchard, const place::RowQuestion& question) {
+    const auto right = [&](const place::RowAnswer& answer) {
+        return count_of(orchard, {.trees = answer.trees}).right;
+    };
+    return right(question.answers[0]) >= right(question.answers[1]) ? question.answers[0] : question.answers[1];
+}
+
 }  // namespace
 }  // namespace pipward::testing
 
@@ -58,13 +66,22 @@ int main(int argc, char** argv) {
         }
         for (const auto& told : all_told()) {
             Count sum;
+            Count answered;
             std::string cells;
             for (const auto& noise : noises) {
                 Count part;
+                int after_part = 0;
+                int after_wrong = 0;
                 for (int seed = 1; seed <= seeds; ++seed) {
                     const auto orchard = planted(kind, {noise.model, noise.noise, static_cast<std::uint64_t>(seed)});
                     const auto got = pipward::place::recover_rows(orchard.seen, rule_of(kind, told));
                     const auto one = count_of(orchard, got);
+                    const auto after =
+                        got.question ? count_of(orchard, {.trees = true_answer(orchard, *got.question).trees}) : one;
+                    answered.right += after.right;
+                    answered.wrong += after.wrong;
+                    after_part += after.right;
+                    after_wrong += after.wrong;
                     part.right += one.right;
                     part.wrong += one.wrong;
                     part.open += one.open;
@@ -95,7 +112,10 @@ int main(int argc, char** argv) {
                 sum.wrong += part.wrong;
                 sum.open += part.open;
                 const double n = part.right + part.wrong + part.open;
-                cells += fmt::format(" {} {:3.0f}/{:<4}", noise.name, 100 * part.right / n, part.wrong);
+                cells += fmt::format(" {} {:.0f}/{}", noise.name, 100 * part.right / n, part.wrong);
+                if (after_part != part.right || after_wrong != part.wrong) {
+                    cells += fmt::format(" ?{:.0f}/{}", 100 * after_part / n, after_wrong);
+                }
             }
             fmt::print("{:38} {:9} {:6} {:6} {:6} |{}\n", kind.name, told.name, sum.right, sum.wrong, sum.open, cells);
             all.right += sum.right;

@@ -5,6 +5,7 @@
 #include <array>
 #include <cmath>
 #include <map>
+#include <optional>
 
 #include "pipward/math/distributions.h"
 #include "pipward/math/least_squares.h"
@@ -27,6 +28,8 @@ struct Edge {
     double spread = first_spread;   // positions
     double score = -1e300;          // log posterior but for a constant
     std::vector<int> missing{};     // of each row
+    bool bends = false;
+    bool staggers = false;
 
     double at(double x, std::size_t row) const {
         return shape[0] + x * (shape[1] + x * shape[2]) + (row % 2 == 0 ? -shape[3] : shape[3]);
@@ -64,41 +67,65 @@ int likeliest(const Block& block, const Edge& edge, std::size_t row) {
     return best;
 }
 
+/// By the numbers that it has.
 void score(const Block& block, Edge& edge) {
-    edge.score = 0;
-    edge.missing.clear();
+    edge.score = (edge.bends ? curved_prior : 0) + (edge.staggers ? staggered_prior : 0);
     for (std::size_t row = 0; row < block.rows.size(); ++row) {
-        const int missing = likeliest(block, edge, row);
-        edge.missing.push_back(missing);
-        edge.score += std::log(weight(block, edge, row, missing) + any_beginning);
+        edge.score += std::log(weight(block, edge, row, edge.missing[row]) + any_beginning);
     }
 }
 
-/// By the rows that agree, each as it is numbered now.
-void refine(const Block& block, Edge& edge, bool bends, bool staggers) {
-    for (int turn = 0; turn < 6; ++turn) {
-        const double never = 1e-9;
-        math::LeastSquares squares({1e4, 1e4, bends ? 1e4 : never, staggers ? 1e4 : never});
-        double sum = 0;
-        double weights = 0;
-        for (std::size_t row = 0; row < block.rows.size(); ++row) {
-            const auto& one = block.rows[row];
-            const double here = weight(block, edge, row, edge.missing[row]);
-            const double counts = here / (here + any_beginning);
-            const double x = block.x[row];
-            squares.add({1, x, x * x, row % 2 == 0 ? -1.0 : 1.0}, one.first - edge.missing[row] * one.step,
-                        counts / (one.step * one.step));
-            const double off = beyond(block, edge, row) - edge.missing[row];
-            sum += counts * off * off;
-            weights += counts;
-        }
-        const auto shape = squares.solve();
-        std::ranges::copy(shape, edge.shape.begin());
-        const double free = std::max(weights - (bends ? 3 : 2) - (staggers ? 1 : 0), 1.0);
-        edge.spread = std::clamp(std::sqrt(sum / free), least_spread, 0.5);
-        score(block, edge);
+void number(const Block& block, Edge& edge) {
+    edge.missing.clear();
+    for (std::size_t row = 0; row < block.rows.size(); ++row) {
+        edge.missing.push_back(likeliest(block, edge, row));
     }
-    edge.score += (bends ? curved_prior : 0) + (staggers ? staggered_prior : 0);
+    score(block, edge);
+}
+
+/// By the rows that agree, each as it is numbered now.
+void fit(const Block& block, Edge& edge) {
+    const double never = 1e-9;
+    math::LeastSquares squares({1e4, 1e4, edge.bends ? 1e4 : never, edge.staggers ? 1e4 : never});
+    double sum = 0;
+    double weights = 0;
+    for (std::size_t row = 0; row < block.rows.size(); ++row) {
+        const auto& one = block.rows[row];
+        const double here = weight(block, edge, row, edge.missing[row]);
+        const double counts = here / (here + any_beginning);
+        const double x = block.x[row];
+        squares.add({1, x, x * x, row % 2 == 0 ? -1.0 : 1.0}, one.first - edge.missing[row] * one.step,
+                    counts / (one.step * one.step));
+        const double off = beyond(block, edge, row) - edge.missing[row];
+        sum += counts * off * off;
+        weights += counts;
+    }
+    const auto shape = squares.solve();
+    std::ranges::copy(shape, edge.shape.begin());
+    const double free = std::max(weights - (edge.bends ? 3 : 2) - (edge.staggers ? 1 : 0), 1.0);
+    edge.spread = std::clamp(std::sqrt(sum / free), least_spread, 0.5);
+}
+
+void refine(const Block& block, Edge& edge) {
+    for (int turn = 0; turn < 6; ++turn) {
+        fit(block, edge);
+        number(block, edge);
+    }
+}
+
+/// Were these rows to begin a position earlier or later, the edge bent to it.
+std::optional<Edge> otherwise(const Block& block, Edge edge, std::span<const std::size_t> rows, int by) {
+    for (const auto row : rows) {
+        edge.missing[row] += by;
+        if (edge.missing[row] < 0) {
+            return std::nullopt;
+        }
+    }
+    for (int turn = 0; turn < 6; ++turn) {
+        fit(block, edge);
+    }
+    score(block, edge);
+    return edge;
 }
 
 using Edges = std::map<std::vector<int>, Edge>;
@@ -199,72 +226,170 @@ std::vector<bool> late_together(std::span<const int> missing, double share) {
 
 }  // namespace
 
-FoundEdge find_edge(std::vector<RowBeginning>& rows, double missing, bool common) {
-    FoundEdge found;
-    if (rows.size() < 3) {
-        return found;
-    }
-    const auto block = block_of(rows, missing);
+namespace {
+
+constexpr std::size_t fewest_rows = 3;
+
+/// The edges that do best, the best one among them, and what each row begins with.
+struct Readings {
+    Edge best{};
+    Edges edges{};
+};
+
+Readings readings_of(const Block& block) {
     auto tried = tried_edges(block);
     for (auto& edge : tried) {
-        score(block, edge);
+        number(block, edge);
     }
     std::ranges::sort(tried, std::greater<>{}, &Edge::score);
-    Edges edges;
+    Readings readings;
     int refined = 0;
-    for (auto& edge : tried) {
-        if (edges.contains(edge.missing)) {
+    for (const auto& edge : tried) {
+        if (readings.edges.contains(edge.missing)) {
             continue;
         }
         for (const bool staggers : {false, true}) {
             for (const bool bends : {false, true}) {
                 auto better = edge;
                 better.shape[2] = bends ? better.shape[2] : 0;
-                score(block, better);
-                refine(block, better, bends, staggers);
-                keep(edges, std::move(better));
+                better.bends = bends;
+                better.staggers = staggers;
+                number(block, better);
+                refine(block, better);
+                keep(readings.edges, std::move(better));
             }
         }
-        if (++refined >= 20) {
+        if (++refined >= 12) {
             break;
         }
     }
-    if (edges.empty()) {
-        return found;
+    for (const auto& [numbers, edge] : readings.edges) {
+        readings.best = edge.score > readings.best.score ? edge : readings.best;
     }
-    const auto best = std::ranges::max_element(edges, {}, [](const auto& one) { return one.second.score; })
-                          ->second;
-    std::vector<double> same(rows.size(), 0.0);
-    double all = 0;
-    for (const auto& [numbers, edge] : edges) {
-        const double posterior = std::exp(edge.score - best.score);
-        all += posterior;
-        for (std::size_t row = 0; row < rows.size(); ++row) {
-            same[row] += numbers[row] == best.missing[row] ? posterior : 0;
+    return readings;
+}
+
+/// Rows at a side have the edge follow them easily: so what if they began elsewhere?
+void add_others(const Block& block, Readings& readings) {
+    const auto rows = block.rows.size();
+    for (std::size_t row = 0; row < rows; ++row) {
+        const auto other = row == 0 ? 1 : row + 1 == rows ? row - 1 : row;
+        std::vector<std::vector<std::size_t>> groups{{row}};
+        if (other != row) {
+            groups.push_back({row, other});
+        }
+        for (const int by : {-1, 1}) {
+            for (const auto& group : groups) {
+                if (auto edge = otherwise(block, readings.best, group, by)) {
+                    keep(readings.edges, std::move(*edge));
+                }
+            }
         }
     }
-    std::size_t agreed = 0;
-    const auto late = common ? std::vector<bool>(rows.size(), false) : late_together(best.missing, missing);
-    for (std::size_t row = 0; row < rows.size(); ++row) {
+}
+
+/// What one edge says of each row: its number, and how sure that is with this edge.
+struct Numbered {
+    std::vector<int> missing{};
+    std::vector<double> certainty{};
+    double score = -1e300;
+    double spread = 0;
+};
+
+Numbered numbered(const Block& block) {
+    auto readings = readings_of(block);
+    Numbered result{readings.best.missing, {}, readings.best.score, readings.best.spread};
+    if (result.missing.empty()) {
+        return result;
+    }
+    add_others(block, readings);
+    const auto& best = readings.best;
+    for (std::size_t row = 0; row < block.rows.size(); ++row) {
         double sum = any_beginning;
         const int likely = best.missing[row];
         for (int other = -1; other <= likely + 3; ++other) {
             sum += weight(block, best, row, other);
         }
-        rows[row].missing = likely;
+        double same = 0;
+        double all = 0;
+        for (const auto& [numbers, edge] : readings.edges) {
+            const double posterior = std::exp(std::min(edge.score - best.score, 0.0));
+            all += posterior;
+            same += numbers[row] == likely ? posterior : 0;
+        }
         const double own = weight(block, best, row, likely) / sum;
-        rows[row].certainty = likely < 0 || late[row] ? 0.0 : own * same[row] / all;
-        found.late_rows = found.late_rows || late[row];
-        agreed += likely == 0 && own > 0.5 ? 1 : 0;
+        double certainty = likely < 0 ? 0 : own * same / all;
+        // Beginnings as uneven as that come of a receiver's drift, whose errors go together.
+        if (best.spread > 0.12) {
+            certainty = std::max(1 - 30 * (1 - certainty), 0.0);
+        }
+        result.certainty.push_back(certainty);
     }
-    // Beginnings as uneven as that come of a receiver's drift, whose errors go together.
-    if (best.spread > 0.12) {
-        for (auto& row : rows) {
-            row.certainty = std::max(1 - 30 * (1 - row.certainty), 0.0);
+    return result;
+}
+
+FoundEdge taken_over(const Numbered& numbers, std::vector<RowBeginning>& rows) {
+    FoundEdge found;
+    std::size_t agreed = 0;
+    for (std::size_t row = 0; row < rows.size(); ++row) {
+        rows[row].missing = numbers.missing[row];
+        rows[row].certainty = numbers.certainty[row];
+        agreed += numbers.missing[row] == 0 && numbers.certainty[row] > 0.5 ? 1 : 0;
+    }
+    found.clear = agreed >= fewest_rows && 2 * agreed >= rows.size();
+    return found;
+}
+
+}  // namespace
+
+FoundEdge find_edge(std::vector<RowBeginning>& rows, double missing, bool common) {
+    if (rows.size() < fewest_rows) {
+        return {};
+    }
+    const auto numbers = numbered(block_of(rows, missing));
+    if (numbers.missing.empty()) {
+        return {};
+    }
+    auto found = taken_over(numbers, rows);
+    if (!common) {
+        const auto late = late_together(numbers.missing, missing);
+        for (std::size_t row = 0; row < rows.size(); ++row) {
+            rows[row].certainty = late[row] ? 0 : rows[row].certainty;
+            found.late_rows = found.late_rows || late[row];
         }
     }
-    found.clear = agreed >= 3 && 2 * agreed >= rows.size();
     return found;
+}
+
+FoundEdge find_bent_edge(std::vector<RowBeginning>& rows, double missing) {
+    const auto count = rows.size();
+    std::vector<Numbered> splits;
+    for (std::size_t first = fewest_rows; first + fewest_rows <= count; ++first) {
+        const std::span<const RowBeginning> all(rows);
+        auto numbers = numbered(block_of(all.first(first), missing));
+        const auto others = numbered(block_of(all.subspan(first), missing));
+        numbers.missing.insert(numbers.missing.end(), others.missing.begin(), others.missing.end());
+        numbers.certainty.insert(numbers.certainty.end(), others.certainty.begin(), others.certainty.end());
+        numbers.score += others.score;
+        if (numbers.missing.size() == count && numbers.certainty.size() == count) {
+            splits.push_back(std::move(numbers));
+        }
+    }
+    if (splits.empty()) {
+        return {};
+    }
+    auto best = *std::ranges::max_element(splits, {}, &Numbered::score);
+    for (std::size_t row = 0; row < count; ++row) {
+        double same = 0;
+        double all = 0;
+        for (const auto& split : splits) {
+            const double posterior = std::exp(split.score - best.score);
+            all += posterior;
+            same += split.missing[row] == best.missing[row] ? posterior : 0;
+        }
+        best.certainty[row] *= same / all;
+    }
+    return taken_over(best, rows);
 }
 
 }  // namespace pipward::place::detail

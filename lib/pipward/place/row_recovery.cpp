@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: MIT
 #include "pipward/place/row_recovery.h"
 
+#include <fmt/format.h>
+
 #include <algorithm>
 #include <cmath>
 #include <map>
@@ -32,14 +34,80 @@ Finding told(Level level, Sentence message, Sentence remedy) {
     return {level, "tree", {}, {}, {}, std::move(message), std::move(remedy)};
 }
 
-Recovery all_open(std::size_t trees, const Sentence& why, const Sentence& remedy) {
-    Recovery recovery;
-    recovery.trees.resize(trees);
-    for (auto& tree : recovery.trees) {
+/// What one answer would be, and the rule with it.
+struct Variant {
+    RecoveryRule rule{};
+    Sentence words{};
+    std::string option{};
+    std::string value{};
+};
+
+struct Question {
+    Sentence words{};
+    std::vector<Variant> variants{};
+};
+
+/// What was recovered, and what to ask.
+struct Found {
+    Recovery recovery{};
+    std::optional<Question> question{};
+};
+
+Found all_open(std::size_t trees, const Sentence& why, const Sentence& remedy,
+               std::optional<Question> question = {}) {
+    Found found{{}, std::move(question)};
+    found.recovery.trees.resize(trees);
+    for (auto& tree : found.recovery.trees) {
         tree.doubt = say("no rows could be detected");
     }
-    recovery.findings.push_back(told(Level::warning, why, remedy));
-    return recovery;
+    found.recovery.findings.push_back(told(Level::warning, why, remedy));
+    return found;
+}
+
+Question which_bearing(const RecoveryRule& rule, double one, double other) {
+    Question question{say("Which way do the rows run?"), {}};
+    for (const double bearing : {one, other}) {
+        auto variant = rule;
+        variant.bearing_deg = std::round(std::fmod(bearing + 360, 360.0));
+        question.variants.push_back({variant, say("They run at {:.0f} degrees.", *variant.bearing_deg), "bearing",
+                                     fmt::format("{:.0f}", *variant.bearing_deg)});
+    }
+    return question;
+}
+
+Question which_spacing(const RecoveryRule& rule, double one, double other) {
+    Question question{say("How far apart are the positions in a row?"), {}};
+    for (const double spacing : {other, one}) {
+        auto variant = rule;
+        variant.spacing = Metres{spacing};
+        question.variants.push_back({variant,
+                                     spacing > one ? say("{:.2f} m, with other trees between them.", spacing)
+                                                   : say("{:.2f} m, most of every second one empty.", spacing),
+                                     "spacing", fmt::format("{:.2f}", spacing)});
+    }
+    return question;
+}
+
+Question which_beginning(const RecoveryRule& rule) {
+    Question question{say("Some rows begin later than others: are trees missing there?"), {}};
+    auto bent = rule;
+    bent.begin = RowBegin::bent_edge;
+    question.variants.push_back({bent, say("No, the edge turns: they begin there."), "begin", "bent_edge"});
+    auto edge = rule;
+    edge.begin = RowBegin::edge;
+    question.variants.push_back({edge, say("Yes, all rows count from one edge."), "begin", "edge"});
+    return question;
+}
+
+Question which_rows(const RecoveryRule& rule) {
+    Question question{say("There is room for a row without trees: does it have a number?"), {}};
+    auto skip = rule;
+    skip.empty_rows = EmptyRows::skip;
+    question.variants.push_back({skip, say("No, it is an alley."), "empty-rows", "skip"});
+    auto count = rule;
+    count.empty_rows = EmptyRows::count;
+    question.variants.push_back({count, say("Yes, it is a row."), "empty-rows", "count"});
+    return question;
 }
 
 /// Rows that were followed, and positions along them.
@@ -51,6 +119,7 @@ struct Rows {
     double spacing = 0;                      // metres, of most
     detail::RowNoise noise{};
     double along_noise = 0;  // positions
+    bool uneven = false;     // spacings wander, and noise hides how
     bool merged = false;     // two rows seem to have been taken for one
     double wander = 0;       // positions: by how much rows deviate from even spacing, piece by piece
 };
@@ -191,7 +260,26 @@ double share_missing(std::span<const DecodedRow> rows) {
     return math::median(shares);
 }
 
-void find_beginnings(std::vector<DecodedRow>& rows, const Rows& found, const RecoveryRule& rule,
+/// A line across all rows, from the middle of the middle one on at right angles: where each row meets it, metres
+/// along, and how far across that is.
+std::vector<detail::RowFoot> middles_of(const Rows& found) {
+    const auto& rows = found.trace.rows;
+    const auto middle = rows.size() / 2;
+    std::vector<detail::RowFoot> feet(rows.size());
+    feet[middle].along = rows[middle].curve.length() / 2;
+    for (std::size_t row = middle + 1; row < rows.size(); ++row) {
+        const auto from = rows[row - 1].curve.at(feet[row - 1].along);
+        feet[row] = {rows[row].curve.foot(from).along, feet[row - 1].off + found.trace.gaps[row - 1]};
+    }
+    for (std::size_t row = middle; row-- > 0;) {
+        const auto from = rows[row + 1].curve.at(feet[row + 1].along);
+        feet[row] = {rows[row].curve.foot(from).along, feet[row + 1].off - found.trace.gaps[row]};
+    }
+    return feet;
+}
+
+/// True where it should be asked.
+bool find_beginnings(std::vector<DecodedRow>& rows, const Rows& found, const RecoveryRule& rule,
                      Recovery& recovery) {
     for (auto& row : rows) {
         const auto& first = first_point(row.taken);
@@ -199,39 +287,35 @@ void find_beginnings(std::vector<DecodedRow>& rows, const Rows& found, const Rec
         row.certainty = rule.begin == RowBegin::first_tree ? first.certainty : 0;
     }
     if (rule.begin == RowBegin::first_tree) {
-        return;
+        return false;
     }
-    // Along and across the block, by where the middle row begins.
-    math::PlanePoint sum{};
-    std::vector<math::PlanePoint> places;
+    std::vector<detail::RowBeginning> beginnings;
+    const auto middle = middles_of(found);
     for (const auto& row : rows) {
         const auto at = static_cast<std::size_t>(row.taken.row);
+        const double spacing = found.spacings[at];
         const auto& scale = row.taken.scale;
-        const double along = found.phases[at].along_of(scale.origin + scale.step * row.start);
-        places.push_back(found.trace.rows[at].curve.at(along));
-        sum = sum + found.trace.rows[at].curve.ahead(along);
-    }
-    const auto ahead = math::unit(sum);
-    std::vector<detail::RowBeginning> beginnings;
-    for (std::size_t i = 0; i < rows.size(); ++i) {
-        const double spacing = found.spacings[static_cast<std::size_t>(rows[i].taken.row)];
-        const auto trees = std::min<double>(static_cast<double>(rows[i].taken.members.size()), 12);
+        const auto trees = std::min<double>(static_cast<double>(row.taken.members.size()), 12);
         const double doubt = spacing * std::hypot(found.along_noise / std::sqrt(trees), found.wander);
-        beginnings.push_back({dot(places[i], left_of(ahead) * -1), dot(places[i], ahead), spacing, doubt});
+        const double along = found.phases[at].along_of(scale.origin + scale.step * row.start);
+        beginnings.push_back({middle[at].off, along - middle[at].along, spacing, doubt});
     }
-    const auto edge = detail::find_edge(beginnings, share_missing(rows), rule.begin == RowBegin::edge);
+    const auto edge = rule.begin == RowBegin::bent_edge
+                          ? detail::find_bent_edge(beginnings, share_missing(rows))
+                          : detail::find_edge(beginnings, share_missing(rows), rule.begin == RowBegin::edge);
     if (!edge.clear) {
         recovery.findings.push_back(told(Level::warning,
                                          say("The rows do not begin at a common edge, or are too few to show "
                                              "one: where first trees are missing the numbers cannot be known."),
                                          say("Count each row from its first tree with begin first_tree, or lay "
                                              "the rows with row-lay first.")));
-        return;
+        return rule.begin == RowBegin::detect;
     }
     for (std::size_t i = 0; i < rows.size(); ++i) {
         rows[i].start -= std::max(beginnings[i].missing, 0);
         rows[i].certainty = beginnings[i].certainty;
     }
+    return edge.late_rows;
 }
 
 bool beyond_break(const detail::RowPhase& phase, double number) {
@@ -388,7 +472,10 @@ void find_phases(Rows& rows, const std::vector<std::vector<double>>& along) {
         wander.push_back(rows.phases[i].wander);
         spaced.push_back({along[i], rows.spacings[i], &rows.trace.rows[i].curve});
     }
-    const bool wandering = math::median(uneven) > 1.5;
+    // Where noise hides the phase of a window it cannot be followed.
+    const bool clear = rows.along_noise < 0.22;
+    const bool wandering = clear && math::median(uneven) > 1.5;
+    rows.uneven = !clear && math::median(uneven) > 2.2;
     auto breaks = detail::find_breaks(spaced, 0.2);
     share_breaks(breaks, rows);
     if (wandering) {
@@ -413,15 +500,21 @@ double across_noise(std::span<const math::PlanePoint> plane, const detail::RowTr
     return std::max(detail::median_noise(offs), 0.01);
 }
 
-/// What was found against what was told, and against what orchards are like: what is wrong, and what to do.
-std::optional<std::pair<Sentence, Sentence>> contradiction_of(const Rows& rows,
+/// What was found against what was told, and against what orchards are like.
+struct Contradiction {
+    Sentence words{};
+    Sentence remedy{};
+    std::optional<Question> question{};
+};
+
+std::optional<Contradiction> contradiction_of(const Rows& rows,
                                                               const detail::FoundSpacing& spacing,
                                                               const RecoveryRule& rule) {
     const double distance = rows.noise.distance;
     if (spacing.longer > 0 && !rule.spacing) {
-        return std::pair{say("The trees stand {:.2f} m apart, or {:.2f} m with others between them.",
-                             rows.spacing, spacing.longer),
-                         say("Give the spacing.")};
+        return Contradiction{say("The trees stand {:.2f} m apart, or {:.2f} m with others between them.",
+                                 rows.spacing, spacing.longer),
+                             say("Give the spacing."), which_spacing(rule, rows.spacing, spacing.longer)};
     }
     if (rows.trace.gaps.empty()) {
         return std::nullopt;
@@ -429,14 +522,14 @@ std::optional<std::pair<Sentence, Sentence>> contradiction_of(const Rows& rows,
     if (rule.row_distance) {
         const double ratio = distance / rule.row_distance->value;
         if (ratio < 0.7 || ratio > 1.45) {
-            return std::pair{say("The rows were found {:.2f} m apart, not as told.", distance),
-                             say("Check the row distance and the bearing.")};
+            return Contradiction{say("The rows were found {:.2f} m apart, not as told.", distance),
+                                 say("Check the row distance and the bearing.")};
         }
     } else if (distance < 0.9 * rows.spacing) {
-        return std::pair{say("The rows would be {:.2f} m apart and their trees {:.2f} m: rather the rows run the "
-                             "other way.",
-                             distance, rows.spacing),
-                         say("Check the bearing, or give the row distance as well.")};
+        return Contradiction{
+            say("The rows would be {:.2f} m apart and their trees {:.2f} m: rather the rows run the other way.",
+                distance, rows.spacing),
+            say("Check the bearing, or give the row distance as well.")};
     }
     return std::nullopt;
 }
@@ -452,7 +545,8 @@ struct RowNumbers {
 RowNumbers row_numbers(const Rows& rows, const detail::GapReading& gaps, const RecoveryRule& rule) {
     const auto count = rows.trace.rows.size();
     const bool right = rule.rows_to == Side::right;
-    const bool counted = rule.empty_rows.value_or(!gaps.alleys);
+    const bool asked = rule.empty_rows == EmptyRows::ask && !gaps.alleys;
+    const bool counted = rule.empty_rows == EmptyRows::count || asked;
     RowNumbers numbers{std::vector<int>(count, 0), 0, 1'000'000};
     int next = 0;
     for (std::size_t i = 0; i < count; ++i) {
@@ -460,7 +554,7 @@ RowNumbers row_numbers(const Rows& rows, const detail::GapReading& gaps, const R
         if (i > 0) {
             const int skipped = gaps.skipped[right ? row - 1 : row];
             next += 1 + (counted ? skipped : 0);
-            if (skipped > 0 && !rule.empty_rows && !gaps.alleys) {
+            if (skipped > 0 && asked) {
                 numbers.sure = std::min(numbers.sure, next);
             }
         }
@@ -470,9 +564,7 @@ RowNumbers row_numbers(const Rows& rows, const detail::GapReading& gaps, const R
     return numbers;
 }
 
-}  // namespace
-
-Recovery recover_rows(std::span<const LonLat> trees, const RecoveryRule& rule) {
+Found recovered(std::span<const LonLat> trees, const RecoveryRule& rule) {
     const auto middle = detail::middle_of(trees);
     const auto plane = detail::to_plane(trees, middle);
     const auto no_rows = [&] {
@@ -490,12 +582,19 @@ Recovery recover_rows(std::span<const LonLat> trees, const RecoveryRule& rule) {
     const detail::NearTrees near(plane, 9 * step);
     Rows rows;
     bool both_ways = false;
+    double other_way = 0;
+    double this_way = 0;
+    bool west_or_east = false;
     for (int turn = 0; turn < 4; ++turn, step *= 1.2) {
         const auto directions = detail::find_directions(plane, near, step, rule.bearing_deg);
         if (!directions) {
             return no_rows();
         }
         both_ways = directions->rivalry > 0.8 && !rule.bearing_deg;
+        this_way = math::bearing_deg(directions->ahead.front());
+        other_way = directions->other_bearing_deg;
+        // Northwards is no sense for rows that run from west to east.
+        west_or_east = std::abs(directions->sense) < 0.03 && !rule.bearing_deg;
         if (!both_ways) {
             rows.trace = detail::trace_rows(plane, near, *directions, step);
             if (rows.trace.trouble == detail::TraceTrouble::none) {
@@ -507,7 +606,11 @@ Recovery recover_rows(std::span<const LonLat> trees, const RecoveryRule& rule) {
         return all_open(
             trees.size(),
             say("The trees stand in regular lines both ways: it is not clear which are the rows."),
-            say("Give the rough bearing of the rows."));
+            say("Give the rough bearing of the rows."), which_bearing(rule, this_way, other_way));
+    }
+    if (west_or_east) {
+        return all_open(trees.size(), say("The rows run from west to east: it is not clear where they begin."),
+                        say("Give the bearing in which positions count."), which_bearing(rule, 90, 270));
     }
     const auto in_rows = std::ranges::count_if(rows.trace.row_of, [](int row) { return row >= 0; });
     if (rows.trace.trouble != detail::TraceTrouble::none || 10 * in_rows < 8 * std::ssize(plane)) {
@@ -540,8 +643,13 @@ Recovery recover_rows(std::span<const LonLat> trees, const RecoveryRule& rule) {
         return all_open(trees.size(), say("Rows run into one another: the points are too rough to tell them apart."),
                         say("Measure the trees more exactly, or lay the rows with row-lay first."));
     }
+    if (rows.uneven) {
+        return all_open(trees.size(), say("Spacings change along the rows, and the points are too rough to tell how."),
+                        say("Measure the trees more exactly, or lay the rows with row-lay first."));
+    }
     if (auto contradiction = contradiction_of(rows, *spacing, rule)) {
-        return all_open(trees.size(), contradiction->first, contradiction->second);
+        return all_open(trees.size(), contradiction->words, contradiction->remedy,
+                        std::move(contradiction->question));
     }
     const auto gaps = detail::read_gaps(rows.trace.gaps);
     const auto numbers = row_numbers(rows, gaps, rule);
@@ -574,7 +682,13 @@ Recovery recover_rows(std::span<const LonLat> trees, const RecoveryRule& rule) {
     if (decoded.empty()) {
         return no_rows();
     }
-    find_beginnings(decoded, rows, rule, recovery);
+    std::optional<Question> question;
+    if (find_beginnings(decoded, rows, rule, recovery)) {
+        question = which_beginning(rule);
+    }
+    if (numbers.sure < numbers.rows) {
+        question = which_rows(rule);
+    }
     const double strict = detail::wanted_confidence(
         rule.confidence, std::max(scale.noise, rows.noise.across / rows.noise.distance));
     recovery.rows = numbers.rows;
@@ -597,7 +711,51 @@ Recovery recover_rows(std::span<const LonLat> trees, const RecoveryRule& rule) {
     if (longest.line.size() >= 2) {
         recovery.bearing_deg = way_between(longest.line.front(), longest.line.back()).bearing_deg;
     }
-    return recovery;
+    return {std::move(recovery), std::move(question)};
+}
+
+std::ptrdiff_t decided(std::span<const NumberedTree> trees) {
+    return std::ranges::count_if(trees, [](const auto& tree) { return tree.doubt.empty(); });
+}
+
+/// The first tree that both answers number, and not alike.
+std::optional<std::size_t> differing(const RowAnswer& one, const RowAnswer& other) {
+    for (std::size_t i = 0; i < one.trees.size(); ++i) {
+        const auto& a = one.trees[i];
+        const auto& b = other.trees[i];
+        if (a.doubt.empty() && b.doubt.empty() && (a.row != b.row || a.position != b.position)) {
+            return i;
+        }
+    }
+    return std::nullopt;
+}
+
+/// Nothing where neither answer would give a number.
+std::optional<RowQuestion> asked(std::span<const LonLat> trees, const Question& question) {
+    RowQuestion result{question.words, {}, {}};
+    std::ptrdiff_t most = 0;
+    for (const auto& variant : question.variants) {
+        auto numbers = recovered(trees, variant.rule).recovery.trees;
+        most = std::max(most, decided(numbers));
+        result.answers.push_back({variant.words, variant.option, variant.value, std::move(numbers)});
+    }
+    if (most == 0) {
+        return std::nullopt;
+    }
+    std::ranges::stable_sort(result.answers, std::greater<>{},
+                             [](const auto& answer) { return decided(answer.trees) > 0; });
+    result.tree = differing(result.answers.front(), result.answers.back());
+    return result;
+}
+
+}  // namespace
+
+Recovery recover_rows(std::span<const LonLat> trees, const RecoveryRule& rule) {
+    auto found = recovered(trees, rule);
+    if (found.question) {
+        found.recovery.question = asked(trees, *found.question);
+    }
+    return std::move(found.recovery);
 }
 
 }  // namespace pipward::place

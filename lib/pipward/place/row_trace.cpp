@@ -332,6 +332,15 @@ RowTrace trace_rows(std::span<const PlanePoint> trees, const NearTrees& near,
         std::ranges::sort(in_row, {}, [&](std::size_t tree) { return curve.foot(trees[tree]).along; });
         trace.rows.push_back({std::move(in_row), std::move(curve)});
     }
+    // By the lines now, which know better than single trees.
+    for (std::size_t row = 0; row + 1 < trace.rows.size(); ++row) {
+        std::vector<double> gaps;
+        for (const auto tree : trace.rows[row].trees) {
+            const auto foot = trace.rows[row].curve.foot(trees[tree]);
+            gaps.push_back(-trace.rows[row + 1].curve.foot(trace.rows[row].curve.at(foot.along)).off);
+        }
+        trace.gaps[row] = math::median(std::move(gaps));
+    }
     return trace;
 }
 

@@ -15,10 +15,10 @@ struct PositionScale {
     double step = 1;
     double noise = 0.1;    ///< standard deviation along the row, above 0
     double missing = 0.1;  ///< share of positions without a tree, above 0, below 1
-    double stray = 0.0005; ///< share of points that belong to no position, above 0, below 1
-    double tails = 0;      ///< share of points whose error is three times as great, 0..1
     int lowest = std::numeric_limits<int>::min() / 2;  ///< no position before it
     int highest = std::numeric_limits<int>::max() / 2;
+    double stray = 0.0005;  ///< share of points that belong to no position, above 0, below 1
+    double tails = 0;       ///< share of points whose error is three times as great, 0..1
 };
 
 struct PlacedPoint {

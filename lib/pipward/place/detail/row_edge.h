@@ -8,8 +8,8 @@
 namespace pipward::place::detail {
 
 struct RowBeginning {
-    double across = 0;       ///< metres: where the row begins across the block
-    double first = 0;        ///< metres along the block: where its first tree's position lies
+    double across = 0;       ///< metres across the block, from row to row
+    double first = 0;        ///< metres along the row, from a line across all rows: its first tree's position
     double step = 1;         ///< metres from position to position
     double uncertainty = 0;  ///< standard deviation of `first`, metres
     int missing = 0;         ///< out: positions before the first tree
@@ -29,5 +29,8 @@ struct FoundEdge {
 /// Stat. Soc. B 39:1). A row's certainty is the posterior of its number among the edges that do nearly as well.
 /// With `common` it is known that all rows count from one edge, so that rows that begin late miss trees.
 FoundEdge find_edge(std::vector<RowBeginning>& rows, double missing, bool common);
+
+/// The same where the edge turns once between two rows, as at a cut corner: each part has three rows or more.
+FoundEdge find_bent_edge(std::vector<RowBeginning>& rows, double missing);
 
 }  // namespace pipward::place::detail
