@@ -1,4 +1,5 @@
 // SPDX-License-Identifier: MIT
+#include "pipward/book/book.h"
 #include "pipward/intake/record_explained.h"
 #include "pipward/intake/record_prefill.h"
 #include "pipward/operation/declare/column_of.h"
@@ -88,7 +89,8 @@ std::unique_ptr<const Operation> record_template() {
          .parameters = {book_parameter(&Request::book), record_kind_parameter(&Request::kind).required(),
                         parameter(&Request::prefill, "prefill", "Fill in beforehand",
                                   "Whether the sheet has lines for the expected records."),
-                        parameter(&Request::trait, "trait", "Trait", "What was scored."), as_of_parameter(&Request::as_of)},
+                        parameter(&Request::trait, "trait", "Trait", "What was scored."),
+                        as_of_parameter(&Request::as_of)},
          .results = {sheet_table.shape()},
          .examples = {{"Scores of the seedlings' taste.",
                        {{"book", "BOOK"}, {"kind", "score"}, {"trait", "taste"}, {"as-of", "2026-09-20"}}},
