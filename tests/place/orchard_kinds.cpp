@@ -91,28 +91,59 @@ std::vector<OrchardKind> make_kinds() {
          .spacing = 3,
          .place = shifted(even(5, 3), [](int row, int) { return row * 1.1; })});
     add({.name = "S of 1 m", .family = "gently bent", .place = bent(4, 2, [](double along) {
-             return s_bend(1, along, 80);
-         })});
+                                                          return s_bend(1, along, 80);
+                                                      })});
     add({.name = "arc of 300 m", .family = "gently bent", .place = arcs(300, 4, 2, 40)});
     add({.name = "contour rows, 120 m", .family = "contour", .place = arcs(120, 4, 2, 40)});
-    add({.name = "long contour rows, 120 m", .family = "contour", .positions = 70, .place = arcs(120, 4, 2, 70)});
+    add({.name = "long contour rows, 120 m",
+         .family = "contour",
+         .positions = 70,
+         .place = arcs(120, 4, 2, 70)});
     add({.name = "S of 3 m", .family = "S of 3 m", .place = bent(4, 2, [](double along) {
-             return s_bend(3, along, 80);
-         })});
+                                                       return s_bend(3, along, 80);
+                                                   })});
     add({.name = "fan of 1.2 degrees, arc edge", .family = "fan", .place = fan(1.2, 4, 2, false)});
-    add({.name = "fan of 1.2 degrees, straight edge", .family = "fan", .rows = 12, .distance = 3.5, .spacing = 1.5, .place = fan(1.2, 3.5, 1.5, true)});
+    add({.name = "fan of 1.2 degrees, straight edge",
+         .family = "fan",
+         .rows = 12,
+         .distance = 3.5,
+         .spacing = 1.5,
+         .place = fan(1.2, 3.5, 1.5, true)});
     add({.name = "terraces", .family = "terraces", .place = across(terrace, 2)});
-    add({.name = "alley of 6 m, rows 4 m", .family = "alley", .place = across([](int row) { return row * 4 + (row / 3) * 2.0; }, 2)});
-    add({.name = "alley of 6 m, rows 3 m", .family = "alley", .distance = 3, .spacing = 1.5, .place = across([](int row) { return row * 3 + (row / 3) * 3.0; }, 1.5)});
-    add({.name = "staggered by half", .family = "staggered", .place = shifted(even(4, 2), [](int row, int) { return row % 2 * 1.0; })});
+    add({.name = "alley of 6 m, rows 4 m",
+         .family = "alley",
+         .place = across([](int row) { return row * 4 + (row / 3) * 2.0; }, 2)});
+    add({.name = "alley of 6 m, rows 3 m",
+         .family = "alley",
+         .distance = 3,
+         .spacing = 1.5,
+         .place = across([](int row) { return row * 3 + (row / 3) * 3.0; }, 1.5)});
+    add({.name = "staggered by half", .family = "staggered", .place = shifted(even(4, 2), [](int row, int) {
+                                                                 return row % 2 * 1.0;
+                                                             })});
     add({.name = "spacings 2.0 and 2.5", .family = "two spacings", .place = [](int row, int position) {
              return PlanePoint{position * (row % 2 == 0 ? 2.0 : 2.5), 0} + right(row * 4);
          }});
-    add({.name = "cut corner, slanting", .family = "cut corner", .truth_from_first = true, .place = even(4, 2), .planted = [](int row, int position) { return position >= std::max(0, row - 7) * 2; }});
-    add({.name = "cut corner, a step", .family = "cut corner", .truth_from_first = true, .place = even(4, 2), .planted = [](int row, int position) { return position >= (row < 8 ? 0 : 9); }});
+    add({.name = "cut corner, slanting",
+         .family = "cut corner",
+         .truth_from_first = true,
+         .place = even(4, 2),
+         .planted = [](int row, int position) { return position >= std::max(0, row - 7) * 2; }});
+    add({.name = "cut corner, a step",
+         .family = "cut corner",
+         .truth_from_first = true,
+         .place = even(4, 2),
+         .planted = [](int row, int position) { return position >= (row < 8 ? 0 : 9); }});
     add({.name = "interplants", .family = "interplants", .interplants = 0.15, .place = even(4, 2)});
-    add({.name = "interplants, 5 m by 3 m", .family = "interplants", .distance = 5, .spacing = 3, .interplants = 0.15, .place = even(5, 3)});
-    add({.name = "replanting off the grid beyond a road", .family = "replanting", .place = shifted(even(4, 2), [](int, int position) { return position < 20 ? 0.0 : 6.9; })});
+    add({.name = "interplants, 5 m by 3 m",
+         .family = "interplants",
+         .distance = 5,
+         .spacing = 3,
+         .interplants = 0.15,
+         .place = even(5, 3)});
+    add({.name = "replanting off the grid beyond a road",
+         .family = "replanting",
+         .place = shifted(even(4, 2), [](int, int position) { return position < 20 ? 0.0 : 6.9; })});
     return kinds;
 }
 

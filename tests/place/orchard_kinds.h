@@ -38,7 +38,8 @@ struct OrchardKind {
     double spacing = 2;
     double bearing = 74;
     double missing = 0.08;
-    double interplants = 0;  ///< share of positions that are followed, half a spacing on, by a tree without a number
+    double interplants =
+        0;  ///< share of positions that are followed, half a spacing on, by a tree without a number
     bool truth_from_first = false;  ///< rows are numbered from where they begin, not from a common line
     /// East stands for along, north for to the left: a plane of its own, turned to the bearing afterwards.
     std::function<math::PlanePoint(int row, int position)> place{};

@@ -47,15 +47,17 @@ TEST_P(EveryKind, IsNeverSilentlyWrong) {
     for (const auto& told : {Told{"nothing"}, Told{"all", true, true, true}}) {
         for (const double noise : {0.05, 0.125}) {
             const auto orchard = planted(GetParam(), {NoiseModel::white, noise, 11});
-            const auto count = count_of(orchard, place::recover_rows(orchard.seen, rule_of(GetParam(), told)).trees);
+            const auto count =
+                count_of(orchard, place::recover_rows(orchard.seen, rule_of(GetParam(), told)).trees);
             EXPECT_LE(count.wrong, GetParam().interplants > 0 ? 2 : 0) << told.name << ", noise " << noise;
         }
     }
 }
 
 TEST_P(EveryKind, IsRightAtTheLatestWithOneAnswer) {
-    static const std::set<std::string_view> goal{"even",     "gently bent", "contour",    "fan",        "terraces",
-                                                 "S of 3 m", "staggered",   "cut corner", "interplants"};
+    static const std::set<std::string_view> goal{"even",      "gently bent", "contour",
+                                                 "fan",       "terraces",    "S of 3 m",
+                                                 "staggered", "cut corner",  "interplants"};
     if (!goal.contains(GetParam().family)) {
         GTEST_SKIP() << "may stay open";
     }
@@ -65,10 +67,14 @@ TEST_P(EveryKind, IsRightAtTheLatestWithOneAnswer) {
     EXPECT_EQ(count.wrong, 0);
 }
 
-INSTANTIATE_TEST_SUITE_P(Orchards, EveryKind, ::testing::ValuesIn(orchard_kinds().begin(), orchard_kinds().end()),
+INSTANTIATE_TEST_SUITE_P(Orchards, EveryKind,
+                         ::testing::ValuesIn(orchard_kinds().begin(), orchard_kinds().end()),
                          [](const auto& kind) {
                              std::string name(kind.param.name);
-                             std::ranges::replace_if(name, [](char c) { return std::isalnum(static_cast<unsigned char>(c)) == 0; }, '_');
+                             std::ranges::replace_if(
+                                 name,
+                                 [](char c) { return std::isalnum(static_cast<unsigned char>(c)) == 0; },
+                                 '_');
                              return name;
                          });
 

@@ -24,7 +24,8 @@ struct Scale {
     double left = 0;
 
     PaperSpot of(const ReadTree& tree) const {
-        return {Millimetres{left + (tree.x - low_x) * factor}, Millimetres{head + (high_y - tree.y) * factor}};
+        return {Millimetres{left + (tree.x - low_x) * factor},
+                Millimetres{head + (high_y - tree.y) * factor}};
     }
 };
 
@@ -37,7 +38,13 @@ Scale scale_of(const ReadingPanel& panel, double left, double width) {
 }
 
 TextPiece text(const std::string& words, PaperSpot at, double points, double width) {
-    return {words, {at.x, at.y, Millimetres{width}, Millimetres{6}}, {points, false}, Align::left, false, black_paint, true};
+    return {words,
+            {at.x, at.y, Millimetres{width}, Millimetres{6}},
+            {points, false},
+            Align::left,
+            false,
+            black_paint,
+            true};
 }
 
 void draw(const ReadingPanel& panel, const Scale& scale, double width, Page& page) {

@@ -21,12 +21,12 @@ struct ReadTree {
 
 /// One reading.
 struct ReadingPanel {
-    std::string title{};           ///< what is the case then
+    std::string title{};            ///< what is the case then
     std::vector<ReadTree> trees{};  ///< at least one
 };
 
-/// A sheet as wide as an A4 across, a panel beside the other: rows as lines through their trees, their names at
-/// the beginning, the position of every fifth tree; what stays open is grey.
+/// A sheet as wide as an A4 across, a panel beside the other: rows as lines through their trees, their names
+/// at the beginning, the position of every fifth tree; what stays open is grey.
 Page reading_page(const std::string& question, std::span<const ReadingPanel> panels);
 
 }  // namespace pipward::paper

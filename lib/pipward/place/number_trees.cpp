@@ -177,10 +177,11 @@ void number_from_cloud(Numbering& numbering, const NumberingWish& wish, const Tr
     numbering.rows = recovery.rows;
     numbering.made_out = std::move(recovery.made_out);
     if (recovery.rows == 1) {
-        numbering.understood = say("The row runs at {:.1f} degrees, with a tree every {:.3f} m; the points deviate "
-                                   "by about {:.2f} m across and {:.2f} m along.",
-                                   recovery.bearing_deg, recovery.spacing.value, recovery.noise_across.value,
-                                   recovery.noise_along.value);
+        numbering.understood =
+            say("The row runs at {:.1f} degrees, with a tree every {:.3f} m; the points deviate "
+                "by about {:.2f} m across and {:.2f} m along.",
+                recovery.bearing_deg, recovery.spacing.value, recovery.noise_across.value,
+                recovery.noise_along.value);
     } else if (recovery.rows > 1) {
         numbering.understood =
             say("The rows run at {:.1f} degrees, {:.2f} m apart, with a tree every {:.3f} m; the points "

@@ -12,19 +12,19 @@ namespace {
 using std::numbers::pi;
 using Phasor = std::complex<double>;
 
-constexpr std::size_t side = 8;       // trees to each side
+constexpr std::size_t side = 8;  // trees to each side
 constexpr std::size_t least_side = 5;
-constexpr double farthest = 16;       // spacings: no tree farther off tells
-constexpr double stride = 1.5;        // spacings from try to try
-constexpr int beside = 3;             // rows
+constexpr double farthest = 16;  // spacings: no tree farther off tells
+constexpr double stride = 1.5;   // spacings from try to try
+constexpr int beside = 3;        // rows
 constexpr double standard_errors = 3.5;
-constexpr double alone = 1.5;         // as many times as far must one row show a break that those beside do not
+constexpr double alone = 1.5;  // as many times as far must one row show a break that those beside do not
 
 /// What one row says of one place: the phase of what follows against what comes before.
 struct Turn {
     double along = 0;
-    Phasor cross{};      // product of both sides' sums, one turned back
-    double noise = 0;    // variance of its imaginary part
+    Phasor cross{};    // product of both sides' sums, one turned back
+    double noise = 0;  // variance of its imaginary part
 };
 
 Phasor sum_of(std::span<const double> along, double spacing) {
@@ -127,14 +127,15 @@ std::vector<std::vector<double>> find_breaks(std::span<const SpacedRow> rows, do
     for (std::size_t row = 0; row < rows.size(); ++row) {
         double from = -1;
         for (std::size_t i = 0; i <= turns[row].size(); ++i) {
-            const bool here = i < turns[row].size() &&
-                              (is_break(turns[row][i], alone * jump, alone * standard_errors) ||
-                               is_break(pooled(rows, turns, static_cast<int>(row), i), jump,
-                                        standard_errors));
+            const bool here =
+                i < turns[row].size() &&
+                (is_break(turns[row][i], alone * jump, alone * standard_errors) ||
+                 is_break(pooled(rows, turns, static_cast<int>(row), i), jump, standard_errors));
             if (here && from < 0) {
                 from = turns[row][i].along;
             } else if (!here && from >= 0) {
-                breaks[row].push_back(place_of(rows[row], from - stride * rows[row].spacing, turns[row][i - 1].along));
+                breaks[row].push_back(
+                    place_of(rows[row], from - stride * rows[row].spacing, turns[row][i - 1].along));
                 from = -1;
             }
         }

@@ -30,7 +30,8 @@ Step step_at(double along, const PositionScale& scale) {
         const int number = step.first + i;
         const bool exists = number >= scale.lowest && number <= scale.highest;
         step.fit.push_back(
-            exists ? error_density(along - scale.origin - scale.step * number, scale.noise, scale.tails) : 0.0);
+            exists ? error_density(along - scale.origin - scale.step * number, scale.noise, scale.tails)
+                   : 0.0);
     }
     return step;
 }

@@ -34,7 +34,8 @@ void add_pair(PlanePoint way, double width, Histogram& histogram) {
     for (int turn = -reach; turn <= reach; ++turn) {
         const double off = far * std::sin((middle + turn - bearing) * pi / 180) / width;
         if (off * off < 1) {
-            histogram[static_cast<std::size_t>((middle + turn + 2 * directions) % directions)] += 1 - off * off;
+            histogram[static_cast<std::size_t>((middle + turn + 2 * directions) % directions)] +=
+                1 - off * off;
         }
     }
 }
@@ -46,8 +47,8 @@ double apart(double a, double b) {
 int peak_near(const Histogram& histogram, double bearing, double within) {
     int best = -1;
     for (int i = 0; i < directions; ++i) {
-        if (apart(i, bearing) <= within &&
-            (best < 0 || histogram[static_cast<std::size_t>(i)] > histogram[static_cast<std::size_t>(best)])) {
+        if (apart(i, bearing) <= within && (best < 0 || histogram[static_cast<std::size_t>(i)] >
+                                                            histogram[static_cast<std::size_t>(best)])) {
             best = i;
         }
     }
@@ -93,7 +94,8 @@ class Patches {
     }
 
     Patch patch_of(PlanePoint at) const {
-        return {static_cast<int>(std::floor(at.east / size_)), static_cast<int>(std::floor(at.north / size_))};
+        return {static_cast<int>(std::floor(at.east / size_)),
+                static_cast<int>(std::floor(at.north / size_))};
     }
     PlanePoint middle_of(const Patch& patch) const {
         return {(patch.first + 0.5) * size_, (patch.second + 0.5) * size_};

@@ -13,14 +13,14 @@
 namespace pipward::place::detail {
 namespace {
 
-constexpr std::size_t most_tried = 24;    // rows, evenly spread, through which edges are laid
-constexpr int most_missing = 40;          // positions at a row's beginning
-constexpr double least_spread = 0.06;     // positions: no edge is more even
-constexpr double first_spread = 0.2;      // positions
-constexpr double any_beginning = 2e-6;  // density a position of a row that begins anywhere
-constexpr double together = 1e-4;         // probability below which rows side by side do not miss their trees
-constexpr double at_the_side = 3e-3;      // and the outermost row
-constexpr double curved_prior = -3;       // logarithms: a bent edge, and a staggered one, against a straight one
+constexpr std::size_t most_tried = 24;  // rows, evenly spread, through which edges are laid
+constexpr int most_missing = 40;        // positions at a row's beginning
+constexpr double least_spread = 0.06;   // positions: no edge is more even
+constexpr double first_spread = 0.2;    // positions
+constexpr double any_beginning = 2e-7;  // density a position of a row that begins anywhere
+constexpr double together = 1e-4;       // probability below which rows side by side do not miss their trees
+constexpr double at_the_side = 3e-3;    // and the outermost row
+constexpr double curved_prior = -3;  // logarithms: a bent edge, and a staggered one, against a straight one
 constexpr double staggered_prior = -3;
 
 struct Edge {
@@ -164,8 +164,7 @@ std::vector<Edge> tried_edges(const Block& block) {
                 Edge bent;
                 bent.shape[2] = second;
                 bent.shape[1] = straight.shape[1] - second * (block.x[i] + block.x[j]);
-                bent.shape[0] =
-                    block.rows[i].first - block.x[i] * (bent.shape[1] + block.x[i] * second);
+                bent.shape[0] = block.rows[i].first - block.x[i] * (bent.shape[1] + block.x[i] * second);
                 tried.push_back(bent);
             }
         }

@@ -205,11 +205,10 @@ Finding offset_finding(const CommonOffset& offset) {
                             ? say("They were numbered as if moved back. Check one tree in the field.")
                             : say("Check one tree in the field, and move the points or the rows.");
     const auto words =
-        offset.rows != 0
-            ? (offset.rows > 0 ? say("All points seem to lie {} row(s) on.", many)
-                               : say("All points seem to lie {} row(s) back.", many))
-            : (offset.positions > 0 ? say("All points seem to lie {} position(s) on.", many)
-                                    : say("All points seem to lie {} position(s) back.", many));
+        offset.rows != 0 ? (offset.rows > 0 ? say("All points seem to lie {} row(s) on.", many)
+                                            : say("All points seem to lie {} row(s) back.", many))
+                         : (offset.positions > 0 ? say("All points seem to lie {} position(s) on.", many)
+                                                 : say("All points seem to lie {} position(s) back.", many));
     return {Level::warning, "tree", {}, {}, {}, words, remedy};
 }
 

@@ -5,6 +5,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <iterator>
 #include <map>
 #include <numbers>
 
@@ -69,8 +70,8 @@ Question which_bearing(const RecoveryRule& rule, double one, double other) {
     for (const double bearing : {one, other}) {
         auto variant = rule;
         variant.bearing_deg = std::round(std::fmod(bearing + 360, 360.0));
-        question.variants.push_back({variant, say("They run at {:.0f} degrees.", *variant.bearing_deg), "bearing",
-                                     fmt::format("{:.0f}", *variant.bearing_deg)});
+        question.variants.push_back({variant, say("They run at {:.0f} degrees.", *variant.bearing_deg),
+                                     "bearing", fmt::format("{:.0f}", *variant.bearing_deg)});
     }
     return question;
 }
@@ -81,8 +82,9 @@ Question which_spacing(const RecoveryRule& rule, double one, double other) {
         auto variant = rule;
         variant.spacing = Metres{spacing};
         question.variants.push_back({variant,
-                                     spacing > one ? say("{:.2f} m, with other trees between them.", spacing)
-                                                   : say("{:.2f} m, most of every second one empty.", spacing),
+                                     spacing > one
+                                         ? say("{:.2f} m, with other trees between them.", spacing)
+                                         : say("{:.2f} m, most of every second one empty.", spacing),
                                      "spacing", fmt::format("{:.2f}", spacing)});
     }
     return question;
@@ -133,7 +135,7 @@ std::vector<double> alongs_of(const detail::TracedRow& row, std::span<const math
 }
 
 std::vector<std::vector<double>> segments_of(const std::vector<std::vector<double>>& rows,
-                                              std::size_t segment = short_segment) {
+                                             std::size_t segment = short_segment) {
     std::vector<std::vector<double>> segments;
     std::size_t points = 0;
     for (const auto& row : rows) {
@@ -154,7 +156,8 @@ std::optional<detail::FoundSpacing> spacing_of(const std::vector<std::vector<dou
     return detail::find_spacing(segments_of(rows, segment), least, most);
 }
 
-/// The rows that a tree may belong to: that which it was traced in, or which stands nearest, and those beside.
+/// The rows that a tree may belong to: that which it was traced in, or which stands nearest, and those
+/// beside.
 std::vector<std::vector<detail::RowChoice>> choices_of(std::span<const math::PlanePoint> plane,
                                                        const detail::NearTrees& near, const Rows& rows) {
     std::vector<std::vector<detail::RowChoice>> choices(plane.size());
@@ -229,7 +232,8 @@ std::vector<double> offs_along(std::span<const detail::TakenRow> rows) {
     std::vector<double> offs;
     for (const auto& row : rows) {
         for (std::size_t i = 0; i < row.points.size(); ++i) {
-            const double off = row.members[i].along - row.scale.origin - row.scale.step * row.points[i].number;
+            const double off =
+                row.members[i].along - row.scale.origin - row.scale.step * row.points[i].number;
             if (row.points[i].stray < 0.5) {
                 offs.push_back(off);
             }
@@ -260,8 +264,8 @@ double share_missing(std::span<const DecodedRow> rows) {
     return math::median(shares);
 }
 
-/// A line across all rows, from the middle of the middle one on at right angles: where each row meets it, metres
-/// along, and how far across that is.
+/// A line across all rows, from the middle of the middle one on at right angles: where each row meets it,
+/// metres along, and how far across that is.
 std::vector<detail::RowFoot> middles_of(const Rows& found) {
     const auto& rows = found.trace.rows;
     const auto middle = rows.size() / 2;
@@ -304,11 +308,12 @@ bool find_beginnings(std::vector<DecodedRow>& rows, const Rows& found, const Rec
                           ? detail::find_bent_edge(beginnings, share_missing(rows))
                           : detail::find_edge(beginnings, share_missing(rows), rule.begin == RowBegin::edge);
     if (!edge.clear) {
-        recovery.findings.push_back(told(Level::warning,
-                                         say("The rows do not begin at a common edge, or are too few to show "
-                                             "one: where first trees are missing the numbers cannot be known."),
-                                         say("Count each row from its first tree with begin first_tree, or lay "
-                                             "the rows with row-lay first.")));
+        recovery.findings.push_back(
+            told(Level::warning,
+                 say("The rows do not begin at a common edge, or are too few to show "
+                     "one: where first trees are missing the numbers cannot be known."),
+                 say("Count each row from its first tree with begin first_tree, or lay "
+                     "the rows with row-lay first.")));
         return rule.begin == RowBegin::detect;
     }
     for (std::size_t i = 0; i < rows.size(); ++i) {
@@ -319,8 +324,7 @@ bool find_beginnings(std::vector<DecodedRow>& rows, const Rows& found, const Rec
 }
 
 bool beyond_break(const detail::RowPhase& phase, double number) {
-    return std::ranges::any_of(phase.breaks,
-                               [&](double along) { return number > phase.number_at(along); });
+    return std::ranges::any_of(phase.breaks, [&](double along) { return number > phase.number_at(along); });
 }
 
 NumberedTree numbered(const detail::RowMember& member, const detail::PlacedPoint& point,
@@ -331,14 +335,16 @@ NumberedTree numbered(const detail::RowMember& member, const detail::PlacedPoint
     tree.placed = tree.position >= 0;
     tree.off_row = std::abs(member.off);
     const auto& scale = row.taken.scale;
-    tree.off_position = found.spacings[static_cast<std::size_t>(tree.row)] * (member.along - scale.origin - scale.step * point.number);
+    tree.off_position = found.spacings[static_cast<std::size_t>(tree.row)] *
+                        (member.along - scale.origin - scale.step * point.number);
     tree.confidence = member.certainty * point.certainty * row.certainty;
     tree.doubt = detail::doubt_of(member, point, row.certainty, tree.confidence, confidence);
     if (const auto& doubt = found.doubts[static_cast<std::size_t>(row.taken.row)]; !doubt.empty()) {
         tree.confidence = 0;
         tree.doubt = doubt;
     }
-    if (tree.doubt.empty() && beyond_break(found.phases[static_cast<std::size_t>(row.taken.row)], member.along)) {
+    if (tree.doubt.empty() &&
+        beyond_break(found.phases[static_cast<std::size_t>(row.taken.row)], member.along)) {
         tree.confidence = 0;
         tree.doubt = say("the spacing changes before it: how many positions lie between is not clear");
     }
@@ -444,9 +450,8 @@ void share_breaks(std::vector<std::vector<double>>& breaks, const Rows& rows) {
             for (const double one : own[static_cast<std::size_t>(other)]) {
                 const auto place = rows.trace.rows[static_cast<std::size_t>(other)].curve.at(one);
                 const double along = rows.trace.rows[at].curve.foot(place).along;
-                const bool known = std::ranges::any_of(own[at], [&](double mine) {
-                    return std::abs(mine - along) < 8 * rows.spacing;
-                });
+                const bool known = std::ranges::any_of(
+                    own[at], [&](double mine) { return std::abs(mine - along) < 8 * rows.spacing; });
                 if (!known) {
                     breaks[at].push_back(along);
                 }
@@ -507,9 +512,8 @@ struct Contradiction {
     std::optional<Question> question{};
 };
 
-std::optional<Contradiction> contradiction_of(const Rows& rows,
-                                                              const detail::FoundSpacing& spacing,
-                                                              const RecoveryRule& rule) {
+std::optional<Contradiction> contradiction_of(const Rows& rows, const detail::FoundSpacing& spacing,
+                                              const RecoveryRule& rule) {
     const double distance = rows.noise.distance;
     if (spacing.longer > 0 && !rule.spacing) {
         return Contradiction{say("The trees stand {:.2f} m apart, or {:.2f} m with others between them.",
@@ -526,10 +530,10 @@ std::optional<Contradiction> contradiction_of(const Rows& rows,
                                  say("Check the row distance and the bearing.")};
         }
     } else if (distance < 0.9 * rows.spacing) {
-        return Contradiction{
-            say("The rows would be {:.2f} m apart and their trees {:.2f} m: rather the rows run the other way.",
-                distance, rows.spacing),
-            say("Check the bearing, or give the row distance as well.")};
+        return Contradiction{say("The rows would be {:.2f} m apart and their trees {:.2f} m: rather the rows "
+                                 "run the other way.",
+                                 distance, rows.spacing),
+                             say("Check the bearing, or give the row distance as well.")};
     }
     return std::nullopt;
 }
@@ -564,6 +568,15 @@ RowNumbers row_numbers(const Rows& rows, const detail::GapReading& gaps, const R
     return numbers;
 }
 
+/// Metres: the mean of those that are about as wide as most; 0 for none.
+double usual_gap(std::span<const double> gaps) {
+    const double most = math::median({gaps.begin(), gaps.end()});
+    std::vector<double> like;
+    std::ranges::copy_if(gaps, std::back_inserter(like),
+                         [most](double gap) { return std::abs(gap - most) < 0.12 * most; });
+    return like.empty() ? most : math::mean(like);
+}
+
 Found recovered(std::span<const LonLat> trees, const RecoveryRule& rule) {
     const auto middle = detail::middle_of(trees);
     const auto plane = detail::to_plane(trees, middle);
@@ -590,7 +603,7 @@ Found recovered(std::span<const LonLat> trees, const RecoveryRule& rule) {
         if (!directions) {
             return no_rows();
         }
-        both_ways = directions->rivalry > 0.8 && !rule.bearing_deg;
+        both_ways = directions->rivalry > 0.65 && !rule.bearing_deg;
         this_way = math::bearing_deg(directions->ahead.front());
         other_way = directions->other_bearing_deg;
         // Northwards is no sense for rows that run from west to east.
@@ -609,7 +622,8 @@ Found recovered(std::span<const LonLat> trees, const RecoveryRule& rule) {
             say("Give the rough bearing of the rows."), which_bearing(rule, this_way, other_way));
     }
     if (west_or_east) {
-        return all_open(trees.size(), say("The rows run from west to east: it is not clear where they begin."),
+        return all_open(trees.size(),
+                        say("The rows run from west to east: it is not clear where they begin."),
                         say("Give the bearing in which positions count."), which_bearing(rule, 90, 270));
     }
     const auto in_rows = std::ranges::count_if(rows.trace.row_of, [](int row) { return row >= 0; });
@@ -640,11 +654,13 @@ Found recovered(std::span<const LonLat> trees, const RecoveryRule& rule) {
     find_phases(rows, along);
     doubt_merged_rows(rows, plane);
     if (rows.merged) {
-        return all_open(trees.size(), say("Rows run into one another: the points are too rough to tell them apart."),
+        return all_open(trees.size(),
+                        say("Rows run into one another: the points are too rough to tell them apart."),
                         say("Measure the trees more exactly, or lay the rows with row-lay first."));
     }
     if (rows.uneven) {
-        return all_open(trees.size(), say("Spacings change along the rows, and the points are too rough to tell how."),
+        return all_open(trees.size(),
+                        say("Spacings change along the rows, and the points are too rough to tell how."),
                         say("Measure the trees more exactly, or lay the rows with row-lay first."));
     }
     if (auto contradiction = contradiction_of(rows, *spacing, rule)) {
@@ -654,7 +670,7 @@ Found recovered(std::span<const LonLat> trees, const RecoveryRule& rule) {
     const auto gaps = detail::read_gaps(rows.trace.gaps);
     const auto numbers = row_numbers(rows, gaps, rule);
     Recovery recovery;
-    recovery.row_distance = Metres{rows.trace.gaps.empty() ? 0 : rows.noise.distance};
+    recovery.row_distance = Metres{usual_gap(rows.trace.gaps)};
     recovery.spacing = Metres{rows.spacing};
     recovery.noise_across = Metres{rows.noise.across};
     recovery.noise_along = Metres{rows.along_noise * rows.spacing};
@@ -671,7 +687,8 @@ Found recovered(std::span<const LonLat> trees, const RecoveryRule& rule) {
         scale.stray = stray_share(taken);
         // Trees between the positions make the others look less exact than they are.
         const double seen = detail::median_noise(offs_along(taken));
-        scale.noise = scale.stray > 0.02 ? std::max(0.5 * scale.noise, std::min(scale.noise, seen)) : scale.noise;
+        scale.noise =
+            scale.stray > 0.02 ? std::max(0.5 * scale.noise, std::min(scale.noise, seen)) : scale.noise;
         const auto weighed = detail::weigh_rows(choices, rows.noise, taken);
         taken = decoded_rows(members_of(weighed), scale);
     }

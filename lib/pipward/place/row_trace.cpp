@@ -14,16 +14,16 @@ namespace {
 using math::PlanePoint;
 
 // In steps, the distance of trees in a row.
-constexpr double window = 5;         // along: trees that tell where a ridge runs
-constexpr double soft = 0.5;         // across: the width of the kernel,
-constexpr double soft_rows = 0.22;   // and in row distances: what is less
-constexpr double in_line = 0.35;     // across: ridge points of one row,
-constexpr double in_line_rows = 0.2; // and in row distances
-constexpr double next_within = 4;    // along: the next tree of a row
-constexpr double longest_gap = 14;   // along: a row goes on beyond
-constexpr double beside_along = 2.5; // along: trees beside one another
-constexpr double beside_from = 0.6;  // across: nearer it is the same row
-constexpr std::size_t fewest = 4;    // trees of a row
+constexpr double window = 5;          // along: trees that tell where a ridge runs
+constexpr double soft = 0.5;          // across: the width of the kernel,
+constexpr double soft_rows = 0.22;    // and in row distances: what is less
+constexpr double in_line = 0.35;      // across: ridge points of one row,
+constexpr double in_line_rows = 0.2;  // and in row distances
+constexpr double next_within = 4;     // along: the next tree of a row
+constexpr double longest_gap = 14;    // along: a row goes on beyond
+constexpr double beside_along = 2.5;  // along: trees beside one another
+constexpr double beside_from = 0.6;   // across: nearer it is the same row
+constexpr std::size_t fewest = 4;     // trees of a row
 
 PlanePoint right_of(PlanePoint ahead) {
     return left_of(ahead) * -1;
@@ -169,8 +169,8 @@ void join_over_gaps(const Ridges& ridges, Groups& groups) {
         const auto way = ridges.at[b.first] - ridges.at[a.last];
         const double along = dot(way, ahead);
         const double across = std::abs(dot(way, right_of(ahead)));
-        const bool goes_on = along > 0 && along < longest_gap * ridges.step &&
-                             across < ridges.in_line + 0.03 * along;
+        const bool goes_on =
+            along > 0 && along < longest_gap * ridges.step && across < ridges.in_line + 0.03 * along;
         return goes_on ? along : 1e300;
     };
     std::vector<std::size_t> after(stretches.size(), stretches.size());
@@ -268,8 +268,8 @@ constexpr double clear_vote = 0.7;
 
 }  // namespace
 
-RowTrace trace_rows(std::span<const PlanePoint> trees, const NearTrees& near,
-                    const RowDirections& directions, double step) {
+RowTrace trace_rows(std::span<const PlanePoint> trees, const NearTrees& near, const RowDirections& directions,
+                    double step) {
     RowTrace trace;
     const double distance = usual_distance(trees, near, directions, step);
     const auto points =

@@ -53,14 +53,17 @@ const std::vector<ColumnOf<place::TreeDecision>>& decision_columns() {
 }
 
 constexpr TableOf<place::TreeDecision> tree_number_rows{
-    "tree_number", "Tree numbers",
+    "tree_number",
+    "Tree numbers",
     "Row and position of each tree as found from its location on the map, with their probability.",
-    decision_columns, [] {
-        return TableView{
-            .first = {"tree", "row", "position", "decided", "confidence", "row_offset_m", "position_offset_m"},
-            .below = {"reason"},
-            .once = {"block"}};
-    }, [](const place::TreeDecision& d) { return d.at; }};
+    decision_columns,
+    [] {
+        return TableView{.first = {"tree", "row", "position", "decided", "confidence", "row_offset_m",
+                                   "position_offset_m"},
+                         .below = {"reason"},
+                         .once = {"block"}};
+    },
+    [](const place::TreeDecision& d) { return d.at; }};
 
 /// One answer, spread out.
 struct AnswerRow {
@@ -108,8 +111,12 @@ std::vector<AnswerRow> answers_of(const Request& request, const place::Numbering
         return rows;
     }
     for (const auto& answer : numbering.question->answers) {
-        AnswerRow row{request.block, numbering.question->words, answer.words,
-                      fmt::format("--{} {}", answer.option, answer.value), {}, 0};
+        AnswerRow row{request.block,
+                      numbering.question->words,
+                      answer.words,
+                      fmt::format("--{} {}", answer.option, answer.value),
+                      {},
+                      0};
         if (numbering.question->tree) {
             row.tree = answer.decisions[*numbering.question->tree];
         }
@@ -289,8 +296,10 @@ std::unique_ptr<const Operation> row_number() {
               "block has rows in the book, the trees are matched with them; otherwise the rows are detected "
               "from the trees; spacing, row distance and bearing, where given, need only be approximate. "
               "Gaps stay gaps. Rows may bend, fan out, be staggered and stand unevenly apart. Where two "
-              "readings are likely what they differ in is left open, and one question is asked, with a picture "
-              "of both answers; the answer is an option. Each decision comes with its distance and its probability; doubtful trees are "
+              "readings are likely what they differ in is left open, and one question is asked, with a "
+              "picture "
+              "of both answers; the answer is an option. Each decision comes with its distance and its "
+              "probability; doubtful trees are "
               "listed and left open, never forced. With write the trees get their numbers; trees that have "
               "one are "
               "never changed."},

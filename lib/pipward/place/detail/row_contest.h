@@ -30,16 +30,16 @@ struct TakenRow {
 };
 
 struct RowNoise {
-    double across = 0.1;   ///< standard deviation, metres
-    double distance = 4;   ///< from row to row, metres
-    double tails = 0;      ///< share of trees whose error is three times as great, 0..1
+    double across = 0.1;  ///< standard deviation, metres
+    double distance = 4;  ///< from row to row, metres
+    double tails = 0;     ///< share of trees whose error is three times as great, 0..1
 };
 
 /// Weighs which row each point belongs to. Where some positions are surely taken (`rows` is not empty, and
 /// rises by number) a point between two rows rather belongs to the one that has a gap there. Only trees that
-/// are sure themselves take a position, so that two doubtful ones cannot make each other sure. Bayes' theorem,
-/// a taken position counting two thousandths of a free one: common practice, no source. Points without a
-/// choice have the row -1.
+/// are sure themselves take a position, so that two doubtful ones cannot make each other sure. Bayes'
+/// theorem, a taken position counting two thousandths of a free one: common practice, no source. Points
+/// without a choice have the row -1.
 std::vector<RowOfPoint> weigh_rows(std::span<const std::vector<RowChoice>> points, const RowNoise& noise,
                                    std::span<const TakenRow> rows);
 

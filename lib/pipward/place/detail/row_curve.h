@@ -15,9 +15,9 @@ struct RowFoot {
     double off = 0;    ///< metres across, positive to the right
 };
 
-/// A smooth line through a row's trees: a cubic B-spline (de Boor 1978, A Practical Guide to Splines) over the
-/// row's mean direction with a knot about every `knot` metres, by least squares with Huber's weights. It goes
-/// straight on at both ends.
+/// A smooth line through a row's trees: a cubic B-spline (de Boor 1978, A Practical Guide to Splines) over
+/// the row's mean direction with a knot about every `knot` metres, by least squares with Huber's weights. It
+/// goes straight on at both ends.
 class RowCurve {
   public:
     /// `trees` are the row's, three or more; `ahead` the direction in which it is numbered.
@@ -47,7 +47,7 @@ class RowCurve {
     math::PlanePoint left_{};
     double low_ = 0;  // x of the first tree and of the last
     double high_ = 0;
-    double width_ = 1;  // of a knot's interval
+    double width_ = 1;              // of a knot's interval
     std::vector<double> height_{};  // coefficients
     std::vector<double> table_{};   // along, at even steps of x from low_ on
     double table_step_ = 1;

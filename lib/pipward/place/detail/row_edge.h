@@ -18,16 +18,18 @@ struct RowBeginning {
 
 /// What was found of the rows' beginnings.
 struct FoundEdge {
-    bool clear = false;       ///< most rows agree on one edge
-    bool late_rows = false;   ///< rows side by side begin later together: missing trees, or their own beginning
+    bool clear = false;  ///< most rows agree on one edge
+    bool late_rows =
+        false;  ///< rows side by side begin later together: missing trees, or their own beginning
 };
 
-/// Rows begin at a common edge, a line that may bend as a parabola and, where rows are staggered, step back at
-/// every second row. Of many edges through first trees (random sample consensus: Fischler & Bolles 1981,
+/// Rows begin at a common edge, a line that may bend as a parabola and, where rows are staggered, step back
+/// at every second row. Of many edges through first trees (random sample consensus: Fischler & Bolles 1981,
 /// Commun. ACM 24:381) the likeliest, each position missing with the share `missing` and beginnings uneven by
-/// as much as they are seen to be; fitted by expectation and maximisation (Dempster, Laird & Rubin 1977, J. R.
-/// Stat. Soc. B 39:1). A row's certainty is the posterior of its number among the edges that do nearly as well.
-/// With `common` it is known that all rows count from one edge, so that rows that begin late miss trees.
+/// as much as they are seen to be; fitted by expectation and maximisation (Dempster, Laird & Rubin 1977, J.
+/// R. Stat. Soc. B 39:1). A row's certainty is the posterior of its number among the edges that do nearly as
+/// well. With `common` it is known that all rows count from one edge, so that rows that begin late miss
+/// trees.
 FoundEdge find_edge(std::vector<RowBeginning>& rows, double missing, bool common);
 
 /// The same where the edge turns once between two rows, as at a cut corner: each part has three rows or more.

@@ -32,9 +32,9 @@ struct RowTrace {
     TraceTrouble trouble = TraceTrouble::none;
 };
 
-/// Each tree is moved across the rows to where trees are densest (mean shift along a ridge: Ozertem & Erdogmus
-/// 2011, J. Mach. Learn. Res. 12:1249); those that come to lie in line make a row; the rows are put in order by
-/// which stands next to which. `step` is about the distance of trees in a row.
+/// Each tree is moved across the rows to where trees are densest (mean shift along a ridge: Ozertem &
+/// Erdogmus 2011, J. Mach. Learn. Res. 12:1249); those that come to lie in line make a row; the rows are put
+/// in order by which stands next to which. `step` is about the distance of trees in a row.
 RowTrace trace_rows(std::span<const math::PlanePoint> trees, const NearTrees& near,
                     const RowDirections& directions, double step);
 
