@@ -1,4 +1,5 @@
 // SPDX-License-Identifier: MIT
+#include "pipward/book/book.h"
 #include "pipward/intake/record_explained.h"
 #include "pipward/intake/record_prefill.h"
 #include "pipward/operation/declare/column_of.h"
