@@ -83,7 +83,7 @@ TEST_F(EntryBatches, ATagThatTwoOfThemHaveIsFound) {
     EXPECT_TRUE(
         has(findings[1], {Level::warning, "pollination", "26-01-A", "tag", "26-01-A", "26-01-a", ""}));
     EXPECT_TRUE(
-        has(findings[2], {Level::error, "pollination", "26-01-a", "tag", "26-01-a", "earlier row", ""}));
+        has(findings[2], {Level::error, "pollination", "26-01-a", "tag", "26-01-a", "of this day already", ""}));
 }
 
 TEST_F(EntryBatches, ALaterOneIsSeenAgainstTheEarlier) {

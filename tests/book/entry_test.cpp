@@ -147,7 +147,7 @@ TEST_F(Entries, AllFindingsComeAtOnceAndNothingIsWritten) {
     EXPECT_EQ(testing::bytes_of(book), before);
 }
 
-TEST_F(Entries, ATagIsUsedOnce) {
+TEST_F(Entries, ATagIsUsedOnceADay) {
     added(work("26-01-a"));
     const auto error = error_of([&] { added(work("26-01-a")); });
     EXPECT_TRUE(

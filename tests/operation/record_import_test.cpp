@@ -154,8 +154,8 @@ TEST_F(RecordImport, TagsUsedTwiceInTheFileOrTheBook) {
                                   "26-04-a,26-04,LO-01-01,2026-05-08,40\n"
                                   "26-04-a,26-04,LO-01-02,2026-05-08,30\n"
                                   "25-03-b,26-04,LO-01-04,2026-05-08,30\n");
-    EXPECT_TRUE(told(findings, "line 3", "tag", "An earlier row"));
-    EXPECT_TRUE(told(findings, "line 4", "tag", "The book has"));
+    EXPECT_TRUE(told(findings, "line 3", "tag", "The tag hangs at LO-01-01"));
+    EXPECT_TRUE(told(findings, "line 4", "tag", "The tag hangs at LO-05-08"));
     EXPECT_EQ(findings.size(), 2U);
 }
 

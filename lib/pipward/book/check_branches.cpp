@@ -37,10 +37,9 @@ void check_passes(const Orchard& orchard, Findings& findings) {
         for (const auto* work : works) {
             check_pass(*works.front(), *work, findings);
             if (!days.insert(work->pollinated_on).second) {
-                findings.push_back(
-                    error({"pollination", tag, "pollinated_on", to_iso(work->pollinated_on)},
-                          say("The tag has a pollination of this day already."),
-                          say("Record a second pass on its own day, or give another branch another tag.")));
+                findings.push_back(error(
+                    {"pollination", tag, "tag", tag}, say("The tag has a pollination of this day already."),
+                    say("Record a second pass on its own day, or give another branch another tag.")));
             }
         }
     }

@@ -27,14 +27,27 @@ std::optional<std::size_t> entry_numbered(const std::string& row) {
     return number - 1;
 }
 
-Findings said_of(const Orchard& orchard, Day as_of) {
+/// What the rules say of the rows of a table, beside what the schema does.
+Findings said_of(const Orchard& orchard, Day as_of, std::string_view table, Schema schema) {
     const OrchardIndex book(orchard);
     Findings findings;
-    detail::check_bloom_observations(book, as_of, findings);
-    detail::check_time_of_bloom(orchard, as_of, findings);
-    detail::check_pollen(book, as_of, findings);
-    detail::check_branches(book, as_of, findings);
-    detail::check_seed(book, as_of, findings);
+    if (table == "accession") {
+        detail::check_accessions(orchard, findings);
+        detail::check_pedigree(orchard, findings);
+        detail::check_descent(book, findings);
+    } else if (table == "blend") {
+        detail::check_blends(orchard, detail::names_of(orchard, schema), findings);
+    } else if (table == "cross_goal") {
+        detail::check_goals(book, detail::names_of(orchard, schema), as_of, findings);
+    } else if (table == "tree") {
+        detail::check_trees(orchard, as_of, findings);
+    } else {
+        detail::check_bloom_observations(book, as_of, findings);
+        detail::check_time_of_bloom(orchard, as_of, findings);
+        detail::check_pollen(book, as_of, findings);
+        detail::check_branches(book, as_of, findings);
+        detail::check_seed(book, as_of, findings);
+    }
     return findings;
 }
 
@@ -129,13 +142,14 @@ class Bench {
         if (judged_.empty()) {
             return;
         }
-        auto before = said_of(before_, present_);
+        const auto& table = judgements_.front().table.name;
+        auto before = said_of(before_, present_, table, known_.schema);
         std::map<std::string, std::vector<const Finding*>> old;
         for (const auto& finding : before) {
             old[finding.table + '\n' + finding.row.text()].push_back(&finding);
         }
         const auto owners = owners_by_name();
-        for (auto& finding : said_of(orchard_, present_)) {
+        for (auto& finding : said_of(orchard_, present_, table, known_.schema)) {
             const auto same = old.find(finding.table + '\n' + finding.row.text());
             const bool known =
                 same != old.end() &&

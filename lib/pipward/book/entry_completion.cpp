@@ -71,10 +71,13 @@ Finding no_such_row(const BookTable& table, const BookColumn& key, const std::st
 
 Completion complete(const BookReading& book, std::span<const Entry> entries, Schema schema) {
     Completion completion{book, {}, {}};
+    if (entries.empty()) {
+        return completion;
+    }
+    const auto& table = entry_table(entries.front(), schema);
+    const auto& key = key_of(table);
+    const auto rows = rows_by_name(table, key, book.orchard);
     for (const auto& entry : entries) {
-        const auto& table = entry_table(entry, schema);
-        const auto& key = key_of(table);
-        const auto rows = rows_by_name(table, key, book.orchard);
         const auto name = to_text(value_of(entry, key.name));
         auto& findings = completion.findings.emplace_back();
         const auto row = rows.find(name);

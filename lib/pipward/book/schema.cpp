@@ -48,6 +48,14 @@ const BookColumn* key_column(const BookTable& table) {
     return table.key.size() == 1 ? find_column(table, table.key.front()) : nullptr;
 }
 
+const BookColumn* naming_column(const BookTable& table) {
+    const auto* name = name_column(table);
+    const auto* last = table.key.empty() ? nullptr : find_column(table, table.key.back());
+    const bool with_day = table.key.size() == 2 && name != nullptr && name->name == table.key.front() &&
+                          last->role == ColumnRole::day;
+    return with_day ? name : key_column(table);
+}
+
 const BookTable* find_book_table(std::string_view name, Schema schema) {
     const auto found = std::ranges::find(schema, name, &BookTable::name);
     return found == schema.end() ? nullptr : &*found;

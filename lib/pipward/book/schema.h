@@ -175,6 +175,9 @@ const BookTable& table_of_records() {
 const BookColumn* name_column(const BookTable& table);
 /// The column that is the whole key, or null where it takes more than one or rows have none.
 const BookColumn* key_column(const BookTable& table);
+/// The column by which people name a row: its own name where only a day stands beside it in the key ("tag"),
+/// else key_column().
+const BookColumn* naming_column(const BookTable& table);
 
 /// The column that a heading means: by the column's name, else by its label, else by a word that people use.
 /// Capitals, blanks, accents and a unit in brackets do not matter. Null where none is meant, and where the
