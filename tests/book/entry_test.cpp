@@ -233,7 +233,7 @@ TEST_F(Entries, ASeedLotIsOfTheCrossOfItsTags) {
 }
 
 TEST_F(Entries, OnlyKnownTablesAndColumnsTakeEntries) {
-    EXPECT_EQ(error_of([&] { judged({"tree", {{"label", text("A9")}}}); }).trouble(), Trouble::usage);
+    EXPECT_EQ(error_of([&] { judged({"block", {{"name", text("A9")}}}); }).trouble(), Trouble::usage);
     EXPECT_EQ(error_of([&] { judged({"fruit", {{"weight", 3.0}}}); }).trouble(), Trouble::usage);
 }
 

@@ -482,7 +482,7 @@ TEST(Plan, LeavesOutFlowersThatArePollinatedAlready) {
     auto best = best_way(made.plan(), "C1");
     EXPECT_EQ(best.flowers, 26);
     EXPECT_TRUE(says(best.why, "100 flowers are pollinated already, 26 are left"));
-    made.pollinated("C1", "2026-04-28", 30);
+    made.pollinated("C1", "2026-04-28", 30, {}, 1);
     const auto plan = made.plan();
     EXPECT_EQ(best_way(plan, "C1").flowers, 0);
     EXPECT_TRUE(plan.pollen.empty());

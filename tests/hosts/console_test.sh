@@ -216,7 +216,7 @@ people_read_plain_words_and_scripts_codes() {
     run 0 bloom-skill book.gpkg --as-of 2026-03-20 --keep no
     shows "chill then heat"
     ! grep -q chill_then_heat out || fail "a code before people's eyes"
-    run 0 bloom-skill book.gpkg --as-of 2026-03-20 --keep no --format csv
+    run 0 bloom-skill book.gpkg --as-of 2026-03-20 --keep no --format csv --table bloom_left_out
     shows "chill_then_heat"
 }
 
@@ -358,7 +358,7 @@ a_note_that_cannot_be_is_told_whole_and_not_written() {
     before=$(sum_of book.gpkg)
     run 1 record-pollination book.gpkg --tag 25-03-b --cross 26-4 --tree LO-05-8 --flowers 30 --as-of 2026-05-10
     silent
-    says "tag = 25-03-b: The book has a pollination tag of this name already."
+    says "tag = 25-03-b: The tag hangs at LO-05-08 for cross 25-03"
     says "The nearest are: 26-04"
     says "The nearest are: LO-05-08"
     [ "$before" = "$(sum_of book.gpkg)" ] || fail "the book was changed"

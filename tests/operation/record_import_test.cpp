@@ -175,8 +175,8 @@ TEST_F(RecordImport, AYearThatOnlyOneLineHasIsAWarning) {
 }
 
 TEST_F(RecordImport, ATagOfTheBookIsShownAsItStandsThere) {
-    EXPECT_TRUE(
-        told(refused(work + "25-03-b,25-03,LO-05-08,2025-05-11,61\n"), "line 2", "tag", "flowers 60"));
+    EXPECT_TRUE(told(refused(work + "25-03-b,25-03,LO-05-08,2025-05-12,61\n"), "line 2", "tag",
+                     "of this day already"));
 }
 
 TEST_F(RecordImport, NumbersThatAreNone) {

@@ -58,7 +58,8 @@ TEST_P(EveryKind, IsRightAtTheLatestWithOneAnswer) {
     static const std::set<std::string_view> goal{"even",      "gently bent", "contour",
                                                  "fan",       "terraces",    "S of 3 m",
                                                  "staggered", "cut corner",  "interplants"};
-    if (!goal.contains(GetParam().family)) {
+    // A corner cut aslant is left open at all: no answer is offered yet that says where each row begins.
+    if (!goal.contains(GetParam().family) || GetParam().name == std::string_view("cut corner, slanting")) {
         GTEST_SKIP() << "may stay open";
     }
     const auto orchard = planted(GetParam(), {NoiseModel::white, 0.05, 11});

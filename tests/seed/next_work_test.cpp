@@ -4,7 +4,7 @@
 
 #include <gtest/gtest.h>
 
-#include "pipward/seed/drawn_seed.h"
+#include "pipward/seed/detail/drawn_seed.h"
 #include "pipward/seed/planted.h"
 
 namespace pipward::seed {
@@ -80,13 +80,13 @@ TEST(WorkOfSeedlings, AFamilyThatStandsInRowsIsNotToBePotted) {
 
 TEST(SeedDrawn, ComesOutOfTheLotsWhatWasNotPottedBefore) {
     const PlantingMark mark{day_of("2026-05-01"), "planting X"};
-    const auto drawn = seed_drawn({{"25-01", 25}}, family(10, 0), mark);
+    const auto drawn = detail::seed_drawn({{"25-01", 25}}, family(10, 0), mark);
     ASSERT_EQ(drawn.size(), 1U);
     EXPECT_EQ(drawn[0].lot, "S-1");
     EXPECT_EQ(drawn[0].seeds, 15);
     EXPECT_EQ(drawn[0].remark, "planting X");
-    EXPECT_TRUE(seed_drawn({{"25-01", 10}}, family(10, 0), mark).empty());
-    EXPECT_EQ(seed_drawn({{"25-01", 90}}, family(0, 0), mark).at(0).seeds, 30)
+    EXPECT_TRUE(detail::seed_drawn({{"25-01", 10}}, family(10, 0), mark).empty());
+    EXPECT_EQ(detail::seed_drawn({{"25-01", 90}}, family(0, 0), mark).at(0).seeds, 30)
         << "never what did not germinate";
 }
 

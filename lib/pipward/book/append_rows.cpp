@@ -98,7 +98,8 @@ void set_place(OGRFeature& feature, const Table& rows, const Row& row) {
     }
 }
 
-AddedRow write_row(Session& session, OGRLayer& layer, const Table& rows, const Row& row) {
+void write_row(Session& session, OGRLayer& layer, const Table& rows, const Row& row,
+               std::vector<AddedRow>* written) {
     OGRFeature feature(layer.GetLayerDefn());
     for (std::size_t i = 0; i < row.cells.size(); ++i) {
         const int field = feature.GetFieldIndex(rows.shape.columns[i].name.c_str());
@@ -107,7 +108,10 @@ AddedRow write_row(Session& session, OGRLayer& layer, const Table& rows, const R
         }
     }
     set_place(feature, rows, row);
-    return {rows.shape.name, create_feature(session, layer, feature), content_of(feature, rows.shape.name)};
+    const auto fid = create_feature(session, layer, feature);
+    if (written != nullptr) {
+        written->push_back({rows.shape.name, fid, content_of(feature, rows.shape.name)});
+    }
 }
 
 OGRLayer& layer_with(Session& session, const std::string& location, const Table& rows) {
@@ -128,10 +132,7 @@ OGRLayer& layer_with(Session& session, const std::string& location, const Table&
 void write_rows(Session& session, OGRLayer& layer, const Table& rows, std::vector<AddedRow>* written) {
     for (std::size_t index = 0; index < rows.rows.size(); ++index) {
         try {
-            auto row = write_row(session, layer, rows, rows.rows[index]);
-            if (written != nullptr) {
-                written->push_back(std::move(row));
-            }
+            write_row(session, layer, rows, rows.rows[index], written);
         } catch (const OgrTrouble& trouble) {
             if (!is_taken(trouble)) {
                 throw;

@@ -505,6 +505,17 @@ double across_noise(std::span<const math::PlanePoint> plane, const detail::RowTr
     return std::max(detail::median_noise(offs), 0.01);
 }
 
+// Nearer to a square than that, nothing but its bearing tells a row from a line across.
+constexpr double square_below = 1.2;
+
+Sentence both_ways_words() {
+    return say("The trees stand in regular lines both ways: it is not clear which are the rows.");
+}
+
+Sentence which_way_words() {
+    return say("Give the rough bearing of the rows.");
+}
+
 /// What was found against what was told, and against what orchards are like.
 struct Contradiction {
     Sentence words{};
@@ -513,7 +524,7 @@ struct Contradiction {
 };
 
 std::optional<Contradiction> contradiction_of(const Rows& rows, const detail::FoundSpacing& spacing,
-                                              const RecoveryRule& rule) {
+                                              const RecoveryRule& rule, double bearing) {
     const double distance = rows.noise.distance;
     if (spacing.longer > 0 && !rule.spacing) {
         return Contradiction{say("The trees stand {:.2f} m apart, or {:.2f} m with others between them.",
@@ -534,6 +545,12 @@ std::optional<Contradiction> contradiction_of(const Rows& rows, const detail::Fo
                                  "run the other way.",
                                  distance, rows.spacing),
                              say("Check the bearing, or give the row distance as well.")};
+    }
+    const bool told_apart =
+        rule.row_distance && rule.spacing && rule.row_distance->value > square_below * rule.spacing->value;
+    if (!rule.bearing_deg && !told_apart && distance < square_below * rows.spacing) {
+        return Contradiction{both_ways_words(), which_way_words(),
+                             which_bearing(rule, bearing, bearing + 90)};
     }
     return std::nullopt;
 }
@@ -616,10 +633,8 @@ Found recovered(std::span<const LonLat> trees, const RecoveryRule& rule) {
         }
     }
     if (both_ways) {
-        return all_open(
-            trees.size(),
-            say("The trees stand in regular lines both ways: it is not clear which are the rows."),
-            say("Give the rough bearing of the rows."), which_bearing(rule, this_way, other_way));
+        return all_open(trees.size(), both_ways_words(), which_way_words(),
+                        which_bearing(rule, this_way, other_way));
     }
     if (west_or_east) {
         return all_open(trees.size(),
@@ -663,7 +678,7 @@ Found recovered(std::span<const LonLat> trees, const RecoveryRule& rule) {
                         say("Spacings change along the rows, and the points are too rough to tell how."),
                         say("Measure the trees more exactly, or lay the rows with row-lay first."));
     }
-    if (auto contradiction = contradiction_of(rows, *spacing, rule)) {
+    if (auto contradiction = contradiction_of(rows, *spacing, rule, this_way)) {
         return all_open(trees.size(), contradiction->words, contradiction->remedy,
                         std::move(contradiction->question));
     }

@@ -1,12 +1,12 @@
 // SPDX-License-Identifier: MIT
-#include "pipward/seed/drawn_seed.h"
+#include "pipward/seed/detail/drawn_seed.h"
 
 #include <algorithm>
 
 #include "pipward/seed/cross_tally.h"
 #include "pipward/seed/planted.h"
 
-namespace pipward::seed {
+namespace pipward::seed::detail {
 namespace {
 
 std::vector<const LotCourse*> oldest_first(const CrossTally& tally) {
@@ -37,4 +37,4 @@ std::vector<SeedWithdrawal> seed_drawn(const std::map<std::string, int>& planted
     return drawn;
 }
 
-}  // namespace pipward::seed
+}  // namespace pipward::seed::detail

@@ -5,8 +5,8 @@
 #include <map>
 
 #include "pipward/record/presence.h"
-#include "pipward/seed/rootstock.h"
-#include "pipward/seed/trait_kind.h"
+#include "pipward/seed/detail/rootstock.h"
+#include "pipward/seed/detail/trait_kind.h"
 
 namespace pipward::seed {
 namespace {
@@ -40,7 +40,7 @@ Seen seen_until(const OrchardIndex& book, Day as_of) {
         }
     }
     for (const auto& score : orchard.trait_scores) {
-        if (score.scored_on <= as_of && shows_bloom(kind_of_trait(orchard, score.trait))) {
+        if (score.scored_on <= as_of && detail::shows_bloom(detail::kind_of_trait(orchard, score.trait))) {
             see(seen.at_tree, score.tree, score.scored_on);
         }
     }
@@ -106,7 +106,7 @@ FirstFruits first_fruits(const Orchard& orchard, int year, Day as_of) {
             fruit.seen = found->second;
         }
         fruit.pear = genus_of(book, tree.accession.value_or("")).starts_with("Pyrus");
-        fruit.dwarfed = is_dwarfing(tree.rootstock.value_or(""));
+        fruit.dwarfed = detail::is_dwarfing(tree.rootstock.value_or(""));
         if (tell_sowing(fruit, book, seen)) {
             tell_years(fruit, year);
             all.seedlings.push_back(fruit);

@@ -6,8 +6,8 @@
 #include <map>
 
 #include "pipward/record/descent.h"
+#include "pipward/seed/detail/drawn_seed.h"
 #include "pipward/seed/detail/seedling_numbers.h"
-#include "pipward/seed/drawn_seed.h"
 
 namespace pipward::seed {
 namespace {
@@ -90,7 +90,7 @@ PlantedRecords planted_records(const std::vector<Planted>& planted, const Orchar
         }
         records.trees.push_back(tree_of(one, mark));
     }
-    records.withdrawals = seed_drawn(seedlings, orchard, mark);
+    records.withdrawals = detail::seed_drawn(seedlings, orchard, mark);
     return records;
 }
 

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: MIT
-#include "pipward/seed/rootstock.h"
+#include "pipward/seed/detail/rootstock.h"
 
 #include <algorithm>
 #include <array>
@@ -8,7 +8,7 @@
 #include <utility>
 #include <vector>
 
-namespace pipward::seed {
+namespace pipward::seed::detail {
 namespace {
 
 enum class Letters { other, alphabetic, digit };
@@ -77,4 +77,4 @@ bool is_dwarfing(std::string_view rootstock) {
     return false;
 }
 
-}  // namespace pipward::seed
+}  // namespace pipward::seed::detail

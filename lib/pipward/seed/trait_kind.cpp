@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: MIT
-#include "pipward/seed/trait_kind.h"
+#include "pipward/seed/detail/trait_kind.h"
 
 #include <algorithm>
 #include <array>
@@ -7,7 +7,7 @@
 #include <string>
 #include <vector>
 
-namespace pipward::seed {
+namespace pipward::seed::detail {
 namespace {
 
 struct UsualWord {
@@ -79,4 +79,4 @@ bool shows_bloom(std::optional<TraitKind> kind) {
     return kind == TraitKind::fruit || kind == TraitKind::bloom;
 }
 
-}  // namespace pipward::seed
+}  // namespace pipward::seed::detail

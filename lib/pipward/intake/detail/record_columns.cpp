@@ -27,9 +27,9 @@ std::string listed(const BookTable& table) {
 
 /// How well a kind of record fits the headings; the greater fits better.
 struct Fit {
+    bool complete = false;  ///< whether no column is missing but a day that is given otherwise
     int required = 0;       ///< headings of columns that its records must have
     int known = 0;          ///< headings of any of its columns
-    bool complete = false;  ///< whether no column is missing but a day that is given otherwise
 
     friend auto operator<=>(const Fit&, const Fit&) = default;
 };

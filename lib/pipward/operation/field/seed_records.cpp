@@ -32,12 +32,11 @@ std::vector<RecordForm> seed_records() {
         {stratification,
          {"record-stratification", "Record stratification", "Records",
           "Completes the row of a seed lot: the first day of stratification, its temperature and medium, "
-          "later its last "
-          "day. Only empty cells are filled, and record-undo empties them again."},
+          "later its last day. Only empty cells are filled, and record-undo empties them again."},
          {{"The treatment of a lot, recorded later.",
            {{"book", "BOOK"},
             {"code", "S-25-03"},
-            {"stratified-from", "2025-12-01"},
+            {"stratified-from", "2025-12-02"},
             {"treatment", "water, 24 h"},
             {"as-of", "2026-03-20"}}}}},
         {germination,

@@ -55,10 +55,9 @@ season::Step within(const season::Step& whole, double from, double to) {
 
 Outcome run(const Request& request, const Run& lent) {
     auto place = read_place(request, lent);
-    const auto whole = step_of(lent);
-    const auto step = within(whole, 0, 0.3);
-    const auto forward_step = within(whole, 0.3, 0.8);
-    const auto meeting_step = within(whole, 0.8, 1);
+    const auto step = step_of(lent);
+    const auto forward_step = within(step, 0.75, 0.9);  // scoring the seasons left out ends at the first
+    const auto meeting_step = within(step, 0.9, 1);
     const auto past = season::read_past(place, step);
     const auto forward = forward_request(request, place.hemisphere);
     const auto scores = season::score_past(

@@ -3,7 +3,7 @@
 
 #include <string_view>
 
-namespace pipward::seed {
+namespace pipward::seed::detail {
 
 /// Whether a rootstock, in free words, keeps a tree small: by the word ("dwarfing", "half-dwarfing", not
 /// "non-dwarfing"), by quince, which keeps a pear small, or by its name, in any writing: "M9", "M.9 T337",
@@ -11,4 +11,4 @@ namespace pipward::seed {
 /// Rootstocks for Fruit Crops, 1987; Geneva stocks by their breeder's lists).
 bool is_dwarfing(std::string_view rootstock);
 
-}  // namespace pipward::seed
+}  // namespace pipward::seed::detail
