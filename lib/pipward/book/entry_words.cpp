@@ -69,8 +69,10 @@ Sentence detail::in_words(const Entry& entry, Schema schema) {
     const auto* table = find_book_table(entry.table, schema);
     const auto name =
         table == nullptr || table->entry_words.empty() ? verbatim(entry.table) : table->entry_words;
+    // The words keep the columns' own labels: no copy of the columns would live long enough.
+    static const std::vector<BookColumn> none;
     std::vector<Sentence> parts;
-    for (const auto& column : table == nullptr ? std::vector<BookColumn>{} : table->columns) {
+    for (const auto& column : table == nullptr ? none : table->columns) {
         const auto given = entry.values.find(std::string(column.name));
         if (given != entry.values.end() && !std::holds_alternative<std::monostate>(given->second)) {
             parts.push_back(part(column, given->second));

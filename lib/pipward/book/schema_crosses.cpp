@@ -37,7 +37,8 @@ BookTable cross_goal_table() {
                          .within("wanted")
                          .known_as(english, {"seedlings wanted", "seedlings", "wanted"})
                          .known_as(german, {"Sämlinge", "Saemlinge"}),
-                     column(&CrossGoal::priority, "priority", "Priority", "Urgency of the cross: 1 is the most urgent.")
+                     column(&CrossGoal::priority, "priority", "Priority",
+                            "Urgency of the cross: 1 is the most urgent.")
                          .within("priority")
                          .known_as(english, {"priority", "rank"})
                          .known_as(german, {"Rang", "Dringlichkeit"}),

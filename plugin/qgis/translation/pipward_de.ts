@@ -14503,10 +14503,6 @@
         <translation>1 gekeimter Samen von Partie {} ist nach der Zählung vom {} noch darin.</translation>
     </message>
     <message>
-        <source>1 is the most urgent.</source>
-        <translation>1 ist am dringendsten.</translation>
-    </message>
-    <message>
         <source>1 more seedling has no numbered position yet.</source>
         <translation>1 weiterer Sämling hat noch keine nummerierte Position.</translation>
     </message>
@@ -15625,6 +15621,10 @@
     <message>
         <source>{}, completed: {}</source>
         <translation>{}, ergänzt: {}</translation>
+    </message>
+    <message>
+        <source>Urgency of the cross: 1 is the most urgent.</source>
+        <translation>Dringlichkeit der Kreuzung: 1 ist die dringendste.</translation>
     </message>
 </context>
 </TS>

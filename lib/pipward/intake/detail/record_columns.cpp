@@ -30,6 +30,7 @@ struct Fit {
     bool complete = false;  ///< whether no column is missing but a day that is given otherwise
     int required = 0;       ///< headings of columns that its records must have
     int known = 0;          ///< headings of any of its columns
+    int absent = 0;  ///< less than 0: so many of its columns lack a heading; 0 where it is not complete
 
     friend auto operator<=>(const Fit&, const Fit&) = default;
 };
@@ -48,6 +49,7 @@ Fit fit_of(RecordKind kind, const std::vector<std::string>& headings, bool day_g
             fit.complete = fit.complete && (headed > 0 || (day_given && &column == day_column_of(table)));
         }
     }
+    fit.absent = fit.complete ? fit.known - static_cast<int>(table.columns.size()) : 0;
     return fit;
 }
 
