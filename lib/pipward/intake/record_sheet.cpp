@@ -162,11 +162,14 @@ class RecordReader {
         return !completes_ && std::ranges::any_of(table_.columns, is_the_record_itself);
     }
 
-    // Of what is not counted the day tells that it was done; a row without a day is written for itself.
+    // Of what is not counted the day tells that it was done; a row without a day is written for itself, but
+    // not where its name, as the sheet had it, stands alone and more is needed.
     bool says_something(const RecordLine& line) const {
-        const auto* day = day_column_of(table_);
-        return day == nullptr ? !line.entry.values.empty()
-                              : line.entry.values.contains(std::string(day->name));
+        if (const auto* day = day_column_of(table_)) {
+            return line.entry.values.contains(std::string(day->name));
+        }
+        const auto needed = std::ranges::count_if(table_.columns, &BookColumn::required);
+        return line.entry.values.size() > 1 || (needed <= 1 && !line.entry.values.empty());
     }
 
     // A sheet made beforehand has lines that nobody came to; but a remark or a count of something else was
